@@ -1,0 +1,101 @@
+"""The one door: a job in, an answer out, plain JSON values on both sides."""
+
+from __future__ import annotations
+
+from bowstring.job import Job, read_job
+from bowstring.layout import Layout, lay_out
+from bowstring.telling.cautions import told_cautions, told_given
+from bowstring.telling.halving import told_levels
+from bowstring.telling.notes import told_notes, told_top
+from bowstring.telling.numbers import shown_measures
+from bowstring.telling.results import told_checks, told_fit, told_gap, told_rounding, told_rule, told_stick
+from bowstring.telling.steps import told_steps
+from bowstring.version import __version__
+from bowstring.words import say
+
+
+def answer(job: dict[str, object]) -> dict[str, object]:
+    """Return the whole answer to a job: the arc, the steps, the stakes, what they cost and how to check them.
+
+    ``job`` and the answer are of the forms that the contract in DEVELOPERS.md gives; lengths in the answer are metres,
+    angles degrees, as full-precision floats beside the texts that a crew reads. The job isn't changed.
+
+    Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
+    """
+    read = read_job(job)
+    layout = lay_out(read)
+    shown: dict[float, str] = {}
+    levels = told_levels(layout)
+    return {
+        "version": __version__,
+        **_head(read, layout),
+        "arc": layout.drawn.measures(),
+        "staked": layout.staked.measures(),
+        "arc_shown": shown_measures(read.tape, layout.drawn.measures()),
+        "staked_shown": shown_measures(read.tape, layout.staked.measures()),
+        "offset": _offset(read),
+        "given": told_given(layout),
+        "fit": told_fit(layout),
+        "halving": levels,
+        "gap": told_gap(layout),
+        "rule": told_rule(layout),
+        "rounding": told_rounding(layout),
+        "stakes": _stakes(layout),
+        "marks": [{"name": name, "x": point.x, "y": point.y} for name, point in layout.marks.items()],
+        "steps": told_steps(layout, shown),
+        "checks": told_checks(layout, shown),
+        "stick": told_stick(layout, levels),
+        "warnings_top": told_top(),
+        "cautions": told_cautions(layout),
+        "notes": told_notes(layout),
+    }
+
+
+def _head(job: Job, layout: Layout) -> dict[str, object]:
+    """What the job said of itself, and how each input was read."""
+    return {
+        "title": job.title,
+        "note": job.note,
+        "unit": job.tape.unit,
+        "mark": job.tape.show_mark(),
+        "side": layout.side,
+        "ends": dict(job.ends),
+        "drawn_to": job.drawn_to,
+        "driven": job.driven,
+        "start": job.start,
+        "tolerance": job.tolerance,
+        "tolerance_shown": None if job.tolerance is None else job.tape.show_small(job.tolerance),
+        "levels": layout.levels,
+        "ties": {end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
+                 for end, ties in job.ties.items()},
+        "readings": [{"field": one.field, "typed": one.typed, "text": one.text} for one in job.readings],
+    }
+
+
+def _offset(job: Job) -> dict[str, object] | None:
+    if not job.outward:
+        return None
+    toward = "outside" if job.outward > 0 else "centre"
+    shown = job.tape.both(abs(job.outward))
+    text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven or 'stake'}"))
+    return {"distance": abs(job.outward), "toward": toward, "shown": job.tape.show(abs(job.outward)), "text": text}
+
+
+def _stakes(layout: Layout) -> list[dict[str, object]]:
+    rows, tape = [], layout.job.tape
+    for stake in layout.stakes:
+        point = layout.marks[stake.name]
+        rows.append(
+            {
+                "name": stake.name,
+                "x": point.x,
+                "y": point.y,
+                "along": layout.staked.arc_length * stake.fraction,
+                "x_shown": tape.show(point.x),
+                "y_shown": tape.show(point.y),
+                "along_shown": tape.show(layout.staked.arc_length * stake.fraction),
+                "level": stake.level,
+                "miss": layout.misses.by_stake[stake.name],
+            }
+        )
+    return rows

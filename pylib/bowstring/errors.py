@@ -1,0 +1,28 @@
+"""The one exception for input that can't be used."""
+
+from __future__ import annotations
+
+from bowstring.words import say
+
+
+class BadJob(ValueError):
+    """A job, or one value in it, that can't be used.
+
+    Attributes:
+        field: where it stands, like ``arc.sagitta`` or ``job``.
+        wrong: what is wrong, one sentence.
+        remedy: what would do, one sentence.
+        key: the message key, for a view that translates.
+    """
+
+    def __init__(self, field: str, wrong: str, remedy: str, key: str) -> None:
+        super().__init__(f"{field}: {wrong} {remedy}")
+        self.field = field
+        self.wrong = wrong
+        self.remedy = remedy
+        self.key = key
+
+
+def bad(field: str, key: str, **values: object) -> BadJob:
+    """Return a ``BadJob`` whose two sentences stand in the catalogue as ``key.wrong`` and ``key.remedy``."""
+    return BadJob(field, say(f"{key}.wrong", **values), say(f"{key}.remedy", **values), key)

@@ -1,0 +1,78 @@
+"""What the chord found on the ground makes of the arc drawn: taken, or not taken and why."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bowstring.arc import Arc
+from bowstring.errors import BadJob, bad
+from bowstring.job import Job
+from bowstring.lengths import read_length
+from bowstring.tape import Tape
+from bowstring.walks.fieldfit import HOLDS, Fit, Slip, fit_chord, slips
+
+CLOSE_MARKS = 2
+CLOSE_PART = 1 / 2000
+"""Two measurements of a chord agree within two marks or a 2000th of it (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class Ground:
+    """What was found, and the arc that follows.
+
+    Attributes:
+        found: metres, level, the mean of both measurements.
+        apart: metres between the two.
+        close: metres within which two measurements are taken for one.
+        slips: what the difference from the drawn chord looks like.
+        options: the arc over the found chord for each thing that could be held.
+        taken: the option used, or ``None``: then the drawn arc stands.
+        reason: why nothing was taken: ``apart``, ``slip``, ``choose`` or ``None``.
+        arc: the arc to build.
+    """
+
+    found: float
+    apart: float
+    close: float
+    slips: tuple[Slip, ...]
+    options: tuple[Fit, ...]
+    taken: Fit | None
+    reason: str | None
+    arc: Arc
+
+
+def meet_ground(drawn: Arc, job: Job) -> Ground:
+    """Return what the found chord makes of a drawn arc; raises ``BadJob`` where what is held makes no arc."""
+    found = job.found
+    assert found is not None
+    first, second = found.levelled
+    chord, apart = (first + second) / 2, abs(first - second)
+    close = max(CLOSE_MARKS * job.tape.mark, CLOSE_PART * drawn.chord)
+    looks_like = tuple(slips(drawn, chord, list(swapped(job.tape, drawn.chord)), close))
+    options = tuple(fit_chord(drawn, chord, hold) for hold in HOLDS)
+    reason = None
+    if apart > close:
+        reason = "apart"
+    elif looks_like and not found.sure:
+        reason = "slip"
+    elif found.hold is None:
+        reason = "choose"
+    if reason:
+        return Ground(chord, apart, close, looks_like, options, None, reason, drawn)
+    taken = next(option for option in options if option.hold == found.hold)
+    if taken.arc is None:
+        raise bad("found.hold", "found.no_arc")
+    return Ground(chord, apart, close, looks_like, options, taken, None, taken.arc)
+
+
+def swapped(tape: Tape, length: float) -> Iterator[float]:
+    """Yield the lengths that come out when two neighbouring digits of a shown length are swapped."""
+    for text in {tape.show(length), f"{length / 0.3048:.2f} ft", f"{length:.3f} m"}:
+        for place, (one, other) in enumerate(zip(text, text[1:], strict=False)):
+            if one.isdigit() and other.isdigit() and one != other:
+                try:
+                    typed = text[:place] + other + one + text[place + 2 :]
+                    yield read_length(typed, tape.unit, "found.chord").metres
+                except BadJob:
+                    continue

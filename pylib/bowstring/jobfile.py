@@ -1,0 +1,43 @@
+"""A job out of a text of JSON, read strictly: what could be read two ways is refused."""
+
+from __future__ import annotations
+
+import json
+
+from bowstring.echo import quoted
+from bowstring.errors import bad
+
+TEXT_LIMIT = 100_000
+"""Most characters of a job's text."""
+
+
+def job_of_text(text: str) -> dict[str, object]:
+    """Return the object that a JSON text holds.
+
+    Raises ``BadJob`` when it is too long, not JSON, no object, holds NaN or an infinity, or names a value twice.
+    """
+    if len(text) > TEXT_LIMIT:
+        raise bad("job", "job.too_large", limit=TEXT_LIMIT)
+    try:
+        job = json.loads(text, object_pairs_hook=_once, parse_constant=_no_constant)
+    except json.JSONDecodeError as reason:
+        raise bad("job", "job.not_json", reason=f"{reason.msg}, line {reason.lineno}") from None
+    except (RecursionError, ValueError) as reason:
+        if isinstance(reason, RecursionError) or type(reason) is ValueError:
+            raise bad("job", "job.not_plain") from None
+        raise
+    if not isinstance(job, dict):
+        raise bad("job", "job.not_an_object")
+    return job
+
+
+def _once(pairs: list[tuple[str, object]]) -> dict[str, object]:
+    found = dict(pairs)
+    if len(found) != len(pairs):
+        names = [name for name, _value in pairs]
+        raise bad("job", "job.key_twice", name=quoted(next(name for name in names if names.count(name) > 1)))
+    return found
+
+
+def _no_constant(_name: str) -> object:
+    raise bad("job", "job.not_plain")

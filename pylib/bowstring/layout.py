@@ -1,0 +1,138 @@
+"""A layout: a job carried through, from its givens to the marks, all as numbers. What is said of it comes after."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from bowstring.arc import Arc
+from bowstring.construction import Recipe, Stake, TapesDontMeet
+from bowstring.errors import bad
+from bowstring.ground import Ground, meet_ground
+from bowstring.givens import Settled, settle, through_points
+from bowstring.job import Job
+from bowstring.methods.ends import find_ends
+from bowstring.methods.halving import MOST_LEVELS, halve, stakes_of
+from bowstring.plane import Point
+from bowstring.walks.checks import Check, find_checks
+from bowstring.walks.replay import Misses, misses, replay
+from bowstring.walks.rule import rule_misses
+
+GAP_FEET, GAP_METRES = 1.2192, 1.2
+"""Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
+
+FEW_MARKS = 4
+"""A sagitta under this many tape marks is mostly rounding."""
+
+FITS = 1 + 1e-12
+"""A gap that equals the spacing to the last digit keeps it."""
+
+
+@dataclass(frozen=True)
+class Layout:
+    """Everything that was worked out for a job, in metres and radians.
+
+    Attributes:
+        settled: the arc as drawn and how the givens settled it.
+        hand_from_points: ``left`` or ``right`` where three points say on which hand the curve is.
+        ground: what the chord found on the ground made of it, or ``None``.
+        drawn: the arc on the drawing's line (over the found chord, where that was taken).
+        staked: the concentric arc on which the stakes stand.
+        recipe: the steps and where every mark stands.
+        checks, check_marks: the checks, and every mark with theirs.
+        misses: how far the stakes stand off (0 unless something was got).
+        rule, rule_at: the rule of thumb's misses and marks; rounding: those of the shown numbers.
+    """
+
+    job: Job
+    settled: Settled
+    hand_from_points: str | None
+    ground: Ground | None
+    drawn: Arc
+    staked: Arc
+    levels: int
+    stakes: tuple[Stake, ...]
+    recipe: Recipe
+    checks: tuple[Check, ...]
+    marks: Mapping[str, Point]
+    misses: Misses
+    rule: Misses
+    rule_at: Mapping[str, Point]
+    rounding: Misses
+
+    @property
+    def side(self) -> str:
+        """The hand on which the curve lies for somebody at A who faces B."""
+        return self.job.side or self.hand_from_points or "left"
+
+
+def lay_out(job: Job) -> Layout:
+    """Return the layout of a job that was read; raises ``BadJob`` where its values together make none."""
+    hand = None
+    if job.points:
+        arc, bulges_left = through_points(*job.points)
+        settled, hand = Settled(arc, None, ()), "left" if bulges_left else "right"
+    else:
+        settled = settle(list(job.givens), job.greater, job.tape.show)
+    ground = meet_ground(settled.arc, job) if job.found else None
+    drawn = ground.arc if ground else settled.arc
+    if job.start == "corner" and not drawn.has_corner:
+        raise bad("start", "start.no_corner")
+    if drawn.radius + job.outward <= 0:
+        raise bad("offset", "offset.over_radius", radius=job.tape.show(drawn.radius))
+    staked = drawn.concentric(job.outward) if job.outward else drawn
+    levels = job.levels or _levels_for(job, staked)
+    stakes = stakes_of(levels)
+    recipe = _construct(job, drawn, staked, levels, stakes)
+    checks, marks = find_checks(staked, stakes, recipe.at)
+    rule, rule_at = rule_misses(staked, stakes, levels)
+    return Layout(
+        job=job,
+        settled=settled,
+        hand_from_points=hand,
+        ground=ground,
+        drawn=drawn,
+        staked=staked,
+        levels=levels,
+        stakes=stakes,
+        recipe=recipe,
+        checks=checks,
+        marks=marks,
+        misses=misses(staked, stakes, recipe.at),
+        rule=rule,
+        rule_at=rule_at,
+        rounding=misses(staked, stakes, replay(recipe, job.tape.round)),
+    )
+
+
+def _levels_for(job: Job, staked: Arc) -> int:
+    """Return the levels of the spacing asked for, or of the usual one, which also stops before sagittae too small."""
+    if job.spacing is not None:
+        for levels in range(1, MOST_LEVELS + 1):
+            if staked.part(2**levels).chord <= job.spacing * FITS:
+                return levels
+        raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(staked.part(2**MOST_LEVELS).chord))
+    widest = GAP_FEET if job.tape.unit in ("ft-in", "ft") else GAP_METRES
+    levels = 1
+    while (
+        levels < MOST_LEVELS
+        and staked.part(2**levels).chord > widest * FITS
+        and staked.part(2**levels).sagitta >= FEW_MARKS * job.tape.mark
+    ):
+        levels += 1
+    return levels
+
+
+def _construct(job: Job, drawn: Arc, staked: Arc, levels: int, stakes: tuple[Stake, ...]) -> Recipe:
+    names = {stake.name for stake in stakes if stake.level}
+    for number, stake in enumerate(job.got):
+        if stake not in names:
+            raise bad(f"got[{number}].stake", "got.unknown_stake", stake=stake)
+    recipe = Recipe()
+    find_ends(recipe, drawn, staked, job.start)
+    try:
+        halve(recipe, staked, levels, got=job.got)
+    except TapesDontMeet as stake:
+        number = list(job.got).index(str(stake))
+        raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None
+    return recipe

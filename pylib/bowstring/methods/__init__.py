@@ -1,0 +1,1 @@
+"""Methods: recipes that put an arc on the ground out of the construction's steps."""

@@ -1,0 +1,126 @@
+"""Halving: the sagitta from the middle of a chord sets a stake and makes two shorter chords, and so on.
+
+Source: halving and quartering, W. Schofield and M. Breach, Engineering Surveying; here with every level's own exact
+sagitta R (1 - cos) instead of a quarter of the one before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from math import sqrt
+
+from bowstring.arc import Arc
+from bowstring.construction import Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TapesDontMeet
+from bowstring.plane import Point, left_of, middle, unit_vector
+
+LEVEL_LETTERS = "MQRXWYHJLZGV"
+"""One letter a level: none sounds like the ends A and B, like a digit, or is a small letter of another.
+
+M is the middle and Q a quarter; a later level never renames a stake.
+"""
+
+MOST_LEVELS = len(LEVEL_LETTERS)
+
+
+def stake_name(level: int, number: int) -> str:
+    """Return the name of the ``number``-th stake from A (counted from 1) that a level sets."""
+    return LEVEL_LETTERS[0] if level == 1 else f"{LEVEL_LETTERS[level - 1]}{number}"
+
+
+def middle_name(stake: str) -> str:
+    """Return the name of the mark in the middle of the chord from which a stake is set."""
+    return f"mid {stake}"
+
+
+def stakes_of(levels: int) -> tuple[Stake, ...]:
+    """Return the stakes from A to B, both included, that ``levels`` of halving drive."""
+    gaps = 2**levels
+    names = [Stake("A", 0, 0.0)]
+    for i in range(1, gaps):
+        twos = (i & -i).bit_length() - 1
+        level = levels - twos
+        names.append(Stake(stake_name(level, (i >> twos) // 2 + 1), level, i / gaps))
+    return (*names, Stake("B", 0, 1.0))
+
+
+@dataclass(frozen=True)
+class Got:
+    """What was really measured at a stake: its sagitta, or the two half chords (from A's side and from B's), metres."""
+
+    stake: str
+    sagitta: float | None = None
+    half_chords: tuple[float, float] | None = None
+
+
+def halve(
+    recipe: Recipe,
+    arc: Arc,
+    levels: int,
+    *,
+    sagitta_of_level: Callable[[int], float] | None = None,
+    got: Mapping[str, Got] | None = None,
+) -> None:
+    """Write down the steps of halving an arc whose ends A and B are marked already.
+
+    Without ``sagitta_of_level`` every sagitta is the one that brings the stake onto the arc: exact, and, from a chord
+    whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the rule of
+    thumb) the level's sagitta is taken whatever comes.
+
+    Raises ``TapesDontMeet``.
+    """
+    found = got or {}
+    moved: set[str] = set()
+    chain = ["A", "B"]
+    for level in range(1, levels + 1):
+        of_level = sagitta_of_level(level) if sagitta_of_level else arc.part(2 ** (level - 1)).sagitta
+        longer = ["A"]
+        for number, (start, end) in enumerate(zip(chain, chain[1:], strict=False), 1):
+            stake = stake_name(level, number)
+            sagitta = of_level
+            if not sagitta_of_level and (start in moved or end in moved):
+                sagitta = sagitta_to_arc(arc, recipe.at[start], recipe.at[end])
+            _set_stake(recipe, level, (stake, start, end), sagitta, found.get(stake))
+            if stake in found or start in moved or end in moved:
+                moved.add(stake)
+            longer += [stake, end]
+        chain = longer
+
+
+def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float, got: Got | None) -> None:
+    """The step of one stake: the chord's middle, then the sagitta, or what was got in its place."""
+    stake, start, end = marks
+    mid = middle_name(stake)
+    move: Move = SquareOff(stake, mid, start, end, sagitta)
+    if got is not None and got.sagitta is not None:
+        move = SquareOff(stake, mid, start, end, got.sagitta, held=True)
+    elif got is not None and got.half_chords is not None:
+        move = CrossTapes(stake, start, got.half_chords[0], end, got.half_chords[1])
+    try:
+        recipe.do(
+            "stake_got" if got else "stake",
+            level,
+            (Bisect(mid, start, end), move),
+            ((start, mid), (mid, stake)),
+            stake=stake,
+            start=start,
+            end=end,
+            wanted=sagitta,
+        )
+    except TapesDontMeet:
+        raise TapesDontMeet(stake) from None
+
+
+def sagitta_to_arc(arc: Arc, start: Point, end: Point) -> float:
+    """Return the distance from the middle of a chord, square off it to the left, to the arc, in metres.
+
+    Start and end need not stand on the arc: this is what brings the next stake back onto it. With p the power of the
+    middle over the circle and d its distance from the centre along the normal, the positive root of
+    s^2 + 2 d s + p = 0, in the form that doesn't cancel.
+    """
+    mid = middle(start, end)
+    normal = left_of(unit_vector(start, end))
+    power = mid.x * (mid.x - arc.chord) + mid.y * (mid.y + 2 * arc.radius * arc.cosine)
+    from_centre = normal.dot(mid.minus(arc.centre))
+    root = sqrt(from_centre * from_centre - power)
+    return -power / (from_centre + root) if from_centre >= 0 else root - from_centre

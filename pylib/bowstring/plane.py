@@ -1,0 +1,71 @@
+"""Points and vectors in the plane, in metres."""
+
+from __future__ import annotations
+
+from math import hypot
+from typing import NamedTuple
+
+
+class Point(NamedTuple):
+    """A point, or a vector, with coordinates in metres."""
+
+    x: float
+    y: float
+
+    def plus(self, other: Point, times: float = 1.0) -> Point:
+        """Return this point moved by ``times`` the vector ``other``."""
+        return Point(self.x + times * other.x, self.y + times * other.y)
+
+    def minus(self, other: Point) -> Point:
+        """Return the vector from ``other`` to this point."""
+        return Point(self.x - other.x, self.y - other.y)
+
+    def dot(self, other: Point) -> float:
+        """Return the scalar product, in square metres."""
+        return self.x * other.x + self.y * other.y
+
+    def cross(self, other: Point) -> float:
+        """Return the signed area of the parallelogram, positive when ``other`` lies to the left of this vector."""
+        return self.x * other.y - self.y * other.x
+
+
+def distance(a: Point, b: Point) -> float:
+    """Return the distance between two points in metres."""
+    return hypot(b.x - a.x, b.y - a.y)
+
+
+def middle(a: Point, b: Point) -> Point:
+    """Return the point halfway between two points."""
+    return Point((a.x + b.x) / 2, (a.y + b.y) / 2)
+
+
+def unit_vector(a: Point, b: Point) -> Point:
+    """Return the vector of length 1 that points from ``a`` to ``b``.
+
+    Raises ``ZeroDivisionError`` when the two are one point.
+    """
+    length = distance(a, b)
+    return Point((b.x - a.x) / length, (b.y - a.y) / length)
+
+
+def left_of(direction: Point) -> Point:
+    """Return the vector turned a quarter turn to the left (anticlockwise)."""
+    return Point(-direction.y, direction.x)
+
+
+def cross_of_tapes(a: Point, from_a: float, b: Point, from_b: float, left: bool) -> Point | None:
+    """Return where a tape of ``from_a`` held at ``a`` meets one of ``from_b`` held at ``b``.
+
+    ``left`` chooses the crossing on the left hand of somebody who walks from ``a`` to ``b``. Lengths in metres;
+    ``None`` when the tapes can't meet.
+    """
+    base = distance(a, b)
+    if base == 0:
+        return None
+    along = (base * base + (from_a - from_b) * (from_a + from_b)) / (2 * base)
+    square = (from_a - along) * (from_a + along)
+    if square < 0:
+        return None
+    direction = unit_vector(a, b)
+    out = square**0.5 if left else -(square**0.5)
+    return a.plus(direction, along).plus(left_of(direction), out)

@@ -1,0 +1,126 @@
+"""Reads a job's values out of its objects, one checked value at a time, and keeps how each was read."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from bowstring.echo import quoted
+from bowstring.errors import bad
+from bowstring.lengths import Length, read_length
+from bowstring.tape import Tape
+
+HIDDEN = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\ufeff")
+"""Signs that turn the reading direction or can't be seen: in a landmark they could show one end as another."""
+
+NOT_TEXT = frozenset({"Cc", "Cs", "Cn", "Co", "Zl", "Zp"})
+"""Unicode categories that aren't text: controls, halves of pairs, unassigned, private, line and paragraph ends."""
+
+
+@dataclass(frozen=True)
+class Reading:
+    """How one input was read: the field, what was typed, and the value in both systems."""
+
+    field: str
+    typed: str
+    text: str
+
+
+class Reader:
+    """One object of a job, its place in the job, and the tape that its lengths are read with.
+
+    Raises ``BadJob``, with the field's whole name, at every value that can't be used.
+    """
+
+    def __init__(
+        self,
+        job: Mapping[object, object],
+        tape: Tape,
+        keys: Sequence[str] | None,
+        place: str = "",
+        readings: list[Reading] | None = None,
+    ) -> None:
+        self.job = job
+        self.tape = tape
+        self.place = place
+        self.readings: list[Reading] = [] if readings is None else readings
+        for key in job if keys is not None else ():
+            if key not in keys:  # type: ignore[operator]
+                name = key if isinstance(key, str) else repr(key)
+                raise bad(place or "job", "job.unknown_key", name=quoted(name), known=", ".join(keys or ()))
+
+    def field(self, name: str) -> str:
+        """Return the whole name of a value in this object."""
+        return f"{self.place}.{name}" if self.place else name
+
+    def inside(self, name: str, keys: Sequence[str] | None) -> Reader | None:
+        """Return the reader of an object within this one, or ``None`` when it isn't there."""
+        return self.within(name, self.job[name], keys) if name in self.job else None
+
+    def within(self, name: str, value: object, keys: Sequence[str] | None = None) -> Reader:
+        """Return the reader of an object, or of a row when there are no keys to check."""
+        field = self.field(name)
+        if keys is None and isinstance(value, list | tuple):
+            value = {None: value}
+        if not isinstance(value, Mapping):
+            raise bad(field, "job.not_a_group" if keys is not None else "job.not_a_pair")
+        return Reader(value, self.tape, keys, field, self.readings)
+
+    def items(self, name: str | None, count: int | None) -> Sequence[object]:
+        """Return a row of values (``name`` ``None``: this reader's own), of ``count`` of them, or of up to two."""
+        value = self.job.get(name)
+        field = self.field(name) if name is not None else self.place
+        if not isinstance(value, list | tuple) or (len(value) != count if count else not 1 <= len(value) <= 2):
+            raise bad(field, "job.row", count=count or 2)
+        return value
+
+    def text(self, name: str, limit: int, lines: bool = False) -> str:
+        """Return a free text of at most ``limit`` characters, or an empty one."""
+        text = self.job.get(name, "")
+        field = self.field(name)
+        if not isinstance(text, str):
+            raise bad(field, "job.not_text")
+        if len(text) > limit:
+            raise bad(field, "job.text_too_long", limit=limit, count=len(text))
+        for sign in text:
+            if sign in HIDDEN or (unicodedata.category(sign) in NOT_TEXT and not (lines and sign == "\n")):
+                raise bad(field, "job.not_printable", code=f"U+{ord(sign):04X}")
+        return text.strip()
+
+    def choice(self, name: str, choices: Sequence[str]) -> str | None:
+        """Return one of the words, or ``None`` when it isn't there."""
+        if name not in self.job:
+            return None
+        value = self.job[name]
+        if not isinstance(value, str) or value not in choices:
+            raise bad(self.field(name), "job.choice", choices=", ".join(choices))
+        return value
+
+    def flag(self, name: str) -> bool | None:
+        """Return true or false, or ``None`` when it isn't there."""
+        value = self.job.get(name)
+        if name in self.job and not isinstance(value, bool):
+            raise bad(self.field(name), "job.not_a_flag")
+        return value if isinstance(value, bool) else None
+
+    def length(self, name: str, *, bare: bool = True, zero: bool = False) -> float | None:
+        """Return a length in metres, or ``None`` when it isn't there."""
+        return self.measured(name, bare=bare, zero=zero).metres if name in self.job else None
+
+    def measured(self, name: str, *, bare: bool = True, zero: bool = False) -> Length:
+        """Return a length with its last digit."""
+        return self._read(self.field(name), self.job[name], bare=bare, zero=zero)
+
+    def value(self, name: str, value: object) -> float:
+        """Return a length in metres that stands in a row."""
+        return self._read(self.field(name), value).metres
+
+    def coordinate(self, name: str, value: object) -> float:
+        """Return a coordinate in metres: a length that may be 0 or negative."""
+        return self._read(self.field(name), value, signed=True, zero=True).metres
+
+    def _read(self, field: str, value: object, *, bare: bool = True, zero: bool = False, signed: bool = False) -> Length:
+        length = read_length(value, self.tape.unit, field, bare=bare, zero=zero, signed=signed)
+        self.readings.append(Reading(field, length.typed, self.tape.both(length.metres)))
+        return length

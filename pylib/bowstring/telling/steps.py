@@ -1,0 +1,77 @@
+"""Each step as a sentence with its numbers."""
+
+from __future__ import annotations
+
+from bowstring.construction import Measure, Step
+from bowstring.layout import Layout
+from bowstring.plane import distance
+from bowstring.tape import Tape
+from bowstring.words import say
+
+OTHER_HAND = {"left": "right", "right": "left"}
+
+
+def told_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object]]:
+    """Return the answer's ``steps``. ``shown`` keeps the text of each length met, since most repeat."""
+    tape = layout.job.tape
+
+    def show(length: float) -> str:
+        if length not in shown:
+            shown[length] = tape.show(length)
+        return shown[length]
+
+    rows = []
+    for number, step in enumerate(layout.recipe.steps, 1):
+        texts = {f"{measure.start}>{measure.end}": show(measure.length) for measure in step.measures}
+        rows.append(
+            {
+                "number": number,
+                "level": step.level,
+                "kind": step.kind,
+                "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if step.level else ""),
+                "marks": list(step.sets),
+                "to": step.values.get("end"),
+                "measures": [told_measure(measure, texts) for measure in step.measures],
+            }
+        )
+    return rows
+
+
+def told_measure(measure: Measure, texts: dict[str, str]) -> dict[str, object]:
+    """Return a measure as the answer has it."""
+    return {
+        "from": measure.start,
+        "to": measure.end,
+        "distance": measure.length,
+        "shown": texts[f"{measure.start}>{measure.end}"],
+    }
+
+
+def _half_chord(layout: Layout, step: Step) -> float:
+    at = layout.recipe.at
+    return distance(at[str(step.values["start"])], at[str(step.values["stake"])])
+
+
+def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str) -> str:
+    tape: Tape = layout.job.tape
+    lengths = list(texts.values())
+    values: dict[str, object] = {
+        **step.values,
+        **{f"length{i}": text for i, text in enumerate(lengths)},
+        "hand": say(f"hand.{layout.side}"),
+        "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
+        "chord": tape.show(layout.drawn.chord),
+        "half_chord": half_chord,
+        "first_landmark": _landmark(layout, "A"),
+        "second_landmark": _landmark(layout, "B"),
+        "square_to": tape.show(layout.drawn.chord),
+    }
+    if "wanted" in step.values:
+        values["wanted"] = tape.show(float(str(step.values["wanted"])))
+        values["miss"] = tape.show_small(layout.misses.by_stake[str(step.values["stake"])])
+    return say(f"step.{step.kind}", **values)
+
+
+def _landmark(layout: Layout, end: str) -> str:
+    landmark = layout.job.ends[end]
+    return say("landmark", landmark=landmark) if landmark else ""

@@ -1,0 +1,83 @@
+"""The terminal door: ``python3 -m bowstring JOB [--json | --link]``."""
+
+from __future__ import annotations
+
+import argparse
+import io
+import json
+import os
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from bowstring.answer import answer
+from bowstring.echo import quoted, visible
+from bowstring.errors import BadJob, bad
+from bowstring.jobfile import TEXT_LIMIT, job_of_text
+from bowstring.link import read_link, write_link
+from bowstring.views.sheet_text import sheet_text
+from bowstring.words import say
+
+ANSWERED, UNUSABLE = 0, 2
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Answer one job; return the exit code: 0 when answered, 2 when the job can't be used."""
+    parser = argparse.ArgumentParser(prog="bowstring", description=say("terminal.what"), allow_abbrev=False)
+    parser.add_argument("job", metavar="JOB", help=say("terminal.job"))
+    form = parser.add_mutually_exclusive_group()
+    form.add_argument("--json", action="store_true", help=say("terminal.json"))
+    form.add_argument("--link", action="store_true", help=say("terminal.link"))
+    options = parser.parse_args(arguments)
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")
+    try:
+        text = _told(_job(options.job), options)
+    except BadJob as refusal:
+        print(visible(str(refusal)), file=sys.stderr)
+        return UNUSABLE
+    try:
+        sys.stdout.write(text)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Whoever read the sheet closed it early; Python would complain once more when it flushes at exit.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return ANSWERED
+
+
+def _told(job: dict[str, object], options: argparse.Namespace) -> str:
+    answered = answer(job)
+    if options.json:
+        return json.dumps(answered, allow_nan=False) + "\n"
+    return write_link(job) + "\n" if options.link else sheet_text(answered)
+
+
+def _job(name: str) -> dict[str, object]:
+    """Return the job of a path, of standard input, or of a link."""
+    if name == "-":
+        return job_of_text(_decoded(sys.stdin.buffer.read(4 * TEXT_LIMIT)))
+    try:
+        # A name with a NUL or half a surrogate pair is no path either.
+        is_file = Path(name).is_file()
+    except (OSError, ValueError):
+        is_file = False
+    if is_file:
+        try:
+            with Path(name).open("rb") as file:
+                return job_of_text(_decoded(file.read(4 * TEXT_LIMIT)))
+        except OSError:
+            raise bad("job", "job.no_file", name=quoted(name)) from None
+    try:
+        return read_link(name)
+    except BadJob as refusal:
+        if refusal.key == "link.not_one" and "#" not in name:
+            raise bad("job", "job.no_file", name=quoted(name)) from None
+        raise
+
+
+def _decoded(raw: bytes) -> str:
+    try:
+        return raw.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise bad("job", "job.not_json", reason=say("terminal.not_utf8")) from None

@@ -1,0 +1,3 @@
+"""The package's version, stated once."""
+
+__version__ = "0.1.0"

@@ -1,0 +1,258 @@
+"""What stands on a sheet, in order: sections of paragraphs, lists, tables and drawings, made from an answer alone.
+
+The text sheet and the HTML sheet render the same outline, so neither can leave out what the other says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from bowstring.words import say
+
+Answer = Mapping[str, Any]
+
+MANY = 24
+"""Longer tables of stakes are for levels beyond what a crew sets by hand; the sheet then shows the telling ones only."""
+
+
+@dataclass(frozen=True)
+class Paragraph:
+    """A paragraph; ``kind`` is ``plain``, ``caution``, ``key`` (what must not be missed) or ``worked``."""
+
+    text: str
+    kind: str = "plain"
+
+
+@dataclass(frozen=True)
+class Items:
+    """A list of sentences; ``numbered`` from ``first`` on, or with ``kind`` ``caution``."""
+
+    texts: Sequence[str]
+    kind: str = "plain"
+    first: int | None = None
+
+
+@dataclass(frozen=True)
+class Table:
+    """A table; the first column names the row."""
+
+    head: Sequence[str]
+    rows: Sequence[Sequence[str]]
+    caption: str = ""
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """A drawing by its kind (``plan``, ``level``, ``triangle``, ``stick``) and level."""
+
+    kind: str
+    level: int = 0
+
+
+Block = Paragraph | Items | Table | Drawing
+
+
+@dataclass(frozen=True)
+class Section:
+    """A titled part of the sheet; ``key`` names it for links and styles."""
+
+    key: str
+    title: str
+    blocks: Sequence[Block]
+
+
+def outline(answer: Answer) -> list[Section]:
+    """Return the sections of an answer's sheet, in the order in which a crew needs them."""
+    sections = [
+        Section("before", say("sheet.before"), list(_before(answer))),
+        Section("arc", say("sheet.arc"), list(_arc(answer))),
+        Section("ends", say("sheet.ends"), list(_ends(answer))),
+        *(_level(answer, row) for row in answer["halving"]),
+        Section("between", say("sheet.between"), [Paragraph(answer["gap"]["text"])]),
+        Section("checks", say("sheet.checks"), list(_checks(answer))),
+        Section("rule", say("sheet.rule"), list(_rule(answer))),
+        Section("rounding", say("sheet.rounding"), [Paragraph(answer["rounding"]["text"])]),
+        Section("stakes", say("sheet.stakes"), list(_stakes(answer))),
+        Section("stick", say("sheet.stick"), list(_stick(answer))),
+        Section("readings", say("sheet.readings"), [_readings(answer)]),
+        Section("notes", say("sheet.notes"), [Items(answer["notes"])]),
+    ]
+    return [section for section in sections if section.blocks]
+
+
+def _before(answer: Answer) -> Iterator[Block]:
+    yield Items(answer["warnings_top"], "caution")
+    if answer["cautions"]:
+        yield Items(answer["cautions"], "caution")
+    if answer["note"]:
+        yield Paragraph(answer["note"])
+
+
+def _arc(answer: Answer) -> Iterator[Block]:
+    yield Drawing("plan")
+    offset = answer["offset"]
+    if answer["drawn_to"]:
+        yield Paragraph(say(f"sheet.drawn_to_{answer['drawn_to']}"))
+    if offset:
+        yield Paragraph(offset["text"], "key")
+    names = list(answer["arc_shown"])
+    columns = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])
+    head = [say("sheet.measure"), say("sheet.drawn") if offset else say("sheet.value"), *([say("sheet.staked")] if offset else [])]
+    rows = [[say(f"measure.{name}"), *(column[name] or say("sheet.none") for column in columns)] for name in names]
+    yield Table(head, rows)
+    if answer["given"]:
+        yield Table(
+            [say("sheet.given"), say("sheet.typed"), say("sheet.computed"), say("sheet.agrees")],
+            [
+                [
+                    say(f"measure.{row['field']}"),
+                    row["value_shown"],
+                    row["computed_shown"] or say("sheet.none"),
+                    say("sheet.yes") if row["agrees"] else say("sheet.no"),
+                ]
+                for row in answer["given"]
+            ],
+            say("sheet.given_caption"),
+        )
+    if answer["fit"]:
+        yield from _fit(answer["fit"])
+
+
+def _fit(fit: Mapping[str, Any]) -> Iterator[Block]:
+    head = [say("sheet.hold"), *(say(f"sheet.{name}") for name in ("radius", "rise", "arc_length", "kink", "build"))]
+    rows = []
+    for option in fit["options"]:
+        verdict = say("sheet.may_build") if option["buildable"] else say("sheet.ask")
+        taken = say("sheet.taken") if option["taken"] else ""
+        shown = [option[f"{name}_shown"] or say("sheet.none") for name in ("radius", "sagitta", "arc_length")]
+        rows.append([option["label"], *shown, option["kink_shown"], verdict + taken])
+    caption = say("sheet.fit_caption", found=fit["found_shown"], drawn=fit["drawn_shown"], difference=fit["difference_shown"])
+    yield Table(head, rows, caption)
+
+
+def _ends(answer: Answer) -> Iterator[Block]:
+    landmarks = answer["ends"]
+    if any(landmarks.values()):
+        yield Paragraph(
+            say(
+                "sheet.landmarks",
+                first=landmarks["A"] or say("sheet.no_landmark"),
+                second=landmarks["B"] or say("sheet.no_landmark"),
+            ),
+            "key",
+        )
+    yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
+    steps = [step for step in answer["steps"] if step["level"] == 0]
+    yield Items([step["text"] for step in steps], first=steps[0]["number"])
+    ties = [
+        [end, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())
+    ]
+    if ties:
+        yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
+
+
+def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
+    level = row["level"]
+    stakes = row["stakes"]
+    names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+    title = say("sheet.level", level=level, stakes=names, sagitta=row["sagitta_shown"])
+    steps = [step for step in answer["steps"] if step["level"] == level]
+    blocks: list[Block] = [Drawing("level", level)]
+    if row["how"]:
+        blocks.append(Paragraph(row["how"], "key"))
+        if len(steps) <= MANY:
+            blocks.append(Table([say("sheet.stake"), say("sheet.string")], [_string(step) for step in steps]))
+        else:
+            blocks.append(Paragraph(say("sheet.every_string", first=stakes[0], last=stakes[-1], count=len(steps))))
+    else:
+        blocks.append(Items([step["text"] for step in steps], first=steps[0]["number"]))
+    blocks.append(Drawing("triangle", level))
+    blocks.append(Paragraph(say("sheet.square") + " " + row["squaring"]["text"]))
+    blocks.append(Items(row["squaring"]["lines"]))
+    blocks += [Paragraph(line, "worked") for line in row["by_hand"]]
+    return Section(f"level-{level}", title, blocks)
+
+
+def _string(step: Mapping[str, Any]) -> list[str]:
+    start, middle = step["measures"][0]["from"], step["measures"][1]
+    return [middle["to"], say("sheet.from_to", start=start, end=step["to"])]
+
+
+def _checks(answer: Answer) -> Iterator[Block]:
+    """The checks that can see something, one line for all that read the same."""
+    seen: dict[tuple[str, str, str], list[Mapping[str, Any]]] = {}
+    for check in answer["checks"]:
+        if not check["blind"]:
+            allowed = check["allowed_shown"] or ""
+            key = (check["kind"], check["shown"], allowed, check["along_shown"] or "")
+            seen.setdefault(key if check["kind"] != "ordinate" else (*key[:3], check["to"]), []).append(check)  # type: ignore[arg-type]
+    if not seen:
+        yield Paragraph(say("sheet.no_checks"), "caution")
+        return
+    yield Paragraph(say("sheet.checks_intro"))
+    rows = []
+    for (kind, shown, allowed, *_rest), checks in seen.items():
+        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, allowed or say("sheet.none")])
+    yield Table([say("sheet.check"), say("sheet.where"), say("sheet.must_read"), say("sheet.out_by")], rows)
+
+
+def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:
+    if kind == "alternate":
+        names = [check["to"] for check in checks]
+    elif kind == "ordinate":
+        return say("sheet.at_along", along=checks[0]["along_shown"], stake=checks[0]["to"])
+    else:
+        names = [say("sheet.from_to", start=check["from"], end=check["to"]) for check in checks]
+    if len(names) <= MANY // 2:
+        return ", ".join(names)
+    return say("sheet.and_more", names=", ".join(names[: MANY // 4]), count=len(names) - MANY // 4, last=names[-1])
+
+
+def _rule(answer: Answer) -> Iterator[Block]:
+    rule = answer["rule"]
+    yield Paragraph(rule["text"], "key")
+    yield Table(
+        [say("sheet.level_word"), say("sheet.exact"), say("sheet.quartered")],
+        [[str(row["level"]), row["sagitta_shown"], row["rule_shown"]] for row in answer["halving"]],
+    )
+    if rule["lines"]:
+        yield Items(rule["lines"])
+    if rule["worst_miss"]:
+        yield Table(
+            [say("sheet.stake"), say("sheet.rule_miss")],
+            [[row["name"], row["shown"]] for row in _telling(rule["stakes"], answer)],
+            say("sheet.rule_caption"),
+        )
+
+
+def _telling(rows: Sequence[Mapping[str, Any]], answer: Answer) -> Sequence[Mapping[str, Any]]:
+    """Every row, or those of the first four levels where there are many."""
+    if len(rows) <= MANY:
+        return rows
+    levels = {stake["name"]: stake["level"] for stake in answer["stakes"]}
+    return [row for row in rows if levels[row["name"]] <= 4]
+
+
+def _stakes(answer: Answer) -> Iterator[Block]:
+    rows = _telling(answer["stakes"], answer)
+    yield Table(
+        [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord")],
+        [[row["name"], row["along_shown"], row["x_shown"], row["y_shown"]] for row in rows],
+        say("sheet.stakes_caption") if len(rows) == len(answer["stakes"]) else say("sheet.stakes_some", count=len(answer["stakes"])),
+    )
+
+
+def _stick(answer: Answer) -> Iterator[Block]:
+    yield Paragraph(say("sheet.stick_how"))
+    yield Drawing("stick")
+    yield Table(
+        [say("sheet.level_word"), say("sheet.from_end")],
+        [[mark["label"], mark["shown"]] for mark in answer["stick"]["marks"]],
+    )
+
+
+def _readings(answer: Answer) -> Table:
+    rows = [[row["field"], row["typed"], row["text"]] for row in answer["readings"]]
+    return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))

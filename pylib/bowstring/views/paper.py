@@ -1,0 +1,157 @@
+"""From the answer's frame (metres, A at the origin, x toward B, y toward the arc) to places on paper.
+
+A stands left and B right, as seen by somebody who looks from above with the string across the paper. With the
+curve on the left hand (standing at A, facing B) it is above the string; on the right hand the paper's y is
+turned, never the text.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from bowstring.views.svg import Command, Point
+
+FLAT = 1 / 12
+"""A rise under this part of the chord is drawn too large."""
+
+_TALLEST = 0.3  # of the chord: how high a stretched rise may be drawn
+_WITH_GAP = 0.5  # of the chord: rise and gap between the arcs together
+_SAMPLES = 72
+_LEAST_GAP = 6.0  # between the staked and the drawn arc, drawing units
+
+Answer = Mapping[str, Any]
+
+
+def stretch_of(rise: float, chord: float, gap: float = 0.0) -> int:
+    """Return the round factor (1, 2, 5, 10, ...) by which a rise is drawn too large; 1 unless the arc is flat.
+
+    ``gap``, the distance between staked and drawn arc in metres, is stretched alike and has to find room too.
+    """
+    if rise >= FLAT * chord:
+        return 1
+    room = max(1.0, min(_TALLEST * chord / rise, _WITH_GAP * chord / (rise + gap)))
+    power: int = 10 ** math.floor(math.log10(room))
+    return max(step * power for step in (1, 2, 5) if step * power <= room)
+
+
+@dataclass(frozen=True)
+class Paper:
+    """A map onto paper. The string lies at y = 0, A at x = 0."""
+
+    scale: float
+    """Drawing units per metre along the string."""
+    stretch: int
+    """How many times too large distances across the string are drawn."""
+    up: int
+    """-1: the curve is above the string (left hand); +1: below (right hand); y runs down."""
+    radius: float
+    half_angle: float
+    chord: float
+    rise: float
+
+    def point(self, x: float, y: float) -> Point:
+        """Return the place of a point of the frame (metres)."""
+        return (x * self.scale, y * self.scale * self.stretch * self.up)
+
+    def on_arc(self, angle: float, radius: float | None = None) -> Point:
+        """Return the arc's point at an angle (radians) from its middle; another radius is concentric."""
+        radius = self.radius if radius is None else radius
+        # not rise - radius + radius * cos, which loses a millimetre's rise on a radius of a thousand kilometres
+        y = self.rise + (radius - self.radius) - 2 * radius * math.sin(angle / 2) ** 2
+        return self.point(self.chord / 2 + radius * math.sin(angle), y)
+
+    def outward(self, angle: float) -> Point:
+        """Return the unit direction, on paper, square off the drawn curve and away from its centre."""
+        x, y = math.sin(angle), math.cos(angle) * self.up / self.stretch
+        size = math.hypot(x, y)
+        return (x / size, y / size)
+
+    def ahead(self, angle: float) -> Point:
+        """Return the unit direction, on paper, of the curve at an angle, travelling from A to B."""
+        x, y = math.cos(angle), -math.sin(angle) * self.stretch * self.up
+        size = math.hypot(x, y)
+        return (x / size, y / size)
+
+    def curve(self, radius: float | None = None) -> list[Command]:
+        """Return the arc as cubic curves of at most 30 degrees each, true to 1e-6 of the radius, stretched or not."""
+        radius = self.radius if radius is None else radius
+        count = max(1, math.ceil(2 * self.half_angle / (math.pi / 6)))
+        step = 2 * self.half_angle / count
+        pull = 4 / 3 * math.tan(step / 4) * radius
+        commands: list[Command] = [("M", self.on_arc(-self.half_angle, radius))]
+        for piece in range(count):
+            start = -self.half_angle + piece * step
+            (ax, ay), (bx, by) = (self._pull(angle, pull) for angle in (start, start + step))
+            (x, y), (x2, y2) = self.on_arc(start, radius), self.on_arc(start + step, radius)
+            commands.append(("C", (x + ax, y + ay), (x2 - bx, y2 - by), (x2, y2)))
+        return commands
+
+    def _pull(self, angle: float, pull: float) -> Point:
+        return self.point(pull * math.cos(angle), -pull * math.sin(angle))
+
+    def samples(self, radius: float | None = None) -> list[Point]:
+        """Return points along the arc, close enough together to keep labels off it."""
+        steps = (-1 + 2 * index / _SAMPLES for index in range(_SAMPLES + 1))
+        return [self.on_arc(self.half_angle * step, radius) for step in steps]
+
+    def beside(self, gap: float) -> list[Point]:
+        """Return a line beside the arc at a gap (drawing units, positive outward)."""
+        angles = [self.half_angle * (-1 + 2 * index / _SAMPLES) for index in range(_SAMPLES + 1)]
+        pairs = ((self.on_arc(angle), self.outward(angle)) for angle in angles)
+        return [(x + nx * gap, y + ny * gap) for (x, y), (nx, ny) in pairs]
+
+    def angle_of(self, stake: Mapping[str, Any], length: float) -> float:
+        """Return a stake's angle from the arc's middle (radians); ``length`` is the arc's, metres."""
+        return self.half_angle * (2 * float(stake["along"]) / length - 1)
+
+    @property
+    def centre(self) -> Point:
+        """The arc's centre on paper."""
+        return self.point(self.chord / 2, self.rise - self.radius)
+
+
+def fit(answer: Answer, width: float, height: float) -> Paper:
+    """Return the map that puts the staked arc of an answer into ``width`` by ``height`` drawing units.
+
+    Raises ``ValueError`` when a figure is not finite or an arc has no length.
+    """
+    arc = answer["staked"]
+    figures = {
+        name: float(arc[name]) for name in ("radius", "chord", "sagitta", "arc_length", "central_angle")
+    }
+    if not all(math.isfinite(value) and value > 0 for value in figures.values()):
+        raise ValueError(f"an arc that can't be drawn: {figures}")
+    chord, rise = figures["chord"], figures["sagitta"]
+    half_angle = math.radians(figures["central_angle"]) / 2
+    bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
+    stretch = stretch_of(rise, chord, abs(float(answer["arc"]["radius"]) - figures["radius"]))
+    scale = min(width / (2 * bulge), height / (rise * stretch))
+    up = 1 if answer.get("side", "left") == "right" else -1
+    return Paper(scale, stretch, up, figures["radius"], half_angle, chord, rise)
+
+
+def gap_between(answer: Answer, paper: Paper) -> tuple[float, bool]:
+    """Return how far the drawn arc is from the staked one on paper (positive outward) and whether that is to scale."""
+    true = (float(answer["arc"]["radius"]) - float(answer["staked"]["radius"])) * paper.scale * paper.stretch
+    shown = math.copysign(max(abs(true), _LEAST_GAP), true)
+    return shown, shown == true
+
+
+def round_length(target: float, unit: str) -> tuple[float, str, float]:
+    """Return a round length near ``target`` metres for a scale bar: its number, its unit (ft, in, m, mm) and its metres."""
+    if unit in ("m", "mm"):
+        per = 0.001 if unit == "mm" else 1.0
+        steps: Sequence[float] = [step * 10.0**power for power in range(-5, 8) for step in (1, 2, 5)]
+        number = max((step for step in steps if step * per <= target), default=steps[0])
+        return number, unit, number * per
+    feet = [step * 10.0**power for power in range(6) for step in (1, 2, 5)]
+    found = max((step for step in feet if step * 0.3048 <= target), default=0.0)
+    if found:
+        return found, "ft", found * 0.3048
+    inches = max(
+        (step for step in (0.125, 0.25, 0.5, 1.0, 2.0, 3.0, 6.0) if step * 0.0254 <= target), default=0.125
+    )
+    return inches, "in", inches * 0.0254

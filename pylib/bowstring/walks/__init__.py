@@ -1,0 +1,1 @@
+"""What walks over a construction: the rule of thumb, rounding, checks, squaring, the story stick, field fit."""

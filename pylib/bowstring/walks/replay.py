@@ -1,0 +1,65 @@
+"""A construction staked out again with other numbers than the exact ones, and how far its stakes then miss the arc."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from bowstring.arc import Arc
+from bowstring.construction import Marks, Number, Recipe, Stake, play
+from bowstring.methods.halving import halve
+from bowstring.plane import Point
+
+SAME = 1e-9
+"""Two misses are one when they differ by less than this part of the larger: left and right halves are mirror images."""
+
+DUST = 1e-12
+"""A miss below this part of the radius is the arithmetic's, not the stake's."""
+
+
+@dataclass(frozen=True)
+class Misses:
+    """How far each stake stands off the arc.
+
+    Attributes:
+        by_stake: metres from the true arc, positive outward, in order from A to B.
+        worst: the one that is largest without its sign.
+        at: the first such stake along the arc.
+    """
+
+    by_stake: Mapping[str, float]
+    worst: float
+    at: str
+
+
+def misses(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses:
+    """Return how far the stakes stand off the circle of ``arc``, in metres, positive outward."""
+    dust = DUST * arc.radius
+    by_stake = {}
+    for stake in stakes:
+        miss = arc.miss(at[stake.name])
+        by_stake[stake.name] = miss if abs(miss) > dust else 0.0
+    largest = max(abs(miss) for miss in by_stake.values())
+    first = next(name for name, miss in by_stake.items() if abs(miss) >= largest * (1 - SAME))
+    return Misses(by_stake, by_stake[first], first)
+
+
+def replay(recipe: Recipe, number: Number) -> Marks:
+    """Return where the marks come to stand when the steps are done with ``number`` in place of each exact length.
+
+    The ends stay where they are: they are where the construction begins.
+    """
+    ends = {"A": recipe.at["A"], "B": recipe.at["B"]}
+    return play((step for step in recipe.steps if step.level), number, ends)
+
+
+def quarter_sagitta(arc: Arc, level: int) -> float:
+    """Return the rule of thumb's sagitta of a level in metres: the first one, quartered once a level."""
+    return float(arc.sagitta / 4 ** (level - 1))
+
+
+def rule_staked(arc: Arc, levels: int) -> Marks:
+    """Return where the marks stand when every sagitta is a quarter of the one before, from the rule's own stakes."""
+    recipe = Recipe({"A": Point(0.0, 0.0), "B": Point(arc.chord, 0.0)})
+    halve(recipe, arc, levels, sagitta_of_level=lambda level: quarter_sagitta(arc, level))
+    return recipe.at

@@ -1,0 +1,144 @@
+"""Keeping each sagitta square to its chord, and what a small mistake in that does.
+
+A tip that slips sideways by e along the arc stays on it to second order (e^2/2R off), so the stake itself hardly
+shows it. But its two half chords then differ, and the next level's sagitta, made for equal ones, is wrong on both:
+that is where the slip comes out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from math import hypot, radians, sin, tan
+
+from bowstring.arc import Arc
+
+WHOLE = ((3, 4, 5), (5, 12, 13), (8, 15, 17))
+"""Right triangles of whole numbers that a crew uses (common practice, no source)."""
+
+BY_EYE = radians(3)
+"""How far off square a line set by eye may be (common practice, no source)."""
+
+SQUARE_BLADE = 0.6096
+"""Metres: the 24-in blade of a framing square."""
+
+LONGEST_LEG = 9.144
+"""Metres (30 ft): a longer leg of a squaring triangle gains little and wants another tape."""
+
+LEAST_ROOM = 1.2192
+"""Metres (4 ft): a leg out past the stake may always be this long."""
+
+
+@dataclass(frozen=True)
+class Slip:
+    """What a small mistake does.
+
+    Attributes:
+        aside: metres that the tip slips along the arc.
+        here: metres that this stake then stands off the arc (inside).
+        next_level: metres that the next level's stakes stand off it.
+    """
+
+    aside: float
+    here: float
+    next_level: float
+
+
+@dataclass(frozen=True)
+class Triangle:
+    """A right triangle with its corner at the chord's middle.
+
+    Attributes:
+        along, out, long_side: metres.
+        whole: its shape in whole numbers like ``3-4-5``, or ``None``.
+        rounding: metres that the tip is aside because the long side is held to a mark.
+    """
+
+    along: float
+    out: float
+    long_side: float
+    whole: str | None
+    rounding: float
+
+
+@dataclass(frozen=True)
+class Squaring:
+    """The ways to keep one level's sagitta square, best first: slide the tip, a triangle, a square or the eye."""
+
+    half: float
+    sagitta: float
+    half_chord: float
+    slide: Slip
+    triangle: Triangle | None
+    triangle_slip: Slip | None
+    square: Slip
+    eye: Slip
+
+
+def slip(arc: Arc, aside: float) -> Slip:
+    """Return what ``aside`` metres of sideways slip at the tip of an arc's sagitta does.
+
+    ``arc`` is the part of the arc over the chord that is being halved.
+    """
+    turned = aside / arc.radius
+    here = aside * aside / (2 * arc.radius)
+    # The longer half's own sagitta, R (1 - cos), against the one made for equal halves.
+    quarter = arc.half_angle / 4
+    next_level = 2 * arc.radius * sin(quarter + quarter + turned / 4) * sin(turned / 4)
+    return Slip(aside, here, next_level)
+
+
+def squaring_of(arc: Arc, mark: float, unit_leg: float) -> Squaring:
+    """Return how to keep the sagitta of ``arc`` square on a tape with marks ``mark`` metres apart.
+
+    ``unit_leg`` is the length in metres of which whole-number triangles are built (a foot, a tenth of a metre).
+    """
+    half, sagitta = arc.chord / 2, arc.sagitta
+    half_chord = hypot(half, sagitta)
+    triangle = _whole(half, sagitta, unit_leg) or _computed(half, sagitta, mark, unit_leg)
+    triangle_slip = None
+    if triangle:
+        # One mark wrong in the long side turns the leg out by mark x long/(along x out).
+        aside = mark * triangle.long_side / (triangle.along * triangle.out) * sagitta + triangle.rounding
+        triangle_slip = slip(arc, aside)
+    return Squaring(
+        half,
+        sagitta,
+        half_chord,
+        # The two readings differ by twice the slip's part along them; a mark's difference is just seen.
+        slip(arc, mark / 2 * half_chord / half),
+        triangle,
+        triangle_slip,
+        slip(arc, sagitta * mark / SQUARE_BLADE),
+        slip(arc, sagitta * tan(BY_EYE)),
+    )
+
+
+def _shapes() -> Iterator[tuple[int, int, int, str]]:
+    for a, b, c in WHOLE:
+        yield a, b, c, f"{a}-{b}-{c}"
+        yield b, a, c, f"{a}-{b}-{c}"
+
+
+def _whole(half: float, sagitta: float, unit_leg: float) -> Triangle | None:
+    """The whole-number triangle with the longest sides that has its leg within the half chord and reaches the stake."""
+    room = max(2 * sagitta, LEAST_ROOM)
+    best: Triangle | None = None
+    for a, b, c, shape in _shapes():
+        times = int(min(half, LONGEST_LEG) / (a * unit_leg) + 1e-9)
+        times = min(times, int(room / (b * unit_leg) + 1e-9))
+        side = times * unit_leg
+        if times and b * side >= sagitta * (1 - 1e-9) and (best is None or c * side > best.long_side * (1 + 1e-9)):
+            best = Triangle(a * side, b * side, c * side, shape, 0.0)
+    return best
+
+
+def _computed(half: float, sagitta: float, mark: float, unit_leg: float) -> Triangle | None:
+    """A triangle with the sagitta itself as one leg and a round leg along the chord, its long side to the nearest mark."""
+    times = int(min(half, LONGEST_LEG) / unit_leg + 1e-9)
+    along = times * unit_leg
+    if not times:
+        return None
+    exact = hypot(along, sagitta)
+    held = round(exact / mark) * mark
+    return Triangle(along, sagitta, exact, None, abs(held - exact) * exact / along)

@@ -1,0 +1,1 @@
+"""English, the first language of the catalogue."""

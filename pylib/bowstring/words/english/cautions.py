@@ -1,0 +1,82 @@
+"""Cautions and notes."""
+
+MESSAGES = {
+    "top.authority": (
+        "The drawing, the job's specification, the local code and the licensed professional in charge stand above this sheet."
+    ),
+    "top.services": "Before driving stakes have buried services located, and wait for the marks (US: call 811). Pins go deep too.",
+    "top.stakes": "Cap steel stakes and pins. A bent board is a spring: fix one end first and stand clear of its sweep.",
+    "caution.disagrees": (
+        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one holds before building."
+    ),
+    "caution.disagrees_none": (
+        "The givens don't agree. The {field} was given as {value}, but {pair} make an arc of 180° or more, which has none. Ask "
+        "before building."
+    ),
+    "caution.two_arcs": (
+        "Two arcs have these numbers. Taken: {angle}°, radius {radius}, rise {sagitta}. The other: {other_angle}°, radius "
+        "{other_radius}, rise {other_sagitta}. Make sure which one is drawn."
+    ),
+    "caution.points_hand": (
+        "By the three points (x to the right, y ahead, as on a plan) the curve is on the {points}, standing at A and facing B."
+    ),
+    "caution.points_other_hand": (
+        "The three points say that the curve is on the {points} (x to the right, y ahead, as on a plan), but the job says "
+        "{side}. The job's word is taken: make sure before driving anything."
+    ),
+    "caution.degree": (
+        "Degree of curve is for roads and rails: degrees per 100 ft of arc. It was read as a radius of {radius}. If the drawing's "
+        "angle is the arc's own, it's the central angle."
+    ),
+    "caution.line_unsure": (
+        "Don't build yet: ask which line the drawing's numbers are to (face, back or centre line). A board's thickness "
+        "depends on it."
+    ),
+    "caution.line_unsaid": (
+        "It wasn't said which line the drawing's numbers are to (face, back or centre line). They are taken to be to the line "
+        "named here as drawn: make sure."
+    ),
+    "caution.got": "Stake {stake} stands {miss} off the arc ({stands} in place of {wanted}); the numbers after it allow for that.",
+    "caution.got_far": (
+        "Stake {stake} was got at {stands} where {wanted} was wanted, {miss} off the arc: that looks like a slip. Measure it again "
+        "before going on."
+    ),
+    "caution.sensitive": (
+        "One tape mark ({mark}) in the {field} moves the radius by {change}. {better}"
+    ),
+    "caution.sensitive_all": (
+        "One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"
+    ),
+    "caution.better": "Better: get the {field} (about {value}), where a mark moves it by {change}.",
+    "caution.no_better": "No other tape measurement here does much better: get the radius or the central angle from the drawing.",
+    "caution.straight": "The whole rise ({sagitta}) is less than a tape mark ({mark}): this tape can't tell the arc from a straight line.",
+    "caution.small_sagitta": (
+        "From level {level} on the sagittae ({sagitta}) are under {few} tape marks ({mark}): mostly rounding. Fewer levels and "
+        "a sprung board do better."
+    ),
+    "caution.tolerance_under_mark": "The tolerance ({tolerance}) is finer than the tape's mark ({mark}): no check with this tape can hold it.",
+    "caution.one_level": (
+        "With one level nothing but the half chords checks the stake. One more level gives checks that see more."
+    ),
+    "caution.wind": (
+        "A string of {chord} bows {bow} in a crosswind of {wind} at a pull of {pull}: line it in with pins, and don't measure a "
+        "sagitta off it in wind."
+    ),
+    "caution.over_half": (
+        "This arc turns {angle}°, past a half circle: it bulges beyond the chord's ends and can't be reached from the chord alone. "
+        "Mind the room on both sides."
+    ),
+    "note.settled": "The arc was settled by {pair}.",
+    "note.settled_points": "The arc was settled by three points; the first is A, the third B.",
+    "note.levels_win": "Both levels and a spacing were given: the levels ({levels}) were taken.",
+    "note.landmarks": "Give each end a landmark, so that nobody starts from the wrong one.",
+    "note.ties": "Tie each end to two fixed things before the dig, so that it can be found again.",
+    "note.offset": (
+        "The stakes' own arc differs from the drawn one by {chord} in its chord and {sagitta} in its rise. Never add the offset to the rise."
+    ),
+    "note.tolerance": "No tolerance was given, so nothing here can say whether a miss matters.",
+    "note.tape_zero": "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm, take it off again.",
+    "note.slope": "Hold the tape level. On sloping ground a level length is shorter than the tape along the ground.",
+    "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
+    "note.square": "Squareness of a sagitta hardly shows at its own stake; it shows one level on.",
+}

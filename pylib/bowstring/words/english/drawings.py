@@ -1,0 +1,91 @@
+"""Words on the drawings, and what a person is told who can't see them."""
+
+MESSAGES: dict[str, str] = {
+    "draw.hand.left": "left",
+    "draw.hand.right": "right",
+    "draw.above": "above",
+    "draw.below": "below",
+    # labels
+    "draw.chord": "chord {shown}",
+    "draw.sagitta": "sagitta",
+    "draw.sagitta.shown": "sagitta {shown}",
+    "draw.half.each": "each half {shown}",
+    "draw.half_chords": "Half chords, from the string's ends to {name}: both {shown}.",
+    "draw.centre": "centre",
+    "draw.tangents": "tangents at the ends",
+    "draw.arc": "arc, radius {radius}",
+    "draw.arc.staked": "staked arc, radius {radius}",
+    "draw.arc.drawn": "drawn arc, radius {radius}",
+    "draw.arc.gap": "Staked arc and drawn arc stand {shown} apart.",
+    "draw.arc.gap.forced": ("Staked arc and drawn arc stand {shown} apart: that gap is not drawn to scale."),
+    "draw.end": "{name}: {landmark}",
+    "draw.walker": "stand at A, face B: the curve is on your {hand}",
+    "draw.scale.number.ft": "{number} ft",
+    "draw.scale.number.in": "{number} in",
+    "draw.scale.number.m": "{number} m",
+    "draw.scale.number.mm": "{number} mm",
+    "draw.scale": "Drawn to scale.",
+    "draw.stretch": "Rise drawn {factor} times too large; the bar holds along the chord only.",
+    "draw.stretch.level": "Rise drawn {factor} times too large.",
+    "draw.not_to_scale": "Not to scale.",
+    # plan
+    "draw.plan.title": "Plan of the arc",
+    "draw.plan.title.named": "Plan of the arc: {title}",
+    "draw.plan.desc": (
+        "Standing at A and facing B, the curve is on the {hand} hand; A is drawn at the left, so the "
+        "curve is {where} the "
+        "string. Chord {chord}, sagitta {sagitta} at the chord's middle. Stakes from A to B: {names}."
+    ),
+    "draw.plan.desc.end": " {name} is at: {landmark}.",
+    # one level
+    "draw.level.title": "Level {level}: chords and sagittae",
+    "draw.level.desc": (
+        "Standing at A and facing B, the curve is on the {hand} hand, drawn {where} the string. "
+        "{strings} from stake to "
+        "stake; from the middle of each, square off it toward the curve, a sagitta sets {names}."
+    ),
+    "draw.level.strings.one": "One string",
+    "draw.level.strings.many": "{count} strings",
+    "draw.level.desc.same": (
+        " Chord {chord}, each half {half}, sagitta {sagitta}, half chord to the new stake {half_chord}."
+    ),
+    "draw.level.desc.each": " Their numbers differ: {each}.",
+    "draw.level.detail.one": "The string from {start} to {end}, not to scale",
+    "draw.level.detail.two": ("One of 2 strings, {start} to {end}, not to scale; the other reads the same"),
+    "draw.level.detail.many": (
+        "One of {count} strings, {start} to {end}, not to scale; the others read the same"
+    ),
+    "draw.level.detail.differ": "The strings differ. Take each one's own numbers:",
+    "draw.level.each": "{name}: chord {chord}, each half {half}, sagitta {sagitta}",
+    # keeping square
+    "draw.triangle.title": "Level {level}: keeping the sagitta square",
+    "draw.triangle.slide.desc": (
+        "The string from {start} to {end} with its middle marked. At {name}, {sagitta} from the "
+        "middle, the tip is slid "
+        "along until both half chords read {half_chord}."
+    ),
+    "draw.triangle.slide": "Slide the tip until both half chords read {half_chord}.",
+    "draw.triangle.triangle.desc": (
+        "A right triangle with its corner at the middle of the string from {start} to {end}: {along} "
+        "along the string, "
+        "{out} out, {long_side} the long side. The stake {name} is on the line of the leg out, "
+        "{sagitta} from the string."
+    ),
+    "draw.triangle.along": "along {shown}",
+    "draw.triangle.out": "out {shown}",
+    "draw.triangle.out.stake": "out to {name} {shown}",
+    "draw.triangle.long_side": "long side {shown}",
+    "draw.triangle.square": "Square's corner at the middle, one blade on the string.",
+    "draw.triangle.square.desc": (
+        "A framing square with its corner at the middle of the string from {start} to {end} and one "
+        "blade on the string; "
+        "the other blade points to {name}, {sagitta} away."
+    ),
+    "draw.triangle.whole": "{whole} triangle",
+    # the story stick
+    "draw.stick.title": "Story stick",
+    "draw.stick.desc": "A lath with every mark measured from its zero end: {marks}.",
+    "draw.stick.zero": "zero end",
+    "draw.stick.mark": "{label}: {shown}",
+    "draw.stick.note": "Measure every mark from the zero end.",
+}

@@ -1,0 +1,157 @@
+"""What is said about lengths, angles and tape marks: how they were read, and why one can't be."""
+
+_LENGTH_EXAMPLE = "a length with its unit, like 40' 6-1/2\", 40.54 ft, 12.35 m or 12350 mm"
+_ANGLE_EXAMPLE = "degrees, like 45.5, or degrees, minutes and seconds, like 45°40'12\""
+_DIGITS = "Use the digits 0 to 9 with a point as the decimal mark"
+
+_LENGTHS: dict[str, tuple[str, str]] = {
+    "kind": ("This is {kind}, not a length.", f"Write {_LENGTH_EXAMPLE}."),
+    "empty": ("Nothing stands here.", f"Write {_LENGTH_EXAMPLE}."),
+    "long": ("{typed} goes on for more than {limit} characters.", f"Write {_LENGTH_EXAMPLE}."),
+    "giant": ("This number is far larger than any length.", f"Write {_LENGTH_EXAMPLE}."),
+    "not_finite": ("This is not a finite number.", f"Write {_LENGTH_EXAMPLE}."),
+    "character": ("{typed} holds {sign}, which no length is written with.", f"Write {_LENGTH_EXAMPLE}."),
+    "exponent": ("{typed} has an exponent.", "Write the number out, like 0.001 m."),
+    "no_number": ("{typed} has no number in it.", f"Write {_LENGTH_EXAMPLE}."),
+    "clinging": (
+        "In {typed} a point or comma clings to a unit, so it may end the unit or begin the number.",
+        "Put a space after the unit, and write a number under one with its zero, like 40' 0.5\".",
+    ),
+    "unreadable": ("{typed} is not a length.", f"Write {_LENGTH_EXAMPLE}."),
+    "grouping": (
+        "In {typed} the points or commas don't stand where a number has them.",
+        f"{_DIGITS}, like 1234.5 ft.",
+    ),
+    "comma": (
+        "In {typed} the comma may be the decimal mark or may group thousands.",
+        "Write {readings}.",
+    ),
+    "zero_below": ("{typed} has a fraction over zero.", "Write a fraction like 1/2 or 3/8."),
+    "mixed_decimal": (
+        "In {typed} a fraction follows a number that isn't plain digits.",
+        "Use either decimals or a fraction, like 6.5 in or 6-1/2 in.",
+    ),
+    "improper": (
+        "In {typed} the fraction beside the whole number is one or more by itself.",
+        "Write {reading} if you mean that, or put the fraction right.",
+    ),
+    "sign": ("{typed} has a sign, and a size has none.", "Write it without the sign."),
+    "zero": ("{typed} is no length at all.", "Write a length above zero."),
+    "size": (
+        "{typed} is too small or too large for any layout.",
+        "Stay between {smallest} m and {largest} m, and look whether the unit is right.",
+    ),
+    "unit": (
+        "{typed} has the unit {unit}, which isn't known here.",
+        "Use ft, in, m, cm or mm, or the signs ' for feet and \" for inches.",
+    ),
+    "bare": ("{typed} has no unit, and could be feet or inches.", "Write {readings}."),
+    "bare_fraction": ("{typed} is a fraction without a unit.", "Write {readings}."),
+    "bare_comma": (
+        "In {typed} the comma may be a decimal mark or stand between feet and inches.",
+        "Write {readings}.",
+    ),
+    "broken_feet": (
+        "{typed} has a part of a foot in its feet and inches besides.",
+        "Write whole feet with inches, like 40' 6\", or decimal feet alone, like 40.5 ft.",
+    ),
+    "feet_fraction": ("In {typed} the part after the feet has no unit.", "Write {readings}."),
+    "twelve": (
+        "{typed} has twelve inches or more beside its feet.",
+        "Carry them into the feet, or write the length in inches alone.",
+    ),
+    "apart": ("{typed} has more than one number, and not each has its unit.", "Write {readings}."),
+    "mixed_units": (
+        "{typed} has several numbers in units that don't go together.",
+        "Use one unit, or feet and inches.",
+    ),
+    "repeated": ("{typed} has the same unit twice.", "Write one length, like 40' 6-1/2\"."),
+    "order": ("{typed} has its units in the wrong order.", "Write the feet first, then the inches."),
+}
+
+_ANGLES: dict[str, tuple[str, str]] = {
+    "kind": ("This is {kind}, not an angle.", f"Write {_ANGLE_EXAMPLE}."),
+    "empty": ("Nothing stands here.", f"Write {_ANGLE_EXAMPLE}."),
+    "long": ("{typed} goes on for more than {limit} characters.", f"Write {_ANGLE_EXAMPLE}."),
+    "giant": ("This number is far larger than any angle.", f"Write {_ANGLE_EXAMPLE}."),
+    "not_finite": ("This is not a finite number.", f"Write {_ANGLE_EXAMPLE}."),
+    "character": ("{typed} holds {sign}, which no angle is written with.", f"Write {_ANGLE_EXAMPLE}."),
+    "exponent": ("{typed} has an exponent.", "Write the number out, like 0.25."),
+    "no_number": ("{typed} has no number in it.", f"Write {_ANGLE_EXAMPLE}."),
+    "clinging": (
+        "In {typed} a point or comma clings to a sign or word, so it may end that or begin the number.",
+        f"Write {_ANGLE_EXAMPLE}.",
+    ),
+    "unreadable": ("{typed} is not an angle.", f"Write {_ANGLE_EXAMPLE}."),
+    "grouping": (
+        "In {typed} the points or commas don't stand where a number has them.",
+        f"{_DIGITS}, like 45.5.",
+    ),
+    "comma": ("In {typed} the comma may be the decimal mark or may group thousands.", "Write {readings}."),
+    "zero_below": ("{typed} has a fraction over zero.", "Write a fraction like 1/2 or 1/4."),
+    "mixed_decimal": (
+        "In {typed} a fraction follows a number that isn't plain digits.",
+        "Use either decimals or a fraction, like 6.5° or 6-1/2°.",
+    ),
+    "improper": (
+        "In {typed} the fraction beside the whole number is one or more by itself.",
+        "Write {reading} if you mean that, or put the fraction right.",
+    ),
+    "sign": ("{typed} has a sign, and the size of an angle has none.", "Write it without the sign."),
+    "zero": ("{typed} is no angle at all.", "Write an angle above zero."),
+    "size": (
+        "{typed} is too small or too large for any layout.",
+        "Stay between {smallest} and {largest} degrees.",
+    ),
+    "unit": (
+        "{typed} has the unit {unit}, which isn't known here.",
+        f"Write {_ANGLE_EXAMPLE}.",
+    ),
+    "other_unit": (
+        "{typed} is in {unit}, not in degrees.",
+        f"Turn it into degrees and write {_ANGLE_EXAMPLE}.",
+    ),
+    "bare_fraction": ("{typed} is a fraction without a degree sign.", "Write {readings}."),
+    "no_degrees": (
+        "{typed} has minutes or seconds but no degrees, and the sign could also be feet or inches.",
+        "Write the degrees too, like 0°40'.",
+    ),
+    "apart": (
+        "{typed} has more than one number, and not each has its sign.",
+        "Write {readings}.",
+    ),
+    "order": (
+        "{typed} doesn't go from degrees to minutes to seconds, each once.",
+        "Write degrees, then minutes, then seconds, none left out, like 45°00'12\".",
+    ),
+    "broken_part": (
+        "{typed} has decimals or a fraction in front of a smaller part.",
+        "Only the last part may have decimals, like 45°40.2'.",
+    ),
+    "sixty": ("{typed} has sixty or more minutes or seconds.", "Carry them into the part before."),
+}
+
+MESSAGES: dict[str, str] = {
+    "length.or": "{one} or {other}",
+    "length.example": _LENGTH_EXAMPLE,
+    "length.kind_nothing": "nothing",
+    "length.kind_truth": "true or false",
+    "length.kind_list": "a list",
+    "length.kind_group": "a group of values",
+    "length.kind_thing": "something else",
+    "angle.example": _ANGLE_EXAMPLE,
+    "angle.both": "{decimal} = {dms}",
+    "tape.both_exact": "{inches} = {feet}",
+    "tape.both_about": "about {inches} = {feet}",
+    "tape.metric": "{metres} = {millimetres}",
+    "tape.metric_about": "about {metres} = {millimetres}",
+    "tape.with_inches": "{metric} ({inches})",
+    "tape.with_inches_about": "{metric} (about {inches})",
+    "tape.marks": "Write {marks}.",
+    "tape.no_mark.wrong": "{typed} is not one of the marks that this unit's tape is held to.",
+    "tape.no_mark.remedy": "Write {marks}.",
+}
+for _topic, _refusals in (("length", _LENGTHS), ("angle", _ANGLES)):
+    for _name, (_wrong, _remedy) in _refusals.items():
+        MESSAGES[f"{_topic}.{_name}.wrong"] = _wrong
+        MESSAGES[f"{_topic}.{_name}.remedy"] = _remedy

@@ -1,0 +1,65 @@
+"""The sentences of the construction's steps."""
+
+MESSAGES = {
+    "hand.left": "left",
+    "hand.right": "right",
+    "landmark": " ({landmark})",
+    "step.have_ends": (
+        "Find the marks {start}{first_landmark} and {end}{second_landmark}. Tape from {start} to {end}, level: it should read "
+        "{length0}. If it doesn't, stop and give the tool what you found."
+    ),
+    "step.set_ends": (
+        "Neither end is on the ground yet. Set {start}{first_landmark} from the drawing's own dimensions to two fixed things, and "
+        "{end}{second_landmark} likewise; ask for those dimensions if the drawing has none. Then tape from {start} to {end}, "
+        "level: it must read {length0}."
+    ),
+    "step.have_straight": (
+        "Find {start}{first_landmark} and the straight that ends there. Mark S on the straight, well back from {start}: "
+        "S and {start} show its direction."
+    ),
+    "step.from_straight": (
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} "
+        "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
+    ),
+    "step.from_straight_back": (
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
+        "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
+    ),
+    "step.have_corner": (
+        "Find the corner P where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the straight "
+        "on B's side{second_landmark}, each well back from P."
+    ),
+    "step.from_corner": (
+        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
+        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask."
+    ),
+    "step.offset_away_arc": (
+        "{end}: carry the line from {other} on past {start} for {length0}, mark a foot there, and square off toward the curve's "
+        "side {length1}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_away_back": (
+        "{end}: carry the line from {other} on past {start} for {length0}, mark a foot there, and square off away from the "
+        "curve's middle {length1}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_toward_arc": (
+        "{end}: from {start} measure toward {other} {length0}, mark a foot there, and square off toward the curve's side "
+        "{length1}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_toward_back": (
+        "{end}: from {start} measure toward {other} {length0}, mark a foot there, and square off away from the curve's middle "
+        "{length1}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_away": "{end}: carry the line from {other} on past {start} for {length0}: set {end}.",
+    "step.offset_toward": "{end}: from {start} measure toward {other} {length0}: set {end}.",
+    "step.string": "Stretch the string from {start} to {end}. Stand at {start}, face {end}: the curve is on your {hand}.",
+    "step.stake": (
+        "{stake}: string from {start} to {end}; its middle is at {length0} from either end. From the middle square off to the "
+        "{hand} (facing {end} from {start}) {length1}; slide the tip until {start} to {stake} and {stake} to {end} read the same "
+        "({half_chord}). Drive {stake}."
+    ),
+    "step.stake_got": (
+        "{stake}: string from {start} to {end}; its middle is at {length0} from either end. The number was {wanted} square off to "
+        "the {hand}; it stands at {length1}, {miss} off the arc (minus: inside). The numbers after this one start from where "
+        "it stands."
+    ),
+}
