@@ -15,7 +15,7 @@ from math import atan2, inf
 from bowstring.arc import MEASURES, Arc, radius_of_degree
 from bowstring.errors import BadJob, bad
 from bowstring.pairs import NoArc, arcs_of
-from bowstring.plane import Point, distance
+from bowstring.plane import Point, distance, left_of, unit_vector
 from bowstring.words import say
 
 FIELDS = ("radius", "degree", *MEASURES[1:])
@@ -137,6 +137,26 @@ def through_points(first: Point, second: Point, third: Point) -> tuple[Arc, bool
 
 
 
+def points_change(points: tuple[Point, Point, Point], step: float) -> float:
+    """Return the larger part by which the radius changes when the middle point is ``step`` metres off, square to the chord.
+
+    ``inf`` where the points then stand in a straight line or on the other hand.
+    """
+    first, second, third = points
+    arc, left = through_points(*points)
+    out = left_of(unit_vector(first, third))
+    worst = 0.0
+    for sign in (1, -1):
+        try:
+            moved, moved_left = through_points(first, second.plus(out, sign * step), third)
+        except BadJob:
+            return inf
+        if moved_left != left:
+            return inf
+        worst = max(worst, abs(moved.radius / arc.radius - 1))
+    return worst
+
+
 def nudged(settled: Settled, step: float) -> Iterator[tuple[Given, float]]:
     """Yield each length of the pair with the part by which the radius moves when that length is out by ``step`` metres.
 
@@ -168,8 +188,11 @@ def radius_change(arc: Arc, values: Mapping[str, float], measure: str, step: flo
     return worst
 
 
-MEASURABLE = ("chord", "sagitta", "arc_length", "tangent_length", "external")
-"""What a crew can put a tape on where the centre can't be reached."""
+MEASURABLE = ("sagitta", "chord", "arc_length", "tangent_length", "external")
+"""What a crew can put a tape on where the centre can't be reached, handiest first."""
+
+HANDIER = 2
+"""A handier measurement is offered unless another one pins the radius this many times better."""
 
 
 def better_measurement(settled: Settled, weak: Given, step: float) -> tuple[str, float] | None:
@@ -189,5 +212,6 @@ def better_measurement(settled: Settled, weak: Given, step: float) -> tuple[str,
     now = radius_change(settled.arc, {kept.measure: kept.settles, weak.measure: weak.settles}, weak.measure, step)
     if not costs or min(costs)[0] >= now / 2:
         return None
-    cost, name = min(costs)
+    least = min(costs)[0]
+    cost, name = next(row for row in costs if row[0] <= HANDIER * least and row[0] < now / 2)
     return name, cost

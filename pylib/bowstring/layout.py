@@ -12,7 +12,7 @@ from bowstring.ground import Ground, meet_ground
 from bowstring.givens import Settled, settle, through_points
 from bowstring.job import Job
 from bowstring.methods.ends import find_ends
-from bowstring.methods.halving import MOST_LEVELS, halve, stakes_of
+from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
 from bowstring.plane import Point
 from bowstring.walks.checks import Check, find_checks
 from bowstring.walks.replay import Misses, misses, replay
@@ -135,4 +135,6 @@ def _construct(job: Job, drawn: Arc, staked: Arc, levels: int, stakes: tuple[Sta
     except TapesDontMeet as stake:
         number = list(job.got).index(str(stake))
         raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None
+    except OffTheArc as stake:
+        raise bad("got", "got.off_the_arc", stake=stake) from None
     return recipe

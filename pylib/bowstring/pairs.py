@@ -21,6 +21,10 @@ from bowstring.roots import cotangent_shortfall, root_between, sine_shortfall
 Pair = tuple[str, str]
 
 
+NEARLY_ROUND = 3 * pi / 4
+"""Radians: from this half angle up, arc length and chord are solved from the whole circle's side."""
+
+
 class NoArc(ArithmeticError):
     """No arc has these two measures; ``key`` names the reason in the catalogue, ``limit`` the bound that was passed."""
 
@@ -111,9 +115,17 @@ def chord_sagitta(chord: float, sagitta: float) -> list[Arc]:
 def chord_arc_length(chord: float, arc_length: float) -> list[Arc]:
     if arc_length <= chord:
         raise NoArc("pair.arc_under_chord", chord)
+
+    def radius_of(half: float, _sine: float, _cosine: float) -> float:
+        return arc_length / (2 * half)
+
     shortfall = (arc_length - chord) / arc_length
-    half = root_between(lambda h: sine_shortfall(h) - shortfall, 0.0, pi)
-    return [_lower(half, lambda h, _sine, _cosine: arc_length / (2 * h))]
+    if shortfall < sine_shortfall(NEARLY_ROUND):
+        return [_lower(root_between(lambda h: sine_shortfall(h) - shortfall, 0.0, NEARLY_ROUND), radius_of)]
+    # Toward the whole circle the chord fades away: what is left to the half turn keeps its digits, half a turn doesn't.
+    ratio = chord / arc_length
+    left = root_between(lambda g: sin(g) / (pi - g) - ratio, 0.0, pi - NEARLY_ROUND + 1e-9)
+    return [Arc(radius_of(pi - left, 0.0, 0.0), pi - left, sin(left), -cos(left))]
 
 
 def chord_angle(chord: float, angle: float) -> list[Arc]:

@@ -17,6 +17,9 @@ HIDDEN = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067
 NOT_TEXT = frozenset({"Cc", "Cs", "Cn", "Co", "Zl", "Zp"})
 """Unicode categories that aren't text: controls, halves of pairs, unassigned, private, line and paragraph ends."""
 
+PLAIN_NAME = 40
+"""Most characters of an unknown name that an error's field repeats."""
+
 
 @dataclass(frozen=True)
 class Reading:
@@ -47,12 +50,16 @@ class Reader:
         self.readings: list[Reading] = [] if readings is None else readings
         for key in job if keys is not None else ():
             if key not in keys:  # type: ignore[operator]
-                name = key if isinstance(key, str) else repr(key)
-                raise bad(place or "job", "job.unknown_key", name=quoted(name), known=", ".join(keys or ()))
+                raise bad(self._field_of_unknown(key), "job.unknown_key", name=quoted(str(key)), known=", ".join(keys or ()))
 
     def field(self, name: str) -> str:
         """Return the whole name of a value in this object."""
         return f"{self.place}.{name}" if self.place else name
+
+    def _field_of_unknown(self, key: object) -> str:
+        """The unknown name's own place where it is short and plain, otherwise the place of the group that has it."""
+        plain = isinstance(key, str) and len(key) <= PLAIN_NAME and key.isascii() and key.isidentifier()
+        return self.field(str(key)) if plain else self.place or "job"
 
     def inside(self, name: str, keys: Sequence[str] | None) -> Reader | None:
         """Return the reader of an object within this one, or ``None`` when it isn't there."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 
 from bowstring.echo import quoted
 from bowstring.errors import BadJob, bad
@@ -26,8 +27,8 @@ _SHOWN_IN = {"ft-in": (INCH, "in"), "ft": (FOOT, "ft"), "m": (_METRE, "m"), "mm"
 _SMALL = (_MILLIMETRE, "mm", 1)
 _SMALL_IN = {"ft-in": (INCH, "in", 2), "ft": (FOOT, "ft", 3), "m": _SMALL, "mm": _SMALL}
 
-_NUDGE = Fraction(1, 10**9)
-"""Of a step: two computations of one length that differ in the last bits never show differently at a half."""
+_NUDGE = 10**9
+"""One part in so many of a step: two computations of one length that differ in the last bits never show differently at a half."""
 
 
 @dataclass(frozen=True)
@@ -49,14 +50,14 @@ class Tape:
         if _mark_of(self.unit, self.mark) is None:
             raise ValueError(f"no mark of {self.mark!r} m in {self.unit!r}")
 
-    @property
+    @cached_property
     def _mark(self) -> Fraction:
         """The mark in the unit that it is shown in, exactly."""
         mark = _mark_of(self.unit, self.mark)
         assert mark is not None  # __post_init__ holds it
         return mark
 
-    @property
+    @cached_property
     def _step(self) -> Fraction:
         """The mark in metres, exactly."""
         return self._mark * _SHOWN_IN[self.unit][0]
@@ -81,6 +82,14 @@ class Tape:
         size, name, places = _SMALL_IN[self.unit]
         step = Fraction(1, 10**places)
         return f"{_decimal(_count(metres, step * size) * step, places)} {name}"
+
+    def show_cost(self, metres: float) -> str:
+        """Return ``show_small`` of a size, but one that would show as nothing as less than the smallest that shows."""
+        size, _name, places = _SMALL_IN[self.unit]
+        least = float(size / 10**places)
+        if 0 < abs(metres) < least / 2:
+            return say("tape.less_than", least=self.show_small(least))
+        return self.show_small(abs(metres))
 
     def show_mark(self) -> str:
         """Return the mark itself: ``1/8 in``, ``0.01 ft``, ``0.005 m`` or ``5 mm``."""
@@ -153,8 +162,13 @@ def _same(metres: float, exact: Fraction) -> bool:
 
 
 def _count(metres: float, step: Fraction) -> int:
-    """Return how many steps are nearest to ``metres``, halves away from zero."""
-    count = math.floor(abs(Fraction(metres)) / step + Fraction(1, 2) + _NUDGE)
+    """Return how many steps are nearest to ``metres``, halves away from zero.
+
+    floor(m/step + 1/2 + nudge) in whole numbers: exact, and a tenth of the time of Fractions, which a sheet feels.
+    """
+    over, under = abs(metres).as_integer_ratio()
+    over, under = over * step.denominator, under * step.numerator
+    count = (2 * _NUDGE * over + (_NUDGE + 2) * under) // (2 * _NUDGE * under)
     return -count if metres < 0 else count
 
 

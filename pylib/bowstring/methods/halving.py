@@ -53,6 +53,10 @@ class Got:
     half_chords: tuple[float, float] | None = None
 
 
+class OffTheArc(ValueError):
+    """A chord that was moved so far that nothing square off its middle reaches the arc; the stake's name is its text."""
+
+
 def halve(
     recipe: Recipe,
     arc: Arc,
@@ -67,7 +71,7 @@ def halve(
     whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the rule of
     thumb) the level's sagitta is taken whatever comes.
 
-    Raises ``TapesDontMeet``.
+    Raises ``TapesDontMeet`` and ``OffTheArc``.
     """
     found = got or {}
     moved: set[str] = set()
@@ -79,7 +83,10 @@ def halve(
             stake = stake_name(level, number)
             sagitta = of_level
             if not sagitta_of_level and (start in moved or end in moved):
-                sagitta = sagitta_to_arc(arc, recipe.at[start], recipe.at[end])
+                try:
+                    sagitta = sagitta_to_arc(arc, recipe.at[start], recipe.at[end])
+                except OffTheArc:
+                    raise OffTheArc(stake) from None
             _set_stake(recipe, level, (stake, start, end), sagitta, found.get(stake))
             if stake in found or start in moved or end in moved:
                 moved.add(stake)
@@ -116,11 +123,14 @@ def sagitta_to_arc(arc: Arc, start: Point, end: Point) -> float:
 
     Start and end need not stand on the arc: this is what brings the next stake back onto it. With p the power of the
     middle over the circle and d its distance from the centre along the normal, the positive root of
-    s^2 + 2 d s + p = 0, in the form that doesn't cancel.
+    s^2 + 2 d s + p = 0, in the form that doesn't cancel. Raises ``OffTheArc`` when no square off this chord reaches it.
     """
     mid = middle(start, end)
     normal = left_of(unit_vector(start, end))
     power = mid.x * (mid.x - arc.chord) + mid.y * (mid.y + 2 * arc.radius * arc.cosine)
     from_centre = normal.dot(mid.minus(arc.centre))
-    root = sqrt(from_centre * from_centre - power)
+    square = from_centre * from_centre - power
+    if square < 0:
+        raise OffTheArc
+    root = sqrt(square)
     return -power / (from_centre + root) if from_centre >= 0 else root - from_centre

@@ -5,17 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.angles import both_angles
-from bowstring.givens import ANGLES, Given, better_measurement, nudged
+from bowstring.givens import ANGLES, Given, better_measurement, nudged, points_change
 from bowstring.layout import FEW_MARKS, Layout
 from bowstring.telling.numbers import percent
-from bowstring.walks.wind import WIND_SPEED_SHOWN, STRING_PULL_SHOWN, string_bow
 from bowstring.words import say
 
 SENSITIVE = 0.01
 """Part of the radius: a tape mark that moves it by more is told."""
-
-LONG_STRING = 15.24
-"""Metres (50 ft): a longer string is told about wind."""
 
 OUT_OF_HAND = 1.05
 """A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
@@ -74,13 +70,13 @@ def _ground(layout: Layout) -> Iterator[str]:
     }
     if ground.reason:
         yield say(f"fit.{ground.reason}", **values)
-    for slip in ground.slips:
-        yield say("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
     if ground.taken and not ground.taken.buildable:
         kink = say("fit.kink", degrees=f"{ground.taken.kink:+.2f}", off=tape.show_small(ground.taken.kink_in_ten))
         yield say("fit.do_not_build", kink=kink, **values)
     elif ground.taken:
         yield say("fit.taken", hold=say(f"fit.hold_{ground.taken.hold}"), **values)
+    for slip in ground.slips:
+        yield say("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
 
 
 def _givens(layout: Layout) -> Iterator[str]:
@@ -150,6 +146,14 @@ def _sharpness(layout: Layout) -> Iterator[str]:
         )
 
 
+    if layout.job.points:
+        change = points_change(layout.job.points, tape.mark)
+        if change > SENSITIVE:
+            key = "caution.sensitive" if change < 1 else "caution.sensitive_all"
+            yield say(key, field=say("measure.points"), mark=tape.show_mark(), change=percent(change),
+                      better=say("caution.better_points"))
+
+
 def _marks(layout: Layout) -> Iterator[str]:
     tape, staked = layout.job.tape, layout.staked
     if staked.sagitta < tape.mark:
@@ -167,10 +171,5 @@ def _marks(layout: Layout) -> Iterator[str]:
 
 
 def _site(layout: Layout) -> Iterator[str]:
-    chord = layout.staked.chord
-    if chord > LONG_STRING:
-        tape = layout.job.tape
-        yield say("caution.wind", chord=tape.show(chord), bow=tape.show_small(string_bow(chord)),
-                  wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)
     if not layout.drawn.has_corner:
         yield say("caution.over_half", angle=f"{layout.drawn.central_angle:.1f}")

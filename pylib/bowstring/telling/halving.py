@@ -122,8 +122,8 @@ def _lines(tape: Tape, ways: Squaring, another_level: bool) -> list[str]:
 
 def _cost(tape: Tape, slip: Slip, another_level: bool) -> str:
     costs = {
-        "aside": tape.show_small(slip.aside),
-        "here": tape.show_small(slip.here),
-        "next": tape.show_small(slip.next_level),
+        "aside": tape.show_cost(slip.aside),
+        "here": tape.show_cost(slip.here),
+        "next": tape.show_cost(slip.next_level),
     }
     return " " + say("square.cost" if another_level else "square.cost_last", **costs)

@@ -37,4 +37,4 @@ def told_notes(layout: Layout) -> list[str]:
         )
     if job.tolerance is None:
         notes.append(say("note.tolerance"))
-    return [*notes, say("note.tape_zero"), say("note.slope"), say("note.spring"), say("note.square")]
+    return [*notes, say("note.spring"), say("note.square")]

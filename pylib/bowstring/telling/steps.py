@@ -6,7 +6,11 @@ from bowstring.construction import Measure, Step
 from bowstring.layout import Layout
 from bowstring.plane import distance
 from bowstring.tape import Tape
+from bowstring.walks.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.words import say
+
+LONG_STRING = 15.24
+"""Metres (50 ft): a longer string is told about wind."""
 
 OTHER_HAND = {"left": "right", "right": "left"}
 
@@ -29,12 +33,26 @@ def told_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object
                 "level": step.level,
                 "kind": step.kind,
                 "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if step.level else ""),
+                "cautions": _cautions(layout, step, number),
                 "marks": list(step.sets),
                 "to": step.values.get("end"),
                 "measures": [told_measure(measure, texts) for measure in step.measures],
             }
         )
     return rows
+
+
+def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
+    """What somebody should know at this very step."""
+    tape, chord = layout.job.tape, layout.staked.chord
+    if step.kind == "string" and chord > LONG_STRING:
+        bow = tape.show_cost(string_bow(chord))
+        return [say("caution.wind", chord=tape.show(chord), bow=bow, wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)]
+    if number == 1:
+        return [say("caution.tape_zero"), say("caution.slope")]
+    if step.values.get("stake") == "M":
+        return [say("caution.services")]
+    return []
 
 
 def told_measure(measure: Measure, texts: dict[str, str]) -> dict[str, object]:

@@ -62,7 +62,7 @@ def wrap(text: str, kind: str, width: float) -> list[str]:
 
 
 def _glue(text: str) -> str:
-    """Put a line feed for each blank inside a length: between feet and inches, before a fraction or a unit."""
+    """Put a line feed for each blank inside a length: before its inches, its fraction or its unit."""
     return _INSIDE_LENGTH.sub("\n", text)
 
 

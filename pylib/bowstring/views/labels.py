@@ -15,7 +15,7 @@ _PAD = 1.5
 _CELL = 24.0
 _ANGLES = (0, 18, -18, 36, -36, 60, -60, 90, -90)
 _STANDOFFS = (0, 5, 10, 18, 28, 40, 54, 70, 90, 112)
-_LEADER = 7.0  # a label farther from its point than this gets a line to it
+_LEADER = 9.0  # a label farther from its point than this gets a line to it
 
 
 @dataclass(frozen=True)
@@ -176,7 +176,7 @@ def _meet(one: Segment, other: Segment) -> bool:
 
 
 def spread(positions: Sequence[float], gap: float) -> list[float]:
-    """Return places for labels along a strip: in order, at least ``gap`` apart, each as near its own as can be.
+    """Return places for labels along a strip: in order, ``gap`` apart or more, each near its own.
 
     ``positions`` must not fall. Neighbours that would touch form a group around their mean (least squares).
     """

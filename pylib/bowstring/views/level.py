@@ -7,14 +7,14 @@ own are listed.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Sequence
 
 from bowstring.views.paper import Answer
 from bowstring.views.plan import draw_arcs, draw_stakes, hand_words, name_stakes, paper_of
 from bowstring.views.sketch import Sketch
+from bowstring.views.strings import String, row_of, strings_of
 from bowstring.views.svg import Point
-from bowstring.views.triangle import WIDTH, first_string, isosceles, room_of, row_of, strings_of, up_of
+from bowstring.views.triangle import WIDTH, isosceles, room_of, up_of
 from bowstring.words import say
 
 _HEIGHT = 200.0
@@ -33,72 +33,51 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
 
     Raises ``KeyError`` for a level that isn't there.
     """
-    row = row_of(answer, level)
-    numbers = numbers_of(answer, level)
-    same = len(set(numbers.values())) == 1
-    if same:
-        chord, half, sagitta = next(iter(numbers.values()))
-        row = {**row, "chord_shown": chord, "half_shown": half, "sagitta_shown": sagitta}
+    strings = strings_of(answer, level)
+    same = len({string.numbers for string in strings}) == 1
     sketch = Sketch(
         id=id,
         title=say("draw.level.title", level=level),
-        description=_description(answer, row, numbers, same),
+        description=_description(answer, strings, same),
     )
-    _whole(sketch, answer, level)
+    _whole(sketch, answer, level, strings)
     if same:
-        _detail(sketch, answer, level, row, len(numbers))
+        _detail(sketch, answer, level, strings)
     else:
-        _list(sketch, numbers)
+        _list(sketch, strings)
     return sketch.finish(width_mm=width_mm)
 
 
-def numbers_of(answer: Answer, level: int) -> dict[str, Numbers]:
-    """Return what is read at each new stake of a level: the steps' own numbers, else the row's."""
-    row = row_of(answer, level)
-    read: dict[frozenset[str], str] = {}
-    for step in answer.get("steps") or ():
-        for measure in step["measures"]:
-            if "distance" in measure:
-                read[frozenset((str(measure["from"]), str(measure["to"])))] = str(measure["shown"])
-    numbers = {}
-    for before, new, after in strings_of(answer, level):
-        start, name, end = str(before["name"]), str(new["name"]), str(after["name"])
-        middle = f"mid {name}"
-        numbers[name] = (
-            read.get(frozenset((start, end)), str(row["chord_shown"])),
-            read.get(frozenset((start, middle)))
-            or read.get(frozenset((middle, end)), str(row["half_shown"])),
-            read.get(frozenset((middle, name)), str(row["sagitta_shown"])),
-        )
-    return numbers
-
-
-def _description(answer: Answer, row: Mapping[str, Any], numbers: Mapping[str, Numbers], same: bool) -> str:
-    count = len(numbers)
-    strings = say("draw.level.strings.one") if count == 1 else say("draw.level.strings.many", count=count)
-    text = say("draw.level.desc", strings=strings, names=", ".join(numbers), **hand_words(answer))
+def _description(answer: Answer, strings: Sequence[String], same: bool) -> str:
+    count = len(strings)
+    spoken = say("draw.level.strings.one") if count == 1 else say("draw.level.strings.many", count=count)
+    names = ", ".join(string.names[1] for string in strings)
+    parts = [say("draw.level.desc", strings=spoken, names=names, **hand_words(answer))]
     if same:
-        text += say(
-            "draw.level.desc.same",
-            chord=row["chord_shown"],
-            half=row["half_shown"],
-            sagitta=row["sagitta_shown"],
-            half_chord=row["half_chord_shown"],
-        )
+        parts.append(_numbers(strings[0]))
     else:
-        text += say("draw.level.desc.each", each="; ".join(_each(numbers)))
+        parts.append(say("draw.level.detail.differ"))
+        parts += [
+            say("draw.level.each", name=string.names[1], numbers=_numbers(string)) for string in strings
+        ]
     stretch = paper_of(answer).stretch
-    return text if stretch == 1 else f"{text} {say('draw.stretch.level', factor=f'{stretch:,}')}"
+    if stretch > 1:
+        parts.append(say("draw.stretch.level", factor=f"{stretch:,}"))
+    return " ".join(parts)
 
 
-def _each(numbers: Mapping[str, Numbers]) -> list[str]:
-    return [
-        say("draw.level.each", name=name, chord=chord, half=half, sagitta=sagitta)
-        for name, (chord, half, sagitta) in numbers.items()
-    ]
+def _numbers(string: String) -> str:
+    """What a string reads, as one sentence."""
+    parts = [say("draw.chord", shown=string.chord)] if string.chord is not None else []
+    parts += [say("draw.half.each", shown=string.half), say("draw.sagitta.shown", shown=string.sagitta)]
+    if string.half_chord is not None:
+        parts.append(say("draw.half_chord.both", shown=string.half_chord))
+    elif string.half_chords is not None:
+        parts.append(say("draw.half_chord.two", first=string.half_chords[0], second=string.half_chords[1]))
+    return ", ".join(parts) + "."
 
 
-def _whole(sketch: Sketch, answer: Answer, level: int) -> None:
+def _whole(sketch: Sketch, answer: Answer, level: int, found: Sequence[String]) -> None:
     """The whole arc: ghost of the curve, this level's strings, arrows and stakes, older stakes light."""
     paper = paper_of(answer, _HEIGHT)
     draw_arcs(sketch, answer, paper, "soft dash")
@@ -106,9 +85,10 @@ def _whole(sketch: Sketch, answer: Answer, level: int) -> None:
     places = {str(mark["name"]): paper.point(float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
     strings, ticks = [], []
     arrows: list[tuple[Point, Point]] = []
-    for before, new, after in strings_of(answer, level):
-        start, tip, end = (paper.point(float(one["x"]), float(one["y"])) for one in (before, new, after))
-        middle = places.get(f"mid {new['name']}", ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2))
+    for string in found:
+        stakes = (string.start, string.new, string.end)
+        start, tip, end = (paper.point(float(one["x"]), float(one["y"])) for one in stakes)
+        middle = places.get(f"mid {string.names[1]}", ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2))
         strings.append([start, end])
         ticks.append([(middle[0], middle[1] - 3), (middle[0], middle[1] + 3)])
         arrows.append((middle, tip))
@@ -123,25 +103,27 @@ def _whole(sketch: Sketch, answer: Answer, level: int) -> None:
         sketch.paragraph(words, (edge.left, edge.bottom + 3.0), edge.right - edge.left)
 
 
-def _detail(sketch: Sketch, answer: Answer, level: int, row: Mapping[str, Any], count: int) -> None:
+def _detail(sketch: Sketch, answer: Answer, level: int, strings: Sequence[String]) -> None:
     """One string of the level, large, with its numbers."""
-    names = first_string(answer, level)
+    row, string, count = row_of(answer, level), strings[0], len(strings)
     key = "draw.level.detail." + {1: "one", 2: "two"}.get(count, "many")
     edge, up = sketch.edge, up_of(answer)
     width = max(edge.right - edge.left, WIDTH + 40)
-    heading = say(key, start=names[0], end=names[2], count=count)
+    heading = say(key, start=string.names[0], end=string.names[2], count=count)
     top = sketch.paragraph(heading, (edge.left, edge.bottom + 14.0), width)
     left = max(edge.left + 24.0, (edge.left + edge.right - WIDTH) / 2)
     over, under = room_of(row, up)
-    isosceles(sketch, row, names, up, (left, top + over))
-    note = say("draw.half_chords", name=names[1], shown=row["half_chord_shown"])
-    sketch.paragraph(note, (edge.left, max(sketch.edge.bottom, top + over + under) + 4.0), width)
+    isosceles(sketch, row, string, up, (left, top + over))
+    if string.half_chord is not None:
+        note = say("draw.half_chords", name=string.names[1], shown=string.half_chord)
+        sketch.paragraph(note, (edge.left, max(sketch.edge.bottom, top + over + under) + 4.0), width)
 
 
-def _list(sketch: Sketch, numbers: Mapping[str, Numbers]) -> None:
+def _list(sketch: Sketch, strings: Sequence[String]) -> None:
     """Every string's own numbers, one under the other."""
     edge = sketch.edge
     width = max(edge.right - edge.left, 300.0)
     top = sketch.paragraph(say("draw.level.detail.differ"), (edge.left, edge.bottom + 12.0), width)
-    for line in _each(numbers):
-        top = sketch.paragraph(line, (edge.left, top + 4.0), width, "number")
+    for string in strings:
+        text = say("draw.level.each", name=string.names[1], numbers=_numbers(string))
+        top = sketch.paragraph(text, (edge.left, top + 4.0), width, "number")

@@ -145,7 +145,10 @@ def _ends(answer: Answer) -> Iterator[Block]:
         )
     yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
     steps = [step for step in answer["steps"] if step["level"] == 0]
-    yield Items([step["text"] for step in steps], first=steps[0]["number"])
+    for step in steps:
+        yield Items([step["text"]], first=step["number"])
+        if step["cautions"]:
+            yield Items(step["cautions"], "caution")
     ties = [
         [end, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())
     ]
@@ -157,9 +160,12 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     level = row["level"]
     stakes = row["stakes"]
     names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
-    title = say("sheet.level", level=level, stakes=names, sagitta=row["sagitta_shown"])
+    title = say("sheet.level" if len(stakes) > 1 else "sheet.level_one", level=level, stakes=names, sagitta=row["sagitta_shown"])
     steps = [step for step in answer["steps"] if step["level"] == level]
     blocks: list[Block] = [Drawing("level", level)]
+    cautions = [text for step in steps for text in step["cautions"]]
+    if cautions:
+        blocks.append(Items(cautions, "caution"))
     if row["how"]:
         blocks.append(Paragraph(row["how"], "key"))
         if len(steps) <= MANY:

@@ -26,7 +26,7 @@ Answer = Mapping[str, Any]
 
 
 def stretch_of(rise: float, chord: float, gap: float = 0.0) -> int:
-    """Return the round factor (1, 2, 5, 10, ...) by which a rise is drawn too large; 1 unless the arc is flat.
+    """Return the round factor by which a rise is drawn too large: 1 unless the arc is flat.
 
     ``gap``, the distance between staked and drawn arc in metres, is stretched alike and has to find room too.
     """
@@ -59,7 +59,7 @@ class Paper:
     def on_arc(self, angle: float, radius: float | None = None) -> Point:
         """Return the arc's point at an angle (radians) from its middle; another radius is concentric."""
         radius = self.radius if radius is None else radius
-        # not rise - radius + radius * cos, which loses a millimetre's rise on a radius of a thousand kilometres
+        # not rise - radius + radius * cos, which loses a millimetre on a radius of a thousand kilometres
         y = self.rise + (radius - self.radius) - 2 * radius * math.sin(angle / 2) ** 2
         return self.point(self.chord / 2 + radius * math.sin(angle), y)
 
@@ -76,7 +76,7 @@ class Paper:
         return (x / size, y / size)
 
     def curve(self, radius: float | None = None) -> list[Command]:
-        """Return the arc as cubic curves of at most 30 degrees each, true to 1e-6 of the radius, stretched or not."""
+        """Return the arc as cubic curves of at most 30 degrees each, true to 1e-6 of the radius."""
         radius = self.radius if radius is None else radius
         count = max(1, math.ceil(2 * self.half_angle / (math.pi / 6)))
         step = 2 * self.half_angle / count
@@ -113,17 +113,21 @@ class Paper:
         return self.point(self.chord / 2, self.rise - self.radius)
 
 
+def figures_of(answer: Answer) -> dict[str, float]:
+    """Return the staked arc's figures (metres, degrees). Raises ``ValueError`` unless finite and positive."""
+    names = ("radius", "chord", "sagitta", "arc_length", "central_angle")
+    figures = {name: float(answer["staked"][name]) for name in names}
+    if not all(math.isfinite(value) and value > 0 for value in figures.values()):
+        raise ValueError(f"an arc that can't be drawn: {figures}")
+    return figures
+
+
 def fit(answer: Answer, width: float, height: float) -> Paper:
     """Return the map that puts the staked arc of an answer into ``width`` by ``height`` drawing units.
 
     Raises ``ValueError`` when a figure is not finite or an arc has no length.
     """
-    arc = answer["staked"]
-    figures = {
-        name: float(arc[name]) for name in ("radius", "chord", "sagitta", "arc_length", "central_angle")
-    }
-    if not all(math.isfinite(value) and value > 0 for value in figures.values()):
-        raise ValueError(f"an arc that can't be drawn: {figures}")
+    figures = figures_of(answer)
     chord, rise = figures["chord"], figures["sagitta"]
     half_angle = math.radians(figures["central_angle"]) / 2
     bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
@@ -134,14 +138,14 @@ def fit(answer: Answer, width: float, height: float) -> Paper:
 
 
 def gap_between(answer: Answer, paper: Paper) -> tuple[float, bool]:
-    """Return how far the drawn arc is from the staked one on paper (positive outward) and whether that is to scale."""
+    """Return the drawn arc's distance from the staked one on paper (positive outward), and if it is true."""
     true = (float(answer["arc"]["radius"]) - float(answer["staked"]["radius"])) * paper.scale * paper.stretch
     shown = math.copysign(max(abs(true), _LEAST_GAP), true)
     return shown, shown == true
 
 
 def round_length(target: float, unit: str) -> tuple[float, str, float]:
-    """Return a round length near ``target`` metres for a scale bar: its number, its unit (ft, in, m, mm) and its metres."""
+    """Return a round length up to ``target`` metres: its number, its unit (ft, in, m, mm) and its metres."""
     if unit in ("m", "mm"):
         per = 0.001 if unit == "mm" else 1.0
         steps: Sequence[float] = [step * 10.0**power for power in range(-5, 8) for step in (1, 2, 5)]

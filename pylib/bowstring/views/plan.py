@@ -1,13 +1,14 @@
-"""The plan: string, sagitta, stakes and both arcs, to scale (a flat arc with its rise stretched, and saying so)."""
+"""The plan: string, sagitta, stakes and both arcs, to scale (or the rise stretched, and saying so)."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from typing import Any
 
 from bowstring.views.boxes import Box, text_width, wrap
 from bowstring.views.labels import Label
-from bowstring.views.paper import Answer, Paper, fit, gap_between, round_length
+from bowstring.views.paper import Answer, Paper, figures_of, fit, gap_between, round_length
 from bowstring.views.sketch import ROW, Sketch
 from bowstring.views.svg import SIZES, Command, Point
 from bowstring.words import say
@@ -39,6 +40,7 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
     _centre(sketch, paper)
     outer = _dimensions(sketch, answer, paper)
     name_stakes(sketch, answer, paper)
+    _name_drawn_ends(sketch, answer, paper)
     sketch.sagitta(middle, tip, str(answer["staked_shown"]["sagitta"]))
     _walker(sketch, answer, paper, outer)
     _foot(sketch, answer, paper)
@@ -47,9 +49,9 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
 
 def paper_of(answer: Answer, height: float = _HEIGHT) -> Paper:
     """Return the map for a whole arc, wider where many stakes stand."""
-    arc = answer["staked"]
-    across = 2 * float(arc["radius"]) if float(arc["central_angle"]) > 180 else float(arc["chord"])
-    width = max(_WIDTH, _PER_GAP * (len(answer["stakes"]) - 1) * across / float(arc["arc_length"]))
+    arc = figures_of(answer)
+    across = 2 * arc["radius"] if arc["central_angle"] > 180 else arc["chord"]
+    width = max(_WIDTH, _PER_GAP * (len(answer["stakes"]) - 1) * across / arc["arc_length"])
     return fit(answer, width, height * width / _WIDTH)
 
 
@@ -81,9 +83,27 @@ def _description(answer: Answer) -> str:
     return " ".join([text, *notes])
 
 
+def _drawn_ends(answer: Answer) -> dict[str, str]:
+    """The drawn arc's ends, at the landmarks, by the staked arc's: other ones with an offset."""
+    marks = {str(mark["name"]) for mark in answer["marks"]}
+    return {name: f"{name}0" if f"{name}0" in marks else name for name in ("A", "B")}
+
+
+def _name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
+    """Mark the drawn arc's ends, from which the staked ones are set."""
+    for (end, name), at, way in zip(
+        _drawn_ends(answer).items(), _ends_beside(answer, paper), (-1.0, 1.0), strict=False
+    ):
+        if name != end:
+            x, y = at
+            sketch.lines([[(x - 4, y - 4), (x + 4, y + 4)], [(x - 4, y + 4), (x + 4, y - 4)]], "")
+            sketch.label(Label(name, "name", [at], (way * 0.8, 0.6 * paper.up), 8.0), "", name)
+
+
 def _landmarks(answer: Answer) -> list[tuple[str, str]]:
     ends: Mapping[str, Any] = answer.get("ends") or {}
-    return [(name, str(ends[name]).strip()) for name in ("A", "B") if str(ends.get(name) or "").strip()]
+    named = _drawn_ends(answer)
+    return [(named[name], text) for name in ("A", "B") if (text := str(ends.get(name) or "").strip())]
 
 
 def beside(answer: Answer, paper: Paper) -> list[Point]:
@@ -139,7 +159,9 @@ def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None
         at = paper.point(float(stake["x"]), float(stake["y"]))
         toward = paper.outward(paper.angle_of(stake, length))
         if level == 0:
-            toward = (-1.0 if name == "A" else 1.0, 0.0)
+            # off the tangent: that runs under the string up to a semicircle, and the curve itself beyond
+            lift = 0.39 * paper.up * (1 if paper.half_angle < math.pi / 2 else -1)
+            toward = (-0.92 if name == "A" else 0.92, lift)
         kind = "end" if level == 0 else "name"
         quiet = "quiet" if newest is not None and 0 < level < newest else ""
         sketch.label(Label(name, kind, [at], toward, 9.5 if level == 0 else reach), quiet, name)
@@ -162,13 +184,13 @@ def _centre(sketch: Sketch, paper: Paper) -> None:
 
 
 def _dimensions(sketch: Sketch, answer: Answer, paper: Paper) -> float:
-    """Draw the half chords and the chord on the string's free side; return how far out they reach (signed y)."""
+    """Draw half chords and chord on the string's free side; return how far out they reach (signed y)."""
     away = -paper.up
     start, end = paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
     middle = (start[0] + end[0]) / 2
     # past a semicircle the tangents run under the string
     tangent = _TANGENT * abs(paper.ahead(paper.half_angle)[1]) if paper.half_angle > 1.5 else 0.0
-    below = max((away * y for _, y in _drawn_ends(answer, paper)), default=0.0)
+    below = max((away * y for _, y in _ends_beside(answer, paper)), default=0.0)
     first = away * (14.0 + max(tangent, below))
     second = first + away * (ROW + 5)
     half = str(answer["halving"][0]["half_shown"])
@@ -188,7 +210,7 @@ def _dimensions(sketch: Sketch, answer: Answer, paper: Paper) -> float:
     return outer
 
 
-def _drawn_ends(answer: Answer, paper: Paper) -> list[Point]:
+def _ends_beside(answer: Answer, paper: Paper) -> list[Point]:
     """The ends of the drawn arc, which may lie beyond the string."""
     if not answer.get("offset"):
         return []

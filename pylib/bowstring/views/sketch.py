@@ -1,4 +1,4 @@
-"""Pieces that every drawing is made of: strings, arrows, stakes, dimensions, rows of words, and labels with their places.
+"""Pieces that every drawing is made of: arrows, stakes, dimensions, rows of words, labels.
 
 A sketch keeps what is drawn and what is taken together, so that a label can't be written without a place of
 its own.
@@ -99,8 +99,8 @@ class Sketch:
         self._write(self.ground.place(label), classes, data)
 
     def sagitta(self, foot: Point, tip: Point, shown: str) -> None:
-        """Write a sagitta's word at the left of its arrow and its length at the right, or both elsewhere with a line."""
-        parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27)
+        """Write a sagitta's word at its arrow's left and its length at the right, or both elsewhere."""
+        parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27, 0.22)
         spots = [(foot[0] + (tip[0] - foot[0]) * part, foot[1] + (tip[1] - foot[1]) * part) for part in parts]
         word = Label(say("draw.sagitta"), "number", spots, (-1.0, 0.0), 6.0)
         number = Label(shown, "number", spots, (1.0, 0.0), 6.0)
@@ -136,7 +136,7 @@ class Sketch:
     def paragraph(
         self, text: str, at: Point, width: float, kind: str = "word", anchor: str = "start", classes: str = ""
     ) -> float:
-        """Write text in lines no wider than ``width`` from a first top edge down; return where the next may start."""
+        """Write text in lines no wider than ``width``, downward; return where the next may start."""
         x, top = at
         height = 1.25 * SIZES[kind]
         for line in wrap(text, kind, width):
@@ -148,7 +148,7 @@ class Sketch:
     def dimension(
         self, start: Point, end: Point, text: str, away: int, kind: str = "number", spread: str = ""
     ) -> None:
-        """Draw a level measure line with end ticks and its text on the far side (``away`` +1 below, -1 above).
+        """Draw a level measure line with end ticks, its text under it (``away`` +1) or over it (-1).
 
         ``spread`` is written instead where the text is wider than the line; it may be wider than the line
         itself.

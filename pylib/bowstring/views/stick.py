@@ -35,7 +35,13 @@ def stick_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
         if not (math.isfinite(distance) and 0 <= distance <= length * (1 + 1e-9)):
             raise ValueError(f"a mark off the stick: {mark!r}")
     listed = ", ".join(say("draw.stick.mark", label=mark["label"], shown=mark["shown"]) for mark in marks)
-    sketch = Sketch(id=id, title=say("draw.stick.title"), description=say("draw.stick.desc", marks=listed))
+    moved = [str(stake["name"]) for stake in answer["stakes"] if stake.get("miss")]
+    stale = [say("draw.stick.stale", names=", ".join(moved))] if moved else []
+    sketch = Sketch(
+        id=id,
+        title=say("draw.stick.title"),
+        description=" ".join([say("draw.stick.desc", marks=listed), *stale]),
+    )
     tall = max(_LENGTH, _GAP * (len(marks) + 1))
     places = [tall * float(mark["distance"]) / length if length else 0.0 for mark in marks]
     labels = _label_places([0.0, *places])
@@ -47,12 +53,14 @@ def stick_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
         sketch.lines([[(0.0, place), (_WIDE, place)]], "arrow")
         _row(sketch, (_WIDE, place), label, str(mark["label"]), str(mark["shown"]), right, widest)
     edge = sketch.edge
-    sketch.paragraph(say("draw.stick.note"), (0.0, edge.bottom + 8.0), max(edge.right, 240.0))
+    top = edge.bottom + 8.0
+    for note in (say("draw.stick.note"), *stale):
+        top = sketch.paragraph(note, (0.0, top), max(edge.right, 240.0))
     return sketch.finish(width_mm=width_mm)
 
 
 def _label_places(places: list[float]) -> list[float]:
-    """Return the labels' heights: in order, never touching, each as near its mark as the others leave room."""
+    """Return the labels' heights: in order, never touching, each as near its mark as can be."""
     heights = spread(places, _GAP)
     assert all(upper < lower for upper, lower in pairwise(heights))
     return heights

@@ -15,15 +15,15 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-import svgwrite
-import svgwrite.base
+import svgwrite  # type: ignore[import-untyped]
+import svgwrite.base  # type: ignore[import-untyped]
 
 Point = tuple[float, float]
 Command = tuple[str, *tuple[Point, ...]]
 """One piece of a path: its letter and its points, like ``("L", (3.0, 4.0))``."""
 
 SIZES: dict[str, float] = {"name": 15.0, "end": 17.0, "number": 14.0, "word": 13.0}
-"""Height of each kind of text, in drawing units. ``name`` and ``end`` are stakes, ``number`` a measure, ``word`` the rest."""
+"""Height of each kind of text, drawing units: ``name`` and ``end`` are stakes, ``number`` a measure."""
 
 _LARGEST = 1e6
 _LEAST_PIXELS = (
@@ -35,7 +35,8 @@ _ANCHORS = ("start", "middle", "end")
 
 STYLE = (
     ".bd-drawing{color:var(--draw-ink,#15181c);display:block;"
-    'font-family:"Noto Sans","Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans","DejaVu Sans",sans-serif;'
+    'font-family:"Noto Sans","Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",'
+    '"DejaVu Sans",sans-serif;'
     "font-variant-numeric:tabular-nums lining-nums;font-weight:500;font-style:normal;letter-spacing:normal}"
     ".bd-drawing .bd-ground{fill:var(--draw-ground,#fcfbf7);stroke:none}"
     ".bd-drawing .bd-line{fill:none;stroke:currentColor;stroke-width:1.6px;stroke-linecap:round;"
@@ -53,8 +54,8 @@ STYLE = (
     ".bd-drawing .bd-new{fill:var(--draw-accent,#7d1747);stroke-width:2.4px}"
     ".bd-drawing .bd-older{stroke:var(--draw-soft,#545b64);stroke-width:1.2px}"
     ".bd-drawing .bd-end-stake{stroke-width:3px}"
-    ".bd-drawing text{fill:currentColor;stroke:var(--draw-ground,#fcfbf7);stroke-width:3px;stroke-linejoin:round;"
-    "paint-order:stroke}"
+    ".bd-drawing text{fill:currentColor;stroke:var(--draw-ground,#fcfbf7);stroke-width:3px;"
+    "stroke-linejoin:round;paint-order:stroke}"
     + "".join(f".bd-drawing .bd-{kind}{{font-size:{size:g}px}}" for kind, size in SIZES.items())
     + ".bd-drawing .bd-name,.bd-drawing .bd-end,.bd-drawing .bd-number{font-weight:700}"
     ".bd-drawing .bd-quiet{font-weight:500;fill:var(--draw-soft,#545b64)}"
@@ -146,7 +147,7 @@ class Drawing:
         self._body: list[Any] = []
 
     def path(self, commands: Sequence[Command], classes: str, data: Mapping[str, str] | None = None) -> None:
-        """Add a path. Raises ``ValueError`` for an unknown letter, a wrong count of points or a bad coordinate."""
+        """Add a path. Raises ``ValueError`` for an unknown letter, a wrong count or a bad coordinate."""
         words = []
         for letter, *points in commands:
             if _POINTS.get(letter) != len(points):

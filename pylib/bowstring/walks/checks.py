@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from math import cos, sin
-
 from bowstring.arc import Arc
 from bowstring.construction import Stake
 from bowstring.plane import Point, distance, middle, unit_vector
@@ -46,9 +44,8 @@ class _Marks:
     def __init__(self, arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> None:
         self.at = dict(at)
         self.weights: dict[str, Weights] = {stake.name: {stake.name: 1.0} for stake in stakes}
-        # Across the arc at each stake: outward along its radius, which leans by the angle from mid-arc.
-        leans = {stake.name: arc.half_angle * (2 * stake.fraction - 1) for stake in stakes}
-        self.across = {name: Point(sin(lean), cos(lean)) for name, lean in leans.items()}
+        # Across the arc at each stake: outward along its radius.
+        self.across = {stake.name: unit_vector(arc.centre, at[stake.name]) for stake in stakes}
 
     def between(self, first: str, second: str) -> str:
         name = f"mid {first}-{second}"

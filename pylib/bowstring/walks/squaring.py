@@ -25,6 +25,9 @@ SQUARE_BLADE = 0.6096
 LONGEST_LEG = 9.144
 """Metres (30 ft): a longer leg of a squaring triangle gains little and wants another tape."""
 
+ROOM_PAST = 1.25
+"""How far past the stake a leg out may reach, as a part of the sagitta."""
+
 LEAST_ROOM = 1.2192
 """Metres (4 ft): a leg out past the stake may always be this long."""
 
@@ -59,6 +62,11 @@ class Triangle:
     long_side: float
     whole: str | None
     rounding: float
+
+    @property
+    def turn(self) -> float:
+        """Radians by which the leg out turns for each metre that the long side is wrong."""
+        return self.long_side / (self.along * self.out)
 
 
 @dataclass(frozen=True)
@@ -98,9 +106,11 @@ def squaring_of(arc: Arc, mark: float, unit_leg: float) -> Squaring:
     triangle = _whole(half, sagitta, unit_leg) or _computed(half, sagitta, mark, unit_leg)
     triangle_slip = None
     if triangle:
-        # One mark wrong in the long side turns the leg out by mark x long/(along x out).
-        aside = mark * triangle.long_side / (triangle.along * triangle.out) * sagitta + triangle.rounding
+        # One mark wrong in the long side turns the leg out, and the tip with it.
+        aside = mark * triangle.turn * sagitta + triangle.rounding
         triangle_slip = slip(arc, aside)
+        if aside > sagitta * tan(BY_EYE):
+            triangle = triangle_slip = None  # so flat that a mark in the long side is worse than the eye
     return Squaring(
         half,
         sagitta,
@@ -121,15 +131,17 @@ def _shapes() -> Iterator[tuple[int, int, int, str]]:
 
 
 def _whole(half: float, sagitta: float, unit_leg: float) -> Triangle | None:
-    """The whole-number triangle with the longest sides that has its leg within the half chord and reaches the stake."""
-    room = max(2 * sagitta, LEAST_ROOM)
+    """The whole-number triangle that fits the half chord, reaches the stake, and turns least for a mark in its long side."""
+    room = max(ROOM_PAST * sagitta, LEAST_ROOM)
     best: Triangle | None = None
     for a, b, c, shape in _shapes():
         times = int(min(half, LONGEST_LEG) / (a * unit_leg) + 1e-9)
         times = min(times, int(room / (b * unit_leg) + 1e-9))
         side = times * unit_leg
-        if times and b * side >= sagitta * (1 - 1e-9) and (best is None or c * side > best.long_side * (1 + 1e-9)):
-            best = Triangle(a * side, b * side, c * side, shape, 0.0)
+        if times and b * side >= sagitta * (1 - 1e-9):
+            found = Triangle(a * side, b * side, c * side, shape, 0.0)
+            if best is None or found.turn < best.turn * (1 - 1e-9):
+                best = found
     return best
 
 

@@ -9,6 +9,7 @@ MESSAGES = {
     "measure.central_angle": "central angle",
     "measure.tangent_length": "tangent length",
     "measure.external": "external",
+    "measure.points": "middle point",
     "and": "{first} and {second}",
     "arc.nothing": "nothing",
     "arc.missing.wrong": "The job has no arc.",

@@ -48,6 +48,10 @@ MESSAGES = {
         "One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"
     ),
     "caution.better": "Better: get the {field} (about {value}), where a mark moves it by {change}.",
+    "caution.better_points": "Take points farther apart, the middle one near the middle, or get the radius from the drawing.",
+    "caution.services": "Before the first stake goes in: are buried services located and marked (US: call 811)? Cap steel stakes.",
+    "caution.tape_zero": "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm, take it off again.",
+    "caution.slope": "Hold the tape level: along sloping ground it reads too long.",
     "caution.no_better": "No other tape measurement here does much better: get the radius or the central angle from the drawing.",
     "caution.straight": "The whole rise ({sagitta}) is less than a tape mark ({mark}): this tape can't tell the arc from a straight line.",
     "caution.small_sagitta": (
@@ -75,8 +79,6 @@ MESSAGES = {
         "The stakes' own arc differs from the drawn one by {chord} in its chord and {sagitta} in its rise. Never add the offset to the rise."
     ),
     "note.tolerance": "No tolerance was given, so nothing here can say whether a miss matters.",
-    "note.tape_zero": "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm, take it off again.",
-    "note.slope": "Hold the tape level. On sloping ground a level length is shorter than the tape along the ground.",
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
     "note.square": "Squareness of a sagitta hardly shows at its own stake; it shows one level on.",
 }

@@ -10,6 +10,8 @@ MESSAGES: dict[str, str] = {
     "draw.sagitta": "sagitta",
     "draw.sagitta.shown": "sagitta {shown}",
     "draw.half.each": "each half {shown}",
+    "draw.half_chord.both": "both half chords {shown}",
+    "draw.half_chord.two": "half chords {first} and {second}",
     "draw.half_chords": "Half chords, from the string's ends to {name}: both {shown}.",
     "draw.centre": "centre",
     "draw.tangents": "tangents at the ends",
@@ -46,24 +48,21 @@ MESSAGES: dict[str, str] = {
     ),
     "draw.level.strings.one": "One string",
     "draw.level.strings.many": "{count} strings",
-    "draw.level.desc.same": (
-        " Chord {chord}, each half {half}, sagitta {sagitta}, half chord to the new stake {half_chord}."
-    ),
-    "draw.level.desc.each": " Their numbers differ: {each}.",
     "draw.level.detail.one": "The string from {start} to {end}, not to scale",
     "draw.level.detail.two": ("One of 2 strings, {start} to {end}, not to scale; the other reads the same"),
     "draw.level.detail.many": (
         "One of {count} strings, {start} to {end}, not to scale; the others read the same"
     ),
     "draw.level.detail.differ": "The strings differ. Take each one's own numbers:",
-    "draw.level.each": "{name}: chord {chord}, each half {half}, sagitta {sagitta}",
+    "draw.level.each": "{name}: {numbers}",
     # keeping square
     "draw.triangle.title": "Level {level}: keeping the sagitta square",
     "draw.triangle.slide.desc": (
-        "The string from {start} to {end} with its middle marked. At {name}, {sagitta} from the "
-        "middle, the tip is slid "
-        "along until both half chords read {half_chord}."
+        "The string from {start} to {end} with its middle marked, and the tip at {name}, {sagitta} from it."
     ),
+    "draw.triangle.found": "Found here: half chords {first} and {second}.",
+    "draw.triangle.slide.alike": "Slide the tip until both half chords read alike.",
+    "draw.triangle.alone": "For {name} only: the other strings of this level have numbers of their own.",
     "draw.triangle.slide": "Slide the tip until both half chords read {half_chord}.",
     "draw.triangle.triangle.desc": (
         "A right triangle with its corner at the middle of the string from {start} to {end}: {along} "
@@ -87,5 +86,9 @@ MESSAGES: dict[str, str] = {
     "draw.stick.desc": "A lath with every mark measured from its zero end: {marks}.",
     "draw.stick.zero": "zero end",
     "draw.stick.mark": "{label}: {shown}",
+    "draw.stick.stale": (
+        "{names}: found off the arc. Sagittae after that have numbers of their own in the steps; "
+        "don't take them from this stick."
+    ),
     "draw.stick.note": "Measure every mark from the zero end.",
 }

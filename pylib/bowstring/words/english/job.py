@@ -75,6 +75,8 @@ MESSAGES = {
     "got.one_of_two.remedy": "Give exactly one of \"sagitta\" and \"half_chords\".",
     "got.unknown_stake.wrong": "No stake of this layout is called {stake}.",
     "got.unknown_stake.remedy": "Use a name from the sheet, or more levels.",
+    "got.off_the_arc.wrong": "From where these stakes stand nothing square off the string reaches the arc at stake {stake}.",
+    "got.off_the_arc.remedy": "Measure again what was got: it is far from what was wanted.",
     "got.tapes_dont_meet.wrong": "With these two half chords the tapes don't meet at stake {stake}.",
     "got.tapes_dont_meet.remedy": "Measure both again: together they are longer than the chord.",
 }

@@ -147,6 +147,7 @@ MESSAGES: dict[str, str] = {
     "tape.metric_about": "about {metres} = {millimetres}",
     "tape.with_inches": "{metric} ({inches})",
     "tape.with_inches_about": "{metric} (about {inches})",
+    "tape.less_than": "less than {least}",
     "tape.marks": "Write {marks}.",
     "tape.no_mark.wrong": "{typed} is not one of the marks that this unit's tape is held to.",
     "tape.no_mark.remedy": "Write {marks}.",

@@ -1,0 +1,280 @@
+"""The form's fields in one table, and the way from what was typed to a job and back.
+
+A field's id is its place in the job with hyphens for points and brackets: ``arc.points[0][1]`` is typed in
+``arc-points-0-1``. A value left blank isn't in the job.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+
+from bowstring.errors import bad
+from bowstring.tape import make_tape
+
+MARKS = {
+    "ft-in": ("1/2 in", "1/4 in", "1/8 in", "1/16 in", "1/32 in"),
+    "ft": ("0.1 ft", "0.01 ft"),
+    "m": ("0.01 m", "0.005 m", "0.001 m"),
+    "mm": ("10 mm", "5 mm", "1 mm"),
+}
+"""Each unit's tape marks as a job names them, coarse to fine."""
+
+LEAST_ROWS = 4
+"""Rows of the table of what was got at stakes, when fewer are filled."""
+
+YES = "yes"
+"""What a ticked box sends."""
+
+
+@dataclass(frozen=True)
+class Field:
+    """One field of the form.
+
+    Attributes:
+        place: where its value stands in the job.
+        kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
+            be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``mark``, ``choice`` or ``flag``.
+        word: the name of its label in the catalogue; a help line stands beside it where there is one.
+        choices: a choice's values; an empty one stands for leaving it unsaid.
+    """
+
+    place: str
+    kind: str
+    word: str
+    choices: tuple[str, ...] = ()
+
+    @property
+    def id(self) -> str:
+        """The field's id, unique on the page."""
+        return "-".join(_pieces(self.place))
+
+
+def _pieces(place: str) -> list[str]:
+    return re.findall(r"[A-Za-z_]+|[0-9]+", place)
+
+
+def _got(row: int) -> tuple[Field, ...]:
+    place = f"got[{row}]"
+    return (
+        Field(f"{place}.stake", "text", "got_stake"),
+        Field(f"{place}.sagitta", "length", "got_sagitta"),
+        Field(f"{place}.half_chords[0]", "length", "got_half_first"),
+        Field(f"{place}.half_chords[1]", "length", "got_half_second"),
+    )
+
+
+_LENGTHS = ("radius", "chord", "sagitta", "arc_length")
+_BEYOND = ("tangent_length", "external")
+
+FIELDS = (
+    Field("title", "text", "title"),
+    Field("note", "note", "note"),
+    Field("unit", "choice", "unit", ("ft-in", "ft", "m", "mm")),
+    *(Field(f"arc.{name}", "length", name) for name in _LENGTHS),
+    Field("arc.central_angle", "angle", "central_angle"),
+    *(Field(f"arc.{name}", "length", name) for name in _BEYOND),
+    Field("greater", "flag", "greater"),
+    Field("arc.degree", "angle", "degree"),
+    *(Field(f"arc.points[{row}][{axis}]", "signed", f"point_{row}_{axis}") for row in range(3) for axis in range(2)),
+    Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "unsure")),
+    Field("driven", "choice", "driven", ("pin", "board", "hub")),
+    Field("offset", "zero", "offset"),
+    Field("toward", "choice", "toward", ("", "centre", "outside")),
+    Field("ends.A", "text", "end_a"),
+    Field("ends.B", "text", "end_b"),
+    Field("side", "choice", "side", ("left", "right", "")),
+    Field("start", "choice", "start", ("ends", "one-end", "corner", "neither")),
+    *(
+        Field(f"ties.{end}[{row}].{name}", kind, f"tie_{name}")
+        for end in "AB"
+        for row in range(2)
+        for name, kind in (("to", "text"), ("distance", "length"))
+    ),
+    Field("mark", "mark", "mark", tuple(mark for marks in MARKS.values() for mark in marks)),
+    Field("tolerance", "fine", "tolerance"),
+    Field("spacing", "length", "spacing"),
+    Field("levels", "count", "levels"),
+    Field("found.chord[0]", "length", "found_first"),
+    Field("found.chord[1]", "length", "found_second"),
+    Field("found.tape", "choice", "found_tape", ("", "level", "ground")),
+    Field("found.fall", "zero", "found_fall"),
+    Field("found.hold", "choice", "found_hold", ("", "radius", "sagitta", "arc_length", "directions")),
+    Field("found.sure", "flag", "found_sure"),
+)
+"""Every field but the rows of what was got (see ``rows_of_got``), in the form's order."""
+
+_BY_ID = {field.id: field for field in FIELDS}
+_GOT_ID = re.compile(r"got-([0-9]{1,3})-(?:stake|sagitta|half_chords-[01])")
+
+
+def rows_of_got(count: int) -> tuple[Field, ...]:
+    """Return the fields of so many rows of what was got at stakes."""
+    return tuple(field for row in range(count) for field in _got(row))
+
+
+def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
+    """Return every field of the form, with as many rows of what was got as are typed in."""
+    rows = [int(found[1]) for name in typed if (found := _GOT_ID.fullmatch(name))]
+    return (*FIELDS, *rows_of_got(max([LEAST_ROWS, *(row + 1 for row in rows)])))
+
+
+def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
+    """Return the job of what was typed, by field id; its values are checked where a job is read.
+
+    Raises ``BadJob`` where one of two or six values that only count together is missing, and ``ValueError`` for
+    an id that isn't the form's.
+    """
+    typed = _typed(fields)
+    job: dict[str, object] = {"bowstring": 1}
+    for key in ("title", "note", "unit", "drawn_to", "driven", "offset", "toward", "side", "start", "mark",
+                "tolerance", "spacing"):  # fmt: skip
+        if key in typed:
+            job[key] = typed[key]
+    if "levels" in typed:
+        # What isn't a whole number goes on as it stands and is refused with the job's own sentence.
+        job["levels"] = int(typed["levels"]) if re.fullmatch(r"[0-9]{1,4}", typed["levels"]) else typed["levels"]
+    if "greater" in typed:
+        job["greater"] = True
+    arc: dict[str, object] = {
+        name: typed[f"arc-{name}"] for name in (*_LENGTHS, "central_angle", *_BEYOND, "degree") if f"arc-{name}" in typed
+    }
+    points = _points(typed)
+    if points:
+        arc["points"] = points
+    ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
+    parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
+    job.update({key: part for key, part in parts.items() if part})
+    return job
+
+
+def _typed(fields: Mapping[str, str]) -> dict[str, str]:
+    strangers = [name for name in fields if name not in _BY_ID and not _GOT_ID.fullmatch(name)]
+    if strangers:
+        raise ValueError(f"no such fields: {strangers}")
+    return {name: text.strip() for name, text in fields.items() if text.strip()}
+
+
+def _points(typed: Mapping[str, str]) -> list[list[str]]:
+    places = [[f"arc-points-{row}-{axis}" for axis in range(2)] for row in range(3)]
+    if not any(name in typed for pair in places for name in pair):
+        return []
+    for row, pair in enumerate(places):
+        for axis, name in enumerate(pair):
+            if name not in typed:
+                raise bad(f"arc.points[{row}][{axis}]", "form.point_missing")
+    return [[typed[name] for name in pair] for pair in places]
+
+
+def _rows(prefix: str, typed: Mapping[str, str]) -> list[int]:
+    """Return the numbers of the rows in which anything stands, in order."""
+    found = {int(name[len(prefix) :].split("-")[0]) for name in typed if name.startswith(prefix)}
+    return sorted(found)
+
+
+def _ties(typed: Mapping[str, str]) -> dict[str, object]:
+    ties: dict[str, object] = {}
+    for end in "AB":
+        rows = []
+        for row in _rows(f"ties-{end}-", typed):
+            names = {name: f"ties-{end}-{row}-{name}" for name in ("to", "distance")}
+            rows.append({name: typed[field] for name, field in names.items() if field in typed})
+        if rows:
+            ties[end] = rows
+    return ties
+
+
+def _found(typed: Mapping[str, str]) -> dict[str, object]:
+    if not any(name.startswith("found-") for name in typed):
+        return {}
+    found: dict[str, object] = {}
+    for row in range(2):
+        if f"found-chord-{row}" not in typed:
+            raise bad(f"found.chord[{row}]", "form.found_twice")
+    found["chord"] = [typed[f"found-chord-{row}"] for row in range(2)]
+    found.update({name: typed[f"found-{name}"] for name in ("tape", "fall", "hold") if f"found-{name}" in typed})
+    if "found-sure" in typed:
+        found["sure"] = True
+    return found
+
+
+def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
+    rows: list[dict[str, object]] = []
+    for number, row in enumerate(_rows("got-", typed)):
+        got: dict[str, object] = {name: typed[f"got-{row}-{name}"] for name in ("stake", "sagitta") if f"got-{row}-{name}" in typed}
+        halves = [typed.get(f"got-{row}-half_chords-{half}") for half in range(2)]
+        if any(halves):
+            if None in halves:
+                raise bad(f"got[{number}].half_chords[{halves.index(None)}]", "form.half_missing")
+            got["half_chords"] = halves
+        rows.append(got)
+    return rows
+
+
+def fields_of_job(job: Mapping[str, object]) -> dict[str, str]:
+    """Return what stands in the form for a job that can be used, by field id; what it leaves out isn't there.
+
+    ``job_of_fields`` makes a job of the same meaning out of it.
+    """
+    fields = {field: text for place, value in _leaves(job) if (field := "-".join(_pieces(place))) and (text := _text(value))}
+    fields.pop("bowstring", None)
+    if "arc-greater" in fields:
+        fields["greater"] = fields.pop("arc-greater")
+    unit = fields.setdefault("unit", "ft-in")
+    if "mark" in fields:
+        fields["mark"] = make_tape(unit, job["mark"]).show_mark()
+    _typed(fields)
+    return fields
+
+
+def _leaves(value: object, place: str = "") -> Iterator[tuple[str, object]]:
+    if isinstance(value, Mapping):
+        for key, inner in value.items():
+            yield from _leaves(inner, f"{place}.{key}" if place else str(key))
+    elif isinstance(value, list | tuple):
+        for number, inner in enumerate(value):
+            yield from _leaves(inner, f"{place}[{number}]")
+    else:
+        yield place, value
+
+
+def _text(value: object) -> str:
+    if isinstance(value, bool) or value is None:
+        return YES if value else ""
+    if isinstance(value, float):
+        # Written out: a field takes no exponent.
+        return format(Decimal(repr(value)), "f").removesuffix(".0")
+    return str(value).strip()
+
+
+def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
+    """Return the id of the field in which a job's value is typed, or ``None`` when it belongs to no one field.
+
+    Blank rows aren't in the job, so its rows are counted among those of ``fields`` in which something stands.
+    """
+    pieces = _pieces(place)
+    typed = _typed(fields or {})
+    head = {"got": 1, "ties": 2}.get(pieces[0] if pieces else "", 0)
+    if head and len(pieces) > head:
+        rows = _rows("-".join(pieces[:head]) + "-", typed)
+        number = int(pieces[head])
+        if number < len(rows):
+            pieces[head] = str(rows[number])
+    if pieces == ["arc", "greater"]:
+        return "greater"
+    known = [field.id for field in all_fields(typed)]
+    while pieces:
+        name = "-".join(pieces)
+        for field in (known_id for known_id in known if known_id == name or known_id.startswith(name + "-")):
+            return field
+        pieces.pop()
+    return None
+
+
+def unit_of(fields: Mapping[str, str]) -> str:
+    """Return the unit chosen, or the usual one."""
+    unit = fields.get("unit", "")
+    return unit if unit in MARKS else "ft-in"
+

@@ -1,0 +1,188 @@
+"""The page: made whole at build time with the example's sheet in it, and answered from the browser's Python."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import json
+import re
+from collections.abc import Mapping
+from html import escape
+from typing import Any
+
+from bowstring import BadJob, answer
+from bowstring.angles import both_angles, read_angle
+from bowstring.demo import DEMO
+from bowstring.lengths import read_length
+from bowstring.tape import Tape, make_tape
+from bowstring.views.fields import MARKS, Field, all_fields, field_of, fields_of_job, job_of_fields, unit_of
+from bowstring.views.form import form_html, label_of
+from bowstring.views.sheet_html import sheet_html
+from bowstring.views.svg import STYLE
+from bowstring.words import say
+
+EXAMPLE_TEXTS = ("title", "note", "ends-A", "ends-B")
+"""Fields whose text nobody types twice: where one still holds the example's, the form was not made one's own."""
+
+_READ_AS: dict[str, dict[str, bool]] = {
+    "length": {},
+    "fine": {"bare": False},
+    "zero": {"zero": True},
+    "signed": {"signed": True, "zero": True},
+}
+_STATES = ("starting", "waiting", "computed", "example", "refused", "failed")
+_TROUBLES = ("start", "slow_start", "slow", "fault")
+_MARK = re.compile(r"@([a-zA-Z_.]+)@")
+
+
+def handle(call: str, payload: str) -> str:
+    """Answer the page's script: JSON text in, JSON text out.
+
+    ``sheet`` with ``{"fields": {id: text}}`` gives ``{"sign": "computed", "sheet": HTML, "example": flag,
+    "echoes": {id: text}, "errors": []}`` or ``{"sign": "refused", "errors": [{"id", "field", "text", "line"}],
+    "echoes": {id: text}}``; ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind
+    its label.
+
+    Raises ``ValueError`` for a question that the page's own script never asks.
+    """
+    asked = json.loads(payload)
+    if call != "sheet":
+        raise ValueError(f"no such call: {call!r}")
+    fields = asked["fields"]
+    if not all(isinstance(name, str) and isinstance(text, str) for name, text in fields.items()):
+        raise ValueError("fields must be texts by name")
+    return json.dumps(_sheet(fields))
+
+
+def build_page(template: str, version: str) -> str:
+    """Return the whole page: the template with the form, the example's sheet and every sentence put in.
+
+    Marks in the template: ``@FORM@``, ``@SHEET@``, ``@VERSION@``, ``@WORDS@`` (what the script needs, as JSON),
+    ``@STYLE@`` (the drawings' style for the page's policy), and any message of the page's topic by its key.
+
+    Raises ``ValueError`` when a mark is missing or unknown.
+    """
+    fields = fields_of_job(DEMO)
+    shown = _sheet(fields)
+    if shown["sign"] != "computed":
+        raise ValueError(f"the example can't be used: {shown['errors']}")
+    parts = {
+        "FORM": form_html(fields, shown["echoes"]),
+        "SHEET": shown["sheet"],
+        "VERSION": escape(version),
+        "WORDS": _script_words(),
+        "STYLE": _digest(STYLE),
+    }
+    missing = parts.keys() - set(_MARK.findall(template))
+    if missing:
+        raise ValueError(f"the template has no {sorted(missing)}")
+
+    def filled(mark: re.Match[str]) -> str:
+        name = mark[1]
+        if name in parts:
+            return str(parts[name])
+        if not name.startswith("page."):
+            raise ValueError(f"the template has an unknown mark: {name}")
+        return escape(say(name, version=version))
+
+    return _MARK.sub(filled, template)
+
+
+def _sheet(fields: Mapping[str, str]) -> dict[str, Any]:
+    try:
+        answered = answer(job_of_fields(fields))
+    except BadJob as refusal:
+        return _refused(fields, refusal)
+    echoes = {field_of(row["field"], fields): row["text"] for row in _rows(answered["readings"])}
+    return {
+        "sign": "computed",
+        "sheet": _banner(fields) + sheet_html(answered),
+        "example": _typed(fields) == fields_of_job(DEMO),
+        "echoes": {name: text for name, text in echoes.items() if name},
+        "errors": [],
+    }
+
+
+def _rows(rows: object) -> list[dict[str, str]]:
+    assert isinstance(rows, list)
+    return rows
+
+
+def _typed(fields: Mapping[str, str]) -> dict[str, str]:
+    return {name: text.strip() for name, text in fields.items() if text.strip() and not _stands_for_itself(name, text)}
+
+
+def _stands_for_itself(name: str, text: str) -> bool:
+    """Tell whether a value says no more than its absence would."""
+    return name == "start" and text == "ends"
+
+
+def _banner(fields: Mapping[str, str]) -> str:
+    """Return what is said above a sheet that is the example's, whole or in part."""
+    example, typed = fields_of_job(DEMO), _typed(fields)
+    if typed == example:
+        return f'<p class="banner example">{escape(say("page.example"))}</p>'
+    if not any(name in example and typed.get(name) == example[name] for name in EXAMPLE_TEXTS):
+        return ""
+    labels = [label_of(name) for name in example if typed.get(name) == example[name] and name != "unit"]
+    words = say("page.leftovers", labels=say("page.leftover_joint").join(labels))
+    return f'<p class="banner leftover">{escape(words)}</p>'
+
+
+def _refused(fields: Mapping[str, str], refusal: BadJob) -> dict[str, Any]:
+    """Return why there is no sheet: what stopped the job, then every other field that can't be read."""
+    errors, echoes = [_error(field_of(refusal.field, fields), refusal, fields)], {}
+    tape = _tape(fields)
+    for field in all_fields(fields):
+        text = fields.get(field.id, "").strip()
+        if not text:
+            continue
+        try:
+            echo = _echo(field, text, tape)
+        except BadJob as other:
+            if field.id != errors[0]["id"]:
+                errors.append(_error(field.id, other, fields))
+            continue
+        if echo:
+            echoes[field.id] = echo
+    return {"sign": "refused", "errors": errors, "echoes": echoes}
+
+
+def _tape(fields: Mapping[str, str]) -> Tape:
+    try:
+        return make_tape(unit_of(fields), fields.get("mark", "").strip() or None)
+    except BadJob:
+        return make_tape(unit_of(fields), None)
+
+
+def _echo(field: Field, text: str, tape: Tape) -> str:
+    """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
+    if field.kind == "angle":
+        return both_angles(read_angle(text, field.place).degrees)
+    if field.kind in _READ_AS:
+        return tape.both(read_length(text, tape.unit, field.place, **_READ_AS[field.kind]).metres)
+    return ""
+
+
+def _error(name: str | None, refusal: BadJob, fields: Mapping[str, str]) -> dict[str, str | None]:
+    text = say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
+    label = label_of(name, fields) if name else ""
+    line = say("page.error", label=label, text=text) if label else text
+    return {"id": name, "field": refusal.field, "text": text, "line": line}
+
+
+def _script_words() -> str:
+    """Return what the script shows before or without Python, as JSON that can stand inside an element."""
+    words = {
+        "units": {unit: say(f"form.beside.{unit}") for unit in MARKS},
+        "decimal": [unit for unit in MARKS if unit != "ft-in"],
+        "status": {state: say(f"page.status_{state}") for state in _STATES},
+        "trouble": {trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+        "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "refused")},
+    }
+    return json.dumps(words).replace("<", "\\u003c")
+
+
+def _digest(text: str) -> str:
+    """Return what a page's policy allows an inline style by."""
+    return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"

@@ -1,0 +1,117 @@
+"""Cautions: each is raised by the job that needs it, with the number that matters, and not by one that doesn't."""
+
+import pytest
+
+from bowstring import BadJob, answer
+
+PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "tolerance": "1/4 in"}
+
+
+def cautions(**more):
+    return answer({**PLAIN, **more})["cautions"]
+
+
+def told(part, **more):
+    return [text for text in cautions(**more) if part in text]
+
+
+def test_an_ordinary_job_has_none():
+    assert cautions(levels=3) == []
+
+
+def test_two_arcs_name_both_and_greater_takes_the_other():
+    arc = {"radius": "20 ft", "chord": "24 ft"}
+    (text,) = told("Two arcs", arc=arc)
+    assert "4' 0\"" in text and "36' 0\"" in text
+    assert answer({**PLAIN, "arc": arc})["arc"]["sagitta"] == pytest.approx(4 * 0.3048, rel=1e-12)
+    assert answer({**PLAIN, "arc": {**arc, "greater": True}})["arc"]["sagitta"] == pytest.approx(36 * 0.3048, rel=1e-12)
+
+
+def test_a_further_given_chooses_and_then_nothing_is_said():
+    assert not told("Two arcs", arc={"radius": "20 ft", "chord": "24 ft", "sagitta": "36 ft"})
+
+
+def test_givens_that_disagree_are_named_with_their_numbers():
+    (text,) = told("don't agree", arc={"radius": "20 ft", "chord": "24 ft", "sagitta": "4 ft", "arc_length": "26 ft 6 in"})
+    assert "arc length" in text and "26' 6\"" in text
+
+
+def test_a_mark_that_moves_the_radius_is_told_with_a_better_measurement():
+    (text, *_more) = told("One tape mark", arc={"chord": "38 ft", "arc_length": "38 ft 2 in"})
+    assert "Better: get the rise" in text
+
+
+def test_a_flat_arc_without_a_better_measurement_says_so():
+    (text,) = told("One tape mark", arc={"chord": "38 ft", "sagitta": "6 in"})
+    assert "radius or the central angle from the drawing" in text
+
+
+def test_three_near_points_are_told_too():
+    assert told("One tape mark", arc={"points": [["0 ft", "0 ft"], ["3 ft", "1 in"], ["6 ft", "0 ft"]]})
+
+
+def test_points_settle_the_hand_and_a_contrary_word_is_told():
+    right = {"points": [["0 ft", "0 ft"], ["10 ft", "-3 ft"], ["20 ft", "0 ft"]]}
+    assert answer({**PLAIN, "arc": right})["side"] == "right"
+    assert told("The three points say", arc=right, side="left")
+    assert not told("The three points say", arc=right, side="right")
+
+
+@pytest.mark.parametrize("drawn_to", [None, "unsure"])
+def test_the_line_is_asked_for(drawn_to):
+    job = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
+    if drawn_to:
+        job["drawn_to"] = drawn_to
+    assert any("face, back or centre line" in text for text in answer(job)["cautions"])
+
+
+def test_small_sagittae_are_told_when_levels_are_asked_for():
+    assert told("mostly rounding", levels=6)
+    assert not told("mostly rounding", levels=2)
+
+
+def test_a_tolerance_finer_than_the_mark_is_told():
+    assert told("finer than the tape's mark", tolerance="1/16 in")
+
+
+def test_a_degree_of_curve_is_read_back_as_a_radius():
+    (text,) = told("Degree of curve", arc={"degree": 40, "chord": "38 ft"})
+    assert "143" in text
+
+
+def test_past_a_half_circle_is_told():
+    assert told("past a half circle", arc={"radius": "20 ft", "central_angle": 200})
+
+
+def test_a_string_in_the_wind_is_told_at_its_own_step():
+    long = answer({**PLAIN, "arc": {"chord": "120 ft", "sagitta": "12 ft"}})
+    (step,) = [step for step in long["steps"] if step["kind"] == "string"]
+    assert any("crosswind" in text for text in step["cautions"])
+    short = answer(PLAIN)
+    assert not any("crosswind" in text for step in short["steps"] for text in step["cautions"])
+
+
+def test_services_are_named_where_the_first_stake_goes_in():
+    steps = answer(PLAIN)["steps"]
+    (first,) = [step for step in steps if "M" in step["marks"]]
+    assert any("services" in text for text in first["cautions"])
+
+
+def test_a_sagitta_got_far_off_looks_like_a_slip():
+    assert told("looks like a slip", got=[{"stake": "M", "sagitta": "4 ft 3 in"}])
+    assert not told("looks like a slip", got=[{"stake": "M", "sagitta": "5 ft 3-1/4 in"}])
+
+
+def test_a_pin_has_no_offset_and_a_board_must_have_one():
+    for more in ({"driven": "pin", "offset": "1 in", "toward": "centre"}, {"driven": "board"}, {"driven": "hub"}):
+        with pytest.raises(BadJob):
+            answer({**PLAIN, **more})
+
+
+def test_rounding_that_eats_half_the_tolerance_offers_a_finer_mark():
+    coarse = answer({**PLAIN, "mark": "1/4 in", "tolerance": "1/16 in", "levels": 3})
+    assert abs(coarse["rounding"]["worst_miss"]) > 0.0254 / 32
+    assert coarse["rounding"]["eats_half"]
+    assert "Read the tape to 1/8 in." in coarse["rounding"]["text"]
+    fine = answer({**PLAIN, "mark": "1/32 in", "levels": 3})
+    assert not fine["rounding"]["eats_half"]

@@ -1,0 +1,219 @@
+"""The terminal door: `python3 -m bowstring JOB`, run as its user runs it, with nothing but the standard
+library."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+import bowstring
+from bad_job_keys import ALL as CASES
+
+PYLIB = Path(bowstring.__file__).resolve().parent.parent
+JOBS: dict[str, dict[str, Any]] = {
+    "trade": {
+        "bowstring": 1,
+        "title": "Läube ½",
+        "unit": "ft-in",
+        "arc": {"chord": "190'", "sagitta": "40'"},
+        "levels": 4,
+        "tolerance": "1/4 in",
+        "ends": {"A": "the oak — north", "B": "a gate post, 38 letters long, or more."},
+    },
+    "metric": {
+        "unit": "m",
+        "arc": {"radius": "8 m", "central_angle": "250° 30'"},
+        "levels": 3,
+        "side": "right",
+        "note": "n " * 140,
+    },
+    "two-arcs": {
+        "unit": "mm",
+        "arc": {"radius": 6000, "chord": 9000},
+        "offset": 25,
+        "toward": "outside",
+        "title": "T" * 80,
+    },
+    "points": {"unit": "ft", "arc": {"points": [[0, 0], [20, 4.5], [40, 0]]}, "spacing": 3},
+}
+ALL = pytest.mark.parametrize("name", JOBS)
+
+
+def run(*words: str, stdin: str | bytes = "", **env: str) -> subprocess.CompletedProcess[bytes]:
+    """Run the terminal door without site-packages, in the C locale, with a bare environment."""
+    given = stdin.encode() if isinstance(stdin, str) else stdin
+    bare = {"PYTHONPATH": str(PYLIB), "LANG": "C", "LC_ALL": "C", "PATH": os.environ.get("PATH", ""), **env}
+    return subprocess.run(
+        [sys.executable, "-S", "-m", "bowstring", *words],
+        input=given,
+        env=bare,
+        capture_output=True,
+        timeout=60,
+        check=False,
+    )
+
+
+@cache
+def sheet(name: str, *flags: str) -> str:
+    done = run("-", *flags, stdin=json.dumps(JOBS[name]))
+    assert done.returncode == 0 and done.stderr == b"", done.stderr
+    return done.stdout.decode()
+
+
+@ALL
+def test_sheet_is_plain_text_of_80_columns(name: str) -> None:
+    lines = sheet(name).splitlines()
+    assert len(lines) > 20
+    assert not [line for line in lines if len(line) > 80]
+    assert all(line.isprintable() for line in lines)
+
+
+@ALL
+def test_sheet_holds_the_numbers_of_the_answer(name: str) -> None:
+    text, got = sheet(name), bowstring.answer(JOBS[name])
+    for step in got["steps"]:
+        for measure in step["measures"]:
+            assert measure["shown"] in text
+    for stake in got["stakes"]:
+        assert stake["name"] in text
+    first_words = [" ".join(caution.split()[:3]) for caution in got["cautions"]]
+    flowing = " ".join(text.split())
+    for words in first_words:
+        assert words in flowing
+
+
+@ALL
+def test_json_is_the_answer(name: str) -> None:
+    assert json.loads(sheet(name, "--json")) == bowstring.answer(JOBS[name])
+
+
+@ALL
+def test_path_standard_input_and_link_give_the_same(name: str, tmp_path: Path) -> None:
+    file = tmp_path / "job with space.json"
+    file.write_text(json.dumps(JOBS[name], ensure_ascii=False), encoding="utf-8")
+    link = sheet(name, "--link").strip()
+    assert "\n" not in link and "#" not in link
+    assert bowstring.answer(bowstring.read_link(link)) == bowstring.answer(JOBS[name])
+    for word in (str(file), link, "https://example.org/arc/#" + link):
+        done = run(word, "--json")
+        assert done.returncode == 0, done.stderr
+        assert json.loads(done.stdout) == json.loads(sheet(name, "--json"))
+
+
+def test_a_job_file_with_a_byte_order_mark_or_a_bare_terminal(tmp_path: Path) -> None:
+    text = json.dumps(JOBS["trade"], ensure_ascii=False)
+    marked = run("-", "--json", stdin=b"\xef\xbb\xbf" + text.encode())
+    assert marked.returncode in (0, 2) and b"Traceback" not in marked.stderr
+    bare = run(
+        "-",
+        stdin=json.dumps(JOBS["trade"]),
+        PYTHONIOENCODING="ascii",
+        PYTHONUTF8="0",
+        PYTHONCOERCECLOCALE="0",
+    )
+    assert bare.returncode == 0 and b"Traceback" not in bare.stderr
+
+
+def test_nothing_but_the_standard_library_is_loaded() -> None:
+    code = (
+        "import sys, runpy; sys.argv = ['bowstring', '-']; before = set(sys.modules)\n"
+        "try:\n    runpy.run_module('bowstring', run_name='__main__')\nexcept SystemExit: pass\n"
+        "strange = {m.split('.')[0] for m in set(sys.modules) - before} - sys.stdlib_module_names\n"
+        "strange -= {'bowstring', '__main__'}\n"
+        "print('STRANGE', sorted(strange))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-S", "-c", code],
+        input=json.dumps(JOBS["metric"]).encode(),
+        check=False,
+        env={"PYTHONPATH": str(PYLIB), "LANG": "C"},
+        capture_output=True,
+        timeout=60,
+    )
+    assert done.returncode == 0, done.stderr
+    assert done.stdout.decode().splitlines()[-1] == "STRANGE []"
+
+
+def refused(done: subprocess.CompletedProcess[bytes], *fields: str) -> str:
+    """Hold a refusal to the contract: exit 2, one line `FIELD: ...` on standard error, nothing on standard
+    output."""
+    assert done.returncode == 2, (done.returncode, done.stdout[:300], done.stderr[:300])
+    assert done.stdout == b""
+    text = done.stderr.decode()
+    assert text.endswith("\n") and text.count("\n") == 1 and text[:-1].isprintable(), text
+    field = text.partition(": ")[0]
+    assert any(field == one or (one.endswith("*") and field.startswith(one[:-1])) for one in fields), text
+    assert len(text) > len(field) + 12
+    return text
+
+
+EVERY = max(1, len(CASES) // 18)
+SAMPLE = [
+    case
+    for case in CASES[::EVERY]
+    if isinstance(case[1], dict) and all(isinstance(k, str) for k in case[1]) and "deep" not in case[0]
+]
+
+
+@pytest.mark.parametrize(("bad", "fields"), [case[1:] for case in SAMPLE], ids=[case[0] for case in SAMPLE])
+@pytest.mark.parametrize("flag", ["--json"])
+def test_bad_jobs_in_the_terminal(bad: Any, fields: tuple[str, ...], flag: str) -> None:
+    refused(run("-", flag, stdin=json.dumps(bad)), *fields, "job")
+
+
+BAD_FILES: dict[str, tuple[bytes, tuple[str, ...]]] = {
+    "empty": (b"", ("job",)),
+    "not-json": (b"chord: 10", ("job",)),
+    "cut-short": (b'{"arc": {"chord": 10', ("job",)),
+    "two-objects": (b"{} {}", ("job",)),
+    "not-utf8": (b'{"title": "\xff\xfe"}', ("job",)),
+    "list": (b"[1, 2]", ("job",)),
+    "nan": (b'{"unit": "m", "arc": {"chord": NaN, "sagitta": 1}}', ("job", "arc.chord")),
+    "infinity": (b'{"unit": "m", "arc": {"chord": 10, "sagitta": -Infinity}}', ("job", "arc.sagitta")),
+    "overflow": (b'{"unit": "m", "arc": {"chord": 1e999, "sagitta": 1}}', ("job", "arc.chord")),
+    "twice-same-key": (
+        b'{"unit": "m", "arc": {"chord": 10, "chord": 12, "sagitta": 1}}',
+        ("job", "arc.chord", "arc", "chord"),
+    ),
+    "twice-arc": (
+        b'{"unit": "m", "arc": {"chord": 9, "sagitta": 1}, "arc": {"chord": 10, "sagitta": 1}}',
+        ("job", "arc"),
+    ),
+    "deep": (b"[" * 100000, ("job",)),
+    "deep-closed": (b'{"title": ' + b"[" * 50000 + b"]" * 50000 + b"}", ("job", "title")),
+    "long-integer": (
+        b'{"unit": "m", "arc": {"chord": ' + b"9" * 6000 + b', "sagitta": 1}}',
+        ("job", "arc.chord"),
+    ),
+    "nul": (b"\x00\x00", ("job",)),
+    "lone-surrogate": (
+        b'{"unit": "m", "title": "\\ud800", "arc": {"chord": 10, "sagitta": 1}}',
+        ("job", "title"),
+    ),
+}
+
+
+@pytest.mark.parametrize(("content", "fields"), BAD_FILES.values(), ids=BAD_FILES.keys())
+def test_bad_files(content: bytes, fields: tuple[str, ...]) -> None:
+    refused(run("-", stdin=content), *fields)
+
+
+def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
+    refused(run(str(tmp_path / "no such job.json")), "job")
+    refused(run(str(tmp_path)), "job")
+
+
+@pytest.mark.parametrize(
+    "words", [(), ("--json",), ("-", "--colour"), ("-", "--json", "--link"), ("-", "-")], ids=str
+)
+def test_wrong_command_lines_end_without_a_traceback(words: tuple[str, ...]) -> None:
+    done = run(*words, stdin=json.dumps(JOBS["metric"]))
+    assert b"Traceback" not in done.stderr
+    assert done.returncode == 2 and done.stdout == b"" and done.stderr

@@ -1,0 +1,83 @@
+"""The text sheet: 80 columns, everything said, read as somebody tired would."""
+
+import pytest
+
+from bowstring import answer
+from bowstring.demo import DEMO
+from bowstring.views.outline import Drawing, outline
+from bowstring.views.sheet_text import sheet_text
+
+JOBS = {
+    "demo": DEMO,
+    "metric hubs": {
+        "unit": "m", "arc": {"radius": "30 m", "central_angle": "200°"}, "offset": "1.2 m", "toward": "outside", "driven": "hub",
+        "start": "one-end", "tolerance": "10 mm",
+    },
+    "corner": {"arc": {"tangent_length": "22 ft", "external": "6 ft"}, "start": "corner", "side": "right"},
+    "many givens": {"arc": {"radius": "37 ft", "chord": "38 ft", "sagitta": "5 ft 9 in", "arc_length": "39 ft 10-7/8 in"}},
+    "found and got": {
+        "arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"},
+        "found": {"chord": ["38 ft 0-1/4 in", "38 ft 0-1/4 in"], "tape": "level", "hold": "radius"},
+        "got": [{"stake": "M", "sagitta": "5 ft 3-1/2 in"}, {"stake": "Q1", "half_chords": ["9' 11-3/8\"", "9' 11-5/8\""]}],
+        "ties": {"A": [{"to": "the hydrant", "distance": "12 ft"}, {"to": "a kerb joint", "distance": "9 ft"}]},
+    },
+    "ten levels": {"arc": {"chord": "380 ft", "sagitta": "5 ft 3 in"}, "levels": 10, "tolerance": "1/4 in"},
+    "long words": {"title": "x" * 80, "note": "y" * 280, "arc": {"chord": "38 ft", "radius": "40 ft"}, "ends": {"A": "z" * 40}},
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_no_line_is_wider_than_80_columns_or_ends_in_a_space(name):
+    for line in sheet_text(answer(JOBS[name])).splitlines():
+        assert len(line) <= 80
+        assert line == line.rstrip()
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_the_sheet_holds_every_caution_note_and_title(name):
+    told = answer(JOBS[name])
+    words = " ".join(sheet_text(told).replace("!", " ").split())
+    for text in [*told["warnings_top"], *told["cautions"], *told["notes"]]:
+        assert " ".join(text.replace("!", " ").split()) in words
+
+
+def test_every_stake_of_an_ordinary_job_is_on_the_sheet_with_its_string():
+    told = answer(DEMO)
+    text = sheet_text(told)
+    for step in told["steps"]:
+        if step["level"]:
+            middle = step["measures"][1]
+            assert middle["shown"] in text
+            assert f"{step['measures'][0]['from']} to {step['to']}" in text
+
+
+def test_a_blind_check_is_not_printed():
+    told = answer({**DEMO, "tolerance": "1/16 in"})
+    blind = {check["kind"] for check in told["checks"] if check["blind"]}
+    seen = {check["kind"] for check in told["checks"] if not check["blind"]}
+    assert "half" in blind - seen
+    assert "half chord" not in sheet_text(told).split("CHECKS")[1].split("THE RULE")[0]
+
+
+def test_where_something_was_got_each_stake_has_its_own_numbers():
+    told = answer(JOBS["found and got"])
+    text = sheet_text(told)
+    for step in told["steps"]:
+        if step["level"] > 1:
+            assert f"{step['number']:>3}. " in text
+
+
+def test_each_level_has_a_drawing_and_a_triangle():
+    sections = outline(answer(DEMO))
+    drawings = [(block.kind, block.level) for section in sections for block in section.blocks if isinstance(block, Drawing)]
+    for level in range(1, DEMO["levels"] + 1):
+        assert ("level", level) in drawings
+        assert ("triangle", level) in drawings
+
+
+def test_the_hand_is_said_the_same_everywhere():
+    for side, other in (("left", "right"), ("right", "left")):
+        text = sheet_text(answer({**DEMO, "side": side}))
+        assert f"on your {side.upper()}" in text
+        assert f"to the {side}" in text
+        assert f"to the {other}" not in text.replace("to the right reading", "")
