@@ -21,6 +21,9 @@ from bowstring.words import say
 FIELDS = ("radius", "degree", *MEASURES[1:])
 """The givens' fields in the order that decides ties; ``degree`` stands in the radius' place."""
 
+STRAIGHT = 1e-9
+"""The sine of the half angle under which three points are called straight: 0.25 mm of rise over a 1000 km chord."""
+
 ANGLES = frozenset({"central_angle", "degree"})
 TIE = 1e-6
 """Two pairs whose worst differences are this near, in half units of the last digit, are tied."""
@@ -110,8 +113,32 @@ def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = st
     return Settled(larger, smaller, pair) if greater else Settled(smaller, larger, pair)
 
 
-STRAIGHT = 1e-9
-"""The sine of the half angle under which three points are called straight: 0.25 mm of rise over a 1000 km chord."""
+@dataclass(frozen=True)
+class OddOne:
+    """A given without which all the others agree, and the arc that they make."""
+
+    given: Given
+    arc: Arc
+
+
+def odd_one_out(givens: list[Given], agrees: Callable[[Given, Arc], bool]) -> OddOne | None:
+    """Return the only given whose absence makes the others agree, or ``None`` when it isn't just one.
+
+    The pair rule spreads a disagreement over all givens, so one wrong number can pull the arc to itself; with four
+    givens or more the others can name it. ``agrees`` says whether an arc has a given.
+    """
+    if len(givens) < 4:
+        return None
+    found = []
+    for given in givens:
+        others = [other for other in givens if other is not given]
+        try:
+            arc = settle(others, False).arc
+        except BadJob:
+            continue
+        if all(agrees(other, arc) for other in others):
+            found.append(OddOne(given, arc))
+    return found[0] if len(found) == 1 else None
 
 
 def through_points(first: Point, second: Point, third: Point) -> tuple[Arc, bool]:

@@ -32,8 +32,16 @@ def test_a_further_given_chooses_and_then_nothing_is_said():
 
 
 def test_givens_that_disagree_are_named_with_their_numbers():
-    (text,) = told("don't agree", arc={"radius": "20 ft", "chord": "24 ft", "sagitta": "4 ft", "arc_length": "26 ft 6 in"})
-    assert "arc length" in text and "26' 6\"" in text
+    arc = {"radius": "20 ft 0 in", "chord": "24 ft 0 in", "sagitta": "4 ft 0 in", "arc_length": "26 ft 6 in"}
+    assert told("don't agree", arc=arc)
+    first = cautions(arc=arc)[0]
+    assert "without the arc length" in first and "26' 6\"" in first and "25' 8-7/8\"" in first
+
+
+def test_with_three_givens_no_single_one_is_accused():
+    arc = {"radius": "20 ft 0 in", "chord": "24 ft 0 in", "arc_length": "26 ft 6 in"}
+    assert told("don't agree", arc=arc)
+    assert not told("All the other givens", arc=arc)
 
 
 def test_a_mark_that_moves_the_radius_is_told_with_a_better_measurement():

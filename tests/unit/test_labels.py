@@ -106,7 +106,7 @@ def test_a_label_far_from_its_point_has_a_line_to_it() -> None:
     assert near.leader is None
     far = ground.place(Label("Q1", "name", [(0.0, 0.0)], (0.0, -1.0)))
     gap = math.dist(far.box.nearest((0.0, 0.0)), (0.0, 0.0))
-    assert (far.leader is not None) == (gap > 10.5)
+    assert (far.leader is not None) == (gap > 9 + 7 / 2)
     ground.take_box(Box(-80, -80, 80, 80))
     forced = ground.place(Label("Q2", "name", [(0.0, 0.0)], (0.0, -1.0)))
     assert forced.leader is not None

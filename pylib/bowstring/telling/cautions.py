@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.angles import both_angles
-from bowstring.givens import ANGLES, Given, better_measurement, nudged, points_change
+from bowstring.arc import Arc
+from bowstring.givens import ANGLES, Given, better_measurement, nudged, odd_one_out, points_change
 from bowstring.layout import FEW_MARKS, Layout
 from bowstring.telling.numbers import percent
 from bowstring.words import say
@@ -40,8 +41,8 @@ def told_given(layout: Layout) -> list[dict[str, object]]:
     return rows
 
 
-def _agrees(given: Given, layout: Layout) -> bool:
-    computed = given.computed(layout.settled.arc)
+def _agrees(given: Given, layout: Layout, arc: Arc | None = None) -> bool:
+    computed = given.computed(arc or layout.settled.arc)
     if computed is None:
         return False
     close = given.last_digit if given.field in ANGLES else max(given.last_digit, layout.job.tape.mark)
@@ -82,6 +83,15 @@ def _ground(layout: Layout) -> Iterator[str]:
 def _givens(layout: Layout) -> Iterator[str]:
     tape, settled = layout.job.tape, layout.settled
     off = [given for given in layout.job.givens if len(layout.job.givens) > 2 and not _agrees(given, layout)]
+    odd = odd_one_out(list(layout.job.givens), lambda given, arc: _agrees(given, layout, arc)) if off else None
+    if odd:
+        others = odd.given.computed(odd.arc)
+        yield say(
+            "caution.odd_one",
+            field=say(f"measure.{odd.given.field}"),
+            value=_show(odd.given.field, odd.given.value, layout),
+            others=say("sheet.none") if others is None else _show(odd.given.field, others, layout),
+        )
     for given in off:
         computed = given.computed(settled.arc)
         yield say(

@@ -91,13 +91,16 @@ def _drawn_ends(answer: Answer) -> dict[str, str]:
 
 def _name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     """Mark the drawn arc's ends, from which the staked ones are set."""
+    if not answer.get("offset"):
+        return
+    out = paper.up if gap_between(answer, paper)[0] > 0 else -paper.up
     for (end, name), at, way in zip(
         _drawn_ends(answer).items(), _ends_beside(answer, paper), (-1.0, 1.0), strict=False
     ):
         if name != end:
             x, y = at
             sketch.lines([[(x - 4, y - 4), (x + 4, y + 4)], [(x - 4, y + 4), (x + 4, y - 4)]], "")
-            sketch.label(Label(name, "name", [at], (way * 0.8, 0.6 * paper.up), 8.0), "", name)
+            sketch.label(Label(name, "name", [at], (way * 0.8, 0.6 * out), 8.0), "", name)
 
 
 def _landmarks(answer: Answer) -> list[tuple[str, str]]:

@@ -62,7 +62,8 @@ STYLE = (
     "@media (min-width:1600px){.bd-drawing .bd-line,.bd-drawing .bd-stake{stroke-width:3px}"
     ".bd-drawing .bd-arc,.bd-drawing .bd-arrow{stroke-width:5px}.bd-drawing .bd-drawn{stroke-dasharray:18 10}"
     ".bd-drawing .bd-dash{stroke-dasharray:4 8}}"
-    "@media print{.bd-drawing{--draw-ink:#000;--draw-ground:#fff;--draw-soft:#000;--draw-accent:#000}}"
+    "@media print{.bd-drawing{--draw-ink:#000!important;--draw-ground:#fff!important;"
+    "--draw-soft:#000!important;--draw-accent:#000!important}}"
 )
 """The style block of every drawing, one fixed text (so that a page's policy can allow it by its hash)."""
 

@@ -6,6 +6,10 @@ MESSAGES = {
     ),
     "top.services": "Before driving stakes have buried services located, and wait for the marks (US: call 811). Pins go deep too.",
     "top.stakes": "Cap steel stakes and pins. A bent board is a spring: fix one end first and stand clear of its sweep.",
+    "caution.odd_one": (
+        "All the other givens agree without the {field}: it was given as {value}, and they make it {others}. It is likely the wrong "
+        "one: ask, or leave it out. Don't build from this sheet before."
+    ),
     "caution.disagrees": (
         "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one holds before building."
     ),
