@@ -66,8 +66,10 @@ def _head(job: Job, layout: Layout) -> dict[str, object]:
         "tolerance": job.tolerance,
         "tolerance_shown": None if job.tolerance is None else job.tape.show_small(job.tolerance),
         "levels": layout.levels,
-        "ties": {end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
-                 for end, ties in job.ties.items()},
+        "ties": {
+            end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
+            for end, ties in job.ties.items()
+        },
         "readings": [{"field": one.field, "typed": one.typed, "text": one.text} for one in job.readings],
     }
 
@@ -78,7 +80,12 @@ def _offset(job: Job) -> dict[str, object] | None:
     toward = "outside" if job.outward > 0 else "centre"
     shown = job.tape.both(abs(job.outward))
     text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven or 'stake'}"))
-    return {"distance": abs(job.outward), "toward": toward, "shown": job.tape.show(abs(job.outward)), "text": text}
+    return {
+        "distance": abs(job.outward),
+        "toward": toward,
+        "shown": job.tape.show(abs(job.outward)),
+        "text": text,
+    }
 
 
 def _stakes(layout: Layout) -> list[dict[str, object]]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, degrees, pi, sin
+from math import cos, degrees, hypot, pi, sin
 
 from bowstring.plane import Point
 
@@ -114,7 +114,7 @@ class Arc:
         """
         power = point.x * (point.x - self.chord) + point.y * (point.y + 2 * self.radius * self.cosine)
         centre = self.centre
-        from_centre = ((point.x - centre.x) ** 2 + (point.y - centre.y) ** 2) ** 0.5
+        from_centre = hypot(point.x - centre.x, point.y - centre.y)
         return power / (from_centre + self.radius)
 
     @property

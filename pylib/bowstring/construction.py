@@ -168,7 +168,12 @@ class Recipe:
         self.at: Marks = dict(marks or {})
 
     def do(
-        self, kind: str, level: int, moves: Iterable[Move] = (), measure: Iterable[tuple[str, str]] = (), **values: object
+        self,
+        kind: str,
+        level: int,
+        moves: Iterable[Move] = (),
+        measure: Iterable[tuple[str, str]] = (),
+        **values: object,
     ) -> None:
         """Carry out one step: place its marks, and take the measures between pairs of marks that now stand."""
         moves = tuple(moves)

@@ -72,5 +72,8 @@ def read_got(reader: Reader) -> dict[str, Got]:
             read[stake] = Got(stake, sagitta=got.length("sagitta"))
         else:
             pair: Sequence[object] = got.items("half_chords", 2)
-            read[stake] = Got(stake, half_chords=(got.value("half_chords[0]", pair[0]), got.value("half_chords[1]", pair[1])))
+            read[stake] = Got(
+                stake,
+                half_chords=(got.value("half_chords[0]", pair[0]), got.value("half_chords[1]", pair[1])),
+            )
     return read

@@ -84,7 +84,8 @@ class Settled:
 def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = str) -> Settled:
     """Return the arc of two or more givens.
 
-    ``greater`` takes the larger angle where nothing else chooses between two arcs; ``show`` writes a length in metres into a
+    ``greater`` takes the larger angle where nothing else chooses between two arcs; ``show`` writes a length in
+    metres into a
     refusal. Raises ``BadJob`` when the givens
     can't settle an arc: too few, or no pair of them belongs to any arc.
     """
@@ -162,10 +163,9 @@ def through_points(first: Point, second: Point, third: Point) -> tuple[Arc, bool
     return arc, sine > 0
 
 
-
-
 def points_change(points: tuple[Point, Point, Point], step: float) -> float:
-    """Return the larger part by which the radius changes when the middle point is ``step`` metres off, square to the chord.
+    """Return the larger part by which the radius changes when the middle point is ``step`` metres off, square to
+    the chord.
 
     ``inf`` where the points then stand in a straight line or on the other hand.
     """

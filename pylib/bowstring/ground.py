@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bowstring.arc import Arc
 from bowstring.errors import BadJob, bad
@@ -69,7 +70,7 @@ def meet_ground(drawn: Arc, job: Job) -> Ground:
 def swapped(tape: Tape, length: float) -> Iterator[float]:
     """Yield the lengths that come out when two neighbouring digits of a shown length are swapped."""
     for text in {tape.show(length), f"{length / 0.3048:.2f} ft", f"{length:.3f} m"}:
-        for place, (one, other) in enumerate(zip(text, text[1:], strict=False)):
+        for place, (one, other) in enumerate(pairwise(text)):
             if one.isdigit() and other.isdigit() and one != other:
                 try:
                     typed = text[:place] + other + one + text[place + 2 :]

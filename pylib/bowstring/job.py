@@ -173,10 +173,11 @@ def _levels(reader: Reader) -> int | None:
     if "levels" not in reader.job:
         return None
     levels = reader.job["levels"]
-    whole = isinstance(levels, int) or (isinstance(levels, float) and levels.is_integer())
-    if isinstance(levels, bool) or not whole or not 1 <= levels <= MOST_LEVELS:
+    if isinstance(levels, float) and levels.is_integer():
+        levels = int(levels)
+    if not isinstance(levels, int) or isinstance(levels, bool) or not 1 <= levels <= MOST_LEVELS:
         raise bad("levels", "job.levels", most=MOST_LEVELS)
-    return int(levels)
+    return levels
 
 
 def _driven(reader: Reader, outward: float) -> str | None:
@@ -204,5 +205,3 @@ def _read_ties(reader: Reader) -> dict[str, tuple[Tie, ...]]:
             rows.append(Tie(to, distance))
         read[end] = tuple(rows)
     return read
-
-

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from bowstring.arc import Arc
 from bowstring.construction import Recipe, Stake, TapesDontMeet
 from bowstring.errors import bad
-from bowstring.ground import Ground, meet_ground
 from bowstring.givens import Settled, settle, through_points
+from bowstring.ground import Ground, meet_ground
 from bowstring.job import Job
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
@@ -111,7 +111,12 @@ def _levels_for(job: Job, staked: Arc) -> int:
         for levels in range(1, MOST_LEVELS + 1):
             if staked.part(2**levels).chord <= job.spacing * FITS:
                 return levels
-        raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(staked.part(2**MOST_LEVELS).chord))
+        raise bad(
+            "spacing",
+            "job.spacing_too_small",
+            most=MOST_LEVELS,
+            gap=job.tape.show(staked.part(2**MOST_LEVELS).chord),
+        )
     widest = GAP_FEET if job.tape.unit in ("ft-in", "ft") else GAP_METRES
     levels = 1
     while (

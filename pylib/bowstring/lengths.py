@@ -188,13 +188,9 @@ def _feet_and_inches(parts: list[Part]) -> tuple[Fraction, Fraction]:
         raise Refused("broken_feet")
     if parts[1].unit is None:
         if inches.shape == "fraction":
-            raise Refused(
-                "feet_fraction", readings=[f"{feet.text}' {inches.text}\"", f"{feet.text}-{inches.text} ft"]
-            )
+            raise Refused("feet_fraction", readings=[f"{feet.text}' {inches.text}\"", f"{feet.text}-{inches.text} ft"])
         if inches.text.startswith("."):
-            raise Refused(
-                "feet_fraction", readings=[f"{feet.text}' 0{inches.text}\"", f"{feet.text}{inches.text} ft"]
-            )
+            raise Refused("feet_fraction", readings=[f"{feet.text}' 0{inches.text}\"", f"{feet.text}{inches.text} ft"])
     if inches.value >= 12:
         raise Refused("twelve")
     return feet.value * FOOT + inches.value * INCH, inches.digit * INCH

@@ -183,7 +183,8 @@ def sagitta_angle(sagitta: float, angle: float) -> list[Arc]:
 
 @cache
 def widest_sagitta_to_tangent() -> float:
-    """Return the half angle at which sagitta/tangent is greatest: t (1 - t^2)/(1 + t^2), t = tan(h/2), at t^2 = sqrt 5 - 2."""
+    """Return the half angle at which sagitta/tangent is greatest: t (1 - t^2)/(1 + t^2), t = tan(h/2), at t^2 =
+    sqrt 5 - 2."""
     t = sqrt(sqrt(5) - 2)
     return 2 * atan2(t, 1.0)
 

@@ -50,7 +50,12 @@ class Reader:
         self.readings: list[Reading] = [] if readings is None else readings
         for key in job if keys is not None else ():
             if key not in keys:  # type: ignore[operator]
-                raise bad(self._field_of_unknown(key), "job.unknown_key", name=quoted(str(key)), known=", ".join(keys or ()))
+                raise bad(
+                    self._field_of_unknown(key),
+                    "job.unknown_key",
+                    name=quoted(str(key)),
+                    known=", ".join(keys or ()),
+                )
 
     def field(self, name: str) -> str:
         """Return the whole name of a value in this object."""
@@ -127,7 +132,9 @@ class Reader:
         """Return a coordinate in metres: a length that may be 0 or negative."""
         return self._read(self.field(name), value, signed=True, zero=True).metres
 
-    def _read(self, field: str, value: object, *, bare: bool = True, zero: bool = False, signed: bool = False) -> Length:
+    def _read(
+        self, field: str, value: object, *, bare: bool = True, zero: bool = False, signed: bool = False
+    ) -> Length:
         length = read_length(value, self.tape.unit, field, bare=bare, zero=zero, signed=signed)
         self.readings.append(Reading(field, length.typed, self.tape.both(length.metres)))
         return length

@@ -28,7 +28,8 @@ _SMALL = (_MILLIMETRE, "mm", 1)
 _SMALL_IN = {"ft-in": (INCH, "in", 2), "ft": (FOOT, "ft", 3), "m": _SMALL, "mm": _SMALL}
 
 _NUDGE = 10**9
-"""One part in so many of a step: two computations of one length that differ in the last bits never show differently at a half."""
+"""One part in so many of a step: two computations of one length that differ in the last bits never show
+differently at a half."""
 
 
 @dataclass(frozen=True)

@@ -111,7 +111,11 @@ def test_a_sagitta_got_far_off_looks_like_a_slip():
 
 
 def test_a_pin_has_no_offset_and_a_board_must_have_one():
-    for more in ({"driven": "pin", "offset": "1 in", "toward": "centre"}, {"driven": "board"}, {"driven": "hub"}):
+    for more in (
+        {"driven": "pin", "offset": "1 in", "toward": "centre"},
+        {"driven": "board"},
+        {"driven": "hub"},
+    ):
         with pytest.raises(BadJob):
             answer({**PLAIN, **more})
 

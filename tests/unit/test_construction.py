@@ -74,7 +74,8 @@ def test_names_never_change_when_a_level_is_added():
 
 
 def test_names_can_be_called_out():
-    """No letter twice, none that reads as a digit, none that is an end or sounds like one (ay, bee and their rhymes)."""
+    """No letter twice, none that reads as a digit, none that is an end or sounds like one (ay, bee and their
+    rhymes)."""
     assert len(set(LEVEL_LETTERS)) == len(LEVEL_LETTERS) == 12
     assert not set(LEVEL_LETTERS[:7]) & set("ABCDEGKOPTIVJ")
 
@@ -147,7 +148,8 @@ def test_the_corner_start_measures_both_tangents():
 
 
 def test_an_offset_moves_chord_and_sagitta_but_not_by_itself():
-    """Chord 190 ft, sagitta 40 ft (common practice, no source), stakes 1-1/2 in outside: chord 2.15 in more, sagitta 0.45 in."""
+    """Chord 190 ft, sagitta 40 ft (common practice, no source), stakes 1-1/2 in outside: chord 2.15 in more,
+    sagitta 0.45 in."""
     from bowstring.pairs import arcs_of
 
     arc = arcs_of(("chord", "sagitta"), 190 * 0.3048, 40 * 0.3048)[0]

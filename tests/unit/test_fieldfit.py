@@ -68,7 +68,12 @@ def test_until_something_is_held_the_drawn_arc_stands_and_says_so():
 
 @pytest.mark.parametrize(
     ("hold", "key"),
-    [("radius", "radius"), ("sagitta", "sagitta"), ("arc_length", "arc_length"), ("directions", "central_angle")],
+    [
+        ("radius", "radius"),
+        ("sagitta", "sagitta"),
+        ("arc_length", "arc_length"),
+        ("directions", "central_angle"),
+    ],
 )
 def test_what_is_held_stays_and_the_found_chord_is_met(hold, key):
     found, drawn = fitted("38 ft 0-1/2 in", hold=hold), answer(DRAWN)
@@ -95,7 +100,12 @@ def test_past_the_limit_it_says_do_not_build():
 
 def test_ground_and_fall_are_taken_out():
     sloped = ((38 * 0.3048) ** 2 + 0.6**2) ** 0.5
-    found = answer({**DRAWN, "found": {"chord": [f"{sloped:.6f} m"] * 2, "tape": "ground", "fall": "0.6 m", "hold": "radius"}})
+    found = answer(
+        {
+            **DRAWN,
+            "found": {"chord": [f"{sloped:.6f} m"] * 2, "tape": "ground", "fall": "0.6 m", "hold": "radius"},
+        }
+    )
     assert found["fit"]["found"] == pytest.approx(38 * 0.3048, abs=1e-6)
 
 

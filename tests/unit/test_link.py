@@ -44,7 +44,11 @@ def test_defaults_are_left_out():
 
 
 def test_a_left_hand_is_no_default_beside_three_points():
-    job = {"bowstring": 1, "side": "left", "arc": {"points": [["0 ft", "0 ft"], ["5 ft", "-2 ft"], ["10 ft", "0 ft"]]}}
+    job = {
+        "bowstring": 1,
+        "side": "left",
+        "arc": {"points": [["0 ft", "0 ft"], ["5 ft", "-2 ft"], ["10 ft", "0 ft"]]},
+    }
     assert read_link(write_link(job)) == job
 
 
@@ -80,7 +84,9 @@ def test_a_newer_form_says_so():
     assert refusal.value.key == "link.newer"
 
 
-@pytest.mark.parametrize("text", ["", "#", "hello", "b", "b1", "b1000", "https://example.org/", "b1" + "0" * 30_000, "ü" * 9])
+@pytest.mark.parametrize(
+    "text", ["", "#", "hello", "b", "b1", "b1000", "https://example.org/", "b1" + "0" * 30_000, "ü" * 9]
+)
 def test_what_is_no_link_is_refused(text):
     with pytest.raises(BadJob):
         read_link(text)

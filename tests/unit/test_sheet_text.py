@@ -10,20 +10,35 @@ from bowstring.views.sheet_text import sheet_text
 JOBS = {
     "demo": DEMO,
     "metric hubs": {
-        "unit": "m", "arc": {"radius": "30 m", "central_angle": "200°"}, "offset": "1.2 m", "toward": "outside", "driven": "hub",
-        "start": "one-end", "tolerance": "10 mm",
+        "unit": "m",
+        "arc": {"radius": "30 m", "central_angle": "200°"},
+        "offset": "1.2 m",
+        "toward": "outside",
+        "driven": "hub",
+        "start": "one-end",
+        "tolerance": "10 mm",
     },
     "corner": {"arc": {"tangent_length": "22 ft", "external": "6 ft"}, "start": "corner", "side": "right"},
-    "many givens": {"arc": {"radius": "37 ft", "chord": "38 ft", "sagitta": "5 ft 9 in", "arc_length": "39 ft 10-7/8 in"}},
+    "many givens": {
+        "arc": {"radius": "37 ft", "chord": "38 ft", "sagitta": "5 ft 9 in", "arc_length": "39 ft 10-7/8 in"}
+    },
     "found and got": {
         "arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"},
         "found": {"chord": ["38 ft 0-1/4 in", "38 ft 0-1/4 in"], "tape": "level", "hold": "radius"},
-        "got": [{"stake": "M", "sagitta": "5 ft 3-1/2 in"}, {"stake": "Q1", "half_chords": ["9' 11-3/8\"", "9' 11-5/8\""]}],
+        "got": [
+            {"stake": "M", "sagitta": "5 ft 3-1/2 in"},
+            {"stake": "Q1", "half_chords": ["9' 11-3/8\"", "9' 11-5/8\""]},
+        ],
         "ties": {"A": [{"to": "the hydrant", "distance": "12 ft"}, {"to": "a kerb joint", "distance": "9 ft"}]},
     },
     "ten levels": {"arc": {"chord": "380 ft", "sagitta": "5 ft 3 in"}, "levels": 10, "tolerance": "1/4 in"},
-    "long words": {"title": "x" * 80, "note": "y" * 280, "arc": {"chord": "38 ft", "radius": "40 ft"}, "ends": {"A": "z" * 40}},
-}  # fmt: skip
+    "long words": {
+        "title": "x" * 80,
+        "note": "y" * 280,
+        "arc": {"chord": "38 ft", "radius": "40 ft"},
+        "ends": {"A": "z" * 40},
+    },
+}
 
 
 @pytest.mark.parametrize("name", JOBS)
@@ -69,7 +84,9 @@ def test_where_something_was_got_each_stake_has_its_own_numbers():
 
 def test_each_level_has_a_drawing_and_a_triangle():
     sections = outline(answer(DEMO))
-    drawings = [(block.kind, block.level) for section in sections for block in section.blocks if isinstance(block, Drawing)]
+    drawings = [
+        (block.kind, block.level) for section in sections for block in section.blocks if isinstance(block, Drawing)
+    ]
     for level in range(1, DEMO["levels"] + 1):
         assert ("level", level) in drawings
         assert ("triangle", level) in drawings

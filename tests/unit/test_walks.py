@@ -1,5 +1,6 @@
 """The rule of thumb, squaring, checks and wind, each against a model that shares nothing with it."""
 
+from itertools import pairwise
 from math import atan2, cos, dist, hypot, sin, sqrt
 
 import pytest
@@ -27,7 +28,7 @@ def quartered(chord, sagitta, levels):
     points = [0j, complex(chord)]
     for level in range(levels):
         after = []
-        for start, end in zip(points, points[1:], strict=False):
+        for start, end in pairwise(points):
             out = 1j * (end - start) / abs(end - start)
             after += [start, (start + end) / 2 + out * sagitta / 4**level]
         points = [*after, points[-1]]
@@ -45,7 +46,8 @@ def test_the_rule_staked_out_misses_as_the_plain_model_says(levels):
 
 
 def test_the_trade_figures_quarter_stakes_stand_4_89_in_inside():
-    """Computed for the trade's own figures (common practice, no source): 4.89 in at two levels, 4.95 in from five on."""
+    """Computed for the trade's own figures (common practice, no source): 4.89 in at two levels, 4.95 in from five
+    on."""
     two, _ = rule_misses(TRADE, stakes_of(2), 2)
     assert two.worst / INCH == pytest.approx(-4.89, abs=0.005)
     assert two.at == "Q1"
@@ -64,7 +66,7 @@ def test_alternate_ordinates_show_the_rule_where_equal_gaps_do_not():
     levels = 4
     stakes = stakes_of(levels)
     _, at = rule_misses(TRADE, stakes, levels)
-    gaps = [dist(at[a.name], at[b.name]) for a, b in zip(stakes, stakes[1:], strict=False)]
+    gaps = [dist(at[a.name], at[b.name]) for a, b in pairwise(stakes)]
     assert max(gaps) - min(gaps) < 1e-9, "the rule's gaps are equal, so they can't show it"
     reading = alternate_reading(TRADE, stakes, at)
     assert reading is not None
@@ -110,7 +112,8 @@ def test_rounding_adds_up_over_levels():
 
 @pytest.mark.parametrize("ratio", [0.03, 0.1, 0.3, 0.5])
 def test_a_side_slip_hardly_moves_its_stake_and_shows_one_level_on(ratio):
-    """Stake M put a little along the arc from its place, then the next stake set with the number made for equal halves."""
+    """Stake M put a little along the arc from its place, then the next stake set with the number made for equal
+    halves."""
     arc = arcs_of(("chord", "sagitta"), 20.0, ratio * 20.0)[0]
     aside = 0.05
     told = slip(arc, aside)
@@ -142,7 +145,11 @@ def test_the_trade_figures_square_by_30_40_50():
     """3-4-5 as 30, 40 and 50 ft for a 40-ft sagitta: common practice, no source."""
     triangle = squaring_of(TRADE, INCH / 8, FOOT).triangle
     assert triangle is not None and triangle.whole == "3-4-5"
-    assert [round(side / FOOT, 6) for side in (triangle.along, triangle.out, triangle.long_side)] == [30, 40, 50]
+    assert [round(side / FOOT, 6) for side in (triangle.along, triangle.out, triangle.long_side)] == [
+        30,
+        40,
+        50,
+    ]
 
 
 def test_a_mark_in_the_long_side_turns_the_leg_as_computed():
@@ -202,7 +209,13 @@ def test_wind_bows_a_string_with_the_square_of_its_length():
 
 def test_the_ratio_of_one_sagitta_to_the_next_is_as_published():
     """Miss of the second sagitta by quartering, by the identity 1/(4 cos^2(I/8)): published-figure table, computed."""
-    for ratio, miss in ((1 / 20, -0.248), (1 / 10, -0.971), (1 / 8, -1.493), (1 / 5, -3.576), (1 / 2, -14.645)):
+    for ratio, miss in (
+        (1 / 20, -0.248),
+        (1 / 10, -0.971),
+        (1 / 8, -1.493),
+        (1 / 5, -3.576),
+        (1 / 2, -14.645),
+    ):
         arc = arcs_of(("chord", "sagitta"), 1.0, ratio)[0]
         assert 100 * (arc.sagitta / 4 / arc.part(2).sagitta - 1) == pytest.approx(miss, abs=0.0005)
 

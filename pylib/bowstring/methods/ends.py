@@ -75,12 +75,23 @@ def _step_off(recipe: Recipe, end: str, drawn_end: str, other: str, along: float
     which_way = "away" if along > 0 else "toward"
     if abs(up) <= TOO_SHORT:
         kind = f"offset_{which_way}"
-        recipe.do(kind, 0, [Along(end, drawn_end, other, -along)], [(drawn_end, end)], end=end, start=drawn_end, other=other)
+        recipe.do(
+            kind,
+            0,
+            [Along(end, drawn_end, other, -along)],
+            [(drawn_end, end)],
+            end=end,
+            start=drawn_end,
+            other=other,
+        )
         return
     foot = f"foot {end}"
     # The arc's side is on the left of A0-B0 and on the right of B0-A0.
     left = (up > 0) == (end == "A")
-    moves: list[Move] = [Along(foot, drawn_end, other, -along), SquareOff(end, foot, drawn_end, other, abs(up), left=left)]
+    moves: list[Move] = [
+        Along(foot, drawn_end, other, -along),
+        SquareOff(end, foot, drawn_end, other, abs(up), left=left),
+    ]
     recipe.do(
         f"offset_{which_way}_{'arc' if up > 0 else 'back'}",
         0,

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 from math import sqrt
 
 from bowstring.arc import Arc
@@ -54,7 +55,8 @@ class Got:
 
 
 class OffTheArc(ValueError):
-    """A chord that was moved so far that nothing square off its middle reaches the arc; the stake's name is its text."""
+    """A chord that was moved so far that nothing square off its middle reaches the arc; the stake's name is its
+    text."""
 
 
 def halve(
@@ -68,7 +70,8 @@ def halve(
     """Write down the steps of halving an arc whose ends A and B are marked already.
 
     Without ``sagitta_of_level`` every sagitta is the one that brings the stake onto the arc: exact, and, from a chord
-    whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the rule of
+    whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the
+    rule of
     thumb) the level's sagitta is taken whatever comes.
 
     Raises ``TapesDontMeet`` and ``OffTheArc``.
@@ -79,7 +82,7 @@ def halve(
     for level in range(1, levels + 1):
         of_level = sagitta_of_level(level) if sagitta_of_level else arc.part(2 ** (level - 1)).sagitta
         longer = ["A"]
-        for number, (start, end) in enumerate(zip(chain, chain[1:], strict=False), 1):
+        for number, (start, end) in enumerate(pairwise(chain), 1):
             stake = stake_name(level, number)
             sagitta = of_level
             if not sagitta_of_level and (start in moved or end in moved):

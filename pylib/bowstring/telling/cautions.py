@@ -55,8 +55,15 @@ def _show(field: str, value: float, layout: Layout) -> str:
 
 def told_cautions(layout: Layout) -> list[str]:
     """Return the cautions of a layout, gravest first."""
-    return [*_ground(layout), *_givens(layout), *_line(layout), *_got(layout), *_sharpness(layout), *_marks(layout),
-            *_site(layout)]
+    return [
+        *_ground(layout),
+        *_givens(layout),
+        *_line(layout),
+        *_got(layout),
+        *_sharpness(layout),
+        *_marks(layout),
+        *_site(layout),
+    ]
 
 
 def _ground(layout: Layout) -> Iterator[str]:
@@ -99,7 +106,11 @@ def _givens(layout: Layout) -> Iterator[str]:
             field=say(f"measure.{given.field}"),
             value=_show(given.field, given.value, layout),
             computed="" if computed is None else _show(given.field, computed, layout),
-            pair=say("and", first=say(f"measure.{settled.pair[0].field}"), second=say(f"measure.{settled.pair[1].field}")),
+            pair=say(
+                "and",
+                first=say(f"measure.{settled.pair[0].field}"),
+                second=say(f"measure.{settled.pair[1].field}"),
+            ),
         )
     if settled.other:
         yield say(
@@ -130,8 +141,12 @@ def _got(layout: Layout) -> Iterator[str]:
     for stake in layout.job.got:
         step = next(step for step in layout.recipe.steps if step.values.get("stake") == stake)
         wanted, stands = float(str(step.values["wanted"])), step.measures[1].length
-        values = {"stake": stake, "miss": tape.show_small(layout.misses.by_stake[stake]), "wanted": tape.show(wanted),
-                  "stands": tape.show(stands)}
+        values = {
+            "stake": stake,
+            "miss": tape.show_small(layout.misses.by_stake[stake]),
+            "wanted": tape.show(wanted),
+            "stands": tape.show(stands),
+        }
         far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
         yield say("caution.got_far" if far else "caution.got", **values)
 
@@ -146,7 +161,12 @@ def _sharpness(layout: Layout) -> Iterator[str]:
         if better:
             value = layout.settled.arc.measures()[better[0]]
             assert value is not None
-            advice = say("caution.better", field=say(f"measure.{better[0]}"), value=tape.show(value), change=percent(better[1]))
+            advice = say(
+                "caution.better",
+                field=say(f"measure.{better[0]}"),
+                value=tape.show(value),
+                change=percent(better[1]),
+            )
         yield say(
             "caution.sensitive" if change < 1 else "caution.sensitive_all",
             field=say(f"measure.{given.field}"),
@@ -155,24 +175,39 @@ def _sharpness(layout: Layout) -> Iterator[str]:
             better=advice,
         )
 
-
     if layout.job.points:
         change = points_change(layout.job.points, tape.mark)
         if change > SENSITIVE:
             key = "caution.sensitive" if change < 1 else "caution.sensitive_all"
-            yield say(key, field=say("measure.points"), mark=tape.show_mark(), change=percent(change),
-                      better=say("caution.better_points"))
+            yield say(
+                key,
+                field=say("measure.points"),
+                mark=tape.show_mark(),
+                change=percent(change),
+                better=say("caution.better_points"),
+            )
 
 
 def _marks(layout: Layout) -> Iterator[str]:
     tape, staked = layout.job.tape, layout.staked
     if staked.sagitta < tape.mark:
         yield say("caution.straight", sagitta=tape.show_small(staked.sagitta), mark=tape.show_mark())
-    small = next((level for level in range(2, layout.levels + 1)
-                  if staked.part(2 ** (level - 1)).sagitta < FEW_MARKS * tape.mark), None)
+    small = next(
+        (
+            level
+            for level in range(2, layout.levels + 1)
+            if staked.part(2 ** (level - 1)).sagitta < FEW_MARKS * tape.mark
+        ),
+        None,
+    )
     if small:
-        yield say("caution.small_sagitta", level=small, sagitta=tape.show_small(staked.part(2 ** (small - 1)).sagitta),
-                  few=FEW_MARKS, mark=tape.show_mark())
+        yield say(
+            "caution.small_sagitta",
+            level=small,
+            sagitta=tape.show_small(staked.part(2 ** (small - 1)).sagitta),
+            few=FEW_MARKS,
+            mark=tape.show_mark(),
+        )
     tolerance = layout.job.tolerance
     if tolerance is not None and tolerance < tape.mark:
         yield say("caution.tolerance_under_mark", tolerance=tape.show_small(tolerance), mark=tape.show_mark())

@@ -11,7 +11,8 @@ _DECIMALS = {"ft-in": (0.3048, "ft", 4), "ft": (0.3048, "ft", 4), "m": (1.0, "m"
 
 
 def decimal(tape: Tape, metres: float) -> str:
-    """Return a length for working with by hand: feet or metres to four decimals, millimetres to one, without its unit."""
+    """Return a length for working with by hand: feet or metres to four decimals, millimetres to one, without its
+    unit."""
     size, _unit, places = _DECIMALS[tape.unit]
     return f"{metres / size:.{places}f}"
 

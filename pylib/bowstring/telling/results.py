@@ -99,7 +99,13 @@ def told_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, objec
             shown[check.distance] = tape.show(check.distance)
         along = None if check.along is None else tape.show(check.along)
         pair = check.start.removeprefix("mid ").replace("-", say("check.to"))
-        values = {"start": check.start, "end": check.end, "shown": shown[check.distance], "along": along, "start_pair": pair}
+        values = {
+            "start": check.start,
+            "end": check.end,
+            "shown": shown[check.distance],
+            "along": along,
+            "start_pair": pair,
+        }
         rows.append(
             {
                 "from": check.start,
@@ -136,8 +142,11 @@ def told_gap(layout: Layout) -> dict[str, object]:
 def told_stick(layout: Layout, levels: list[dict[str, object]]) -> dict[str, object]:
     """Return the story stick: every sagitta as a mark at its distance from one and the same end."""
     marks = [
-        {"label": say("stick.level", level=row["level"], stakes=_names(row["stakes"])), "distance": row["sagitta"],
-         "shown": row["sagitta_shown"]}
+        {
+            "label": say("stick.level", level=row["level"], stakes=_names(row["stakes"])),
+            "distance": row["sagitta"],
+            "shown": row["sagitta_shown"],
+        }
         for row in reversed(levels)
     ]
     return {"length": layout.staked.sagitta, "marks": marks}

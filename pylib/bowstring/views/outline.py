@@ -14,7 +14,8 @@ from bowstring.words import say
 Answer = Mapping[str, Any]
 
 MANY = 24
-"""Longer tables of stakes are for levels beyond what a crew sets by hand; the sheet then shows the telling ones only."""
+"""Longer tables of stakes are for levels beyond what a crew sets by hand; the sheet then shows the telling ones
+only."""
 
 
 @dataclass(frozen=True)
@@ -99,7 +100,11 @@ def _arc(answer: Answer) -> Iterator[Block]:
         yield Paragraph(offset["text"], "key")
     names = list(answer["arc_shown"])
     columns = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])
-    head = [say("sheet.measure"), say("sheet.drawn") if offset else say("sheet.value"), *([say("sheet.staked")] if offset else [])]
+    head = [
+        say("sheet.measure"),
+        say("sheet.drawn") if offset else say("sheet.value"),
+        *([say("sheet.staked")] if offset else []),
+    ]
     rows = [[say(f"measure.{name}"), *(column[name] or say("sheet.none") for column in columns)] for name in names]
     yield Table(head, rows)
     if answer["given"]:
@@ -121,14 +126,22 @@ def _arc(answer: Answer) -> Iterator[Block]:
 
 
 def _fit(fit: Mapping[str, Any]) -> Iterator[Block]:
-    head = [say("sheet.hold"), *(say(f"sheet.{name}") for name in ("radius", "rise", "arc_length", "kink", "build"))]
+    head = [
+        say("sheet.hold"),
+        *(say(f"sheet.{name}") for name in ("radius", "rise", "arc_length", "kink", "build")),
+    ]
     rows = []
     for option in fit["options"]:
         verdict = say("sheet.may_build") if option["buildable"] else say("sheet.ask")
         taken = say("sheet.taken") if option["taken"] else ""
         shown = [option[f"{name}_shown"] or say("sheet.none") for name in ("radius", "sagitta", "arc_length")]
         rows.append([option["label"], *shown, option["kink_shown"], verdict + taken])
-    caption = say("sheet.fit_caption", found=fit["found_shown"], drawn=fit["drawn_shown"], difference=fit["difference_shown"])
+    caption = say(
+        "sheet.fit_caption",
+        found=fit["found_shown"],
+        drawn=fit["drawn_shown"],
+        difference=fit["difference_shown"],
+    )
     yield Table(head, rows, caption)
 
 
@@ -149,9 +162,7 @@ def _ends(answer: Answer) -> Iterator[Block]:
         yield Items([step["text"]], first=step["number"])
         if step["cautions"]:
             yield Items(step["cautions"], "caution")
-    ties = [
-        [end, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())
-    ]
+    ties = [[end, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())]
     if ties:
         yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
 
@@ -160,7 +171,12 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     level = row["level"]
     stakes = row["stakes"]
     names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
-    title = say("sheet.level" if len(stakes) > 1 else "sheet.level_one", level=level, stakes=names, sagitta=row["sagitta_shown"])
+    title = say(
+        "sheet.level" if len(stakes) > 1 else "sheet.level_one",
+        level=level,
+        stakes=names,
+        sagitta=row["sagitta_shown"],
+    )
     steps = [step for step in answer["steps"] if step["level"] == level]
     blocks: list[Block] = [Drawing("level", level)]
     cautions = [text for step in steps for text in step["cautions"]]
@@ -188,18 +204,18 @@ def _string(step: Mapping[str, Any]) -> list[str]:
 
 def _checks(answer: Answer) -> Iterator[Block]:
     """The checks that can see something, one line for all that read the same."""
-    seen: dict[tuple[str, str, str], list[Mapping[str, Any]]] = {}
+    seen: dict[tuple[str, str, str, str], list[Mapping[str, Any]]] = {}
     for check in answer["checks"]:
         if not check["blind"]:
-            allowed = check["allowed_shown"] or ""
-            key = (check["kind"], check["shown"], allowed, check["along_shown"] or "")
-            seen.setdefault(key if check["kind"] != "ordinate" else (*key[:3], check["to"]), []).append(check)  # type: ignore[arg-type]
+            each = check["to"] if check["kind"] == "ordinate" else ""
+            key = (check["kind"], check["shown"], check["allowed_shown"] or "", each)
+            seen.setdefault(key, []).append(check)
     if not seen:
         yield Paragraph(say("sheet.no_checks"), "caution")
         return
     yield Paragraph(say("sheet.checks_intro"))
     rows = []
-    for (kind, shown, allowed, *_rest), checks in seen.items():
+    for (kind, shown, allowed, _each), checks in seen.items():
         rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, allowed or say("sheet.none")])
     yield Table([say("sheet.check"), say("sheet.where"), say("sheet.must_read"), say("sheet.out_by")], rows)
 
@@ -246,7 +262,9 @@ def _stakes(answer: Answer) -> Iterator[Block]:
     yield Table(
         [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord")],
         [[row["name"], row["along_shown"], row["x_shown"], row["y_shown"]] for row in rows],
-        say("sheet.stakes_caption") if len(rows) == len(answer["stakes"]) else say("sheet.stakes_some", count=len(answer["stakes"])),
+        say("sheet.stakes_caption")
+        if len(rows) == len(answer["stakes"])
+        else say("sheet.stakes_some", count=len(answer["stakes"])),
     )
 
 

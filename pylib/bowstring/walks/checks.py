@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+
 from bowstring.arc import Arc
 from bowstring.construction import Stake
 from bowstring.plane import Point, distance, middle, unit_vector
@@ -23,7 +24,8 @@ class Check:
         kind: ``half``, ``alternate``, ``ordinate``, ``cross`` or ``external``.
         start, end: the names of its marks.
         distance: metres.
-        per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the sum of
+        per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the
+        sum of
             |d distance / d across| over the stakes that it touches.
         along: metres from A on the long chord to the foot of an ordinate, else ``None``.
         level: the level whose stake it looks at.
@@ -69,7 +71,9 @@ class _Marks:
         return Check(kind, start, end, distance(self.at[start], self.at[end]), per_tolerance, along, level)
 
 
-def find_checks(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> tuple[tuple[Check, ...], Mapping[str, Point]]:
+def find_checks(
+    arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]
+) -> tuple[tuple[Check, ...], Mapping[str, Point]]:
     """Return the checks of a halved arc and every mark, those of the checks included.
 
     ``stakes`` from A to B, ``at`` where all marks stand. In order: middle ordinates over alternate stakes; ordinates of

@@ -44,7 +44,8 @@ class Fit:
     Attributes:
         hold: what was held.
         arc: the arc, or ``None`` where none has both.
-        kink: degrees by which each end's direction turns from the drawn one (positive: the arc leaves the chord steeper).
+        kink: degrees by which each end's direction turns from the drawn one (positive: the arc leaves the chord
+        steeper).
         kink_in_ten: metres off line after ten feet.
         buildable: whether it is within the limits.
     """
@@ -69,7 +70,8 @@ def level_length(on_the_ground: float, fall: float) -> float:
 def slips(drawn: Arc, found: float, typed_digits: Sequence[float], near: float) -> Iterator[Slip]:
     """Yield each slip that would explain the difference between the drawn chord and the one found, in metres.
 
-    ``typed_digits`` are readings that swapped neighbouring digits of the drawn chord would give; ``near`` is how close a
+    ``typed_digits`` are readings that swapped neighbouring digits of the drawn chord would give; ``near`` is how
+    close a
     slip must come to explain it. A difference under ``near`` is none.
     """
     difference = found - drawn.chord
@@ -80,8 +82,11 @@ def slips(drawn: Arc, found: float, typed_digits: Sequence[float], near: float) 
             if abs(abs(difference) - times * step) <= min(near, step / 4):
                 yield Slip(kind, drawn.chord + (times * step if difference > 0 else -times * step))
                 break
-    for kind, would_be in (("arc_for_chord", drawn.arc_length), ("tenths_as_inches", tenths_as_inches(drawn.chord)),
-                           ("inches_as_tenths", inches_as_tenths(drawn.chord))):
+    for kind, would_be in (
+        ("arc_for_chord", drawn.arc_length),
+        ("tenths_as_inches", tenths_as_inches(drawn.chord)),
+        ("inches_as_tenths", inches_as_tenths(drawn.chord)),
+    ):
         if abs(would_be - drawn.chord) > near and abs(found - would_be) <= near:
             yield Slip(kind, would_be)
     for would_be in typed_digits:

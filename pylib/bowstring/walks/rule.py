@@ -14,7 +14,8 @@ from bowstring.plane import Point, distance, middle
 from bowstring.walks.replay import Misses, misses, rule_staked
 
 LEVELS_THAT_TELL = 6
-"""The rule's worst stake is within a hair of its final place by then: each further level adds a 64th of the one before."""
+"""The rule's worst stake is within a hair of its final place by then: each further level adds a 64th of the one
+before."""
 
 SEMICIRCLE = 0.5
 """Sagitta over chord of a half circle."""
@@ -39,7 +40,8 @@ def rule_misses(arc: Arc, stakes: Sequence[Stake], levels: int) -> tuple[Misses,
 
 
 def alternate_reading(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Alternate | None:
-    """Return what the middle ordinate over alternate stakes shows of the rule's layout; ``None`` with fewer than 4 gaps.
+    """Return what the middle ordinate over alternate stakes shows of the rule's layout; ``None`` with fewer than 4
+    gaps.
 
     Over stakes with a gap of the central angle's n-th part on each side the true reading is R (1 - cos(I/n)).
     """

@@ -131,7 +131,8 @@ def _shapes() -> Iterator[tuple[int, int, int, str]]:
 
 
 def _whole(half: float, sagitta: float, unit_leg: float) -> Triangle | None:
-    """The whole-number triangle that fits the half chord, reaches the stake, and turns least for a mark in its long side."""
+    """The whole-number triangle that fits the half chord, reaches the stake, and turns least for a mark in its
+    long side."""
     room = max(ROOM_PAST * sagitta, LEAST_ROOM)
     best: Triangle | None = None
     for a, b, c, shape in _shapes():
@@ -146,7 +147,8 @@ def _whole(half: float, sagitta: float, unit_leg: float) -> Triangle | None:
 
 
 def _computed(half: float, sagitta: float, mark: float, unit_leg: float) -> Triangle | None:
-    """A triangle with the sagitta itself as one leg and a round leg along the chord, its long side to the nearest mark."""
+    """A triangle with the sagitta itself as one leg and a round leg along the chord, its long side to the nearest
+    mark."""
     times = int(min(half, LONGEST_LEG) / unit_leg + 1e-9)
     along = times * unit_leg
     if not times:
