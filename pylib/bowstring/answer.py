@@ -25,7 +25,6 @@ def answer(job: dict[str, object]) -> dict[str, object]:
     read = read_job(job)
     layout = lay_out(read)
     shown: dict[float, str] = {}
-    levels = told_levels(layout)
     return {
         "version": __version__,
         **_head(read, layout),
@@ -36,7 +35,7 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "offset": _offset(read),
         "given": told_given(layout),
         "fit": told_fit(layout),
-        "halving": levels,
+        "halving": told_levels(layout),
         "gap": told_gap(layout),
         "rule": told_rule(layout),
         "rounding": told_rounding(layout),
@@ -44,7 +43,7 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "marks": [{"name": name, "x": point.x, "y": point.y} for name, point in layout.marks.items()],
         "steps": told_steps(layout, shown),
         "checks": told_checks(layout, shown),
-        "stick": told_stick(layout, levels),
+        "stick": told_stick(layout),
         "warnings_top": told_top(),
         "cautions": told_cautions(layout),
         "notes": told_notes(layout),

@@ -196,7 +196,7 @@ def _read_ties(reader: Reader) -> dict[str, tuple[Tie, ...]]:
         if ties is None or end not in ties.job:
             continue
         rows = []
-        for number, row in enumerate(ties.items(end, None)):
+        for number, row in enumerate(ties.items(end, 2)):
             tie = ties.within(f"{end}[{number}]", row, ("to", "distance"))
             to = tie.text("to", LANDMARK_LIMIT)
             distance = tie.length("distance")

@@ -71,7 +71,7 @@ def read_length(
         value: text with its own unit, or a number or decimal text in the job's unit.
         unit: the job's unit, one of ``UNITS``; a bare number in "ft-in" is feet.
         field: where the value stands, for the message.
-        signed: whether a sign, and so a negative length, is allowed.
+        signed: whether it is a coordinate, which may have a sign and be as small as it likes.
         zero: whether 0 is allowed.
         bare: False refuses a number without a unit in "ft-in", where it could be feet or inches.
 
@@ -148,7 +148,7 @@ def _check(exact: Fraction, sign: str, signed: bool, zero: bool) -> None:
     if exact == 0:
         if not zero:
             raise Refused("zero")
-    elif abs(exact) > LARGEST or float(abs(exact)) < float(SMALLEST):
+    elif abs(exact) > LARGEST or (not signed and float(abs(exact)) < float(SMALLEST)):
         raise Refused("size", smallest=f"{float(SMALLEST):.6f}", largest=f"{int(LARGEST)}")
 
 

@@ -79,12 +79,12 @@ class Reader:
             raise bad(field, "job.not_a_group" if keys is not None else "job.not_a_pair")
         return Reader(value, self.tape, keys, field, self.readings)
 
-    def items(self, name: str | None, count: int | None) -> Sequence[object]:
-        """Return a row of values (``name`` ``None``: this reader's own), of ``count`` of them, or of up to two."""
+    def items(self, name: str | None, count: int) -> Sequence[object]:
+        """Return a row of ``count`` values (``name`` ``None``: this reader's own)."""
         value = self.job.get(name)
         field = self.field(name) if name is not None else self.place
-        if not isinstance(value, list | tuple) or (len(value) != count if count else not 1 <= len(value) <= 2):
-            raise bad(field, "job.row", count=count or 2)
+        if not isinstance(value, list | tuple) or len(value) != count:
+            raise bad(field, "job.row", count=count)
         return value
 
     def text(self, name: str, limit: int, lines: bool = False) -> str:

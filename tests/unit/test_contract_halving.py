@@ -77,6 +77,7 @@ def test_stakes_stand_on_the_arc_at_equal_arcs_from_a_to_b(name: str) -> None:
 def test_side_turns_words_and_not_figures() -> None:
     left = bowstring.answer({**JOBS["right-hand"], "side": "left"})
     right = answer("right-hand")
+    assert (left["side"], right["side"]) == ("left", "right")
     for key in ("arc", "staked", "halving", "stakes", "marks", "rule", "rounding"):
         assert json.loads(json.dumps(left[key])) == right[key] or key == "halving", key
     for one, two in zip(left["halving"], right["halving"], strict=True):

@@ -126,7 +126,8 @@ def test_every_check_is_the_distance_of_its_marks(name: str) -> None:
 
 
 def freedom(got: dict[str, Any], length: Any, stakes: list[str]) -> float:
-    """The sum of |d length / d across| over these stakes, each moved a micrometre along its own radius both ways.
+    """The sum of |d length / d across| over these stakes, each moved a micrometre along its own radius both
+    ways.
 
     The contract lists A and B among the stakes, so a check that touches them counts them like the rest.
     """
@@ -167,7 +168,8 @@ def test_allowed_between_two_stakes(name: str) -> None:
 
 @KINDS
 def test_alternate_ordinates_feel_three_stakes(name: str) -> None:
-    """A middle ordinate over alternate stakes moves with its stake and with both stakes that carry the chord."""
+    """A middle ordinate over alternate stakes moves with its stake and with both stakes that carry the
+    chord."""
     got, tolerance = answer(name), TOLERANCES[name]
     order, seen = [stake["name"] for stake in got["stakes"]], 0
     for check in got["checks"]:
@@ -180,7 +182,9 @@ def test_alternate_ordinates_feel_three_stakes(name: str) -> None:
             middle = [(p + q) / 2 for p, q in zip(at[before], at[after], strict=True)]
             return math.dist(at[own], middle)
 
-        assert check["distance"] == pytest.approx(ordinate({s["name"]: (s["x"], s["y"]) for s in got["stakes"]}))
+        assert check["distance"] == pytest.approx(
+            ordinate({s["name"]: (s["x"], s["y"]) for s in got["stakes"]})
+        )
         total = freedom(got, ordinate, [own, before, after])
         assert check["allowed"] == pytest.approx(tolerance * total, rel=1e-4), check
         seen += 1
@@ -189,7 +193,8 @@ def test_alternate_ordinates_feel_three_stakes(name: str) -> None:
 
 @KINDS
 def test_spot_ordinates_feel_their_stake(name: str) -> None:
-    """An ordinate from the long chord moves at least with its own stake, at most with the two chord ends as well."""
+    """An ordinate from the long chord moves at least with its own stake, at most with the two chord ends as
+    well."""
     got, tolerance = answer(name), TOLERANCES[name]
     chord, seen = got["staked"]["chord"], 0
     marks = {mark["name"]: (mark["x"], mark["y"]) for mark in got["marks"]}
@@ -197,9 +202,13 @@ def test_spot_ordinates_feel_their_stake(name: str) -> None:
         if check["kind"] != "ordinate" or tolerance is None:
             continue
         own, foot = check["to"], check["from"]
-        assert marks[foot] == pytest.approx((check["along"], 0.0), abs=1e-9), "an ordinate stands on the chord A-B"
+        assert marks[foot] == pytest.approx((check["along"], 0.0), abs=1e-9), (
+            "an ordinate stands on the chord A-B"
+        )
         away = math.dist(marks[own], (chord / 2, got["staked"]["sagitta"] - got["staked"]["radius"]))
         upright = abs(marks[own][1] - got["staked"]["sagitta"] + got["staked"]["radius"]) / away
-        assert tolerance * upright * (1 - 1e-6) <= check["allowed"] <= tolerance * (upright + 1) * (1 + 1e-6), check
+        assert (
+            tolerance * upright * (1 - 1e-6) <= check["allowed"] <= tolerance * (upright + 1) * (1 + 1e-6)
+        ), check
         seen += 1
     assert seen or tolerance is None or JOBS[name]["levels"] < 3 or name in ("beyond", "nine-tenths")

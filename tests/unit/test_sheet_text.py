@@ -82,14 +82,14 @@ def test_where_something_was_got_each_stake_has_its_own_numbers():
             assert f"{step['number']:>3}. " in text
 
 
-def test_each_level_has_a_drawing_and_a_triangle():
+def test_each_level_has_its_drawings():
     sections = outline(answer(DEMO))
     drawings = [
         (block.kind, block.level) for section in sections for block in section.blocks if isinstance(block, Drawing)
     ]
     for level in range(1, DEMO["levels"] + 1):
         assert ("level", level) in drawings
-        assert ("triangle", level) in drawings
+        assert ("slide", level) in drawings
 
 
 def test_the_hand_is_said_the_same_everywhere():

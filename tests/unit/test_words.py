@@ -24,6 +24,8 @@ TYPED_BY_SOMEBODY = {"demo.py"}
 HALVES = (".wrong", ".remedy")
 # Four words or more in a row, the last followed by the end of a sentence.
 SENTENCE = re.compile(r"(?:[^\W\d_][\w'’-]*[,;:]?\s+){3,}[^\W\d_][\w'’-]*\s?[.?!](?:\s|$)")
+# How the page's template names a message.
+MARK = re.compile(r"@([a-z0-9_.]+)@")
 TAG = re.compile(r"<[^<>]*>")
 
 
@@ -49,9 +51,14 @@ def literal(key: ast.expr) -> list[str]:
 
 
 def prefix(text: ast.AST) -> str | None:
-    """Return an f-string's start when it can be the start of a key: ``length.`` of f"length.{name}"."""
-    if isinstance(text, ast.JoinedStr) and text.values and isinstance(text.values[0], ast.Constant):
-        start = str(text.values[0].value)
+    """Return the start of a text put together, if it can start a key: ``length.`` of f"length.{name}"."""
+    first: ast.AST | None = None
+    if isinstance(text, ast.JoinedStr) and text.values:
+        first = text.values[0]
+    elif isinstance(text, ast.BinOp) and isinstance(text.op, ast.Add):
+        first = text.left
+    if isinstance(first, ast.Constant):
+        start = str(first.value)
         return start if re.fullmatch(r"[a-z0-9_]+\.[a-z0-9_.]*", start) else None
     return None
 
@@ -91,10 +98,11 @@ def missing_values(tree: ast.AST, messages: dict[str, str]) -> list[str]:
     return faults
 
 
-def unused(trees: list[ast.AST], messages: dict[str, str]) -> list[str]:
-    """Return the keys that no source names, whole or by the start of an f-string."""
+def unused(trees: list[ast.AST], messages: dict[str, str], marks: set[str]) -> list[str]:
+    """Return the keys that no source names, whole or by the start of a longer text, nor the template."""
     nodes = [node for tree in trees for node in ast.walk(tree)]
     words = {node.value for node in nodes if isinstance(node, ast.Constant) and isinstance(node.value, str)}
+    words |= marks
     families = tuple(start for node in nodes if (start := prefix(node)) is not None)
     return [
         key
@@ -152,7 +160,8 @@ def test_no_sentence_stands_outside_the_catalogue(source: str) -> None:
 
 
 def test_every_message_is_asked_for() -> None:
-    assert unused(list(TREES.values()), catalogue()) == []
+    marks = set(MARK.findall((PACKAGE.parents[1] / "site" / "page.html").read_text("utf-8")))
+    assert unused(list(TREES.values()), catalogue(), marks) == []
 
 
 def test_what_is_wrong_comes_with_what_would_do() -> None:
@@ -174,7 +183,8 @@ def test_the_checks_see_what_they_look_for() -> None:
     asked = ast.parse('say("a.none"); bad(f, "a.one"); say(f"d.{k}"); say("a.one" if k else "z")')
     assert len(missing_keys(asked, messages)) == 5
     assert missing_values(ast.parse('say("a.one", x=1)'), messages) == ["line 1: a.one needs y"]
-    assert unused([ast.parse('say("a.one"); bad(f, "a.two"); say(f"b.{k}")')], messages) == ["c.four"]
+    assert unused([ast.parse('say("a.one"); bad(f, "a.two"); say(f"b.{k}")')], messages, set()) == ["c.four"]
+    assert unused([ast.parse('"b." + k; f("a.one", "a.two")')], messages, {"c.four"}) == []
     unread = ast.parse('"""A docstring that is long."""\nassert x, "This is for programmers only."')
     assert sentences(unread) == []
     assert sentences(ast.parse('raise TypeError("This is for programmers only.")')) == []

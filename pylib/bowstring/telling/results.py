@@ -139,22 +139,29 @@ def told_gap(layout: Layout) -> dict[str, object]:
     }
 
 
-def told_stick(layout: Layout, levels: list[dict[str, object]]) -> dict[str, object]:
-    """Return the story stick: every sagitta as a mark at its distance from one and the same end."""
-    marks = [
-        {
-            "label": say("stick.level", level=row["level"], stakes=_names(row["stakes"])),
-            "distance": row["sagitta"],
-            "shown": row["sagitta_shown"],
-        }
-        for row in reversed(levels)
-    ]
-    return {"length": layout.staked.sagitta, "marks": marks}
+def told_stick(layout: Layout) -> dict[str, object]:
+    """Return the story stick: every sagitta as a mark at its distance from one and the same end, shortest first.
+
+    One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
+    """
+    tape = layout.job.tape
+    marks = []
+    for level in range(layout.levels, 0, -1):
+        readings: dict[str, tuple[float, list[str]]] = {}
+        for step in layout.recipe.steps:
+            if step.level == level:
+                length = step.measures[1].length
+                readings.setdefault(tape.show(length), (length, []))[1].append(str(step.values["stake"]))
+        for shown, (length, stakes) in readings.items():
+            names = _names(stakes) if len(readings) == 1 else ", ".join(stakes)
+            label = say("stick.level", level=level, stakes=names)
+            marks.append({"label": label, "distance": length, "shown": shown})
+    marks.sort(key=lambda mark: float(str(mark["distance"])))
+    return {"length": max(float(str(mark["distance"])) for mark in marks), "marks": marks}
 
 
-def _names(stakes: object) -> str:
-    assert isinstance(stakes, list)
-    return str(stakes[0]) if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+def _names(stakes: list[str]) -> str:
+    return stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
 
 
 def told_fit(layout: Layout) -> dict[str, object] | None:

@@ -124,7 +124,7 @@ def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
 def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
     """Return the job of what was typed, by field id; its values are checked where a job is read.
 
-    Raises ``BadJob`` where one of two or six values that only count together is missing, and ``ValueError`` for
+    Raises ``BadJob`` where one of the values that count only together is missing, and ``ValueError`` for
     an id that isn't the form's.
     """
     typed = _typed(fields)
@@ -139,7 +139,9 @@ def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
     if "greater" in typed:
         job["greater"] = True
     arc: dict[str, object] = {
-        name: typed[f"arc-{name}"] for name in (*_LENGTHS, "central_angle", *_BEYOND, "degree") if f"arc-{name}" in typed
+        name: typed[f"arc-{name}"]
+        for name in (*_LENGTHS, "central_angle", *_BEYOND, "degree")
+        if f"arc-{name}" in typed
     }
     points = _points(typed)
     if points:
@@ -168,21 +170,21 @@ def _points(typed: Mapping[str, str]) -> list[list[str]]:
     return [[typed[name] for name in pair] for pair in places]
 
 
-def _rows(prefix: str, typed: Mapping[str, str]) -> list[int]:
-    """Return the numbers of the rows in which anything stands, in order."""
-    found = {int(name[len(prefix) :].split("-")[0]) for name in typed if name.startswith(prefix)}
-    return sorted(found)
+def _filled_rows(typed: Mapping[str, str]) -> list[int]:
+    """Return the numbers of the rows of what was got in which anything stands, in order."""
+    return sorted({int(found[1]) for name in typed if (found := _GOT_ID.fullmatch(name))})
 
 
 def _ties(typed: Mapping[str, str]) -> dict[str, object]:
     ties: dict[str, object] = {}
     for end in "AB":
-        rows = []
-        for row in _rows(f"ties-{end}-", typed):
-            names = {name: f"ties-{end}-{row}-{name}" for name in ("to", "distance")}
-            rows.append({name: typed[field] for name, field in names.items() if field in typed})
-        if rows:
-            ties[end] = rows
+        if not any(name.startswith(f"ties-{end}-") for name in typed):
+            continue
+        for row in range(2):
+            for name in ("to", "distance"):
+                if f"ties-{end}-{row}-{name}" not in typed:
+                    raise bad(f"ties.{end}[{row}].{name}", "form.tie_missing", end=end)
+        ties[end] = [{name: typed[f"ties-{end}-{row}-{name}"] for name in ("to", "distance")} for row in range(2)]
     return ties
 
 
@@ -202,8 +204,9 @@ def _found(typed: Mapping[str, str]) -> dict[str, object]:
 
 def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
     rows: list[dict[str, object]] = []
-    for number, row in enumerate(_rows("got-", typed)):
-        got: dict[str, object] = {name: typed[f"got-{row}-{name}"] for name in ("stake", "sagitta") if f"got-{row}-{name}" in typed}
+    for number, row in enumerate(_filled_rows(typed)):
+        places = {name: f"got-{row}-{name}" for name in ("stake", "sagitta")}
+        got: dict[str, object] = {name: typed[place] for name, place in places.items() if place in typed}
         halves = [typed.get(f"got-{row}-half_chords-{half}") for half in range(2)]
         if any(halves):
             if None in halves:
@@ -218,7 +221,7 @@ def fields_of_job(job: Mapping[str, object]) -> dict[str, str]:
 
     ``job_of_fields`` makes a job of the same meaning out of it.
     """
-    fields = {field: text for place, value in _leaves(job) if (field := "-".join(_pieces(place))) and (text := _text(value))}
+    fields = {"-".join(_pieces(place)): text for place, value in _leaves(job) if (text := _text(value))}
     fields.pop("bowstring", None)
     if "arc-greater" in fields:
         fields["greater"] = fields.pop("arc-greater")
@@ -256,12 +259,11 @@ def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
     """
     pieces = _pieces(place)
     typed = _typed(fields or {})
-    head = {"got": 1, "ties": 2}.get(pieces[0] if pieces else "", 0)
-    if head and len(pieces) > head:
-        rows = _rows("-".join(pieces[:head]) + "-", typed)
-        number = int(pieces[head])
+    if pieces[:1] == ["got"] and len(pieces) > 1:
+        rows = _filled_rows(typed)
+        number = int(pieces[1])
         if number < len(rows):
-            pieces[head] = str(rows[number])
+            pieces[1] = str(rows[number])
     if pieces == ["arc", "greater"]:
         return "greater"
     known = [field.id for field in all_fields(typed)]

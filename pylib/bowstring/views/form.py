@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from html import escape
 
 from bowstring.views.fields import FIELDS, MARKS, YES, Field, all_fields, unit_of
+from bowstring.views.markup import marked
 from bowstring.words import catalogue, say
 
 _DECIMAL = ("ft", "m", "mm")
@@ -26,7 +27,7 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None) -> str:
 
     Args:
         typed: what stands in the fields, by field id.
-        echoes: how each was read, by field id.
+        echoes: how each was read, by field id, as HTML.
     """
     page = _Form(typed or {}, echoes or {})
     return "\n".join(
@@ -78,7 +79,8 @@ class _Form:
 
     def section(self, name: str, inside: str) -> str:
         title = f'<h3 id="form-{name}">{_said(f"form.section_{name}")}</h3>'
-        return f'<section class="group" aria-labelledby="form-{name}">{title}{_help(f"section_{name}")}{inside}</section>'
+        inside = f'{title}{_help(f"section_{name}")}{inside}'
+        return f'<section class="group" aria-labelledby="form-{name}">{inside}</section>'
 
     def fold(self, name: str, inside: str, shut: bool = False) -> str:
         """Return a part that is folded away while nothing stands in it (or always at first)."""
@@ -126,9 +128,10 @@ class _Form:
             return self._flag(field)
         name, end = field.id, field.id.split("-")[1] if field.word.startswith("tie_") else ""
         label = f'<label for="{name}">{escape(say(f"form.{field.word}", end=end))}</label>'
+        said = f'<div class="said">{label}{_help(field.word, name)}</div>'
         wide = " wide" if field.kind in ("note", "mark") or field.id == "title" else ""
         return (
-            f'<div class="field{wide}" data-field="{name}">{label}{_help(field.word, name)}'
+            f'<div class="field{wide}" data-field="{name}">{said}'
             f'<div class="entry">{self._entry(field)}{self._beside(field)}</div>{self._after(name)}</div>'
         )
 
@@ -171,8 +174,8 @@ class _Form:
         return ""
 
     def _after(self, name: str) -> str:
-        echo = escape(self.echoes.get(name, ""))
-        return f'<output class="echo" id="{name}-echo" for="{name}">{echo}</output><p class="wrong" id="{name}-wrong"></p>'
+        echo = f'<output class="echo" id="{name}-echo" for="{name}">{self.echoes.get(name, "")}</output>'
+        return f'<div class="after">{echo}<p class="wrong" id="{name}-wrong"></p></div>'
 
     def _choice(self, field: Field) -> str:
         blank = "" if "" in field.choices else {"unit": "", "start": "ends"}.get(field.id)
@@ -186,9 +189,10 @@ class _Form:
                 f'<label class="option"><input type="radio" name="{field.id}" value="{value}"{checked}{mark}>'
                 f"<span>{words}</span></label>"
             )
+        legend = f'<legend>{_said(f"form.{field.word}")}</legend>{_help(field.word, field.id)}'
         return (
             f'<fieldset class="choice" id="{field.id}" data-field="{field.id}" tabindex="-1" '
-            f'aria-describedby="{field.id}-wrong"><legend>{_said(f"form.{field.word}")}</legend>{_help(field.word, field.id)}'
+            f'aria-describedby="{field.id}-wrong">{legend}'
             f'<div class="options">{options}</div><p class="wrong" id="{field.id}-wrong"></p></fieldset>'
         )
 
@@ -214,4 +218,4 @@ def _help(word: str, name: str = "") -> str:
     if not _has_help(word):
         return ""
     place = f' id="{name}-help"' if name else ""
-    return f'<p class="help"{place}>{_said(f"form.{word}.help")}</p>'
+    return f'<p class="help"{place}>{marked(say(f"form.{word}.help"))}</p>'

@@ -46,7 +46,7 @@ class Table:
 
 @dataclass(frozen=True)
 class Drawing:
-    """A drawing by its kind (``plan``, ``level``, ``triangle``, ``stick``) and level."""
+    """A drawing by its kind (``plan``, ``level``, ``slide``, ``triangle``, ``stick``) and level."""
 
     kind: str
     level: int = 0
@@ -150,7 +150,8 @@ def _ends(answer: Answer) -> Iterator[Block]:
     if any(landmarks.values()):
         yield Paragraph(
             say(
-                "sheet.landmarks",
+                # Landmarks are where the drawn line ends; off it the stakes have ends of their own.
+                "sheet.landmarks_drawn" if answer["offset"] else "sheet.landmarks",
                 first=landmarks["A"] or say("sheet.no_landmark"),
                 second=landmarks["B"] or say("sheet.no_landmark"),
             ),
@@ -171,12 +172,8 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     level = row["level"]
     stakes = row["stakes"]
     names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
-    title = say(
-        "sheet.level" if len(stakes) > 1 else "sheet.level_one",
-        level=level,
-        stakes=names,
-        sagitta=row["sagitta_shown"],
-    )
+    key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
+    title = say(key, level=level, stakes=names, sagitta=row["sagitta_shown"])
     steps = [step for step in answer["steps"] if step["level"] == level]
     blocks: list[Block] = [Drawing("level", level)]
     cautions = [text for step in steps for text in step["cautions"]]
@@ -190,11 +187,24 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
             blocks.append(Paragraph(say("sheet.every_string", first=stakes[0], last=stakes[-1], count=len(steps))))
     else:
         blocks.append(Items([step["text"] for step in steps], first=steps[0]["number"]))
-    blocks.append(Drawing("triangle", level))
-    blocks.append(Paragraph(say("sheet.square") + " " + row["squaring"]["text"]))
-    blocks.append(Items(row["squaring"]["lines"]))
-    blocks += [Paragraph(line, "worked") for line in row["by_hand"]]
+    blocks += _square(row)
     return Section(f"level-{level}", title, blocks)
+
+
+def _square(row: Mapping[str, Any]) -> list[Block]:
+    """How to keep a level's sagittae square, and the level worked by hand.
+
+    The numbers are those of equal strings: where what was got makes them differ, each step has its own instead.
+    """
+    level, squaring = row["level"], row["squaring"]
+    if not row["how"]:
+        return [Paragraph(say("sheet.square_each"))]
+    blocks: list[Block] = [Drawing("slide", level)]
+    if squaring["along"] is not None:
+        blocks.append(Drawing("triangle", level))
+    blocks.append(Paragraph(say("sheet.square", text=squaring["text"])))
+    blocks.append(Items(squaring["lines"]))
+    return [*blocks, *(Paragraph(line, "worked") for line in row["by_hand"])]
 
 
 def _string(step: Mapping[str, Any]) -> list[str]:

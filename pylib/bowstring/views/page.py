@@ -17,6 +17,7 @@ from bowstring.lengths import read_length
 from bowstring.tape import Tape, make_tape
 from bowstring.views.fields import MARKS, Field, all_fields, field_of, fields_of_job, job_of_fields, unit_of
 from bowstring.views.form import form_html, label_of
+from bowstring.views.markup import marked
 from bowstring.views.sheet_html import sheet_html
 from bowstring.views.svg import STYLE
 from bowstring.words import say
@@ -39,8 +40,8 @@ def handle(call: str, payload: str) -> str:
     """Answer the page's script: JSON text in, JSON text out.
 
     ``sheet`` with ``{"fields": {id: text}}`` gives ``{"sign": "computed", "sheet": HTML, "example": flag,
-    "echoes": {id: text}, "errors": []}`` or ``{"sign": "refused", "errors": [{"id", "field", "text", "line"}],
-    "echoes": {id: text}}``; ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind
+    "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "errors": [{"id", "field", "text", "line"}],
+    "echoes": {id: HTML}}``; ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind
     its label.
 
     Raises ``ValueError`` for a question that the page's own script never asks.
@@ -93,7 +94,7 @@ def _sheet(fields: Mapping[str, str]) -> dict[str, Any]:
         answered = answer(job_of_fields(fields))
     except BadJob as refusal:
         return _refused(fields, refusal)
-    echoes = {field_of(row["field"], fields): row["text"] for row in _rows(answered["readings"])}
+    echoes = {field_of(row["field"], fields): marked(row["text"]) for row in _rows(answered["readings"])}
     return {
         "sign": "computed",
         "sheet": _banner(fields) + sheet_html(answered),
@@ -144,7 +145,7 @@ def _refused(fields: Mapping[str, str], refusal: BadJob) -> dict[str, Any]:
                 errors.append(_error(field.id, other, fields))
             continue
         if echo:
-            echoes[field.id] = echo
+            echoes[field.id] = marked(echo)
     return {"sign": "refused", "errors": errors, "echoes": echoes}
 
 

@@ -10,24 +10,16 @@ from typing import Any
 from bowstring.views.fields import field_of
 from bowstring.views.form import label_of
 from bowstring.views.level import level_svg
+from bowstring.views.markup import marked
 from bowstring.views.outline import Block, Drawing, Items, Paragraph, Section, Table, outline
 from bowstring.views.plan import plan_svg
 from bowstring.views.stick import stick_svg
-from bowstring.views.triangle import triangle_svg
+from bowstring.views.triangle import has_triangle, triangle_svg
 from bowstring.words import say
 
 Answer = Mapping[str, Any]
 
-_NUMBER = re.compile(
-    r"-?\d+' \d+(?:-\d+/\d+)?\"|-?\d+/\d+\"|-?\d+(?:-\d+/\d+)?\"|-?(?:\d+-)?\d+/\d+ in\b"
-    r"|-?\d+(?:\.\d+)? (?:ft|in|mm|m|%)(?!\w)|\d+°(?:\d+'\d+\")?|\d+(?:-\d+){2}\b"
-)
-"""Numbers that mustn't break across lines: 5' at one line's end and 3" at the next start is another length."""
-
-_LONG = 26
-"""Characters from which a table's cell may wrap."""
-
-_WIDTHS = (320, 400, 480, 560, 640, 720, 800, 960, 1120, 1280, 1600, 2000, 2600, 3400)
+_WIDTHS = (*range(300, 481, 20), 520, 560, 640, 720, 800, 960, 1120, 1280, 1600, 2000, 2600, 3400)
 """Pixels: the steps in which the style gives a drawing the room that its words need."""
 
 
@@ -47,17 +39,17 @@ def _section(section: Section, answer: Answer) -> str:
     inside = "".join(_block(block, section, answer) for block in section.blocks)
     if section.key.startswith("level-"):
         # Folded on screen only: on paper a level that isn't there would be a stake that isn't set.
-        title = f'<summary><h3 id="{name}-title">{_text(section.title)}</h3></summary>'
+        title = f'<summary><h3 id="{name}-title">{marked(section.title)}</h3></summary>'
         inside = f'<details class="level" id="{name}-fold" open>{title}<div class="inside">{inside}</div></details>'
     else:
-        inside = f'<h3 id="{name}-title">{_text(section.title)}</h3>{inside}'
+        inside = f'<h3 id="{name}-title">{marked(section.title)}</h3>{inside}'
     kind = "level" if section.key.startswith("level-") else section.key
     return f'<section class="part part-{kind}" id="{name}" aria-labelledby="{name}-title">{inside}</section>'
 
 
 def _block(block: Block, section: Section, answer: Answer) -> str:
     if isinstance(block, Paragraph):
-        return "".join(f'<p class="{block.kind}">{_text(line)}</p>' for line in block.text.split("\n") if line.strip())
+        return "".join(f'<p class="{block.kind}">{marked(line)}</p>' for line in block.text.split("\n") if line.strip())
     if isinstance(block, Items):
         return _items(block)
     if isinstance(block, Table):
@@ -68,7 +60,7 @@ def _block(block: Block, section: Section, answer: Answer) -> str:
 
 
 def _items(items: Items) -> str:
-    rows = "".join(f"<li>{_text(text)}</li>" for text in items.texts)
+    rows = "".join(f"<li>{marked(text)}</li>" for text in items.texts)
     if not rows:
         return ""
     if items.first is not None:
@@ -77,9 +69,9 @@ def _items(items: Items) -> str:
 
 
 def _table(table: Table, title: str) -> str:
-    head = "".join(f'<th scope="col">{_text(cell)}</th>' for cell in table.head)
+    head = "".join(f'<th scope="col">{marked(cell)}</th>' for cell in table.head)
     rows = "".join(f"<tr>{_row(row)}</tr>" for row in table.rows)
-    caption = f"<caption>{_text(table.caption)}</caption>" if table.caption else ""
+    caption = f"<caption>{marked(table.caption)}</caption>" if table.caption else ""
     name = escape(table.caption or title)
     return (
         f'<div class="scroll" role="region" tabindex="0" aria-label="{name}"><table>{caption}'
@@ -89,8 +81,8 @@ def _table(table: Table, title: str) -> str:
 
 def _row(row: Sequence[str]) -> str:
     first, *rest = row
-    cells = [f'<td{" class=long" if len(cell) > _LONG else ""}>{_text(cell)}</td>' for cell in rest]
-    return f'<th scope="row">{_text(first)}</th>{"".join(cells)}'
+    cells = [f'<td>{marked(cell)}</td>' for cell in rest]
+    return f'<th scope="row">{marked(first)}</th>{"".join(cells)}'
 
 
 def _label(place: str) -> str:
@@ -104,10 +96,12 @@ def _figure(drawing: Drawing, answer: Answer) -> str:
         svg = plan_svg(answer, id=name)
     elif drawing.kind == "level":
         svg = level_svg(answer, drawing.level, id=name)
-    elif drawing.kind == "triangle":
-        svg = triangle_svg(answer, drawing.level, id=name)
-    else:
+    elif drawing.kind == "stick":
         svg = stick_svg(answer, id=name)
+    elif drawing.kind == "triangle" and not has_triangle(answer, drawing.level):
+        return ""
+    else:
+        svg = triangle_svg(answer, drawing.level, id=name, way=drawing.kind)
     return f'<figure class="drawing drawing-{drawing.kind} {_room(svg)}" tabindex="0">{svg}</figure>'
 
 
@@ -117,11 +111,3 @@ def _room(svg: str) -> str:
     least = int(found[1]) if found else 0
     return f"room-{next((width for width in _WIDTHS if width >= least), _WIDTHS[-1])}"
 
-
-def _text(text: str) -> str:
-    """Return a text as HTML, its lengths and angles kept on one line."""
-    pieces, place = [], 0
-    for found in _NUMBER.finditer(text):
-        pieces += [escape(text[place : found.start()]), f'<span class="n">{escape(found[0])}</span>']
-        place = found.end()
-    return "".join([*pieces, escape(text[place:])])
