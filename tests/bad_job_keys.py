@@ -161,7 +161,11 @@ add("found-chord-minus", job(found={"chord": [-10, 10]}), "found.chord*")
 add("found-chord-three", job(found={"chord": [10, 10, 10]}), "found.chord*")
 add("found-tape-loose", job(found={"chord": [10, 10], "tape": "loose"}), "found.tape")
 add("found-hold-chord", job(found={"chord": [10.1, 10.1], "tape": "level", "hold": "chord"}), "found.hold")
-add("found-sure-text", job(found={"chord": [10.1, 10.1], "tape": "level", "hold": "radius", "sure": "yes"}), "found.sure")
+add(
+    "found-sure-text",
+    job(found={"chord": [10.1, 10.1], "tape": "level", "hold": "radius", "sure": "yes"}),
+    "found.sure",
+)
 add("got-unknown-stake", job(got=[{"stake": "Q9", "sagitta": 1}]), "got*")
 add("got-nothing", job(got=[{"stake": "M"}]), "got*")
 add("got-minus", job(got=[{"stake": "M", "sagitta": -1}]), "got*")

@@ -1,4 +1,8 @@
-"""The built site, served on this machine only, in a real Chromium."""
+"""The built site, served on this machine only, in a real Chromium.
+
+The page's policy forbids making code from text, so a test waits with ``wait_for_selector`` and never with
+``wait_for_function``.
+"""
 
 from __future__ import annotations
 

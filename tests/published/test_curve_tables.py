@@ -81,7 +81,8 @@ def test_table_i(angle: str, tangent: str, external: str | None) -> None:
 
 
 def test_the_entry_of_table_i_that_is_not_the_rounded_exact_value() -> None:
-    """The print gives E 23.38 for 10° 20'; the exact value is 23.3748 (recomputed), so the print is half a unit out."""
+    """The print gives E 23.38 for 10° 20'; the exact value is 23.3748 (recomputed), so the print is half a
+    unit out."""
     radius = feet({"chord": 100, "central_angle": 1})["radius"]
     assert_printed(feet({"radius": radius, "central_angle": "10° 20'"})["external"], "23.3748")
 

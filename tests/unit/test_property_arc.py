@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from mpmath import mpf
 
@@ -23,11 +23,11 @@ def lengths_of(givens: dict[str, float]) -> list[float]:
 RADII = st.floats(-1, 4).map(lambda power: 10.0**power)
 
 
-@settings(max_examples=250, deadline=None)
 @given(pair=st.sampled_from(PAIRS), degrees=ANGLES, radius=RADII)
 def test_any_arc_comes_back_from_any_pair(pair: tuple[str, str], degrees: float, radius: float) -> None:
     if NEED_UNDER_180 & set(pair):
         degrees = degrees if degrees < 179.9 else degrees / 2
+    assume(abs(degrees - 180) > 1e-6)  # the last bit of a given decides there between none and very long
     known = arc(mpf(radius), mpf(math.radians(degrees / 2)))
     givens = {field: float(known.figures[field]) for field in pair}
     assume(all(LEAST <= value <= MOST for value in lengths_of(givens)))
@@ -42,7 +42,6 @@ def test_any_arc_comes_back_from_any_pair(pair: tuple[str, str], degrees: float,
             assert abs(got[field] / givens[field] - 1) <= 1e-12
 
 
-@settings(max_examples=60, deadline=None)
 @given(pair=st.sampled_from(PAIRS), degrees=st.floats(1, 170), radius=RADII, factor=st.floats(0.01, 100))
 def test_a_larger_drawing_is_the_same_arc_enlarged(
     pair: tuple[str, str], degrees: float, radius: float, factor: float

@@ -56,6 +56,7 @@ def _show(field: str, value: float, layout: Layout) -> str:
 def told_cautions(layout: Layout) -> list[str]:
     """Return the cautions of a layout, gravest first."""
     return [
+        *_hand(layout),
         *_ground(layout),
         *_givens(layout),
         *_line(layout),
@@ -85,6 +86,14 @@ def _ground(layout: Layout) -> Iterator[str]:
         yield say("fit.taken", hold=say(f"fit.hold_{ground.taken.hold}"), **values)
     for slip in ground.slips:
         yield say("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
+
+
+def _hand(layout: Layout) -> Iterator[str]:
+    if layout.hand_from_points:
+        key = "caution.points_hand"
+        if layout.job.side and layout.job.side != layout.hand_from_points:
+            key = "caution.points_other_hand"
+        yield say(key, points=say(f"hand.{layout.hand_from_points}"), side=say(f"hand.{layout.side}"))
 
 
 def _givens(layout: Layout) -> Iterator[str]:
@@ -122,11 +131,6 @@ def _givens(layout: Layout) -> Iterator[str]:
             sagitta=tape.show(settled.arc.sagitta),
             other_sagitta=tape.show(settled.other.sagitta),
         )
-    if layout.hand_from_points:
-        key = "caution.points_hand"
-        if layout.job.side and layout.job.side != layout.hand_from_points:
-            key = "caution.points_other_hand"
-        yield say(key, points=say(f"hand.{layout.hand_from_points}"), side=say(f"hand.{layout.side}"))
     if any(given.field == "degree" for given in layout.job.givens):
         yield say("caution.degree", radius=tape.both(settled.arc.radius))
 

@@ -26,7 +26,7 @@ MESSAGES = {
     ),
     "caution.points_other_hand": (
         "The three points say that the curve is on the {points} (x to the right, y ahead, as on a plan), but the job says "
-        "{side}. The job's word is taken: make sure before driving anything."
+        "{side}. The job's word is taken. Don't build before it's settled which one holds."
     ),
     "caution.degree": (
         "Degree of curve is for roads and rails: degrees per 100 ft of arc. It was read as a radius of {radius}. If the drawing's "

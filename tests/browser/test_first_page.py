@@ -1,0 +1,208 @@
+"""The page in a real browser: the example at once, then Python's own answer to whatever is typed."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from bowstring import answer
+from bowstring.demo import DEMO
+from bowstring.words import say
+
+EVIL = "<img src=x onerror=alert(1)></script>"
+PATIENCE = 60_000  # milliseconds
+TEXTS = ("title", "note", "ends-A", "ends-B", "ties-A-0-to", "ties-A-1-to")
+
+
+def sign(page: Page) -> str | None:
+    return page.locator("html").get_attribute("data-sheet")
+
+
+def wait_for(page: Page, wanted: str) -> None:
+    """Wait until the sheet is of that sign and belongs to the fields as they are."""
+    page.wait_for_selector(f"html[data-sheet={wanted}]:not([data-stale])", timeout=PATIENCE)
+
+
+def type_in(page: Page, name: str, text: str) -> None:
+    page.locator(f"[id='{name}']").fill(text)
+
+
+def beside(page: Page, name: str, what: str) -> str:
+    return page.locator(f"[id='{name}-{what}']").inner_text()
+
+
+def unfold(page: Page) -> None:
+    """Open every part of the form that is folded away."""
+    for fold in page.locator("#form details:not([open]) > summary").all():
+        fold.click()
+
+
+def test_a_whole_sheet_stands_there_before_python_does(open_page: Callable[..., Page]) -> None:
+    page = open_page(java_script_enabled=False)
+    assert sign(page) == "prebuilt"
+    assert page.locator("html").get_attribute("data-version")
+    sheet = page.locator("#sheet")
+    expect(sheet).to_contain_text(say("page.example"))
+    expect(sheet).to_contain_text(str(DEMO["title"]))
+    expect(sheet.locator("svg").first).to_be_visible()
+    assert page.locator("#arc-chord").input_value() == "38 ft"
+
+
+def test_python_s_answer_replaces_the_example_made_at_build_time(page: Page) -> None:
+    built = page.locator("#sheet").inner_text()
+    wait_for(page, "computed")
+    assert page.locator("#sheet").inner_text() == built
+    expect(page.locator("#status")).to_have_text(say("page.status_example"))
+
+
+def test_what_is_typed_changes_the_sheet(page: Page) -> None:
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "44' 6-1/2\"")
+    assert sign(page) == "prebuilt", "a sheet of older numbers is not the answer to these"
+    wait_for(page, "computed")
+    shown = answer({**DEMO, "arc": {"chord": "44' 6-1/2\"", "sagitta": "5' 3\""}})["arc_shown"]
+    row = page.locator("#sheet-arc tbody tr", has_text=re.compile("^radius"))
+    expect(row.locator("td")).to_have_text(shown["radius"])  # type: ignore[index]
+    assert beside(page, "arc-chord", "echo").endswith("44' 6-1/2\" = 44.5417 ft")
+    banner = page.locator("#sheet .leftover")
+    expect(banner).to_contain_text(say("form.sagitta"))
+
+
+def test_typing_before_python_is_up_is_not_lost_and_the_example_is_called_out_of_date(page: Page) -> None:
+    type_in(page, "arc-chord", "50 ft")
+    if sign(page) == "prebuilt":
+        expect(page.locator("#stale")).to_be_visible()
+    wait_for(page, "computed")
+    expect(page.locator("#stale")).to_be_hidden()
+    expect(page.locator("#sheet-arc tbody tr", has_text=re.compile("^chord")).locator("td")).to_have_text("50' 0\"")
+    assert page.locator("#arc-chord").input_value() == "50 ft"
+
+
+def test_the_newest_of_many_changes_wins_and_the_caret_stays(page: Page) -> None:
+    wait_for(page, "computed")
+    page.locator("#arc-chord").fill("")
+    page.locator("#arc-chord").press_sequentially("61.25 ft", delay=30)
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-arc tbody tr", has_text=re.compile("^chord")).locator("td")).to_have_text("61' 3\"")
+    assert page.evaluate("document.activeElement.id") == "arc-chord"
+    assert page.evaluate("document.activeElement.selectionStart") == len("61.25 ft")
+
+
+def test_what_cannot_be_used_is_refused_beside_its_field(page: Page) -> None:
+    wait_for(page, "computed")
+    type_in(page, "arc-sagitta", "5 3")
+    wait_for(page, "refused")
+    expect(page.locator("#sheet")).to_be_hidden()
+    assert "5' 3\"" in beside(page, "arc-sagitta", "wrong")
+    assert page.locator("#arc-sagitta").input_value() == "5 3"
+    assert page.locator("#arc-sagitta").get_attribute("aria-invalid") == "true"
+    page.locator("#errors a").click()
+    assert page.evaluate("document.activeElement.id") == "arc-sagitta"
+    type_in(page, "arc-sagitta", "5' 3\"")
+    wait_for(page, "computed")
+    expect(page.locator("#sheet")).to_be_visible()
+    assert beside(page, "arc-sagitta", "wrong") == ""
+
+
+def test_an_error_in_a_folded_part_is_seen(page: Page) -> None:
+    wait_for(page, "computed")
+    unfold(page)
+    type_in(page, "got-2-stake", "Q9")
+    type_in(page, "got-2-sagitta", "1 ft")
+    page.locator("#form-got > summary").click()
+    wait_for(page, "refused")
+    expect(page.locator("#got-2-stake-wrong")).to_contain_text("Q9")
+    expect(page.locator("#got-2-stake-wrong")).to_be_visible()
+
+
+def test_another_unit_is_read_and_shown(page: Page) -> None:
+    wait_for(page, "computed")
+    page.locator("input[name=unit][value=m]").check()
+    expect(page.locator("#arc-chord-beside")).to_have_text("m")
+    assert page.locator("#arc-chord").get_attribute("inputmode") == "decimal"
+    type_in(page, "arc-chord", "11.6")
+    type_in(page, "arc-sagitta", "1,6")
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-arc tbody tr", has_text=re.compile("^chord")).locator("td")).to_have_text("11.600 m")
+    assert "11.600 m" in beside(page, "arc-chord", "echo")
+
+
+def test_the_other_hand_turns_the_words(page: Page) -> None:
+    wait_for(page, "computed")
+    page.locator("input[name=side][value=right]").check()
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-ends")).to_contain_text(say("sheet.stand_right"))
+
+
+def test_clearing_empties_the_form_and_can_be_taken_back(page: Page) -> None:
+    wait_for(page, "computed")
+    sheet = page.locator("#sheet").inner_text()
+    page.locator("#clear").click()
+    wait_for(page, "refused")
+    for name in (*TEXTS, "arc-chord", "arc-sagitta", "tolerance", "levels"):
+        assert page.locator(f"[id='{name}']").input_value() == ""
+    page.locator("#restore").click()
+    wait_for(page, "computed")
+    assert page.locator("#sheet").inner_text() == sheet
+
+
+def test_what_somebody_typed_is_shown_as_text(page: Page) -> None:
+    wait_for(page, "computed")
+    unfold(page)
+    for name in TEXTS:
+        type_in(page, name, EVIL)
+    for row in range(2):
+        type_in(page, f"ties-A-{row}-distance", "3 ft")
+    wait_for(page, "computed")
+    assert page.locator("#sheet h2").inner_text() == EVIL
+    assert page.locator("#sheet").inner_text().count(EVIL) >= 5
+    assert page.locator("img, #sheet script").count() == 0
+    for name in ("arc-chord", "tolerance", "mark", "levels", "got-0-stake"):
+        if name != "mark":
+            type_in(page, name, EVIL)
+            wait_for(page, "refused")
+            expect(page.locator(f"[id='{name}-wrong']")).not_to_be_empty()
+            type_in(page, name, {"arc-chord": "38 ft", "levels": "3"}.get(name, ""))
+            wait_for(page, "computed")
+    assert page.locator("img").count() == 0
+
+
+@pytest.mark.parametrize("width", [360, 820, 1280, 1920])
+def test_nothing_is_wider_than_the_window(open_page: Callable[..., Page], width: int) -> None:
+    page = open_page(width, 900)
+    unfold(page)
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+
+
+def test_a_finger_hits_what_it_aims_at(phone: Page) -> None:
+    unfold(phone)
+    small = phone.evaluate("""[...document.querySelectorAll("a, button, summary, label.option, input[type=text], select, textarea")]
+      .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 48).map((one) => one.outerHTML)""")
+    assert small == []
+
+
+def test_folded_levels_stay_folded_on_screen_and_stand_open_on_paper(page: Page) -> None:
+    wait_for(page, "computed")
+    page.locator("#sheet-level-2 summary").click()
+    type_in(page, "arc-chord", "39 ft")
+    wait_for(page, "computed")
+    assert page.locator("#sheet-level-2-fold").get_attribute("open") is None
+    page.evaluate("dispatchEvent(new Event('beforeprint'))")
+    page.emulate_media(media="print")
+    expect(page.locator("#sheet-level-2 .inside")).to_be_visible()
+    expect(page.locator("#form")).to_be_hidden()
+
+
+def test_a_page_whose_python_does_not_start_says_so(open_page: Callable[..., Page], faults: list[str]) -> None:
+    page = open_page(path="icon.svg")
+    page.context.route("**/packages.zip", lambda route: route.abort())
+    page.goto(page.url.rpartition("/")[0] + "/")
+    expect(page.locator("#trouble")).to_contain_text(say("page.trouble_start"), timeout=PATIENCE)
+    assert sign(page) == "prebuilt"
+    type_in(page, "arc-chord", "50 ft")
+    expect(page.locator("#sheet")).to_be_hidden()
+    assert any("ERR_FAILED" in fault for fault in faults)
+    faults.clear()

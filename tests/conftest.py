@@ -1,0 +1,30 @@
+"""What every test shares: the root of the house, and how many examples the property tests try."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, settings
+
+# "house": the same examples in every run, so that a failure is somebody's change and not luck.
+# "wide": many more, new ones each time, to look for what the house run can't see: HYPOTHESIS_PROFILE=wide
+settings.register_profile(
+    "house", derandomize=True, deadline=None, max_examples=100, database=None, print_blob=True
+)
+settings.register_profile(
+    "wide",
+    deadline=None,
+    max_examples=3000,
+    database=None,
+    print_blob=True,
+    suppress_health_check=[HealthCheck.too_slow],
+)
+settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "house"))
+
+
+@pytest.fixture(scope="session")
+def house() -> Path:
+    """The repository's top folder."""
+    return Path(__file__).resolve().parents[1]
