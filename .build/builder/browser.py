@@ -1,0 +1,85 @@
+"""Which browser the tests use: one on the machine, or one from Debian's packages where that may be."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+from pathlib import Path
+
+from builder.house import CannotGoOn, environment_with, tell
+
+VARIABLE = "BOWSTRING_BROWSER"
+NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
+DEBIAN_PACKAGES = ("chromium", "fonts-dejavu-core", "fonts-liberation")
+# A browser that tests one site has nothing to fetch, report or keep up to date elsewhere.
+ARGUMENTS = (
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+)
+
+
+def arguments() -> list[str]:
+    """Return the browser's arguments; its sandbox can't start for root, so there it's left out."""
+    as_root = hasattr(os, "geteuid") and os.geteuid() == 0
+    return [*ARGUMENTS, "--no-sandbox"] if as_root else list(ARGUMENTS)
+
+
+def find() -> str | None:
+    """Return the browser's program, or None where there isn't one.
+
+    Raises ``CannotGoOn`` when the variable names something that isn't a program.
+    """
+    named = os.environ.get(VARIABLE)
+    if named:
+        program = shutil.which(named)
+        if program is None:
+            raise CannotGoOn(f"{VARIABLE} is {named!r}, which isn't a program here. Set it to a browser.")
+        return program
+    return next(filter(None, map(shutil.which, NAMES)), None)
+
+
+def _may_install() -> bool:
+    return (
+        shutil.which("apt-get") is not None
+        and Path("/etc/debian_version").exists()
+        and hasattr(os, "geteuid")
+        and os.geteuid() == 0
+    )
+
+
+def _apt_get(*words: str) -> bool:
+    done = subprocess.run(
+        ["apt-get", "-qq", *words],
+        env=environment_with({"DEBIAN_FRONTEND": "noninteractive"}),
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        text=True,
+    )
+    if done.returncode:
+        tell(done.stderr.rstrip())
+    return done.returncode == 0
+
+
+def ensure() -> str:
+    """Return the browser's program, installed first where this user may.
+
+    Raises ``CannotGoOn`` with what to install otherwise.
+    """
+    found = find()
+    if found is None and _may_install():
+        tell(f"Installing a browser for the tests: {' '.join(DEBIAN_PACKAGES)}")
+        if _apt_get("update") and _apt_get("install", "-y", "--no-install-recommends", *DEBIAN_PACKAGES):
+            found = find()
+    if found is None:
+        raise CannotGoOn(
+            "The browser tests need Chromium or Chrome: none was found. Install one (on Debian and Ubuntu:\n"
+            f"  sudo apt-get install {' '.join(DEBIAN_PACKAGES)}\n"
+            f"elsewhere from your system's packages) or set {VARIABLE} to a browser's path.\n"
+            "Without browser tests: python3 build.py test --quick"
+        )
+    return found

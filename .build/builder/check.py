@@ -1,0 +1,40 @@
+"""The test command: lint, types and every test, in one go."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from builder import browser, environment, website
+from builder.house import run_in_sight, tell
+
+PROCESSES = "2"
+
+
+def _step(name: str, words: Sequence[str], **changes: str) -> bool:
+    """Run a module of the environment with its output in sight; tell whether it was content."""
+    tell(f"--- {name}")
+    return run_in_sight([environment.python(), "-m", *words], **changes) == 0
+
+
+def test(extra: Sequence[str], *, quick: bool) -> int:
+    """Run the checks and return the exit code: 0 when all were content.
+
+    ``extra`` goes to pytest; ``quick`` leaves the browser out, and with it the site.
+    """
+    environment.ensure("build", "test")
+    changes = {}
+    if not quick:
+        changes[browser.VARIABLE] = browser.ensure()
+        website.build()
+    skipped = ["--ignore=tests/browser"] if quick else []
+    words = ["pytest", "-n", PROCESSES, "--dist", "worksteal", *skipped, *extra]
+    # The tests come last, so that their closing line closes the output; a failure before them still counts.
+    results = {
+        "ruff": _step("ruff", ["ruff", "check", "--output-format", "concise", "."]),
+        "mypy": _step("mypy", ["mypy"]),
+        "pytest": _step("pytest", words, **changes),
+    }
+    failed = [name for name, content in results.items() if not content]
+    if failed:
+        tell(f"Failed: {', '.join(failed)}")
+    return 1 if failed else 0

@@ -1,0 +1,62 @@
+"""The command line of build.py."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import shutil
+from collections.abc import Sequence
+
+from builder import check, environment, serve, website
+from builder.house import BUILDER, CACHE, DIST, LOCKS, PACKAGES, ROOT, VENV, CannotGoOn, run_in_sight, tell
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="build.py", description="Set up, build, serve, test, bench, clean.")
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    serving = commands.add_parser("serve", help="build the page and serve it on this machine")
+    ports = "default %(default)s, or the next free one"
+    serving.add_argument("--port", type=int, default=serve.PORT, help=ports)
+    commands.add_parser("build", help="build the served site into dist/site")
+    testing = commands.add_parser("test", help="lint, types, all tests; what stands after -- goes to pytest")
+    testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
+    testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
+    commands.add_parser("bench", help="time the package and the page; a table, also in dist/bench.md")
+    commands.add_parser("clean", help="remove everything that these commands made")
+    return parser
+
+
+def _clean() -> None:
+    for folder in (DIST, CACHE, VENV):
+        if folder.is_dir():
+            shutil.rmtree(folder)
+
+
+def _bench() -> int:
+    environment.ensure("build", "test")
+    website.build()
+    command = [environment.python(), BUILDER / "bench.py"]
+    return run_in_sight(command, PYTHONPATH=os.pathsep.join([str(PACKAGES), str(LOCKS)]))
+
+
+def main(words: Sequence[str]) -> int:
+    """Run one command and return its exit code."""
+    asked = _parser().parse_args(words)
+    try:
+        match asked.command:
+            case "serve":
+                serve.serve(website.build(), asked.port)
+            case "build":
+                print(website.build().relative_to(ROOT).as_posix())
+            case "test":
+                return check.test(asked.extra, quick=asked.quick)
+            case "bench":
+                return _bench()
+            case "clean":
+                _clean()
+    except CannotGoOn as reason:
+        tell(f"build.py: {reason}")
+        return 1
+    except KeyboardInterrupt:
+        return 130
+    return 0

@@ -1,0 +1,104 @@
+"""A small server for the built site, on this machine's own address only."""
+
+from __future__ import annotations
+
+import contextlib
+import functools
+import os
+import threading
+from collections.abc import Iterator
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
+
+from builder.house import CannotGoOn
+
+HOST = "127.0.0.1"
+PORT = 8787
+PORTS_TRIED = 50
+
+
+class SiteHandler(SimpleHTTPRequestHandler):
+    """Serves files with the types that browsers insist on, and has them look again before reusing a copy."""
+
+    protocol_version = "HTTP/1.1"
+    # Stated here, not taken from the machine's registry: a wrong type for the wasm hangs the page's start.
+    extensions_map = {  # noqa: RUF012
+        "": "application/octet-stream",
+        ".css": "text/css; charset=utf-8",
+        ".html": "text/html; charset=utf-8",
+        ".ico": "image/x-icon",
+        ".js": "text/javascript; charset=utf-8",
+        ".json": "application/json; charset=utf-8",
+        ".mjs": "text/javascript; charset=utf-8",
+        ".pdf": "application/pdf",
+        ".png": "image/png",
+        ".svg": "image/svg+xml; charset=utf-8",
+        ".txt": "text/plain; charset=utf-8",
+        ".wasm": "application/wasm",
+        ".webmanifest": "application/manifest+json; charset=utf-8",
+        ".webp": "image/webp",
+        ".woff2": "font/woff2",
+        ".zip": "application/zip",
+    }
+
+    def guess_type(self, path: str | os.PathLike[str]) -> str:
+        return self.extensions_map.get(Path(path).suffix.lower(), self.extensions_map[""])
+
+    def end_headers(self) -> None:
+        self.send_header("Cache-Control", "no-cache")
+        self.send_header("X-Content-Type-Options", "nosniff")
+        super().end_headers()
+
+    def log_request(self, code: object = "-", size: object = "-") -> None:
+        """Say nothing about what went well."""
+
+
+class SiteServer(ThreadingHTTPServer):
+    daemon_threads = True
+    # Where the system would let two servers share a port, ask it not to.
+    allow_reuse_address = os.name != "nt"
+
+    def handle_error(self, request: object, client_address: object) -> None:
+        """A browser that goes away in the middle of a file is nothing to report."""
+
+
+def open_server(folder: Path, port: int = PORT) -> SiteServer:
+    """Return a server for ``folder`` at ``port`` or the next free one; ``port`` 0 takes any free one.
+
+    Raises ``CannotGoOn`` when none of the next fifty is free.
+    """
+    handler = functools.partial(SiteHandler, directory=str(folder))
+    for candidate in range(port, min(port + PORTS_TRIED, 65536)) if port else [0]:
+        try:
+            return SiteServer((HOST, candidate), handler)
+        except OSError:
+            continue
+    raise CannotGoOn(f"No free port from {port} on: name another with --port.")
+
+
+def address(server: SiteServer) -> str:
+    """Return the address to type into a browser."""
+    return f"http://{HOST}:{server.server_address[1]}/"
+
+
+@contextlib.contextmanager
+def served(folder: Path) -> Iterator[str]:
+    """Serve ``folder`` at any free port while the block runs; gives the address."""
+    server = open_server(folder, 0)
+    thread = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True)
+    thread.start()
+    try:
+        yield address(server)
+    finally:
+        server.shutdown()
+        server.server_close()
+        thread.join()
+
+
+def serve(folder: Path, port: int) -> None:
+    """Serve ``folder`` until the person stops it."""
+    with open_server(folder, port) as server:
+        print(f"Bowstring is at {address(server)}   (Ctrl-C stops it)", flush=True)
+        with contextlib.suppress(KeyboardInterrupt):
+            server.serve_forever()
+        print(flush=True)
