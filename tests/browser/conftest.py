@@ -50,10 +50,13 @@ def faults() -> list[str]:
 
 @pytest.fixture
 def open_page(chromium: Browser, site_url: str, faults: list[str]) -> Iterator[Callable[..., Page]]:
-    """Opens the site in a fresh profile: ``open_page(width, height, path="", **context options)``."""
+    """Opens the site in a fresh profile: ``open_page(width, height, path="", missing=pattern, **options)``.
+
+    ``missing``: addresses that the network never answers.
+    """
     contexts = []
 
-    def opened(width: int = 1280, height: int = 900, path: str = "", **options: object) -> Page:
+    def opened(width: int = 1280, height: int = 900, path: str = "", missing: str = "", **options: object) -> Page:
         context = chromium.new_context(viewport={"width": width, "height": height}, **options)
         contexts.append(context)
         context.set_default_timeout(PATIENCE)
@@ -66,6 +69,8 @@ def open_page(chromium: Browser, site_url: str, faults: list[str]) -> Iterator[C
                 faults.append(f"request: {request.url}")
 
         context.on("request", look)
+        if missing:
+            context.route(missing, lambda route: route.abort())
         page.goto(site_url + path)
         return page
 

@@ -137,8 +137,8 @@ def test_values_that_count_only_together_are_asked_for(typed: dict[str, str], bl
 
 
 def test_an_error_in_a_row_after_blank_rows_stands_in_its_own_row() -> None:
-    typed = {"arc-chord": "38 ft", "arc-sagitta": "5 ft", "got-1-stake": "M", "got-1-sagitta": "5 ft", "got-3-stake": "Q9",
-             "got-3-sagitta": "1 ft"}  # fmt: skip
+    typed = {"arc-chord": "38 ft", "arc-sagitta": "5 ft"}
+    typed |= {"got-1-stake": "M", "got-1-sagitta": "5 ft", "got-3-stake": "Q9", "got-3-sagitta": "1 ft"}
     with pytest.raises(BadJob) as refusal:
         answer(job_of_fields(typed))
     assert field_of(refusal.value.field, typed) == "got-3-stake"

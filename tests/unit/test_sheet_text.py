@@ -89,7 +89,7 @@ def test_each_level_has_its_drawings():
     ]
     for level in range(1, DEMO["levels"] + 1):
         assert ("level", level) in drawings
-        assert ("slide", level) in drawings
+        assert ("triangle", level) in drawings
 
 
 def test_the_hand_is_said_the_same_everywhere():

@@ -46,7 +46,7 @@ class Table:
 
 @dataclass(frozen=True)
 class Drawing:
-    """A drawing by its kind (``plan``, ``level``, ``slide``, ``triangle``, ``stick``) and level."""
+    """A drawing by its kind (``plan``, ``level``, ``triangle``, ``stick``) and level."""
 
     kind: str
     level: int = 0
@@ -199,11 +199,10 @@ def _square(row: Mapping[str, Any]) -> list[Block]:
     level, squaring = row["level"], row["squaring"]
     if not row["how"]:
         return [Paragraph(say("sheet.square_each"))]
-    blocks: list[Block] = [Drawing("slide", level)]
+    blocks: list[Block] = [Paragraph(say("sheet.square", text=squaring["text"])), Items(squaring["lines"])]
+    # Equal half chords stand in the level's own drawing already.
     if squaring["along"] is not None:
-        blocks.append(Drawing("triangle", level))
-    blocks.append(Paragraph(say("sheet.square", text=squaring["text"])))
-    blocks.append(Items(squaring["lines"]))
+        blocks.insert(0, Drawing("triangle", level))
     return [*blocks, *(Paragraph(line, "worked") for line in row["by_hand"])]
 
 

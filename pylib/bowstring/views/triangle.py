@@ -19,6 +19,8 @@ from bowstring.words import say
 
 WIDTH = 270.0
 """Length of the string on paper."""
+HIGHEST, LOWEST = 150.0, 52.0
+"""Limits of a right triangle's height on paper."""
 _FLATTEST, _STEEPEST = 0.34, 0.6  # height of the picture as a part of the string
 
 
@@ -174,8 +176,9 @@ def _triangle(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -
     """The leg along lies on the string, so the long side ends between the string's start and its middle."""
     squaring: Mapping[str, Any] = row["squaring"]
     along, out, sagitta = (float(value) for value in (squaring["along"], squaring["out"], row["sagitta"]))
-    leg = WIDTH / 2 * min(max(along / float(row["half"]), 0.45), 0.9)
-    rise = min(max(leg * out / along, 76.0), 150.0)
+    # The triangle keeps its own shape, so that the longer leg looks it, unless it is too flat for its words.
+    leg = min(WIDTH / 2 * 0.9, HIGHEST * along / out)
+    rise = max(leg * out / along, LOWEST)
     same = _to_stake(row)
     tip_height = rise if same else rise * min(max(sagitta / out, 0.4), 0.62) if sagitta < out else rise * 1.35
     _, middle, _, tip = string_and_names(sketch, string.names, up, tip_height, aside=not same)
