@@ -148,7 +148,7 @@ def test_every_place_in_a_job_finds_a_field_or_none() -> None:
     for field in all_fields({}):
         assert field_of(field.place) == field.id
         assert label_of(field.id)
-    assert field_of("arc") == "arc-radius"
+    assert field_of("arc") == "arc-chord"
     assert field_of("arc.greater") == field_of("greater") == "greater"
     assert field_of("found.chord") == "found-chord-0"
     assert field_of("ties.B[1]") == "ties-B-1-to"

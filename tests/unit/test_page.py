@@ -71,7 +71,8 @@ def test_numbers_are_read_alike_with_and_without_a_sheet() -> None:
 
 def test_an_empty_form_asks_for_the_arc() -> None:
     result = ask({})
-    assert result["sign"] == "refused" and result["errors"][0]["id"] == "arc-radius"
+    assert result["sign"] == "refused" and result["errors"][0]["id"] == "arc-chord"
+    assert result["errors"][0]["line"].startswith(say("form.section_arc"))
 
 
 def test_every_refusal_of_one_wrong_field_comes_back_to_it() -> None:

@@ -66,7 +66,7 @@ def _got(row: int) -> tuple[Field, ...]:
     )
 
 
-_LENGTHS = ("radius", "chord", "sagitta", "arc_length")
+_LENGTHS = ("chord", "sagitta", "radius", "arc_length")
 _BEYOND = ("tangent_length", "external")
 
 FIELDS = (

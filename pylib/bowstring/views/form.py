@@ -59,7 +59,9 @@ def label_of(field_id: str, typed: Typed | None = None) -> str:
     for field in all_fields(typed or {}):
         if field.id == field_id:
             pieces = field_id.split("-")
-            label = say(f"form.{field.word}", end=pieces[1] if len(pieces) > 1 else "")
+            # A choice's label often begins a sentence that its options end: in lists it has a short name.
+            word = f"form.{field.word}.short" if f"form.{field.word}.short" in catalogue() else f"form.{field.word}"
+            label = say(word, end=pieces[1] if len(pieces) > 1 else "")
             if pieces[0] == "got":
                 return f"{say('form.row', number=int(pieces[1]) + 1)}: {label}"
             if pieces[0] == "ties":
@@ -175,7 +177,7 @@ class _Form:
 
     def _after(self, name: str) -> str:
         echo = f'<output class="echo" id="{name}-echo" for="{name}">{self.echoes.get(name, "")}</output>'
-        return f'<div class="after">{echo}<p class="wrong" id="{name}-wrong"></p></div>'
+        return f'<div class="under">{echo}<p class="wrong" id="{name}-wrong"></p></div>'
 
     def _choice(self, field: Field) -> str:
         blank = "" if "" in field.choices else {"unit": "", "start": "ends"}.get(field.id)

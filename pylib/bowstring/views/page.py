@@ -167,7 +167,7 @@ def _echo(field: Field, text: str, tape: Tape) -> str:
 
 def _error(name: str | None, refusal: BadJob, fields: Mapping[str, str]) -> dict[str, str | None]:
     text = say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
-    label = label_of(name, fields) if name else ""
+    label = say("form.section_arc") if refusal.field == "arc" else label_of(name, fields) if name else ""
     line = say("page.error", label=label, text=text) if label else text
     return {"id": name, "field": refusal.field, "text": text, "line": line}
 
