@@ -4,7 +4,7 @@ import pytest
 
 from bowstring import BadJob, answer
 
-PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "tolerance": "1/4 in"}
+PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "tolerance": "1/4 in", "side": "left"}
 
 
 def cautions(**more):
@@ -68,7 +68,11 @@ def test_three_near_points_are_told_too():
 
 def test_points_settle_the_hand_and_a_contrary_word_is_told():
     right = {"points": [["0 ft", "0 ft"], ["10 ft", "-3 ft"], ["20 ft", "0 ft"]]}
-    assert answer({**PLAIN, "arc": right})["side"] == "right"
+    unsaid = {key: value for key, value in PLAIN.items() if key != "side"}
+    told_by_points = answer({**unsaid, "arc": right})
+    assert told_by_points["side"] == "right"
+    assert any("By the three points" in text for text in told_by_points["cautions"])
+    assert any("was taken" in text for text in answer(unsaid)["cautions"])
     assert cautions(arc=right, side="left")[0].startswith("The three points say")
     assert not told("The three points say", arc=right, side="right")
 

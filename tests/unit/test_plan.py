@@ -251,10 +251,12 @@ def test_missing_landmarks_and_title_leave_no_gap() -> None:
     assert "A:" not in read.flowing_text() and "None" not in read.flowing_text()
 
 
-def test_ten_levels_do_not_break_it() -> None:
+def test_of_ten_levels_the_first_six_are_drawn_and_the_rest_is_said() -> None:
     answer = make(190 * FOOT, 40 * FOOT, 10)
     read = Read(plan_svg(answer, id="p"))
-    assert len([words for words in read.words() if words.stake]) == 1025
+    assert len([words for words in read.words() if words.stake]) == 65
+    assert say("draw.some_levels", level=6) in read.flowing_text()
+    assert say("draw.some_levels", level=6) not in Read(plan_svg(case("six levels"), id="p")).flowing_text()
 
 
 def test_drawings_repeat_to_the_letter_and_stay_small() -> None:

@@ -136,6 +136,8 @@ def _givens(layout: Layout) -> Iterator[str]:
 
 
 def _line(layout: Layout) -> Iterator[str]:
+    if not layout.job.side and not layout.hand_from_points:
+        yield say("caution.hand_unsaid", side=say(f"hand.{layout.side}"))
     if layout.job.drawn_to in (None, "unsure"):
         yield say("caution.line_unsure" if layout.job.drawn_to else "caution.line_unsaid")
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bowstring.views.paper import Answer
-from bowstring.views.plan import draw_arcs, draw_stakes, hand_words, name_stakes, paper_of
+from bowstring.views.plan import MOST_LEVELS, draw_arcs, draw_stakes, hand_words, name_stakes, paper_of
 from bowstring.views.sketch import Sketch
 from bowstring.views.strings import String, row_of, strings_of
 from bowstring.views.svg import Point
@@ -40,7 +40,11 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
         title=say("draw.level.title", level=level),
         description=_description(answer, strings, same),
     )
-    _whole(sketch, answer, level, strings)
+    if level_has_room(strings) or not same:
+        _whole(sketch, answer, level, strings)
+    else:
+        # Beyond what a drawing of the whole arc has room for one string is drawn alone.
+        sketch.see((0.0, 0.0), (WIDTH, 0.0))
     if same:
         _detail(sketch, answer, level, strings)
     else:
@@ -48,10 +52,16 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
     return sketch.finish(width_mm=width_mm)
 
 
+def level_has_room(strings: Sequence[String]) -> bool:
+    """Say whether a level's strings are few enough to be drawn and named each."""
+    return len(strings) < 2**MOST_LEVELS
+
+
 def _description(answer: Answer, strings: Sequence[String], same: bool) -> str:
     count = len(strings)
     spoken = say("draw.level.strings.one") if count == 1 else say("draw.level.strings.many", count=count)
-    names = ", ".join(string.names[1] for string in strings)
+    told = strings if level_has_room(strings) else (strings[0], strings[-1])
+    names = ", ".join(string.names[1] for string in told)
     parts = [say("draw.level.desc", strings=spoken, names=names, **hand_words(answer))]
     if same:
         parts.append(_numbers(strings[0]))

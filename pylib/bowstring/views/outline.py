@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from bowstring.arc import MEASURES
 from bowstring.words import say
 
 Answer = Mapping[str, Any]
@@ -175,7 +176,8 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
     title = say(key, level=level, stakes=names, sagitta=row["sagitta_shown"])
     steps = [step for step in answer["steps"] if step["level"] == level]
-    blocks: list[Block] = [Drawing("level", level)]
+    # Hundreds of strings that all differ are a list, not a drawing.
+    blocks: list[Block] = [Drawing("level", level)] if row["how"] or len(steps) <= MANY else []
     cautions = [text for step in steps for text in step["cautions"]]
     if cautions:
         blocks.append(Items(cautions, "caution"))
@@ -287,5 +289,11 @@ def _stick(answer: Answer) -> Iterator[Block]:
 
 
 def _readings(answer: Answer) -> Table:
-    rows = [[row["field"], row["typed"], row["text"]] for row in answer["readings"]]
+    rows = [[_field(row["field"]), row["typed"], row["text"]] for row in answer["readings"]]
     return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
+
+
+def _field(place: str) -> str:
+    """The measure's own name where a field is one, otherwise its place in the job."""
+    measure = place.removeprefix("arc.")
+    return say(f"measure.{measure}") if measure in MEASURES and place != measure else place

@@ -16,6 +16,8 @@ from bowstring.words import say
 _WIDTH, _HEIGHT = 300.0, 290.0
 _PER_GAP = 16.0  # drawing units of width for each gap, so that names of many stakes find room
 _TANGENT = 26.0
+MOST_LEVELS = 6
+"""Levels whose stakes are drawn: 63 names are as many as paper and eyes have room for."""
 
 
 def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
@@ -51,7 +53,7 @@ def paper_of(answer: Answer, height: float = _HEIGHT) -> Paper:
     """Return the map for a whole arc, wider where many stakes stand."""
     arc = figures_of(answer)
     across = 2 * arc["radius"] if arc["central_angle"] > 180 else arc["chord"]
-    width = max(_WIDTH, _PER_GAP * (len(answer["stakes"]) - 1) * across / arc["arc_length"])
+    width = max(_WIDTH, _PER_GAP * (len(stakes_on_paper(answer)) - 1) * across / arc["arc_length"])
     return fit(answer, width, height * width / _WIDTH)
 
 
@@ -71,7 +73,7 @@ def _title(answer: Answer) -> str:
 
 def _description(answer: Answer) -> str:
     shown = answer["staked_shown"]
-    names = ", ".join(str(stake["name"]) for stake in answer["stakes"])
+    names = ", ".join(str(stake["name"]) for stake in stakes_on_paper(answer))
     text = say(
         "draw.plan.desc", chord=shown["chord"], sagitta=shown["sagitta"], names=names, **hand_words(answer)
     )
@@ -130,9 +132,14 @@ def draw_arcs(sketch: Sketch, answer: Answer, paper: Paper, classes: str = "arc"
         sketch.see(*line)
 
 
+def stakes_on_paper(answer: Answer) -> list[Mapping[str, Any]]:
+    """Return the stakes that a drawing of the whole arc has room for: those of the first ``MOST_LEVELS``."""
+    return [stake for stake in answer["stakes"] if int(stake["level"]) <= MOST_LEVELS]
+
+
 def draw_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None) -> None:
     """Draw every stake up to a level, the newest level's bold (``None``: all alike)."""
-    for stake in answer["stakes"]:
+    for stake in stakes_on_paper(answer):
         level = int(stake["level"])
         if newest is not None and level > newest:
             continue
@@ -155,7 +162,7 @@ def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None
     if answer.get("offset") and newest is None:
         gap = gap_between(answer, paper)[0]
         reach += gap if 0 < gap < 16 else 0.0
-    for stake in sorted(answer["stakes"], key=lambda one: int(one["level"])):
+    for stake in sorted(stakes_on_paper(answer), key=lambda one: int(one["level"])):
         level, name = int(stake["level"]), str(stake["name"])
         if newest is not None and level > newest:
             continue
@@ -282,4 +289,6 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     else:
         top = sketch.paragraph(words, (left, y + 10.0), width)
     if answer.get("offset"):
-        sketch.paragraph(_gap_words(answer, paper), (left, top), width)
+        top = sketch.paragraph(_gap_words(answer, paper), (left, top), width)
+    if len(answer["halving"]) > MOST_LEVELS:
+        sketch.paragraph(say("draw.some_levels", level=MOST_LEVELS), (left, top), width)

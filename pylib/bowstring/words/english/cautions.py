@@ -21,6 +21,9 @@ MESSAGES = {
         "Two arcs have these numbers. Taken: {angle}°, radius {radius}, rise {sagitta}. The other: {other_angle}°, radius "
         "{other_radius}, rise {other_sagitta}. Make sure which one is drawn."
     ),
+    "caution.hand_unsaid": (
+        "It wasn't said on which hand the curve is, standing at A and facing B: {side} was taken. Make sure before driving anything."
+    ),
     "caution.points_hand": (
         "By the three points (x to the right, y ahead, as on a plan) the curve is on the {points}, standing at A and facing B."
     ),

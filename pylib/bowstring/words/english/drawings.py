@@ -1,6 +1,7 @@
 """Words on the drawings, and what a person is told who can't see them."""
 
 MESSAGES: dict[str, str] = {
+    "draw.some_levels": "Stakes beyond level {level} are not drawn.",
     "draw.hand.left": "left",
     "draw.hand.right": "right",
     "draw.above": "above",
