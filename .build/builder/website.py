@@ -38,11 +38,14 @@ pathlib.Path(target).write_bytes(page.encode("utf-8"))
 
 
 def _own_files(folder: Path) -> list[Path]:
-    """Return the files of a folder of sources, without what interpreters and systems leave there."""
+    """Return the files of a folder of sources, without what interpreters and systems leave there.
+
+    README's pictures stand among the page's files but are none of its own.
+    """
     return [
         file
         for file in folder.rglob("*")
-        if file.is_file() and "__pycache__" not in file.parts and not file.name.startswith(".")
+        if file.is_file() and not {"__pycache__", "pictures"} & set(file.parts) and not file.name.startswith(".")
     ]
 
 

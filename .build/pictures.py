@@ -1,0 +1,38 @@
+"""Make the README's pictures anew in site/pictures, from the example and the built page.
+
+Run with the project's own environment after ``python3 build.py test``: ``.venv/bin/python .build/pictures.py``.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+FOLDER = Path(__file__).resolve().parent
+sys.path[:0] = [str(FOLDER), str(FOLDER.parent / "pylib")]
+
+from builder import browser, serve, website  # noqa: E402
+from playwright.sync_api import sync_playwright  # noqa: E402
+
+from bowstring import answer  # noqa: E402
+from bowstring.demo import DEMO  # noqa: E402
+from bowstring.views.plan import plan_svg  # noqa: E402
+
+PICTURES = FOLDER.parent / "site" / "pictures"
+
+
+def main() -> None:
+    """Write the plan as SVG and the top of the page as PNG."""
+    PICTURES.mkdir(exist_ok=True)
+    (PICTURES / "plan.svg").write_text(plan_svg(answer(DEMO), id="plan"), "utf-8")
+    with serve.served(website.build()) as address, sync_playwright() as playwright:
+        running = playwright.chromium.launch(executable_path=browser.find(), args=browser.arguments())
+        page = running.new_page(viewport={"width": 1280, "height": 1000})
+        page.goto(address)
+        page.wait_for_selector("html[data-sheet=computed]")
+        page.screenshot(path=str(PICTURES / "page.png"))
+        running.close()
+
+
+if __name__ == "__main__":
+    main()
