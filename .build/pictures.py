@@ -11,12 +11,12 @@ from pathlib import Path
 FOLDER = Path(__file__).resolve().parent
 sys.path[:0] = [str(FOLDER), str(FOLDER.parent / "pylib")]
 
-from builder import browser, serve, website  # noqa: E402
 from playwright.sync_api import sync_playwright  # noqa: E402
 
 from bowstring import answer  # noqa: E402
 from bowstring.demo import DEMO  # noqa: E402
 from bowstring.views.plan import plan_svg  # noqa: E402
+from builder import browser, serve, website  # noqa: E402
 
 PICTURES = FOLDER.parent / "site" / "pictures"
 
