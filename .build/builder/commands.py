@@ -27,7 +27,7 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _clean() -> None:
-    for folder in (DIST, CACHE, VENV):
+    for folder in (DIST, CACHE, VENV, ROOT / ".hypothesis"):
         if folder.is_dir():
             shutil.rmtree(folder)
 
