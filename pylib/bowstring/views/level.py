@@ -54,7 +54,7 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
 
 def level_has_room(strings: Sequence[String]) -> bool:
     """Say whether a level's strings are few enough to be drawn and named each."""
-    return len(strings) < 2**MOST_LEVELS
+    return len(strings) < 1 << MOST_LEVELS
 
 
 def _description(answer: Answer, strings: Sequence[String], same: bool) -> str:
