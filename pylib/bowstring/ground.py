@@ -11,11 +11,14 @@ from bowstring.errors import BadJob, bad
 from bowstring.job import Job
 from bowstring.lengths import read_length
 from bowstring.tape import Tape
-from bowstring.walks.fieldfit import HOLDS, Fit, Slip, fit_chord, slips
+from bowstring.walks.fieldfit import FOOT, HOLDS, Fit, Slip, fit_chord, slips
 
 CLOSE_MARKS = 2
 CLOSE_PART = 1 / 2000
 """Two measurements of a chord agree within two marks or a 2000th of it (common practice, no source)."""
+
+FAR = 5
+"""How many times that two lengths must differ before swapped digits are thought of."""
 
 
 @dataclass(frozen=True)
@@ -50,7 +53,8 @@ def meet_ground(drawn: Arc, job: Job) -> Ground:
     first, second = found.levelled
     chord, apart = (first + second) / 2, abs(first - second)
     close = max(CLOSE_MARKS * job.tape.mark, CLOSE_PART * drawn.chord)
-    looks_like = tuple(slips(drawn, chord, list(swapped(job.tape, drawn.chord)), close))
+    feet = job.tape.unit in ("ft-in", "ft")
+    looks_like = tuple(slips(drawn, chord, list(swapped(job.tape, drawn.chord, close)), close, feet))
     options = tuple(fit_chord(drawn, chord, hold) for hold in HOLDS)
     reason = None
     if apart > close:
@@ -67,13 +71,20 @@ def meet_ground(drawn: Arc, job: Job) -> Ground:
     return Ground(chord, apart, close, looks_like, options, taken, None, taken.arc)
 
 
-def swapped(tape: Tape, length: float) -> Iterator[float]:
-    """Yield the lengths that come out when two neighbouring digits of a shown length are swapped."""
-    for text in {tape.show(length), f"{length / 0.3048:.2f} ft", f"{length:.3f} m"}:
+def swapped(tape: Tape, length: float, near: float) -> Iterator[float]:
+    """Yield the lengths that come out when two neighbouring digits of a shown length are swapped.
+
+    In the job's own unit, feet also in decimals. A swap among the last digits changes no more than a real difference
+    would, so what comes within a few times ``near`` explains nothing.
+    """
+    texts = {tape.show(length)} | ({f"{length / FOOT:.2f} ft"} if tape.unit in ("ft-in", "ft") else set())
+    for text in sorted(texts):
         for place, (one, other) in enumerate(pairwise(text)):
             if one.isdigit() and other.isdigit() and one != other:
+                typed = text[:place] + other + one + text[place + 2 :]
                 try:
-                    typed = text[:place] + other + one + text[place + 2 :]
-                    yield read_length(typed, tape.unit, "found.chord").metres
+                    metres = read_length(typed, tape.unit, "found.chord").metres
                 except BadJob:
                     continue
+                if abs(metres - length) > FAR * near:
+                    yield metres

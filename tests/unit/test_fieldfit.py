@@ -42,6 +42,20 @@ def test_a_difference_that_looks_like_a_slip_is_told_and_not_built_on(chord, wor
     assert "Don't build" in " ".join(found["cautions"][:2])
 
 
+@pytest.mark.parametrize(
+    "chord", ["38 ft 0-1/2 in", "38 ft 0-3/4 in", "37 ft 11-1/2 in", "38 ft 1-1/2 in", "38 ft 2-1/4 in"]
+)
+def test_a_plain_difference_is_no_slip(chord):
+    assert fitted(chord, hold="radius")["fit"]["slips"] == []
+
+
+@pytest.mark.parametrize("tenths", range(20))
+def test_a_plain_difference_is_no_slip_whatever_the_digits(tenths):
+    drawn = {"unit": "m", "arc": {"chord": f"{21.3 + tenths * 0.137:.3f} m", "sagitta": "3 m"}}
+    chord = f"{21.3 + tenths * 0.137 + 0.022:.3f} m"
+    assert answer({**drawn, "found": {"chord": [chord, chord], "tape": "level"}})["fit"]["slips"] == []
+
+
 def test_tenths_read_as_inches_is_a_slip():
     """40.54 ft read as 40 ft 5.4 in: the classic mistake (common practice, no source)."""
     found = answer(

@@ -67,32 +67,28 @@ def level_length(on_the_ground: float, fall: float) -> float:
     return sqrt((on_the_ground - fall) * (on_the_ground + fall))
 
 
-def slips(drawn: Arc, found: float, typed_digits: Sequence[float], near: float) -> Iterator[Slip]:
+def slips(drawn: Arc, found: float, swapped: Sequence[float], near: float, feet: bool) -> Iterator[Slip]:
     """Yield each slip that would explain the difference between the drawn chord and the one found, in metres.
 
-    ``typed_digits`` are readings that swapped neighbouring digits of the drawn chord would give; ``near`` is how
-    close a
-    slip must come to explain it. A difference under ``near`` is none.
+    ``swapped`` are readings that swapped neighbouring digits of the drawn chord would give; ``near`` is how close a
+    slip must come to explain it; ``feet``: the tape reads feet. A difference under ``near`` is none.
     """
     difference = found - drawn.chord
     if abs(difference) <= near:
         return
-    for kind, step in (("foot", FOOT), ("inch", INCH), ("metre", 1.0), ("decimetre", 0.1)):
-        for times in (1, 2) if kind == "foot" else (1,):
-            if abs(abs(difference) - times * step) <= min(near, step / 4):
-                yield Slip(kind, drawn.chord + (times * step if difference > 0 else -times * step))
-                break
-    for kind, would_be in (
-        ("arc_for_chord", drawn.arc_length),
-        ("tenths_as_inches", tenths_as_inches(drawn.chord)),
-        ("inches_as_tenths", inches_as_tenths(drawn.chord)),
-    ):
+    whole = (("foot", FOOT), ("foot", 2 * FOOT), ("inch", INCH)) if feet else (("metre", 1.0), ("decimetre", 0.1))
+    for kind, size in whole:
+        if abs(abs(difference) - size) <= min(near, size / 8):
+            yield Slip(kind, drawn.chord + (size if difference > 0 else -size))
+    others = [("arc_for_chord", drawn.arc_length)]
+    if feet:
+        others += [
+            ("tenths_as_inches", tenths_as_inches(drawn.chord)),
+            ("inches_as_tenths", inches_as_tenths(drawn.chord)),
+        ]
+    for kind, would_be in (*others, *(("swapped_digits", reading) for reading in swapped)):
         if abs(would_be - drawn.chord) > near and abs(found - would_be) <= near:
             yield Slip(kind, would_be)
-    for would_be in typed_digits:
-        if abs(would_be - drawn.chord) > near and abs(found - would_be) <= near:
-            yield Slip("swapped_digits", would_be)
-            return
 
 
 def tenths_as_inches(length: float) -> float:
