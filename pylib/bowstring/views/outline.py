@@ -164,7 +164,8 @@ def _ends(answer: Answer) -> Iterator[Block]:
         yield Items([step["text"]], first=step["number"])
         if step["cautions"]:
             yield Items(step["cautions"], "caution")
-    ties = [[end, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())]
+    drawn = "0" if answer["offset"] else ""  # ties hold the drawn line's ends, as landmarks do
+    ties = [[end + drawn, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())]
     if ties:
         yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
 
