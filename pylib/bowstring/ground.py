@@ -28,22 +28,22 @@ class Ground:
     Attributes:
         found: metres, level, the mean of both measurements.
         apart: metres between the two.
-        close: metres within which two measurements are taken for one.
         slips: what the difference from the drawn chord looks like.
         options: the arc over the found chord for each thing that could be held.
         taken: the option used, or ``None``: then the drawn arc stands.
         reason: why nothing was taken: ``apart``, ``slip``, ``choose`` or ``None``.
         arc: the arc to build.
+        agrees: nothing was chosen to be held and the found chord is the drawn one within what a tape tells.
     """
 
     found: float
     apart: float
-    close: float
     slips: tuple[Slip, ...]
     options: tuple[Fit, ...]
     taken: Fit | None
     reason: str | None
     arc: Arc
+    agrees: bool = False
 
 
 def meet_ground(drawn: Arc, job: Job) -> Ground:
@@ -61,14 +61,16 @@ def meet_ground(drawn: Arc, job: Job) -> Ground:
         reason = "apart"
     elif looks_like and not found.sure:
         reason = "slip"
+    elif found.hold is None and abs(chord - drawn.chord) <= close:
+        return Ground(chord, apart, looks_like, options, None, None, drawn, True)
     elif found.hold is None:
         reason = "choose"
     if reason:
-        return Ground(chord, apart, close, looks_like, options, None, reason, drawn)
+        return Ground(chord, apart, looks_like, options, None, reason, drawn)
     taken = next(option for option in options if option.hold == found.hold)
     if taken.arc is None:
         raise bad("found.hold", "found.no_arc")
-    return Ground(chord, apart, close, looks_like, options, taken, None, taken.arc)
+    return Ground(chord, apart, looks_like, options, taken, None, taken.arc)
 
 
 def swapped(tape: Tape, length: float, near: float) -> Iterator[float]:
@@ -78,6 +80,7 @@ def swapped(tape: Tape, length: float, near: float) -> Iterator[float]:
     would, so what comes within a few times ``near`` explains nothing.
     """
     texts = {tape.show(length)} | ({f"{length / FOOT:.2f} ft"} if tape.unit in ("ft-in", "ft") else set())
+    seen: set[int] = set()
     for text in sorted(texts):
         for place, (one, other) in enumerate(pairwise(text)):
             if one.isdigit() and other.isdigit() and one != other:
@@ -86,5 +89,6 @@ def swapped(tape: Tape, length: float, near: float) -> Iterator[float]:
                     metres = read_length(typed, tape.unit, "found.chord").metres
                 except BadJob:
                     continue
-                if abs(metres - length) > FAR * near:
+                if abs(metres - length) > FAR * near and round(metres / near) not in seen:
+                    seen.add(round(metres / near))
                     yield metres

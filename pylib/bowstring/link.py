@@ -14,7 +14,7 @@ import json
 import re
 import zlib
 from collections.abc import Mapping
-from typing import Any, cast
+from typing import cast
 
 from bowstring.errors import bad
 from bowstring.job import VERSION, read_job
@@ -95,17 +95,17 @@ def _base36(number: int, digits: int) -> str:
 
 
 def _without_defaults(job: Mapping[str, object]) -> dict[str, object]:
-    """Return the job without what a reader would take anyway."""
+    """Return the job without what a reader would take anyway.
+
+    A hand that was said stays, left too: it isn't the same as one that wasn't.
+    """
     unit = cast(str, job.get("unit", "ft-in"))
-    arc = cast(Mapping[str, Any], job["arc"])
     kept: dict[str, object] = {}
     for key, value in job.items():
         same_as_none = (
             (key == "bowstring")
             or (key == "unit" and value == "ft-in")
             or (key == "mark" and make_tape(unit, value) == make_tape(unit, None))
-            # Three points say the hand themselves: there a side that is typed is not a default.
-            or (key == "side" and value == "left" and "points" not in arc)
             or (key == "start" and value == "ends")
             or (key in ("title", "note") and not value)
             or (key in ("ties", "ends", "got") and not value)

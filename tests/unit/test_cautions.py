@@ -139,3 +139,38 @@ def test_rounding_that_eats_half_the_tolerance_offers_a_finer_mark():
     assert "Read the tape to 1/8 in." in coarse["rounding"]["text"]
     fine = answer({**PLAIN, "mark": "1/32 in", "levels": 3})
     assert not fine["rounding"]["eats_half"]
+
+
+def test_a_string_outside_the_arc_is_squared_off_the_other_way():
+    """Too far out at Q1 on a flat arc puts the next string outside it: the text must turn with the marks."""
+    job = {"arc": {"chord": "60 ft", "sagitta": "6 in"}, "mark": "1/2 in", "side": "left", "levels": 3,
+           "got": [{"stake": "Q1", "sagitta": "3-1/2 in"}]}  # fmt: skip
+    told_job = answer(job)
+    marks = {mark["name"]: mark for mark in told_job["marks"]}
+    turned = 0
+    for step in told_job["steps"]:
+        if step["level"] != 3:
+            continue
+        start, end = marks[step["measures"][0]["from"]], marks[step["to"]]
+        middle, stake = (marks[step["measures"][1][key]] for key in ("from", "to"))
+        across = (end["x"] - start["x"]) * (stake["y"] - middle["y"]) - (end["y"] - start["y"]) * (
+            stake["x"] - middle["x"]
+        )
+        hand = "left" if across > 0 else "right"
+        assert f"to the {hand} " in step["text"], step
+        turned += hand == "right"
+    assert turned == 2
+    assert told_job["halving"][2]["how"] is None
+
+
+@pytest.mark.parametrize("drawn_to", ["centre", "back"])
+def test_a_board_on_a_line_that_is_not_the_face_is_told(drawn_to):
+    board = {"driven": "board", "offset": "1-1/2 in", "toward": "outside"}
+    assert told("not to the face", drawn_to=drawn_to, **board)
+    assert not told("not to the face", drawn_to="face", **board)
+
+
+def test_an_offset_string_is_taped():
+    steps = answer({**PLAIN, "offset": "1-1/2 in", "toward": "outside"})["steps"]
+    (string,) = [step for step in steps if step["kind"] == "string"]
+    assert string["measures"][0]["shown"] in string["text"]

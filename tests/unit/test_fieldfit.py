@@ -144,3 +144,15 @@ def test_a_half_told_finding_is_asked_for(found, field):
     with pytest.raises(BadJob) as refusal:
         answer({**DRAWN, "found": found})
     assert refusal.value.field == field
+
+
+def test_a_chord_found_as_drawn_agrees_and_nothing_cries():
+    found = fitted("38 ft")
+    assert found["fit"]["reason"] is None
+    assert "they agree" in found["cautions"][0]
+
+
+def test_an_inch_on_a_long_chord_is_still_an_inch():
+    drawn = {"arc": {"chord": "190 ft", "sagitta": "40 ft"}, "side": "left"}
+    found = answer({**drawn, "found": {"chord": ["190 ft 1 in"] * 2, "tape": "level", "hold": "radius"}})
+    assert any("inch" in text for text in found["fit"]["slips"])

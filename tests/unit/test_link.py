@@ -43,6 +43,12 @@ def test_defaults_are_left_out():
     assert write_link(more) == write_link(ORDINARY)
 
 
+def test_a_hand_that_was_said_stays_said():
+    job = {**ORDINARY, "side": "left"}
+    assert read_link(write_link(job)) == job
+    assert answer(read_link(write_link(job))) == answer(job)
+
+
 def test_a_left_hand_is_no_default_beside_three_points():
     job = {
         "bowstring": 1,

@@ -90,6 +90,8 @@ def halve(
                     sagitta = sagitta_to_arc(arc, recipe.at[start], recipe.at[end])
                 except OffTheArc:
                     raise OffTheArc(stake) from None
+                if sagitta < 0 and stake in found:
+                    raise OffTheArc(stake)  # the string lies outside the arc: what was got can't say on which side
             _set_stake(recipe, level, (stake, start, end), sagitta, found.get(stake))
             if stake in found or start in moved or end in moved:
                 moved.add(stake)
@@ -108,7 +110,7 @@ def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta:
         move = CrossTapes(stake, start, got.half_chords[0], end, got.half_chords[1])
     try:
         recipe.do(
-            "stake_got" if got else "stake",
+            "stake_got" if got else "stake" if sagitta >= 0 else "stake_back",
             level,
             (Bisect(mid, start, end), move),
             ((start, mid), (mid, stake)),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.angles import both_angles
-from bowstring.arc import Arc
+from bowstring.arc import HALF_TURN_COSINE, Arc
 from bowstring.givens import ANGLES, Given, better_measurement, nudged, odd_one_out, points_change
 from bowstring.layout import FEW_MARKS, Layout
 from bowstring.telling.numbers import percent
@@ -77,6 +77,8 @@ def _ground(layout: Layout) -> Iterator[str]:
         "apart": tape.show_small(ground.apart),
         "difference": tape.show_small(ground.found - layout.settled.arc.chord),
     }
+    if ground.agrees:
+        yield say("fit.agrees", **values)
     if ground.reason:
         yield say(f"fit.{ground.reason}", **values)
     if ground.taken and not ground.taken.buildable:
@@ -140,6 +142,9 @@ def _line(layout: Layout) -> Iterator[str]:
         yield say("caution.hand_unsaid", side=say(f"hand.{layout.side}"))
     if layout.job.drawn_to in (None, "unsure"):
         yield say("caution.line_unsure" if layout.job.drawn_to else "caution.line_unsaid")
+
+    elif layout.job.driven == "board" and layout.job.drawn_to != "face":
+        yield say("caution.board_off_face")
 
 
 def _got(layout: Layout) -> Iterator[str]:
@@ -222,5 +227,5 @@ def _marks(layout: Layout) -> Iterator[str]:
 
 
 def _site(layout: Layout) -> Iterator[str]:
-    if not layout.drawn.has_corner:
+    if layout.drawn.cosine < -HALF_TURN_COSINE:
         yield say("caution.over_half", angle=f"{layout.drawn.central_angle:.1f}")

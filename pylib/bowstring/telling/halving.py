@@ -16,6 +16,9 @@ from bowstring.words import say
 TALL = {"ft-in": 0.3048, "ft": 0.3048, "m": 0.3, "mm": 0.3}
 """Metres: a sagitta shorter than this is set with a framing square, a taller one by sliding its tip."""
 
+ENOUGH = 2000
+"""Units of the last digit written that a difference must have to be worked with by hand."""
+
 UNIT_LEG = {"ft-in": 0.3048, "ft": 0.3048, "m": 0.1, "mm": 0.1}
 """Metres: whole-number triangles are built of these."""
 
@@ -55,7 +58,7 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     steps = [step for step in layout.recipe.steps if step.level == level]
     lengths = {tape.show(measure.length) for step in steps for measure in step.measures}
     half, sagitta = tape.show(arc.chord / 2), tape.show(arc.sagitta)
-    if any(step.kind != "stake" for step in steps) or lengths != {half, sagitta}:
+    if layout.job.got or lengths != {half, sagitta}:
         return None
     return say(
         "level.how" if len(steps) > 1 else "level.how_one",
@@ -74,13 +77,22 @@ def _by_hand(tape: Tape, longer: Arc) -> list[str]:
         "half": decimal(tape, half),
         "sagitta": decimal(tape, sagitta),
         "chord": decimal(tape, new_chord),
+        "both": decimal(tape, 2 * (new_chord + half)),
         "more": decimal(tape, new_chord - half),
         "twice": decimal(tape, 2 * sagitta),
         "next": decimal(tape, following),
         "unit": decimal_unit(tape),
         "shown": tape.show(following),
     }
-    return [say("hand_work.chord", **numbers), say("hand_work.sagitta", **numbers)]
+    # On a flat arc new chord less half chord is too small for the digits written: the same identity without it.
+    key = (
+        "hand_work.sagitta" if float(numbers["more"]) >= ENOUGH * 10 ** -_places(numbers["more"]) else "hand_work.flat"
+    )
+    return [say("hand_work.chord", **numbers), say(key, **numbers)]
+
+
+def _places(number: str) -> int:
+    return len(number.partition(".")[2])
 
 
 def _squaring(tape: Tape, arc: Arc, another_level: bool) -> dict[str, object]:

@@ -149,15 +149,16 @@ def told_stick(layout: Layout) -> dict[str, object]:
     for level in range(layout.levels, 0, -1):
         readings: dict[str, tuple[float, list[str]]] = {}
         for step in layout.recipe.steps:
-            if step.level == level:
+            if step.level == level and step.kind != "stake_back":
                 length = step.measures[1].length
                 readings.setdefault(tape.show(length), (length, []))[1].append(str(step.values["stake"]))
         for shown, (length, stakes) in readings.items():
             names = _names(stakes) if len(readings) == 1 else ", ".join(stakes)
             label = say("stick.level", level=level, stakes=names)
             marks.append({"label": label, "distance": length, "shown": shown})
+    # A stake that is set the other way has no place on a stick that is held one way.
     marks.sort(key=lambda mark: float(str(mark["distance"])))
-    return {"length": max(float(str(mark["distance"])) for mark in marks), "marks": marks}
+    return {"length": max((float(str(mark["distance"])) for mark in marks), default=0.0), "marks": marks}
 
 
 def _names(stakes: list[str]) -> str:

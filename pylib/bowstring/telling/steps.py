@@ -70,6 +70,11 @@ def _half_chord(layout: Layout, step: Step) -> float:
     return distance(at[str(step.values["start"])], at[str(step.values["stake"])])
 
 
+def _kind(step: Step) -> str:
+    """The step's sentence; an offset string was just set at both ends, so it is taped."""
+    return "string_taped" if step.kind == "string" and step.measures else step.kind
+
+
 def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str) -> str:
     tape: Tape = layout.job.tape
     lengths = list(texts.values())
@@ -78,16 +83,16 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         **{f"length{i}": text for i, text in enumerate(lengths)},
         "hand": say(f"hand.{layout.side}"),
         "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
-        "chord": tape.show(layout.drawn.chord),
         "half_chord": half_chord,
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
-        "square_to": tape.show(layout.drawn.chord),
     }
+    if step.kind == "stake_back":
+        values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
     if "wanted" in step.values:
         values["wanted"] = tape.show(float(str(step.values["wanted"])))
         values["miss"] = tape.show_small(layout.misses.by_stake[str(step.values["stake"])])
-    return say(f"step.{step.kind}", **values)
+    return say(f"step.{_kind(step)}", **values)
 
 
 def _landmark(layout: Layout, end: str) -> str:

@@ -177,8 +177,9 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
     title = say(key, level=level, stakes=names, sagitta=row["sagitta_shown"])
     steps = [step for step in answer["steps"] if step["level"] == level]
-    # Hundreds of strings that all differ are a list, not a drawing.
-    blocks: list[Block] = [Drawing("level", level)] if row["how"] or len(steps) <= MANY else []
+    # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
+    drawn = row["how"] or (len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps))
+    blocks: list[Block] = [Drawing("level", level)] if drawn else []
     cautions = [text for step in steps for text in step["cautions"]]
     if cautions:
         blocks.append(Items(cautions, "caution"))
@@ -228,7 +229,7 @@ def _checks(answer: Answer) -> Iterator[Block]:
     yield Paragraph(say("sheet.checks_intro"))
     rows = []
     for (kind, shown, allowed, _each), checks in seen.items():
-        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, allowed or say("sheet.none")])
+        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, allowed or say("sheet.no_tolerance")])
     yield Table([say("sheet.check"), say("sheet.where"), say("sheet.must_read"), say("sheet.out_by")], rows)
 
 

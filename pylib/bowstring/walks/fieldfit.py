@@ -74,7 +74,7 @@ def slips(drawn: Arc, found: float, swapped: Sequence[float], near: float, feet:
     slip must come to explain it; ``feet``: the tape reads feet. A difference under ``near`` is none.
     """
     difference = found - drawn.chord
-    if abs(difference) <= near:
+    if abs(difference) <= min(near, INCH / 2):
         return
     whole = (("foot", FOOT), ("foot", 2 * FOOT), ("inch", INCH)) if feet else (("metre", 1.0), ("decimetre", 0.1))
     for kind, size in whole:
@@ -87,7 +87,7 @@ def slips(drawn: Arc, found: float, swapped: Sequence[float], near: float, feet:
             ("inches_as_tenths", inches_as_tenths(drawn.chord)),
         ]
     for kind, would_be in (*others, *(("swapped_digits", reading) for reading in swapped)):
-        if abs(would_be - drawn.chord) > near and abs(found - would_be) <= near:
+        if abs(would_be - drawn.chord) > near and abs(found - would_be) <= min(near, abs(would_be - drawn.chord) / 8):
             yield Slip(kind, would_be)
 
 

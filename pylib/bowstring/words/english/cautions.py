@@ -43,6 +43,10 @@ MESSAGES = {
         "It wasn't said which line the drawing's numbers are to (face, back or centre line). They are taken to be to the line "
         "named here as drawn: make sure."
     ),
+    "caution.board_off_face": (
+        "The drawing's numbers are not to the face, but a board stands here: its face would stand on the drawn line itself. Add the way "
+        "from that line to the face to the offset, or ask for the face's own numbers. Don't build before."
+    ),
     "caution.got": "Stake {stake} stands {miss} off the arc ({stands} in place of {wanted}); the numbers after it allow for that.",
     "caution.got_far": (
         "Stake {stake} was got at {stands} where {wanted} was wanted, {miss} off the arc: that looks like a slip. Measure it again "

@@ -12,6 +12,7 @@ MESSAGES = {
     "hand_work.first": "The first sagitta comes from the drawing: nothing to work out.",
     "hand_work.chord": "New chord: square root of ({half}² + {sagitta}²) = {chord} {unit}.",
     "hand_work.sagitta": "Next sagitta: {chord} × ({chord} - {half}) ÷ (2 × {sagitta}) = {chord} × {more} ÷ {twice} = {next} {unit} = {shown}.",
+    "hand_work.flat": "Next sagitta: {chord} × {sagitta} ÷ (2 × ({chord} + {half})) = {chord} × {sagitta} ÷ {both} = {next} {unit} = {shown}.",
     "square.prefer_slide": "Slide the tip; the triangle is for when only one end can be reached.",
     "square.prefer_square": "Short enough for a framing square; slide the tip where there is time.",
     "square.slide": "Slide the tip until both half chords read the same ({half_chord}). Out by a mark between the two:",

@@ -15,7 +15,7 @@ MESSAGES = {
         "On a chord of {chord} quartering stays within {tolerance} up to a rise of {rise} ({ratio} of the chord); here it is {here}."
     ),
     "rule.good_always": "On a chord of {chord} quartering stays within {tolerance} for any rise up to a half circle.",
-    "rounding.fine": "Held to the shown numbers ({mark}), the worst stake, {at}, stands {worst} off: rounding's own cost.",
+    "rounding.fine": "From exact ends, held to the shown numbers ({mark}), the worst stake, {at}, stands {worst} off: rounding's own cost.",
     "rounding.eats": (
         "Held to the shown numbers ({mark}), stake {at} stands {worst} off: more than half of the {tolerance} allowed goes to rounding. "
         "Read the tape to {finer}."
@@ -41,6 +41,7 @@ MESSAGES = {
     "fit.hold_arc_length": "hold the arc length",
     "fit.hold_directions": "hold the end directions",
     "fit.kink": "{degrees}°, {off} off line after 10 ft (3.05 m)",
+    "fit.agrees": "The chord found is {found}, the drawn one {drawn}: they agree, and the drawn arc stands.",
     "fit.apart": (
         "The two measurements of the chord are {apart} apart: measure it again, from both ends. Until they agree the drawn arc "
         "stands below. Don't build from it."

@@ -60,6 +60,7 @@ MESSAGES = {
     "sheet.square_each": "Keep each square: slide its tip until both of its half chords read the same.",
     "sheet.checks_intro": "Measured by no step. If one is out by more than it may be, find out why before you go on.",
     "sheet.no_checks": "No check can see a miss within this tolerance: use a finer tape or more levels.",
+    "sheet.no_tolerance": "no tolerance given",
     "sheet.check": "check",
     "sheet.where": "where",
     "sheet.must_read": "must read",

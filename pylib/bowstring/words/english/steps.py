@@ -52,6 +52,14 @@ MESSAGES = {
     "step.offset_away": "{end}: carry the line from {other} on past {start} for {length0}: set {end}.",
     "step.offset_toward": "{end}: from {start} measure toward {other} {length0}: set {end}.",
     "step.string": "Stretch the string from {start} to {end}. Stand at {start}, face {end}: the curve is on your {hand}.",
+    "step.string_taped": (
+        "Stretch the string from {start} to {end} and tape it, level: it must read {length0}. If it doesn't, set both ends again. "
+        "Stand at {start}, face {end}: the curve is on your {hand}."
+    ),
+    "step.stake_back": (
+        "{stake}: string from {start} to {end}; its middle is at {length0} from either end. MIND: the string lies outside the arc here. "
+        "From the middle square off the OTHER way, to the {hand} (facing {end} from {start}), {length1}. Drive {stake}."
+    ),
     "step.stake": (
         "{stake}: string from {start} to {end}; its middle is at {length0} from either end. From the middle square off to the "
         "{hand} (facing {end} from {start}) {length1}; slide the tip until {start} to {stake} and {stake} to {end} read the same "
