@@ -53,8 +53,10 @@ def meet_ground(drawn: Arc, job: Job) -> Ground:
     first, second = found.levelled
     chord, apart = (first + second) / 2, abs(first - second)
     close = max(CLOSE_MARKS * job.tape.mark, CLOSE_PART * drawn.chord)
+    outward = max(job.outward, -drawn.radius)  # an offset past the centre is refused later
+    staked = drawn.concentric(outward)
     feet = job.tape.unit in ("ft-in", "ft")
-    looks_like = tuple(slips(drawn, chord, list(swapped(job.tape, drawn.chord, close)), close, feet))
+    looks_like = tuple(slips(drawn, staked, chord, list(swapped(job.tape, drawn.chord, close)), close, feet))
     options = tuple(fit_chord(drawn, chord, hold) for hold in HOLDS)
     reason = None
     if apart > close:

@@ -74,6 +74,9 @@ def lay_out(job: Job) -> Layout:
         settled, hand = Settled(arc, None, ()), "left" if bulges_left else "right"
     else:
         settled = settle(list(job.givens), job.greater, job.tape.show)
+    if job.found and job.start != "ends":
+        # The ends would be set again from what is there and never read the chord found.
+        raise bad("start", "start.found_needs_ends")
     ground = meet_ground(settled.arc, job) if job.found else None
     drawn = ground.arc if ground else settled.arc
     if job.start == "corner" and not drawn.has_corner:

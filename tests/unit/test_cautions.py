@@ -174,3 +174,35 @@ def test_an_offset_string_is_taped():
     steps = answer({**PLAIN, "offset": "1-1/2 in", "toward": "outside"})["steps"]
     (string,) = [step for step in steps if step["kind"] == "string"]
     assert string["measures"][0]["shown"] in string["text"]
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        {"driven": "board", "offset": "1.5", "toward": "outside"},
+        {"driven": "hub", "offset": "1.2 mm", "toward": "outside"},
+        {"tolerance": "10 ft"},
+    ],
+)
+def test_sizes_that_nothing_has_are_asked_about(more):
+    assert told("Make sure of", **more)
+
+
+def test_a_stake_got_out_of_tolerance_is_to_be_moved():
+    assert told("move it, or ask", got=[{"stake": "M", "sagitta": "5 ft 3-1/2 in"}])
+    assert not told("move it, or ask", got=[{"stake": "M", "sagitta": "5 ft 3-1/8 in"}])
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_the_corner_must_lie_on_the_curves_hand(side):
+    steps = answer({**PLAIN, "start": "corner", "side": side})["steps"]
+    (step,) = [step for step in steps if step["kind"] == "from_corner"]
+    assert f"P must be on your {side}" in step["text"]
+
+
+def test_ends_and_ties_that_can_be_mixed_up_are_told():
+    post = {"to": "the post", "distance": "9 ft"}
+    assert told("same landmark", ends={"A": "lamp post", "B": "Lamp post"})
+    assert not told("same landmark", ends={"A": "lamp post", "B": "gate pier"})
+    assert told("same thing", ties={"A": [post, post]})
+    assert not told("same thing", ties={"A": [post, {"to": "the wall", "distance": "9 ft"}]})

@@ -156,3 +156,18 @@ def test_an_inch_on_a_long_chord_is_still_an_inch():
     drawn = {"arc": {"chord": "190 ft", "sagitta": "40 ft"}, "side": "left"}
     found = answer({**drawn, "found": {"chord": ["190 ft 1 in"] * 2, "tape": "level", "hold": "radius"}})
     assert any("inch" in text for text in found["fit"]["slips"])
+
+
+def test_a_chord_taped_between_the_stakes_is_told_for_what_it_is():
+    """Stakes 1-1/2 in outside a 25-ft return: the stakes' chord with 3/4 in more, not the drawn one with 2.8 in more."""
+    job = {"arc": {"radius": "25 ft", "central_angle": "88°30'"}, "offset": "1-1/2 in", "toward": "outside"}
+    found = answer({**job, "found": {"chord": ["35 ft 1-1/2 in"] * 2, "tape": "level", "hold": "radius"}})
+    assert any("between the stakes" in text for text in found["fit"]["slips"])
+    assert found["fit"]["reason"] == "slip"
+
+
+@pytest.mark.parametrize("start", ["corner", "one-end", "neither"])
+def test_a_chord_is_found_between_ends_that_exist(start):
+    with pytest.raises(BadJob) as refusal:
+        answer({**DRAWN, "start": start, "found": {"chord": ["38 ft", "38 ft"], "tape": "level"}})
+    assert refusal.value.field == "start"

@@ -98,3 +98,11 @@ def test_the_hand_is_said_the_same_everywhere():
         assert f"on your {side.upper()}" in text
         assert f"to the {side}" in text
         assert f"to the {other}" not in text.replace("to the right reading", "")
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_no_length_is_broken_over_two_lines(name):
+    lines = sheet_text(answer(JOBS[name])).splitlines()
+    prose = [line for line in lines if line.startswith(("- ", "! ", "> ", "  ")) and not line.startswith("  " * 20)]
+    for line in prose:
+        assert not line.endswith("'") or line.endswith("s'"), line

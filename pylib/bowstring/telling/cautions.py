@@ -14,6 +14,12 @@ from bowstring.words import say
 SENSITIVE = 0.01
 """Part of the radius: a tape mark that moves it by more is told."""
 
+LIKELY = {"board": (0.003, 0.1), "hub": (0.15, 30.0)}
+"""Metres between which a form board's thickness and a hub line's distance lie (common practice, no source)."""
+
+LIKELY_TOLERANCE = 0.05
+"""Metres: nobody sets forms to a coarser tolerance (common practice, no source)."""
+
 OUT_OF_HAND = 1.05
 """A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
 
@@ -60,6 +66,8 @@ def told_cautions(layout: Layout) -> list[str]:
         *_ground(layout),
         *_givens(layout),
         *_line(layout),
+        *_ends(layout),
+        *_sizes(layout),
         *_got(layout),
         *_sharpness(layout),
         *_marks(layout),
@@ -160,6 +168,9 @@ def _got(layout: Layout) -> Iterator[str]:
         }
         far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
         yield say("caution.got_far" if far else "caution.got", **values)
+        tolerance = layout.job.tolerance
+        if tolerance is not None and abs(layout.misses.by_stake[stake]) > tolerance:
+            yield say("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), miss=values["miss"])
 
 
 def _sharpness(layout: Layout) -> Iterator[str]:
@@ -197,6 +208,26 @@ def _sharpness(layout: Layout) -> Iterator[str]:
                 change=percent(change),
                 better=say("caution.better_points"),
             )
+
+
+def _ends(layout: Layout) -> Iterator[str]:
+    """Ends that could be taken for one another: swapped, they put the curve on the other hand."""
+    landmarks = [landmark.casefold() for landmark in layout.job.ends.values() if landmark]
+    if len(landmarks) == 2 and landmarks[0] == landmarks[1]:
+        yield say("caution.same_landmark")
+    for end, ties in layout.job.ties.items():
+        if len({tie.to.casefold() for tie in ties}) < len(ties):
+            yield say("caution.same_tie", end=end)
+
+
+def _sizes(layout: Layout) -> Iterator[str]:
+    """Sizes that no board, hub or tolerance has: most likely a number in another unit than was meant."""
+    job = layout.job
+    low, high = LIKELY.get(job.driven or "", (0.0, float("inf")))
+    if job.outward and not low <= abs(job.outward) <= high:
+        yield say(f"caution.unlikely_{job.driven}", shown=job.tape.both(abs(job.outward)))
+    if job.tolerance is not None and job.tolerance > LIKELY_TOLERANCE:
+        yield say("caution.unlikely_tolerance", shown=job.tape.both(job.tolerance))
 
 
 def _marks(layout: Layout) -> Iterator[str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from html import escape
 
-_NUMBER = re.compile(
+NUMBER = re.compile(
     r"-?\d+' \d+(?:-\d+/\d+)?\"|-?\d+/\d+\"|-?\d+(?:-\d+/\d+)?\"|-?(?:\d+-)?\d+/\d+ in\b"
     r"|-?\d+(?:\.\d+)? (?:ft|in|mm|m|%)(?!\w)|\d+°(?:\d+'(?:\d+\")?)?|\d+(?:-\d+){2}\b"
 )
@@ -17,7 +17,7 @@ def marked(text: str) -> str:
     5' at a line's end and 3" at the next one's start would be read as another length.
     """
     pieces, place = [], 0
-    for found in _NUMBER.finditer(text):
+    for found in NUMBER.finditer(text):
         pieces += [escape(text[place : found.start()]), f'<span class="n">{escape(found[0])}</span>']
         place = found.end()
     return "".join([*pieces, escape(text[place:])])

@@ -6,10 +6,12 @@ import textwrap
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
+from bowstring.views.markup import NUMBER
 from bowstring.views.outline import Block, Items, Paragraph, Section, Table, outline
 from bowstring.words import say
 
 WIDTH = 80
+HELD = "\N{NO-BREAK SPACE}"
 GAP = 2
 """Columns between the columns of a table."""
 
@@ -46,7 +48,10 @@ def _block(block: Block) -> Iterator[str]:
 
 
 def _wrapped(text: str, sign: str) -> list[str]:
-    return textwrap.wrap(text, WIDTH, initial_indent=sign, subsequent_indent=" " * len(sign))
+    """Wrap a text, no length or angle broken over two lines: 4' here and 8-7/8" there would be read as another."""
+    held = NUMBER.sub(lambda found: found[0].replace(" ", HELD), text)
+    lines = textwrap.wrap(held, WIDTH, initial_indent=sign, subsequent_indent=" " * len(sign), break_on_hyphens=False)
+    return [line.replace(HELD, " ") for line in lines]
 
 
 def _table(table: Table) -> Iterator[str]:

@@ -67,9 +67,10 @@ def level_length(on_the_ground: float, fall: float) -> float:
     return sqrt((on_the_ground - fall) * (on_the_ground + fall))
 
 
-def slips(drawn: Arc, found: float, swapped: Sequence[float], near: float, feet: bool) -> Iterator[Slip]:
+def slips(drawn: Arc, staked: Arc, found: float, swapped: Sequence[float], near: float, feet: bool) -> Iterator[Slip]:
     """Yield each slip that would explain the difference between the drawn chord and the one found, in metres.
 
+    With an offset a chord nearer to that of the ``staked`` arc was likely taped between the stakes.
     ``swapped`` are readings that swapped neighbouring digits of the drawn chord would give; ``near`` is how close a
     slip must come to explain it; ``feet``: the tape reads feet. A difference under ``near`` is none.
     """
@@ -80,6 +81,8 @@ def slips(drawn: Arc, found: float, swapped: Sequence[float], near: float, feet:
     for kind, size in whole:
         if abs(abs(difference) - size) <= min(near, size / 8):
             yield Slip(kind, drawn.chord + (size if difference > 0 else -size))
+    if abs(staked.chord - drawn.chord) > near and abs(found - staked.chord) < abs(difference):
+        yield Slip("stakes_chord", staked.chord)
     others = [("arc_for_chord", drawn.arc_length)]
     if feet:
         others += [

@@ -47,6 +47,12 @@ MESSAGES = {
         "The drawing's numbers are not to the face, but a board stands here: its face would stand on the drawn line itself. Add the way "
         "from that line to the face to the offset, or ask for the face's own numbers. Don't build before."
     ),
+    "caution.same_landmark": "Both ends have the same landmark: whoever swaps them puts the curve on the other hand. Name them apart.",
+    "caution.same_tie": "Both ties of end {end} go to the same thing: that can't find it again. Tie it to two.",
+    "caution.unlikely_board": "A board {shown} thick? Make sure of its unit before building.",
+    "caution.unlikely_hub": "Hubs {shown} off the line? Make sure of the unit before building.",
+    "caution.unlikely_tolerance": "A tolerance of {shown}? Make sure of its unit: a check that allows so much sees nothing.",
+    "caution.got_over": "Stake {stake} stands {miss} off the arc and {tolerance} is allowed: move it, or ask.",
     "caution.got": "Stake {stake} stands {miss} off the arc ({stands} in place of {wanted}); the numbers after it allow for that.",
     "caution.got_far": (
         "Stake {stake} was got at {stands} where {wanted} was wanted, {miss} off the arc: that looks like a slip. Measure it again "

@@ -19,7 +19,7 @@ MESSAGES = {
     "form.section_ties.help": "For each end the distances to two things that stay: a wall's corner, a hydrant.",
     "form.section_fine": "How fine",
     "form.section_found": "The chord as found on the ground",
-    "form.section_found.help": "When A to B doesn't read what the drawing says. Measure it twice, once from each end.",
+    "form.section_found.help": "When the drawn line's ends don't read what the drawing says. Measure twice, once from each end; where stakes stand off the line, from A0 to B0 and not between the stakes.",
     "form.section_got": "What was really got at a stake",
     "form.section_got.help": (
         "When a stake stands and can't be moved: its sagitta, or both half chords, as they read. The numbers after it then bring the "

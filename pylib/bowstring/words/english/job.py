@@ -51,6 +51,11 @@ MESSAGES = {
     "job.too_large.remedy": "Give a job file, not something else; an ordinary one has a few hundred characters.",
     "job.not_plain.wrong": "The job holds something that no job file can hold.",
     "job.not_plain.remedy": "Use texts, numbers, true, false, rows and groups only.",
+    "start.found_needs_ends.wrong": "A chord was found on the ground, so both ends stand there already; this sets them anew.",
+    "start.found_needs_ends.remedy": (
+        "Say that both ends exist, or leave the found chord out. Ends set from a corner that don't read the chord mean that the "
+        "straights don't meet at the drawing's angle: ask."
+    ),
     "start.no_corner.wrong": "This arc turns 180° or more, so its straights have no corner on its side.",
     "start.no_corner.remedy": "Start from both ends, or from one end and its straight.",
     "offset.over_radius.wrong": "The offset toward the centre is as much as the radius ({radius}) or more.",

@@ -59,6 +59,7 @@ MESSAGES = {
     "fit.do_not_build": (
         "Do not build this: ask. Over the found chord ({found}, drawn {drawn}) the ends turn by {kink}, or the curve is another one."
     ),
+    "slip.stakes_chord": "the chord between the stakes taken for the drawn line's, A0 to B0: it would be {would_be}.",
     "slip.foot": "a foot miscounted: it would be {would_be}.",
     "slip.inch": "an inch miscounted or a hook's inch: it would be {would_be}.",
     "slip.metre": "a metre miscounted: it would be {would_be}.",

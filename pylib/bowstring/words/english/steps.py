@@ -31,22 +31,23 @@ MESSAGES = {
     ),
     "step.from_corner": (
         "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
-        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask."
+        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it "
+        "isn't, stop."
     ),
     "step.offset_away_arc": (
-        "{end}: carry the line from {other} on past {start} for {length0}, mark a foot there, and square off toward the curve's "
+        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it toward the curve's "
         "side {length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_away_back": (
-        "{end}: carry the line from {other} on past {start} for {length0}, mark a foot there, and square off away from the "
+        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it away from the "
         "curve's middle {length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_arc": (
-        "{end}: from {start} measure toward {other} {length0}, mark a foot there, and square off toward the curve's side "
+        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it toward the curve's side "
         "{length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_back": (
-        "{end}: from {start} measure toward {other} {length0}, mark a foot there, and square off away from the curve's middle "
+        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it away from the curve's middle "
         "{length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_away": "{end}: carry the line from {other} on past {start} for {length0}: set {end}.",
