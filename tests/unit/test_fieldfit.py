@@ -159,7 +159,7 @@ def test_an_inch_on_a_long_chord_is_still_an_inch():
 
 
 def test_a_chord_taped_between_the_stakes_is_told_for_what_it_is():
-    """Stakes 1-1/2 in outside a 25-ft return: the stakes' chord with 3/4 in more, not the drawn one with 2.8 in more."""
+    """Stakes 1-1/2 in outside a 25-ft return: the stakes' own chord and 3/4 in, not the drawn one and 2.8 in."""
     job = {"arc": {"radius": "25 ft", "central_angle": "88°30'"}, "offset": "1-1/2 in", "toward": "outside"}
     found = answer({**job, "found": {"chord": ["35 ft 1-1/2 in"] * 2, "tape": "level", "hold": "radius"}})
     assert any("between the stakes" in text for text in found["fit"]["slips"])

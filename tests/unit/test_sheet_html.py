@@ -127,7 +127,8 @@ def test_nothing_that_was_typed_becomes_markup() -> None:
     assert not {"img", "script"} & {tag for tag, _ in sheet.tags}
     assert sheet.words.count(EVIL) >= 2
     assert sheet.words.count(EVIL[:40]) >= 8
-    clean = sheet_html(answer({**DEMO, "ties": {end: [{"to": "wall", "distance": "3 ft"}] * 2 for end in "AB"}}))
+    ties = {end: [{"to": "wall", "distance": "3 ft"}] * 2 for end in "AB"}
+    clean = sheet_html(answer({**DEMO, "ends": {"A": "wall", "B": "wall"}, "ties": ties}))
     assert [tag for tag, _ in sheet.tags if tag != "span"] == [tag for tag, _ in Sheet(clean).tags if tag != "span"]
 
 
