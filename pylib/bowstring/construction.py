@@ -123,14 +123,22 @@ class Step:
         level: 0 while the ends are found, then the halving level.
         moves: how its marks come about, in order.
         measures: what is measured, each the distance of its marks.
-        values: lengths in metres and texts that the sentence shows besides.
+        names: the marks that its sentence names, by their part in it: ``stake``, ``start``, ``end``, ``other``.
+        sagitta: the sagitta wanted at its stake in metres, negative where the string lies outside the arc; ``None``
+            for a step that sets no stake.
     """
 
     kind: str
     level: int
     moves: tuple[Move, ...]
     measures: tuple[Measure, ...] = ()
-    values: Mapping[str, object] = field(default_factory=dict)
+    names: Mapping[str, str] = field(default_factory=dict)
+    sagitta: float | None = None
+
+    @property
+    def stake(self) -> str | None:
+        """The stake that this step drives, if it drives one."""
+        return self.names.get("stake")
 
     @property
     def sets(self) -> tuple[str, ...]:
@@ -173,11 +181,13 @@ class Recipe:
         level: int,
         moves: Iterable[Move] = (),
         measure: Iterable[tuple[str, str]] = (),
-        **values: object,
+        *,
+        sagitta: float | None = None,
+        **names: str,
     ) -> None:
         """Carry out one step: place its marks, and take the measures between pairs of marks that now stand."""
         moves = tuple(moves)
         for move in moves:
             self.at[move.mark] = move.place(self.at, exact)
         measures = tuple(Measure(start, end, distance(self.at[start], self.at[end])) for start, end in measure)
-        self.steps.append(Step(kind, level, moves, measures, values))
+        self.steps.append(Step(kind, level, moves, measures, names, sagitta))

@@ -18,13 +18,11 @@ class Found:
     """The chord as it was found.
 
     Attributes:
-        chords: the two measurements as taped, metres.
-        levelled: the same, level.
+        levelled: the two measurements, level, metres.
         hold: what to hold, or ``None`` while that isn't chosen.
         sure: the crew measured again and is sure.
     """
 
-    chords: tuple[float, float]
     levelled: tuple[float, float]
     hold: str | None
     sure: bool
@@ -48,7 +46,7 @@ def read_found(reader: Reader) -> Found | None:
     if fall and fall >= min(chords):
         raise bad(found.field("fall"), "found.fall_over_length")
     levelled = level_length(chords[0], fall or 0.0), level_length(chords[1], fall or 0.0)
-    return Found(chords, levelled, found.choice("hold", HOLDS), bool(found.flag("sure")))
+    return Found(levelled, found.choice("hold", HOLDS), bool(found.flag("sure")))
 
 
 def read_got(reader: Reader) -> dict[str, Got]:

@@ -92,9 +92,9 @@ def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = st
     """Return the arc of two or more givens.
 
     ``greater`` takes the larger angle where nothing else chooses between two arcs; ``show`` writes a length in
-    metres into a
-    refusal. Raises ``BadJob`` when the givens
-    can't settle an arc: too few, or no pair of them belongs to any arc.
+    metres into a refusal.
+
+    Raises ``BadJob`` when the givens can't settle an arc: too few, or no pair of them belongs to any arc.
     """
     ordered = sorted(givens, key=lambda given: FIELDS.index(given.field))
     pairs = [(a, b) for a, b in combinations(ordered, 2) if a.measure != b.measure]

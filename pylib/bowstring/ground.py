@@ -10,8 +10,9 @@ from bowstring.arc import Arc
 from bowstring.errors import BadJob, bad
 from bowstring.job import Job
 from bowstring.lengths import read_length
+from bowstring.sizes import FOOT
 from bowstring.tape import Tape
-from bowstring.walks.fieldfit import FOOT, HOLDS, Fit, Slip, fit_chord, slips
+from bowstring.walks.fieldfit import HOLDS, Fit, TapeSlip, fit_chord, slips
 
 CLOSE_MARKS = 2
 CLOSE_PART = 1 / 2000
@@ -38,7 +39,7 @@ class Ground:
 
     found: float
     apart: float
-    slips: tuple[Slip, ...]
+    slips: tuple[TapeSlip, ...]
     options: tuple[Fit, ...]
     taken: Fit | None
     reason: str | None
@@ -55,7 +56,7 @@ def meet_ground(drawn: Arc, job: Job) -> Ground:
     close = max(CLOSE_MARKS * job.tape.mark, CLOSE_PART * drawn.chord)
     outward = max(job.outward, -drawn.radius)  # an offset past the centre is refused later
     staked = drawn.concentric(outward)
-    feet = job.tape.unit in ("ft-in", "ft")
+    feet = job.tape.feet
     looks_like = tuple(slips(drawn, staked, chord, list(swapped(job.tape, drawn.chord, close)), close, feet))
     options = tuple(fit_chord(drawn, chord, hold) for hold in HOLDS)
     reason = None
@@ -81,7 +82,7 @@ def swapped(tape: Tape, length: float, near: float) -> Iterator[float]:
     In the job's own unit, feet also in decimals. A swap among the last digits changes no more than a real difference
     would, so what comes within a few times ``near`` explains nothing.
     """
-    texts = {tape.show(length)} | ({f"{length / FOOT:.2f} ft"} if tape.unit in ("ft-in", "ft") else set())
+    texts = {tape.show(length)} | ({f"{length / FOOT:.2f} ft"} if tape.feet else set())
     seen: set[int] = set()
     for text in sorted(texts):
         for place, (one, other) in enumerate(pairwise(text)):

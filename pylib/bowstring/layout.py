@@ -14,11 +14,12 @@ from bowstring.job import Job
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
 from bowstring.plane import Point
+from bowstring.sizes import FOUR_FEET
 from bowstring.walks.checks import Check, find_checks
 from bowstring.walks.replay import Misses, misses, replay
 from bowstring.walks.rule import rule_misses
 
-GAP_FEET, GAP_METRES = 1.2192, 1.2
+GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
 """Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
 
 FEW_MARKS = 4
@@ -123,7 +124,7 @@ def _levels_for(job: Job, staked: Arc) -> int:
             most=MOST_LEVELS,
             gap=job.tape.show(staked.part(2**MOST_LEVELS).chord),
         )
-    widest = GAP_FEET if job.tape.unit in ("ft-in", "ft") else GAP_METRES
+    widest = GAP_FEET if job.tape.feet else GAP_METRES
     levels = 1
     while (
         levels < MOST_LEVELS

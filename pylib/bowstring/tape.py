@@ -63,6 +63,11 @@ class Tape:
         """The mark in metres, exactly."""
         return self._mark * _SHOWN_IN[self.unit][0]
 
+    @property
+    def feet(self) -> bool:
+        """Whether the tape reads feet, in inches or in decimals."""
+        return self.unit in ("ft-in", "ft")
+
     def round(self, metres: float) -> float:
         """Return the nearest mark, metres: the correctly rounded product of a count and the exact mark."""
         return float(_count(metres, self._step) * self._step)
@@ -73,10 +78,6 @@ class Tape:
         if self.unit == "ft-in":
             return _feet_inches(count, self._mark.denominator)
         return f"{_decimal(count * self._mark, _places(self._mark))} {self.unit}"
-
-    def show_signed(self, metres: float) -> str:
-        """Return ``show`` with its sign always written; zero has none."""
-        return ("+" if _count(metres, self._step) > 0 else "") + self.show(metres)
 
     def show_small(self, metres: float) -> str:
         """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``."""
@@ -110,7 +111,7 @@ class Tape:
         ticks = _count(metres, INCH / 32)
         inches = _feet_inches(ticks, 32)
         exact = _same(metres, ticks * INCH / 32)
-        if self.unit in ("ft-in", "ft"):
+        if self.feet:
             feet = _decimal(_count(metres, FOOT / 10**4) * Fraction(1, 10**4), 4)
             return say("tape.both_exact" if exact else "tape.both_about", inches=inches, feet=f"{feet} ft")
         tenths = _count(metres, _MILLIMETRE / 10)

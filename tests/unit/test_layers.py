@@ -16,7 +16,7 @@ LONGEST = 400  # lines
 # Lowest first. A module imports from its own layer and from those above it in this list; a name that ends in
 # a point stands for everything below that package.
 LAYERS: list[list[str]] = [
-    ["version"],
+    ["version", "sizes"],
     ["words", "words."],
     ["errors"],
     ["echo", "numerals", "lengths", "angles", "tape"],

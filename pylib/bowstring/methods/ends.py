@@ -9,8 +9,9 @@ from __future__ import annotations
 from bowstring.arc import Arc
 from bowstring.construction import Along, Move, Recipe, SquareOff, Take
 from bowstring.plane import Point
+from bowstring.sizes import TEN_FEET
 
-BACK = 3.048
+BACK = TEN_FEET
 """Metres (10 ft): how far back on a straight the mark is taken that shows its direction."""
 
 TOO_SHORT = 1e-9

@@ -71,8 +71,7 @@ def halve(
 
     Without ``sagitta_of_level`` every sagitta is the one that brings the stake onto the arc: exact, and, from a chord
     whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the
-    rule of
-    thumb) the level's sagitta is taken whatever comes.
+    rule of thumb) the level's sagitta is taken whatever comes.
 
     Raises ``TapesDontMeet`` and ``OffTheArc``.
     """
@@ -117,7 +116,7 @@ def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta:
             stake=stake,
             start=start,
             end=end,
-            wanted=sagitta,
+            sagitta=sagitta,
         )
     except TapesDontMeet:
         raise TapesDontMeet(stake) from None

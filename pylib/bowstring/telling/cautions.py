@@ -150,7 +150,6 @@ def _line(layout: Layout) -> Iterator[str]:
         yield say("caution.hand_unsaid", side=say(f"hand.{layout.side}"))
     if layout.job.drawn_to in (None, "unsure"):
         yield say("caution.line_unsure" if layout.job.drawn_to else "caution.line_unsaid")
-
     elif layout.job.driven == "board" and layout.job.drawn_to != "face":
         yield say("caution.board_off_face")
 
@@ -158,8 +157,8 @@ def _line(layout: Layout) -> Iterator[str]:
 def _got(layout: Layout) -> Iterator[str]:
     tape = layout.job.tape
     for stake in layout.job.got:
-        step = next(step for step in layout.recipe.steps if step.values.get("stake") == stake)
-        wanted, stands = float(str(step.values["wanted"])), step.measures[1].length
+        step = next(step for step in layout.recipe.steps if step.stake == stake)
+        wanted, stands = step.sagitta or 0.0, step.measures[1].length
         values = {
             "stake": stake,
             "miss": tape.show_small(layout.misses.by_stake[stake]),

@@ -6,20 +6,20 @@ from math import degrees
 
 from bowstring.arc import Arc
 from bowstring.layout import FEW_MARKS, Layout
+from bowstring.sizes import FOOT, INCH
 from bowstring.tape import Tape
 from bowstring.telling.numbers import decimal, decimal_unit
-from bowstring.walks.replay import quarter_sagitta
-from bowstring.walks.rule import next_sagitta
-from bowstring.walks.squaring import BY_EYE, SQUARE_BLADE, Slip, Squaring, squaring_of
+from bowstring.walks.rule import next_sagitta, quarter_sagitta
+from bowstring.walks.squaring import BY_EYE, SQUARE_BLADE, SideSlip, Squaring, squaring_of
 from bowstring.words import say
 
-TALL = {"ft-in": 0.3048, "ft": 0.3048, "m": 0.3, "mm": 0.3}
+TALL = {"ft-in": FOOT, "ft": FOOT, "m": 0.3, "mm": 0.3}
 """Metres: a sagitta shorter than this is set with a framing square, a taller one by sliding its tip."""
 
 ENOUGH = 2000
 """Units of the last digit written that a difference must have to be worked with by hand."""
 
-UNIT_LEG = {"ft-in": 0.3048, "ft": 0.3048, "m": 0.1, "mm": 0.1}
+UNIT_LEG = {"ft-in": FOOT, "ft": FOOT, "m": 0.1, "mm": 0.1}
 """Metres: whole-number triangles are built of these."""
 
 
@@ -127,12 +127,12 @@ def _lines(tape: Tape, ways: Squaring, another_level: bool) -> list[str]:
             long_side=tape.show(ways.triangle.long_side),
         )
         lines.append(text + _cost(tape, ways.triangle_slip, another_level))
-    lines.append(say("square.blade", blade=f"{SQUARE_BLADE / 0.0254:.0f}-in") + _cost(tape, ways.square, another_level))
+    lines.append(say("square.blade", blade=f"{SQUARE_BLADE / INCH:.0f}-in") + _cost(tape, ways.square, another_level))
     lines.append(say("square.eye", degrees=f"{degrees(BY_EYE):.0f}") + _cost(tape, ways.eye, another_level))
     return lines
 
 
-def _cost(tape: Tape, slip: Slip, another_level: bool) -> str:
+def _cost(tape: Tape, slip: SideSlip, another_level: bool) -> str:
     costs = {
         "aside": tape.show_cost(slip.aside),
         "here": tape.show_cost(slip.here),

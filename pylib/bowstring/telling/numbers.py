@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bowstring.angles import show_dms
+from bowstring.sizes import FOOT
 from bowstring.tape import Tape
 
-_DECIMALS = {"ft-in": (0.3048, "ft", 4), "ft": (0.3048, "ft", 4), "m": (1.0, "m", 4), "mm": (0.001, "mm", 1)}
+_DECIMALS = {"ft-in": (FOOT, "ft", 4), "ft": (FOOT, "ft", 4), "m": (1.0, "m", 4), "mm": (0.001, "mm", 1)}
 
 
 def decimal(tape: Tape, metres: float) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from bowstring.layout import Layout
-from bowstring.telling.numbers import decimal, decimal_unit
 from bowstring.walks.rule import SEMICIRCLE, alternate_reading, good_up_to
 from bowstring.words import say
 
@@ -145,20 +144,21 @@ def told_stick(layout: Layout) -> dict[str, object]:
     One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
     """
     tape = layout.job.tape
-    marks = []
+    marks: list[tuple[float, str, str]] = []
     for level in range(layout.levels, 0, -1):
         readings: dict[str, tuple[float, list[str]]] = {}
         for step in layout.recipe.steps:
-            if step.level == level and step.kind != "stake_back":
+            # A stake that is set the other way has no place on a stick that is held one way.
+            if step.level == level and step.stake and (step.sagitta or 0.0) >= 0:
                 length = step.measures[1].length
-                readings.setdefault(tape.show(length), (length, []))[1].append(str(step.values["stake"]))
+                readings.setdefault(tape.show(length), (length, []))[1].append(step.stake)
         for shown, (length, stakes) in readings.items():
             names = _names(stakes) if len(readings) == 1 else ", ".join(stakes)
             label = say("stick.level", level=level, stakes=names)
-            marks.append({"label": label, "distance": length, "shown": shown})
-    # A stake that is set the other way has no place on a stick that is held one way.
-    marks.sort(key=lambda mark: float(str(mark["distance"])))
-    return {"length": max((float(str(mark["distance"])) for mark in marks), default=0.0), "marks": marks}
+            marks.append((length, label, shown))
+    marks.sort()
+    rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
+    return {"length": marks[-1][0], "marks": rows}
 
 
 def _names(stakes: list[str]) -> str:
@@ -198,5 +198,4 @@ def told_fit(layout: Layout) -> dict[str, object] | None:
         "slips": [say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)) for slip in ground.slips],
         "options": options,
         "reason": ground.reason,
-        "decimal": f"{decimal(tape, ground.found)} {decimal_unit(tape)}",
     }

@@ -32,10 +32,10 @@ def told_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object
                 "number": number,
                 "level": step.level,
                 "kind": step.kind,
-                "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if step.level else ""),
+                "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if step.stake else ""),
                 "cautions": _cautions(layout, step, number),
                 "marks": list(step.sets),
-                "to": step.values.get("end"),
+                "to": step.names.get("end"),
                 "measures": [told_measure(measure, texts) for measure in step.measures],
             }
         )
@@ -50,7 +50,7 @@ def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
         return [say("caution.wind", chord=tape.show(chord), bow=bow, wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)]
     if number == 1:
         return [say("caution.tape_zero"), say("caution.slope")]
-    if step.values.get("stake") == "M":
+    if step.stake == "M":
         return [say("caution.services")]
     return []
 
@@ -67,7 +67,7 @@ def told_measure(measure: Measure, texts: dict[str, str]) -> dict[str, object]:
 
 def _half_chord(layout: Layout, step: Step) -> float:
     at = layout.recipe.at
-    return distance(at[str(step.values["start"])], at[str(step.values["stake"])])
+    return distance(at[step.names["start"]], at[step.names["stake"]])
 
 
 def _kind(step: Step) -> str:
@@ -79,7 +79,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
     tape: Tape = layout.job.tape
     lengths = list(texts.values())
     values: dict[str, object] = {
-        **step.values,
+        **step.names,
         **{f"length{i}": text for i, text in enumerate(lengths)},
         "hand": say(f"hand.{layout.side}"),
         "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
@@ -87,11 +87,11 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
-    if step.kind == "stake_back":
-        values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
-    if "wanted" in step.values:
-        values["wanted"] = tape.show(float(str(step.values["wanted"])))
-        values["miss"] = tape.show_small(layout.misses.by_stake[str(step.values["stake"])])
+    if step.stake and step.sagitta is not None:
+        if step.sagitta < 0:
+            values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
+        values["wanted"] = tape.show(abs(step.sagitta))
+        values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
     return say(f"step.{_kind(step)}", **values)
 
 

@@ -12,6 +12,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from bowstring.sizes import FOOT, INCH
 from bowstring.views.svg import Command, Point
 
 FLAT = 1 / 12
@@ -152,10 +153,10 @@ def round_length(target: float, unit: str) -> tuple[float, str, float]:
         number = max((step for step in steps if step * per <= target), default=steps[0])
         return number, unit, number * per
     feet = [step * 10.0**power for power in range(6) for step in (1, 2, 5)]
-    found = max((step for step in feet if step * 0.3048 <= target), default=0.0)
+    found = max((step for step in feet if step * FOOT <= target), default=0.0)
     if found:
-        return found, "ft", found * 0.3048
+        return found, "ft", found * FOOT
     inches = max(
-        (step for step in (0.125, 0.25, 0.5, 1.0, 2.0, 3.0, 6.0) if step * 0.0254 <= target), default=0.125
+        (step for step in (0.125, 0.25, 0.5, 1.0, 2.0, 3.0, 6.0) if step * INCH <= target), default=0.125
     )
-    return inches, "in", inches * 0.0254
+    return inches, "in", inches * INCH

@@ -1,1 +1,1 @@
-"""What walks over a construction: the rule of thumb, rounding, checks, squaring, the story stick, field fit."""
+"""What walks over a construction: replay, the rule of thumb, checks, squaring, field fit, wind."""

@@ -25,8 +25,7 @@ class Check:
         start, end: the names of its marks.
         distance: metres.
         per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the
-        sum of
-            |d distance / d across| over the stakes that it touches.
+            sum of |d distance / d across| over the stakes that it touches.
         along: metres from A on the long chord to the foot of an ordinate, else ``None``.
         level: the level whose stake it looks at.
     """

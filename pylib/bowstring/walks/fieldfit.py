@@ -13,11 +13,9 @@ from math import degrees, radians, sqrt, tan
 
 from bowstring.arc import Arc
 from bowstring.pairs import NoArc, Pair, arcs_of
+from bowstring.sizes import FOOT, INCH, TEN_FEET
 
 HOLDS = ("radius", "sagitta", "arc_length", "directions")
-
-TEN_FEET = 3.048
-"""Metres: a kink is told as how far the line is off after ten feet."""
 
 MOST_KINK = 0.5
 """Degrees: past this (an inch in ten feet) a sighted board shows a corner (common practice, no source)."""
@@ -25,12 +23,9 @@ MOST_KINK = 0.5
 MOST_CHANGE = 0.02
 """Part of the drawn radius or sagitta: past this it is another curve (common practice, no source)."""
 
-FOOT = 0.3048
-INCH = 0.0254
-
 
 @dataclass(frozen=True)
-class Slip:
+class TapeSlip:
     """What the difference between a found and a drawn length looks like; ``kind`` names its sentence."""
 
     kind: str
@@ -67,7 +62,9 @@ def level_length(on_the_ground: float, fall: float) -> float:
     return sqrt((on_the_ground - fall) * (on_the_ground + fall))
 
 
-def slips(drawn: Arc, staked: Arc, found: float, swapped: Sequence[float], near: float, feet: bool) -> Iterator[Slip]:
+def slips(
+    drawn: Arc, staked: Arc, found: float, swapped: Sequence[float], near: float, feet: bool
+) -> Iterator[TapeSlip]:
     """Yield each slip that would explain the difference between the drawn chord and the one found, in metres.
 
     With an offset a chord nearer to that of the ``staked`` arc was likely taped between the stakes.
@@ -80,9 +77,9 @@ def slips(drawn: Arc, staked: Arc, found: float, swapped: Sequence[float], near:
     whole = (("foot", FOOT), ("foot", 2 * FOOT), ("inch", INCH)) if feet else (("metre", 1.0), ("decimetre", 0.1))
     for kind, size in whole:
         if abs(abs(difference) - size) <= min(near, size / 8):
-            yield Slip(kind, drawn.chord + (size if difference > 0 else -size))
+            yield TapeSlip(kind, drawn.chord + (size if difference > 0 else -size))
     if abs(staked.chord - drawn.chord) > near and abs(found - staked.chord) < abs(difference):
-        yield Slip("stakes_chord", staked.chord)
+        yield TapeSlip("stakes_chord", staked.chord)
     others = [("arc_for_chord", drawn.arc_length)]
     if feet:
         others += [
@@ -91,7 +88,7 @@ def slips(drawn: Arc, staked: Arc, found: float, swapped: Sequence[float], near:
         ]
     for kind, would_be in (*others, *(("swapped_digits", reading) for reading in swapped)):
         if abs(would_be - drawn.chord) > near and abs(found - would_be) <= min(near, abs(would_be - drawn.chord) / 8):
-            yield Slip(kind, would_be)
+            yield TapeSlip(kind, would_be)
 
 
 def tenths_as_inches(length: float) -> float:

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 
 from bowstring.arc import Arc
 from bowstring.construction import Marks, Number, Recipe, Stake, play
-from bowstring.methods.halving import halve
 from bowstring.plane import Point
 
 SAME = 1e-9
@@ -51,15 +50,3 @@ def replay(recipe: Recipe, number: Number) -> Marks:
     """
     ends = {"A": recipe.at["A"], "B": recipe.at["B"]}
     return play((step for step in recipe.steps if step.level), number, ends)
-
-
-def quarter_sagitta(arc: Arc, level: int) -> float:
-    """Return the rule of thumb's sagitta of a level in metres: the first one, quartered once a level."""
-    return float(arc.sagitta / 4 ** (level - 1))
-
-
-def rule_staked(arc: Arc, levels: int) -> Marks:
-    """Return where the marks stand when every sagitta is a quarter of the one before, from the rule's own stakes."""
-    recipe = Recipe({"A": Point(0.0, 0.0), "B": Point(arc.chord, 0.0)})
-    halve(recipe, arc, levels, sagitta_of_level=lambda level: quarter_sagitta(arc, level))
-    return recipe.at

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from math import sqrt
 
 from bowstring.arc import Arc
-from bowstring.construction import Stake
-from bowstring.methods.halving import stakes_of
+from bowstring.construction import Marks, Recipe, Stake
+from bowstring.methods.halving import halve, stakes_of
 from bowstring.pairs import arcs_of
 from bowstring.plane import Point, distance, middle
-from bowstring.walks.replay import Misses, misses, rule_staked
+from bowstring.walks.replay import Misses, misses
 
 LEVELS_THAT_TELL = 6
 """The rule's worst stake is within a hair of its final place by then: each further level adds a 64th of the one
@@ -19,6 +19,18 @@ before."""
 
 SEMICIRCLE = 0.5
 """Sagitta over chord of a half circle."""
+
+
+def quarter_sagitta(arc: Arc, level: int) -> float:
+    """Return the rule of thumb's sagitta of a level in metres: the first one, quartered once a level."""
+    return float(arc.sagitta / 4 ** (level - 1))
+
+
+def rule_staked(arc: Arc, levels: int) -> Marks:
+    """Return where the marks stand when every sagitta is a quarter of the one before, from the rule's own stakes."""
+    recipe = Recipe({"A": Point(0.0, 0.0), "B": Point(arc.chord, 0.0)})
+    halve(recipe, arc, levels, sagitta_of_level=lambda level: quarter_sagitta(arc, level))
+    return recipe.at
 
 
 @dataclass(frozen=True)

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from math import hypot, radians, sin, tan
 
 from bowstring.arc import Arc
+from bowstring.sizes import FOOT, FOUR_FEET, INCH
 
 WHOLE = ((3, 4, 5), (5, 12, 13), (8, 15, 17))
 """Right triangles of whole numbers that a crew uses (common practice, no source)."""
@@ -19,21 +20,21 @@ WHOLE = ((3, 4, 5), (5, 12, 13), (8, 15, 17))
 BY_EYE = radians(3)
 """How far off square a line set by eye may be (common practice, no source)."""
 
-SQUARE_BLADE = 0.6096
+SQUARE_BLADE = 24 * INCH
 """Metres: the 24-in blade of a framing square."""
 
-LONGEST_LEG = 9.144
+LONGEST_LEG = 30 * FOOT
 """Metres (30 ft): a longer leg of a squaring triangle gains little and wants another tape."""
 
 ROOM_PAST = 1.25
 """How far past the stake a leg out may reach, as a part of the sagitta."""
 
-LEAST_ROOM = 1.2192
+LEAST_ROOM = FOUR_FEET
 """Metres (4 ft): a leg out past the stake may always be this long."""
 
 
 @dataclass(frozen=True)
-class Slip:
+class SideSlip:
     """What a small mistake does.
 
     Attributes:
@@ -76,14 +77,14 @@ class Squaring:
     half: float
     sagitta: float
     half_chord: float
-    slide: Slip
+    slide: SideSlip
     triangle: Triangle | None
-    triangle_slip: Slip | None
-    square: Slip
-    eye: Slip
+    triangle_slip: SideSlip | None
+    square: SideSlip
+    eye: SideSlip
 
 
-def slip(arc: Arc, aside: float) -> Slip:
+def slip(arc: Arc, aside: float) -> SideSlip:
     """Return what ``aside`` metres of sideways slip at the tip of an arc's sagitta does.
 
     ``arc`` is the part of the arc over the chord that is being halved.
@@ -91,9 +92,8 @@ def slip(arc: Arc, aside: float) -> Slip:
     turned = aside / arc.radius
     here = aside * aside / (2 * arc.radius)
     # The longer half's own sagitta, R (1 - cos), against the one made for equal halves.
-    quarter = arc.half_angle / 4
-    next_level = 2 * arc.radius * sin(quarter + quarter + turned / 4) * sin(turned / 4)
-    return Slip(aside, here, next_level)
+    next_level = 2 * arc.radius * sin(arc.half_angle / 2 + turned / 4) * sin(turned / 4)
+    return SideSlip(aside, here, next_level)
 
 
 def squaring_of(arc: Arc, mark: float, unit_leg: float) -> Squaring:
