@@ -19,6 +19,9 @@ from bowstring.words import say
 
 Answer = Mapping[str, Any]
 
+WIDE = 4
+"""Columns from which a table is a block for each row on a narrow screen: a verdict off screen isn't read."""
+
 _WIDTHS = (*range(300, 481, 20), 520, 560, 640, 720, 800, 960, 1120, 1280, 1600, 2000, 2600, 3400)
 """Pixels: the steps in which the style gives a drawing the room that its words need."""
 
@@ -70,18 +73,20 @@ def _items(items: Items) -> str:
 
 def _table(table: Table, title: str) -> str:
     head = "".join(f'<th scope="col">{marked(cell)}</th>' for cell in table.head)
-    rows = "".join(f"<tr>{_row(row)}</tr>" for row in table.rows)
+    rows = "".join(f"<tr>{_row(row, table.head)}</tr>" for row in table.rows)
+    kind = ' class="wide"' if len(table.head) >= WIDE else ""
     caption = f"<caption>{marked(table.caption)}</caption>" if table.caption else ""
     name = escape(table.caption or title)
     return (
-        f'<div class="scroll" role="region" tabindex="0" aria-label="{name}"><table>{caption}'
+        f'<div class="scroll" role="region" tabindex="0" aria-label="{name}"><table{kind}>{caption}'
         f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>"
     )
 
 
-def _row(row: Sequence[str]) -> str:
+def _row(row: Sequence[str], head: Sequence[str]) -> str:
+    """Return a row; each cell carries its column's name, which a phone shows in place of the head."""
     first, *rest = row
-    cells = [f'<td>{marked(cell)}</td>' for cell in rest]
+    cells = [f'<td data-head="{escape(name)}">{marked(cell)}</td>' for name, cell in zip(head[1:], rest, strict=True)]
     return f'<th scope="row">{marked(first)}</th>{"".join(cells)}'
 
 
