@@ -1,6 +1,8 @@
 // The page's script: hands what is typed to Python's worker and puts back what comes.
 // Nothing is laid out, computed, rounded or worded here; the words shown before Python is up stand in the page.
 
+import { partsOf } from "./parts.js";
+
 const DELAY = 120; // milliseconds without a keystroke before Python is asked
 const PATIENCE = 60_000; // milliseconds before the page says that something takes too long
 
@@ -16,6 +18,8 @@ let ready = false;
 let delay = 0;
 let patience = 0;
 let dead = false; // Python couldn't be started
+let unitBefore = null; // the unit that bare numbers were typed in, until somebody says which one holds
+let unitShown = values().unit;
 let cleared = null; // what stood in the fields before they were emptied
 
 function values() {
@@ -69,7 +73,7 @@ function ask() {
   if (!ready || asked !== null) return; // asked again when Python is free
   asked = edition;
   wait("slow");
-  worker.postMessage({ id: edition, call: "sheet", payload: JSON.stringify({ fields: values() }) });
+  worker.postMessage({ id: edition, call: "sheet", payload: JSON.stringify({ fields: values(), unit_before: unitBefore }) });
 }
 
 const worker = new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
@@ -121,14 +125,19 @@ function show(result) {
   if (result.sign === "computed") replaceSheet(result.sheet);
   root.dataset.sheet = result.sign;
   delete root.dataset.stale;
-  status(result.example ? "example" : result.sign);
-  announce(words.live[result.sign]);
+  at("unit-note").hidden = !result.unit_note;
+  at("unit-note").firstElementChild.innerHTML = result.unit_note;
+  if (!result.unit_note) unitBefore = null; // nothing hangs on the unit
+  const state = result.example ? "example" : result.stop ? "stop" : result.sign;
+  status(state);
+  announce(words.live[state] ?? words.live[result.sign]);
 }
 
 function replaceSheet(html) {
   const shut = [...sheet.querySelectorAll("details:not([open])")].map((fold) => fold.id);
   sheet.innerHTML = html; // made and escaped by Python
   for (const id of shut) at(id)?.removeAttribute("open");
+  parts.refresh();
 }
 
 function showErrors(errors) {
@@ -173,11 +182,13 @@ function goTo(id) {
 // --- clearing, and bringing back
 
 function put(fields) {
+  unitBefore = null;
   for (const control of form.elements) {
     if (control.type === "radio") control.checked = fields[control.name] === control.value;
     else if (control.type === "checkbox") control.checked = control.name in fields;
     else if (control.name) control.value = fields[control.name] ?? "";
   }
+  unitShown = values().unit;
 }
 
 at("clear").addEventListener("click", () => {
@@ -207,6 +218,25 @@ addEventListener("beforeprint", () => {
 addEventListener("afterprint", () => {
   for (const fold of shutForPrint) fold.open = false;
 });
+
+// --- a unit changed under bare numbers
+
+form.addEventListener("input", () => {
+  const unit = values().unit;
+  if (unit !== unitShown) unitBefore = unitBefore === unit ? null : (unitBefore ?? unitShown);
+  unitShown = unit;
+});
+
+at("unit-keep").addEventListener("click", () => settleUnit(values().unit));
+at("unit-back").addEventListener("click", () => settleUnit(unitBefore));
+
+function settleUnit(unit) {
+  put({ ...values(), unit });
+  at("unit").focus();
+  changed();
+}
+
+const parts = partsOf(root, sheet, at);
 
 form.addEventListener("input", changed);
 form.addEventListener("submit", (event) => event.preventDefault());

@@ -29,9 +29,9 @@ LARGEST_DEGREES = 10**6
 SMALLEST_DEGREES = Fraction(1, 10**9)
 
 _WORDS = {
-    "deg": ("°", "deg", "degree", "degrees"),
-    "min": ("'", "min", "minute", "minutes"),
-    "sec": ('"', "sec", "second", "seconds"),
+    "deg": ("°", "d", "deg", "degs", "degree", "degrees"),
+    "min": ("'", "m", "min", "mins", "minute", "minutes"),
+    "sec": ('"', "s", "sec", "secs", "second", "seconds"),
 }
 _UNIT_OF = {word: unit for unit, words in _WORDS.items() for word in words}
 _SIZE = {"deg": Fraction(1), "min": Fraction(1, 60), "sec": Fraction(1, 3600)}
@@ -151,22 +151,37 @@ def _readings(parts: list[Part], units: list[str | None]) -> list[str]:
         return []
     texts = [part.quantity.text for part in parts]
     found = ["".join(text + mark for text, mark in zip(texts, ("°", "'", '"'), strict=False))]
-    if len(parts) == 2 and units[1] is None and all(part.quantity.shape == "whole" for part in parts):
+    # A degree sign or a colon has ended the degrees: 88°30 is no slip for 88.30.
+    ended = units[0] is not None or parts[1].joiner == ":"
+    if len(parts) == 2 and not ended and units[1] is None and all(part.quantity.shape == "whole" for part in parts):
         found.append(f"{texts[0]}.{texts[1]}°")
     return found
 
 
 def _good_readings(readings: list[str]) -> str:
-    """Return those readings that can be read in their turn, joined; an example when there are none."""
+    """Return those readings that can be read in their turn, each with its other form behind it, joined.
+
+    An example when there are none.
+    """
     good: list[str] = []
     for reading in readings:
+        told = reading if any(sign in "°'\"" or sign.isalpha() for sign in reading) else f"{reading}°"
         try:
-            _check(*_from_text(reading)[::2])
+            exact, _digit, sign = _from_text(told)
+            _check(exact, sign)
         except Refused:
             continue
-        if len(reading) <= ECHO_LIMIT:
-            good.append(reading)
+        if len(told) <= ECHO_LIMIT:
+            good.append(_with_other_form(told, exact))
     return either(good) if good else say("angle.example")
+
+
+def _with_other_form(reading: str, exact: Fraction) -> str:
+    """Return ``88°30' (= 88.5°)`` or ``88.30° (= 88°18'00")``, so that neither is taken for the other."""
+    degrees = float(exact)
+    other = show_decimal_degrees(degrees) if "'" in reading or '"' in reading else show_dms(degrees)
+    same = float(_from_text(other)[0]) == degrees
+    return say("angle.reading" if same else "angle.reading_about", reading=reading, other=other)
 
 
 def show_dms(degrees: float, seconds: bool = True) -> str:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from bowstring.job import Job, read_job
 from bowstring.layout import Layout, lay_out
-from bowstring.telling.cautions import told_cautions, told_given
+from bowstring.telling.cautions import told_cautions, told_stops
+from bowstring.telling.givens import told_given
 from bowstring.telling.halving import told_levels
 from bowstring.telling.notes import told_notes, told_top
 from bowstring.telling.numbers import shown_measures
@@ -35,6 +36,7 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "offset": _offset(read),
         "given": told_given(layout),
         "fit": told_fit(layout),
+        "held": bool(layout.ground and layout.ground.taken),
         "halving": told_levels(layout),
         "gap": told_gap(layout),
         "rule": told_rule(layout),
@@ -45,6 +47,7 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "checks": told_checks(layout, shown),
         "stick": told_stick(layout),
         "warnings_top": told_top(),
+        "stops": told_stops(layout),
         "cautions": told_cautions(layout),
         "notes": told_notes(layout),
     }
@@ -91,15 +94,16 @@ def _stakes(layout: Layout) -> list[dict[str, object]]:
     rows, tape = [], layout.job.tape
     for stake in layout.stakes:
         point = layout.marks[stake.name]
+        along = layout.along(stake)
         rows.append(
             {
                 "name": stake.name,
                 "x": point.x,
                 "y": point.y,
-                "along": layout.staked.arc_length * stake.fraction,
+                "along": along,
                 "x_shown": tape.show(point.x),
                 "y_shown": tape.show(point.y),
-                "along_shown": tape.show(layout.staked.arc_length * stake.fraction),
+                "along_shown": tape.show(along),
                 "level": stake.level,
                 "miss": layout.misses.by_stake[stake.name],
             }

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, degrees, hypot, pi, sin
+from math import atan2, cos, degrees, hypot, pi, sin, sqrt
 
 from bowstring.plane import Point
 
@@ -116,6 +116,20 @@ class Arc:
         centre = self.centre
         from_centre = hypot(point.x - centre.x, point.y - centre.y)
         return power / (from_centre + self.radius)
+
+    def along(self, point: Point) -> float:
+        """Return the arc length in metres from end A to where the radius through ``point`` meets the circle.
+
+        From 0 to a whole turn, in the frame of the chord; for a point that stands off the arc, whatever put it there.
+        """
+        start, there = self.centre, point.minus(self.centre)
+        to_start = Point(-start.x, -start.y)
+        return self.radius * (atan2(-to_start.cross(there), to_start.dot(there)) % (2 * pi))
+
+    def rise_over(self, chord: float) -> float:
+        """Return the arc's rise in metres over a chord of its circle: h²/(R + sqrt(R² - h²)) with half the chord h."""
+        half = chord / 2
+        return half * half / (self.radius + sqrt(max((self.radius - half) * (self.radius + half), 0.0)))
 
     @property
     def degree_of_curve(self) -> float:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bowstring.arc import Arc
 from bowstring.construction import Recipe, Stake, TapesDontMeet
@@ -13,7 +14,7 @@ from bowstring.ground import Ground, meet_ground
 from bowstring.job import Job
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
-from bowstring.plane import Point
+from bowstring.plane import Point, distance
 from bowstring.sizes import FOUR_FEET
 from bowstring.walks.checks import Check, find_checks
 from bowstring.walks.replay import Misses, misses, replay
@@ -65,6 +66,19 @@ class Layout:
     def side(self) -> str:
         """The hand on which the curve lies for somebody at A who faces B."""
         return self.job.side or self.hand_from_points or "left"
+
+    def along(self, stake: Stake) -> float:
+        """Return the arc length in metres from A to a stake: to where it really stands, once anything was got."""
+        if self.job.got and stake.level:
+            return self.staked.along(self.marks[stake.name])
+        return self.staked.arc_length * stake.fraction
+
+    @property
+    def widest_gap(self) -> float:
+        """The longest straight way in metres between neighbouring stakes."""
+        if not self.job.got:
+            return self.staked.part(2**self.levels).chord
+        return max(distance(self.marks[one.name], self.marks[other.name]) for one, other in pairwise(self.stakes))
 
 
 def lay_out(job: Job) -> Layout:

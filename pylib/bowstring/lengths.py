@@ -105,6 +105,11 @@ def job_unit(unit: str) -> str:
     return "ft" if unit == "ft-in" else unit
 
 
+def unit_size(unit: str) -> Fraction:
+    """Return how many metres a bare number's one is, exactly: 0.3048 in "ft-in" and "ft", 1/1000 in "mm"."""
+    return _SIZE[job_unit(unit)]
+
+
 def _from_number(number: int | float, text: str, unit: str, bare: bool) -> tuple[Fraction, Fraction, str]:
     if unit == "ft-in" and not bare:
         raise Refused("bare", readings=_with_units(text.lstrip("-"), unit))
@@ -132,14 +137,23 @@ def _good_readings(readings: list[str], unit: str, zero: bool) -> str:
     """Return those readings that can be read in their turn, joined; an example when there are none."""
     good: list[str] = []
     for reading in readings:
-        told = reading if reading[-1] in "'\"" or reading[-1].isalpha() else f"{reading} {job_unit(unit)}"
-        try:
-            _check(*_from_text(told, unit, bare=False)[::2], signed=True, zero=zero)
-        except Refused:
-            continue
-        if len(told) <= ECHO_LIMIT:
-            good.append(told)
+        for told in _with_its_unit(reading, unit):
+            try:
+                _check(*_from_text(told, unit, bare=False)[::2], signed=True, zero=zero)
+            except Refused:
+                continue
+            if len(told) <= ECHO_LIMIT:
+                good.append(told)
     return either(list(dict.fromkeys(good))) if good else say("length.example")
+
+
+def _with_its_unit(reading: str, unit: str) -> list[str]:
+    """Return a reading with the unit that it may still miss at its end: both where it can be in either."""
+    if reading[-1] in "'\"" or reading[-1].isalpha():
+        return [reading]
+    if any(sign == "'" or sign.isalpha() for sign in reading):
+        return [f'{reading}"']
+    return _with_units(reading, unit) if "/" in reading else [f"{reading} {job_unit(unit)}"]
 
 
 def _check(exact: Fraction, sign: str, signed: bool, zero: bool) -> None:
@@ -192,8 +206,16 @@ def _feet_and_inches(parts: list[Part]) -> tuple[Fraction, Fraction]:
         if inches.text.startswith("."):
             raise Refused("feet_fraction", readings=[f"{feet.text}' 0{inches.text}\"", f"{feet.text}{inches.text} ft"])
     if inches.value >= 12:
-        raise Refused("twelve")
+        raise Refused("twelve", readings=[f"{int(feet.value + inches.value // 12)}' {_below_a_foot(inches)}\""])
     return feet.value * FOOT + inches.value * INCH, inches.digit * INCH
+
+
+def _below_a_foot(inches: Quantity) -> str:
+    """Return what is left of inches when whole feet are taken out, written as they were."""
+    whole, part = int(inches.value % 12), inches.value % 1
+    if inches.shape == "decimal":
+        return f"{whole}.{inches.text.partition('.')[2]}"
+    return f"{whole}-{part}" if part else f"{whole}"
 
 
 def _not_one_length(parts: list[Part], units: list[str | None], unit: str) -> Refused:
@@ -211,6 +233,13 @@ def _readings(parts: list[Part], units: list[str | None], unit: str) -> list[str
     shapes = [number.shape for number in numbers]
     found: list[str] = []
     last = units[-1] or job_unit(unit)
+    if units[-2:] == ["in", None] and shapes[-2:] == ["whole", "fraction"] and numbers[-1].value < 1:
+        # 6" 3/8: the inch sign stands before its fraction.
+        inches = f"{numbers[-2].text}-{numbers[-1].text}"
+        if len(parts) == 2:
+            return [f"{inches} in"]
+        if len(parts) == 3 and units[0] == "ft" and shapes[0] == "whole":
+            return [f"{numbers[0].text}' {inches}\""]
     if shapes[0] != "whole" or any(known is not None for known in units[:-1]):
         return found
     first, second = numbers[0].text, numbers[1].text

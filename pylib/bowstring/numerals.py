@@ -186,7 +186,9 @@ def _quantity(found: re.Match[str], text: str) -> Quantity:
         raise Refused("mixed_decimal")
     if top >= bottom:
         carried, rest = int(whole) + top // bottom, top % bottom
-        raise Refused("improper", reading=f"{carried}-{rest}/{bottom}" if rest else f"{carried}")
+        proper = f"{carried}-{Fraction(rest, bottom)}" if rest else f"{carried}"
+        # The whole text again, and not the number alone: typed by itself that would be another value.
+        raise Refused("improper", readings=[text[: found.start("whole")] + proper + text[found.end("bottom") :]])
     return Quantity(int(whole) + fraction, below, f"{int(whole)}-{top}/{bottom}", "mixed")
 
 

@@ -104,7 +104,7 @@ class Tape:
         return _tape(self.unit, marks[place]) if place < len(marks) else None
 
     def both(self, metres: float) -> str:
-        """Return a length in both systems, for the echo beside a field; "about" where it isn't exact.
+        """Return a length in both systems, the tape's own first, for the echo; "about" where it isn't exact.
 
         Feet and inches to 1/32 in; feet to 4 places; metres and millimetres to 0.1 mm, or whole millimetres.
         """
@@ -114,14 +114,20 @@ class Tape:
         if self.feet:
             feet = _decimal(_count(metres, FOOT / 10**4) * Fraction(1, 10**4), 4)
             return say("tape.both_exact" if exact else "tape.both_about", inches=inches, feet=f"{feet} ft")
+        metric = self._metric(metres)
+        return say("tape.with_inches" if exact else "tape.with_inches_about", metric=metric, inches=inches)
+
+    def _metric(self, metres: float) -> str:
+        """Return metres and millimetres, the tape's own first."""
         tenths = _count(metres, _MILLIMETRE / 10)
         whole = tenths % 10 == 0
-        text = say(
-            "tape.metric" if _same(metres, tenths * _MILLIMETRE / 10) else "tape.metric_about",
-            metres=f"{_decimal(Fraction(tenths, 10**4), 3 if whole else 4)} m",
-            millimetres=f"{_decimal(Fraction(tenths, 10), 0 if whole else 1)} mm",
-        )
-        return say("tape.with_inches" if exact else "tape.with_inches_about", metric=text, inches=inches)
+        texts = [
+            f"{_decimal(Fraction(tenths, 10**4), 3 if whole else 4)} m",
+            f"{_decimal(Fraction(tenths, 10), 0 if whole else 1)} mm",
+        ]
+        first, other = reversed(texts) if self.unit == "mm" else texts
+        exact = _same(metres, tenths * _MILLIMETRE / 10)
+        return say("tape.metric" if exact else "tape.metric_about", first=first, other=other)
 
 
 def make_tape(unit: str, value: object, field: str = "mark") -> Tape:

@@ -9,6 +9,7 @@ import os
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from typing import NoReturn
 
 from bowstring.answer import answer
 from bowstring.echo import quoted, visible
@@ -21,18 +22,20 @@ from bowstring.words import say
 ANSWERED, UNUSABLE = 0, 2
 
 
+class _Parser(argparse.ArgumentParser):
+    """The library's parser, whose complaints are refusals like any other: one line, and nothing in two voices."""
+
+    def error(self, message: str) -> NoReturn:
+        raise bad("job", "usage.not_readable")
+
+
 def main(arguments: Sequence[str] | None = None) -> int:
     """Answer one job; return the exit code: 0 when answered, 2 when the job can't be used."""
-    parser = argparse.ArgumentParser(prog="bowstring", description=say("terminal.what"), allow_abbrev=False)
-    parser.add_argument("job", metavar="JOB", help=say("terminal.job"))
-    form = parser.add_mutually_exclusive_group()
-    form.add_argument("--json", action="store_true", help=say("terminal.json"))
-    form.add_argument("--link", action="store_true", help=say("terminal.link"))
-    options = parser.parse_args(arguments)
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")
     try:
+        options = _options(arguments)
         text = _told(_job(options.job), options)
     except BadJob as refusal:
         print(visible(str(refusal)), file=sys.stderr)
@@ -46,6 +49,22 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return ANSWERED
 
 
+def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
+    """Return what was called for: ``job`` and the two flags. Raises ``BadJob`` for a call that can't be followed."""
+    parser = _Parser(usage=say("usage.call"), description=say("terminal.what"), allow_abbrev=False)
+    parser.add_argument("job", metavar="JOB", nargs="?", help=say("terminal.job"))
+    parser.add_argument("--json", action="store_true", help=say("terminal.json"))
+    parser.add_argument("--link", action="store_true", help=say("terminal.link"))
+    options, unknown = parser.parse_known_args(arguments)
+    if unknown:
+        raise bad("job", "usage.not_known", word=quoted(unknown[0]))
+    if options.job is None:
+        raise bad("job", "usage.no_job")
+    if options.json and options.link:
+        raise bad("job", "usage.one_of_two")
+    return options
+
+
 def _told(job: dict[str, object], options: argparse.Namespace) -> str:
     answered = answer(job)
     if options.json:
@@ -56,6 +75,8 @@ def _told(job: dict[str, object], options: argparse.Namespace) -> str:
 def _job(name: str) -> dict[str, object]:
     """Return the job of a path, of standard input, or of a link."""
     if name == "-":
+        if sys.stdin is None:  # closed by whoever called
+            raise bad("job", "job.no_file", name=quoted(name))
         return job_of_text(_decoded(sys.stdin.buffer.read(4 * TEXT_LIMIT)))
     try:
         # A name with a NUL or half a surrogate pair is no path either.

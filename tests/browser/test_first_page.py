@@ -11,34 +11,10 @@ from playwright.sync_api import Page, expect
 from bowstring import answer
 from bowstring.demo import DEMO
 from bowstring.words import say
+from page_acting import PATIENCE, beside, sign, type_in, unfold, wait_for
 
 EVIL = "<img src=x onerror=alert(1)></script>"
-PATIENCE = 60_000  # milliseconds
 TEXTS = ("title", "note", "ends-A", "ends-B", "ties-A-0-to", "ties-A-1-to")
-
-
-def sign(page: Page) -> str | None:
-    return page.locator("html").get_attribute("data-sheet")
-
-
-def wait_for(page: Page, wanted: str) -> None:
-    """Wait until the sheet is of that sign and belongs to the fields as they are."""
-    page.wait_for_selector(f"html[data-sheet={wanted}]:not([data-stale])", timeout=PATIENCE)
-
-
-def type_in(page: Page, name: str, text: str) -> None:
-    page.locator(f"[id='{name}']").fill(text)
-
-
-def beside(page: Page, name: str, what: str) -> str:
-    return page.locator(f"[id='{name}-{what}']").inner_text()
-
-
-def unfold(page: Page) -> None:
-    """Open every part of the form that is folded away."""
-    folds = page.locator("#form details:not([open]) > summary")
-    while folds.count():
-        folds.first.click()
 
 
 def test_a_whole_sheet_stands_there_before_python_does(open_page: Callable[..., Page]) -> None:
@@ -135,7 +111,7 @@ def test_the_other_hand_turns_the_words(page: Page) -> None:
     wait_for(page, "computed")
     page.locator("input[name=side][value=right]").check()
     wait_for(page, "computed")
-    expect(page.locator("#sheet-ends")).to_contain_text(say("sheet.stand_right"))
+    expect(page.locator("#sheet-short")).to_contain_text(say("sheet.stand_right"))
 
 
 def test_clearing_empties_the_form_and_can_be_taken_back(page: Page) -> None:

@@ -41,6 +41,14 @@ FORMS: list[tuple[str, Fraction, Fraction]] = [
     ("45° 40,2'", 45 + MINUTE * 402 / 10, MINUTE / 10),
     ("45°40\N{PRIME}12\N{DOUBLE PRIME}", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
     ("45° 40\N{RIGHT SINGLE QUOTATION MARK} 12''", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
+    ("88 DEG 30 MIN", Fraction(177, 2), MINUTE),
+    ("88 degs 30 mins 0 secs", Fraction(177, 2), SECOND),
+    ("88d30m", Fraction(177, 2), MINUTE),
+    ("88d 30m", Fraction(177, 2), MINUTE),
+    ("88D 30M 15S", 88 + 30 * MINUTE + 15 * SECOND, SECOND),
+    ("88°30m15s", 88 + 30 * MINUTE + 15 * SECOND, SECOND),
+    ("88.5d", Fraction("88.5"), Fraction("0.1")),
+    ("88.30", Fraction("88.3"), Fraction("0.01")),
     ("45 deg 40 min 12 sec", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
     ("45 degrees 40 minutes 12 seconds", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
     ("45°-40'-12\"", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
@@ -68,17 +76,26 @@ def test_forty_five_forty_is_not_forty_five_point_four() -> None:
 
 
 TWO_WAYS: list[tuple[str, str, list[str]]] = [
-    ("45-40-12", "apart", ["45°40'12\""]),
-    ("45 40 12", "apart", ["45°40'12\""]),
-    ("45:40:12", "apart", ["45°40'12\""]),
-    ("45°40'12", "apart", ["45°40'12\""]),
-    ("45 40", "apart", ["45°40'", "45.40°"]),
-    ("45-40", "apart", ["45°40'", "45.40°"]),
-    ("45°40", "apart", ["45°40'", "45.40°"]),
-    ("45 70", "apart", ["45.70°"]),
-    ("1,234°", "comma", ["1.234°", "1234°"]),
-    ("7 1/2", "bare_fraction", ["7-1/2°"]),
-    ("1/2", "bare_fraction", ["1/2°"]),
+    ("45-40-12", "apart", ["45°40'12\" (= 45.67°)"]),
+    ("45 40 12", "apart", ["45°40'12\" (= 45.67°)"]),
+    ("45:40:12", "apart", ["45°40'12\" (= 45.67°)"]),
+    ("45°40'12", "apart", ["45°40'12\" (= 45.67°)"]),
+    ("45 40", "apart", ["45°40' (about 45.6667°)", "45.40° (= 45°24'00\")"]),
+    ("45-40", "apart", ["45°40' (about 45.6667°)", "45.40° (= 45°24'00\")"]),
+    ("88-30", "apart", ["88°30' (= 88.5°)", "88.30° (= 88°18'00\")"]),
+    ("88 30", "apart", ["88°30' (= 88.5°)", "88.30° (= 88°18'00\")"]),
+    ("88-5", "apart", ["88°5' (about 88.0833°)", "88.5° (= 88°30'00\")"]),
+    # Who has written the degree sign, or a colon, has ended the degrees.
+    ("88°30", "apart", ["88°30' (= 88.5°)"]),
+    ("88 deg 30", "apart", ["88°30' (= 88.5°)"]),
+    ("88d30", "apart", ["88°30' (= 88.5°)"]),
+    ("88:30", "apart", ["88°30' (= 88.5°)"]),
+    ("88-30'", "apart", ["88°30' (= 88.5°)"]),
+    ("88-30.5", "apart", ["88°30.5' (about 88.5083°)"]),
+    ("45 70", "apart", ["45.70° (= 45°42'00\")"]),
+    ("1,234°", "comma", ["1.234° (about 1°14'02\")", "1234° (= 1234°00'00\")"]),
+    ("7 1/2", "bare_fraction", ["7-1/2° (= 7°30'00\")"]),
+    ("1/2", "bare_fraction", ["1/2° (= 0°30'00\")"]),
 ]
 
 
@@ -88,7 +105,12 @@ def test_what_could_be_read_two_ways_is_refused_with_its_readings(
 ) -> None:
     no = refusal(text)
     assert (no.key, no.remedy) == (f"angle.{name}", "Write " + " or ".join(readings) + ".")
-    assert len({read_angle(reading, "x").degrees for reading in readings}) == len(readings)
+    found = [read_angle(reading.partition(" (")[0], "x").degrees for reading in readings]
+    assert len(set(found)) == len(readings)
+    for degrees, reading in zip(found, readings, strict=True):
+        # The other form, in brackets, is the same angle to its last digit.
+        other = reading.partition("= ")[2] or reading.partition("about ")[2]
+        assert read_angle(other.rstrip(")"), "x").degrees == pytest.approx(degrees, abs=0.5 / 3600)
 
 
 REFUSED: list[tuple[object, str]] = [
@@ -102,8 +124,10 @@ REFUSED: list[tuple[object, str]] = [
     (1e7, "size"), (5e-324, "size"), ("9" * 60, "size"),
     ("0.8 rad", "other_unit"), ("0.8 radians", "other_unit"), ("50 gon", "other_unit"),
     ("50 grad", "other_unit"),
-    ("50%", "other_unit"), ("50 percent", "other_unit"), ("45 ft", "unit"), ("45 d", "unit"),
-    ("40'", "no_degrees"), ("12\"", "no_degrees"), ("40 min", "no_degrees"), ("40' 12\"", "order"),
+    ("50%", "other_unit"), ("50 percent", "other_unit"), ("45 ft", "unit"), ("45 h", "unit"),
+    ("45°70", "apart"),
+    ("40'", "no_degrees"), ("12\"", "no_degrees"), ("40 min", "no_degrees"), ("45 m", "no_degrees"),
+    ("5s", "no_degrees"), ("40' 12\"", "order"),
     ("45°12\"", "order"), ("40' 45°", "order"), ("45° 40°", "order"), ("45° 40' 12' ", "order"),
     ("45.5° 30'", "broken_part"), ("45° 40.5' 12\"", "broken_part"), ("7\u00bd° 12'", "broken_part"),
     ("45°60'", "sixty"), ("45°40'60\"", "sixty"), ("45° 60.0'", "sixty"), ("1 2 3 4", "apart"),

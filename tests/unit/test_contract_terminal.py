@@ -211,9 +211,35 @@ def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    "words", [(), ("--json",), ("-", "--colour"), ("-", "--json", "--link"), ("-", "-")], ids=str
+    ("words", "named"),
+    [
+        ((), ""),
+        (("--json",), ""),
+        (("-", "--colour"), "--colour"),
+        (("--colour",), "--colour"),
+        (("-", "--js"), "--js"),
+        (("-", "--json=5"), ""),
+        (("-", "--json", "--link"), "--link"),
+        (("-", "-"), "-"),
+        (("one.json", "an other\n.json"), "an other"),
+    ],
+    ids=str,
 )
-def test_wrong_command_lines_end_without_a_traceback(words: tuple[str, ...]) -> None:
-    done = run(*words, stdin=json.dumps(JOBS["metric"]))
-    assert b"Traceback" not in done.stderr
-    assert done.returncode == 2 and done.stdout == b"" and done.stderr
+def test_a_wrong_command_line_is_refused_on_one_line_that_says_how_to_call(words: tuple[str, ...], named: str) -> None:
+    text = refused(run(*words, stdin=json.dumps(JOBS["metric"])), "job")
+    assert "python3 -m bowstring JOB" in text
+    assert named in text
+
+
+def test_a_closed_standard_input_is_refused_too() -> None:
+    code = "import sys; from bowstring.terminal import main; sys.stdin = None; sys.exit(main(['-']))"
+    done = subprocess.run(
+        [sys.executable, "-S", "-c", code], env={"PYTHONPATH": str(PYLIB)}, capture_output=True, timeout=60, check=False
+    )
+    refused(done, "job")
+
+
+def test_help_says_how_to_call() -> None:
+    done = run("--help")
+    assert done.returncode == 0 and done.stderr == b""
+    assert "python3 -m bowstring JOB" in done.stdout.decode()

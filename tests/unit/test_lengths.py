@@ -75,6 +75,8 @@ FORMS: list[tuple[str, Fraction, Fraction]] = [
     (".5 in", IN / 2, IN / 10),
     ("9/8 in", IN * 9 / 8, IN / 8),
     ("12.35 m", Fraction("12.35"), Fraction("0.01")),
+    ("40 FT", 40 * FT, FT), ("12 IN", 12 * IN, IN), ("1.2 M", Fraction("1.2"), Fraction("0.1")),
+    ("5 MM", Fraction("0.005"), Fraction("0.001")), ("5 Mm", Fraction("0.005"), Fraction("0.001")),
     ("12.35M", Fraction("12.35"), Fraction("0.01")),
     ("1 metre", Fraction(1), Fraction(1)),
     ("2 meters", Fraction(2), Fraction(1)),
@@ -165,6 +167,8 @@ TWO_WAYS: list[tuple[str, str, str, list[str]]] = [
     ("40,54", "ft-in", "bare_comma", ["40.54 ft"]),
     ("40' 1/2", "ft-in", "feet_fraction", ["40' 1/2\"", "40-1/2 ft"]),
     ("40' .5", "ft-in", "feet_fraction", ["40' 0.5\"", "40.5 ft"]),
+    ("40' 6\" 3/8", "ft-in", "apart", ["40' 6-3/8\""]),
+    ("6 in 3/8", "ft-in", "apart", ["6-3/8 in"]),
 ]
 
 
@@ -184,6 +188,26 @@ def test_a_bare_tolerance_or_mark_in_feet_and_inches_is_refused_with_both_readin
         no = refusal(value, bare=False)
         assert (no.key, no.remedy) == ("length.bare", f"Write {text} in or {text} ft.")
     assert read_length(0.25, "ft", "x", bare=False).metres == float(FT / 4)
+
+
+def test_an_improper_fraction_is_carried_inside_the_text_and_reduced() -> None:
+    """Never a part of the length alone: 7-1/4 typed by itself would be another one."""
+    right = "Put the fraction right, or if you mean that, write "
+    assert refusal("40' 6-10/8\"").remedy == f"{right}40' 7-1/4\"."
+    assert refusal("6 8/8 in").remedy == f"{right}7 in."
+    assert refusal("40' 6-10/8").remedy == f"{right}40' 7-1/4\"."
+    assert refusal("6-9/8").remedy == f"{right}7-1/8 in or 7-1/8 ft."
+    assert refusal("-6-9/8 in", signed=True).remedy == f"{right}-7-1/8 in."
+    assert refusal("40' 11-9/8\"").remedy == f"{right}{say('length.example')}."
+
+
+def test_too_many_inches_are_carried_for_the_reader() -> None:
+    for text, reading in (("40' 14\"", "41' 2\""), ("40' 12\"", "41' 0\""), ("40' 18-1/2\"", "41' 6-1/2\"")):
+        no = refusal(text)
+        assert no.remedy == f"Put the inches right, or if you mean that, write {reading}."
+        inches = 40 * 12 + Fraction(text[4:-1].replace("-1/2", ".5"))
+        assert read_length(reading, "m", "x").metres == float(inches * IN)
+    assert refusal("40' 12.75\"").remedy == "Put the inches right, or if you mean that, write 41' 0.75\"."
 
 
 def test_readings_of_a_signed_value_keep_the_sign() -> None:

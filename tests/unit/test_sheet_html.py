@@ -129,7 +129,10 @@ def test_nothing_that_was_typed_becomes_markup() -> None:
     assert sheet.words.count(EVIL[:40]) >= 8
     ties = {end: [{"to": "wall", "distance": "3 ft"}] * 2 for end in "AB"}
     clean = sheet_html(answer({**DEMO, "ends": {"A": "wall", "B": "wall"}, "ties": ties}))
-    assert [tag for tag, _ in sheet.tags if tag != "span"] == [tag for tag, _ in Sheet(clean).tags if tag != "span"]
+    # Numbers are marked with a span, and a long landmark takes more lines in a drawing: all else is the same.
+    by_length = {"span", "text"}
+    tags, clean_tags = ([tag for tag, _ in one.tags if tag not in by_length] for one in (sheet, Sheet(clean)))
+    assert tags == clean_tags
 
 
 @pytest.mark.parametrize(

@@ -1,11 +1,13 @@
 """The text sheet: 80 columns, everything said, read as somebody tired would."""
 
+from unicodedata import combining, east_asian_width
+
 import pytest
 
 from bowstring import answer
 from bowstring.demo import DEMO
-from bowstring.views.outline import Drawing, outline
-from bowstring.views.sheet_text import sheet_text
+from bowstring.views.outline import Drawing, Table, outline
+from bowstring.views.sheet_text import sheet_text, table_lines
 
 JOBS = {
     "demo": DEMO,
@@ -38,14 +40,51 @@ JOBS = {
         "arc": {"chord": "38 ft", "radius": "40 ft"},
         "ends": {"A": "z" * 40},
     },
+    "wide letters": {
+        "title": "\u5f27" * 80,
+        "note": "\uff37\u5f27 " * 60 + "\uac00" * 100,
+        "unit": "m",
+        "arc": {"chord": "12 m", "sagitta": "1.5 m"},
+        "ends": {"A": "\u95e8" * 40, "B": "caf" + "e\u0301" * 18},
+        "ties": {"A": [{"to": "\u5899" * 40, "distance": "4 m"}, {"to": "o\u0308" * 20, "distance": "3 m"}]},
+    },
 }
+
+
+def columns(text):
+    """The cells of a terminal that a text takes: two for a wide letter, none for a mark on the one before."""
+    return sum(0 if combining(sign) else 1 + (east_asian_width(sign) in ("W", "F")) for sign in text)
 
 
 @pytest.mark.parametrize("name", JOBS)
 def test_no_line_is_wider_than_80_columns_or_ends_in_a_space(name):
     for line in sheet_text(answer(JOBS[name])).splitlines():
-        assert len(line) <= 80
+        assert columns(line) <= 80
         assert line == line.rstrip()
+
+
+def test_wide_letters_and_marks_on_letters_are_all_there_and_fill_their_lines():
+    job = JOBS["wide letters"]
+    lines = sheet_text(answer(job)).splitlines()
+    text = "".join(lines)
+    assert text.count("\u5f27") >= 80 + 60 and "e\u0301" * 18 in text
+    assert lines[0] == "\u5f27" * 40 and lines[1] == "\u5f27" * 40
+    assert not [line for line in lines if line.lstrip()[:1] in ("\u0301", "\u0308")], "a mark stays on its letter"
+
+
+def test_a_table_with_wide_letters_stands_in_straight_columns():
+    rows = (("\u5f27\u5f27", "1"), ("e\u0301e\u0301", "2"), ("abcd", "3"), ("\u5f27" * 60, "4"), ("x" * 100, "5"))
+    lines = [line for line in table_lines(Table(("a", "b"), rows)) if line.strip()]
+    assert all(columns(line.rstrip()) <= 80 for line in lines)
+    starts = {columns(line[: len(line.rstrip()) - 1]) for line in lines if line.rstrip()[-1:] in tuple("12345b")}
+    assert len(starts) == 1, starts
+    assert "".join(lines).count("\u5f27") == 62 and "".join(lines).count("x") == 100
+
+
+def test_no_length_in_a_narrow_column_is_broken():
+    rows = [["word " * 30, "10' 4-7/8\" or 12' 0-1/2\" " * 6, "more " * 30]]
+    text = "\n".join(table_lines(Table(("a", "b", "c"), rows)))
+    assert text.count("10' 4-7/8\"") == text.count("12' 0-1/2\"") == 6
 
 
 @pytest.mark.parametrize("name", JOBS)
@@ -106,3 +145,9 @@ def test_no_length_is_broken_over_two_lines(name):
     prose = [line for line in lines if line.startswith(("- ", "! ", "> ", "  ")) and not line.startswith("  " * 20)]
     for line in prose:
         assert not line.endswith("'") or line.endswith("s'"), line
+
+
+def test_a_heading_in_capitals_keeps_its_units():
+    text = sheet_text(answer({"unit": "mm", "arc": {"chord": 12000, "sagitta": 900}, "levels": 2}))
+    headings = [line for line in text.splitlines() if line.startswith("LEVEL 1")]
+    assert headings and "900 mm" in headings[0] and "SAGITTA" in headings[0]

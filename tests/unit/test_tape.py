@@ -147,12 +147,18 @@ def test_both_systems_are_echoed() -> None:
     for tape in (EIGHTHS, FEET):
         assert tape.both(exact) == "40' 6-1/2\" = 40.5417 ft"
         assert tape.both(tenths) == "about 40' 6-15/32\" = 40.5400 ft"
-    for tape in (METRES, MILLIMETRES):
-        assert tape.both(12.35) == "12.350 m = 12350 mm (about 40' 6-7/32\")"
-        assert tape.both(0.3048) == "0.3048 m = 304.8 mm (1' 0\")"
-        assert tape.both(12.34567) == "about 12.3457 m = 12345.7 mm (about 40' 6-1/16\")"
+    assert METRES.both(12.35) == "12.350 m = 12350 mm (about 40' 6-7/32\")"
+    assert METRES.both(0.3048) == "0.3048 m = 304.8 mm (1' 0\")"
+    assert METRES.both(12.34567) == "about 12.3457 m = 12345.7 mm (about 40' 6-1/16\")"
     assert EIGHTHS.both(0.0) == '0" = 0.0000 ft'
     assert METRES.both(-1.0) == "-1.000 m = -1000 mm (about -3' 3-3/8\")"
+
+
+def test_an_echo_leads_with_the_jobs_own_unit() -> None:
+    assert METRES.both(12.35).startswith("12.350 m = ") and EIGHTHS.both(12.35).startswith("about 40' 6-7/32\" = ")
+    assert MILLIMETRES.both(12.35) == "12350 mm = 12.350 m (about 40' 6-7/32\")"
+    assert MILLIMETRES.both(0.3048) == "304.8 mm = 0.3048 m (1' 0\")"
+    assert MILLIMETRES.both(12.34567) == "about 12345.7 mm = 12.3457 m (about 40' 6-1/16\")"
 
 
 def test_finer_marks_run_to_the_end_of_the_list() -> None:

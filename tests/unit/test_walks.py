@@ -1,5 +1,7 @@
 """The rule of thumb, squaring, checks and wind, each against a model that shares nothing with it."""
 
+import re
+from decimal import ROUND_HALF_UP, Decimal
 from itertools import pairwise
 from math import atan2, cos, dist, hypot, sin, sqrt
 
@@ -7,11 +9,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bowstring import answer
 from bowstring.arc import Arc
 from bowstring.construction import Recipe
 from bowstring.methods.halving import halve, stakes_of
 from bowstring.pairs import arcs_of
 from bowstring.plane import Point
+from bowstring.tape import make_tape
 from bowstring.walks.checks import find_checks
 from bowstring.walks.replay import misses, replay
 from bowstring.walks.rule import alternate_reading, good_up_to, next_sagitta, rule_misses
@@ -97,6 +101,83 @@ def test_the_next_sagitta_worked_example():
     assert (round(new_chord, 3), round(sagitta, 3)) == (103.078, 10.408)
 
 
+WORKED = {
+    "trade": {"arc": {"chord": "190'", "sagitta": "40'"}, "levels": 6},
+    "low": {"arc": {"chord": "38' 3-5/8\"", "sagitta": "5' 3\""}, "mark": "1/16 in", "levels": 5},
+    "flat": {"arc": {"chord": "300 ft", "sagitta": "4 in"}, "levels": 4},
+    "tenths": {"unit": "ft", "arc": {"radius": "137.31 ft", "central_angle": "63°17'"}, "levels": 5},
+    "steep feet": {"unit": "ft", "arc": {"radius": 20, "chord": 39.9}, "levels": 4},
+    "flat metres": {"unit": "m", "mark": "0.001 m", "arc": {"chord": 100, "sagitta": 0.4}, "levels": 4},
+    "metres": {"unit": "m", "arc": {"radius": "8.37 m", "arc_length": "13.3 m"}, "levels": 6},
+    "beyond a half circle": {"unit": "m", "arc": {"radius": 8, "central_angle": 250}, "levels": 5},
+    "millimetres": {"unit": "mm", "arc": {"radius": 6000, "central_angle": "71.3"}, "levels": 5},
+    "nine tenths": {"unit": "mm", "mark": 1, "arc": {"radius": 6007, "central_angle": 324}, "levels": 6},
+    "flat millimetres": {"unit": "mm", "arc": {"chord": 40000, "sagitta": 12}, "levels": 8},
+    "long": {"unit": "ft", "arc": {"chord": "9876543 ft", "sagitta": "1234567 ft"}, "levels": 3},
+}
+FIGURE = r"([0-9]+(?:\.[0-9]+)?)"
+CHORD_LINE = re.compile(rf"New chord: square root of \({FIGURE}² \+ {FIGURE}²\) = {FIGURE} (ft|m|mm)\.")
+STEEP_LINE = re.compile(
+    rf"Next sagitta: {FIGURE} × \({FIGURE} - {FIGURE}\) ÷ \(2 × {FIGURE}\) "
+    rf"= {FIGURE} × {FIGURE} ÷ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
+)
+FLAT_LINE = re.compile(
+    rf"Next sagitta: {FIGURE} × {FIGURE} ÷ \(2 × \({FIGURE} \+ {FIGURE}\)\) "
+    rf"= {FIGURE} × {FIGURE} ÷ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
+)
+IN_METRES = {"ft": FOOT, "m": 1.0, "mm": 0.001}
+
+
+def to_the_digits_of(value, printed):
+    """What a calculator shows, rounded to as many decimals as the printed figure has."""
+    return value.quantize(printed, ROUND_HALF_UP)
+
+
+@pytest.mark.parametrize("name", WORKED)
+def test_a_line_worked_by_hand_comes_out_to_its_last_digit_with_the_figures_it_prints(name):
+    job = WORKED[name]
+    told = answer(job)
+    tape = make_tape(job.get("unit", "ft-in"), job.get("mark"))
+    forms = set()
+    for before, row in pairwise(told["halving"]):
+        first, second = row["by_hand"]
+        *figures, unit = CHORD_LINE.fullmatch(first).groups()
+        half, sagitta, chord = map(Decimal, figures)
+        assert to_the_digits_of((half * half + sagitta * sagitta).sqrt(), chord) == chord
+        half_digit = 0.05 if unit == "mm" else 0.00005
+        assert abs(float(half) - before["half"] / IN_METRES[unit]) <= half_digit * 1.000001
+        assert abs(float(sagitta) - before["sagitta"] / IN_METRES[unit]) <= half_digit * 1.000001
+
+        steep, flat = STEEP_LINE.fullmatch(second), FLAT_LINE.fullmatch(second)
+        found = steep or flat
+        assert found, second
+        forms.add("steep" if steep else "flat")
+        a, b, c, d, e, f, g, printed = map(Decimal, found.groups()[:8])
+        if steep:
+            assert (a, b, c, d) == (chord, chord, half, sagitta)
+            assert (e, f, g) == (chord, b - c, 2 * d)
+            whole = a * (b - c) / (2 * d)
+        else:
+            assert (a, b, c, d) == (chord, sagitta, chord, half)
+            assert (e, f, g) == (chord, sagitta, 2 * (c + d))
+            whole = a * b / (2 * (c + d))
+        assert to_the_digits_of(whole, printed) == printed
+        assert to_the_digits_of(e * f / g, printed) == printed
+        # The printed figure is the exact one's rounding too, and the mark is the nearest to either.
+        exact = row["sagitta"] / IN_METRES[unit]
+        assert abs(float(printed) - exact) <= 0.5000001 * 10.0 ** printed.as_tuple().exponent
+        assert found[10] == row["sagitta_shown"] == tape.show(float(printed) * IN_METRES[unit])
+    if name == "trade":
+        assert forms == {"steep", "flat"}
+
+
+def test_the_trade_figures_worked_line():
+    """95² + 40²: 103.078; 103.078 × 8.078 ÷ 80 = 10.408 (computed; the figures are common practice, no source)."""
+    lines = answer(WORKED["trade"])["halving"][1]["by_hand"]
+    assert lines[0].startswith("New chord: square root of (95² + 40²) = 103.07")
+    assert "= 10.4078 ft, to the nearest mark 10' 4-7/8\"." in lines[1]
+
+
 def test_rounding_adds_up_over_levels():
     """Six levels held to 1/8 in: a miss of more than one level's own half mark, and never over 0.27 in."""
     worst = 0.0
@@ -157,6 +238,31 @@ def test_a_mark_in_the_long_side_turns_the_leg_as_computed():
     along, out, mark = 3 * FOOT, 4 * FOOT, INCH / 8
     turned = mark * 5 * FOOT / (along * out)
     assert turned * 20 * FOOT / INCH == pytest.approx(1.04, abs=0.005)
+
+
+@pytest.mark.parametrize(
+    ("job", "words", "blade"),
+    [
+        ({"arc": {"chord": "38 ft", "sagitta": "6 in"}}, "24-in blade", 24 * INCH),
+        ({"unit": "ft", "arc": {"chord": "38 ft", "sagitta": "6 in"}}, "24-in blade", 24 * INCH),
+        ({"unit": "m", "arc": {"chord": 12, "sagitta": 0.2}}, "600-mm blade", 0.6),
+        ({"unit": "mm", "arc": {"chord": 12000, "sagitta": 200}}, "600-mm blade", 0.6),
+    ],
+)
+def test_a_framing_square_has_the_jobs_own_size(job, words, blade):
+    """A 24-in blade, or 600 mm: common practice, no source."""
+    told = answer({**job, "levels": 1})
+    (line,) = [way["text"] for way in told["halving"][0]["squaring"]["ways"] if "raming square" in way["text"]]
+    assert words in line
+    assert told["halving"][0]["squaring"]["way"] == "square"
+    tape = make_tape(job.get("unit", "ft-in"), None)
+    aside = told["arc"]["sagitta"] * tape.mark / blade
+    assert f"slips {tape.show_cost(aside)} aside" in line
+    other = {24 * INCH: 0.6, 0.6: 24 * INCH}[blade]
+    arc = Arc.of_angle(told["arc"]["radius"], told["arc"]["central_angle"] * 3.141592653589793 / 360)
+    ways = squaring_of(arc, tape.mark, FOOT, blade)
+    assert ways.square.aside == pytest.approx(aside, rel=1e-9)
+    assert ways.square.aside != pytest.approx(squaring_of(arc, tape.mark, FOOT, other).square.aside, rel=1e-3)
 
 
 @pytest.mark.parametrize("half_angle", [0.1, 0.8, 1.8])

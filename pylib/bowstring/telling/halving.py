@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
+from decimal import ROUND_HALF_UP, Decimal, localcontext
+from fractions import Fraction
+from itertools import product
 from math import degrees
 
 from bowstring.arc import Arc
 from bowstring.layout import FEW_MARKS, Layout
+from bowstring.lengths import unit_size
 from bowstring.sizes import FOOT, INCH
 from bowstring.tape import Tape
 from bowstring.telling.numbers import decimal, decimal_unit
 from bowstring.walks.rule import next_sagitta, quarter_sagitta
-from bowstring.walks.squaring import BY_EYE, SQUARE_BLADE, SideSlip, Squaring, squaring_of
+from bowstring.walks.squaring import BY_EYE, METRIC_BLADE, SQUARE_BLADE, SideSlip, Squaring, squaring_of
 from bowstring.words import say
 
 TALL = {"ft-in": FOOT, "ft": FOOT, "m": 0.3, "mm": 0.3}
@@ -18,6 +23,9 @@ TALL = {"ft-in": FOOT, "ft": FOOT, "m": 0.3, "mm": 0.3}
 
 ENOUGH = 2000
 """Units of the last digit written that a difference must have to be worked with by hand."""
+
+GUARD = 8
+"""The most digits that worked figures get beyond those of their result."""
 
 UNIT_LEG = {"ft-in": FOOT, "ft": FOOT, "m": 0.1, "mm": 0.1}
 """Metres: whole-number triangles are built of these."""
@@ -73,22 +81,53 @@ def _by_hand(tape: Tape, longer: Arc) -> list[str]:
     """The worked lines that turn the level before into this level's sagitta."""
     half, sagitta = longer.chord / 2, longer.sagitta
     new_chord, following = next_sagitta(half, sagitta)
-    numbers = {
-        "half": decimal(tape, half),
-        "sagitta": decimal(tape, sagitta),
-        "chord": decimal(tape, new_chord),
-        "both": decimal(tape, 2 * (new_chord + half)),
-        "more": decimal(tape, new_chord - half),
-        "twice": decimal(tape, 2 * sagitta),
-        "next": decimal(tape, following),
-        "unit": decimal_unit(tape),
-        "shown": tape.show(following),
-    }
-    # On a flat arc new chord less half chord is too small for the digits written: the same identity without it.
-    key = (
-        "hand_work.sagitta" if float(numbers["more"]) >= ENOUGH * 10 ** -_places(numbers["more"]) else "hand_work.flat"
-    )
-    return [say("hand_work.chord", **numbers), say(key, **numbers)]
+    with localcontext() as context:
+        context.prec = 50
+        exact = [_in_unit(tape, metres) for metres in (half, sagitta, new_chord, following)]
+        # As many decimals as a hand wants, and no fewer than two figures of the result.
+        least = max(_places(decimal(tape, following)), 1 - exact[3].adjusted())
+        # On a flat arc new chord less half chord is too small for the digits written: the same identity without it.
+        flat = exact[2] - exact[0] < ENOUGH * Decimal(10) ** -least
+        numbers = _worked(tape, exact, least, flat, tape.show(following))
+    numbers |= {"unit": decimal_unit(tape), "shown": tape.show(following)}
+    return [say("hand_work.chord", **numbers), say("hand_work.flat" if flat else "hand_work.sagitta", **numbers)]
+
+
+def _worked(tape: Tape, exact: Sequence[Decimal], least: int, flat: bool, shown: str) -> dict[str, str]:
+    """Return the worked lines' figures: with as few digits as give, worked with as printed, what is printed.
+
+    ``exact`` are half, sagitta, new chord and next sagitta in the unit that is written. The next sagitta has ``least``
+    decimals, or one or two more where its nearest mark would not be ``shown`` otherwise.
+    """
+    half, sagitta, chord, following = exact
+    for places, guard, finer in product(range(least, least + 3), range(GUARD), (0, 1)):
+        # A root rounded to as many digits as what goes into it often misses its last one: then those get one more.
+        h, s = (_rounded(value, places + guard + finer) for value in (half, sagitta))
+        c = _rounded(chord, places + guard)
+        more, twice, both = c - h, 2 * s, 2 * (c + h)
+        found = _rounded(c * s / both if flat else c * more / twice, places)
+        held = tape.show(float(found) * float(unit_size(tape.unit))) == shown
+        root = _rounded((h * h + s * s).sqrt(), places + guard)
+        if held and root == c and found == _rounded(following, places):
+            break
+    names = {"half": _short(h), "sagitta": _short(s), "chord": f"{c:f}"}
+    return names | {"more": f"{more:f}", "twice": _short(twice), "both": f"{both:f}", "next": f"{found:f}"}
+
+
+def _in_unit(tape: Tape, metres: float) -> Decimal:
+    """Return a length in the unit that is worked in, with all its digits."""
+    exact = Fraction(metres) / unit_size(tape.unit)
+    return Decimal(exact.numerator) / Decimal(exact.denominator)
+
+
+def _rounded(value: Decimal, places: int) -> Decimal:
+    return value.quantize(Decimal(10) ** -places, ROUND_HALF_UP)
+
+
+def _short(value: Decimal) -> str:
+    """Return a figure without the zeros that end its decimals."""
+    text = f"{value:f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def _places(number: str) -> int:
@@ -96,7 +135,7 @@ def _places(number: str) -> int:
 
 
 def _squaring(tape: Tape, arc: Arc, another_level: bool) -> dict[str, object]:
-    ways = squaring_of(arc, tape.mark, UNIT_LEG[tape.unit])
+    ways = squaring_of(arc, tape.mark, UNIT_LEG[tape.unit], SQUARE_BLADE if tape.feet else METRIC_BLADE)
     triangle = ways.triangle
     row: dict[str, object] = {
         "way": "slide" if arc.sagitta >= TALL[tape.unit] else "square",
@@ -109,14 +148,16 @@ def _squaring(tape: Tape, arc: Arc, another_level: bool) -> dict[str, object]:
         "out_shown": tape.show(triangle.out) if triangle else None,
         "long_side_shown": tape.show(triangle.long_side) if triangle else None,
         "whole": triangle.whole if triangle else None,
-        "lines": _lines(tape, ways, another_level),
+        "ways": [{"way": way, "text": text} for way, text in _ways(tape, ways, another_level)],
     }
     row["text"] = say(f"square.prefer_{row['way']}")
     return row
 
 
-def _lines(tape: Tape, ways: Squaring, another_level: bool) -> list[str]:
-    lines = [say("square.slide", half_chord=tape.show(ways.half_chord)) + _cost(tape, ways.slide, another_level)]
+def _ways(tape: Tape, ways: Squaring, another_level: bool) -> Iterator[tuple[str, str]]:
+    """Yield each way to keep a sagitta square by name, in the order in which to take them, with its sentence."""
+    slide = say("square.slide", half_chord=tape.show(ways.half_chord))
+    yield "slide", slide + _cost(tape, ways.slide, another_level)
     if ways.triangle and ways.triangle_slip:
         kind = "whole" if ways.triangle.whole else "computed"
         text = say(
@@ -126,10 +167,10 @@ def _lines(tape: Tape, ways: Squaring, another_level: bool) -> list[str]:
             out=tape.show(ways.triangle.out),
             long_side=tape.show(ways.triangle.long_side),
         )
-        lines.append(text + _cost(tape, ways.triangle_slip, another_level))
-    lines.append(say("square.blade", blade=f"{SQUARE_BLADE / INCH:.0f}-in") + _cost(tape, ways.square, another_level))
-    lines.append(say("square.eye", degrees=f"{degrees(BY_EYE):.0f}") + _cost(tape, ways.eye, another_level))
-    return lines
+        yield "triangle", text + _cost(tape, ways.triangle_slip, another_level)
+    blade = f"{SQUARE_BLADE / INCH:.0f}-in" if tape.feet else f"{METRIC_BLADE * 1000:.0f}-mm"
+    yield "square", say("square.blade", blade=blade) + _cost(tape, ways.square, another_level)
+    yield "eye", say("square.eye", degrees=f"{degrees(BY_EYE):.0f}") + _cost(tape, ways.eye, another_level)
 
 
 def _cost(tape: Tape, slip: SideSlip, another_level: bool) -> str:

@@ -21,6 +21,8 @@ def told_notes(layout: Layout) -> list[str]:
         notes.append(say("note.settled", pair=pair))
     else:
         notes.append(say("note.settled_points"))
+    if layout.ground and layout.ground.taken:
+        notes.append(say("note.resolved", hold=say(f"fit.hold_{layout.ground.taken.hold}")))
     if job.levels is not None and job.spacing is not None:
         notes.append(say("note.levels_win", levels=layout.levels))
     if not any(job.ends.values()):

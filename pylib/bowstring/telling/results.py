@@ -50,6 +50,8 @@ def told_rule(layout: Layout) -> dict[str, object]:
                 tolerance=tape.show_small(tolerance),
             )
         )
+    if layout.job.got:
+        lines.append(say("rule.planned"))
     if layout.levels == 1 or rule.worst == 0:
         told["text"] = say("rule.one_level")
     else:
@@ -127,14 +129,15 @@ def told_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, objec
 def told_gap(layout: Layout) -> dict[str, object]:
     """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
     tape = layout.job.tape
-    gap = layout.staked.part(2**layout.levels)
-    shown, rise = tape.show(gap.chord), tape.show_small(gap.sagitta)
+    gap = layout.widest_gap
+    rise = layout.staked.rise_over(gap) if layout.job.got else layout.staked.part(2**layout.levels).sagitta
+    shown, rise_shown = tape.show(gap), tape.show_small(rise)
     return {
-        "straight": gap.chord,
+        "straight": gap,
         "shown": shown,
-        "rise": gap.sagitta,
-        "rise_shown": rise,
-        "text": say("gap.left", gap=shown, rise=rise),
+        "rise": rise,
+        "rise_shown": rise_shown,
+        "text": say("gap.left_got" if layout.job.got else "gap.left", gap=shown, rise=rise_shown),
     }
 
 

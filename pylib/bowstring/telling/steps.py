@@ -36,6 +36,8 @@ def told_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object
                 "cautions": _cautions(layout, step, number),
                 "marks": list(step.sets),
                 "to": step.names.get("end"),
+                "half_chord": show(_half_chord(layout, step)) if step.stake else None,
+                "taped": _taped(layout, step, texts) if step.stake else None,
                 "measures": [told_measure(measure, texts) for measure in step.measures],
             }
         )
@@ -53,6 +55,16 @@ def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
     if step.stake == "M":
         return [say("caution.services")]
     return []
+
+
+def _taped(layout: Layout, step: Step, texts: dict[str, str]) -> str:
+    """What is squared off a stake's string, as a table has it: with its hand where it goes the other way."""
+    shown = list(texts.values())[1]
+    if step.kind == "stake_got":
+        return say("step.got_short", shown=shown)
+    if step.sagitta is not None and step.sagitta < 0:
+        return say("step.back_short", shown=shown, hand=say(f"hand.{OTHER_HAND[layout.side]}"))
+    return shown
 
 
 def told_measure(measure: Measure, texts: dict[str, str]) -> dict[str, object]:

@@ -21,7 +21,8 @@ only."""
 
 @dataclass(frozen=True)
 class Paragraph:
-    """A paragraph; ``kind`` is ``plain``, ``caution``, ``key`` (what must not be missed) or ``worked``."""
+    """A paragraph; ``kind`` is ``plain``, ``caution``, ``stop`` (not to be built from), ``key`` (what must not be
+    missed) or ``worked``."""
 
     text: str
     kind: str = "plain"
@@ -29,7 +30,7 @@ class Paragraph:
 
 @dataclass(frozen=True)
 class Items:
-    """A list of sentences; ``numbered`` from ``first`` on, or with ``kind`` ``caution``."""
+    """A list of sentences; ``numbered`` from ``first`` on, or with ``kind`` ``caution`` or ``stop``."""
 
     texts: Sequence[str]
     kind: str = "plain"
@@ -53,7 +54,14 @@ class Drawing:
     level: int = 0
 
 
-Block = Paragraph | Items | Table | Drawing
+@dataclass(frozen=True)
+class Heading:
+    """A heading within a section."""
+
+    text: str
+
+
+Block = Heading | Paragraph | Items | Table | Drawing
 
 
 @dataclass(frozen=True)
@@ -68,14 +76,17 @@ class Section:
 def outline(answer: Answer) -> list[Section]:
     """Return the sections of an answer's sheet, in the order in which a crew needs them."""
     sections = [
+        Section("stops", say("sheet.stops"), list(_stops(answer))),
+        Section("short", say("sheet.short"), list(_short(answer))),
         Section("before", say("sheet.before"), list(_before(answer))),
         Section("arc", say("sheet.arc"), list(_arc(answer))),
         Section("ends", say("sheet.ends"), list(_ends(answer))),
         *(_level(answer, row) for row in answer["halving"]),
         Section("between", say("sheet.between"), [Paragraph(answer["gap"]["text"])]),
         Section("checks", say("sheet.checks"), list(_checks(answer))),
-        Section("rule", say("sheet.rule"), list(_rule(answer))),
         Section("rounding", say("sheet.rounding"), [Paragraph(answer["rounding"]["text"])]),
+        Section("rule", say("sheet.rule"), list(_rule(answer))),
+        Section("square", say("sheet.squaring"), list(_square(answer))),
         Section("stakes", say("sheet.stakes"), list(_stakes(answer))),
         Section("stick", say("sheet.stick"), list(_stick(answer))),
         Section("readings", say("sheet.readings"), [_readings(answer)]),
@@ -84,16 +95,50 @@ def outline(answer: Answer) -> list[Section]:
     return [section for section in sections if section.blocks]
 
 
+def _stops(answer: Answer) -> Iterator[Block]:
+    """What has to be settled before anybody builds: it stands above everything."""
+    if answer["stops"]:
+        yield Items(answer["stops"], "stop")
+
+
+def _short(answer: Answer) -> Iterator[Block]:
+    """The plan and every number that is taped, on one page for somebody who knows the steps."""
+    yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
+    yield Drawing("plan")
+    rows = [row for level in answer["halving"] for row in _short_rows(answer, level)]
+    head = [say(f"sheet.{name}") for name in ("drive", "string", "middle_at", "square_off", "halves_read")]
+    yield Table(head, rows, say("sheet.short_caption"))
+    yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
+
+
+def _short_rows(answer: Answer, row: Mapping[str, Any]) -> Iterator[list[str]]:
+    """One row for a level whose strings all read the same; otherwise one for each string, or none for hundreds."""
+    stakes = row["stakes"]
+    if row["how"]:
+        names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+        string = say("sheet.from_to", start="A", end="B") if len(stakes) == 1 else say("sheet.neighbours")
+        yield [names, string, row["half_shown"], row["sagitta_shown"], row["half_chord_shown"]]
+        return
+    steps = [step for step in answer["steps"] if step["level"] == row["level"]]
+    if len(steps) > MANY:
+        names = say("stick.to", first=stakes[0], last=stakes[-1])
+        yield [names, say("sheet.neighbours"), *[say("sheet.each_own")] * 3]
+        return
+    for step in steps:
+        stake, string = _string(step)
+        yield [stake, string, step["measures"][0]["shown"], step["taped"], step["half_chord"]]
+
+
 def _before(answer: Answer) -> Iterator[Block]:
     yield Items(answer["warnings_top"], "caution")
-    if answer["cautions"]:
-        yield Items(answer["cautions"], "caution")
+    cautions = [text for text in answer["cautions"] if text not in answer["stops"]]
+    if cautions:
+        yield Items(cautions, "caution")
     if answer["note"]:
         yield Paragraph(answer["note"])
 
 
 def _arc(answer: Answer) -> Iterator[Block]:
-    yield Drawing("plan")
     offset = answer["offset"]
     if answer["drawn_to"]:
         yield Paragraph(say(f"sheet.drawn_to_{answer['drawn_to']}"))
@@ -103,7 +148,7 @@ def _arc(answer: Answer) -> Iterator[Block]:
     columns = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])
     head = [
         say("sheet.measure"),
-        say("sheet.drawn") if offset else say("sheet.value"),
+        say("sheet.held" if answer["held"] else "sheet.drawn") if offset else say("sheet.value"),
         *([say("sheet.staked")] if offset else []),
     ]
     rows = [[say(f"measure.{name}"), *(column[name] or say("sheet.none") for column in columns)] for name in names]
@@ -147,6 +192,8 @@ def _fit(fit: Mapping[str, Any]) -> Iterator[Block]:
 
 
 def _ends(answer: Answer) -> Iterator[Block]:
+    if answer["stops"]:
+        yield Paragraph(say("sheet.stop_here"), "stop")
     landmarks = answer["ends"]
     if any(landmarks.values()):
         yield Paragraph(
@@ -158,7 +205,6 @@ def _ends(answer: Answer) -> Iterator[Block]:
             ),
             "key",
         )
-    yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
     steps = [step for step in answer["steps"] if step["level"] == 0]
     for step in steps:
         yield Items([step["text"]], first=step["number"])
@@ -191,23 +237,34 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
             blocks.append(Paragraph(say("sheet.every_string", first=stakes[0], last=stakes[-1], count=len(steps))))
     else:
         blocks.append(Items([step["text"] for step in steps], first=steps[0]["number"]))
-    blocks += _square(row)
+    blocks += _square_here(row)
     return Section(f"level-{level}", title, blocks)
 
 
-def _square(row: Mapping[str, Any]) -> list[Block]:
-    """How to keep a level's sagittae square, and the level worked by hand.
+def _square_here(row: Mapping[str, Any]) -> list[Block]:
+    """How to keep a level's sagittae square, the one way that serves best here, and the level worked by hand.
 
     The numbers are those of equal strings: where what was got makes them differ, each step has its own instead.
     """
-    level, squaring = row["level"], row["squaring"]
     if not row["how"]:
         return [Paragraph(say("sheet.square_each"))]
-    blocks: list[Block] = [Paragraph(say("sheet.square", text=squaring["text"])), Items(squaring["lines"])]
-    # Equal half chords stand in the level's own drawing already.
-    if squaring["along"] is not None:
-        blocks.insert(0, Drawing("triangle", level))
+    squaring = row["squaring"]
+    best = next(way["text"] for way in squaring["ways"] if way["way"] == squaring["way"])
+    blocks: list[Block] = [Paragraph(say("sheet.square", text=squaring["text"], best=best))]
     return [*blocks, *(Paragraph(line, "worked") for line in row["by_hand"])]
+
+
+def _square(answer: Answer) -> Iterator[Block]:
+    """Every way to keep every level square, with what a small mistake does."""
+    rows = [row for row in answer["halving"] if row["how"]]
+    if not rows:
+        return
+    yield Paragraph(say("sheet.squaring_how"))
+    for row in rows:
+        yield Heading(say("sheet.squaring_level", level=row["level"], sagitta=row["sagitta_shown"]))
+        if row["squaring"]["along"] is not None:
+            yield Drawing("triangle", row["level"])
+        yield Items([way["text"] for way in row["squaring"]["ways"]])
 
 
 def _string(step: Mapping[str, Any]) -> list[str]:

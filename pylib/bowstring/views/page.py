@@ -13,25 +13,19 @@ from typing import Any
 from bowstring import BadJob, answer
 from bowstring.angles import both_angles, read_angle
 from bowstring.demo import DEMO
-from bowstring.lengths import read_length
 from bowstring.tape import Tape, make_tape
 from bowstring.views.fields import MARKS, Field, all_fields, field_of, fields_of_job, job_of_fields, unit_of
 from bowstring.views.form import form_html, label_of
 from bowstring.views.markup import marked
 from bowstring.views.sheet_html import sheet_html
 from bowstring.views.svg import STYLE
+from bowstring.views.unit import READ_AS, read_field, unit_note
 from bowstring.words import say
 
 EXAMPLE_TEXTS = ("title", "note", "ends-A", "ends-B")
 """Fields whose text nobody types twice: where one still holds the example's, the form was not made one's own."""
 
-_READ_AS: dict[str, dict[str, bool]] = {
-    "length": {},
-    "fine": {"bare": False},
-    "zero": {"zero": True},
-    "signed": {"signed": True, "zero": True},
-}
-_STATES = ("starting", "waiting", "computed", "example", "refused", "failed")
+_STATES = ("starting", "waiting", "computed", "example", "stop", "refused", "failed")
 _TROUBLES = ("start", "slow_start", "slow", "fault")
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 
@@ -39,10 +33,11 @@ _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 def handle(call: str, payload: str) -> str:
     """Answer the page's script: JSON text in, JSON text out.
 
-    ``sheet`` with ``{"fields": {id: text}}`` gives ``{"sign": "computed", "sheet": HTML, "example": flag,
-    "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "errors": [{"id", "field", "text", "line"}],
-    "echoes": {id: HTML}}``; ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind
-    its label.
+    ``sheet`` with ``{"fields": {id: text}, "unit_before": unit or null}`` gives ``{"sign": "computed", "sheet": HTML,
+    "example": flag, "stop": flag, "unit_note": HTML, "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused",
+    "errors": [{"id", "field", "text", "line"}], "unit_note": HTML, "echoes": {id: HTML}}``. ``stop``: not to be built
+    from yet; ``unit_note``: what bare numbers mean now that the unit was changed from ``unit_before``; ``id`` is a
+    field's id or null, ``field`` its place in the job, ``line`` the text behind its label.
 
     Raises ``ValueError`` for a question that the page's own script never asks.
     """
@@ -52,7 +47,7 @@ def handle(call: str, payload: str) -> str:
     fields = asked["fields"]
     if not all(isinstance(name, str) and isinstance(text, str) for name, text in fields.items()):
         raise ValueError("fields must be texts by name")
-    return json.dumps(_sheet(fields))
+    return json.dumps(_sheet(fields, asked.get("unit_before")))
 
 
 def build_page(template: str, version: str) -> str:
@@ -89,15 +84,18 @@ def build_page(template: str, version: str) -> str:
     return _MARK.sub(filled, template)
 
 
-def _sheet(fields: Mapping[str, str]) -> dict[str, Any]:
+def _sheet(fields: Mapping[str, str], unit_before: object = None) -> dict[str, Any]:
+    note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
         answered = answer(job_of_fields(fields))
     except BadJob as refusal:
-        return _refused(fields, refusal)
+        return {**_refused(fields, refusal), "unit_note": note}
     echoes = {field_of(row["field"], fields): marked(row["text"]) for row in _rows(answered["readings"])}
     return {
         "sign": "computed",
-        "sheet": _banner(fields) + sheet_html(answered),
+        "sheet": _banner(fields) + note + sheet_html(answered),
+        "stop": bool(answered["stops"] or note),
+        "unit_note": note,
         "example": _typed(fields) == fields_of_job(DEMO),
         "echoes": {name: text for name, text in echoes.items() if name},
         "errors": [],
@@ -160,8 +158,8 @@ def _echo(field: Field, text: str, tape: Tape) -> str:
     """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
     if field.kind == "angle":
         return both_angles(read_angle(text, field.place).degrees)
-    if field.kind in _READ_AS:
-        return tape.both(read_length(text, tape.unit, field.place, **_READ_AS[field.kind]).metres)
+    if field.kind in READ_AS:
+        return tape.both(read_field(field, text, tape.unit))
     return ""
 
 
@@ -179,7 +177,7 @@ def _script_words() -> str:
         "decimal": [unit for unit in MARKS if unit != "ft-in"],
         "status": {state: say(f"page.status_{state}") for state in _STATES},
         "trouble": {trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
-        "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "refused")},
+        "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
     }
     return json.dumps(words).replace("<", "\\u003c")
 

@@ -11,7 +11,7 @@ from bowstring.views.fields import field_of
 from bowstring.views.form import label_of
 from bowstring.views.level import level_svg
 from bowstring.views.markup import marked
-from bowstring.views.outline import Block, Drawing, Items, Paragraph, Section, Table, outline
+from bowstring.views.outline import Block, Drawing, Heading, Items, Paragraph, Section, Table, outline
 from bowstring.views.plan import plan_svg
 from bowstring.views.stick import stick_svg
 from bowstring.views.triangle import has_triangle, triangle_svg
@@ -51,6 +51,8 @@ def _section(section: Section, answer: Answer) -> str:
 
 
 def _block(block: Block, section: Section, answer: Answer) -> str:
+    if isinstance(block, Heading):
+        return f"<h4>{marked(block.text)}</h4>"
     if isinstance(block, Paragraph):
         return "".join(f'<p class="{block.kind}">{marked(line)}</p>' for line in block.text.split("\n") if line.strip())
     if isinstance(block, Items):

@@ -21,7 +21,10 @@ BY_EYE = radians(3)
 """How far off square a line set by eye may be (common practice, no source)."""
 
 SQUARE_BLADE = 24 * INCH
-"""Metres: the 24-in blade of a framing square."""
+"""Metres: the 24-in blade of a framing square (common practice, no source)."""
+
+METRIC_BLADE = 0.6
+"""Metres: the 600-mm blade of a metric one (common practice, no source)."""
 
 LONGEST_LEG = 30 * FOOT
 """Metres (30 ft): a longer leg of a squaring triangle gains little and wants another tape."""
@@ -96,10 +99,11 @@ def slip(arc: Arc, aside: float) -> SideSlip:
     return SideSlip(aside, here, next_level)
 
 
-def squaring_of(arc: Arc, mark: float, unit_leg: float) -> Squaring:
+def squaring_of(arc: Arc, mark: float, unit_leg: float, blade: float = SQUARE_BLADE) -> Squaring:
     """Return how to keep the sagitta of ``arc`` square on a tape with marks ``mark`` metres apart.
 
-    ``unit_leg`` is the length in metres of which whole-number triangles are built (a foot, a tenth of a metre).
+    ``unit_leg`` is the length in metres of which whole-number triangles are built (a foot, a tenth of a metre),
+    ``blade`` how long the framing square's blade on the string is, metres.
     """
     half, sagitta = arc.chord / 2, arc.sagitta
     half_chord = hypot(half, sagitta)
@@ -119,7 +123,7 @@ def squaring_of(arc: Arc, mark: float, unit_leg: float) -> Squaring:
         slip(arc, mark / 2 * half_chord / half),
         triangle,
         triangle_slip,
-        slip(arc, sagitta * mark / SQUARE_BLADE),
+        slip(arc, sagitta * mark / blade),
         slip(arc, sagitta * tan(BY_EYE)),
     )
 

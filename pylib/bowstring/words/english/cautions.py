@@ -25,10 +25,11 @@ MESSAGES = {
         "It wasn't said on which hand the curve is, standing at A and facing B: {side} was taken. Make sure before driving anything."
     ),
     "caution.points_hand": (
-        "By the three points (x to the right, y ahead, as on a plan) the curve is on the {points}, standing at A and facing B."
+        "By the three points the curve is on the {points}, standing at A and facing B. That takes x as the way to the right (easting) "
+        "and y as the way ahead (northing); with the two swapped it would be the other hand. Look at the drawing before you drive a stake."
     ),
     "caution.points_other_hand": (
-        "The three points say that the curve is on the {points} (x to the right, y ahead, as on a plan), but the job says "
+        "The three points say that the curve is on the {points} (x to the right or easting, y ahead or northing), but the job says "
         "{side}. The job's word is taken. Don't build before it's settled which one holds."
     ),
     "caution.degree": (
@@ -40,8 +41,8 @@ MESSAGES = {
         "depends on it."
     ),
     "caution.line_unsaid": (
-        "It wasn't said which line the drawing's numbers are to (face, back or centre line). They are taken to be to the line "
-        "named here as drawn: make sure."
+        "It wasn't said which line the drawing's numbers are to (face, back or centre line). Find out before a board is set: this "
+        "sheet can't know."
     ),
     "caution.board_off_face": (
         "The drawing's numbers are not to the face, but a board stands here: its face would stand on the drawn line itself. Add the way "
@@ -54,6 +55,10 @@ MESSAGES = {
     "caution.unlikely_tolerance": "A tolerance of {shown}? Make sure of its unit: a check that allows so much sees nothing.",
     "caution.got_over": "Stake {stake} stands {miss} off the arc and {tolerance} is allowed: move it, or ask.",
     "caution.got": "Stake {stake} stands {miss} off the arc ({stands} in place of {wanted}); the numbers after it allow for that.",
+    "caution.got_aside": (
+        "Stake {stake} stands {aside} off its string's middle, toward {end}: that hardly moves it off the arc, but the gaps beside it "
+        "are no longer equal."
+    ),
     "caution.got_far": (
         "Stake {stake} was got at {stands} where {wanted} was wanted, {miss} off the arc: that looks like a slip. Measure it again "
         "before going on."
@@ -88,6 +93,7 @@ MESSAGES = {
         "Mind the room on both sides."
     ),
     "note.settled": "The arc was settled by {pair}.",
+    "note.resolved": "Then it was worked out again over the chord found, to {hold}.",
     "note.settled_points": "The arc was settled by three points; the first is A, the third B.",
     "note.levels_win": "Both levels and a spacing were given: the levels ({levels}) were taken.",
     "note.landmarks": "Give each end a landmark, so that nobody starts from the wrong one.",

@@ -11,7 +11,7 @@ MESSAGES = {
     "form.section_degree.help": "The angle of the whole arc doesn't belong here: that is the central angle, above.",
     "form.section_points": "Three points on the arc instead",
     "form.section_points.help": (
-        "The first is end A, the third is end B, the second stands anywhere between. x to the right, y ahead, as on a plan."
+        "The first is end A, the third is end B, the second stands anywhere between. x to the right (easting), y ahead (northing), as on a plan: swapped they turn the curve to the other hand."
     ),
     "form.section_line": "Which line, and what is driven",
     "form.section_ends": "The two ends",
@@ -55,12 +55,12 @@ MESSAGES = {
     "form.greater": "Where two arcs fit these numbers, take the one that turns more",
     "form.degree": "Degree of curve",
     "form.degree.help": "Stands in the radius' place; one more number above settles the arc.",
-    "form.point_0_0": "x of A",
-    "form.point_0_1": "y of A",
-    "form.point_1_0": "x between",
-    "form.point_1_1": "y between",
-    "form.point_2_0": "x of B",
-    "form.point_2_1": "y of B",
+    "form.point_0_0": "x of A (east)",
+    "form.point_0_1": "y of A (north)",
+    "form.point_1_0": "x between (east)",
+    "form.point_1_1": "y between (north)",
+    "form.point_2_0": "x of B (east)",
+    "form.point_2_1": "y of B (north)",
     "form.drawn_to": "The drawing's numbers are to the",
     "form.drawn_to.short": "Which line the numbers are to",
     "form.driven": "What stands on the staked line",

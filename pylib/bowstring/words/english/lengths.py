@@ -33,7 +33,7 @@ _LENGTHS: dict[str, tuple[str, str]] = {
     ),
     "improper": (
         "In {typed} the fraction beside the whole number is one or more by itself.",
-        "Write {reading} if you mean that, or put the fraction right.",
+        "Put the fraction right, or if you mean that, write {readings}.",
     ),
     "sign": ("{typed} has a sign, and a size has none.", "Write it without the sign."),
     "zero": ("{typed} is no length at all.", "Write a length above zero."),
@@ -52,18 +52,18 @@ _LENGTHS: dict[str, tuple[str, str]] = {
         "Write {readings}.",
     ),
     "broken_feet": (
-        "{typed} has a part of a foot in its feet and inches besides.",
+        "{typed} has a part of a foot, and inches as well.",
         "Write whole feet with inches, like 40' 6\", or decimal feet alone, like 40.5 ft.",
     ),
     "feet_fraction": ("In {typed} the part after the feet has no unit.", "Write {readings}."),
     "twelve": (
         "{typed} has twelve inches or more beside its feet.",
-        "Carry them into the feet, or write the length in inches alone.",
+        "Put the inches right, or if you mean that, write {readings}.",
     ),
     "apart": ("{typed} has more than one number, and not each has its unit.", "Write {readings}."),
     "mixed_units": (
         "{typed} has several numbers in units that don't go together.",
-        "Use one unit, or feet and inches.",
+        "Use one unit, like 12.35 m, or feet and inches, like 40' 6\".",
     ),
     "repeated": ("{typed} has the same unit twice.", "Write one length, like 40' 6-1/2\"."),
     "order": ("{typed} has its units in the wrong order.", "Write the feet first, then the inches."),
@@ -85,7 +85,7 @@ _ANGLES: dict[str, tuple[str, str]] = {
     "unreadable": ("{typed} is not an angle.", f"Write {_ANGLE_EXAMPLE}."),
     "grouping": (
         "In {typed} the points or commas don't stand where a number has them.",
-        f"{_DIGITS}, like 45.5.",
+        f"Write {_ANGLE_EXAMPLE}.",
     ),
     "comma": ("In {typed} the comma may be the decimal mark or may group thousands.", "Write {readings}."),
     "zero_below": ("{typed} has a fraction over zero.", "Write a fraction like 1/2 or 1/4."),
@@ -95,7 +95,7 @@ _ANGLES: dict[str, tuple[str, str]] = {
     ),
     "improper": (
         "In {typed} the fraction beside the whole number is one or more by itself.",
-        "Write {reading} if you mean that, or put the fraction right.",
+        "Put the fraction right, or if you mean that, write {readings}.",
     ),
     "sign": ("{typed} has a sign, and the size of an angle has none.", "Write it without the sign."),
     "zero": ("{typed} is no angle at all.", "Write an angle above zero."),
@@ -113,7 +113,7 @@ _ANGLES: dict[str, tuple[str, str]] = {
     ),
     "bare_fraction": ("{typed} is a fraction without a degree sign.", "Write {readings}."),
     "no_degrees": (
-        "{typed} has minutes or seconds but no degrees, and the sign could also be feet or inches.",
+        "{typed} has minutes or seconds but no degrees, and could also be a length.",
         "Write the degrees too, like 0°40'.",
     ),
     "apart": (
@@ -141,10 +141,12 @@ MESSAGES: dict[str, str] = {
     "length.kind_thing": "something else",
     "angle.example": _ANGLE_EXAMPLE,
     "angle.both": "{decimal} = {dms}",
+    "angle.reading": "{reading} (= {other})",
+    "angle.reading_about": "{reading} (about {other})",
     "tape.both_exact": "{inches} = {feet}",
     "tape.both_about": "about {inches} = {feet}",
-    "tape.metric": "{metres} = {millimetres}",
-    "tape.metric_about": "about {metres} = {millimetres}",
+    "tape.metric": "{first} = {other}",
+    "tape.metric_about": "about {first} = {other}",
     "tape.with_inches": "{metric} ({inches})",
     "tape.with_inches_about": "{metric} (about {inches})",
     "tape.less_than": "less than {least}",

@@ -15,6 +15,16 @@ MESSAGES = {
     "page.clear": "Clear the form",
     "page.restore": "Bring back what was cleared",
     "page.print": "Print the sheet",
+    "page.unit_changed": "The unit is now {unit}; it was {before}. Nothing was converted, so these numbers mean something else:",
+    "page.unit_row": "{label} {typed}: now {now}, before {then}.",
+    "page.unit_unread": "not readable",
+    "page.unit_keep": "They are right in this unit",
+    "page.unit_back": "Put the unit back",
+    "page.parts": "One part at a time",
+    "page.parts_previous": "Back",
+    "page.parts_next": "Next",
+    "page.parts_close": "Whole sheet",
+    "page.parts_of": "Parts of the sheet",
     "page.version": "Version {version}",
     "page.no_script": (
         "This page needs scripts to work out your numbers. Without them only the example sheet stands here: don't build from it."
@@ -33,9 +43,11 @@ MESSAGES = {
     "page.status_waiting": "Working.",
     "page.status_computed": "Up to date.",
     "page.status_example": "Example.",
+    "page.status_stop": "Don't build yet.",
     "page.status_refused": "No sheet.",
     "page.status_failed": "Not working.",
     "page.live_computed": "Sheet updated.",
+    "page.live_stop": "Sheet updated. Don't build from it yet.",
     "page.live_refused": "No sheet: the numbers can't be used as they stand.",
     "page.trouble_start": (
         "The part that computes didn't start, so your numbers can't be worked out here. Reload the page. If that doesn't help, try "

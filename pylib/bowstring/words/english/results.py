@@ -15,6 +15,7 @@ MESSAGES = {
         "On a chord of {chord} quartering stays within {tolerance} up to a rise of {rise} ({ratio} of the chord); here it is {here}."
     ),
     "rule.good_always": "On a chord of {chord} quartering stays within {tolerance} for any rise up to a half circle.",
+    "rule.planned": "This compares the rule with the layout as planned, before anything was got at a stake.",
     "rounding.fine": "From exact ends, held to the shown numbers ({mark}), the worst stake, {at}, stands {worst} off: rounding's own cost.",
     "rounding.eats": (
         "Held to the shown numbers ({mark}), stake {at} stands {worst} off: more than half of the {tolerance} allowed goes to rounding. "
@@ -32,6 +33,10 @@ MESSAGES = {
     "check.external": "Corner P to {end}: must read {shown}.",
     "gap.left": (
         "Between neighbouring stakes {gap} is left. Straight pieces would miss the arc by {rise} at their middles; "
+        "a sprung board follows it far better."
+    ),
+    "gap.left_got": (
+        "Between neighbouring stakes up to {gap} is left. A straight piece would miss the arc there by {rise} at its middle; "
         "a sprung board follows it far better."
     ),
     "stick.level": "level {level}: {stakes}",

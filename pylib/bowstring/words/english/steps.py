@@ -66,6 +66,8 @@ MESSAGES = {
         "{hand} (facing {end} from {start}) {length1}; slide the tip until {start} to {stake} and {stake} to {end} read the same "
         "({half_chord}). Drive {stake}."
     ),
+    "step.got_short": "stands at {shown}",
+    "step.back_short": "{shown}, the OTHER way ({hand})",
     "step.stake_got": (
         "{stake}: string from {start} to {end}; its middle is at {length0} from either end. The number was {wanted} square off to "
         "the {hand}; it stands at {length1}, {miss} off the arc (minus: inside). The numbers after this one start from where "

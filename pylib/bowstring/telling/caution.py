@@ -1,0 +1,37 @@
+"""One caution: its sentence, and whether nobody should build before it is settled."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bowstring.words import say
+
+STOPS = frozenset(
+    {
+        "caution.points_other_hand",
+        "caution.odd_one",
+        "caution.disagrees",
+        "caution.disagrees_none",
+        "caution.line_unsure",
+        "caution.board_off_face",
+        "caution.got_far",
+        "fit.apart",
+        "fit.slip",
+        "fit.choose",
+        "fit.do_not_build",
+    }
+)
+"""The cautions that say so themselves: each asks for an answer from the drawing or for another measurement."""
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A caution's sentence; ``stops``: not to be built from before it is settled."""
+
+    text: str
+    stops: bool
+
+
+def caution(key: str, **values: object) -> Caution:
+    """Return the caution of a message key."""
+    return Caution(say(key, **values), key in STOPS)

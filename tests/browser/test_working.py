@@ -1,0 +1,71 @@
+"""Working with a sheet: what may not be built, a unit changed under bare numbers, one part at a time."""
+
+from __future__ import annotations
+
+from playwright.sync_api import Page, expect
+
+from bowstring.words import say
+from page_acting import choose, type_in, wait_for
+
+
+def test_a_sheet_that_nobody_may_build_is_never_called_up_to_date(page: Page) -> None:
+    wait_for(page, "computed")
+    choose(page, "drawn_to", "unsure")
+    wait_for(page, "computed")
+    expect(page.locator("#status")).to_have_text(say("page.status_stop"))
+    first = page.locator("#sheet .part").first
+    expect(first).to_contain_text(say("sheet.stops"))
+    choose(page, "drawn_to", "face")
+    wait_for(page, "computed")
+    expect(page.locator("#sheet")).not_to_contain_text(say("sheet.stops"))
+
+
+def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
+    wait_for(page, "computed")
+    page.click("#clear")
+    choose(page, "unit", "ft")
+    type_in(page, "arc-chord", "38")
+    type_in(page, "arc-sagitta", "5.25")
+    choose(page, "drawn_to", "face")
+    wait_for(page, "computed")
+    expect(page.locator("#unit-note")).to_be_hidden()
+
+    choose(page, "unit", "m")
+    wait_for(page, "computed")
+    expect(page.locator("#unit-note")).to_contain_text("Chord 38")
+    expect(page.locator("#status")).to_have_text(say("page.status_stop"))
+    expect(page.locator("#sheet .banner.stop")).to_contain_text("Rise 5.25")
+
+    page.click("#unit-back")
+    wait_for(page, "computed")
+    expect(page.locator("input[name=unit][value=ft]")).to_be_checked()
+    expect(page.locator("#unit-note")).to_be_hidden()
+
+    choose(page, "unit", "m")
+    wait_for(page, "computed")
+    page.click("#unit-keep")
+    wait_for(page, "computed")
+    expect(page.locator("#unit-note")).to_be_hidden()
+    expect(page.locator("input[name=unit][value=m]")).to_be_checked()
+    expect(page.locator("#status")).to_have_text(say("page.status_computed"))
+    assert page.locator("#arc-chord").input_value() == "38"
+
+
+def test_one_part_at_a_time_by_button_and_by_key(page: Page) -> None:
+    wait_for(page, "computed")
+    parts = page.locator("#sheet .part")
+    count = parts.count()
+    page.click("#parts")
+    expect(page.locator("#numbers")).to_be_hidden()
+    expect(page.locator("#part-number")).to_have_text(f"1 / {count}")
+    for place in range(1, count):
+        page.keyboard.press("ArrowRight")
+        expect(parts.nth(place)).to_be_visible()
+        expect(parts.nth(place - 1)).to_be_hidden()
+    expect(page.locator("#part-next")).to_be_disabled()
+    page.click("#part-previous")
+    expect(page.locator("#part-number")).to_have_text(f"{count - 1} / {count}")
+    page.keyboard.press("Escape")
+    expect(page.locator("#numbers")).to_be_visible()
+    for place in range(count):
+        expect(parts.nth(place)).to_be_visible()
