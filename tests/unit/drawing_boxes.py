@@ -21,6 +21,13 @@ def boxes(read: Read) -> list[tuple[str, Box]]:
     return found
 
 
+def box_of(read: Read, name: str) -> Box:
+    """The box of the one name that a drawing writes for a stake or a mark."""
+    (words,) = (words for words in read.words() if words.stake == name)
+    kind = next(kind for kind in KINDS if f"bd-{kind}" in words.classes)
+    return text_box(words.text, kind, words.at, words.anchor)
+
+
 def assert_clear(read: Read) -> None:
     """No text on a text, none outside the picture, and no stake's square under a text."""
     every = boxes(read)

@@ -246,6 +246,27 @@ def make(
     }
 
 
+def found_from(answer: dict[str, Any], start: str) -> dict[str, Any]:
+    """Return the answer with the marks from which a crew finds the drawn ends: ``corner`` or ``one-end``.
+
+    The straights leave the chord at half the central angle; the corner is the tangent length from both ends,
+    the foot is where a square to A's straight runs through B; S and T are 10 ft back.
+    """
+    answer["start"] = start
+    at = {mark["name"]: (mark["x"], mark["y"]) for mark in answer["marks"]}
+    (ax, ay), (bx, by) = (at.get(f"{end}0", at[end]) for end in ("A", "B"))
+    half, back = math.radians(answer["arc"]["central_angle"]) / 2, 10 * FOOT
+    along, out = math.cos(half), math.sin(half)
+    marks = {"S": (ax - back * along, ay - back * out)}
+    if start == "corner":
+        marks["P"] = ((ax + bx) / 2, ay + (bx - ax) / 2 * math.tan(half))
+        marks["T"] = (bx + back * along, by - back * out)
+    else:
+        marks["F"] = (ax + (bx - ax) * along * along, ay + (bx - ax) * along * out)
+    answer["marks"] += [{"name": name, "x": x, "y": y} for name, (x, y) in marks.items()]
+    return answer
+
+
 def case(name: str, **changes: Any) -> dict[str, Any]:
     """Return the answer of a shape from ``SHAPES``, with changes."""
     return make(**{**SHAPES[name], **changes})

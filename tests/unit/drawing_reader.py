@@ -77,6 +77,16 @@ class Read:
             if element.attrib.get("data-stake") == name
         ]
 
+    def crosses(self) -> list[Point]:
+        """The middles of the marks that are no stakes, drawn as crosses of 8 units."""
+        shapes = [path for path in self.paths("line") if len(path) == 4]
+        middles = [tuple(sum(point[axis] for point in path) / 4 for axis in (0, 1)) for path in shapes]
+        return [
+            (x, y)
+            for path, (x, y) in zip(shapes, middles, strict=True)
+            if all(abs(abs(px - x) - 4) < 0.01 and abs(abs(py - y) - 4) < 0.01 for px, py in path)
+        ]
+
     def paths(self, name: str) -> list[list[Point]]:
         """The points of each path of a class (curves' control points included)."""
         found = []

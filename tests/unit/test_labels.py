@@ -8,8 +8,8 @@ from itertools import combinations, pairwise
 
 import pytest
 
-from bowstring.views.boxes import Box, text_box, text_width, wrap
-from bowstring.views.labels import Ground, Label, spread
+from bowstring.views.boxes import Box, stack, text_box, text_width, wrap
+from bowstring.views.labels import FAINT, LINE, Ground, Label, spread
 
 
 def test_boxes_that_touch_do_not_overlap() -> None:
@@ -132,6 +132,29 @@ def test_words_that_belong_together_share_a_spot_or_none() -> None:
     assert both[0].at[1] == both[1].at[1] > 30
     ground.take_lines([(20.0, -100.0), (20.0, 100.0)])
     assert ground.beside(pair) is None
+
+
+def test_a_faint_line_may_run_behind_words_that_have_no_other_place() -> None:
+    pair = [Label("sagitta", "number", [(0.0, 0.0)], (-1.0, 0.0)), Label("5'", "number", [(0.0, 0.0)], (1.0, 0.0))]
+    ground = Ground()
+    ground.take_lines([(-100.0, 0.0), (100.0, 0.0)], FAINT)
+    assert ground.beside(pair) is None and ground.beside(pair, LINE) is not None
+    ground = Ground()
+    ground.take_lines([(-100.0, 0.0), (100.0, 0.0)])
+    assert ground.beside(pair, LINE) is None
+
+
+def test_a_label_in_lines_stands_in_its_box_with_no_length_broken() -> None:
+    text = "long side 39' 10-7/8\""
+    assert stack(text, "number", 1e9) == [text]
+    assert stack(text, "number", 100.0) == ["long side", "39' 10-7/8\""]
+    assert stack(text, "number", 1.0) == ["long side", "39' 10-7/8\""]
+    placed = Ground().place(Label(text, "number", [(0.0, 0.0)], (1.0, 0.0), 5.0, 100.0))
+    x, y = placed.at
+    lines = [text_box(line, "number", (x, y + 1.25 * 14 * index)) for index, line in enumerate(placed.label.lines)]
+    assert not lines[0].overlaps(lines[1])
+    both = lines[0].join(lines[1])
+    assert max(abs(a - b) for a, b in zip(vars(both).values(), vars(placed.box).values(), strict=True)) < 0.02
 
 
 def test_the_same_labels_always_get_the_same_places() -> None:

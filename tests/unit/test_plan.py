@@ -7,12 +7,12 @@ import random
 from typing import Any
 
 import pytest
-from tests.unit.drawing_boxes import assert_clear
-from tests.unit.drawing_cases import SHAPES, case, make
+from tests.unit.drawing_boxes import assert_clear, box_of, boxes
+from tests.unit.drawing_cases import SHAPES, case, found_from, make
 from tests.unit.drawing_reader import Read
 
 from bowstring.views import plan as plan_module
-from bowstring.views.paper import fit, gap_between, round_length, stretch_of
+from bowstring.views.paper import LEAST_GAP, fit, round_length, stretch_of
 from bowstring.views.plan import plan_svg
 from bowstring.views.sketch import Sketch
 from bowstring.words import say
@@ -139,7 +139,7 @@ def test_a_stretched_rise_is_said_and_an_unstretched_one_is_not(name: str) -> No
 def test_both_arcs_are_drawn_apart_and_named() -> None:
     for name in ("offset", "hub", "flat hub", "nine tenths offset"):
         answer = case(name)
-        paper = fit(answer, 300, 290)
+        stretch = fit(answer, 300, 290).stretch
         read = Read(plan_svg(answer, id="p"))
         dashed = read.paths("drawn")
         assert len(dashed) == 2  # the line and its sample in the key
@@ -148,10 +148,10 @@ def test_both_arcs_are_drawn_apart_and_named() -> None:
         line = max(dashed, key=len)
         x, y = read.stakes()["M"][0]
         gap = min(math.dist((x, y), point) for point in line)
-        assert gap > 5
+        assert gap > LEAST_GAP - 0.5
         forced = "not drawn to scale" in read.flowing_text()
-        true = abs(answer["offset"]["distance"]) * paper.scale * paper.stretch
-        assert forced == (true < 6) == (not gap_between(answer, paper)[1])
+        true = abs(answer["offset"]["distance"]) * similar(answer, read, stretch) * stretch
+        assert forced == (true < LEAST_GAP)
         assert answer["offset"]["shown"] in read.flowing_text()
 
 
@@ -264,6 +264,114 @@ def test_drawings_repeat_to_the_letter_and_stay_small() -> None:
         assert plan_svg(case(name), id="p") == plan_svg(case(name), id="p")
     assert Read(plan_svg(case("ordinary"), id="p")).elements < 100
     assert Read(plan_svg(case("six levels"), id="p")).elements < 300
+
+
+FEW = [name for name, shape in SHAPES.items() if shape["levels"] < 5]
+LESSER = [name for name in FEW if name not in ("greater", "nine tenths", "nine tenths offset", "semicircle")]
+
+
+def arc_of(degrees: float, levels: int = 3, **changes: Any) -> dict[str, Any]:
+    """An arc of a radius of 12 m."""
+    half = math.radians(degrees) / 2
+    return make(24 * math.sin(half), 12 * (1 - math.cos(half)), levels, **changes)
+
+
+@pytest.mark.parametrize("name", FEW)
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_three_hundred_pixels_are_room_enough_for_few_stakes(name: str, side: str) -> None:
+    """On a phone of 360 pixels a wider drawing runs off the screen's edge."""
+    assert float(Read(plan_svg(case(name, side=side), id="p")).root.attrib["data-least-width"]) <= 300
+
+
+@pytest.mark.parametrize("name", ["offset", "hub", "flat hub", "nine tenths offset"])
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("toward", ["centre", "outside"])
+@pytest.mark.parametrize("offset", [None, 0.0381])
+def test_each_end_is_named_nearest_to_its_own_mark(name: str, side: str, toward: str, offset: float | None) -> None:
+    answer = case(name, side=side, toward=toward, offset=offset or SHAPES[name]["offset"])
+    read = Read(plan_svg(answer, id="p"))
+    crosses = read.crosses()
+    assert len(crosses) == 2
+    for end, cross in zip("AB", sorted(crosses), strict=True):
+        own, drawn, stake = box_of(read, end), box_of(read, f"{end}0"), read.stakes()[end][0]
+        assert math.dist(own.nearest(stake), stake) < math.dist(own.nearest(cross), cross)
+        assert math.dist(drawn.nearest(cross), cross) < math.dist(drawn.nearest(stake), stake)
+        assert math.dist(stake, cross) > 9  # a square of 10 and a cross of 8, seen apart
+        assert not [text for text, box in boxes(read) if math.dist(box.nearest(cross), cross) < 4], "under a text"
+
+
+@pytest.mark.parametrize("name", LESSER)
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_the_corner_is_drawn_where_the_straights_meet(name: str, side: str) -> None:
+    answer = found_from(case(name, side=side), "corner")
+    read = Read(plan_svg(answer, id="p"))
+    assert_clear(read)
+    assert {"P", "S", "T"} <= {words.stake for words in read.words()}
+    assert float(read.root.attrib["data-least-width"]) <= 300
+    (straights,) = (path for path in read.paths("dash") if len(path) == 8)
+    (at_a, s), (at_b, t), (from_a, corner), (from_b, also) = zip(straights[::2], straights[1::2], strict=True)
+    assert (from_a, from_b) == (at_a, at_b) and corner == pytest.approx(also, abs=0.01)
+    for there in (corner, s, t):
+        assert min(math.dist(there, cross) for cross in read.crosses()) < 0.01
+    (ax, ay), (bx, _) = read.stakes()["A"][0], read.stakes()["B"][0]
+    assert corner[0] == pytest.approx((ax + bx) / 2, abs=0.01)
+    (mark,) = (mark for mark in answer["marks"] if mark["name"] == "P")
+    over = mark["y"] > 0  # so far out that the staked string lies beyond the corner, it is under it
+    assert over == (name != "flat hub")
+    assert (corner[1] > ay) == (over == (side == "right"))
+    assert s[0] < at_a[0] and t[0] > at_b[0] and (s[1] > at_a[1]) == (side == "left")
+    for start, end in ((s, at_a), (t, at_b)):  # one line from S over A to P
+        one, two = (end[0] - start[0], end[1] - start[1]), (corner[0] - end[0], corner[1] - end[1])
+        assert abs(one[0] * two[1] - one[1] * two[0]) < 2e-3 * math.hypot(*one) * math.hypot(*two)
+    if not answer["offset"]:
+        scale = (bx - ax) / answer["staked"]["chord"]
+        turned = mark["y"] * scale * (corner[1] - ay) / abs(corner[1] - ay)
+        stretched = say("draw.scale") not in read.flowing_text()
+        assert stretched or corner[1] - ay == pytest.approx(turned, abs=0.05)
+    assert say("draw.straights.corner") in read.flowing_text()
+    assert "off the drawing" not in read.described()[1] and "corner P" in read.described()[1]
+
+
+@pytest.mark.parametrize("degrees", [12, 40, 75, 100, 120, 140, 150, 165, 179])
+@pytest.mark.parametrize("changes", [{}, {"offset": 0.04, "side": "right"}, {"offset": 1.0, "toward": "outside"}])
+def test_a_far_corner_is_cut_off_and_said_so(degrees: float, changes: dict[str, Any]) -> None:
+    answer = found_from(arc_of(degrees, **changes), "corner")
+    read = Read(plan_svg(answer, id="p"))
+    assert_clear(read)
+    (ax, _), (bx, _) = read.stakes()["A"][0], read.stakes()["B"][0]
+    assert bx - ax > 0.47 * (read.box[2] - read.box[0])
+    named = {words.stake for words in read.words()}
+    off = say("draw.straights.off") in read.flowing_text()
+    assert off == ("P" not in named) == ("off the drawing" in read.described()[1])
+    assert [words.text for words in read.words()].count(say("draw.to", name="P")) == (2 if off else 0)
+    if degrees >= 165 or degrees <= 100:
+        assert off == (degrees >= 165)
+
+
+@pytest.mark.parametrize("degrees", [12, 75, 120, 165, 200, 250])
+@pytest.mark.parametrize("changes", [{}, {"offset": 0.04, "side": "right"}, {"offset": 1.0, "toward": "outside"}])
+def test_one_end_shows_its_straight_and_the_foot(degrees: float, changes: dict[str, Any]) -> None:
+    answer = found_from(arc_of(degrees, **changes), "one-end")
+    read = Read(plan_svg(answer, id="p"))
+    assert_clear(read)
+    assert {"F", "S"} <= {words.stake for words in read.words()}
+    (legs,) = (path for path in read.paths("dash") if len(path) == 6)
+    at_a, _, also_a, foot, again, at_b = legs
+    assert at_a == also_a and foot == again
+    one, two = (at_a[0] - foot[0], at_a[1] - foot[1]), (at_b[0] - foot[0], at_b[1] - foot[1])
+    if not answer["offset"] and degrees > 90:  # neither stretched nor moved out on paper: a right angle
+        assert abs(one[0] * two[0] + one[1] * two[1]) < 2e-3 * math.hypot(*one) * math.hypot(*two)
+    names = ("A0", "B0") if answer["offset"] else ("A", "B")
+    assert say("draw.straights.one_end", start=names[0], end=names[1]) in read.flowing_text()
+    assert say("draw.plan.desc.one_end", start=names[0], end=names[1]) in read.described()[1]
+
+
+def test_ends_on_the_ground_have_no_straights() -> None:
+    for start in ("ends", "neither"):
+        answer = case("ordinary")
+        answer["start"] = start
+        read = Read(plan_svg(answer, id="p"))
+        assert say("draw.tangents") in read.flowing_text() and not read.crosses()
 
 
 def test_print_size_and_least_width() -> None:

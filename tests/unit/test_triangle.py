@@ -10,6 +10,7 @@ from tests.unit.drawing_boxes import assert_clear
 from tests.unit.drawing_cases import SHAPES, case
 from tests.unit.drawing_reader import Read
 
+from bowstring.views.svg import SIZES
 from bowstring.views.triangle import has_triangle, triangle_svg
 from bowstring.words import say
 
@@ -32,6 +33,35 @@ def test_nothing_overlaps_and_it_says_that_it_is_not_to_scale(name: str, way: st
         assert say("draw.not_to_scale") in drawing.described()[1]
         string = drawing.stakes()
         assert (string[row["stakes"][0]][0][1] > string["A"][0][1]) == (side == "right")
+
+
+@pytest.mark.parametrize("name", SHAPES)
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_words_are_eight_points_on_paper_and_fourteen_pixels_on_a_phone(name: str, way: str, side: str) -> None:
+    """58 mm is the print style's width for it; a phone of 360 pixels leaves 330. A point is 1/72 inch."""
+    answer = case(name, side=side)
+    for row in answer["halving"]:
+        left, _, right, _ = read(answer, row["level"], way).box
+        smallest = min(SIZES.values()) / (right - left)
+        assert smallest * 58 / 25.4 * 72 >= 8
+        assert smallest * 330 >= 14
+
+
+def test_long_numbers_stay_whole_and_inside() -> None:
+    answer = case("ordinary")
+    length = "131' 11-15/16\""
+    for row in answer["halving"]:
+        row.update(half_shown=length, sagitta_shown=length, chord_shown=length, half_chord_shown=length)
+        row["squaring"].update(along_shown=length, out_shown=length, long_side_shown=length)
+    for step in answer["steps"]:
+        for measure in step["measures"]:
+            measure["shown"] = length
+    for level, way in ((level, way) for level in (1, 2, 3) for way in WAYS):
+        drawing = read(answer, level, way)
+        assert_clear(drawing)
+        for text in drawing.all_text().split("\n"):
+            assert ("131'" in text) == ("11-15/16" in text), text
 
 
 def test_the_row_s_own_way_is_drawn() -> None:

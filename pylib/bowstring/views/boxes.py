@@ -29,6 +29,7 @@ _ADVANCES = {
 _ADVANCE = {character: width / 1000 for width, characters in _ADVANCES.items() for character in characters}
 _UNKNOWN = 1.11  # W, m, fractions, and what the table lacks
 ASCENT, DESCENT = 0.93, 0.24  # of the text's size, DejaVu Sans
+LEADING = 1.25  # from one line of a text to the next, of its size
 _INSIDE_LENGTH = re.compile(
     r"(?<=[0-9'′½¼¾⅛⅜⅝⅞]) (?=[0-9½¼¾⅛⅜⅝⅞]|(?:ft|in|m|cm|mm)(?![a-z]))|(?<=[0-9] ft) (?=[0-9])"
 )
@@ -59,6 +60,12 @@ def wrap(text: str, kind: str, width: float) -> list[str]:
                 lines.append("")
             lines[-1] += character
     return lines
+
+
+def stack(text: str, kind: str, width: float) -> list[str]:
+    """Return a label's lines, as ``wrap`` does, but with no word or length broken: they may be wider."""
+    words = (word.replace("\n", " ") for word in _glue(visible(text)).split(" "))
+    return wrap(text, kind, max(width, *(text_width(word, kind) for word in words), 0.0))
 
 
 def _glue(text: str) -> str:

@@ -5,12 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from functools import cache
+from functools import cache, cached_property
 from itertools import pairwise
 
-from bowstring.views.boxes import ASCENT, DESCENT, Box, Segment, text_width
+from bowstring.views.boxes import ASCENT, DESCENT, LEADING, Box, Segment, stack, text_width
 from bowstring.views.svg import SIZES, Point
 
+FAINT, LINE, LEADER = 0, 1, 2
+"""How hard a line is avoided: a faint one may run behind a text before the text leaves its place."""
 _PAD = 1.5
 _CELL = 24.0
 _ANGLES = (0, 18, -18, 36, -36, 60, -60, 90, -90)
@@ -20,18 +22,27 @@ _LEADER = 9.0  # a label farther from its point than this gets a line to it
 
 @dataclass(frozen=True)
 class Label:
-    """A text that belongs to a point: ``spots`` are the points it may belong to, best first."""
+    """A text that belongs to a point: ``spots`` are the points it may belong to, best first.
+
+    A text wider than ``width`` stands in lines, one under the other; a length is never broken.
+    """
 
     text: str
     kind: str
     spots: Sequence[Point]
     toward: Point
     reach: float = 7.0
+    width: float = math.inf
+
+    @cached_property
+    def lines(self) -> list[str]:
+        """The text's lines, from the top."""
+        return [self.text] if self.width == math.inf else stack(self.text, self.kind, self.width)
 
 
 @dataclass(frozen=True)
 class Placed:
-    """A label with its place: the middle of its baseline, its box, and its line where it stands off."""
+    """A label with its place: the middle of its first line's baseline, its box, and its line where it stands off."""
 
     label: Label
     at: Point
@@ -44,29 +55,29 @@ class Ground:
     """What a drawing has taken already. Boxes are never covered, lines only where nothing else is free."""
 
     boxes: list[Box] = field(default_factory=list)
-    _cells: dict[tuple[int, int], list[tuple[Box | None, Segment | None, bool]]] = field(default_factory=dict)
+    _cells: dict[tuple[int, int], list[tuple[Box | None, Segment | None, int]]] = field(default_factory=dict)
 
     def take_box(self, box: Box) -> None:
         """Take a rectangle: no label will share area with it."""
         self.boxes.append(box)
         for cell in _cells(box):
-            self._cells.setdefault(cell, []).append((box, None, True))
+            self._cells.setdefault(cell, []).append((box, None, LEADER))
 
-    def take_lines(self, points: Sequence[Point], *, leader: bool = False) -> None:
-        """Take a polyline: labels avoid it where they can; a leader is avoided harder."""
+    def take_lines(self, points: Sequence[Point], hard: int = LINE) -> None:
+        """Take a polyline: labels avoid it where they can, a leader harder than a line."""
         for segment in pairwise(points):
             for cell in _along(segment):
-                self._cells.setdefault(cell, []).append((None, segment, leader))
+                self._cells.setdefault(cell, []).append((None, segment, hard))
 
-    def taken(self, box: Box, *, lines: bool, leaders: bool) -> bool:
-        """Say whether a box (with a little air) hits a taken box, a line or a leader."""
+    def taken(self, box: Box, least: int) -> bool:
+        """Say whether a box (with a little air) hits a taken box or a line at least so hard."""
         wide = Box(box.left - _PAD, box.top - _PAD, box.right + _PAD, box.bottom + _PAD)
         for cell in _cells(wide):
             for other, segment, hard in self._cells.get(cell, ()):
                 if other is not None:
                     if wide.overlaps(other):
                         return True
-                elif segment is not None and (leaders if hard else lines) and wide.crosses(segment):
+                elif segment is not None and hard >= least and wide.crosses(segment):
                     return True
         return False
 
@@ -76,36 +87,36 @@ class Ground:
             for other, segment, hard in self._cells.get(cell, ()):
                 if other is not None and other.crosses(line):
                     return True
-                if hard and segment is not None and _meet(line, segment):
+                if hard == LEADER and segment is not None and _meet(line, segment):
                     return True
         return False
 
     def place(self, label: Label) -> Placed:
         """Return a place for a label that covers no taken box, and take it. There always is one."""
-        placed = self._search(label, lines=True) or self._search(label, lines=False) or self._march(label)
+        placed = self._search(label, FAINT) or self._search(label, LEADER) or self._march(label)
         self.take_box(placed.box)
         if placed.leader is not None:
-            self.take_lines(placed.leader, leader=True)
+            self.take_lines(placed.leader, LEADER)
         return placed
 
-    def beside(self, words: Sequence[Label]) -> list[Placed] | None:
+    def beside(self, words: Sequence[Label], least: int = FAINT) -> list[Placed] | None:
         """Return places for labels that have to stand together at one spot, each straight in its direction.
 
         The labels share their list of spots; the first spot that has room for all of them without touching a
-        line is taken. ``None`` when there is no such spot.
+        line at least so hard is taken. ``None`` when there is no such spot.
         """
         for spot in words[0].spots:
             placed = [_at(label, spot, 0, label.reach) for label in words]
-            if not any(self.taken(one.box, lines=True, leaders=True) for one in placed):
+            if not any(self.taken(one.box, least) for one in placed):
                 for one in placed:
                     self.take_box(one.box)
                 return placed
         return None
 
-    def _search(self, label: Label, *, lines: bool) -> Placed | None:
+    def _search(self, label: Label, least: int) -> Placed | None:
         for spot, angle, standoff in _candidates(len(label.spots)):
             placed = _at(label, label.spots[spot], angle, label.reach + standoff)
-            if self.taken(placed.box, lines=lines, leaders=True):
+            if self.taken(placed.box, least):
                 continue
             if placed.leader is None or not self.blocked(placed.leader):
                 return placed
@@ -116,7 +127,7 @@ class Ground:
         reach = label.reach
         while True:
             placed = _at(label, label.spots[0], 0, reach)
-            if not self.taken(placed.box, lines=False, leaders=False):
+            if not self.taken(placed.box, LEADER + 1):
                 return placed
             reach += 4.0
 
@@ -132,8 +143,8 @@ def _at(label: Label, spot: Point, angle: int, reach: float) -> Placed:
     turn = math.radians(angle)
     x = label.toward[0] * math.cos(turn) - label.toward[1] * math.sin(turn)
     y = label.toward[0] * math.sin(turn) + label.toward[1] * math.cos(turn)
-    wide, size = text_width(label.text, label.kind) / 2, SIZES[label.kind]
-    high = (ASCENT + DESCENT) * size / 2
+    wide, size = max(text_width(line, label.kind) for line in label.lines) / 2, SIZES[label.kind]
+    high = (ASCENT + DESCENT + LEADING * (len(label.lines) - 1)) * size / 2
     support = min(wide / abs(x) if abs(x) > 1e-9 else math.inf, high / abs(y) if abs(y) > 1e-9 else math.inf)
     # rounded here, so that a host and a browser whose cosines differ in the last bit choose alike
     middle = (round(spot[0] + x * (reach + support), 2), round(spot[1] + y * (reach + support), 2))
@@ -145,7 +156,7 @@ def _at(label: Label, spot: Point, angle: int, reach: float) -> Placed:
         inset = 0.6 * label.reach / gap
         start = (spot[0] + (near[0] - spot[0]) * inset, spot[1] + (near[1] - spot[1]) * inset)
         leader = (start, near)
-    return Placed(label, (middle[0], middle[1] + high - DESCENT * size), box, leader)
+    return Placed(label, (middle[0], middle[1] - high + ASCENT * size), box, leader)
 
 
 def _cells(box: Box) -> Iterable[tuple[int, int]]:

@@ -21,7 +21,10 @@ FLAT = 1 / 12
 _TALLEST = 0.3  # of the chord: how high a stretched rise may be drawn
 _WITH_GAP = 0.5  # of the chord: rise and gap between the arcs together
 _SAMPLES = 72
-_LEAST_GAP = 6.0  # between the staked and the drawn arc, drawing units
+_BACK = 27.0  # how far a straight is drawn back from its end: the step says no more than "well back"
+_CUT = 62.0  # how far a straight is drawn toward a corner that is off the drawing
+LEAST_GAP = 11.0
+"""Least gap between the staked and the drawn arc, drawing units: a stake and a mark stand clear of each other."""
 
 Answer = Mapping[str, Any]
 
@@ -52,6 +55,8 @@ class Paper:
     half_angle: float
     chord: float
     rise: float
+    off: bool = False
+    """Whether the corner of the straights is off the drawing."""
 
     def point(self, x: float, y: float) -> Point:
         """Return the place of a point of the frame (metres)."""
@@ -123,17 +128,19 @@ def figures_of(answer: Answer) -> dict[str, float]:
     return figures
 
 
-def fit(answer: Answer, width: float, height: float) -> Paper:
+def fit(answer: Answer, width: float, height: float, reach: float = 0.0) -> Paper:
     """Return the map that puts the staked arc of an answer into ``width`` by ``height`` drawing units.
 
+    ``reach`` is how far from the string, on the curve's side, something else has to find room (metres).
     Raises ``ValueError`` when a figure is not finite or an arc has no length.
     """
     figures = figures_of(answer)
     chord, rise = figures["chord"], figures["sagitta"]
     half_angle = math.radians(figures["central_angle"]) / 2
     bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
-    stretch = stretch_of(rise, chord, abs(float(answer["arc"]["radius"]) - figures["radius"]))
-    scale = min(width / (2 * bulge), height / (rise * stretch))
+    gap = abs(float(answer["arc"]["radius"]) - figures["radius"])
+    stretch = stretch_of(rise, chord, max(gap, reach - rise))
+    scale = min(width / (2 * bulge), height / (max(rise, reach) * stretch))
     up = 1 if answer.get("side", "left") == "right" else -1
     return Paper(scale, stretch, up, figures["radius"], half_angle, chord, rise)
 
@@ -141,8 +148,97 @@ def fit(answer: Answer, width: float, height: float) -> Paper:
 def gap_between(answer: Answer, paper: Paper) -> tuple[float, bool]:
     """Return the drawn arc's distance from the staked one on paper (positive outward), and if it is true."""
     true = (float(answer["arc"]["radius"]) - float(answer["staked"]["radius"])) * paper.scale * paper.stretch
-    shown = math.copysign(max(abs(true), _LEAST_GAP), true)
+    shown = math.copysign(max(abs(true), LEAST_GAP), true)
     return shown, shown == true
+
+
+def drawn_line(answer: Answer, paper: Paper) -> list[Point]:
+    """Return points of the drawn arc on paper, moved out where the gap would be too narrow to see."""
+    gap, true = gap_between(answer, paper)
+    return paper.samples(float(answer["arc"]["radius"])) if true else paper.beside(gap)
+
+
+def drawn_ends(answer: Answer) -> dict[str, str]:
+    """Return the drawn arc's ends, at the landmarks, by the staked arc's: other ones with an offset."""
+    marks = _marks(answer)
+    return {name: f"{name}0" if f"{name}0" in marks else name for name in ("A", "B")}
+
+
+def places_of_ends(answer: Answer, paper: Paper) -> tuple[Point, Point]:
+    """Return where the drawn arc's ends lie on paper: beside the string's with an offset."""
+    if not answer.get("offset"):
+        return paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
+    line = drawn_line(answer, paper)
+    return line[0], line[-1]
+
+
+@dataclass(frozen=True)
+class Leg:
+    """A straight that the ends are found from, on paper: from ``start`` on to the mark ``name``."""
+
+    start: Point
+    end: Point
+    name: str
+    cut: bool = False
+    """Whether it ends before it comes to the mark."""
+
+    @property
+    def ahead(self) -> Point:
+        """Its unit direction."""
+        return _unit(self.start, self.end)
+
+
+def reach_of(answer: Answer) -> float:
+    """Return how far over the string the straights reach that the ends are found from (metres), 0 without."""
+    marks = _marks(answer)
+    return max(0.0, *(marks[name][1] for name in _tops(answer)), 0.0)
+
+
+def legs_of(answer: Answer, paper: Paper) -> list[Leg]:
+    """Return the straights that the ends are found from: none where both ends are on the ground.
+
+    They start at the drawn arc's ends. Where these are moved out on paper, so are the straights.
+    """
+    marks, tops = _marks(answer), _tops(answer)
+    if not tops:
+        return []
+    first, second = drawn_ends(answer).values()
+    true_a, true_b = paper.point(*marks[first]), paper.point(*marks[second])
+    at_a, at_b = places_of_ends(answer, paper)
+    top, s = paper.point(*marks[tops[0]]), paper.point(*marks["S"])
+    ahead, back = _unit(true_a, top), _unit(true_a, s)
+    if "P" not in tops:
+        foot = (top[0] + at_a[0] - true_a[0], top[1] + at_a[1] - true_a[1])
+        behind = math.dist(at_a, foot) if ahead[0] * back[0] + ahead[1] * back[1] > 0 else 0.0
+        from_a = Leg(at_a, _on(at_a, back, max(_BACK, behind + _BACK / 2)), "S")
+        return [from_a, Leg(at_a, foot, "F"), Leg(foot, at_b, second)]
+    behind_b = _unit(true_b, paper.point(*marks["T"]))
+    stubs = [Leg(at_a, _on(at_a, back, _BACK), "S"), Leg(at_b, _on(at_b, behind_b, _BACK), "T")]
+    if paper.off:
+        back_b = _unit(true_b, top)
+        return [*stubs, Leg(at_a, _on(at_a, ahead, _CUT), "P", True), Leg(at_b, _on(at_b, back_b, _CUT), "P", True)]
+    # The straights are alike on both hands, so that they meet over the middle of their ends.
+    corner = _on(at_a, ahead, ((at_a[0] + at_b[0]) / 2 - at_a[0]) / ahead[0])
+    return [*stubs, Leg(at_a, corner, "P"), Leg(at_b, corner, "P")]
+
+
+def _marks(answer: Answer) -> dict[str, Point]:
+    return {str(mark["name"]): (float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
+
+
+def _tops(answer: Answer) -> list[str]:
+    """The mark that the straights lead to: the corner, or the foot from which B is squared off."""
+    found = {"corner": "P", "one-end": "F"}.get(str(answer.get("start")))
+    return [found] if found is not None else []
+
+
+def _unit(start: Point, end: Point) -> Point:
+    size = math.dist(start, end)
+    return ((end[0] - start[0]) / size, (end[1] - start[1]) / size)
+
+
+def _on(start: Point, ahead: Point, length: float) -> Point:
+    return (start[0] + ahead[0] * length, start[1] + ahead[1] * length)
 
 
 def round_length(target: float, unit: str) -> tuple[float, str, float]:

@@ -4,18 +4,40 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
+from dataclasses import replace
+from itertools import pairwise
 from typing import Any
 
 from bowstring.views.boxes import Box, text_width, wrap
-from bowstring.views.labels import Label
-from bowstring.views.paper import Answer, Paper, figures_of, fit, gap_between, round_length
-from bowstring.views.sketch import ROW, Sketch
+from bowstring.views.labels import FAINT, Label
+from bowstring.views.paper import (
+    Answer,
+    Leg,
+    Paper,
+    drawn_ends,
+    drawn_line,
+    figures_of,
+    fit,
+    gap_between,
+    legs_of,
+    places_of_ends,
+    reach_of,
+    round_length,
+)
+from bowstring.views.sketch import MARGIN, ROW, Sketch
 from bowstring.views.svg import SIZES, Command, Point
 from bowstring.words import say
 
-_WIDTH, _HEIGHT = 300.0, 290.0
+_WIDTH, _HEIGHT = 262.0, 290.0
+_NARROWEST = 180.0
+WIDEST = 339.0
+"""Drawing units: a plan of few stakes is no wider with its names, so that 300 pixels are room enough for its words."""
+_WITH_CORNER = 246.0  # height of a plan that reaches to the corner of the straights
+_LEAST_PART = 0.62  # of the arc's size: where the corner would make it smaller than this, the corner is left off
+_LEAST_PER_GAP = 12.0
 _PER_GAP = 16.0  # drawing units of width for each gap, so that names of many stakes find room
 _TANGENT = 26.0
+_CLOSE = 36.0
 MOST_LEVELS = 6
 """Levels whose stakes are drawn: 63 names are as many as paper and eyes have room for."""
 
@@ -30,31 +52,68 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
 
     Raises ``ValueError`` when a figure is not finite.
     """
-    sketch = Sketch(id=id, title=_title(answer), description=_description(answer))
-    paper = paper_of(answer)
+    width = _WIDTH
+    while True:
+        sketch = _draw(answer, id, _paper(answer, width))
+        excess = sketch.edge.right - sketch.edge.left + 2 * MARGIN - WIDEST
+        if excess <= 0 or not _crowd(answer) < width > _NARROWEST:
+            return sketch.finish(width_mm=width_mm)
+        width = max(width - excess - 1.0, _NARROWEST)
+
+
+def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
+    sketch = Sketch(id=id, title=_title(answer), description=_description(answer, paper))
+    legs = legs_of(answer, paper)
     draw_arcs(sketch, answer, paper)
     middle = paper.point(paper.chord / 2, 0.0)
     tip = paper.on_arc(0.0)
     draw_stakes(sketch, answer, paper, newest=None)
     sketch.lines([[paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)]], "string")
     sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
-    _tangents(sketch, paper)
+    if legs:
+        _straights(sketch, legs)
+    else:
+        _tangents(sketch, paper)
+    if answer.get("offset"):
+        for at in places_of_ends(answer, paper):
+            sketch.mark(at)
     _centre(sketch, paper)
-    outer = _dimensions(sketch, answer, paper)
+    outer = _dimensions(sketch, answer, paper, legs)
+    _walker(sketch, answer, paper, outer)
     name_stakes(sketch, answer, paper)
     _name_drawn_ends(sketch, answer, paper)
+    _name_straights(sketch, legs)
     sketch.sagitta(middle, tip, str(answer["staked_shown"]["sagitta"]))
-    _walker(sketch, answer, paper, outer)
     _foot(sketch, answer, paper)
-    return sketch.finish(width_mm=width_mm)
+    return sketch
 
 
-def paper_of(answer: Answer, height: float = _HEIGHT) -> Paper:
-    """Return the map for a whole arc, wider where many stakes stand."""
+def paper_of(answer: Answer, height: float = _HEIGHT, width: float = _WIDTH, reach: float = 0.0) -> Paper:
+    """Return the map for a whole arc, wider where many stakes stand; ``reach`` is ``fit``'s."""
+    wide = max(width, _crowd(answer))
+    return fit(answer, wide, height * max(1.0, wide / _WIDTH), reach)
+
+
+def _crowd(answer: Answer) -> float:
+    """The width that the stakes need so that there is room for their names."""
     arc = figures_of(answer)
     across = 2 * arc["radius"] if arc["central_angle"] > 180 else arc["chord"]
-    width = max(_WIDTH, _PER_GAP * (len(stakes_on_paper(answer)) - 1) * across / arc["arc_length"])
-    return fit(answer, width, height * width / _WIDTH)
+    return _PER_GAP * _gaps(answer) * across / arc["arc_length"]
+
+
+def _gaps(answer: Answer) -> int:
+    return len(stakes_on_paper(answer)) - 1
+
+
+def _paper(answer: Answer, width: float) -> Paper:
+    """The map for the plan: with the straights that the ends are found from unless the arc gets too small."""
+    alone, reach = paper_of(answer, width=width), reach_of(answer)
+    if not reach:
+        return alone
+    paper = paper_of(answer, _WITH_CORNER, width, reach)
+    per_gap = figures_of(answer)["arc_length"] * paper.scale / _gaps(answer)
+    small = paper.scale < _LEAST_PART * alone.scale or per_gap < _LEAST_PER_GAP
+    return replace(alone, off=True) if small and answer["start"] == "corner" else paper
 
 
 def hand_words(answer: Answer) -> dict[str, str]:
@@ -71,7 +130,7 @@ def _title(answer: Answer) -> str:
     return say("draw.plan.title.named", title=title) if title else say("draw.plan.title")
 
 
-def _description(answer: Answer) -> str:
+def _description(answer: Answer, paper: Paper) -> str:
     shown = answer["staked_shown"]
     names = ", ".join(str(stake["name"]) for stake in stakes_on_paper(answer))
     text = say(
@@ -79,42 +138,67 @@ def _description(answer: Answer) -> str:
     )
     for name, landmark in _landmarks(answer):
         text += say("draw.plan.desc.end", name=name, landmark=landmark)
-    notes = [_scale_words(paper_of(answer))]
+    start, end = drawn_ends(answer).values()
+    notes = [_scale_words(paper)]
+    if legs_of(answer, paper) and answer["start"] == "corner":
+        key = "draw.plan.desc.corner.off" if paper.off else "draw.plan.desc.corner"
+        notes.insert(0, say(key, start=start, end=end))
+    elif legs_of(answer, paper):
+        notes.insert(0, say("draw.plan.desc.one_end", start=start, end=end))
     if answer.get("offset"):
-        notes.append(_gap_words(answer, paper_of(answer)))
+        notes.append(_gap_words(answer, paper))
     return " ".join([text, *notes])
 
 
-def _drawn_ends(answer: Answer) -> dict[str, str]:
-    """The drawn arc's ends, at the landmarks, by the staked arc's: other ones with an offset."""
-    marks = {str(mark["name"]) for mark in answer["marks"]}
-    return {name: f"{name}0" if f"{name}0" in marks else name for name in ("A", "B")}
-
-
 def _name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
-    """Mark the drawn arc's ends, from which the staked ones are set."""
-    if not answer.get("offset"):
-        return
+    """Name the drawn arc's ends, from which the staked ones are set."""
     out = paper.up if gap_between(answer, paper)[0] > 0 else -paper.up
-    for (end, name), at, way in zip(
-        _drawn_ends(answer).items(), _ends_beside(answer, paper), (-1.0, 1.0), strict=False
-    ):
+    places = places_of_ends(answer, paper)
+    for (end, name), at, way in zip(drawn_ends(answer).items(), places, (-1.0, 1.0), strict=True):
         if name != end:
-            x, y = at
-            sketch.lines([[(x - 4, y - 4), (x + 4, y + 4)], [(x - 4, y + 4), (x + 4, y - 4)]], "")
-            sketch.label(Label(name, "name", [at], (way * 0.8, 0.6 * out), 8.0), "", name)
+            # past a semicircle the arc itself stands over its end
+            toward = (way * 0.8, 0.6 * out) if paper.half_angle < math.pi / 2 else (way * 0.9, -0.4 * paper.up)
+            sketch.label(Label(name, "name", [at], toward, 8.0), "", name)
+
+
+def _straights(sketch: Sketch, legs: list[Leg]) -> None:
+    """Draw the straights that the ends are found from, and the marks on them."""
+    sketch.lines([[leg.start, leg.end] for leg in legs], "soft dash")
+    for leg in legs:
+        if leg.cut:
+            sketch.cut(leg.end, leg.ahead)
+    for at, _ in _marks_on(legs).values():
+        sketch.mark(at)
+    for toward, square in pairwise(legs):
+        if toward.name == "F" and math.dist(square.start, square.end) > 20:
+            back = (-toward.ahead[0], -toward.ahead[1])
+            sketch.corner(toward.end, back, square.ahead)
+
+
+def _marks_on(legs: list[Leg]) -> dict[str, tuple[Point, Point]]:
+    """Each mark's place and the direction in which its name stands."""
+    toward = {leg.name: (0.0, math.copysign(1.0, leg.ahead[1])) for leg in legs}
+    for back, on, square in zip(legs, legs[1:], legs[2:], strict=False):
+        if on.name == "F":  # what lies on the straight is named on its free side
+            toward["F"] = (-square.ahead[0], -square.ahead[1])
+            if math.dist(back.end, on.end) < math.dist(back.end, on.start):
+                toward["S"] = toward["F"]
+    whole = (leg for leg in legs if not leg.cut and leg.name in ("P", "S", "T", "F"))
+    return {leg.name: (leg.end, toward[leg.name]) for leg in whole}
+
+
+def _name_straights(sketch: Sketch, legs: list[Leg]) -> None:
+    for name, (at, toward) in _marks_on(legs).items():
+        sketch.label(Label(name, "name", [at], toward, 7.0), "", name)
+    for leg in legs:
+        if leg.cut:
+            sketch.label(Label(say("draw.to", name=leg.name), "word", [leg.end], leg.ahead, 7.0))
 
 
 def _landmarks(answer: Answer) -> list[tuple[str, str]]:
     ends: Mapping[str, Any] = answer.get("ends") or {}
-    named = _drawn_ends(answer)
+    named = drawn_ends(answer)
     return [(named[name], text) for name in ("A", "B") if (text := str(ends.get(name) or "").strip())]
-
-
-def beside(answer: Answer, paper: Paper) -> list[Point]:
-    """Return points of the drawn arc on paper, moved out where the gap would be too narrow to see."""
-    gap, true = gap_between(answer, paper)
-    return paper.samples(float(answer["arc"]["radius"])) if true else paper.beside(gap)
 
 
 def draw_arcs(sketch: Sketch, answer: Answer, paper: Paper, classes: str = "arc") -> None:
@@ -124,11 +208,11 @@ def draw_arcs(sketch: Sketch, answer: Answer, paper: Paper, classes: str = "arc"
     sketch.ground.take_lines(samples)
     sketch.see(*samples)
     if answer.get("offset") and classes == "arc":
-        line = beside(answer, paper)
+        line = drawn_line(answer, paper)
         commands: list[Command] = [("L" if index else "M", point) for index, point in enumerate(line)]
         true = gap_between(answer, paper)[1]
         sketch.drawing.path(paper.curve(float(answer["arc"]["radius"])) if true else commands, "line drawn")
-        sketch.ground.take_lines(line)
+        sketch.ground.take_lines(line, FAINT)
         sketch.see(*line)
 
 
@@ -162,6 +246,7 @@ def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None
     if answer.get("offset") and newest is None:
         gap = gap_between(answer, paper)[0]
         reach += gap if 0 < gap < 16 else 0.0
+    under = newest is None and _named_under(answer, paper)
     for stake in sorted(stakes_on_paper(answer), key=lambda one: int(one["level"])):
         level, name = int(stake["level"]), str(stake["name"])
         if newest is not None and level > newest:
@@ -171,10 +256,19 @@ def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None
         if level == 0:
             # off the tangent: that runs under the string up to a semicircle, and the curve itself beyond
             lift = 0.39 * paper.up * (1 if paper.half_angle < math.pi / 2 else -1)
-            toward = (-0.92 if name == "A" else 0.92, lift)
+            way = -1.0 if name == "A" else 1.0
+            # beside the drawn arc's end it would be taken for that one's name
+            toward = (way * 0.3, -0.95 * paper.up) if under else (way * 0.92, lift)
+            if under and paper.half_angle > 0.7 * math.pi:  # the drawn arc's end is itself under the string
+                toward = (way * -0.5, 0.85 * paper.up)
         kind = "end" if level == 0 else "name"
         quiet = "quiet" if newest is not None and 0 < level < newest else ""
         sketch.label(Label(name, kind, [at], toward, 9.5 if level == 0 else reach), quiet, name)
+
+
+def _named_under(answer: Answer, paper: Paper) -> bool:
+    """Whether A and B are named under the string: the drawn arc's ends stand close beside them."""
+    return bool(answer.get("offset")) and 0 < gap_between(answer, paper)[0] < _CLOSE
 
 
 def _tangents(sketch: Sketch, paper: Paper) -> None:
@@ -193,39 +287,26 @@ def _centre(sketch: Sketch, paper: Paper) -> None:
         sketch.label(Label(say("draw.centre"), "word", [(x, y)], (-1.0, 0.0)), "quiet")
 
 
-def _dimensions(sketch: Sketch, answer: Answer, paper: Paper) -> float:
+def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg]) -> float:
     """Draw half chords and chord on the string's free side; return how far out they reach (signed y)."""
     away = -paper.up
     start, end = paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
-    middle = (start[0] + end[0]) / 2
     # past a semicircle the tangents run under the string
-    tangent = _TANGENT * abs(paper.ahead(paper.half_angle)[1]) if paper.half_angle > 1.5 else 0.0
-    below = max((away * y for _, y in _ends_beside(answer, paper)), default=0.0)
-    first = away * (14.0 + max(tangent, below))
+    tangent = _TANGENT * abs(paper.ahead(paper.half_angle)[1]) if paper.half_angle > 1.5 and not legs else 0.0
+    beside = [*places_of_ends(answer, paper), *(leg.end for leg in legs)]
+    below = max([0.0, *(away * y for x, y in beside if start[0] - 12 < x < end[0] + 12)])
+    names = 26.0 if _named_under(answer, paper) else 0.0
+    first = away * (14.0 + max(tangent, below, names))
     second = first + away * (ROW + 5)
     half = str(answer["halving"][0]["half_shown"])
     chord = say("draw.chord", shown=answer["staked_shown"]["chord"])
-    whole = text_width(half, "number") + 8 <= middle - start[0]
-    if whole:
-        sketch.dimension((start[0], first), (middle, first), half, away)
-        sketch.dimension((middle, first), (end[0], first), half, away)
-    else:
-        sketch.lines([[(x, first - 4), (x, first + 4)] for x in (start[0], middle, end[0])], "soft")
-        sketch.dimension((start[0], first), (end[0], first), say("draw.half.each", shown=half), away)
+    sketch.halves(start[0], end[0], first, half, away)
     sketch.dimension((start[0], second), (end[0], second), chord, away)
     outer = second + away * ROW
     # what is said about the curve doesn't stand among the measures of the string
-    low, high = sorted((away * 1.0, outer))
+    low, high = sorted((first - away * 11.0 if below > 0 or names else away * 1.0, outer))
     sketch.ground.take_box(Box(start[0], low, end[0], high))
     return outer
-
-
-def _ends_beside(answer: Answer, paper: Paper) -> list[Point]:
-    """The ends of the drawn arc, which may lie beyond the string."""
-    if not answer.get("offset"):
-        return []
-    line = beside(answer, paper)
-    return [line[0], line[-1]]
 
 
 def _walker(sketch: Sketch, answer: Answer, paper: Paper, outer: float) -> None:
@@ -248,19 +329,27 @@ def _scale_words(paper: Paper) -> str:
     return say("draw.scale") if paper.stretch == 1 else say("draw.stretch", factor=f"{paper.stretch:,}")
 
 
-def _arcs_key(sketch: Sketch, answer: Answer, left: float, top: float, width: float) -> float:
-    """Say what the arcs are, each beside a piece of its line; return where the next row may start."""
-    rows = [("draw.arc", "arc", answer["staked_shown"]["radius"])]
+def _key(sketch: Sketch, answer: Answer, paper: Paper, left: float, top: float, width: float) -> float:
+    """Say what the lines are, each beside a piece of its line; return where the next row may start."""
+    staked, drawn = answer["staked_shown"]["radius"], answer["arc_shown"]["radius"]
+    rows = [(say("draw.arc", radius=staked), "arc")]
     if answer.get("offset"):
-        rows = [
-            ("draw.arc.staked", "arc", answer["staked_shown"]["radius"]),
-            ("draw.arc.drawn", "drawn", answer["arc_shown"]["radius"]),
-        ]
-    for key, line, radius in rows:
+        rows = [(say("draw.arc.staked", radius=staked), "arc"), (say("draw.arc.drawn", radius=drawn), "drawn")]
+    rows.append(_straights_words(answer, paper))
+    for words, line in rows:
         sketch.lines([[(left + 1, top + 8.0), (left + 34, top + 8.0)]], line)
-        top = sketch.paragraph(say(key, radius=radius), (left + 42, top), width - 42)
-    sketch.lines([[(left + 1, top + 8.0), (left + 34, top + 8.0)]], "soft")
-    return sketch.paragraph(say("draw.tangents"), (left + 42, top), width - 42)
+        top = sketch.paragraph(words, (left + 42, top), width - 42)
+    return top
+
+
+def _straights_words(answer: Answer, paper: Paper) -> tuple[str, str]:
+    """What is said of the straights in the key, and how their line is drawn."""
+    if not legs_of(answer, paper):
+        return say("draw.tangents"), "soft"
+    if answer["start"] == "corner":
+        return say("draw.straights.off" if paper.off else "draw.straights.corner"), "soft dash"
+    start, end = drawn_ends(answer).values()
+    return say("draw.straights.one_end", start=start, end=end), "soft dash"
 
 
 def _gap_words(answer: Answer, paper: Paper) -> str:
@@ -275,7 +364,7 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     top = edge.bottom + 8.0
     for name, landmark in _landmarks(answer):
         top = sketch.paragraph(say("draw.end", name=name, landmark=landmark), (left, top), width)
-    top = _arcs_key(sketch, answer, left, top + 3.0, width)
+    top = _key(sketch, answer, paper, left, top + 3.0, width)
     number, unit, metres = round_length(110.0 / paper.scale, str(answer.get("unit", "ft-in")))
     x, y, bar = left + 1, top + 10.0, metres * paper.scale
     sketch.lines([[(x, y), (x + bar, y)], [(x, y - 5), (x, y + 5)], [(x + bar, y - 5), (x + bar, y + 5)]], "")

@@ -9,8 +9,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from bowstring.views.boxes import Box, text_box, text_width, wrap
-from bowstring.views.labels import Ground, Label, Placed
+from bowstring.views.boxes import LEADING, Box, text_box, text_width, wrap
+from bowstring.views.labels import LINE, Ground, Label, Placed
 from bowstring.views.svg import SIZES, Drawing, Point
 from bowstring.words import say
 
@@ -88,6 +88,18 @@ class Sketch:
         self.ground.take_box(box)
         self.cover(box)
 
+    def mark(self, at: Point) -> None:
+        """Draw a mark on the ground that is no stake of the layout, a cross; no label covers it."""
+        x, y = at
+        self.lines([[(x - 4, y - 4), (x + 4, y + 4)], [(x - 4, y + 4), (x + 4, y - 4)]], "")
+        self.ground.take_box(Box(x - 4.5, y - 4.5, x + 4.5, y + 4.5))
+
+    def cut(self, at: Point, along: Point) -> None:
+        """Draw the sign that a line is cut short: a zigzag across it, whose unit direction is ``along``."""
+        (x, y), (ax, ay) = at, along
+        shape = ((-9.0, 0.0), (-2.5, 0.0), (-1.0, 4.5), (1.0, -4.5), (2.5, 0.0), (9.0, 0.0))
+        self.lines([[(x - ay * over + ax * on, y + ax * over + ay * on) for over, on in shape]], "")
+
     def corner(self, at: Point, along: Point, out: Point, size: float = 9.0) -> None:
         """Draw the sign of a right angle between two unit directions."""
         (x, y), (ax, ay), (ox, oy) = at, along, out
@@ -100,14 +112,15 @@ class Sketch:
 
     def sagitta(self, foot: Point, tip: Point, shown: str) -> None:
         """Write a sagitta's word at its arrow's left and its length at the right, or both elsewhere."""
-        parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27, 0.22)
+        parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27, 0.22, 0.16)
         spots = [(foot[0] + (tip[0] - foot[0]) * part, foot[1] + (tip[1] - foot[1]) * part) for part in parts]
         word = Label(say("draw.sagitta"), "number", spots, (-1.0, 0.0), 6.0)
         number = Label(shown, "number", spots, (1.0, 0.0), 6.0)
-        both = self.ground.beside([word, number])
+        both = self.ground.beside([word, number]) or self.ground.beside([word, number], LINE)
         if both is None:
             text = say("draw.sagitta.shown", shown=shown)
-            both = [self.ground.place(Label(text, "number", spots, (1.0, 0.0), 6.0))]
+            lines = max(text_width(shown, "number"), 64.0)
+            both = [self.ground.place(Label(text, "number", spots, (1.0, 0.0), 6.0, lines))]
         for placed in both:
             self._write(placed, "", "")
 
@@ -117,7 +130,9 @@ class Sketch:
         self._note(placed.box)
         if placed.leader is not None:
             self._leaders.append(placed.leader)
-        self._words.append((label.text, placed.at, label.kind, "middle", classes, data))
+        (x, y), leading = placed.at, LEADING * SIZES[label.kind]
+        for index, line in enumerate(label.lines):
+            self._words.append((line, (x, y + index * leading), label.kind, "middle", classes, data))
 
     def words(
         self, text: str, at: Point, kind: str = "word", anchor: str = "middle", classes: str = ""
@@ -138,7 +153,7 @@ class Sketch:
     ) -> float:
         """Write text in lines no wider than ``width``, downward; return where the next may start."""
         x, top = at
-        height = 1.25 * SIZES[kind]
+        height = LEADING * SIZES[kind]
         for line in wrap(text, kind, width):
             if line:
                 self.words(line, (x, top + 0.98 * SIZES[kind]), kind, anchor, classes)
@@ -158,6 +173,16 @@ class Sketch:
         fits = text_width(text, kind) + 4 <= abs(x2 - x)
         chosen = text if fits or not spread else spread
         self.words(chosen, ((x + x2) / 2, y + self.baseline(away, kind)), kind)
+
+    def halves(self, start: float, end: float, y: float, half: str, away: int) -> None:
+        """Draw the measure lines of a level string's two halves, or one for both where they are too short."""
+        middle = (start + end) / 2
+        if text_width(half, "number") + 8 <= middle - start:
+            self.dimension((start, y), (middle, y), half, away)
+            self.dimension((middle, y), (end, y), half, away)
+        else:
+            self.lines([[(middle, y - 4), (middle, y + 4)]], "soft")
+            self.dimension((start, y), (end, y), say("draw.half.each", shown=half), away)
 
     @staticmethod
     def baseline(away: int, kind: str) -> float:

@@ -10,6 +10,7 @@ import math
 from collections.abc import Mapping
 from typing import Any
 
+from bowstring.views.boxes import Box, text_width
 from bowstring.views.labels import Label
 from bowstring.views.paper import Answer
 from bowstring.views.sketch import Sketch
@@ -18,10 +19,16 @@ from bowstring.views.svg import Point
 from bowstring.words import say
 
 WIDTH = 270.0
-"""Length of the string on paper."""
-HIGHEST, LOWEST = 150.0, 52.0
+"""Length of the string on paper where it stands under a level."""
+WIDEST = 266.0
+"""Drawing units: no triangle's drawing is wider, so that its words are 8 points high on 58 mm of paper."""
+_ALONE, _UNDER_TRIANGLE = 222.0, 186.0  # length of the string where it is drawn alone
+_LEFT, _RIGHT = -15.0, 235.0  # what a label may reach to
+HIGHEST, LOWEST = 140.0, 76.0
 """Limits of a right triangle's height on paper."""
-_FLATTEST, _STEEPEST = 0.34, 0.6  # height of the picture as a part of the string
+_FLATTEST = 0.34  # height of the picture as a part of the string
+_STEEPEST = 0.6  # and of a string alone, whose sagitta's number finds room beside the sagitta so
+_LINE = 100.0  # width of a long side's text before it goes on in another line
 
 
 def triangle_svg(
@@ -64,13 +71,15 @@ def triangle_svg(
     ]
     title = say("draw.triangle.title", level=level)
     sketch = Sketch(id=id, title=title, description=" ".join(description))
+    for left, right in ((_LEFT - 240.0, _LEFT), (_RIGHT, _RIGHT + 240.0)):
+        sketch.ground.take_box(Box(left, -400.0, right, 400.0))
     notes = draw(sketch, row, string, up_of(answer))
     if alone:
         notes.append(say("draw.triangle.alone", name=name))
     edge = sketch.edge
     top = edge.bottom + 6.0
     for note in (*notes, say("draw.not_to_scale")):
-        top = sketch.paragraph(note, (edge.left, top), max(edge.right - edge.left, WIDTH))
+        top = sketch.paragraph(note, (edge.left, top), max(edge.right - edge.left, _RIGHT - _LEFT))
     return sketch.finish(width_mm=width_mm)
 
 
@@ -112,17 +121,20 @@ def string_and_names(
     height: float,
     origin: Point = (0.0, 0.0),
     *,
+    width: float = WIDTH,
     aside: bool = False,
+    lift: tuple[int, int] = (0, 0),
 ) -> tuple[Point, Point, Point, Point]:
     """Draw a string with its end stakes and the new stake at a height over its middle.
 
-    ``origin`` is where the string starts; ``aside`` puts the new stake's name beside it. Returns start,
-    middle, end and the new stake's place.
+    ``origin`` is where the string starts; ``aside`` puts the new stake's name beside it; ``lift`` the
+    start's and the end's name above (-1) or under (1) it. Returns start, middle, end and the new stake's place.
     """
     x, y = origin
-    start, middle, end, tip = origin, (x + WIDTH / 2, y), (x + WIDTH, y), (x + WIDTH / 2, y + up * height)
+    start, middle, end, tip = origin, (x + width / 2, y), (x + width, y), (x + width / 2, y + up * height)
     toward = (1.0, 0.0) if aside else (0.0, float(up))
-    looks = ((start, "end-stake", (-1.0, 0.0)), (tip, "new", toward), (end, "end-stake", (1.0, 0.0)))
+    first, last = ((0.45, 0.9 * high) if high else (1.0, 0.0) for high in lift)
+    looks = ((start, "end-stake", (-first[0], first[1])), (tip, "new", toward), (end, "end-stake", last))
     for name, (at, look, _) in zip(names, looks, strict=True):
         sketch.stake(name, at, look)
     sketch.lines([[start, end]], "string")
@@ -133,34 +145,40 @@ def string_and_names(
 
 def room_of(row: Mapping[str, Any], up: int) -> tuple[float, float]:
     """Return how much room ``isosceles`` needs over and under its string, drawing units."""
-    curve, free = _height(row) + 32.0, 68.0
+    curve, free = _height(row, WIDTH) + 32.0, 68.0
     return (curve, free) if up < 0 else (free, curve)
 
 
-def _height(row: Mapping[str, Any]) -> float:
-    return WIDTH * min(max(float(row["sagitta"]) / float(row["chord"]), _FLATTEST), _STEEPEST)
+def _height(row: Mapping[str, Any], width: float, flattest: float = _FLATTEST) -> float:
+    return width * min(max(float(row["sagitta"]) / float(row["chord"]), flattest), _STEEPEST)
 
 
 def isosceles(
-    sketch: Sketch, row: Mapping[str, Any], string: String, up: int, origin: Point = (0.0, 0.0)
+    sketch: Sketch,
+    row: Mapping[str, Any],
+    string: String,
+    up: int,
+    origin: Point = (0.0, 0.0),
+    *,
+    width: float = WIDTH,
+    lift: tuple[int, int] = (0, 0),
 ) -> None:
     """Draw one string of a level with its sagitta and both half chords, and the numbers that it reads."""
-    height = _height(row)
-    start, middle, end, tip = string_and_names(sketch, string.names, up, height, origin)
+    height = _height(row, width, _FLATTEST if width == WIDTH else _STEEPEST)
+    start, middle, end, tip = string_and_names(sketch, string.names, up, height, origin, width=width, lift=lift)
     sketch.lines([[start, tip, end]], "")
     sketch.arrow(middle, (tip[0], tip[1] - 5.0 * up))
     sketch.corner(middle, (-1.0, 0.0), (0.0, float(up)))
     away = -up
     near, far = origin[1] + away * 16.0, origin[1] + away * 40.0
-    for left, right in ((start[0], middle[0]), (middle[0], end[0])):
-        sketch.dimension((left, near), (right, near), string.half, away)
+    sketch.halves(start[0], end[0], near, string.half, away)
     if string.chord is not None:
         sketch.dimension((start[0], far), (end[0], far), say("draw.chord", shown=string.chord), away)
     sketch.sagitta(middle, tip, string.sagitta)
-    size = math.hypot(WIDTH / 2, height)
+    size = math.hypot(width / 2, height)
     for text, corner, side in zip(string.half_chords or (), (start, end), (-1.0, 1.0), strict=False):
         spots = [_between(corner, tip, part) for part in (0.5, 0.4, 0.6)]
-        sketch.label(Label(text, "number", spots, (side * height / size, up * WIDTH / 2 / size), 4.0))
+        sketch.label(Label(text, "number", spots, (side * height / size, up * width / 2 / size), 4.0))
 
 
 def _between(one: Point, other: Point, part: float) -> Point:
@@ -168,7 +186,7 @@ def _between(one: Point, other: Point, part: float) -> Point:
 
 
 def _slide(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -> list[str]:
-    isosceles(sketch, row, string, up)
+    isosceles(sketch, row, string, up, width=_ALONE, lift=(up, up))
     return [slide_words(string)]
 
 
@@ -177,11 +195,14 @@ def _triangle(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -
     squaring: Mapping[str, Any] = row["squaring"]
     along, out, sagitta = (float(value) for value in (squaring["along"], squaring["out"], row["sagitta"]))
     # The triangle keeps its own shape, so that the longer leg looks it, unless it is too flat for its words.
-    leg = min(WIDTH / 2 * 0.9, HIGHEST * along / out)
+    leg = min(_UNDER_TRIANGLE / 2 * 0.92, HIGHEST * along / out)
     rise = max(leg * out / along, LOWEST)
     same = _to_stake(row)
-    tip_height = rise if same else rise * min(max(sagitta / out, 0.4), 0.62) if sagitta < out else rise * 1.35
-    _, middle, _, tip = string_and_names(sketch, string.names, up, tip_height, aside=not same)
+    # half as high, or half as high again: each height's number finds room beside it
+    tip_height = rise if same else rise * 0.5 if sagitta < out else rise * 1.55
+    _, middle, _, tip = string_and_names(
+        sketch, string.names, up, tip_height, width=_UNDER_TRIANGLE, aside=not same, lift=(up, -up)
+    )
     foot, top = (middle[0] - leg, 0.0), (middle[0], up * rise)
     away = -up
     if not same:
@@ -194,7 +215,7 @@ def _triangle(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -
     size = math.hypot(leg, rise)
     spots = [_between(foot, top, part) for part in (0.5, 0.4, 0.6)]
     long_side = say("draw.triangle.long_side", shown=squaring["long_side_shown"])
-    sketch.label(Label(long_side, "number", spots, (-rise / size, up * leg / size), 5.0))
+    sketch.label(Label(long_side, "number", spots, (-rise / size, up * leg / size), 5.0, _LINE))
     _heights(sketch, row, string, top, tip, same)
     whole = squaring.get("whole")
     return [say("draw.triangle.whole", whole=whole)] if whole else []
@@ -205,8 +226,8 @@ def _heights(
 ) -> None:
     """The leg out and the sagitta as measure lines: the taller one nearer, its number above the other."""
     out = str(row["squaring"]["out_shown"])
-    x = tip[0] + 40.0
     if same:
+        x = tip[0] + 16.0
         _upright(sketch, x, tip[1], 0.0, say("draw.triangle.out.stake", name=string.names[1], shown=out))
         return
     heights = [
@@ -214,21 +235,33 @@ def _heights(
         (tip[1], say("draw.sagitta.shown", shown=string.sagitta)),
     ]
     tall, short = sorted(heights, key=lambda one: -abs(one[0]))
-    _upright(sketch, x + 24.0, short[0], 0.0, short[1])
-    _upright(sketch, x, tall[0], short[0], tall[1])
-    sketch.lines([[(top[0] + 9.0, top[1]), (x - 6.0, top[1])]], "soft dash")
+    x = tip[0] + text_width(string.names[1], "end") + 16.0
+    beside = x + 10.0
+    for at, height in ((x, tall[0]), (beside, short[0])):
+        _line_up(sketch, at, height)
+    _name_upright(sketch, beside, short[0], 0.0, short[1])
+    _name_upright(sketch, x, tall[0], short[0], tall[1])
+    sketch.lines([[(top[0] + 9.0, top[1]), ((x if tall[0] == top[1] else beside) - 6.0, top[1])]], "soft dash")
 
 
 def _upright(sketch: Sketch, x: float, y: float, above: float, text: str) -> None:
     """A measure line from the string out to ``y``, its number at its right, farther out than ``above``."""
+    _line_up(sketch, x, y)
+    _name_upright(sketch, x, y, above, text)
+
+
+def _line_up(sketch: Sketch, x: float, y: float) -> None:
     sketch.lines([[(x, 0.0), (x, y)], [(x - 4, 0.0), (x + 4, 0.0)], [(x - 4, y), (x + 4, y)]], "soft")
+
+
+def _name_upright(sketch: Sketch, x: float, y: float, above: float, text: str) -> None:
     spots = [(x, above + (y - above) * part) for part in (0.5, 0.6, 0.7, 0.4)]
-    sketch.label(Label(text, "number", spots, (1.0, 0.0), 5.0))
+    sketch.label(Label(text, "number", spots, (1.0, 0.0), 5.0, _RIGHT - x - 8.0))
 
 
 def _square(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -> list[str]:
-    _, middle, _, tip = string_and_names(sketch, string.names, up, 82.0)
-    x, blade, tongue, wide = middle[0], 84.0, 58.0, 9.0
+    start, middle, end, tip = string_and_names(sketch, string.names, up, 82.0, width=_ALONE, lift=(up, up))
+    x, blade, tongue, wide = middle[0], 66.0, 46.0, 9.0
     corners = [
         (x, 0.0),
         (x - blade, 0.0),
@@ -241,8 +274,6 @@ def _square(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -> 
     sketch.arrow(middle, (tip[0], tip[1] - 5.0 * up), feathers=False)
     spots = [_between(middle, tip, part) for part in (0.5, 0.4, 0.6)]
     text = say("draw.sagitta.shown", shown=string.sagitta)
-    sketch.label(Label(text, "number", spots, (1.0, 0.0), 6.0))
-    away = -up
-    for left, right in ((0.0, x), (x, WIDTH)):
-        sketch.dimension((left, away * 16.0), (right, away * 16.0), string.half, away)
+    sketch.label(Label(text, "number", spots, (1.0, 0.0), 6.0, _LINE))
+    sketch.halves(start[0], end[0], -up * 16.0, string.half, -up)
     return [say("draw.triangle.square")]

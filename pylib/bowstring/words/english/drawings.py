@@ -16,6 +16,10 @@ MESSAGES: dict[str, str] = {
     "draw.half_chords": "Half chords, from the string's ends to {name}: both {shown}.",
     "draw.centre": "centre",
     "draw.tangents": "tangents at the ends",
+    "draw.straights.corner": "straights, meeting at the corner P",
+    "draw.straights.off": "straights to the corner P, cut short: P is off the drawing",
+    "draw.straights.one_end": "straight through S and {start}; square off it at F to {end}",
+    "draw.to": "to {name}",
     "draw.arc": "arc, radius {radius}",
     "draw.arc.staked": "staked arc, radius {radius}",
     "draw.arc.drawn": "drawn arc, radius {radius}",
@@ -40,6 +44,11 @@ MESSAGES: dict[str, str] = {
         "string. Chord {chord}, sagitta {sagitta} at the chord's middle. Stakes from A to B: {names}."
     ),
     "draw.plan.desc.end": " {name} is at: {landmark}.",
+    "draw.plan.desc.corner": "The straights through {start} and {end} meet at the corner P.",
+    "draw.plan.desc.corner.off": (
+        "The straights through {start} and {end} are cut short: the corner P, where they meet, is off the drawing."
+    ),
+    "draw.plan.desc.one_end": "The straight runs through S and {start}; from F on it, {end} is squared off.",
     # one level
     "draw.level.title": "Level {level}: chords and sagittae",
     "draw.level.desc": (
