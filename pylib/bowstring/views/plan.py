@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import replace
-from itertools import pairwise
 from typing import Any
 
 from bowstring.views.boxes import Box, text_width, wrap
@@ -25,7 +24,8 @@ from bowstring.views.paper import (
     round_length,
 )
 from bowstring.views.sketch import MARGIN, ROW, Sketch
-from bowstring.views.svg import SIZES, Command, Point
+from bowstring.views.straights import draw_straights, name_straights
+from bowstring.views.svg import SIZES, Command
 from bowstring.words import say
 
 _WIDTH, _HEIGHT = 262.0, 290.0
@@ -71,7 +71,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     sketch.lines([[paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)]], "string")
     sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
     if legs:
-        _straights(sketch, legs)
+        draw_straights(sketch, legs)
     else:
         _tangents(sketch, paper)
     if answer.get("offset"):
@@ -82,7 +82,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     _walker(sketch, answer, paper, outer)
     name_stakes(sketch, answer, paper)
     _name_drawn_ends(sketch, answer, paper)
-    _name_straights(sketch, legs)
+    name_straights(sketch, legs)
     sketch.sagitta(middle, tip, str(answer["staked_shown"]["sagitta"]))
     _foot(sketch, answer, paper)
     return sketch
@@ -159,40 +159,6 @@ def _name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
             # past a semicircle the arc itself stands over its end
             toward = (way * 0.8, 0.6 * out) if paper.half_angle < math.pi / 2 else (way * 0.9, -0.4 * paper.up)
             sketch.label(Label(name, "name", [at], toward, 8.0), "", name)
-
-
-def _straights(sketch: Sketch, legs: list[Leg]) -> None:
-    """Draw the straights that the ends are found from, and the marks on them."""
-    sketch.lines([[leg.start, leg.end] for leg in legs], "soft dash")
-    for leg in legs:
-        if leg.cut:
-            sketch.cut(leg.end, leg.ahead)
-    for at, _ in _marks_on(legs).values():
-        sketch.mark(at)
-    for toward, square in pairwise(legs):
-        if toward.name == "F" and math.dist(square.start, square.end) > 20:
-            back = (-toward.ahead[0], -toward.ahead[1])
-            sketch.corner(toward.end, back, square.ahead)
-
-
-def _marks_on(legs: list[Leg]) -> dict[str, tuple[Point, Point]]:
-    """Each mark's place and the direction in which its name stands."""
-    toward = {leg.name: (0.0, math.copysign(1.0, leg.ahead[1])) for leg in legs}
-    for back, on, square in zip(legs, legs[1:], legs[2:], strict=False):
-        if on.name == "F":  # what lies on the straight is named on its free side
-            toward["F"] = (-square.ahead[0], -square.ahead[1])
-            if math.dist(back.end, on.end) < math.dist(back.end, on.start):
-                toward["S"] = toward["F"]
-    whole = (leg for leg in legs if not leg.cut and leg.name in ("P", "S", "T", "F"))
-    return {leg.name: (leg.end, toward[leg.name]) for leg in whole}
-
-
-def _name_straights(sketch: Sketch, legs: list[Leg]) -> None:
-    for name, (at, toward) in _marks_on(legs).items():
-        sketch.label(Label(name, "name", [at], toward, 7.0), "", name)
-    for leg in legs:
-        if leg.cut:
-            sketch.label(Label(say("draw.to", name=leg.name), "word", [leg.end], leg.ahead, 7.0))
 
 
 def _landmarks(answer: Answer) -> list[tuple[str, str]]:
