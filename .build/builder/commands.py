@@ -6,6 +6,7 @@ import argparse
 import os
 import shutil
 from collections.abc import Sequence
+from urllib.parse import urlsplit
 
 from builder import check, environment, serve, website
 from builder.house import BUILDER, CACHE, DIST, LOCKS, PACKAGES, ROOT, VENV, CannotGoOn, run_in_sight, tell
@@ -17,13 +18,23 @@ def _parser() -> argparse.ArgumentParser:
     serving = commands.add_parser("serve", help="build the page and serve it on this machine")
     ports = "default %(default)s, or the next free one"
     serving.add_argument("--port", type=int, default=serve.PORT, help=ports)
-    commands.add_parser("build", help="build the served site into dist/site")
+    building = commands.add_parser("build", help="build dist/site and the saved page, dist/bowstring.html")
+    told = "where the site will be published: what links begin with in a saved page"
+    building.add_argument("--address", type=_address, help=told)
     testing = commands.add_parser("test", help="lint, types, all tests; what stands after -- goes to pytest")
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
     commands.add_parser("bench", help="time the package and the page; a table, also in dist/bench.md")
     commands.add_parser("clean", help="remove everything that these commands made")
     return parser
+
+
+def _address(text: str) -> str:
+    """Return an address that links can begin with; raises ``ArgumentTypeError``."""
+    parts = urlsplit(text)
+    if parts.scheme not in ("http", "https") or not parts.netloc or parts.fragment or not text.isascii() or " " in text:
+        raise argparse.ArgumentTypeError("an address like https://example.org/arcs/, without a #, is wanted")
+    return text
 
 
 def _clean() -> None:
@@ -47,7 +58,8 @@ def main(words: Sequence[str]) -> int:
             case "serve":
                 serve.serve(website.build(), asked.port)
             case "build":
-                print(website.build().relative_to(ROOT).as_posix())
+                print(website.build(asked.address or "").relative_to(ROOT).as_posix())
+                print(website.SAVED.relative_to(ROOT).as_posix())
             case "test":
                 return check.test(asked.extra, quick=asked.quick)
             case "bench":

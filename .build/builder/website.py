@@ -1,15 +1,22 @@
-"""The served site in ``dist/site``: the package, the browser's Python, the rendered page and its files."""
+"""The served site in ``dist/site`` and the saved page ``dist/bowstring.html``: the package, the browser's Python, the
+rendered page and its files.
+
+Whatever a page fetches lies in a folder named by what it is made of, so that a page of one version never gets a file of
+another: an open page outlives its files on the server, and finds them on the device.
+"""
 
 from __future__ import annotations
 
 import ast
+import base64
+import hashlib
 import json
 import os
 import shutil
 import tempfile
 from pathlib import Path
 
-from builder import environment, runtime
+from builder import dress, environment, runtime, scripts
 from builder.house import (
     BUILDER,
     DIST,
@@ -26,14 +33,19 @@ from builder.house import (
 
 STAMP = DIST / "site-inputs.txt"
 VERSION_FILE = PACKAGES / "bowstring" / "version.py"
+SAVED = DIST / "bowstring.html"
 TEMPLATE = SOURCES / "page.html"
+SCRIPTS = SOURCES / "scripts"
+STYLES = ("style.css", "form.css", "sheet.css", "desk.css", "print.css")
+BESIDE = ("icon.svg", "bowstring.webmanifest", "icons")  # what keeps its name from version to version
 VERSION_MARK = "@VERSION@"  # stands in the scripts of site/ where the page's version belongs
+FILES_MARK = "@FILES@"  # stands in the service worker where the files and their hashes belong
 RENDER = """
 import pathlib, sys
 from bowstring.views.page import build_page
-template, target, version = sys.argv[1:]
-page = build_page(pathlib.Path(template).read_text("utf-8"), version)
-pathlib.Path(target).write_bytes(page.encode("utf-8"))
+version, *files = sys.argv[1:]
+for file in map(pathlib.Path, files):
+    file.write_bytes(build_page(file.read_text("utf-8"), version).encode("utf-8"))
 """
 
 
@@ -52,7 +64,8 @@ def _own_files(folder: Path) -> list[Path]:
 def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
     files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build")]
-    files += [BUILDER / name for name in ("bundle.mjs", "bundle.py", "runtime.py", "website.py")]
+    builders = ("bundle.mjs", "bundle.py", "dress.py", "runtime.py", "scripts.py", "website.py")
+    files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGES) + _own_files(SOURCES))
 
 
@@ -93,25 +106,61 @@ def _write_packages(archive: Path, work: Path) -> None:
     )
 
 
-def _write_page(folder: Path, version: str) -> None:
-    for file in _own_files(SOURCES):
-        target = folder / file.relative_to(SOURCES)
-        target.parent.mkdir(parents=True, exist_ok=True)
-        if file.suffix == ".js":
-            target.write_bytes(file.read_bytes().replace(VERSION_MARK.encode(), version.encode()))
-        elif file != TEMPLATE:
-            shutil.copyfile(file, target)
+def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
+    """Write the page with its files, rendered; return the shell of a saved page."""
+    here = folder / at
+    template = TEMPLATE.read_text("utf-8")
+    styles = {name: (SOURCES / name).read_text("utf-8") for name in STYLES}
+    for name, text in styles.items():
+        (here / name).write_bytes(text.encode())
+    script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
+    (here / "page.js").write_bytes(script.encode())
+    worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version)
+    (here / "worker.js").write_bytes(worker.encode())
+    for name in BESIDE:
+        if (SOURCES / name).is_dir():
+            shutil.copytree(SOURCES / name, folder / name)
+        else:
+            shutil.copyfile(SOURCES / name, folder / name)
+    page, shell = folder / "index.html", here / "shell.html"
+    page.write_bytes(dress.served(template, at, STYLES, address).encode())
+    shell.write_bytes(dress.shell(template, styles, (SOURCES / "icon.svg").read_text("utf-8"), script).encode())
     run(
-        [environment.python(), "-c", RENDER, TEMPLATE, folder / "index.html", version],
+        [environment.python(), "-c", RENDER, version, page, shell],
         doing="Rendering the page",
         PYTHONPATH=str(PACKAGES),
     )
+    return shell
 
 
-def build() -> Path:
-    """Return the folder of the served site, built anew only when something that it is made of has changed."""
+def _write_service_worker(folder: Path, version: str) -> None:
+    """Write the service worker with every file of the site and its hash; the page itself is at the folder's address."""
+    files = {}
+    for file in sorted(path for path in folder.rglob("*") if path.is_file()):
+        name = file.relative_to(folder).as_posix()
+        digest = base64.b64encode(hashlib.sha256(file.read_bytes()).digest()).decode()
+        files["./" if name == "index.html" else name] = f"sha256-{digest}"
+    text = (SOURCES / "sw.js").read_text("utf-8")
+    text = text.replace(VERSION_MARK, version).replace(FILES_MARK, json.dumps(files, indent=1))
+    (folder / "sw.js").write_bytes(text.encode())
+
+
+def _parts(here: Path) -> dict[str, Path]:
+    """Return the files that a saved page holds, by the names of their places."""
+    names = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json")
+    files = {name: here / "pyodide" / name for name in names}
+    return {**files, "packages.zip": here / "python" / "packages.zip", "worker": here / "worker.js"}
+
+
+def build(address: str = "") -> Path:
+    """Return the folder of the served site, built anew only when something that it is made of has changed.
+
+    ``address`` is where the site will be published: what links begin with in a saved page. Without one a page that
+    was saved from a site has that site's, and the one that the build makes has none.
+    """
     inputs = inputs_digest()
-    if SITE.is_dir() and STAMP.is_file() and STAMP.read_text("utf-8") == inputs:
+    stamp = f"{inputs} {address}"
+    if SITE.is_dir() and SAVED.is_file() and STAMP.is_file() and STAMP.read_text("utf-8") == stamp:
         return SITE
     environment.ensure("build")
     version = f"{package_version()}+{inputs[:8]}"
@@ -120,13 +169,17 @@ def build() -> Path:
     with tempfile.TemporaryDirectory(dir=DIST, prefix=".work-") as name:
         work = Path(name)
         made = work / "site"
-        made.mkdir()
-        _write_runtime(made / "pyodide")
-        _write_packages(made / "python" / "packages.zip", work)
-        _write_page(made, version)
+        at = f"v-{inputs[:8]}"
+        (made / at).mkdir(parents=True)
+        _write_runtime(made / at / "pyodide")
+        _write_packages(made / at / "python" / "packages.zip", work)
+        shell = _write_page(made, at, version, address)
+        saved = dress.saved(shell, _parts(made / at), address)
+        _write_service_worker(made, version)
         STAMP.unlink(missing_ok=True)
+        SAVED.write_bytes(saved.encode())
         if SITE.exists():
             os.replace(SITE, work / "old")
         os.replace(made, SITE)
-    STAMP.write_text(inputs, "utf-8")
+    STAMP.write_text(stamp, "utf-8")
     return SITE

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import base64
+import gzip
 import hashlib
 import json
 import re
@@ -14,12 +15,19 @@ import pytest
 
 from bowstring import answer
 from bowstring.demo import DEMO
+from bowstring.views.asked import handle
 from bowstring.views.fields import all_fields, fields_of_job
-from bowstring.views.page import build_page, handle
+from bowstring.views.page import build_page
 from bowstring.words import catalogue, say
+from builder import dress, scripts, website
+from builder.house import CannotGoOn
 
 SITE = Path(__file__).resolve().parents[2] / "site"
-TEMPLATE = (SITE / "page.html").read_text("utf-8")
+SCRIPT = scripts.bundled(website.SCRIPTS / "page.js")
+PLAIN = (SITE / "page.html").read_text("utf-8")
+TEMPLATE = dress.served(PLAIN, "v-1", website.STYLES, "")
+LOOKS = {name: (SITE / name).read_text("utf-8") for name in website.STYLES}
+SHELL = dress.shell(PLAIN, LOOKS, (SITE / "icon.svg").read_text("utf-8"), SCRIPT)
 
 
 def ask(fields: dict[str, str]) -> dict[str, Any]:
@@ -103,14 +111,75 @@ def test_the_page_is_whole() -> None:
     assert len(ids) == len(set(ids))
 
 
-def test_the_page_s_policy_allows_the_drawings_style_and_nothing_from_elsewhere() -> None:
-    page = build_page(TEMPLATE, "1")
-    policy = re.search(r'http-equiv="Content-Security-Policy" content="([^"]+)"', page)
-    assert policy is not None and "unsafe" not in policy[1].replace("'wasm-unsafe-eval'", "")
+def policy_of(page: str) -> str:
+    found = re.search(r'http-equiv="Content-Security-Policy" content="([^"]+)"', page)
+    assert found is not None
+    return found[1]
+
+
+@pytest.mark.parametrize("template", [TEMPLATE, SHELL], ids=["served", "saved"])
+def test_the_policy_allows_the_page_s_own_styles_by_hash_and_nothing_made_from_text(template: str) -> None:
+    page = build_page(template, "1")
+    policy = policy_of(page)
+    assert "unsafe" not in policy.replace("'wasm-unsafe-eval'", "")
+    assert policy.startswith("default-src 'none'; ")
     for style in set(re.findall(r"<style[^>]*>(.*?)</style>", page, re.DOTALL)):
         inside = style.removeprefix("<![CDATA[").removesuffix("]]>")
-        assert f"sha256-{base64.b64encode(hashlib.sha256(inside.encode()).digest()).decode()}" in policy[1]
+        assert f"sha256-{base64.b64encode(hashlib.sha256(inside.encode()).digest()).decode()}" in policy
+
+
+def test_a_served_page_asks_for_nothing_elsewhere() -> None:
+    page = build_page(TEMPLATE, "1")
     assert "//" not in re.sub(r'xmlns(:\w+)?="[^"]*"', "", re.sub(r"<style.*?</style>", "", page, flags=re.DOTALL))
+
+
+def test_a_saved_page_s_one_script_is_allowed_by_its_hash_and_no_request_is() -> None:
+    page = build_page(SHELL, "1")
+    (script,) = re.findall(r'<script type="module">(.*?)</script>', page, re.DOTALL)
+    policy = policy_of(page)
+    assert f"'sha256-{base64.b64encode(hashlib.sha256(script.encode()).digest()).decode()}'" in policy
+    assert "connect-src 'none'" in policy and "'self'" not in policy and "http" not in policy
+
+
+def test_a_saved_page_has_a_place_for_each_part_and_is_filled_with_their_bytes(tmp_path: Path) -> None:
+    shell = tmp_path / "shell.html"
+    shell.write_text(build_page(SHELL, "1"), "utf-8")
+    parts = {}
+    for name in (*dress.PLAIN, *dress.SQUEEZED):
+        if name != "shell":
+            parts[name] = tmp_path / name
+            parts[name].write_bytes(f"bytes of {name}".encode())
+    page = dress.saved(shell, parts, 'https://example.org/"<arc>')
+    assert "[[packed:" not in page
+    for name in parts:
+        found = re.search(rf'<script type="text/plain" id="packed-{re.escape(name)}">([A-Za-z0-9+/=]+)</script>', page)
+        assert found is not None
+        content = base64.b64decode(found[1])
+        assert (gzip.decompress(content) if name in dress.SQUEEZED else content) == parts[name].read_bytes()
+    assert 'content="https://example.org/&quot;&lt;arc&gt;"' in page
+    assert page == dress.saved(shell, parts, 'https://example.org/"<arc>')
+
+
+def test_the_build_and_the_page_pack_the_same_parts() -> None:
+    """The page fills the places of a shell that the build has made: both have to know the same names."""
+    (listed,) = re.findall(r"PACKED = (\[.*?\]);", SCRIPT)
+    (plain,) = re.findall(r"SCRIPTS = (\[.*?\]);", SCRIPT)
+    assert sorted(json.loads(listed)) == sorted((*dress.PLAIN, *dress.SQUEEZED))
+    assert sorted(json.loads(plain)) == sorted(dress.PLAIN)
+    (files,) = re.findall(r'id="files">(.*?)</script>', TEMPLATE)
+    assert sorted(json.loads(files)) == sorted(json.loads(listed))
+
+
+def test_scripts_that_share_a_name_are_refused(tmp_path: Path) -> None:
+    (tmp_path / "a.js").write_text('import { b } from "./b.js";\n\nconst c = b;\n')
+    (tmp_path / "b.js").write_text("export const b = 1;\n")
+    assert "import" not in scripts.bundled(tmp_path / "a.js")
+    (tmp_path / "b.js").write_text("export const b = 1;\nconst c = 2;\n")
+    with pytest.raises(CannotGoOn, match=r"b\.js and a\.js both have a c"):
+        scripts.bundled(tmp_path / "a.js")
+    (tmp_path / "b.js").write_text("export default 1;\n")
+    with pytest.raises(CannotGoOn, match="imports or exports"):
+        scripts.bundled(tmp_path / "a.js")
 
 
 def test_the_script_finds_its_words() -> None:
@@ -119,16 +188,20 @@ def test_the_script_finds_its_words() -> None:
     assert found is not None
     words = json.loads(found[1])
     assert words["units"]["ft-in"] == say("form.beside.ft-in")
-    script = (SITE / "page.js").read_text("utf-8")
-    for state in re.findall(r'(?:status|trouble|wait)\("([a-z_]+)"', script):
+    for state in re.findall(r'(?:status|trouble|wait|slow)\("([a-z_]+)"', SCRIPT):
         assert state in words["status"] or state in words["trouble"], state
-    for name in re.findall(r'\bat\("([a-z-]+)"\)', script):
+    for state in re.findall(r'\btold\("([a-z]+)"\)', SCRIPT):
+        assert state in words["offline"], state
+    for word in re.findall(r"\bwords\.([a-z_]+)", SCRIPT):
+        assert word in words or word in words["desk"], word
+    for name in re.findall(r'\bat\("([a-z-]+)"\)', SCRIPT):
+        # A saved page holds its files itself and has no list of them.
         assert f'id="{name}"' in page, name
 
 
 def test_the_script_has_no_sentence() -> None:
-    script = (SITE / "page.js").read_text("utf-8")
-    assert not [text for text in re.findall(r'"([^"\n]*)"', script) if len(text.split()) > 3]
+    bare = re.sub(r"^\s*//.*|(?<=[;{,]) // .*", "", SCRIPT, flags=re.MULTILINE)
+    assert not [text for text in re.findall(r'"([^"\n]*)"', bare) if len(text.split()) > 3]
 
 
 def test_a_template_with_a_wrong_mark_is_refused() -> None:

@@ -8,8 +8,8 @@ import pytest
 
 from bowstring import answer
 from bowstring.telling.caution import STOPS
+from bowstring.views.asked import handle
 from bowstring.views.outline import outline
-from bowstring.views.page import handle
 from bowstring.views.sheet_html import sheet_html
 from bowstring.views.sheet_text import sheet_text
 from bowstring.words import say

@@ -6,7 +6,7 @@ import json
 import re
 from html import unescape
 
-from bowstring.views.page import handle
+from bowstring.views.asked import handle
 from bowstring.views.unit import unit_note
 
 FEET = {"unit": "ft", "arc-chord": "38", "arc-sagitta": "5.25", "drawn_to": "face", "side": "left"}

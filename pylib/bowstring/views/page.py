@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from html import escape
 from typing import Any
 
-from bowstring import BadJob, answer
+from bowstring import BadJob, answer, write_link
 from bowstring.angles import both_angles, read_angle
 from bowstring.demo import DEMO
 from bowstring.tape import Tape, make_tape
@@ -26,28 +26,12 @@ EXAMPLE_TEXTS = ("title", "note", "ends-A", "ends-B")
 """Fields whose text nobody types twice: where one still holds the example's, the form was not made one's own."""
 
 _STATES = ("starting", "waiting", "computed", "example", "stop", "refused", "failed")
-_TROUBLES = ("start", "slow_start", "slow", "fault")
+_TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault")
+_KEPT = ("kept", "full", "none")
+_OFFLINE = ("fetching", "ready", "saved", "never", "failed")
+_DESK = ("untitled", "unreadable", "remove", "remove_surely", "file_large", "copied", "copy_by_hand", "saving", "saved",
+         "save_failed", "no_address")  # fmt: skip
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
-
-
-def handle(call: str, payload: str) -> str:
-    """Answer the page's script: JSON text in, JSON text out.
-
-    ``sheet`` with ``{"fields": {id: text}, "unit_before": unit or null}`` gives ``{"sign": "computed", "sheet": HTML,
-    "example": flag, "stop": flag, "unit_note": HTML, "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused",
-    "errors": [{"id", "field", "text", "line"}], "unit_note": HTML, "echoes": {id: HTML}}``. ``stop``: not to be built
-    from yet; ``unit_note``: what bare numbers mean now that the unit was changed from ``unit_before``; ``id`` is a
-    field's id or null, ``field`` its place in the job, ``line`` the text behind its label.
-
-    Raises ``ValueError`` for a question that the page's own script never asks.
-    """
-    asked = json.loads(payload)
-    if call != "sheet":
-        raise ValueError(f"no such call: {call!r}")
-    fields = asked["fields"]
-    if not all(isinstance(name, str) and isinstance(text, str) for name, text in fields.items()):
-        raise ValueError("fields must be texts by name")
-    return json.dumps(_sheet(fields, asked.get("unit_before")))
 
 
 def build_page(template: str, version: str) -> str:
@@ -84,16 +68,36 @@ def build_page(template: str, version: str) -> str:
     return _MARK.sub(filled, template)
 
 
-def _sheet(fields: Mapping[str, str], unit_before: object = None) -> dict[str, Any]:
+def shown_sheet(asked: Mapping[str, Any]) -> dict[str, Any]:
+    """Return what the page shows for ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``.
+
+    ``{"sign": "computed", "sheet": HTML, "example": flag, "stop": flag, "link": text, "unit_note": HTML,
+    "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "errors": [{"id", "field", "text", "line"}],
+    "unit_note": HTML, "echoes": {id: HTML}}``. ``stop``: not to be built from yet; ``unit_note``: what bare numbers
+    mean now that the unit was changed from ``unit_before``; ``address``: what the job's link on the sheet begins with;
+    ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind its label.
+
+    Raises ``ValueError`` for fields that aren't the form's.
+    """
+    fields = asked["fields"]
+    if not all(isinstance(name, str) and isinstance(text, str) for name, text in fields.items()):
+        raise ValueError("fields must be texts by name")
+    return _sheet(fields, asked.get("unit_before"), str(asked.get("address") or ""))
+
+
+def _sheet(fields: Mapping[str, str], unit_before: object = None, address: str = "") -> dict[str, Any]:
     note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
-        answered = answer(job_of_fields(fields))
+        job = job_of_fields(fields)
+        answered = answer(job)
+        link = write_link(job)
     except BadJob as refusal:
         return {**_refused(fields, refusal), "unit_note": note}
     echoes = {field_of(row["field"], fields): marked(row["text"]) for row in _rows(answered["readings"])}
     return {
         "sign": "computed",
-        "sheet": _banner(fields) + note + sheet_html(answered),
+        "sheet": _banner(fields) + note + sheet_html(answered, f"{address}#{link}" if address else link),
+        "link": link,
         "stop": bool(answered["stops"] or note),
         "unit_note": note,
         "example": _typed(fields) == fields_of_job(DEMO),
@@ -177,6 +181,9 @@ def _script_words() -> str:
         "decimal": [unit for unit in MARKS if unit != "ft-in"],
         "status": {state: say(f"page.status_{state}") for state in _STATES},
         "trouble": {trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+        "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
+        "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
+        "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
     }
     return json.dumps(words).replace("<", "\\u003c")

@@ -26,15 +26,27 @@ _WIDTHS = (*range(300, 481, 20), 520, 560, 640, 720, 800, 960, 1120, 1280, 1600,
 """Pixels: the steps in which the style gives a drawing the room that its words need."""
 
 
-def sheet_html(answer: Answer) -> str:
+def sheet_html(answer: Answer, link: str = "") -> str:
     """Return the sheet of an answer as the inside of an element; every text in it is escaped.
+
+    ``link`` is the job's own, whole or its text; on paper it stands at the sheet's end with a bar of known length.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
     title = escape(answer["title"] or say("sheet.untitled"))
     version = escape(say("sheet.version", version=answer["version"]))
     head = f'<header class="sheet-head"><h2>{title}</h2><p class="made">{version}</p></header>'
-    return head + "".join(_section(section, answer) for section in outline(answer))
+    sections = "".join(_section(section, answer) for section in outline(answer))
+    return head + sections + _foot(answer, link)
+
+
+def _foot(answer: Answer, link: str) -> str:
+    """Return what only paper needs: the job's link, and a bar that shows whether the printer kept the size."""
+    metric = answer["unit"] in ("m", "mm")
+    words = escape(say("sheet.bar_metric" if metric else "sheet.bar_inches"))
+    bar = f'<p class="bar-known {"metric" if metric else "inches"}" aria-hidden="true"></p><p>{words}</p>'
+    told = f'<p class="link">{escape(say("sheet.link"))} <span>{escape(link)}</span></p>' if link else ""
+    return f'<footer class="sheet-foot">{bar}{told}</footer>'
 
 
 def _section(section: Section, answer: Answer) -> str:

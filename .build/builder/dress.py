@@ -1,0 +1,108 @@
+"""The two dresses of the one page: served from a site's files, or saved whole in one file.
+
+The template leaves four places open: ``[[policy]]`` and ``[[links]]`` in its head, ``[[script]]`` and ``[[packed]]`` at
+its end. A saved page is first made without what is packed in it (the shell, with a place ``[[packed:NAME]]`` for each
+part): the build fills it, and so does the page itself when somebody saves it with a job.
+"""
+
+from __future__ import annotations
+
+import base64
+import gzip
+import hashlib
+import json
+import re
+from collections.abc import Mapping, Sequence
+from html import escape
+from pathlib import Path
+
+SQUEEZED = ("pyodide.asm.wasm", "python_stdlib.zip", "packages.zip", "pyodide-lock.json", "shell")
+PLAIN = ("worker", "pyodide.mjs", "pyodide.asm.mjs")
+"""What a saved page holds: squeezed, and plain where the text itself becomes a script's address."""
+
+_NOTHING = "object-src 'none'; base-uri 'none'; form-action 'none'; frame-src 'none'"
+_PACKED = re.compile(r"\[\[packed:([a-z_.-]+)\]\]")
+
+
+def _hash(text: str) -> str:
+    return f"'sha256-{_base64(hashlib.sha256(text.encode()).digest())}'"
+
+
+def _base64(content: bytes) -> str:
+    return base64.b64encode(content).decode()
+
+
+def _filled(template: str, **places: str) -> str:
+    for name, text in places.items():
+        mark = f"[[{name}]]"
+        if template.count(mark) != 1:
+            raise ValueError(f"the template has {template.count(mark)} places {mark}, not one")
+        template = template.replace(mark, text)
+    return template
+
+
+def served(template: str, at: str, styles: Sequence[str], address: str) -> str:
+    """Return the template of the served page, whose files lie in the folder ``at`` beside it.
+
+    ``address`` is where the page is published, or nothing: then it is wherever it is opened.
+    """
+    policy = (
+        "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' @STYLE@; img-src 'self'; "
+        f"connect-src 'self'; worker-src 'self'; manifest-src 'self'; {_NOTHING}"
+    )
+    media = {"print.css": ' media="print"'}
+    links = [
+        '<link rel="icon" href="icon.svg" type="image/svg+xml">',
+        '<link rel="apple-touch-icon" href="icons/180.png">',
+        '<link rel="manifest" href="bowstring.webmanifest">',
+        *(f'<link rel="stylesheet" href="{at}/{name}"{media.get(name, "")}>' for name in styles),
+        f'<meta name="bowstring-address" content="{escape(address)}">',
+        f'<script type="module" src="{at}/page.js"></script>',
+    ]
+    files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
+    files |= {name: f"{at}/pyodide/{name}" for name in ("python_stdlib.zip", "pyodide-lock.json")}
+    files |= {"packages.zip": f"{at}/python/packages.zip", "worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
+    packed = f'<script type="application/json" id="files">{json.dumps(files)}</script>'
+    return _filled(template, policy=policy, links="\n".join(links), script="", packed=packed)
+
+
+def shell(template: str, styles: Mapping[str, str], icon: str, script: str) -> str:
+    """Return the template of a saved page: its styles and script in it, and a place for each packed part.
+
+    No address is open to it but what it holds itself: what an injected element asked for would not be answered.
+    """
+    looks = {name: f"@media print {{\n{text}}}\n" if name == "print.css" else text for name, text in styles.items()}
+    policy = (
+        f"default-src 'none'; script-src {_hash(script)} 'strict-dynamic' 'wasm-unsafe-eval'; "
+        f"style-src {' '.join(map(_hash, looks.values()))} @STYLE@; img-src data:; connect-src 'none'; "
+        f"worker-src data:; {_NOTHING}"
+    )
+    links = [
+        f'<link rel="icon" href="data:image/svg+xml;base64,{_base64(icon.encode())}">',
+        *(f"<style>{text}</style>" for text in looks.values()),
+        '<meta name="bowstring-address" content="[[packed:address]]">',
+        '<meta name="bowstring-job" content="[[packed:link]]">',
+    ]
+    packed = [
+        f'<script type="text/plain" id="packed-{name}">[[packed:{name}]]</script>' for name in (*PLAIN, *SQUEEZED)
+    ]
+    return _filled(
+        template,
+        policy=policy,
+        links="\n".join(links),
+        script=f'<script type="module">{script}</script>',
+        packed="\n".join(packed),
+    )
+
+
+def saved(shell_file: Path, parts: Mapping[str, Path], address: str) -> str:
+    """Return a saved page that holds the example: the shell filled with what a served page fetches."""
+    texts = {"link": "", "address": escape(address), "shell": _squeezed(shell_file)}
+    for name, file in parts.items():
+        texts[name] = _squeezed(file) if name in SQUEEZED else _base64(file.read_bytes())
+    return _PACKED.sub(lambda mark: texts[mark[1]], shell_file.read_text("utf-8"))
+
+
+def _squeezed(file: Path) -> str:
+    # No date in it: equal parts give equal pages.
+    return _base64(gzip.compress(file.read_bytes(), 9, mtime=0))

@@ -1,0 +1,72 @@
+"""What the page's script asks of the browser's Python: JSON text in, JSON text out."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from bowstring.errors import BadJob
+from bowstring.job import read_job
+from bowstring.jobfile import job_of_text
+from bowstring.link import read_link, write_link
+from bowstring.views.fields import fields_of_job, job_of_fields
+from bowstring.views.page import shown_sheet
+from bowstring.words import say
+
+FILE_NAME = 40
+"""Most characters of a title that a file's name repeats."""
+
+
+def handle(call: str, payload: str) -> str:
+    """Answer one question of the page's script, by name:
+
+    ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
+    ``open_link``  ``{"text": a link or its part after #}`` gives ``{"fields", "title", "id"}`` or ``{"error": text}``;
+    ``open_file``  ``{"text": a job file's text}`` gives the same;
+    ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``.
+
+    Raises ``ValueError`` for a question that the page's own script never asks.
+    """
+    asked = json.loads(payload)
+    calls: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
+        "sheet": shown_sheet,
+        "open_link": _open_link,
+        "open_file": _open_file,
+        "job_file": _job_file,
+    }
+    if call not in calls:
+        raise ValueError(f"no such call: {call!r}")
+    return json.dumps(calls[call](asked))
+
+
+def _open_link(asked: Mapping[str, Any]) -> dict[str, Any]:
+    return _opened(lambda: read_link(asked["text"]))
+
+
+def _open_file(asked: Mapping[str, Any]) -> dict[str, Any]:
+    return _opened(lambda: job_of_text(asked["text"]))
+
+
+def _opened(read: Callable[[], dict[str, object]]) -> dict[str, Any]:
+    """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
+    try:
+        job = read()
+        checked = read_job(job)
+        fields = fields_of_job(job)
+        link = write_link(job)
+    except BadJob as refusal:
+        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+    # The same job opened twice is one job: its id comes from its link.
+    return {"fields": fields, "title": checked.title, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
+
+
+def _job_file(asked: Mapping[str, Any]) -> dict[str, Any]:
+    try:
+        job = job_of_fields(asked["fields"])
+        title = read_job(job).title
+    except BadJob as refusal:
+        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+    plain = re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job"
+    return {"name": f"bowstring-{plain}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}

@@ -1,0 +1,67 @@
+"""What the page says about kept jobs, links, files, working offline and starting."""
+
+MESSAGES = {
+    "page.desk": "Jobs, links and files",
+    "page.jobs": "Jobs on this device",
+    "page.jobs_none": "None yet. A job is kept as you type.",
+    "page.file_out": "Save the job as a file",
+    "page.file_in": "Open a job file",
+    "page.link": "Link to this job",
+    "page.link_help": "The whole job stands in the link: nothing is stored anywhere else. Send it as a text.",
+    "page.link_label": "Link",
+    "page.link_copy": "Copy the link",
+    "page.link_share": "Send the link",
+    "page.link_in": "Open a link that you were sent",
+    "page.link_open": "Open",
+    "page.save": "A copy that needs nothing",
+    "page.save_help": (
+        "One file with the whole page and this job in it. It opens without a network, and it is the only copy that no browser deletes: "
+        "some delete what a page keeps after a week without use."
+    ),
+    "page.save_page": "Save the page as a file",
+    "page.offer": "The link or file holds another job:",
+    "page.offer_open": "Open it (yours stays in the list)",
+    "page.offer_leave": "Stay with mine",
+    "page.update": "A newer version of this page is ready. Your work is kept when you change over.",
+    "page.update_take": "Change over now",
+    "page.update_later": "Later",
+    "page.elsewhere": "This job was changed in another window. What is typed here would overwrite it.",
+    "page.elsewhere_take": "Take the other window's",
+    "page.not_started": (
+        "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts only the example stands "
+        "here: don't build from it."
+    ),
+    "page.trouble_no_wasm": (
+        "This browser doesn't allow what the page computes with (WebAssembly), so your numbers can't be worked out here. Try another "
+        "browser, or turn off its strictest protection for this page. What the page was told:"
+    ),
+    "page.kept_kept": "Kept on this device.",
+    "page.kept_full": "NOT kept: this device's storage for the page is full. Delete jobs below, or save the job as a file.",
+    "page.kept_none": (
+        "NOT kept: this browser keeps nothing for this page. Save the job as a file, or copy its link, before you close it."
+    ),
+    "page.offline_fetching": "Putting the page on this device, so that it works without a network: stay online for a moment.",
+    "page.offline_ready": (
+        "The whole page is on this device: it works without a network. A browser may delete it after a time without use; a saved copy "
+        "stays."
+    ),
+    "page.offline_saved": "This is a saved copy: it works without a network, and no browser deletes it.",
+    "page.offline_never": "This browser can't keep the page for use without a network. Save the page as a file instead.",
+    "page.offline_failed": (
+        "The page couldn't be put on this device (no network, or no room), so it needs a network. Reload it to try again, or save the page "
+        "as a file."
+    ),
+    "page.desk_untitled": "Job without a title",
+    "page.desk_unreadable": "A job that can't be read",
+    "page.desk_remove": "Delete",
+    "page.desk_remove_surely": "Delete for good?",
+    "page.desk_file_large": "That file is too large to be a job file. Nothing was opened.",
+    "page.desk_copied": "Copied.",
+    "page.desk_copy_by_hand": "It couldn't be copied: it's marked, copy it by hand.",
+    "page.desk_saving": "Packing the page.",
+    "page.desk_saved": "Saved among your downloads, with this job in it.",
+    "page.desk_save_failed": "The page couldn't be packed:",
+    "page.desk_no_address": (
+        "This copy doesn't know the page's address. Whoever gets this text opens it in their own copy, under the field below."
+    ),
+}

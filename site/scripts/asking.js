@@ -1,0 +1,52 @@
+// Asks Python for the sheet of what is typed: only the newest edition of the form is ever shown.
+
+const DELAY = 120; // milliseconds without a keystroke before Python is asked
+const PATIENCE = 60_000; // milliseconds before the page says that something takes too long
+
+export function asking({ question, shown, waiting, fault, slow }) {
+  let edition = 0; // counts changes of the form; an answer to an older one is dropped
+  let busy = false;
+  let ask = null;
+  let delay = 0;
+  let patience = 0;
+
+  function wait(kind) {
+    clearTimeout(patience);
+    patience = setTimeout(() => slow(kind), PATIENCE);
+  }
+
+  async function now() {
+    if (!ask || busy) return; // asked again when Python is free
+    busy = true;
+    const asked = edition;
+    wait("slow");
+    try {
+      const result = await ask("sheet", question());
+      if (asked === edition) shown(result);
+    } catch (reason) {
+      if (asked === edition) fault(reason.message);
+    } finally {
+      busy = false;
+      clearTimeout(patience);
+      if (asked !== edition) {
+        waiting();
+        now();
+      }
+    }
+  }
+
+  wait("slow_start");
+  return {
+    begin(python) {
+      clearTimeout(patience);
+      ask = python;
+      now();
+    },
+    stop: () => clearTimeout(patience),
+    changed() {
+      edition += 1;
+      clearTimeout(delay);
+      delay = setTimeout(now, DELAY);
+    },
+  };
+}

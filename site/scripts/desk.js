@@ -1,0 +1,162 @@
+// The desk: the jobs kept on this device, the link to the present one, files, and the page saved with its job.
+
+import { at } from "./document.js";
+import { isSaved, savedPage } from "./packed.js";
+
+const MOST_BYTES = 1_000_000; // of a job file: anything larger is no job
+
+export function desk({ keep, words, ask, open, present, fresh }) {
+  let link = "";
+
+  // --- kept jobs
+
+  function list() {
+    const jobs = keep.list();
+    at("job-list").replaceChildren(...jobs.map((job) => row(job)));
+    at("jobs-none").hidden = jobs.length > 0;
+  }
+
+  function row({ id, fields, edited }) {
+    const item = document.createElement("li");
+    const title = fields ? fields.title?.trim() || words.untitled : words.unreadable;
+    const when = edited ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" }) : "";
+    const opener = button(when ? `${title} · ${when}` : title, () => open(fields, id));
+    opener.disabled = !fields;
+    if (id === present().id) opener.setAttribute("aria-current", "true");
+    const remover = button(words.remove, () => {
+      if (remover.textContent === words.remove) {
+        remover.textContent = words.remove_surely;
+        return;
+      }
+      keep.remove(id);
+      if (id === present().id) fresh();
+      list();
+    });
+    remover.setAttribute("aria-label", `${words.remove}: ${title}`);
+    item.append(opener, remover);
+    return item;
+  }
+
+  function button(text, pressed) {
+    const made = document.createElement("button");
+    made.type = "button";
+    made.textContent = text;
+    made.addEventListener("click", pressed);
+    return made;
+  }
+
+  // --- opening what comes from elsewhere: a link's text, a file's
+
+  function wrong(text) {
+    at("open-wrong").textContent = text;
+    if (text) at("desk").open = true;
+  }
+
+  async function openText(call, text) {
+    wrong("");
+    offer(null);
+    const result = await ask(call, { text });
+    if (result.error) return wrong(result.error);
+    if (!present().untouched) return offer(result);
+    open(result.fields, result.id);
+  }
+
+  let offered = null;
+  function offer(result) {
+    offered = result;
+    at("offer").hidden = !result;
+    at("offer-title").textContent = result ? result.title || words.untitled : "";
+    if (result) at("offer-open").focus();
+  }
+
+  at("offer-open").addEventListener("click", () => {
+    const { fields, id } = offered;
+    offer(null);
+    open(fields, id);
+  });
+  at("offer-leave").addEventListener("click", () => offer(null));
+
+  at("link-open").addEventListener("click", () => openText("open_link", at("link-in").value));
+  at("file-in").addEventListener("change", async (event) => {
+    const [file] = event.target.files;
+    event.target.value = "";
+    if (!file) return;
+    if (file.size > MOST_BYTES) return wrong(words.file_large);
+    openText("open_file", await file.text());
+  });
+
+  // --- giving away
+
+  at("file-out").addEventListener("click", async () => {
+    const result = await ask("job_file", { fields: present().fields });
+    if (result.error) return wrong(result.error);
+    wrong("");
+    download(new Blob([result.text], { type: "application/json" }), result.name);
+  });
+
+  at("save-page").addEventListener("click", async () => {
+    at("save-said").textContent = words.saving;
+    try {
+      const page = await savedPage(fileAddresses(), link, address());
+      download(new Blob([page], { type: "text/html" }), "bowstring.html");
+      at("save-said").textContent = words.saved;
+    } catch (reason) {
+      at("save-said").textContent = `${words.save_failed} ${reason?.message ?? reason}`;
+    }
+  });
+
+  at("link-copy").addEventListener("click", async () => {
+    at("link-text").select();
+    try {
+      await navigator.clipboard.writeText(at("link-text").value);
+      at("link-said").textContent = words.copied;
+    } catch {
+      at("link-said").textContent = words.copy_by_hand;
+    }
+  });
+
+  at("link-share").hidden = !navigator.share;
+  at("link-share").addEventListener("click", () => {
+    navigator.share({ url: at("link-text").value }).catch(() => {}); // closing the list of ways is no fault
+  });
+
+  keep.watch((id) => {
+    list();
+    if (id === present().id) at("elsewhere").hidden = false;
+  });
+
+  return {
+    list,
+    openText,
+    wrong,
+    // Show the link of the job that the sheet answers; none while there is no sheet.
+    showLink(text) {
+      link = text;
+      at("link-text").value = text && `${address()}#${text}`;
+      at("link-said").textContent = text && !address() ? words.no_address : "";
+      for (const id of ["link-copy", "link-share", "save-page"]) at(id).disabled = !text;
+    },
+  };
+}
+
+// The page's own address, or in a saved page the one that it was saved from.
+export function address() {
+  const given = document.querySelector("meta[name=bowstring-address]")?.content ?? "";
+  if (given || isSaved()) return given;
+  return location.href.split("#")[0];
+}
+
+// Where the parts of a saved page lie on the site; a saved page has them in itself.
+function fileAddresses() {
+  return JSON.parse(at("files")?.textContent ?? "{}");
+}
+
+function download(blob, name) {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

@@ -1,0 +1,4 @@
+// The page's parts by their ids.
+
+export const at = (id) => document.getElementById(id);
+export const form = at("form");

@@ -1,0 +1,115 @@
+// Work kept on this device: every job under a key of its own, checked when it is read back.
+
+const PREFIX = "bowstring.1.";
+const JOB = `${PREFIX}job.`;
+const OPEN = `${PREFIX}open`;
+const MOST_FIELDS = 400;
+const LONGEST_TEXT = 2000;
+const LONGEST_JOB = 100_000;
+const FIELD = /^[A-Za-z][A-Za-z0-9_-]{0,40}$/;
+const ID = /^[a-z0-9]{8,20}$/;
+
+export function newId() {
+  return [...crypto.getRandomValues(new Uint8Array(10))].map((byte) => (byte % 36).toString(36)).join("");
+}
+
+// Return the fields of a kept text, or null when it isn't what this page writes.
+export function fieldsOf(text) {
+  if (typeof text !== "string" || text.length > LONGEST_JOB) return null;
+  let kept;
+  try {
+    kept = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  const fields = kept?.fields;
+  if (typeof fields !== "object" || fields === null || Array.isArray(fields)) return null;
+  const rows = Object.entries(fields);
+  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string" && value.length <= LONGEST_TEXT);
+  return sound && rows.length <= MOST_FIELDS ? Object.fromEntries(rows) : null;
+}
+
+// The storage, or null where there is none: a page can be opened where none is allowed.
+function storage() {
+  try {
+    const box = window.localStorage;
+    box.getItem(PREFIX);
+    return box;
+  } catch {
+    return null;
+  }
+}
+
+export function keeper() {
+  const box = storage();
+
+  return {
+    works: box !== null,
+
+    // Tell whether it was kept: a full storage says no, and then somebody must be told.
+    write(id, fields) {
+      try {
+        box.setItem(JOB + id, JSON.stringify({ fields, edited: Date.now() }));
+        box.setItem(OPEN, id);
+        return true;
+      } catch {
+        return false;
+      }
+    },
+
+    read(id) {
+      return ID.test(id ?? "") && box ? fieldsOf(box.getItem(JOB + id)) : null;
+    },
+
+    remove(id) {
+      try {
+        box?.removeItem(JOB + id);
+      } catch {
+        // what can't be removed stays in the list
+      }
+    },
+
+    get open() {
+      try {
+        return box?.getItem(OPEN) ?? null;
+      } catch {
+        return null;
+      }
+    },
+
+    set open(id) {
+      try {
+        box?.setItem(OPEN, id);
+      } catch {
+        // only which job comes up first is lost
+      }
+    },
+
+    // Every kept job, newest first; `fields` is null where what was kept can't be used.
+    list() {
+      const jobs = [];
+      for (let place = 0; box && place < box.length; place += 1) {
+        const key = box.key(place);
+        if (!key?.startsWith(JOB) || !ID.test(key.slice(JOB.length))) continue;
+        const text = box.getItem(key);
+        jobs.push({ id: key.slice(JOB.length), fields: fieldsOf(text), edited: editedOf(text) });
+      }
+      return jobs.sort((one, other) => other.edited - one.edited);
+    },
+
+    // Call back when another window has changed a job.
+    watch(told) {
+      addEventListener("storage", (event) => {
+        if (event.key === null || event.key.startsWith(JOB)) told(event.key === null ? null : event.key.slice(JOB.length));
+      });
+    },
+  };
+}
+
+function editedOf(text) {
+  try {
+    return Number(JSON.parse(text).edited) || 0;
+  } catch {
+    return 0;
+  }
+}

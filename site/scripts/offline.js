@@ -1,0 +1,74 @@
+// Working without a network: the site's files are put on the device, and a newer version is offered, never forced.
+
+import { isSaved } from "./packed.js";
+
+const TURNED = "bowstring.1.turned"; // guards against reloading again and again
+
+export async function workOffline(root, { told, offered }) {
+  if (isSaved()) {
+    root.dataset.offline = "ready"; // this file is all there is
+    return told("saved");
+  }
+  const workers = navigator.serviceWorker;
+  if (!workers) return told("never");
+  let registration;
+  try {
+    registration = await workers.register(new URL("./sw.js", document.baseURI), { updateViaCache: "none" });
+  } catch {
+    return told("failed");
+  }
+  workers.addEventListener("message", ({ data, ports }) => {
+    if (data?.ask === "version") ports[0].postMessage(root.dataset.version);
+  });
+  watchForUpdates(registration, workers, offered);
+  const waited = registration.installing ?? registration.active;
+  if (!registration.active) {
+    told("fetching");
+    waited?.addEventListener("statechange", () => {
+      if (waited.state === "redundant") told("failed");
+    });
+  }
+  await workers.ready;
+  if (!(await whole(registration.active))) return told("failed");
+  root.dataset.offline = "ready";
+  told("ready");
+}
+
+// Ask the service worker whether every file of its version is there.
+function whole(worker) {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = ({ data }) => resolve(data === true);
+    setTimeout(() => resolve(false), 5000);
+    worker.postMessage({ ask: "whole" }, [port2]);
+  });
+}
+
+function watchForUpdates(registration, workers, offered) {
+  const offer = () => {
+    if (registration.waiting && workers.controller) offered(() => change(registration, workers));
+  };
+  offer();
+  registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", offer));
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") registration.update().catch(() => {}); // no network: next time
+  });
+}
+
+function change(registration, workers) {
+  workers.addEventListener("controllerchange", () => {
+    if (turnedJustNow()) return;
+    location.reload();
+  }, { once: true });
+  registration.waiting?.postMessage({ ask: "take over" });
+}
+
+function turnedJustNow() {
+  try {
+    const last = Number(sessionStorage.getItem(TURNED));
+    sessionStorage.setItem(TURNED, String(Date.now()));
+    return Date.now() - last < 10_000;
+  } catch {
+    return false;
+  }
+}

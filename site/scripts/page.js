@@ -1,0 +1,263 @@
+// The page's script: hands what is typed to Python's worker, puts back what comes, and keeps the work.
+// Nothing is laid out, computed, rounded or worded here; the words shown before Python is up stand in the page.
+
+import { address, desk } from "./desk.js";
+import { asking } from "./asking.js";
+import { at, form } from "./document.js";
+import { put, showEchoes, showErrors, typed, values } from "./form.js";
+import { keeper, newId } from "./kept.js";
+import { workOffline } from "./offline.js";
+import { partsOf } from "./parts.js";
+import { startPython } from "./python.js";
+
+const LINK = /^#?b[0-9]/; // what a job's link begins with; other fragments are places on this page
+
+const root = document.documentElement;
+const sheet = at("sheet");
+const words = JSON.parse(at("words").textContent);
+
+root.dataset.script = "";
+
+// --- the job in the fields
+
+const keep = keeper();
+let here = null; // the id that the present job is kept under; none while it's the example or nothing was typed
+let untouched = true; // nothing was typed since the example or an empty form came up
+let unitBefore = null; // the unit that bare numbers were typed in, until somebody says which one holds
+let unitShown = values().unit;
+let cleared = null; // what stood in the fields before they were emptied
+let dead = false; // Python couldn't be started
+let ask = () => Promise.reject(new Error(words.trouble.start));
+
+function status(state) {
+  at("status").textContent = words.status[state];
+  at("status").parentElement.dataset.state = state;
+}
+
+function trouble(kind, told = "") {
+  const [sentence, detail] = at("trouble").children;
+  at("trouble").hidden = !kind;
+  sentence.textContent = kind ? words.trouble[kind] : "";
+  detail.textContent = told;
+  if (kind) status("failed");
+}
+
+function announce(text) {
+  at("live").textContent = "";
+  requestAnimationFrame(() => (at("live").textContent = text));
+}
+
+function kept() {
+  here ??= newId();
+  const done = keep.write(here, typed());
+  at("kept").textContent = words.kept[done ? "kept" : keep.works ? "full" : "none"];
+  at("kept").classList.toggle("alarm", !done);
+  work.list();
+}
+
+function changed() {
+  root.dataset.stale = "";
+  if (root.dataset.sheet === "computed") root.dataset.sheet = "prebuilt"; // what stands there is an older answer
+  status(dead ? "failed" : "waiting");
+  const unit = values().unit;
+  for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[unit] ?? "";
+  for (const input of form.querySelectorAll("[data-keys]")) input.inputMode = words.decimal.includes(unit) ? "decimal" : "";
+  asked.changed();
+}
+
+function filled(fields, id) {
+  put(fields);
+  here = id;
+  unitBefore = null;
+  unitShown = values().unit;
+  at("elsewhere").hidden = true;
+  changed();
+}
+
+function open(fields, id) {
+  const before = keep.read(id);
+  const same = before && JSON.stringify(before) === JSON.stringify(fields);
+  filled(fields, before && !same && before !== fields ? newId() : id ?? newId());
+  untouched = false;
+  cleared = null;
+  at("restore").hidden = true;
+  kept();
+  goToNumbers();
+}
+
+function goToNumbers() {
+  at("numbers").scrollIntoView();
+}
+
+function fresh() {
+  filled({ unit: values().unit }, null); // the tape stays the one in hand
+  untouched = true;
+  work.list();
+}
+
+// --- asking and showing
+
+const asked = asking({
+  question: () => ({ fields: values(), unit_before: unitBefore, address: address() }),
+  waiting: () => status("waiting"),
+  slow: (kind) => trouble(kind),
+  shown(result) {
+    trouble(null);
+    show(result);
+  },
+  fault(told) {
+    delete root.dataset.stale;
+    root.dataset.sheet = "refused";
+    at("refusal").hidden = true;
+    trouble("fault", told);
+  },
+});
+
+function failed(told) {
+  dead = true;
+  asked.stop();
+  root.dataset.dead = "";
+  trouble(typeof WebAssembly === "object" ? "start" : "no_wasm", told);
+}
+
+function show(result) {
+  showEchoes(result.echoes);
+  showErrors(result.errors);
+  at("refusal").hidden = result.sign !== "refused";
+  at("example-note").hidden = !result.example;
+  if (result.sign === "computed") replaceSheet(result.sheet);
+  root.dataset.sheet = result.sign;
+  delete root.dataset.stale;
+  at("unit-note").hidden = !result.unit_note;
+  at("unit-note").firstElementChild.innerHTML = result.unit_note;
+  if (!result.unit_note) unitBefore = null; // nothing hangs on the unit
+  work.showLink(result.link ?? "");
+  const state = result.example ? "example" : result.stop ? "stop" : result.sign;
+  status(state);
+  announce(words.live[state] ?? words.live[result.sign]);
+}
+
+function replaceSheet(html) {
+  const shut = [...sheet.querySelectorAll("details:not([open])")].map((fold) => fold.id);
+  sheet.innerHTML = html; // made and escaped by Python
+  for (const id of shut) at(id)?.removeAttribute("open");
+  parts.refresh();
+}
+
+const parts = partsOf(root, sheet, at);
+const work = desk({
+  keep,
+  words: words.desk,
+  ask: (call, payload) => ask(call, payload),
+  open,
+  fresh,
+  present: () => ({ id: here, untouched, fields: typed() }),
+});
+
+// --- what the form's buttons and fields do
+
+form.addEventListener("input", () => {
+  const unit = values().unit;
+  if (unit !== unitShown) unitBefore = unitBefore === unit ? null : (unitBefore ?? unitShown);
+  unitShown = unit;
+  untouched = false;
+  kept();
+  changed();
+});
+form.addEventListener("submit", (event) => event.preventDefault());
+
+at("unit-keep").addEventListener("click", () => settleUnit(values().unit));
+at("unit-back").addEventListener("click", () => settleUnit(unitBefore));
+
+function settleUnit(unit) {
+  filled({ ...typed(), unit }, here);
+  kept();
+  at("unit").focus();
+}
+
+at("clear").addEventListener("click", () => {
+  cleared = { fields: typed(), id: here, untouched };
+  fresh();
+  at("restore").hidden = false;
+});
+
+at("restore").addEventListener("click", () => {
+  filled(cleared.fields, cleared.id);
+  untouched = cleared.untouched;
+  at("restore").hidden = true;
+  at("clear").focus();
+  work.list();
+});
+
+at("elsewhere-take").addEventListener("click", () => {
+  const fields = keep.read(here);
+  if (fields) filled(fields, here);
+  at("elsewhere").hidden = true;
+});
+
+at("print").addEventListener("click", () => window.print());
+
+// On paper every level stands open: a level that isn't there would be a stake that isn't set.
+let shutForPrint = [];
+addEventListener("beforeprint", () => {
+  shutForPrint = [...sheet.querySelectorAll("details:not([open])")];
+  for (const fold of shutForPrint) fold.open = true;
+});
+addEventListener("afterprint", () => {
+  for (const fold of shutForPrint) fold.open = false;
+});
+
+// --- coming up
+
+function begin() {
+  const last = keep.open;
+  const fields = keep.read(last);
+  work.list();
+  work.showLink("");
+  if (!keep.works) {
+    at("kept").textContent = words.kept.none;
+    at("kept").classList.add("alarm");
+  }
+  if (!fields) return;
+  filled(fields, last);
+  untouched = false;
+}
+
+// A link in the address, or the job that this file was saved with.
+async function takeLink() {
+  const text = location.hash;
+  if (LINK.test(text)) {
+    // Kept work is found again after a reload; where nothing is kept the link has to stay for that.
+    if (keep.works) history.replaceState(null, "", location.pathname + location.search);
+    return work.openText("open_link", text);
+  }
+  const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? "";
+  if (!inside || !untouched) return;
+  const result = await ask("open_link", { text: inside });
+  if (result.error) return work.wrong(result.error);
+  filled(keep.read(result.id) ?? result.fields, result.id);
+  untouched = false;
+}
+
+addEventListener("hashchange", () => {
+  if (LINK.test(location.hash)) takeLink();
+});
+
+begin();
+ask = startPython({
+  ready() {
+    takeLink()
+      .catch((reason) => work.wrong(reason.message))
+      .finally(() => asked.begin(ask));
+  },
+  failed,
+});
+
+workOffline(root, {
+  told: (state) => (at("offline").textContent = words.offline[state]),
+  offered(take) {
+    at("update").hidden = false;
+    at("update-take").addEventListener("click", take, { once: true });
+    at("update-later").addEventListener("click", () => (at("update").hidden = true), { once: true });
+  },
+});

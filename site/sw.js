@@ -1,0 +1,75 @@
+// The service worker: every file of one version on the device, all or none, so that the page works without a network.
+
+const VERSION = "@VERSION@"; // put in by the build, as are the files with their hashes
+const FILES = @FILES@;
+const PREFIX = "bowstring-";
+const CACHE = PREFIX + VERSION;
+const PAGE = "./";
+const at = (path) => new URL(path, self.registration.scope).href;
+
+self.addEventListener("install", (event) => event.waitUntil(takeAll()));
+
+async function takeAll() {
+  await caches.delete(CACHE); // what a broken-off try has left
+  const cache = await caches.open(CACHE);
+  try {
+    await Promise.all(
+      Object.entries(FILES).map(async ([path, integrity]) => {
+        const response = await fetch(at(path), { integrity, cache: "no-cache", credentials: "same-origin" });
+        if (!response.ok) throw new Error(`${path}: ${response.status}`);
+        await cache.put(at(path), response);
+      }),
+    );
+  } catch (reason) {
+    await caches.delete(CACHE);
+    throw reason; // the version that was there stays whole
+  }
+}
+
+self.addEventListener("activate", (event) => event.waitUntil(sweep()));
+
+// Remove this page's own older versions, and none while a page of one is open.
+async function sweep() {
+  const pages = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  const versions = await Promise.all(pages.map(versionOf));
+  if (versions.some((version) => version !== VERSION)) return; // an old page, or one that doesn't say
+  for (const name of await caches.keys()) {
+    if (name.startsWith(PREFIX) && name !== CACHE) await caches.delete(name);
+  }
+}
+
+function versionOf(page) {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = ({ data }) => resolve(data);
+    setTimeout(() => resolve(null), 1000);
+    page.postMessage({ ask: "version" }, [port2]);
+  });
+}
+
+self.addEventListener("message", (event) => {
+  if (event.data?.ask === "take over") self.skipWaiting();
+  else if (event.data?.ask === "whole") event.waitUntil(whole().then((answer) => event.ports[0].postMessage(answer)));
+});
+
+async function whole() {
+  const cache = await caches.open(CACHE);
+  const kept = new Set((await cache.keys()).map((request) => request.url));
+  if (self.registration.active?.scriptURL && !self.registration.waiting) await sweep();
+  return Object.keys(FILES).every((path) => kept.has(at(path)));
+}
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  if (request.method !== "GET" || !request.url.startsWith(self.registration.scope)) return;
+  event.respondWith(answer(request));
+});
+
+async function answer(request) {
+  const url = request.url.split(/[?#]/)[0];
+  const page = request.mode === "navigate" && (url === at(PAGE) || url === at("index.html"));
+  const cache = await caches.open(CACHE);
+  const kept = await cache.match(page ? at(PAGE) : url);
+  // A page of an older version asks for its own files, whose names carry that version.
+  return kept ?? (await caches.match(url)) ?? fetch(request);
+}
