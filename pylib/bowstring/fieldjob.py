@@ -59,12 +59,14 @@ def read_got(reader: Reader) -> dict[str, Got]:
     read: dict[str, Got] = {}
     for number, row in enumerate(rows):
         got = reader.within(f"got[{number}]", row, ("stake", "sagitta", "half_chords"))
-        stake = got.text("stake", 8)
+        stake = got.text("stake", 8).upper()  # no two names differ by the size of a letter
         if not stake:
             raise bad(got.field("stake"), "got.no_stake")
         if stake in read:
             raise bad(got.field("stake"), "got.twice", stake=stake)
-        if ("sagitta" in got.job) == ("half_chords" in got.job):
+        if not {"sagitta", "half_chords"} & got.job.keys():
+            raise bad(got.field("sagitta"), "got.neither", stake=stake)
+        if "sagitta" in got.job and "half_chords" in got.job:
             raise bad(got.field("sagitta"), "got.one_of_two")
         if "sagitta" in got.job:
             read[stake] = Got(stake, sagitta=got.length("sagitta"))

@@ -162,5 +162,8 @@ def _construct(job: Job, drawn: Arc, staked: Arc, levels: int, stakes: tuple[Sta
         number = list(job.got).index(str(stake))
         raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None
     except OffTheArc as stake:
-        raise bad("got", "got.off_the_arc", stake=stake) from None
+        # Which one of several is far off can't be told; a single one is named.
+        only = next(iter(job.got.values())) if len(job.got) == 1 else None
+        field = "got" if only is None else "got[0].sagitta" if only.sagitta is not None else "got[0].half_chords"
+        raise bad(field, "got.off_the_arc", stake=stake) from None
     return recipe

@@ -7,6 +7,7 @@ import { at, form } from "./document.js";
 import { put, showEchoes, showErrors, typed, values } from "./form.js";
 import { keeper, newId } from "./kept.js";
 import { workOffline } from "./offline.js";
+import { onPaper } from "./paper.js";
 import { partsOf } from "./parts.js";
 import { startPython } from "./python.js";
 
@@ -142,8 +143,10 @@ function replaceSheet(html) {
   sheet.innerHTML = html; // made and escaped by Python
   for (const id of shut) at(id)?.removeAttribute("open");
   parts.refresh();
+  paper.named();
 }
 
+const paper = onPaper(sheet);
 const parts = partsOf(root, sheet, at);
 const work = desk({
   keep,
@@ -195,19 +198,9 @@ at("elsewhere-take").addEventListener("click", () => {
   at("elsewhere").hidden = true;
 });
 
-at("print").addEventListener("click", () => window.print());
-
-// On paper every level stands open: a level that isn't there would be a stake that isn't set.
-let shutForPrint = [];
-addEventListener("beforeprint", () => {
-  shutForPrint = [...sheet.querySelectorAll("details:not([open])")];
-  for (const fold of shutForPrint) fold.open = true;
-});
-addEventListener("afterprint", () => {
-  for (const fold of shutForPrint) fold.open = false;
-});
-
 // --- coming up
+
+at("unit").after(at("unit-note")); // where the hand is that has just changed the unit
 
 function begin() {
   const last = keep.open;
@@ -243,6 +236,7 @@ addEventListener("hashchange", () => {
   if (LINK.test(location.hash)) takeLink();
 });
 
+paper.named();
 begin();
 ask = startPython({
   ready() {

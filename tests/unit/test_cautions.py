@@ -163,11 +163,38 @@ def test_a_string_outside_the_arc_is_squared_off_the_other_way():
     assert told_job["halving"][2]["how"] is None
 
 
-@pytest.mark.parametrize("drawn_to", ["centre", "back"])
-def test_a_board_on_a_line_that_is_not_the_face_is_told(drawn_to):
-    board = {"driven": "board", "offset": "1-1/2 in", "toward": "outside"}
-    assert told("not to the face", drawn_to=drawn_to, **board)
-    assert not told("not to the face", drawn_to="face", **board)
+BOARD = {"driven": "board", "offset": "1-1/2 in", "toward": "outside"}
+
+
+def test_a_board_on_the_back_is_taken_to_form_the_back():
+    told_job = answer({**PLAIN, **BOARD, "drawn_to": "back"})
+    assert any("taken to form the back" in text for text in told_job["cautions"])
+    assert not told_job["stops"], "a back is formed by a board too"
+
+
+def test_a_board_on_a_centre_line_stops_until_the_way_to_the_face_is_in_the_offset():
+    stopped = answer({**PLAIN, **BOARD, "drawn_to": "centre"})
+    assert any("no board stands on that" in text for text in stopped["stops"])
+    wide = answer({**PLAIN, **BOARD, "drawn_to": "centre", "offset": "2 ft 7-1/2 in"})
+    assert not wide["stops"] and any("2' 7-1/2\"" in text for text in wide["cautions"])
+
+
+def test_a_board_on_a_line_that_was_not_said_stops():
+    unsaid = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
+    assert any("wasn't said which line" in text for text in answer({**unsaid, **BOARD})["stops"])
+    assert not answer(unsaid)["stops"], "a pin on the line stands right whatever the line is"
+
+
+def test_a_hand_that_was_not_said_stops():
+    unsaid = {key: value for key, value in PLAIN.items() if key != "side"}
+    (text,) = answer(unsaid)["stops"]
+    assert "which hand" in text and "left was taken" in text
+
+
+def test_a_chord_that_is_surely_so_is_no_slip():
+    found = {"chord": ["39 ft", "39 ft"], "tape": "level", "hold": "radius"}
+    assert told("looks like this", found=found)
+    assert not told("looks like this", found={**found, "sure": True})
 
 
 def test_an_offset_string_is_taped():
@@ -189,8 +216,8 @@ def test_sizes_that_nothing_has_are_asked_about(more):
 
 
 def test_a_stake_got_out_of_tolerance_is_to_be_moved():
-    assert told("move it, or ask", got=[{"stake": "M", "sagitta": "5 ft 3-1/2 in"}])
-    assert not told("move it, or ask", got=[{"stake": "M", "sagitta": "5 ft 3-1/8 in"}])
+    assert told("Move it, or ask", got=[{"stake": "M", "sagitta": "5 ft 3-1/2 in"}])
+    assert not told("Move it, or ask", got=[{"stake": "M", "sagitta": "5 ft 3-1/8 in"}])
 
 
 @pytest.mark.parametrize("side", ["left", "right"])

@@ -7,7 +7,7 @@ from math import atan2, hypot
 
 import pytest
 
-from bowstring import answer
+from bowstring import BadJob, answer
 
 FOOT = 0.3048
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "side": "left", "levels": 3}
@@ -50,6 +50,25 @@ def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
 def test_equal_half_chords_slid_nowhere() -> None:
     even = {"got": [{"stake": "M", "half_chords": ["19 ft 9 in", "19 ft 9 in"]}]}
     assert not [text for text in answer({**PLAIN, **even})["cautions"] if "off its string's middle" in text]
+
+
+def test_a_stake_s_name_is_read_in_small_letters_too() -> None:
+    small = answer({**PLAIN, "got": [{"stake": "m", "half_chords": ["19 ft 9 in", "19 ft 8 in"]}]})
+    assert small["stakes"] == answer({**PLAIN, **ASIDE})["stakes"]
+
+
+@pytest.mark.parametrize(
+    ("row", "field", "words"),
+    [
+        ({"stake": "M"}, "got[0].sagitta", "isn't said what was got"),
+        ({"stake": "M", "sagitta": "5 ft", "half_chords": ["19 ft", "19 ft"]}, "got[0].sagitta", "not both"),
+        ({"stake": "M", "sagitta": "35 ft"}, "got[0].sagitta", "nothing square off"),
+    ],
+)
+def test_what_is_wrong_with_a_row_is_told_at_its_field(row: dict[str, object], field: str, words: str) -> None:
+    with pytest.raises(BadJob) as refused:
+        answer({**PLAIN, "got": [row]})
+    assert refused.value.field == field and words in str(refused.value)
 
 
 def test_the_short_table_has_each_string_s_own_numbers() -> None:

@@ -171,6 +171,52 @@ def test_a_line_worked_by_hand_comes_out_to_its_last_digit_with_the_figures_it_p
         assert forms == {"steep", "flat"}
 
 
+ROOT_LINE = re.compile(rf"From radius and half chord: square root of \({FIGURE}² - {FIGURE}²\) = {FIGURE} (ft|m|mm)\.")
+FIRST_LINE = re.compile(
+    rf"First sagitta: {FIGURE}² ÷ \({FIGURE} \+ {FIGURE}\) = {FIGURE}² ÷ {FIGURE} = {FIGURE} (ft|m|mm), "
+    r"to the nearest mark (.+)\."
+)
+OVER_LINE = re.compile(
+    rf"First sagitta, past a half circle: {FIGURE} \+ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
+)
+
+
+@pytest.mark.parametrize(
+    ("arc", "unit"),
+    [
+        ({"radius": "62 ft 6 in", "chord": "41 ft 3 in"}, "ft-in"),
+        ({"radius": "1000 m", "chord": "30 m"}, "m"),
+        ({"radius": "8000", "central_angle": 200}, "mm"),
+        ({"radius": "40 ft", "central_angle": 178}, "ft"),
+        ({"points": [["0", "0"], ["6.2", "2.05"], ["13.1", "0.4"]]}, "m"),
+    ],
+)
+def test_the_first_sagitta_worked_by_hand_comes_out_with_the_figures_it_prints(arc, unit):
+    told = answer({"arc": arc, "unit": unit, "levels": 1, "side": "left"})
+    root_line, line = told["halving"][0]["by_hand"]
+    radius, half, root = map(Decimal, ROOT_LINE.fullmatch(root_line).groups()[:3])
+    assert to_the_digits_of((radius * radius - half * half).sqrt(), root) == root
+    under, over = FIRST_LINE.fullmatch(line), OVER_LINE.fullmatch(line)
+    if told["arc"]["central_angle"] > 180:
+        a, b, printed = map(Decimal, over.groups()[:3])
+        assert (a, b) == (radius, root)
+        whole, of_unit, shown = a + b, over[4], over[5]
+    else:
+        a, b, c, d, e, printed = map(Decimal, under.groups()[:6])
+        assert (a, b, c, d, e) == (half, radius, root, half, radius + root)
+        whole, of_unit, shown = a * a / e, under[7], under[8]
+    assert to_the_digits_of(whole, printed) == printed
+    exact = told["staked"]["sagitta"] / IN_METRES[of_unit]
+    assert abs(float(printed) - exact) <= 0.5000001 * 10.0 ** printed.as_tuple().exponent
+    assert shown == told["halving"][0]["sagitta_shown"]
+
+
+def test_a_first_sagitta_that_the_drawing_gives_is_not_worked_out_unless_the_stakes_stand_off_its_line():
+    job = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "side": "left", "levels": 1}
+    assert len(answer(job)["halving"][0]["by_hand"]) == 1
+    assert len(answer({**job, "offset": "1-1/2 in", "toward": "outside"})["halving"][0]["by_hand"]) == 2
+
+
 def test_the_trade_figures_worked_line():
     """95² + 40²: 103.078; 103.078 × 8.078 ÷ 80 = 10.408 (computed; the figures are common practice, no source)."""
     lines = answer(WORKED["trade"])["halving"][1]["by_hand"]

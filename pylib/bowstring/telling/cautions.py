@@ -65,7 +65,7 @@ def _ground(layout: Layout) -> Iterator[Caution]:
         yield caution("fit.do_not_build", kink=kink, **values)
     elif ground.taken:
         yield caution("fit.taken", hold=say(f"fit.hold_{ground.taken.hold}"), **values)
-    for slip in ground.slips:
+    for slip in () if ground.taken else ground.slips:  # once it's surely the chord, it's no slip
         yield caution("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
 
 
@@ -80,10 +80,18 @@ def _hand(layout: Layout) -> Iterator[Caution]:
 def _line(layout: Layout) -> Iterator[Caution]:
     if not layout.job.side and not layout.hand_from_points:
         yield caution("caution.hand_unsaid", side=say(f"hand.{layout.side}"))
-    if layout.job.drawn_to in (None, "unsure"):
-        yield caution("caution.line_unsure" if layout.job.drawn_to else "caution.line_unsaid")
-    elif layout.job.driven == "board" and layout.job.drawn_to != "face":
-        yield caution("caution.board_off_face")
+    drawn_to, board = layout.job.drawn_to, layout.job.driven == "board"
+    if drawn_to == "unsure":
+        yield caution("caution.line_unsure")
+    elif drawn_to is None:
+        yield caution("caution.line_unsaid_board" if board else "caution.line_unsaid")
+    elif board and drawn_to == "back":
+        yield caution("caution.board_on_back")
+    elif board and drawn_to == "centre":
+        # No board stands on a centre line: the offset has to hold the way to the face too, and no board is that thick.
+        thick = abs(layout.job.outward) <= LIKELY["board"][1]
+        shown = layout.job.tape.both(abs(layout.job.outward))
+        yield caution("caution.board_on_centre" if thick else "caution.board_from_centre", shown=shown)
 
 
 def _got(layout: Layout) -> Iterator[Caution]:
@@ -135,6 +143,8 @@ def _sizes(layout: Layout) -> Iterator[Caution]:
     """Sizes that no board, hub or tolerance has: most likely a number in another unit than was meant."""
     job = layout.job
     low, high = LIKELY.get(job.driven or "", (0.0, float("inf")))
+    if job.driven == "board" and job.drawn_to == "centre":
+        high = float("inf")  # told with the line
     if job.outward and not low <= abs(job.outward) <= high:
         yield caution(f"caution.unlikely_{job.driven}", shown=job.tape.both(abs(job.outward)))
     if job.tolerance is not None and job.tolerance > LIKELY_TOLERANCE:

@@ -2,30 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from decimal import ROUND_HALF_UP, Decimal, localcontext
-from fractions import Fraction
-from itertools import product
+from collections.abc import Iterator
 from math import degrees
 
 from bowstring.arc import Arc
 from bowstring.layout import FEW_MARKS, Layout
-from bowstring.lengths import unit_size
 from bowstring.sizes import FOOT, INCH
 from bowstring.tape import Tape
-from bowstring.telling.numbers import decimal, decimal_unit
-from bowstring.walks.rule import next_sagitta, quarter_sagitta
+from bowstring.telling.by_hand import by_hand
+from bowstring.walks.rule import quarter_sagitta
 from bowstring.walks.squaring import BY_EYE, METRIC_BLADE, SQUARE_BLADE, SideSlip, Squaring, squaring_of
 from bowstring.words import say
 
 TALL = {"ft-in": FOOT, "ft": FOOT, "m": 0.3, "mm": 0.3}
 """Metres: a sagitta shorter than this is set with a framing square, a taller one by sliding its tip."""
-
-ENOUGH = 2000
-"""Units of the last digit written that a difference must have to be worked with by hand."""
-
-GUARD = 8
-"""The most digits that worked figures get beyond those of their result."""
 
 UNIT_LEG = {"ft-in": FOOT, "ft": FOOT, "m": 0.1, "mm": 0.1}
 """Metres: whole-number triangles are built of these."""
@@ -55,7 +45,7 @@ def _row(layout: Layout, level: int) -> dict[str, object]:
         "stakes": [stake.name for stake in layout.stakes if stake.level == level],
         "mostly_rounding": arc.sagitta < FEW_MARKS * tape.mark,
         "how": _how(layout, level, arc, smaller),
-        "by_hand": _by_hand(tape, staked.part(2 ** (level - 2))) if level > 1 else [say("hand_work.first")],
+        "by_hand": by_hand(layout, level),
         "squaring": _squaring(tape, arc, level < layout.levels),
     }
 
@@ -75,63 +65,6 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
         half_chord=tape.show(smaller.chord),
         hand=say(f"hand.{layout.side}"),
     )
-
-
-def _by_hand(tape: Tape, longer: Arc) -> list[str]:
-    """The worked lines that turn the level before into this level's sagitta."""
-    half, sagitta = longer.chord / 2, longer.sagitta
-    new_chord, following = next_sagitta(half, sagitta)
-    with localcontext() as context:
-        context.prec = 50
-        exact = [_in_unit(tape, metres) for metres in (half, sagitta, new_chord, following)]
-        # As many decimals as a hand wants, and no fewer than two figures of the result.
-        least = max(_places(decimal(tape, following)), 1 - exact[3].adjusted())
-        # On a flat arc new chord less half chord is too small for the digits written: the same identity without it.
-        flat = exact[2] - exact[0] < ENOUGH * Decimal(10) ** -least
-        numbers = _worked(tape, exact, least, flat, tape.show(following))
-    numbers |= {"unit": decimal_unit(tape), "shown": tape.show(following)}
-    return [say("hand_work.chord", **numbers), say("hand_work.flat" if flat else "hand_work.sagitta", **numbers)]
-
-
-def _worked(tape: Tape, exact: Sequence[Decimal], least: int, flat: bool, shown: str) -> dict[str, str]:
-    """Return the worked lines' figures: with as few digits as give, worked with as printed, what is printed.
-
-    ``exact`` are half, sagitta, new chord and next sagitta in the unit that is written. The next sagitta has ``least``
-    decimals, or one or two more where its nearest mark would not be ``shown`` otherwise.
-    """
-    half, sagitta, chord, following = exact
-    for places, guard, finer in product(range(least, least + 3), range(GUARD), (0, 1)):
-        # A root rounded to as many digits as what goes into it often misses its last one: then those get one more.
-        h, s = (_rounded(value, places + guard + finer) for value in (half, sagitta))
-        c = _rounded(chord, places + guard)
-        more, twice, both = c - h, 2 * s, 2 * (c + h)
-        found = _rounded(c * s / both if flat else c * more / twice, places)
-        held = tape.show(float(found) * float(unit_size(tape.unit))) == shown
-        root = _rounded((h * h + s * s).sqrt(), places + guard)
-        if held and root == c and found == _rounded(following, places):
-            break
-    names = {"half": _short(h), "sagitta": _short(s), "chord": f"{c:f}"}
-    return names | {"more": f"{more:f}", "twice": _short(twice), "both": f"{both:f}", "next": f"{found:f}"}
-
-
-def _in_unit(tape: Tape, metres: float) -> Decimal:
-    """Return a length in the unit that is worked in, with all its digits."""
-    exact = Fraction(metres) / unit_size(tape.unit)
-    return Decimal(exact.numerator) / Decimal(exact.denominator)
-
-
-def _rounded(value: Decimal, places: int) -> Decimal:
-    return value.quantize(Decimal(10) ** -places, ROUND_HALF_UP)
-
-
-def _short(value: Decimal) -> str:
-    """Return a figure without the zeros that end its decimals."""
-    text = f"{value:f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
-
-
-def _places(number: str) -> int:
-    return len(number.partition(".")[2])
 
 
 def _squaring(tape: Tape, arc: Arc, another_level: bool) -> dict[str, object]:

@@ -276,7 +276,7 @@ def _checks(answer: Answer) -> Iterator[Block]:
     """The checks that can see something, one line for all that read the same."""
     seen: dict[tuple[str, str, str, str], list[Mapping[str, Any]]] = {}
     for check in answer["checks"]:
-        if not check["blind"]:
+        if not check["blind"] and (check["allowed"] is None or check["allowed"] < check["distance"]):
             each = check["to"] if check["kind"] == "ordinate" else ""
             key = (check["kind"], check["shown"], check["allowed_shown"] or "", each)
             seen.setdefault(key, []).append(check)
@@ -285,9 +285,12 @@ def _checks(answer: Answer) -> Iterator[Block]:
         return
     yield Paragraph(say("sheet.checks_intro"))
     rows = []
+    toleranced = answer["tolerance"] is not None
     for (kind, shown, allowed, _each), checks in seen.items():
-        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, allowed or say("sheet.no_tolerance")])
-    yield Table([say("sheet.check"), say("sheet.where"), say("sheet.must_read"), say("sheet.out_by")], rows)
+        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, *([allowed] if toleranced else [])])
+    columns = ("check", "where", "must_read", "out_by") if toleranced else ("check", "where", "must_read")
+    head = [say(f"sheet.{name}") for name in columns]
+    yield Table(head, rows, "" if toleranced else say("sheet.no_tolerance"))
 
 
 def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:

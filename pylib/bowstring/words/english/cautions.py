@@ -22,7 +22,7 @@ MESSAGES = {
         "{other_radius}, rise {other_sagitta}. Make sure which one is drawn."
     ),
     "caution.hand_unsaid": (
-        "It wasn't said on which hand the curve is, standing at A and facing B: {side} was taken. Make sure before driving anything."
+        "Don't build yet: it wasn't said on which hand the curve is, standing at A and facing B. Here {side} was taken."
     ),
     "caution.points_hand": (
         "By the three points the curve is on the {points}, standing at A and facing B. That takes x as the way to the right (easting) "
@@ -37,23 +37,32 @@ MESSAGES = {
         "angle is the arc's own, it's the central angle."
     ),
     "caution.line_unsure": (
-        "Don't build yet: ask which line the drawing's numbers are to (face, back or centre line). A board's thickness "
-        "depends on it."
+        "Don't build yet: ask which line the drawing's numbers are to (face, back or centre line)."
     ),
     "caution.line_unsaid": (
         "It wasn't said which line the drawing's numbers are to (face, back or centre line). Find out before a board is set: this "
         "sheet can't know."
     ),
-    "caution.board_off_face": (
-        "The drawing's numbers are not to the face, but a board stands here: its face would stand on the drawn line itself. Add the way "
-        "from that line to the face to the offset, or ask for the face's own numbers. Don't build before."
+    "caution.line_unsaid_board": (
+        "Don't build yet: a board stands here, and it wasn't said which line the drawing's numbers are to (face, back or centre line)."
+    ),
+    "caution.board_on_back": (
+        "The drawing's numbers are to the back, so the board here is taken to form the back. Is it to form the face, then the way between "
+        "the two belongs into the offset."
+    ),
+    "caution.board_on_centre": (
+        "Don't build yet: the drawing's numbers are to the centre line, and no board stands on that. The offset ({shown}) has to be the way from the "
+        "centre line to the face and the board's thickness together."
+    ),
+    "caution.board_from_centre": (
+        "The drawing's numbers are to the centre line: the offset ({shown}) is taken to be the way to the face and the board's thickness together."
     ),
     "caution.same_landmark": "Both ends have the same landmark: whoever swaps them puts the curve on the other hand. Name them apart.",
     "caution.same_tie": "Both ties of end {end} go to the same thing: that can't find it again. Tie it to two.",
     "caution.unlikely_board": "A board {shown} thick? Make sure of its unit before building.",
     "caution.unlikely_hub": "Hubs {shown} off the line? Make sure of the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Make sure of its unit: a check that allows so much sees nothing.",
-    "caution.got_over": "Stake {stake} stands {miss} off the arc and {tolerance} is allowed: move it, or ask.",
+    "caution.got_over": "Don't build yet: stake {stake} stands {miss} off the arc and {tolerance} is allowed. Move it, or ask.",
     "caution.got": "Stake {stake} stands {miss} off the arc ({stands} in place of {wanted}); the numbers after it allow for that.",
     "caution.got_aside": (
         "Stake {stake} stands {aside} off its string's middle, toward {end}: that hardly moves it off the arc, but the gaps beside it "

@@ -67,6 +67,9 @@ MESSAGES = {
     "form.offset": "How far the stakes stand off the drawn line",
     "form.offset.help": "The board's thickness, or how far out the hub stands. Blank for a pin on the line.",
     "form.toward": "Toward which side they stand off",
+    "form.toward.help": (
+        "The centre: inside the curve. The outside: away from the centre. Stakes behind a board stand away from the concrete."
+    ),
     "form.end_a": "Landmark at A",
     "form.end_a.help": "What anybody on site can see there.",
     "form.end_b": "Landmark at B",
@@ -118,7 +121,7 @@ MESSAGES = {
     "form.toward.outside": "the outside",
     "form.side.left": "left",
     "form.side.right": "right",
-    "form.side.none": "as the three points say",
+    "form.side.none": "not said (three points say it)",
     "form.start.ends": "both ends",
     "form.start.one-end": "A and its straight",
     "form.start.corner": "the corner where the straights meet",

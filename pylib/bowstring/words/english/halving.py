@@ -10,6 +10,9 @@ MESSAGES = {
         "facing the other). Slide the tip until both half chords read {half_chord}."
     ),
     "hand_work.first": "The first sagitta comes from the drawing: nothing to work out.",
+    "hand_work.first_root": "From radius and half chord: square root of ({radius}² - {half}²) = {root} {unit}.",
+    "hand_work.first_under": "First sagitta: {half}² ÷ ({radius} + {root}) = {half}² ÷ {total} = {first} {unit}, to the nearest mark {shown}.",
+    "hand_work.first_over": "First sagitta, past a half circle: {radius} + {root} = {first} {unit}, to the nearest mark {shown}.",
     "hand_work.chord": "New chord: square root of ({half}² + {sagitta}²) = {chord} {unit}.",
     "hand_work.sagitta": "Next sagitta: {chord} × ({chord} - {half}) ÷ (2 × {sagitta}) = {chord} × {more} ÷ {twice} = {next} {unit}, to the nearest mark {shown}.",
     "hand_work.flat": "Next sagitta: {chord} × {sagitta} ÷ (2 × ({chord} + {half})) = {chord} × {sagitta} ÷ {both} = {next} {unit}, to the nearest mark {shown}.",

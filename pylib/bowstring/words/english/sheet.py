@@ -5,7 +5,10 @@ MESSAGES = {
     "sheet.stop_here": "Not to be built yet: see the top of this sheet.",
     "sheet.short": "The layout in short",
     "sheet.short_caption": "Each stake from the middle of its string, square off it, on the curve's side",
-    "sheet.nearest": "Every number is shown to the nearest mark held to ({mark}). A reading that is a mark off is no miss.",
+    "sheet.nearest": (
+        "Every number is shown to the nearest mark held to ({mark}). A reading that is a mark off is no miss. "
+        "Where two halves don't add up to their whole, split what is left."
+    ),
     "sheet.drive": "drive",
     "sheet.neighbours": "each two neighbours",
     "sheet.middle_at": "its middle is at",
@@ -78,7 +81,7 @@ MESSAGES = {
     "sheet.squaring_level": "Level {level}, sagitta {sagitta}",
     "sheet.checks_intro": "Measured by no step. If one is out by more than it may be, find out why before you go on.",
     "sheet.no_checks": "No check can see a miss within this tolerance: use a finer tape or more levels.",
-    "sheet.no_tolerance": "no tolerance given",
+    "sheet.no_tolerance": "No tolerance was given, so it can't be said by how much they may be out",
     "sheet.check": "check",
     "sheet.where": "where",
     "sheet.must_read": "must read",
@@ -89,7 +92,7 @@ MESSAGES = {
     "sheet.check_half": "half chord",
     "sheet.check_external": "corner to middle",
     "sheet.at_along": "{stake}, at {along} from A",
-    "sheet.and_more": "{names} and {count} more to {last}",
+    "sheet.and_more": "{names}, and {count} more; the last is {last}",
     "sheet.level_word": "level",
     "sheet.exact": "exact sagitta",
     "sheet.quartered": "by quartering",
