@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from playwright.sync_api import Page
+import contextlib
+
+from playwright.sync_api import Error, Page
 
 PATIENCE = 60_000  # milliseconds
 
@@ -34,3 +36,14 @@ def unfold(page: Page) -> None:
 def choose(page: Page, name: str, value: str) -> None:
     """Choose one of several answers."""
     page.locator(f"input[name='{name}'][value='{value}']").check()
+
+
+def open_desk(page: Page) -> None:
+    """Unfold the kept jobs, links and files."""
+    page.locator("#desk").evaluate("fold => fold.open = true")
+
+
+def kill(page: Page) -> None:
+    """Kill the process of a page, as a phone does that runs out of memory."""
+    with contextlib.suppress(Error):  # what should answer is gone
+        page.goto("chrome://crash", timeout=5000)

@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import json
+import re
 
 from bowstring.echo import quoted
 from bowstring.errors import bad
 
 TEXT_LIMIT = 100_000
 """Most characters of a job's text."""
+
+DEEPEST = 20
+"""Brackets within brackets; a job has five. What reads JSON can run out of stack before it gives up by itself."""
+
+_STRING = re.compile(r'"(?:[^"\\]|\\.)*"?', re.DOTALL)
 
 
 def job_of_text(text: str) -> dict[str, object]:
@@ -18,6 +24,8 @@ def job_of_text(text: str) -> dict[str, object]:
     """
     if len(text) > TEXT_LIMIT:
         raise bad("job", "job.too_large", limit=TEXT_LIMIT)
+    if _depth(text) > DEEPEST:
+        raise bad("job", "job.not_plain")
     try:
         job = json.loads(text, object_pairs_hook=_once, parse_constant=_no_constant)
     except json.JSONDecodeError as reason:
@@ -29,6 +37,15 @@ def job_of_text(text: str) -> dict[str, object]:
     if not isinstance(job, dict):
         raise bad("job", "job.not_an_object")
     return job
+
+
+def _depth(text: str) -> int:
+    """Return how deep brackets stand within brackets, those in strings left out."""
+    deepest = depth = 0
+    for sign in re.findall(r"[\[\]{}]", _STRING.sub("", text)):
+        depth += 1 if sign in "[{" else -1
+        deepest = max(deepest, depth)
+    return deepest
 
 
 def _once(pairs: list[tuple[str, object]]) -> dict[str, object]:

@@ -55,7 +55,12 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   async function openText(call, text) {
     wrong("");
     offer(null);
-    const result = await ask(call, { text });
+    let result;
+    try {
+      result = await ask(call, { text });
+    } catch (reason) {
+      return wrong(`${words.open_failed} ${reason?.message ?? reason}`);
+    }
     if (result.error) return wrong(result.error);
     if (!present().untouched) return offer(result);
     open(result.fields, result.id);
@@ -97,7 +102,7 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   at("save-page").addEventListener("click", async () => {
     at("save-said").textContent = words.saving;
     try {
-      const page = await savedPage(fileAddresses(), link, address());
+      const page = await savedPage(fileAddresses(), present().untouched ? "" : link, address());
       download(new Blob([page], { type: "text/html" }), "bowstring.html");
       at("save-said").textContent = words.saved;
     } catch (reason) {

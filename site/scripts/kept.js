@@ -2,7 +2,7 @@
 
 const PREFIX = "bowstring.1.";
 const JOB = `${PREFIX}job.`;
-const OPEN = `${PREFIX}open`;
+const OPEN = `${PREFIX}open`; // which job was in the fields; a saved page with a job in it has a place of its own
 const MOST_FIELDS = 400;
 const LONGEST_TEXT = 2000;
 const LONGEST_JOB = 100_000;
@@ -40,8 +40,10 @@ function storage() {
   }
 }
 
-export function keeper() {
+// `own`: a name for a saved page's place, since all files that a browser opens share one storage.
+export function keeper(own = "") {
   const box = storage();
+  const last = own ? `${OPEN}.${own}` : OPEN;
 
   return {
     works: box !== null,
@@ -50,7 +52,7 @@ export function keeper() {
     write(id, fields) {
       try {
         box.setItem(JOB + id, JSON.stringify({ fields, edited: Date.now() }));
-        box.setItem(OPEN, id);
+        box.setItem(last, id);
         return true;
       } catch {
         return false;
@@ -71,7 +73,7 @@ export function keeper() {
 
     get open() {
       try {
-        return box?.getItem(OPEN) ?? null;
+        return box?.getItem(last) ?? null;
       } catch {
         return null;
       }
@@ -79,7 +81,7 @@ export function keeper() {
 
     set open(id) {
       try {
-        box?.setItem(OPEN, id);
+        box?.setItem(last, id);
       } catch {
         // only which job comes up first is lost
       }

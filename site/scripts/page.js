@@ -21,7 +21,8 @@ root.dataset.script = "";
 
 // --- the job in the fields
 
-const keep = keeper();
+const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""; // the job that a page was saved with
+const keep = keeper(inside.slice(-14));
 let here = null; // the id that the present job is kept under; none while it's the example or nothing was typed
 let untouched = true; // nothing was typed since the example or an empty form came up
 let unitBefore = null; // the unit that bare numbers were typed in, until somebody says which one holds
@@ -76,18 +77,20 @@ function filled(fields, id) {
 }
 
 function open(fields, id) {
-  const before = keep.read(id);
-  const same = before && JSON.stringify(before) === JSON.stringify(fields);
-  filled(fields, before && !same && before !== fields ? newId() : id ?? newId());
+  filled(fields, freeId(id, fields));
   untouched = false;
   cleared = null;
   at("restore").hidden = true;
   kept();
-  goToNumbers();
+  at("numbers").scrollIntoView();
 }
 
-function goToNumbers() {
-  at("numbers").scrollIntoView();
+// The id itself, or a new one where another job is kept under it: what was changed since stays as it is.
+function freeId(id, fields) {
+  const before = id && keep.read(id);
+  const inOrder = (job) => JSON.stringify(Object.entries(job).sort());
+  const same = !before || inOrder(before) === inOrder(fields);
+  return id && same ? id : newId();
 }
 
 function fresh() {
@@ -224,11 +227,10 @@ async function takeLink() {
     if (keep.works) history.replaceState(null, "", location.pathname + location.search);
     return work.openText("open_link", text);
   }
-  const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? "";
   if (!inside || !untouched) return;
   const result = await ask("open_link", { text: inside });
   if (result.error) return work.wrong(result.error);
-  filled(keep.read(result.id) ?? result.fields, result.id);
+  filled(result.fields, freeId(result.id, result.fields));
   untouched = false;
 }
 

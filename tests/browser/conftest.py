@@ -7,9 +7,11 @@ The page's policy forbids making code from text, so a test waits with ``wait_for
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from contextlib import ExitStack
+from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
 
 from builder import browser, serve
 from builder.house import SITE
@@ -19,24 +21,41 @@ PATIENCE = 60_000  # milliseconds
 
 
 @pytest.fixture(scope="session")
-def site_url() -> Iterator[str]:
-    """The address of the built site."""
+def site() -> Path:
+    """The folder of the built site."""
     if not (SITE / "index.html").is_file():
         pytest.fail("dist/site is not there: run python3 build.py build", pytrace=False)
-    with serve.served(SITE) as address:
+    return SITE
+
+
+@pytest.fixture(scope="session")
+def site_url(site: Path) -> Iterator[str]:
+    """The address of the built site."""
+    with serve.served(site) as address:
         yield address
 
 
 @pytest.fixture(scope="session")
-def chromium() -> Iterator[Browser]:
-    """A running Chromium: the one that BOWSTRING_BROWSER names or that is found on the machine."""
-    program = browser.find()
-    if program is None:
+def program() -> str:
+    """Chromium: the one that BOWSTRING_BROWSER names or that is found on the machine."""
+    found = browser.find()
+    if found is None:
         pytest.fail(f"no browser found: set {browser.VARIABLE} or run python3 build.py test", pytrace=False)
+    return str(found)
+
+
+@pytest.fixture(scope="session")
+def playwright_here() -> Iterator[Playwright]:
     with sync_playwright() as playwright:
-        running = playwright.chromium.launch(executable_path=program, args=browser.arguments())
-        yield running
-        running.close()
+        yield playwright
+
+
+@pytest.fixture(scope="session")
+def chromium(playwright_here: Playwright, program: str) -> Iterator[Browser]:
+    """A running Chromium."""
+    running = playwright_here.chromium.launch(executable_path=program, args=browser.arguments())
+    yield running
+    running.close()
 
 
 @pytest.fixture
@@ -49,35 +68,71 @@ def faults() -> list[str]:
 
 
 @pytest.fixture
-def open_page(chromium: Browser, site_url: str, faults: list[str]) -> Iterator[Callable[..., Page]]:
-    """Opens the site in a fresh profile: ``open_page(width, height, path="", missing=pattern, **options)``.
+def watched(faults: list[str]) -> Iterator[Callable[[BrowserContext, str], None]]:
+    """Notes the faults of a context whose pages may ask nothing but one address; at the end there must be none."""
 
-    ``missing``: addresses that the network never answers.
-    """
-    contexts = []
-
-    def opened(width: int = 1280, height: int = 900, path: str = "", missing: str = "", **options: object) -> Page:
-        context = chromium.new_context(viewport={"width": width, "height": height}, **options)
-        contexts.append(context)
-        context.set_default_timeout(PATIENCE)
-        page = context.new_page()
-        page.on("pageerror", lambda error: faults.append(f"exception: {error}"))
-        page.on("console", lambda line: line.type == "error" and faults.append(f"console: {line.text}"))
-
+    def watch(context: BrowserContext, allowed: str) -> None:
         def look(request: object) -> None:
-            if not request.url.startswith((site_url, "data:", "blob:")):
-                faults.append(f"request: {request.url}")
+            if not request.url.startswith((allowed, "data:", "blob:")):  # type: ignore[attr-defined]
+                faults.append(f"request: {request.url}")  # type: ignore[attr-defined]
 
+        def listen(page: Page) -> None:
+            page.on("pageerror", lambda error: faults.append(f"exception: {error}"))
+            page.on("console", lambda line: line.type == "error" and faults.append(f"console: {line.text}"))
+
+        context.set_default_timeout(PATIENCE)
         context.on("request", look)
-        if missing:
-            context.route(missing, lambda route: route.abort())
-        page.goto(site_url + path)
-        return page
+        context.on("page", listen)
+        for page in context.pages:
+            listen(page)
 
-    yield opened
-    for context in contexts:
-        context.close()
+    yield watch
     assert faults == []
+
+
+@pytest.fixture
+def open_page(
+    chromium: Browser, site_url: str, watched: Callable[[BrowserContext, str], None]
+) -> Iterator[Callable[..., Page]]:
+    """Opens the site in a fresh profile: ``open_page(width, height, path="", missing=pattern, before=script, ...)``.
+
+    ``missing``: addresses that the network never answers; ``before``: a script that runs before the page's own.
+    """
+    with ExitStack() as stack:
+
+        def opened(
+            width: int = 1280, height: int = 900, path: str = "", missing: str = "", before: str = "", **options: object
+        ) -> Page:
+            context = chromium.new_context(viewport={"width": width, "height": height}, **options)
+            stack.callback(context.close)
+            watched(context, site_url)
+            if missing:
+                context.route(missing, lambda route: route.abort())
+            if before:
+                context.add_init_script(before)
+            page = context.new_page()
+            page.goto(site_url + path)
+            return page
+
+        yield opened
+
+
+@pytest.fixture
+def profile(
+    playwright_here: Playwright, program: str, watched: Callable[[BrowserContext, str], None], tmp_path: Path
+) -> Iterator[Callable[..., BrowserContext]]:
+    """Starts a browser with a profile that lasts: ``profile(name, allowed)``; again after closing it is a restart."""
+    with ExitStack() as stack:
+
+        def started(name: str, allowed: str, **options: object) -> BrowserContext:
+            context = playwright_here.chromium.launch_persistent_context(
+                str(tmp_path / name), executable_path=program, args=browser.arguments(), **options
+            )
+            stack.callback(context.close)
+            watched(context, allowed)
+            return context
+
+        yield started
 
 
 @pytest.fixture

@@ -29,8 +29,10 @@ _STATES = ("starting", "waiting", "computed", "example", "stop", "refused", "fai
 _TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault")
 _KEPT = ("kept", "full", "none")
 _OFFLINE = ("fetching", "ready", "saved", "never", "failed")
-_DESK = ("untitled", "unreadable", "remove", "remove_surely", "file_large", "copied", "copy_by_hand", "saving", "saved",
-         "save_failed", "no_address")  # fmt: skip
+_DESK = (
+    *("untitled", "unreadable", "remove", "remove_surely", "file_large", "open_failed", "copied", "copy_by_hand"),
+    *("saving", "saved", "save_failed", "no_address"),
+)
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 
 

@@ -92,7 +92,7 @@ def _table(table: Table, title: str) -> str:
     caption = f"<caption>{marked(table.caption)}</caption>" if table.caption else ""
     name = escape(table.caption or title)
     return (
-        f'<div class="scroll" role="region" tabindex="0" aria-label="{name}"><table{kind}>{caption}'
+        f'<div class="scroll" role="group" tabindex="0" aria-label="{name}"><table{kind}>{caption}'
         f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>"
     )
 

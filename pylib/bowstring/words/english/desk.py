@@ -56,6 +56,7 @@ MESSAGES = {
     "page.desk_remove": "Delete",
     "page.desk_remove_surely": "Delete for good?",
     "page.desk_file_large": "That file is too large to be a job file. Nothing was opened.",
+    "page.desk_open_failed": "That couldn't be opened, and your work is as it was:",
     "page.desk_copied": "Copied.",
     "page.desk_copy_by_hand": "It couldn't be copied: it's marked, copy it by hand.",
     "page.desk_saving": "Packing the page.",

@@ -1,0 +1,156 @@
+"""What comes from strangers: bad links and files are refused with a sentence, and nothing in a good one ever runs."""
+
+from __future__ import annotations
+
+import json
+import random
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from playwright.sync_api import Page, expect
+
+from bowstring import write_link
+from page_acting import open_desk, type_in, wait_for
+
+JOB: dict[str, Any] = {
+    "bowstring": 1,
+    "title": "Lodge drive",
+    "arc": {"chord": "44 ft", "sagitta": "6 ft"},
+    "ends": {"A": "post", "B": "pier"},
+    "side": "left",
+}
+EVIL = "<img src=x onerror=hit()><script>hit()</script>"
+SHORT_EVIL = "<svg onload=hit()>\"'><b>"
+
+
+def bad_links() -> Iterator[str]:
+    """Every cut of a good link, and changed, dropped, added and swapped characters all over it; and no links at all."""
+    link = write_link(JOB)
+    yield from (link[:length] for length in range(2, len(link), 2))
+    chance = random.Random(811)
+    for place in range(0, len(link), 2):
+        other = chance.choice([sign for sign in "abcXYZ019-_" if sign != link[place]])
+        yield link[:place] + other + link[place + 1 :]
+        yield link[:place] + link[place + 1 :] + ("" if link[place] != link[-1] else "x")
+        yield link[:place] + other + link[place:]
+    for place in range(0, len(link) - 1, 3):
+        if link[place] != link[place + 1]:
+            yield link[:place] + link[place + 1] + link[place] + link[place + 2 :]
+    yield from ("b2" + link[2:], "b9" + link[2:], "https://example.org/", "javascript:hit()", "b1", "#", EVIL)
+    yield "b1" * 20_000
+
+
+def bad_files() -> Iterator[str]:
+    """Texts that aren't jobs, and jobs with one thing wrong."""
+    yield from ("", "null", "[]", "7", '"b1"', "{", "{}", '{"arc": {"chord": 1, "chord": 2}}', "\x00", "[" * 50_000)
+    yield json.dumps({**JOB, "bowstring": 2})
+    yield json.dumps({**JOB, "title": "x" * 81})
+    yield json.dumps({**JOB, "title": "dro\u202eev"})
+    yield json.dumps({**JOB, "note": "a\x1b[2Jb"})
+    yield json.dumps({**JOB, "side": EVIL})
+    yield json.dumps({**JOB, EVIL: 1})
+    yield json.dumps({**JOB, "__proto__": {"title": "x"}})
+    for value in (True, [], {}, "7 bananas", "1e999", -4, 0, "NaN", EVIL, "40' 13\""):
+        yield json.dumps({**JOB, "arc": {"chord": value, "sagitta": "6 ft"}})
+
+
+def watch_for_hits(page: Page) -> list[str]:
+    hits: list[str] = []
+    page.expose_function("hit", lambda *_: hits.append("ran"))
+    page.on("dialog", lambda dialog: (hits.append(dialog.message), dialog.dismiss()))
+    return hits
+
+
+def test_two_hundred_bad_links_and_files_are_refused_and_leave_the_work_alone(page: Page) -> None:
+    hits = watch_for_hits(page)
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "45 ft")
+    wait_for(page, "computed")
+    open_desk(page)
+    before = page.locator("#sheet").inner_text()
+    kept = page.evaluate("JSON.stringify(localStorage)")
+    wrong = page.locator("#open-wrong")
+    links, files = list(dict.fromkeys(bad_links())), list(dict.fromkeys(bad_files()))
+    assert len(links) + len(files) >= 200
+    for link in links:
+        page.evaluate("text => { document.getElementById('link-in').value = text; }", link)
+        page.click("#link-open")
+        page.wait_for_selector("#open-wrong:not(:empty)")
+        assert len(wrong.inner_text().split()) >= 4, link[:60]
+    for text in files:
+        page.set_input_files("#file-in", {"name": "job.json", "mimeType": "application/json", "buffer": text.encode()})
+        page.wait_for_selector("#open-wrong:not(:empty)")
+        assert len(wrong.inner_text().split()) >= 4, text[:60]
+    page.set_input_files(
+        "#file-in", {"name": "big.json", "mimeType": "application/json", "buffer": b" " * 3_000_000}
+    )
+    page.wait_for_selector("#open-wrong:not(:empty)")
+    expect(page.locator("#offer")).to_be_hidden()
+    assert page.locator("#arc-chord").input_value() == "45 ft"
+    assert page.locator("#sheet").inner_text() == before
+    assert page.evaluate("JSON.stringify(localStorage)") == kept
+    assert hits == []
+
+
+def test_markup_in_every_text_is_shown_and_never_run(open_page: Callable[..., Page]) -> None:
+    job = {
+        **JOB,
+        "title": EVIL,
+        "note": EVIL,
+        "ends": {"A": SHORT_EVIL, "B": SHORT_EVIL + "2"},
+        "ties": {end: [{"to": SHORT_EVIL + str(row), "distance": "3 ft"} for row in range(2)] for end in "AB"},
+    }
+    page = open_page()
+    hits = watch_for_hits(page)
+    wait_for(page, "computed")
+    page.evaluate(f"location.hash = '{write_link(job)}'")
+    expect(page.locator("#sheet h2")).to_have_text(EVIL)
+    wait_for(page, "computed")
+    open_desk(page)
+    expect(page.locator("#job-list")).to_contain_text(EVIL)
+    page.evaluate(f"location.hash = '{write_link({**job, 'title': EVIL + '2'})}'")
+    expect(page.locator("#offer-title")).to_have_text(EVIL + "2")
+    assert page.pdf().startswith(b"%PDF")
+    for tag in ("script", "img", "iframe", "b"):
+        assert page.locator(f"#paper {tag}, #desk {tag}").count() == 0
+    assert hits == []
+
+
+def test_the_policy_stops_what_markup_would_do_if_it_ever_got_in(
+    open_page: Callable[..., Page], faults: list[str], site_url: str
+) -> None:
+    page = open_page()
+    hits = watch_for_hits(page)
+    wait_for(page, "computed")
+    injected = [
+        "<img src=x onerror=hit()>",
+        "<svg onload=hit()></svg>",
+        "<iframe srcdoc='<script>parent.hit()</script>'></iframe>",
+        "<iframe src='javascript:parent.hit()'></iframe>",
+        "<a id=trap href='javascript:hit()'>x</a>",
+        "<form action='https://example.org/'><button id=send>x</button></form>",
+        "<object data='data:text/html,<script>parent.hit()</script>'></object>",
+        "<img src='https://example.org/seen.png'>",
+        "<style>@import 'https://example.org/seen.css'; body { display: none }</style>",
+        "<base href='https://example.org/'>",
+    ]
+    for text in injected:
+        page.evaluate("text => { document.getElementById('sheet').insertAdjacentHTML('beforeend', text); }", text)
+    page.evaluate("""() => {
+        const script = document.createElement('script');
+        script.textContent = 'hit()';
+        document.body.append(script);
+        const ways = [
+          () => setTimeout('hit()', 0), () => new Function('hit()')(), () => fetch('https://example.org/'),
+        ];
+        for (const how of ways) try { how()?.catch?.(() => {}); } catch {}
+    }""")
+    for trap in ("#trap", "#send"):
+        page.locator(trap).evaluate("element => element.click()")
+    page.wait_for_timeout(1000)
+    assert hits == []
+    assert page.url.startswith(site_url)
+    assert page.locator("body").is_visible()
+    # What was tried stands in the console as refused; a request that left the page would be noted as one.
+    assert faults and not [fault for fault in faults if fault.startswith("request: https")]
+    faults.clear()

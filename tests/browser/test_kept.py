@@ -1,0 +1,204 @@
+"""Work is kept: over a reload, a killed tab, two windows; and where nothing can be kept the page says so."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from bowstring import answer, write_link
+from bowstring.words import say
+from page_acting import choose, kill, open_desk, type_in, wait_for
+
+JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left"}
+KEY = "bowstring.1.job."
+NO_STORAGE = "Object.defineProperty(window, 'localStorage', { get() { throw new Error('none') } });"
+FULL_STORAGE = "Storage.prototype.setItem = function () { throw new DOMException('full', 'QuotaExceededError') };"
+
+
+def test_every_edit_survives_a_reload_a_sentence_half_typed_too(page: Page) -> None:
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "44 ft")
+    type_in(page, "arc-sagitta", "6 fee")  # no length yet
+    choose(page, "drawn_to", "unsure")
+    page.reload()
+    assert page.locator("#arc-chord").input_value() == "44 ft", "there before Python is"
+    assert page.locator("#arc-sagitta").input_value() == "6 fee"
+    expect(page.locator("input[name=drawn_to][value=unsure]")).to_be_checked()
+    wait_for(page, "refused")
+
+
+def test_a_killed_tab_loses_nothing(page: Page, site_url: str) -> None:
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "47 ft")
+    context = page.context
+    with page.expect_event("crash"):
+        kill(page)
+    other = context.new_page()
+    other.goto(site_url)
+    assert other.locator("#arc-chord").input_value() == "47 ft"
+
+
+def test_several_jobs_are_kept_by_name_and_opened_again(page: Page) -> None:
+    wait_for(page, "computed")
+    for title, chord in (("First", "41 ft"), ("Second", "42 ft")):
+        page.click("#clear")
+        page.locator("#form-job").evaluate("fold => fold.open = true")
+        type_in(page, "title", title)
+        type_in(page, "arc-chord", chord)
+        type_in(page, "arc-sagitta", "5 ft")
+        wait_for(page, "computed")
+    open_desk(page)
+    rows = page.locator("#job-list li")
+    expect(rows).to_have_count(2)
+    rows.filter(has_text="First").locator("button").first.click()
+    wait_for(page, "computed")
+    assert page.locator("#arc-chord").input_value() == "41 ft"
+    expect(page.locator("#sheet .sheet-head")).to_contain_text("First")
+    second = rows.filter(has_text="Second")
+    second.locator("button").nth(1).click()
+    expect(rows).to_have_count(2)  # asked first
+    second.locator("button").nth(1).click()
+    expect(rows).to_have_count(1)
+    page.reload()
+    wait_for(page, "computed")
+    assert page.locator("#title").input_value() == "First"
+
+
+def test_an_emptied_form_is_brought_back(page: Page) -> None:
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "44 ft")
+    page.click("#clear")
+    assert page.locator("#arc-chord").input_value() == ""
+    page.click("#restore")
+    assert page.locator("#arc-chord").input_value() == "44 ft"
+
+
+@pytest.mark.parametrize(("storage", "state"), [(NO_STORAGE, "none"), (FULL_STORAGE, "full")])
+def test_without_room_for_it_the_page_works_and_says_that_nothing_is_kept(
+    open_page: Callable[..., Page], storage: str, state: str
+) -> None:
+    page = open_page(before=storage)
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "44 ft")
+    wait_for(page, "computed")
+    expect(page.locator("#kept")).to_have_text(say(f"page.kept_{state}"))
+
+
+DAMAGED = (
+    "no json",
+    "[]",
+    "null",
+    '{"fields": []}',
+    '{"fields": {"arc-chord": 38}}',
+    '{"fields": {"arc chord": "38"}}',
+    '{"fields": {"arc-chord": "' + "9" * 3000 + '"}}',
+    json.dumps({"fields": {f"got-{row}-stake": "M" for row in range(1000)}}),
+    "x" * 200_000,
+)
+
+
+def stored(jobs: dict[str, str]) -> str:
+    """A script that puts jobs into the storage, the first one as the one that was open, before the page's own runs."""
+    lines = [f"localStorage.setItem({json.dumps(KEY + name)}, {json.dumps(text)});" for name, text in jobs.items()]
+    lines.append(f"localStorage.setItem('bowstring.1.open', '{next(iter(jobs))}');")
+    return f"if (location.protocol === 'http:') {{ {' '.join(lines)} }}"
+
+
+def test_what_is_read_back_is_checked_and_a_damaged_job_stays_away_from_the_form(
+    open_page: Callable[..., Page],
+) -> None:
+    page = open_page(before=stored({f"abcdefgh1{number}": text for number, text in enumerate(DAMAGED)}))
+    wait_for(page, "computed")
+    expect(page.locator("#status")).to_have_text(say("page.status_example"))
+    open_desk(page)
+    rows = page.locator("#job-list li")
+    expect(rows).to_have_count(len(DAMAGED))
+    for place in range(len(DAMAGED)):
+        expect(rows.nth(place)).to_contain_text(say("page.desk_unreadable"))
+        expect(rows.nth(place).locator("button").first).to_be_disabled()
+
+
+def test_a_kept_field_that_the_form_has_not_is_left_out(open_page: Callable[..., Page]) -> None:
+    kept = json.dumps({"fields": {"arc-chord": "44 ft", "arc-sagitta": "6 ft", "strange": "1"}})
+    page = open_page(before=stored({"abcdefgh12": kept}))
+    wait_for(page, "computed")
+    assert page.locator("#arc-chord").input_value() == "44 ft"
+
+
+def test_a_job_goes_into_a_file_and_comes_back(page: Page, tmp_path: Path) -> None:
+    wait_for(page, "computed")
+    page.click("#clear")
+    for name, text in (("arc-chord", "44 ft"), ("arc-sagitta", "6 ft")):
+        type_in(page, name, text)
+    page.locator("#form-job").evaluate("fold => fold.open = true")
+    type_in(page, "title", "Lodge drive")
+    choose(page, "side", "left")
+    wait_for(page, "computed")
+    open_desk(page)
+    with page.expect_download() as download:
+        page.click("#file-out")
+    assert download.value.suggested_filename == "bowstring-lodge-drive.json"
+    file = tmp_path / "job.json"
+    download.value.save_as(file)
+    assert answer(json.loads(file.read_text("utf-8")))["arc"] == answer(dict(JOB))["arc"]
+    page.click("#clear")
+    page.set_input_files("#file-in", file)
+    wait_for(page, "computed")
+    assert page.locator("#title").input_value() == "Lodge drive"
+    assert page.locator("#arc-sagitta").input_value() == "6 ft"
+
+
+def test_two_windows_don_t_overwrite_each_other_unasked(page: Page, site_url: str) -> None:
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "44 ft")
+    other = page.context.new_page()
+    other.goto(site_url)
+    wait_for(other, "computed")
+    type_in(other, "arc-chord", "45 ft")
+    expect(page.locator("#elsewhere")).to_be_visible()
+    page.click("#elsewhere-take")
+    assert page.locator("#arc-chord").input_value() == "45 ft"
+
+
+def test_a_link_opens_at_once_over_the_example_and_asks_over_work(open_page: Callable[..., Page]) -> None:
+    link = write_link(JOB)
+    page = open_page(path=f"#{link}")
+    wait_for(page, "computed")
+    assert page.locator("#title").input_value() == "Lodge drive"
+    assert "#" not in page.url, "a reload finds the kept job, not the link again"
+    type_in(page, "arc-chord", "45 ft")
+    other = write_link({**JOB, "title": "Elsewhere"})
+    page.evaluate(f"location.hash = '{other}'")
+    expect(page.locator("#offer")).to_contain_text("Elsewhere")
+    assert page.locator("#title").input_value() == "Lodge drive"
+    page.click("#offer-leave")
+    expect(page.locator("#offer")).to_be_hidden()
+    assert page.locator("#arc-chord").input_value() == "45 ft"
+    open_desk(page)
+    type_in(page, "link-in", f"https://example.org/#{other}")
+    page.click("#link-open")
+    page.click("#offer-open")
+    wait_for(page, "computed")
+    assert page.locator("#title").input_value() == "Elsewhere"
+    expect(page.locator("#job-list li")).to_have_count(2)
+
+
+def test_the_link_opened_twice_doesn_t_overwrite_what_was_changed_since(open_page: Callable[..., Page]) -> None:
+    link = write_link(JOB)
+    page = open_page(path=f"#{link}")
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "45 ft")
+    open_desk(page)
+    type_in(page, "link-in", link)
+    page.click("#link-open")
+    page.click("#offer-open")
+    wait_for(page, "computed")
+    assert page.locator("#arc-chord").input_value() == "44 ft"
+    rows = page.locator("#job-list li")
+    expect(rows).to_have_count(2)
+    rows.filter(has_not=page.locator("[aria-current]")).locator("button").first.click()
+    assert page.locator("#arc-chord").input_value() == "45 ft"
