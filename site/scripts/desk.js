@@ -86,6 +86,7 @@ export function desk({ keep, words, ask, open, present, fresh }) {
     const [file] = event.target.files;
     event.target.value = "";
     if (!file) return;
+    wrong(""); // what was said of an earlier file isn't said of this one
     if (file.size > MOST_BYTES) return wrong(words.file_large);
     openText("open_file", await file.text());
   });

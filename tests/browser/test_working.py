@@ -27,6 +27,7 @@ def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
     type_in(page, "arc-chord", "38")
     type_in(page, "arc-sagitta", "5.25")
     choose(page, "drawn_to", "face")
+    choose(page, "side", "left")
     wait_for(page, "computed")
     expect(page.locator("#unit-note")).to_be_hidden()
 
