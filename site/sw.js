@@ -28,7 +28,8 @@ async function takeAll() {
 
 self.addEventListener("activate", (event) => event.waitUntil(sweep()));
 
-// Remove this page's own older versions, and none while a page of one is open.
+// Remove this page's own older versions, and none while a page of one is open: then the next version does it. Only when this
+// version takes over, for at any other time a newer one could be on its way into a place that looks like a stranger's.
 async function sweep() {
   const pages = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
   const versions = await Promise.all(pages.map(versionOf));
@@ -55,7 +56,6 @@ self.addEventListener("message", (event) => {
 async function whole() {
   const cache = await caches.open(CACHE);
   const kept = new Set((await cache.keys()).map((request) => request.url));
-  if (self.registration.active?.scriptURL && !self.registration.waiting) await sweep();
   return Object.keys(FILES).every((path) => kept.has(at(path)));
 }
 

@@ -158,9 +158,9 @@ def build(address: str = "") -> Path:
     ``address`` is where the site will be published: what links begin with in a saved page. Without one a page that
     was saved from a site has that site's, and the one that the build makes has none.
     """
-    inputs = inputs_digest()
-    stamp = f"{inputs} {address}"
-    if SITE.is_dir() and SAVED.is_file() and STAMP.is_file() and STAMP.read_text("utf-8") == stamp:
+    # The address stands in the page: two pages that differ in it are two versions.
+    inputs = hashlib.sha256(f"{inputs_digest()} {address}".encode()).hexdigest()
+    if SITE.is_dir() and SAVED.is_file() and STAMP.is_file() and STAMP.read_text("utf-8") == inputs:
         return SITE
     environment.ensure("build")
     version = f"{package_version()}+{inputs[:8]}"
@@ -181,5 +181,5 @@ def build(address: str = "") -> Path:
         if SITE.exists():
             os.replace(SITE, work / "old")
         os.replace(made, SITE)
-    STAMP.write_text(stamp, "utf-8")
+    STAMP.write_text(inputs, "utf-8")
     return SITE

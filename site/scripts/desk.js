@@ -11,6 +11,7 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   // --- kept jobs
 
   function list() {
+    if (!at("desk").open) return; // made when somebody looks: every keystroke comes by here
     const jobs = keep.list();
     at("job-list").replaceChildren(...jobs.map((job) => row(job)));
     at("jobs-none").hidden = jobs.length > 0;
@@ -125,6 +126,8 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   at("link-share").addEventListener("click", () => {
     navigator.share({ url: at("link-text").value }).catch(() => {}); // closing the list of ways is no fault
   });
+
+  at("desk").addEventListener("toggle", list);
 
   keep.watch((id) => {
     list();
