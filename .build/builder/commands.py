@@ -8,7 +8,7 @@ import shutil
 from collections.abc import Sequence
 from urllib.parse import urlsplit
 
-from builder import check, environment, serve, website
+from builder import check, environment, library, serve, website
 from builder.house import BUILDER, CACHE, DIST, LOCKS, PACKAGES, ROOT, VENV, CannotGoOn, run_in_sight, tell
 
 
@@ -24,6 +24,7 @@ def _parser() -> argparse.ArgumentParser:
     testing = commands.add_parser("test", help="lint, types, all tests; what stands after -- goes to pytest")
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
+    commands.add_parser("library", help="list anew, in .build/library.txt, the modules that the page's Python imports")
     commands.add_parser("bench", help="time the package and the page; a table, also in dist/bench.md")
     commands.add_parser("clean", help="remove everything that these commands made")
     return parser
@@ -62,6 +63,8 @@ def main(words: Sequence[str]) -> int:
                 print(website.SAVED.relative_to(ROOT).as_posix())
             case "test":
                 return check.test(asked.extra, quick=asked.quick)
+            case "library":
+                print(library.trace().relative_to(ROOT).as_posix())
             case "bench":
                 return _bench()
             case "clean":

@@ -16,7 +16,7 @@ from collections.abc import Mapping, Sequence
 from html import escape
 from pathlib import Path
 
-SQUEEZED = ("pyodide.asm.wasm", "python_stdlib.zip", "packages.zip", "pyodide-lock.json", "shell")
+SQUEEZED = ("pyodide.asm.wasm", "library.zip", "shell")
 PLAIN = ("worker", "pyodide.mjs", "pyodide.asm.mjs")
 """What a saved page holds: squeezed, and plain where the text itself becomes a script's address."""
 
@@ -60,8 +60,7 @@ def served(template: str, at: str, styles: Sequence[str], address: str) -> str:
         f'<script type="module" src="{at}/page.js"></script>',
     ]
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
-    files |= {name: f"{at}/pyodide/{name}" for name in ("python_stdlib.zip", "pyodide-lock.json")}
-    files |= {"packages.zip": f"{at}/python/packages.zip", "worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
+    files |= {"library.zip": f"{at}/python/library.zip", "worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
     packed = f'<script type="application/json" id="files">{json.dumps(files)}</script>'
     return _filled(template, policy=policy, links="\n".join(links), script="", packed=packed)
 

@@ -16,7 +16,7 @@ import shutil
 import tempfile
 from pathlib import Path
 
-from builder import dress, environment, runtime, scripts
+from builder import dress, environment, library, runtime, scripts
 from builder.house import (
     BUILDER,
     DIST,
@@ -39,6 +39,8 @@ SCRIPTS = SOURCES / "scripts"
 STYLES = ("style.css", "form.css", "sheet.css", "desk.css", "print.css")
 BESIDE = ("icon.svg", "bowstring.webmanifest", "icons")  # what keeps its name from version to version
 VERSION_MARK = "@VERSION@"  # stands in the scripts of site/ where the page's version belongs
+LOCK_MARK = "@LOCK@"  # stands in the worker where the runtime's lock belongs
+WHOLE = "python_stdlib.zip"  # fetched only when the prepared library lacks something: no part of what a device keeps
 FILES_MARK = "@FILES@"  # stands in the service worker where the files and their hashes belong
 RENDER = """
 import pathlib, sys
@@ -64,7 +66,8 @@ def _own_files(folder: Path) -> list[Path]:
 def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
     files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build")]
-    builders = ("bundle.mjs", "bundle.py", "dress.py", "runtime.py", "scripts.py", "website.py")
+    builders = (*library.PROGRAMS, "dress.py", "library.py", "runtime.py", "scripts.py", "website.py")
+    files.append(library.LIST)
     files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGES) + _own_files(SOURCES))
 
@@ -77,33 +80,17 @@ def package_version() -> str:
     raise CannotGoOn(f"{VERSION_FILE.relative_to(ROOT)} does not set __version__.")
 
 
-def _package_wheel(folder: Path) -> Path:
-    run(
-        [environment.python(), "-m", "hatchling", "build", "--target", "wheel", "--directory", folder],
-        doing="Making the package's wheel",
-    )
-    (wheel,) = folder.glob("*.whl")
-    return wheel
-
-
 def _write_runtime(folder: Path) -> None:
     folder.mkdir()
     source = runtime.pyodide()
-    for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip"):
+    for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", WHOLE):
         shutil.copyfile(source / name, folder / name)
-    # The runtime's list of packages to fetch elsewhere is emptied: the page uses its own site's files only.
-    lock = json.loads((source / "pyodide-lock.json").read_text("utf-8"))
-    emptied = json.dumps({"info": lock["info"], "packages": {}}, indent=1)
-    (folder / "pyodide-lock.json").write_bytes(emptied.encode())
 
 
-def _write_packages(archive: Path, work: Path) -> None:
-    archive.parent.mkdir()
-    wheels = [_package_wheel(work / "wheel"), *runtime.page_wheels()]
-    run(
-        [runtime.node(), BUILDER / "bundle.mjs", runtime.pyodide(), archive, *wheels],
-        doing="Installing the wheels into the page's Python",
-    )
+def _lock() -> str:
+    """Return the runtime's lock without packages to fetch elsewhere: the page uses its own site's files only."""
+    lock = json.loads((runtime.pyodide() / "pyodide-lock.json").read_text("utf-8"))
+    return json.dumps({"info": lock["info"], "packages": {}})
 
 
 def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
@@ -115,7 +102,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
         (here / name).write_bytes(text.encode())
     script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
     (here / "page.js").write_bytes(script.encode())
-    worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version)
+    worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, _lock())
     (here / "worker.js").write_bytes(worker.encode())
     for name in BESIDE:
         if (SOURCES / name).is_dir():
@@ -136,7 +123,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
 def _write_service_worker(folder: Path, version: str) -> None:
     """Write the service worker with every file of the site and its hash; the page itself is at the folder's address."""
     files = {}
-    for file in sorted(path for path in folder.rglob("*") if path.is_file()):
+    for file in sorted(path for path in folder.rglob("*") if path.is_file() and path.name != WHOLE):
         name = file.relative_to(folder).as_posix()
         digest = base64.b64encode(hashlib.sha256(file.read_bytes()).digest()).decode()
         files["./" if name == "index.html" else name] = f"sha256-{digest}"
@@ -147,9 +134,9 @@ def _write_service_worker(folder: Path, version: str) -> None:
 
 def _parts(here: Path) -> dict[str, Path]:
     """Return the files that a saved page holds, by the names of their places."""
-    names = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json")
+    names = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
     files = {name: here / "pyodide" / name for name in names}
-    return {**files, "packages.zip": here / "python" / "packages.zip", "worker": here / "worker.js"}
+    return {**files, "library.zip": here / "python" / "library.zip", "worker": here / "worker.js"}
 
 
 def build(address: str = "") -> Path:
@@ -172,7 +159,8 @@ def build(address: str = "") -> Path:
         at = f"v-{inputs[:8]}"
         (made / at).mkdir(parents=True)
         _write_runtime(made / at / "pyodide")
-        _write_packages(made / at / "python" / "packages.zip", work)
+        (made / at / "python").mkdir()
+        library.write(made / at / "python" / "library.zip", work)
         shell = _write_page(made, at, version, address)
         saved = dress.saved(shell, _parts(made / at), address)
         _write_service_worker(made, version)

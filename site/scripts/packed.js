@@ -2,7 +2,7 @@
 
 const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 
-export const PACKED = ["worker", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip", "packages.zip", "pyodide-lock.json", "shell"];
+export const PACKED = ["worker", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "shell"];
 const SCRIPTS = ["worker", "pyodide.mjs", "pyodide.asm.mjs"]; // taken as they are: their text becomes an address
 
 export function isSaved() {

@@ -247,6 +247,10 @@ ask = startPython({
       .finally(() => asked.begin(ask));
   },
   failed,
+  lacked(name) {
+    at("lacked").hidden = false;
+    at("lacked").firstElementChild.textContent = name;
+  },
 });
 
 workOffline(root, {

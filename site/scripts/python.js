@@ -4,7 +4,9 @@
 
 import { isSaved, unpacked } from "./packed.js";
 
-export function startPython({ ready, failed }) {
+const GIVEN = ["pyodide.asm.wasm", "library.zip"]; // to the worker of a saved page
+
+export function startPython({ ready, failed, lacked }) {
   const waiting = new Map();
   let last = 0;
   const worker = isSaved() ? packedWorker(failed) : new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
@@ -16,6 +18,7 @@ export function startPython({ ready, failed }) {
 
   worker.addEventListener("message", ({ data }) => {
     if (data.failed !== undefined) return failed(data.failed);
+    if (data.lacked !== undefined) return lacked(data.lacked);
     if (data.ready) return ready();
     const asked = waiting.get(data.id);
     waiting.delete(data.id);
@@ -35,13 +38,12 @@ export function startPython({ ready, failed }) {
 
 // A worker of a file that was opened from a disk can't fetch: it is given every byte that it needs.
 function packedWorker(failed) {
-  const address = (bytes) => "data:text/javascript;base64," + document.getElementById(`packed-${bytes}`).textContent.trim();
+  const address = (name) => "data:text/javascript;base64," + document.getElementById(`packed-${name}`).textContent.trim();
   const worker = new Worker(address("worker"), { type: "module" });
-  const names = ["pyodide.asm.wasm", "python_stdlib.zip", "packages.zip", "pyodide-lock.json"];
-  Promise.all(names.map(unpacked)).then((contents) => {
-    const files = Object.fromEntries(names.map((name, place) => [name, contents[place]]));
+  Promise.all(GIVEN.map(unpacked)).then((bytes) => {
+    const contents = Object.fromEntries(GIVEN.map((name, place) => [name, bytes[place]]));
     const scripts = { "pyodide.mjs": address("pyodide.mjs"), "pyodide.asm.mjs": address("pyodide.asm.mjs") };
-    worker.postMessage({ files, scripts }, contents);
+    worker.postMessage({ contents, scripts }, bytes);
   }, (reason) => failed(String(reason?.message ?? reason)));
   return worker;
 }

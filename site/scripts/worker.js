@@ -3,52 +3,100 @@
 // In:  {id, call, payload}    payload is JSON text
 // Out: {ready: true, version} once; then {id, result} (JSON text) or {id, error} for each question
 //      {failed: message} when Python can't be started; questions are not answered then
+//      {lacked: name} when a module was missing and the whole library has been fetched for it
 //
 // Nothing is laid out, computed or worded here. How long to wait before giving up is the page's business.
 
-const VERSION = "@VERSION@"; // put in by the build
+const VERSION = "@VERSION@"; // put in by the build, as is the runtime's lock
+const LOCK = @LOCK@;
 const SAVED = self.location.protocol === "data:"; // a worker of a page that was opened from a disk
 const NOWHERE = "https://packed.invalid/"; // an address that no network has: what is asked there is given
+const LIBRARY = "library.zip"; // compiled, and cut to what the page imports
+const WHOLE = "python_stdlib.zip"; // as the runtime brings it: fetched only when something is missing
+const TYPES = { wasm: "application/wasm", zip: "application/zip" };
 const beside = (path) => new URL(path, import.meta.url).href;
 
+const networkFetch = self.fetch.bind(self);
+
 async function fetched(path) {
-  const response = await fetch(beside(path));
+  const response = await networkFetch(beside(path));
   if (!response.ok) throw new Error(`${path}: ${response.status}`);
-  return response.arrayBuffer();
+  return rightlyTyped(response, path);
 }
 
+// A server that gives the runtime under a wrong type would have it refused, or the start hang.
+function rightlyTyped(response, name) {
+  const type = TYPES[name.split(".").pop()];
+  if (response.headers.get("content-type") === type) return response;
+  return new Response(response.body, { headers: { "content-type": type } });
+}
+
+// What the runtime asks for is on its way before it asks.
 async function served() {
-  const packages = fetched("./python/packages.zip"); // on its way while the runtime loads
-  packages.catch(() => {}); // a failure is told below, where it's awaited
+  const files = { "pyodide.asm.wasm": fetched("./pyodide/pyodide.asm.wasm"), [LIBRARY]: fetched(`./python/${LIBRARY}`) };
+  for (const file of Object.values(files)) file.catch(() => {}); // a failure is told where it's awaited
+  const runtime = import(beside("./pyodide/pyodide.asm.mjs"));
+  runtime.catch(() => {});
   const { loadPyodide } = await import(beside("./pyodide/pyodide.mjs"));
-  return { pyodide: await loadPyodide({ indexURL: beside("./pyodide/") }), packages: await packages };
+  return { loadPyodide, createPyodideModule: (await runtime).default, files };
 }
 
 // In a saved page nothing can be fetched: the page gives every byte, and scripts as addresses that hold their own text.
 async function given() {
-  const { files, scripts } = await packed;
-  const types = { wasm: "application/wasm", zip: "application/zip" };
-  self.fetch = async (address) => {
-    const name = String(address).split("/").pop();
-    return new Response(files[name], { headers: { "content-type": types[name.split(".").pop()] } });
-  };
+  const { contents, scripts } = await packed;
+  const files = {};
+  for (const [name, bytes] of Object.entries(contents)) files[name] = rightlyTyped(new Response(bytes), name);
   const { loadPyodide } = await import(scripts["pyodide.mjs"]);
   const { default: createPyodideModule } = await import(scripts["pyodide.asm.mjs"]);
-  const lockFileContents = JSON.parse(new TextDecoder().decode(files["pyodide-lock.json"]));
-  const pyodide = await loadPyodide({ indexURL: NOWHERE, lockFileContents, createPyodideModule });
-  return { pyodide, packages: files["packages.zip"] };
+  return { loadPyodide, createPyodideModule, files };
 }
 
 async function start() {
-  const { pyodide, packages } = await (SAVED ? given() : served());
-  const extractDir = pyodide.runPython("import site; site.getsitepackages()[0]");
-  pyodide.unpackArchive(packages, "zip", { extractDir });
-  return pyodide.pyimport("bowstring.views.asked").handle;
+  const { loadPyodide, createPyodideModule, files } = await (SAVED ? given() : served());
+  self.fetch = (address) => files[String(address).split("/").pop()] ?? Promise.reject(new Error(`not here: ${address}`));
+  return loadPyodide({
+    indexURL: NOWHERE,
+    stdLibURL: NOWHERE + LIBRARY,
+    lockFileContents: LOCK,
+    createPyodideModule: async (settings) => createPyodideModule(settings),
+    packages: [],
+  });
+}
+
+// The whole library stands before the cut one, and behind what was imported from that; code is good for either.
+const COMPLETE = `
+import importlib, sys
+whole, cut = "/lib/whole.zip", "/lib/python314.zip"
+sys.path.insert(0, whole)
+for module in list(sys.modules.values()):
+    places = getattr(module, "__path__", None)
+    if isinstance(places, list) and places and str(places[0]).startswith(cut):
+        places.append(whole + places[0][len(cut):])
+importlib.invalidate_caches()
+`;
+let complete = false;
+
+// Do `task`; where it lacks a module, fetch the whole library and do it once more.
+async function withLibrary(pyodide, task) {
+  try {
+    return task();
+  } catch (reason) {
+    if (reason?.type !== "ModuleNotFoundError" || complete || SAVED) throw reason;
+    const whole = await fetched(`./pyodide/${WHOLE}`);
+    pyodide.FS.writeFile("/lib/whole.zip", new Uint8Array(await whole.arrayBuffer()));
+    pyodide.runPython(COMPLETE);
+    complete = true;
+    self.postMessage({ lacked: /'([\w.]+)'/.exec(reason.message)?.[1] ?? "" });
+    return task();
+  }
 }
 
 let give;
 const packed = new Promise((resolve) => (give = resolve));
-const handler = start();
+const handler = start().then(async (pyodide) => {
+  const handle = await withLibrary(pyodide, () => pyodide.pyimport("bowstring.views.asked").handle);
+  return (call, payload) => withLibrary(pyodide, () => handle(call, payload));
+});
 
 handler.then(
   () => self.postMessage({ ready: true, version: VERSION }),
@@ -56,7 +104,7 @@ handler.then(
 );
 
 self.addEventListener("message", async ({ data }) => {
-  if (data.files) return give(data);
+  if (data.contents) return give(data);
   const { id, call, payload } = data;
   let handle;
   try {
@@ -65,7 +113,7 @@ self.addEventListener("message", async ({ data }) => {
     return; // already told: {failed}
   }
   try {
-    self.postMessage({ id, result: handle(call, payload) });
+    self.postMessage({ id, result: await handle(call, payload) });
   } catch (reason) {
     self.postMessage({ id, error: String(reason?.message ?? reason) });
   }

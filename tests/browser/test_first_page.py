@@ -179,7 +179,7 @@ def test_folded_levels_stay_folded_on_screen_and_stand_open_on_paper(page: Page)
 
 
 def test_a_page_whose_python_does_not_start_says_so(open_page: Callable[..., Page], faults: list[str]) -> None:
-    page = open_page(missing="**/packages.zip")
+    page = open_page(missing="**/library.zip")
     expect(page.locator("#trouble")).to_contain_text(say("page.trouble_start"), timeout=PATIENCE)
     assert sign(page) == "prebuilt"
     type_in(page, "arc-chord", "50 ft")

@@ -35,6 +35,9 @@ MESSAGES = {
         "This browser doesn't allow what the page computes with (WebAssembly), so your numbers can't be worked out here. Try another "
         "browser, or turn off its strictest protection for this page. What the page was told:"
     ),
+    "page.lacked": (
+        "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
+    ),
     "page.kept_kept": "Kept on this device.",
     "page.kept_full": "NOT kept: this device's storage for the page is full. Delete jobs below, or save the job as a file.",
     "page.kept_none": (

@@ -1,0 +1,52 @@
+"""Runs inside the browser's Python (see prepare.mjs): return one archive of compiled modules.
+
+Of the standard library and of other people's packages those that ``listed`` names, of this project's own package all.
+The compiler has to be the page's own: code is good for one minor version. Equal sources give equal bytes: no dates, and
+files taken for what they are, unchecked. Stored, not squeezed: nothing has to be inflated when the page starts,
+and what squeezes the whole archive for the way does it better.
+"""
+
+import importlib.util
+import io
+import marshal
+import zipfile
+
+DATE = (1980, 1, 1, 0, 0, 0)  # the earliest that the format knows
+UNCHECKED = (1).to_bytes(4, "little")  # PEP 552: named by the source's hash, never compared with it
+OWN = "bowstring"
+OPTIMIZE = 2  # no docstrings, no asserts
+
+
+def module_name(file: str) -> str:
+    return file.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
+
+
+def compiled(source: bytes, file: str) -> bytes:
+    code = compile(source, file, "exec", dont_inherit=True, optimize=OPTIMIZE)
+    return importlib.util.MAGIC_NUMBER + UNCHECKED + importlib.util.source_hash(source) + marshal.dumps(code)
+
+
+def sources() -> dict[str, bytes]:
+    found = {}
+    for archive in ("/library.zip", io.BytesIO(packed)):  # noqa: F821
+        with zipfile.ZipFile(archive) as bundle:
+            found |= {name: bundle.read(name) for name in bundle.namelist() if name.endswith(".py")}
+    return found
+
+
+def library() -> bytes:
+    wanted = {line for line in listed.splitlines() if line and not line.startswith("#")}  # noqa: F821
+    files = {module_name(file): (file, source) for file, source in sources().items()}
+    if missing := wanted - files.keys():
+        raise LookupError(f"the list of modules names what isn't there: {', '.join(sorted(missing))}")
+    made = io.BytesIO()
+    with zipfile.ZipFile(made, "w") as bundle:
+        for name in sorted(wanted | {name for name in files if name.split(".")[0] == OWN}):
+            file, source = files[name]
+            entry = zipfile.ZipInfo(f"{file}c", DATE)
+            entry.external_attr = 0o644 << 16
+            bundle.writestr(entry, compiled(source, file), zipfile.ZIP_STORED)
+    return made.getvalue()
+
+
+library()
