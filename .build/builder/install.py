@@ -1,4 +1,4 @@
-"""Runs in the browser's Python (see prepare.mjs): install the wheels ``names``; their sources are left in ``packed``."""
+"""Runs in the browser's Python (see prepare.mjs): install the wheels ``names``; leaves their sources in ``packed``."""
 
 # ruff: noqa: F704  (top-level await is right where this runs)
 import io
