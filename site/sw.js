@@ -4,6 +4,7 @@ const VERSION = "@VERSION@"; // put in by the build, as are the files with their
 const FILES = @FILES@;
 const PREFIX = "bowstring-";
 const CACHE = PREFIX + VERSION;
+const TURNING = "turning"; // what an old page says that is about to be loaded anew
 const PAGE = "./";
 const at = (path) => new URL(path, self.registration.scope).href;
 
@@ -28,12 +29,13 @@ async function takeAll() {
 
 self.addEventListener("activate", (event) => event.waitUntil(sweep()));
 
-// Remove this page's own older versions, and none while a page of one is open: then the next version does it. Only when this
-// version takes over, for at any other time a newer one could be on its way into a place that looks like a stranger's.
+// Remove this page's own older versions, and none while a page of one is open that stays so: then the next version does it.
+// Only when this version takes over, for at any other time a newer one could be on its way into a place that looks like a
+// stranger's.
 async function sweep() {
   const pages = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
   const versions = await Promise.all(pages.map(versionOf));
-  if (versions.some((version) => version !== VERSION)) return; // an old page, or one that doesn't say
+  if (versions.some((version) => version !== VERSION && version !== TURNING)) return; // an old page, or one that doesn't say
   for (const name of await caches.keys()) {
     if (name.startsWith(PREFIX) && name !== CACHE) await caches.delete(name);
   }
@@ -50,8 +52,14 @@ function versionOf(page) {
 
 self.addEventListener("message", (event) => {
   if (event.data?.ask === "take over") self.skipWaiting();
-  else if (event.data?.ask === "whole") event.waitUntil(whole().then((answer) => event.ports[0].postMessage(answer)));
+  else if (event.data?.ask === "whole") event.waitUntil(mended().then((answer) => event.ports[0].postMessage(answer)));
 });
+
+// Tell whether every file is there, after fetching them again where they were not: a storage can be emptied under a page.
+async function mended() {
+  if (await whole()) return true;
+  return takeAll().then(() => true, () => false);
+}
 
 async function whole() {
   const cache = await caches.open(CACHE);

@@ -52,6 +52,7 @@ def served(template: str, at: str, styles: Sequence[str], address: str) -> str:
     )
     media = {"print.css": ' media="print"'}
     links = [
+        f'<script src="{at}/early.js"></script>',
         '<link rel="icon" href="icon.svg" type="image/svg+xml">',
         '<link rel="apple-touch-icon" href="icons/180.png">',
         '<link rel="manifest" href="bowstring.webmanifest">',

@@ -102,6 +102,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
         (here / name).write_bytes(text.encode())
     script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
     (here / "page.js").write_bytes(script.encode())
+    shutil.copyfile(SCRIPTS / "early.js", here / "early.js")
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, _lock())
     (here / "worker.js").write_bytes(worker.encode())
     for name in BESIDE:
@@ -120,7 +121,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     return shell
 
 
-def _write_service_worker(folder: Path, version: str) -> None:
+def write_service_worker(folder: Path, version: str) -> None:
     """Write the service worker with every file of the site and its hash; the page itself is at the folder's address."""
     files = {}
     for file in sorted(path for path in folder.rglob("*") if path.is_file() and path.name != WHOLE):
@@ -163,7 +164,7 @@ def build(address: str = "") -> Path:
         library.write(made / at / "python" / "library.zip", work)
         shell = _write_page(made, at, version, address)
         saved = dress.saved(shell, _parts(made / at), address)
-        _write_service_worker(made, version)
+        write_service_worker(made, version)
         STAMP.unlink(missing_ok=True)
         SAVED.write_bytes(saved.encode())
         if SITE.exists():

@@ -2,7 +2,10 @@
 
 import { isSaved } from "./packed.js";
 
+const TURNING = "turning"; // said to the service worker by a page that is about to be loaded anew
 const TURNED = "bowstring.1.turned"; // guards against reloading again and again
+const PATIENCE_OFFLINE = 120_000; // milliseconds: what was emptied is fetched again on the way
+let turning = false;
 
 export async function workOffline(root, { told, offered }) {
   if (isSaved()) {
@@ -18,7 +21,7 @@ export async function workOffline(root, { told, offered }) {
     return told("failed");
   }
   workers.addEventListener("message", ({ data, ports }) => {
-    if (data?.ask === "version") ports[0].postMessage(root.dataset.version);
+    if (data?.ask === "version") ports[0].postMessage(turning ? TURNING : root.dataset.version);
   });
   watchForUpdates(registration, workers, offered);
   const waited = registration.installing ?? registration.active;
@@ -39,7 +42,7 @@ function whole(worker) {
   return new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = ({ data }) => resolve(data === true);
-    setTimeout(() => resolve(false), 5000);
+    setTimeout(() => resolve(false), PATIENCE_OFFLINE);
     worker.postMessage({ ask: "whole" }, [port2]);
   });
 }
@@ -56,10 +59,8 @@ function watchForUpdates(registration, workers, offered) {
 }
 
 function change(registration, workers) {
-  workers.addEventListener("controllerchange", () => {
-    if (turnedJustNow()) return;
-    location.reload();
-  }, { once: true });
+  turning = !turnedJustNow();
+  if (turning) workers.addEventListener("controllerchange", () => location.reload(), { once: true });
   registration.waiting?.postMessage({ ask: "take over" });
 }
 

@@ -28,6 +28,8 @@ let untouched = true; // nothing was typed since the example or an empty form ca
 let unitBefore = null; // the unit that bare numbers were typed in, until somebody says which one holds
 let unitShown = values().unit;
 let cleared = null; // what stood in the fields before they were emptied
+let settle = null;
+const settled = new Promise((resolve) => (settle = resolve)); // Python has answered once, or can't
 let dead = false; // Python couldn't be started
 let ask = () => Promise.reject(new Error(words.trouble.start));
 
@@ -104,12 +106,17 @@ function fresh() {
 const asked = asking({
   question: () => ({ fields: values(), unit_before: unitBefore, address: address() }),
   waiting: () => status("waiting"),
-  slow: (kind) => trouble(kind),
+  slow(kind) {
+    settle();
+    trouble(kind);
+  },
   shown(result) {
+    settle();
     trouble(null);
     show(result);
   },
   fault(told) {
+    settle();
     delete root.dataset.stale;
     root.dataset.sheet = "refused";
     at("refusal").hidden = true;
@@ -119,6 +126,7 @@ const asked = asking({
 
 function failed(told) {
   dead = true;
+  settle();
   asked.stop();
   root.dataset.dead = "";
   trouble(typeof WebAssembly === "object" ? "start" : "no_wasm", told);
@@ -253,11 +261,12 @@ ask = startPython({
   },
 });
 
-workOffline(root, {
+// Not before the first answer, or what would tell that there'll be none: both would want the same network and processor.
+settled.then(() => workOffline(root, {
   told: (state) => (at("offline").textContent = words.offline[state]),
   offered(take) {
     at("update").hidden = false;
     at("update-take").addEventListener("click", take, { once: true });
     at("update-later").addEventListener("click", () => (at("update").hidden = true), { once: true });
   },
-});
+}));

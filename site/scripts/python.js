@@ -9,14 +9,14 @@ const GIVEN = ["pyodide.asm.wasm", "library.zip"]; // to the worker of a saved p
 export function startPython({ ready, failed, lacked }) {
   const waiting = new Map();
   let last = 0;
-  const worker = isSaved() ? packedWorker(failed) : new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
+  const { worker, said } = isSaved() ? packedWorker(failed) : servedWorker();
 
-  worker.addEventListener("error", (event) => {
-    event.preventDefault();
-    failed(event.message ?? "");
-  });
-
-  worker.addEventListener("message", ({ data }) => {
+  function heard(event) {
+    if (event.type === "error") {
+      event.preventDefault();
+      return failed(event.message ?? "");
+    }
+    const { data } = event;
     if (data.failed !== undefined) return failed(data.failed);
     if (data.lacked !== undefined) return lacked(data.lacked);
     if (data.ready) return ready();
@@ -24,7 +24,11 @@ export function startPython({ ready, failed, lacked }) {
     waiting.delete(data.id);
     if (data.error !== undefined) asked?.reject(new Error(data.error));
     else asked?.resolve(JSON.parse(data.result));
-  });
+  }
+
+  worker.onmessage = heard;
+  worker.onerror = heard;
+  queueMicrotask(() => said.forEach(heard)); // when whoever called has what is returned
 
   return function ask(call, payload) {
     last += 1;
@@ -36,6 +40,12 @@ export function startPython({ ready, failed, lacked }) {
   };
 }
 
+// The one that the head of the page has started; `typeof`, for its script may not have come.
+function servedWorker() {
+  if (typeof earlyWorker !== "undefined") return { worker: earlyWorker, said: earlySaid };
+  return { worker: new Worker(new URL("./worker.js", import.meta.url), { type: "module" }), said: [] };
+}
+
 // A worker of a file that was opened from a disk can't fetch: it is given every byte that it needs.
 function packedWorker(failed) {
   const address = (name) => "data:text/javascript;base64," + document.getElementById(`packed-${name}`).textContent.trim();
@@ -45,5 +55,5 @@ function packedWorker(failed) {
     const scripts = { "pyodide.mjs": address("pyodide.mjs"), "pyodide.asm.mjs": address("pyodide.asm.mjs") };
     worker.postMessage({ contents, scripts }, bytes);
   }, (reason) => failed(String(reason?.message ?? reason)));
-  return worker;
+  return { worker, said: [] };
 }

@@ -6,7 +6,7 @@ The page's policy forbids making code from text, so a test waits with ``wait_for
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import ExitStack
 from pathlib import Path
 
@@ -96,12 +96,19 @@ def open_page(
 ) -> Iterator[Callable[..., Page]]:
     """Opens the site in a fresh profile: ``open_page(width, height, path="", missing=pattern, before=script, ...)``.
 
-    ``missing``: addresses that the network never answers; ``before``: a script that runs before the page's own.
+    ``missing``: addresses that the network never answers; ``before``: a script that runs before the page's own;
+    ``before_goto``: called with the context before the page is opened.
     """
     with ExitStack() as stack:
 
         def opened(
-            width: int = 1280, height: int = 900, path: str = "", missing: str = "", before: str = "", **options: object
+            width: int = 1280,
+            height: int = 900,
+            path: str = "",
+            missing: str = "",
+            before: str = "",
+            before_goto: Callable[[BrowserContext], object] = lambda context: None,
+            **options: object,
         ) -> Page:
             context = chromium.new_context(viewport={"width": width, "height": height}, **options)
             stack.callback(context.close)
@@ -110,6 +117,7 @@ def open_page(
                 context.route(missing, lambda route: route.abort())
             if before:
                 context.add_init_script(before)
+            before_goto(context)
             page = context.new_page()
             page.goto(site_url + path)
             return page
@@ -121,12 +129,15 @@ def open_page(
 def profile(
     playwright_here: Playwright, program: str, watched: Callable[[BrowserContext, str], None], tmp_path: Path
 ) -> Iterator[Callable[..., BrowserContext]]:
-    """Starts a browser with a profile that lasts: ``profile(name, allowed)``; again after closing it is a restart."""
+    """Starts a browser with a profile that lasts: ``profile(name, allowed)``; again after closing it is a restart.
+
+    ``more``: arguments of the browser beside the usual ones.
+    """
     with ExitStack() as stack:
 
-        def started(name: str, allowed: str, **options: object) -> BrowserContext:
+        def started(name: str, allowed: str, more: Sequence[str] = (), **options: object) -> BrowserContext:
             context = playwright_here.chromium.launch_persistent_context(
-                str(tmp_path / name), executable_path=program, args=browser.arguments(), **options
+                str(tmp_path / name), executable_path=program, args=[*browser.arguments(), *more], **options
             )
             stack.callback(context.close)
             watched(context, allowed)

@@ -11,7 +11,7 @@ from playwright.sync_api import Page, expect
 from bowstring import answer
 from bowstring.demo import DEMO
 from bowstring.words import say
-from page_acting import PATIENCE, beside, sign, type_in, unfold, wait_for
+from page_acting import beside, sign, type_in, unfold, wait_for
 
 EVIL = "<img src=x onerror=alert(1)></script>"
 TEXTS = ("title", "note", "ends-A", "ends-B", "ties-A-0-to", "ties-A-1-to")
@@ -176,12 +176,3 @@ def test_folded_levels_stay_folded_on_screen_and_stand_open_on_paper(page: Page)
     page.emulate_media(media="print")
     expect(page.locator("#sheet-level-2 .inside")).to_be_visible()
     expect(page.locator("#form")).to_be_hidden()
-
-
-def test_a_page_whose_python_does_not_start_says_so(open_page: Callable[..., Page], faults: list[str]) -> None:
-    page = open_page(missing="**/library.zip")
-    expect(page.locator("#trouble")).to_contain_text(say("page.trouble_start"), timeout=PATIENCE)
-    assert sign(page) == "prebuilt"
-    type_in(page, "arc-chord", "50 ft")
-    expect(page.locator("#sheet")).to_be_hidden()
-    faults.clear()  # the request that was stopped may have been told in the console

@@ -1,0 +1,86 @@
+"""Starting where something is amiss: each way in which the start can fail has its sentence, and none loses the work."""
+
+from __future__ import annotations
+
+import io
+import zipfile
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Page, Route, expect
+
+from bowstring.words import say
+from page_acting import PATIENCE, sign, type_in, wait_for
+
+PARTS = ("early.js", "worker.js", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip")
+
+
+@pytest.mark.parametrize("part", PARTS)
+def test_a_part_that_doesn_t_come_is_told_and_the_example_is_no_answer(
+    open_page: Callable[..., Page], faults: list[str], part: str
+) -> None:
+    page = open_page(missing=f"**/{part}", service_workers="block")
+    if part == "early.js":  # only time was to be won by it
+        wait_for(page, "computed")
+        faults.clear()
+        return
+    expect(page.locator("#trouble")).to_contain_text(say("page.trouble_start"), timeout=PATIENCE)
+    expect(page.locator("#status")).to_have_text(say("page.status_failed"))
+    assert sign(page) == "prebuilt"
+    type_in(page, "arc-chord", "50 ft")
+    expect(page.locator("#sheet")).to_be_hidden()
+    faults.clear()  # the request that was stopped may have been told in the console
+    page.unroute_all()
+    page.context.unroute_all()
+    page.reload()
+    wait_for(page, "computed")
+    assert page.locator("#arc-chord").input_value() == "50 ft"
+
+
+def test_a_browser_without_webassembly_is_told_so(profile: Callable[..., BrowserContext], site_url: str) -> None:
+    page = profile("strict", site_url, more=["--js-flags=--noexpose_wasm"]).new_page()
+    page.goto(site_url)
+    expect(page.locator("#trouble")).to_contain_text(say("page.trouble_no_wasm"), timeout=PATIENCE)
+    type_in(page, "arc-chord", "50 ft")
+    page.reload()
+    assert page.locator("#arc-chord").input_value() == "50 ft"
+
+
+def test_a_browser_too_old_for_the_script_is_told_so(open_page: Callable[..., Page], faults: list[str]) -> None:
+    def older(route: Route) -> None:
+        route.fulfill(content_type="text/javascript", body="const new from the future")
+
+    page = open_page(before_goto=lambda context: context.route("**/page.js", older), service_workers="block")
+    expect(page.locator(".late")).to_be_visible(timeout=PATIENCE)
+    expect(page.locator(".late")).to_have_text(say("page.not_started"))
+    faults.clear()
+
+
+def test_a_wasm_file_under_a_wrong_type_starts_all_the_same(open_page: Callable[..., Page], site: Path) -> None:
+    def mistyped(route: Route) -> None:
+        (file,) = site.glob("v-*/pyodide/pyodide.asm.wasm")
+        route.fulfill(content_type="text/plain", body=file.read_bytes())
+
+    page = open_page(before_goto=lambda context: context.route("**/*.wasm", mistyped), service_workers="block")
+    wait_for(page, "computed")
+
+
+def test_a_module_that_the_prepared_library_lacks_is_fetched_and_told_once(
+    open_page: Callable[..., Page], site: Path
+) -> None:
+    (file,) = site.glob("v-*/python/library.zip")
+    cut = io.BytesIO()
+    with zipfile.ZipFile(file) as whole, zipfile.ZipFile(cut, "w") as lacking:
+        for name in whole.namelist():
+            if name not in ("fractions.pyc", "email/feedparser.pyc"):  # a module, and one inside a package
+                lacking.writestr(name, whole.read(name))
+
+    def harmed(route: Route) -> None:
+        route.fulfill(content_type="application/zip", body=cut.getvalue())
+
+    page = open_page(before_goto=lambda context: context.route("**/library.zip", harmed), service_workers="block")
+    wait_for(page, "computed")
+    expect(page.locator("#lacked")).to_contain_text(say("page.lacked"))
+    type_in(page, "arc-chord", "43 ft")
+    wait_for(page, "computed")

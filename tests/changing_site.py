@@ -1,0 +1,36 @@
+"""A site that changes under its visitors: a folder to serve, and a version of the site that differs in its name."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+from builder import website
+
+NEXT = "0badcafe"
+TEXTS = {".html", ".js", ".css", ".webmanifest"}
+
+
+class ChangingSite:
+    """A copy of the built site, served from ``folder``; ``publish_next`` puts a newer version in its place."""
+
+    def __init__(self, site: Path, work: Path) -> None:
+        self.folder = work / "published"
+        shutil.copytree(site, self.folder)
+        (versioned,) = self.folder.glob("v-*")
+        self.now = versioned.name.removeprefix("v-")
+        self.version, self.next_version = (self._version(name) for name in (self.now, NEXT))
+
+    @staticmethod
+    def _version(name: str) -> str:
+        return f"{website.package_version()}+{name}"
+
+    def publish_next(self) -> Path:
+        """Publish the next version, whole; return the folder of its files."""
+        old = self.folder / f"v-{self.now}"
+        old.rename(self.folder / f"v-{NEXT}")
+        for file in self.folder.rglob("*"):
+            if file.suffix in TEXTS:
+                file.write_bytes(file.read_bytes().replace(self.now.encode(), NEXT.encode()))
+        website.write_service_worker(self.folder, self.next_version)
+        return self.folder / f"v-{NEXT}"
