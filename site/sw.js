@@ -27,7 +27,8 @@ async function takeAll() {
   }
 }
 
-self.addEventListener("activate", (event) => event.waitUntil(sweep()));
+// The page that brought this worker is taken in charge at once: only then does a newer version wait until it's let in.
+self.addEventListener("activate", (event) => event.waitUntil(sweep().then(() => self.clients.claim())));
 
 // Remove this page's own older versions, and none while a page of one is open that stays so: then the next version does it.
 // Only when this version takes over, for at any other time a newer one could be on its way into a place that looks like a

@@ -32,5 +32,6 @@ class ChangingSite:
         for file in self.folder.rglob("*"):
             if file.suffix in TEXTS:
                 file.write_bytes(file.read_bytes().replace(self.now.encode(), NEXT.encode()))
+        (self.folder / "sw.js").unlink()  # no file of itself
         website.write_service_worker(self.folder, self.next_version)
         return self.folder / f"v-{NEXT}"

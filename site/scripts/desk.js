@@ -1,6 +1,7 @@
 // The desk: the jobs kept on this device, the link to the present one, files, and the page saved with its job.
 
 import { at } from "./document.js";
+import { sameFields } from "./form.js";
 import { isSaved, savedPage } from "./packed.js";
 
 const MOST_BYTES = 1_000_000; // of a job file: anything larger is no job
@@ -50,7 +51,9 @@ export function desk({ keep, words, ask, open, present, fresh }) {
 
   function wrong(text) {
     at("open-wrong").textContent = text;
-    if (text) at("desk").open = true;
+    if (!text) return;
+    at("desk").open = true;
+    at("open-wrong").scrollIntoView({ block: "center" }); // the button that was pressed may be far below
   }
 
   async function openText(call, text) {
@@ -63,7 +66,9 @@ export function desk({ keep, words, ask, open, present, fresh }) {
       return wrong(`${words.open_failed} ${reason?.message ?? reason}`);
     }
     if (result.error) return wrong(result.error);
-    if (!present().untouched) return offer(result);
+    const { fields, untouched } = present();
+    if (sameFields(fields, result.fields)) return wrong(words.open_already);
+    if (!untouched) return offer(result);
     open(result.fields, result.id);
   }
 

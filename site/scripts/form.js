@@ -29,6 +29,11 @@ export function put(fields) {
   }
 }
 
+export function sameFields(one, other) {
+  const inOrder = (fields) => JSON.stringify(Object.entries(fields).sort());
+  return inOrder(one) === inOrder(other);
+}
+
 // The answer that stands for none: its button is marked in the form.
 function blankOf(control) {
   return form.querySelector(`[name="${control.name}"][data-blank]`)?.value;

@@ -1,5 +1,7 @@
 // Work kept on this device: every job under a key of its own, checked when it is read back.
 
+import { secondCopy } from "./durable.js";
+
 const PREFIX = "bowstring.1.";
 const JOB = `${PREFIX}job.`;
 const OPEN = `${PREFIX}open`; // which job was in the fields; a saved page with a job in it has a place of its own
@@ -44,15 +46,19 @@ function storage() {
 export function keeper(own = "") {
   const box = storage();
   const last = own ? `${OPEN}.${own}` : OPEN;
+  const copy = secondCopy();
 
   return {
     works: box !== null,
 
     // Tell whether it was kept: a full storage says no, and then somebody must be told.
     write(id, fields) {
+      const text = JSON.stringify({ fields, edited: Date.now() });
       try {
-        box.setItem(JOB + id, JSON.stringify({ fields, edited: Date.now() }));
+        box.setItem(JOB + id, text);
         box.setItem(last, id);
+        copy.change(JOB + id, text);
+        copy.change(last, id);
         return true;
       } catch {
         return false;
@@ -64,6 +70,7 @@ export function keeper(own = "") {
     },
 
     remove(id) {
+      copy.change(JOB + id, null);
       try {
         box?.removeItem(JOB + id);
       } catch {
@@ -85,6 +92,25 @@ export function keeper(own = "") {
       } catch {
         // only which job comes up first is lost
       }
+    },
+
+    // Bring back from the second copy what the storage has lost; tell whether anything came back.
+    async restore() {
+      let back = false;
+      try {
+        const texts = await copy.all();
+        for (const [key, text] of texts) {
+          const lost = key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && fieldsOf(text) !== null;
+          if (!lost || editedOf(text) <= editedOf(box.getItem(key))) continue;
+          box.setItem(key, text);
+          back = true;
+        }
+        const open = texts.get(last);
+        if (back && ID.test(open ?? "")) box.setItem(last, open);
+      } catch {
+        // no storage, or no room: what can't be kept is told elsewhere
+      }
+      return back;
     },
 
     // Every kept job, newest first; `fields` is null where what was kept can't be used.

@@ -20,6 +20,7 @@ export async function workOffline(root, { told, offered }) {
   } catch {
     return told("failed");
   }
+  if (!registration) return told("failed"); // some protections answer with nothing at all
   workers.addEventListener("message", ({ data, ports }) => {
     if (data?.ask === "version") ports[0].postMessage(turning ? TURNING : root.dataset.version);
   });

@@ -4,7 +4,7 @@
 import { address, desk } from "./desk.js";
 import { asking } from "./asking.js";
 import { at, form } from "./document.js";
-import { put, showEchoes, showErrors, typed, values } from "./form.js";
+import { put, sameFields, showEchoes, showErrors, typed, values } from "./form.js";
 import { keeper, newId } from "./kept.js";
 import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
@@ -25,6 +25,7 @@ const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""
 const keep = keeper(inside.slice(-14));
 let here = null; // the id that the present job is kept under; none while it's the example or nothing was typed
 let untouched = true; // nothing was typed since the example or an empty form came up
+let fingers = false; // something was typed, chosen or opened in this window
 let unitBefore = null; // the unit that bare numbers were typed in, until somebody says which one holds
 let unitShown = values().unit;
 let cleared = null; // what stood in the fields before they were emptied
@@ -54,7 +55,8 @@ function announce(text) {
 function kept() {
   here ??= newId();
   const done = keep.write(here, typed());
-  at("kept").textContent = words.kept[done ? "kept" : keep.works ? "full" : "none"];
+  const name = values().title?.trim() || words.desk.untitled;
+  at("kept").textContent = done ? `${words.kept.kept} ${name}` : words.kept[keep.works ? "full" : "none"];
   at("kept").classList.toggle("alarm", !done);
   work.list();
 }
@@ -79,6 +81,7 @@ function filled(fields, id) {
 }
 
 function open(fields, id) {
+  fingers = true;
   filled(fields, freeId(id, fields));
   untouched = false;
   cleared = null;
@@ -90,8 +93,7 @@ function open(fields, id) {
 // The id itself, or a new one where another job is kept under it: what was changed since stays as it is.
 function freeId(id, fields) {
   const before = id && keep.read(id);
-  const inOrder = (job) => JSON.stringify(Object.entries(job).sort());
-  const same = !before || inOrder(before) === inOrder(fields);
+  const same = !before || sameFields(before, fields);
   return id && same ? id : newId();
 }
 
@@ -175,9 +177,17 @@ form.addEventListener("input", () => {
   if (unit !== unitShown) unitBefore = unitBefore === unit ? null : (unitBefore ?? unitShown);
   unitShown = unit;
   untouched = false;
+  fingers = true;
   kept();
   changed();
 });
+// On the sheet: to where what was really got is told.
+sheet.addEventListener("click", ({ target }) => {
+  if (!target.closest('a[href="#form-got"]')) return;
+  if (root.dataset.view === "parts") at("parts-close").click();
+  at("form-got").open = true;
+});
+
 form.addEventListener("submit", (event) => event.preventDefault());
 
 at("unit-keep").addEventListener("click", () => settleUnit(values().unit));
@@ -190,6 +200,7 @@ function settleUnit(unit) {
 }
 
 at("clear").addEventListener("click", () => {
+  fingers = true;
   cleared = { fields: typed(), id: here, untouched };
   fresh();
   at("restore").hidden = false;
@@ -227,6 +238,16 @@ function begin() {
   untouched = false;
 }
 
+// A browser that was killed may have lost the last minute: it stands in the second copy.
+async function comeBack() {
+  if (!(await keep.restore())) return;
+  work.list();
+  const fields = keep.read(keep.open);
+  if (fingers || !fields) return; // under somebody's hands nothing changes; it's in the list
+  filled(fields, keep.open);
+  untouched = false;
+}
+
 // A link in the address, or the job that this file was saved with.
 async function takeLink() {
   const text = location.hash;
@@ -248,9 +269,12 @@ addEventListener("hashchange", () => {
 
 paper.named();
 begin();
-ask = startPython({
+const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
+if (typeof WebAssembly !== "object") failed("");
+else ask = startPython({
   ready() {
-    takeLink()
+    back
+      .then(takeLink)
       .catch((reason) => work.wrong(reason.message))
       .finally(() => asked.begin(ask));
   },

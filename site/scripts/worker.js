@@ -53,6 +53,7 @@ async function given() {
 
 async function start() {
   const { loadPyodide, createPyodideModule, files } = await (SAVED ? given() : served());
+  await Promise.all(Object.values(files)); // the runtime would wait for ever for one that doesn't come
   self.fetch = (address) => files[String(address).split("/").pop()] ?? Promise.reject(new Error(`not here: ${address}`));
   return loadPyodide({
     indexURL: NOWHERE,

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import BrowserContext, Page, Route, expect
+from playwright.sync_api import Page, Route, expect
 
 from bowstring.words import say
 from page_acting import PATIENCE, sign, type_in, wait_for
@@ -38,9 +38,8 @@ def test_a_part_that_doesn_t_come_is_told_and_the_example_is_no_answer(
     assert page.locator("#arc-chord").input_value() == "50 ft"
 
 
-def test_a_browser_without_webassembly_is_told_so(profile: Callable[..., BrowserContext], site_url: str) -> None:
-    page = profile("strict", site_url, more=["--js-flags=--noexpose_wasm"]).new_page()
-    page.goto(site_url)
+def test_a_browser_without_webassembly_is_told_so(open_page: Callable[..., Page]) -> None:
+    page = open_page(before="delete globalThis.WebAssembly")
     expect(page.locator("#trouble")).to_contain_text(say("page.trouble_no_wasm"), timeout=PATIENCE)
     type_in(page, "arc-chord", "50 ft")
     page.reload()

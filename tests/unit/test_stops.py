@@ -53,7 +53,7 @@ def test_an_ordinary_job_may_be_built() -> None:
 
 
 def test_a_caution_that_only_warns_stops_nothing() -> None:
-    told = answer({**PLAIN, "drawn_to": "face", "tolerance": "4 in"})
+    told = answer({**PLAIN, "drawn_to": "face", "tolerance": "1/32 in"})
     assert told["cautions"] and not told["stops"]
 
 
@@ -77,3 +77,10 @@ def test_the_page_doesn_t_call_such_a_sheet_up_to_date() -> None:
     assert json.loads(handle("sheet", json.dumps({"fields": fields})))["stop"] is True
     fields["drawn_to"] = "face"
     assert json.loads(handle("sheet", json.dumps({"fields": fields})))["stop"] is False
+
+
+def test_what_makes_every_check_blind_or_turns_the_curve_is_a_stop() -> None:
+    blind = answer({**PLAIN, "drawn_to": "face", "tolerance": "4 in"})
+    assert blind["stops"] == [say("caution.unlikely_tolerance", shown="4\" = 0.3333 ft")]
+    alike = answer({**PLAIN, "drawn_to": "face", "ends": {"A": "Blue hydrant", "B": "blue hydrant"}})
+    assert alike["stops"] == [say("caution.same_landmark")]

@@ -13,6 +13,8 @@ STOPS = frozenset(
         "caution.disagrees",
         "caution.disagrees_none",
         "caution.hand_unsaid",
+        "caution.same_landmark",
+        "caution.unlikely_tolerance",
         "caution.line_unsure",
         "caution.line_unsaid_board",
         "caution.board_on_centre",

@@ -42,7 +42,13 @@ def handle(call: str, payload: str) -> str:
 
 
 def _open_link(asked: Mapping[str, Any]) -> dict[str, Any]:
-    return _opened(lambda: read_link(asked["text"]))
+    return _opened(lambda: read_link(_link_in(asked["text"])))
+
+
+def _link_in(text: str) -> str:
+    """Return the link in a message's text; a text without spaces is taken for a link as it stands."""
+    found = re.search(r"#(b[0-9][A-Za-z0-9_.-]*[A-Za-z0-9])", text) if re.search(r"\s", text.strip()) else None
+    return found[1] if found else text
 
 
 def _open_file(asked: Mapping[str, Any]) -> dict[str, Any]:

@@ -93,7 +93,8 @@ class Ground:
 
     def place(self, label: Label) -> Placed:
         """Return a place for a label that covers no taken box, and take it. There always is one."""
-        placed = self._search(label, FAINT) or self._search(label, LEADER) or self._march(label)
+        tries = (self._search(label, least) for least in (FAINT, LINE, LEADER))
+        placed = next(filter(None, tries), None) or self._march(label)
         self.take_box(placed.box)
         if placed.leader is not None:
             self.take_lines(placed.leader, LEADER)

@@ -31,7 +31,7 @@ _KEPT = ("kept", "full", "none")
 _OFFLINE = ("fetching", "ready", "saved", "never", "failed")
 _DESK = (
     *("untitled", "unreadable", "remove", "remove_surely", "file_large", "open_failed", "copied", "copy_by_hand"),
-    *("saving", "saved", "save_failed", "no_address"),
+    *("saving", "saved", "save_failed", "no_address", "open_already"),
 )
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 

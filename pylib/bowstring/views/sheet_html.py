@@ -55,11 +55,18 @@ def _section(section: Section, answer: Answer) -> str:
     if section.key.startswith("level-"):
         # Folded on screen only: on paper a level that isn't there would be a stake that isn't set.
         title = f'<summary><h3 id="{name}-title">{marked(section.title)}</h3></summary>'
-        inside = f'<details class="level" id="{name}-fold" open>{title}<div class="inside">{inside}</div></details>'
+        inside = f'<div class="inside">{inside}{_ways()}</div>'
+        inside = f'<details class="level" id="{name}-fold" open>{title}{inside}</details>'
     else:
         inside = f'<h3 id="{name}-title">{marked(section.title)}</h3>{inside}'
     kind = "level" if section.key.startswith("level-") else section.key
     return f'<section class="part part-{kind}" id="{name}" aria-labelledby="{name}-title">{inside}</section>'
+
+
+def _ways() -> str:
+    """Return where a level's reader goes on: to the ways of squaring, and to where what was really got is told."""
+    links = (("#sheet-square", say("sheet.to_square")), ("#form-got", say("sheet.to_got")))
+    return '<p class="ways">' + "".join(f'<a href="{place}">{escape(text)}</a>' for place, text in links) + "</p>"
 
 
 def _block(block: Block, section: Section, answer: Answer) -> str:

@@ -111,14 +111,18 @@ class Sketch:
         self._write(self.ground.place(label), classes, data)
 
     def sagitta(self, foot: Point, tip: Point, shown: str) -> None:
-        """Write a sagitta's word at its arrow's left and its length at the right, or both elsewhere."""
+        """Write a sagitta's word at its arrow's left and its length at the right, or both where there is room."""
         parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27, 0.22, 0.16)
         spots = [(foot[0] + (tip[0] - foot[0]) * part, foot[1] + (tip[1] - foot[1]) * part) for part in parts]
         word = Label(say("draw.sagitta"), "number", spots, (-1.0, 0.0), 6.0)
         number = Label(shown, "number", spots, (1.0, 0.0), 6.0)
-        both = self.ground.beside([word, number]) or self.ground.beside([word, number], LINE)
+        text = say("draw.sagitta.shown", shown=shown)
+        length = math.dist(foot, tip) or 1.0
+        away = ((foot[0] - tip[0]) / length, (foot[1] - tip[1]) / length)
+        behind = Label(text, "number", [foot], away, 6.0)
+        pair = [word, number]
+        both = self.ground.beside(pair) or self.ground.beside(pair, LINE) or self.ground.beside([behind])
         if both is None:
-            text = say("draw.sagitta.shown", shown=shown)
             lines = max(text_width(shown, "number"), 64.0)
             both = [self.ground.place(Label(text, "number", spots, (1.0, 0.0), 6.0, lines))]
         for placed in both:

@@ -38,7 +38,7 @@ MESSAGES = {
     "page.lacked": (
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
     ),
-    "page.kept_kept": "Kept on this device.",
+    "page.kept_kept": "Kept on this device:",
     "page.kept_full": "NOT kept: this device's storage for the page is full. Delete jobs below, or save the job as a file.",
     "page.kept_none": (
         "NOT kept: this browser keeps nothing for this page. Save the job as a file, or copy its link, before you close it."
@@ -59,6 +59,7 @@ MESSAGES = {
     "page.desk_remove": "Delete",
     "page.desk_remove_surely": "Delete for good?",
     "page.desk_file_large": "That file is too large to be a job file. Nothing was opened.",
+    "page.desk_open_already": "That is the job that stands in the fields already.",
     "page.desk_open_failed": "That couldn't be opened, and your work is as it was:",
     "page.desk_copied": "Copied.",
     "page.desk_copy_by_hand": "It couldn't be copied: it's marked, copy it by hand.",

@@ -12,7 +12,7 @@ MESSAGES = {
     "page.numbers": "Your numbers",
     "page.sheet": "Field sheet",
     "page.example_in_form": "The fields hold an example. Empty them all before you type your own job.",
-    "page.clear": "Clear the form",
+    "page.clear": "Empty the form for a new job",
     "page.restore": "Bring back what was cleared",
     "page.print": "Print the sheet",
     "page.unit_changed": "The unit is now {unit}; it was {before}. Nothing was converted, so these numbers mean something else:",

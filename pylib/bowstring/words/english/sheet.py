@@ -74,6 +74,8 @@ MESSAGES = {
     "sheet.string": "string",
     "sheet.from_to": "{start} to {end}",
     "sheet.every_string": "So for all {count} strings between neighbouring stakes, {first} to {last}.",
+    "sheet.to_got": "Something else on the ground? Tell what was got",
+    "sheet.to_square": "Every way to keep it square",
     "sheet.square": "Keep it square. {text} {best}",
     "sheet.square_each": "Keep each square: slide its tip until both of its half chords read the same.",
     "sheet.squaring": "Keeping it square: every way, and what a small mistake does",
