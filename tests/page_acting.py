@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import contextlib
+import os
+import signal
+from pathlib import Path
 
 from playwright.sync_api import Error, Page
 
@@ -47,3 +50,12 @@ def kill(page: Page) -> None:
     """Kill the process of a page, as a phone does that runs out of memory."""
     with contextlib.suppress(Error):  # what should answer is gone
         page.goto("chrome://crash", timeout=5000)
+
+
+def kill_browser(folder: Path) -> None:
+    """Kill the browser that uses a profile's folder, at once with all its processes: as a battery that gives out."""
+    for process in Path("/proc").glob("[0-9]*"):
+        with contextlib.suppress(OSError):
+            command = (process / "cmdline").read_bytes().split(b"\0")
+            if f"--user-data-dir={folder}".encode() in command:
+                os.kill(int(process.name), signal.SIGKILL)

@@ -1,7 +1,6 @@
 // The desk: the jobs kept on this device, the link to the present one, files, and the page saved with its job.
 
 import { at } from "./document.js";
-import { sameFields } from "./form.js";
 import { isSaved, savedPage } from "./packed.js";
 
 const MOST_BYTES = 1_000_000; // of a job file: anything larger is no job
@@ -66,9 +65,8 @@ export function desk({ keep, words, ask, open, present, fresh }) {
       return wrong(`${words.open_failed} ${reason?.message ?? reason}`);
     }
     if (result.error) return wrong(result.error);
-    const { fields, untouched } = present();
-    if (sameFields(fields, result.fields)) return wrong(words.open_already);
-    if (!untouched) return offer(result);
+    if (result.link === link) return wrong(words.open_already);
+    if (!present().untouched) return offer(result);
     open(result.fields, result.id);
   }
 

@@ -7,11 +7,11 @@ The page's policy forbids making code from text, so a test waits with ``wait_for
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import ExitStack
+from contextlib import ExitStack, suppress
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Error, Page, Playwright, sync_playwright
 
 from builder import browser, serve
 from builder.house import SITE
@@ -139,11 +139,16 @@ def profile(
             context = playwright_here.chromium.launch_persistent_context(
                 str(tmp_path / name), executable_path=program, args=[*browser.arguments(), *more], **options
             )
-            stack.callback(context.close)
+            stack.callback(_closed, context)
             watched(context, allowed)
             return context
 
         yield started
+
+
+def _closed(context: BrowserContext) -> None:
+    with suppress(Error):  # a test may have killed it
+        context.close()
 
 
 @pytest.fixture

@@ -202,3 +202,15 @@ def test_the_link_opened_twice_doesn_t_overwrite_what_was_changed_since(open_pag
     expect(rows).to_have_count(2)
     rows.filter(has_not=page.locator("[aria-current]")).locator("button").first.click()
     assert page.locator("#arc-chord").input_value() == "45 ft"
+
+
+def test_the_job_that_stands_in_the_fields_is_not_offered_as_another(open_page: Callable[..., Page]) -> None:
+    link = write_link(JOB)
+    page = open_page(path=f"#{link}")
+    wait_for(page, "computed")
+    open_desk(page)
+    type_in(page, "link-in", f"The drive: https://example.org/#{link} - see you")
+    page.click("#link-open")
+    expect(page.locator("#open-wrong")).to_have_text(say("page.desk_open_already"))
+    expect(page.locator("#open-wrong")).to_be_in_viewport()
+    expect(page.locator("#offer")).to_be_hidden()

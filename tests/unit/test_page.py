@@ -13,7 +13,7 @@ from typing import Any
 
 import pytest
 
-from bowstring import answer
+from bowstring import answer, write_link
 from bowstring.demo import DEMO
 from bowstring.views.asked import handle
 from bowstring.views.fields import all_fields, fields_of_job
@@ -100,6 +100,19 @@ def test_questions_that_the_page_never_asks() -> None:
             handle(call, payload)
 
 
+def test_a_link_is_found_in_the_message_that_it_was_sent_with() -> None:
+    link = write_link(dict(DEMO))
+
+    def opened(text: str) -> dict[str, Any]:
+        found: dict[str, Any] = json.loads(handle("open_link", json.dumps({"text": text})))
+        return found
+
+    assert opened(f"Here's the curb: https://example.org/x/#{link}. Thanks!") == opened(link)
+    assert opened(f"https://example.org/#{link}") == opened(link)
+    assert "error" in opened(f"Here: https://example.org/#{link[:-1]}, thanks")
+    assert "error" in opened("See item #b1 on the list")
+
+
 def test_the_page_is_whole() -> None:
     page = build_page(TEMPLATE, "1.2.3+<x>")
     assert not re.search(r"@[A-Za-z_.]+@", page)
@@ -109,6 +122,7 @@ def test_the_page_is_whole() -> None:
     assert 'value="38 ft"' in page and escape(str(DEMO["note"])) in page
     ids = re.findall(r'\sid="([^"]+)"', page)
     assert len(ids) == len(set(ids))
+    assert set(re.findall(r'href="#([^"]+)"', page)) <= set(ids), "every link leads somewhere"
 
 
 def policy_of(page: str) -> str:

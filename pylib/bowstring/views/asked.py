@@ -23,7 +23,8 @@ def handle(call: str, payload: str) -> str:
     """Answer one question of the page's script, by name:
 
     ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
-    ``open_link``  ``{"text": a link or its part after #}`` gives ``{"fields", "title", "id"}`` or ``{"error": text}``;
+    ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
+                   ``{"error": text}``;
     ``open_file``  ``{"text": a job file's text}`` gives the same;
     ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``.
 
@@ -61,11 +62,11 @@ def _opened(read: Callable[[], dict[str, object]]) -> dict[str, Any]:
         job = read()
         checked = read_job(job)
         fields = fields_of_job(job)
-        link = write_link(job)
+        link = write_link(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
     # The same job opened twice is one job: its id comes from its link.
-    return {"fields": fields, "title": checked.title, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
+    return {"fields": fields, "title": checked.title, "link": link, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
 
 
 def _job_file(asked: Mapping[str, Any]) -> dict[str, Any]:

@@ -131,7 +131,7 @@ def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
     job: dict[str, object] = {"bowstring": 1}
     for key in ("title", "note", "unit", "drawn_to", "driven", "offset", "toward", "side", "start", "mark",
                 "tolerance", "spacing"):  # fmt: skip
-        if key in typed:
+        if key in typed and not stands_for_itself(key, typed[key]):
             job[key] = typed[key]
     if "levels" in typed:
         # What isn't a whole number goes on as it stands and is refused with the job's own sentence.
@@ -150,6 +150,11 @@ def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
     parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
     job.update({key: part for key, part in parts.items() if part})
     return job
+
+
+def stands_for_itself(name: str, text: str) -> bool:
+    """Tell whether a value says no more than its absence would: a job has one form, and one link."""
+    return name == "start" and text == "ends"
 
 
 def _typed(fields: Mapping[str, str]) -> dict[str, str]:

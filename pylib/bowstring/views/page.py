@@ -14,7 +14,16 @@ from bowstring import BadJob, answer, write_link
 from bowstring.angles import both_angles, read_angle
 from bowstring.demo import DEMO
 from bowstring.tape import Tape, make_tape
-from bowstring.views.fields import MARKS, Field, all_fields, field_of, fields_of_job, job_of_fields, unit_of
+from bowstring.views.fields import (
+    MARKS,
+    Field,
+    all_fields,
+    field_of,
+    fields_of_job,
+    job_of_fields,
+    stands_for_itself,
+    unit_of,
+)
 from bowstring.views.form import form_html, label_of
 from bowstring.views.markup import marked
 from bowstring.views.sheet_html import sheet_html
@@ -114,12 +123,7 @@ def _rows(rows: object) -> list[dict[str, str]]:
 
 
 def _typed(fields: Mapping[str, str]) -> dict[str, str]:
-    return {name: text.strip() for name, text in fields.items() if text.strip() and not _stands_for_itself(name, text)}
-
-
-def _stands_for_itself(name: str, text: str) -> bool:
-    """Tell whether a value says no more than its absence would."""
-    return name == "start" and text == "ends"
+    return {name: text.strip() for name, text in fields.items() if text.strip() and not stands_for_itself(name, text)}
 
 
 def _banner(fields: Mapping[str, str]) -> str:

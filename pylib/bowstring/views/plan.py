@@ -37,6 +37,8 @@ _LEAST_PART = 0.62  # of the arc's size: where the corner would make it smaller 
 _LEAST_PER_GAP = 12.0
 _PER_GAP = 16.0  # drawing units of width for each gap, so that names of many stakes find room
 _TANGENT = 26.0
+_FLAT = 34.0  # a sagitta drawn shorter has no room for its text beside its arrow,
+_BEHIND = 25.0  # so that the measures leave it some behind the string
 _CLOSE = 36.0
 MOST_LEVELS = 6
 """Levels whose stakes are drawn: 63 names are as many as paper and eyes have room for."""
@@ -262,7 +264,8 @@ def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg]) -
     beside = [*places_of_ends(answer, paper), *(leg.end for leg in legs)]
     below = max([0.0, *(away * y for x, y in beside if start[0] - 12 < x < end[0] + 12)])
     names = 26.0 if _named_under(answer, paper) else 0.0
-    first = away * (14.0 + max(tangent, below, names))
+    flat = _BEHIND if abs(paper.on_arc(0.0)[1] - start[1]) < _FLAT else 0.0
+    first = away * (14.0 + max(tangent, below, names, flat))
     second = first + away * (ROW + 5)
     half = str(answer["halving"][0]["half_shown"])
     chord = say("draw.chord", shown=answer["staked_shown"]["chord"])
@@ -270,7 +273,7 @@ def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg]) -
     sketch.dimension((start[0], second), (end[0], second), chord, away)
     outer = second + away * ROW
     # what is said about the curve doesn't stand among the measures of the string
-    low, high = sorted((first - away * 11.0 if below > 0 or names else away * 1.0, outer))
+    low, high = sorted((first - away * 11.0 if below > 0 or names or flat else away * 1.0, outer))
     sketch.ground.take_box(Box(start[0], low, end[0], high))
     return outer
 
