@@ -87,10 +87,10 @@ def _write_runtime(folder: Path) -> None:
         shutil.copyfile(source / name, folder / name)
 
 
-def _lock() -> str:
+def lock() -> str:
     """Return the runtime's lock without packages to fetch elsewhere: the page uses its own site's files only."""
-    lock = json.loads((runtime.pyodide() / "pyodide-lock.json").read_text("utf-8"))
-    return json.dumps({"info": lock["info"], "packages": {}})
+    whole = json.loads((runtime.pyodide() / "pyodide-lock.json").read_text("utf-8"))
+    return json.dumps({"info": whole["info"], "packages": {}})
 
 
 def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
@@ -103,7 +103,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
     (here / "page.js").write_bytes(script.encode())
     shutil.copyfile(SCRIPTS / "early.js", here / "early.js")
-    worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, _lock())
+    worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
     (here / "worker.js").write_bytes(worker.encode())
     for name in BESIDE:
         if (SOURCES / name).is_dir():

@@ -65,6 +65,7 @@ function changed() {
   root.dataset.stale = "";
   if (root.dataset.sheet === "computed") root.dataset.sheet = "prebuilt"; // what stands there is an older answer
   status(dead ? "failed" : "waiting");
+  work.showLink(""); // what stands there is another job's by now
   const unit = values().unit;
   for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[unit] ?? "";
   for (const input of form.querySelectorAll("[data-keys]")) input.inputMode = words.decimal.includes(unit) ? "decimal" : "";

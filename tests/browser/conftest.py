@@ -110,7 +110,9 @@ def open_page(
             before_goto: Callable[[BrowserContext], object] = lambda context: None,
             **options: object,
         ) -> Page:
-            context = chromium.new_context(viewport={"width": width, "height": height}, **options)
+            # Putting the site on the device costs more than starting it: the tests that are about that have a profile.
+            settings = {"viewport": {"width": width, "height": height}, "service_workers": "block", **options}
+            context = chromium.new_context(**settings)
             stack.callback(context.close)
             watched(context, site_url)
             if missing:

@@ -19,7 +19,7 @@ SIZES = ((360, 740), (820, 1180), (1280, 800), (1920, 1080))
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_axe_finds_nothing_wrong(open_page: Callable[..., Page], scheme: str) -> None:
-    page = open_page(360, 740, color_scheme=scheme, bypass_csp=True)
+    page = open_page(360, 740, color_scheme=scheme, bypass_csp=True, service_workers="allow")
     wait_for(page, "computed")
     open_desk(page)
     choose(page, "drawn_to", "unsure")  # what must not be built is on screen too
