@@ -22,6 +22,9 @@ ARGUMENTS = (
     "--disable-sync",
 )
 
+# For tests, not for times: each page starts a Python of its own, and optimizing its code costs more than it wins.
+UNOPTIMIZED = "--js-flags=--liftoff-only"
+
 
 def arguments() -> list[str]:
     """Return the browser's arguments; its sandbox can't start for root, so there it's left out."""

@@ -6,7 +6,7 @@ The page's policy forbids making code from text, so a test waits with ``wait_for
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator
 from contextlib import ExitStack, suppress
 from pathlib import Path
 
@@ -18,6 +18,7 @@ from builder.house import SITE
 
 # Python has to start in the page on a machine that runs other tests at the same time.
 PATIENCE = 60_000  # milliseconds
+ARGUMENTS = [*browser.arguments(), browser.UNOPTIMIZED]
 
 
 @pytest.fixture(scope="session")
@@ -53,7 +54,7 @@ def playwright_here() -> Iterator[Playwright]:
 @pytest.fixture(scope="session")
 def chromium(playwright_here: Playwright, program: str) -> Iterator[Browser]:
     """A running Chromium."""
-    running = playwright_here.chromium.launch(executable_path=program, args=browser.arguments())
+    running = playwright_here.chromium.launch(executable_path=program, args=ARGUMENTS)
     yield running
     running.close()
 
@@ -131,15 +132,12 @@ def open_page(
 def profile(
     playwright_here: Playwright, program: str, watched: Callable[[BrowserContext, str], None], tmp_path: Path
 ) -> Iterator[Callable[..., BrowserContext]]:
-    """Starts a browser with a profile that lasts: ``profile(name, allowed)``; again after closing it is a restart.
-
-    ``more``: arguments of the browser beside the usual ones.
-    """
+    """Starts a browser with a profile that lasts: ``profile(name, allowed)``; again after closing it is a restart."""
     with ExitStack() as stack:
 
-        def started(name: str, allowed: str, more: Sequence[str] = (), **options: object) -> BrowserContext:
+        def started(name: str, allowed: str, **options: object) -> BrowserContext:
             context = playwright_here.chromium.launch_persistent_context(
-                str(tmp_path / name), executable_path=program, args=[*browser.arguments(), *more], **options
+                str(tmp_path / name), executable_path=program, args=ARGUMENTS, **options
             )
             stack.callback(_closed, context)
             watched(context, allowed)
