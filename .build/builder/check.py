@@ -27,7 +27,8 @@ def test(extra: Sequence[str], *, quick: bool) -> int:
         changes[browser.VARIABLE] = browser.ensure()
         website.build()
     skipped = ["--ignore=tests/browser"] if quick else []
-    words = ["pytest", "-n", PROCESSES, "--dist", "worksteal", *skipped, *extra]
+    # One test at a time to whoever is free: those of the browser take seconds, thousands of others none.
+    words = ["pytest", "-n", PROCESSES, "--dist", "load", "--maxschedchunk", "1", *skipped, *extra]
     # The tests come last, so that their closing line closes the output; a failure before them still counts.
     results = {
         "ruff": _step("ruff", ["ruff", "check", "--output-format", "concise", "."]),
