@@ -50,6 +50,13 @@ def printed_pages(page: Page, paper: str) -> int:
     return len(re.findall(rb"/Type\s*/Page\b(?!s)", content))
 
 
+def save_page(page: Page, file: Path) -> None:
+    """Have the page saved with its job, as one file."""
+    with page.expect_download() as download:
+        page.click("#save-page")
+    download.value.save_as(file)
+
+
 def first_page(context: BrowserContext) -> Page:
     return context.pages[0] if context.pages else context.new_page()
 
@@ -96,9 +103,7 @@ def test_the_saved_page_does_the_same_with_no_network_ever(profile: Profile, sit
         page.goto(url)
         wait_for(page, "computed")
         page.locator("#desk").evaluate("fold => fold.open = true")
-        with page.expect_download() as download:
-            page.click("#save-page")
-        download.value.save_as(saved)
+        save_page(page, saved)
         visit.close()
 
     sender = profile("sender", saved.as_uri(), offline=True)
@@ -111,9 +116,7 @@ def test_the_saved_page_does_the_same_with_no_network_ever(profile: Profile, sit
     link = link_of(page)
     assert link.startswith(url + "#"), "a page that was saved from a site makes links to that site"
     again = tmp_path / "from the saved page.html"
-    with page.expect_download() as download:
-        page.click("#save-page")
-    download.value.save_as(again)
+    save_page(page, again)
     sender.close()
 
     restarted = profile("sender", saved.as_uri(), offline=True)
