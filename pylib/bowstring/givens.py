@@ -99,7 +99,7 @@ def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = st
     ordered = sorted(givens, key=lambda given: FIELDS.index(given.field))
     pairs = [(a, b) for a, b in combinations(ordered, 2) if a.measure != b.measure]
     if not pairs:
-        raise bad("arc", "arc.too_few", fields=", ".join(given.field for given in ordered) or say("arc.nothing"))
+        raise _too_few(ordered)
     refusal: BadJob | None = None
     fitting: list[tuple[float, Arc, tuple[Given, Given]]] = []
     for a, b in pairs:
@@ -119,6 +119,14 @@ def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = st
         return Settled(arcs[0], None, pair)
     smaller, larger = arcs
     return Settled(larger, smaller, pair) if greater else Settled(smaller, larger, pair)
+
+
+def _too_few(givens: list[Given]) -> BadJob:
+    """Return the refusal of givens that are all one measure, with the measures that would go with it."""
+    there = {given.measure for given in givens}
+    fields = ", ".join(say(f"measure.{given.field}") for given in givens) or say("arc.nothing")
+    others = ", ".join(say(f"measure.{name}") for name in MEASURES if name not in there)
+    return bad("arc", "arc.too_few", fields=fields, others=others)
 
 
 @dataclass(frozen=True)

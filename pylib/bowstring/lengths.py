@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from bowstring.echo import ECHO_LIMIT, quoted
 from bowstring.errors import bad
@@ -35,6 +36,9 @@ UNITS = ("ft-in", "ft", "m", "mm")
 SMALLEST = Fraction(1, 10**6)
 LARGEST = Fraction(10**8)
 """The sizes, in metres, between which a length must be."""
+
+ALIKE = 10
+"""Readings nearer than one part in this many could be taken for one another."""
 
 _SIZE = {"ft": FOOT, "in": INCH, "m": Fraction(1), "cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 _WORDS = {
@@ -95,7 +99,9 @@ def read_length(
         values = {"typed": quoted(typed), **why.values}
         if "readings" in values:
             minus = "-" if signed and plain(typed).startswith("-") else ""
-            values["readings"] = _good_readings([minus + reading for reading in why.readings], unit, zero)
+            good = _good_readings([minus + reading for reading in why.readings], unit, zero)
+            values["readings"] = either(list(good)) if good else say("length.example")
+            values["apart"] = _apart(list(good.values()), unit)
         raise bad(field, f"length.{why.name}", **values) from None
     return Length(float(exact), float(digit), typed)
 
@@ -133,18 +139,29 @@ def _from_text(typed: str, unit: str, bare: bool) -> tuple[Fraction, Fraction, s
     return (-exact if sign == "-" else exact), digit, sign
 
 
-def _good_readings(readings: list[str], unit: str, zero: bool) -> str:
-    """Return those readings that can be read in their turn, joined; an example when there are none."""
-    good: list[str] = []
+def _good_readings(readings: list[str], unit: str, zero: bool) -> dict[str, Fraction]:
+    """Return those readings that can be read in their turn, each with its metres."""
+    good: dict[str, Fraction] = {}
     for reading in readings:
         for told in _with_its_unit(reading, unit):
             try:
-                _check(*_from_text(told, unit, bare=False)[::2], signed=True, zero=zero)
+                exact, _digit, sign = _from_text(told, unit, bare=False)
+                _check(exact, sign, signed=True, zero=zero)
             except Refused:
                 continue
             if len(told) <= ECHO_LIMIT:
-                good.append(told)
-    return either(list(dict.fromkeys(good))) if good else say("length.example")
+                good[told] = exact
+    return good
+
+
+def _apart(metres: list[Fraction], unit: str) -> str:
+    """Return how far apart two readings are that look alike: one of them would put the stakes elsewhere."""
+    ordered = sorted(metres)
+    least = min((after - before for before, after in pairwise(ordered)), default=Fraction(0))
+    if not 0 < ALIKE * least < ordered[-1]:
+        return ""
+    small = {"ft-in": "in", "ft": "ft"}.get(unit, "mm")
+    return say("length.differ", apart=f"{float(least / _SIZE[small]):.3g}", unit=small)
 
 
 def _with_its_unit(reading: str, unit: str) -> list[str]:

@@ -5,6 +5,7 @@ import { address, desk } from "./desk.js";
 import { asking } from "./asking.js";
 import { at, form } from "./document.js";
 import { put, sameFields, showEchoes, showErrors, typed, values } from "./form.js";
+import { signKeys } from "./keys.js";
 import { keeper, newId } from "./kept.js";
 import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
@@ -68,7 +69,7 @@ function changed() {
   work.showLink(""); // what stands there is another job's by now
   const unit = values().unit;
   for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[unit] ?? "";
-  for (const input of form.querySelectorAll("[data-keys]")) input.inputMode = words.decimal.includes(unit) ? "decimal" : "";
+  keys.unit();
   asked.changed();
 }
 
@@ -154,12 +155,15 @@ function show(result) {
 
 function replaceSheet(html) {
   const shut = [...sheet.querySelectorAll("details:not([open])")].map((fold) => fold.id);
+  const contents = at("sheet-contents")?.open;
   sheet.innerHTML = html; // made and escaped by Python
+  if (contents) at("sheet-contents").open = true;
   for (const id of shut) at(id)?.removeAttribute("open");
   parts.refresh();
   paper.named();
 }
 
+const keys = signKeys(at("keys"), () => words.decimal.includes(values().unit));
 const paper = onPaper(sheet);
 const parts = partsOf(root, sheet, at);
 const work = desk({
@@ -269,7 +273,9 @@ addEventListener("hashchange", () => {
 });
 
 paper.named();
+keys.unit();
 begin();
+parts.comeBack();
 const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
 if (typeof WebAssembly !== "object") failed("");
 else ask = startPython({

@@ -2,6 +2,7 @@
 
 export function partsOf(root, sheet, at) {
   let here = 0;
+  const NOTE = "bowstring.part"; // in this window only: a reload in the middle of the work goes on at the same part
   const all = () => [...sheet.querySelectorAll(".part")];
   const open = () => root.dataset.view === "parts";
 
@@ -10,9 +11,32 @@ export function partsOf(root, sheet, at) {
     here = Math.max(0, Math.min(number, parts.length - 1));
     parts.forEach((part, place) => part.classList.toggle("now", place === here));
     for (const fold of parts[here]?.querySelectorAll("details.level") ?? []) fold.open = true;
+    note(here);
     at("part-number").textContent = `${here + 1} / ${parts.length}`;
     at("part-previous").disabled = here === 0;
     at("part-next").disabled = here === parts.length - 1;
+  }
+
+  function note(number) {
+    try {
+      if (number === null) sessionStorage.removeItem(NOTE);
+      else sessionStorage.setItem(NOTE, String(number));
+    } catch {} // without storage a reload shows the whole sheet
+  }
+
+  function noted() {
+    try {
+      return sessionStorage.getItem(NOTE);
+    } catch {
+      return null;
+    }
+  }
+
+  function enter(number) {
+    root.dataset.view = "parts";
+    at("parts-bar").hidden = false;
+    show(number);
+    scrollTo({ top: 0, behavior: "instant" });
   }
 
   function turn(by) {
@@ -21,14 +45,12 @@ export function partsOf(root, sheet, at) {
   }
 
   at("parts").addEventListener("click", () => {
-    root.dataset.view = "parts";
-    at("parts-bar").hidden = false;
-    show(0);
-    scrollTo({ top: 0, behavior: "instant" });
+    enter(0);
     at("part-next").focus();
   });
 
   at("parts-close").addEventListener("click", () => {
+    note(null);
     delete root.dataset.view;
     at("parts-bar").hidden = true;
     at("parts").focus();
@@ -48,6 +70,10 @@ export function partsOf(root, sheet, at) {
   });
 
   return {
+    comeBack() {
+      const last = noted();
+      if (last !== null) enter(Number(last) || 0);
+    },
     // A new sheet has new parts: the same one stays in sight.
     refresh() {
       if (open()) show(here);

@@ -5,7 +5,7 @@ from __future__ import annotations
 from playwright.sync_api import Page, expect
 
 from bowstring.words import say
-from page_acting import choose, type_in, wait_for
+from page_acting import beside, choose, type_in, wait_for
 
 
 def test_a_sheet_that_nobody_may_build_is_never_called_up_to_date(page: Page) -> None:
@@ -66,7 +66,32 @@ def test_one_part_at_a_time_by_button_and_by_key(page: Page) -> None:
     expect(page.locator("#part-next")).to_be_disabled()
     page.click("#part-previous")
     expect(page.locator("#part-number")).to_have_text(f"{count - 1} / {count}")
+    page.reload()  # in the middle of the work: it goes on at the same part
+    expect(page.locator("#part-number")).to_have_text(f"{count - 1} / {count}")
+    expect(parts.nth(count - 2)).to_be_visible()
     page.keyboard.press("Escape")
     expect(page.locator("#numbers")).to_be_visible()
     for place in range(count):
         expect(parts.nth(place)).to_be_visible()
+
+
+def test_signs_of_feet_and_inches_are_at_hand_on_a_phone(phone: Page) -> None:
+    wait_for(phone, "computed")
+    chord = phone.locator("#arc-chord")
+    keys = phone.locator("#keys")
+    chord.fill("")
+    chord.tap()
+    expect(chord).to_have_attribute("inputmode", "decimal")
+    for typed, key in (("41", "feet"), ("", "space"), ("6", "dash"), ("1", "slash"), ("2", "inches")):
+        phone.keyboard.type(typed)
+        keys.get_by_role("button", name=key, exact=True).tap()
+    expect(chord).to_have_value("41' 6-1/2\"")
+    expect(chord).to_be_focused()
+    phone.wait_for_selector("html[data-sheet=computed]:not([data-stale])")
+    assert "41' 6-1/2\"" in beside(phone, "arc-chord", "echo")
+    phone.locator("#title").evaluate("field => field.closest('details').open = true")
+    phone.locator("#title").tap()
+    expect(keys).to_be_hidden()
+    choose(phone, "unit", "m")
+    phone.locator("#arc-sagitta").tap()
+    expect(keys).to_be_hidden()

@@ -54,6 +54,23 @@ def test_a_length_with_two_readings_offers_both(text: str) -> None:
     assert re.search(r"\d ?(ft\b|'|′)|[½⅜] ?(ft\b|'|′)", said), said
 
 
+@pytest.mark.parametrize(
+    ("text", "unit", "apart"),
+    [
+        ("47 6", "ft-in", "1.2 in"),  # 47'-6" and 47.6 ft = 47'-7.2"
+        ("47,6", "ft-in", "1.2 in"),
+        ("12 35", "ft", None),  # 12.35 ft only: no feet have 35 inches
+        ("12 350", "m", None),  # 12.350 m and 12350 m: nobody takes one for the other
+        ("6-1/2", "ft-in", None),
+    ],
+)
+def test_readings_that_look_alike_are_told_to_differ(text: str, unit: str, apart: str | None) -> None:
+    with pytest.raises(bowstring.BadJob) as caught:
+        bowstring.answer({"unit": unit, "arc": {"chord": text, "central_angle": 60}})
+    wrong = caught.value.wrong
+    assert (f"What it could mean is {apart} apart." in wrong) if apart else "could mean is" not in wrong
+
+
 @pytest.mark.parametrize("name", [name for name in BY_NAME if name.startswith("bare-")])
 def test_a_bare_mark_or_tolerance_offers_its_readings(name: str) -> None:
     with pytest.raises(bowstring.BadJob) as caught:

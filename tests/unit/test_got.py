@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import html
 from itertools import pairwise
 from math import atan2, hypot
 
@@ -82,8 +83,33 @@ def test_the_short_table_has_each_string_s_own_numbers() -> None:
         for block in section.blocks
         if isinstance(block, Table)
     ]
-    assert [row[0] for row in table.rows] == ["M", "Q1", "Q2", "R1", "R2", "R3", "R4"]
+    assert ", ".join(row[0] for row in table.rows).split(", ") == ["M", "Q1", "Q2", "R1", "R2", "R3", "R4"]
+    steps = {step["measures"][1]["to"]: step for step in told["steps"] if step["half_chord"]}  # type: ignore[union-attr]
+    for names, _strings, *numbers in table.rows:
+        for name in names.split(", "):
+            step = steps[name]
+            assert numbers == [step["measures"][0]["shown"], step["taped"], step["half_chord"]]
     assert table.rows[0][3].startswith("stands at")
+
+
+def test_strings_that_read_the_same_after_something_was_got_share_a_row() -> None:
+    from bowstring.views.outline import Table, outline
+
+    told = answer({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
+    (table,) = [block for section in outline(told) for block in section.blocks[:3] if isinstance(block, Table)][:1]
+    assert [row[:2] for row in table.rows] == [
+        ["M", "A to B"],
+        ["Q1, Q2", "A to M, M to B"],
+        ["R1, R4", "A to Q1, Q2 to B"],
+        ["R2, R3", "Q1 to M, M to Q2"],
+    ]
+
+
+def test_the_plan_s_sagitta_is_where_the_middle_stake_stands() -> None:
+    from bowstring.views.plan import plan_svg
+
+    told = answer({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
+    assert "5' 3-1/4\"" in html.unescape(plan_svg(told, id="plan"))
 
 
 def test_the_line_held_after_a_found_chord_is_called_so() -> None:

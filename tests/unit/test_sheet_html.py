@@ -91,7 +91,11 @@ def test_the_sheet_is_well_made(job: dict[str, Any]) -> None:
     heads = [attributes.get("scope") for tag, attributes in sheet.tags if tag == "th"]
     assert heads and set(heads) == {"col", "row"}
     levels = len(answer(job)["halving"])  # type: ignore[arg-type]
-    folds = [attributes for tag, attributes in sheet.tags if tag == "details"]
+    ways = [attributes.get("href") or "" for tag, attributes in sheet.tags if tag == "a"]
+    assert {way.removeprefix("#") for way in ways if way.startswith("#sheet-")} <= set(ids)
+    parts = [attributes["id"] for tag, attributes in sheet.tags if tag == "section"]
+    assert ways[: len(parts)] == [f"#{name}" for name in parts]
+    folds = [attributes for tag, attributes in sheet.tags if tag == "details" and "level" in attributes["class"]]
     assert len(folds) == levels and all("open" in fold for fold in folds)
     drawings = [attributes for tag, attributes in sheet.tags if tag == "svg"]
     wanted = [

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.angles import show_dms
 from bowstring.arc import HALF_TURN_COSINE
 from bowstring.layout import FEW_MARKS, Layout
 from bowstring.plane import distance
@@ -180,4 +181,4 @@ def _marks(layout: Layout) -> Iterator[Caution]:
 
 def _site(layout: Layout) -> Iterator[Caution]:
     if layout.drawn.cosine < -HALF_TURN_COSINE:
-        yield caution("caution.over_half", angle=f"{layout.drawn.central_angle:.1f}")
+        yield caution("caution.over_half", angle=show_dms(layout.drawn.central_angle))

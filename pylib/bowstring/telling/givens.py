@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.angles import both_angles
+from bowstring.angles import both_angles, show_dms
 from bowstring.arc import Arc
 from bowstring.givens import ANGLES, Given, better_measurement, nudged, odd_one_out, points_change
 from bowstring.layout import Layout
@@ -80,9 +80,9 @@ def doubts_of_givens(layout: Layout) -> Iterator[Caution]:
     if settled.other:
         yield caution(
             "caution.two_arcs",
-            angle=f"{settled.arc.central_angle:.2f}",
+            angle=show_dms(settled.arc.central_angle),
             radius=tape.both(settled.arc.radius),
-            other_angle=f"{settled.other.central_angle:.2f}",
+            other_angle=show_dms(settled.other.central_angle),
             other_radius=tape.both(settled.other.radius),
             sagitta=tape.show(settled.arc.sagitta),
             other_sagitta=tape.show(settled.other.sagitta),

@@ -112,7 +112,7 @@ def _short(answer: Answer) -> Iterator[Block]:
 
 
 def _short_rows(answer: Answer, row: Mapping[str, Any]) -> Iterator[list[str]]:
-    """One row for a level whose strings all read the same; otherwise one for each string, or none for hundreds."""
+    """One row for a level whose strings all read the same; otherwise for those that do, or none for hundreds."""
     stakes = row["stakes"]
     if row["how"]:
         names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
@@ -124,9 +124,13 @@ def _short_rows(answer: Answer, row: Mapping[str, Any]) -> Iterator[list[str]]:
         names = say("stick.to", first=stakes[0], last=stakes[-1])
         yield [names, say("sheet.neighbours"), *[say("sheet.each_own")] * 3]
         return
+    alike: dict[tuple[str, str, str], list[list[str]]] = {}
     for step in steps:
-        stake, string = _string(step)
-        yield [stake, string, step["measures"][0]["shown"], step["taped"], step["half_chord"]]
+        numbers = (step["measures"][0]["shown"], step["taped"], step["half_chord"])
+        alike.setdefault(numbers, []).append(_string(step))
+    for numbers, strings in alike.items():
+        names, pairs = zip(*strings, strict=True)
+        yield [", ".join(names), ", ".join(pairs), *numbers]
 
 
 def _before(answer: Answer) -> Iterator[Block]:
@@ -135,7 +139,7 @@ def _before(answer: Answer) -> Iterator[Block]:
     if cautions:
         yield Items(cautions, "caution")
     if answer["note"]:
-        yield Paragraph(answer["note"])
+        yield Paragraph(say("sheet.note", note=answer["note"]))
 
 
 def _arc(answer: Answer) -> Iterator[Block]:
@@ -251,6 +255,8 @@ def _square_here(row: Mapping[str, Any]) -> list[Block]:
     squaring = row["squaring"]
     best = next(way["text"] for way in squaring["ways"] if way["way"] == squaring["way"])
     blocks: list[Block] = [Paragraph(say("sheet.square", text=squaring["text"], best=best))]
+    if row["half_shown"] == row["half_chord_shown"]:
+        blocks.append(Paragraph(say("sheet.halves_alike", shown=row["half_shown"])))
     return [*blocks, *(Paragraph(line, "worked") for line in row["by_hand"])]
 
 
@@ -295,7 +301,7 @@ def _checks(answer: Answer) -> Iterator[Block]:
 
 def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:
     if kind == "alternate":
-        names = [check["to"] for check in checks]
+        names = [say("sheet.over_string", stake=check["to"], string=_string_of(check)) for check in checks]
     elif kind == "ordinate":
         return say("sheet.at_along", along=checks[0]["along_shown"], stake=checks[0]["to"])
     else:
@@ -303,6 +309,12 @@ def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:
     if len(names) <= MANY // 2:
         return ", ".join(names)
     return say("sheet.and_more", names=", ".join(names[: MANY // 4]), count=len(names) - MANY // 4, last=names[-1])
+
+
+def _string_of(check: Mapping[str, Any]) -> str:
+    """The two stakes that hold the string over whose middle a check is made."""
+    start, end = check["from"].removeprefix("mid ").split("-")
+    return say("sheet.from_to", start=start, end=end)
 
 
 def _rule(answer: Answer) -> Iterator[Block]:

@@ -85,9 +85,15 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     name_stakes(sketch, answer, paper)
     _name_drawn_ends(sketch, answer, paper)
     name_straights(sketch, legs)
-    sketch.sagitta(middle, tip, str(answer["staked_shown"]["sagitta"]))
+    sketch.sagitta(middle, tip, _sagitta_shown(answer))
     _foot(sketch, answer, paper)
     return sketch
+
+
+def _sagitta_shown(answer: Answer) -> str:
+    """The first sagitta as the steps have it: where M stands, once it was got elsewhere."""
+    got = next((step for step in answer["steps"] if step["kind"] == "stake_got" and step["level"] == 1), None)
+    return str(got["measures"][1]["shown"] if got else answer["staked_shown"]["sagitta"])
 
 
 def paper_of(answer: Answer, height: float = _HEIGHT, width: float = _WIDTH, reach: float = 0.0) -> Paper:

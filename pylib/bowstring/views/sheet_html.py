@@ -36,8 +36,16 @@ def sheet_html(answer: Answer, link: str = "") -> str:
     title = escape(answer["title"] or say("sheet.untitled"))
     version = escape(say("sheet.version", version=answer["version"]))
     head = f'<header class="sheet-head"><h2>{title}</h2><p class="made">{version}</p></header>'
-    sections = "".join(_section(section, answer) for section in outline(answer))
-    return head + sections + _foot(answer, link)
+    sections = outline(answer)
+    parts = "".join(_section(section, answer) for section in sections)
+    return head + _contents(sections) + parts + _foot(answer, link)
+
+
+def _contents(sections: Sequence[Section]) -> str:
+    """Return the way to each part, folded away: a sheet is many phone screens long."""
+    links = "".join(f'<li><a href="#sheet-{section.key}">{marked(section.title)}</a></li>' for section in sections)
+    title = escape(say("sheet.contents"))
+    return f'<details class="contents fold" id="sheet-contents"><summary>{title}</summary><ul>{links}</ul></details>'
 
 
 def _foot(answer: Answer, link: str) -> str:
@@ -55,7 +63,7 @@ def _section(section: Section, answer: Answer) -> str:
     if section.key.startswith("level-"):
         # Folded on screen only: on paper a level that isn't there would be a stake that isn't set.
         title = f'<summary><h3 id="{name}-title">{marked(section.title)}</h3></summary>'
-        inside = f'<div class="inside">{inside}{_ways()}</div>'
+        inside = f'<div class="inside">{inside}{_ways(answer)}</div>'
         inside = f'<details class="level" id="{name}-fold" open>{title}{inside}</details>'
     else:
         inside = f'<h3 id="{name}-title">{marked(section.title)}</h3>{inside}'
@@ -63,9 +71,11 @@ def _section(section: Section, answer: Answer) -> str:
     return f'<section class="part part-{kind}" id="{name}" aria-labelledby="{name}-title">{inside}</section>'
 
 
-def _ways() -> str:
+def _ways(answer: Answer) -> str:
     """Return where a level's reader goes on: to the ways of squaring, and to where what was really got is told."""
-    links = (("#sheet-square", say("sheet.to_square")), ("#form-got", say("sheet.to_got")))
+    links = [("#form-got", say("sheet.to_got"))]
+    if any(row["how"] for row in answer["halving"]):  # where every string is its own, so is its squaring
+        links.insert(0, ("#sheet-square", say("sheet.to_square")))
     return '<p class="ways">' + "".join(f'<a href="{place}">{escape(text)}</a>' for place, text in links) + "</p>"
 
 

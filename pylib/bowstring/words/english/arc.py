@@ -15,7 +15,7 @@ MESSAGES = {
     "arc.missing.wrong": "The job has no arc.",
     "arc.missing.remedy": "Give any two of radius, chord, rise, arc length, central angle, tangent length and external, or three points.",
     "arc.too_few.wrong": "An arc can't be settled by this alone: {fields}.",
-    "arc.too_few.remedy": "Give one more of radius, chord, rise, arc length, central angle, tangent length and external.",
+    "arc.too_few.remedy": "Give one more of: {others}.",
     "arc.full_circle.wrong": "A central angle of 360° or more has no two ends.",
     "arc.full_circle.remedy": "Give an angle under 360°, for instance of one half of the circle at a time.",
     "arc.beside_points.wrong": "Three points settle the arc already.",

@@ -18,7 +18,7 @@ MESSAGES = {
         "before building."
     ),
     "caution.two_arcs": (
-        "Two arcs have these numbers. Taken: {angle}°, radius {radius}, rise {sagitta}. The other: {other_angle}°, radius "
+        "Two arcs have these numbers. Taken: {angle}, radius {radius}, rise {sagitta}. The other: {other_angle}, radius "
         "{other_radius}, rise {other_sagitta}. Make sure which one is drawn."
     ),
     "caution.hand_unsaid": (
@@ -98,7 +98,7 @@ MESSAGES = {
         "sagitta off it in wind."
     ),
     "caution.over_half": (
-        "This arc turns {angle}°, past a half circle: it bulges beyond the chord's ends and can't be reached from the chord alone. "
+        "This arc turns {angle}, past a half circle: it bulges beyond the chord's ends and can't be reached from the chord alone. "
         "Mind the room on both sides."
     ),
     "note.settled": "The arc was settled by {pair}.",

@@ -48,19 +48,19 @@ _LENGTHS: dict[str, tuple[str, str]] = {
     "bare": ("{typed} has no unit, and could be feet or inches.", "Write {readings}."),
     "bare_fraction": ("{typed} is a fraction without a unit.", "Write {readings}."),
     "bare_comma": (
-        "In {typed} the comma may be a decimal mark or stand between feet and inches.",
+        "In {typed} the comma may be a decimal mark or stand between feet and inches.{apart}",
         "Write {readings}.",
     ),
     "broken_feet": (
         "{typed} has a part of a foot, and inches as well.",
         "Write whole feet with inches, like 40' 6\", or decimal feet alone, like 40.5 ft.",
     ),
-    "feet_fraction": ("In {typed} the part after the feet has no unit.", "Write {readings}."),
+    "feet_fraction": ("In {typed} the part after the feet has no unit.{apart}", "Write {readings}."),
     "twelve": (
         "{typed} has twelve inches or more beside its feet.",
         "Put the inches right, or if you mean that, write {readings}.",
     ),
-    "apart": ("{typed} has more than one number, and not each has its unit.", "Write {readings}."),
+    "apart": ("{typed} has more than one number, and not each has its unit.{apart}", "Write {readings}."),
     "mixed_units": (
         "{typed} has several numbers in units that don't go together.",
         "Use one unit, like 12.35 m, or feet and inches, like 40' 6\".",
@@ -134,6 +134,7 @@ _ANGLES: dict[str, tuple[str, str]] = {
 MESSAGES: dict[str, str] = {
     "length.or": "{one} or {other}",
     "length.example": _LENGTH_EXAMPLE,
+    "length.differ": " What it could mean is {apart} {unit} apart.",
     "length.kind_nothing": "nothing",
     "length.kind_truth": "true or false",
     "length.kind_list": "a list",

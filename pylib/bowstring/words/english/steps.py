@@ -70,7 +70,7 @@ MESSAGES = {
     "step.back_short": "{shown}, the OTHER way ({hand})",
     "step.stake_got": (
         "{stake}: string from {start} to {end}; its middle is at {length0} from either end. The number was {wanted} square off to "
-        "the {hand}; it stands at {length1}, {miss} off the arc (minus: inside). The numbers after this one start from where "
+        "the {hand}; it stands at {length1}, {miss} off the arc, where a minus is inside, toward the centre. The numbers after this one start from where "
         "it stands."
     ),
 }
