@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.layout import Layout
+from bowstring.tape import Tape
 from bowstring.walks.rule import SEMICIRCLE, alternate_reading, good_up_to
 from bowstring.words import say
 
@@ -114,7 +115,7 @@ def told_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, objec
                 "distance": check.distance,
                 "shown": shown[check.distance],
                 "allowed": allowed,
-                "allowed_shown": None if allowed is None else tape.show_small(allowed),
+                "allowed_shown": None if allowed is None else _allowed(tape, allowed),
                 "blind": allowed is not None and allowed < tape.mark,
                 "kind": check.kind,
                 "level": check.level,
@@ -124,6 +125,13 @@ def told_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, objec
             }
         )
     return rows
+
+
+def _allowed(tape: Tape, allowed: float) -> str:
+    """Return how far a check may be out; on a tape of fractions beside the mark that it comes nearest to."""
+    if tape.unit != "ft-in" or allowed < tape.mark:
+        return tape.show_small(allowed)
+    return say("check.allowed", exact=tape.show_small(allowed), mark=tape.show(allowed))
 
 
 def told_gap(layout: Layout) -> dict[str, object]:

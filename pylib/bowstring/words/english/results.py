@@ -26,6 +26,7 @@ MESSAGES = {
         "and no finer mark is offered. Use fewer levels."
     ),
     "check.to": " to ",
+    "check.allowed": "{exact}, about {mark}",
     "check.alternate": "String {start_pair}: its middle to {end} must read {shown}.",
     "check.ordinate": "On the string A to B at {along} from A, square off to {end}: must read {shown}.",
     "check.cross": "{start} to {end}: must read {shown}.",
