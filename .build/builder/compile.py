@@ -6,6 +6,7 @@ files taken for what they are, unchecked. Stored, not squeezed: nothing has to b
 and what squeezes the whole archive for the way does it better.
 """
 
+import ast
 import importlib.util
 import io
 import marshal
@@ -22,13 +23,16 @@ def module_name(file: str) -> str:
 
 
 def compiled(source: bytes, file: str) -> bytes:
-    code = compile(source, file, "exec", dont_inherit=True, optimize=OPTIMIZE)
+    tree = ast.parse(source, file)
+    if file.split("/")[0] == OWN:
+        tree = unfolded(tree)  # noqa: F821
+    code = compile(tree, file, "exec", dont_inherit=True, optimize=OPTIMIZE)
     return importlib.util.MAGIC_NUMBER + UNCHECKED + importlib.util.source_hash(source) + marshal.dumps(code)
 
 
 def sources() -> dict[str, bytes]:
     found = {}
-    for archive in ("/library.zip", io.BytesIO(packed)):  # noqa: F821
+    for archive in (io.BytesIO(whole), io.BytesIO(packed)):  # noqa: F821
         with zipfile.ZipFile(archive) as bundle:
             found |= {name: bundle.read(name) for name in bundle.namelist() if name.endswith(".py")}
     return found

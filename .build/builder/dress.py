@@ -12,13 +12,15 @@ import gzip
 import hashlib
 import json
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from html import escape
 from pathlib import Path
 
 SQUEEZED = ("pyodide.asm.wasm", "library.zip", "shell")
 PLAIN = ("worker", "pyodide.mjs", "pyodide.asm.mjs")
 """What a saved page holds: squeezed, and plain where the text itself becomes a script's address."""
+
+AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
 
 _NOTHING = "object-src 'none'; base-uri 'none'; form-action 'none'; frame-src 'none'"
 _PACKED = re.compile(r"\[\[packed:([a-z_.-]+)\]\]")
@@ -41,22 +43,30 @@ def _filled(template: str, **places: str) -> str:
     return template
 
 
-def served(template: str, at: str, styles: Sequence[str], address: str) -> str:
+def _looks(styles: Mapping[str, str]) -> list[str]:
+    """Return the styles as they stand in the page: nothing has to be fetched before it's painted."""
+    return [f"@media print {{\n{text}}}\n" if name == "print.css" else text for name, text in styles.items()]
+
+
+def served(template: str, at: str, styles: Mapping[str, str], early: str, address: str) -> str:
     """Return the template of the served page, whose files lie in the folder ``at`` beside it.
 
-    ``address`` is where the page is published, or nothing: then it is wherever it is opened.
+    ``early`` is the script that starts the worker, before anything else is read; ``address`` is where the page is
+    published, or nothing: then it is wherever it is opened.
     """
+    early = early.replace(AT_MARK, at)
+    looks = _looks(styles)
     policy = (
-        "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' @STYLE@; img-src 'self'; "
+        f"default-src 'none'; script-src 'self' {_hash(early)} 'wasm-unsafe-eval'; "
+        f"style-src {' '.join(map(_hash, looks))} @STYLE@; img-src 'self'; "
         f"connect-src 'self'; worker-src 'self'; manifest-src 'self'; {_NOTHING}"
     )
-    media = {"print.css": ' media="print"'}
     links = [
-        f'<script src="{at}/early.js"></script>',
+        f"<script>{early}</script>",
+        *(f"<style>{text}</style>" for text in looks),
         '<link rel="icon" href="icon.svg" type="image/svg+xml">',
         '<link rel="apple-touch-icon" href="icons/180.png">',
         '<link rel="manifest" href="bowstring.webmanifest">',
-        *(f'<link rel="stylesheet" href="{at}/{name}"{media.get(name, "")}>' for name in styles),
         f'<meta name="bowstring-address" content="{escape(address)}">',
         f'<script type="module" src="{at}/page.js"></script>',
     ]
@@ -71,15 +81,15 @@ def shell(template: str, styles: Mapping[str, str], icon: str, script: str) -> s
 
     No address is open to it but what it holds itself: what an injected element asked for would not be answered.
     """
-    looks = {name: f"@media print {{\n{text}}}\n" if name == "print.css" else text for name, text in styles.items()}
+    looks = _looks(styles)
     policy = (
         f"default-src 'none'; script-src {_hash(script)} 'strict-dynamic' 'wasm-unsafe-eval'; "
-        f"style-src {' '.join(map(_hash, looks.values()))} @STYLE@; img-src data:; connect-src 'none'; "
+        f"style-src {' '.join(map(_hash, looks))} @STYLE@; img-src data:; connect-src 'none'; "
         f"worker-src data:; {_NOTHING}"
     )
     links = [
         f'<link rel="icon" href="data:image/svg+xml;base64,{_base64(icon.encode())}">',
-        *(f"<style>{text}</style>" for text in looks.values()),
+        *(f"<style>{text}</style>" for text in looks),
         '<meta name="bowstring-address" content="[[packed:address]]">',
         '<meta name="bowstring-job" content="[[packed:link]]">',
     ]

@@ -14,5 +14,6 @@ await micropip.install([f"emfs:/wheels/{name}" for name in names], index_urls=[]
 made = io.BytesIO()
 with zipfile.ZipFile(made, "w") as bundle:
     for file in sorted(set(folder.rglob("*.py")) - before):
-        bundle.writestr(file.relative_to(folder).as_posix(), file.read_bytes())
+        name = file.relative_to(folder).as_posix()
+        bundle.writestr(name, lean(name, file.read_bytes(), stand_ins))  # noqa: F821
 packed = made.getvalue()

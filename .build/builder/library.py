@@ -9,7 +9,8 @@ from builder import environment, runtime
 from builder.house import BUILDER, DIST, LOCKS, run, tell
 
 LIST = LOCKS / "library.txt"
-PROGRAMS = ("prepare.mjs", "install.py", "compile.py")
+LEAN = LOCKS / "lean"
+PROGRAMS = ("prepare.mjs", "lean.py", "install.py", "unfold.py", "compile.py")
 HEADER = """\
 # The modules that the page's Python is started with, bowstring's own aside: python3 build.py library writes them anew.
 # A module that is missing here is found in the whole library, where there is a network, and the page says so.

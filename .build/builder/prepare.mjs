@@ -2,9 +2,10 @@
 // Usage: node prepare.mjs RUNTIME LIST ARCHIVE WHEEL...     LIST "-": write the modules that the page imports instead
 //        (micropip's own wheel is among the wheels and does the installing)
 
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
 process.on("uncaughtException", (reason) => {
   console.error(reason?.message ?? reason);
@@ -17,6 +18,8 @@ const { loadPyodide } = await import(pathToFileURL(join(runtime, "pyodide.mjs"))
 const { info } = JSON.parse(readFileSync(join(runtime, "pyodide-lock.json"), "utf8"));
 const lockFileContents = JSON.stringify({ info, packages: {} });
 const bytesOf = (file) => new Uint8Array(readFileSync(file)); // the runtime doesn't know Node's own kind
+const LEAN = fileURLToPath(new URL("../lean/", import.meta.url));
+const STANDARD = "python_stdlib.zip";
 const program = (name) => readFileSync(new URL(name, import.meta.url), "utf8");
 
 async function withWheels() {
@@ -26,20 +29,45 @@ async function withWheels() {
   pyodide.unpackArchive(bytesOf(tool), "wheel");
   pyodide.FS.mkdir("/wheels");
   for (const wheel of others) pyodide.FS.writeFile(`/wheels/${basename(wheel)}`, bytesOf(wheel));
+  pyodide.runPython(program("lean.py"));
+  pyodide.globals.set("stand_ins", pyodide.toPy(standIns()));
   pyodide.globals.set("names", pyodide.toPy(others.map((wheel) => basename(wheel))));
   // No index: a wheel that wants something which isn't among these fails here and not in somebody's browser.
   await pyodide.runPythonAsync(program("install.py"));
   return pyodide;
 }
 
+function standIns() {
+  const files = readdirSync(LEAN, { recursive: true }).filter((name) => name.endsWith(".py"));
+  return Object.fromEntries(files.map((name) => [name.replaceAll("\\", "/"), readFileSync(join(LEAN, name), "utf8")]));
+}
+
+// Python's own modules, made lean: as sources, for all that is compiled or traced comes from them.
+function standard(pyodide) {
+  pyodide.globals.set("stock", pyodide.toPy(bytesOf(join(runtime, STANDARD))));
+  return pyodide.runPython("whole = lean_library(bytes(stock), stand_ins); whole").toJs();
+}
+
+// In an interpreter of its own, with the lean library: installing has imported much that a page never needs.
+async function freshOne() {
+  const folder = mkdtempSync(join(tmpdir(), "lean-"));
+  try {
+    const stdLibURL = join(folder, STANDARD);
+    writeFileSync(stdLibURL, standard(installed));
+    return await loadPyodide({ indexURL: runtime, stdLibURL, lockFileContents });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
 const installed = await withWheels();
 if (list === "-") {
-  // In an interpreter of its own: installing has imported much that a page never needs.
-  const fresh = await loadPyodide({ indexURL: runtime, lockFileContents });
-  fresh.unpackArchive(installed.globals.get("packed").toJs(), "zip", { extractDir: "/packages" });
+  const fresh = await freshOne();
+  fresh.FS.writeFile("/packages.zip", installed.globals.get("packed").toJs());
   writeFileSync(archive, fresh.runPython(program("trace.py")));
 } else {
-  installed.FS.writeFile("/library.zip", bytesOf(join(runtime, "python_stdlib.zip")));
+  standard(installed);
+  installed.runPython(program("unfold.py"));
   installed.globals.set("listed", readFileSync(list, "utf8"));
   writeFileSync(archive, installed.runPython(program("compile.py")).toJs());
 }

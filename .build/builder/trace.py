@@ -3,7 +3,7 @@
 import json
 import sys
 
-sys.path.insert(0, "/packages")
+sys.path.insert(0, "/packages.zip")
 
 from bowstring.demo import DEMO
 from bowstring.views.asked import handle
@@ -32,6 +32,6 @@ found = sorted(
     name
     for name, module in sys.modules.items()
     if (origin := getattr(getattr(module, "__spec__", None), "origin", None) or "")
-    if f"/{STANDARD}/" in origin or (origin.startswith("/packages/") and not name.startswith("bowstring"))
+    if f"/{STANDARD}/" in origin or (origin.startswith("/packages.zip/") and not name.startswith("bowstring"))
 )
 "\n".join(found)

@@ -67,7 +67,7 @@ def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
     files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build")]
     builders = (*library.PROGRAMS, "dress.py", "library.py", "runtime.py", "scripts.py", "website.py")
-    files.append(library.LIST)
+    files += [library.LIST, *library.LEAN.rglob("*.py")]
     files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGES) + _own_files(SOURCES))
 
@@ -98,11 +98,9 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     here = folder / at
     template = TEMPLATE.read_text("utf-8")
     styles = {name: (SOURCES / name).read_text("utf-8") for name in STYLES}
-    for name, text in styles.items():
-        (here / name).write_bytes(text.encode())
     script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
     (here / "page.js").write_bytes(script.encode())
-    shutil.copyfile(SCRIPTS / "early.js", here / "early.js")
+    early = (SCRIPTS / "early.js").read_text("utf-8")
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
     (here / "worker.js").write_bytes(worker.encode())
     for name in BESIDE:
@@ -111,7 +109,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
         else:
             shutil.copyfile(SOURCES / name, folder / name)
     page, shell = folder / "index.html", here / "shell.html"
-    page.write_bytes(dress.served(template, at, STYLES, address).encode())
+    page.write_bytes(dress.served(template, at, styles, early, address).encode())
     shell.write_bytes(dress.shell(template, styles, (SOURCES / "icon.svg").read_text("utf-8"), script).encode())
     run(
         [environment.python(), "-c", RENDER, version, page, shell],

@@ -13,7 +13,7 @@ from playwright.sync_api import Page, Route, expect
 from bowstring.words import say
 from page_acting import PATIENCE, sign, type_in, wait_for
 
-PARTS = ("early.js", "worker.js", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip")
+PARTS = ("worker.js", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip")
 
 
 @pytest.mark.parametrize("part", PARTS)
@@ -21,10 +21,6 @@ def test_a_part_that_doesn_t_come_is_told_and_the_example_is_no_answer(
     open_page: Callable[..., Page], faults: list[str], part: str
 ) -> None:
     page = open_page(missing=f"**/{part}")
-    if part == "early.js":  # only time was to be won by it
-        wait_for(page, "computed")
-        faults.clear()
-        return
     expect(page.locator("#trouble")).to_contain_text(say("page.trouble_start"), timeout=PATIENCE)
     expect(page.locator("#status")).to_have_text(say("page.status_failed"))
     assert sign(page) == "prebuilt"

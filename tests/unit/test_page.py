@@ -25,8 +25,9 @@ from builder.house import CannotGoOn
 SITE = Path(__file__).resolve().parents[2] / "site"
 SCRIPT = scripts.bundled(website.SCRIPTS / "page.js")
 PLAIN = (SITE / "page.html").read_text("utf-8")
-TEMPLATE = dress.served(PLAIN, "v-1", website.STYLES, "")
 LOOKS = {name: (SITE / name).read_text("utf-8") for name in website.STYLES}
+EARLY = (website.SCRIPTS / "early.js").read_text("utf-8")
+TEMPLATE = dress.served(PLAIN, "v-1", LOOKS, EARLY, "")
 SHELL = dress.shell(PLAIN, LOOKS, (SITE / "icon.svg").read_text("utf-8"), SCRIPT)
 
 
@@ -144,7 +145,21 @@ def test_the_policy_allows_the_page_s_own_styles_by_hash_and_nothing_made_from_t
 
 def test_a_served_page_asks_for_nothing_elsewhere() -> None:
     page = build_page(TEMPLATE, "1")
-    assert "//" not in re.sub(r'xmlns(:\w+)?="[^"]*"', "", re.sub(r"<style.*?</style>", "", page, flags=re.DOTALL))
+    page = re.sub(r"(?:^|(?<=[;>]))\s*// .*$", "", re.sub(r"<style.*?</style>", "", page, flags=re.DOTALL), flags=re.MULTILINE)
+    assert "//" not in re.sub(r'xmlns(:\w+)?="[^"]*"', "", page)
+
+
+def test_a_served_page_s_styles_and_early_script_are_allowed_by_their_hashes() -> None:
+    page = build_page(TEMPLATE, "1")
+    policy = policy_of(page)
+    (early,) = re.findall(r"<script>(.*?)</script>", page, re.DOTALL)
+    assert '"v-1/worker.js"' in early
+    head = page.partition("</head>")[0]
+    styles = re.findall(r"<style>(.*?)</style>", head, re.DOTALL)
+    assert len(styles) == len(LOOKS)
+    for text in (early, *styles):
+        assert f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'" in policy
+    assert "unsafe-inline" not in policy
 
 
 def test_a_saved_page_s_one_script_is_allowed_by_its_hash_and_no_request_is() -> None:

@@ -58,6 +58,10 @@ class Paper:
     off: bool = False
     """Whether the corner of the straights is off the drawing."""
 
+    def without_corner(self) -> Paper:
+        """Return the map of the same arc whose straights' corner is off the drawing."""
+        return Paper(self.scale, self.stretch, self.up, self.radius, self.half_angle, self.chord, self.rise, off=True)
+
     def point(self, x: float, y: float) -> Point:
         """Return the place of a point of the frame (metres)."""
         return (x * self.scale, y * self.scale * self.stretch * self.up)

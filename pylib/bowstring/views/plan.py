@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import replace
 from typing import Any
 
 from bowstring.views.boxes import Box, text_width, wrap
@@ -121,7 +120,7 @@ def _paper(answer: Answer, width: float) -> Paper:
     paper = paper_of(answer, _WITH_CORNER, width, reach)
     per_gap = figures_of(answer)["arc_length"] * paper.scale / _gaps(answer)
     small = paper.scale < _LEAST_PART * alone.scale or per_gap < _LEAST_PER_GAP
-    return replace(alone, off=True) if small and answer["start"] == "corner" else paper
+    return alone.without_corner() if small and answer["start"] == "corner" else paper
 
 
 def hand_words(answer: Answer) -> dict[str, str]:
