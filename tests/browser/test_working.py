@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
+import pytest
 from playwright.sync_api import Page, expect
 
 from bowstring.words import say
@@ -95,3 +98,19 @@ def test_signs_of_feet_and_inches_are_at_hand_on_a_phone(phone: Page) -> None:
     choose(phone, "unit", "m")
     phone.locator("#arc-sagitta").tap()
     expect(keys).to_be_hidden()
+
+
+@pytest.mark.parametrize("width", [360, 1280])
+def test_each_way_to_a_part_ends_at_it(open_page: Callable[..., Page], width: int) -> None:
+    page = open_page(width, 740)
+    wait_for(page, "computed")
+    ways = page.locator("#sheet-contents a")
+    for number in range(ways.count()):
+        page.locator("#sheet-contents").evaluate("fold => fold.open = true")
+        ways.nth(number).click()
+        page.wait_for_timeout(150)  # what comes near the screen is laid out, and may move what is there
+        place = ways.nth(number).get_attribute("href")
+        title = page.locator(f"{place} h3").first
+        expect(title).to_be_in_viewport()
+        top = title.evaluate("title => title.getBoundingClientRect().top")
+        assert 48 <= top < 300 or page.evaluate("scrollY + innerHeight >= document.documentElement.scrollHeight - 2")
