@@ -7,6 +7,7 @@ import { at, form } from "./document.js";
 import { put, sameFields, showEchoes, showErrors, typed, values } from "./form.js";
 import { signKeys } from "./keys.js";
 import { keeper, newId } from "./kept.js";
+import { lastSheet } from "./lastsheet.js";
 import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { partsOf } from "./parts.js";
@@ -141,7 +142,10 @@ function show(result) {
   showErrors(result.errors);
   at("refusal").hidden = result.sign !== "refused";
   at("example-note").hidden = !result.example;
-  if (result.sign === "computed") replaceSheet(result.sheet);
+  if (result.sign === "computed") {
+    replaceSheet(result.sheet);
+    if (!result.example && !result.unit_note) last.keep(typed(), result.sheet);
+  }
   root.dataset.sheet = result.sign;
   delete root.dataset.stale;
   at("unit-note").hidden = !result.unit_note;
@@ -153,16 +157,19 @@ function show(result) {
   announce(words.live[state] ?? words.live[result.sign]);
 }
 
-function replaceSheet(html) {
+// `made`: HTML that Python made and escaped, or nodes that were built here.
+function replaceSheet(made) {
   const shut = [...sheet.querySelectorAll("details:not([open])")].map((fold) => fold.id);
   const contents = at("sheet-contents")?.open;
-  sheet.innerHTML = html; // made and escaped by Python
+  if (typeof made === "string") sheet.innerHTML = made;
+  else sheet.replaceChildren(made);
   if (contents) at("sheet-contents").open = true;
   for (const id of shut) at(id)?.removeAttribute("open");
   parts.refresh();
   paper.named();
 }
 
+const last = lastSheet(root.dataset.version);
 const keys = signKeys(at("keys"), () => words.decimal.includes(values().unit));
 const paper = onPaper(sheet);
 const parts = partsOf(root, sheet, at);
@@ -230,8 +237,8 @@ at("elsewhere-take").addEventListener("click", () => {
 at("unit").after(at("unit-note")); // where the hand is that has just changed the unit
 
 function begin() {
-  const last = keep.open;
-  const fields = keep.read(last);
+  const lastOpen = keep.open;
+  const fields = keep.read(lastOpen);
   work.list();
   work.showLink("");
   if (!keep.works) {
@@ -239,8 +246,18 @@ function begin() {
     at("kept").classList.add("alarm");
   }
   if (!fields) return;
-  filled(fields, last);
+  filled(fields, lastOpen);
   untouched = false;
+  showLast();
+}
+
+// What was shown for these very numbers last time stands there until Python has worked them out again.
+function showLast() {
+  const nodes = last.of(typed());
+  if (!nodes) return;
+  replaceSheet(nodes);
+  delete root.dataset.stale;
+  status("last");
 }
 
 // A browser that was killed may have lost the last minute: it stands in the second copy.
@@ -286,6 +303,7 @@ else ask = startPython({
       .finally(() => asked.begin(ask));
   },
   failed,
+  replaced: () => status("waiting"),
   lacked(name) {
     at("lacked").hidden = false;
     at("lacked").firstElementChild.textContent = name;

@@ -1,4 +1,5 @@
 // Python's side of the page: starts the browser's Python from this site's own files and passes questions to the package.
+// In a worker; where none can be had the page loads this same file into its own thread and gives it a port.
 //
 // In:  {id, call, payload}    payload is JSON text
 // Out: {ready: true, version} once; then {id, result} (JSON text) or {id, error} for each question
@@ -9,7 +10,8 @@
 
 const VERSION = "@VERSION@"; // put in by the build, as is the runtime's lock
 const LOCK = @LOCK@;
-const SAVED = self.location.protocol === "data:"; // a worker of a page that was opened from a disk
+const WORKER = "WorkerGlobalScope" in self;
+const SAVED = import.meta.url.startsWith("data:"); // of a page that was opened from a disk
 const NOWHERE = "https://packed.invalid/"; // an address that no network has: what is asked there is given
 const LIBRARY = "library.zip"; // compiled, and cut to what the page imports
 const WHOLE = "python_stdlib.zip"; // as the runtime brings it: fetched only when something is missing
@@ -46,22 +48,42 @@ async function given() {
   const { contents, scripts } = await packed;
   const files = {};
   for (const [name, bytes] of Object.entries(contents)) files[name] = rightlyTyped(new Response(bytes), name);
-  const { loadPyodide } = await import(scripts["pyodide.mjs"]);
-  const { default: createPyodideModule } = await import(scripts["pyodide.asm.mjs"]);
+  const { loadPyodide } = await brought(scripts["pyodide.mjs"]);
+  const { default: createPyodideModule } = await brought(scripts["pyodide.asm.mjs"]);
   return { loadPyodide, createPyodideModule, files };
+}
+
+// Import a script that is its own address. On a page's own thread the policy lets in only a script element that was made.
+async function brought(address) {
+  if (WORKER) return import(address);
+  const text = `import * as all from ${JSON.stringify(address)}; globalThis.bowstringBrought = all;`;
+  await new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.type = "module";
+    script.onload = resolve;
+    script.onerror = () => reject(new Error("a part of this file couldn't be read"));
+    script.src = `data:text/javascript,${encodeURIComponent(text)}`;
+    document.head.append(script);
+  });
+  return globalThis.bowstringBrought;
 }
 
 async function start() {
   const { loadPyodide, createPyodideModule, files } = await (SAVED ? given() : served());
   await Promise.all(Object.values(files)); // the runtime would wait for ever for one that doesn't come
-  self.fetch = (address) => files[String(address).split("/").pop()] ?? Promise.reject(new Error(`not here: ${address}`));
-  return loadPyodide({
-    indexURL: NOWHERE,
-    stdLibURL: NOWHERE + LIBRARY,
-    lockFileContents: LOCK,
-    createPyodideModule: async (settings) => createPyodideModule(settings),
-    packages: [],
-  });
+  const before = self.fetch;
+  self.fetch = (address, ...rest) => files[String(address).split("/").pop()] ?? before(address, ...rest);
+  try {
+    return await loadPyodide({
+      indexURL: NOWHERE,
+      stdLibURL: NOWHERE + LIBRARY,
+      lockFileContents: LOCK,
+      createPyodideModule: async (settings) => createPyodideModule(settings),
+      packages: [],
+    });
+  } finally {
+    self.fetch = before; // on a page's own thread others need it
+  }
 }
 
 // The whole library stands before the cut one, and behind what was imported from that; code is good for either.
@@ -75,47 +97,55 @@ for module in list(sys.modules.values()):
         places.append(whole + places[0][len(cut):])
 importlib.invalidate_caches()
 `;
-let complete = false;
 
-// Do `task`; where it lacks a module, fetch the whole library and do it once more.
-async function withLibrary(pyodide, task) {
-  try {
-    return task();
-  } catch (reason) {
-    if (reason?.type !== "ModuleNotFoundError" || complete || SAVED) throw reason;
-    const whole = await fetched(`./pyodide/${WHOLE}`);
-    pyodide.FS.writeFile("/lib/whole.zip", new Uint8Array(await whole.arrayBuffer()));
-    pyodide.runPython(COMPLETE);
-    complete = true;
-    self.postMessage({ lacked: /'([\w.]+)'/.exec(reason.message)?.[1] ?? "" });
-    return task();
+// Answer what comes to a port: the worker's own, or one that the page has made.
+function serve(port) {
+  let complete = false;
+  let give;
+  packed = new Promise((resolve) => (give = resolve));
+
+  // Do `task`; where it lacks a module, fetch the whole library and do it once more.
+  async function withLibrary(pyodide, task) {
+    try {
+      return task();
+    } catch (reason) {
+      if (reason?.type !== "ModuleNotFoundError" || complete || SAVED) throw reason;
+      const whole = await fetched(`./pyodide/${WHOLE}`);
+      pyodide.FS.writeFile("/lib/whole.zip", new Uint8Array(await whole.arrayBuffer()));
+      pyodide.runPython(COMPLETE);
+      complete = true;
+      port.postMessage({ lacked: /'([\w.]+)'/.exec(reason.message)?.[1] ?? "" });
+      return task();
+    }
   }
+
+  const handler = start().then(async (pyodide) => {
+    const handle = await withLibrary(pyodide, () => pyodide.pyimport("bowstring.views.asked").handle);
+    return (call, payload) => withLibrary(pyodide, () => handle(call, payload));
+  });
+
+  handler.then(
+    () => port.postMessage({ ready: true, version: VERSION }),
+    (reason) => port.postMessage({ failed: String(reason?.message ?? reason) }),
+  );
+
+  port.onmessage = async ({ data }) => {
+    if (data.contents) return give(data);
+    const { id, call, payload } = data;
+    let handle;
+    try {
+      handle = await handler;
+    } catch {
+      return; // already told: {failed}
+    }
+    try {
+      port.postMessage({ id, result: await handle(call, payload) });
+    } catch (reason) {
+      port.postMessage({ id, error: String(reason?.message ?? reason) });
+    }
+  };
 }
 
-let give;
-const packed = new Promise((resolve) => (give = resolve));
-const handler = start().then(async (pyodide) => {
-  const handle = await withLibrary(pyodide, () => pyodide.pyimport("bowstring.views.asked").handle);
-  return (call, payload) => withLibrary(pyodide, () => handle(call, payload));
-});
-
-handler.then(
-  () => self.postMessage({ ready: true, version: VERSION }),
-  (reason) => self.postMessage({ failed: String(reason?.message ?? reason) }),
-);
-
-self.addEventListener("message", async ({ data }) => {
-  if (data.contents) return give(data);
-  const { id, call, payload } = data;
-  let handle;
-  try {
-    handle = await handler;
-  } catch {
-    return; // already told: {failed}
-  }
-  try {
-    self.postMessage({ id, result: await handle(call, payload) });
-  } catch (reason) {
-    self.postMessage({ id, error: String(reason?.message ?? reason) });
-  }
-});
+let packed; // what a saved page gives
+if (WORKER) serve(self);
+else globalThis.bowstringServe = serve;

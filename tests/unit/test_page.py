@@ -146,7 +146,7 @@ def test_the_policy_allows_the_page_s_own_styles_by_hash_and_nothing_made_from_t
 def test_a_served_page_asks_for_nothing_elsewhere() -> None:
     page = build_page(TEMPLATE, "1")
     page = re.sub(r"<style.*?</style>", "", page, flags=re.DOTALL)
-    page = re.sub(r"(?:^|(?<=[;>]))\s*// .*$", "", page, flags=re.MULTILINE)  # a script's comments
+    page = re.sub(r"(?:^|(?<=[;>}]))\s*// .*$", "", page, flags=re.MULTILINE)  # a script's comments
     assert "//" not in re.sub(r'xmlns(:\w+)?="[^"]*"', "", page)
 
 

@@ -34,7 +34,7 @@ from bowstring.words import say
 EXAMPLE_TEXTS = ("title", "note", "ends-A", "ends-B")
 """Fields whose text nobody types twice: where one still holds the example's, the form was not made one's own."""
 
-_STATES = ("starting", "waiting", "computed", "example", "stop", "refused", "failed")
+_STATES = ("starting", "last", "waiting", "computed", "example", "stop", "refused", "failed")
 _TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault")
 _KEPT = ("kept", "full", "none")
 _OFFLINE = ("fetching", "ready", "saved", "never", "failed")

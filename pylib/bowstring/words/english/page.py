@@ -47,6 +47,7 @@ MESSAGES = {
     "page.error": "{label}: {text}",
     "page.error_text": "{wrong} {remedy}",
     "page.status_starting": "Example: starting.",
+    "page.status_last": "From last time: checking.",
     "page.status_waiting": "Working.",
     "page.status_computed": "Up to date.",
     "page.status_example": "Example.",

@@ -1,0 +1,135 @@
+"""Python's worker hangs, is killed, or can't be had: the work is kept, and the page goes on without a reload."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from playwright.sync_api import BrowserContext, Page, expect
+
+from bowstring.words import say
+from builder.website import SAVED
+from page_acting import PATIENCE, sign, type_in, wait_for
+
+# Every worker that the page starts, at hand; one can be made deaf, as one is that hangs.
+WORKERS = """
+window.workers = [];
+window.Worker = class extends Worker {
+  constructor(...words) { super(...words); window.workers.push(this); }
+};
+"""
+KILL = "workers.at(-1).terminate()"
+ELEMENTS = """[...document.querySelectorAll("#sheet *")].map((one) =>
+  [one.localName, one.id, one.getAttribute("class"), one.getAttribute("d"), one.getAttribute("viewBox")].join(" "))"""
+NO_WORKER = "window.Worker = class { constructor() { throw new DOMException('refused', 'SecurityError'); } };"
+
+
+def test_a_worker_that_never_answers_is_replaced_and_the_work_goes_on(open_page: Callable[..., Page]) -> None:
+    page = open_page(before=WORKERS, before_goto=lambda context: context.clock.install())
+    page.clock.resume()
+    wait_for(page, "computed")
+    page.evaluate(KILL)
+    type_in(page, "arc-chord", "41 ft")
+    page.wait_for_selector("html[data-stale]")
+    page.wait_for_timeout(500)  # asked by now
+    assert sign(page) != "computed"
+    page.clock.fast_forward(31_000)
+    wait_for(page, "computed")
+    assert page.evaluate("workers.length") == 2
+    expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
+    assert page.locator("#arc-chord").input_value() == "41 ft"
+    type_in(page, "arc-chord", "42 ft")
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-short")).to_contain_text("42' 0\"")
+
+
+def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_page: Callable[..., Page]) -> None:
+    page = open_page(before=WORKERS, before_goto=lambda context: context.clock.install())
+    page.clock.resume()
+    wait_for(page, "computed")
+    page.evaluate("window.workers.at(-1).postMessage = () => {}")
+    page.evaluate("window.Worker.prototype.postMessage = () => {}")
+    type_in(page, "arc-chord", "41 ft")
+    page.wait_for_timeout(500)
+    page.clock.fast_forward(31_000)
+    page.wait_for_timeout(8000)  # the second worker comes up, and is asked in vain too
+    page.clock.fast_forward(31_000)
+    expect(page.locator("#trouble")).to_contain_text(say("page.trouble_fault"), timeout=PATIENCE)
+    assert page.locator("#arc-chord").input_value() == "41 ft"
+
+
+def test_without_a_worker_python_works_on_the_page_s_own_thread(open_page: Callable[..., Page]) -> None:
+    page = open_page(before=NO_WORKER)
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "41 ft")
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
+
+
+def test_a_saved_page_works_without_a_worker_too(
+    profile: Callable[..., BrowserContext], site: Path, tmp_path: Path
+) -> None:
+    context = profile("own", SAVED.as_uri())
+    context.add_init_script(NO_WORKER)
+    page = context.new_page()
+    page.goto(SAVED.as_uri())
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "41 ft")
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
+
+
+def test_the_last_sheet_stands_there_before_python_is_up_and_only_for_its_own_numbers(
+    open_page: Callable[..., Page],
+) -> None:
+    page = open_page()
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "41 ft")
+    wait_for(page, "computed")
+    page.wait_for_timeout(1500)  # kept once nothing has changed for a moment
+    told, made = page.locator("#sheet").inner_text(), page.evaluate(ELEMENTS)
+    page.context.route("**/worker.js", lambda route: None)  # Python doesn't come
+    page.reload()
+    expect(page.locator("#status")).to_have_text(say("page.status_last"))
+    assert page.locator("html").get_attribute("data-stale") is None and sign(page) == "prebuilt"
+    assert page.locator("#sheet").inner_text() == told and page.evaluate(ELEMENTS) == made
+    type_in(page, "arc-chord", "40 ft")
+    page.wait_for_selector("html[data-stale]")
+    page.reload()  # now other numbers are kept than the sheet's
+    page.wait_for_selector("html[data-stale]")
+
+
+BAD_SHEETS = {
+    "script": "<script>window.ran = 1</script><p>x</p>",
+    "handler": "<p onclick='window.ran = 1'>x</p><svg onload='window.ran = 1'></svg>",
+    "frame": "<iframe srcdoc='<script>parent.ran = 1</script>'></iframe>",
+    "link": "<a href='https://example.org/'>x</a><a href='javascript:window.ran=1'>y</a>",
+    "image": "<img src='https://example.org/x.png'><svg><image href='https://example.org/y'/></svg>",
+    "style": "<p style='position:fixed'>x</p><link rel=stylesheet href='https://example.org/z.css'>",
+    "form": "<form action='https://example.org/'><input name=q></form><meta http-equiv=refresh content='0;url=/x'>",
+}
+
+
+def test_a_kept_sheet_is_built_anew_and_nothing_in_it_runs(open_page: Callable[..., Page], faults: list[str]) -> None:
+    page = open_page()
+    wait_for(page, "computed")
+    type_in(page, "arc-chord", "41 ft")
+    wait_for(page, "computed")
+    page.wait_for_timeout(1500)
+    page.context.route("**/worker.js", lambda route: None)
+    odd = "script, iframe, img, image, link, form, input, meta, [style], [onclick], [onload], a[href]:not([href^='#'])"
+    for name, markup in BAD_SHEETS.items():
+        page.evaluate(
+            """(html) => {
+              const kept = JSON.parse(localStorage["bowstring.1.sheet"]);
+              localStorage["bowstring.1.sheet"] = JSON.stringify({ ...kept, html });
+            }""",
+            f"{markup}<h2>{name} from last time</h2>",
+        )
+        page.reload()
+        expect(page.locator("#sheet h2")).to_have_text(f"{name} from last time")
+        page.wait_for_timeout(100)
+        assert page.evaluate("window.ran") is None, name
+        assert page.locator("#sheet").locator(odd).count() == 0, name
+    assert all("Content Security Policy" in fault for fault in faults)  # it was parsed, and the policy saw what it is
+    faults.clear()
