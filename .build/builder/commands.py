@@ -8,7 +8,7 @@ import shutil
 from collections.abc import Sequence
 from urllib.parse import urlsplit
 
-from builder import check, environment, library, serve, website
+from builder import check, environment, library, serve, squeeze, website
 from builder.house import BUILDER, CACHE, DIST, LOCKS, PACKAGES, ROOT, VENV, CannotGoOn, run_in_sight, tell
 
 
@@ -57,9 +57,13 @@ def main(words: Sequence[str]) -> int:
     try:
         match asked.command:
             case "serve":
-                serve.serve(website.build(), asked.port)
+                site = website.build()
+                squeeze.beside(site, best=False)
+                serve.serve(site, asked.port)
             case "build":
-                print(website.build(asked.address or "").relative_to(ROOT).as_posix())
+                site = website.build(asked.address or "")
+                squeeze.beside(site, best=True)
+                print(site.relative_to(ROOT).as_posix())
                 print(website.SAVED.relative_to(ROOT).as_posix())
             case "test":
                 return check.test(asked.extra, quick=asked.quick)

@@ -16,9 +16,9 @@ from collections.abc import Mapping
 from html import escape
 from pathlib import Path
 
-SQUEEZED = ("pyodide.asm.wasm", "library.zip", "shell")
-PLAIN = ("worker", "pyodide.mjs", "pyodide.asm.mjs")
-"""What a saved page holds: squeezed, and plain where the text itself becomes a script's address."""
+SQUEEZED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "shell")
+PLAIN = ("worker",)
+"""What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
 
 AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
 

@@ -7,9 +7,12 @@ import functools
 import os
 import threading
 from collections.abc import Iterator
+from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import BinaryIO, cast
 
+from builder import squeeze
 from builder.house import CannotGoOn
 
 HOST = "127.0.0.1"
@@ -41,16 +44,51 @@ class SiteHandler(SimpleHTTPRequestHandler):
         ".zip": "application/zip",
     }
 
+    def send_head(self) -> BinaryIO | None:
+        """Send a file squeezed where there is such a copy beside it and the browser takes it; otherwise as it is."""
+        plain = Path(self.translate_path(self.path))
+        if plain.is_dir():
+            plain /= "index.html"
+        taken = _taken(self.headers.get("Accept-Encoding", ""))
+        for ending, encoding in squeeze.FORMATS.items():
+            copy = plain.with_name(f"{plain.name}.{ending}")
+            if encoding in taken and copy.is_file() and plain.is_file():
+                return self._send_squeezed(plain, copy, encoding)
+        return cast("BinaryIO | None", super().send_head())
+
+    def _send_squeezed(self, plain: Path, copy: Path, encoding: str) -> BinaryIO | None:
+        # One file's two forms are two things to a cache: each has a tag of its own.
+        tag = f'"{copy.stat().st_mtime_ns:x}-{copy.stat().st_size:x}-{encoding}"'
+        if self.headers.get("If-None-Match") == tag:
+            self.send_response(HTTPStatus.NOT_MODIFIED)
+            self.send_header("ETag", tag)
+            self.end_headers()
+            return None
+        self.send_response(HTTPStatus.OK)
+        self.send_header("Content-Type", self.guess_type(plain))
+        self.send_header("Content-Encoding", encoding)
+        self.send_header("Content-Length", str(copy.stat().st_size))
+        self.send_header("ETag", tag)
+        self.end_headers()
+        return copy.open("rb")
+
     def guess_type(self, path: str | os.PathLike[str]) -> str:
         return self.extensions_map.get(Path(path).suffix.lower(), self.extensions_map[""])
 
     def end_headers(self) -> None:
         self.send_header("Cache-Control", "no-cache")
+        self.send_header("Vary", "Accept-Encoding")
         self.send_header("X-Content-Type-Options", "nosniff")
         super().end_headers()
 
     def log_request(self, code: object = "-", size: object = "-") -> None:
         """Say nothing about what went well."""
+
+
+def _taken(header: str) -> set[str]:
+    """Return the encodings that a browser takes, by what it says of itself."""
+    wishes = (wish.strip().partition(";") for wish in header.lower().split(","))
+    return {name.strip() for name, _, weight in wishes if weight.replace(" ", "") not in ("q=0", "q=0.0", "q=0.00")}
 
 
 class SiteServer(ThreadingHTTPServer):
@@ -62,12 +100,14 @@ class SiteServer(ThreadingHTTPServer):
         """A browser that goes away in the middle of a file is nothing to report."""
 
 
-def open_server(folder: Path, port: int = PORT) -> SiteServer:
+def open_server(folder: Path, port: int = PORT, kind: type[SiteHandler] = SiteHandler) -> SiteServer:
     """Return a server for ``folder`` at ``port`` or the next free one; ``port`` 0 takes any free one.
+
+    ``kind`` handles the requests.
 
     Raises ``CannotGoOn`` when none of the next fifty is free.
     """
-    handler = functools.partial(SiteHandler, directory=str(folder))
+    handler = functools.partial(kind, directory=str(folder))
     for candidate in range(port, min(port + PORTS_TRIED, 65536)) if port else [0]:
         try:
             return SiteServer((HOST, candidate), handler)
@@ -82,9 +122,9 @@ def address(server: SiteServer) -> str:
 
 
 @contextlib.contextmanager
-def served(folder: Path) -> Iterator[str]:
-    """Serve ``folder`` at any free port while the block runs; gives the address."""
-    server = open_server(folder, 0)
+def served(folder: Path, kind: type[SiteHandler] = SiteHandler) -> Iterator[str]:
+    """Serve ``folder`` at any free port while the block runs; gives the address. ``kind`` handles the requests."""
+    server = open_server(folder, 0, kind)
     thread = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True)
     thread.start()
     try:

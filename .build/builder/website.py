@@ -16,7 +16,7 @@ import shutil
 import tempfile
 from pathlib import Path
 
-from builder import dress, environment, library, runtime, scripts
+from builder import dress, environment, library, runtime, scripts, squeeze
 from builder.house import (
     BUILDER,
     DIST,
@@ -122,7 +122,8 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
 def write_service_worker(folder: Path, version: str) -> None:
     """Write the service worker with every file of the site and its hash; the page itself is at the folder's address."""
     files = {}
-    for file in sorted(path for path in folder.rglob("*") if path.is_file() and path.name != WHOLE):
+    parts = (path for path in folder.rglob("*") if path.is_file() and not squeeze.is_squeezed(path))
+    for file in sorted(path for path in parts if path.name != WHOLE):
         name = file.relative_to(folder).as_posix()
         digest = base64.b64encode(hashlib.sha256(file.read_bytes()).digest()).decode()
         files["./" if name == "index.html" else name] = f"sha256-{digest}"

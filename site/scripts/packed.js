@@ -3,7 +3,7 @@
 const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 
 export const PACKED = ["worker", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "shell"];
-const SCRIPTS = ["worker", "pyodide.mjs", "pyodide.asm.mjs"]; // taken as they are: their text becomes an address
+const PLAIN = ["worker"]; // needed at once, so it isn't squeezed: its text becomes an address
 
 export function isSaved() {
   return document.getElementById("packed-worker") !== null;
@@ -11,7 +11,6 @@ export function isSaved() {
 
 export async function unpacked(name) {
   const bytes = decoded(document.getElementById(`packed-${name}`).textContent.trim());
-  if (SCRIPTS.includes(name)) return bytes.buffer;
   return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
 }
 
@@ -21,6 +20,16 @@ function decoded(text) {
   const bytes = new Uint8Array(letters.length);
   for (let place = 0; place < letters.length; place += 1) bytes[place] = letters.charCodeAt(place);
   return bytes;
+}
+
+// A packed script as an address that holds its own text.
+export async function packedAddress(name) {
+  return `data:text/javascript;base64,${await encoded(await unpacked(name))}`;
+}
+
+// Those that are plain, at once.
+export function plainAddress(name) {
+  return `data:text/javascript;base64,${document.getElementById(`packed-${name}`).textContent.trim()}`;
 }
 
 function encoded(bytes) {
@@ -38,7 +47,7 @@ async function part(name, file) {
   const response = await fetch(file);
   if (!response.ok) throw new Error(`${file}: ${response.status}`);
   const bytes = await response.arrayBuffer();
-  if (SCRIPTS.includes(name)) return encoded(bytes);
+  if (PLAIN.includes(name)) return encoded(bytes);
   const squeezed = new Blob([bytes]).stream().pipeThrough(new CompressionStream("gzip"));
   return encoded(await new Response(squeezed).arrayBuffer());
 }

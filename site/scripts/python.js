@@ -3,9 +3,10 @@
 // Asked by name with JSON text, it answers with JSON text; an answer that fails is a rejected promise. A worker that doesn't
 // answer any more is replaced and asked again, once; where no worker can be had, Python works on the page's own thread.
 
-import { isSaved, unpacked } from "./packed.js";
+import { isSaved, packedAddress, plainAddress, unpacked } from "./packed.js";
 
-const GIVEN = ["pyodide.asm.wasm", "library.zip"]; // to the worker of a saved page
+const GIVEN = ["pyodide.asm.wasm", "library.zip"]; // to the worker of a saved page, as are
+const GIVEN_SCRIPTS = ["pyodide.mjs", "pyodide.asm.mjs"];
 const PATIENCE_ANSWER = 30_000; // milliseconds, far beyond the longest job
 
 export function startPython({ ready, failed, lacked, replaced }) {
@@ -106,19 +107,20 @@ function newWorker(failed) {
 }
 
 function pythonScript() {
-  return isSaved() ? packedScript("worker") : new URL("./worker.js", import.meta.url).href;
+  return isSaved() ? plainAddress("worker") : new URL("./worker.js", import.meta.url).href;
 }
 
-function packedScript(name) {
-  return "data:text/javascript;base64," + document.getElementById(`packed-${name}`).textContent.trim();
-}
-
-function giveParts(port, failed) {
-  Promise.all(GIVEN.map(unpacked)).then((bytes) => {
+async function giveParts(port, failed) {
+  try {
+    const [bytes, addresses] = await Promise.all(
+      [GIVEN.map(unpacked), GIVEN_SCRIPTS.map(packedAddress)].map((parts) => Promise.all(parts)),
+    );
     const contents = Object.fromEntries(GIVEN.map((name, place) => [name, bytes[place]]));
-    const scripts = Object.fromEntries(["pyodide.mjs", "pyodide.asm.mjs"].map((name) => [name, packedScript(name)]));
+    const scripts = Object.fromEntries(GIVEN_SCRIPTS.map((name, place) => [name, addresses[place]]));
     port.postMessage({ contents, scripts }, bytes);
-  }, (reason) => failed(String(reason?.message ?? reason)));
+  } catch (reason) {
+    failed(String(reason?.message ?? reason));
+  }
 }
 
 // The worker's own script on the page's thread, with a port in the worker's place.

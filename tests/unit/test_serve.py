@@ -1,0 +1,97 @@
+"""The server: each file squeezed where the browser takes it, and never another file's bytes."""
+
+from __future__ import annotations
+
+import gzip
+import http.client
+from collections.abc import Iterator
+from contextlib import closing
+from pathlib import Path
+from urllib.parse import urlsplit
+
+import brotli
+import pytest
+
+from builder import serve, squeeze
+
+TEXT = b"<!doctype html>" + b"an arc on the ground " * 200
+
+
+@pytest.fixture(scope="module")
+def address(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+    folder = tmp_path_factory.mktemp("site")
+    for name in ("index.html", "page.js", "alone.js", "core.wasm"):
+        (folder / name).write_bytes(TEXT + name.encode())
+        if name != "alone.js":
+            (folder / f"{name}.br").write_bytes(brotli.compress(TEXT + name.encode()))
+            (folder / f"{name}.gz").write_bytes(gzip.compress(TEXT + name.encode()))
+    with serve.served(folder) as at:
+        yield at
+
+
+def get(address: str, path: str, **headers: str) -> tuple[int, dict[str, str], bytes]:
+    with closing(http.client.HTTPConnection(urlsplit(address).netloc, timeout=10)) as connection:
+        connection.request("GET", path, headers={name.replace("_", "-"): value for name, value in headers.items()})
+        with connection.getresponse() as response:
+            return response.status, {name.lower(): value for name, value in response.getheaders()}, response.read()
+
+
+OPEN = {"br": brotli.decompress, "gzip": gzip.decompress, None: bytes}
+
+
+@pytest.mark.parametrize(
+    ("wish", "encoding"),
+    [
+        ("gzip, deflate, br, zstd", "br"),
+        ("gzip", "gzip"),
+        ("br;q=0, gzip;q=0.5", "gzip"),
+        ("identity", None),
+        ("", None),
+        ("deflate", None),
+    ],
+)
+@pytest.mark.parametrize(
+    ("path", "kind"), [("/", "text/html"), ("/page.js", "text/javascript"), ("/core.wasm", "application/wasm")]
+)
+def test_a_file_is_squeezed_as_the_browser_takes_it(
+    address: str, wish: str, encoding: str, path: str, kind: str
+) -> None:
+    status, headers, body = get(address, path, Accept_Encoding=wish)
+    assert status == 200 and headers.get("content-encoding") == encoding
+    assert headers["content-type"].startswith(kind) and headers["vary"] == "Accept-Encoding"
+    assert int(headers["content-length"]) == len(body)
+    assert OPEN[encoding](body) == TEXT + (path.strip("/") or "index.html").encode()
+
+
+def test_a_file_without_a_squeezed_copy_is_sent_as_it_is(address: str) -> None:
+    status, headers, body = get(address, "/alone.js", Accept_Encoding="br")
+    assert (status, body) == (200, TEXT + b"alone.js") and "content-encoding" not in headers
+
+
+def test_what_a_browser_has_is_not_sent_again_and_the_two_forms_are_kept_apart(address: str) -> None:
+    tags = {wish: get(address, "/page.js", Accept_Encoding=wish)[1]["etag"] for wish in ("br", "gzip")}
+    assert tags["br"] != tags["gzip"]
+    status, headers, body = get(address, "/page.js", Accept_Encoding="br", If_None_Match=tags["br"])
+    assert (status, body) == (304, b"") and headers["etag"] == tags["br"]
+    assert get(address, "/page.js", Accept_Encoding="br", If_None_Match=tags["gzip"])[0] == 200
+
+
+def test_what_is_not_there_is_not_found(address: str) -> None:
+    assert get(address, "/nothing.js", Accept_Encoding="br")[0] == 404
+    assert get(address, "/../secrets", Accept_Encoding="br")[0] == 404
+
+
+def test_squeezed_copies_are_made_once_and_hold_the_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(squeeze, "CACHE", tmp_path / "cache")
+    site = tmp_path / "site"
+    site.mkdir()
+    (site / "page.js").write_bytes(TEXT)
+    (site / "small.js").write_bytes(b"1")
+    (site / "icon.png").write_bytes(TEXT)
+    squeeze.beside(site, best=False)
+    made = {file.name for file in site.iterdir()}
+    assert made == {"page.js", "page.js.br", "page.js.gz", "small.js", "icon.png"}
+    assert brotli.decompress((site / "page.js.br").read_bytes()) == TEXT
+    assert gzip.decompress((site / "page.js.gz").read_bytes()) == TEXT
+    monkeypatch.setattr(squeeze, "_squeeze", lambda jobs: pytest.fail("squeezed again"))
+    squeeze.beside(site, best=False)
