@@ -1,4 +1,4 @@
-"""Which browser the tests use: one on the machine, or one from Debian's packages where that may be."""
+"""Which browsers the tests use: those on the machine, or those from Debian's packages where that may be."""
 
 from __future__ import annotations
 
@@ -12,6 +12,10 @@ from builder.house import CannotGoOn, environment_with, tell
 VARIABLE = "BOWSTRING_BROWSER"
 NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
 DEBIAN_PACKAGES = ("chromium", "fonts-dejavu-core", "fonts-liberation")
+FIREFOX_NAMES = ("firefox-esr", "firefox")
+WEBKIT_PLACES = ("*/webkit2gtk-4.1/MiniBrowser", "*/webkit2gtk-4.0/MiniBrowser", "webkit2gtk-4.1/MiniBrowser")
+OTHER_PACKAGES = ("firefox-esr", "webkit2gtk-driver", "xvfb")
+"""What brings the other two engines; the page works in them too, and the tests hold that where they are found."""
 # A browser that tests one site has nothing to fetch, report or keep up to date elsewhere.
 ARGUMENTS = (
     "--disable-gpu",
@@ -44,6 +48,28 @@ def find() -> str | None:
             raise CannotGoOn(f"{VARIABLE} is {named!r}, which isn't a program here. Set it to a browser.")
         return program
     return next(filter(None, map(shutil.which, NAMES)), None)
+
+
+def find_firefox() -> str | None:
+    """Return Firefox's program, or None where there isn't one."""
+    return next(filter(None, map(shutil.which, FIREFOX_NAMES)), None)
+
+
+def find_webkit() -> str | None:
+    """Return the program of WebKit's small browser, or None where it, its driver or a screen in memory is missing."""
+    if not (shutil.which("WebKitWebDriver") and shutil.which("Xvfb")):
+        return None
+    lib = Path("/usr/lib")
+    return next((str(found) for place in WEBKIT_PLACES for found in sorted(lib.glob(place))), None)
+
+
+def ensure_others() -> None:
+    """Install the other engines where this user may; elsewhere their tests say that they are missing."""
+    if (find_firefox() and find_webkit()) or not _may_install():
+        return
+    tell(f"Installing more browsers for the tests: {' '.join(OTHER_PACKAGES)}")
+    if _apt_get("update"):
+        _apt_get("install", "-y", "--no-install-recommends", *OTHER_PACKAGES)
 
 
 def _may_install() -> bool:

@@ -25,8 +25,9 @@ def test(extra: Sequence[str], *, quick: bool) -> int:
     changes = {}
     if not quick:
         changes[browser.VARIABLE] = browser.ensure()
+        browser.ensure_others()
         website.build()
-    skipped = ["--ignore=tests/browser"] if quick else []
+    skipped = ["--ignore=tests/browser", "--ignore=tests/engines"] if quick else []
     # One test at a time to whoever is free: those of the browser take seconds, thousands of others none.
     words = ["pytest", "-n", PROCESSES, "--dist", "load", "--maxschedchunk", "1", *skipped, *extra]
     # The tests come last, so that their closing line closes the output; a failure before them still counts.

@@ -148,6 +148,7 @@ function show(result) {
   }
   root.dataset.sheet = result.sign;
   delete root.dataset.stale;
+  performance.mark("bowstring-sheet"); // for whoever measures
   at("unit-note").hidden = !result.unit_note;
   at("unit-note").firstElementChild.innerHTML = result.unit_note;
   if (!result.unit_note) unitBefore = null; // nothing hangs on the unit

@@ -1,0 +1,103 @@
+"""The page in every engine: served, without a network, linked to, and as one saved file. One set of scenarios."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from bowstring import answer, write_link
+from builder import serve
+from builder.drivers import ENGINES, Driver
+from builder.house import SITE
+from builder.website import SAVED
+
+SIGN = "return document.documentElement.dataset.stale === undefined ? document.documentElement.dataset.sheet : 'stale'"
+OFFLINE = "return document.documentElement.dataset.offline"
+TYPE = """
+  const field = document.getElementById(arguments[0]);
+  field.focus();
+  field.value = arguments[1];
+  field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+"""
+CHOOSE = "document.querySelector(`input[name='${arguments[0]}'][value='${arguments[1]}']`).click()"
+# Before anything of the page runs there is nothing to see: requests are listed by the browser itself.
+ASKED = "return performance.getEntriesByType('resource').map((one) => one.name)"
+JOB = {
+    "bowstring": 1,
+    "arc": {"radius": "62' 6\"", "chord": "41' 3\""},
+    "drawn_to": "face",
+    "side": "right",
+    "tolerance": "1/4 in",
+}
+
+
+@pytest.fixture(params=ENGINES)
+def driver(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Driver]:
+    make, find = ENGINES[request.param]
+    if not find():
+        told = f"{request.param} isn't on this machine: python3 build.py test installs it where it may"
+        if os.environ.get("CI"):
+            pytest.fail(told, pytrace=False)
+        pytest.skip(told)
+    running = make(tmp_path)
+    yield running
+    running.close()
+
+
+def do_the_job(driver: Driver) -> None:
+    """Type a job by hand and read its numbers off the sheet."""
+    driver.run("document.getElementById('clear').click()")
+    for name, text in (("arc-radius", "62' 6\""), ("arc-chord", "41' 3\""), ("tolerance", "1/4 in")):
+        driver.run(TYPE, name, text)
+    for name, value in (("drawn_to", "face"), ("side", "right")):
+        driver.run(CHOOSE, name, value)
+    driver.until(SIGN, "computed")
+    read_the_job(driver)
+
+
+def read_the_job(driver: Driver) -> None:
+    told = answer(JOB)
+    sheet = driver.run("return document.getElementById('sheet').textContent")
+    for row in told["halving"]:  # type: ignore[attr-defined]
+        assert row["sagitta_shown"] in sheet and row["half_chord_shown"] in sheet
+    assert told["arc_shown"]["arc_length"] in sheet  # type: ignore[index]
+
+
+def asks_nobody_else(driver: Driver, address: str) -> None:
+    strangers = [name for name in driver.run(ASKED) if not name.startswith((address, "data:", "blob:"))]
+    assert strangers == []
+
+
+def test_a_day_with_one_visit_and_then_no_network(driver: Driver) -> None:
+    with serve.served(SITE) as address:
+        driver.go(address)
+        driver.until(SIGN, "computed")
+        driver.run(TYPE, "arc-chord", "47 6")
+        driver.until(SIGN, "refused")
+        do_the_job(driver)
+        driver.until(OFFLINE, "ready")
+        asks_nobody_else(driver, address)
+    if driver.lasting:
+        driver.restart()
+    driver.go(address)  # nobody serves it any more
+    driver.until(SIGN, "computed")
+    if driver.lasting:
+        read_the_job(driver)
+    do_the_job(driver)
+    driver.run("location.hash = arguments[0]", write_link({**JOB, "title": "Somebody else"}))
+    driver.until("return document.getElementById('offer').hidden", False)  # asked first: work stands there
+    driver.run("document.getElementById('offer-open').click()")
+    driver.until("return document.querySelector('#sheet h2').textContent", "Somebody else")
+    driver.until(SIGN, "computed")
+    read_the_job(driver)
+
+
+def test_the_saved_page_from_a_disk(driver: Driver) -> None:
+    driver.go(SAVED.as_uri())
+    driver.until(SIGN, "computed")
+    do_the_job(driver)
+    asks_nobody_else(driver, "file:")
+    driver.until(OFFLINE, "ready")
