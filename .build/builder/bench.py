@@ -1,45 +1,38 @@
 """Times the package and the page, and weighs the site: a table on standard output and in ``dist/bench.md``.
 
-Runs in the project's environment (``python3 build.py bench``). Every time is the median of five.
+Runs in the project's environment (``python3 build.py bench``). What is compared was measured in one run, turn by turn;
+the table has medians, and ratios to the bare runtime: ``loadPyodide()`` of the same version and ``1 + 1``.
 """
 
 from __future__ import annotations
 
 import functools
+import math
 import platform
 import statistics
 import sys
 import time
-from collections.abc import Callable
-
-import brotli
-from playwright.sync_api import Browser, sync_playwright
+from collections.abc import Callable, Sequence
 
 from bowstring import answer
-from builder import browser, runtime, serve
-from builder.house import DIST, SITE
+from builder import runtime, squeeze
+from builder.drivers import ENGINES
+from builder.house import DIST, SITE, tell
+from builder.timing import Times, bare_pages, one_round
+from builder.website import SAVED
 
 TIMES = 5
 LEVELS = range(3, 11)
 JOB = {"bowstring": 1, "arc": {"chord": "132 ft", "sagitta": "24 ft"}, "tolerance": "1/4 in"}
-PATIENCE = 60_000  # milliseconds
-
-# Notes when the page's own sign says that the sheet on screen is Python's answer.
-WATCH = """
-new MutationObserver((changes, observer) => {
-  if (document.documentElement?.dataset.sheet !== "computed") return;
-  window.computedAt = performance.now();
-  observer.disconnect();
-}).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-sheet"] });
-"""
-BARE = """
-async (folder) => {
-  const start = performance.now();
-  const { loadPyodide } = await import(folder + "pyodide.mjs");
-  (await loadPyodide({ indexURL: folder })).runPython("1 + 1");
-  return performance.now() - start;
+ROWS = {
+    "bare": "bare runtime, `1 + 1`",
+    "stock": "stock runtime, svgwrite, a first drawing",
+    "painted": "the page's first visit: something is on screen",
+    "first": "first visit to the first computed sheet",
+    "repeat": "repeat visit",
+    "offline": "repeat visit, no network",
+    "saved": "saved page from a disk",
 }
-"""
 
 
 def median(measure: Callable[[], float]) -> float:
@@ -54,79 +47,75 @@ def answer_time(levels: int) -> float:
     return (time.perf_counter() - start) * 1000
 
 
-def bare_time(chromium: Browser, address: str) -> float:
-    """Return the milliseconds of loading the runtime alone from its own folder, in an empty page, nothing cached."""
-    context = chromium.new_context()
-    try:
-        page = context.new_page()
-        page.set_default_timeout(PATIENCE)
-        page.route("**/empty", lambda route: route.fulfill(content_type="text/html", body="<!doctype html>"))
-        page.goto(f"{address}empty")
-        return float(page.evaluate(BARE, address))
-    finally:
-        context.close()
-
-
-def page_time(chromium: Browser, address: str) -> float:
-    """Return the milliseconds from the page's start to the computed sheet, nothing cached."""
-    context = chromium.new_context()
-    try:
-        page = context.new_page()
-        page.set_default_timeout(PATIENCE)
-        page.add_init_script(WATCH)
-        page.goto(address)
-        page.wait_for_selector('html[data-sheet="computed"]', state="attached")
-        return float(page.evaluate("window.computedAt"))
-    finally:
-        context.close()
-
-
-def time_rows() -> list[str]:
-    """Return the table's rows of times."""
-    rows = []
-    for levels in LEVELS:
-        taken = median(functools.partial(answer_time, levels))
-        rows.append(f"| answer, {levels} levels | {taken:.2f} ms |")
-    bare_site = serve.served(runtime.pyodide())  # the site has no stock library's list, and its own in other places
-    with serve.served(SITE) as address, bare_site as bare_address, sync_playwright() as playwright:
-        chromium = playwright.chromium.launch(executable_path=browser.ensure(), args=browser.arguments())
-        bare = median(lambda: bare_time(chromium, bare_address))
-        whole = median(lambda: page_time(chromium, address))
-        version = chromium.version
-        chromium.close()
-    return [
-        *rows,
-        f"| bare runtime, Chromium {version} | {bare:.0f} ms |",
-        f"| page to computed sheet, Chromium {version} | {whole:.0f} ms ({whole / bare:.2f} of bare) |",
+def answer_rows() -> list[str]:
+    """Return how the time of an answer grows with its stakes."""
+    taken = {levels: median(functools.partial(answer_time, levels)) for levels in LEVELS}
+    rows = [
+        f"| {levels} levels, {2**levels - 1} stakes | {milliseconds:.1f} ms | {milliseconds / (2**levels - 1):.3f} ms |"
+        for levels, milliseconds in taken.items()
     ]
+    growth = (taken[10] / 1023) / (taken[6] / 63)
+    return [*rows, f"| time per stake at 1023 stakes over that at 63 | | {growth:.2f} |"]
+
+
+def measured(rounds: int) -> dict[str, Times]:
+    """Return the times of every engine that is on this machine."""
+    found = {name: make for name, (make, find) in ENGINES.items() if find()}
+    times = {name: Times() for name in found}
+    with bare_pages() as bare:
+        for number in range(rounds):
+            for name, make in found.items():
+                tell(f"round {number + 1} of {rounds}: {name}")
+                one_round(times[name], make, bare)
+    return times
+
+
+def percentile(values: Sequence[float], percent: float) -> float:
+    """Return the value below which so many percent of the values lie, by nearest rank."""
+    ordered = sorted(values)
+    return ordered[max(0, math.ceil(percent / 100 * len(ordered)) - 1)]
+
+
+def engine_rows(times: Times) -> list[str]:
+    """Return an engine's rows: medians, ratios to the bare runtime, and what a keystroke takes."""
+    bare = statistics.median(times.rows["bare"])
+    rows = []
+    for what, told in ROWS.items():
+        if what in times.rows:
+            taken = statistics.median(times.rows[what])
+            rows.append(f"| {told} | {taken:.0f} ms | {taken / bare:.2f} |")
+    middle, slow = statistics.median(times.keystrokes), percentile(times.keystrokes, 95)
+    rows.append(f"| keystroke to redrawn sheet, median; 95 of 100 within | {middle:.0f} ms; {slow:.0f} ms | |")
+    if times.long_tasks:
+        count, longest = len(times.long_tasks), max(times.long_tasks)
+        rows.append(f"| tasks over 50 ms on the page's own thread; the longest | {count}; {longest:.0f} ms | |")
+    return rows
 
 
 def size_rows() -> list[str]:
-    """Return the table's rows of sizes, each file of the site and the whole."""
-    rows, total, total_packed = [], 0, 0
-    for file in sorted(file for file in SITE.rglob("*") if file.is_file()):
-        content = file.read_bytes()
-        size, packed = len(content), len(brotli.compress(content, quality=9))
-        total, total_packed = total + size, total_packed + packed
-        rows.append(f"| {file.relative_to(SITE).as_posix()} | {size:,} | {packed:,} |")
-    return [*rows, f"| all | {total:,} | {total_packed:,} |"]
+    """Return the sizes of the site's files, as they are and as well squeezed as they stand there."""
+    rows = []
+    for file in squeeze.worth_it(SITE):
+        copy = file.with_name(f"{file.name}.br")
+        squeezed = f"{copy.stat().st_size:,}" if copy.is_file() else ""
+        rows.append(f"| {file.relative_to(SITE).as_posix()} | {file.stat().st_size:,} | {squeezed} |")
+    return [*rows, f"| {SAVED.name} (saved page) | {SAVED.stat().st_size:,} | |"]
+
+
+def report(rounds: int = TIMES) -> str:
+    """Return the whole report as Markdown."""
+    head = f"Python {platform.python_version()}, {platform.machine()}; medians of {rounds}; pyodide {runtime.PYODIDE}."
+    lines = [head]
+    for name, times in measured(rounds).items():
+        lines += ["", f"| {name} {times.version} | time | of bare |", "| --- | ---: | ---: |", *engine_rows(times)]
+    lines += ["", "| one answer, this machine's Python | time | per stake |", "| --- | ---: | ---: |", *answer_rows()]
+    lines += ["", "| file | bytes | brotli |", "| --- | ---: | ---: |", *size_rows()]
+    return "\n".join(lines)
 
 
 def main() -> int:
     """Measure, print and write the tables."""
-    table = "\n".join(
-        [
-            f"Python {platform.python_version()}, {platform.machine()}; medians of {TIMES}.",
-            "",
-            "| what | time |",
-            "| --- | ---: |",
-            *time_rows(),
-            "",
-            "| file | bytes | bytes, brotli 9 |",
-            "| --- | ---: | ---: |",
-            *size_rows(),
-        ]
-    )
+    table = report()
     print(table)
     (DIST / "bench.md").write_text(table + "\n", "utf-8")
     return 0

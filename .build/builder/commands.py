@@ -25,7 +25,7 @@ def _parser() -> argparse.ArgumentParser:
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
     commands.add_parser("library", help="list anew, in .build/library.txt, the modules that the page's Python imports")
-    commands.add_parser("bench", help="time the package and the page; a table, also in dist/bench.md")
+    commands.add_parser("bench", help="time the package and the page in every engine; tables, also in dist/bench.md")
     commands.add_parser("clean", help="remove everything that these commands made")
     return parser
 
@@ -46,7 +46,7 @@ def _clean() -> None:
 
 def _bench() -> int:
     environment.ensure("build", "test")
-    website.build()
+    squeeze.beside(website.build(), best=True)
     command = [environment.python(), BUILDER / "bench.py"]
     return run_in_sight(command, PYTHONPATH=os.pathsep.join([str(PACKAGES), str(LOCKS)]))
 

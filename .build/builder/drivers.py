@@ -54,6 +54,14 @@ class Driver(ABC):
         self.close()
         self.start()
 
+    def until_some(self, script: str, *values: Any) -> Any:
+        """Wait until a script returns something, and return that."""
+        end = time.monotonic() + PATIENCE
+        while (found := self.run(script, *values)) is None:
+            assert time.monotonic() < end, f"{script}: nothing"
+            time.sleep(PAUSE)
+        return found
+
     def until(self, script: str, wanted: Any) -> None:
         """Wait until a script returns what is wanted; raises ``AssertionError`` with what it returned at last."""
         end = time.monotonic() + PATIENCE

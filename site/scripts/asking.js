@@ -1,6 +1,6 @@
 // Asks Python for the sheet of what is typed: only the newest edition of the form is ever shown.
 
-const DELAY = 120; // milliseconds without a keystroke before Python is asked
+const QUIET = 500; // milliseconds without a keystroke before somebody is told that a half typed number is none
 const PATIENCE = 60_000; // milliseconds before the page says that something takes too long
 
 export function asking({ question, shown, waiting, fault, slow }) {
@@ -8,6 +8,7 @@ export function asking({ question, shown, waiting, fault, slow }) {
   let busy = false;
   let ask = null;
   let delay = 0;
+  let touched = 0; // when the form last changed
   let patience = 0;
 
   function wait(kind) {
@@ -22,7 +23,7 @@ export function asking({ question, shown, waiting, fault, slow }) {
     wait("slow");
     try {
       const result = await ask("sheet", question());
-      if (asked === edition) shown(result);
+      if (asked === edition) tell(result, asked);
     } catch (reason) {
       if (asked === edition) fault(reason.message);
     } finally {
@@ -35,6 +36,12 @@ export function asking({ question, shown, waiting, fault, slow }) {
     }
   }
 
+  function tell(result, asked) {
+    const left = result.sign === "refused" && touched ? touched + QUIET - performance.now() : 0;
+    if (left <= 0) return shown(result);
+    setTimeout(() => asked === edition && shown(result), left);
+  }
+
   wait("slow_start");
   return {
     begin(python) {
@@ -45,8 +52,9 @@ export function asking({ question, shown, waiting, fault, slow }) {
     stop: () => clearTimeout(patience),
     changed() {
       edition += 1;
+      touched = performance.now();
       clearTimeout(delay);
-      delay = setTimeout(now, DELAY);
+      delay = setTimeout(now); // several changes in one go are one question
     },
   };
 }

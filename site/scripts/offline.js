@@ -32,8 +32,8 @@ export async function workOffline(root, { told, offered }) {
       if (waited.state === "redundant") told("failed");
     });
   }
-  await workers.ready;
-  if (!(await whole(registration.active))) return told("failed");
+  const { active } = await workers.ready; // not always the one that was asked for: a device's data can be cleared meanwhile
+  if (!active || !(await whole(active))) return told("failed");
   root.dataset.offline = "ready";
   told("ready");
 }

@@ -15,6 +15,8 @@ import { startPython } from "./python.js";
 
 const LINK = /^#?b[0-9]/; // what a job's link begins with; other fragments are places on this page
 
+const SPOKEN_AFTER = 700; // milliseconds: nobody wants to hear of each keystroke
+
 const root = document.documentElement;
 const sheet = at("sheet");
 const words = JSON.parse(at("words").textContent);
@@ -49,9 +51,11 @@ function trouble(kind, told = "") {
   if (kind) status("failed");
 }
 
+let announcing = 0;
 function announce(text) {
+  clearTimeout(announcing);
   at("live").textContent = "";
-  requestAnimationFrame(() => (at("live").textContent = text));
+  announcing = setTimeout(() => (at("live").textContent = text), SPOKEN_AFTER);
 }
 
 function kept() {

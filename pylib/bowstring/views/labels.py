@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cache, cached_property
 from itertools import pairwise
@@ -160,10 +160,15 @@ def _at(label: Label, spot: Point, angle: int, reach: float) -> Placed:
     return Placed(label, (middle[0], middle[1] - high + ASCENT * size), box, leader)
 
 
-def _cells(box: Box) -> Iterable[tuple[int, int]]:
-    for column in range(math.floor(box.left / _CELL), math.floor(box.right / _CELL) + 1):
-        for row in range(math.floor(box.top / _CELL), math.floor(box.bottom / _CELL) + 1):
-            yield column, row
+def _cells(box: Box) -> list[tuple[int, int]]:
+    return _cells_of(box.left, box.top, box.right, box.bottom)
+
+
+def _cells_of(left: float, top: float, right: float, bottom: float) -> list[tuple[int, int]]:
+    # Asked some thousand times for a sheet: most often there is one row or one column.
+    columns = range(math.floor(left / _CELL), math.floor(right / _CELL) + 1)
+    rows = range(math.floor(top / _CELL), math.floor(bottom / _CELL) + 1)
+    return [(column, row) for column in columns for row in rows]
 
 
 def _along(segment: Segment) -> set[tuple[int, int]]:
@@ -171,11 +176,14 @@ def _along(segment: Segment) -> set[tuple[int, int]]:
     (x, y), (x2, y2) = segment
     pieces = max(1, math.ceil(math.dist(*segment) / _CELL))
     cells: set[tuple[int, int]] = set()
-    for piece in range(pieces):
-        start, end = piece / pieces, (piece + 1) / pieces
-        xs = sorted((x + (x2 - x) * start, x + (x2 - x) * end))
-        ys = sorted((y + (y2 - y) * start, y + (y2 - y) * end))
-        cells.update(_cells(Box(xs[0], ys[0], xs[1], ys[1])))
+    across, down = x, y
+    for piece in range(1, pieces + 1):
+        end = piece / pieces
+        right, bottom = x + (x2 - x) * end, y + (y2 - y) * end
+        left, right_most = (across, right) if across < right else (right, across)
+        top, low = (down, bottom) if down < bottom else (bottom, down)
+        cells.update(_cells_of(left, top, right_most, low))
+        across, down = right, bottom
     return cells
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from html import escape
 
 NUMBER = re.compile(
@@ -11,6 +12,7 @@ NUMBER = re.compile(
 )
 
 
+@lru_cache(4096)  # a sheet that is made anew at each keystroke says most of it again
 def marked(text: str) -> str:
     """Return a text as HTML, its lengths and angles each on one line.
 

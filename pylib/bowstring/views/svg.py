@@ -67,6 +67,13 @@ STYLE = (
 )
 """The style block of every drawing, one fixed text (so that a page's policy can allow it by its hash)."""
 
+_BLANKS = re.compile(r"[\t\n\r ]+")
+_TURNING = "\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069"
+_BREAKING = "\u2028\u2029"
+_LAST_OF_PLANES = "".join(chr(plane << 16 | end) for plane in range(17) for end in (0xFFFE, 0xFFFF))
+_NO_CHARACTERS = f"\ud800-\udfff\ufdd0-\ufdef{_LAST_OF_PLANES}"
+_UNSEEN = re.compile(f"[\x00-\x1f\x7f-\x9f{_TURNING}{_BREAKING}{_NO_CHARACTERS}]")
+
 _CLASSES = frozenset(re.findall(r"\.bd-([a-z-]+)", STYLE))
 
 
@@ -90,29 +97,12 @@ def visible(text: str) -> str:
     Characters that turn the reading direction (they could swap the digits of a number), and those XML
     forbids, become U+FFFD.
     """
-    shown = []
-    for character in re.sub(r"[\t\n\r ]+", " ", text):
-        code = ord(character)
-        if code < 0x20:
-            shown.append(chr(0x2400 + code))
-        elif code == 0x7F:
-            shown.append("\u2421")
-        elif _forbidden(code):
-            shown.append("\ufffd")
-        else:
-            shown.append(character)
-    return "".join(shown)
+    return _UNSEEN.sub(_picture, _BLANKS.sub(" ", text))
 
 
-def _forbidden(code: int) -> bool:
-    turning = 0x202A <= code <= 0x202E or 0x2066 <= code <= 0x2069 or code in (0x200E, 0x200F, 0x061C)
-    broken = (
-        0x80 <= code <= 0x9F
-        or 0xD800 <= code <= 0xDFFF
-        or 0xFDD0 <= code <= 0xFDEF
-        or code & 0xFFFE == 0xFFFE
-    )
-    return turning or broken or code in (0x2028, 0x2029)
+def _picture(found: re.Match[str]) -> str:
+    code = ord(found[0])
+    return chr(0x2400 + code) if code < 0x20 else "\u2421" if code == 0x7F else "\ufffd"
 
 
 class Drawing:
