@@ -5,6 +5,7 @@ Chromium is driven by Playwright; Firefox by its own remote protocol; WebKit by 
 
 from __future__ import annotations
 
+import atexit
 import os
 import shutil
 import socket
@@ -12,11 +13,15 @@ import subprocess
 import time
 from abc import ABC, abstractmethod
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from builder import browser
 from builder.marionette import Marionette
+
+if TYPE_CHECKING:
+    from playwright.sync_api import Playwright
 
 PATIENCE = 60.0  # seconds
 PAUSE = 0.05
@@ -70,12 +75,20 @@ class Driver(ABC):
             time.sleep(PAUSE)
 
 
+@cache
+def playwright_here() -> Playwright:
+    """Return the one Playwright of this process: it can't have two."""
+    from playwright.sync_api import sync_playwright
+
+    manager = sync_playwright()
+    running = manager.start()
+    atexit.register(running.stop)
+    return running
+
+
 class Chromium(Driver):
     def start(self) -> None:
-        from playwright.sync_api import sync_playwright
-
-        self.playwright = sync_playwright().start()
-        self.context = self.playwright.chromium.launch_persistent_context(
+        self.context = playwright_here().chromium.launch_persistent_context(
             str(self.folder / "profile"),
             executable_path=browser.find(),
             args=browser.arguments(),
@@ -85,7 +98,6 @@ class Chromium(Driver):
 
     def close(self) -> None:
         self.context.close()
-        self.playwright.stop()
 
     def go(self, address: str) -> None:
         self.page.goto(address)

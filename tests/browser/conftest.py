@@ -11,9 +11,10 @@ from contextlib import ExitStack, suppress
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Error, Page, Playwright, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Error, Page
 
 from builder import browser, serve
+from builder.drivers import playwright_here
 from builder.house import SITE
 
 # Python has to start in the page on a machine that runs other tests at the same time.
@@ -46,15 +47,9 @@ def program() -> str:
 
 
 @pytest.fixture(scope="session")
-def playwright_here() -> Iterator[Playwright]:
-    with sync_playwright() as playwright:
-        yield playwright
-
-
-@pytest.fixture(scope="session")
-def chromium(playwright_here: Playwright, program: str) -> Iterator[Browser]:
+def chromium(program: str) -> Iterator[Browser]:
     """A running Chromium."""
-    running = playwright_here.chromium.launch(executable_path=program, args=ARGUMENTS)
+    running = playwright_here().chromium.launch(executable_path=program, args=ARGUMENTS)
     yield running
     running.close()
 
@@ -130,13 +125,13 @@ def open_page(
 
 @pytest.fixture
 def profile(
-    playwright_here: Playwright, program: str, watched: Callable[[BrowserContext, str], None], tmp_path: Path
+    program: str, watched: Callable[[BrowserContext, str], None], tmp_path: Path
 ) -> Iterator[Callable[..., BrowserContext]]:
     """Starts a browser with a profile that lasts: ``profile(name, allowed)``; again after closing it is a restart."""
     with ExitStack() as stack:
 
         def started(name: str, allowed: str, **options: object) -> BrowserContext:
-            context = playwright_here.chromium.launch_persistent_context(
+            context = playwright_here().chromium.launch_persistent_context(
                 str(tmp_path / name), executable_path=program, args=ARGUMENTS, **options
             )
             stack.callback(_closed, context)

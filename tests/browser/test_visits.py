@@ -7,8 +7,7 @@ from collections import Counter
 from collections.abc import Callable
 from pathlib import Path
 
-import pytest
-from playwright.sync_api import BrowserContext, expect
+from playwright.sync_api import BrowserContext, Page, expect
 
 from bowstring.words import say
 from builder import serve
@@ -80,22 +79,26 @@ def test_a_network_that_dies_at_any_file_of_the_first_visit_leaves_nothing_half_
     faults.clear()
 
 
-@pytest.mark.parametrize("day", ["1970-01-02", "2106-02-08"])
-def test_a_wrong_clock_changes_nothing(open_page: Callable[..., object], day: str) -> None:
-    page = open_page(before_goto=lambda context: context.clock.set_system_time(f"{day}T12:00:00Z"))
+def test_a_wrong_clock_changes_nothing(open_page: Callable[..., Page]) -> None:
+    page = open_page(before_goto=lambda context: context.clock.set_system_time("1970-01-02T12:00:00Z"))
     wait_for(page, "computed")
     type_in(page, "arc-chord", "41 ft")
     wait_for(page, "computed")
+    page.locator("#desk").evaluate("fold => fold.open = true")
+    expect(page.locator("#job-list li")).to_contain_text("1970")
+    page.context.clock.set_system_time("2106-02-08T12:00:00Z")  # a day after the last that 32 bits can count
     page.reload()
     wait_for(page, "computed")
     assert page.locator("#arc-chord").input_value() == "41 ft"
+    type_in(page, "arc-chord", "42 ft")
+    wait_for(page, "computed")
     page.locator("#desk").evaluate("fold => fold.open = true")
     expect(page.locator("#job-list li")).to_have_count(1)
-    expect(page.locator("#job-list li")).to_contain_text(day[:4])
+    expect(page.locator("#job-list li")).to_contain_text("2106")
 
 
 def test_a_file_that_is_no_job_for_its_size_or_its_version_is_refused_at_once(
-    open_page: Callable[..., object], tmp_path: Path
+    open_page: Callable[..., Page], tmp_path: Path
 ) -> None:
     page = open_page()
     wait_for(page, "computed")

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-import pytest
 from playwright.sync_api import Page, expect
 
 from bowstring.words import say
@@ -100,9 +99,8 @@ def test_signs_of_feet_and_inches_are_at_hand_on_a_phone(phone: Page) -> None:
     expect(keys).to_be_hidden()
 
 
-@pytest.mark.parametrize("width", [360, 1280])
-def test_each_way_to_a_part_ends_at_it(open_page: Callable[..., Page], width: int) -> None:
-    page = open_page(width, 740)
+def test_each_way_to_a_part_ends_at_it(open_page: Callable[..., Page]) -> None:
+    page = open_page(360, 740)
     wait_for(page, "computed")
     ways = page.locator("#sheet-contents a")
     for number in range(ways.count()):
