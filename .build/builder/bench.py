@@ -21,7 +21,7 @@ from builder.house import DIST, SITE, tell
 from builder.timing import Times, bare_pages, one_round
 from builder.website import SAVED
 
-TIMES = 5
+TIMES = 5  # each answer
 LEVELS = range(3, 11)
 JOB = {"bowstring": 1, "arc": {"chord": "132 ft", "sagitta": "24 ft"}, "tolerance": "1/4 in"}
 ROWS = {
@@ -102,8 +102,8 @@ def size_rows() -> list[str]:
     return [*rows, f"| {SAVED.name} (saved page) | {SAVED.stat().st_size:,} | |"]
 
 
-def report(rounds: int = TIMES) -> str:
-    """Return the whole report as Markdown."""
+def report(rounds: int) -> str:
+    """Return the whole report as Markdown; ``rounds``: how often each thing is measured in each engine."""
     head = f"Python {platform.python_version()}, {platform.machine()}; medians of {rounds}; pyodide {runtime.PYODIDE}."
     lines = [head]
     for name, times in measured(rounds).items():
@@ -115,7 +115,7 @@ def report(rounds: int = TIMES) -> str:
 
 def main() -> int:
     """Measure, print and write the tables."""
-    table = report()
+    table = report(int(sys.argv[1]))
     print(table)
     (DIST / "bench.md").write_text(table + "\n", "utf-8")
     return 0

@@ -25,7 +25,8 @@ def _parser() -> argparse.ArgumentParser:
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
     commands.add_parser("library", help="list anew, in .build/library.txt, the modules that the page's Python imports")
-    commands.add_parser("bench", help="time the package and the page in every engine; tables, also in dist/bench.md")
+    timing = commands.add_parser("bench", help="time the package and the page in every engine; also in dist/bench.md")
+    timing.add_argument("--rounds", type=int, default=5, help="how often each is measured (default %(default)s)")
     commands.add_parser("clean", help="remove everything that these commands made")
     return parser
 
@@ -44,10 +45,10 @@ def _clean() -> None:
             shutil.rmtree(folder)
 
 
-def _bench() -> int:
+def _bench(rounds: int) -> int:
     environment.ensure("build", "test")
     squeeze.beside(website.build(), best=True)
-    command = [environment.python(), BUILDER / "bench.py"]
+    command = [environment.python(), BUILDER / "bench.py", str(rounds)]
     return run_in_sight(command, PYTHONPATH=os.pathsep.join([str(PACKAGES), str(LOCKS)]))
 
 
@@ -70,7 +71,7 @@ def main(words: Sequence[str]) -> int:
             case "library":
                 print(library.trace().relative_to(ROOT).as_posix())
             case "bench":
-                return _bench()
+                return _bench(asked.rounds)
             case "clean":
                 _clean()
     except CannotGoOn as reason:

@@ -22,12 +22,7 @@ function decoded(text) {
   return bytes;
 }
 
-// A packed script as an address that holds its own text.
-export async function packedAddress(name) {
-  return `data:text/javascript;base64,${await encoded(await unpacked(name))}`;
-}
-
-// Those that are plain, at once.
+// The address of a plain script, which holds its text.
 export function plainAddress(name) {
   return `data:text/javascript;base64,${document.getElementById(`packed-${name}`).textContent.trim()}`;
 }

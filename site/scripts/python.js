@@ -3,9 +3,10 @@
 // Asked by name with JSON text, it answers with JSON text; an answer that fails is a rejected promise. A worker that doesn't
 // answer any more is replaced and asked again, once; where no worker can be had, Python works on the page's own thread.
 
-import { isSaved, packedAddress, plainAddress, unpacked } from "./packed.js";
+import { isSaved, plainAddress, unpacked } from "./packed.js";
 
-const GIVEN = ["pyodide.asm.wasm", "library.zip"]; // to the worker of a saved page, as are
+// What the worker of a saved page is given.
+const GIVEN = ["pyodide.asm.wasm", "library.zip"];
 const GIVEN_SCRIPTS = ["pyodide.mjs", "pyodide.asm.mjs"];
 const PATIENCE_ANSWER = 30_000; // milliseconds, far beyond the longest job
 
@@ -112,12 +113,9 @@ function pythonScript() {
 
 async function giveParts(port, failed) {
   try {
-    const [bytes, addresses] = await Promise.all(
-      [GIVEN.map(unpacked), GIVEN_SCRIPTS.map(packedAddress)].map((parts) => Promise.all(parts)),
-    );
-    const contents = Object.fromEntries(GIVEN.map((name, place) => [name, bytes[place]]));
-    const scripts = Object.fromEntries(GIVEN_SCRIPTS.map((name, place) => [name, addresses[place]]));
-    port.postMessage({ contents, scripts }, bytes);
+    const bytes = await Promise.all([...GIVEN, ...GIVEN_SCRIPTS].map(unpacked));
+    const named = (names, from) => Object.fromEntries(names.map((name, place) => [name, bytes[from + place]]));
+    port.postMessage({ contents: named(GIVEN, 0), scripts: named(GIVEN_SCRIPTS, GIVEN.length) }, bytes);
   } catch (reason) {
     failed(String(reason?.message ?? reason));
   }

@@ -28,10 +28,11 @@ async function fetched(path) {
 
 // A server that gives the runtime under a wrong type would have it refused, or the start hang.
 function rightlyTyped(response, name) {
-  const type = TYPES[name.split(".").pop()];
-  if (response.headers.get("content-type") === type) return response;
-  return new Response(response.body, { headers: { "content-type": type } });
+  return response.headers.get("content-type") === typeOf(name) ? response : typed(response.body, name);
 }
+
+const typeOf = (name) => TYPES[name.split(".").pop()];
+const typed = (body, name) => new Response(body, { headers: { "content-type": typeOf(name) } });
 
 // What the runtime asks for is on its way before it asks.
 async function served() {
@@ -43,18 +44,39 @@ async function served() {
   return { loadPyodide, createPyodideModule: (await runtime).default, files };
 }
 
-// In a saved page nothing can be fetched: the page gives every byte, and scripts as addresses that hold their own text.
+// In a saved page nothing can be fetched: the page gives every byte.
 async function given() {
   const { contents, scripts } = await packed;
   const files = {};
-  for (const [name, bytes] of Object.entries(contents)) files[name] = rightlyTyped(new Response(bytes), name);
+  for (const [name, bytes] of Object.entries(contents)) files[name] = typed(bytes, name); // bytes: of a stream Firefox compiles slowly
   const { loadPyodide } = await brought(scripts["pyodide.mjs"]);
   const { default: createPyodideModule } = await brought(scripts["pyodide.asm.mjs"]);
   return { loadPyodide, createPyodideModule, files };
 }
 
-// Import a script that is its own address. On a page's own thread the policy lets in only a script element that was made.
-async function brought(address) {
+// Import a script of which there are only the bytes: by a short address where that is allowed, otherwise by one that holds
+// the text. Each fault that the runtime meets on its way carries its script's address, and a long one costs seconds.
+async function brought(bytes) {
+  const short = URL.createObjectURL(new Blob([bytes], { type: "text/javascript" }));
+  try {
+    return await imported(short);
+  } catch {
+    return await imported(longAddress(bytes));
+  } finally {
+    URL.revokeObjectURL(short);
+  }
+}
+
+// By hand: a worker of such a page may be refused its own blobs, as WebKit does.
+function longAddress(bytes) {
+  const signs = new Uint8Array(bytes);
+  let text = "";
+  for (let at = 0; at < signs.length; at += 8192) text += String.fromCharCode(...signs.subarray(at, at + 8192));
+  return `data:text/javascript;base64,${btoa(text)}`;
+}
+
+// On a page's own thread the policy lets in only a script element that was made.
+async function imported(address) {
   if (WORKER) return import(address);
   const text = `import * as all from ${JSON.stringify(address)}; globalThis.bowstringBrought = all;`;
   await new Promise((resolve, reject) => {
