@@ -33,7 +33,7 @@ def test_a_worker_that_never_answers_is_replaced_and_the_work_goes_on(open_page:
     page.wait_for_selector("html[data-stale]")
     page.wait_for_timeout(500)  # asked by now
     assert sign(page) != "computed"
-    page.clock.fast_forward(31_000)
+    page.clock.fast_forward(46_000)
     wait_for(page, "computed")
     assert page.evaluate("workers.length") == 2
     expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
@@ -51,10 +51,10 @@ def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_
     page.evaluate("window.Worker.prototype.postMessage = () => { window.askedInVain = true; }")
     type_in(page, "arc-chord", "41 ft")
     page.wait_for_timeout(500)
-    page.clock.fast_forward(31_000)
+    page.clock.fast_forward(46_000)
     while not page.evaluate("window.askedInVain"):  # the second worker has come up
         page.wait_for_timeout(50)
-    page.clock.fast_forward(31_000)
+    page.clock.fast_forward(46_000)
     expect(page.locator("#trouble")).to_contain_text(say("page.trouble_fault"), timeout=PATIENCE)
     assert page.locator("#arc-chord").input_value() == "41 ft"
 
