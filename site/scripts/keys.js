@@ -7,6 +7,7 @@ const TOUCHED = matchMedia("(pointer: coarse)").matches;
 export function signKeys(row, isDecimal) {
   const takesSigns = (field) => field.matches?.("input[data-keys]") && !isDecimal();
   let field = null;
+  let decimal = null; // whether the unit was one of decimals when the keyboards were last chosen
 
   function put(sign) {
     field.focus({ preventScroll: true });
@@ -41,9 +42,12 @@ export function signKeys(row, isDecimal) {
 
   return {
     // Number keys come up where every sign that they lack is at hand.
+    // Only when the unit has changed: called at each keystroke, it would take back the letters that somebody asked for.
     unit() {
-      for (const input of form.querySelectorAll("[data-keys]")) input.inputMode = TOUCHED || isDecimal() ? "decimal" : "";
-      if (isDecimal()) row.hidden = true;
+      if (isDecimal() === decimal) return;
+      decimal = isDecimal();
+      for (const input of form.querySelectorAll("[data-keys]")) input.inputMode = TOUCHED || decimal ? "decimal" : "";
+      if (decimal) row.hidden = true;
     },
   };
 }

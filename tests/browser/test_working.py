@@ -89,6 +89,11 @@ def test_signs_of_feet_and_inches_are_at_hand_on_a_phone(phone: Page) -> None:
         keys.get_by_role("button", name=key, exact=True).tap()
     expect(chord).to_have_value("41' 6-1/2\"")
     expect(chord).to_be_focused()
+    keys.get_by_role("button", name="abc").tap()
+    phone.keyboard.type(" ")
+    expect(chord).to_have_attribute("inputmode", "text")  # letters stay until somebody asks for numbers again
+    keys.get_by_role("button", name="abc").tap()
+    expect(chord).to_have_attribute("inputmode", "decimal")
     phone.wait_for_selector("html[data-sheet=computed]:not([data-stale])")
     assert "41' 6-1/2\"" in beside(phone, "arc-chord", "echo")
     phone.locator("#title").evaluate("field => field.closest('details').open = true")
