@@ -165,7 +165,7 @@ def _cells(box: Box) -> list[tuple[int, int]]:
 
 
 def _cells_of(left: float, top: float, right: float, bottom: float) -> list[tuple[int, int]]:
-    # Asked some thousand times for a sheet: most often there is one row or one column.
+    # Asked some thousand times for a sheet: a list costs less than a generator.
     columns = range(math.floor(left / _CELL), math.floor(right / _CELL) + 1)
     rows = range(math.floor(top / _CELL), math.floor(bottom / _CELL) + 1)
     return [(column, row) for column in columns for row in rows]

@@ -96,7 +96,7 @@ MESSAGES = {
     "sheet.where": "where",
     "sheet.must_read": "must read",
     "sheet.out_by": "may be out by",
-    "sheet.check_alternate": "middle ordinate, string over its neighbours",
+    "sheet.check_alternate": "middle ordinate over alternate stakes",
     "sheet.check_ordinate": "square off the string A to B",
     "sheet.check_cross": "long crossing",
     "sheet.check_half": "half chord",
