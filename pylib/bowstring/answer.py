@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from bowstring.comparison import Row, advise, compare
 from bowstring.job import Job, read_job
 from bowstring.layout import Layout, lay_out
+from bowstring.setting import DrawingFrame
+from bowstring.telling.accuracy import stake_figures, told_accuracy
+from bowstring.telling.advice import told_advice, told_methods
 from bowstring.telling.cautions import told_cautions, told_stops
 from bowstring.telling.givens import told_given
 from bowstring.telling.halving import told_levels
@@ -26,6 +30,8 @@ def answer(job: dict[str, object]) -> dict[str, object]:
     read = read_job(job)
     layout = lay_out(read)
     shown: dict[float, str] = {}
+    rows = compare(layout)
+    own = next(row for row in rows if row.method is layout.method)
     return {
         "version": __version__,
         **_head(read, layout),
@@ -41,11 +47,14 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "gap": told_gap(layout),
         "rule": told_rule(layout),
         "rounding": told_rounding(layout),
-        "stakes": _stakes(layout),
+        "stakes": _stakes(layout, own),
         "marks": [{"name": name, "x": point.x, "y": point.y} for name, point in layout.marks.items()],
         "steps": told_steps(layout, shown),
         "checks": told_checks(layout, shown),
         "stick": told_stick(layout),
+        "accuracy": told_accuracy(layout, own),
+        "methods": told_methods(layout, rows),
+        "advice": told_advice(layout, rows, advise(layout, rows)),
         "warnings_top": told_top(),
         "stops": told_stops(layout),
         "cautions": told_cautions(layout),
@@ -68,6 +77,8 @@ def _head(job: Job, layout: Layout) -> dict[str, object]:
         "tolerance": job.tolerance,
         "tolerance_shown": None if job.tolerance is None else job.tape.show_small(job.tolerance),
         "levels": layout.levels,
+        "method": layout.method.name,
+        "halve_first": layout.setting.halve_first,
         "ties": {
             end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
             for end, ties in job.ties.items()
@@ -90,9 +101,11 @@ def _offset(job: Job) -> dict[str, object] | None:
     }
 
 
-def _stakes(layout: Layout) -> list[dict[str, object]]:
+def _stakes(layout: Layout, own: Row) -> list[dict[str, object]]:
     rows, tape = [], layout.job.tape
-    for stake in layout.stakes:
+    frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if layout.job.site.control else None
+    assert own.accuracy is not None
+    for stake, spread in zip(layout.stakes, own.accuracy.stakes, strict=True):
         point = layout.marks[stake.name]
         along = layout.along(stake)
         rows.append(
@@ -106,6 +119,10 @@ def _stakes(layout: Layout) -> list[dict[str, object]]:
                 "along_shown": tape.show(along),
                 "level": stake.level,
                 "miss": layout.misses.by_stake[stake.name],
+                **stake_figures(layout, spread),
             }
         )
+        if frame:
+            pair = frame.of(point)
+            rows[-1] |= {"drawing": list(pair), "drawing_shown": [tape.show(value) for value in pair]}
     return rows

@@ -10,7 +10,18 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 
-from bowstring.plane import Point, cross_of_tapes, distance, left_of, middle, unit_vector
+from bowstring.plane import (
+    Point,
+    angle_between,
+    cross_of_tapes,
+    distance,
+    left_of,
+    middle,
+    nearest_of_tapes,
+    turned,
+    unit_vector,
+    where_line_leaves,
+)
 
 Marks = dict[str, Point]
 Number = Callable[[float], float]
@@ -67,7 +78,9 @@ class Along:
 class SquareOff:
     """A length taped square off a line, from a foot on it; left or right as seen along the line.
 
-    ``held``: the length is what was found on the ground, so no rounding touches it.
+    ``held``: the length is what was found on the ground, so no rounding touches it. ``slide``: kept square by sliding
+    the tip until both its distances to the line's ends read the same (the foot is the line's middle); otherwise by a
+    triangle at the foot.
     """
 
     mark: str
@@ -77,6 +90,7 @@ class SquareOff:
     length: float
     left: bool = True
     held: bool = False
+    slide: bool = False
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
         length = self.length if self.held else number(self.length)
@@ -86,7 +100,11 @@ class SquareOff:
 
 @dataclass(frozen=True)
 class CrossTapes:
-    """Where two tapes meet; ``left`` as seen from the first mark toward the second. Lengths found on the ground."""
+    """Where two tapes meet; ``left`` as seen from the first mark toward the second.
+
+    ``held``: the lengths are what was found on the ground, so no rounding touches them, and tapes that leave a gap
+    were misread (``TapesDontMeet``). Otherwise a crew whose rounded tapes leave a gap takes the place between them.
+    """
 
     mark: str
     first: str
@@ -94,15 +112,58 @@ class CrossTapes:
     second: str
     from_second: float
     left: bool = True
+    held: bool = False
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
-        point = cross_of_tapes(at[self.first], self.from_first, at[self.second], self.from_second, self.left)
-        if point is None:
-            raise TapesDontMeet(self.mark)
-        return point
+        first, second = at[self.first], at[self.second]
+        if self.held:
+            point = cross_of_tapes(first, self.from_first, second, self.from_second, self.left)
+            if point is None:
+                raise TapesDontMeet(self.mark)
+            return point
+        lengths = number(self.from_first), number(self.from_second)
+        point = cross_of_tapes(first, lengths[0], second, lengths[1], self.left)
+        return nearest_of_tapes(first, lengths[0], second, lengths[1]) if point is None else point
 
 
-Move = Take | Bisect | Along | SquareOff | CrossTapes
+@dataclass(frozen=True)
+class TurnOff:
+    """A length taped along a line of sight that was turned off a known direction, at an instrument.
+
+    ``angle``: radians from the sight at ``back`` to the new mark, positive to the left (anticlockwise).
+    """
+
+    mark: str
+    at: str
+    back: str
+    angle: float
+    length: float
+
+    def place(self, at: Mapping[str, Point], number: Number) -> Point:
+        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
+        return at[self.at].plus(sight, number(self.length))
+
+
+@dataclass(frozen=True)
+class Sight:
+    """Where a line of sight turned off at an instrument is met by a tape held at another mark, on its far side.
+
+    ``angle`` as in ``TurnOff``; a tape too short to reach the line is held as near to it as it comes.
+    """
+
+    mark: str
+    at: str
+    back: str
+    angle: float
+    chained: str
+    length: float
+
+    def place(self, at: Mapping[str, Point], number: Number) -> Point:
+        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
+        return where_line_leaves(at[self.at], sight, at[self.chained], number(self.length))
+
+
+Move = Take | Bisect | Along | SquareOff | CrossTapes | TurnOff | Sight
 
 
 @dataclass(frozen=True)
@@ -115,6 +176,19 @@ class Measure:
 
 
 @dataclass(frozen=True)
+class Turned:
+    """An angle that a step has the crew turn: at ``vertex``, from the sight at ``start`` to ``end``, in radians.
+
+    Between 0 and pi, without its hand: that is the step's sentence's.
+    """
+
+    vertex: str
+    start: str
+    end: str
+    angle: float
+
+
+@dataclass(frozen=True)
 class Step:
     """One thing to do.
 
@@ -122,10 +196,12 @@ class Step:
         kind: names the step's sentence in the catalogue (``step.`` + kind).
         level: 0 while the ends are found, then the halving level.
         moves: how its marks come about, in order.
-        measures: what is measured, each the distance of its marks.
-        names: the marks that its sentence names, by their part in it: ``stake``, ``start``, ``end``, ``other``.
+        measures: what is taped, each the distance of its marks.
+        names: the marks that its sentence names, by their part in it: ``stake``, ``start``, ``end``, ``other``,
+            ``peg`` (a driven mark that is no layout point).
         sagitta: the sagitta wanted at its stake in metres, negative where the string lies outside the arc; ``None``
-            for a step that sets no stake.
+            for a step that sets no stake by one.
+        angles: what is turned at an instrument.
     """
 
     kind: str
@@ -134,6 +210,7 @@ class Step:
     measures: tuple[Measure, ...] = ()
     names: Mapping[str, str] = field(default_factory=dict)
     sagitta: float | None = None
+    angles: tuple[Turned, ...] = ()
 
     @property
     def stake(self) -> str | None:
@@ -144,6 +221,11 @@ class Step:
     def sets(self) -> tuple[str, ...]:
         """The marks that this step sets."""
         return tuple(move.mark for move in self.moves)
+
+    @property
+    def driven(self) -> tuple[str, ...]:
+        """The marks of this step that are driven into the ground: its stake, its peg."""
+        return tuple(self.names[part] for part in ("stake", "peg") if part in self.names)
 
 
 @dataclass(frozen=True)
@@ -174,6 +256,8 @@ class Recipe:
     def __init__(self, marks: Mapping[str, Point] | None = None) -> None:
         self.steps: list[Step] = []
         self.at: Marks = dict(marks or {})
+        self.truth: Marks = {}
+        """Where marks belong, for those of whom that is known: they stand there, free of the arithmetic's dust."""
 
     def do(
         self,
@@ -182,12 +266,19 @@ class Recipe:
         moves: Iterable[Move] = (),
         measure: Iterable[tuple[str, str]] = (),
         *,
+        turn: Iterable[tuple[str, str, str]] = (),
         sagitta: float | None = None,
         **names: str,
     ) -> None:
-        """Carry out one step: place its marks, and take the measures between pairs of marks that now stand."""
+        """Carry out one step: place its marks, take the measures between pairs of marks that now stand, and the
+        angles at the first of three."""
         moves = tuple(moves)
         for move in moves:
-            self.at[move.mark] = move.place(self.at, exact)
+            placed = move.place(self.at, exact)
+            self.at[move.mark] = self.truth.get(move.mark, placed)
         measures = tuple(Measure(start, end, distance(self.at[start], self.at[end])) for start, end in measure)
-        self.steps.append(Step(kind, level, moves, measures, names, sagitta))
+        angles = tuple(
+            Turned(vertex, back, mark, angle_between(self.at[vertex], self.at[back], self.at[mark]))
+            for vertex, back, mark in turn
+        )
+        self.steps.append(Step(kind, level, moves, measures, names, sagitta, angles))

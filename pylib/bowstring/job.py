@@ -14,6 +14,8 @@ from bowstring.methods.ends import STARTS
 from bowstring.methods.halving import MOST_LEVELS, Got
 from bowstring.plane import Point
 from bowstring.reader import Reader, Reading
+from bowstring.sitejob import KEYS as SITE_KEYS
+from bowstring.sitejob import Site, read_site
 from bowstring.tape import Tape, make_tape
 
 VERSION = 1
@@ -21,7 +23,7 @@ VERSION = 1
 
 KEYS = (
     "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "offset", "toward", "tolerance", "spacing",
-    "levels", "drawn_to", "driven", "start", "ties", "found", "got", "greater",
+    "levels", "drawn_to", "driven", "start", "ties", "found", "got", "greater", *SITE_KEYS,
 )  # fmt: skip
 
 SIDES = ("left", "right")
@@ -67,6 +69,7 @@ class Job:
     ties: Mapping[str, tuple[Tie, ...]]
     found: Found | None
     got: Mapping[str, Got]
+    site: Site
     readings: tuple[Reading, ...]
 
 
@@ -106,6 +109,7 @@ def read_job(job: object) -> Job:
         ties=_read_ties(reader),
         found=read_found(reader),
         got=read_got(reader),
+        site=read_site(reader, tape),
         readings=tuple(reader.readings),
     )
 

@@ -12,12 +12,16 @@ from bowstring.errors import bad
 from bowstring.givens import Settled, settle, through_points
 from bowstring.ground import Ground, meet_ground
 from bowstring.job import Job
+from bowstring.methods.catalogue import BY_NAME, Method, recipe_of, stakes_for, why_none
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
+from bowstring.methods.setting import NoSuchStakes, Setting
 from bowstring.plane import Point, distance
+from bowstring.setting import setting_of
 from bowstring.sizes import FOUR_FEET
 from bowstring.walks.checks import Check, find_checks
-from bowstring.walks.replay import Misses, misses, replay
+from bowstring.walks.checks_counted import find_counted_checks
+from bowstring.walks.replay import Misses, TooSmall, misses, replay
 from bowstring.walks.rule import rule_misses
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
@@ -40,7 +44,9 @@ class Layout:
         ground: what the chord found on the ground made of it, or ``None``.
         drawn: the arc on the drawing's line (over the found chord, where that was taken).
         staked: the concentric arc on which the stakes stand.
-        recipe: the steps and where every mark stands.
+        method, setting: how it is set out, and what that works from.
+        levels: how often it is halved, or would be.
+        recipe: the steps and where every mark stands; recipe_of_ends: those that find the ends, alone.
         checks, check_marks: the checks, and every mark with theirs.
         misses: how far the stakes stand off (0 unless something was got).
         rule, rule_at: the rule of thumb's misses and marks; rounding: those of the shown numbers.
@@ -52,9 +58,12 @@ class Layout:
     ground: Ground | None
     drawn: Arc
     staked: Arc
+    method: Method
+    setting: Setting
     levels: int
     stakes: tuple[Stake, ...]
     recipe: Recipe
+    recipe_of_ends: Recipe
     checks: tuple[Check, ...]
     marks: Mapping[str, Point]
     misses: Misses
@@ -67,6 +76,11 @@ class Layout:
         """The hand on which the curve lies for somebody at A who faces B."""
         return self.job.side or self.hand_from_points or "left"
 
+    @property
+    def halved(self) -> tuple[Stake, ...]:
+        """The stakes that halving drives, or would drive: the rule of thumb's too."""
+        return stakes_of(self.levels)
+
     def along(self, stake: Stake) -> float:
         """Return the arc length in metres from A to a stake: to where it really stands, once anything was got."""
         if self.job.got and stake.level:
@@ -76,7 +90,7 @@ class Layout:
     @property
     def widest_gap(self) -> float:
         """The longest straight way in metres between neighbouring stakes."""
-        if not self.job.got:
+        if self.method.stand == "halves" and not self.job.got:
             return self.staked.part(2**self.levels).chord
         return max(distance(self.marks[one.name], self.marks[other.name]) for one, other in pairwise(self.stakes))
 
@@ -100,10 +114,20 @@ def lay_out(job: Job) -> Layout:
         raise bad("offset", "offset.over_radius", radius=job.tape.show(drawn.radius))
     staked = drawn.concentric(job.outward) if job.outward else drawn
     levels = job.levels or _levels_for(job, staked)
-    stakes = stakes_of(levels)
-    recipe = _construct(job, drawn, staked, levels, stakes)
-    checks, marks = find_checks(staked, stakes, recipe.at)
-    rule, rule_at = rule_misses(staked, stakes, levels)
+    method, setting = BY_NAME[job.site.method], setting_of(job, drawn, staked)
+    stakes = stakes_of_method(method, job, setting, levels)
+    ends = Recipe(setting.known)
+    find_ends(ends, drawn, staked, job.start)
+    recipe = _construct(job, ends, method, setting, levels, stakes)
+    if method.stand == "halves":
+        checks, marks = find_checks(staked, stakes, recipe.at)
+    else:
+        checks, marks = find_counted_checks(staked, stakes, recipe)
+    try:
+        rounded = replay(recipe, job.tape.round)
+    except TooSmall:
+        raise bad("method", "method.too_small") from None
+    rule, rule_at = rule_misses(staked, stakes_of(levels), levels)
     return Layout(
         job=job,
         settled=settled,
@@ -111,9 +135,12 @@ def lay_out(job: Job) -> Layout:
         ground=ground,
         drawn=drawn,
         staked=staked,
+        method=method,
+        setting=setting,
         levels=levels,
         stakes=stakes,
         recipe=recipe,
+        recipe_of_ends=ends,
         checks=checks,
         marks=marks,
         misses=misses(staked, stakes, recipe.at),
@@ -121,7 +148,7 @@ def lay_out(job: Job) -> Layout:
         rule_at=rule_at,
         # A stake that was got stands where it was found, not where a rounded number put it.
         rounding=misses(
-            staked, [stake for stake in stakes if stake.name not in job.got], replay(recipe, job.tape.round)
+            staked, [stake for stake in stakes if stake.name not in job.got], rounded
         ),
     )
 
@@ -149,13 +176,40 @@ def _levels_for(job: Job, staked: Arc) -> int:
     return levels
 
 
-def _construct(job: Job, drawn: Arc, staked: Arc, levels: int, stakes: tuple[Stake, ...]) -> Recipe:
+def stakes_of_method(
+    method: Method, job: Job, setting: Setting, levels: int, plain: bool = False
+) -> tuple[Stake, ...]:
+    """Return the stakes that a method drives for a job; raises ``BadJob`` where there are too many.
+
+    ``plain``: without the stations and the first gap that were chosen for the job's own method.
+    """
+    spacing = None if job.levels else job.spacing
+    stations, first_gap = ((), None) if plain else (job.site.stations, job.site.first_gap)
+    try:
+        return stakes_for(
+            method, setting, levels=levels, spacing=spacing, stations=stations, first_gap=first_gap
+        )
+    except NoSuchStakes as most:
+        raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(most.gap)) from None
+
+
+def _construct(
+    job: Job, ends: Recipe, method: Method, setting: Setting, levels: int, stakes: tuple[Stake, ...]
+) -> Recipe:
+    staked = setting.arc
     names = {stake.name for stake in stakes if stake.level}
     for number, stake in enumerate(job.got):
+        if method.name != "halving":
+            raise bad(f"got[{number}].stake", "site.got_method")
         if stake not in names:
             raise bad(f"got[{number}].stake", "got.unknown_stake", stake=stake)
-    recipe = Recipe()
-    find_ends(recipe, drawn, staked, job.start)
+    none = why_none(method, setting, stakes)
+    if none:
+        raise bad("method", f"method.{none}")
+    recipe = Recipe(ends.at)
+    recipe.steps = list(ends.steps)
+    if method.name != "halving":
+        return recipe_of(method, setting, stakes, levels, recipe)
     try:
         halve(recipe, staked, levels, got=job.got)
     except TapesDontMeet as stake:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import hypot
+from math import atan2, cos, hypot, sin, sqrt
 from typing import NamedTuple
 
 
@@ -69,3 +69,46 @@ def cross_of_tapes(a: Point, from_a: float, b: Point, from_b: float, left: bool)
     direction = unit_vector(a, b)
     out = square**0.5 if left else -(square**0.5)
     return a.plus(direction, along).plus(left_of(direction), out)
+
+
+def nearest_of_tapes(a: Point, from_a: float, b: Point, from_b: float) -> Point:
+    """Return the place between two tapes that don't meet: on their line, in the middle of what is left between them.
+
+    That is where the tips come closest, whether the tapes are too short to meet or one reaches past the other.
+    """
+    base = distance(a, b)
+    direction = unit_vector(a, b)
+    if from_a + from_b < base:
+        return a.plus(direction, (from_a + base - from_b) / 2)
+    if from_a > from_b:  # past b
+        return a.plus(direction, (from_a + base + from_b) / 2)
+    return a.plus(direction, (base - from_b - from_a) / 2)
+
+
+def turned(direction: Point, angle: float) -> Point:
+    """Return a vector turned by ``angle`` radians, anticlockwise."""
+    c, s = cos(angle), sin(angle)
+    return Point(direction.x * c - direction.y * s, direction.x * s + direction.y * c)
+
+
+def angle_between(vertex: Point, a: Point, b: Point) -> float:
+    """Return the angle at ``vertex`` between the directions to ``a`` and ``b``, 0 to pi radians."""
+    first, second = a.minus(vertex), b.minus(vertex)
+    return abs(atan2(first.cross(second), first.dot(second)))
+
+
+def signed_angle(vertex: Point, a: Point, b: Point) -> float:
+    """Return the angle at ``vertex`` from the direction of ``a`` to that of ``b``, -pi to pi, anticlockwise."""
+    first, second = a.minus(vertex), b.minus(vertex)
+    return atan2(first.cross(second), first.dot(second))
+
+
+def where_line_leaves(origin: Point, direction: Point, centre: Point, radius: float) -> Point:
+    """Return where a ray leaves the circle around ``centre``: its farther crossing.
+
+    ``direction`` of length 1, ``radius`` in metres. A ray that passes the circle by gives its point nearest to it.
+    """
+    along = direction.dot(centre.minus(origin))
+    off = direction.cross(centre.minus(origin))
+    square = (radius - off) * (radius + off)
+    return origin.plus(direction, along + sqrt(square) if square > 0 else along)

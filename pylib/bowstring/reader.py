@@ -116,6 +116,20 @@ class Reader:
             raise bad(self.field(name), "job.not_a_flag")
         return value if isinstance(value, bool) else None
 
+    def number(self, name: str, low: float, high: float) -> float | None:
+        """Return a plain number from ``low`` to ``high``, or ``None`` when it isn't there."""
+        if name not in self.job:
+            return None
+        value = self.job[name]
+        if isinstance(value, str):
+            try:
+                value = float(value.strip().removesuffix("%")) if len(value) <= PLAIN_NAME else None
+            except ValueError:
+                value = None
+        if isinstance(value, bool) or not isinstance(value, int | float) or not low <= value <= high:
+            raise bad(self.field(name), "job.number", low=f"{low:g}", high=f"{high:g}")
+        return float(value)
+
     def length(self, name: str, *, bare: bool = True, zero: bool = False) -> float | None:
         """Return a length in metres, or ``None`` when it isn't there."""
         return self.measured(name, bare=bare, zero=zero).metres if name in self.job else None

@@ -44,7 +44,7 @@ def test_two_tapes_cross_in_the_3_4_5():
     crossing = CrossTapes("P", "O", 3.0, "E", 4.0).place(at, float)
     assert crossing == pytest.approx(Point(1.8, 2.4), abs=1e-15)
     with pytest.raises(TapesDontMeet):
-        CrossTapes("P", "O", 1.0, "E", 3.0).place(at, float)
+        CrossTapes("P", "O", 1.0, "E", 3.0, held=True).place(at, float)
 
 
 def test_a_replay_rounds_lengths_but_neither_held_ones_nor_the_ends():

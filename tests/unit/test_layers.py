@@ -25,7 +25,10 @@ LAYERS: list[list[str]] = [
     ["construction"],
     ["methods", "methods."],
     ["walks", "walks."],
-    ["reader", "ground", "fieldjob", "job", "jobfile", "layout", "telling", "telling.", "answer", "link"],
+    [
+        *("reader", "sitejob", "ground", "fieldjob", "job", "jobfile", "setting", "layout", "comparison"),
+        *("telling", "telling.", "answer", "link"),
+    ],
     ["__init__"],
     ["demo"],
     ["views", "views."],

@@ -102,11 +102,11 @@ def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta:
     """The step of one stake: the chord's middle, then the sagitta, or what was got in its place."""
     stake, start, end = marks
     mid = middle_name(stake)
-    move: Move = SquareOff(stake, mid, start, end, sagitta)
+    move: Move = SquareOff(stake, mid, start, end, sagitta, slide=True)
     if got is not None and got.sagitta is not None:
-        move = SquareOff(stake, mid, start, end, got.sagitta, held=True)
+        move = SquareOff(stake, mid, start, end, got.sagitta, held=True, slide=True)
     elif got is not None and got.half_chords is not None:
-        move = CrossTapes(stake, start, got.half_chords[0], end, got.half_chords[1])
+        move = CrossTapes(stake, start, got.half_chords[0], end, got.half_chords[1], held=True)
     try:
         recipe.do(
             "stake_got" if got else "stake" if sagitta >= 0 else "stake_back",

@@ -42,7 +42,7 @@ def _row(layout: Layout, level: int) -> dict[str, object]:
         "sagitta_shown": tape.show(arc.sagitta),
         "rule_shown": tape.show(rule),
         "half_chord_shown": tape.show(smaller.chord),
-        "stakes": [stake.name for stake in layout.stakes if stake.level == level],
+        "stakes": [stake.name for stake in layout.halved if stake.level == level],
         "mostly_rounding": arc.sagitta < FEW_MARKS * tape.mark,
         "how": _how(layout, level, arc, smaller),
         "by_hand": by_hand(layout, level),
@@ -56,7 +56,7 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     steps = [step for step in layout.recipe.steps if step.level == level]
     lengths = {tape.show(measure.length) for step in steps for measure in step.measures}
     half, sagitta = tape.show(arc.chord / 2), tape.show(arc.sagitta)
-    if layout.job.got or lengths != {half, sagitta}:
+    if layout.method.name != "halving" or layout.job.got or lengths != {half, sagitta}:
         return None
     return say(
         "level.how" if len(steps) > 1 else "level.how_one",

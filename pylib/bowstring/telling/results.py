@@ -12,7 +12,7 @@ def told_rule(layout: Layout) -> dict[str, object]:
     """Return the answer's ``rule``: what the quarter rule would cost, stake by stake, and what shows it."""
     tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
     holds = None if tolerance is None else abs(rule.worst) <= tolerance
-    alternate = alternate_reading(layout.staked, layout.stakes, layout.rule_at)
+    alternate = alternate_reading(layout.staked, layout.halved, layout.rule_at)
     told: dict[str, object] = {
         "worst_miss": rule.worst,
         "at": rule.at,
@@ -154,6 +154,27 @@ def told_stick(layout: Layout) -> dict[str, object]:
 
     One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
     """
+    marks = _halving_marks(layout) if layout.method.stand == "halves" else _offset_marks(layout)
+    marks.sort()
+    rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
+    return {"length": marks[-1][0] if marks else 0.0, "marks": rows}
+
+
+OFFSETS = ("ordinates", "tangent", "produced")
+"""The methods whose last reading at a stake is short enough for a stick: the offset, the deflection distance."""
+
+
+def _offset_marks(layout: Layout) -> list[tuple[float, str, str]]:
+    """One mark for all stakes whose offset reads alike; none for methods that set no offset."""
+    alike: dict[str, tuple[float, list[str]]] = {}
+    for step in layout.recipe.steps:
+        if step.stake and layout.method.name in OFFSETS:
+            length = step.measures[-1].length
+            alike.setdefault(layout.job.tape.show(length), (length, []))[1].append(step.stake)
+    return [(length, ", ".join(stakes), shown) for shown, (length, stakes) in alike.items()]
+
+
+def _halving_marks(layout: Layout) -> list[tuple[float, str, str]]:
     tape = layout.job.tape
     marks: list[tuple[float, str, str]] = []
     for level in range(layout.levels, 0, -1):
@@ -167,9 +188,7 @@ def told_stick(layout: Layout) -> dict[str, object]:
             names = _names(stakes) if len(readings) == 1 else ", ".join(stakes)
             label = say("stick.level", level=level, stakes=names)
             marks.append((length, label, shown))
-    marks.sort()
-    rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
-    return {"length": marks[-1][0], "marks": rows}
+    return marks
 
 
 def _names(stakes: list[str]) -> str:

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from bowstring.construction import Measure, Step
+from math import degrees
+
+from bowstring.angles import show_dms
+from bowstring.construction import Measure, Step, Turned
 from bowstring.layout import Layout
-from bowstring.plane import distance
+from bowstring.plane import distance, signed_angle
 from bowstring.tape import Tape
 from bowstring.walks.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.words import say
@@ -27,18 +30,24 @@ def told_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object
     rows = []
     for number, step in enumerate(layout.recipe.steps, 1):
         texts = {f"{measure.start}>{measure.end}": show(measure.length) for measure in step.measures}
+        halving = step.sagitta is not None
         rows.append(
             {
                 "number": number,
                 "level": step.level,
                 "kind": step.kind,
-                "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if step.stake else ""),
+                "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if halving else ""),
                 "cautions": _cautions(layout, step, number),
                 "marks": list(step.sets),
                 "to": step.names.get("end"),
-                "half_chord": show(_half_chord(layout, step)) if step.stake else None,
-                "taped": _taped(layout, step, texts) if step.stake else None,
-                "measures": [told_measure(measure, texts) for measure in step.measures],
+                "half_chord": show(_half_chord(layout, step)) if halving else None,
+                "taped": _taped(layout, step, texts) if halving else None,
+                "stake": step.stake,
+                "names": dict(step.names),
+                "measures": [
+                    *(told_measure(measure, texts) for measure in step.measures),
+                    *(_told_angle(turned) for turned in step.angles),
+                ],
             }
         )
     return rows
@@ -52,7 +61,7 @@ def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
         return [say("caution.wind", chord=tape.show(chord), bow=bow, wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)]
     if number == 1:
         return [say("caution.tape_zero"), say("caution.slope")]
-    if step.stake == "M":
+    if step.stake and step.stake == next(one.stake for one in layout.recipe.steps if one.stake):
         return [say("caution.services")]
     return []
 
@@ -77,6 +86,11 @@ def told_measure(measure: Measure, texts: dict[str, str]) -> dict[str, object]:
     }
 
 
+def _told_angle(turned: Turned) -> dict[str, object]:
+    angle = degrees(turned.angle)
+    return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle, "shown": show_dms(angle)}
+
+
 def _half_chord(layout: Layout, step: Step) -> float:
     at = layout.recipe.at
     return distance(at[step.names["start"]], at[step.names["stake"]])
@@ -96,6 +110,8 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "hand": say(f"hand.{layout.side}"),
         "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
         "half_chord": half_chord,
+        **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
+        **_hands(layout, step),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
@@ -105,6 +121,24 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
         values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
     return say(f"step.{_kind(step)}", **values)
+
+
+def _hands(layout: Layout, step: Step) -> dict[str, str]:
+    """On which hand something lies that isn't told from the chord: a turned mark, an offset from a tangent.
+
+    In the frame y is toward the curve; a curve on the right is its mirror image.
+    """
+    at, mirrored = layout.recipe.at, layout.side == "right"
+    told = {}
+    for turned in step.angles:
+        left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
+        told["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
+    if step.kind.startswith("tangent_offset"):
+        foot, stake = step.names["foot"], step.names["stake"]
+        start = at[step.names["start"]]
+        left = at[foot].minus(start).cross(at[stake].minus(start)) > 0
+        told["off_hand"] = say("hand.left" if left != mirrored else "hand.right")
+    return told
 
 
 def _landmark(layout: Layout, end: str) -> str:

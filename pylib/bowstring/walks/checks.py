@@ -39,7 +39,7 @@ class Check:
     level: int
 
 
-class _Marks:
+class Marked:
     """The stakes and what is marked between them, each with the weights by which it follows the stakes."""
 
     def __init__(self, arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> None:
@@ -78,7 +78,7 @@ def find_checks(
     ``stakes`` from A to B, ``at`` where all marks stand. In order: middle ordinates over alternate stakes; ordinates of
     the quarter stakes from the long chord; the two equal long crossings; half chords; the corner's external.
     """
-    marks = _Marks(arc, stakes, at)
+    marks = Marked(arc, stakes, at)
     checks = [
         *_alternates(marks, stakes),
         *_ordinates(marks, stakes, arc.chord),
@@ -90,7 +90,7 @@ def find_checks(
     return tuple(checks), marks.at
 
 
-def _alternates(marks: _Marks, stakes: Sequence[Stake]) -> Iterator[Check]:
+def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
     """At stakes of the older levels: at the last level's own stakes a step measured just this."""
     last = max(stake.level for stake in stakes)
     for before, here, after in zip(stakes, stakes[1:], stakes[2:], strict=False):
@@ -98,21 +98,21 @@ def _alternates(marks: _Marks, stakes: Sequence[Stake]) -> Iterator[Check]:
             yield marks.check("alternate", marks.between(before.name, after.name), here.name, here.level)
 
 
-def _ordinates(marks: _Marks, stakes: Sequence[Stake], chord: float) -> Iterator[Check]:
+def _ordinates(marks: Marked, stakes: Sequence[Stake], chord: float) -> Iterator[Check]:
     for stake in stakes:
         x = marks.at[stake.name].x
         if stake.level in (2, 3) and 0 < x < chord:
             yield marks.check("ordinate", marks.foot(stake.name), stake.name, stake.level, along=x)
 
 
-def _crossings(marks: _Marks, stakes: Sequence[Stake]) -> Iterator[Check]:
+def _crossings(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
     names = {stake.name for stake in stakes}
     if {"Q1", "Q2"} <= names:
         yield marks.check("cross", "A", "Q2", 2)
         yield marks.check("cross", "Q1", "B", 2)
 
 
-def _half_chords(marks: _Marks, stakes: Sequence[Stake]) -> Iterator[Check]:
+def _half_chords(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
     """From each stake to both ends of the chord that it was set from."""
     for index, stake in enumerate(stakes[1:-1], 1):
         reach = index & -index

@@ -46,7 +46,17 @@ def misses(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses
 def replay(recipe: Recipe, number: Number) -> Marks:
     """Return where the marks come to stand when the steps are done with ``number`` in place of each exact length.
 
-    The ends stay where they are: they are where the construction begins.
+    The ends stay where they are, as do all marks that were there or found before: they are where it begins.
+
+    Raises ``TooSmall`` where two marks that give a direction come to stand at one place.
     """
-    ends = {"A": recipe.at["A"], "B": recipe.at["B"]}
-    return play((step for step in recipe.steps if step.level), number, ends)
+    later = [step for step in recipe.steps if step.level]
+    made = {mark for step in later for mark in step.sets}
+    try:
+        return play(later, number, {name: point for name, point in recipe.at.items() if name not in made})
+    except ZeroDivisionError:
+        raise TooSmall from None
+
+
+class TooSmall(ValueError):
+    """A construction that is smaller than the marks of the tape."""

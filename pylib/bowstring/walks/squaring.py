@@ -128,6 +128,27 @@ def squaring_of(arc: Arc, mark: float, unit_leg: float, blade: float = SQUARE_BL
     )
 
 
+def legs_at_hand(room: float, offset: float) -> tuple[float, float]:
+    """Return the legs in metres of a squaring triangle: along a string with ``room`` from the foot, and out past
+    ``offset``."""
+    along = min(room, LONGEST_LEG)
+    return along, min(max(offset, LEAST_ROOM), max(along, offset), LONGEST_LEG)
+
+
+def turn_of_square(room: float, offset: float, read: float, blade: float) -> float:
+    """Return the standard deviation in radians of a direction that is squared off a string.
+
+    By a triangle with legs a, b and long side c, each taped with a reading error ``read`` at both ends: the angle turns
+    by (c dc - a da - b db)/(a b), so its deviation is 2 c read/(a b), since c² = a² + b². The tape's scale cancels. The
+    legs are what is at hand: along the string up to 30 ft and the ``room`` metres there, out to the stake or 4 ft (at
+    most as far again as along); where the string is shorter than a framing square's ``blade`` the blade is what turns.
+    """
+    along, out = legs_at_hand(room, offset)
+    if along < blade:
+        return 2 * read / blade
+    return min(2 * hypot(along, out) * read / (along * out), 2 * read / blade)
+
+
 def _shapes() -> Iterator[tuple[int, int, int, str]]:
     for a, b, c in WHOLE:
         yield a, b, c, f"{a}-{b}-{c}"

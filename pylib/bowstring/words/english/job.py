@@ -23,6 +23,8 @@ MESSAGES = {
     "job.not_printable.remedy": "Type the text again, with letters, digits and plain signs.",
     "job.not_a_flag.wrong": "This should be true or false.",
     "job.not_a_flag.remedy": "Write true or false without quotation marks, or leave it out.",
+    "job.number.wrong": "This isn't a plain number from {low} to {high}.",
+    "job.number.remedy": "Give a number from {low} to {high}.",
     "job.greater_twice.wrong": "\"greater\" stands in the job and in its arc, with two different values.",
     "job.greater_twice.remedy": "Keep one of them.",
     "job.levels.wrong": "The levels aren't a whole number from 1 to {most}.",

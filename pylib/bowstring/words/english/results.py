@@ -31,6 +31,7 @@ MESSAGES = {
     "check.ordinate": "On the string A to B at {along} from A, square off to {end}: must read {shown}.",
     "check.cross": "{start} to {end}: must read {shown}.",
     "check.half": "{start} to {end}: must read {shown}.",
+    "check.gap": "{start} to {end}: must read {shown}.",
     "check.external": "Corner P to {end}: must read {shown}.",
     "gap.left": (
         "Between neighbouring stakes {gap} is left. Straight pieces would miss the arc by {rise} at their middles; "

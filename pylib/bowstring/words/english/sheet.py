@@ -100,6 +100,7 @@ MESSAGES = {
     "sheet.check_ordinate": "square off the string A to B",
     "sheet.check_cross": "long crossing",
     "sheet.check_half": "half chord",
+    "sheet.check_gap": "gap between neighbours",
     "sheet.check_external": "corner to middle",
     "sheet.over_string": "{stake} over {string}",
     "sheet.at_along": "{stake}, at {along} from A",

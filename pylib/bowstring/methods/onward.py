@@ -1,0 +1,101 @@
+"""The recipes that start from a tangent or go on from the stake before.
+
+Offsets from the tangent; chords produced (deflection distances); deflection angles.
+
+Sources: for a chord c of a circle of radius R the tangent offset is c²/2R and the deflection distance c²/R
+(J. C. Trautwine, The Field Practice of Laying Out Circular Curves for Railroads, 1851); here the exact ones,
+2 c sin(d/2) with d the angle between the line produced and the chord.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+from math import cos, sin
+
+from bowstring.construction import Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
+from bowstring.methods.pegs import tangent_line
+from bowstring.methods.setting import Setting
+from bowstring.plane import Point, distance, unit_vector
+
+
+def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Offsets from the tangent: along it from its end, then square off it to the arc: R - sqrt(R² - x²)."""
+    arc = setting.arc
+    inner = stakes[1:-1]
+    if setting.tangent_from == "both":
+        groups = [("A", [s for s in inner if s.fraction <= 0.5]), ("B", [s for s in inner[::-1] if s.fraction > 0.5])]
+        reach = arc.chord / 2
+    else:
+        groups = [(setting.tangent_from, list(inner if setting.tangent_from == "A" else inner[::-1]))]
+        reach = 2 * arc.radius * arc.sine * abs(arc.cosine)
+    for end, group in groups:
+        if not group:
+            continue
+        toward, sign = tangent_line(recipe, setting, end, reach)
+        for stake in group:
+            turned = 2 * arc.half_angle * (stake.fraction if end == "A" else 1 - stake.fraction)
+            along, off = arc.radius * sin(turned), arc.radius * sin(turned) ** 2 / (1 + cos(turned))
+            foot = f"tan {stake.name}"
+            # The arc lies on the right of somebody who looks from A along the tangent, on the left of one at B.
+            left = (end == "B") == (sign > 0)
+            moves: list[Move] = [
+                Along(foot, end, toward, sign * along),
+                SquareOff(stake.name, foot, end, toward, off, left=left),
+            ]
+            recipe.do("tangent_offset" if sign > 0 else "tangent_offset_past", 1, moves,
+                      [(end, foot), (foot, stake.name)],
+                      stake=stake.name, start=end, other=toward, foot=foot)  # fmt: skip
+
+
+def chords_produced(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Chords produced: carry each chord on by the next one's length, then swing its tip in by the deflection."""
+    arc = setting.arc
+    line, sign = tangent_line(recipe, setting, "A", arc.chord / 2)
+    start = "A"
+    for before, stake in pairwise(stakes[:-1]):
+        truth = arc.point_at(stake.fraction)
+        gap = distance(recipe.at[before.name], truth)
+        ahead = f"ahead {stake.name}"
+        first = before.name == "A"
+        # The first chord starts along the tangent; each later one along the chord before, carried on.
+        onward = Along(ahead, "A", line, sign * gap) if first else Along(ahead, before.name, start, -gap)
+        deflection = distance(_carried_on(recipe, onward), truth)
+        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left=False)
+        recipe.do(
+            ("produce_first" if sign > 0 else "produce_straight") if first else "produce",
+            1,
+            [onward, swing],
+            [(before.name, ahead), (before.name, stake.name), (ahead, stake.name)],
+            stake=stake.name,
+            start=before.name,
+            other=line if first else start,
+            ahead=ahead,
+        )
+        start = before.name
+
+
+def _carried_on(recipe: Recipe, onward: Along) -> Point:
+    """Where a line carried on ends, before the step that does it."""
+    way = unit_vector(recipe.at[onward.start], recipe.at[onward.toward])
+    return recipe.at[onward.start].plus(way, onward.length)
+
+
+def deflection_angles(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Deflection angles: at A, set on B, turn each stake's angle; tape its gap from the stake before onto that line.
+
+    The angle between the chord to a stake and the tangent is half the arc's angle to it, so from B's direction it is
+    half of what is left.
+    """
+    arc = setting.arc
+    for before, stake in pairwise(stakes[:-1]):
+        angle = arc.half_angle * (1 - stake.fraction)
+        gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
+        move: Move
+        if before.name == "A":
+            move = TurnOff(stake.name, "A", "B", angle, gap)
+        else:
+            move = Sight(stake.name, "A", "B", angle, before.name, gap)
+        recipe.do("sight", 1, [move], [(before.name, stake.name)], turn=[("A", "B", stake.name)],
+                  stake=stake.name, start="A", end="B", other=before.name)  # fmt: skip
+

@@ -1,0 +1,99 @@
+"""The recipes that set every stake from marks that stand already: none leans on the stake before it, but for the swing.
+
+Swing from the centre, ordinates from the long chord, two tapes, coordinates.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from bowstring.arc import HALF_TURN_COSINE
+from bowstring.construction import Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
+from bowstring.methods.halving import halve
+from bowstring.methods.setting import Setting
+from bowstring.plane import distance, signed_angle, unit_vector
+
+CENTRE = "C"
+
+SHALLOW = 0.5
+"""A cosine of half the central angle below which two tapes to the centre cross too flat."""
+
+
+def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Swing from the centre: two tapes of the radius find it, then each stake is a radius from it and a gap onward."""
+    arc = setting.arc
+    recipe.truth[CENTRE] = arc.centre
+    if abs(arc.cosine) <= HALF_TURN_COSINE:
+        recipe.do("centre_half", 1, [Bisect(CENTRE, "A", "B")], [("A", CENTRE)], start="A", end="B", peg=CENTRE)
+    elif abs(arc.cosine) < SHALLOW:
+        # Two tapes would lie nearly in line: from the chord's middle instead, and both tapes alike keep it square.
+        mid, off = f"mid {CENTRE}", abs(arc.radius * arc.cosine)
+        moves: list[Move] = [
+            Bisect(mid, "A", "B"),
+            SquareOff(CENTRE, mid, "A", "B", off, left=arc.cosine < 0, slide=True),
+        ]
+        kind = "centre_near" if arc.cosine > 0 else "centre_near_inside"
+        recipe.do(kind, 1, moves, [("A", mid), (mid, CENTRE), ("A", CENTRE)], start="A", end="B", peg=CENTRE)
+    else:
+        # Below a half circle the centre lies behind the chord: on the right of somebody who walks from A to B.
+        move = CrossTapes(CENTRE, "A", arc.radius, "B", arc.radius, left=arc.cosine < 0)
+        kind = "centre_behind" if arc.cosine > 0 else "centre_inside"
+        recipe.do(kind, 1, [move], [("A", CENTRE), ("B", CENTRE)], start="A", end="B", peg=CENTRE)
+    for before, stake in pairwise(stakes[:-1]):
+        gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
+        # Walking round from A to B the centre is on the right hand, so from it the next stake is on the right too.
+        move = CrossTapes(stake.name, CENTRE, arc.radius, before.name, gap, left=False)
+        recipe.do("swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
+                  stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
+
+
+def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Ordinates: along the long chord from its nearer end, then square off it to the arc.
+
+    With ``halve_first`` from each of the smaller chords that so many levels of halving leave.
+    """
+    arc = setting.arc
+    if setting.halve_first:
+        halve(recipe, arc, setting.halve_first)
+    ends = [stake for stake in stakes if stake.name in recipe.at]
+    for first, last in pairwise(ends):
+        start, end = recipe.at[first.name], recipe.at[last.name]
+        way, chord = unit_vector(start, end), distance(start, end)
+        for stake in stakes:
+            if not first.fraction < stake.fraction < last.fraction:
+                continue
+            point = arc.point_at(stake.fraction).minus(start)
+            along, out = way.dot(point), way.cross(point)
+            near = along <= chord / 2
+            one, other = (first.name, last.name) if near else (last.name, first.name)
+            foot = f"foot {stake.name}"
+            moves: list[Move] = [
+                Along(foot, one, other, along if near else chord - along),
+                SquareOff(stake.name, foot, one, other, out, left=near),
+            ]
+            recipe.do("ordinate", 1, moves, [(one, foot), (foot, stake.name)],
+                      stake=stake.name, start=one, end=other, foot=foot)  # fmt: skip
+
+
+def tapes(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Two tapes: each stake where a tape from one mark crosses a tape from the other."""
+    first, second = setting.tapes_from
+    a, b = setting.place(first), setting.place(second)
+    for stake in stakes[1:-1]:
+        point = setting.arc.point_at(stake.fraction)
+        left = b.minus(a).cross(point.minus(a)) > 0
+        move = CrossTapes(stake.name, first, distance(a, point), second, distance(b, point), left=left)
+        recipe.do("cross", 1, [move], [(first, stake.name), (second, stake.name)],
+                  stake=stake.name, start=first, end=second)  # fmt: skip
+
+
+def coordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Coordinates: at one control mark, set on the other, turn each stake's angle and tape its distance."""
+    at, back = setting.control
+    here, there = setting.place(at), setting.place(back)
+    for stake in stakes[1:-1]:
+        point = setting.arc.point_at(stake.fraction)
+        move = TurnOff(stake.name, at, back, signed_angle(here, there, point), distance(here, point))
+        recipe.do("polar", 1, [move], [(at, stake.name)], turn=[(at, back, stake.name)],
+                  stake=stake.name, start=at, end=back)  # fmt: skip
