@@ -14,7 +14,10 @@ from bowstring.telling.halving import told_levels
 from bowstring.telling.notes import told_notes, told_top
 from bowstring.telling.numbers import shown_measures
 from bowstring.telling.results import told_checks, told_fit, told_gap, told_rounding, told_rule, told_stick
+from bowstring.telling.site import told_site
+from bowstring.telling.square import told_square
 from bowstring.telling.steps import told_steps
+from bowstring.telling.table import told_tables
 from bowstring.version import __version__
 from bowstring.words import say
 
@@ -32,6 +35,7 @@ def answer(job: dict[str, object]) -> dict[str, object]:
     shown: dict[float, str] = {}
     rows = compare(layout)
     own = next(row for row in rows if row.method is layout.method)
+    steps = told_steps(layout, shown)
     return {
         "version": __version__,
         **_head(read, layout),
@@ -49,15 +53,18 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "rounding": told_rounding(layout),
         "stakes": _stakes(layout, own),
         "marks": [{"name": name, "x": point.x, "y": point.y} for name, point in layout.marks.items()],
-        "steps": told_steps(layout, shown),
+        "steps": steps,
+        "tables": told_tables(layout, steps),
+        "square": told_square(layout),
         "checks": told_checks(layout, shown),
         "stick": told_stick(layout),
         "accuracy": told_accuracy(layout, own),
         "methods": told_methods(layout, rows),
         "advice": told_advice(layout, rows, advise(layout, rows)),
         "warnings_top": told_top(),
-        "stops": told_stops(layout),
-        "cautions": told_cautions(layout),
+        "stops": told_stops(layout, own),
+        "cautions": told_cautions(layout, own),
+        "site": told_site(layout),
         "notes": told_notes(layout),
     }
 

@@ -1,4 +1,4 @@
-"""The terminal door: ``python3 -m bowstring JOB [--json | --link]``."""
+"""The terminal door: ``python3 -m bowstring JOB [--method NAME] [--json | --link | --csv]``."""
 
 from __future__ import annotations
 
@@ -16,7 +16,9 @@ from bowstring.echo import quoted, visible
 from bowstring.errors import BadJob, bad
 from bowstring.jobfile import TEXT_LIMIT, job_of_text
 from bowstring.link import read_link, write_link
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.views.sheet_text import sheet_text
+from bowstring.views.stakes_csv import stakes_csv
 from bowstring.words import say
 
 ANSWERED, UNUSABLE = 0, 2
@@ -36,7 +38,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
             stream.reconfigure(errors="replace")
     try:
         options = _options(arguments)
-        text = _told(_job(options.job), options)
+        job = _job(options.job)
+        if options.method is not None:
+            job["method"] = options.method
+        text = _told(job, options)
     except BadJob as refusal:
         print(visible(str(refusal)), file=sys.stderr)
         return UNUSABLE
@@ -53,14 +58,16 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
     """Return what was called for: ``job`` and the two flags. Raises ``BadJob`` for a call that can't be followed."""
     parser = _Parser(usage=say("usage.call"), description=say("terminal.what"), allow_abbrev=False)
     parser.add_argument("job", metavar="JOB", nargs="?", help=say("terminal.job"))
+    parser.add_argument("--method", metavar="NAME", help=say("terminal.method", methods=", ".join(BY_NAME)))
     parser.add_argument("--json", action="store_true", help=say("terminal.json"))
     parser.add_argument("--link", action="store_true", help=say("terminal.link"))
+    parser.add_argument("--csv", action="store_true", help=say("terminal.csv"))
     options, unknown = parser.parse_known_args(arguments)
     if unknown:
         raise bad("job", "usage.not_known", word=quoted(unknown[0]))
     if options.job is None:
         raise bad("job", "usage.no_job")
-    if options.json and options.link:
+    if options.json + options.link + options.csv > 1:
         raise bad("job", "usage.one_of_two")
     return options
 
@@ -69,6 +76,8 @@ def _told(job: dict[str, object], options: argparse.Namespace) -> str:
     answered = answer(job)
     if options.json:
         return json.dumps(answered, allow_nan=False) + "\n"
+    if options.csv:
+        return stakes_csv(answered)
     return write_link(job) + "\n" if options.link else sheet_text(answered)
 
 

@@ -73,7 +73,8 @@ def test_what_is_wrong_with_a_row_is_told_at_its_field(row: dict[str, object], f
 
 
 def test_the_short_table_has_each_string_s_own_numbers() -> None:
-    from bowstring.views.outline import Table, outline
+    from bowstring.views.blocks import Table
+    from bowstring.views.outline import outline
 
     told = answer({**PLAIN, **ASIDE})
     (table,) = [
@@ -93,7 +94,8 @@ def test_the_short_table_has_each_string_s_own_numbers() -> None:
 
 
 def test_strings_that_read_the_same_after_something_was_got_share_a_row() -> None:
-    from bowstring.views.outline import Table, outline
+    from bowstring.views.blocks import Table
+    from bowstring.views.outline import outline
 
     told = answer({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
     (table,) = [block for section in outline(told) for block in section.blocks[:3] if isinstance(block, Table)][:1]

@@ -12,8 +12,9 @@ import pytest
 
 from bowstring import answer
 from bowstring.demo import DEMO
+from bowstring.views.blocks import Drawing, Items, Paragraph, Table
 from bowstring.views.markup import marked
-from bowstring.views.outline import Drawing, Items, Paragraph, Table, outline
+from bowstring.views.outline import outline
 from bowstring.views.sheet_html import sheet_html
 from bowstring.views.triangle import has_triangle
 

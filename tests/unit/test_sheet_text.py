@@ -6,7 +6,8 @@ import pytest
 
 from bowstring import answer
 from bowstring.demo import DEMO
-from bowstring.views.outline import Drawing, Table, outline
+from bowstring.views.blocks import Drawing, Table
+from bowstring.views.outline import outline
 from bowstring.views.sheet_text import sheet_text, table_lines
 
 JOBS = {

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from math import degrees
 
+from bowstring.angles import show_dms
 from bowstring.comparison import Row
 from bowstring.layout import Layout
 from bowstring.telling.numbers import percent
@@ -42,7 +43,8 @@ def told_accuracy(layout: Layout, row: Row) -> dict[str, object]:
         "errors": _errors(errors),
         "model": _model(layout, errors),
         "lines": lines,
-        "biases": [_bias(layout, bias) for bias in found],
+        # What shows as nothing needs nobody's care.
+        "biases": [_bias(layout, bias) for bias in found if abs(bias.worst) >= tape.mark / 64],
     }
 
 
@@ -75,12 +77,13 @@ def _model(layout: Layout, errors: Errors) -> list[dict[str, str]]:
                      size=tape.show_cost(errors.scale * 100 * layout_unit(layout))),
         "stake": tape.show_cost(errors.stake),
         "line": tape.show_cost(errors.line),
-        "angle": say("accuracy.minutes", minutes=f"{degrees(errors.angle) * 60:.2g}"),
+        "angle": show_dms(degrees(errors.angle)),
     }  # fmt: skip
+    turns = any(step.angles for step in layout.recipe.steps)
     return [
         {"name": name, "label": say(f"accuracy.error_{name}"), "shown": text,
          "from": say("accuracy.given" if name in given else "accuracy.usual")}
-        for name, text in shown.items()
+        for name, text in shown.items() if turns or name != "angle"
     ]  # fmt: skip
 
 

@@ -6,10 +6,12 @@ from collections.abc import Iterator
 
 from bowstring.angles import show_dms
 from bowstring.arc import HALF_TURN_COSINE
+from bowstring.comparison import Row
 from bowstring.layout import FEW_MARKS, Layout
 from bowstring.plane import distance
 from bowstring.telling.caution import Caution, caution
 from bowstring.telling.givens import doubts_of_givens, sharpness
+from bowstring.telling.method import cautions_of_method
 from bowstring.words import say
 
 LIKELY = {"board": (0.003, 0.1), "hub": (0.15, 30.0)}
@@ -22,22 +24,23 @@ OUT_OF_HAND = 1.05
 """A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
 
 
-def told_cautions(layout: Layout) -> list[str]:
+def told_cautions(layout: Layout, own: Row) -> list[str]:
     """Return the cautions of a layout, gravest first."""
-    return [caution.text for caution in _all(layout)]
+    return [caution.text for caution in _all(layout, own)]
 
 
-def told_stops(layout: Layout) -> list[str]:
+def told_stops(layout: Layout, own: Row) -> list[str]:
     """Return those cautions for which nobody should build from the sheet before something is settled."""
-    return [caution.text for caution in _all(layout) if caution.stops]
+    return [caution.text for caution in _all(layout, own) if caution.stops]
 
 
-def _all(layout: Layout) -> list[Caution]:
+def _all(layout: Layout, own: Row) -> list[Caution]:
     return [
         *_hand(layout),
         *_ground(layout),
         *doubts_of_givens(layout),
         *_line(layout),
+        *cautions_of_method(layout, own),
         *_ends(layout),
         *_sizes(layout),
         *_got(layout),
@@ -175,6 +178,8 @@ def _marks(layout: Layout) -> Iterator[Caution]:
     tolerance = layout.job.tolerance
     if tolerance is not None and tolerance < tape.mark:
         yield caution("caution.tolerance_under_mark", tolerance=tape.show_small(tolerance), mark=tape.show_mark())
+    if layout.method.stand != "halves":
+        return
     if layout.levels == 1 and "P" not in layout.marks:
         yield caution("caution.one_level")
 

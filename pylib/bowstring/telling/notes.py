@@ -39,4 +39,6 @@ def told_notes(layout: Layout) -> list[str]:
         )
     if job.tolerance is None:
         notes.append(say("note.tolerance"))
-    return [*notes, say("note.spring"), say("note.square")]
+    if layout.method.stand == "halves":
+        notes.append(say("note.square"))
+    return [*notes, say("note.spring")]

@@ -138,14 +138,16 @@ def told_gap(layout: Layout) -> dict[str, object]:
     """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
     tape = layout.job.tape
     gap = layout.widest_gap
-    rise = layout.staked.rise_over(gap) if layout.job.got else layout.staked.part(2**layout.levels).sagitta
+    equal = layout.method.stand == "halves" and not layout.job.got
+    rise = layout.staked.part(2**layout.levels).sagitta if equal else layout.staked.rise_over(gap)
     shown, rise_shown = tape.show(gap), tape.show_small(rise)
+    alike = equal or (layout.method.stand == "equal" and layout.job.site.first_gap is None)
     return {
         "straight": gap,
         "shown": shown,
         "rise": rise,
         "rise_shown": rise_shown,
-        "text": say("gap.left_got" if layout.job.got else "gap.left", gap=shown, rise=rise_shown),
+        "text": say("gap.left" if alike else "gap.left_got", gap=shown, rise=rise_shown),
     }
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from math import degrees
 
 from bowstring.angles import show_dms
@@ -9,6 +10,7 @@ from bowstring.construction import Measure, Step, Turned
 from bowstring.layout import Layout
 from bowstring.plane import distance, signed_angle
 from bowstring.tape import Tape
+from bowstring.walks.biases import level_of
 from bowstring.walks.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.words import say
 
@@ -29,23 +31,23 @@ def told_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object
 
     rows = []
     for number, step in enumerate(layout.recipe.steps, 1):
-        texts = {f"{measure.start}>{measure.end}": show(measure.length) for measure in step.measures}
+        texts = {f"{one.start}>{one.end}": _held(layout, one, show) for one in step.measures}
         halving = step.sagitta is not None
         rows.append(
             {
                 "number": number,
                 "level": step.level,
                 "kind": step.kind,
-                "text": _sentence(layout, step, texts, show(_half_chord(layout, step)) if halving else ""),
+                "text": _sentence(layout, step, texts, _half_held(layout, step, show) if halving else ""),
                 "cautions": _cautions(layout, step, number),
                 "marks": list(step.sets),
                 "to": step.names.get("end"),
-                "half_chord": show(_half_chord(layout, step)) if halving else None,
+                "half_chord": _half_held(layout, step, show) if halving else None,
                 "taped": _taped(layout, step, texts) if halving else None,
                 "stake": step.stake,
                 "names": dict(step.names),
                 "measures": [
-                    *(told_measure(measure, texts) for measure in step.measures),
+                    *(_told_measure(layout, measure, texts, show) for measure in step.measures),
                     *(_told_angle(turned) for turned in step.angles),
                 ],
             }
@@ -76,19 +78,48 @@ def _taped(layout: Layout, step: Step, texts: dict[str, str]) -> str:
     return shown
 
 
-def told_measure(measure: Measure, texts: dict[str, str]) -> dict[str, object]:
-    """Return a measure as the answer has it."""
-    return {
+def _sloping(layout: Layout, measure: Measure) -> float | None:
+    """A measure's slope distance in metres, ``None`` on level ground."""
+    site, at = layout.job.site, layout.marks
+    if not (site.along or site.across):
+        return None
+    return measure.length + level_of(site.along, site.across, at[measure.start], at[measure.end])
+
+
+def _held(layout: Layout, measure: Measure, show: Callable[[float], str]) -> str:
+    """What is held on the tape: the level length, and on sloping ground the slope's beside it where it reads else."""
+    level, slope = show(measure.length), _sloping(layout, measure)
+    if slope is None or show(slope) == level:
+        return level
+    return say("slope.both", level=level, slope=show(slope))
+
+
+def _half_held(layout: Layout, step: Step, show: Callable[[float], str]) -> str:
+    """The half chords that keep a tip square, level."""
+    return show(_half_chord(layout, step))
+
+
+def _told_measure(
+    layout: Layout, measure: Measure, texts: dict[str, str], show: Callable[[float], str]
+) -> dict[str, object]:
+    """A measure as the answer has it; with its slope distance where the ground falls."""
+    told: dict[str, object] = {
         "from": measure.start,
         "to": measure.end,
         "distance": measure.length,
-        "shown": texts[f"{measure.start}>{measure.end}"],
+        "shown": show(measure.length),
+        "text": texts[f"{measure.start}>{measure.end}"],
     }
+    slope = _sloping(layout, measure)
+    if slope is not None:
+        told |= {"slope": slope, "slope_shown": show(slope)}
+    return told
 
 
 def _told_angle(turned: Turned) -> dict[str, object]:
     angle = degrees(turned.angle)
-    return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle, "shown": show_dms(angle)}
+    return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle,
+            "shown": show_dms(angle), "text": show_dms(angle)}  # fmt: skip
 
 
 def _half_chord(layout: Layout, step: Step) -> float:

@@ -6,72 +6,14 @@ The text sheet and the HTML sheet render the same outline, so neither can leave 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from bowstring.arc import MEASURES
+from bowstring.views import ways
+from bowstring.views.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.words import say
 
 Answer = Mapping[str, Any]
-
-MANY = 24
-"""Longer tables of stakes are for levels beyond what a crew sets by hand; the sheet then shows the telling ones
-only."""
-
-
-@dataclass(frozen=True)
-class Paragraph:
-    """A paragraph; ``kind`` is ``plain``, ``caution``, ``stop`` (not to be built from), ``key`` (what must not be
-    missed) or ``worked``."""
-
-    text: str
-    kind: str = "plain"
-
-
-@dataclass(frozen=True)
-class Items:
-    """A list of sentences; ``numbered`` from ``first`` on, or with ``kind`` ``caution`` or ``stop``."""
-
-    texts: Sequence[str]
-    kind: str = "plain"
-    first: int | None = None
-
-
-@dataclass(frozen=True)
-class Table:
-    """A table; the first column names the row."""
-
-    head: Sequence[str]
-    rows: Sequence[Sequence[str]]
-    caption: str = ""
-
-
-@dataclass(frozen=True)
-class Drawing:
-    """A drawing by its kind (``plan``, ``level``, ``triangle``, ``stick``) and level."""
-
-    kind: str
-    level: int = 0
-
-
-@dataclass(frozen=True)
-class Heading:
-    """A heading within a section."""
-
-    text: str
-
-
-Block = Heading | Paragraph | Items | Table | Drawing
-
-
-@dataclass(frozen=True)
-class Section:
-    """A titled part of the sheet; ``key`` names it for links and styles."""
-
-    key: str
-    title: str
-    blocks: Sequence[Block]
-
 
 def outline(answer: Answer) -> list[Section]:
     """Return the sections of an answer's sheet, in the order in which a crew needs them."""
@@ -81,11 +23,13 @@ def outline(answer: Answer) -> list[Section]:
         Section("before", say("sheet.before"), list(_before(answer))),
         Section("arc", say("sheet.arc"), list(_arc(answer))),
         Section("ends", say("sheet.ends"), list(_ends(answer))),
-        *(_level(answer, row) for row in answer["halving"]),
+        *([_level(answer, row) for row in answer["halving"]] if ways.halves(answer) else [ways.set_out(answer)]),
         Section("between", say("sheet.between"), [Paragraph(answer["gap"]["text"])]),
         Section("checks", say("sheet.checks"), list(_checks(answer))),
+        Section("accuracy", say("sheet.accuracy"), list(ways.accuracy(answer))),
         Section("rounding", say("sheet.rounding"), [Paragraph(answer["rounding"]["text"])]),
-        Section("rule", say("sheet.rule"), list(_rule(answer))),
+        Section("advice", say("sheet.advice"), list(ways.advice(answer))),
+        Section("rule", say("sheet.rule"), list(_rule(answer)) if ways.halves(answer) else []),
         Section("square", say("sheet.squaring"), list(_square(answer))),
         Section("stakes", say("sheet.stakes"), list(_stakes(answer))),
         Section("stick", say("sheet.stick"), list(_stick(answer))),
@@ -105,6 +49,10 @@ def _short(answer: Answer) -> Iterator[Block]:
     """The plan and every number that is taped, on one page for somebody who knows the steps."""
     yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
     yield Drawing("plan")
+    if not ways.halves(answer):
+        yield from ways.short_tables(answer)
+        yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
+        return
     rows = [row for level in answer["halving"] for row in _short_rows(answer, level)]
     head = [say(f"sheet.{name}") for name in ("drive", "string", "middle_at", "square_off", "halves_read")]
     yield Table(head, rows, say("sheet.short_caption"))
@@ -228,7 +176,8 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     title = say(key, level=level, stakes=names, sagitta=row["sagitta_shown"])
     steps = [step for step in answer["steps"] if step["level"] == level]
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
-    drawn = row["how"] or (len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps))
+    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
+    drawn = answer["method"] == "halving" and (row["how"] or plain)
     blocks: list[Block] = [Drawing("level", level)] if drawn else []
     cautions = [text for step in steps for text in step["cautions"]]
     if cautions:
@@ -262,6 +211,9 @@ def _square_here(row: Mapping[str, Any]) -> list[Block]:
 
 def _square(answer: Answer) -> Iterator[Block]:
     """Every way to keep every level square, with what a small mistake does."""
+    if not ways.halves(answer):
+        yield from ways.triangle(answer)
+        return
     rows = [row for row in answer["halving"] if row["how"]]
     if not rows:
         return
@@ -338,15 +290,19 @@ def _telling(rows: Sequence[Mapping[str, Any]], answer: Answer) -> Sequence[Mapp
     """Every row, or those of the first four levels where there are many."""
     if len(rows) <= MANY:
         return rows
+    if not ways.halves(answer):
+        return rows[: MANY * 8]
     levels = {stake["name"]: stake["level"] for stake in answer["stakes"]}
     return [row for row in rows if levels[row["name"]] <= 4]
 
 
 def _stakes(answer: Answer) -> Iterator[Block]:
     rows = _telling(answer["stakes"], answer)
+    head, pairs = ways.drawing_columns(answer)
+    cells = dict(zip((stake["name"] for stake in answer["stakes"]), pairs, strict=True))
     yield Table(
-        [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord")],
-        [[row["name"], row["along_shown"], row["x_shown"], row["y_shown"]] for row in rows],
+        [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord"), *head],
+        [[row["name"], row["along_shown"], row["x_shown"], row["y_shown"], *cells[row["name"]]] for row in rows],
         say("sheet.stakes_caption")
         if len(rows) == len(answer["stakes"])
         else say("sheet.stakes_some", count=len(answer["stakes"])),
@@ -354,10 +310,12 @@ def _stakes(answer: Answer) -> Iterator[Block]:
 
 
 def _stick(answer: Answer) -> Iterator[Block]:
-    yield Paragraph(say("sheet.stick_how"))
+    if not answer["stick"]["marks"]:
+        return
+    yield Paragraph(say("sheet.stick_how" if ways.halves(answer) else "sheet.stick_offsets"))
     yield Drawing("stick")
     yield Table(
-        [say("sheet.level_word"), say("sheet.from_end")],
+        [say("sheet.level_word" if ways.halves(answer) else "sheet.stake"), say("sheet.from_end")],
         [[mark["label"], mark["shown"]] for mark in answer["stick"]["marks"]],
     )
 

@@ -191,7 +191,9 @@ def draw_arcs(sketch: Sketch, answer: Answer, paper: Paper, classes: str = "arc"
 
 def stakes_on_paper(answer: Answer) -> list[Mapping[str, Any]]:
     """Return the stakes that a drawing of the whole arc has room for: those of the first ``MOST_LEVELS``."""
-    return [stake for stake in answer["stakes"] if int(stake["level"]) <= MOST_LEVELS]
+    stakes = [stake for stake in answer["stakes"] if int(stake["level"]) <= MOST_LEVELS]
+    every = -(-(len(stakes) - 1) // (1 << MOST_LEVELS))  # of stakes that were set in one round, each so many-th
+    return stakes if every <= 1 else [*stakes[:-1:every], stakes[-1]]
 
 
 def draw_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None) -> None:
@@ -353,5 +355,7 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
         top = sketch.paragraph(words, (left, y + 10.0), width)
     if answer.get("offset"):
         top = sketch.paragraph(_gap_words(answer, paper), (left, top), width)
-    if len(answer["halving"]) > MOST_LEVELS:
+    if len(stakes_on_paper(answer)) < len(answer["stakes"]) and answer.get("method", "halving") not in ("halving", "rule"):
+        sketch.paragraph(say("draw.some_stakes"), (left, top), width)
+    elif len(stakes_on_paper(answer)) < len(answer["stakes"]):
         sketch.paragraph(say("draw.some_levels", level=MOST_LEVELS), (left, top), width)

@@ -7,14 +7,17 @@ from collections.abc import Mapping, Sequence
 from html import escape
 from typing import Any
 
+from bowstring.views.blocks import Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.views.fields import field_of
 from bowstring.views.form import label_of
 from bowstring.views.level import level_svg
 from bowstring.views.markup import marked
-from bowstring.views.outline import Block, Drawing, Heading, Items, Paragraph, Section, Table, outline
+from bowstring.views.outline import outline
 from bowstring.views.plan import plan_svg
+from bowstring.views.scatter import scatter_svg
 from bowstring.views.stick import stick_svg
 from bowstring.views.triangle import has_triangle, triangle_svg
+from bowstring.views.way import way_svg
 from bowstring.words import say
 
 Answer = Mapping[str, Any]
@@ -134,6 +137,10 @@ def _figure(drawing: Drawing, answer: Answer) -> str:
         svg = level_svg(answer, drawing.level, id=name)
     elif drawing.kind == "stick":
         svg = stick_svg(answer, id=name)
+    elif drawing.kind == "way":
+        svg = way_svg(answer, id=name)
+    elif drawing.kind == "scatter":
+        svg = scatter_svg(answer, id=name)
     elif drawing.kind == "triangle" and not has_triangle(answer, drawing.level):
         return ""
     else:

@@ -6,8 +6,9 @@ import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
+from bowstring.views.blocks import Block, Heading, Items, Paragraph, Section, Table
 from bowstring.views.markup import NUMBER
-from bowstring.views.outline import Block, Heading, Items, Paragraph, Section, Table, outline
+from bowstring.views.outline import outline
 from bowstring.words import say
 
 WIDTH = 80

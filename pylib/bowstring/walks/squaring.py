@@ -135,6 +135,13 @@ def legs_at_hand(room: float, offset: float) -> tuple[float, float]:
     return along, min(max(offset, LEAST_ROOM), max(along, offset), LONGEST_LEG)
 
 
+def triangle_at(room: float, offset: float, unit_leg: float) -> tuple[float, float, str] | None:
+    """Return the legs in metres, along the string and out, of the largest whole-number triangle at hand for an offset
+    on a string with ``room`` metres from the foot, and its shape; ``None`` where there is none."""
+    found = _whole(room, min(offset, LONGEST_LEG), unit_leg)
+    return (found.along, found.out, found.whole or "") if found else None
+
+
 def turn_of_square(room: float, offset: float, read: float, blade: float) -> float:
     """Return the standard deviation in radians of a direction that is squared off a string.
 

@@ -18,7 +18,6 @@ MESSAGES = {
         "add in proportion. Take another method."
     ),
     "accuracy.scale_shown": "{part} millionths, {size} on {on}",
-    "accuracy.minutes": "{minutes} minutes of arc",
     "accuracy.given": "as you say",
     "accuracy.usual": "usual value",
     "accuracy.error_read": "reading, at each end of a pull",

@@ -113,4 +113,23 @@ MESSAGES = {
     "note.tolerance": "No tolerance was given, so nothing here can say whether a miss matters.",
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
     "note.square": "Squareness of a sagitta hardly shows at its own stake; it shows one level on.",
+    "caution.method_blocked": "Don't build from this sheet: {method} isn't possible on this ground. {why} See which way to take.",
+    "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and there are {there}.",
+    "caution.method_unreliable": (
+        "Don't build from this sheet: with {method} small mistakes grow here beyond what can be told beforehand. See which way to take."
+    ),
+    "caution.rule_over": (
+        "Don't build from this sheet: these are the quarter rule's numbers, and they miss the arc by up to {worst} at {at}; {tolerance} is "
+        "allowed. Halving with its exact numbers is the same work."
+    ),
+    "caution.rule": (
+        "These are the quarter rule's numbers: they miss the arc by up to {worst} at {at}. Halving with its exact numbers is the same work."
+    ),
+    "caution.slope_numbers": (
+        "The ground falls. Level lengths count. Where the tape lies on the slope hold the number for the slope, which stands beside; "
+        "a triangle that is squared on the slope isn't square from above: keep its sides level."
+    ),
+    "caution.chord_over_tape": (
+        "A to B is {chord} and the tape is {tape}: taping it takes more than one pull, in line, each with a mistake of its own."
+    ),
 }

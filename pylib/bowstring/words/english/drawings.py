@@ -101,4 +101,12 @@ MESSAGES: dict[str, str] = {
         "don't take them from this stick."
     ),
     "draw.stick.note": "Measure every mark from the zero end.",
+    "draw.way.title": "How the stakes are set",
+    "draw.way.desc": "The string A to B and the arc, {where} it, on the {hand} of somebody at A who faces B, with every line that is taped.",
+    "draw.way.one": "Thick lines: what sets {stake}, with its numbers. Thin lines: the same for the others.",
+    "draw.way.cut": "A line with a zigzag goes on beyond the drawing.",
+    "draw.scatter.title": "Where the stakes may come to stand",
+    "draw.scatter.desc": "An ellipse around each stake holds 19 layouts in 20. The widest across the arc is at {at}: one standard deviation is {across}.",
+    "draw.scatter.enlarged": "Each ellipse holds 19 layouts in 20, drawn {factor} times too large against the arc.",
+    "draw.some_stakes": "Only some of the stakes are drawn.",
 }

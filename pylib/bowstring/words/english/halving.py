@@ -29,4 +29,12 @@ MESSAGES = {
     "square.eye": "By eye, out by {degrees}° (common practice, no source):",
     "square.cost": "the tip slips {aside} aside, this stake moves {here} off the arc, the next level's {next}.",
     "square.cost_last": "the tip slips {aside} aside, this stake moves {here} off the arc.",
+    "square.each": (
+        "Square each offset with a {shape} triangle at its foot: {along} along the string, {out} out, and the long side {long_side}. The "
+        "larger, the truer."
+    ),
+    "square.each_cost": (
+        "One mark ({mark}) wrong in the long side puts {stake}, the farthest one out ({offset}), {aside} aside along the arc."
+    ),
+    "square.each_short": "For short offsets a {blade} framing square against the string is enough.",
 }
