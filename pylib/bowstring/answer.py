@@ -11,6 +11,7 @@ from bowstring.telling.advice import told_advice, told_methods
 from bowstring.telling.cautions import told_cautions, told_stops
 from bowstring.telling.givens import told_given
 from bowstring.telling.halving import told_levels
+from bowstring.telling.mistakes import told_mistakes
 from bowstring.telling.notes import told_notes, told_top
 from bowstring.telling.numbers import shown_measures
 from bowstring.telling.results import told_checks, told_fit, told_gap, told_rounding, told_rule, told_stick
@@ -22,11 +23,12 @@ from bowstring.version import __version__
 from bowstring.words import say
 
 
-def answer(job: dict[str, object]) -> dict[str, object]:
+def answer(job: dict[str, object], *, whole: bool = True) -> dict[str, object]:
     """Return the whole answer to a job: the arc, the steps, the stakes, what they cost and how to check them.
 
     ``job`` and the answer are of the forms that the contract in DEVELOPERS.md gives; lengths in the answer are metres,
-    angles degrees, as full-precision floats beside the texts that a crew reads. The job isn't changed.
+    angles degrees, as full-precision floats beside the texts that a crew reads. The job isn't changed. Not ``whole``:
+    without the one dear figure that no sheet shows, ``all_95`` of the methods that weren't asked for.
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
@@ -57,9 +59,10 @@ def answer(job: dict[str, object]) -> dict[str, object]:
         "tables": told_tables(layout, steps),
         "square": told_square(layout),
         "checks": told_checks(layout, shown),
+        "mistakes": told_mistakes(layout),
         "stick": told_stick(layout),
         "accuracy": told_accuracy(layout, own),
-        "methods": told_methods(layout, rows),
+        "methods": told_methods(layout, rows, whole),
         "advice": told_advice(layout, rows, advise(layout, rows)),
         "warnings_top": told_top(),
         "stops": told_stops(layout, own),

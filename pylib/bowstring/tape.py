@@ -27,6 +27,9 @@ _SHOWN_IN = {"ft-in": (INCH, "in"), "ft": (FOOT, "ft"), "m": (_METRE, "m"), "mm"
 _SMALL = (_MILLIMETRE, "mm", 1)
 _SMALL_IN = {"ft-in": (INCH, "in", 2), "ft": (FOOT, "ft", 3), "m": _SMALL, "mm": _SMALL}
 
+_SMALL_STEP = {unit: size / 10**places for unit, (size, _name, places) in _SMALL_IN.items()}
+"""What the last digit of a small length is, metres."""
+
 _NUDGE = 10**9
 """One part in so many of a step: two computations of one length that differ in the last bits never show
 differently at a half."""
@@ -70,25 +73,25 @@ class Tape:
 
     def round(self, metres: float) -> float:
         """Return the nearest mark, metres: the correctly rounded product of a count and the exact mark."""
-        return float(_count(metres, self._step) * self._step)
+        step = self._step  # whole numbers divide to the nearest float, and sooner than a Fraction does
+        return _count(metres, step) * step.numerator / step.denominator
 
     def show(self, metres: float) -> str:
         """Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``."""
         count = _count(metres, self._step)
         if self.unit == "ft-in":
             return _feet_inches(count, self._mark.denominator)
-        return f"{_decimal(count * self._mark, _places(self._mark))} {self.unit}"
+        places = _places(self._mark)
+        return f"{_tenths(int(count * self._mark * 10**places), places)} {self.unit}"
 
     def show_small(self, metres: float) -> str:
         """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``."""
-        size, name, places = _SMALL_IN[self.unit]
-        step = Fraction(1, 10**places)
-        return f"{_decimal(_count(metres, step * size) * step, places)} {name}"
+        _size, name, places = _SMALL_IN[self.unit]
+        return f"{_tenths(_count(metres, _SMALL_STEP[self.unit]), places)} {name}"
 
     def show_cost(self, metres: float) -> str:
         """Return ``show_small`` of a size, but one that would show as nothing as less than the smallest that shows."""
-        size, _name, places = _SMALL_IN[self.unit]
-        least = float(size / 10**places)
+        least = float(_SMALL_STEP[self.unit])
         if 0 < abs(metres) < least / 2:
             return say("tape.less_than", least=self.show_small(least))
         return self.show_small(abs(metres))
@@ -180,12 +183,17 @@ def _count(metres: float, step: Fraction) -> int:
     return -count if metres < 0 else count
 
 
+def _tenths(count: int, places: int) -> str:
+    """Return a count of the last of so many decimals as a number; never ``-0``."""
+    whole, rest = divmod(abs(count), 10**places)
+    sign = "-" if count < 0 else ""
+    return f"{sign}{whole}.{rest:0{places}d}" if places else f"{sign}{whole}"
+
+
 def _decimal(value: Fraction, places: int) -> str:
     """Return a value that has no more than ``places`` decimals with exactly that many; never ``-0``."""
     count = int(abs(value) * 10**places)
-    whole, rest = divmod(count, 10**places)
-    sign = "-" if value < 0 else ""
-    return f"{sign}{whole}.{rest:0{places}d}" if places else f"{sign}{whole}"
+    return _tenths(-count if value < 0 else count, places)
 
 
 def _places(mark: Fraction) -> int:
@@ -197,10 +205,11 @@ def _feet_inches(count: int, below: int) -> str:
     """Return a count of 1/``below`` inches as ``10' 4-7/8"``, the fraction reduced, no feet under one."""
     feet, rest = divmod(abs(count), 12 * below)
     inches, over = divmod(rest, below)
-    part = Fraction(over, below)
     text = f"{inches}"
     if over:
-        text = f"{inches}-{part}" if inches or feet else f"{part}"
+        shared = math.gcd(over, below)
+        part = f"{over // shared}/{below // shared}"
+        text = f"{inches}-{part}" if inches or feet else part
     return ("-" if count < 0 else "") + (f"{feet}' {text}\"" if feet else f'{text}"')
 
 

@@ -32,8 +32,9 @@ Write = Callable[[Recipe, Setting, Sequence[Stake]], None]
 TURNING = 0.05
 """Radians: nearer to square to the line of sight a gap's chord doesn't tell which side of its foot the stake is."""
 
-MOST_PRODUCED = 513
-"""Each chord produced takes over what all before it were off; past so many nobody would drive them."""
+CHAINED = ("centre", "produced", "angles")
+MOST_CHAINED = 513
+"""Where each stake is set from the one before it, it takes over what all before were off; past so many nobody would."""
 
 SLIM = 1e-6
 """Metres: a mark nearer than this to where a stake belongs, or to another mark, is the same place."""
@@ -86,8 +87,8 @@ def why_none(method: Method, setting: Setting, stakes: Sequence[Stake]) -> str |
         return "tangent_overhang_one" if 2 * arc.half_angle > pi / 2 * FITS else None
     if method.name == "angles" and len(stakes) > 2 and arc.half_angle * stakes[-3].fraction > pi / 2 - TURNING:
         return "angles_turn_back"
-    if method.name == "produced" and len(stakes) > MOST_PRODUCED:
-        return "produced_many"
+    if method.name in CHAINED and len(stakes) > MOST_CHAINED:
+        return "chain_long"
     if method.name == "tapes":
         return _between(setting, setting.tapes_from)
     if method.name == "coordinates":

@@ -11,7 +11,7 @@ from itertools import pairwise
 from bowstring.arc import HALF_TURN_COSINE
 from bowstring.construction import Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
 from bowstring.methods.halving import halve
-from bowstring.methods.setting import Setting
+from bowstring.methods.setting import FITS, Setting
 from bowstring.plane import distance, signed_angle, unit_vector
 
 CENTRE = "C"
@@ -65,7 +65,7 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
                 continue
             point = arc.point_at(stake.fraction).minus(start)
             along, out = way.dot(point), way.cross(point)
-            near = along <= chord / 2
+            near = along <= chord / 2 * FITS  # the middle's last digit says nothing
             one, other = (first.name, last.name) if near else (last.name, first.name)
             foot = f"foot {stake.name}"
             moves: list[Move] = [

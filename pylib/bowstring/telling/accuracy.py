@@ -25,10 +25,9 @@ def told_accuracy(layout: Layout, row: Row) -> dict[str, object]:
     site = layout.job.site
     blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
     found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across), blade)
-    lines = [
-        say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95)),
-        say("accuracy.all", count=len(layout.stakes) - 2, miss=tape.show_cost(accuracy.all_95)),
-    ]
+    lines = [say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95))]
+    if len(layout.stakes) > 3:
+        lines.append(say("accuracy.all", count=len(layout.stakes) - 2, miss=tape.show_cost(accuracy.all_95)))
     if chance is not None and tolerance is not None:
         key = "accuracy.chance" if chance >= EVEN else "accuracy.chance_poor"
         lines.append(say(key, tolerance=tape.show_small(tolerance), chance=percent_of(chance)))

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bowstring.comparison import Advice, Change, Row
 from bowstring.layout import Layout
+from bowstring.methods.catalogue import Method
 from bowstring.walks.reach import Blocked
 from bowstring.words import say
 
@@ -13,17 +14,17 @@ TOLD_BLOCKS = 3
 """How many of the things in the way a sentence names."""
 
 
-def told_methods(layout: Layout, rows: Sequence[Row]) -> list[dict[str, object]]:
-    """Return the answer's ``methods``: one row a method."""
-    return [_row(layout, row) for row in rows]
+def told_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[dict[str, object]]:
+    """Return the answer's ``methods``: one row a method; ``all_95`` of others than the job's own when ``whole``."""
+    return [_row(layout, row, whole or row.method is layout.method) for row in rows]
 
 
-def _row(layout: Layout, row: Row) -> dict[str, object]:
+def _row(layout: Layout, row: Row, whole: bool) -> dict[str, object]:
     tape, accuracy, there = layout.job.tape, row.accuracy, row.none is None
     why = why_not(layout, row)
     return {
         "method": row.method.name,
-        "name": name_of(row),
+        "name": name_of(row.method, row.halve_first),
         "everyday": row.method.everyday,
         "possible": row.possible,
         "why_not": why,
@@ -33,8 +34,8 @@ def _row(layout: Layout, row: Row) -> dict[str, object]:
         "longest_pull_shown": tape.show(row.longest_pull) if there else None,
         "miss_95": accuracy.miss_95 if accuracy else None,
         "miss_95_shown": tape.show_cost(accuracy.miss_95) if accuracy else None,
-        "all_95": accuracy.all_95 if accuracy else None,
-        "all_95_shown": tape.show_cost(accuracy.all_95) if accuracy else None,
+        "all_95": accuracy.all_95 if accuracy and whole else None,
+        "all_95_shown": tape.show_cost(accuracy.all_95) if accuracy and whole else None,
         "shift": row.shift if there else None,
         "shift_shown": tape.show_cost(row.shift) if there else None,
         "expected": row.expected if there else None,
@@ -47,11 +48,11 @@ def _row(layout: Layout, row: Row) -> dict[str, object]:
     }
 
 
-def name_of(row: Row) -> str:
+def name_of(method: Method, halve_first: int) -> str:
     """Return a method's name in words, a mix of two told as such."""
-    if row.halve_first:
-        return say("method.mixed", times=row.halve_first)
-    return say(f"method.name.{row.method.name}")
+    if halve_first:
+        return say("method.mixed_once" if halve_first == 1 else "method.mixed", times=halve_first)
+    return say(f"method.name.{method.name}")
 
 
 def why_not(layout: Layout, row: Row) -> str | None:
@@ -103,22 +104,30 @@ def told_block(layout: Layout, block: Blocked) -> dict[str, object]:
 def told_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> dict[str, object]:
     """Return the answer's ``advice``: the method to take, and one sentence with its reasons."""
     row = advice.row
-    changes = [{"kind": change.kind, "what": change.what, "method": change.method.name,
-                "text": _change(layout, change)} for change in advice.changes]  # fmt: skip
+    changes = [{"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
+                "halve_first": change.halve_first, "text": _change(layout, change)}
+               for change in advice.changes]  # fmt: skip
     if row is None:
         texts = [str(change["text"]) for change in changes]
         text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
         return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    miss = tape.show_cost(row.expected)
     key = "advice.miss" if tolerance is None else "advice.miss_holds" if advice.holds else "advice.miss_over"
-    told = say(key, miss=miss, tolerance=tape.show_small(tolerance) if tolerance is not None else "")
-    reason = say(f"advice.{advice.reason}", count=row.measurements, others=advice.rivals)
-    text = say("advice.take", method=name_of(row), miss=told, reason=reason, blocked=_blocked(layout, rows, row))
+    text = say(
+        "advice.take",
+        method=name_of(row.method, row.halve_first),
+        reason=say(f"advice.{advice.reason}", count=row.measurements, good=advice.rivals + 1),
+        miss=say(
+            key,
+            miss=tape.show_cost(row.expected),
+            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
+        ),
+        blocked=_blocked(layout, rows, row),
+    )
     return {
         "method": row.method.name,
         "halve_first": row.halve_first,
-        "text": text.strip(),
+        "text": text,
         "holds": advice.holds,
         "changes": [],
     }
@@ -128,13 +137,13 @@ def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:
     """Why everyday methods that take fewer readings are not it: the first one that is blocked."""
     for row in rows:
         if row.method.everyday and row.none is None and row.measurements < taken.measurements and not row.possible:
-            return " " + say("advice.instead", method=name_of(row), why=why_not(layout, row))
+            return " " + say("advice.instead", method=name_of(row.method, row.halve_first), why=why_not(layout, row))
     return ""
 
 
 def _change(layout: Layout, change: Change) -> str:
     tape = layout.job.tape
-    size = tape.show(change.size) if change.kind in ("tape", "room") else f"{change.size:.0f}"
-    method = say(f"method.name.{change.method.name}")
+    size = f"{change.size:.0f}" if change.kind == "hands" else tape.show(change.size)
     kind = f"room_{change.what}" if change.kind == "room" else change.kind
+    method = name_of(change.method, change.halve_first)
     return say(f"advice.change_{kind}", size=size, what=change.what, method=method)

@@ -19,7 +19,8 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
         yield caution("caution.method_blocked", method=method, why=why_not(layout, own))
     if own.few_hands:
         yield caution("caution.method_hands", method=method, hands=own.method.hands, there=layout.job.site.hands)
-    if own.accuracy is not None and not own.accuracy.reliable:
+    # Sagittae of less than a few marks are told by themselves, and what they do stays small.
+    if own.accuracy is not None and not own.accuracy.reliable and own.method.stand != "halves":
         yield caution("caution.method_unreliable", method=method)
     if own.method.name == "rule" and layout.misses.worst:
         worst = abs(layout.misses.worst)

@@ -26,6 +26,7 @@ def outline(answer: Answer) -> list[Section]:
         *([_level(answer, row) for row in answer["halving"]] if ways.halves(answer) else [ways.set_out(answer)]),
         Section("between", say("sheet.between"), [Paragraph(answer["gap"]["text"])]),
         Section("checks", say("sheet.checks"), list(_checks(answer))),
+        Section("mistakes", say("sheet.mistakes"), list(ways.mistakes(answer))),
         Section("accuracy", say("sheet.accuracy"), list(ways.accuracy(answer))),
         Section("rounding", say("sheet.rounding"), [Paragraph(answer["rounding"]["text"])]),
         Section("advice", say("sheet.advice"), list(ways.advice(answer))),

@@ -355,7 +355,8 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
         top = sketch.paragraph(words, (left, y + 10.0), width)
     if answer.get("offset"):
         top = sketch.paragraph(_gap_words(answer, paper), (left, top), width)
-    if len(stakes_on_paper(answer)) < len(answer["stakes"]) and answer.get("method", "halving") not in ("halving", "rule"):
-        sketch.paragraph(say("draw.some_stakes"), (left, top), width)
-    elif len(stakes_on_paper(answer)) < len(answer["stakes"]):
+    if len(stakes_on_paper(answer)) < len(answer["stakes"]):
+        if answer.get("method", "halving") not in ("halving", "rule"):
+            sketch.paragraph(say("draw.some_stakes"), (left, top), width)
+            return
         sketch.paragraph(say("draw.some_levels", level=MOST_LEVELS), (left, top), width)

@@ -131,6 +131,11 @@ def _label(place: str) -> str:
 
 def _figure(drawing: Drawing, answer: Answer) -> str:
     name = f"draw-{drawing.kind}-{drawing.level}" if drawing.level else f"draw-{drawing.kind}"
+    if drawing.kind == "mistake":
+        # Drawn when somebody asks for it: six more drawings would keep everybody waiting at each keystroke.
+        words, kind = escape(say("sheet.mistake_show")), escape(answer["mistakes"][drawing.level]["kind"])
+        return (f'<details class="mistake" id="mistake-{drawing.level}" data-mistake="{kind}">'
+                f"<summary>{words}</summary></details>")  # fmt: skip
     if drawing.kind == "plan":
         svg = plan_svg(answer, id=name)
     elif drawing.kind == "level":

@@ -71,6 +71,17 @@ def _method_row(row: Mapping[str, Any], answer: Answer) -> list[str]:
         "measurements", "longest_pull_shown", "hands"))]  # fmt: skip
 
 
+def mistakes(answer: Answer) -> Iterator[Block]:
+    """The common blunders, one at a time: what each would do, and what sees it."""
+    if not answer["mistakes"]:
+        return
+    yield Paragraph(say("sheet.mistakes_intro"))
+    for number, row in enumerate(answer["mistakes"]):
+        text = say("sheet.mistake", text=row["text"], at=row["moved_at"], moved=row["moved_shown"], told=row["told"])
+        yield Items([text], "plain" if row["caught"] else "caution")
+        yield Drawing("mistake", number)
+
+
 def accuracy(answer: Answer) -> Iterator[Block]:
     """How true the stakes will be: the worst, all at once, each, and what can be taken out."""
     told = answer["accuracy"]

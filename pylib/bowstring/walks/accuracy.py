@@ -9,13 +9,13 @@ from math import atan2, degrees, sqrt
 
 from bowstring.arc import Arc
 from bowstring.construction import Recipe, Stake
-from bowstring.plane import unit_vector
+from bowstring.plane import Point, unit_vector
 from bowstring.walks.errors import Errors
 from bowstring.walks.spread import SCALE, Spread
 from bowstring.walks.together import Across, Together
 
-NORMAL_95 = 1.959963984540054
-"""Standard deviations on each side that hold 95 of 100 (normal distribution)."""
+NORMAL_95 = 1.96
+"""Standard deviations on each side that hold 95 of 100 (normal distribution; 1.95996 rounded as everybody does)."""
 
 ELLIPSE_95 = 2.4477468306808166
 """Standard deviations of an ellipse that holds 95 of 100: root of -2 ln 0.05 (chi squared, two degrees of freedom)."""
@@ -32,7 +32,7 @@ class StakeSpread:
     """One stake's scatter: standard deviations in metres across the arc (radially) and along it.
 
     ``turned``: degrees from the across direction to the ellipse's long axis, toward B; ``long``, ``short``: its
-    standard deviations; ``bent``: the second-order shift across, metres.
+    standard deviations; ``bent``, ``bent_along``: the second-order shifts across and along, metres.
     """
 
     name: str
@@ -42,14 +42,16 @@ class StakeSpread:
     short: float
     turned: float
     bent: float
+    bent_along: float
 
 
 @dataclass(frozen=True)
 class Accuracy:
-    """How true all stakes of a construction will be."""
+    """How true all stakes of a construction will be; ``read`` is the reading error that it reckons with, metres."""
 
     stakes: tuple[StakeSpread, ...]
     together: Together
+    read: float
 
     @property
     def worst(self) -> StakeSpread:
@@ -64,12 +66,13 @@ class Accuracy:
     @cached_property
     def all_95(self) -> float:
         """Metres across within which all stakes stand at once at 95 %."""
-        return self.together.miss_at(0.95)
+        return max(self.together.miss_at(0.95), self.miss_95)
 
     @property
     def reliable(self) -> bool:
-        """Whether the first order says it all: every second-order shift is small beside its stake's scatter."""
-        return all(abs(stake.bent) <= RELIABLE * stake.across for stake in self.stakes if stake.across > 0)
+        """Whether the first order says it all: every second-order shift is small beside its stake's scatter, or smaller
+        than half a reading error (a sagitta of a few marks, slid to and fro), which nobody sees."""
+        return all(abs(stake.bent) <= max(RELIABLE * stake.across, self.read / 2) for stake in self.stakes)
 
 
 def accuracy_of(
@@ -92,7 +95,7 @@ def accuracy_of(
         row, across = _stake(arc, recipe, spread, stake.name)
         told.append(row)
         across_of[stake.name] = across
-    return Accuracy(tuple(told), _together(recipe, stakes, across_of))
+    return Accuracy(tuple(told), _together(recipe, stakes, across_of), errors.read)
 
 
 def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSpread, Across]:
@@ -106,10 +109,14 @@ def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSp
         aa, bb, ab = aa + a * a, bb + b * b, ab + a * b
     mean, half = (aa + bb) / 2, sqrt(((aa - bb) / 2) ** 2 + ab * ab)
     turn = degrees(atan2(2 * ab, aa - bb)) / 2
-    bend = spread.bend.get(name)
-    bent = bend.dot(out) if bend else 0.0
+    bend = spread.bend.get(name, Point(0.0, 0.0))
+    # A stake that slips along its tangent by t leaves the arc by t²/2R, outward.
+    bent = bend.dot(out) + bb / (2 * arc.radius)
+    bent_along = bend.x * on_x + bend.y * on_y
     return (
-        StakeSpread(name, sqrt(aa), sqrt(bb), sqrt(mean + half), sqrt(max(mean - half, 0.0)), turn, bent),
+        StakeSpread(
+            name, sqrt(aa), sqrt(bb), sqrt(mean + half), sqrt(max(mean - half, 0.0)), turn, bent, bent_along
+        ),
         across,
     )
 

@@ -134,9 +134,11 @@ class Spread:
         aside = hypot(half, length) / half * self.errors.read
         self._add(sway, Source("square", aside, move.start, move.end, move.mark), u)
         bend = _sum((0.5, self._bend(move.start)), (0.5, self._bend(move.end)))
-        # Aside on a tape that is hooked at the middle, the tip comes down its circle.
+        # Aside on a tape that is hooked at the middle, the tip comes down its circle; where the offset is shorter than
+        # the slip it comes down all the way, by about half of that.
         both = aside * aside + self.errors.read**2
-        self.bend[move.mark] = bend.plus(n, -both / (2 * length)) if abs(length) > sqrt(both) else bend
+        down = both / (2 * max(abs(length), sqrt(both))) if both else 0.0
+        self.bend[move.mark] = bend.plus(n, -down if length >= 0 else down)
         return sway
 
     def _square(self, move: SquareOff) -> Sway:

@@ -82,8 +82,8 @@ MESSAGES = {
         "Toward the end of this arc the gap from the stake before turns back along the line of sight, and can't tell the stake."
     ),
     "method.angles_turn_back.remedy": "Use halving, two tapes or a swing from the centre.",
-    "method.produced_many.wrong": "So many chords produced one after the other would end nowhere near the arc.",
-    "method.produced_many.remedy": "Ask for wider gaps, or use another method.",
+    "method.chain_long.wrong": "So many stakes, each set from the one before it, would end nowhere near their places.",
+    "method.chain_long.remedy": "Ask for wider gaps, or use another method.",
     "method.too_many.wrong": "It would take more stakes than anybody drives to keep the gaps that narrow.",
     "method.too_many.remedy": "Ask for wider gaps, or use another method.",
     "method.too_small.wrong": "Its steps are smaller here than the marks of the tape: two marks would come to one place.",

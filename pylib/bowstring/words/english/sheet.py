@@ -149,4 +149,8 @@ MESSAGES = {
     "sheet.model_from": "from",
     "sheet.model_caption": "Change them in the form if you know better. A blunder is none of these: only checks find it.",
     "sheet.stick_offsets": "Copy these marks onto a lath, all from the same end: each offset is then one mark.",
+    "sheet.mistakes": "If something went wrong",
+    "sheet.mistakes_intro": "Blunders that happen, one at a time, and what on this sheet sees each. The worst of them no check sees.",
+    "sheet.mistake": "{text} {at} would stand {moved} from its place. {told}",
+    "sheet.mistake_show": "Show what the stakes would look like",
 }
