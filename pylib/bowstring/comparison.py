@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from math import inf
+from math import ceil, inf
 
 from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob
@@ -12,6 +12,7 @@ from bowstring.job import Job
 from bowstring.layout import Layout, stakes_of_method
 from bowstring.methods.catalogue import METHODS, Method, recipe_of, stakes_for, why_none
 from bowstring.methods.setting import Setting
+from bowstring.sizes import FOOT
 from bowstring.walks.accuracy import Accuracy, accuracy_of
 from bowstring.walks.errors import Errors, errors_of
 from bowstring.walks.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, needs_of
@@ -21,8 +22,21 @@ from bowstring.walks.squaring import METRIC_BLADE, SQUARE_BLADE
 MOST_COMPARED = 7
 """Levels: of longer layouts the other methods are looked at with so many halvings' stakes; nobody sets more by hand."""
 
-ROUND_TAPE = {True: 0.3048 * 5, False: 1.0}
+ROUND_TAPE = {True: 5 * FOOT, False: 1.0}
 """Metres: a longer tape is asked for in steps of 5 ft or 1 m."""
+
+LONGEST_TAPE = 100.0
+"""Metres: nobody has a longer tape (common practice, no source)."""
+
+ROUND_ROOM = {True: FOOT / 2, False: 0.1}
+"""Metres: more room is asked for in steps of 6 in or 0.1 m."""
+
+MOST_FINER = 3
+"""So many times may the gaps be halved to get by something: three make eight stakes of one."""
+
+FROM_NEIGHBOUR = ("centre", "produced", "angles")
+"""Methods that tape each stake from the one before: a shorter gap is a shorter pull, and one nearer to the arc. What
+all others measure, a finer layout measures too."""
 
 
 @dataclass(frozen=True)
@@ -88,35 +102,58 @@ def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake
     return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
 
 
-def compare(layout: Layout, limits: Limits | None = None) -> list[Row]:
-    """Return a row for each method, in the order of the catalogue; ``limits`` stand in for the job's own."""
-    return [row_of(layout, method, limits) for method in METHODS]
+def compare(layout: Layout) -> list[Row]:
+    """Return a row for each method, in the order of the catalogue."""
+    return [row_of(layout, method) for method in METHODS]
 
 
-def row_of(layout: Layout, method: Method, limits: Limits | None = None, halve_first: int | None = None) -> Row:
-    """Return what a method would be for a layout's job."""
-    job, setting = layout.job, layout.setting
-    own = method is layout.method
-    mixed = (setting.halve_first if own else 0) if halve_first is None else halve_first
-    setting = setting.halved_first(mixed)
+@dataclass(frozen=True)
+class _Written:
+    """A method's recipe for a job: ``driven`` stakes, of which ``stakes`` are looked at."""
+
+    setting: Setting
+    stakes: Sequence[Stake]
+    driven: int
+    recipe: Recipe
+
+
+def _write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> _Written | str:
+    """Return a method's recipe, or the key of the sentence that says why there is none.
+
+    ``finer``: every gap halved so often.
+    """
+    job, levels = layout.job, layout.levels + finer
+    own = method is layout.method and not finer
+    setting = layout.setting.halved_first(halve_first)
+    if own and halve_first == layout.setting.halve_first:
+        return _Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
     try:
-        stakes = layout.stakes if own and mixed == layout.setting.halve_first else (
-            stakes_of_method(method, job, setting, layout.levels, plain=not own)
-        )
+        if finer:
+            stakes = stakes_for(method, setting, levels=levels, spacing=None)
+        else:
+            stakes = stakes_of_method(method, job, setting, levels, plain=not own)
     except BadJob:
-        return Row(method, mixed, "too_many")
+        return "too_many"
     none = why_none(method, setting, stakes)
     if none:
-        return Row(method, mixed, none)
+        return none
     driven = len(stakes)
-    if own and mixed == layout.setting.halve_first:
-        recipe = layout.recipe
-    else:
-        if driven > 2**MOST_COMPARED + 1:
-            stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
-        ready = Recipe(layout.recipe_of_ends.at)
-        ready.steps = list(layout.recipe_of_ends.steps)
-        recipe = recipe_of(method, setting, stakes, MOST_COMPARED if driven > len(stakes) else layout.levels, ready)
+    if driven > 2**MOST_COMPARED + 1:
+        stakes, levels = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None), MOST_COMPARED
+    ready = Recipe(layout.recipe_of_ends.at)
+    ready.steps = list(layout.recipe_of_ends.steps)
+    return _Written(setting, stakes, driven, recipe_of(method, setting, stakes, levels, ready))
+
+
+def row_of(layout: Layout, method: Method, halve_first: int | None = None) -> Row:
+    """Return what a method would be for a layout's job; ``halve_first`` stands in for the job's own."""
+    mixed = (layout.setting.halve_first if method is layout.method else 0) if halve_first is None else halve_first
+    written = _write(layout, method, mixed)
+    return Row(method, mixed, written) if isinstance(written, str) else _row(layout, method, mixed, written)
+
+
+def _row(layout: Layout, method: Method, mixed: int, written: _Written) -> Row:
+    job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
         shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
     except TooSmall:
@@ -127,11 +164,11 @@ def row_of(layout: Layout, method: Method, limits: Limits | None = None, halve_f
         method=method,
         halve_first=mixed,
         none=None,
-        blocks=tuple(blocks_of(setting.arc, recipe, limits or limits_of(job))),
+        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job))),
         few_hands=method.hands > job.site.hands,
-        stakes=driven,
+        stakes=written.driven,
         recipe=recipe,
-        measurements=measurements_of(recipe.steps) + (driven - len(stakes)) * each,
+        measurements=measurements_of(recipe.steps) + (written.driven - len(stakes)) * each,
         longest_pull=longest_pull(recipe),
         behind=max(-min(point.y for point in recipe.at.values()), 0.0),
         shift=abs(shifts.worst),
@@ -146,11 +183,11 @@ class Advice:
 
     Attributes:
         row: the method to take, or ``None`` when none is possible.
-        reason: ``only`` possible one; ``fewest`` readings of those that are good enough; ``truest`` of those possible;
-            ``none``.
+        reason: ``only`` possible one; ``plain``: the only one without an instrument or reckoning; ``fewest`` readings
+            of those that are good enough; ``truest`` of those possible; ``none``.
         holds: whether its worst stake is within the tolerance at 95 %, ``None`` without one.
         rivals: how many others were good enough.
-        changes: where nothing is possible, each single change that would do: its kind, what, and the method.
+        changes: where nothing is possible, each single change that would do.
     """
 
     row: Row | None
@@ -162,13 +199,17 @@ class Advice:
 
 @dataclass(frozen=True)
 class Change:
-    """A single change that would make a method possible: a ``tape`` of ``size`` metres, an obstacle (``what``) moved,
-    more ``hands``, more ``room`` (``what`` of ``size`` metres)."""
+    """A single change that would make a method possible: a ``tape`` of ``size`` metres, an ``obstacle`` (``what``)
+    moved, more ``hands``, more ``room`` (``what`` of ``size`` metres), more ``levels`` (stakes ``size`` metres apart).
+
+    ``halve_first``: how often the arc is halved before, where the method is a mix.
+    """
 
     kind: str
     what: str
     size: float
     method: Method
+    halve_first: int = 0
 
 
 def advise(layout: Layout, rows: Sequence[Row]) -> Advice:
@@ -178,14 +219,19 @@ def advise(layout: Layout, rows: Sequence[Row]) -> Advice:
     up their errors come first, as long as one of them holds the tolerance or none does. With a tolerance all that hold
     it are equally good, without one (or where none does) all whose expected miss is within a tape mark of the least;
     among those the one with the fewest readings, then the least miss. The rule of thumb is never advised: its readings
-    are those of halving and its stakes aren't.
+    are those of halving and its stakes aren't. Where no everyday method is possible, ordinates from smaller chords are
+    looked at too.
     """
     tolerance, mark = layout.job.tolerance, layout.job.tape.mark
-    sound = [row for row in rows if row.sound and row.method.name != "rule"]
-    if not sound:
-        sound = [row for row in _mixes(layout, rows) if row.sound]
+    rows = [row for row in rows if row.method.name != "rule"]
+    if layout.setting.halve_first:
+        rows.append(row_of(layout, layout.method, halve_first=0))
+    if not any(row.sound and row.method.everyday for row in rows):
+        rows += _mixes(layout, rows)
+    sound = [row for row in rows if row.sound]
     if not sound:
         return Advice(None, "none", None, 0, tuple(_changes(layout, rows)))
+    possible = len(sound)
     everyday = [row for row in sound if row.method.everyday]
     if everyday and (tolerance is None or min(row.expected for row in everyday) <= tolerance
                      or min(row.expected for row in sound) > tolerance):  # fmt: skip
@@ -194,51 +240,96 @@ def advise(layout: Layout, rows: Sequence[Row]) -> Advice:
     least = min(row.expected for row in sound)
     good = holding or [row for row in sound if row.expected <= least + mark]
     best = min(good, key=lambda row: (row.measurements, row.expected))
-    reason = "only" if len(sound) == 1 else "fewest" if len(good) > 1 else "truest"
+    if len(sound) == 1:
+        reason = "only" if possible == 1 else "plain" if best.method.everyday else "truest"
+    else:
+        reason = "fewest" if len(good) > 1 else "truest"
     return Advice(best, reason, None if tolerance is None else bool(holding), len(good) - 1)
 
 
 def _mixes(layout: Layout, rows: Sequence[Row]) -> list[Row]:
-    """Halve once or twice, then ordinates from the smaller chords."""
+    """Halve once or twice, then ordinates from the smaller chords; those that aren't among the rows."""
     ordinates = next(row.method for row in rows if row.method.name == "ordinates")
-    return [row_of(layout, ordinates, halve_first=times) for times in (1, 2) if times < max(layout.levels, 2)]
+    there = {row.halve_first for row in rows if row.method is ordinates}
+    return [
+        row_of(layout, ordinates, halve_first=times)
+        for times in (1, 2) if times < max(layout.levels, 2) and times not in there
+    ]  # fmt: skip
 
 
 def _changes(layout: Layout, rows: Sequence[Row]) -> list[Change]:
-    """Every single change that makes some method possible, everyday methods first; one of a kind and place each."""
-    job, limits = layout.job, limits_of(layout.job)
-    there = [row for row in rows if row.none is None and row.method.name != "rule"]
-    there.sort(key=lambda row: not row.method.everyday)
+    """Every single change that makes some method possible; one of a kind and place each: everyday methods first, then
+    the least change."""
     found: dict[tuple[str, str], Change] = {}
 
-    def offer(change: Change) -> None:
-        before = found.get((change.kind, change.what))
-        if before is None or change.size < before.size:
-            found[change.kind, change.what] = change
+    def weight(change: Change) -> tuple[bool, float]:
+        return not change.method.everyday, change.size
 
-    for row in there:
-        assert row.recipe is not None and row.accuracy is not None
-        if not row.accuracy.reliable:
-            continue
-        needs = needs_of(layout.setting.arc, row.recipe)
+    rows = sorted(rows, key=lambda row: not row.method.everyday)
+    relied = [row for row in rows if row.accuracy is not None and row.accuracy.reliable]
+    for change in (*_of_tools(layout, relied), *_moved(layout, relied), *_finer(layout, rows)):
+        before = found.get((change.kind, change.what))
+        if before is None or weight(change) < weight(before):
+            found[change.kind, change.what] = change
+    return list(found.values())
+
+
+def _of_tools(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
+    """More people, a longer tape or more room, where nothing else is in a method's way."""
+    feet = layout.job.tape.feet
+    for row in rows:
         kinds = {block.kind for block in row.blocks}
         if row.few_hands:
             if not kinds:
-                offer(Change("hands", "", row.method.hands, row.method))
+                yield Change("hands", "", row.method.hands, row.method, row.halve_first)
             continue
+        assert row.recipe is not None
         if kinds == {"tape"}:
-            step = ROUND_TAPE[job.tape.feet]
-            offer(Change("tape", "", -(-needs["tape"] // step) * step, row.method))
+            size = _rounded_up(needs_of(layout.setting.arc, row.recipe)["tape"], ROUND_TAPE[feet])
+            if size <= LONGEST_TAPE:
+                yield Change("tape", "", size, row.method, row.halve_first)
         elif len(kinds) == 1 and kinds <= {"behind", "inside", "outside"}:
             kind = next(iter(kinds))
-            offer(Change("room", kind, needs[kind], row.method))
-        elif kinds and len({block.what for block in row.blocks}) == 1 and all(block.what for block in row.blocks):
-            offer(Change("obstacle", row.blocks[0].what, 0.0, row.method))
+            size = _rounded_up(needs_of(layout.setting.arc, row.recipe)[kind], ROUND_ROOM[feet])
+            yield Change("room", kind, size, row.method, row.halve_first)
+
+
+def _rounded_up(size: float, step: float) -> float:
+    """Return the next whole number of steps, but for a float's dust."""
+    return ceil(size / step - 1e-6) * step
+
+
+def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
+    """One obstacle out of the way, where that alone stops a method: whether on both sides of a triangle, or on one."""
+    limits = limits_of(layout.job)
     for obstacle in limits.obstacles:
-        if ("obstacle", obstacle.name) in found:
-            continue
         rest = Limits(limits.tape, limits.room, [one for one in limits.obstacles if one is not obstacle])
-        freed = next((row for row in compare(layout, rest) if row.sound and row.method.name != "rule"), None)
-        if freed:
-            offer(Change("obstacle", obstacle.name, 0.0, freed.method))
-    return list(found.values())
+        for row in rows:
+            if row.recipe is None or row.few_hands or not _perhaps_by(row, obstacle.name):
+                continue
+            if next(blocks_of(layout.setting.arc, row.recipe, rest), None) is None:
+                yield Change("obstacle", obstacle.name, 0.0, row.method, row.halve_first)
+                break
+
+
+def _perhaps_by(row: Row, name: str) -> bool:
+    """Whether nothing else stops a method; on a triangle's other side there may be something that isn't named."""
+    return all(block.what == name or block.kind == "triangle" for block in row.blocks)
+
+
+def _finer(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
+    """More stakes, for methods that go on from the stake before."""
+    arc, limits = layout.setting.arc, limits_of(layout.job)
+    for row in rows:
+        if row.method.name not in FROM_NEIGHBOUR or row.few_hands or row.recipe is None:
+            continue
+        if any(row.recipe.steps[block.step - 1].stake is None for block in row.blocks):
+            continue  # what comes before the stakes is in the way however many there are
+        for times in range(1, min(MOST_FINER, MOST_COMPARED - layout.levels) + 1):
+            written = _write(layout, row.method, 0, times)
+            if isinstance(written, str) or next(blocks_of(arc, written.recipe, limits), None) is not None:
+                continue
+            if _row(layout, row.method, 0, written).sound:
+                gap = arc.part(written.driven - 1).chord
+                yield Change("levels", "", _rounded_up(gap, layout.job.tape.mark), row.method)
+                break

@@ -11,7 +11,7 @@ from bowstring.errors import bad
 from bowstring.lengths import Length, read_length
 from bowstring.tape import Tape
 
-HIDDEN = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\ufeff")
+HIDDEN = frozenset("\u00ad\u061c\u200b\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2060\u2069\ufeff")
 """Signs that turn the reading direction or can't be seen: in a landmark they could show one end as another."""
 
 NOT_TEXT = frozenset({"Cc", "Cs", "Cn", "Co", "Zl", "Zp"})

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from math import atan2, cos, sin
 
 from bowstring.arc import Arc
 from bowstring.errors import bad
 from bowstring.job import Job
-from bowstring.methods.setting import Setting
+from bowstring.methods.setting import FITS, Setting
 from bowstring.plane import Point, distance
 
-CLOSE = 0.05
-"""Metres: two control marks whose distance differs by more from the drawing's are not the marks, or not its numbers."""
+CLOSE_MARKS, CLOSE_PART = 4, 1 / 2000
+"""Two control marks whose distance differs from the drawing's by more than four marks (each of four coordinates is off
+by half a last digit) or a 2000th of it are not the marks, or not its numbers (common practice, no source)."""
+
+END_MARKS = 2
+"""Tape marks by which the place typed for an end may differ from the layout's: what rounding its number makes."""
 
 
 def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
@@ -22,7 +27,7 @@ def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
         if mark.name in ("A", "B"):
             true = Point(0.0 if mark.name == "A" else staked.chord, 0.0)
             off = distance(true, mark.point)
-            if off > max(job.tape.mark, CLOSE):
+            if off > END_MARKS * job.tape.mark:
                 raise bad(f"known[{number}].x", "site.known_off", name=mark.name, off=job.tape.show_small(off),
                           x=job.tape.show(true.x))  # fmt: skip
         else:
@@ -33,8 +38,15 @@ def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
         if not 0 < x < staked.chord:
             raise bad(f"stations[{number}]", "site.stations_off", station=job.tape.show(x),
                       chord=job.tape.show(staked.chord))  # fmt: skip
+    for one, other in pairwise(sorted(site.stations)):
+        if other - one < job.tape.mark:
+            last = max(number for number, x in enumerate(site.stations) if x in (one, other))
+            raise bad(f"stations[{last}]", "site.stations_twice", station=job.tape.show(other))
     if site.first_gap is not None and site.first_gap >= min(staked.chord, 2 * staked.radius):
         raise bad("first_gap", "site.first_gap_long", gap=job.tape.show(site.first_gap))
+    if site.first_gap is not None and job.spacing is not None and site.first_gap > job.spacing * FITS:
+        raise bad("first_gap", "site.first_gap_wide", gap=job.tape.show(site.first_gap),
+                  spacing=job.tape.show(job.spacing))  # fmt: skip
     setting = Setting(
         arc=staked,
         straights=_straights(job, drawn, staked),
@@ -63,7 +75,7 @@ def _meet_control(job: Job, setting: Setting) -> None:
     assert job.site.control is not None
     (first, one), (second, other) = job.site.control
     here, drawn = distance(setting.place(first), setting.place(second)), distance(one, other)
-    if abs(here - drawn) > max(2 * job.tape.mark, CLOSE, here / 2000):
+    if abs(here - drawn) > max(CLOSE_MARKS * job.tape.mark, CLOSE_PART * here):
         tape = job.tape
         raise bad("control", "site.control_far", drawn=tape.show(drawn), here=tape.show(here),
                   off=tape.show_small(abs(here - drawn)))  # fmt: skip

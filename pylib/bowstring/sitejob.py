@@ -4,6 +4,7 @@ slope, and how exactly the crew works."""
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -15,7 +16,8 @@ from bowstring.plane import Point
 from bowstring.reader import Reader
 from bowstring.sizes import FOOT
 from bowstring.tape import Tape
-from bowstring.walks.reach import Obstacle
+from bowstring.walks.reach import Obstacle, fault_of
+from bowstring.words import say
 
 CLASSES = ("I", "II", "III")
 STOPS = ("tape", "feet")
@@ -28,8 +30,20 @@ NAME_LIMIT = 30
 STEEPEST = 50.0
 """Percent: on steeper ground nobody sets forms with a tape and a string."""
 
-_TAKEN = re.compile(r"[A-Z]|[A-Z][0-9]+|T[AB]|(mid|foot|tan|ahead)( .*)?", re.IGNORECASE)
+LOOSEST_ANGLE = 5.0
+"""Degrees: nobody who turns an angle is off by more; what is isn't a deviation but another angle."""
+
+ERROR_SIZES = {"read": 0.1, "stake": 0.1, "line": 0.1}
+"""Metres: a crew that is off by more (4 in at every reading) works by pacing."""
+
+_TAKEN = re.compile(r"[^\W\d_]\d*|T[AB]|(mid|foot|tan|ahead)( .*)?", re.IGNORECASE)
 """Names that marks of the construction have, or might have."""
+
+_SCRIPTS = ("LATIN", "GREEK", "CYRILLIC")
+"""Alphabets with letters that look alike; a single sign of another one can be a word."""
+
+_PLAIN = re.compile(r"[-+]?([0-9]+\.?[0-9]*|\.[0-9]+)")
+"""A number as a crew writes it."""
 
 
 @dataclass(frozen=True)
@@ -93,7 +107,7 @@ def read_site(reader: Reader, tape: Tape) -> Site:
         method=reader.choice("method", tuple(BY_NAME)) or USUAL,
         tape_length=length,
         tape_class=klass or ("III" if tape.unit == "ft-in" else "II"),
-        hands=_hands(reader),
+        hands=_whole(reader, "hands", 1, 20) or 2,
         obstacles=_obstacles(reader),
         room=_room(reader),
         known=known,
@@ -117,13 +131,35 @@ def _tape(reader: Reader) -> tuple[float, str | None]:
     return tape.length("length") or USUAL_TAPE, tape.choice("class", CLASSES)
 
 
-def _hands(reader: Reader) -> int:
-    hands = reader.number("hands", 1, 20)
-    if hands is None:
-        return 2
-    if not hands.is_integer():
-        raise bad("hands", "site.hands")
-    return int(hands)
+def _number(reader: Reader, name: str, low: float, high: float, *, percent: bool = False) -> float | None:
+    """Return a plain number, or ``None`` when it isn't there; a sign for percent only where percent is meant."""
+    value = reader.job.get(name)
+    if isinstance(value, str):
+        text = value.strip()
+        if not _PLAIN.fullmatch(text.removesuffix("%").rstrip() if percent else text):
+            raise bad(reader.field(name), "job.number", low=f"{low:g}", high=f"{high:g}")
+    return reader.number(name, low, high)
+
+
+def _whole(reader: Reader, name: str, low: int, high: int) -> int | None:
+    number = _number(reader, name, low, high)
+    if number is not None and not number.is_integer():
+        raise bad(reader.field(name), "site.whole")
+    return None if number is None else int(number)
+
+
+def _name(reader: Reader) -> tuple[str, str]:
+    """Return a name as it is written, and as it looks: without signs that can't be seen, wide letters as plain ones."""
+    name = reader.text("name", NAME_LIMIT)
+    seen = "".join(sign for sign in unicodedata.normalize("NFKC", name) if unicodedata.category(sign) != "Cf")
+    return name, " ".join(seen.split())
+
+
+def _like_a_mark(seen: str) -> bool:
+    """Whether somebody could take a name for a mark of the layout."""
+    if not _TAKEN.fullmatch(seen):
+        return False
+    return len(seen.rstrip("0123456789")) > 1 or unicodedata.name(seen[0], "").startswith(_SCRIPTS)
 
 
 def _rows(reader: Reader, name: str, most: int) -> list[object]:
@@ -134,19 +170,36 @@ def _rows(reader: Reader, name: str, most: int) -> list[object]:
 
 
 def _obstacles(reader: Reader) -> tuple[Obstacle, ...]:
-    obstacles = []
+    obstacles: list[Obstacle] = []
+    names: set[str] = set()
     for number, row in enumerate(_rows(reader, "ground", MOST_OBSTACLES)):
         one = reader.within(f"ground[{number}]", row, ("name", "stops", "outline"))
-        name = one.text("name", NAME_LIMIT)
+        name, seen = _name(one)
+        if seen and _like_a_mark(seen):
+            raise bad(one.field("name"), "site.obstacle_name", name=seen)
+        if not seen:
+            name = seen = say("site.obstacle", number=number + 1)
+        if seen.casefold() in names:
+            raise bad(one.field("name"), "site.obstacle_twice", name=seen)
+        names.add(seen.casefold())
         stops = one.choice("stops", STOPS)
         if stops is None:
             raise bad(one.field("stops"), "site.stops_unsaid")
-        corners = _rows(one, "outline", MOST_CORNERS)
-        if len(corners) < 3:
-            raise bad(one.field("outline"), "site.outline_short")
-        outline = tuple(_point(one, f"outline[{corner}]", pair) for corner, pair in enumerate(corners))
-        obstacles.append(Obstacle(name or f"{number + 1}", stops == "tape", outline))
+        obstacles.append(Obstacle(name, stops == "tape", _outline(one)))
     return tuple(obstacles)
+
+
+def _outline(reader: Reader) -> tuple[Point, ...]:
+    rows = [_point(reader, f"outline[{number}]", pair)
+            for number, pair in enumerate(_rows(reader, "outline", MOST_CORNERS))]  # fmt: skip
+    # A corner that is given again at once, or the first one at the end, adds none.
+    corners = tuple(corner for number, corner in enumerate(rows) if corner != rows[number - 1])
+    if len(corners) < 3:
+        raise bad(reader.field("outline"), "site.outline_short")
+    fault = fault_of(corners)
+    if fault:
+        raise bad(reader.field("outline"), f"site.outline_{fault}")
+    return corners
 
 
 def _point(reader: Reader, place: str, pair: object) -> Point:
@@ -165,13 +218,15 @@ def _room(reader: Reader) -> dict[str, float]:
 
 def _known(reader: Reader) -> tuple[Known, ...]:
     marks: list[Known] = []
+    names: set[str] = set()
     for number, row in enumerate(_rows(reader, "known", MOST_KNOWN)):
         one = reader.within(f"known[{number}]", row, ("name", "x", "y", "sigma"))
-        name = one.text("name", NAME_LIMIT)
-        if not name or (name not in ("A", "B") and _TAKEN.fullmatch(name)):
-            raise bad(one.field("name"), "site.known_name", name=name)
-        if any(mark.name.casefold() == name.casefold() for mark in marks):
-            raise bad(one.field("name"), "site.known_twice", name=name)
+        name, seen = _name(one)
+        if not seen or (name not in ("A", "B") and _like_a_mark(seen)):
+            raise bad(one.field("name"), "site.known_name", name=seen)
+        if seen.casefold() in names:
+            raise bad(one.field("name"), "site.known_twice", name=seen)
+        names.add(seen.casefold())
         for axis in ("x", "y"):
             if axis not in one.job:
                 raise bad(one.field(axis), "site.known_place", name=name)
@@ -185,8 +240,8 @@ def _fall(reader: Reader) -> tuple[float, float]:
     if fall is None:
         return 0.0, 0.0
     return (
-        fall.number("along", -STEEPEST, STEEPEST) or 0.0,
-        fall.number("across", -STEEPEST, STEEPEST) or 0.0,
+        _number(fall, "along", -STEEPEST, STEEPEST, percent=True) or 0.0,
+        _number(fall, "across", -STEEPEST, STEEPEST, percent=True) or 0.0,
     )
 
 
@@ -197,15 +252,27 @@ def _errors(reader: Reader) -> dict[str, float]:
         if errors is None or name not in errors.job:
             continue
         if name == "scale":
-            value = errors.number(name, 0.0, 0.1)
+            value = _number(errors, name, 0.0, 0.1)
         elif name == "angle":
-            text = errors.job[name]
-            nothing = not isinstance(text, bool | str) and text == 0
-            value = 0.0 if nothing else read_angle(text, errors.field(name)).degrees
+            value = _error_angle(errors)
         else:
             value = errors.length(name, zero=True)
+            if value is not None and value > ERROR_SIZES[name]:
+                raise bad(errors.field(name), "site.error_large", most=reader.tape.both(ERROR_SIZES[name]))
         read[name] = value or 0.0
     return read
+
+
+def _error_angle(errors: Reader) -> float:
+    typed = errors.job["angle"]
+    if (isinstance(typed, str) and _PLAIN.fullmatch(typed.strip()) and float(typed) == 0) or (
+        isinstance(typed, int | float) and not isinstance(typed, bool) and typed == 0
+    ):
+        return 0.0  # an angle of nothing is no angle elsewhere
+    angle = read_angle(typed, errors.field("angle")).degrees
+    if angle > LOOSEST_ANGLE:
+        raise bad(errors.field("angle"), "site.angle_large", most=f"{LOOSEST_ANGLE:g}")
+    return angle
 
 
 def _two_marks(reader: Reader, names: set[str]) -> tuple[str, str]:
@@ -235,6 +302,9 @@ def _control(
         if mark not in names:
             raise bad(one.field("mark"), "site.no_such_mark", known=", ".join(sorted(names)))
         pair = ("n", "e") if north_first else ("x", "y")
+        other = next((axis for axis in ("x", "y", "n", "e") if axis in one.job and axis not in pair), None)
+        if other:
+            raise bad(one.field(other), "site.control_axes", axes=" and ".join(pair))
         for axis in pair:
             if axis not in one.job:
                 raise bad(one.field(axis), "site.control_place", axes=" and ".join(pair))
@@ -247,20 +317,30 @@ def _control(
 
 def _stations(reader: Reader) -> tuple[float, ...]:
     rows = _rows(reader, "stations", MOST_STATIONS)
+    if "stations" in reader.job and not rows:
+        raise bad(reader.field("stations"), "site.stations_none")
     return tuple(reader.value(f"stations[{number}]", row) for number, row in enumerate(rows))
 
 
 def _first_gap(reader: Reader) -> float | None:
     gap = reader.length("first_gap")
-    if gap is not None and ("spacing" not in reader.job or "levels" in reader.job):
+    if gap is None:
+        return None
+    if "spacing" not in reader.job or "levels" in reader.job:
         raise bad("first_gap", "site.first_gap_alone")
+    if BY_NAME[str(reader.job.get("method", USUAL))].stand != "equal":
+        raise bad("first_gap", "site.first_gap_method")
     return gap
 
 
 def _halve_first(reader: Reader) -> int:
-    times = reader.number("halve_first", 0, 6)
-    if times and reader.job.get("method") != "ordinates":
+    times = _whole(reader, "halve_first", 0, 6) or 0
+    if not times:
+        return 0
+    if reader.job.get("method") != "ordinates":
         raise bad("halve_first", "site.halve_first_method")
-    if times and not times.is_integer():
-        raise bad("halve_first", "site.hands")
-    return int(times or 0)
+    if "stations" in reader.job:
+        raise bad("halve_first", "site.halve_first_stations")
+    if "levels" in reader.job and times > float(str(reader.job["levels"])):
+        raise bad("halve_first", "site.halve_first_levels")
+    return times

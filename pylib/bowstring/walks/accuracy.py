@@ -11,7 +11,7 @@ from bowstring.arc import Arc
 from bowstring.construction import Recipe, Stake
 from bowstring.plane import Point, unit_vector
 from bowstring.walks.errors import Errors
-from bowstring.walks.spread import SCALE, Spread
+from bowstring.walks.spread import Spread
 from bowstring.walks.together import Across, Together
 
 NORMAL_95 = 1.96
@@ -137,4 +137,4 @@ def _together(recipe: Recipe, stakes: Sequence[Stake], across: Mapping[str, Acro
         place[step.stake] = len(order)
         order.append(step.stake)
         last = step.stake
-    return Together([across[name] for name in order], leans, SCALE)
+    return Together([across[name] for name in order], leans)

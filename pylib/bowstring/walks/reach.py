@@ -1,7 +1,7 @@
 """What the ground lets through: every pull, sight, string and triangle of a construction against what is in the way.
 
 An obstacle that stops a tape stops feet too; one that stops feet lets a tape or a sight pass over it. Touching an
-outline is allowed: a tape may lie along a wall.
+outline is allowed: a tape may lie along a wall, and a stake may stand against it.
 """
 
 from __future__ import annotations
@@ -14,10 +14,14 @@ from math import hypot
 from bowstring.arc import Arc
 from bowstring.construction import Along, Bisect, CrossTapes, Marks, Move, Recipe, Sight, SquareOff, Step, TurnOff
 from bowstring.plane import Point, distance, left_of, unit_vector
-from bowstring.walks.squaring import legs_at_hand
+from bowstring.walks.squaring import METRIC_BLADE, legs_at_hand
 
 TOUCH = 0.005
 """Metres: less of a tape inside an outline is a touch (common practice, no source)."""
+
+SKIN = TOUCH / 2
+"""Metres: what lies no deeper inside an outline than this lies along it. A straight way square through something
+thicker than ``TOUCH`` is deeper in its middle, so nothing that counts is lost."""
 
 SPARE = 1e-6
 """Metres: a pull as long as the tape is no longer than it."""
@@ -71,6 +75,7 @@ class Blocked:
 def blocks_of(arc: Arc, recipe: Recipe, limits: Limits) -> Iterator[Blocked]:
     """Yield what the ground, the room or the tape doesn't allow, in the order of the steps; the ends are there."""
     boxes = [(one, one.box()) for one in limits.obstacles]
+    walls = [(one, box) for one, box in boxes if one.stops_tape]
     seen: set[tuple[str, str, str]] = set()
     for number, step in enumerate(recipe.steps, 1):
         if not step.level:
@@ -79,11 +84,11 @@ def blocks_of(arc: Arc, recipe: Recipe, limits: Limits) -> Iterator[Blocked]:
             if (kind, start, end) in seen:
                 continue
             seen.add((kind, start, end))
-            yield from _line(arc, limits, boxes, number, kind, (start, a), (end, b))
+            yield from _line(arc, limits, walls, number, kind, (start, a), (end, b))
         for move in step.moves:
-            if isinstance(move, SquareOff) and not move.slide:
-                yield from _triangle(recipe.at, boxes, number, move)
-            yield from _place(arc, limits, boxes, number, move.mark, recipe.at[move.mark])
+            if walls and isinstance(move, SquareOff) and not move.slide:
+                yield from _triangle(recipe.at, walls, number, move)
+            yield from _place(boxes, number, move.mark, recipe.at[move.mark])
 
 
 def needs_of(arc: Arc, recipe: Recipe) -> dict[str, float]:
@@ -163,14 +168,13 @@ Boxes = Sequence[tuple[Obstacle, tuple[float, float, float, float]]]
 
 
 def _line(
-    arc: Arc, limits: Limits, boxes: Boxes, number: int, kind: str, start: tuple[str, Point], end: tuple[str, Point]
+    arc: Arc, limits: Limits, walls: Boxes, number: int, kind: str, start: tuple[str, Point], end: tuple[str, Point]
 ) -> Iterator[Blocked]:
     (first, a), (second, b) = start, end
     if kind == "pull" and distance(a, b) > limits.tape + SPARE:
         yield Blocked("tape", number, first, second, "", distance(a, b))
-    for one, box in boxes:
-        if one.stops_tape and _meets(a, b, box) and inside_of(one.outline, a, b) > TOUCH:
-            yield Blocked(kind, number, first, second, one.name, distance(a, b))
+    for name in _stoppers(walls, a, b):
+        yield Blocked(kind, number, first, second, name, distance(a, b))
     if limits.room:
         taken = _room_taken(arc, a, b)
         for name, there in limits.room.items():
@@ -178,41 +182,55 @@ def _line(
                 yield Blocked(name, number, first, second, "", taken[name])
 
 
-def _place(
-    arc: Arc, limits: Limits, boxes: Boxes, number: int, mark: str, point: Point
-) -> Iterator[Blocked]:
+def _stoppers(walls: Boxes, a: Point, b: Point) -> Iterator[str]:
+    """Yield the names of what stops a tape on the straight way between two places."""
+    for one, box in walls:
+        if _meets(a, b, box) and inside_of(one.outline, a, b) > TOUCH:
+            yield one.name
+
+
+def _place(boxes: Boxes, number: int, mark: str, point: Point) -> Iterator[Blocked]:
     for one, box in boxes:
-        if _meets(point, point, box) and holds(one.outline, point):
+        if _meets(point, point, box) and within(one.outline, point):
             yield Blocked("feet", number, mark, mark, one.name, 0.0)
 
 
-def _triangle(at: Marks, boxes: Boxes, number: int, move: SquareOff) -> Iterator[Blocked]:
-    """A squaring triangle finds room on one side of its foot or on the other; its leg out reaches to the stake at
-    least."""
-    if not any(one.stops_tape for one, _box in boxes):
-        return
+def _triangle(at: Marks, walls: Boxes, number: int, move: SquareOff) -> Iterator[Blocked]:
+    """A squaring triangle finds room on one side of its foot or on the other.
+
+    The largest one at hand is tried first. Where that meets something, its leg out may end at the stake and its leg
+    along the string be as short as that: with legs no shorter than the offset the stake comes to stand at most
+    2 root 2 readings aside, along the string (``squaring.turn_of_square``: offset times 2 read root(1/a² + 1/b²)).
+    Where the tape to the stake itself is stopped, that was told.
+    """
     foot, start, end = at[move.foot], at[move.start], at[move.end]
+    if next(_stoppers(walls, foot, at[move.mark]), None):
+        return
     u = unit_vector(start, end)
     out = left_of(u) if move.left else Point(u.y, -u.x)
     blocked = ""
     # The string runs on at least to its ends; the longer way from the foot is tried first.
     ways = sorted(((distance(foot, mark), mark) for mark in (start, end)), reverse=True)
     for room, mark in ways:
-        along, leg = legs_at_hand(room, move.length)
         if room <= TOUCH:
             continue
-        tip, corner = foot.plus(out, leg), foot.plus(unit_vector(foot, mark), along)
-        stopped = next(
-            (one.name for one, box in boxes if one.stops_tape and any(
-                _meets(a, b, box) and inside_of(one.outline, a, b) > TOUCH for a, b in ((foot, tip), (corner, tip))
-            )),
-            None,
-        )  # fmt: skip
-        if stopped is None:
-            return
-        blocked = blocked or stopped
+        way = unit_vector(foot, mark)
+        for along, leg in _triangles(room, move.length):
+            tip, corner = foot.plus(out, leg), foot.plus(way, along)
+            stopped = next((name for a in (foot, corner) for name in _stoppers(walls, a, tip)), None)
+            if stopped is None:
+                return
+            blocked = blocked or stopped
     if blocked:
         yield Blocked("triangle", number, move.foot, move.mark, blocked, move.length)
+
+
+def _triangles(room: float, offset: float) -> list[tuple[float, float]]:
+    """The legs along and out of the triangles that are tried, metres, the largest first."""
+    along, leg = legs_at_hand(room, offset)
+    short = min(offset, leg)
+    least = min(along, max(short, METRIC_BLADE))
+    return list(dict.fromkeys(((along, leg), (along, short), (least, leg), (least, short))))
 
 
 def _room_taken(arc: Arc, a: Point, b: Point) -> dict[str, float]:
@@ -235,31 +253,48 @@ def _nearest(point: Point, a: Point, b: Point) -> float:
 
 
 def _meets(a: Point, b: Point, box: tuple[float, float, float, float]) -> bool:
+    left, right, low, high = box
     return not (
-        max(a.x, b.x) < box[0] or min(a.x, b.x) > box[1] or max(a.y, b.y) < box[2] or min(a.y, b.y) > box[3]
-    )
+        (a.x < left and b.x < left) or (a.x > right and b.x > right)
+        or (a.y < low and b.y < low) or (a.y > high and b.y > high)
+    )  # fmt: skip
 
 
 def inside_of(outline: Sequence[Point], a: Point, b: Point) -> float:
     """Return how much of the straight way from ``a`` to ``b`` lies inside an outline, metres.
 
-    The way is cut where it crosses a side; each piece is inside or outside as its middle is.
+    The way is cut where it crosses a side; each piece is inside or outside as its middle is. What lies along a side
+    is outside.
     """
     way = b.minus(a)
     length = hypot(way.x, way.y)
     if length == 0:
         return 0.0
+    # How far each corner is to the left of the way, times its length: all on one side is what most outlines are.
+    sides = [way.x * (corner.y - a.y) - way.y * (corner.x - a.x) for corner in outline]
+    if min(sides) > 0 or max(sides) < 0:
+        return 0.0
     cuts = {0.0, 1.0}
-    for one, other in zip(outline, [*outline[1:], outline[0]], strict=True):
-        side = other.minus(one)
-        det = way.cross(side)
-        if det:
-            part, on_side = one.minus(a).cross(side) / det, one.minus(a).cross(way) / det
-            if 0 < part < 1 and -1e-9 <= on_side <= 1 + 1e-9:
-                cuts.add(part)
+    for number, (corner, side) in enumerate(zip(outline, sides, strict=True)):
+        before, last = outline[number - 1], sides[number - 1]
+        # A side that lies along the way needs no cut of its own: its neighbours end there.
+        if side == last or (side > 0 and last > 0) or (side < 0 and last < 0):
+            continue
+        part = last / (last - side)
+        x, y = before.x + part * (corner.x - before.x), before.y + part * (corner.y - before.y)
+        along = (way.x * (x - a.x) + way.y * (y - a.y)) / (length * length)
+        if 0 < along < 1:
+            cuts.add(along)
     ends = sorted(cuts)
     return length * sum(
-        end - start for start, end in pairwise(ends) if holds(outline, a.plus(way, (start + end) / 2))
+        end - start for start, end in pairwise(ends) if within(outline, a.plus(way, (start + end) / 2))
+    )
+
+
+def within(outline: Sequence[Point], point: Point) -> bool:
+    """Return whether a point is inside an outline and not on its line, by more than ``SKIN``."""
+    return holds(outline, point) and all(
+        _nearest(point, one, other) > SKIN for one, other in zip(outline, [*outline[1:], outline[0]], strict=True)
     )
 
 
@@ -271,3 +306,40 @@ def holds(outline: Sequence[Point], point: Point) -> bool:
             x = one.x + (point.y - one.y) / (other.y - one.y) * (other.x - one.x)
             inside ^= point.x < x
     return inside
+
+
+def fault_of(outline: Sequence[Point]) -> str | None:
+    """Return why an outline encloses nothing that can be told: ``thin`` (a tape across it would seem to touch it only)
+    or ``crossed`` (two of its sides meet that aren't neighbours); ``None`` where it is sound."""
+    sides = list(zip(outline, [*outline[1:], outline[0]], strict=True))
+    one, other = max(sides, key=lambda side: distance(*side))
+    way = unit_vector(one, other)
+    if max(abs(way.cross(corner.minus(one))) for corner in outline) <= TOUCH:
+        return "thin"
+    for number, side in enumerate(sides):
+        for later in range(number + 1, len(sides)):
+            if later - number in (1, len(sides) - 1):
+                # Neighbours share a corner; they may not lie on each other.
+                shared, ends = (side[1], (side[0], sides[later][1])) if later == number + 1 else (
+                    side[0], (side[1], sides[later][0]))  # fmt: skip
+                a, b = (end.minus(shared) for end in ends)
+                if abs(a.cross(b)) <= 1e-12 * hypot(*a) * hypot(*b) and a.dot(b) > 0:
+                    return "crossed"
+            elif _cross(*side, *sides[later]):
+                return "crossed"
+    area = abs(sum(one.cross(other) for one, other in sides)) / 2
+    # A strip's area over half of what runs round it is its width, nearly.
+    return "thin" if area <= TOUCH * sum(distance(*side) for side in sides) / 2 else None
+
+
+def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
+    """Whether two straight ways have a place in common."""
+    if max(a.x, b.x) < min(c.x, d.x) or max(c.x, d.x) < min(a.x, b.x):
+        return False
+    if max(a.y, b.y) < min(c.y, d.y) or max(c.y, d.y) < min(a.y, b.y):
+        return False
+    first, second = b.minus(a), d.minus(c)
+    return (
+        first.cross(c.minus(a)) * first.cross(d.minus(a)) <= 0
+        and second.cross(a.minus(c)) * second.cross(b.minus(c)) <= 0
+    )

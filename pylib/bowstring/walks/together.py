@@ -1,10 +1,12 @@
 """How sure it is that all stakes are within a miss at once, when they have errors in common.
 
-Each stake's miss across the arc is a sum of sources. What all share, the tape's scale, is taken in turn at the nodes of
-a Gauss-Hermite rule; given it, each stake is tied to the one before it that it has most in common with, and the chance
-that all are within is the product of the chances of each given that one: exact for stakes that are independent, and for
-a chain or a tree of them (Chow and Liu, Approximating discrete probability distributions with dependence trees, IEEE
-Transactions on Information Theory, 1968). Held against Monte Carlo in the tests.
+Each stake's miss across the arc is a sum of sources. What most of them share (the tape's scale, the pin in the centre,
+the first stake of a chain) is put together into one factor, the direction among those sources along which the stakes
+go most, and taken in turn at the nodes of a quadrature. Given it, each stake is tied to the one before it that it has
+most in common with, and the chance that all are within is the product of the chances of each given that one: exact
+for stakes that are independent, and for a chain or a tree of them (Chow and Liu, Approximating discrete probability
+distributions with dependence trees, IEEE Transactions on Information Theory, 1968). Held against Monte Carlo in the
+tests.
 """
 
 from __future__ import annotations
@@ -12,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import erf, exp, log, pi, sqrt
+from math import erf, exp, hypot, log, pi, sqrt
 
 Across = dict[int, float]
 """How each source moves a stake across the arc at one standard deviation, metres."""
@@ -36,7 +38,14 @@ STEEP = 2.5
 WIDEST = 3.0
 """Standard deviations: the widest panel."""
 
+TURNS = 5
+"""Turns of the power iteration that finds the factor: one of two directions that are nearly as long serves as well."""
+
+HALVINGS = 16
+"""Of the miss: to a fifteen-thousandth of a standard deviation."""
+
 ALIKE = 1 - 1e-9
+DUST = 1e-13
 CLOSE = 5e-4
 """How near the wanted chance is near enough, on that scale: a thousandth of the miss."""
 
@@ -51,7 +60,7 @@ LITTLE = 0.04
 
 @dataclass(frozen=True)
 class _Tied:
-    """A stake as it is taken: its deviation given the scale, the scale's part, and the stake that it leans on."""
+    """A stake as it is taken: its deviation given the factor, the factor's part, and the stake that it leans on."""
 
     sigma: float
     common: float
@@ -62,27 +71,26 @@ class _Tied:
 class Together:
     """The chance that every stake is within a miss, and the miss within which all are at a chance."""
 
-    def __init__(self, across: Sequence[Across], leans: Sequence[Sequence[int]], shared: int) -> None:
+    def __init__(self, across: Sequence[Across], leans: Sequence[Sequence[int]]) -> None:
         """``across``: one for each stake, in an order in which whoever a stake leans on comes before it; ``leans``:
-        for each the places of those that it may lean on; ``shared``: the source that is taken in turn."""
+        for each the places of those that it may lean on."""
+        factor = _main_factor(across)
+        along = [_product(one, factor) for one in across]
+        squares = [_rest(_product(one, one), part * part) for one, part in zip(across, along, strict=True)]
         self.tied: list[_Tied] = []
-        own = [{source: shift for source, shift in one.items() if source != shared} for one in across]
-        squares = [sum(shift * shift for shift in one.values()) for one in own]
-        for number, one in enumerate(own):
-            parent, best = None, LITTLE
-            correlation = 0.0
+        for number, one in enumerate(across):
+            parent, best, correlation = None, LITTLE, 0.0
             for other in leans[number]:
                 product = squares[number] * squares[other]
                 if product <= 0:
                     continue
-                small, large = (one, own[other]) if len(one) < len(own[other]) else (own[other], one)
-                common = sum(shift * large[source] for source, shift in small.items() if source in large)
-                if common * common / product > best:
-                    parent, best, correlation = other, common * common / product, common / sqrt(product)
-            self.tied.append(_Tied(sqrt(squares[number]), across[number].get(shared, 0.0), parent, correlation))
-        scale = max((tied.common**2 for tied in self.tied), default=0.0)
+                shared = _product(one, across[other]) - along[number] * along[other]
+                if shared * shared / product > best:
+                    parent, best, correlation = other, shared * shared / product, shared / sqrt(product)
+            self.tied.append(_Tied(sqrt(squares[number]), along[number], parent, correlation))
+        common = max((tied.common**2 for tied in self.tied), default=0.0)
         rest = max(squares, default=0.0)
-        self.fixed = ((0.0, 1.0),) if scale < 1e-3 * rest else NODES if scale < 0.4 * rest else None
+        self.fixed = ((0.0, 1.0),) if common <= 1e-3 * rest else NODES if common < 0.4 * rest else None
 
     def chance(self, miss: float) -> float:
         """Return the chance that every stake is within ``miss`` metres of the arc."""
@@ -90,7 +98,7 @@ class Together:
         return min(sum(weight * self._given(node, miss) for node, weight in nodes), 1.0)
 
     def _nodes(self, miss: float) -> list[tuple[float, float]]:
-        """Where the scale is much of a miss, the chance breaks off at some scale: panels before and across the break.
+        """Where the factor is much of a miss, the chance breaks off at some size of it: panels before and across that.
 
         Both signs in one; beyond the break there is no chance left.
         """
@@ -123,33 +131,70 @@ class Together:
 
     def miss_at(self, chance: float) -> float:
         """Return the miss in metres within which all stakes are at ``chance``; 0 where nothing can go wrong."""
-        alone = self._if_independent(chance)
-        if alone == 0:
+        sigmas = [sigma for tied in self.tied if (sigma := hypot(tied.sigma, tied.common)) > 0]
+        if not sigmas:
             return 0.0
-        # What they have in common only helps, so the miss is somewhat less; from there by secants, on a scale on which
-        # the chance is nearly straight.
-        miss, before = alone, (0.0, 0.0)
+        low, high = _if_independent([max(sigmas)], chance), _if_independent(sigmas, chance)
+        # No less than the worst stake alone wants, no more than all of them apart; between those by secants, on a scale
+        # on which the chance is nearly straight, and by halving where one leads out of what is left.
+        miss, step = high, (0.0, 0.0)
         for number in range(MOST_TRIES):
             found = _straight(self.chance(miss)) - _straight(chance)
-            if abs(found) < CLOSE:
+            if abs(found) < CLOSE or high - low < CLOSE * low:
                 break
-            step = miss * found * FIRST_STEP if number == 0 else found * (miss - before[0]) / (found - before[1])
-            before = (miss, found)
-            miss = min(max(miss - step, alone / 2), 2 * alone)
+            before, step = step, (miss, found)
+            low, high = (miss, high) if found < 0 else (low, miss)
+            slope = (found - before[1]) / (miss - before[0]) if number else 1 / (miss * FIRST_STEP)
+            guess = miss - found / slope if slope > 0 else low
+            miss = guess if low < guess < high else (low + high) / 2
         return miss
 
-    def _if_independent(self, chance: float) -> float:
-        """The miss within which all would be, had they nothing in common: no less than with it (Sidak's inequality)."""
-        sigmas = [sigma for tied in self.tied if (sigma := sqrt(tied.sigma**2 + tied.common**2)) > 0]
-        low, high = 0.0, FAR * max(sigmas, default=0.0)
-        for _ in range(16 if sigmas else 0):
-            middle, product = (low + high) / 2, 1.0
-            for sigma in sigmas:
-                product *= erf(middle / (sigma * ROOT_2))
-                if product < chance:
-                    break
-            low, high = (middle, high) if product < chance else (low, middle)
-        return high
+
+def _if_independent(sigmas: Sequence[float], chance: float) -> float:
+    """The miss within which all would be, had they nothing in common: no less than with it (Sidak's inequality)."""
+    low, high = 0.0, FAR * max(sigmas)
+    for _ in range(HALVINGS):
+        middle, product = (low + high) / 2, 1.0
+        for sigma in sigmas:
+            product *= erf(middle / (sigma * ROOT_2))
+            if product < chance:
+                break
+        low, high = (middle, high) if product < chance else (low, middle)
+    return high
+
+
+def _main_factor(rows: Sequence[Across]) -> Across:
+    """The direction, of length 1, along which the stakes go most among the sources that move more than half of them:
+    their first principal component. Stakes without such a source have no factor, so independent ones stay so."""
+    counts: dict[int, int] = {}
+    for row in rows:
+        for source in row:
+            counts[source] = counts.get(source, 0) + 1
+    shared = {source for source, count in counts.items() if 2 * count > len(rows)}
+    kept = [{source: shift for source, shift in row.items() if source in shared} for row in rows]
+    weights = [1.0] * len(rows)
+    factor: Across = {}
+    for _ in range(TURNS):
+        factor = {}
+        for weight, row in zip(weights, kept, strict=True):
+            for source, shift in row.items():
+                factor[source] = factor.get(source, 0.0) + weight * shift
+        length = sqrt(sum(part * part for part in factor.values()))
+        if length == 0:
+            return {}
+        factor = {source: part / length for source, part in factor.items()}
+        weights = [_product(row, factor) for row in kept]
+    return factor
+
+
+def _product(one: Across, other: Across) -> float:
+    small, large = (one, other) if len(one) < len(other) else (other, one)
+    return sum(shift * large[source] for source, shift in small.items() if source in large)
+
+
+def _rest(whole: float, part: float) -> float:
+    """What is left of a variance, with the dust of the difference taken for nothing."""
+    return whole - part if whole - part > DUST * whole else 0.0
 
 
 def _straight(chance: float) -> float:
