@@ -14,7 +14,19 @@ export function values() {
 
 // Return what was really typed or chosen: what an empty form holds anyway is left out.
 export function typed() {
-  return Object.fromEntries(Object.entries(values()).filter(([, text]) => text.trim()));
+  const said = values();
+  for (const control of form.querySelectorAll("[data-blank]:checked")) delete said[control.name];
+  return Object.fromEntries(Object.entries(said).filter(([, text]) => text.trim()));
+}
+
+// Put texts into some fields and leave the others as they are.
+export function fill(fields) {
+  rowsFor({ ...typed(), ...fields });
+  for (const control of form.elements) {
+    if (!(control.name in fields)) continue;
+    if (control.type === "radio") control.checked = control.value === fields[control.name];
+    else control.value = fields[control.name];
+  }
 }
 
 export function put(fields) {
@@ -39,24 +51,34 @@ function blankOf(control) {
   return form.querySelector(`[name="${control.name}"][data-blank]`)?.value;
 }
 
-// A job can hold more rows of what was got than the form shows at first: the last row is copied.
-function rowsFor(fields) {
-  const wanted = Math.max(-1, ...Object.keys(fields).map((name) => Number(/^got-([0-9]{1,3})-/.exec(name)?.[1] ?? -1)));
-  for (;;) {
-    const rows = form.querySelectorAll("#form-got fieldset.row");
-    if (rows.length > wanted || rows.length === 0) return;
-    const last = rows.length - 1;
-    const copy = rows[last].cloneNode(true);
-    const renamed = (text) => text.replaceAll(`got-${last}-`, `got-${last + 1}-`);
-    for (const part of copy.querySelectorAll("*")) {
-      for (const name of ["id", "name", "for", "aria-describedby", "data-field"]) {
-        if (part.hasAttribute(name)) part.setAttribute(name, renamed(part.getAttribute(name)));
-      }
-    }
-    const legend = copy.querySelector("legend");
-    legend.textContent = legend.textContent.replace(String(last + 1), String(last + 2));
-    rows[last].after(copy);
+// Rows that grow, each group in its element: after the last one that is used stands an empty one, a copy.
+export function rowsFor(fields) {
+  for (const group of form.querySelectorAll("[data-rows]")) {
+    const name = group.dataset.rows;
+    const row = new RegExp(`^${name}-([0-9]{1,3})-`);
+    const used = Math.max(-1, ...Object.keys(fields).map((field) => Number(row.exec(field)?.[1] ?? -1)));
+    const wanted = Math.max(Math.min(used + 2, Number(group.dataset.most)), used + 1);
+    while (group.children.length < wanted) group.append(nextRow(group.lastElementChild, name, group.children.length));
   }
+}
+
+function nextRow(row, group, number) {
+  const copy = row.cloneNode(true);
+  copy.querySelector("#keys")?.remove();
+  const renamed = (text) => text.replaceAll(`${group}-${number - 1}-`, `${group}-${number}-`);
+  for (const part of copy.querySelectorAll("*")) {
+    for (const name of ["id", "name", "for", "aria-describedby", "data-field"]) {
+      if (part.hasAttribute(name)) part.setAttribute(name, renamed(part.getAttribute(name)));
+    }
+    part.removeAttribute("aria-invalid");
+    part.removeAttribute("data-bad");
+    if (part.matches(".echo, .wrong")) part.textContent = "";
+    else if (part.type === "radio") part.checked = part.hasAttribute("data-blank");
+    else if (part.matches("input, textarea")) part.value = part.defaultValue = "";
+  }
+  const legend = copy.querySelector("legend");
+  legend.textContent = legend.textContent.replace(String(number), String(number + 1));
+  return copy;
 }
 
 export function showEchoes(echoes) {

@@ -5,8 +5,10 @@ import { secondCopy } from "./durable.js";
 const PREFIX = "bowstring.1.";
 const JOB = `${PREFIX}job.`;
 const OPEN = `${PREFIX}open`; // which job was in the fields; a saved page with a job in it has a place of its own
-const MOST_FIELDS = 400;
+const MOST_FIELDS = 800;
 const LONGEST_TEXT = 2000;
+const LONGEST_LIST = 40_000; // of a text in which many lengths stand
+const LIST = /^(stations|ground-[0-9]{1,2}-outline)$/;
 const LONGEST_JOB = 100_000;
 const FIELD = /^[A-Za-z][A-Za-z0-9_-]{0,40}$/;
 const ID = /^[a-z0-9]{8,20}$/;
@@ -27,7 +29,8 @@ export function fieldsOf(text) {
   const fields = kept?.fields;
   if (typeof fields !== "object" || fields === null || Array.isArray(fields)) return null;
   const rows = Object.entries(fields);
-  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string" && value.length <= LONGEST_TEXT);
+  const most = (name) => (LIST.test(name) ? LONGEST_LIST : LONGEST_TEXT);
+  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string" && value.length <= most(name));
   return sound && rows.length <= MOST_FIELDS ? Object.fromEntries(rows) : null;
 }
 

@@ -4,7 +4,7 @@
 import { address, desk } from "./desk.js";
 import { asking } from "./asking.js";
 import { at, form } from "./document.js";
-import { put, sameFields, showEchoes, showErrors, typed, values } from "./form.js";
+import { put, rowsFor, sameFields, showEchoes, showErrors, typed, values } from "./form.js";
 import { signKeys } from "./keys.js";
 import { keeper, newId } from "./kept.js";
 import { lastSheet } from "./lastsheet.js";
@@ -12,6 +12,7 @@ import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { partsOf } from "./parts.js";
 import { startPython } from "./python.js";
+import { sitePlan } from "./siteplan.js";
 
 const LINK = /^#?b[0-9]/; // what a job's link begins with; other fragments are places on this page
 
@@ -75,6 +76,7 @@ function changed() {
   const unit = values().unit;
   for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[unit] ?? "";
   keys.unit();
+  plan.stale();
   asked.changed();
 }
 
@@ -144,6 +146,7 @@ function failed(told) {
 function show(result) {
   showEchoes(result.echoes);
   showErrors(result.errors);
+  plan.show(result.site_plan);
   at("refusal").hidden = result.sign !== "refused";
   at("example-note").hidden = !result.example;
   if (result.sign === "computed") {
@@ -178,6 +181,11 @@ const last = lastSheet(root.dataset.version);
 const keys = signKeys(at("keys"), () => words.decimal.includes(values().unit));
 const paper = onPaper(sheet);
 const parts = partsOf(root, sheet, at);
+const plan = sitePlan({
+  tapping: words.tapping,
+  ask: (call, payload) => ask(call, payload),
+  filled: () => form.dispatchEvent(new Event("input", { bubbles: true })),
+});
 const work = desk({
   keep,
   words: words.desk,
@@ -195,6 +203,7 @@ form.addEventListener("input", () => {
   unitShown = unit;
   untouched = false;
   fingers = true;
+  rowsFor(typed());
   kept();
   changed();
 });

@@ -13,11 +13,15 @@ from bowstring.demo import DEMO
 from bowstring.fieldjob import TAPED
 from bowstring.givens import FIELDS as GIVENS
 from bowstring.job import DRAWN_TO, DRIVEN, KEYS, SIDES, TOWARD
-from bowstring.lengths import UNITS
+from bowstring.lengths import UNITS, read_length
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.ends import STARTS
+from bowstring.methods.setting import TANGENT_FROM
+from bowstring.sitejob import CLASSES, STOPS
 from bowstring.tape import make_tape
-from bowstring.views.fields import FIELDS, LEAST_ROWS, MARKS, all_fields, field_of, fields_of_job, job_of_fields
+from bowstring.views.fields import FIELDS, MARKS, all_fields, field_of, fields_of_job, job_of_fields
 from bowstring.views.form import form_html, label_of
+from bowstring.views.siterows import LEAST, MOST
 from bowstring.walks.fieldfit import HOLDS
 
 BY_ID = {field.id: field for field in all_fields({})}
@@ -53,6 +57,38 @@ JOBS: list[dict[str, Any]] = [
     {"unit": "ft", "arc": {"degree": "12", "central_angle": "45°40'"}},
     {"unit": "mm", "arc": {"sagitta": "900", "arc_length": "4000"}, "greater": True, "start": "neither"},
     {"unit": "ft", "arc": {"tangent_length": "20", "external": "4"}, "drawn_to": "unsure"},
+    {
+        "unit": "m",
+        "arc": {"chord": "12", "sagitta": "1.2"},
+        "method": "tapes",
+        "levels": 3,
+        "tape": {"length": "30 m", "class": "II"},
+        "hands": "3",
+        "ground": [
+            {"name": "shed", "stops": "tape", "outline": [["3", "-2.5"], ["5 m", "-2.5"], ["5", "-0.5"]]},
+            {"stops": "feet", "outline": [["6 ft 2 in", "-9"], ["7", "-9"], ["7", "-8.25"]]},
+        ],
+        "room": {"behind": "8", "inside": "9", "outside": "0"},
+        "known": [{"name": "hydrant", "x": "0.5", "y": "-2", "sigma": "5 mm"}, {"name": "B", "x": "12", "y": "0"}],
+        "fall": {"along": "2 %", "across": "-1.5"},
+        "errors": {"read": "1 mm", "scale": "0.0002", "stake": "2 mm", "line": "1 mm", "angle": "0.01"},
+        "tapes_from": ["B", "hydrant"],
+        "control": {
+            "marks": [{"mark": "A", "n": "100", "e": "200"}, {"mark": "B", "n": "100", "e": "212"}],
+            "axes": "n-e",
+        },
+    },
+    {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "ordinates", "stations": ["2.5", "6", "9 m"]},
+    {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "ordinates", "levels": 3, "halve_first": "1"},
+    {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "tangent", "tangent_from": "A"},
+    {
+        "unit": "m",
+        "arc": {"chord": "12", "sagitta": "1.2"},
+        "method": "angles",
+        "spacing": "2",
+        "first_gap": "0.75",
+        "control": {"marks": [{"mark": "A", "x": "-3", "y": "5"}, {"mark": "B", "x": "9", "y": "5"}]},
+    },
 ]
 
 
@@ -97,6 +133,10 @@ def test_choices_are_the_jobs_own_words() -> None:
         ("start", STARTS),
         ("found-tape", TAPED),
         ("found-hold", HOLDS),
+        ("method", BY_NAME),
+        ("tangent_from", TANGENT_FROM),
+        ("tape-class", CLASSES),
+        ("ground-0-stops", STOPS),
     ):
         assert {choice for choice in BY_ID[name].choices if choice} == set(words), name
 
@@ -128,12 +168,70 @@ def test_a_stranger_among_the_fields_is_no_field() -> None:
         ({"found-sure": "yes", "found-chord-1": "38 ft"}, "found-chord-0"),
         ({"got-2-stake": "M", "got-2-half_chords-0": "9 ft"}, "got-2-half_chords-1"),
         ({"got-1-half_chords-1": "9 ft"}, "got-1-half_chords-0"),
+        ({"tapes_from-0": "A"}, "tapes_from-1"),
+        ({"tapes_from-1": "hydrant"}, "tapes_from-0"),
     ],
 )
 def test_values_that_count_only_together_are_asked_for(typed: dict[str, str], blank: str) -> None:
     with pytest.raises(BadJob) as refusal:
         job_of_fields({"arc-chord": "38 ft", "arc-sagitta": "5 ft", **typed})
     assert field_of(refusal.value.field, typed) == blank
+
+
+@pytest.mark.parametrize(
+    ("typed", "key"),
+    [
+        ({"ground-2-outline": "1,5; 2,0; 3,5"}, "form.outline_comma"),  # three corners, or three decimals
+        ({"ground-2-outline": "1 ft, 2 ft; 3 ft; 4 ft, 5 ft"}, "form.outline_pair"),
+        ({"ground-2-outline": "1 ft, 2 ft, 3 ft"}, "form.outline_pair"),
+        ({"ground-2-outline": "1 ft, ; 2 ft, 3 ft"}, "form.outline_pair"),
+        ({"stations": "4,8; 9"}, "form.stations_comma"),
+        ({"control-marks-1-x": "3", "control-marks-0-n": "4"}, "form.control_both"),
+    ],
+)
+def test_what_can_be_read_two_ways_is_refused_at_its_field(typed: dict[str, str], key: str) -> None:
+    with pytest.raises(BadJob) as refusal:
+        job_of_fields({"arc-chord": "38 ft", "arc-sagitta": "5 ft", **typed})
+    assert refusal.value.key == key
+    assert field_of(refusal.value.field, typed) == next(reversed(typed))
+
+
+def test_a_wrong_corner_comes_back_to_its_outline() -> None:
+    typed = {"arc-chord": "38 ft", "arc-sagitta": "5 ft", "ground-1-stops": "feet"}
+    typed |= {"ground-1-outline": "1 ft, 2 ft; 3 ft, 4 5 6; 7 ft, 2 ft"}
+    with pytest.raises(BadJob) as refusal:
+        answer(job_of_fields(typed))
+    assert refusal.value.field.startswith("ground[0].outline[1]")
+    assert field_of(refusal.value.field, typed) == "ground-1-outline"
+
+
+def test_corners_are_parted_by_semicolons_and_by_lines_alike() -> None:
+    flat = {"ground-0-outline": "1 ft, -2 ft; 3' 6\", -2 ft; 3 ft,0"}
+    lines = {"ground-0-outline": " 1 ft, -2 ft\n3' 6\", -2 ft;\n3 ft, 0\n"}
+    (one,), (other,) = job_of_fields(flat)["ground"], job_of_fields(lines)["ground"]  # type: ignore[misc]
+    assert one == other == {"outline": [["1 ft", "-2 ft"], ["3' 6\"", "-2 ft"], ["3 ft", "0"]]}
+
+
+@pytest.mark.parametrize(
+    "usual",
+    [{"method": "halving"}, {"tangent_from": "both"}, {"start": "ends"}, {"tapes_from-0": "A", "tapes_from-1": "B"}],
+)
+def test_one_job_has_one_form(usual: dict[str, str]) -> None:
+    typed = {"arc-chord": "38 ft", "arc-sagitta": "5 ft"}
+    assert job_of_fields({**typed, **usual}) == job_of_fields(typed)
+
+
+@pytest.mark.parametrize("unit", UNITS)
+@pytest.mark.parametrize("text", ["3,5", "40 ft, 6 in", "12,345.5 mm", "-1,5 m", "1 ft"])
+def test_a_comma_in_a_job_s_corner_keeps_its_meaning_in_the_form(unit: str, text: str) -> None:
+    try:
+        true = read_length(text, unit, "x", signed=True, zero=True).metres
+    except BadJob:
+        return  # no job that can be used has it
+    ground = [{"stops": "feet", "outline": [[text, "900 m"], [-0.00001, 0], [7, "2 m"]]}]
+    again = job_of_fields(fields_of_job({"unit": unit, "arc": {"chord": "38 ft"}, "ground": ground}))
+    ((corner, *_),) = (one["outline"] for one in again["ground"])  # type: ignore[attr-defined]
+    assert read_length(corner[0], unit, "x", signed=True, zero=True).metres == true
 
 
 def test_an_error_in_a_row_after_blank_rows_stands_in_its_own_row() -> None:
@@ -205,7 +303,8 @@ def test_fields_keep_what_was_typed_as_text() -> None:
     page = Page(form_html(texts))
     assert "img" not in page.tags and "script" not in page.tags
     assert page.controls["ends-A"][0]["value"] == evil
-    assert page.words.count(evil) == 1  # the note
+    boxes = [field for field in all_fields({}) if field.kind in ("note", "outline")]
+    assert len(boxes) == 2 and page.words.count(evil) == len(boxes)
 
 
 def test_choices_show_what_was_chosen_and_what_is_usual() -> None:
@@ -230,5 +329,10 @@ def test_number_keys_are_only_asked_for_where_no_quote_is_needed() -> None:
 
 
 def test_more_rows_than_usual_are_shown() -> None:
-    page = Page(form_html({f"got-{LEAST_ROWS + 2}-stake": "M"}))
-    assert f"got-{LEAST_ROWS + 2}-sagitta" in page.controls
+    last = LEAST["got"] + 2
+    page = Page(form_html({f"got-{last}-stake": "M", "ground-3-name": "shed"}))
+    assert {f"got-{last}-sagitta", f"got-{last + 1}-stake"} <= set(page.controls)
+    assert {"ground-3-outline", "ground-4-outline"} <= set(page.controls)
+    assert f"got-{last + 2}-stake" not in page.controls and "ground-5-name" not in page.controls
+    full = Page(form_html({f"ground-{MOST['ground'] - 1}-name": "shed"}))
+    assert f"ground-{MOST['ground']}-name" not in full.controls

@@ -78,6 +78,16 @@ def test_numbers_are_read_alike_with_and_without_a_sheet() -> None:
     assert bad["errors"][0]["id"] == "levels"
 
 
+def test_an_outline_is_echoed_whole_with_and_without_a_sheet() -> None:
+    fields = {"unit": "m", "arc-chord": "12", "arc-sagitta": "0.9", "ground-1-stops": "feet"}
+    fields |= {"ground-1-outline": "3, -2; 5, -2.5; 4, -6", "known-0-name": "tree", "known-0-x": "1", "known-0-y": "-1"}
+    good, bad = ask(fields), ask({**fields, "levels": "13"})
+    assert (good["sign"], bad["sign"]) == ("computed", "refused")
+    assert plain(good["echoes"]["ground-1-outline"]) == "3.000 m, -2.000 m; 5.000 m, -2.500 m; 4.000 m, -6.000 m"
+    assert good["echoes"] == bad["echoes"] and "known-0-y" in good["echoes"]
+    assert 'data-scale="' in good["site_plan"] and bad["site_plan"] == ""
+
+
 def test_an_empty_form_asks_for_the_arc() -> None:
     result = ask({})
     assert result["sign"] == "refused" and result["errors"][0]["id"] == "arc-chord"

@@ -30,6 +30,15 @@ def test_feet_and_inches_and_feet_read_bare_numbers_alike() -> None:
     assert unit_note({**FEET, "unit": "ft-in"}, "ft") == ""
 
 
+def test_corners_and_stations_are_told_whole() -> None:
+    typed = {"ground-0-outline": "3, -2; 5 m, -2; 4, -6", "stations": "2; 4"}
+    text = plain(unit_note({**FEET, **typed, "unit": "m"}, "ft"))
+    assert "Obstacle 1: Corners, in order 3, -2; 5 m, -2; 4, -6: now 3.000 m, -2.000 m;" in text
+    assert "before 3.00 ft, -2.00 ft; 16.40 ft, -2.00 ft;" in text  # 5 m are 16.404 ft
+    assert "Ordinates at 2; 4: now 2.000 m; 4.000 m, before 2.00 ft; 4.00 ft" in text
+    assert unit_note({"ground-0-outline": "3 m, -2 m; 5 m, -2 m; 4 m, -6 m", "unit": "m"}, "ft") == ""
+
+
 def test_what_can_t_be_read_in_one_of_the_units_is_told_too() -> None:
     text = plain(unit_note({"unit": "ft-in", "tolerance": "0.02"}, "m"))
     assert text == "" or "not readable" in text

@@ -13,6 +13,7 @@ from bowstring.jobfile import job_of_text
 from bowstring.link import read_link, write_link
 from bowstring.views.fields import fields_of_job, job_of_fields
 from bowstring.views.page import shown_sheet
+from bowstring.views.tapped import drawn_obstacle
 from bowstring.words import say
 
 FILE_NAME = 40
@@ -26,7 +27,8 @@ def handle(call: str, payload: str) -> str:
     ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
                    ``{"error": text}``;
     ``open_file``  ``{"text": a job file's text}`` gives the same;
-    ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``.
+    ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
+    ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
     Raises ``ValueError`` for a question that the page's own script never asks.
     """
@@ -36,6 +38,7 @@ def handle(call: str, payload: str) -> str:
         "open_link": _open_link,
         "open_file": _open_file,
         "job_file": _job_file,
+        "outline": drawn_obstacle,
     }
     if call not in calls:
         raise ValueError(f"no such call: {call!r}")

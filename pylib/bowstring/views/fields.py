@@ -9,10 +9,24 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from decimal import Decimal
 
 from bowstring.errors import bad
 from bowstring.tape import make_tape
+from bowstring.views.siterows import (
+    CONTROL_FIELDS,
+    ERROR_FIELDS,
+    METHOD_FIELDS,
+    ROW_NAMES,
+    SITE_FIELDS,
+    STANDS,
+    filled_rows,
+    in_texts,
+    is_row,
+    number_text,
+    row_count,
+    row_fields,
+    site_of_fields,
+)
 
 MARKS = {
     "ft-in": ("1/2 in", "1/4 in", "1/8 in", "1/16 in", "1/32 in"),
@@ -21,9 +35,6 @@ MARKS = {
     "mm": ("10 mm", "5 mm", "1 mm"),
 }
 """Each unit's tape marks as a job names them, coarse to fine."""
-
-LEAST_ROWS = 4
-"""Rows of the table of what was got at stakes, when fewer are filled."""
 
 YES = "yes"
 """What a ticked box sends."""
@@ -36,7 +47,8 @@ class Field:
     Attributes:
         place: where its value stands in the job.
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
-            be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``mark``, ``choice`` or ``flag``.
+            be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one), ``outline`` (corners
+            in one text), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
         word: the name of its label in the catalogue; a help line stands beside it where there is one.
         choices: a choice's values; an empty one stands for leaving it unsaid.
     """
@@ -103,22 +115,24 @@ FIELDS = (
     Field("found.fall", "zero", "found_fall"),
     Field("found.hold", "choice", "found_hold", ("", "radius", "sagitta", "arc_length", "directions")),
     Field("found.sure", "flag", "found_sure"),
+    *(Field(*row) for row in (*METHOD_FIELDS, *CONTROL_FIELDS, *SITE_FIELDS, *ERROR_FIELDS)),
 )
-"""Every field but the rows of what was got (see ``rows_of_got``), in the form's order."""
+"""Every field but those in rows that grow (see ``rows_of``), in the form's order."""
 
 _BY_ID = {field.id: field for field in FIELDS}
-_GOT_ID = re.compile(r"got-([0-9]{1,3})-(?:stake|sagitta|half_chords-[01])")
 
 
-def rows_of_got(count: int) -> tuple[Field, ...]:
-    """Return the fields of so many rows of what was got at stakes."""
-    return tuple(field for row in range(count) for field in _got(row))
+def rows_of(group: str, count: int) -> tuple[Field, ...]:
+    """Return the fields of so many rows of a group (a key of ``siterows.ROW_NAMES``)."""
+    if group == "got":
+        return tuple(field for row in range(count) for field in _got(row))
+    return tuple(Field(*one) for row in range(count) for one in row_fields(group, row))
 
 
 def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
-    """Return every field of the form, with as many rows of what was got as are typed in."""
-    rows = [int(found[1]) for name in typed if (found := _GOT_ID.fullmatch(name))]
-    return (*FIELDS, *rows_of_got(max([LEAST_ROWS, *(row + 1 for row in rows)])))
+    """Return every field of the form, with a row more of each group than is typed in."""
+    rows = (field for group in ROW_NAMES for field in rows_of(group, row_count(typed, group)))
+    return (*FIELDS, *rows)
 
 
 def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
@@ -149,16 +163,17 @@ def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
     ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
     parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
     job.update({key: part for key, part in parts.items() if part})
+    job.update(site_of_fields(typed))
     return job
 
 
 def stands_for_itself(name: str, text: str) -> bool:
     """Tell whether a value says no more than its absence would: a job has one form, and one link."""
-    return name == "start" and text == "ends"
+    return STANDS.get(name) == text
 
 
 def _typed(fields: Mapping[str, str]) -> dict[str, str]:
-    strangers = [name for name in fields if name not in _BY_ID and not _GOT_ID.fullmatch(name)]
+    strangers = [name for name in fields if name not in _BY_ID and not is_row(name)]
     if strangers:
         raise ValueError(f"no such fields: {strangers}")
     return {name: text.strip() for name, text in fields.items() if text.strip()}
@@ -173,11 +188,6 @@ def _points(typed: Mapping[str, str]) -> list[list[str]]:
             if name not in typed:
                 raise bad(f"arc.points[{row}][{axis}]", "form.point_missing")
     return [[typed[name] for name in pair] for pair in places]
-
-
-def _filled_rows(typed: Mapping[str, str]) -> list[int]:
-    """Return the numbers of the rows of what was got in which anything stands, in order."""
-    return sorted({int(found[1]) for name in typed if (found := _GOT_ID.fullmatch(name))})
 
 
 def _ties(typed: Mapping[str, str]) -> dict[str, object]:
@@ -209,7 +219,7 @@ def _found(typed: Mapping[str, str]) -> dict[str, object]:
 
 def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
     rows: list[dict[str, object]] = []
-    for number, row in enumerate(_filled_rows(typed)):
+    for number, row in enumerate(filled_rows(typed, "got")):
         places = {name: f"got-{row}-{name}" for name in ("stake", "sagitta")}
         got: dict[str, object] = {name: typed[place] for name, place in places.items() if place in typed}
         halves = [typed.get(f"got-{row}-half_chords-{half}") for half in range(2)]
@@ -226,7 +236,7 @@ def fields_of_job(job: Mapping[str, object]) -> dict[str, str]:
 
     ``job_of_fields`` makes a job of the same meaning out of it.
     """
-    fields = {"-".join(_pieces(place)): text for place, value in _leaves(job) if (text := _text(value))}
+    fields = {"-".join(_pieces(place)): text for place, value in _leaves(in_texts(job)) if (text := _text(value))}
     fields.pop("bowstring", None)
     if "arc-greater" in fields:
         fields["greater"] = fields.pop("arc-greater")
@@ -252,8 +262,7 @@ def _text(value: object) -> str:
     if isinstance(value, bool) or value is None:
         return YES if value else ""
     if isinstance(value, float):
-        # Written out: a field takes no exponent.
-        return format(Decimal(repr(value)), "f").removesuffix(".0")
+        return number_text(value)
     return str(value).strip()
 
 
@@ -264,8 +273,8 @@ def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
     """
     pieces = _pieces(place)
     typed = _typed(fields or {})
-    if pieces[:1] == ["got"] and len(pieces) > 1:
-        rows = _filled_rows(typed)
+    if pieces[0:1] and pieces[0] in ROW_NAMES and len(pieces) > 1:
+        rows = filled_rows(typed, pieces[0])
         number = int(pieces[1])
         if number < len(rows):
             pieces[1] = str(rows[number])

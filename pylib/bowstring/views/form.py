@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from html import escape
 
+from bowstring.methods.catalogue import METHODS
 from bowstring.views.fields import FIELDS, MARKS, YES, Field, all_fields, unit_of
 from bowstring.views.markup import marked
+from bowstring.views.siterows import ERROR_FIELDS, LENGTH_ROWS, METHOD_FIELDS, MOST, ROW_NAMES, STANDS
 from bowstring.words import catalogue, say
 
 _DECIMAL = ("ft", "m", "mm")
@@ -19,15 +21,21 @@ _ARC = tuple(f"arc.{name}" for name in (
     "chord", "sagitta", "radius", "arc_length", "central_angle", "tangent_length", "external"
 ))  # fmt: skip
 
+_OPTIONS = tuple(row[0] for row in METHOD_FIELDS if row[0] != "method")
+_ROOM = tuple(f"room.{name}" for name in ("behind", "inside", "outside"))
+_NEEDS_MORE = next(method.name for method in METHODS if not method.everyday)
+"""The first of the methods that want an instrument or a road's way of working: they stand together, last."""
+
 Typed = Mapping[str, str]
 
 
-def form_html(typed: Typed | None = None, echoes: Typed | None = None) -> str:
+def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str = "") -> str:
     """Return the form.
 
     Args:
         typed: what stands in the fields, by field id.
         echoes: how each was read, by field id, as HTML.
+        plan: the plan of the site, as HTML.
     """
     page = _Form(typed or {}, echoes or {})
     return "\n".join(
@@ -45,11 +53,18 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None) -> str:
                 "ends", page.plain(["ends.A", "ends.B", "side", "start"]) + page.fold("ties", page.ties())
             ),
             page.section("fine", page.plain(["mark", "tolerance", "spacing", "levels"])),
+            page.section("method", page.plain(["method"]) + page.fold("options", page.plain(_OPTIONS))),
+            page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
+            page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),
             page.fold(
                 "found",
                 page.plain([f"found.{name}" for name in ("chord[0]", "chord[1]", "tape", "fall", "hold", "sure")]),
             ),
-            page.fold("got", page.got()),
+            page.fold("got", page.rows("got")),
+            page.fold("known", page.rows("known")),
+            page.fold("fall", page.plain(["fall.along", "fall.across"])),
+            page.fold("errors", page.plain([row[0] for row in ERROR_FIELDS])),
+            page.fold("control", page.control()),
         ]
     )
 
@@ -62,8 +77,10 @@ def label_of(field_id: str, typed: Typed | None = None) -> str:
             # A choice's label often begins a sentence that its options end: in lists it has a short name.
             word = f"form.{field.word}.short" if f"form.{field.word}.short" in catalogue() else f"form.{field.word}"
             label = say(word, end=pieces[1] if len(pieces) > 1 else "")
-            if pieces[0] == "got":
-                return f"{say('form.row', number=int(pieces[1]) + 1)}: {label}"
+            if pieces[0] in ROW_NAMES:
+                return f"{say(f'form.row_{pieces[0]}', number=int(pieces[1]) + 1)}: {label}"
+            if pieces[0] == "control":
+                return f"{say('form.row_control', number=int(pieces[2]) + 1)}: {label}"
             if pieces[0] == "ties":
                 return f"{say('form.tie_row', end=pieces[1], number=int(pieces[2]) + 1)}: {label}"
             return label
@@ -109,15 +126,24 @@ class _Form:
                 rows += self._row(escape(say("form.tie_row", end=end, number=row + 1)), inside)
         return rows
 
-    def got(self) -> str:
+    def control(self) -> str:
+        rows = ""
+        for row in range(2):
+            inside = "".join(self.field(_BY_PLACE[f"control.marks[{row}].{name}"]) for name in ("mark", *"xyne"))
+            rows += self._row(escape(say("form.row_control", number=row + 1)), inside)
+        return rows
+
+    def rows(self, group: str) -> str:
+        """Return the rows of a group that grows: the script adds one when the last one is used."""
         rows: dict[str, list[Field]] = {}
         for field in self.fields.values():
-            if field.place.startswith("got["):
+            if field.place.startswith(f"{group}["):
                 rows.setdefault(field.id.split("-")[1], []).append(field)
-        return "".join(
-            self._row(escape(say("form.row", number=int(row) + 1)), "".join(map(self.field, fields)))
+        inside = "".join(
+            self._row(escape(say(f"form.row_{group}", number=int(row) + 1)), "".join(map(self.field, fields)))
             for row, fields in rows.items()
         )
+        return f'<div data-rows="{group}" data-most="{MOST[group]}">{inside}</div>'
 
     def _row(self, title: str, inside: str) -> str:
         return f'<fieldset class="row"><legend>{title}</legend><div class="fields">{inside}</div></fieldset>'
@@ -131,7 +157,8 @@ class _Form:
         name, end = field.id, field.id.split("-")[1] if field.word.startswith("tie_") else ""
         label = f'<label for="{name}">{escape(say(f"form.{field.word}", end=end))}</label>'
         said = f'<div class="said">{label}{_help(field.word, name)}</div>'
-        wide = " wide" if field.kind in ("note", "mark") or field.id == "title" else ""
+        long = field.kind in ("note", "mark", *LENGTH_ROWS) or field.word in ("title", "control_mark")
+        wide = " wide" if long else ""
         return (
             f'<div class="field{wide}" data-field="{name}">{said}'
             f'<div class="entry">{self._entry(field)}{self._beside(field)}</div>{self._after(name)}</div>'
@@ -145,8 +172,9 @@ class _Form:
     def _entry(self, field: Field) -> str:
         text = escape(self.typed.get(field.id, ""))
         common = f'id="{field.id}" name="{field.id}" {self._described(field)} autocomplete="off"'
-        if field.kind == "note":
-            return f'<textarea {common} rows="3" spellcheck="false">{text}</textarea>'
+        if field.kind in ("note", "outline"):
+            rows = 3 if field.kind == "note" else 2
+            return f'<textarea {common} rows="{rows}" spellcheck="false">{text}</textarea>'
         if field.kind == "mark":
             return f"<select {common}>{self._marks(self.typed.get(field.id, ''))}</select>"
         keys = ""
@@ -154,7 +182,7 @@ class _Form:
             keys = " data-keys" + (' inputmode="decimal"' if self.unit in _DECIMAL else "")
         elif field.kind == "count":
             keys = ' inputmode="numeric"'
-        short = "" if field.kind == "text" else ' class="number"'
+        short = "" if field.kind in ("text", "stations") else ' class="number"'
         return f'<input type="text" {common}{short}{keys} spellcheck="false" autocapitalize="off" value="{text}">'
 
     def _marks(self, chosen: str) -> str:
@@ -168,8 +196,8 @@ class _Form:
 
     def _beside(self, field: Field) -> str:
         """Return the unit that stands beside a number."""
-        if field.kind == "angle":
-            return f'<span class="beside" id="{field.id}-beside">{_said("form.beside.angle")}</span>'
+        if field.kind in ("angle", "percent"):
+            return f'<span class="beside" id="{field.id}-beside">{_said(f"form.beside.{field.kind}")}</span>'
         if field.kind in _LENGTHS:
             unit = _said(f"form.beside.{self.unit}")
             return f'<span class="beside" id="{field.id}-beside" data-unit>{unit}</span>'
@@ -180,13 +208,15 @@ class _Form:
         return f'<div class="under">{echo}<p class="wrong" id="{name}-wrong"></p></div>'
 
     def _choice(self, field: Field) -> str:
-        blank = "" if "" in field.choices else {"unit": "", "start": "ends"}.get(field.id)
+        blank = "" if "" in field.choices else {"unit": "", **STANDS}.get(field.id)
         chosen = self.typed.get(field.id, "ft-in" if field.id == "unit" else blank)
         options = ""
         for value in field.choices:
             checked = " checked" if value == chosen else ""
             mark = " data-blank" if value == blank else ""
             words = _said(f"form.{field.word}.{value or 'none'}")
+            if field.id == "method" and value == _NEEDS_MORE:
+                options += f'<p class="apart help">{_said("form.method_apart")}</p>'
             options += (
                 f'<label class="option"><input type="radio" name="{field.id}" value="{value}"{checked}{mark}>'
                 f"<span>{words}</span></label>"
@@ -206,6 +236,22 @@ class _Form:
             f'aria-describedby="{field.id}-wrong"><span>{_said(f"form.{field.word}")}</span></label>'
             f'<p class="wrong" id="{field.id}-wrong"></p></div>'
         )
+
+
+def _desk_of_plan(plan: str) -> str:
+    """Return the site's plan with what it is drawn on with; the script lets it be used once Python is up."""
+
+    def button(name: str, key: str) -> str:
+        return f'<button type="button" id="draw-{name}" disabled>{_said(key)}</button>'
+
+    adding = button("tape", "form.draw_tape") + button("feet", "form.draw_feet")
+    going = button("undo", "form.draw_undo") + button("done", "form.draw_done") + button("cancel", "form.draw_cancel")
+    return (
+        f'<div id="site-plan">{plan}</div><p id="site-none" class="help" hidden>{_said("form.no_plan")}</p>'
+        f'<p id="draw-wrong" class="alarm" role="alert" hidden></p><p id="draw-said" role="status"></p>'
+        f'<div class="actions" id="draw-adding">{adding}</div>'
+        f'<div class="actions" id="draw-going" hidden>{going}</div>'
+    )
 
 
 def _said(key: str) -> str:

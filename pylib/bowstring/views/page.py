@@ -13,7 +13,8 @@ from typing import Any
 from bowstring import BadJob, answer, write_link
 from bowstring.angles import both_angles, read_angle
 from bowstring.demo import DEMO
-from bowstring.tape import Tape, make_tape
+from bowstring.sitejob import STOPS
+from bowstring.tape import Tape
 from bowstring.views.fields import (
     MARKS,
     Field,
@@ -22,13 +23,14 @@ from bowstring.views.fields import (
     fields_of_job,
     job_of_fields,
     stands_for_itself,
-    unit_of,
 )
 from bowstring.views.form import form_html, label_of
 from bowstring.views.markup import marked
 from bowstring.views.sheet_html import sheet_html
+from bowstring.views.siteplan import site_plan_html
+from bowstring.views.siterows import LENGTH_ROWS
 from bowstring.views.svg import STYLE
-from bowstring.views.unit import READ_AS, read_field, unit_note
+from bowstring.views.unit import is_length, shown_field, tape_of, unit_note
 from bowstring.words import say
 
 EXAMPLE_TEXTS = ("title", "note", "ends-A", "ends-B")
@@ -58,7 +60,7 @@ def build_page(template: str, version: str) -> str:
     if shown["sign"] != "computed":
         raise ValueError(f"the example can't be used: {shown['errors']}")
     parts = {
-        "FORM": form_html(fields, shown["echoes"]),
+        "FORM": form_html(fields, shown["echoes"], shown["site_plan"]),
         "SHEET": shown["sheet"],
         "VERSION": escape(version),
         "WORDS": _script_words(),
@@ -82,10 +84,11 @@ def build_page(template: str, version: str) -> str:
 def shown_sheet(asked: Mapping[str, Any]) -> dict[str, Any]:
     """Return what the page shows for ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``.
 
-    ``{"sign": "computed", "sheet": HTML, "example": flag, "stop": flag, "link": text, "unit_note": HTML,
-    "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "errors": [{"id", "field", "text", "line"}],
-    "unit_note": HTML, "echoes": {id: HTML}}``. ``stop``: not to be built from yet; ``unit_note``: what bare numbers
-    mean now that the unit was changed from ``unit_before``; ``address``: what the job's link on the sheet begins with;
+    ``{"sign": "computed", "sheet": HTML, "site_plan": HTML, "example": flag, "stop": flag, "link": text,
+    "unit_note": HTML, "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "site_plan": HTML or "",
+    "errors": [{"id", "field", "text", "line"}], "unit_note": HTML, "echoes": {id: HTML}}``. ``site_plan``: to draw on,
+    of a refused job only where its obstacles are refused; ``stop``: not to be built from yet; ``unit_note``: what bare
+    numbers mean now that the unit was changed from ``unit_before``; ``address``: what the sheet's link begins with;
     ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind its label.
 
     Raises ``ValueError`` for fields that aren't the form's.
@@ -100,14 +103,19 @@ def _sheet(fields: Mapping[str, str], unit_before: object = None, address: str =
     note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
         job = job_of_fields(fields)
-        answered = answer(job)
+        answered = answer(job, whole=False)
         link = write_link(job)
     except BadJob as refusal:
         return {**_refused(fields, refusal), "unit_note": note}
     echoes = {field_of(row["field"], fields): marked(row["text"]) for row in _rows(answered["readings"])}
+    tape = tape_of(fields)
+    for field in all_fields(fields):
+        if field.id in echoes and field.kind in LENGTH_ROWS:  # several lengths in one text: how all of them were read
+            echoes[field.id] = marked(_echo(field, fields[field.id].strip(), tape))
     return {
         "sign": "computed",
         "sheet": _banner(fields) + note + sheet_html(answered, f"{address}#{link}" if address else link),
+        "site_plan": site_plan_html(answered),
         "link": link,
         "stop": bool(answered["stops"] or note),
         "unit_note": note,
@@ -141,7 +149,7 @@ def _banner(fields: Mapping[str, str]) -> str:
 def _refused(fields: Mapping[str, str], refusal: BadJob) -> dict[str, Any]:
     """Return why there is no sheet: what stopped the job, then every other field that can't be read."""
     errors, echoes = [_error(field_of(refusal.field, fields), refusal, fields)], {}
-    tape = _tape(fields)
+    tape = tape_of(fields)
     for field in all_fields(fields):
         text = fields.get(field.id, "").strip()
         if not text:
@@ -154,23 +162,26 @@ def _refused(fields: Mapping[str, str], refusal: BadJob) -> dict[str, Any]:
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    return {"sign": "refused", "errors": errors, "echoes": echoes}
+    return {"sign": "refused", "site_plan": _plan_without(fields, refusal), "errors": errors, "echoes": echoes}
 
 
-def _tape(fields: Mapping[str, str]) -> Tape:
+def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
+    """Return the site's plan without its obstacles where one of those is refused: one that has no outline yet is drawn
+    on it. Empty where the arc itself can't be drawn."""
+    if not refusal.field.startswith("ground"):
+        return ""
     try:
-        return make_tape(unit_of(fields), fields.get("mark", "").strip() or None)
+        job = job_of_fields({name: text for name, text in fields.items() if not name.startswith("ground-")})
+        return site_plan_html(answer(job, whole=False))
     except BadJob:
-        return make_tape(unit_of(fields), None)
+        return ""
 
 
 def _echo(field: Field, text: str, tape: Tape) -> str:
     """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
     if field.kind == "angle":
         return both_angles(read_angle(text, field.place).degrees)
-    if field.kind in READ_AS:
-        return tape.both(read_field(field, text, tape.unit))
-    return ""
+    return shown_field(field, text, tape.unit, tape) if is_length(field) else ""
 
 
 def _error(name: str | None, refusal: BadJob, fields: Mapping[str, str]) -> dict[str, str | None]:
@@ -190,6 +201,7 @@ def _script_words() -> str:
         "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
+        "tapping": {stops: say(f"siteplan.tapping.{stops}") for stops in STOPS},
         "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
     }
     return json.dumps(words).replace("<", "\\u003c")

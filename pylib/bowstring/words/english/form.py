@@ -25,7 +25,7 @@ MESSAGES = {
         "When a stake stands and can't be moved: its sagitta, or both half chords, as they read. The numbers after it then bring the "
         "layout back onto the arc."
     ),
-    "form.row": "Row {number}",
+    "form.row_got": "Row {number}",
     "form.tie_row": "End {end}, tie {number}",
     "form.point_row_0": "First point: end A",
     "form.point_row_1": "Second point: anywhere between",
