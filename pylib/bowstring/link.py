@@ -19,6 +19,8 @@ from typing import cast
 from bowstring.errors import bad
 from bowstring.job import VERSION, read_job
 from bowstring.jobfile import TEXT_LIMIT, job_of_text
+from bowstring.methods.catalogue import USUAL
+from bowstring.methods.setting import TANGENT_FROM
 from bowstring.tape import make_tape
 
 FORM = "b1"
@@ -107,8 +109,11 @@ def _without_defaults(job: Mapping[str, object]) -> dict[str, object]:
             or (key == "unit" and value == "ft-in")
             or (key == "mark" and make_tape(unit, value) == make_tape(unit, None))
             or (key == "start" and value == "ends")
+            or (key == "method" and value == USUAL)
+            or (key == "tangent_from" and value == TANGENT_FROM[2])
+            or (key == "tapes_from" and list(cast("list[object]", value)) == ["A", "B"])
             or (key in ("title", "note") and not value)
-            or (key in ("ties", "ends", "got") and not value)
+            or (key in ("ties", "ends", "got", "ground", "known", "stations") and not value)
             or (key == "greater" and value is False)
         )
         if key == "ends" and isinstance(value, Mapping):

@@ -59,10 +59,12 @@ def cross_of_tapes(a: Point, from_a: float, b: Point, from_b: float, left: bool)
     ``left`` chooses the crossing on the left hand of somebody who walks from ``a`` to ``b``. Lengths in metres;
     ``None`` when the tapes can't meet.
     """
+    if from_b < from_a:  # from the shorter tape's end, where a far one loses no digits
+        return cross_of_tapes(b, from_b, a, from_a, not left)
     base = distance(a, b)
     if base == 0:
         return None
-    along = (base * base + (from_a - from_b) * (from_a + from_b)) / (2 * base)
+    along = ((base - from_b) * (base + from_b) + from_a * from_a) / (2 * base)
     square = (from_a - along) * (from_a + along)
     if square < 0:
         return None

@@ -256,18 +256,24 @@ def _errors(reader: Reader) -> dict[str, float]:
         elif name == "angle":
             value = _error_angle(errors)
         else:
-            value = errors.length(name, zero=True)
+            # A bare 0.125 would be an inch and a half in feet and inches: there only nothing goes without unit.
+            value = errors.length(name, zero=True, bare=_is_nothing(errors.job[name]))
             if value is not None and value > ERROR_SIZES[name]:
                 raise bad(errors.field(name), "site.error_large", most=reader.tape.both(ERROR_SIZES[name]))
         read[name] = value or 0.0
     return read
 
 
+def _is_nothing(typed: object) -> bool:
+    """Whether a value is a plain 0, as a number or as text."""
+    if isinstance(typed, str):
+        return bool(_PLAIN.fullmatch(typed.strip())) and float(typed) == 0
+    return isinstance(typed, int | float) and not isinstance(typed, bool) and typed == 0
+
+
 def _error_angle(errors: Reader) -> float:
     typed = errors.job["angle"]
-    if (isinstance(typed, str) and _PLAIN.fullmatch(typed.strip()) and float(typed) == 0) or (
-        isinstance(typed, int | float) and not isinstance(typed, bool) and typed == 0
-    ):
+    if _is_nothing(typed):
         return 0.0  # an angle of nothing is no angle elsewhere
     angle = read_angle(typed, errors.field("angle")).degrees
     if angle > LOOSEST_ANGLE:

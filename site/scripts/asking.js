@@ -3,7 +3,7 @@
 const QUIET = 500; // milliseconds without a keystroke before somebody is told that a half typed number is none
 const PATIENCE = 60_000; // milliseconds before the page says that something takes too long
 
-export function asking({ question, shown, waiting, fault, slow }) {
+export function asking({ question, advised, shown, waiting, fault, slow }) {
   let edition = 0; // counts changes of the form; an answer to an older one is dropped
   let busy = false;
   let ask = null;
@@ -22,7 +22,12 @@ export function asking({ question, shown, waiting, fault, slow }) {
     const asked = edition;
     wait("slow");
     try {
-      const result = await ask("sheet", question());
+      const put = question();
+      // Which way to take is worked out long before every drawing is made.
+      const { advice } = touched ? await ask("advice", put) : { advice: "" };
+      if (asked === edition && advice) advised(advice);
+      if (asked !== edition) return;
+      const result = await ask("sheet", put);
       if (asked === edition) tell(result, asked);
     } catch (reason) {
       if (asked === edition) fault(reason.message);

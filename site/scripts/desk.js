@@ -97,12 +97,14 @@ export function desk({ keep, words, ask, open, present, fresh }) {
 
   // --- giving away
 
-  at("file-out").addEventListener("click", async () => {
-    const result = await ask("job_file", { fields: present().fields });
+  async function giveFile(call, type) {
+    const result = await ask(call, { fields: present().fields });
     if (result.error) return wrong(result.error);
     wrong("");
-    download(new Blob([result.text], { type: "application/json" }), result.name);
-  });
+    download(new Blob([result.text], { type }), result.name);
+  }
+  at("file-out").addEventListener("click", () => giveFile("job_file", "application/json"));
+  at("stakes-out").addEventListener("click", () => giveFile("stakes_file", "text/csv"));
 
   at("save-page").addEventListener("click", async () => {
     at("save-said").textContent = words.saving;

@@ -117,6 +117,11 @@ function fresh() {
 const asked = asking({
   question: () => ({ fields: values(), unit_before: unitBefore, address: address() }),
   waiting: () => status("waiting"),
+  advised(made) {
+    const part = at("sheet-advice");
+    if (part) part.outerHTML = made;
+    performance.mark("bowstring-advice"); // for whoever measures
+  },
   slow(kind) {
     settle();
     trouble(kind);
@@ -213,6 +218,17 @@ sheet.addEventListener("click", ({ target }) => {
   if (root.dataset.view === "parts") at("parts-close").click();
   at("form-got").open = true;
 });
+
+// What a blunder would look like is drawn when somebody opens its fold.
+sheet.addEventListener("toggle", async ({ target: fold }) => {
+  if (!fold.open || !fold.dataset?.mistake || fold.children.length > 1) return;
+  const { svg } = await ask("mistake", { fields: values(), kind: fold.dataset.mistake });
+  if (!svg || fold.children.length > 1) return;
+  const figure = document.createElement("figure");
+  figure.className = "drawing";
+  figure.innerHTML = svg;
+  fold.append(figure);
+}, true);
 
 form.addEventListener("submit", (event) => event.preventDefault());
 

@@ -120,3 +120,18 @@ def test_a_level_number_stands_alone_where_the_slope_reads_the_same() -> None:
         if step["kind"] == "ordinate":
             along, out = step["measures"]  # along the chord nothing falls
             assert along["text"] == along["shown"] and out["text"] != out["shown"]
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: str) -> None:
+    """Marks outside the curve: both crossings lie on the curve's side of the chord, and only the hand tells which.
+
+    Chord 18 m, sagitta 3.4 m, marks at (0, 6) and (18, 6): the crown at (9, 3.4) is on the right of somebody who
+    faces from the first to the second; the other crossing, (9, 8.6), is 5.2 m outside.
+    """
+    known = [{"name": "post", "x": 0, "y": 6}, {"name": "tree", "x": 18, "y": 6}]
+    found = answer({"unit": "m", "arc": {"chord": 18, "sagitta": 3.4}, "levels": 1, "method": "tapes", "side": side,
+                    "known": known, "tapes_from": ["post", "tree"]})  # fmt: skip
+    step = next(step for step in found["steps"] if step["stake"] == "K1")  # type: ignore[attr-defined]
+    hand = "right" if side == "left" else "left"
+    assert f"on the {hand} (facing tree from post)" in step["text"]

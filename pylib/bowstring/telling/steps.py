@@ -164,6 +164,10 @@ def _hands(layout: Layout, step: Step) -> dict[str, str]:
     for turned in step.angles:
         left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
         told["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
+    if step.kind == "cross":
+        first, second, crossing = (at[step.names[part]] for part in ("start", "end", "stake"))
+        left = second.minus(first).cross(crossing.minus(first)) > 0
+        told["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
     if step.kind.startswith("tangent_offset"):
         foot, stake = step.names["foot"], step.names["stake"]
         start = at[step.names["start"]]

@@ -12,7 +12,9 @@ from bowstring.job import read_job
 from bowstring.jobfile import job_of_text
 from bowstring.link import read_link, write_link
 from bowstring.views.fields import fields_of_job, job_of_fields
-from bowstring.views.page import shown_sheet
+from bowstring.views.mistakes import mistakes_svg
+from bowstring.views.page import answered_fields, shown_advice, shown_sheet
+from bowstring.views.stakes_csv import stakes_csv
 from bowstring.views.tapped import drawn_obstacle
 from bowstring.words import say
 
@@ -23,21 +25,27 @@ FILE_NAME = 40
 def handle(call: str, payload: str) -> str:
     """Answer one question of the page's script, by name:
 
+    ``advice``     what ``sheet`` takes gives ``{"advice": HTML or ""}``: the sheet's part that says which way to take;
     ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
     ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
                    ``{"error": text}``;
     ``open_file``  ``{"text": a job file's text}`` gives the same;
     ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
+    ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
+    ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
     ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
     Raises ``ValueError`` for a question that the page's own script never asks.
     """
     asked = json.loads(payload)
     calls: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
+        "advice": shown_advice,
         "sheet": shown_sheet,
         "open_link": _open_link,
         "open_file": _open_file,
         "job_file": _job_file,
+        "stakes_file": _stakes_file,
+        "mistake": _mistake,
         "outline": drawn_obstacle,
     }
     if call not in calls:
@@ -67,7 +75,7 @@ def _opened(read: Callable[[], dict[str, object]]) -> dict[str, Any]:
         fields = fields_of_job(job)
         link = write_link(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return _refusal(refusal)
     # The same job opened twice is one job: its id comes from its link.
     return {"fields": fields, "title": checked.title, "link": link, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
 
@@ -77,6 +85,32 @@ def _job_file(asked: Mapping[str, Any]) -> dict[str, Any]:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
-    plain = re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job"
-    return {"name": f"bowstring-{plain}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
+        return _refusal(refusal)
+    return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
+
+
+def _stakes_file(asked: Mapping[str, Any]) -> dict[str, Any]:
+    try:
+        answered = answered_fields(asked["fields"])
+    except BadJob as refusal:
+        return _refusal(refusal)
+    return {"name": f"{_file_name(answered['title'])}.csv", "text": stakes_csv(answered)}
+
+
+def _mistake(asked: Mapping[str, Any]) -> dict[str, Any]:
+    try:
+        answered = answered_fields(asked["fields"])
+    except BadJob as refusal:
+        return _refusal(refusal)
+    kind = asked["kind"]
+    if not any(row["kind"] == kind for row in answered["mistakes"]):
+        return {"svg": ""}  # the job has changed since
+    return {"svg": mistakes_svg(answered, kind, id=f"mistake-{str(kind).replace('_', '-')}")}
+
+
+def _refusal(refusal: BadJob) -> dict[str, Any]:
+    return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+
+
+def _file_name(title: str) -> str:
+    return "bowstring-" + (re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job")

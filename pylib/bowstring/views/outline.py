@@ -5,6 +5,7 @@ The text sheet and the HTML sheet render the same outline, so neither can leave 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
@@ -321,8 +322,17 @@ def _stick(answer: Answer) -> Iterator[Block]:
     )
 
 
+_CORNER = re.compile(r"(?<=outline)\[.*")
+
+
 def _readings(answer: Answer) -> Table:
-    rows = [[_field(row["field"]), row["typed"], row["text"]] for row in answer["readings"]]
+    rows: list[list[str]] = []
+    for row in answer["readings"]:
+        place = _CORNER.sub("", row["field"])
+        if place != row["field"] and rows and rows[-1][0] == place:  # an outline is one row, however many corners
+            rows[-1] = [place, f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
+        else:
+            rows.append([_field(place), row["typed"], row["text"]])
     return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
 
 

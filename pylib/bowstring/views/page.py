@@ -26,7 +26,7 @@ from bowstring.views.fields import (
 )
 from bowstring.views.form import form_html, label_of
 from bowstring.views.markup import marked
-from bowstring.views.sheet_html import sheet_html
+from bowstring.views.sheet_html import part_html, sheet_html
 from bowstring.views.siteplan import site_plan_html
 from bowstring.views.siterows import LENGTH_ROWS
 from bowstring.views.svg import STYLE
@@ -99,11 +99,36 @@ def shown_sheet(asked: Mapping[str, Any]) -> dict[str, Any]:
     return _sheet(fields, asked.get("unit_before"), str(asked.get("address") or ""))
 
 
+def shown_advice(asked: Mapping[str, Any]) -> dict[str, Any]:
+    """Return ``{"advice": HTML}`` for what ``shown_sheet`` takes: the part of the sheet that says which way to take.
+
+    It is what somebody waits for who draws an obstacle, and there long before the drawings of the whole sheet. Empty
+    for a job that can't be used.
+    """
+    try:
+        answered = answered_fields(asked["fields"])
+    except BadJob:
+        return {"advice": ""}
+    return {"advice": part_html(answered, "advice")}
+
+
+_LAST: dict[str, Any] = {"fields": None, "answer": None}
+"""The last answer, and the fields that it is of: the same job is asked about twice, for the advice and the sheet."""
+
+
+def answered_fields(fields: Mapping[str, str]) -> dict[str, Any]:
+    """Return the answer to what stands in the fields; raises ``BadJob``."""
+    if _LAST["fields"] != fields:
+        _LAST["answer"] = answer(job_of_fields(fields), whole=False)
+        _LAST["fields"] = dict(fields)
+    return _LAST["answer"]  # type: ignore[no-any-return]
+
+
 def _sheet(fields: Mapping[str, str], unit_before: object = None, address: str = "") -> dict[str, Any]:
     note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
         job = job_of_fields(fields)
-        answered = answer(job, whole=False)
+        answered = answered_fields(fields)
         link = write_link(job)
     except BadJob as refusal:
         return {**_refused(fields, refusal), "unit_note": note}

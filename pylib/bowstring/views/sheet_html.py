@@ -44,6 +44,12 @@ def sheet_html(answer: Answer, link: str = "") -> str:
     return head + _contents(sections) + parts + _foot(answer, link)
 
 
+def part_html(answer: Answer, key: str) -> str:
+    """Return one part of an answer's sheet, by its key, as it stands in the whole; empty where there is none."""
+    section = next((section for section in outline(answer) if section.key == key), None)
+    return _section(section, answer) if section else ""
+
+
 def _contents(sections: Sequence[Section]) -> str:
     """Return the way to each part, folded away: a sheet is many phone screens long."""
     links = "".join(f'<li><a href="#sheet-{section.key}">{marked(section.title)}</a></li>' for section in sections)

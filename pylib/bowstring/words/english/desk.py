@@ -5,6 +5,7 @@ MESSAGES = {
     "page.jobs": "Jobs on this device",
     "page.jobs_none": "None yet. A job is kept as you type.",
     "page.file_out": "Save the job as a file",
+    "page.stakes_out": "Save the stakes as values (CSV)",
     "page.file_in": "Open a job file",
     "page.link": "Link to this job",
     "page.link_help": "The whole job stands in the link: nothing is stored anywhere else. Send it as a text.",

@@ -31,7 +31,7 @@ MESSAGES = {
         "Drive {stake}."
     ),
     "step.cross": (
-        "{stake}: cross {length0} from {start} with {length1} from {end}, on the curve's side. Drive {stake}."
+        "{stake}: cross {length0} from {start} with {length1} from {end}, on the {cross_hand} (facing {end} from {start}). Drive {stake}."
     ),
     "step.polar": (
         "{stake}: instrument over {start}, sighted on {end}: turn {angle0} to the {turn_hand}. On that line tape {length0}. Drive {stake}."
