@@ -46,13 +46,13 @@ HALVINGS = 16
 
 ALIKE = 1 - 1e-9
 DUST = 1e-13
-CLOSE = 5e-4
-"""How near the wanted chance is near enough, on that scale: a thousandth of the miss."""
+CLOSE = 1e-10
+"""How near the wanted chance is near enough, on that scale: so near that two machines come to the same miss."""
 
 FIRST_STEP = 0.6
 """A change of the miss, as a part of it, for one on that scale: a first guess."""
 
-MOST_TRIES = 12
+MOST_TRIES = 20
 
 LITTLE = 0.04
 """A correlation whose square is below this moves the chance by less than the rule's own error."""
@@ -102,8 +102,10 @@ class Together:
 
         Both signs in one; beyond the break there is no chance left.
         """
-        breaks = ((miss / abs(tied.common), tied.sigma / abs(tied.common)) for tied in self.tied if tied.common)
-        edge, width = min(breaks)
+        breaks = [(miss / abs(tied.common), tied.sigma / abs(tied.common)) for tied in self.tied if tied.common]
+        edge = min(breaks)[0]
+        # Stakes whose breaks differ by dust only break together, over the widest of them.
+        width = max(width for other, width in breaks if other <= edge * (1 + 1e-6))
         low = min(max(edge - FAR / 1.5 * width, 0.0), FAR)
         high = min(edge + FAR / 1.5 * width, FAR)
         nodes = []
