@@ -24,8 +24,8 @@ export function asking({ question, advised, shown, waiting, fault, slow }) {
     try {
       const put = question();
       // Which way to take is worked out long before every drawing is made.
-      const { advice } = touched ? await ask("advice", put) : { advice: "" };
-      if (asked === edition && advice) advised(advice);
+      const found = touched ? await ask("advice", put) : { advice: "" };
+      if (asked === edition && found.advice) advised(found);
       if (asked !== edition) return;
       const result = await ask("sheet", put);
       if (asked === edition) tell(result, asked);

@@ -117,9 +117,9 @@ function fresh() {
 const asked = asking({
   question: () => ({ fields: values(), unit_before: unitBefore, address: address() }),
   waiting: () => status("waiting"),
-  advised(made) {
-    const part = at("sheet-advice");
-    if (part) part.outerHTML = made;
+  advised({ advice, text }) {
+    if (at("sheet-advice")) at("sheet-advice").outerHTML = advice;
+    if (at("site-advice")) at("site-advice").innerHTML = text;
     performance.mark("bowstring-advice"); // for whoever measures
   },
   slow(kind) {

@@ -104,8 +104,10 @@ def test_the_sheet_is_well_made(job: dict[str, Any]) -> None:
         for section in outline(answer(job))
         for block in section.blocks
         if isinstance(block, Drawing)
+        and block.kind != "mistake"  # drawn when its fold is opened
         and (block.kind != "triangle" or has_triangle(answer(job), block.level))
     ]
+    assert text.count("data-mistake=") == len(answer(job)["mistakes"])  # type: ignore[arg-type]
     assert len(drawings) == len(wanted) == text.count("<figure") > 2
     ids_of_drawings = [f"draw-{one.kind}-{one.level}" if one.level else f"draw-{one.kind}" for one in wanted]
     assert [drawing["id"] for drawing in drawings] == ids_of_drawings

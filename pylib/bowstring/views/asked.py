@@ -25,7 +25,7 @@ FILE_NAME = 40
 def handle(call: str, payload: str) -> str:
     """Answer one question of the page's script, by name:
 
-    ``advice``     what ``sheet`` takes gives ``{"advice": HTML or ""}``: the sheet's part that says which way to take;
+    ``advice``     what ``sheet`` takes gives the sheet's part that says which way to take, see ``shown_advice``;
     ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
     ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
                    ``{"error": text}``;

@@ -27,7 +27,7 @@ from bowstring.views.fields import (
 from bowstring.views.form import form_html, label_of
 from bowstring.views.markup import marked
 from bowstring.views.sheet_html import part_html, sheet_html
-from bowstring.views.siteplan import site_plan_html
+from bowstring.views.siteplan import advice_html, site_plan_html
 from bowstring.views.siterows import LENGTH_ROWS
 from bowstring.views.svg import STYLE
 from bowstring.views.unit import is_length, shown_field, tape_of, unit_note
@@ -100,7 +100,8 @@ def shown_sheet(asked: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def shown_advice(asked: Mapping[str, Any]) -> dict[str, Any]:
-    """Return ``{"advice": HTML}`` for what ``shown_sheet`` takes: the part of the sheet that says which way to take.
+    """Return ``{"advice": HTML, "text": HTML}`` for what ``shown_sheet`` takes: the part of the sheet that says which
+    way to take, and its sentence beside the site's plan.
 
     It is what somebody waits for who draws an obstacle, and there long before the drawings of the whole sheet. Empty
     for a job that can't be used.
@@ -108,8 +109,8 @@ def shown_advice(asked: Mapping[str, Any]) -> dict[str, Any]:
     try:
         answered = answered_fields(asked["fields"])
     except BadJob:
-        return {"advice": ""}
-    return {"advice": part_html(answered, "advice")}
+        return {"advice": "", "text": ""}
+    return {"advice": part_html(answered, "advice"), "text": advice_html(answered)}
 
 
 _LAST: dict[str, Any] = {"fields": None, "answer": None}

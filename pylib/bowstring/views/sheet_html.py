@@ -15,6 +15,7 @@ from bowstring.views.markup import marked
 from bowstring.views.outline import outline
 from bowstring.views.plan import plan_svg
 from bowstring.views.scatter import scatter_svg
+from bowstring.views.siteplan import site_plan_svg
 from bowstring.views.stick import stick_svg
 from bowstring.views.triangle import has_triangle, triangle_svg
 from bowstring.views.way import way_svg
@@ -150,6 +151,8 @@ def _figure(drawing: Drawing, answer: Answer) -> str:
         svg = stick_svg(answer, id=name)
     elif drawing.kind == "way":
         svg = way_svg(answer, id=name)
+    elif drawing.kind == "site":
+        svg = site_plan_svg(answer, id=name)
     elif drawing.kind == "scatter":
         svg = scatter_svg(answer, id=name)
     elif drawing.kind == "triangle" and not has_triangle(answer, drawing.level):

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from html import escape
 from itertools import pairwise
 from typing import Any
 
@@ -53,7 +54,14 @@ def site_plan_html(answer: Answer, *, id: str = "site-plan-drawing") -> str:
     if len(texts) > _TOLD_BLOCKS:
         rows += f"<li>{marked(say('siteplan.more', count=len(texts) - _TOLD_BLOCKS))}</li>"
     said = f'<ul class="caution">{rows}</ul>' if rows else ""
-    return f'<div class="drawing drawing-site">{site_plan_svg(answer, id=id)}</div>{said}'
+    advice = f'<p id="site-advice">{advice_html(answer)}</p>'
+    return f'<div class="drawing drawing-site">{site_plan_svg(answer, id=id)}</div>{said}{advice}'
+
+
+def advice_html(answer: Answer) -> str:
+    """Return which way to take, and the way to the table that says why, as the inside of a paragraph."""
+    link = f'<a href="#sheet-advice">{escape(say("siteplan.ways"))}</a>'
+    return f"{marked(str(answer['advice']['text']))} {link}"
 
 
 def site_plan_svg(answer: Answer, *, id: str) -> str:

@@ -50,6 +50,8 @@ def triangle(answer: Answer) -> Iterator[Block]:
 def advice(answer: Answer) -> Iterator[Block]:
     """Which way to take here, and all ways side by side."""
     yield Paragraph(answer["advice"]["text"], "key")
+    if answer["site"]["obstacles"] or answer["site"]["known"]:
+        yield Drawing("site")
     rows = []
     for everyday in (True, False):
         rows += [_method_row(row, answer) for row in answer["methods"] if row["everyday"] is everyday]

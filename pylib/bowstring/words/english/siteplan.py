@@ -21,4 +21,5 @@ MESSAGES = {
     "siteplan.thin": "There is no ground between these corners. Undo some, or tap one to the side: a wall has a thickness.",
     "siteplan.crossed": "The outline crosses or touches itself. Undo some, and tap the corners in the order in which you walk round it.",
     "siteplan.full": "There are {most} obstacles already. Empty one first.",
+    "siteplan.ways": "All ways side by side",
 }
