@@ -181,6 +181,8 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
     drawn = answer["method"] == "halving" and (row["how"] or plain)
     blocks: list[Block] = [Drawing("level", level)] if drawn else []
+    if answer["method"] == "rule" and level == 1:  # a level's drawing shows exact sagittae
+        blocks.append(Drawing("way"))
     cautions = [text for step in steps for text in step["cautions"]]
     if cautions:
         blocks.append(Items(cautions, "caution"))
