@@ -135,3 +135,9 @@ def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: st
     step = next(step for step in found["steps"] if step["stake"] == "K1")  # type: ignore[attr-defined]
     hand = "right" if side == "left" else "left"
     assert f"on the {hand} (facing tree from post)" in step["text"]
+
+
+@pytest.mark.parametrize("method", ALL)
+def test_a_spacing_wider_than_the_arc_still_sets_a_stake(method: str) -> None:
+    found = answer({"unit": "m", "arc": {"chord": 4, "sagitta": 0.5}, "spacing": 30, "method": method})
+    assert len(found["stakes"]) == 3 and sheet_html(found) and sheet_text(found)  # type: ignore[arg-type]

@@ -152,7 +152,7 @@ def _halved_first(arc: Arc, times: int, levels: int, spacing: float | None) -> t
     """The stakes of ``times`` levels of halving, with those at equal steps along each smaller chord between them."""
     halved, pieces = stakes_of(times), 2**times
     smaller = arc.part(pieces)
-    steps = chord_fractions(smaller, _fewest(smaller, max(levels - times, 0), spacing, chord_fractions))
+    steps = chord_fractions(smaller, _fewest(smaller, max(levels - times, 0), spacing, chord_fractions, least=1))
     stakes, number = [halved[0]], 0
     for piece, last in enumerate(halved[1:]):
         for part in steps:
@@ -177,13 +177,17 @@ def _angle_over(arc: Arc, chord: float) -> float:
 
 
 def _fewest(
-    arc: Arc, levels: int, spacing: float | None, at: Callable[[Arc, int], list[float]], even: bool = False
+    arc: Arc, levels: int, spacing: float | None, at: Callable[[Arc, int], list[float]], even: bool = False,
+    least: int = 2,
 ) -> int:
-    """Return how many steps along a line keep every straight gap within ``spacing``, or as many as ``levels`` make."""
+    """Return how many steps along a line keep every straight gap within ``spacing``, or as many as ``levels`` make.
+
+    ``least``: two where one would set no stake.
+    """
     step = 2 if even else 1
     if spacing is None:
         return int(2**levels)
-    low, high = 0, step  # low: too few, counted in steps of ``step``
+    low, high = least - step, least  # low: too few
     while widest_gap(arc, at(arc, high)) > spacing * FITS:
         low, high = high, high * 2
         if high > MOST_STAKES:

@@ -80,12 +80,11 @@ def equal_gaps(gaps: int) -> list[float]:
 
 
 def fewest_equal(arc: Arc, spacing: float) -> int:
-    """Return the fewest equal parts of an arc whose chords are at most ``spacing`` metres; raises ``NoSuchStakes``."""
+    """Return the fewest equal parts of an arc whose chords are at most ``spacing`` metres, at least two: one would set
+    no stake. Raises ``NoSuchStakes``."""
     widest = spacing * FITS
-    if arc.chord <= widest and arc.half_angle * 2 <= 3.14:
-        return 1
     reach = min(widest / (2 * arc.radius), 1.0)
-    gaps = max(ceil(arc.half_angle / asin(reach)) - 1, 1)
+    gaps = max(ceil(arc.half_angle / asin(reach)) - 1, 2)
     while gaps <= MOST_STAKES and 2 * arc.radius * sin(arc.half_angle / gaps) > widest:
         gaps += 1
     if gaps > MOST_STAKES:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from bowstring.views.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
@@ -111,8 +111,3 @@ def drawing_columns(answer: Answer) -> tuple[list[str], list[list[str]]]:
         return [], [[] for _ in answer["stakes"]]
     head = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")]
     return head, [list(stake["drawing_shown"]) for stake in answer["stakes"]]
-
-
-def stakes_shown(answer: Answer) -> Sequence[Mapping[str, Any]]:
-    """Every stake, or the first ones of very many."""
-    return list(answer["stakes"])[: MANY * 8]
