@@ -8,7 +8,7 @@ from math import asin, ceil, pi
 
 from bowstring.arc import HALF_TURN_COSINE, Arc
 from bowstring.construction import Recipe, Stake
-from bowstring.methods.halving import halve, stakes_of
+from bowstring.methods.halving import halve, quarter_sagitta, stakes_of
 from bowstring.methods.onward import chords_produced, deflection_angles, tangent_offsets
 from bowstring.methods.plain import coordinates, ordinates, swing, tapes
 from bowstring.methods.setting import (
@@ -213,7 +213,7 @@ def recipe_of(
         recipe.truth.update({stake.name: arc.point_at(stake.fraction) for stake in stakes[1:-1]})
         method.write(recipe, setting, stakes)
     elif method.name == "rule":
-        halve(recipe, arc, levels, sagitta_of_level=lambda level: arc.sagitta / 4 ** (level - 1))
+        halve(recipe, arc, levels, sagitta_of_level=lambda level: quarter_sagitta(arc, level))
     else:
         halve(recipe, arc, levels)
     return recipe

@@ -98,6 +98,11 @@ def halve(
         chain = longer
 
 
+def quarter_sagitta(arc: Arc, level: int) -> float:
+    """Return the rule of thumb's sagitta of a level in metres: the first one, quartered once a level."""
+    return float(arc.sagitta / 4 ** (level - 1))
+
+
 def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float, got: Got | None) -> None:
     """The step of one stake: the chord's middle, then the sagitta, or what was got in its place."""
     stake, start, end = marks

@@ -7,10 +7,10 @@ from math import degrees
 
 from bowstring.arc import Arc
 from bowstring.layout import FEW_MARKS, Layout
+from bowstring.methods.halving import quarter_sagitta
 from bowstring.sizes import FOOT, INCH
 from bowstring.tape import Tape
 from bowstring.telling.by_hand import by_hand
-from bowstring.walks.rule import quarter_sagitta
 from bowstring.walks.squaring import BY_EYE, METRIC_BLADE, SQUARE_BLADE, SideSlip, Squaring, squaring_of
 from bowstring.words import say
 

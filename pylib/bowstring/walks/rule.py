@@ -8,7 +8,7 @@ from math import sqrt
 
 from bowstring.arc import Arc
 from bowstring.construction import Marks, Recipe, Stake
-from bowstring.methods.halving import halve, stakes_of
+from bowstring.methods.halving import halve, quarter_sagitta, stakes_of
 from bowstring.pairs import arcs_of
 from bowstring.plane import Point, distance, middle
 from bowstring.walks.replay import Misses, misses
@@ -19,11 +19,6 @@ before."""
 
 SEMICIRCLE = 0.5
 """Sagitta over chord of a half circle."""
-
-
-def quarter_sagitta(arc: Arc, level: int) -> float:
-    """Return the rule of thumb's sagitta of a level in metres: the first one, quartered once a level."""
-    return float(arc.sagitta / 4 ** (level - 1))
 
 
 def rule_staked(arc: Arc, levels: int) -> Marks:
