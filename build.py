@@ -2,7 +2,7 @@
 """Set up, build, serve, test, bench and clean: ``python3 build.py COMMAND``.
 
 This file only finds a Python that serves (3.11 or newer, able to make environments) and hands over to
-``.build/builder``. It must parse on any Python 3, or the sentence below would never be read.
+``pylib/builder``. It must parse on any Python 3, or the sentence below would never be read.
 """
 
 import os
@@ -35,7 +35,7 @@ def this_one_serves():
 def main():
     if this_one_serves():
         sys.dont_write_bytecode = True
-        sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), ".build"))
+        sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "pylib"))
         from builder.commands import main as command
 
         return command(sys.argv[1:])

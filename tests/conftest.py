@@ -10,9 +10,7 @@ from hypothesis import HealthCheck, settings
 
 # "house": the same examples in every run, so that a failure is somebody's change and not luck.
 # "wide": many more, new ones each time, to look for what the house run can't see: HYPOTHESIS_PROFILE=wide
-settings.register_profile(
-    "house", derandomize=True, deadline=None, max_examples=100, database=None, print_blob=True
-)
+settings.register_profile("house", derandomize=True, deadline=None, max_examples=100, database=None, print_blob=True)
 settings.register_profile(
     "wide",
     deadline=None,

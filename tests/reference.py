@@ -120,15 +120,9 @@ def solutions(first: str, first_value: Any, second: str, second_value: Any) -> l
             if not halves or half - halves[-1] > mpf(10) ** -20:
                 halves.append(half)
             continue
-        if (
-            index
-            and (grid[index - 1][1] - target) * (level - target) < 0
-            and abs(grid[index - 1][1] - target) > 1e-45
-        ):
+        if index and (grid[index - 1][1] - target) * (level - target) < 0 and abs(grid[index - 1][1] - target) > 1e-45:
             bracket = (grid[index - 1][0], half)
-            halves.append(
-                mp.findroot(gap, bracket, solver="anderson", tol=mpf(10) ** -57, maxsteps=200, verify=False)
-            )
+            halves.append(mp.findroot(gap, bracket, solver="anderson", tol=mpf(10) ** -57, maxsteps=200, verify=False))
     return [arc(values[second] / shape(second, half), half) for half in halves]
 
 

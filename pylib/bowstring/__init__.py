@@ -1,8 +1,8 @@
 """Bowstring: an exact arc put on the ground, from the drawing's numbers to stakes, with a tape and a string."""
 
-from bowstring.answer import answer
 from bowstring.errors import BadJob
-from bowstring.link import read_link, write_link
+from bowstring.job.link import read_link, write_link
+from bowstring.report.answer import answer
 from bowstring.version import __version__
 
 __all__ = ["BadJob", "__version__", "answer", "read_link", "write_link"]

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 
-from bowstring.plane import (
+from bowstring.geometry.plane import (
     Point,
     angle_between,
     cross_of_tapes,

@@ -11,14 +11,14 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import NoReturn
 
-from bowstring.answer import answer
-from bowstring.echo import quoted, visible
 from bowstring.errors import BadJob, bad
-from bowstring.jobfile import TEXT_LIMIT, job_of_text
-from bowstring.link import read_link, write_link
+from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
+from bowstring.job.link import read_link, write_link
 from bowstring.methods.catalogue import BY_NAME
-from bowstring.views.sheet_text import sheet_text
-from bowstring.views.stakes_csv import stakes_csv
+from bowstring.report.answer import answer
+from bowstring.sheet.csv import stakes_csv
+from bowstring.sheet.text import sheet_text
+from bowstring.units.echo import quoted, visible
 from bowstring.words import say
 
 ANSWERED, UNUSABLE = 0, 2

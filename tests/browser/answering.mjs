@@ -12,8 +12,8 @@ const pyodide = await loadPyodide({ indexURL: runtime, stdLibURL: library, lockF
 const told = pyodide.runPython(`
 import json
 from bowstring import BadJob, answer
-from bowstring.views.asked import handle
-from bowstring.views.fields import fields_of_job
+from bowstring.page.calls import handle
+from bowstring.page.fields import fields_of_job
 
 def told(text):
     job = json.loads(text)

@@ -14,8 +14,8 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Error, Page
 
 from builder import browser, serve
-from builder.drivers import playwright_here
 from builder.house import SITE
+from driving.drivers import playwright_here
 
 # Python has to start in the page on a machine that runs other tests at the same time.
 PATIENCE = 60_000  # milliseconds

@@ -9,8 +9,8 @@ import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
 from bowstring import answer
-from bowstring.lengths import read_length
-from bowstring.views.fields import job_of_fields
+from bowstring.page.fields import job_of_fields
+from bowstring.units.lengths import read_length
 from bowstring.words import say
 from builder.website import SAVED
 from page_acting import choose, type_in, wait_for

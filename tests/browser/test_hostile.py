@@ -97,9 +97,7 @@ def test_two_hundred_bad_links_and_files_are_refused_and_leave_the_work_alone(pa
         page.set_input_files("#file-in", {"name": "job.json", "mimeType": "application/json", "buffer": text.encode()})
         page.wait_for_selector("#open-wrong:not(:empty)")
         assert len(wrong.inner_text().split()) >= 4, text[:60]
-    page.set_input_files(
-        "#file-in", {"name": "big.json", "mimeType": "application/json", "buffer": b" " * 3_000_000}
-    )
+    page.set_input_files("#file-in", {"name": "big.json", "mimeType": "application/json", "buffer": b" " * 3_000_000})
     page.wait_for_selector("#open-wrong:not(:empty)")
     expect(page.locator("#offer")).to_be_hidden()
     assert page.locator("#arc-chord").input_value() == "45 ft"

@@ -15,8 +15,8 @@ import pytest
 from bad_job_keys import ALL
 from bowstring import BadJob, answer
 from bowstring.demo import DEMO
-from bowstring.views.asked import handle
-from bowstring.views.fields import fields_of_job
+from bowstring.page.calls import handle
+from bowstring.page.fields import fields_of_job
 from builder import library, runtime, website
 from halving_jobs import JOBS
 

@@ -7,7 +7,7 @@ from pathlib import Path
 from playwright.sync_api import Page, expect
 
 from bowstring import answer
-from bowstring.views.stakes_csv import stakes_csv
+from bowstring.sheet.csv import stakes_csv
 from page_acting import PATIENCE, choose, open_desk, type_in, unfold, wait_for
 
 MARKS = "() => performance.getEntriesByType('mark').map((mark) => mark.name).filter((name) => /^bowstring-/.test(name))"

@@ -10,9 +10,9 @@ import pytest
 
 from bowstring import answer, write_link
 from builder import serve
-from builder.drivers import ENGINES, Driver
 from builder.house import SITE
 from builder.website import SAVED
+from driving.drivers import ENGINES, Driver
 
 SIGN = "return document.documentElement.dataset.stale === undefined ? document.documentElement.dataset.sheet : 'stale'"
 OFFLINE = "return document.documentElement.dataset.offline"

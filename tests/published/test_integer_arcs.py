@@ -42,9 +42,7 @@ SPELT = [
     (37, 70, 25),
     (202, 80, 4),
 ]
-ARCS = sorted(
-    set(SPELT) | {(c, 2 * leg, c - other) for a, b, c in TRIPLES for leg, other in ((a, b), (b, a))}
-)
+ARCS = sorted(set(SPELT) | {(c, 2 * leg, c - other) for a, b, c in TRIPLES for leg, other in ((a, b), (b, a))})
 
 
 @pytest.mark.parametrize(("radius", "chord", "sagitta"), ARCS)

@@ -130,10 +130,7 @@ def test_the_same_curve_from_its_corner_by_tangent_offsets() -> None:
     answer = laid("ft", arc, "tangent", start="corner", levels=3)
     for end in ("A", "B"):
         assert_printed(taped(answer, "P", end) / FOOT, "118.457")
-    feet = {
-        foot: taped(answer, end, foot) / FOOT
-        for end, foot in (("A", "tan K2"), ("A", "tan K4"), ("B", "tan K6"))
-    }
+    feet = {foot: taped(answer, end, foot) / FOOT for end, foot in (("A", "tan K2"), ("A", "tan K4"), ("B", "tan K6"))}
     # To the middle of the arc the tangent is followed for half the chord, and half of that for the stakes between.
     half_chord = 50 / sin(radians(5)) * sin(radians(11 + 40 / 60))
     assert feet["tan K4"] == pytest.approx(half_chord, rel=1e-9)

@@ -6,8 +6,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import asin, ceil, pi
 
-from bowstring.arc import HALF_TURN_COSINE, Arc
 from bowstring.construction import Recipe, Stake
+from bowstring.geometry.arc import HALF_TURN_COSINE, Arc
+from bowstring.geometry.plane import Point, distance
 from bowstring.methods.halving import halve, quarter_sagitta, stakes_of
 from bowstring.methods.onward import chords_produced, deflection_angles, tangent_offsets
 from bowstring.methods.plain import coordinates, ordinates, swing, tapes
@@ -25,7 +26,6 @@ from bowstring.methods.setting import (
     tangent_fractions,
     widest_gap,
 )
-from bowstring.plane import Point, distance
 
 Write = Callable[[Recipe, Setting, Sequence[Stake]], None]
 
@@ -177,7 +177,11 @@ def _angle_over(arc: Arc, chord: float) -> float:
 
 
 def _fewest(
-    arc: Arc, levels: int, spacing: float | None, at: Callable[[Arc, int], list[float]], even: bool = False,
+    arc: Arc,
+    levels: int,
+    spacing: float | None,
+    at: Callable[[Arc, int], list[float]],
+    even: bool = False,
     least: int = 2,
 ) -> int:
     """Return how many steps along a line keep every straight gap within ``spacing``, or as many as ``levels`` make.
@@ -217,4 +221,3 @@ def recipe_of(
     else:
         halve(recipe, arc, levels)
     return recipe
-

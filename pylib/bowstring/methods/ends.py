@@ -6,10 +6,10 @@ otherwise they are A0 and B0, and A and B are set from them, square to the strai
 
 from __future__ import annotations
 
-from bowstring.arc import Arc
 from bowstring.construction import Along, Move, Recipe, SquareOff, Take
-from bowstring.plane import Point
-from bowstring.sizes import TEN_FEET
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point
+from bowstring.units.sizes import TEN_FEET
 
 BACK = TEN_FEET
 """Metres (10 ft): how far back on a straight the mark is taken that shows its direction."""

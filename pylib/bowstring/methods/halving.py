@@ -7,13 +7,13 @@ sagitta R (1 - cos) instead of a quarter of the one before.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from itertools import pairwise
 from math import sqrt
+from typing import Protocol
 
-from bowstring.arc import Arc
 from bowstring.construction import Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TapesDontMeet
-from bowstring.plane import Point, left_of, middle, unit_vector
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point, left_of, middle, unit_vector
 
 LEVEL_LETTERS = "MQRXWYHJLZGV"
 """One letter a level: none sounds like the ends A and B, like a digit, or is a small letter of another.
@@ -45,13 +45,14 @@ def stakes_of(levels: int) -> tuple[Stake, ...]:
     return (*names, Stake("B", 0, 1.0))
 
 
-@dataclass(frozen=True)
-class Got:
-    """What was really measured at a stake: its sagitta, or the two half chords (from A's side and from B's), metres."""
+class Measured(Protocol):
+    """What was really measured at a stake: its sagitta, or the two half chords (from A's side, from B's), metres."""
 
-    stake: str
-    sagitta: float | None = None
-    half_chords: tuple[float, float] | None = None
+    @property
+    def sagitta(self) -> float | None: ...
+
+    @property
+    def half_chords(self) -> tuple[float, float] | None: ...
 
 
 class OffTheArc(ValueError):
@@ -65,7 +66,7 @@ def halve(
     levels: int,
     *,
     sagitta_of_level: Callable[[int], float] | None = None,
-    got: Mapping[str, Got] | None = None,
+    got: Mapping[str, Measured] | None = None,
 ) -> None:
     """Write down the steps of halving an arc whose ends A and B are marked already.
 
@@ -103,7 +104,7 @@ def quarter_sagitta(arc: Arc, level: int) -> float:
     return float(arc.sagitta / 4 ** (level - 1))
 
 
-def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float, got: Got | None) -> None:
+def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float, got: Measured | None) -> None:
     """The step of one stake: the chord's middle, then the sagitta, or what was got in its place."""
     stake, start, end = marks
     mid = middle_name(stake)

@@ -14,9 +14,9 @@ from itertools import pairwise
 from math import cos, sin
 
 from bowstring.construction import Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
+from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.methods.pegs import tangent_line
 from bowstring.methods.setting import Setting
-from bowstring.plane import Point, distance, unit_vector
 
 
 def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
@@ -98,4 +98,3 @@ def deflection_angles(recipe: Recipe, setting: Setting, stakes: Sequence[Stake])
             move = Sight(stake.name, "A", "B", angle, before.name, gap)
         recipe.do("sight", 1, [move], [(before.name, stake.name)], turn=[("A", "B", stake.name)],
                   stake=stake.name, start="A", end="B", other=before.name)  # fmt: skip
-

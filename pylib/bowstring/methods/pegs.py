@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bowstring.construction import Along, Move, Recipe, SquareOff
+from bowstring.geometry.plane import Point
 from bowstring.methods.ends import TOO_SHORT
 from bowstring.methods.setting import Setting
-from bowstring.plane import Point
 
 PEGS = {"A": "TA", "B": "TB"}
 

@@ -8,11 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bowstring.arc import HALF_TURN_COSINE
 from bowstring.construction import Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
+from bowstring.geometry.arc import HALF_TURN_COSINE
+from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve
 from bowstring.methods.setting import FITS, Setting
-from bowstring.plane import distance, signed_angle, unit_vector
 
 CENTRE = "C"
 

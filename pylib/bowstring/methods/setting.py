@@ -7,9 +7,9 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from math import asin, ceil, sin
 
-from bowstring.arc import Arc
 from bowstring.construction import Stake
-from bowstring.plane import Point, distance
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point, distance
 
 MOST_STAKES = 4096
 """The most gaps between stakes: as many as twelve levels of halving make."""
@@ -57,9 +57,7 @@ class Setting:
 
     def halved_first(self, times: int) -> Setting:
         """Return this setting with the arc halved so often before ordinates are taken."""
-        return Setting(
-            self.arc, self.straights, self.known, self.tangent_from, self.tapes_from, self.control, times
-        )
+        return Setting(self.arc, self.straights, self.known, self.tangent_from, self.tapes_from, self.control, times)
 
     def place(self, mark: str) -> Point:
         """Return where an end or a known mark is."""

@@ -72,12 +72,8 @@ MESSAGES = {
         "Stake {stake} was got at {stands} where {wanted} was wanted, {miss} off the arc: that looks like a slip. Measure it again "
         "before going on."
     ),
-    "caution.sensitive": (
-        "One tape mark ({mark}) in the {field} moves the radius by {change}. {better}"
-    ),
-    "caution.sensitive_all": (
-        "One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"
-    ),
+    "caution.sensitive": ("One tape mark ({mark}) in the {field} moves the radius by {change}. {better}"),
+    "caution.sensitive_all": ("One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"),
     "caution.better": "Better: get the {field} (about {value}), where a mark moves it by {change}.",
     "caution.better_points": "Take points farther apart, the middle one near the middle, or get the radius from the drawing.",
     "caution.services": "Before the first stake goes in: are buried services located and marked (US: call 811)? Cap steel stakes.",

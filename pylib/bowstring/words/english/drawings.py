@@ -60,9 +60,7 @@ MESSAGES: dict[str, str] = {
     "draw.level.strings.many": "{count} strings",
     "draw.level.detail.one": "The string from {start} to {end}, not to scale",
     "draw.level.detail.two": ("One of 2 strings, {start} to {end}, not to scale; the other reads the same"),
-    "draw.level.detail.many": (
-        "One of {count} strings, {start} to {end}, not to scale; the others read the same"
-    ),
+    "draw.level.detail.many": ("One of {count} strings, {start} to {end}, not to scale; the others read the same"),
     "draw.level.detail.differ": "The strings differ. Take each one's own numbers:",
     "draw.level.each": "{name}: {numbers}",
     # keeping square

@@ -37,9 +37,7 @@ MESSAGES = {
     ),
     "mistake.diameter": "The diameter was pulled for the radius: {wrong} in place of {right}.",
     "mistake.diameter.instead": "Ask whether the drawing's number is a radius or a diameter.",
-    "mistake.wrong_radius": (
-        "The drawing's radius was pulled from the centre, {wrong}; the stakes' own is {right}."
-    ),
+    "mistake.wrong_radius": ("The drawing's radius was pulled from the centre, {wrong}; the stakes' own is {right}."),
     "mistake.wrong_radius.instead": "Measure from the drawn line to the stakes: it must be {offset} everywhere.",
     "mistake.no_offset": (
         "The {offset} from the drawn line was forgotten: its ends A0 and B0 were taken for A and B, and the rest was done by this sheet."

@@ -1,0 +1,138 @@
+"""How true each stake will be: what a construction's spread means for the arc."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from math import atan2, degrees, sqrt
+
+from bowstring.analysis.error_model import ErrorModel
+from bowstring.analysis.spread import Spread
+from bowstring.analysis.together import Across, Together
+from bowstring.construction import Recipe, Stake
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point, unit_vector
+
+NORMAL_95 = 1.96
+"""Standard deviations on each side that hold 95 of 100 (normal distribution; 1.95996 rounded as everybody does)."""
+
+ELLIPSE_95 = 2.4477468306808166
+"""Standard deviations of an ellipse that holds 95 of 100: root of -2 ln 0.05 (chi squared, two degrees of freedom)."""
+
+MOST_TIED = 256
+"""Stakes beyond so many are taken as independent of each other, which makes the miss of all a little too large."""
+
+RELIABLE = 0.05
+"""The second-order part of a miss, as a part of its deviation, up to which the first order is relied on."""
+
+
+@dataclass(frozen=True)
+class StakeSpread:
+    """One stake's scatter: standard deviations in metres across the arc (radially) and along it.
+
+    ``turned``: degrees from the across direction to the ellipse's long axis, toward B; ``long``, ``short``: its
+    standard deviations; ``bent``, ``bent_along``: the second-order shifts across and along, metres.
+    """
+
+    name: str
+    across: float
+    along: float
+    long: float
+    short: float
+    turned: float
+    bent: float
+    bent_along: float
+
+
+@dataclass(frozen=True)
+class Accuracy:
+    """How true all stakes of a construction will be; ``read`` is the reading error that it reckons with, metres."""
+
+    stakes: tuple[StakeSpread, ...]
+    together: Together
+    read: float
+
+    @property
+    def worst(self) -> StakeSpread:
+        """The stake with the largest deviation across."""
+        return max(self.stakes, key=lambda stake: stake.across)
+
+    @property
+    def miss_95(self) -> float:
+        """Metres across within which the worst stake stands at 95 %."""
+        return NORMAL_95 * self.worst.across
+
+    @cached_property
+    def all_95(self) -> float:
+        """Metres across within which all stakes stand at once at 95 %."""
+        return max(self.together.miss_at(0.95), self.miss_95)
+
+    @property
+    def reliable(self) -> bool:
+        """Whether the first order says it all: every second-order shift is small beside its stake's scatter, or smaller
+        than half a reading error (a sagitta of a few marks, slid to and fro), which nobody sees."""
+        return all(abs(stake.bent) <= max(RELIABLE * stake.across, self.read / 2) for stake in self.stakes)
+
+
+def accuracy_of(
+    arc: Arc,
+    recipe: Recipe,
+    stakes: Sequence[Stake],
+    errors: ErrorModel,
+    *,
+    known: Mapping[str, float] | None = None,
+    blade: float,
+) -> Accuracy:
+    """Return how true the stakes of a recipe will be.
+
+    ``known``: the standard deviation in x and y of marks that stand already, metres; the ends are exact without one.
+    """
+    spread = Spread(recipe.at, errors, known or {}, blade)
+    spread.walk(recipe.steps)
+    told, across_of = [], {}
+    for stake in stakes:
+        row, across = _stake(arc, recipe, spread, stake.name)
+        told.append(row)
+        across_of[stake.name] = across
+    return Accuracy(tuple(told), _together(recipe, stakes, across_of), errors.read)
+
+
+def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSpread, Across]:
+    out = unit_vector(arc.centre, recipe.at[name])
+    on_x, on_y = out.y, -out.x  # along the arc, from A toward B
+    across: Across = {}
+    aa = bb = ab = 0.0
+    for source, (x, y) in spread.sway[name].items():
+        a, b = out.x * x + out.y * y, on_x * x + on_y * y
+        across[source] = a
+        aa, bb, ab = aa + a * a, bb + b * b, ab + a * b
+    mean, half = (aa + bb) / 2, sqrt(((aa - bb) / 2) ** 2 + ab * ab)
+    turn = degrees(atan2(2 * ab, aa - bb)) / 2
+    bend = spread.bend.get(name, Point(0.0, 0.0))
+    # A stake that slips along its tangent by t leaves the arc by t²/2R, outward.
+    bent = bend.dot(out) + bb / (2 * arc.radius)
+    bent_along = bend.x * on_x + bend.y * on_y
+    return (
+        StakeSpread(name, sqrt(aa), sqrt(bb), sqrt(mean + half), sqrt(max(mean - half, 0.0)), turn, bent, bent_along),
+        across,
+    )
+
+
+def _together(recipe: Recipe, stakes: Sequence[Stake], across: Mapping[str, Across]) -> Together:
+    """The stakes in the order in which they are set, each leaning on marks of its own step and on its neighbour."""
+    names = {stake.name for stake in stakes}
+    order = [stake.name for stake in stakes if stake.level == 0]
+    leans: list[list[int]] = [[] for _ in order]
+    place = {name: number for number, name in enumerate(order)}
+    last = None
+    for step in recipe.steps:
+        if step.stake not in names or step.stake in place:
+            continue
+        near = {name for name in step.names.values() if name in place}
+        near |= {last} if last else set()
+        leans.append([place[name] for name in sorted(near)] if len(order) <= MOST_TIED else [])
+        place[step.stake] = len(order)
+        order.append(step.stake)
+        last = step.stake
+    return Together([across[name] for name in order], leans)

@@ -1,0 +1,125 @@
+"""Checks: distances that no step measured, and what each can see.
+
+A check's mark is a stake, the middle between two stakes, or a foot on the long chord; so it moves with the stakes by
+known weights, and how far the distance may be out follows from how far the stakes may stand off the arc.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from bowstring.construction import Stake
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point, distance, middle, unit_vector
+
+Weights = Mapping[str, float]
+
+
+@dataclass(frozen=True)
+class Check:
+    """A distance to measure when the stakes stand.
+
+    Attributes:
+        kind: ``half``, ``alternate``, ``ordinate``, ``cross`` or ``external``.
+        start, end: the names of its marks.
+        distance: metres.
+        per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the
+            sum of |d distance / d across| over the stakes that it touches.
+        along: metres from A on the long chord to the foot of an ordinate, else ``None``.
+        level: the level whose stake it looks at.
+    """
+
+    kind: str
+    start: str
+    end: str
+    distance: float
+    per_tolerance: float
+    along: float | None
+    level: int
+
+
+class Marked:
+    """The stakes and what is marked between them, each with the weights by which it follows the stakes."""
+
+    def __init__(self, arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> None:
+        self.at = dict(at)
+        self.weights: dict[str, Weights] = {stake.name: {stake.name: 1.0} for stake in stakes}
+        # Across the arc at each stake: outward along its radius.
+        self.across = {stake.name: unit_vector(arc.centre, at[stake.name]) for stake in stakes}
+
+    def between(self, first: str, second: str) -> str:
+        name = f"mid {first}-{second}"
+        self.at[name] = middle(self.at[first], self.at[second])
+        self.weights[name] = {first: 0.5, second: 0.5}
+        return name
+
+    def foot(self, stake: str) -> str:
+        name = f"foot {stake}"
+        self.at[name] = Point(self.at[stake].x, 0.0)
+        self.weights[name] = {}
+        return name
+
+    def check(self, kind: str, start: str, end: str, level: int, along: float | None = None) -> Check:
+        line = unit_vector(self.at[start], self.at[end])
+        pulls: dict[str, float] = {}
+        for mark, sign in ((start, -1.0), (end, 1.0)):
+            for stake, weight in self.weights.get(mark, {}).items():
+                pulls[stake] = pulls.get(stake, 0.0) + sign * weight * line.dot(self.across[stake])
+        per_tolerance = sum(abs(pull) for pull in pulls.values())
+        return Check(kind, start, end, distance(self.at[start], self.at[end]), per_tolerance, along, level)
+
+
+def find_checks(
+    arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]
+) -> tuple[tuple[Check, ...], Mapping[str, Point]]:
+    """Return the checks of a halved arc and every mark, those of the checks included.
+
+    ``stakes`` from A to B, ``at`` where all marks stand. In order: middle ordinates over alternate stakes; ordinates of
+    the quarter stakes from the long chord; the two equal long crossings; half chords; the corner's external.
+    """
+    marks = Marked(arc, stakes, at)
+    checks = [
+        *_alternates(marks, stakes),
+        *_ordinates(marks, stakes, arc.chord),
+        *_crossings(marks, stakes),
+        *_half_chords(marks, stakes),
+    ]
+    if "P" in at:
+        checks.append(marks.check("external", "P", "M", 1))
+    return tuple(checks), marks.at
+
+
+def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
+    """At stakes of the older levels: at the last level's own stakes a step measured just this."""
+    last = max(stake.level for stake in stakes)
+    for before, here, after in zip(stakes, stakes[1:], stakes[2:], strict=False):
+        if here.level < last:
+            yield marks.check("alternate", marks.between(before.name, after.name), here.name, here.level)
+
+
+def _ordinates(marks: Marked, stakes: Sequence[Stake], chord: float) -> Iterator[Check]:
+    for stake in stakes:
+        x = marks.at[stake.name].x
+        if stake.level in (2, 3) and 0 < x < chord:
+            yield marks.check("ordinate", marks.foot(stake.name), stake.name, stake.level, along=x)
+
+
+def _crossings(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
+    names = {stake.name for stake in stakes}
+    if {"Q1", "Q2"} <= names:
+        yield marks.check("cross", "A", "Q2", 2)
+        yield marks.check("cross", "Q1", "B", 2)
+
+
+def _half_chords(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
+    """From each stake to both ends of the chord that it was set from."""
+    for index, stake in enumerate(stakes[1:-1], 1):
+        reach = index & -index
+        for other in (index - reach, index + reach):
+            yield marks.check("half", *_in_order(stakes, index, other), stake.level)
+
+
+def _in_order(stakes: Sequence[Stake], index: int, other: int) -> tuple[str, str]:
+    first, second = sorted((index, other))
+    return stakes[first].name, stakes[second].name

@@ -1,0 +1,65 @@
+"""Checks of stakes that were set in one round: distances that no step measured, whatever the method."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from bowstring.analysis.checks import Check, Marked
+from bowstring.construction import Marks, Recipe, Stake
+from bowstring.geometry.arc import Arc
+
+QUARTERS = (0.25, 0.5, 0.75)
+
+
+def find_counted_checks(arc: Arc, stakes: Sequence[Stake], recipe: Recipe) -> tuple[tuple[Check, ...], Marks]:
+    """Return the checks of stakes counted along an arc and every mark, those of the checks included.
+
+    In order: middle ordinates over alternate stakes; ordinates from the long chord; gaps between neighbours; the long
+    way to the middle and to the quarters from both ends; the corner's external. A distance that a step measured is
+    none of them.
+    """
+    measured = {frozenset((measure.start, measure.end)) for step in recipe.steps for measure in step.measures}
+    marks = Marked(arc, stakes, recipe.at)
+    found = [
+        *_alternates(marks, stakes),
+        *_ordinates(marks, stakes, arc.chord),
+        *(marks.check("gap", one.name, other.name, 1) for one, other in pairwise(stakes)),
+        *_long_ways(marks, stakes),
+    ]
+    middle = next((stake.name for stake in stakes if stake.fraction == 0.5), None)
+    if "P" in recipe.at and middle:
+        found.append(marks.check("external", "P", middle, 1))
+    checks = tuple(check for check in found if frozenset((check.start, check.end)) not in measured)
+    return checks, marks.at
+
+
+def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
+    for before, here, after in zip(stakes, stakes[1:], stakes[2:], strict=False):
+        yield marks.check("alternate", marks.between(before.name, after.name), here.name, here.level)
+
+
+def _near(stakes: Sequence[Stake], fraction: float) -> Stake:
+    return min(stakes[1:-1], key=lambda stake: abs(stake.fraction - fraction))
+
+
+def _telling(stakes: Sequence[Stake]) -> list[Stake]:
+    """The stakes nearest to the quarters, none twice."""
+    if len(stakes) < 3:
+        return []
+    return list({stake.name: stake for stake in (_near(stakes, part) for part in QUARTERS)}.values())
+
+
+def _ordinates(marks: Marked, stakes: Sequence[Stake], chord: float) -> Iterator[Check]:
+    for stake in _telling(stakes):
+        x = marks.at[stake.name].x
+        if 0 < x < chord:
+            yield marks.check("ordinate", marks.foot(stake.name), stake.name, 1, along=x)
+
+
+def _long_ways(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
+    neighbours = {frozenset((one.name, other.name)) for one, other in pairwise(stakes)}
+    for stake in _telling(stakes):
+        for start, end in (("A", stake.name), (stake.name, "B")):
+            if frozenset((start, end)) not in neighbours:
+                yield marks.check("half" if stake.fraction == 0.5 else "cross", start, end, 1)

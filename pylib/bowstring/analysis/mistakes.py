@@ -1,0 +1,292 @@
+"""A layout staked out again with one blunder in it, as a crew would make it, and what each check then reads.
+
+The blunders are those that every crew knows: the tape held at its 1-ft mark and the foot not taken off, tenths of a
+foot read as inches, the arc's length laid off for the chord, the diameter pulled for the radius, the radius taken to
+the wrong line (common practice, no source); with them a squaring triangle laid on the wrong leg and a curve laid on
+the wrong hand.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from math import asin, copysign, hypot
+
+from bowstring.analysis.checks import Check
+from bowstring.analysis.pulls import Doing, Noticed, OnePull, holding, pulls, stake_out
+from bowstring.analysis.replay import SAME
+from bowstring.construction import CrossTapes, Move, Recipe, Sight, SquareOff, Stake, Step, TurnOff, exact
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
+from bowstring.units.sizes import FOOT, INCH
+from bowstring.units.tape import Tape, make_tape
+
+BURNED_FOOT, BURNED_METRIC = FOOT, 0.1
+"""Metres: the mark at which a tape is held to spare its worn end, 1 ft or 10 cm (common practice, no source)."""
+
+LONG_ENOUGH = 2
+"""A pull is held at that mark only where it is at least so many times as long (common practice, no source)."""
+
+SometimesHeld = Callable[[Step, Move, int, float], float | None]
+"""As ``Held``; ``None`` where the right number is held."""
+
+
+@dataclass(frozen=True)
+class Mistake:
+    """A blunder and what it does.
+
+    Attributes:
+        kind: names its sentences in the catalogue (``mistake.`` + kind).
+        at: where every mark comes to stand.
+        mark: the mark whose pull is wrong, or the first of them; empty where that isn't the blunder.
+        right, wrong: metres that belong there, and what was really pulled.
+    """
+
+    kind: str
+    at: Mapping[str, Point]
+    mark: str = ""
+    right: float = 0.0
+    wrong: float = 0.0
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What a check reads after a blunder, in metres: ``out`` is the reading less what it must be."""
+
+    check: Check
+    reads: float
+    out: float
+    allowed: float
+
+
+def burned(length: float, burn: float) -> float | None:
+    """Return what is really pulled, metres, when the tape is held at its ``burn`` mark and that is forgotten; ``None``
+    for a pull so short that nobody does."""
+    return copysign(abs(length) - burn, length) if abs(length) >= LONG_ENOUGH * burn else None
+
+
+def decimal_tape(tape: Tape) -> Tape | None:
+    """Return the tape as whose reading decimal feet stand on paper: the job's own where it is in decimal feet, one to a
+    hundredth of a foot where a calculator's feet are read on a tape of inches; ``None`` for a metric one."""
+    return (tape if tape.unit == "ft" else make_tape("ft", None)) if tape.feet else None
+
+
+def tenths_as_inches(length: float, decimal: Tape) -> float:
+    """Return the length in metres that comes out when decimal feet, as shown, are taken for feet and inches.
+
+    10.4 ft as 10 ft 4 in, 10.41 ft as 10 ft 4.1 in.
+    """
+    feet, hundredths = divmod(round(decimal.round(abs(length)) / FOOT * 100), 100)
+    return copysign(feet * FOOT + hundredths / 10 * INCH, length)
+
+
+def _is_gap(step: Step, move: Move, part: int) -> bool:
+    """Whether a pull is the straight gap from one stake to the next."""
+    if step.kind == "swing":
+        return part == 1
+    return step.kind == "sight" or (step.kind.startswith("produce") and part == 0)
+
+
+def _is_radius(step: Step, move: Move, part: int) -> bool:
+    return (step.kind == "swing" and part == 0) or (
+        step.kind in ("centre_behind", "centre_inside") and isinstance(move, CrossTapes)
+    )
+
+
+def arc_over(arc: Arc, chord: float) -> float:
+    """Return the length in metres of the smaller arc over a chord of a circle: 2 R asin(c/2R)."""
+    return 2 * arc.radius * asin(min(chord / (2 * arc.radius), 1.0))
+
+
+def other_hand(_step: Step, move: Move, at: Mapping[str, Point]) -> Point:
+    """Do a move on the wrong hand: all that goes off a line, a tape or a sight goes to its other side."""
+    if isinstance(move, SquareOff):
+        move = SquareOff(move.mark, move.foot, move.start, move.end, move.length, not move.left, move.held, move.slide)
+    elif isinstance(move, CrossTapes):
+        move = CrossTapes(
+            move.mark, move.first, move.from_first, move.second, move.from_second, not move.left, move.held
+        )
+    elif isinstance(move, TurnOff):
+        move = TurnOff(move.mark, move.at, move.back, -move.angle, move.length)
+    elif isinstance(move, Sight):
+        move = Sight(move.mark, move.at, move.back, -move.angle, move.chained, move.length)
+    return move.place(at, exact)
+
+
+def lean(move: SquareOff, at: Mapping[str, Point], legs: tuple[float, float]) -> Point:
+    """Return where an offset ends that was squared by a triangle with its long side laid along the string.
+
+    ``legs``: metres, the one that belongs along the string and the one out. With the long side c on the string and the
+    leg a in its place, the right angle is at the triangle's tip; at the foot the angle has cosine b/c and sine a/c
+    (cosine rule). The triangle lies on the side where the string has more room, on the far one where both are alike.
+    """
+    foot, start, end = at[move.foot], at[move.start], at[move.end]
+    far = start if distance(foot, start) > distance(foot, end) * (1 + SAME) else end
+    along, out = unit_vector(foot, far), left_of(unit_vector(start, end))
+    long_side = hypot(*legs)
+    sign = copysign(1.0, move.length) * (1 if move.left else -1)
+    length = abs(move.length)
+    return foot.plus(along, length * legs[1] / long_side).plus(out, sign * length * legs[0] / long_side)
+
+
+class Crew:
+    """Everything that a blunder needs to know of a layout; each blunder gives what it does, or ``None`` where it can't
+    happen, shows in its own step, or is less than a mark on the tape or half a mark at every stake."""
+
+    def __init__(self, recipe: Recipe, stakes: Sequence[Stake], staked: Arc, drawn: Arc, tape: Tape) -> None:
+        self.recipe, self.stakes, self.staked, self.drawn = recipe, stakes, staked, drawn
+        self.mark, self.decimal = tape.mark, decimal_tape(tape)
+        self.slack = 2 * tape.mark
+        self.burn = BURNED_FOOT if tape.feet else BURNED_METRIC
+
+    def burned_foot(self, alike: bool) -> Mistake | None:
+        """The tape held at its 1-ft or 10-cm mark for one pull: the one that throws the stakes farthest."""
+        pull = OnePull(self.recipe, lambda length: burned(length, self.burn), self.slack)
+        found = pull.farthest(self.staked, self.stakes, alike)
+        return self._felt(Mistake("burned_foot", found.at, found.mark, found.right, found.wrong)) if found else None
+
+    def burned_foot_all(self) -> Mistake | None:
+        """The same at every pull that is long enough; ``None`` where that is only one."""
+
+        def held(_step: Step, _move: Move, _part: int, length: float) -> float | None:
+            return burned(length, self.burn)
+
+        return self._holding("burned_foot_all", held, least=2)
+
+    def tenths_as_inches(self) -> Mistake | None:
+        """Every length in decimal feet read as feet and inches; ``None`` where the tape is metric."""
+        decimal = self.decimal
+        if decimal is None:
+            return None
+
+        def held(_step: Step, _move: Move, _part: int, length: float) -> float | None:
+            return tenths_as_inches(length, decimal)
+
+        return self._holding("tenths_as_inches", held)
+
+    def arc_for_gaps(self) -> Mistake | None:
+        """The arc's length held for each straight gap, in the methods that step along."""
+
+        def held(step: Step, move: Move, part: int, length: float) -> float | None:
+            return arc_over(self.staked, length) if _is_gap(step, move, part) else None
+
+        return self._holding("arc_for_gaps", held)
+
+    def arc_for_chord(self) -> Mistake | None:
+        """B set at the arc's length from A instead of the chord's; the rest by the sheet."""
+        right, wrong = self.drawn.chord, self.drawn.arc_length
+        moved = {"B": Point(self.recipe.at["B"].x + wrong - right, self.recipe.at["B"].y)}
+        return self._from_ends("arc_for_chord", moved, "B", right, wrong)
+
+    def diameter(self) -> Mistake | None:
+        """The diameter pulled at every radius."""
+
+        def held(step: Step, move: Move, part: int, length: float) -> float | None:
+            return 2 * length if _is_radius(step, move, part) else None
+
+        return self._holding("diameter", held)
+
+    def wrong_radius(self) -> Mistake | None:
+        """The drawn radius pulled from the centre where the stakes have one of their own."""
+
+        def held(step: Step, _move: Move, part: int, _length: float) -> float | None:
+            return self.drawn.radius if step.kind == "swing" and part == 0 else None
+
+        return None if self.drawn is self.staked else self._holding("wrong_radius", held)
+
+    def no_offset(self) -> Mistake | None:
+        """The drawn line's ends taken for the stakes' own; the rest by the sheet."""
+        at = self.recipe.at
+        if "A0" not in at:
+            return None
+        return self._from_ends(
+            "no_offset", {"A": at["A0"], "B": at["B0"]}, "A", abs(self.staked.radius - self.drawn.radius), 0.0
+        )
+
+    def wrong_leg(self, legs: tuple[float, float], first: str | None) -> Mistake | None:
+        """Each squaring triangle laid with its long side along the string; only that at the stake ``first`` where the
+        others are slid."""
+
+        def doing(_step: Step, move: Move, at: Mapping[str, Point]) -> Point:
+            if isinstance(move, SquareOff) and (move.mark == first if first else not move.slide):
+                return lean(move, at, legs)
+            return move.place(at, exact)
+
+        return self._done("wrong_leg", doing)
+
+    def wrong_hand(self) -> Mistake | None:
+        """The whole curve laid on the other hand."""
+        return self._done("wrong_hand", other_hand)
+
+    def _holding(self, kind: str, held: SometimesHeld, least: int = 1) -> Mistake | None:
+        """A blunder at all pulls for which ``held`` gives another number; its example is the one most out."""
+        changed = [
+            (abs(wrong - length), move.mark, abs(length), abs(wrong))
+            for step in self.recipe.steps if step.level
+            for move in step.moves
+            for part, length in enumerate(pulls(move))
+            if (wrong := held(step, move, part, length)) is not None
+        ]  # fmt: skip
+        if len(changed) < least or max(changed)[0] < self.mark:
+            return None  # a crew can't hold what is no mark away
+
+        def number(step: Step, move: Move, part: int, length: float) -> float:
+            other = held(step, move, part, length)
+            return length if other is None else other
+
+        most = max(changed, key=lambda one: one[0])
+        return self._done(kind, holding(number, self.slack), None, *most[1:])
+
+    def _from_ends(
+        self, kind: str, moved: Mapping[str, Point], mark: str, right: float, wrong: float
+    ) -> Mistake | None:
+        """The sheet's own numbers from ends that stand elsewhere."""
+        doing = holding(lambda _step, _move, _part, length: length, self.slack)
+        return self._done(kind, doing, moved, mark, right, wrong)
+
+    def _done(
+        self, kind: str, doing: Doing, moved: Mapping[str, Point] | None = None, mark: str = "", right: float = 0.0,
+        wrong: float = 0.0,
+    ) -> Mistake | None:  # fmt: skip
+        try:
+            at = stake_out(self.recipe, doing, moved)
+        except Noticed:
+            return None
+        return self._felt(Mistake(kind, at, mark, right, wrong))
+
+    def _felt(self, mistake: Mistake) -> Mistake | None:
+        far = max(distance(mistake.at[stake.name], self.recipe.at[stake.name]) for stake in self.stakes)
+        return mistake if far > self.mark / 2 else None
+
+
+def read_checks(
+    checks: Sequence[Check], at: Mapping[str, Point], tolerance: float | None, mark: float
+) -> list[Reading]:
+    """Return the checks that see a blunder, those first that are most out for what is allowed.
+
+    Every check is measured between the marks as they stand ``at`` now: a middle between two stakes, a foot at its
+    length from A on the string to B. One sees it whose reading is out by more than the tolerance (metres) allows it to
+    be, and isn't blind under one ``mark``; without a tolerance by more than two marks.
+    """
+    found = []
+    way = unit_vector(at["A"], at["B"])
+    for check in checks:
+        allowed = 2 * mark if tolerance is None else tolerance * check.per_tolerance
+        if allowed < mark:
+            continue
+        reads = distance(_place(check, check.start, at, way), _place(check, check.end, at, way))
+        out = reads - check.distance
+        if abs(out) > allowed:
+            found.append(Reading(check, reads, out, allowed))
+    # Mirror images differ in the last digits; rounded, they keep the order of the sheet.
+    found.sort(key=lambda one: -round(abs(one.out) / one.allowed, 6))
+    return found
+
+
+def _place(check: Check, mark: str, at: Mapping[str, Point], way: Point) -> Point:
+    if check.along is not None and mark == check.start:
+        return at["A"].plus(way, check.along)
+    if check.kind == "alternate" and mark == check.start:
+        first, second = mark.removeprefix("mid ").split("-")
+        return middle(at[first], at[second])
+    return at[mark]

@@ -1,0 +1,1 @@
+"""The drawings of an answer, as SVG."""

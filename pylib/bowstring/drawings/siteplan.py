@@ -1,0 +1,242 @@
+"""The plan of the site, true to scale: the arc and its stakes, what is in the way, and what that stops.
+
+It is drawn on, so its frame carries what turns a point of the drawing back into the chord's frame: ``data-scale``
+(drawing units per metre) and ``data-up`` (-1: the curve's side is up on paper, 1: down). A is the drawing's origin.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Any
+
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.labels import Label
+from bowstring.drawings.paper import Answer, Paper, figures_of, round_length
+from bowstring.drawings.plan import hand_words, stakes_on_paper
+from bowstring.drawings.sketch import Sketch
+from bowstring.drawings.svg import Command, Point
+from bowstring.methods.plain import CENTRE
+from bowstring.words import say
+
+WIDTH, HEIGHT = 300.0, 330.0
+"""The most that the site may take on paper, drawing units: a phone shows its words at a size that can be read."""
+
+_MARGIN = 0.16  # of the site's size: there is room for what stands beside
+_BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
+_FARTHEST = 1.6  # arcs' sizes: a centre farther behind the chord than this would make the arc too small to draw on
+_HATCH, _DOTS = 7.0, 6.5
+_CROSS = 6.0
+_MOST_BLOCKS = 24
+
+
+@dataclass(frozen=True)
+class Site:
+    """The ground that is shown: its map onto paper, and its box on paper; whether the centre is in it."""
+
+    paper: Paper
+    box: Box
+    centre: bool
+
+
+def site_plan_svg(answer: Answer, *, id: str) -> str:
+    """Return the plan of an answer's site as SVG; raises ``ValueError`` when a figure is not finite."""
+    site = _site(answer)
+    sketch = Sketch(id=id, title=say("siteplan.title"), description=_description(answer, site))
+    for obstacle in answer["site"]["obstacles"]:
+        _area(sketch, _on_paper(site.paper, obstacle["outline"]), str(obstacle["stops"]))
+    _frame(sketch, site)
+    sketch.lines([[site.paper.point(0.0, 0.0), site.paper.point(site.paper.chord, 0.0)]], "string")
+    sketch.drawing.path(site.paper.curve(), "line arc")
+    sketch.ground.take_lines(site.paper.samples())
+    _stakes(sketch, answer, site)
+    _stopped(sketch, answer, site)
+    _names(sketch, answer, site)
+    _foot(sketch, answer, site)
+    return sketch.finish()
+
+
+def _on_paper(paper: Paper, outline: Sequence[Sequence[float]]) -> list[Point]:
+    return [paper.point(float(x), float(y)) for x, y in outline]
+
+
+def _site(answer: Answer) -> Site:
+    """Choose the ground that is shown, and its scale: everything that is known of the site, and some room around."""
+    figures = figures_of(answer)
+    chord, rise, radius = figures["chord"], figures["sagitta"], figures["radius"]
+    half = math.radians(figures["central_angle"]) / 2
+    bulge = radius if half > math.pi / 2 else chord / 2
+    xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise]
+    for obstacle in answer["site"]["obstacles"]:
+        xs += [float(x) for x, _ in obstacle["outline"]]
+        ys += [float(y) for _, y in obstacle["outline"]]
+    for mark in answer["site"]["known"]:
+        xs.append(float(mark["x"]))
+        ys.append(float(mark["y"]))
+    size = max(2 * bulge, rise)
+    centre = radius - rise <= _FARTHEST * size
+    ys.append(rise - radius if centre else -_BEHIND * size)
+    margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
+    left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin
+    scale = min(WIDTH / (right - left), HEIGHT / (high - low))
+    up = 1 if answer.get("side", "left") == "right" else -1
+    paper = Paper(scale, 1, up, radius, half, chord, rise)
+    (x, y), (x2, y2) = paper.point(left, low), paper.point(right, high)
+    return Site(paper, Box(x, min(y, y2), x2, max(y, y2)), centre)
+
+
+def _description(answer: Answer, site: Site) -> str:
+    rows = answer["site"]["obstacles"]
+    obstacles = "; ".join(say(f"siteplan.desc.{one['stops']}", what=one["name"]) for one in rows)
+    text = say("siteplan.desc", **hand_words(answer))
+    return f"{text} {obstacles}".strip()
+
+
+def _frame(sketch: Sketch, site: Site) -> None:
+    """Draw the edge of the ground, which carries the map back from paper."""
+    box = site.box
+    corners = [(box.left, box.top), (box.right, box.top), (box.right, box.bottom), (box.left, box.bottom)]
+    commands: list[Command] = [("L" if number else "M", corner) for number, corner in enumerate(corners)]
+    data = {"scale": repr(site.paper.scale), "up": str(site.paper.up)}
+    sketch.drawing.path([*commands, ("Z",)], "line soft", data)
+    sketch.see(*corners)
+
+
+def _area(sketch: Sketch, outline: Sequence[Point], stops: str) -> None:
+    """Draw an obstacle: hatched in a full line where nothing passes, dotted in a dotted one where a tape does."""
+    commands: list[Command] = [("L" if number else "M", corner) for number, corner in enumerate(outline)]
+    wall = stops == "tape"
+    sketch.drawing.path([*commands, ("Z",)], "line" if wall else "line dash", {"stops": stops})
+    if wall:
+        sketch.drawing.lines(list(_hatching(outline)), "line soft")
+    else:
+        sketch.drawing.lines([[(x, y), (x + 0.01, y)] for x, y in _dots(outline)], "line arc")
+    sketch.ground.take_lines([*outline, outline[0]])
+    sketch.see(*outline)
+
+
+def spans(outline: Sequence[Point], level: float) -> list[tuple[float, float]]:
+    """Return where a level line (y) runs inside an outline, as pairs of x from left to right."""
+    crossings = []
+    for (x, y), (x2, y2) in pairwise([*outline, outline[0]]):
+        if (y <= level) != (y2 <= level):
+            crossings.append(x + (level - y) / (y2 - y) * (x2 - x))
+    crossings.sort()
+    return list(zip(crossings[::2], crossings[1::2], strict=True))
+
+
+def _levels(outline: Sequence[Point], step: float) -> Iterator[float]:
+    """Yield evenly spaced levels through an outline, a few even through a small one."""
+    low, high = min(y for _, y in outline), max(y for _, y in outline)
+    step = min(step, (high - low) / 3)
+    if step > 0:
+        yield from (low + step * (number + 0.5) for number in range(math.ceil((high - low) / step)))
+
+
+def _hatching(outline: Sequence[Point]) -> Iterator[list[Point]]:
+    s = math.sqrt(0.5)
+    turned = [(s * (x + y), s * (y - x)) for x, y in outline]
+    for level in _levels(turned, _HATCH):
+        for start, end in spans(turned, level):
+            yield [(s * (x - level), s * (x + level)) for x in (start, end)]
+
+
+def _dots(outline: Sequence[Point]) -> Iterator[Point]:
+    for level in _levels(outline, _DOTS):
+        for start, end in spans(outline, level):
+            count = max(1, math.floor((end - start) / _DOTS))
+            yield from ((start + (end - start) * (number + 0.5) / count, level) for number in range(count))
+
+
+def _stakes(sketch: Sketch, answer: Answer, site: Site) -> None:
+    for stake in stakes_on_paper(answer):
+        name = str(stake["name"])
+        at = site.paper.point(float(stake["x"]), float(stake["y"]))
+        sketch.stake(name, at, "end-stake" if name in ("A", "B") else "older")
+    for mark in answer["site"]["known"]:
+        if mark["name"] not in ("A", "B"):
+            sketch.mark(site.paper.point(float(mark["x"]), float(mark["y"])))
+    if site.centre:
+        x, y = site.paper.centre
+        sketch.lines([[(x - 5, y), (x + 5, y)], [(x, y - 5), (x, y + 5)]], "")
+
+
+def blocks_of_plan(answer: Answer) -> list[Mapping[str, Any]]:
+    """What stops the method that the job asks for."""
+    own = next(row for row in answer["methods"] if row["method"] == answer["method"])
+    return list(own["blocks"])
+
+
+def _stopped(sketch: Sketch, answer: Answer, site: Site) -> None:
+    """Draw each way that is stopped, with a cross on it."""
+    places = {str(mark["name"]): site.paper.point(float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
+    ways = dict.fromkeys((str(block["from"]), str(block["to"])) for block in blocks_of_plan(answer))
+    drawn = 0
+    for start, end in ways:
+        if start not in places or end not in places or drawn == _MOST_BLOCKS:
+            continue
+        way = clipped(places[start], places[end], site.box)
+        if way is None:
+            continue
+        drawn += 1
+        (x, y), (x2, y2) = way
+        if start != end:
+            sketch.lines([[(x, y), (x2, y2)]], "arrow dash")
+        x, y = (x + x2) / 2, (y + y2) / 2
+        pieces = [[(x - _CROSS, y + turn * _CROSS), (x + _CROSS, y - turn * _CROSS)] for turn in (1, -1)]
+        sketch.lines(pieces, "arrow")
+
+
+def clipped(start: Point, end: Point, box: Box) -> tuple[Point, Point] | None:
+    """Return the piece of a line that is in a box, or ``None`` (Liang and Barsky's clipping)."""
+    (x, y), (x2, y2) = start, end
+    enter, leave = 0.0, 1.0
+    for place, change, low, high in ((x, x2 - x, box.left, box.right), (y, y2 - y, box.top, box.bottom)):
+        if change == 0.0:
+            if not low <= place <= high:
+                return None
+            continue
+        near, far = sorted(((low - place) / change, (high - place) / change))
+        enter, leave = max(enter, near), min(leave, far)
+    if enter > leave:
+        return None
+    first, last = ((x + (x2 - x) * part, y + (y2 - y) * part) for part in (enter, leave))
+    return first, last
+
+
+def _names(sketch: Sketch, answer: Answer, site: Site) -> None:
+    paper = site.paper
+    for name, x, way in (("A", 0.0, -1.0), ("B", paper.chord, 1.0)):
+        sketch.label(Label(name, "end", [paper.point(x, 0.0)], (way * 0.9, -0.4 * paper.up), 9.0), "", name)
+    for obstacle in answer["site"]["obstacles"]:
+        outline = _on_paper(paper, obstacle["outline"])
+        box = Box(*(pick(point[axis] for point in outline) for pick in (min, max) for axis in (0, 1)))
+        # Under it, or over it: a name in the hatching could hardly be read.
+        spots = [((box.left + box.right) / 2, box.bottom), ((box.left + box.right) / 2, box.top)]
+        sketch.label(Label(str(obstacle["name"]), "name", spots, (0.0, 1.0), 4.0, 110.0))
+    for mark in answer["site"]["known"]:
+        if mark["name"] not in ("A", "B"):
+            at = paper.point(float(mark["x"]), float(mark["y"]))
+            sketch.label(Label(str(mark["name"]), "name", [at], (1.0, 0.0), 7.0, 110.0))
+    if site.centre:
+        sketch.label(Label(say("siteplan.centre", mark=CENTRE), "word", [paper.centre], (1.0, 0.0), 8.0), "quiet")
+
+
+def _foot(sketch: Sketch, answer: Answer, site: Site) -> None:
+    """Under the ground: the hand, what the two looks mean, the scale, and where the centre is if it isn't shown."""
+    left, width = site.box.left, max(site.box.right - site.box.left, 0.75 * WIDTH)
+    top = sketch.edge.bottom + 6.0
+    top = sketch.paragraph(say("draw.walker", hand=hand_words(answer)["hand"]), (left, top), width)
+    if not site.centre:
+        top = sketch.paragraph(say("siteplan.no_centre"), (left, top), width)
+    for stops in ("tape", "feet"):
+        if any(one["stops"] == stops for one in answer["site"]["obstacles"]):
+            swatch = [(left + 1, top + 3), (left + 33, top + 3), (left + 33, top + 17), (left + 1, top + 17)]
+            _area(sketch, swatch, stops)
+            top = max(sketch.paragraph(say(f"siteplan.key.{stops}"), (left + 42, top + 2), width - 42), top + 21.0)
+    number, unit, metres = round_length(110.0 / site.paper.scale, str(answer.get("unit", "ft-in")))
+    x, y, bar = left + 1, top + 12.0, metres * site.paper.scale
+    sketch.lines([[(x, y), (x + bar, y)], [(x, y - 5), (x, y + 5)], [(x + bar, y - 5), (x + bar, y + 5)]], "")
+    sketch.words(say(f"draw.scale.number.{unit}", number=f"{number:g}"), (x + bar + 7, y + 5), "number", "start")

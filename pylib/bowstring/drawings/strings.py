@@ -1,0 +1,106 @@
+"""What is read at each string of a level: the steps' own numbers, different where something else was found.
+
+A row of ``halving`` holds the arc's numbers. Once a stake stands elsewhere (``got``), the steps after it are
+made anew and a row's number would be a wrong one: one that neither a step nor a check gives is left out.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from bowstring.drawings.paper import Answer
+
+Numbers = tuple[str | None, str, str, tuple[str, str] | None]
+_NOMINAL = 1e-7  # metres: a step's length this near a row's is the row's
+
+
+@dataclass(frozen=True)
+class String:
+    """One string of a level, from an older stake to the next, and the new stake over its middle.
+
+    Texts as the crew reads them; ``half_chords`` from the start and from the end; ``None`` where nobody says.
+    """
+
+    start: Mapping[str, Any]
+    new: Mapping[str, Any]
+    end: Mapping[str, Any]
+    chord: str | None
+    half: str
+    sagitta: str
+    half_chords: tuple[str, str] | None
+    nominal: bool
+    """Whether these are the level's row's own numbers."""
+
+    @property
+    def names(self) -> tuple[str, str, str]:
+        """The names of its start, its new stake and its end."""
+        return (str(self.start["name"]), str(self.new["name"]), str(self.end["name"]))
+
+    @property
+    def numbers(self) -> Numbers:
+        """Everything that is read, to compare strings by."""
+        return (self.chord, self.half, self.sagitta, self.half_chords)
+
+    @property
+    def half_chord(self) -> str | None:
+        """The half chord's text where both are alike."""
+        both = self.half_chords
+        return both[0] if both is not None and both[0] == both[1] else None
+
+
+def row_of(answer: Answer, level: int) -> Mapping[str, Any]:
+    """Return the halving row of a level. Raises ``KeyError`` when there is none."""
+    for row in answer["halving"]:
+        if int(row["level"]) == level:
+            found: Mapping[str, Any] = row
+            return found
+    raise KeyError(f"no level {level}")
+
+
+def strings_of(answer: Answer, level: int) -> list[String]:
+    """Return a level's strings from A to B. Raises ``KeyError`` for a level without any."""
+    row = row_of(answer, level)
+    read = _read(answer)
+    standing = [stake for stake in answer["stakes"] if int(stake["level"]) <= level]
+    threes = zip(standing, standing[1:], standing[2:], strict=False)
+    strings = [_string(row, read, three) for three in threes if int(three[1]["level"]) == level]
+    if not strings:
+        raise KeyError(f"no string at level {level}")
+    return strings
+
+
+def _read(answer: Answer) -> dict[frozenset[str], tuple[float, str]]:
+    """Every distance that a step or a check gives, by its two marks; a step's wins."""
+    read: dict[frozenset[str], tuple[float, str]] = {}
+    measured = [measure for step in answer.get("steps") or () for measure in step["measures"]]
+    for one in [*(answer.get("checks") or ()), *measured]:
+        if "distance" in one:
+            read[frozenset((str(one["from"]), str(one["to"])))] = (float(one["distance"]), str(one["shown"]))
+    return read
+
+
+def _string(
+    row: Mapping[str, Any],
+    read: Mapping[frozenset[str], tuple[float, str]],
+    stakes: tuple[Mapping[str, Any], ...],
+) -> String:
+    start, name, end = (str(stake["name"]) for stake in stakes)
+    middle = f"mid {name}"
+
+    def between(one: str, other: str) -> tuple[float, str] | None:
+        return read.get(frozenset((one, other)))
+
+    half = between(start, middle) or between(middle, end) or (float(row["half"]), str(row["half_shown"]))
+    sagitta = between(middle, name) or (float(row["sagitta"]), str(row["sagitta_shown"]))
+    chord, first, second = between(start, end), between(start, name), between(name, end)
+    nominal = math.isclose(half[0], float(row["half"]), abs_tol=_NOMINAL, rel_tol=0) and math.isclose(
+        sagitta[0], float(row["sagitta"]), abs_tol=_NOMINAL, rel_tol=0
+    )
+    shown: tuple[str, str] | None = (first[1], second[1]) if first and second else None
+    if nominal and shown is None:
+        shown = (str(row["half_chord_shown"]),) * 2
+    spoken = chord[1] if chord else str(row["chord_shown"]) if nominal else None
+    return String(stakes[0], stakes[1], stakes[2], spoken, half[1], sagitta[1], shown, nominal)

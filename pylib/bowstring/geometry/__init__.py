@@ -1,0 +1,1 @@
+"""Points in the plane, and the arc from whatever a drawing gives."""

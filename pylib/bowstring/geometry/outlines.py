@@ -1,0 +1,111 @@
+"""Outlines on the ground: what is inside one, how much of a straight way runs through it, and whether it is sound.
+
+Touching an outline is allowed: a tape may lie along a wall, and a stake may stand against it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+from math import hypot
+
+from bowstring.geometry.plane import Point, distance, unit_vector
+
+TOUCH = 0.005
+"""Metres: less of a tape inside an outline is a touch (common practice, no source)."""
+
+SKIN = TOUCH / 2
+"""Metres: what lies no deeper inside an outline than this lies along it. A straight way square through something
+thicker than ``TOUCH`` is deeper in its middle, so nothing that counts is lost."""
+
+
+def distance_to_side(point: Point, a: Point, b: Point) -> float:
+    """Return the distance in metres from a point to the straight way from ``a`` to ``b``, its ends included."""
+    way = b.minus(a)
+    square = way.dot(way)
+    part = min(max(point.minus(a).dot(way) / square, 0.0), 1.0) if square else 0.0
+    return distance(point, a.plus(way, part))
+
+
+def inside_of(outline: Sequence[Point], a: Point, b: Point) -> float:
+    """Return how much of the straight way from ``a`` to ``b`` lies inside an outline, metres.
+
+    The way is cut where it crosses a side; each piece is inside or outside as its middle is. What lies along a side
+    is outside.
+    """
+    way = b.minus(a)
+    length = hypot(way.x, way.y)
+    if length == 0:
+        return 0.0
+    # How far each corner is to the left of the way, times its length: all on one side is what most outlines are.
+    sides = [way.x * (corner.y - a.y) - way.y * (corner.x - a.x) for corner in outline]
+    if min(sides) > 0 or max(sides) < 0:
+        return 0.0
+    cuts = {0.0, 1.0}
+    for number, (corner, side) in enumerate(zip(outline, sides, strict=True)):
+        before, last = outline[number - 1], sides[number - 1]
+        # A side that lies along the way needs no cut of its own: its neighbours end there.
+        if side == last or (side > 0 and last > 0) or (side < 0 and last < 0):
+            continue
+        part = last / (last - side)
+        x, y = before.x + part * (corner.x - before.x), before.y + part * (corner.y - before.y)
+        along = (way.x * (x - a.x) + way.y * (y - a.y)) / (length * length)
+        if 0 < along < 1:
+            cuts.add(along)
+    ends = sorted(cuts)
+    return length * sum(end - start for start, end in pairwise(ends) if within(outline, a.plus(way, (start + end) / 2)))
+
+
+def within(outline: Sequence[Point], point: Point) -> bool:
+    """Return whether a point is inside an outline and not on its line, by more than ``SKIN``."""
+    return holds(outline, point) and all(
+        distance_to_side(point, one, other) > SKIN
+        for one, other in zip(outline, [*outline[1:], outline[0]], strict=True)
+    )
+
+
+def holds(outline: Sequence[Point], point: Point) -> bool:
+    """Return whether a point is inside an outline: a ray from it crosses the sides an odd number of times."""
+    inside = False
+    for one, other in zip(outline, [*outline[1:], outline[0]], strict=True):
+        if (one.y > point.y) != (other.y > point.y):
+            x = one.x + (point.y - one.y) / (other.y - one.y) * (other.x - one.x)
+            inside ^= point.x < x
+    return inside
+
+
+def fault_of(outline: Sequence[Point]) -> str | None:
+    """Return why an outline encloses nothing that can be told: ``thin`` (a tape across it would seem to touch it only)
+    or ``crossed`` (two of its sides meet that aren't neighbours); ``None`` where it is sound."""
+    sides = list(zip(outline, [*outline[1:], outline[0]], strict=True))
+    one, other = max(sides, key=lambda side: distance(*side))
+    way = unit_vector(one, other)
+    if max(abs(way.cross(corner.minus(one))) for corner in outline) <= TOUCH:
+        return "thin"
+    for number, side in enumerate(sides):
+        for later in range(number + 1, len(sides)):
+            if later - number in (1, len(sides) - 1):
+                # Neighbours share a corner; they may not lie on each other.
+                shared, ends = (side[1], (side[0], sides[later][1])) if later == number + 1 else (
+                    side[0], (side[1], sides[later][0]))  # fmt: skip
+                a, b = (end.minus(shared) for end in ends)
+                if abs(a.cross(b)) <= 1e-12 * hypot(*a) * hypot(*b) and a.dot(b) > 0:
+                    return "crossed"
+            elif _cross(*side, *sides[later]):
+                return "crossed"
+    area = abs(sum(one.cross(other) for one, other in sides)) / 2
+    # A strip's area over half of what runs round it is its width, nearly.
+    return "thin" if area <= TOUCH * sum(distance(*side) for side in sides) / 2 else None
+
+
+def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
+    """Whether two straight ways have a place in common."""
+    if max(a.x, b.x) < min(c.x, d.x) or max(c.x, d.x) < min(a.x, b.x):
+        return False
+    if max(a.y, b.y) < min(c.y, d.y) or max(c.y, d.y) < min(a.y, b.y):
+        return False
+    first, second = b.minus(a), d.minus(c)
+    return (
+        first.cross(c.minus(a)) * first.cross(d.minus(a)) <= 0
+        and second.cross(a.minus(c)) * second.cross(b.minus(c)) <= 0
+    )

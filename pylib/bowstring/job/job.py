@@ -1,0 +1,212 @@
+"""A job read: every value checked, in metres, degrees and names, with how each was read."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from bowstring.errors import bad
+from bowstring.geometry.givens import ANGLES, FIELDS, Given
+from bowstring.geometry.plane import Point
+from bowstring.job.found import Found, read_found
+from bowstring.job.got import Got, read_got
+from bowstring.job.reader import Reader, Reading
+from bowstring.job.site import KEYS as SITE_KEYS
+from bowstring.job.site import Site, read_site
+from bowstring.methods.ends import STARTS
+from bowstring.methods.halving import MOST_LEVELS
+from bowstring.units.angles import both_angles, read_angle
+from bowstring.units.lengths import UNITS
+from bowstring.units.tape import Tape, make_tape
+
+VERSION = 1
+"""The version of the job's form."""
+
+KEYS = (
+    "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "offset", "toward", "tolerance", "spacing",
+    "levels", "drawn_to", "driven", "start", "ties", "found", "got", "greater", *SITE_KEYS,
+)  # fmt: skip
+
+SIDES = ("left", "right")
+TOWARD = ("centre", "outside")
+DRAWN_TO = ("face", "back", "centre", "unsure")
+DRIVEN = ("pin", "board", "hub")
+
+TITLE_LIMIT, NOTE_LIMIT, LANDMARK_LIMIT = 80, 280, 40
+"""Most characters of the free texts."""
+
+
+@dataclass(frozen=True)
+class Tie:
+    """A distance in metres from an end to something that stays."""
+
+    to: str
+    distance: float
+
+
+@dataclass(frozen=True)
+class Job:
+    """A job in metres and degrees; see the contract for each key's meaning.
+
+    ``outward`` is the offset in metres, positive away from the centre, 0 without one; ``side`` is ``None`` when the job
+    doesn't say it.
+    """
+
+    title: str
+    note: str
+    tape: Tape
+    givens: tuple[Given, ...]
+    points: tuple[Point, Point, Point] | None
+    greater: bool
+    ends: Mapping[str, str]
+    side: str | None
+    outward: float
+    tolerance: float | None
+    spacing: float | None
+    levels: int | None
+    drawn_to: str | None
+    driven: str | None
+    start: str
+    ties: Mapping[str, tuple[Tie, ...]]
+    found: Found | None
+    got: Mapping[str, Got]
+    site: Site
+    readings: tuple[Reading, ...]
+
+
+def read_job(job: object) -> Job:
+    """Return a job read and checked, value by value.
+
+    Raises ``BadJob`` for the first thing that can't be used. Whether the givens make an arc is not asked here.
+    """
+    if not isinstance(job, Mapping):
+        raise bad("job", "job.not_an_object")
+    version = job.get("bowstring", VERSION)
+    if isinstance(version, bool) or version != VERSION:
+        raise bad("bowstring", "job.version", version=VERSION)
+    unit = job.get("unit", "ft-in")
+    if not isinstance(unit, str) or unit not in UNITS:
+        raise bad("unit", "job.choice", choices=", ".join(UNITS))
+    tape = make_tape(unit, job["mark"]) if "mark" in job else make_tape(unit, None)
+    reader = Reader(job, tape, KEYS)
+    givens, points = _read_arc(reader)
+    outward = _outward(reader)
+    return Job(
+        title=reader.text("title", TITLE_LIMIT),
+        note=reader.text("note", NOTE_LIMIT, lines=True),
+        tape=tape,
+        givens=givens,
+        points=points,
+        greater=_greater(reader),
+        ends=_read_ends(reader),
+        side=reader.choice("side", SIDES),
+        outward=outward,
+        tolerance=reader.length("tolerance", bare=False),
+        spacing=reader.length("spacing"),
+        levels=_levels(reader),
+        drawn_to=reader.choice("drawn_to", DRAWN_TO),
+        driven=_driven(reader, outward),
+        start=reader.choice("start", STARTS) or STARTS[0],
+        ties=_read_ties(reader),
+        found=read_found(reader),
+        got=read_got(reader),
+        site=read_site(reader, tape),
+        readings=tuple(reader.readings),
+    )
+
+
+def _read_arc(reader: Reader) -> tuple[tuple[Given, ...], tuple[Point, Point, Point] | None]:
+    arc = reader.inside("arc", (*FIELDS, "points", "greater"))
+    if arc is None:
+        raise bad("arc", "arc.missing")
+    if "points" in arc.job:
+        beside = [name for name in FIELDS if name in arc.job]
+        if beside:
+            raise bad(f"arc.{beside[0]}", "arc.beside_points")
+        return (), _read_points(arc)
+    givens = []
+    for name in FIELDS:
+        if name not in arc.job:
+            continue
+        field = arc.field(name)
+        if name in ANGLES:
+            angle = read_angle(arc.job[name], field)
+            if name == "central_angle" and angle.degrees >= 360:
+                raise bad(field, "arc.full_circle")
+            givens.append(Given(name, angle.degrees, angle.last_digit))
+            reader.readings.append(Reading(field, angle.typed, both_angles(angle.degrees)))
+        else:
+            length = arc.measured(name)
+            givens.append(Given(name, length.metres, length.last_digit))
+    return tuple(givens), None
+
+
+def _read_points(arc: Reader) -> tuple[Point, Point, Point]:
+    rows = arc.items("points", 3)
+    points = []
+    for number, row in enumerate(rows):
+        field = f"points[{number}]"
+        x, y = arc.within(field, row).items(None, 2)
+        points.append(Point(arc.coordinate(f"{field}[0]", x), arc.coordinate(f"{field}[1]", y)))
+    return points[0], points[1], points[2]
+
+
+def _greater(reader: Reader) -> bool:
+    arc = reader.inside("arc", None)
+    here, there = reader.flag("greater"), arc.flag("greater") if arc else None
+    if here is not None and there is not None and here != there:
+        raise bad("greater", "job.greater_twice")
+    return bool(here or there)
+
+
+def _read_ends(reader: Reader) -> dict[str, str]:
+    ends = reader.inside("ends", ("A", "B"))
+    return {end: ends.text(end, LANDMARK_LIMIT) if ends else "" for end in ("A", "B")}
+
+
+def _outward(reader: Reader) -> float:
+    toward = reader.choice("toward", TOWARD)
+    offset = reader.length("offset", zero=True)
+    if offset is None and toward is not None:
+        raise bad("offset", "job.toward_alone")
+    if offset and toward is None:
+        raise bad("toward", "job.offset_alone")
+    return (offset or 0.0) * (-1 if toward == "centre" else 1)
+
+
+def _levels(reader: Reader) -> int | None:
+    if "levels" not in reader.job:
+        return None
+    levels = reader.job["levels"]
+    if isinstance(levels, float) and levels.is_integer():
+        levels = int(levels)
+    if not isinstance(levels, int) or isinstance(levels, bool) or not 1 <= levels <= MOST_LEVELS:
+        raise bad("levels", "job.levels", most=MOST_LEVELS)
+    return levels
+
+
+def _driven(reader: Reader, outward: float) -> str | None:
+    driven = reader.choice("driven", DRIVEN)
+    if driven in ("board", "hub") and not outward:
+        raise bad("offset", f"job.{driven}_without_offset")
+    if driven == "pin" and outward:
+        raise bad("driven", "job.pin_with_offset")
+    return driven
+
+
+def _read_ties(reader: Reader) -> dict[str, tuple[Tie, ...]]:
+    ties = reader.inside("ties", ("A", "B"))
+    read: dict[str, tuple[Tie, ...]] = {}
+    for end in ("A", "B"):
+        if ties is None or end not in ties.job:
+            continue
+        rows = []
+        for number, row in enumerate(ties.items(end, 2)):
+            tie = ties.within(f"{end}[{number}]", row, ("to", "distance"))
+            to = tie.text("to", LANDMARK_LIMIT)
+            distance = tie.length("distance")
+            if not to or distance is None:
+                raise bad(tie.field("to" if not to else "distance"), "job.tie_half")
+            rows.append(Tie(to, distance))
+        read[end] = tuple(rows)
+    return read

@@ -1,0 +1,65 @@
+"""What is in the way on the site: obstacles, and how a job gives them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bowstring.errors import bad
+from bowstring.geometry.outlines import fault_of
+from bowstring.geometry.plane import Point
+from bowstring.job.names import like_a_mark, name_of
+from bowstring.job.reader import Reader
+from bowstring.words import say
+
+STOPS = ("tape", "feet")
+"""What an obstacle stops: one that stops a tape stops feet too."""
+
+MOST_OBSTACLES, MOST_CORNERS = 40, 60
+
+
+@dataclass(frozen=True)
+class Obstacle:
+    """Something in the way: its outline in metres in the frame of the chord, and whether it stops a tape too."""
+
+    name: str
+    stops_tape: bool
+    outline: tuple[Point, ...]
+
+    def box(self) -> tuple[float, float, float, float]:
+        """Return its least and greatest x, then y."""
+        xs, ys = [p.x for p in self.outline], [p.y for p in self.outline]
+        return min(xs), max(xs), min(ys), max(ys)
+
+
+def read_obstacles(reader: Reader) -> tuple[Obstacle, ...]:
+    """Return what is in the way, in the job's order; raises ``BadJob``."""
+    obstacles: list[Obstacle] = []
+    names: set[str] = set()
+    for number, row in enumerate(reader.rows("ground", MOST_OBSTACLES)):
+        one = reader.within(f"ground[{number}]", row, ("name", "stops", "outline"))
+        name, seen = name_of(one)
+        if seen and like_a_mark(seen):
+            raise bad(one.field("name"), "site.obstacle_name", name=seen)
+        if not seen:
+            name = seen = say("site.obstacle", number=number + 1)
+        if seen.casefold() in names:
+            raise bad(one.field("name"), "site.obstacle_twice", name=seen)
+        names.add(seen.casefold())
+        stops = one.choice("stops", STOPS)
+        if stops is None:
+            raise bad(one.field("stops"), "site.stops_unsaid")
+        obstacles.append(Obstacle(name, stops == "tape", _outline(one)))
+    return tuple(obstacles)
+
+
+def _outline(reader: Reader) -> tuple[Point, ...]:
+    rows = [reader.point(f"outline[{number}]", pair)
+            for number, pair in enumerate(reader.rows("outline", MOST_CORNERS))]  # fmt: skip
+    # A corner that is given again at once, or the first one at the end, adds none.
+    corners = tuple(corner for number, corner in enumerate(rows) if corner != rows[number - 1])
+    if len(corners) < 3:
+        raise bad(reader.field("outline"), "site.outline_short")
+    fault = fault_of(corners)
+    if fault:
+        raise bad(reader.field("outline"), f"site.outline_{fault}")
+    return corners

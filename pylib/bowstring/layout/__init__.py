@@ -1,0 +1,1 @@
+"""A job carried through to marks and figures, all as numbers."""

@@ -1,0 +1,110 @@
+"""What a job gives the methods to work from: the arc, the straights and the marks that stand, in the chord's frame."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from math import atan2, cos, sin
+
+from bowstring.errors import bad
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import Point, distance
+from bowstring.job.job import Job
+from bowstring.methods.setting import FITS, Setting
+
+CLOSE_MARKS, CLOSE_PART = 4, 1 / 2000
+"""Two control marks whose distance differs from the drawing's by more than four marks (each of four coordinates is off
+by half a last digit) or a 2000th of it are not the marks, or not its numbers (common practice, no source)."""
+
+END_MARKS = 2
+"""Tape marks by which the place typed for an end may differ from the layout's: what rounding its number makes."""
+
+
+def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
+    """Return the setting of a job's methods; raises ``BadJob`` where a mark can't stand where it is said to."""
+    site = job.site
+    known = {}
+    for number, mark in enumerate(site.known):
+        if mark.name in ("A", "B"):
+            true = Point(0.0 if mark.name == "A" else staked.chord, 0.0)
+            off = distance(true, mark.point)
+            if off > END_MARKS * job.tape.mark:
+                raise bad(f"known[{number}].x", "site.known_off", name=mark.name, off=job.tape.show_small(off),
+                          x=job.tape.show(true.x))  # fmt: skip
+        else:
+            known[mark.name] = mark.point
+    for number, x in enumerate(site.stations):
+        if site.method != "ordinates":
+            raise bad("stations", "site.stations_method")
+        if not 0 < x < staked.chord:
+            raise bad(f"stations[{number}]", "site.stations_off", station=job.tape.show(x),
+                      chord=job.tape.show(staked.chord))  # fmt: skip
+    for one, other in pairwise(sorted(site.stations)):
+        if other - one < job.tape.mark:
+            last = max(number for number, x in enumerate(site.stations) if x in (one, other))
+            raise bad(f"stations[{last}]", "site.stations_twice", station=job.tape.show(other))
+    if site.first_gap is not None and site.first_gap >= min(staked.chord, 2 * staked.radius):
+        raise bad("first_gap", "site.first_gap_long", gap=job.tape.show(site.first_gap))
+    if site.first_gap is not None and job.spacing is not None and site.first_gap > job.spacing * FITS:
+        raise bad("first_gap", "site.first_gap_wide", gap=job.tape.show(site.first_gap),
+                  spacing=job.tape.show(job.spacing))  # fmt: skip
+    setting = Setting(
+        arc=staked,
+        straights=_straights(job, drawn, staked),
+        known=known,
+        tangent_from=site.tangent_from,
+        tapes_from=site.tapes_from,
+        halve_first=site.halve_first,
+        control=(site.control[0][0], site.control[1][0]) if site.control else ("A", "B"),
+    )
+    if site.control:
+        _meet_control(job, setting)
+    return setting
+
+
+def _straights(job: Job, drawn: Arc, staked: Arc) -> dict[str, tuple[str, bool]]:
+    """The marks of the straights that lie on the tangents of the stakes' own line; off it they lie beside."""
+    if staked is not drawn:
+        return {}
+    if job.start == "corner":
+        return {"A": ("P", True), "B": ("P", True)}
+    return {"A": ("S", False)} if job.start == "one-end" else {}
+
+
+def _meet_control(job: Job, setting: Setting) -> None:
+    """The two control marks stand as far apart here as on the drawing, or they are not those, or not its numbers."""
+    assert job.site.control is not None
+    (first, one), (second, other) = job.site.control
+    here, drawn = distance(setting.place(first), setting.place(second)), distance(one, other)
+    if abs(here - drawn) > max(CLOSE_MARKS * job.tape.mark, CLOSE_PART * here):
+        tape = job.tape
+        raise bad("control", "site.control_far", drawn=tape.show(drawn), here=tape.show(here),
+                  off=tape.show_small(abs(here - drawn)))  # fmt: skip
+
+
+class DrawingFrame:
+    """Turns places in the chord's frame into the drawing's coordinates, by its two control marks.
+
+    The chord's frame has y toward the curve whatever its hand; a curve on the right is its mirror image, so y is turned
+    over before the frame is turned and moved. No scale: the drawing's distance was held against the layout's before.
+    """
+
+    def __init__(self, job: Job, setting: Setting, right_hand: bool) -> None:
+        assert job.site.control is not None
+        (first, one), (second, other) = job.site.control
+        self.flip = -1.0 if right_hand else 1.0
+        self.origin, self.drawn = self._plain(setting.place(first)), one
+        here = self._plain(setting.place(second)).minus(self.origin)
+        there = other.minus(one)
+        turn = atan2(here.cross(there), here.dot(there))
+        self.c, self.s = cos(turn), sin(turn)
+        self.north_first = job.site.north_first
+
+    def _plain(self, point: Point) -> Point:
+        return Point(point.x, point.y * self.flip)
+
+    def of(self, point: Point) -> tuple[float, float]:
+        """Return a place's two coordinates on the drawing, metres: x and y, or northing and easting."""
+        way = self._plain(point).minus(self.origin)
+        x = self.drawn.x + way.x * self.c - way.y * self.s
+        y = self.drawn.y + way.x * self.s + way.y * self.c
+        return (y, x) if self.north_first else (x, y)

@@ -1,0 +1,217 @@
+"""A layout: a job carried through, from its givens to the marks, all as numbers. What is said of it comes after."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from itertools import pairwise
+
+from bowstring.analysis.checks import Check, find_checks
+from bowstring.analysis.checks_counted import find_counted_checks
+from bowstring.analysis.replay import Misses, TooSmall, misses, replay
+from bowstring.analysis.rule import rule_misses
+from bowstring.construction import Recipe, Stake, TapesDontMeet
+from bowstring.errors import bad
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.givens import Settled, settle, through_points
+from bowstring.geometry.plane import Point, distance
+from bowstring.job.job import Job
+from bowstring.layout.frame import setting_of
+from bowstring.layout.ground import Ground, meet_ground
+from bowstring.methods.catalogue import BY_NAME, Method, recipe_of, stakes_for, why_none
+from bowstring.methods.ends import find_ends
+from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
+from bowstring.methods.setting import NoSuchStakes, Setting
+from bowstring.units.sizes import FOUR_FEET
+
+GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
+"""Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
+
+FEW_MARKS = 4
+"""A sagitta under this many tape marks is mostly rounding."""
+
+FITS = 1 + 1e-12
+"""A gap that equals the spacing to the last digit keeps it."""
+
+
+@dataclass(frozen=True)
+class Layout:
+    """Everything that was worked out for a job, in metres and radians.
+
+    Attributes:
+        settled: the arc as drawn and how the givens settled it.
+        hand_from_points: ``left`` or ``right`` where three points say on which hand the curve is.
+        ground: what the chord found on the ground made of it, or ``None``.
+        drawn: the arc on the drawing's line (over the found chord, where that was taken).
+        staked: the concentric arc on which the stakes stand.
+        method, setting: how it is set out, and what that works from.
+        levels: how often it is halved, or would be.
+        recipe: the steps and where every mark stands; recipe_of_ends: those that find the ends, alone.
+        checks, check_marks: the checks, and every mark with theirs.
+        misses: how far the stakes stand off (0 unless something was got).
+        rule, rule_at: the rule of thumb's misses and marks; rounding: those of the shown numbers.
+    """
+
+    job: Job
+    settled: Settled
+    hand_from_points: str | None
+    ground: Ground | None
+    drawn: Arc
+    staked: Arc
+    method: Method
+    setting: Setting
+    levels: int
+    stakes: tuple[Stake, ...]
+    recipe: Recipe
+    recipe_of_ends: Recipe
+    checks: tuple[Check, ...]
+    marks: Mapping[str, Point]
+    misses: Misses
+    rule: Misses
+    rule_at: Mapping[str, Point]
+    rounding: Misses
+
+    @property
+    def side(self) -> str:
+        """The hand on which the curve lies for somebody at A who faces B."""
+        return self.job.side or self.hand_from_points or "left"
+
+    @property
+    def halved(self) -> tuple[Stake, ...]:
+        """The stakes that halving drives, or would drive: the rule of thumb's too."""
+        return stakes_of(self.levels)
+
+    def along(self, stake: Stake) -> float:
+        """Return the arc length in metres from A to a stake: to where it really stands, once anything was got."""
+        if self.job.got and stake.level:
+            return self.staked.along(self.marks[stake.name])
+        return self.staked.arc_length * stake.fraction
+
+    @property
+    def widest_gap(self) -> float:
+        """The longest straight way in metres between neighbouring stakes."""
+        if self.method.stand == "halves" and not self.job.got:
+            return self.staked.part(2**self.levels).chord
+        return max(distance(self.marks[one.name], self.marks[other.name]) for one, other in pairwise(self.stakes))
+
+
+def lay_out(job: Job) -> Layout:
+    """Return the layout of a job that was read; raises ``BadJob`` where its values together make none."""
+    hand = None
+    if job.points:
+        arc, bulges_left = through_points(*job.points)
+        settled, hand = Settled(arc, None, ()), "left" if bulges_left else "right"
+    else:
+        settled = settle(list(job.givens), job.greater, job.tape.show)
+    if job.found and job.start != "ends":
+        # The ends would be set again from what is there and never read the chord found.
+        raise bad("start", "start.found_needs_ends")
+    ground = meet_ground(settled.arc, job) if job.found else None
+    drawn = ground.arc if ground else settled.arc
+    if job.start == "corner" and not drawn.has_corner:
+        raise bad("start", "start.no_corner")
+    if drawn.radius + job.outward <= 0:
+        raise bad("offset", "offset.over_radius", radius=job.tape.show(drawn.radius))
+    staked = drawn.concentric(job.outward) if job.outward else drawn
+    levels = job.levels or _levels_for(job, staked)
+    method, setting = BY_NAME[job.site.method], setting_of(job, drawn, staked)
+    stakes = stakes_of_method(method, job, setting, levels)
+    ends = Recipe(setting.known)
+    find_ends(ends, drawn, staked, job.start)
+    recipe = _construct(job, ends, method, setting, levels, stakes)
+    if method.stand == "halves":
+        checks, marks = find_checks(staked, stakes, recipe.at)
+    else:
+        checks, marks = find_counted_checks(staked, stakes, recipe)
+    try:
+        rounded = replay(recipe, job.tape.round)
+    except TooSmall:
+        raise bad("method", "method.too_small") from None
+    rule, rule_at = rule_misses(staked, stakes_of(levels), levels)
+    return Layout(
+        job=job,
+        settled=settled,
+        hand_from_points=hand,
+        ground=ground,
+        drawn=drawn,
+        staked=staked,
+        method=method,
+        setting=setting,
+        levels=levels,
+        stakes=stakes,
+        recipe=recipe,
+        recipe_of_ends=ends,
+        checks=checks,
+        marks=marks,
+        misses=misses(staked, stakes, recipe.at),
+        rule=rule,
+        rule_at=rule_at,
+        # A stake that was got stands where it was found, not where a rounded number put it.
+        rounding=misses(staked, [stake for stake in stakes if stake.name not in job.got], rounded),
+    )
+
+
+def _levels_for(job: Job, staked: Arc) -> int:
+    """Return the levels of the spacing asked for, or of the usual one, which also stops before sagittae too small."""
+    if job.spacing is not None:
+        for levels in range(1, MOST_LEVELS + 1):
+            if staked.part(2**levels).chord <= job.spacing * FITS:
+                return levels
+        raise bad(
+            "spacing",
+            "job.spacing_too_small",
+            most=MOST_LEVELS,
+            gap=job.tape.show(staked.part(2**MOST_LEVELS).chord),
+        )
+    widest = GAP_FEET if job.tape.feet else GAP_METRES
+    levels = 1
+    while (
+        levels < MOST_LEVELS
+        and staked.part(2**levels).chord > widest * FITS
+        and staked.part(2**levels).sagitta >= FEW_MARKS * job.tape.mark
+    ):
+        levels += 1
+    return levels
+
+
+def stakes_of_method(method: Method, job: Job, setting: Setting, levels: int, plain: bool = False) -> tuple[Stake, ...]:
+    """Return the stakes that a method drives for a job; raises ``BadJob`` where there are too many.
+
+    ``plain``: without the stations and the first gap that were chosen for the job's own method.
+    """
+    spacing = None if job.levels else job.spacing
+    stations, first_gap = ((), None) if plain else (job.site.stations, job.site.first_gap)
+    try:
+        return stakes_for(method, setting, levels=levels, spacing=spacing, stations=stations, first_gap=first_gap)
+    except NoSuchStakes as most:
+        raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(most.gap)) from None
+
+
+def _construct(
+    job: Job, ends: Recipe, method: Method, setting: Setting, levels: int, stakes: tuple[Stake, ...]
+) -> Recipe:
+    staked = setting.arc
+    names = {stake.name for stake in stakes if stake.level}
+    for number, stake in enumerate(job.got):
+        if method.name != "halving":
+            raise bad(f"got[{number}].stake", "site.got_method")
+        if stake not in names:
+            raise bad(f"got[{number}].stake", "got.unknown_stake", stake=stake)
+    none = why_none(method, setting, stakes)
+    if none:
+        raise bad("method", f"method.{none}")
+    recipe = Recipe(ends.at)
+    recipe.steps = list(ends.steps)
+    if method.name != "halving":
+        return recipe_of(method, setting, stakes, levels, recipe)
+    try:
+        halve(recipe, staked, levels, got=job.got)
+    except TapesDontMeet as stake:
+        number = list(job.got).index(str(stake))
+        raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None
+    except OffTheArc as stake:
+        # Which one of several is far off can't be told; a single one is named.
+        only = next(iter(job.got.values())) if len(job.got) == 1 else None
+        field = "got" if only is None else "got[0].sagitta" if only.sagitta is not None else "got[0].half_chords"
+        raise bad(field, "got.off_the_arc", stake=stake) from None
+    return recipe

@@ -1,0 +1,1 @@
+"""The page: its form, and what its script asks."""

@@ -1,0 +1,82 @@
+"""The page made whole at build time, with the example's sheet in it."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import json
+import re
+from html import escape
+
+from bowstring.demo import DEMO
+from bowstring.drawings.svg import STYLE
+from bowstring.job.obstacles import STOPS
+from bowstring.page.answering import shown_sheet
+from bowstring.page.fields import MARKS, fields_of_job
+from bowstring.page.form import form_html
+from bowstring.words import say
+
+_STATES = ("starting", "last", "waiting", "computed", "example", "stop", "refused", "failed")
+_TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault")
+_KEPT = ("kept", "full", "none")
+_OFFLINE = ("fetching", "ready", "saved", "never", "failed")
+_DESK = (
+    *("untitled", "unreadable", "remove", "remove_surely", "file_large", "open_failed", "copied", "copy_by_hand"),
+    *("saving", "saved", "save_failed", "no_address", "open_already"),
+)
+_MARK = re.compile(r"@([a-zA-Z_.]+)@")
+
+
+def build_page(template: str, version: str) -> str:
+    """Return the whole page: the template with the form, the example's sheet and every sentence put in.
+
+    Marks in the template: ``@FORM@``, ``@SHEET@``, ``@VERSION@``, ``@WORDS@`` (what the script needs, as JSON),
+    ``@STYLE@`` (the drawings' style for the page's policy), and any message of the page's topic by its key.
+
+    Raises ``ValueError`` when a mark is missing or unknown.
+    """
+    fields = fields_of_job(DEMO)
+    shown = shown_sheet({"fields": fields})
+    if shown["sign"] != "computed":
+        raise ValueError(f"the example can't be used: {shown['errors']}")
+    parts = {
+        "FORM": form_html(fields, shown["echoes"], shown["site_plan"]),
+        "SHEET": shown["sheet"],
+        "VERSION": escape(version),
+        "WORDS": _script_words(),
+        "STYLE": _digest(STYLE),
+    }
+    missing = parts.keys() - set(_MARK.findall(template))
+    if missing:
+        raise ValueError(f"the template has no {sorted(missing)}")
+
+    def filled(mark: re.Match[str]) -> str:
+        name = mark[1]
+        if name in parts:
+            return str(parts[name])
+        if not name.startswith("page."):
+            raise ValueError(f"the template has an unknown mark: {name}")
+        return escape(say(name, version=version))
+
+    return _MARK.sub(filled, template)
+
+
+def _script_words() -> str:
+    """Return what the script shows before or without Python, as JSON that can stand inside an element."""
+    words = {
+        "units": {unit: say(f"form.beside.{unit}") for unit in MARKS},
+        "decimal": [unit for unit in MARKS if unit != "ft-in"],
+        "status": {state: say(f"page.status_{state}") for state in _STATES},
+        "trouble": {trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+        "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
+        "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
+        "desk": {word: say(f"page.desk_{word}") for word in _DESK},
+        "tapping": {stops: say(f"siteplan.tapping.{stops}") for stops in STOPS},
+        "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
+    }
+    return json.dumps(words).replace("<", "\\u003c")
+
+
+def _digest(text: str) -> str:
+    """Return what a page's policy allows an inline style by."""
+    return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"

@@ -1,0 +1,295 @@
+"""The form's fields in one table, and the way from what was typed to a job and back.
+
+A field's id is its place in the job with hyphens for points and brackets: ``arc.points[0][1]`` is typed in
+``arc-points-0-1``. A value left blank isn't in the job.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from bowstring.errors import bad
+from bowstring.page.rows import (
+    CONTROL_FIELDS,
+    ERROR_FIELDS,
+    METHOD_FIELDS,
+    ROW_NAMES,
+    SITE_FIELDS,
+    STANDS,
+    filled_rows,
+    in_texts,
+    is_row,
+    number_text,
+    row_count,
+    row_fields,
+    site_of_fields,
+)
+from bowstring.units.tape import make_tape
+
+MARKS = {
+    "ft-in": ("1/2 in", "1/4 in", "1/8 in", "1/16 in", "1/32 in"),
+    "ft": ("0.1 ft", "0.01 ft"),
+    "m": ("0.01 m", "0.005 m", "0.001 m"),
+    "mm": ("10 mm", "5 mm", "1 mm"),
+}
+"""Each unit's tape marks as a job names them, coarse to fine."""
+
+YES = "yes"
+"""What a ticked box sends."""
+
+
+@dataclass(frozen=True)
+class Field:
+    """One field of the form.
+
+    Attributes:
+        place: where its value stands in the job.
+        kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
+            be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one), ``outline`` (corners
+            in one text), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
+        word: the name of its label in the catalogue; a help line stands beside it where there is one.
+        choices: a choice's values; an empty one stands for leaving it unsaid.
+    """
+
+    place: str
+    kind: str
+    word: str
+    choices: tuple[str, ...] = ()
+
+    @property
+    def id(self) -> str:
+        """The field's id, unique on the page."""
+        return "-".join(_pieces(self.place))
+
+
+def _pieces(place: str) -> list[str]:
+    return re.findall(r"[A-Za-z_]+|[0-9]+", place)
+
+
+def _got(row: int) -> tuple[Field, ...]:
+    place = f"got[{row}]"
+    return (
+        Field(f"{place}.stake", "text", "got_stake"),
+        Field(f"{place}.sagitta", "length", "got_sagitta"),
+        Field(f"{place}.half_chords[0]", "length", "got_half_first"),
+        Field(f"{place}.half_chords[1]", "length", "got_half_second"),
+    )
+
+
+_LENGTHS = ("chord", "sagitta", "radius", "arc_length")
+_BEYOND = ("tangent_length", "external")
+
+FIELDS = (
+    Field("title", "text", "title"),
+    Field("note", "note", "note"),
+    Field("unit", "choice", "unit", ("ft-in", "ft", "m", "mm")),
+    *(Field(f"arc.{name}", "length", name) for name in _LENGTHS),
+    Field("arc.central_angle", "angle", "central_angle"),
+    *(Field(f"arc.{name}", "length", name) for name in _BEYOND),
+    Field("greater", "flag", "greater"),
+    Field("arc.degree", "angle", "degree"),
+    *(Field(f"arc.points[{row}][{axis}]", "signed", f"point_{row}_{axis}") for row in range(3) for axis in range(2)),
+    Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "unsure")),
+    Field("driven", "choice", "driven", ("pin", "board", "hub")),
+    Field("offset", "zero", "offset"),
+    Field("toward", "choice", "toward", ("", "centre", "outside")),
+    Field("ends.A", "text", "end_a"),
+    Field("ends.B", "text", "end_b"),
+    Field("side", "choice", "side", ("left", "right", "")),
+    Field("start", "choice", "start", ("ends", "one-end", "corner", "neither")),
+    *(
+        Field(f"ties.{end}[{row}].{name}", kind, f"tie_{name}")
+        for end in "AB"
+        for row in range(2)
+        for name, kind in (("to", "text"), ("distance", "length"))
+    ),
+    Field("mark", "mark", "mark", tuple(mark for marks in MARKS.values() for mark in marks)),
+    Field("tolerance", "fine", "tolerance"),
+    Field("spacing", "length", "spacing"),
+    Field("levels", "count", "levels"),
+    Field("found.chord[0]", "length", "found_first"),
+    Field("found.chord[1]", "length", "found_second"),
+    Field("found.tape", "choice", "found_tape", ("", "level", "ground")),
+    Field("found.fall", "zero", "found_fall"),
+    Field("found.hold", "choice", "found_hold", ("", "radius", "sagitta", "arc_length", "directions")),
+    Field("found.sure", "flag", "found_sure"),
+    *(Field(*row) for row in (*METHOD_FIELDS, *CONTROL_FIELDS, *SITE_FIELDS, *ERROR_FIELDS)),
+)
+"""Every field but those in rows that grow (see ``rows_of``), in the form's order."""
+
+_BY_ID = {field.id: field for field in FIELDS}
+
+
+def rows_of(group: str, count: int) -> tuple[Field, ...]:
+    """Return the fields of so many rows of a group (a key of ``siterows.ROW_NAMES``)."""
+    if group == "got":
+        return tuple(field for row in range(count) for field in _got(row))
+    return tuple(Field(*one) for row in range(count) for one in row_fields(group, row))
+
+
+def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
+    """Return every field of the form, with a row more of each group than is typed in."""
+    rows = (field for group in ROW_NAMES for field in rows_of(group, row_count(typed, group)))
+    return (*FIELDS, *rows)
+
+
+def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
+    """Return the job of what was typed, by field id; its values are checked where a job is read.
+
+    Raises ``BadJob`` where one of the values that count only together is missing, and ``ValueError`` for
+    an id that isn't the form's.
+    """
+    typed = _typed(fields)
+    job: dict[str, object] = {"bowstring": 1}
+    for key in ("title", "note", "unit", "drawn_to", "driven", "offset", "toward", "side", "start", "mark",
+                "tolerance", "spacing"):  # fmt: skip
+        if key in typed and not stands_for_itself(key, typed[key]):
+            job[key] = typed[key]
+    if "levels" in typed:
+        # What isn't a whole number goes on as it stands and is refused with the job's own sentence.
+        job["levels"] = int(typed["levels"]) if re.fullmatch(r"[0-9]{1,4}", typed["levels"]) else typed["levels"]
+    if "greater" in typed:
+        job["greater"] = True
+    arc: dict[str, object] = {
+        name: typed[f"arc-{name}"]
+        for name in (*_LENGTHS, "central_angle", *_BEYOND, "degree")
+        if f"arc-{name}" in typed
+    }
+    points = _points(typed)
+    if points:
+        arc["points"] = points
+    ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
+    parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
+    job.update({key: part for key, part in parts.items() if part})
+    job.update(site_of_fields(typed))
+    return job
+
+
+def stands_for_itself(name: str, text: str) -> bool:
+    """Tell whether a value says no more than its absence would: a job has one form, and one link."""
+    return STANDS.get(name) == text
+
+
+def _typed(fields: Mapping[str, str]) -> dict[str, str]:
+    strangers = [name for name in fields if name not in _BY_ID and not is_row(name)]
+    if strangers:
+        raise ValueError(f"no such fields: {strangers}")
+    return {name: text.strip() for name, text in fields.items() if text.strip()}
+
+
+def _points(typed: Mapping[str, str]) -> list[list[str]]:
+    places = [[f"arc-points-{row}-{axis}" for axis in range(2)] for row in range(3)]
+    if not any(name in typed for pair in places for name in pair):
+        return []
+    for row, pair in enumerate(places):
+        for axis, name in enumerate(pair):
+            if name not in typed:
+                raise bad(f"arc.points[{row}][{axis}]", "form.point_missing")
+    return [[typed[name] for name in pair] for pair in places]
+
+
+def _ties(typed: Mapping[str, str]) -> dict[str, object]:
+    ties: dict[str, object] = {}
+    for end in "AB":
+        if not any(name.startswith(f"ties-{end}-") for name in typed):
+            continue
+        for row in range(2):
+            for name in ("to", "distance"):
+                if f"ties-{end}-{row}-{name}" not in typed:
+                    raise bad(f"ties.{end}[{row}].{name}", "form.tie_missing", end=end)
+        ties[end] = [{name: typed[f"ties-{end}-{row}-{name}"] for name in ("to", "distance")} for row in range(2)]
+    return ties
+
+
+def _found(typed: Mapping[str, str]) -> dict[str, object]:
+    if not any(name.startswith("found-") for name in typed):
+        return {}
+    found: dict[str, object] = {}
+    for row in range(2):
+        if f"found-chord-{row}" not in typed:
+            raise bad(f"found.chord[{row}]", "form.found_twice")
+    found["chord"] = [typed[f"found-chord-{row}"] for row in range(2)]
+    found.update({name: typed[f"found-{name}"] for name in ("tape", "fall", "hold") if f"found-{name}" in typed})
+    if "found-sure" in typed:
+        found["sure"] = True
+    return found
+
+
+def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
+    rows: list[dict[str, object]] = []
+    for number, row in enumerate(filled_rows(typed, "got")):
+        places = {name: f"got-{row}-{name}" for name in ("stake", "sagitta")}
+        got: dict[str, object] = {name: typed[place] for name, place in places.items() if place in typed}
+        halves = [typed.get(f"got-{row}-half_chords-{half}") for half in range(2)]
+        if any(halves):
+            if None in halves:
+                raise bad(f"got[{number}].half_chords[{halves.index(None)}]", "form.half_missing")
+            got["half_chords"] = halves
+        rows.append(got)
+    return rows
+
+
+def fields_of_job(job: Mapping[str, object]) -> dict[str, str]:
+    """Return what stands in the form for a job that can be used, by field id; what it leaves out isn't there.
+
+    ``job_of_fields`` makes a job of the same meaning out of it.
+    """
+    fields = {"-".join(_pieces(place)): text for place, value in _leaves(in_texts(job)) if (text := _text(value))}
+    fields.pop("bowstring", None)
+    if "arc-greater" in fields:
+        fields["greater"] = fields.pop("arc-greater")
+    unit = fields.setdefault("unit", "ft-in")
+    if "mark" in fields:
+        fields["mark"] = make_tape(unit, job["mark"]).show_mark()
+    _typed(fields)
+    return fields
+
+
+def _leaves(value: object, place: str = "") -> Iterator[tuple[str, object]]:
+    if isinstance(value, Mapping):
+        for key, inner in value.items():
+            yield from _leaves(inner, f"{place}.{key}" if place else str(key))
+    elif isinstance(value, list | tuple):
+        for number, inner in enumerate(value):
+            yield from _leaves(inner, f"{place}[{number}]")
+    else:
+        yield place, value
+
+
+def _text(value: object) -> str:
+    if isinstance(value, bool) or value is None:
+        return YES if value else ""
+    if isinstance(value, float):
+        return number_text(value)
+    return str(value).strip()
+
+
+def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
+    """Return the id of the field in which a job's value is typed, or ``None`` when it belongs to no one field.
+
+    Blank rows aren't in the job, so its rows are counted among those of ``fields`` in which something stands.
+    """
+    pieces = _pieces(place)
+    typed = _typed(fields or {})
+    if pieces[0:1] and pieces[0] in ROW_NAMES and len(pieces) > 1:
+        rows = filled_rows(typed, pieces[0])
+        number = int(pieces[1])
+        if number < len(rows):
+            pieces[1] = str(rows[number])
+    if pieces == ["arc", "greater"]:
+        return "greater"
+    known = [field.id for field in all_fields(typed)]
+    while pieces:
+        name = "-".join(pieces)
+        for field in (known_id for known_id in known if known_id == name or known_id.startswith(name + "-")):
+            return field
+        pieces.pop()
+    return None
+
+
+def unit_of(fields: Mapping[str, str]) -> str:
+    """Return the unit chosen, or the usual one."""
+    unit = fields.get("unit", "")
+    return unit if unit in MARKS else "ft-in"

@@ -1,0 +1,79 @@
+"""An outline tapped on the plan of the site: from points of the drawing to corners on the ground, as they are typed."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from bowstring.geometry.outlines import fault_of
+from bowstring.geometry.plane import Point
+from bowstring.job.obstacles import MOST_CORNERS, STOPS
+from bowstring.page.rows import MOST, filled_rows, outline_text
+from bowstring.page.unit import tape_of
+from bowstring.words import say
+
+LEAST_CORNERS = 3
+
+
+def drawn_obstacle(asked: Mapping[str, Any]) -> dict[str, Any]:
+    """Return the fields of an obstacle that was tapped on the plan.
+
+    ``{"fields": {id: text}, "stops": "tape" or "feet", "scale": text, "up": text, "points": [[x, y], ...]}``, points
+    in the drawing's units, ``scale`` and ``up`` as the plan's frame carries them (see ``siteplan``), gives ``{"fields":
+    {id: text}}``: the next free row's name, what it stops, and its outline to the tape's marks; or ``{"error": text}``.
+
+    Raises ``ValueError`` for what the page never sends.
+    """
+    stops, scale, up = str(asked["stops"]), float(asked["scale"]), str(asked["up"])
+    if stops not in STOPS or up not in ("1", "-1") or not (math.isfinite(scale) and scale > 0):
+        raise ValueError("no such plan")
+    points = [(float(x), float(y)) for x, y in asked["points"]]
+    if not all(math.isfinite(value) for point in points for value in point):
+        raise ValueError("points must be finite")
+    typed = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
+    tape = tape_of(typed)
+    corners = [Point(tape.round(x / scale), tape.round(y / (scale * int(up)))) for x, y in points]
+    corners = [corner for number, corner in enumerate(corners) if corner != corners[number - 1] or len(corners) == 1]
+    wrong = _wrong(corners)
+    row = _free_row(typed, stops)
+    if wrong is None and row is None:
+        wrong = say("siteplan.full", most=MOST["ground"])
+    if wrong is not None:
+        return {"error": wrong}
+    place = f"ground-{row}"
+    return {
+        "fields": {
+            f"{place}-name": typed.get(f"{place}-name") or _name(typed, stops),
+            f"{place}-stops": stops,
+            f"{place}-outline": outline_text([[tape.show(corner.x), tape.show(corner.y)] for corner in corners]),
+        }
+    }
+
+
+def _wrong(corners: Sequence[Point]) -> str | None:
+    """Return what is wrong with an outline, or ``None``: too few corners or too many, or sides that cross."""
+    if len(corners) < LEAST_CORNERS:
+        return say("siteplan.few")
+    if len(corners) > MOST_CORNERS:
+        return say("siteplan.many", most=MOST_CORNERS)
+    fault = fault_of(corners)
+    return say(f"siteplan.{fault}") if fault else None
+
+
+def _free_row(typed: Mapping[str, str], stops: str) -> int | None:
+    """Return the first row that has no outline yet and isn't said to stop something else, or ``None``."""
+    filled = filled_rows(typed, "ground")
+    for row in range(MOST["ground"]):
+        fits = typed.get(f"ground-{row}-stops", stops) == stops and f"ground-{row}-outline" not in typed
+        if row not in filled or fits:
+            return row
+    return None
+
+
+def _name(typed: Mapping[str, str], stops: str) -> str:
+    """Return a name that no other obstacle has."""
+    taken = {text.casefold() for name, text in typed.items() if name.startswith("ground-") and name.endswith("-name")}
+    plain = say(f"siteplan.name.{stops}")
+    names = [plain, *(f"{plain} {number}" for number in range(2, MOST["ground"] + 2))]
+    return next(name for name in names if name.casefold() not in taken)

@@ -1,0 +1,82 @@
+"""What becomes of bare numbers when the unit is changed under them: nothing is converted, so it is said."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from bowstring.errors import BadJob
+from bowstring.page.fields import Field, all_fields, unit_of
+from bowstring.page.form import label_of
+from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
+from bowstring.sheet.markup import marked
+from bowstring.units.lengths import read_length
+from bowstring.units.tape import Tape, make_tape
+from bowstring.words import say
+
+READ_AS: dict[str, dict[str, bool]] = {
+    "length": {},
+    "fine": {"bare": False},
+    "zero": {"zero": True},
+    "signed": {"signed": True, "zero": True},
+}
+"""How a field of each kind of length is read."""
+
+
+def read_field(field: Field, text: str, unit: str) -> float:
+    """Return what was typed in a field for a length, in metres, bare numbers in ``unit``; raises ``BadJob``."""
+    return read_length(text, unit, field.place, **READ_AS[field.kind]).metres
+
+
+def tape_of(fields: Mapping[str, str]) -> Tape:
+    """Return the tape that is chosen, or the unit's usual one where its mark can't be used."""
+    try:
+        return make_tape(unit_of(fields), fields.get("mark", "").strip() or None)
+    except BadJob:
+        return make_tape(unit_of(fields), None)
+
+
+def is_length(field: Field) -> bool:
+    """Tell whether lengths are typed in a field."""
+    return field.kind in READ_AS or field.kind in LENGTH_ROWS
+
+
+def shown_field(field: Field, text: str, unit: str, tape: Tape) -> str:
+    """Return what was typed for lengths as ``tape`` shows it, bare numbers in ``unit``; raises ``BadJob``."""
+    if field.kind in LENGTH_ROWS:
+        return shown_in(tape, lengths_in(field.kind, text, unit, field.place))
+    return tape.both(read_field(field, text, unit))
+
+
+def unit_note(fields: Mapping[str, str], before: object) -> str:
+    """Return as HTML which numbers mean something else than they did in the unit ``before``; empty when none does."""
+    unit, old = unit_of(fields), str(before)
+    rows = []
+    for field in all_fields(fields):
+        text = fields.get(field.id, "").strip()
+        if not text or not is_length(field):
+            continue
+        if _read(field, text, unit) == _read(field, text, old):
+            continue
+        shown, was = (_shown(field, text, one) for one in (unit, old))
+        words = say("page.unit_row", label=label_of(field.id, fields), typed=text, now=shown, then=was)
+        rows.append(f"<li>{marked(words)}</li>")
+    if not rows:
+        return ""
+    head = marked(say("page.unit_changed", unit=say(f"form.unit.{unit}"), before=say(f"form.unit.{old}")))
+    return f'<div class="banner stop"><p>{head}</p><ul>{"".join(rows)}</ul></div>'
+
+
+def _read(field: Field, text: str, unit: str) -> object:
+    try:
+        if field.kind in LENGTH_ROWS:
+            return lengths_in(field.kind, text, unit, field.place)
+        return read_field(field, text, unit)
+    except BadJob:
+        return None
+
+
+def _shown(field: Field, text: str, unit: str) -> str:
+    try:
+        return shown_field(field, text, unit, make_tape(unit, None))
+    except BadJob:
+        return say("page.unit_unread")

@@ -1,0 +1,1 @@
+"""A layout in sentences and shown numbers: the answer and its parts."""

@@ -1,0 +1,115 @@
+"""How true the stakes will be, told: each stake's scatter, all at once, and the shifts that can be taken out."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from math import degrees
+
+from bowstring.analysis.accuracy import ELLIPSE_95, StakeSpread
+from bowstring.analysis.biases import Bias, biases
+from bowstring.analysis.error_model import ErrorModel
+from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
+from bowstring.layout.comparison import Row
+from bowstring.layout.layout import Layout
+from bowstring.report.numbers import percent
+from bowstring.units.angles import show_dms
+from bowstring.words import say
+
+
+def report_accuracy(layout: Layout, row: Row) -> dict[str, object]:
+    """Return the answer's ``accuracy``: the model, the worst stake, all stakes at once, and the known shifts."""
+    tape, tolerance = layout.job.tape, layout.job.tolerance
+    accuracy, errors = row.accuracy, row.errors
+    assert accuracy is not None and errors is not None and row.recipe is not None
+    chance = None if tolerance is None else accuracy.together.chance(tolerance)
+    site = layout.job.site
+    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
+    found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across), blade)
+    lines = [say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95))]
+    if len(layout.stakes) > 3:
+        lines.append(say("accuracy.all", count=len(layout.stakes) - 2, miss=tape.show_cost(accuracy.all_95)))
+    if chance is not None and tolerance is not None:
+        key = "accuracy.chance" if chance >= EVEN else "accuracy.chance_poor"
+        lines.append(say(key, tolerance=tape.show_small(tolerance), chance=percent_of(chance)))
+    if not accuracy.reliable:
+        lines.append(say("accuracy.unreliable"))
+    return {
+        "miss_95": accuracy.miss_95,
+        "all_95": accuracy.all_95,
+        "at": accuracy.worst.name,
+        "chance": chance,
+        "reliable": accuracy.reliable,
+        "errors": _errors(errors),
+        "model": _model(layout, errors),
+        "lines": lines,
+        # What shows as nothing needs nobody's care.
+        "biases": [_bias(layout, bias) for bias in found if abs(bias.worst) >= tape.mark / 64],
+    }
+
+
+EVEN = 0.5
+
+
+def percent_of(chance: float) -> str:
+    """Return a chance in words' numbers: whole percents, without claiming certainty."""
+    if chance > 0.995:
+        return say("accuracy.over", percent="99 %")
+    return say("accuracy.under", percent="1 %") if chance < 0.005 else percent(round(chance, 2))
+
+
+def _errors(errors: ErrorModel) -> dict[str, float]:
+    return {
+        "read": errors.read,
+        "scale": errors.scale,
+        "stake": errors.stake,
+        "line": errors.line,
+        "angle": degrees(errors.angle),
+    }
+
+
+def _model(layout: Layout, errors: ErrorModel) -> list[dict[str, str]]:
+    """Return the model's rows: what it is, how large, and whether the job says so itself."""
+    tape, given = layout.job.tape, layout.job.site.errors
+    shown = {
+        "read": tape.show_cost(errors.read),
+        "scale": say("accuracy.scale_shown", part=f"{errors.scale * 1e6:.0f}", on=tape.show(100 * layout_unit(layout)),
+                     size=tape.show_cost(errors.scale * 100 * layout_unit(layout))),
+        "stake": tape.show_cost(errors.stake),
+        "line": tape.show_cost(errors.line),
+        "angle": show_dms(degrees(errors.angle)),
+    }  # fmt: skip
+    turns = any(step.angles for step in layout.recipe.steps)
+    return [
+        {"name": name, "label": say(f"accuracy.error_{name}"), "shown": text,
+         "from": say("accuracy.given" if name in given else "accuracy.usual")}
+        for name, text in shown.items() if turns or name != "angle"
+    ]  # fmt: skip
+
+
+def layout_unit(layout: Layout) -> float:
+    """Return a foot or a metre, as the job's tape reads."""
+    return 0.3048 if layout.job.tape.feet else 1.0
+
+
+def _bias(layout: Layout, bias: Bias) -> dict[str, object]:
+    tape = layout.job.tape
+    shown = tape.show_cost(bias.worst)
+    return {
+        "kind": bias.kind,
+        "worst_miss": bias.worst,
+        "at": bias.at,
+        "shown": tape.show_small(bias.worst),
+        "text": say(f"bias.{bias.kind}", miss=shown, at=bias.at),
+    }
+
+
+def stake_figures(layout: Layout, stake: StakeSpread) -> Mapping[str, object]:
+    """Return what an answer's stake tells of its scatter: standard deviations in metres, and its ellipse at 95 %."""
+    tape = layout.job.tape
+    return {
+        "sigma_across": stake.across,
+        "sigma_along": stake.along,
+        "sigma_across_shown": tape.show_cost(stake.across),
+        "sigma_along_shown": tape.show_cost(stake.along),
+        "ellipse": {"long": ELLIPSE_95 * stake.long, "short": ELLIPSE_95 * stake.short, "turned": stake.turned},
+    }

@@ -1,0 +1,149 @@
+"""All methods side by side, and which one to take, told."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bowstring.analysis.reach import Blocked
+from bowstring.layout.comparison import Advice, Change, Row
+from bowstring.layout.layout import Layout
+from bowstring.methods.catalogue import Method
+from bowstring.words import say
+
+TOLD_BLOCKS = 3
+"""How many of the things in the way a sentence names."""
+
+
+def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[dict[str, object]]:
+    """Return the answer's ``methods``: one row a method; ``all_95`` of others than the job's own when ``whole``."""
+    return [_row(layout, row, whole or row.method is layout.method) for row in rows]
+
+
+def _row(layout: Layout, row: Row, whole: bool) -> dict[str, object]:
+    tape, accuracy, there = layout.job.tape, row.accuracy, row.none is None
+    why = why_not(layout, row)
+    return {
+        "method": row.method.name,
+        "name": name_of(row.method, row.halve_first),
+        "everyday": row.method.everyday,
+        "possible": row.possible,
+        "why_not": why,
+        "stakes": row.stakes if there else None,
+        "measurements": row.measurements if there else None,
+        "longest_pull": row.longest_pull if there else None,
+        "longest_pull_shown": tape.show(row.longest_pull) if there else None,
+        "miss_95": accuracy.miss_95 if accuracy else None,
+        "miss_95_shown": tape.show_cost(accuracy.miss_95) if accuracy else None,
+        "all_95": accuracy.all_95 if accuracy and whole else None,
+        "all_95_shown": tape.show_cost(accuracy.all_95) if accuracy and whole else None,
+        "shift": row.shift if there else None,
+        "shift_shown": tape.show_cost(row.shift) if there else None,
+        "expected": row.expected if there else None,
+        "expected_shown": tape.show_cost(row.expected) if there else None,
+        "reliable": accuracy.reliable if accuracy else None,
+        "hands": row.method.hands,
+        "behind": row.behind if there else None,
+        "behind_shown": tape.show(row.behind) if there else None,
+        "blocks": [report_block(layout, block) for block in row.blocks],
+    }
+
+
+def name_of(method: Method, halve_first: int) -> str:
+    """Return a method's name in words, a mix of two told as such."""
+    if halve_first:
+        return say("method.mixed_once" if halve_first == 1 else "method.mixed", times=halve_first)
+    return say(f"method.name.{method.name}")
+
+
+def why_not(layout: Layout, row: Row) -> str | None:
+    """Return why a method can't be done here, or ``None``."""
+    if row.none:
+        return say(f"method.{row.none}.wrong")
+    if row.blocks:
+        texts = list(dict.fromkeys(block_text(layout, block) for block in row.blocks))
+        return " ".join(texts[:TOLD_BLOCKS])
+    if row.few_hands:
+        return say("method.few_hands", hands=row.method.hands)
+    return None
+
+
+def block_text(layout: Layout, block: Blocked) -> str:
+    """Return what one thing in the way stops."""
+    tape, site = layout.job.tape, layout.job.site
+    there = {"tape": site.tape_length, **site.room}.get(block.kind, 0.0)
+    return say(
+        f"block.{block.kind}",
+        start=place_name(block.start),
+        end=place_name(block.end),
+        what=block.what,
+        size=tape.show(block.size),
+        there=tape.show(there),
+    )
+
+
+def place_name(mark: str) -> str:
+    """Return a mark's name in a sentence: those that only the construction has are told by their stake."""
+    for part in ("mid", "foot", "tan", "ahead"):
+        if mark.startswith(part + " "):
+            return say(f"place.{part}", stake=mark.removeprefix(part + " "))
+    return mark
+
+
+def report_block(layout: Layout, block: Blocked) -> dict[str, object]:
+    """Return one thing in the way as the answer has it."""
+    return {
+        "kind": block.kind,
+        "step": block.step,
+        "from": block.start,
+        "to": block.end,
+        "what": block.what,
+        "text": block_text(layout, block),
+    }
+
+
+def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> dict[str, object]:
+    """Return the answer's ``advice``: the method to take, and one sentence with its reasons."""
+    row = advice.row
+    changes = [{"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
+                "halve_first": change.halve_first, "text": _change(layout, change)}
+               for change in advice.changes]  # fmt: skip
+    if row is None:
+        texts = [str(change["text"]) for change in changes]
+        text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
+        return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
+    tape, tolerance = layout.job.tape, layout.job.tolerance
+    key = "advice.miss" if tolerance is None else "advice.miss_holds" if advice.holds else "advice.miss_over"
+    text = say(
+        "advice.take",
+        method=name_of(row.method, row.halve_first),
+        reason=say(f"advice.{advice.reason}", count=row.measurements, good=advice.rivals + 1),
+        miss=say(
+            key,
+            miss=tape.show_cost(row.expected),
+            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
+        ),
+        blocked=_blocked(layout, rows, row),
+    )
+    return {
+        "method": row.method.name,
+        "halve_first": row.halve_first,
+        "text": text,
+        "holds": advice.holds,
+        "changes": [],
+    }
+
+
+def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:
+    """Why everyday methods that take fewer readings are not it: the first one that is blocked."""
+    for row in rows:
+        if row.method.everyday and row.none is None and row.measurements < taken.measurements and not row.possible:
+            return " " + say("advice.instead", method=name_of(row.method, row.halve_first), why=why_not(layout, row))
+    return ""
+
+
+def _change(layout: Layout, change: Change) -> str:
+    tape = layout.job.tape
+    size = f"{change.size:.0f}" if change.kind == "hands" else tape.show(change.size)
+    kind = f"room_{change.what}" if change.kind == "room" else change.kind
+    method = name_of(change.method, change.halve_first)
+    return say(f"advice.change_{kind}", size=size, what=change.what, method=method)

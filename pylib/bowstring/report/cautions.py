@@ -1,0 +1,189 @@
+"""Cautions: everything about a job that somebody should know before a stake is driven."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.geometry.arc import HALF_TURN_COSINE
+from bowstring.geometry.plane import distance
+from bowstring.layout.comparison import Row
+from bowstring.layout.layout import FEW_MARKS, Layout
+from bowstring.report.caution import Caution, caution
+from bowstring.report.givens import doubts_of_givens, sharpness
+from bowstring.report.method import cautions_of_method
+from bowstring.units.angles import show_dms
+from bowstring.words import say
+
+LIKELY = {"board": (0.003, 0.1), "hub": (0.15, 30.0)}
+"""Metres between which a form board's thickness and a hub line's distance lie (common practice, no source)."""
+
+LIKELY_TOLERANCE = 0.05
+"""Metres: nobody sets forms to a coarser tolerance (common practice, no source)."""
+
+OUT_OF_HAND = 1.05
+"""A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
+
+
+def report_cautions(layout: Layout, own: Row) -> list[str]:
+    """Return the cautions of a layout, gravest first."""
+    return [caution.text for caution in _all(layout, own)]
+
+
+def report_stops(layout: Layout, own: Row) -> list[str]:
+    """Return those cautions for which nobody should build from the sheet before something is settled."""
+    return [caution.text for caution in _all(layout, own) if caution.stops]
+
+
+def _all(layout: Layout, own: Row) -> list[Caution]:
+    return [
+        *_hand(layout),
+        *_ground(layout),
+        *doubts_of_givens(layout),
+        *_line(layout),
+        *cautions_of_method(layout, own),
+        *_ends(layout),
+        *_sizes(layout),
+        *_got(layout),
+        *sharpness(layout),
+        *_marks(layout),
+        *_site(layout),
+    ]
+
+
+def _ground(layout: Layout) -> Iterator[Caution]:
+    ground, tape = layout.ground, layout.job.tape
+    if ground is None:
+        return
+    values = {
+        "found": tape.show(ground.found),
+        "drawn": tape.show(layout.settled.arc.chord),
+        "apart": tape.show_small(ground.apart),
+        "difference": tape.show_small(ground.found - layout.settled.arc.chord),
+    }
+    if ground.agrees:
+        yield caution("fit.agrees", **values)
+    if ground.reason:
+        yield caution(f"fit.{ground.reason}", **values)
+    if ground.taken and not ground.taken.buildable:
+        kink = say("fit.kink", degrees=f"{ground.taken.kink:+.2f}", off=tape.show_small(ground.taken.kink_in_ten))
+        yield caution("fit.do_not_build", kink=kink, **values)
+    elif ground.taken:
+        yield caution("fit.taken", hold=say(f"fit.hold_{ground.taken.hold}"), **values)
+    for slip in () if ground.taken else ground.slips:  # once it's surely the chord, it's no slip
+        yield caution("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
+
+
+def _hand(layout: Layout) -> Iterator[Caution]:
+    if layout.hand_from_points:
+        key = "caution.points_hand"
+        if layout.job.side and layout.job.side != layout.hand_from_points:
+            key = "caution.points_other_hand"
+        yield caution(key, points=say(f"hand.{layout.hand_from_points}"), side=say(f"hand.{layout.side}"))
+
+
+def _line(layout: Layout) -> Iterator[Caution]:
+    if not layout.job.side and not layout.hand_from_points:
+        yield caution("caution.hand_unsaid", side=say(f"hand.{layout.side}"))
+    drawn_to, board = layout.job.drawn_to, layout.job.driven == "board"
+    if drawn_to == "unsure":
+        yield caution("caution.line_unsure")
+    elif drawn_to is None:
+        yield caution("caution.line_unsaid_board" if board else "caution.line_unsaid")
+    elif board and drawn_to == "back":
+        yield caution("caution.board_on_back")
+    elif board and drawn_to == "centre":
+        # No board stands on a centre line: the offset has to hold the way to the face too, and no board is that thick.
+        thick = abs(layout.job.outward) <= LIKELY["board"][1]
+        shown = layout.job.tape.both(abs(layout.job.outward))
+        yield caution("caution.board_on_centre" if thick else "caution.board_from_centre", shown=shown)
+
+
+def _got(layout: Layout) -> Iterator[Caution]:
+    tape = layout.job.tape
+    for stake in layout.job.got:
+        step = next(step for step in layout.recipe.steps if step.stake == stake)
+        wanted, stands = step.sagitta or 0.0, step.measures[1].length
+        values = {
+            "stake": stake,
+            "miss": tape.show_small(layout.misses.by_stake[stake]),
+            "wanted": tape.show(wanted),
+            "stands": tape.show(stands),
+        }
+        far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
+        yield caution("caution.got_far" if far else "caution.got", **values)
+        aside = _aside(layout, stake)
+        if aside and abs(aside) > tape.mark:
+            nearer = step.names["end"] if aside > 0 else step.names["start"]
+            yield caution("caution.got_aside", stake=stake, aside=tape.show_small(abs(aside)), end=nearer)
+        tolerance = layout.job.tolerance
+        if tolerance is not None and abs(layout.misses.by_stake[stake]) > tolerance:
+            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), miss=values["miss"])
+
+
+def _aside(layout: Layout, stake: str) -> float | None:
+    """How far in metres, toward its string's far end, a stake that was got stands from the middle's square line.
+
+    By the two half chords a, b over a string c: (a² - b²)/(2c). ``None`` where only its sagitta was got.
+    """
+    halves = layout.job.got[stake].half_chords
+    if halves is None:
+        return None
+    step = next(step for step in layout.recipe.steps if step.stake == stake)
+    string = distance(layout.marks[step.names["start"]], layout.marks[step.names["end"]])
+    return (halves[0] - halves[1]) * (halves[0] + halves[1]) / (2 * string)
+
+
+def _ends(layout: Layout) -> Iterator[Caution]:
+    """Ends that could be taken for one another: swapped, they put the curve on the other hand."""
+    landmarks = [landmark.casefold() for landmark in layout.job.ends.values() if landmark]
+    if len(landmarks) == 2 and landmarks[0] == landmarks[1]:
+        yield caution("caution.same_landmark")
+    for end, ties in layout.job.ties.items():
+        if len({tie.to.casefold() for tie in ties}) < len(ties):
+            yield caution("caution.same_tie", end=end)
+
+
+def _sizes(layout: Layout) -> Iterator[Caution]:
+    """Sizes that no board, hub or tolerance has: most likely a number in another unit than was meant."""
+    job = layout.job
+    low, high = LIKELY.get(job.driven or "", (0.0, float("inf")))
+    if job.driven == "board" and job.drawn_to == "centre":
+        high = float("inf")  # told with the line
+    if job.outward and not low <= abs(job.outward) <= high:
+        yield caution(f"caution.unlikely_{job.driven}", shown=job.tape.both(abs(job.outward)))
+    if job.tolerance is not None and job.tolerance > LIKELY_TOLERANCE:
+        yield caution("caution.unlikely_tolerance", shown=job.tape.both(job.tolerance))
+
+
+def _marks(layout: Layout) -> Iterator[Caution]:
+    tape, staked = layout.job.tape, layout.staked
+    if staked.sagitta < tape.mark:
+        yield caution("caution.straight", sagitta=tape.show_small(staked.sagitta), mark=tape.show_mark())
+    small = next(
+        (
+            level
+            for level in range(2, layout.levels + 1)
+            if staked.part(2 ** (level - 1)).sagitta < FEW_MARKS * tape.mark
+        ),
+        None,
+    )
+    if small:
+        yield caution(
+            "caution.small_sagitta",
+            level=small,
+            sagitta=tape.show_small(staked.part(2 ** (small - 1)).sagitta),
+            few=FEW_MARKS,
+            mark=tape.show_mark(),
+        )
+    tolerance = layout.job.tolerance
+    if tolerance is not None and tolerance < tape.mark:
+        yield caution("caution.tolerance_under_mark", tolerance=tape.show_small(tolerance), mark=tape.show_mark())
+    if layout.method.stand != "halves":
+        return
+    if layout.levels == 1 and "P" not in layout.marks:
+        yield caution("caution.one_level")
+
+
+def _site(layout: Layout) -> Iterator[Caution]:
+    if layout.drawn.cosine < -HALF_TURN_COSINE:
+        yield caution("caution.over_half", angle=show_dms(layout.drawn.central_angle))

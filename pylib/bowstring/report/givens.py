@@ -1,0 +1,129 @@
+"""The givens beside the arc: which agree, which are doubtful, and which the arc hangs on too finely."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.givens import ANGLES, Given, better_measurement, nudged, odd_one_out, points_change
+from bowstring.layout.layout import Layout
+from bowstring.report.caution import Caution, caution
+from bowstring.report.numbers import percent
+from bowstring.units.angles import both_angles, show_dms
+from bowstring.words import say
+
+SENSITIVE = 0.01
+"""Part of the radius: a tape mark that moves it by more is told."""
+
+
+def report_given(layout: Layout) -> list[dict[str, object]]:
+    """Return the answer's ``given``: every given beside what the arc has, when there were more than two."""
+    givens = layout.job.givens
+    if len(givens) <= 2:
+        return []
+    rows = []
+    for given in givens:
+        computed = given.computed(layout.settled.arc)
+        rows.append(
+            {
+                "field": given.field,
+                "value": given.value,
+                "computed": computed,
+                "difference": None if computed is None else given.value - computed,
+                "agrees": _agrees(given, layout),
+                "value_shown": _show(given.field, given.value, layout),
+                "computed_shown": None if computed is None else _show(given.field, computed, layout),
+                "used": given in layout.settled.pair,
+            }
+        )
+    return rows
+
+
+def _agrees(given: Given, layout: Layout, arc: Arc | None = None) -> bool:
+    computed = given.computed(arc or layout.settled.arc)
+    if computed is None:
+        return False
+    close = given.last_digit if given.field in ANGLES else max(given.last_digit, layout.job.tape.mark)
+    return abs(given.value - computed) <= close * (1 + 1e-9)
+
+
+def _show(field: str, value: float, layout: Layout) -> str:
+    return both_angles(value) if field in ANGLES else layout.job.tape.both(value)
+
+
+def doubts_of_givens(layout: Layout) -> Iterator[Caution]:
+    """Yield what is doubtful about the givens: one that is odd, those that disagree, a second arc, a road's angle."""
+    tape, settled = layout.job.tape, layout.settled
+    off = [given for given in layout.job.givens if len(layout.job.givens) > 2 and not _agrees(given, layout)]
+    odd = odd_one_out(list(layout.job.givens), lambda given, arc: _agrees(given, layout, arc)) if off else None
+    if odd:
+        others = odd.given.computed(odd.arc)
+        yield caution(
+            "caution.odd_one",
+            field=say(f"measure.{odd.given.field}"),
+            value=_show(odd.given.field, odd.given.value, layout),
+            others=say("sheet.none") if others is None else _show(odd.given.field, others, layout),
+        )
+    for given in off:
+        computed = given.computed(settled.arc)
+        yield caution(
+            "caution.disagrees" if computed is not None else "caution.disagrees_none",
+            field=say(f"measure.{given.field}"),
+            value=_show(given.field, given.value, layout),
+            computed="" if computed is None else _show(given.field, computed, layout),
+            pair=say(
+                "and",
+                first=say(f"measure.{settled.pair[0].field}"),
+                second=say(f"measure.{settled.pair[1].field}"),
+            ),
+        )
+    if settled.other:
+        yield caution(
+            "caution.two_arcs",
+            angle=show_dms(settled.arc.central_angle),
+            radius=tape.both(settled.arc.radius),
+            other_angle=show_dms(settled.other.central_angle),
+            other_radius=tape.both(settled.other.radius),
+            sagitta=tape.show(settled.arc.sagitta),
+            other_sagitta=tape.show(settled.other.sagitta),
+        )
+    if any(given.field == "degree" for given in layout.job.givens):
+        yield caution("caution.degree", radius=tape.both(settled.arc.radius))
+
+
+def sharpness(layout: Layout) -> Iterator[Caution]:
+    """Yield the givens of which one tape mark moves the radius too far, and what would be better measured."""
+    tape = layout.job.tape
+    for given, change in nudged(layout.settled, tape.mark):
+        if change <= SENSITIVE:
+            continue
+        better = better_measurement(layout.settled, given, tape.mark)
+        advice = say("caution.no_better")
+        if better:
+            value = layout.settled.arc.measures()[better[0]]
+            assert value is not None
+            advice = say(
+                "caution.better",
+                field=say(f"measure.{better[0]}"),
+                value=tape.show(value),
+                change=percent(better[1]),
+            )
+        yield caution(
+            "caution.sensitive" if change < 1 else "caution.sensitive_all",
+            field=say(f"measure.{given.field}"),
+            mark=tape.show_mark(),
+            change=percent(change),
+            better=advice,
+        )
+
+    if layout.job.points:
+        change = points_change(layout.job.points, tape.mark)
+        if change > SENSITIVE:
+            key = "caution.sensitive" if change < 1 else "caution.sensitive_all"
+            yield caution(
+                key,
+                field=say("measure.points"),
+                mark=tape.show_mark(),
+                change=percent(change),
+                better=say("caution.better_points"),
+            )

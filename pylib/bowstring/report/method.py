@@ -1,0 +1,34 @@
+"""Cautions of the method that was asked for: what is in its way, and what it can't keep."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.layout.comparison import Row
+from bowstring.layout.layout import Layout
+from bowstring.report.advice import why_not
+from bowstring.report.caution import Caution, caution
+from bowstring.words import say
+
+
+def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
+    """Yield what keeps this method from being staked here, and what its numbers cost."""
+    tape, tolerance = layout.job.tape, layout.job.tolerance
+    method = say(f"method.name.{own.method.name}")
+    if own.blocks:
+        yield caution("caution.method_blocked", method=method, why=why_not(layout, own))
+    if own.few_hands:
+        yield caution("caution.method_hands", method=method, hands=own.method.hands, there=layout.job.site.hands)
+    # Sagittae of less than a few marks are told by themselves, and what they do stays small.
+    if own.accuracy is not None and not own.accuracy.reliable and own.method.stand != "halves":
+        yield caution("caution.method_unreliable", method=method)
+    if own.method.name == "rule" and layout.misses.worst:
+        worst = abs(layout.misses.worst)
+        key = "caution.rule_over" if tolerance is not None and worst > tolerance else "caution.rule"
+        yield caution(key, worst=tape.show_small(worst), at=layout.misses.at,
+                      tolerance=tape.show_small(tolerance) if tolerance is not None else "")  # fmt: skip
+    site = layout.job.site
+    if site.along or site.across:
+        yield caution("caution.slope_numbers")
+    if own.longest_pull and layout.staked.chord > site.tape_length:
+        yield caution("caution.chord_over_tape", chord=tape.show(layout.staked.chord), tape=tape.show(site.tape_length))

@@ -1,0 +1,44 @@
+"""Notes: what a crew should know besides, and the cautions that stand above every sheet."""
+
+from __future__ import annotations
+
+from bowstring.layout.layout import Layout
+from bowstring.words import say
+
+
+def report_top() -> list[str]:
+    """Return the fixed cautions that stand above every sheet."""
+    return [say("top.authority"), say("top.services"), say("top.stakes")]
+
+
+def report_notes(layout: Layout) -> list[str]:
+    """Return the notes of a layout."""
+    job, tape = layout.job, layout.job.tape
+    notes = []
+    if len(layout.settled.pair) == 2:
+        first, second = layout.settled.pair
+        pair = say("and", first=say(f"measure.{first.field}"), second=say(f"measure.{second.field}"))
+        notes.append(say("note.settled", pair=pair))
+    else:
+        notes.append(say("note.settled_points"))
+    if layout.ground and layout.ground.taken:
+        notes.append(say("note.resolved", hold=say(f"fit.hold_{layout.ground.taken.hold}")))
+    if job.levels is not None and job.spacing is not None:
+        notes.append(say("note.levels_win", levels=layout.levels))
+    if not any(job.ends.values()):
+        notes.append(say("note.landmarks"))
+    if not job.ties:
+        notes.append(say("note.ties"))
+    if job.outward:
+        notes.append(
+            say(
+                "note.offset",
+                chord=tape.show_small(layout.staked.chord - layout.drawn.chord),
+                sagitta=tape.show_small(layout.staked.sagitta - layout.drawn.sagitta),
+            )
+        )
+    if job.tolerance is None:
+        notes.append(say("note.tolerance"))
+    if layout.method.stand == "halves":
+        notes.append(say("note.square"))
+    return [*notes, say("note.spring")]

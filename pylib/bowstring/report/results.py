@@ -1,0 +1,233 @@
+"""The rule of thumb, the rounding, the checks, the gap between stakes and the story stick, told."""
+
+from __future__ import annotations
+
+from bowstring.analysis.rule import SEMICIRCLE, alternate_reading, good_up_to
+from bowstring.layout.layout import Layout
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+
+def report_rule(layout: Layout) -> dict[str, object]:
+    """Return the answer's ``rule``: what the quarter rule would cost, stake by stake, and what shows it."""
+    tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
+    holds = None if tolerance is None else abs(rule.worst) <= tolerance
+    alternate = alternate_reading(layout.staked, layout.halved, layout.rule_at)
+    told: dict[str, object] = {
+        "worst_miss": rule.worst,
+        "at": rule.at,
+        "holds": holds,
+        "shown": tape.show_small(rule.worst),
+        "stakes": [
+            {"name": name, "miss": miss, "shown": tape.show_small(miss)} for name, miss in rule.by_stake.items()
+        ],
+        "alternate": None,
+        "good_up_to": None,
+    }
+    lines = []
+    if alternate:
+        told["alternate"] = {"true": alternate.true, "in_rule": alternate.in_rule, "at": alternate.at}
+        lines.append(
+            say(
+                "rule.alternate",
+                true=tape.show(alternate.true),
+                wrong=tape.show(alternate.in_rule),
+                at=alternate.at,
+                apart=tape.show_small(abs(alternate.in_rule - alternate.true)),
+            )
+        )
+    if tolerance is not None:
+        ratio = good_up_to(layout.staked.chord, layout.levels, tolerance)
+        told["good_up_to"] = ratio
+        here = layout.staked.sagitta / layout.staked.chord
+        key = "rule.good_always" if ratio >= SEMICIRCLE else "rule.good_up_to"
+        lines.append(
+            say(
+                key,
+                ratio=f"{ratio:.3f}",
+                rise=tape.show(ratio * layout.staked.chord),
+                chord=tape.show(layout.staked.chord),
+                here=f"{here:.3f}",
+                tolerance=tape.show_small(tolerance),
+            )
+        )
+    if layout.job.got:
+        lines.append(say("rule.planned"))
+    if layout.levels == 1 or rule.worst == 0:
+        told["text"] = say("rule.one_level")
+    else:
+        key = "rule.no_tolerance" if holds is None else "rule.holds" if holds else "rule.fails"
+        told["text"] = say(
+            key,
+            worst=tape.show_small(abs(rule.worst)),
+            at=rule.at,
+            where=say("rule.inside" if rule.worst < 0 else "rule.outside"),
+            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
+        )
+    told["lines"] = lines
+    return told
+
+
+def report_rounding(layout: Layout) -> dict[str, object]:
+    """Return the answer's ``rounding``: where the stakes stand when the shown numbers are held exactly."""
+    tape, tolerance, rounding = layout.job.tape, layout.job.tolerance, layout.rounding
+    finer = tape.finer()
+    eats = tolerance is not None and abs(rounding.worst) > tolerance / 2
+    key = "rounding.eats" if eats and finer else "rounding.eats_all" if eats else "rounding.fine"
+    return {
+        "worst_miss": rounding.worst,
+        "at": rounding.at,
+        "shown": tape.show_small(rounding.worst),
+        "stakes": [{"name": name, "miss": miss} for name, miss in rounding.by_stake.items()],
+        "eats_half": eats,
+        "text": say(
+            key,
+            worst=tape.show_small(abs(rounding.worst)),
+            at=rounding.at,
+            mark=tape.show_mark(),
+            finer=finer.show_mark() if finer else "",
+            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
+        ),
+    }
+
+
+def report_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, object]]:
+    """Return the answer's ``checks``; a blind one is marked and is not for a sheet."""
+    tape, tolerance = layout.job.tape, layout.job.tolerance
+    rows = []
+    for check in layout.checks:
+        allowed = None if tolerance is None else tolerance * check.per_tolerance
+        if check.distance not in shown:
+            shown[check.distance] = tape.show(check.distance)
+        along = None if check.along is None else tape.show(check.along)
+        pair = check.start.removeprefix("mid ").replace("-", say("check.to"))
+        values = {
+            "start": check.start,
+            "end": check.end,
+            "shown": shown[check.distance],
+            "along": along,
+            "start_pair": pair,
+        }
+        rows.append(
+            {
+                "from": check.start,
+                "to": check.end,
+                "distance": check.distance,
+                "shown": shown[check.distance],
+                "allowed": allowed,
+                "allowed_shown": None if allowed is None else _allowed(tape, allowed),
+                "blind": allowed is not None and allowed < tape.mark,
+                "kind": check.kind,
+                "level": check.level,
+                "along": check.along,
+                "along_shown": along,
+                "text": say(f"check.{check.kind}", **values),
+            }
+        )
+    return rows
+
+
+def _allowed(tape: Tape, allowed: float) -> str:
+    """Return how far a check may be out; on a tape of fractions beside the mark that it comes nearest to."""
+    if tape.unit != "ft-in" or allowed < tape.mark:
+        return tape.show_small(allowed)
+    return say("check.allowed", exact=tape.show_small(allowed), mark=tape.show(allowed))
+
+
+def report_gap(layout: Layout) -> dict[str, object]:
+    """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
+    tape = layout.job.tape
+    gap = layout.widest_gap
+    equal = layout.method.stand == "halves" and not layout.job.got
+    rise = layout.staked.part(2**layout.levels).sagitta if equal else layout.staked.rise_over(gap)
+    shown, rise_shown = tape.show(gap), tape.show_small(rise)
+    alike = equal or (layout.method.stand == "equal" and layout.job.site.first_gap is None)
+    return {
+        "straight": gap,
+        "shown": shown,
+        "rise": rise,
+        "rise_shown": rise_shown,
+        "text": say("gap.left" if alike else "gap.left_got", gap=shown, rise=rise_shown),
+    }
+
+
+def report_stick(layout: Layout) -> dict[str, object]:
+    """Return the story stick: every sagitta as a mark at its distance from one and the same end, shortest first.
+
+    One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
+    """
+    marks = _halving_marks(layout) if layout.method.stand == "halves" else _offset_marks(layout)
+    marks.sort()
+    rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
+    return {"length": marks[-1][0] if marks else 0.0, "marks": rows}
+
+
+OFFSETS = ("ordinates", "tangent", "produced")
+"""The methods whose last reading at a stake is short enough for a stick: the offset, the deflection distance."""
+
+
+def _offset_marks(layout: Layout) -> list[tuple[float, str, str]]:
+    """One mark for all stakes whose offset reads alike; none for methods that set no offset."""
+    alike: dict[str, tuple[float, list[str]]] = {}
+    for step in layout.recipe.steps:
+        if step.stake and layout.method.name in OFFSETS:
+            length = step.measures[-1].length
+            alike.setdefault(layout.job.tape.show(length), (length, []))[1].append(step.stake)
+    return [(length, ", ".join(stakes), shown) for shown, (length, stakes) in alike.items()]
+
+
+def _halving_marks(layout: Layout) -> list[tuple[float, str, str]]:
+    tape = layout.job.tape
+    marks: list[tuple[float, str, str]] = []
+    for level in range(layout.levels, 0, -1):
+        readings: dict[str, tuple[float, list[str]]] = {}
+        for step in layout.recipe.steps:
+            # A stake that is set the other way has no place on a stick that is held one way.
+            if step.level == level and step.stake and (step.sagitta or 0.0) >= 0:
+                length = step.measures[1].length
+                readings.setdefault(tape.show(length), (length, []))[1].append(step.stake)
+        for shown, (length, stakes) in readings.items():
+            names = _names(stakes) if len(readings) == 1 else ", ".join(stakes)
+            label = say("stick.level", level=level, stakes=names)
+            marks.append((length, label, shown))
+    return marks
+
+
+def _names(stakes: list[str]) -> str:
+    return stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+
+
+def report_fit(layout: Layout) -> dict[str, object] | None:
+    """Return the answer's ``fit``: what the found chord makes of the drawn arc, for each thing that could be held."""
+    ground, tape = layout.ground, layout.job.tape
+    if ground is None:
+        return None
+    options = []
+    for option in ground.options:
+        arc = option.arc
+        options.append(
+            {
+                "hold": option.hold,
+                "label": say(f"fit.hold_{option.hold}"),
+                "radius": arc.radius if arc else None,
+                "sagitta": arc.sagitta if arc else None,
+                "arc_length": arc.arc_length if arc else None,
+                "radius_shown": tape.show(arc.radius) if arc else None,
+                "sagitta_shown": tape.show(arc.sagitta) if arc else None,
+                "arc_length_shown": tape.show(arc.arc_length) if arc else None,
+                "kink": option.kink,
+                "kink_shown": say("fit.kink", degrees=f"{option.kink:+.2f}", off=tape.show_small(option.kink_in_ten)),
+                "buildable": option.buildable,
+                "taken": ground.taken is option,
+            }
+        )
+    return {
+        "found": ground.found,
+        "found_shown": tape.show(ground.found),
+        "drawn_shown": tape.show(layout.settled.arc.chord),
+        "difference_shown": tape.show_small(ground.found - layout.settled.arc.chord),
+        "apart_shown": tape.show_small(ground.apart),
+        "slips": [say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)) for slip in ground.slips],
+        "options": options,
+        "reason": ground.reason,
+    }

@@ -1,0 +1,1 @@
+"""An answer as a document: its outline, and that as HTML, text and values."""

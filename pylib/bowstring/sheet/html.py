@@ -1,0 +1,164 @@
+"""The field sheet as HTML: the outline that the text sheet shows too, with its drawings."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from html import escape
+from typing import Any
+
+from bowstring.drawings.level import level_svg
+from bowstring.drawings.method import method_svg
+from bowstring.drawings.plan import plan_svg
+from bowstring.drawings.scatter import scatter_svg
+from bowstring.drawings.siteplan import site_plan_svg
+from bowstring.drawings.stick import stick_svg
+from bowstring.drawings.triangle import has_triangle, triangle_svg
+from bowstring.sheet.blocks import Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.markup import marked
+from bowstring.sheet.outline import outline
+from bowstring.words import say
+
+Answer = Mapping[str, Any]
+Label = Callable[[str], str]
+
+WIDE = 4
+"""Columns from which a table is a block for each row on a narrow screen: a verdict off screen isn't read."""
+
+_WIDTHS = (*range(300, 481, 20), 520, 560, 640, 720, 800, 960, 1120, 1280, 1600, 2000, 2600, 3400)
+"""Pixels: the steps in which the style gives a drawing the room that its words need."""
+
+
+def sheet_html(answer: Answer, link: str = "", label: Label = str) -> str:
+    """Return the sheet of an answer as the inside of an element; every text in it is escaped.
+
+    ``link`` is the job's own, whole or its text; on paper it stands at the sheet's end with a bar of known length.
+    ``label`` turns a field's place in the job into what it is called where it is filled in.
+
+    Raises ``ValueError`` when a figure can't be drawn.
+    """
+    title = escape(answer["title"] or say("sheet.untitled"))
+    version = escape(say("sheet.version", version=answer["version"]))
+    head = f'<header class="sheet-head"><h2>{title}</h2><p class="made">{version}</p></header>'
+    sections = outline(answer)
+    parts = "".join(_section(section, answer, label) for section in sections)
+    return head + _contents(sections) + parts + _foot(answer, link)
+
+
+def part_html(answer: Answer, key: str) -> str:
+    """Return one part of an answer's sheet, by its key, as it stands in the whole; empty where there is none."""
+    section = next((section for section in outline(answer) if section.key == key), None)
+    return _section(section, answer, str) if section else ""
+
+
+def _contents(sections: Sequence[Section]) -> str:
+    """Return the way to each part, folded away: a sheet is many phone screens long."""
+    links = "".join(f'<li><a href="#sheet-{section.key}">{marked(section.title)}</a></li>' for section in sections)
+    title = escape(say("sheet.contents"))
+    return f'<details class="contents fold" id="sheet-contents"><summary>{title}</summary><ul>{links}</ul></details>'
+
+
+def _foot(answer: Answer, link: str) -> str:
+    """Return what only paper needs: the job's link, and a bar that shows whether the printer kept the size."""
+    metric = answer["unit"] in ("m", "mm")
+    words = escape(say("sheet.bar_metric" if metric else "sheet.bar_inches"))
+    bar = f'<p class="bar-known {"metric" if metric else "inches"}" aria-hidden="true"></p><p>{words}</p>'
+    told = f'<p class="link">{escape(say("sheet.link"))} <span>{escape(link)}</span></p>' if link else ""
+    return f'<footer class="sheet-foot">{bar}{told}</footer>'
+
+
+def _section(section: Section, answer: Answer, label: Label) -> str:
+    name = f"sheet-{section.key}"
+    inside = "".join(_block(block, section, answer, label) for block in section.blocks)
+    if section.key.startswith("level-"):
+        # Folded on screen only: on paper a level that isn't there would be a stake that isn't set.
+        title = f'<summary><h3 id="{name}-title">{marked(section.title)}</h3></summary>'
+        inside = f'<div class="inside">{inside}{_ways(answer)}</div>'
+        inside = f'<details class="level" id="{name}-fold" open>{title}{inside}</details>'
+    else:
+        inside = f'<h3 id="{name}-title">{marked(section.title)}</h3>{inside}'
+    kind = "level" if section.key.startswith("level-") else section.key
+    return f'<section class="part part-{kind}" id="{name}" aria-labelledby="{name}-title">{inside}</section>'
+
+
+def _ways(answer: Answer) -> str:
+    """Return where a level's reader goes on: to the ways of squaring, and to where what was really got is told."""
+    links = [("#form-got", say("sheet.to_got"))]
+    if any(row["how"] for row in answer["halving"]):  # where every string is its own, so is its squaring
+        links.insert(0, ("#sheet-square", say("sheet.to_square")))
+    return '<p class="ways">' + "".join(f'<a href="{place}">{escape(text)}</a>' for place, text in links) + "</p>"
+
+
+def _block(block: Block, section: Section, answer: Answer, label: Label) -> str:
+    if isinstance(block, Heading):
+        return f"<h4>{marked(block.text)}</h4>"
+    if isinstance(block, Paragraph):
+        return "".join(f'<p class="{block.kind}">{marked(line)}</p>' for line in block.text.split("\n") if line.strip())
+    if isinstance(block, Items):
+        return _items(block)
+    if isinstance(block, Table):
+        if section.key == "readings":
+            block = Table(block.head, [[label(row[0]), *row[1:]] for row in block.rows], block.caption)
+        return _table(block, section.title)
+    return _figure(block, answer)
+
+
+def _items(items: Items) -> str:
+    rows = "".join(f"<li>{marked(text)}</li>" for text in items.texts)
+    if not rows:
+        return ""
+    if items.first is not None:
+        return f'<ol class="{items.kind}" start="{int(items.first)}">{rows}</ol>'
+    return f'<ul class="{items.kind}">{rows}</ul>'
+
+
+def _table(table: Table, title: str) -> str:
+    head = "".join(f'<th scope="col">{marked(cell)}</th>' for cell in table.head)
+    rows = "".join(f"<tr>{_row(row, table.head)}</tr>" for row in table.rows)
+    kind = ' class="wide"' if len(table.head) >= WIDE else ""
+    caption = f"<caption>{marked(table.caption)}</caption>" if table.caption else ""
+    name = escape(table.caption or title)
+    return (
+        f'<div class="scroll" role="group" tabindex="0" aria-label="{name}"><table{kind}>{caption}'
+        f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>"
+    )
+
+
+def _row(row: Sequence[str], head: Sequence[str]) -> str:
+    """Return a row; each cell carries its column's name, which a phone shows in place of the head."""
+    first, *rest = row
+    cells = [f'<td data-head="{escape(name)}">{marked(cell)}</td>' for name, cell in zip(head[1:], rest, strict=True)]
+    return f'<th scope="row">{marked(first)}</th>{"".join(cells)}'
+
+
+def _figure(drawing: Drawing, answer: Answer) -> str:
+    name = f"draw-{drawing.kind}-{drawing.level}" if drawing.level else f"draw-{drawing.kind}"
+    if drawing.kind == "mistake":
+        # Drawn when somebody asks for it: six more drawings would keep everybody waiting at each keystroke.
+        words, kind = escape(say("sheet.mistake_show")), escape(answer["mistakes"][drawing.level]["kind"])
+        return (f'<details class="mistake" id="mistake-{drawing.level}" data-mistake="{kind}">'
+                f"<summary>{words}</summary></details>")  # fmt: skip
+    if drawing.kind == "plan":
+        svg = plan_svg(answer, id=name)
+    elif drawing.kind == "level":
+        svg = level_svg(answer, drawing.level, id=name)
+    elif drawing.kind == "stick":
+        svg = stick_svg(answer, id=name)
+    elif drawing.kind == "way":
+        svg = method_svg(answer, id=name)
+    elif drawing.kind == "site":
+        svg = site_plan_svg(answer, id=name)
+    elif drawing.kind == "scatter":
+        svg = scatter_svg(answer, id=name)
+    elif drawing.kind == "triangle" and not has_triangle(answer, drawing.level):
+        return ""
+    else:
+        svg = triangle_svg(answer, drawing.level, id=name, way=drawing.kind)
+    return f'<figure class="drawing drawing-{drawing.kind} {_room(svg)}" tabindex="0">{svg}</figure>'
+
+
+def _room(svg: str) -> str:
+    """Return the class that keeps a drawing wide enough for its words to be read."""
+    found = re.search(r'data-least-width="(\d+)"', svg)
+    least = int(found[1]) if found else 0
+    return f"room-{next((width for width in _WIDTHS if width >= least), _WIDTHS[-1])}"

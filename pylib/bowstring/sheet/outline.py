@@ -1,0 +1,345 @@
+"""What stands on a sheet, in order: sections of paragraphs, lists, tables and drawings, made from an answer alone.
+
+The text sheet and the HTML sheet render the same outline, so neither can leave out what the other says.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from bowstring.geometry.arc import MEASURES
+from bowstring.sheet import method as ways
+from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.words import say
+
+Answer = Mapping[str, Any]
+
+
+def outline(answer: Answer) -> list[Section]:
+    """Return the sections of an answer's sheet, in the order in which a crew needs them."""
+    sections = [
+        Section("stops", say("sheet.stops"), list(_stops(answer))),
+        Section("short", say("sheet.short"), list(_short(answer))),
+        Section("before", say("sheet.before"), list(_before(answer))),
+        Section("arc", say("sheet.arc"), list(_arc(answer))),
+        Section("ends", say("sheet.ends"), list(_ends(answer))),
+        *([_level(answer, row) for row in answer["halving"]] if ways.halves(answer) else [ways.set_out(answer)]),
+        Section("between", say("sheet.between"), [Paragraph(answer["gap"]["text"])]),
+        Section("checks", say("sheet.checks"), list(_checks(answer))),
+        Section("mistakes", say("sheet.mistakes"), list(ways.mistakes(answer))),
+        Section("accuracy", say("sheet.accuracy"), list(ways.accuracy(answer))),
+        Section("rounding", say("sheet.rounding"), [Paragraph(answer["rounding"]["text"])]),
+        Section("advice", say("sheet.advice"), list(ways.advice(answer))),
+        Section("rule", say("sheet.rule"), list(_rule(answer)) if ways.halves(answer) else []),
+        Section("square", say("sheet.squaring"), list(_square(answer))),
+        Section("stakes", say("sheet.stakes"), list(_stakes(answer))),
+        Section("stick", say("sheet.stick"), list(_stick(answer))),
+        Section("readings", say("sheet.readings"), [_readings(answer)]),
+        Section("notes", say("sheet.notes"), [Items(answer["notes"])]),
+    ]
+    return [section for section in sections if section.blocks]
+
+
+def _stops(answer: Answer) -> Iterator[Block]:
+    """What has to be settled before anybody builds: it stands above everything."""
+    if answer["stops"]:
+        yield Items(answer["stops"], "stop")
+
+
+def _short(answer: Answer) -> Iterator[Block]:
+    """The plan and every number that is taped, on one page for somebody who knows the steps."""
+    yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
+    yield Drawing("plan")
+    if not ways.halves(answer):
+        yield from ways.short_tables(answer)
+        yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
+        return
+    rows = [row for level in answer["halving"] for row in _short_rows(answer, level)]
+    head = [say(f"sheet.{name}") for name in ("drive", "string", "middle_at", "square_off", "halves_read")]
+    yield Table(head, rows, say("sheet.short_caption"))
+    yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
+
+
+def _short_rows(answer: Answer, row: Mapping[str, Any]) -> Iterator[list[str]]:
+    """One row for a level whose strings all read the same; otherwise for those that do, or none for hundreds."""
+    stakes = row["stakes"]
+    if row["how"]:
+        names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+        string = say("sheet.from_to", start="A", end="B") if len(stakes) == 1 else say("sheet.neighbours")
+        yield [names, string, row["half_shown"], row["sagitta_shown"], row["half_chord_shown"]]
+        return
+    steps = [step for step in answer["steps"] if step["level"] == row["level"]]
+    if len(steps) > MANY:
+        names = say("stick.to", first=stakes[0], last=stakes[-1])
+        yield [names, say("sheet.neighbours"), *[say("sheet.each_own")] * 3]
+        return
+    alike: dict[tuple[str, str, str], list[list[str]]] = {}
+    for step in steps:
+        numbers = (step["measures"][0]["shown"], step["taped"], step["half_chord"])
+        alike.setdefault(numbers, []).append(_string(step))
+    for numbers, strings in alike.items():
+        names, pairs = zip(*strings, strict=True)
+        yield [", ".join(names), ", ".join(pairs), *numbers]
+
+
+def _before(answer: Answer) -> Iterator[Block]:
+    yield Items(answer["warnings_top"], "caution")
+    cautions = [text for text in answer["cautions"] if text not in answer["stops"]]
+    if cautions:
+        yield Items(cautions, "caution")
+    if answer["note"]:
+        yield Paragraph(say("sheet.note", note=answer["note"]))
+
+
+def _arc(answer: Answer) -> Iterator[Block]:
+    offset = answer["offset"]
+    if answer["drawn_to"]:
+        yield Paragraph(say(f"sheet.drawn_to_{answer['drawn_to']}"))
+    if offset:
+        yield Paragraph(offset["text"], "key")
+    names = list(answer["arc_shown"])
+    columns = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])
+    head = [
+        say("sheet.measure"),
+        say("sheet.held" if answer["held"] else "sheet.drawn") if offset else say("sheet.value"),
+        *([say("sheet.staked")] if offset else []),
+    ]
+    rows = [[say(f"measure.{name}"), *(column[name] or say("sheet.none") for column in columns)] for name in names]
+    yield Table(head, rows)
+    if answer["given"]:
+        yield Table(
+            [say("sheet.given"), say("sheet.typed"), say("sheet.computed"), say("sheet.agrees")],
+            [
+                [
+                    say(f"measure.{row['field']}"),
+                    row["value_shown"],
+                    row["computed_shown"] or say("sheet.none"),
+                    say("sheet.yes") if row["agrees"] else say("sheet.no"),
+                ]
+                for row in answer["given"]
+            ],
+            say("sheet.given_caption"),
+        )
+    if answer["fit"]:
+        yield from _fit(answer["fit"])
+
+
+def _fit(fit: Mapping[str, Any]) -> Iterator[Block]:
+    head = [
+        say("sheet.hold"),
+        *(say(f"sheet.{name}") for name in ("radius", "rise", "arc_length", "kink", "build")),
+    ]
+    rows = []
+    for option in fit["options"]:
+        verdict = say("sheet.may_build") if option["buildable"] else say("sheet.ask")
+        taken = say("sheet.taken") if option["taken"] else ""
+        shown = [option[f"{name}_shown"] or say("sheet.none") for name in ("radius", "sagitta", "arc_length")]
+        rows.append([option["label"], *shown, option["kink_shown"], verdict + taken])
+    caption = say(
+        "sheet.fit_caption",
+        found=fit["found_shown"],
+        drawn=fit["drawn_shown"],
+        difference=fit["difference_shown"],
+    )
+    yield Table(head, rows, caption)
+
+
+def _ends(answer: Answer) -> Iterator[Block]:
+    if answer["stops"]:
+        yield Paragraph(say("sheet.stop_here"), "stop")
+    landmarks = answer["ends"]
+    if any(landmarks.values()):
+        yield Paragraph(
+            say(
+                # Landmarks are where the drawn line ends; off it the stakes have ends of their own.
+                "sheet.landmarks_drawn" if answer["offset"] else "sheet.landmarks",
+                first=landmarks["A"] or say("sheet.no_landmark"),
+                second=landmarks["B"] or say("sheet.no_landmark"),
+            ),
+            "key",
+        )
+    steps = [step for step in answer["steps"] if step["level"] == 0]
+    for step in steps:
+        yield Items([step["text"]], first=step["number"])
+        if step["cautions"]:
+            yield Items(step["cautions"], "caution")
+    drawn = "0" if answer["offset"] else ""  # ties hold the drawn line's ends, as landmarks do
+    ties = [[end + drawn, tie["to"], tie["shown"]] for end in ("A", "B") for tie in answer["ties"].get(end, ())]
+    if ties:
+        yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
+
+
+def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
+    level = row["level"]
+    stakes = row["stakes"]
+    names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+    key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
+    title = say(key, level=level, stakes=names, sagitta=row["sagitta_shown"])
+    steps = [step for step in answer["steps"] if step["level"] == level]
+    # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
+    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
+    drawn = answer["method"] == "halving" and (row["how"] or plain)
+    blocks: list[Block] = [Drawing("level", level)] if drawn else []
+    if answer["method"] == "rule" and level == 1:  # a level's drawing shows exact sagittae
+        blocks.append(Drawing("way"))
+    cautions = [text for step in steps for text in step["cautions"]]
+    if cautions:
+        blocks.append(Items(cautions, "caution"))
+    if row["how"]:
+        blocks.append(Paragraph(row["how"], "key"))
+        if len(steps) <= MANY:
+            blocks.append(Table([say("sheet.stake"), say("sheet.string")], [_string(step) for step in steps]))
+        else:
+            blocks.append(Paragraph(say("sheet.every_string", first=stakes[0], last=stakes[-1], count=len(steps))))
+    else:
+        blocks.append(Items([step["text"] for step in steps], first=steps[0]["number"]))
+    blocks += _square_here(row)
+    return Section(f"level-{level}", title, blocks)
+
+
+def _square_here(row: Mapping[str, Any]) -> list[Block]:
+    """How to keep a level's sagittae square, the one way that serves best here, and the level worked by hand.
+
+    The numbers are those of equal strings: where what was got makes them differ, each step has its own instead.
+    """
+    if not row["how"]:
+        return [Paragraph(say("sheet.square_each"))]
+    squaring = row["squaring"]
+    best = next(way["text"] for way in squaring["ways"] if way["way"] == squaring["way"])
+    blocks: list[Block] = [Paragraph(say("sheet.square", text=squaring["text"], best=best))]
+    if row["half_shown"] == row["half_chord_shown"]:
+        blocks.append(Paragraph(say("sheet.halves_alike", shown=row["half_shown"])))
+    return [*blocks, *(Paragraph(line, "worked") for line in row["by_hand"])]
+
+
+def _square(answer: Answer) -> Iterator[Block]:
+    """Every way to keep every level square, with what a small mistake does."""
+    if not ways.halves(answer):
+        yield from ways.triangle(answer)
+        return
+    rows = [row for row in answer["halving"] if row["how"]]
+    if not rows:
+        return
+    yield Paragraph(say("sheet.squaring_how"))
+    for row in rows:
+        yield Heading(say("sheet.squaring_level", level=row["level"], sagitta=row["sagitta_shown"]))
+        if row["squaring"]["along"] is not None:
+            yield Drawing("triangle", row["level"])
+        yield Items([way["text"] for way in row["squaring"]["ways"]])
+
+
+def _string(step: Mapping[str, Any]) -> list[str]:
+    start, middle = step["measures"][0]["from"], step["measures"][1]
+    return [middle["to"], say("sheet.from_to", start=start, end=step["to"])]
+
+
+def _checks(answer: Answer) -> Iterator[Block]:
+    """The checks that can see something, one line for all that read the same."""
+    seen: dict[tuple[str, str, str, str], list[Mapping[str, Any]]] = {}
+    for check in answer["checks"]:
+        if not check["blind"] and (check["allowed"] is None or check["allowed"] < check["distance"]):
+            each = check["to"] if check["kind"] == "ordinate" else ""
+            key = (check["kind"], check["shown"], check["allowed_shown"] or "", each)
+            seen.setdefault(key, []).append(check)
+    if not seen:
+        yield Paragraph(say("sheet.no_checks"), "caution")
+        return
+    yield Paragraph(say("sheet.checks_intro"))
+    rows = []
+    toleranced = answer["tolerance"] is not None
+    for (kind, shown, allowed, _each), checks in seen.items():
+        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, *([allowed] if toleranced else [])])
+    columns = ("check", "where", "must_read", "out_by") if toleranced else ("check", "where", "must_read")
+    head = [say(f"sheet.{name}") for name in columns]
+    yield Table(head, rows, "" if toleranced else say("sheet.no_tolerance"))
+
+
+def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:
+    if kind == "alternate":
+        names = [say("sheet.over_string", stake=check["to"], string=_string_of(check)) for check in checks]
+    elif kind == "ordinate":
+        return say("sheet.at_along", along=checks[0]["along_shown"], stake=checks[0]["to"])
+    else:
+        names = [say("sheet.from_to", start=check["from"], end=check["to"]) for check in checks]
+    if len(names) <= MANY // 2:
+        return ", ".join(names)
+    return say("sheet.and_more", names=", ".join(names[: MANY // 4]), count=len(names) - MANY // 4, last=names[-1])
+
+
+def _string_of(check: Mapping[str, Any]) -> str:
+    """The two stakes that hold the string over whose middle a check is made."""
+    start, end = check["from"].removeprefix("mid ").split("-")
+    return say("sheet.from_to", start=start, end=end)
+
+
+def _rule(answer: Answer) -> Iterator[Block]:
+    rule = answer["rule"]
+    yield Paragraph(rule["text"], "key")
+    yield Table(
+        [say("sheet.level_word"), say("sheet.exact"), say("sheet.quartered")],
+        [[str(row["level"]), row["sagitta_shown"], row["rule_shown"]] for row in answer["halving"]],
+    )
+    if rule["lines"]:
+        yield Items(rule["lines"])
+    if rule["worst_miss"]:
+        yield Table(
+            [say("sheet.stake"), say("sheet.rule_miss")],
+            [[row["name"], row["shown"]] for row in _telling(rule["stakes"], answer)],
+            say("sheet.rule_caption"),
+        )
+
+
+def _telling(rows: Sequence[Mapping[str, Any]], answer: Answer) -> Sequence[Mapping[str, Any]]:
+    """Every row, or those of the first four levels where there are many."""
+    if len(rows) <= MANY:
+        return rows
+    if not ways.halves(answer):
+        return rows[: MANY * 8]
+    levels = {stake["name"]: stake["level"] for stake in answer["stakes"]}
+    return [row for row in rows if levels[row["name"]] <= 4]
+
+
+def _stakes(answer: Answer) -> Iterator[Block]:
+    rows = _telling(answer["stakes"], answer)
+    head, pairs = ways.drawing_columns(answer)
+    cells = dict(zip((stake["name"] for stake in answer["stakes"]), pairs, strict=True))
+    yield Table(
+        [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord"), *head],
+        [[row["name"], row["along_shown"], row["x_shown"], row["y_shown"], *cells[row["name"]]] for row in rows],
+        say("sheet.stakes_caption")
+        if len(rows) == len(answer["stakes"])
+        else say("sheet.stakes_some", count=len(answer["stakes"])),
+    )
+
+
+def _stick(answer: Answer) -> Iterator[Block]:
+    if not answer["stick"]["marks"]:
+        return
+    yield Paragraph(say("sheet.stick_how" if ways.halves(answer) else "sheet.stick_offsets"))
+    yield Drawing("stick")
+    yield Table(
+        [say("sheet.level_word" if ways.halves(answer) else "sheet.stake"), say("sheet.from_end")],
+        [[mark["label"], mark["shown"]] for mark in answer["stick"]["marks"]],
+    )
+
+
+_CORNER = re.compile(r"(?<=outline)\[.*")
+
+
+def _readings(answer: Answer) -> Table:
+    rows: list[list[str]] = []
+    for row in answer["readings"]:
+        place = _CORNER.sub("", row["field"])
+        if place != row["field"] and rows and rows[-1][0] == place:  # an outline is one row, however many corners
+            rows[-1] = [place, f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
+        else:
+            rows.append([_field(place), row["typed"], row["text"]])
+    return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
+
+
+def _field(place: str) -> str:
+    """The measure's own name where a field is one, otherwise its place in the job."""
+    measure = place.removeprefix("arc.")
+    return say(f"measure.{measure}") if measure in MEASURES and place != measure else place

@@ -1,0 +1,212 @@
+"""Angles in degrees, or degrees, minutes and seconds: read exactly, and shown both ways.
+
+45.40 degrees is not 45°40': whatever is read is echoed in both forms.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+
+from bowstring.errors import bad
+from bowstring.units.echo import ECHO_LIMIT, quoted
+from bowstring.units.numerals import (
+    Part,
+    Refused,
+    either,
+    number_digit,
+    number_text,
+    plain,
+    scalar,
+    scan,
+    signed_text,
+)
+from bowstring.words import say
+
+LARGEST_DEGREES = 10**6
+"""No angle beyond this is read at all; a closer limit is the caller's."""
+SMALLEST_DEGREES = Fraction(1, 10**9)
+
+_WORDS = {
+    "deg": ("°", "d", "deg", "degs", "degree", "degrees"),
+    "min": ("'", "m", "min", "mins", "minute", "minutes"),
+    "sec": ('"', "s", "sec", "secs", "second", "seconds"),
+}
+_UNIT_OF = {word: unit for unit, words in _WORDS.items() for word in words}
+_SIZE = {"deg": Fraction(1), "min": Fraction(1, 60), "sec": Fraction(1, 3600)}
+_ORDER = ("deg", "min", "sec")
+_OTHER = {
+    "rad",
+    "rads",
+    "radian",
+    "radians",
+    "gon",
+    "gons",
+    "grad",
+    "grads",
+    "gradian",
+    "gradians",
+    "%",
+    "percent",
+}
+_NUDGE = Fraction(1, 10**8)
+"""Seconds; so that an angle on the half second is rounded alike however it was computed."""
+
+
+@dataclass(frozen=True)
+class Angle:
+    """An angle as it was read.
+
+    Attributes:
+        degrees: the correctly rounded value in degrees.
+        last_digit: one unit of the last digit typed, in degrees (45°40' gives 1/60).
+        typed: what stood in the job, as text.
+    """
+
+    degrees: float
+    last_digit: float
+    typed: str
+
+
+def read_angle(value: object, field: str) -> Angle:
+    """Return the angle that ``value`` stands for: degrees, or degrees, minutes and seconds with signs.
+
+    Args:
+        value: a number, a decimal text with or without a degree sign, or text like ``45° 40' 12"``.
+        field: where the value stands, for the message.
+
+    Raises:
+        BadJob: for anything that isn't an angle above zero, or could be read two ways.
+    """
+    typed = ""
+    try:
+        plain_value = scalar(value)
+        if isinstance(plain_value, str):
+            typed = plain_value.strip()
+            exact, digit, sign = _from_text(typed)
+        else:
+            typed = number_text(plain_value)
+            exact, digit, sign = (
+                Fraction(plain_value),
+                number_digit(plain_value),
+                "-" if plain_value < 0 else "",
+            )
+        _check(exact, sign)
+    except Refused as why:
+        values = {"typed": quoted(typed), **why.values}
+        if "readings" in values:
+            values["readings"] = _good_readings(why.readings)
+        raise bad(field, f"angle.{why.name}", **values) from None
+    return Angle(float(exact), float(digit), typed)
+
+
+def _check(exact: Fraction, sign: str) -> None:
+    if sign:
+        raise Refused("sign")
+    if exact == 0:
+        raise Refused("zero")
+    if not SMALLEST_DEGREES <= exact <= LARGEST_DEGREES:
+        raise Refused("size", largest=f"{LARGEST_DEGREES}", smallest=f"{float(SMALLEST_DEGREES):.9f}")
+
+
+def _from_text(typed: str) -> tuple[Fraction, Fraction, str]:
+    sign, text = signed_text(plain(typed))
+    parts = scan(text)
+    units = [_unit(part) for part in parts]
+    numbers = [part.quantity for part in parts]
+    if len(parts) == 1:
+        if units[0] is None and numbers[0].shape in ("fraction", "mixed"):
+            raise Refused("bare_fraction", readings=[f"{numbers[0].text}°"])
+        if units[0] in ("min", "sec"):
+            raise Refused("no_degrees")
+        return numbers[0].value, numbers[0].digit, sign
+    if None in units:
+        raise Refused("apart", readings=_readings(parts, units))
+    order = [_ORDER.index(unit) for unit in units if unit]
+    if order != list(range(len(parts))):
+        raise Refused("order")
+    if any(number.shape != "whole" for number in numbers[:-1]):
+        raise Refused("broken_part")
+    if any(number.value >= 60 for number in numbers[1:]):
+        raise Refused("sixty")
+    sizes = [_SIZE[unit] for unit in units if unit]
+    exact = sum((number.value * size for number, size in zip(numbers, sizes, strict=True)), Fraction(0))
+    return exact, numbers[-1].digit * sizes[-1], sign
+
+
+def _unit(part: Part) -> str | None:
+    if part.unit is None:
+        return None
+    if part.unit in _OTHER:
+        raise Refused("other_unit", unit=quoted(part.unit))
+    if part.unit not in _UNIT_OF:
+        raise Refused("unit", unit=quoted(part.unit))
+    return _UNIT_OF[part.unit]
+
+
+def _readings(parts: list[Part], units: list[str | None]) -> list[str]:
+    """Return what two or three numbers that miss a sign could mean."""
+    if len(parts) > 3 or any(unit not in (None, _ORDER[place]) for place, unit in enumerate(units)):
+        return []
+    texts = [part.quantity.text for part in parts]
+    found = ["".join(text + mark for text, mark in zip(texts, ("°", "'", '"'), strict=False))]
+    # A degree sign or a colon has ended the degrees: 88°30 is no slip for 88.30.
+    ended = units[0] is not None or parts[1].joiner == ":"
+    if len(parts) == 2 and not ended and units[1] is None and all(part.quantity.shape == "whole" for part in parts):
+        found.append(f"{texts[0]}.{texts[1]}°")
+    return found
+
+
+def _good_readings(readings: list[str]) -> str:
+    """Return those readings that can be read in their turn, each with its other form behind it, joined.
+
+    An example when there are none.
+    """
+    good: list[str] = []
+    for reading in readings:
+        told = reading if any(sign in "°'\"" or sign.isalpha() for sign in reading) else f"{reading}°"
+        try:
+            exact, _digit, sign = _from_text(told)
+            _check(exact, sign)
+        except Refused:
+            continue
+        if len(told) <= ECHO_LIMIT:
+            good.append(_with_other_form(told, exact))
+    return either(good) if good else say("angle.example")
+
+
+def _with_other_form(reading: str, exact: Fraction) -> str:
+    """Return ``88°30' (= 88.5°)`` or ``88.30° (= 88°18'00")``, so that neither is taken for the other."""
+    degrees = float(exact)
+    other = show_decimal_degrees(degrees) if "'" in reading or '"' in reading else show_dms(degrees)
+    same = float(_from_text(other)[0]) == degrees
+    return say("angle.reading" if same else "angle.reading_about", reading=reading, other=other)
+
+
+def show_dms(degrees: float, seconds: bool = True) -> str:
+    """Return degrees as ``45°40'12"``, to the nearest second, or as ``45°40'`` to the nearest minute.
+
+    Halves go away from zero; 60 of anything is carried. ``degrees`` must be finite.
+    """
+    unit = 3600 if seconds else 60
+    count = math.floor(abs(Fraction(degrees)) * unit + Fraction(1, 2) + _NUDGE)
+    sign = "-" if degrees < 0 and count else ""
+    whole, rest = divmod(count, unit)
+    if not seconds:
+        return f"{sign}{whole}°{rest:02d}'"
+    minutes, left = divmod(rest, 60)
+    return f"{sign}{whole}°{minutes:02d}'{left:02d}\""
+
+
+def show_decimal_degrees(degrees: float) -> str:
+    """Return degrees as ``45.4°``: four decimals at most, no trailing zeros. ``degrees`` must be finite."""
+    count = math.floor(abs(Fraction(degrees)) * 10**4 + Fraction(1, 2) + _NUDGE)
+    sign = "-" if degrees < 0 and count else ""
+    whole, rest = divmod(count, 10**4)
+    return f"{sign}{whole}.{rest:04d}".rstrip("0").rstrip(".") + "°"
+
+
+def both_angles(degrees: float) -> str:
+    """Return degrees both ways, ``45.4° = 45°24'00"``, so that neither is taken for the other."""
+    return say("angle.both", decimal=show_decimal_degrees(degrees), dms=show_dms(degrees))

@@ -1,0 +1,217 @@
+"""Lengths as a tape shows them: rounded to its finest mark, in the crew's unit, with carries right."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from bowstring.errors import BadJob, bad
+from bowstring.units.echo import quoted
+from bowstring.units.lengths import FOOT, INCH, UNITS, read_length
+from bowstring.units.numerals import either
+from bowstring.words import say
+
+_METRE, _MILLIMETRE = Fraction(1), Fraction(1, 1000)
+
+# A unit's marks from coarse to fine, in inches, feet, metres or millimetres, and which is the default.
+_MARKS: dict[str, tuple[Fraction, ...]] = {
+    "ft-in": tuple(Fraction(1, below) for below in (2, 4, 8, 16, 32)),
+    "ft": (Fraction(1, 10), Fraction(1, 100)),
+    "m": (Fraction(1, 100), Fraction(1, 200), Fraction(1, 1000)),
+    "mm": (Fraction(10), Fraction(5), Fraction(1)),
+}
+_DEFAULT = {"ft-in": Fraction(1, 8), "ft": Fraction(1, 100), "m": Fraction(1, 200), "mm": Fraction(5)}
+_SHOWN_IN = {"ft-in": (INCH, "in"), "ft": (FOOT, "ft"), "m": (_METRE, "m"), "mm": (_MILLIMETRE, "mm")}
+_SMALL = (_MILLIMETRE, "mm", 1)
+_SMALL_IN = {"ft-in": (INCH, "in", 2), "ft": (FOOT, "ft", 3), "m": _SMALL, "mm": _SMALL}
+
+_SMALL_STEP = {unit: size / 10**places for unit, (size, _name, places) in _SMALL_IN.items()}
+"""What the last digit of a small length is, metres."""
+
+_NUDGE = 10**9
+"""One part in so many of a step: two computations of one length that differ in the last bits never show
+differently at a half."""
+
+
+@dataclass(frozen=True)
+class Tape:
+    """A tape in one unit, held to one mark of that unit's list.
+
+    Attributes:
+        unit: "ft-in", "ft", "m" or "mm".
+        mark: the finest mark that is held to, metres.
+
+    Raises ``ValueError`` when the mark isn't in the unit's list; ``make_tape`` is the door for a job's value.
+    Lengths given to its methods are finite floats in metres; halves round away from zero.
+    """
+
+    unit: str
+    mark: float
+
+    def __post_init__(self) -> None:
+        if _mark_of(self.unit, self.mark) is None:
+            raise ValueError(f"no mark of {self.mark!r} m in {self.unit!r}")
+
+    @cached_property
+    def _mark(self) -> Fraction:
+        """The mark in the unit that it is shown in, exactly."""
+        mark = _mark_of(self.unit, self.mark)
+        assert mark is not None  # __post_init__ holds it
+        return mark
+
+    @cached_property
+    def _step(self) -> Fraction:
+        """The mark in metres, exactly."""
+        return self._mark * _SHOWN_IN[self.unit][0]
+
+    @property
+    def feet(self) -> bool:
+        """Whether the tape reads feet, in inches or in decimals."""
+        return self.unit in ("ft-in", "ft")
+
+    def round(self, metres: float) -> float:
+        """Return the nearest mark, metres: the correctly rounded product of a count and the exact mark."""
+        step = self._step  # whole numbers divide to the nearest float, and sooner than a Fraction does
+        return _count(metres, step) * step.numerator / step.denominator
+
+    def show(self, metres: float) -> str:
+        """Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``."""
+        count = _count(metres, self._step)
+        if self.unit == "ft-in":
+            return _feet_inches(count, self._mark.denominator)
+        places = _places(self._mark)
+        return f"{_tenths(int(count * self._mark * 10**places), places)} {self.unit}"
+
+    def show_small(self, metres: float) -> str:
+        """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``."""
+        _size, name, places = _SMALL_IN[self.unit]
+        return f"{_tenths(_count(metres, _SMALL_STEP[self.unit]), places)} {name}"
+
+    def show_cost(self, metres: float) -> str:
+        """Return ``show_small`` of a size, but one that would show as nothing as less than the smallest that shows."""
+        least = float(_SMALL_STEP[self.unit])
+        if 0 < abs(metres) < least / 2:
+            return say("tape.less_than", least=self.show_small(least))
+        return self.show_small(abs(metres))
+
+    def show_mark(self) -> str:
+        """Return the mark itself: ``1/8 in``, ``0.01 ft``, ``0.005 m`` or ``5 mm``."""
+        return _mark_text(self.unit, self._mark)
+
+    def finer(self) -> Tape | None:
+        """Return the tape with the next finer mark of the unit's list, or None when there is none."""
+        marks = _MARKS[self.unit]
+        place = marks.index(self._mark) + 1
+        return _tape(self.unit, marks[place]) if place < len(marks) else None
+
+    def both(self, metres: float) -> str:
+        """Return a length in both systems, the tape's own first, for the echo; "about" where it isn't exact.
+
+        Feet and inches to 1/32 in; feet to 4 places; metres and millimetres to 0.1 mm, or whole millimetres.
+        """
+        ticks = _count(metres, INCH / 32)
+        inches = _feet_inches(ticks, 32)
+        exact = _same(metres, ticks * INCH / 32)
+        if self.feet:
+            feet = _decimal(_count(metres, FOOT / 10**4) * Fraction(1, 10**4), 4)
+            return say("tape.both_exact" if exact else "tape.both_about", inches=inches, feet=f"{feet} ft")
+        metric = self._metric(metres)
+        return say("tape.with_inches" if exact else "tape.with_inches_about", metric=metric, inches=inches)
+
+    def _metric(self, metres: float) -> str:
+        """Return metres and millimetres, the tape's own first."""
+        tenths = _count(metres, _MILLIMETRE / 10)
+        whole = tenths % 10 == 0
+        texts = [
+            f"{_decimal(Fraction(tenths, 10**4), 3 if whole else 4)} m",
+            f"{_decimal(Fraction(tenths, 10), 0 if whole else 1)} mm",
+        ]
+        first, other = reversed(texts) if self.unit == "mm" else texts
+        exact = _same(metres, tenths * _MILLIMETRE / 10)
+        return say("tape.metric" if exact else "tape.metric_about", first=first, other=other)
+
+
+def make_tape(unit: str, value: object, field: str = "mark") -> Tape:
+    """Return the tape of a job: ``value`` is the mark as typed, or None for the unit's default.
+
+    Raises:
+        BadJob: when the value is no length, could be read two ways, or isn't in the unit's list of marks.
+        ValueError: when ``unit`` is no unit (the caller's mistake, not the job's).
+    """
+    if unit not in UNITS:
+        raise ValueError(f"no such unit: {unit!r}")
+    if value is None:
+        return _tape(unit, _DEFAULT[unit])
+    marks = either([_mark_text(unit, mark) for mark in _MARKS[unit]])
+    try:
+        length = read_length(value, unit, field, bare=False)
+    except BadJob as why:
+        if why.key in ("length.bare", "length.bare_fraction"):
+            raise  # its remedy names the readings
+        raise BadJob(field, why.wrong, say("tape.marks", marks=marks), why.key) from None
+    mark = _mark_of(unit, length.metres)
+    if mark is None:
+        raise bad(field, "tape.no_mark", typed=quoted(length.typed), marks=marks)
+    return _tape(unit, mark)
+
+
+def _tape(unit: str, mark: Fraction) -> Tape:
+    return Tape(unit, float(mark * _SHOWN_IN[unit][0]))
+
+
+def _mark_of(unit: str, metres: float) -> Fraction | None:
+    """Return the mark of the unit's list that is ``metres`` long, but for the last bits of a float."""
+    marks = _MARKS.get(unit, ())
+    return next((mark for mark in marks if _same(metres, mark * _SHOWN_IN[unit][0])), None)
+
+
+def _same(metres: float, exact: Fraction) -> bool:
+    """Return whether a float is ``exact`` within a few of its last bits."""
+    return math.isclose(metres, float(exact), rel_tol=2.0**-50, abs_tol=0.0)
+
+
+def _count(metres: float, step: Fraction) -> int:
+    """Return how many steps are nearest to ``metres``, halves away from zero.
+
+    floor(m/step + 1/2 + nudge) in whole numbers: exact, and a tenth of the time of Fractions, which a sheet feels.
+    """
+    over, under = abs(metres).as_integer_ratio()
+    over, under = over * step.denominator, under * step.numerator
+    count = (2 * _NUDGE * over + (_NUDGE + 2) * under) // (2 * _NUDGE * under)
+    return -count if metres < 0 else count
+
+
+def _tenths(count: int, places: int) -> str:
+    """Return a count of the last of so many decimals as a number; never ``-0``."""
+    whole, rest = divmod(abs(count), 10**places)
+    sign = "-" if count < 0 else ""
+    return f"{sign}{whole}.{rest:0{places}d}" if places else f"{sign}{whole}"
+
+
+def _decimal(value: Fraction, places: int) -> str:
+    """Return a value that has no more than ``places`` decimals with exactly that many; never ``-0``."""
+    count = int(abs(value) * 10**places)
+    return _tenths(-count if value < 0 else count, places)
+
+
+def _places(mark: Fraction) -> int:
+    """Return how many decimals a decimal mark has."""
+    return next(places for places in range(4) if (mark * 10**places).denominator == 1)
+
+
+def _feet_inches(count: int, below: int) -> str:
+    """Return a count of 1/``below`` inches as ``10' 4-7/8"``, the fraction reduced, no feet under one."""
+    feet, rest = divmod(abs(count), 12 * below)
+    inches, over = divmod(rest, below)
+    text = f"{inches}"
+    if over:
+        shared = math.gcd(over, below)
+        part = f"{over // shared}/{below // shared}"
+        text = f"{inches}-{part}" if inches or feet else part
+    return ("-" if count < 0 else "") + (f"{feet}' {text}\"" if feet else f'{text}"')
+
+
+def _mark_text(unit: str, mark: Fraction) -> str:
+    return f"{mark if unit == 'ft-in' else _decimal(mark, _places(mark))} {_SHOWN_IN[unit][1]}"

@@ -1,1 +1,0 @@
-"""Views: an answer as text, HTML and drawings. Nothing is computed here but places on paper."""

@@ -1,0 +1,48 @@
+"""The library that the page's Python starts with: compiled, cut to the modules that ``.build/library.txt`` lists."""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+
+from builder import environment, runtime
+from builder.house import BUILDER, DIST, LOCKS, run, tell
+
+LIST = LOCKS / "library.txt"
+STAND_INS = BUILDER / "stand_ins"
+PROGRAMS = ("prepare.mjs", "lean.py", "install.py", "unfold.py", "compile.py")
+HEADER = """\
+# The modules that the page's Python is started with, bowstring's own aside: python3 build.py library writes them anew.
+# A module that is missing here is found in the whole library, where there is a network, and the page says so.
+"""
+
+
+def _package_wheel(folder: Path) -> Path:
+    run(
+        [environment.python(), "-m", "hatchling", "build", "--target", "wheel", "--directory", folder],
+        doing="Making the package's wheel",
+    )
+    (wheel,) = folder.glob("*.whl")
+    return wheel
+
+
+def _prepare(listed: Path | str, result: Path, work: Path, doing: str) -> None:
+    wheels = [_package_wheel(work / "wheel"), *runtime.page_wheels()]
+    run([runtime.node(), BUILDER / PROGRAMS[0], runtime.pyodide(), listed, result, *wheels], doing=doing)
+
+
+def write(archive: Path, work: Path) -> None:
+    """Write the prepared library; ``work`` is a folder for what is made on the way."""
+    _prepare(LIST, archive, work, "Preparing the page's library")
+
+
+def trace() -> Path:
+    """Write the list anew from what the page's questions import; return it."""
+    environment.ensure("build")
+    tell("Tracing what the page's Python imports")
+    DIST.mkdir(exist_ok=True)
+    with tempfile.TemporaryDirectory(dir=DIST, prefix=".work-") as name:
+        found = Path(name) / "modules.txt"
+        _prepare("-", found, Path(name), "Tracing the page's library")
+        LIST.write_text(f"{HEADER}{found.read_text('utf-8')}\n", "utf-8")
+    return LIST

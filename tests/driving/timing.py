@@ -1,0 +1,137 @@
+"""Times of the page in one engine, beside the bare runtime's, in one and the same run.
+
+All times are milliseconds from the start of a navigation until what is measured is on screen, read from the page's own
+clock.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import shutil
+import tempfile
+import time
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from builder import runtime, serve
+from builder.house import SITE
+from builder.website import SAVED
+from driving.drivers import Driver
+
+DONE = "return window.doneAt ?? null"
+FIRST_SHEET = "return performance.getEntriesByName('bowstring-sheet')[0]?.startTime ?? null"
+PAINTED = "return performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? null"
+OFFLINE = "return document.documentElement.dataset.offline === 'ready' || null"
+KEYSTROKES = 30
+SETTLED = 1.0  # seconds that a browser gets to come to rest
+BARE = "(await loadPyodide({ indexURL })).runPython('1 + 1');"
+STOCK = """
+const pyodide = await loadPyodide({ indexURL });
+const wheel = await (await fetch("WHEEL")).arrayBuffer();
+pyodide.unpackArchive(wheel, "wheel");
+document.body.innerHTML = pyodide.runPython(`
+import svgwrite
+drawing = svgwrite.Drawing(size=("300px", "100px"))
+drawing.add(drawing.line((0, 0), (300, 100), stroke="black"))
+drawing.tostring()
+`);
+"""
+PAGE = """<!doctype html><meta charset="utf-8"><body><script type="module">
+const { loadPyodide } = await import("./pyodide.mjs");
+const indexURL = "./";
+%s
+window.doneAt = performance.now();
+</script>"""
+# Type into the chord's field again and again, each time when the sheet of the last is on screen.
+TYPING = """
+const field = document.getElementById("arc-chord");
+const root = document.documentElement;
+const shown = () => root.dataset.sheet === "computed" && root.dataset.stale === undefined;
+window.keystrokes = [];
+window.longTasks = [];
+try {
+  new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map((one) => one.duration)))
+    .observe({ type: "longtask" });
+} catch {}
+(async () => {
+  for (let count = 0; count < arguments[0]; count += 1) {
+    const start = performance.now();
+    field.value = `${38 + (count % 9)}' ${count % 12}"`;
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    while (!shown()) await new Promise((resolve) => setTimeout(resolve, 1));
+    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+    window.keystrokes.push(performance.now() - start);
+    await new Promise((resolve) => setTimeout(resolve, 150));
+  }
+})();
+"""
+TYPED = "return window.keystrokes?.length >= arguments[0] ? window.keystrokes : null"
+
+
+@dataclass
+class Times:
+    """What was measured in one engine: milliseconds by what it was, one for each round; all keystrokes together."""
+
+    version: str = ""
+    rows: dict[str, list[float]] = field(default_factory=dict)
+    keystrokes: list[float] = field(default_factory=list)
+    long_tasks: list[float] = field(default_factory=list)
+
+    def note(self, what: str, milliseconds: float | None) -> None:
+        if milliseconds is not None:
+            self.rows.setdefault(what, []).append(milliseconds)
+
+
+@contextlib.contextmanager
+def bare_pages() -> Iterator[str]:
+    """Serve the stock runtime with a page that starts it, and one that draws with it; gives the address."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name) / "bare"
+        shutil.copytree(runtime.pyodide(), folder)
+        (wheel,) = (file for file in runtime.page_wheels() if file.name.startswith("svgwrite-"))
+        shutil.copyfile(wheel, folder / wheel.name)
+        (folder / "bare.html").write_text(PAGE % BARE, "utf-8")
+        (folder / "stock.html").write_text(PAGE % STOCK.replace("WHEEL", wheel.name), "utf-8")
+        with serve.served(folder) as address:
+            yield address
+
+
+@contextlib.contextmanager
+def fresh(make: type[Driver]) -> Iterator[Driver]:
+    """Start a browser that has nothing of any page, in memory or on disk; its own start is over when this begins."""
+    with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
+        driver = make(Path(folder))
+        try:
+            driver.go("about:blank")
+            time.sleep(SETTLED)
+            yield driver
+        finally:
+            driver.close()
+
+
+def one_round(times: Times, make: type[Driver], bare: str) -> None:
+    """Measure everything once, each in a browser of its own: code compiled for one would serve the next."""
+    for what in ("bare", "stock"):
+        with fresh(make) as driver:
+            times.version = driver.version
+            driver.go(f"{bare}{what}.html")
+            times.note(what, driver.until_some(DONE))
+    with fresh(make) as driver:
+        with serve.served(SITE) as address:
+            driver.go(address)
+            times.note("first", driver.until_some(FIRST_SHEET))
+            times.note("painted", driver.run(PAINTED))
+            driver.until_some(OFFLINE)
+            driver.run(TYPING, KEYSTROKES)
+            times.keystrokes += driver.until_some(TYPED, KEYSTROKES)
+            times.long_tasks += driver.run("return window.longTasks")
+            driver.go("about:blank")
+            driver.go(address)
+            times.note("repeat", driver.until_some(FIRST_SHEET))
+            driver.go("about:blank")
+        driver.go(address)
+        times.note("offline", driver.until_some(FIRST_SHEET))
+    with fresh(make) as driver:
+        driver.go(SAVED.as_uri())
+        times.note("saved", driver.until_some(FIRST_SHEET))

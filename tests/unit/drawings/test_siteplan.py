@@ -1,0 +1,255 @@
+"""The plan of the site is true to scale on the real hand, and what is tapped on it comes back as corners on the ground.
+
+The geometry is held against shapely, a general-purpose library.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+from itertools import pairwise
+from typing import Any
+from xml.etree import ElementTree
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from shapely import LineString, Polygon, box
+
+from bowstring import answer
+from bowstring.demo import DEMO
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.siteplan import HEIGHT, WIDTH, clipped, site_plan_svg, spans
+from bowstring.job.obstacles import MOST_CORNERS
+from bowstring.page.calls import handle
+from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.siteplan import site_plan_html
+from bowstring.units.lengths import read_length
+from bowstring.units.tape import make_tape
+from bowstring.words import say
+
+POND = {"name": "pond", "stops": "feet", "outline": [["14 ft", "-27 ft"], ["24 ft", "-27 ft"], ["19 ft", "-37 ft"]]}
+SHED = {
+    "name": "shed",
+    "stops": "tape",
+    "outline": [["10 ft", "-2 ft"], ["20 ft", "-2 ft"], ["20 ft", "4 ft"], ["15 ft", "1 ft"], ["10 ft", "4 ft"]],
+}
+SITE: dict[str, Any] = {**DEMO, "ground": [POND, SHED], "known": [{"name": "hydrant", "x": "4 ft", "y": "12 ft"}]}
+FOOT = 0.3048
+ROUNDING = 0.0005
+"""Drawing units: coordinates are written with three decimals."""
+
+
+def drawn(job: dict[str, Any]) -> ElementTree.Element:
+    return ElementTree.fromstring(site_plan_svg(answer(job, whole=False), id="plan"))
+
+
+def with_data(svg: ElementTree.Element, name: str, value: str | None = None) -> list[ElementTree.Element]:
+    found = [one for one in svg.iter() if one.get(f"data-{name}") is not None]
+    return [one for one in found if value in (None, one.get(f"data-{name}"))]
+
+
+def points_of(path: ElementTree.Element) -> list[tuple[float, float]]:
+    return [(float(x), float(y)) for x, y in re.findall(r"(-?[\d.]+),(-?[\d.]+)", str(path.get("d")))]
+
+
+def map_of(svg: ElementTree.Element) -> dict[str, str]:
+    (frame,) = with_data(svg, "scale")
+    return {"scale": str(frame.get("data-scale")), "up": str(frame.get("data-up"))}
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_outlines_and_stakes_stand_where_they_are_on_the_ground(side: str) -> None:
+    job = {**SITE, "side": side}
+    told, svg = answer(job), drawn(job)
+    scale, up = float(map_of(svg)["scale"]), int(map_of(svg)["up"])
+    for obstacle in told["site"]["obstacles"]:  # type: ignore[index]
+        path = with_data(svg, "stops", obstacle["stops"])[0]
+        for (x, y), (true_x, true_y) in zip(points_of(path), obstacle["outline"], strict=True):
+            assert abs(x / scale - true_x) <= 2 * ROUNDING / scale
+            assert abs(y / (scale * up) - true_y) <= 2 * ROUNDING / scale
+    squares = {str(one.get("data-stake")): one for one in with_data(svg, "stake")}
+    for stake in told["stakes"]:  # type: ignore[attr-defined]
+        square = squares[stake["name"]]
+        x, y = (float(str(square.get(axis))) + float(str(square.get("width"))) / 2 for axis in "xy")
+        assert abs(x / scale - stake["x"]) <= 2 * ROUNDING / scale
+        assert abs(y / (scale * up) - stake["y"]) <= 2 * ROUNDING / scale
+
+
+@pytest.mark.parametrize(("side", "below"), [("left", False), ("right", True)])
+def test_the_curve_is_on_the_hand_of_somebody_who_walks_from_a_to_b(side: str, below: bool) -> None:
+    svg = drawn({**SITE, "side": side})
+    at = {str(one.get("data-stake")): float(str(one.get("y"))) for one in with_data(svg, "stake")}
+    across = {str(one.get("data-stake")): float(str(one.get("x"))) for one in with_data(svg, "stake")}
+    assert across["A"] < across["B"]  # walking to the right on paper, the right hand is down
+    assert (at["M"] > at["A"]) is below
+    words = "".join(str(one.text) for one in svg.iter() if one.tag.endswith("text"))
+    assert side in words
+
+
+def test_walls_are_hatched_and_ponds_dotted_inside_their_outlines() -> None:
+    svg = drawn(SITE)
+    paths = list(svg.iter("{http://www.w3.org/2000/svg}path"))
+    for stops, least in (("tape", 5.0), ("feet", 0.0)):
+        outline = with_data(svg, "stops", stops)[0]
+        filling = paths[paths.index(outline) + 1]
+        area = Polygon(points_of(outline)).buffer(0.05)
+        pieces = re.findall(r"M[^M]+", str(filling.get("d")))
+        assert len(pieces) > 3
+        lengths = []
+        for piece in pieces:
+            (x, y), (x2, y2) = ((float(a), float(b)) for a, b in re.findall(r"(-?[\d.]+),(-?[\d.]+)", piece))
+            assert area.contains(LineString([(x, y), (x2, y2)]))
+            lengths.append(LineString([(x, y), (x2, y2)]).length)
+        assert max(lengths) > least if least else max(lengths) < 0.1
+
+
+coordinates = st.floats(-50, 50).map(lambda value: round(value, 2))
+places = st.tuples(coordinates, coordinates)
+
+
+@given(st.lists(places, min_size=3, max_size=7, unique=True), coordinates)
+def test_a_level_line_is_cut_as_shapely_cuts_it(outline: list[tuple[float, float]], level: float) -> None:
+    polygon = Polygon(outline)
+    assume(polygon.is_valid and all(y != level for _, y in outline))
+    found = sum(end - start for start, end in spans(outline, level))
+    assert found == pytest.approx(polygon.intersection(LineString([(-99, level), (99, level)])).length, abs=1e-6)
+
+
+@given(places, places)
+def test_a_line_is_clipped_as_shapely_clips_it(start: tuple[float, float], end: tuple[float, float]) -> None:
+    assume(start != end)
+    inside = box(-20, -10, 20, 10).intersection(LineString([start, end]))
+    found = clipped(start, end, Box(-20, -10, 20, 10))
+    assert (LineString(found).length if found else 0.0) == pytest.approx(inside.length, abs=1e-6)
+
+
+def test_what_is_stopped_is_drawn_from_mark_to_mark() -> None:
+    job = {**SITE, "method": "halving"}
+    told, svg = answer(job), drawn(job)
+    marks = {mark["name"]: (mark["x"], mark["y"]) for mark in told["marks"]}  # type: ignore[attr-defined]
+    (own,) = [row for row in told["methods"] if row["method"] == "halving"]  # type: ignore[attr-defined]
+    ways = {(block["from"], block["to"]) for block in own["blocks"] if block["from"] != block["to"]}
+    assert ways
+    scale, up = float(map_of(svg)["scale"]), int(map_of(svg)["up"])
+    lines = [points_of(one) for one in svg.iter() if "bd-arrow bd-dash" in str(one.get("class"))]
+    assert len(lines) == len(ways)
+    for way in ways:
+        ends = [(x * scale, y * scale * up) for x, y in (marks[name] for name in way)]
+        assert any(line == [pytest.approx(end, abs=2 * ROUNDING) for end in ends] for line in lines), way
+    html = site_plan_html(told)
+    assert "shed" in html and "<li>" in html
+
+
+@pytest.mark.parametrize(
+    "job",
+    [
+        {"arc": {"chord": "38 ft", "radius": "19000 ft"}},
+        {"arc": {"radius": "20 ft", "central_angle": "300"}, "side": "right"},
+        {"unit": "m", "arc": {"chord": "0.5", "sagitta": "0.1"}},
+        {"arc": {"chord": "38 ft", "sagitta": "5 ft"}, "levels": 9},
+        {**SITE, "side": "right", "offset": "6 in", "toward": "outside", "driven": "hub"},
+        {**DEMO, "ground": [{**SHED, "outline": [["90000 m", "1 ft"], ["90001 m", "1 ft"], ["90001 m", "2 ft"]]}]},
+        {**DEMO, "ground": [{**SHED, "outline": [["1 ft", "1 ft"], ["2 ft", "1 ft"], ["2 ft", "14 in"]]}]},
+    ],
+)
+def test_every_site_has_a_plan_that_fits_a_phone(job: dict[str, Any]) -> None:
+    svg = drawn(job)
+    left, top, width, height = map(float, str(svg.get("viewBox")).split())
+    assert width <= 1.13 * WIDTH and height <= HEIGHT + 160
+    (frame,) = with_data(svg, "scale")
+    xs, ys = zip(*points_of(frame), strict=True)
+    assert left < min(xs) and max(xs) < left + width and top < min(ys) and max(ys) < top + height
+
+
+# --- what is tapped
+
+
+def tap(corners: list[tuple[float, float]], job: dict[str, Any], stops: str = "feet", **more: str) -> dict[str, Any]:
+    """Tap corners (metres in the chord's frame) on the plan of a job; return what Python says."""
+    plan = map_of(drawn(job))
+    points = [[x * float(plan["scale"]), y * float(plan["scale"]) * int(plan["up"])] for x, y in corners]
+    fields = {**fields_of_job(job), **more}
+    asked = {"fields": fields, "points": points, "stops": stops, **plan}
+    found: dict[str, Any] = json.loads(handle("outline", json.dumps(asked)))
+    return found
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("unit", ["ft-in", "ft", "m", "mm"])
+def test_tapped_corners_come_back_to_the_tapes_mark(unit: str, side: str) -> None:
+    job = {"unit": unit, "arc": {"chord": "11.58 m", "sagitta": "1.6 m"}, "side": side}
+    corners = [(3.217, -7.113), (7.9, -8.001), (6.4, -11.23), (0.0, -10.9)]
+    fields = tap(corners, job)["fields"]
+    text = fields["ground-0-outline"]
+    read = [[read_length(one, unit, "x", signed=True, zero=True).metres for one in pair.split(",")]
+            for pair in text.split(";")]  # fmt: skip
+    half = make_tape(unit, None).mark / 2 + 1e-9
+    for pair, true in zip(read, corners, strict=True):
+        assert pair == [pytest.approx(true[0], abs=half), pytest.approx(true[1], abs=half)]
+    again = answer(job_of_fields({**fields_of_job(job), **fields}))
+    (obstacle,) = again["site"]["obstacles"]  # type: ignore[index]
+    assert obstacle["stops"] == "feet" and obstacle["name"] == say("siteplan.name.feet")
+    assert obstacle["outline"] == [pytest.approx(pair) for pair in read]
+
+
+def test_an_obstacle_goes_into_the_next_free_row() -> None:
+    corners = [(3.0, -7.0), (7.0, -8.0), (6.0, -11.0)]
+    taken = tap(corners, SITE)["fields"]
+    assert set(taken) == {"ground-2-name", "ground-2-stops", "ground-2-outline"}
+    assert taken["ground-2-name"] == f"{say('siteplan.name.feet')} 2"  # pond is the name of the first one
+    named = {"ground-0-name": "duck pond"}
+    assert tap(corners, dict(DEMO), **named)["fields"]["ground-0-name"] == "duck pond"
+    half = {**named, "ground-0-stops": "feet"}
+    assert tap(corners, dict(DEMO), "feet", **half)["fields"]["ground-0-stops"] == "feet"
+    assert "ground-1-outline" in tap(corners, dict(DEMO), "tape", **half)["fields"]
+    full = {f"ground-{row}-outline": "1 ft, 2 ft" for row in range(40)}
+    assert "40" in tap(corners, dict(DEMO), **full)["error"]
+
+
+@pytest.mark.parametrize(
+    ("corners", "key"),
+    [
+        ([], "few"),
+        ([(1.0, 1.0)], "few"),
+        ([(1.0, 1.0), (2.0, 1.0), (2.0, 1.0), (1.0, 1.0)], "few"),
+        ([(1.0, 1.0), (2.0, 1.0), (3.0, 1.0)], "thin"),
+        ([(0.0, 0.0), (2.0, 2.0), (2.0, 0.0), (0.0, 1.0)], "crossed"),
+    ],
+)
+def test_an_outline_that_is_none_is_refused_with_what_would_do(corners: list[tuple[float, float]], key: str) -> None:
+    assert tap(corners, dict(DEMO)) == {"error": say(f"siteplan.{key}")}
+    many = [(number / 10, (number % 2) / 10) for number in range(MOST_CORNERS + 1)]
+    assert tap(many, dict(DEMO)) == {"error": say("siteplan.many", most=MOST_CORNERS)}
+
+
+@given(st.lists(st.tuples(st.integers(0, 30), st.integers(-30, 0)), min_size=3, max_size=6, unique=True))
+def test_an_outline_whose_sides_dont_meet_is_taken_and_one_that_crosses_isnt(corners: list[tuple[int, int]]) -> None:
+    found = tap([(x * FOOT, y * FOOT) for x, y in corners], dict(DEMO))
+    polygon = Polygon(corners)
+    ring = [*corners, corners[0]]
+    crossing = any(
+        LineString(one).crosses(LineString(other)) and not {*one} & {*other}
+        for number, one in enumerate(pairwise(ring))
+        for other in list(pairwise(ring))[number + 1 :]
+    )
+    if polygon.is_valid and polygon.area > 0.05 * polygon.length:
+        assert "fields" in found
+    if crossing:
+        assert "error" in found
+
+
+def test_what_the_page_never_sends_is_refused() -> None:
+    good = {"fields": {}, "points": [[0, 0]], "stops": "feet", "scale": "20", "up": "-1"}
+    for wrong in ({"stops": "all"}, {"scale": "0"}, {"scale": "nan"}, {"up": "2"}, {"points": [[1e999, 0]]}):
+        with pytest.raises(ValueError, match=r"plan|finite"):
+            handle("outline", json.dumps({**good, **wrong}))
+
+
+def test_an_obstacle_without_its_outline_yet_still_has_a_plan_to_be_drawn_on() -> None:
+    fields = {**fields_of_job(dict(DEMO)), "ground-0-name": "shed", "ground-0-stops": "tape"}
+    shown = json.loads(handle("sheet", json.dumps({"fields": fields})))
+    assert shown["sign"] == "refused" and shown["errors"][0]["id"] == "ground-0-outline"
+    assert 'data-scale="' in shown["site_plan"]
+    worse = json.loads(handle("sheet", json.dumps({"fields": {**fields, "arc-chord": "no"}})))
+    assert worse["sign"] == "refused" and worse["site_plan"] == ""

@@ -1,0 +1,49 @@
+"""Sites at random, on the arc of test_advice.py: where nothing works, a change that is offered does what it says."""
+
+from __future__ import annotations
+
+from math import asin, sin
+from typing import Any
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bowstring import answer
+from unit.layout.test_advice import ARC, FOOT, box, possible, row
+
+EVERYDAY = {"centre", "halving", "ordinates", "tangent", "tapes"}
+H = asin(0.8)
+
+boxes = st.builds(
+    lambda x, y, w, h, stops: (x, y, x + w, y + h, stops),
+    st.integers(-10, 45), st.integers(-20, 25), st.sampled_from([0.5, 2, 8, 30]), st.sampled_from([0.5, 2, 5]),
+    st.sampled_from(["tape", "feet"]),
+)  # fmt: skip
+sites = st.fixed_dictionaries(
+    {"ground": st.lists(boxes, min_size=1, max_size=4), "levels": st.integers(1, 3)},
+    optional={"hands": st.just(1), "tape": st.sampled_from([{"length": f"{feet} ft"} for feet in (8, 12, 21, 24)]),
+              "room": st.sampled_from([{"inside": "3 ft"}, {"behind": "5 ft"}, {"outside": "1 ft"}])},
+)  # fmt: skip
+
+
+@given(sites)
+@settings(max_examples=60, deadline=None)
+def test_every_change_that_is_offered_does_what_it_says(site: dict[str, Any]) -> None:
+    rows = [box(f"thing {number}", *where) for number, where in enumerate(site["ground"])]
+    job = {**site, "arc": ARC, "ground": rows}
+    advice = answer(job, whole=False)["advice"]
+    assert advice["method"] is not None or not possible(answer(job, whole=False)) & EVERYDAY
+    for change in advice["changes"]:
+        mended, feet = dict(job), f"{change['size'] / FOOT:.6f} ft"
+        if change["kind"] == "obstacle":
+            mended["ground"] = [one for one in rows if one["name"] != change["what"]]
+        elif change["kind"] == "room":
+            mended["room"] = {**job["room"], change["what"]: feet}
+        elif change["kind"] == "levels":
+            mended["levels"] = next(n for n in range(1, 8) if 2 * 25 * sin(H / 2**n) * FOOT <= change["size"])
+        else:
+            mended[change["kind"]] = {"length": feet} if change["kind"] == "tape" else int(change["size"])
+        if change["halve_first"]:
+            mended |= {"method": "ordinates", "halve_first": change["halve_first"]}
+        assert not row(answer(job, whole=False), change["method"])["possible"]
+        assert row(answer(mended, whole=False), change["method"])["possible"], change

@@ -1,0 +1,64 @@
+"""A unit changed under bare numbers converts nothing, and says what each number means now."""
+
+from __future__ import annotations
+
+import json
+import re
+from html import unescape
+
+from bowstring.page.calls import handle
+from bowstring.page.unit import unit_note
+
+FEET = {"unit": "ft", "arc-chord": "38", "arc-sagitta": "5.25", "drawn_to": "face", "side": "left"}
+
+
+def plain(html: str) -> str:
+    return re.sub(r"\s+", " ", unescape(re.sub(r"<[^>]+>", "", html)))
+
+
+def test_bare_numbers_are_told_with_both_meanings() -> None:
+    text = plain(unit_note({**FEET, "unit": "m"}, "ft"))
+    assert "Chord 38: now" in text and "38.000 m" in text and "before 38' 0\"" in text
+    assert "Rise 5.25: now" in text
+
+
+def test_numbers_with_a_unit_of_their_own_mean_the_same_and_aren_t_told() -> None:
+    assert unit_note({**FEET, "unit": "m", "arc-chord": "38 ft", "arc-sagitta": "5.25 ft"}, "ft") == ""
+
+
+def test_feet_and_inches_and_feet_read_bare_numbers_alike() -> None:
+    assert unit_note({**FEET, "unit": "ft-in"}, "ft") == ""
+
+
+def test_corners_and_stations_are_told_whole() -> None:
+    typed = {"ground-0-outline": "3, -2; 5 m, -2; 4, -6", "stations": "2; 4"}
+    text = plain(unit_note({**FEET, **typed, "unit": "m"}, "ft"))
+    assert "Obstacle 1: Corners, in order 3, -2; 5 m, -2; 4, -6: now 3.000 m, -2.000 m;" in text
+    assert "before 3.00 ft, -2.00 ft; 16.40 ft, -2.00 ft;" in text  # 5 m are 16.404 ft
+    assert "Ordinates at 2; 4: now 2.000 m; 4.000 m, before 2.00 ft; 4.00 ft" in text
+    assert unit_note({"ground-0-outline": "3 m, -2 m; 5 m, -2 m; 4 m, -6 m", "unit": "m"}, "ft") == ""
+
+
+def test_what_can_t_be_read_in_one_of_the_units_is_told_too() -> None:
+    text = plain(unit_note({"unit": "ft-in", "tolerance": "0.02"}, "m"))
+    assert text == "" or "not readable" in text
+
+
+def test_a_name_and_an_angle_are_no_lengths() -> None:
+    assert unit_note({"unit": "m", "title": "38", "arc-central_angle": "60"}, "ft") == ""
+
+
+def test_the_sheet_carries_the_note_and_is_not_to_be_built_from() -> None:
+    shown = json.loads(handle("sheet", json.dumps({"fields": {**FEET, "unit": "m"}, "unit_before": "ft"})))
+    assert shown["sign"] == "computed" and shown["stop"] is True
+    assert shown["unit_note"] and shown["unit_note"] in shown["sheet"]
+
+
+def test_markup_in_a_field_stays_text() -> None:
+    shown = unit_note({"unit": "m", "arc-chord": "<b>38</b>", "arc-sagitta": "5"}, "ft")
+    assert "<b>38" not in shown
+
+
+def test_an_unknown_unit_before_is_no_unit() -> None:
+    shown = json.loads(handle("sheet", json.dumps({"fields": FEET, "unit_before": "<b>"})))
+    assert shown["unit_note"] == ""

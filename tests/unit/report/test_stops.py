@@ -1,0 +1,86 @@
+"""What nobody may build from: it is told apart from the other cautions, and stands above everything on both sheets."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from bowstring import answer
+from bowstring.page.calls import handle
+from bowstring.report.caution import STOPS
+from bowstring.sheet.html import sheet_html
+from bowstring.sheet.outline import outline
+from bowstring.sheet.text import sheet_text
+from bowstring.words import say
+
+PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "side": "left", "levels": 2}
+FOUND = {"tape": "level", "chord": ["38 ft 6 in", "38 ft 6 in"]}
+POINTS = {"points": [["0 ft", "0 ft"], ["19 ft", "5 ft"], ["38 ft", "0 ft"]]}
+
+STOPPED = {
+    "the line isn't known": {"drawn_to": "unsure"},
+    "a board off the face": {"drawn_to": "centre", "driven": "board", "offset": "1-1/2 in", "toward": "outside"},
+    "givens that disagree": {"arc": {"chord": "38 ft 0 in", "sagitta": "5 ft 3 in", "radius": "30 ft 0 in"}},
+    "points against the job's hand": {"arc": POINTS, "side": "right"},
+    "a chord found and nothing held": {"found": FOUND},
+    "two measurements apart": {"found": {**FOUND, "chord": ["38 ft 1 in", "38 ft 4 in"]}},
+    "a foot miscounted": {"found": {**FOUND, "chord": ["39 ft", "39 ft"], "hold": "radius"}},
+    "a kink past the limit": {"found": {**FOUND, "chord": ["42 ft", "42 ft"], "hold": "radius", "sure": True}},
+    "a sagitta that looks like a slip": {"got": [{"stake": "M", "sagitta": "6 ft 3 in"}]},
+}
+
+
+@pytest.mark.parametrize("changes", STOPPED.values(), ids=STOPPED)
+def test_a_job_that_nobody_may_build_says_so_above_everything(changes: dict[str, object]) -> None:
+    told = answer({**PLAIN, **changes})
+    stops = told["stops"]
+    assert stops and set(stops) <= set(told["cautions"])  # type: ignore[call-overload]
+    first = outline(told)[0]
+    assert first.key == "stops"
+    for sheet in (sheet_text(told), sheet_html(told)):
+        lines = " ".join(sheet.split())
+        assert say("sheet.stops").casefold() in lines.casefold()
+        assert say("sheet.stop_here") in lines
+    assert "!! " in sheet_text(told)
+
+
+def test_an_ordinary_job_may_be_built() -> None:
+    told = answer(PLAIN)
+    assert told["stops"] == []
+    assert next(section.key for section in outline(told)) == "short"
+    assert say("sheet.stops").upper() not in sheet_text(told)
+
+
+def test_a_caution_that_only_warns_stops_nothing() -> None:
+    told = answer({**PLAIN, "drawn_to": "face", "tolerance": "1/32 in"})
+    assert told["cautions"] and not told["stops"]
+
+
+def test_every_sentence_that_says_not_to_build_is_a_stop() -> None:
+    """A sentence that forbids building and a list that has forgotten it would be told as one caution of many."""
+    from bowstring.words import catalogue
+
+    forbids = {
+        key
+        for key, text in catalogue().items()
+        if key.startswith(("caution.", "fit."))
+        and any(words in text for words in ("n't build", "not build", "before building"))
+    }
+    # These doubt a unit and nothing else: the number is read out, and the reading stands beside its field.
+    doubts = {"caution.unlikely_board", "caution.unlikely_hub"}
+    assert forbids - doubts <= STOPS
+
+
+def test_the_page_doesn_t_call_such_a_sheet_up_to_date() -> None:
+    fields = {"unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5 ft 3 in", "drawn_to": "unsure", "side": "left"}
+    assert json.loads(handle("sheet", json.dumps({"fields": fields})))["stop"] is True
+    fields["drawn_to"] = "face"
+    assert json.loads(handle("sheet", json.dumps({"fields": fields})))["stop"] is False
+
+
+def test_what_makes_every_check_blind_or_turns_the_curve_is_a_stop() -> None:
+    blind = answer({**PLAIN, "drawn_to": "face", "tolerance": "4 in"})
+    assert blind["stops"] == [say("caution.unlikely_tolerance", shown='4" = 0.3333 ft')]
+    alike = answer({**PLAIN, "drawn_to": "face", "ends": {"A": "Blue hydrant", "B": "blue hydrant"}})
+    assert alike["stops"] == [say("caution.same_landmark")]
