@@ -2,7 +2,7 @@
 
 from bowstring.errors import BadJob
 from bowstring.job.link import read_link, write_link
-from bowstring.report.answer import answer
+from bowstring.report.answer import Answering, answer
 from bowstring.version import __version__
 
-__all__ = ["BadJob", "__version__", "answer", "read_link", "write_link"]
+__all__ = ["Answering", "BadJob", "__version__", "answer", "read_link", "write_link"]

@@ -15,9 +15,7 @@ from bowstring.errors import BadJob, bad
 from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
 from bowstring.job.link import read_link, write_link
 from bowstring.methods.catalogue import BY_NAME
-from bowstring.report.answer import answer
-from bowstring.sheet.csv import stakes_csv
-from bowstring.sheet.text import sheet_text
+from bowstring.report.answer import Answering, answer
 from bowstring.units.echo import quoted, visible
 from bowstring.words import say
 
@@ -73,12 +71,19 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
 
 
 def _told(job: dict[str, object], options: argparse.Namespace) -> str:
-    answered = answer(job)
+    """Return what was asked for; no part of the answer is worked out that it doesn't show."""
     if options.json:
-        return json.dumps(answered, allow_nan=False) + "\n"
+        return json.dumps(answer(job), allow_nan=False) + "\n"
+    answered = Answering(job)  # refuses a job that can't be used, whatever is shown of it
+    if options.link:
+        return write_link(job) + "\n"
     if options.csv:
+        from bowstring.sheet.csv import stakes_csv
+
         return stakes_csv(answered)
-    return write_link(job) + "\n" if options.link else sheet_text(answered)
+    from bowstring.sheet.text import sheet_text
+
+    return sheet_text(answered)
 
 
 def _job(name: str) -> dict[str, object]:

@@ -142,7 +142,7 @@ function serve(port) {
   }
 
   const handler = start().then(async (pyodide) => {
-    const handle = await withLibrary(pyodide, () => pyodide.pyimport("bowstring.page.calls").handle);
+    const handle = await withLibrary(pyodide, () => pyodide.pyimport("bowstring.page.calls").Calls().handle);
     return (call, payload) => withLibrary(pyodide, () => handle(call, payload));
   });
 

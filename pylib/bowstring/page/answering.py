@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from html import escape
 from typing import Any
 
-from bowstring import BadJob, answer, write_link
+from bowstring import Answering, BadJob, write_link
 from bowstring.demo import DEMO
 from bowstring.page.fields import (
     MARKS,
@@ -31,7 +31,22 @@ EXAMPLE_TEXTS = ("title", "note", "ends-A", "ends-B")
 """Fields whose text nobody types twice: where one still holds the example's, the form was not made one's own."""
 
 
-def shown_sheet(asked: Mapping[str, Any]) -> dict[str, Any]:
+class LastAnswer:
+    """The answer to what stands in the fields, kept until they change: one keystroke asks several questions."""
+
+    def __init__(self) -> None:
+        self._fields: Mapping[str, str] | None = None
+        self._answer: Answering | None = None
+
+    def to(self, fields: Mapping[str, str]) -> Answering:
+        """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
+        if self._answer is None or self._fields != fields:
+            self._answer = Answering(job_of_fields(fields))
+            self._fields = dict(fields)
+        return self._answer
+
+
+def shown_sheet(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     """Return what the page shows for ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``.
 
     ``{"sign": "computed", "sheet": HTML, "site_plan": HTML, "example": flag, "stop": flag, "link": text,
@@ -46,10 +61,10 @@ def shown_sheet(asked: Mapping[str, Any]) -> dict[str, Any]:
     fields = asked["fields"]
     if not all(isinstance(name, str) and isinstance(text, str) for name, text in fields.items()):
         raise ValueError("fields must be texts by name")
-    return _sheet(fields, asked.get("unit_before"), str(asked.get("address") or ""))
+    return _sheet(fields, last, asked.get("unit_before"), str(asked.get("address") or ""))
 
 
-def shown_advice(asked: Mapping[str, Any]) -> dict[str, Any]:
+def shown_advice(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     """Return ``{"advice": HTML, "text": HTML}`` for what ``shown_sheet`` takes: the part of the sheet that says which
     way to take, and its sentence beside the site's plan.
 
@@ -57,29 +72,17 @@ def shown_advice(asked: Mapping[str, Any]) -> dict[str, Any]:
     for a job that can't be used.
     """
     try:
-        answered = answered_fields(asked["fields"])
+        answered = last.to(asked["fields"])
     except BadJob:
         return {"advice": "", "text": ""}
     return {"advice": part_html(answered, "advice"), "text": advice_html(answered)}
 
 
-_LAST: dict[str, Any] = {"fields": None, "answer": None}
-"""The last answer, and the fields that it is of: the same job is asked about twice, for the advice and the sheet."""
-
-
-def answered_fields(fields: Mapping[str, str]) -> dict[str, Any]:
-    """Return the answer to what stands in the fields; raises ``BadJob``."""
-    if _LAST["fields"] != fields:
-        _LAST["answer"] = answer(job_of_fields(fields), whole=False)
-        _LAST["fields"] = dict(fields)
-    return _LAST["answer"]  # type: ignore[no-any-return]
-
-
-def _sheet(fields: Mapping[str, str], unit_before: object = None, address: str = "") -> dict[str, Any]:
+def _sheet(fields: Mapping[str, str], last: LastAnswer, unit_before: object, address: str) -> dict[str, Any]:
     note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
         job = job_of_fields(fields)
-        answered = answered_fields(fields)
+        answered = last.to(fields)
         link = write_link(job)
     except BadJob as refusal:
         return {**_refused(fields, refusal), "unit_note": note}
@@ -153,7 +156,7 @@ def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
         return ""
     try:
         job = job_of_fields({name: text for name, text in fields.items() if not name.startswith("ground-")})
-        return site_plan_html(answer(job, whole=False))
+        return site_plan_html(Answering(job))
     except BadJob:
         return ""
 

@@ -11,7 +11,7 @@ from html import escape
 from bowstring.demo import DEMO
 from bowstring.drawings.svg import STYLE
 from bowstring.job.obstacles import STOPS
-from bowstring.page.answering import shown_sheet
+from bowstring.page.answering import LastAnswer, shown_sheet
 from bowstring.page.fields import MARKS, fields_of_job
 from bowstring.page.form import form_html
 from bowstring.words import say
@@ -36,7 +36,7 @@ def build_page(template: str, version: str) -> str:
     Raises ``ValueError`` when a mark is missing or unknown.
     """
     fields = fields_of_job(DEMO)
-    shown = shown_sheet({"fields": fields})
+    shown = shown_sheet({"fields": fields}, LastAnswer())
     if shown["sign"] != "computed":
         raise ValueError(f"the example can't be used: {shown['errors']}")
     parts = {

@@ -1,4 +1,7 @@
-"""What the page's script asks of the browser's Python: JSON text in, JSON text out."""
+"""What the page's script asks of the browser's Python: JSON text in, JSON text out.
+
+What only some questions need is imported when they are asked: the first one is asked while somebody waits.
+"""
 
 from __future__ import annotations
 
@@ -7,53 +10,49 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from bowstring.drawings.mistakes import mistakes_svg
 from bowstring.errors import BadJob
 from bowstring.job.job import read_job
-from bowstring.job.jobfile import job_of_text
 from bowstring.job.link import read_link, write_link
-from bowstring.page.answering import answered_fields, shown_advice, shown_sheet
+from bowstring.page.answering import LastAnswer, shown_advice, shown_sheet
 from bowstring.page.fields import fields_of_job, job_of_fields
-from bowstring.page.tapped import drawn_obstacle
-from bowstring.sheet.csv import stakes_csv
 from bowstring.words import say
 
 FILE_NAME = 40
 """Most characters of a title that a file's name repeats."""
 
 
+class Calls:
+    """One open page's questions, with the answer to what stands in its fields."""
+
+    def __init__(self) -> None:
+        self._last = LastAnswer()
+
+    def handle(self, call: str, payload: str) -> str:
+        """Answer one question of the page's script, by name:
+
+        ``advice``     what ``sheet`` takes gives the sheet's part that says which way to take, see ``shown_advice``;
+        ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
+        ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
+                       ``{"error": text}``;
+        ``open_file``  ``{"text": a job file's text}`` gives the same;
+        ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
+        ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
+        ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
+        ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
+
+        Raises ``ValueError`` for a question that the page's own script never asks.
+        """
+        if call not in _CALLS:
+            raise ValueError(f"no such call: {call!r}")
+        return json.dumps(_CALLS[call](json.loads(payload), self._last))
+
+
 def handle(call: str, payload: str) -> str:
-    """Answer one question of the page's script, by name:
-
-    ``advice``     what ``sheet`` takes gives the sheet's part that says which way to take, see ``shown_advice``;
-    ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
-    ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
-                   ``{"error": text}``;
-    ``open_file``  ``{"text": a job file's text}`` gives the same;
-    ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
-    ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
-    ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
-    ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
-
-    Raises ``ValueError`` for a question that the page's own script never asks.
-    """
-    asked = json.loads(payload)
-    calls: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
-        "advice": shown_advice,
-        "sheet": shown_sheet,
-        "open_link": _open_link,
-        "open_file": _open_file,
-        "job_file": _job_file,
-        "stakes_file": _stakes_file,
-        "mistake": _mistake,
-        "outline": drawn_obstacle,
-    }
-    if call not in calls:
-        raise ValueError(f"no such call: {call!r}")
-    return json.dumps(calls[call](asked))
+    """Answer one question by itself, as ``Calls`` does for a page that asks several about one job."""
+    return Calls().handle(call, payload)
 
 
-def _open_link(asked: Mapping[str, Any]) -> dict[str, Any]:
+def _open_link(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     return _opened(lambda: read_link(_link_in(asked["text"])))
 
 
@@ -63,7 +62,9 @@ def _link_in(text: str) -> str:
     return found[1] if found else text
 
 
-def _open_file(asked: Mapping[str, Any]) -> dict[str, Any]:
+def _open_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+    from bowstring.job.jobfile import job_of_text
+
     return _opened(lambda: job_of_text(asked["text"]))
 
 
@@ -80,7 +81,7 @@ def _opened(read: Callable[[], dict[str, object]]) -> dict[str, Any]:
     return {"fields": fields, "title": checked.title, "link": link, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
 
 
-def _job_file(asked: Mapping[str, Any]) -> dict[str, Any]:
+def _job_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
@@ -89,21 +90,26 @@ def _job_file(asked: Mapping[str, Any]) -> dict[str, Any]:
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
-def _stakes_file(asked: Mapping[str, Any]) -> dict[str, Any]:
+def _stakes_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     try:
-        answered = answered_fields(asked["fields"])
+        answered = last.to(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
-    return {"name": f"{_file_name(answered['title'])}.csv", "text": stakes_csv(answered)}
+    from bowstring.sheet.csv import stakes_csv
+
+    return {"name": f"{_file_name(str(answered['title']))}.csv", "text": stakes_csv(answered)}
 
 
-def _mistake(asked: Mapping[str, Any]) -> dict[str, Any]:
+def _mistake(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     try:
-        answered = answered_fields(asked["fields"])
+        answered = last.to(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
+    from bowstring.drawings.mistakes import mistakes_svg
+
     kind = asked["kind"]
-    if not any(row["kind"] == kind for row in answered["mistakes"]):
+    mistakes: Any = answered["mistakes"]
+    if not any(row["kind"] == kind for row in mistakes):
         return {"svg": ""}  # the job has changed since
     return {"svg": mistakes_svg(answered, kind, id=f"mistake-{str(kind).replace('_', '-')}")}
 
@@ -114,3 +120,21 @@ def _refusal(refusal: BadJob) -> dict[str, Any]:
 
 def _file_name(title: str) -> str:
     return "bowstring-" + (re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job")
+
+
+def _outline(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+    from bowstring.page.tapped import drawn_obstacle
+
+    return drawn_obstacle(asked)
+
+
+_CALLS: dict[str, Callable[[Mapping[str, Any], LastAnswer], dict[str, Any]]] = {
+    "advice": shown_advice,
+    "sheet": shown_sheet,
+    "open_link": _open_link,
+    "open_file": _open_file,
+    "job_file": _job_file,
+    "stakes_file": _stakes_file,
+    "mistake": _mistake,
+    "outline": _outline,
+}

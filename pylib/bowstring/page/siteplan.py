@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from html import escape
+from typing import Any
 
-from bowstring.drawings.paper import Answer
-from bowstring.drawings.siteplan import blocks_of_plan, site_plan_svg
 from bowstring.sheet.markup import marked
 from bowstring.words import say
+
+Answer = Mapping[str, Any]
 
 _TOLD_BLOCKS = 3
 
@@ -17,6 +19,8 @@ def site_plan_html(answer: Answer, *, id: str = "site-plan-drawing") -> str:
 
     Raises ``ValueError`` when a figure is not finite.
     """
+    from bowstring.drawings.siteplan import blocks_of_plan, site_plan_svg
+
     texts = list(dict.fromkeys(str(block["text"]) for block in blocks_of_plan(answer)))
     rows = "".join(f"<li>{marked(text)}</li>" for text in texts[:_TOLD_BLOCKS])
     if len(texts) > _TOLD_BLOCKS:

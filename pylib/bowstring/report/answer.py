@@ -1,26 +1,11 @@
-"""The one door: a job in, an answer out, plain JSON values on both sides."""
+"""The one door: a job in, an answer out, plain JSON values on both sides; whole, or part by part."""
 
 from __future__ import annotations
 
-from bowstring.job.job import Job, read_job
-from bowstring.layout.comparison import Row, advise, compare
-from bowstring.layout.frame import DrawingFrame
-from bowstring.layout.layout import Layout, lay_out
-from bowstring.report.accuracy import report_accuracy, stake_figures
-from bowstring.report.advice import report_advice, report_methods
-from bowstring.report.cautions import report_cautions, report_stops
-from bowstring.report.givens import report_given
-from bowstring.report.halving import report_levels
-from bowstring.report.mistakes import report_mistakes
-from bowstring.report.notes import report_notes, report_top
-from bowstring.report.numbers import shown_measures
-from bowstring.report.results import report_checks, report_fit, report_gap, report_rounding, report_rule, report_stick
-from bowstring.report.site import report_site
-from bowstring.report.square import report_square
-from bowstring.report.steps import report_steps
-from bowstring.report.table import report_tables
-from bowstring.version import __version__
-from bowstring.words import say
+from collections.abc import Iterator, Mapping
+
+from bowstring.report.parts import PARTS
+from bowstring.report.work import Work
 
 
 def answer(job: dict[str, object], *, whole: bool = True) -> dict[str, object]:
@@ -32,107 +17,32 @@ def answer(job: dict[str, object], *, whole: bool = True) -> dict[str, object]:
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
-    read = read_job(job)
-    layout = lay_out(read)
-    shown: dict[float, str] = {}
-    rows = compare(layout)
-    own = next(row for row in rows if row.method is layout.method)
-    steps = report_steps(layout, shown)
-    return {
-        "version": __version__,
-        **_head(read, layout),
-        "arc": layout.drawn.measures(),
-        "staked": layout.staked.measures(),
-        "arc_shown": shown_measures(read.tape, layout.drawn.measures()),
-        "staked_shown": shown_measures(read.tape, layout.staked.measures()),
-        "offset": _offset(read),
-        "given": report_given(layout),
-        "fit": report_fit(layout),
-        "held": bool(layout.ground and layout.ground.taken),
-        "halving": report_levels(layout),
-        "gap": report_gap(layout),
-        "rule": report_rule(layout),
-        "rounding": report_rounding(layout),
-        "stakes": _stakes(layout, own),
-        "marks": [{"name": name, "x": point.x, "y": point.y} for name, point in layout.marks.items()],
-        "steps": steps,
-        "tables": report_tables(layout, steps),
-        "square": report_square(layout),
-        "checks": report_checks(layout, shown),
-        "mistakes": report_mistakes(layout),
-        "stick": report_stick(layout),
-        "accuracy": report_accuracy(layout, own),
-        "methods": report_methods(layout, rows, whole),
-        "advice": report_advice(layout, rows, advise(layout, rows)),
-        "warnings_top": report_top(),
-        "stops": report_stops(layout, own),
-        "cautions": report_cautions(layout, own),
-        "site": report_site(layout),
-        "notes": report_notes(layout),
-    }
+    return dict(Answering(job, whole=whole))
 
 
-def _head(job: Job, layout: Layout) -> dict[str, object]:
-    """What the job said of itself, and how each input was read."""
-    return {
-        "title": job.title,
-        "note": job.note,
-        "unit": job.tape.unit,
-        "mark": job.tape.show_mark(),
-        "side": layout.side,
-        "ends": dict(job.ends),
-        "drawn_to": job.drawn_to,
-        "driven": job.driven,
-        "start": job.start,
-        "tolerance": job.tolerance,
-        "tolerance_shown": None if job.tolerance is None else job.tape.show_small(job.tolerance),
-        "levels": layout.levels,
-        "method": layout.method.name,
-        "halve_first": layout.setting.halve_first,
-        "ties": {
-            end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
-            for end, ties in job.ties.items()
-        },
-        "readings": [{"field": one.field, "typed": one.typed, "text": one.text} for one in job.readings],
-    }
+class Answering(Mapping[str, object]):
+    """An answer whose parts are worked out when they are first read, each once.
 
+    It reads as the dict that ``answer`` returns, with the same keys in the same order; a part that nobody reads costs
+    nothing. The job is read and laid out at once, so that a job that can't be used is refused here.
 
-def _offset(job: Job) -> dict[str, object] | None:
-    if not job.outward:
-        return None
-    toward = "outside" if job.outward > 0 else "centre"
-    shown = job.tape.both(abs(job.outward))
-    text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven or 'stake'}"))
-    return {
-        "distance": abs(job.outward),
-        "toward": toward,
-        "shown": job.tape.show(abs(job.outward)),
-        "text": text,
-    }
+    Raises ``BadJob`` as ``answer`` does.
+    """
 
+    def __init__(self, job: dict[str, object], *, whole: bool = False) -> None:
+        self._work = Work(job, whole=whole)
+        self._made: dict[str, object] = {}
 
-def _stakes(layout: Layout, own: Row) -> list[dict[str, object]]:
-    rows, tape = [], layout.job.tape
-    frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if layout.job.site.control else None
-    assert own.accuracy is not None
-    for stake, spread in zip(layout.stakes, own.accuracy.stakes, strict=True):
-        point = layout.marks[stake.name]
-        along = layout.along(stake)
-        rows.append(
-            {
-                "name": stake.name,
-                "x": point.x,
-                "y": point.y,
-                "along": along,
-                "x_shown": tape.show(point.x),
-                "y_shown": tape.show(point.y),
-                "along_shown": tape.show(along),
-                "level": stake.level,
-                "miss": layout.misses.by_stake[stake.name],
-                **stake_figures(layout, spread),
-            }
-        )
-        if frame:
-            pair = frame.of(point)
-            rows[-1] |= {"drawing": list(pair), "drawing_shown": [tape.show(value) for value in pair]}
-    return rows
+    def __getitem__(self, part: str) -> object:
+        if part not in self._made:
+            self._made[part] = PARTS[part](self._work)
+        return self._made[part]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(PARTS)
+
+    def __len__(self) -> int:
+        return len(PARTS)
+
+    def __contains__(self, part: object) -> bool:
+        return part in PARTS  # asking whether a part is there doesn't work it out

@@ -7,16 +7,10 @@ from collections.abc import Callable, Mapping, Sequence
 from html import escape
 from typing import Any
 
-from bowstring.drawings.level import level_svg
-from bowstring.drawings.method import method_svg
-from bowstring.drawings.plan import plan_svg
-from bowstring.drawings.scatter import scatter_svg
-from bowstring.drawings.siteplan import site_plan_svg
-from bowstring.drawings.stick import stick_svg
-from bowstring.drawings.triangle import has_triangle, triangle_svg
 from bowstring.sheet.blocks import Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.drawn import drawn
 from bowstring.sheet.markup import marked
-from bowstring.sheet.outline import outline
+from bowstring.sheet.outline import outline, part
 from bowstring.words import say
 
 Answer = Mapping[str, Any]
@@ -47,7 +41,7 @@ def sheet_html(answer: Answer, link: str = "", label: Label = str) -> str:
 
 def part_html(answer: Answer, key: str) -> str:
     """Return one part of an answer's sheet, by its key, as it stands in the whole; empty where there is none."""
-    section = next((section for section in outline(answer) if section.key == key), None)
+    section = part(answer, key)
     return _section(section, answer, str) if section else ""
 
 
@@ -132,29 +126,15 @@ def _row(row: Sequence[str], head: Sequence[str]) -> str:
 
 
 def _figure(drawing: Drawing, answer: Answer) -> str:
-    name = f"draw-{drawing.kind}-{drawing.level}" if drawing.level else f"draw-{drawing.kind}"
     if drawing.kind == "mistake":
         # Drawn when somebody asks for it: six more drawings would keep everybody waiting at each keystroke.
         words, kind = escape(say("sheet.mistake_show")), escape(answer["mistakes"][drawing.level]["kind"])
-        return (f'<details class="mistake" id="mistake-{drawing.level}" data-mistake="{kind}">'
-                f"<summary>{words}</summary></details>")  # fmt: skip
-    if drawing.kind == "plan":
-        svg = plan_svg(answer, id=name)
-    elif drawing.kind == "level":
-        svg = level_svg(answer, drawing.level, id=name)
-    elif drawing.kind == "stick":
-        svg = stick_svg(answer, id=name)
-    elif drawing.kind == "way":
-        svg = method_svg(answer, id=name)
-    elif drawing.kind == "site":
-        svg = site_plan_svg(answer, id=name)
-    elif drawing.kind == "scatter":
-        svg = scatter_svg(answer, id=name)
-    elif drawing.kind == "triangle" and not has_triangle(answer, drawing.level):
-        return ""
-    else:
-        svg = triangle_svg(answer, drawing.level, id=name, way=drawing.kind)
-    return f'<figure class="drawing drawing-{drawing.kind} {_room(svg)}" tabindex="0">{svg}</figure>'
+        return (
+            f'<details class="mistake" id="mistake-{drawing.level}" data-mistake="{kind}">'
+            f"<summary>{words}</summary></details>"
+        )
+    svg = drawn(drawing, answer, f"draw-{drawing.kind}-{drawing.level}" if drawing.level else f"draw-{drawing.kind}")
+    return svg and f'<figure class="drawing drawing-{drawing.kind} {_room(svg)}" tabindex="0">{svg}</figure>'
 
 
 def _room(svg: str) -> str:

@@ -6,7 +6,7 @@ The text sheet and the HTML sheet render the same outline, so neither can leave 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
 from bowstring.geometry.arc import MEASURES
@@ -19,27 +19,20 @@ Answer = Mapping[str, Any]
 
 def outline(answer: Answer) -> list[Section]:
     """Return the sections of an answer's sheet, in the order in which a crew needs them."""
-    sections = [
-        Section("stops", say("sheet.stops"), list(_stops(answer))),
-        Section("short", say("sheet.short"), list(_short(answer))),
-        Section("before", say("sheet.before"), list(_before(answer))),
-        Section("arc", say("sheet.arc"), list(_arc(answer))),
-        Section("ends", say("sheet.ends"), list(_ends(answer))),
-        *([_level(answer, row) for row in answer["halving"]] if ways.halves(answer) else [ways.set_out(answer)]),
-        Section("between", say("sheet.between"), [Paragraph(answer["gap"]["text"])]),
-        Section("checks", say("sheet.checks"), list(_checks(answer))),
-        Section("mistakes", say("sheet.mistakes"), list(ways.mistakes(answer))),
-        Section("accuracy", say("sheet.accuracy"), list(ways.accuracy(answer))),
-        Section("rounding", say("sheet.rounding"), [Paragraph(answer["rounding"]["text"])]),
-        Section("advice", say("sheet.advice"), list(ways.advice(answer))),
-        Section("rule", say("sheet.rule"), list(_rule(answer)) if ways.halves(answer) else []),
-        Section("square", say("sheet.squaring"), list(_square(answer))),
-        Section("stakes", say("sheet.stakes"), list(_stakes(answer))),
-        Section("stick", say("sheet.stick"), list(_stick(answer))),
-        Section("readings", say("sheet.readings"), [_readings(answer)]),
-        Section("notes", say("sheet.notes"), [Items(answer["notes"])]),
-    ]
+    sections = (section for key in _SECTIONS for section in _sections(answer, key))
     return [section for section in sections if section.blocks]
+
+
+def part(answer: Answer, key: str) -> Section | None:
+    """Return one section of an answer's sheet by its key, or ``None`` where it has none; the others aren't made."""
+    section = _SECTIONS[key](answer)
+    return section if section.blocks else None
+
+
+def _sections(answer: Answer, key: str) -> list[Section]:
+    if key != _SET_OUT:
+        return [_SECTIONS[key](answer)]
+    return [_level(answer, row) for row in answer["halving"]] if ways.halves(answer) else [ways.set_out(answer)]
 
 
 def _stops(answer: Answer) -> Iterator[Block]:
@@ -343,3 +336,31 @@ def _field(place: str) -> str:
     """The measure's own name where a field is one, otherwise its place in the job."""
     measure = place.removeprefix("arc.")
     return say(f"measure.{measure}") if measure in MEASURES and place != measure else place
+
+
+def _made(key: str, title: str, blocks: Callable[[Answer], Iterable[Block]]) -> Callable[[Answer], Section]:
+    return lambda answer: Section(key, say(title), list(blocks(answer)))
+
+
+_SET_OUT = "set-out"
+_SECTIONS: dict[str, Callable[[Answer], Section]] = {
+    "stops": _made("stops", "sheet.stops", _stops),
+    "short": _made("short", "sheet.short", _short),
+    "before": _made("before", "sheet.before", _before),
+    "arc": _made("arc", "sheet.arc", _arc),
+    "ends": _made("ends", "sheet.ends", _ends),
+    _SET_OUT: ways.set_out,
+    "between": _made("between", "sheet.between", lambda answer: [Paragraph(answer["gap"]["text"])]),
+    "checks": _made("checks", "sheet.checks", _checks),
+    "mistakes": _made("mistakes", "sheet.mistakes", ways.mistakes),
+    "accuracy": _made("accuracy", "sheet.accuracy", ways.accuracy),
+    "rounding": _made("rounding", "sheet.rounding", lambda answer: [Paragraph(answer["rounding"]["text"])]),
+    "advice": _made("advice", "sheet.advice", ways.advice),
+    "rule": _made("rule", "sheet.rule", lambda answer: _rule(answer) if ways.halves(answer) else ()),
+    "square": _made("square", "sheet.squaring", _square),
+    "stakes": _made("stakes", "sheet.stakes", _stakes),
+    "stick": _made("stick", "sheet.stick", _stick),
+    "readings": _made("readings", "sheet.readings", lambda answer: [_readings(answer)]),
+    "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
+}
+"""What makes each section, in the order in which a crew needs them."""

@@ -1,0 +1,34 @@
+"""What the job said of itself, and how each input was read."""
+
+from __future__ import annotations
+
+from bowstring.job.job import Job
+from bowstring.words import say
+
+
+def report_ties(job: Job) -> dict[str, list[dict[str, object]]]:
+    """Return the answer's ``ties``: the distances from landmarks to each end."""
+    return {
+        end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
+        for end, ties in job.ties.items()
+    }
+
+
+def report_readings(job: Job) -> list[dict[str, str]]:
+    """Return the answer's ``readings``: every input as it was typed and as it was taken."""
+    return [{"field": one.field, "typed": one.typed, "text": one.text} for one in job.readings]
+
+
+def report_offset(job: Job) -> dict[str, object] | None:
+    """Return the answer's ``offset``: how far from the drawn line the stakes stand, ``None`` where they stand on it."""
+    if not job.outward:
+        return None
+    toward = "outside" if job.outward > 0 else "centre"
+    shown = job.tape.both(abs(job.outward))
+    text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven or 'stake'}"))
+    return {
+        "distance": abs(job.outward),
+        "toward": toward,
+        "shown": job.tape.show(abs(job.outward)),
+        "text": text,
+    }

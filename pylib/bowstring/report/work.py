@@ -1,0 +1,47 @@
+"""A job being answered: what its parts are made of, each worked out when it is first needed, and once."""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from bowstring.job.job import Job, read_job
+from bowstring.layout.layout import Layout, lay_out
+
+if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
+    from bowstring.layout.comparison import Row
+
+
+class Work:
+    """One job, read and laid out; ``whole`` as for ``bowstring.answer``. Raises ``BadJob``.
+
+    Attributes:
+        job: the job as it was read.
+        layout: the job carried through, in metres and radians.
+    """
+
+    def __init__(self, job: dict[str, object], *, whole: bool = True) -> None:
+        self.whole = whole
+        self.job: Job = read_job(job)
+        self.layout: Layout = lay_out(self.job)
+        self.texts: dict[float, str] = {}
+        """Lengths in metres that were written already, with their texts: most are on several lines."""
+
+    @cached_property
+    def rows(self) -> list[Row]:
+        """Every method for this job, in the catalogue's order."""
+        from bowstring.layout.comparison import compare
+
+        return compare(self.layout)
+
+    @cached_property
+    def own(self) -> Row:
+        """The row of the job's own method."""
+        return next(row for row in self.rows if row.method is self.layout.method)
+
+    @cached_property
+    def steps(self) -> list[dict[str, object]]:
+        """The steps as they are told."""
+        from bowstring.report.steps import report_steps
+
+        return report_steps(self.layout, self.texts)
