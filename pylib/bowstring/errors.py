@@ -13,6 +13,9 @@ class BadJob(ValueError):
         wrong: what is wrong, one sentence.
         remedy: what would do, one sentence.
         key: the message key, for a view that translates.
+
+    >>> str(bad("levels", "job.number", low="1", high="12"))
+    "levels: This isn't a plain number from 1 to 12. Give a number from 1 to 12."
     """
 
     def __init__(self, field: str, wrong: str, remedy: str, key: str) -> None:

@@ -37,7 +37,13 @@ class Arc:
 
     @classmethod
     def of_angle(cls, radius: float, half_angle: float) -> Arc:
-        """Return the arc of a radius in metres and half a central angle in radians."""
+        """Return the arc of a radius in metres and half a central angle in radians.
+
+        >>> from math import asin
+        >>> arc = Arc.of_angle(25.0, asin(0.8))
+        >>> round(arc.chord, 6), round(arc.sagitta, 6)
+        (40.0, 10.0)
+        """
         return cls(radius, half_angle, sin(half_angle), cos(half_angle))
 
     @cached_property
@@ -82,11 +88,19 @@ class Arc:
         return {name: getattr(self, name) for name in MEASURES}
 
     def part(self, gaps: int) -> Arc:
-        """Return one of ``gaps`` equal parts of this arc."""
+        """Return one of ``gaps`` equal parts of this arc.
+
+        >>> round(Arc.of_angle(10.0, 1.0).part(4).arc_length, 6)
+        5.0
+        """
         return self if gaps == 1 else Arc.of_angle(self.radius, self.half_angle / gaps)
 
     def concentric(self, outward: float) -> Arc:
-        """Return the arc of the same centre and angle, ``outward`` metres farther out (negative: nearer the centre)."""
+        """Return the arc of the same centre and angle, ``outward`` metres farther out (negative: nearer the centre).
+
+        >>> Arc.of_angle(10.0, 1.0).concentric(-1.5).radius
+        8.5
+        """
         return Arc(self.radius + outward, self.half_angle, self.sine, self.cosine)
 
     def point_at(self, fraction: float) -> Point:
@@ -111,6 +125,9 @@ class Arc:
 
         The power of the point over (its distance from the centre + R): for a point near a flat arc the plain
         difference of two huge numbers would lose every digit.
+
+        >>> round(Arc.of_angle(10.0, 1.0).miss(Point(0.0, 0.0)), 9)  # its end A
+        0.0
         """
         power = point.x * (point.x - self.chord) + point.y * (point.y + 2 * self.radius * self.cosine)
         centre = self.centre
@@ -142,5 +159,9 @@ HUNDRED_FEET = 30.48
 
 
 def radius_of_degree(degree: float) -> float:
-    """Return the radius in metres of a degree of curve by the arc definition: 18000 / (pi D) feet."""
+    """Return the radius in metres of a degree of curve by the arc definition: 18000 / (pi D) feet.
+
+    >>> round(radius_of_degree(1.0) / 0.3048, 3)
+    5729.578
+    """
     return HUNDRED_FEET * 180 / (pi * degree)

@@ -95,6 +95,10 @@ def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = st
     metres into a refusal.
 
     Raises ``BadJob`` when the givens can't settle an arc: too few, or no pair of them belongs to any arc.
+
+    >>> givens = [Given("chord", 40.0, 1.0), Given("sagitta", 10.0, 1.0)]
+    >>> round(settle(givens, None, str).arc.radius, 6)
+    25.0
     """
     ordered = sorted(givens, key=lambda given: FIELDS.index(given.field))
     pairs = [(a, b) for a, b in combinations(ordered, 2) if a.measure != b.measure]
@@ -164,6 +168,10 @@ def through_points(first: Point, second: Point, third: Point) -> tuple[Arc, bool
     180 degrees less half the central angle (Euclid, Elements III.20 and III.22).
 
     Raises ``BadJob`` when two of them are one point or the three stand in a straight line.
+
+    >>> arc, bulges_left = through_points(Point(0.0, 0.0), Point(1.0, 1.0), Point(2.0, 0.0))
+    >>> round(arc.central_angle, 6), bulges_left
+    (180.0, True)
     """
     to_first, to_third = first.minus(second), third.minus(second)
     sides = distance(first, second) * distance(second, third)

@@ -32,6 +32,10 @@ def inside_of(outline: Sequence[Point], a: Point, b: Point) -> float:
 
     The way is cut where it crosses a side; each piece is inside or outside as its middle is. What lies along a side
     is outside.
+
+    >>> square = [Point(1.0, -1.0), Point(3.0, -1.0), Point(3.0, 1.0), Point(1.0, 1.0)]
+    >>> inside_of(square, Point(0.0, 0.0), Point(9.0, 0.0))
+    2.0
     """
     way = b.minus(a)
     length = hypot(way.x, way.y)
@@ -76,7 +80,11 @@ def holds(outline: Sequence[Point], point: Point) -> bool:
 
 def fault_of(outline: Sequence[Point]) -> str | None:
     """Return why an outline encloses nothing that can be told: ``thin`` (a tape across it would seem to touch it only)
-    or ``crossed`` (two of its sides meet that aren't neighbours); ``None`` where it is sound."""
+    or ``crossed`` (two of its sides meet that aren't neighbours); ``None`` where it is sound.
+
+    >>> fault_of([Point(0.0, 0.0), Point(2.0, 2.0), Point(2.0, 0.0), Point(0.0, 2.0)])
+    'crossed'
+    """
     sides = list(zip(outline, [*outline[1:], outline[0]], strict=True))
     one, other = max(sides, key=lambda side: distance(*side))
     way = unit_vector(one, other)

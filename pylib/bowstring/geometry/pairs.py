@@ -39,6 +39,11 @@ def arcs_of(pair: Pair, first: float, second: float) -> list[Arc]:
 
     ``pair`` names them in the order of ``MEASURES``; lengths in metres, the central angle in degrees; all above 0.
     Raises ``NoArc`` when there is none.
+
+    >>> [round(arc.radius, 6) for arc in arcs_of(("chord", "sagitta"), 40.0, 10.0)]
+    [25.0]
+    >>> [round(arc.sagitta, 6) for arc in arcs_of(("radius", "chord"), 25.0, 40.0)]
+    [10.0, 40.0]
     """
     return sorted(SOLVERS[pair](first, second), key=lambda arc: arc.half_angle)
 
@@ -67,6 +72,7 @@ def _upper(complement: float, radius_of: Callable[[float, float, float], float])
 
 
 def radius_chord(radius: float, chord: float) -> list[Arc]:
+    """sin h = C/(2R): two arcs, one on each side of the centre; one where the chord is the diameter."""
     if chord > 2 * radius:
         raise NoArc("pair.chord_over_diameter", 2 * radius)
     sine = chord / (2 * radius)
@@ -78,6 +84,7 @@ def radius_chord(radius: float, chord: float) -> list[Arc]:
 
 
 def radius_sagitta(radius: float, sagitta: float) -> list[Arc]:
+    """sin h = sqrt(M (2R - M))/R, cos h = (R - M)/R."""
     if sagitta >= 2 * radius:
         raise NoArc("pair.sagitta_over_diameter", 2 * radius)
     sine = sqrt(sagitta * (2 * radius - sagitta)) / radius
@@ -85,6 +92,7 @@ def radius_sagitta(radius: float, sagitta: float) -> list[Arc]:
 
 
 def radius_arc_length(radius: float, arc_length: float) -> list[Arc]:
+    """h = L/(2R)."""
     half = arc_length / (2 * radius)
     if half >= pi:
         raise NoArc("pair.arc_over_circle", 2 * pi * radius)
@@ -92,20 +100,24 @@ def radius_arc_length(radius: float, arc_length: float) -> list[Arc]:
 
 
 def radius_angle(radius: float, angle: float) -> list[Arc]:
+    """h = I/2."""
     return _half_angle_arc(angle, lambda _half, _sine, _cosine: radius)
 
 
 def radius_tangent(radius: float, tangent: float) -> list[Arc]:
+    """tan h = T/R."""
     to_corner = hypot(radius, tangent)
     return [_of_sides(radius, tangent / to_corner, radius / to_corner)]
 
 
 def radius_external(radius: float, external: float) -> list[Arc]:
+    """cos h = R/(R + E)."""
     to_corner = radius + external
     return [_of_sides(radius, sqrt(external * (2 * radius + external)) / to_corner, radius / to_corner)]
 
 
 def chord_sagitta(chord: float, sagitta: float) -> list[Arc]:
+    """R = ((C/2)² + M²)/(2M), sin h = C M/((C/2)² + M²): intersecting chords (Euclid, Elements III.35)."""
     half = chord / 2
     square = half * half + sagitta * sagitta
     cosine = (half - sagitta) * (half + sagitta) / square
@@ -113,6 +125,7 @@ def chord_sagitta(chord: float, sagitta: float) -> list[Arc]:
 
 
 def chord_arc_length(chord: float, arc_length: float) -> list[Arc]:
+    """C/L = sin h/h, which falls from 1 to 0: a root is looked for."""
     if arc_length <= chord:
         raise NoArc("pair.arc_under_chord", chord)
 
@@ -129,10 +142,12 @@ def chord_arc_length(chord: float, arc_length: float) -> list[Arc]:
 
 
 def chord_angle(chord: float, angle: float) -> list[Arc]:
+    """R = C/(2 sin h)."""
     return _half_angle_arc(angle, lambda _half, sine, _cosine: chord / (2 * sine))
 
 
 def chord_tangent(chord: float, tangent: float) -> list[Arc]:
+    """cos h = C/(2T)."""
     if chord >= 2 * tangent:
         raise NoArc("pair.chord_over_tangents", 2 * tangent)
     cosine = chord / (2 * tangent)
@@ -163,6 +178,7 @@ def _sagitta_to_arc(half: float) -> float:
 
 
 def sagitta_arc_length(sagitta: float, arc_length: float) -> list[Arc]:
+    """M/L = sin²(h/2)/h: up to a greatest value and down again, so two arcs may have it."""
     ratio = sagitta / arc_length
     top = widest_sagitta_to_arc()
     if ratio > _sagitta_to_arc(top):
@@ -178,6 +194,7 @@ def sagitta_arc_length(sagitta: float, arc_length: float) -> list[Arc]:
 
 
 def sagitta_angle(sagitta: float, angle: float) -> list[Arc]:
+    """R = M/(2 sin²(h/2))."""
     return _half_angle_arc(angle, lambda half, _sine, _cosine: sagitta / (2 * sin(half / 2) ** 2))
 
 
@@ -205,6 +222,7 @@ def sagitta_tangent(sagitta: float, tangent: float) -> list[Arc]:
 
 
 def sagitta_external(sagitta: float, external: float) -> list[Arc]:
+    """cos h = M/E, R = M E/(E - M)."""
     if sagitta >= external:
         raise NoArc("pair.sagitta_over_external", external)
     gap = external - sagitta
@@ -212,6 +230,7 @@ def sagitta_external(sagitta: float, external: float) -> list[Arc]:
 
 
 def arc_length_angle(arc_length: float, angle: float) -> list[Arc]:
+    """R = L/(2h)."""
     return _half_angle_arc(angle, lambda half, _sine, _cosine: arc_length / (2 * half))
 
 
@@ -250,12 +269,14 @@ def arc_length_external(arc_length: float, external: float) -> list[Arc]:
 
 
 def angle_tangent(angle: float, tangent: float) -> list[Arc]:
+    """R = T/tan h."""
     if angle >= 180:
         raise NoArc("pair.no_corner", 180.0)
     return _half_angle_arc(angle, lambda _half, sine, cosine: tangent * cosine / sine)
 
 
 def angle_external(angle: float, external: float) -> list[Arc]:
+    """R = E cos h/(2 sin²(h/2))."""
     if angle >= 180:
         raise NoArc("pair.no_corner", 180.0)
     return _half_angle_arc(angle, lambda half, _sine, cosine: external * cosine / (2 * sin(half / 2) ** 2))

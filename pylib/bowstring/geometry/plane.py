@@ -58,6 +58,9 @@ def cross_of_tapes(a: Point, from_a: float, b: Point, from_b: float, left: bool)
 
     ``left`` chooses the crossing on the left hand of somebody who walks from ``a`` to ``b``. Lengths in metres;
     ``None`` when the tapes can't meet.
+
+    >>> cross_of_tapes(Point(0.0, 0.0), 3.0, Point(5.0, 0.0), 4.0, left=True)
+    Point(x=1.8, y=2.4)
     """
     if from_b < from_a:  # from the shorter tape's end, where a far one loses no digits
         return cross_of_tapes(b, from_b, a, from_a, not left)
@@ -77,6 +80,9 @@ def nearest_of_tapes(a: Point, from_a: float, b: Point, from_b: float) -> Point:
     """Return the place between two tapes that don't meet: on their line, in the middle of what is left between them.
 
     That is where the tips come closest, whether the tapes are too short to meet or one reaches past the other.
+
+    >>> nearest_of_tapes(Point(0.0, 0.0), 4.0, Point(10.0, 0.0), 4.0)
+    Point(x=5.0, y=0.0)
     """
     base = distance(a, b)
     direction = unit_vector(a, b)
@@ -100,7 +106,11 @@ def angle_between(vertex: Point, a: Point, b: Point) -> float:
 
 
 def signed_angle(vertex: Point, a: Point, b: Point) -> float:
-    """Return the angle at ``vertex`` from the direction of ``a`` to that of ``b``, -pi to pi, anticlockwise."""
+    """Return the angle at ``vertex`` from the direction of ``a`` to that of ``b``, -pi to pi, anticlockwise.
+
+    >>> round(signed_angle(Point(0.0, 0.0), Point(1.0, 0.0), Point(0.0, 2.0)), 6)
+    1.570796
+    """
     first, second = a.minus(vertex), b.minus(vertex)
     return atan2(first.cross(second), first.dot(second))
 
@@ -109,6 +119,9 @@ def where_line_leaves(origin: Point, direction: Point, centre: Point, radius: fl
     """Return where a ray leaves the circle around ``centre``: its farther crossing.
 
     ``direction`` of length 1, ``radius`` in metres. A ray that passes the circle by gives its point nearest to it.
+
+    >>> where_line_leaves(Point(0.0, 0.0), Point(1.0, 0.0), Point(3.0, 0.0), 2.0)
+    Point(x=5.0, y=0.0)
     """
     along = direction.dot(centre.minus(origin))
     off = direction.cross(centre.minus(origin))
@@ -117,9 +130,12 @@ def where_line_leaves(origin: Point, direction: Point, centre: Point, radius: fl
 
 
 def level_length(on_the_ground: float, fall: float) -> float:
-    """Return the level length in metres of a taped slope length with its fall.
+    """Return the level length in metres of a taped slope length with its fall: sqrt(S² - h²).
 
-    sqrt(S^2 - h^2); raises ``ValueError`` when the fall isn't less than the length.
+    Raises ``ValueError`` when the fall isn't less than the length.
+
+    >>> level_length(5.0, 3.0)
+    4.0
     """
     if fall >= on_the_ground:
         raise ValueError("the fall is as long as the tape")

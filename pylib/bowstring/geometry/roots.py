@@ -17,6 +17,9 @@ def root_between(function: Callable[[float], float], low: float, high: float, *,
     whether it goes from negative to positive; it is said and not sensed, since a root may lie against an end.
 
     Raises ``ArithmeticError`` if the bracket doesn't close.
+
+    >>> root_between(lambda x: x * x - 2, 1.0, 2.0)
+    1.414213562373095
     """
     for _ in range(MOST_HALVINGS):
         mid = (low + high) / 2

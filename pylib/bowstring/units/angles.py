@@ -70,7 +70,7 @@ class Angle:
 
 
 def read_angle(value: object, field: str) -> Angle:
-    """Return the angle that ``value`` stands for: degrees, or degrees, minutes and seconds with signs.
+    r"""Return the angle that ``value`` stands for: degrees, or degrees, minutes and seconds with signs.
 
     Args:
         value: a number, a decimal text with or without a degree sign, or text like ``45° 40' 12"``.
@@ -78,6 +78,9 @@ def read_angle(value: object, field: str) -> Angle:
 
     Raises:
         BadJob: for anything that isn't an angle above zero, or could be read two ways.
+
+    >>> read_angle("45° 40' 12\"", "arc.central_angle").degrees
+    45.67
     """
     typed = ""
     try:
@@ -185,9 +188,12 @@ def _with_other_form(reading: str, exact: Fraction) -> str:
 
 
 def show_dms(degrees: float, seconds: bool = True) -> str:
-    """Return degrees as ``45°40'12"``, to the nearest second, or as ``45°40'`` to the nearest minute.
+    r"""Return degrees as ``45°40'12"``, to the nearest second, or as ``45°40'`` to the nearest minute.
 
     Halves go away from zero; 60 of anything is carried. ``degrees`` must be finite.
+
+    >>> show_dms(45.67), show_dms(45.67, seconds=False)
+    ('45°40\'12"', "45°40'")
     """
     unit = 3600 if seconds else 60
     count = math.floor(abs(Fraction(degrees)) * unit + Fraction(1, 2) + _NUDGE)

@@ -9,10 +9,13 @@ _CUT = "\N{HORIZONTAL ELLIPSIS}"
 
 
 def visible(text: str) -> str:
-    """Return ``text`` with every character that can't be seen written as ``<U+202E>``.
+    r"""Return ``text`` with every character that can't be seen written as ``<U+202E>``.
 
     These are the ones that ``str.isprintable`` refuses: control, bidirectional-control, line-breaking,
     surrogate and unassigned characters, and every space but the plain one.
+
+    >>> visible("A\u202eB")
+    'A<U+202E>B'
     """
     return "".join(sign if sign.isprintable() else f"<U+{ord(sign):04X}>" for sign in text)
 

@@ -69,7 +69,7 @@ class Length:
 def read_length(
     value: object, unit: str, field: str, *, signed: bool = False, zero: bool = False, bare: bool = True
 ) -> Length:
-    """Return the length that ``value`` stands for.
+    r"""Return the length that ``value`` stands for.
 
     Args:
         value: text with its own unit, or a number or decimal text in the job's unit.
@@ -82,6 +82,11 @@ def read_length(
     Raises:
         BadJob: for anything that isn't a length, or could be read two ways; the remedy names the readings.
         ValueError: when ``unit`` isn't one of ``UNITS`` (the caller's mistake, not the job's).
+
+    >>> read_length("10' 4-7/8\"", "ft-in", "arc.chord").metres
+    3.171825
+    >>> read_length("12,5", "m", "arc.chord").metres
+    12.5
     """
     if unit not in UNITS:
         raise ValueError(f"no such unit: {unit!r}")
@@ -112,7 +117,11 @@ def job_unit(unit: str) -> str:
 
 
 def unit_size(unit: str) -> Fraction:
-    """Return how many metres a bare number's one is, exactly: 0.3048 in "ft-in" and "ft", 1/1000 in "mm"."""
+    """Return how many metres a bare number's one is, exactly: 0.3048 in "ft-in" and "ft", 1/1000 in "mm".
+
+    >>> unit_size("ft-in")
+    Fraction(381, 1250)
+    """
     return _SIZE[job_unit(unit)]
 
 

@@ -72,12 +72,20 @@ class Tape:
         return self.unit in ("ft-in", "ft")
 
     def round(self, metres: float) -> float:
-        """Return the nearest mark, metres: the correctly rounded product of a count and the exact mark."""
+        """Return the nearest mark, metres: the correctly rounded product of a count and the exact mark.
+
+        >>> make_tape("m", None).round(3.1713)
+        3.17
+        """
         step = self._step  # whole numbers divide to the nearest float, and sooner than a Fraction does
         return _count(metres, step) * step.numerator / step.denominator
 
     def show(self, metres: float) -> str:
-        """Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``."""
+        r"""Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``.
+
+        >>> make_tape("ft-in", None).show(3.17)
+        '10\' 4-3/4"'
+        """
         count = _count(metres, self._step)
         if self.unit == "ft-in":
             return _feet_inches(count, self._mark.denominator)
@@ -85,7 +93,11 @@ class Tape:
         return f"{_tenths(int(count * self._mark * 10**places), places)} {self.unit}"
 
     def show_small(self, metres: float) -> str:
-        """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``."""
+        """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``.
+
+        >>> make_tape("ft-in", None).show_small(-0.0066)
+        '-0.26 in'
+        """
         _size, name, places = _SMALL_IN[self.unit]
         return f"{_tenths(_count(metres, _SMALL_STEP[self.unit]), places)} {name}"
 
@@ -107,9 +119,12 @@ class Tape:
         return _tape(self.unit, marks[place]) if place < len(marks) else None
 
     def both(self, metres: float) -> str:
-        """Return a length in both systems, the tape's own first, for the echo; "about" where it isn't exact.
+        r"""Return a length in both systems, the tape's own first, for the echo; "about" where it isn't exact.
 
         Feet and inches to 1/32 in; feet to 4 places; metres and millimetres to 0.1 mm, or whole millimetres.
+
+        >>> make_tape("m", None).both(3.048)
+        '3.048 m = 3048 mm (10\' 0")'
         """
         ticks = _count(metres, INCH / 32)
         inches = _feet_inches(ticks, 32)
@@ -139,6 +154,9 @@ def make_tape(unit: str, value: object, field: str = "mark") -> Tape:
     Raises:
         BadJob: when the value is no length, could be read two ways, or isn't in the unit's list of marks.
         ValueError: when ``unit`` is no unit (the caller's mistake, not the job's).
+
+    >>> make_tape("m", "5 mm").mark
+    0.005
     """
     if unit not in UNITS:
         raise ValueError(f"no such unit: {unit!r}")

@@ -34,5 +34,8 @@ def say(key: str, **values: object) -> str:
     """Return the sentence of ``key`` with its values put in.
 
     Raises ``KeyError`` when the key or one of its values is missing.
+
+    >>> say("measure.chord")
+    'chord'
     """
     return catalogue()[key].format(**values)
