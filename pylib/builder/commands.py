@@ -48,8 +48,10 @@ def _clean() -> None:
 def _bench(rounds: int) -> int:
     environment.ensure("build", "test")
     squeeze.beside(website.build(), best=True)
-    command = [environment.python(), TESTS / "bench" / "bench.py", str(rounds)]
-    return run_in_sight(command, PYTHONPATH=os.pathsep.join([str(PACKAGES), str(TESTS)]))
+    bench = TESTS / "bench" / "bench.py"
+    return run_in_sight(
+        [environment.python(), bench, str(rounds)], PYTHONPATH=os.pathsep.join([str(PACKAGES), str(TESTS)])
+    )
 
 
 def main(words: Sequence[str]) -> int:
