@@ -21,7 +21,7 @@ def _parser() -> argparse.ArgumentParser:
     building = commands.add_parser("build", help="build dist/site and the saved page, dist/bowstring.html")
     told = "where the site will be published: what links begin with in a saved page"
     building.add_argument("--address", type=_address, help=told)
-    testing = commands.add_parser("test", help="lint, types, all tests; what stands after -- goes to pytest")
+    testing = commands.add_parser("test", help="lint, format, types, all tests; what stands after -- goes to pytest")
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
     commands.add_parser("library", help="list anew, in .build/library.txt, the modules that the page's Python imports")

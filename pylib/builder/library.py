@@ -18,7 +18,8 @@ HEADER = """\
 """
 
 
-def _package_wheel(folder: Path) -> Path:
+def package_wheel(folder: Path) -> Path:
+    """Return the package's own wheel, made in ``folder``; needs the environment's build group and no network."""
     run(
         [environment.python(), "-m", "hatchling", "build", "--target", "wheel", "--directory", folder],
         doing="Making the package's wheel",
@@ -28,7 +29,7 @@ def _package_wheel(folder: Path) -> Path:
 
 
 def _prepare(listed: Path | str, result: Path, work: Path, doing: str) -> None:
-    wheels = [_package_wheel(work / "wheel"), *runtime.page_wheels()]
+    wheels = [package_wheel(work / "wheel"), *runtime.page_wheels()]
     run([runtime.node(), PROGRAM, runtime.pyodide(), listed, result, *wheels], doing=doing)
 
 

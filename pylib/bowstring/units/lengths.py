@@ -82,6 +82,9 @@ def read_length(
     Raises:
         BadJob: for anything that isn't a length, or could be read two ways; the remedy names the readings.
         ValueError: when ``unit`` isn't one of ``UNITS`` (the caller's mistake, not the job's).
+
+    >>> read_length("6 ft 6-1/2 in", "ft-in", "arc.chord")
+    Length(metres=1.9939, last_digit=0.0127, typed='6 ft 6-1/2 in')
     """
     if unit not in UNITS:
         raise ValueError(f"no such unit: {unit!r}")
