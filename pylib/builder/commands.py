@@ -40,8 +40,11 @@ def _address(text: str) -> str:
 
 
 def _clean() -> None:
-    for folder in (DIST, CACHE, VENV, ROOT / ".hypothesis"):
-        if folder.is_dir():
+    compiled = [found for top in (PACKAGES, TESTS) for found in top.rglob("__pycache__")]
+    for folder in (DIST, CACHE, VENV, ROOT / ".hypothesis", *compiled):
+        if folder.is_symlink():
+            folder.unlink()  # what it leads to is somebody else's
+        elif folder.is_dir():
             shutil.rmtree(folder)
 
 
