@@ -22,6 +22,15 @@ settings.register_profile(
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "house"))
 
 
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Print what tests want told whether they pass or fail: what they recorded as ``told``."""
+    for report in [*terminalreporter.getreports("passed"), *terminalreporter.getreports("failed")]:
+        for name, text in report.user_properties:
+            if name == "told":
+                terminalreporter.section(report.nodeid.rpartition("::")[2])
+                terminalreporter.write_line(str(text))
+
+
 @pytest.fixture(scope="session")
 def house() -> Path:
     """The repository's top folder."""

@@ -1,4 +1,14 @@
-"""Bowstring: an exact arc put on the ground, from the drawing's numbers to stakes, with a tape and a string."""
+r"""Bowstring: an exact arc put on the ground, from the drawing's numbers to stakes, with a tape and a string.
+
+A job goes in and its answer comes out, both plain JSON values:
+
+    >>> import bowstring
+    >>> answer = bowstring.answer({"bowstring": 1, "arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "levels": 1})
+    >>> [(stake["name"], stake["x_shown"], stake["y_shown"]) for stake in answer["stakes"]]
+    [('A', '0"', '0"'), ('M', '19\' 0"', '5\' 3"'), ('B', '38\' 0"', '0"')]
+
+What can't be answered is refused with a ``BadJob`` that names the field, what is wrong and what would do.
+"""
 
 from bowstring.errors import BadJob
 from bowstring.job.link import read_link, write_link

@@ -21,7 +21,7 @@ def _parser() -> argparse.ArgumentParser:
     building = commands.add_parser("build", help="build dist/site and the saved page, dist/bowstring.html")
     told = "where the site will be published: what links begin with in a saved page"
     building.add_argument("--address", type=_address, help=told)
-    testing = commands.add_parser("test", help="lint, types, all tests; what stands after -- goes to pytest")
+    testing = commands.add_parser("test", help="lint, format, types, all tests; what stands after -- goes to pytest")
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
     commands.add_parser("library", help="list anew, in .build/library.txt, the modules that the page's Python imports")
@@ -40,16 +40,21 @@ def _address(text: str) -> str:
 
 
 def _clean() -> None:
-    for folder in (DIST, CACHE, VENV, ROOT / ".hypothesis"):
-        if folder.is_dir():
+    compiled = [found for top in (PACKAGES, TESTS) for found in top.rglob("__pycache__")]
+    for folder in (DIST, CACHE, VENV, ROOT / ".hypothesis", *compiled):
+        if folder.is_symlink():
+            folder.unlink()  # what it leads to is somebody else's
+        elif folder.is_dir():
             shutil.rmtree(folder)
 
 
 def _bench(rounds: int) -> int:
     environment.ensure("build", "test")
     squeeze.beside(website.build(), best=True)
-    command = [environment.python(), TESTS / "bench" / "bench.py", str(rounds)]
-    return run_in_sight(command, PYTHONPATH=os.pathsep.join([str(PACKAGES), str(TESTS)]))
+    bench = TESTS / "bench" / "bench.py"
+    return run_in_sight(
+        [environment.python(), bench, str(rounds)], PYTHONPATH=os.pathsep.join([str(PACKAGES), str(TESTS)])
+    )
 
 
 def main(words: Sequence[str]) -> int:

@@ -10,14 +10,16 @@ from builder.house import BUILDER, DIST, LOCKS, run, tell
 
 LIST = LOCKS / "library.txt"
 STAND_INS = BUILDER / "stand_ins"
-PROGRAMS = ("prepare.mjs", "lean.py", "install.py", "unfold.py", "compile.py")
+PROGRAM = BUILDER / "prepare.mjs"
+INSIDE = BUILDER / "inside"
 HEADER = """\
 # The modules that the page's Python is started with, bowstring's own aside: python3 build.py library writes them anew.
 # A module that is missing here is found in the whole library, where there is a network, and the page says so.
 """
 
 
-def _package_wheel(folder: Path) -> Path:
+def package_wheel(folder: Path) -> Path:
+    """Return the package's own wheel, made in ``folder``; needs the environment's build group and no network."""
     run(
         [environment.python(), "-m", "hatchling", "build", "--target", "wheel", "--directory", folder],
         doing="Making the package's wheel",
@@ -27,8 +29,8 @@ def _package_wheel(folder: Path) -> Path:
 
 
 def _prepare(listed: Path | str, result: Path, work: Path, doing: str) -> None:
-    wheels = [_package_wheel(work / "wheel"), *runtime.page_wheels()]
-    run([runtime.node(), BUILDER / PROGRAMS[0], runtime.pyodide(), listed, result, *wheels], doing=doing)
+    wheels = [package_wheel(work / "wheel"), *runtime.page_wheels()]
+    run([runtime.node(), PROGRAM, runtime.pyodide(), listed, result, *wheels], doing=doing)
 
 
 def write(archive: Path, work: Path) -> None:

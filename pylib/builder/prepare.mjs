@@ -19,21 +19,17 @@ const { info } = JSON.parse(readFileSync(join(runtime, "pyodide-lock.json"), "ut
 const lockFileContents = JSON.stringify({ info, packages: {} });
 const bytesOf = (file) => new Uint8Array(readFileSync(file)); // the runtime doesn't know Node's own kind
 const STAND_INS = fileURLToPath(new URL("stand_ins/", import.meta.url));
+const INSIDE = fileURLToPath(new URL("inside/", import.meta.url)); // the package of the builder that runs in there
 const STANDARD = "python_stdlib.zip";
-const program = (name) => readFileSync(new URL(name, import.meta.url), "utf8");
 
-async function withWheels() {
-  const pyodide = await loadPyodide({ indexURL: runtime, lockFileContents });
-  const tool = wheels.find((wheel) => basename(wheel).startsWith("micropip-"));
-  const others = wheels.filter((wheel) => wheel !== tool);
-  pyodide.unpackArchive(bytesOf(tool), "wheel");
-  pyodide.FS.mkdir("/wheels");
-  for (const wheel of others) pyodide.FS.writeFile(`/wheels/${basename(wheel)}`, bytesOf(wheel));
-  pyodide.runPython(program("lean.py"));
-  pyodide.globals.set("stand_ins", pyodide.toPy(standIns()));
-  pyodide.globals.set("names", pyodide.toPy(others.map((wheel) => basename(wheel))));
-  // No index: a wheel that wants something which isn't among these fails here and not in somebody's browser.
-  await pyodide.runPythonAsync(program("install.py"));
+// An interpreter whose builder.inside is this one's.
+async function started(settings) {
+  const pyodide = await loadPyodide({ indexURL: runtime, lockFileContents, ...settings });
+  pyodide.FS.mkdirTree("/programs/builder/inside");
+  for (const name of readdirSync(INSIDE).filter((name) => name.endsWith(".py"))) {
+    pyodide.FS.writeFile(`/programs/builder/inside/${name}`, bytesOf(join(INSIDE, name)));
+  }
+  pyodide.runPython('import sys; sys.path.append("/programs")');
   return pyodide;
 }
 
@@ -42,32 +38,43 @@ function standIns() {
   return Object.fromEntries(files.map((name) => [name.replaceAll("\\", "/"), readFileSync(join(STAND_INS, name), "utf8")]));
 }
 
+// Install the wheels; return their modules' sources, made lean, as Python's bytes.
+async function packages(pyodide) {
+  const tool = wheels.find((wheel) => basename(wheel).startsWith("micropip-"));
+  pyodide.unpackArchive(bytesOf(tool), "wheel");
+  pyodide.FS.mkdir("/wheels");
+  const others = wheels.filter((wheel) => wheel !== tool).map((wheel) => [`/wheels/${basename(wheel)}`, wheel]);
+  for (const [place, wheel] of others) pyodide.FS.writeFile(place, bytesOf(wheel));
+  const names = pyodide.toPy(others.map(([place]) => place));
+  return pyodide.pyimport("builder.inside.install").installed(names, pyodide.toPy(standIns()));
+}
+
 // Python's own modules, made lean: as sources, for all that is compiled or traced comes from them.
 function standard(pyodide) {
-  pyodide.globals.set("stock", pyodide.toPy(bytesOf(join(runtime, STANDARD))));
-  return pyodide.runPython("whole = lean_library(bytes(stock), stand_ins); whole").toJs();
+  const stock = pyodide.globals.get("bytes")(pyodide.toPy(bytesOf(join(runtime, STANDARD))));
+  return pyodide.pyimport("builder.inside.lean").lean_library(stock, pyodide.toPy(standIns()));
 }
 
 // In an interpreter of its own, with the lean library: installing has imported much that a page never needs.
-async function freshOne() {
+async function traced(whole, packed) {
   const folder = mkdtempSync(join(tmpdir(), "lean-"));
   try {
     const stdLibURL = join(folder, STANDARD);
-    writeFileSync(stdLibURL, standard(installed));
-    return await loadPyodide({ indexURL: runtime, stdLibURL, lockFileContents });
+    writeFileSync(stdLibURL, whole);
+    const fresh = await started({ stdLibURL });
+    fresh.FS.writeFile("/packages.zip", packed);
+    return fresh.pyimport("builder.inside.trace").traced("/packages.zip");
   } finally {
     rmSync(folder, { recursive: true });
   }
 }
 
-const installed = await withWheels();
+const pyodide = await started({});
+const packed = await packages(pyodide);
+const whole = standard(pyodide);
 if (list === "-") {
-  const fresh = await freshOne();
-  fresh.FS.writeFile("/packages.zip", installed.globals.get("packed").toJs());
-  writeFileSync(archive, fresh.runPython(program("trace.py")));
+  writeFileSync(archive, await traced(whole.toJs(), packed.toJs()));
 } else {
-  standard(installed);
-  installed.runPython(program("unfold.py"));
-  installed.globals.set("listed", readFileSync(list, "utf8"));
-  writeFileSync(archive, installed.runPython(program("compile.py")).toJs());
+  const { library } = pyodide.pyimport("builder.inside.compile");
+  writeFileSync(archive, library(readFileSync(list, "utf8"), whole, packed).toJs());
 }

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
-from typing import BinaryIO, cast
+from typing import BinaryIO
 
 from builder import squeeze
 from builder.house import CannotGoOn
@@ -54,7 +54,7 @@ class SiteHandler(SimpleHTTPRequestHandler):
             copy = plain.with_name(f"{plain.name}.{ending}")
             if encoding in taken and copy.is_file() and plain.is_file():
                 return self._send_squeezed(plain, copy, encoding)
-        return cast("BinaryIO | None", super().send_head())
+        return super().send_head()
 
     def _send_squeezed(self, plain: Path, copy: Path, encoding: str) -> BinaryIO | None:
         # One file's two forms are two things to a cache: each has a tag of its own.

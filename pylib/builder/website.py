@@ -67,8 +67,8 @@ def _own_files(folder: Path) -> list[Path]:
 def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
     files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build")]
-    builders = (*library.PROGRAMS, "dress.py", "library.py", "runtime.py", "scripts.py", "website.py")
-    files += [library.LIST, *library.STAND_INS.rglob("*.py")]
+    builders = ("dress.py", "library.py", "runtime.py", "scripts.py", "website.py")
+    files += [library.LIST, library.PROGRAM, *library.INSIDE.glob("*.py"), *library.STAND_INS.rglob("*.py")]
     files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGE) + _own_files(SOURCES))
 

@@ -1,8 +1,9 @@
 """Firefox's own remote protocol, as little of it as the tests need.
 
 Messages are JSON with their length in front: [0, id, command, parameters] there and [1, id, error, result] back.
-(Source: the remote protocol's page in Firefox's source documentation.) The library that speaks it needs a module
-that Python has no more from 3.13 on.
+(Source: the remote protocol's page in Firefox's source documentation.) The library that speaks it, marionette_driver,
+brings sixteen packages for that, one of them compiled; selenium wants a program of its own between, which Debian
+doesn't have.
 """
 
 from __future__ import annotations

@@ -24,7 +24,7 @@ from bowstring.drawings.paper import (
 )
 from bowstring.drawings.sketch import MARGIN, ROW, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
-from bowstring.drawings.svg import SIZES, Command
+from bowstring.drawings.svg import SIZES, Command, Point
 from bowstring.words import say
 
 _WIDTH, _HEIGHT = 262.0, 290.0
@@ -214,21 +214,25 @@ def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None
     under = newest is None and _named_under(answer, paper)
     for stake in sorted(stakes_on_paper(answer), key=lambda one: int(one["level"])):
         level, name = int(stake["level"]), str(stake["name"])
-        if newest is not None and level > newest:
-            continue
         at = paper.point(float(stake["x"]), float(stake["y"]))
-        toward = paper.outward(paper.angle_of(stake, length))
         if level == 0:
-            # off the tangent: that runs under the string up to a semicircle, and the curve itself beyond
-            lift = 0.39 * paper.up * (1 if paper.half_angle < math.pi / 2 else -1)
-            way = -1.0 if name == "A" else 1.0
-            # beside the drawn arc's end it would be taken for that one's name
-            toward = (way * 0.3, -0.95 * paper.up) if under else (way * 0.92, lift)
-            if under and paper.half_angle > 0.7 * math.pi:  # the drawn arc's end is itself under the string
-                toward = (way * -0.5, 0.85 * paper.up)
-        kind = "end" if level == 0 else "name"
-        quiet = "quiet" if newest is not None and 0 < level < newest else ""
-        sketch.label(Label(name, kind, [at], toward, 9.5 if level == 0 else reach), quiet, name)
+            sketch.label(Label(name, "end", [at], _toward_end_name(name, paper, under), 9.5), "", name)
+        elif newest is None or level <= newest:
+            toward = paper.outward(paper.angle_of(stake, length))
+            quiet = "quiet" if newest is not None and level < newest else ""
+            sketch.label(Label(name, "name", [at], toward, reach), quiet, name)
+
+
+def _toward_end_name(name: str, paper: Paper, under: bool) -> Point:
+    """The direction in which the name of A or B stands; ``under``: under the string."""
+    way = -1.0 if name == "A" else 1.0
+    if not under:
+        # off the tangent: that runs under the string up to a semicircle, and the curve itself beyond
+        return way * 0.92, 0.39 * paper.up * (1 if paper.half_angle < math.pi / 2 else -1)
+    if paper.half_angle > 0.7 * math.pi:  # the drawn arc's end is itself under the string
+        return way * -0.5, 0.85 * paper.up
+    # beside the drawn arc's end it would be taken for that one's name
+    return way * 0.3, -0.95 * paper.up
 
 
 def _named_under(answer: Answer, paper: Paper) -> bool:

@@ -25,20 +25,15 @@ def drawn_obstacle(asked: Mapping[str, Any]) -> dict[str, Any]:
 
     Raises ``ValueError`` for what the page never sends.
     """
-    stops, scale, up = str(asked["stops"]), float(asked["scale"]), str(asked["up"])
-    if stops not in STOPS or up not in ("1", "-1") or not (math.isfinite(scale) and scale > 0):
+    stops = str(asked["stops"])
+    if stops not in STOPS:
         raise ValueError("no such plan")
-    points = [(float(x), float(y)) for x, y in asked["points"]]
-    if not all(math.isfinite(value) for point in points for value in point):
-        raise ValueError("points must be finite")
+    points = _on_the_ground(asked)
     typed = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     tape = tape_of(typed)
-    corners = [Point(tape.round(x / scale), tape.round(y / (scale * int(up)))) for x, y in points]
-    corners = [corner for number, corner in enumerate(corners) if corner != corners[number - 1] or len(corners) == 1]
-    wrong = _wrong(corners)
+    corners = _without_repeats([Point(tape.round(point.x), tape.round(point.y)) for point in points])
     row = _free_row(typed, stops)
-    if wrong is None and row is None:
-        wrong = say("siteplan.full", most=MOST["ground"])
+    wrong = _wrong(corners) or (say("siteplan.full", most=MOST["ground"]) if row is None else None)
     if wrong is not None:
         return {"error": wrong}
     place = f"ground-{row}"
@@ -49,6 +44,22 @@ def drawn_obstacle(asked: Mapping[str, Any]) -> dict[str, Any]:
             f"{place}-outline": outline_text([[tape.show(corner.x), tape.show(corner.y)] for corner in corners]),
         }
     }
+
+
+def _on_the_ground(asked: Mapping[str, Any]) -> list[Point]:
+    """Return the tapped points in metres in the chord's frame. Raises ``ValueError``."""
+    scale, up = float(asked["scale"]), str(asked["up"])
+    if up not in ("1", "-1") or not (math.isfinite(scale) and scale > 0):
+        raise ValueError("no such plan")
+    points = [(float(x), float(y)) for x, y in asked["points"]]
+    if not all(math.isfinite(value) for point in points for value in point):
+        raise ValueError("points must be finite")
+    return [Point(x / scale, y / (scale * int(up))) for x, y in points]
+
+
+def _without_repeats(corners: Sequence[Point]) -> list[Point]:
+    """Return corners without those that were tapped twice, the last on the first too."""
+    return [corner for number, corner in enumerate(corners) if corner != corners[number - 1] or len(corners) == 1]
 
 
 def _wrong(corners: Sequence[Point]) -> str | None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
 from bowstring.layout.comparison import Advice, Change, Row
@@ -21,31 +21,29 @@ def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[dic
 
 def _row(layout: Layout, row: Row, whole: bool) -> dict[str, object]:
     tape, accuracy, there = layout.job.tape, row.accuracy, row.none is None
-    why = why_not(layout, row)
     return {
         "method": row.method.name,
         "name": name_of(row.method, row.halve_first),
         "everyday": row.method.everyday,
         "possible": row.possible,
-        "why_not": why,
+        "why_not": why_not(layout, row),
         "stakes": row.stakes if there else None,
         "measurements": row.measurements if there else None,
-        "longest_pull": row.longest_pull if there else None,
-        "longest_pull_shown": tape.show(row.longest_pull) if there else None,
-        "miss_95": accuracy.miss_95 if accuracy else None,
-        "miss_95_shown": tape.show_cost(accuracy.miss_95) if accuracy else None,
-        "all_95": accuracy.all_95 if accuracy and whole else None,
-        "all_95_shown": tape.show_cost(accuracy.all_95) if accuracy and whole else None,
-        "shift": row.shift if there else None,
-        "shift_shown": tape.show_cost(row.shift) if there else None,
-        "expected": row.expected if there else None,
-        "expected_shown": tape.show_cost(row.expected) if there else None,
+        **_figure("longest_pull", row.longest_pull if there else None, tape.show),
+        **_figure("miss_95", accuracy.miss_95 if accuracy else None, tape.show_cost),
+        **_figure("all_95", accuracy.all_95 if accuracy and whole else None, tape.show_cost),
+        **_figure("shift", row.shift if there else None, tape.show_cost),
+        **_figure("expected", row.expected if there else None, tape.show_cost),
         "reliable": accuracy.reliable if accuracy else None,
         "hands": row.method.hands,
-        "behind": row.behind if there else None,
-        "behind_shown": tape.show(row.behind) if there else None,
+        **_figure("behind", row.behind if there else None, tape.show),
         "blocks": [report_block(layout, block) for block in row.blocks],
     }
+
+
+def _figure(name: str, value: float | None, show: Callable[[float], str]) -> dict[str, object]:
+    """A figure and how it is shown, or neither."""
+    return {name: value, f"{name}_shown": None if value is None else show(value)}
 
 
 def name_of(method: Method, halve_first: int) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bowstring.analysis.rule import SEMICIRCLE, alternate_reading, good_up_to
+from bowstring.analysis.rule import SEMICIRCLE, Alternate, alternate_reading, good_up_to
 from bowstring.layout.layout import Layout
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -13,7 +13,13 @@ def report_rule(layout: Layout) -> dict[str, object]:
     tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
     holds = None if tolerance is None else abs(rule.worst) <= tolerance
     alternate = alternate_reading(layout.staked, layout.halved, layout.rule_at)
-    told: dict[str, object] = {
+    good = None if tolerance is None else good_up_to(layout.staked.chord, layout.levels, tolerance)
+    lines = [
+        *([_alternate_line(alternate, tape)] if alternate else []),
+        *([_good_line(layout, good, tolerance)] if good is not None and tolerance is not None else []),
+        *([say("rule.planned")] if layout.job.got else []),
+    ]
+    return {
         "worst_miss": rule.worst,
         "at": rule.at,
         "holds": holds,
@@ -21,51 +27,50 @@ def report_rule(layout: Layout) -> dict[str, object]:
         "stakes": [
             {"name": name, "miss": miss, "shown": tape.show_small(miss)} for name, miss in rule.by_stake.items()
         ],
-        "alternate": None,
-        "good_up_to": None,
+        "alternate": (
+            {"true": alternate.true, "in_rule": alternate.in_rule, "at": alternate.at} if alternate else None
+        ),
+        "good_up_to": good,
+        "text": _rule_text(layout, holds),
+        "lines": lines,
     }
-    lines = []
-    if alternate:
-        told["alternate"] = {"true": alternate.true, "in_rule": alternate.in_rule, "at": alternate.at}
-        lines.append(
-            say(
-                "rule.alternate",
-                true=tape.show(alternate.true),
-                wrong=tape.show(alternate.in_rule),
-                at=alternate.at,
-                apart=tape.show_small(abs(alternate.in_rule - alternate.true)),
-            )
-        )
-    if tolerance is not None:
-        ratio = good_up_to(layout.staked.chord, layout.levels, tolerance)
-        told["good_up_to"] = ratio
-        here = layout.staked.sagitta / layout.staked.chord
-        key = "rule.good_always" if ratio >= SEMICIRCLE else "rule.good_up_to"
-        lines.append(
-            say(
-                key,
-                ratio=f"{ratio:.3f}",
-                rise=tape.show(ratio * layout.staked.chord),
-                chord=tape.show(layout.staked.chord),
-                here=f"{here:.3f}",
-                tolerance=tape.show_small(tolerance),
-            )
-        )
-    if layout.job.got:
-        lines.append(say("rule.planned"))
+
+
+def _alternate_line(alternate: Alternate, tape: Tape) -> str:
+    """The check over every other stake, and what it reads where the rule was followed."""
+    return say(
+        "rule.alternate",
+        true=tape.show(alternate.true),
+        wrong=tape.show(alternate.in_rule),
+        at=alternate.at,
+        apart=tape.show_small(abs(alternate.in_rule - alternate.true)),
+    )
+
+
+def _good_line(layout: Layout, ratio: float, tolerance: float) -> str:
+    """How flat an arc on this chord has to be so that the rule is good enough."""
+    tape, staked = layout.job.tape, layout.staked
+    return say(
+        "rule.good_always" if ratio >= SEMICIRCLE else "rule.good_up_to",
+        ratio=f"{ratio:.3f}",
+        rise=tape.show(ratio * staked.chord),
+        chord=tape.show(staked.chord),
+        here=f"{staked.sagitta / staked.chord:.3f}",
+        tolerance=tape.show_small(tolerance),
+    )
+
+
+def _rule_text(layout: Layout, holds: bool | None) -> str:
+    tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
     if layout.levels == 1 or rule.worst == 0:
-        told["text"] = say("rule.one_level")
-    else:
-        key = "rule.no_tolerance" if holds is None else "rule.holds" if holds else "rule.fails"
-        told["text"] = say(
-            key,
-            worst=tape.show_small(abs(rule.worst)),
-            at=rule.at,
-            where=say("rule.inside" if rule.worst < 0 else "rule.outside"),
-            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
-        )
-    told["lines"] = lines
-    return told
+        return say("rule.one_level")
+    return say(
+        "rule.no_tolerance" if holds is None else "rule.holds" if holds else "rule.fails",
+        worst=tape.show_small(abs(rule.worst)),
+        at=rule.at,
+        where=say("rule.inside" if rule.worst < 0 else "rule.outside"),
+        tolerance=tape.show_small(tolerance) if tolerance is not None else "",
+    )
 
 
 def report_rounding(layout: Layout) -> dict[str, object]:

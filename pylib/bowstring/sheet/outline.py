@@ -166,30 +166,40 @@ def _ends(answer: Answer) -> Iterator[Block]:
 
 def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     level = row["level"]
-    stakes = row["stakes"]
-    names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
-    key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
-    title = say(key, level=level, stakes=names, sagitta=row["sagitta_shown"])
     steps = [step for step in answer["steps"] if step["level"] == level]
-    # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
-    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
-    drawn = answer["method"] == "halving" and (row["how"] or plain)
-    blocks: list[Block] = [Drawing("level", level)] if drawn else []
-    if answer["method"] == "rule" and level == 1:  # a level's drawing shows exact sagittae
-        blocks.append(Drawing("way"))
+    blocks = _level_drawings(answer, row, steps)
     cautions = [text for step in steps for text in step["cautions"]]
     if cautions:
         blocks.append(Items(cautions, "caution"))
-    if row["how"]:
-        blocks.append(Paragraph(row["how"], "key"))
-        if len(steps) <= MANY:
-            blocks.append(Table([say("sheet.stake"), say("sheet.string")], [_string(step) for step in steps]))
-        else:
-            blocks.append(Paragraph(say("sheet.every_string", first=stakes[0], last=stakes[-1], count=len(steps))))
+    blocks += _level_steps(row, steps)
+    return Section(f"level-{level}", _level_title(row), [*blocks, *_square_here(row)])
+
+
+def _level_title(row: Mapping[str, Any]) -> str:
+    stakes = row["stakes"]
+    names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
+    key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
+    return say(key, level=row["level"], stakes=names, sagitta=row["sagitta_shown"])
+
+
+def _level_drawings(answer: Answer, row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> list[Block]:
+    if answer["method"] == "rule":  # a level's drawing shows exact sagittae
+        return [Drawing("way")] if row["level"] == 1 else []
+    # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
+    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
+    return [Drawing("level", row["level"])] if answer["method"] == "halving" and (row["how"] or plain) else []
+
+
+def _level_steps(row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> list[Block]:
+    """A level's steps, or the one way in which all of them go with the strings that it goes for."""
+    if not row["how"]:
+        return [Items([step["text"] for step in steps], first=steps[0]["number"])]
+    if len(steps) <= MANY:
+        strings: Block = Table([say("sheet.stake"), say("sheet.string")], [_string(step) for step in steps])
     else:
-        blocks.append(Items([step["text"] for step in steps], first=steps[0]["number"]))
-    blocks += _square_here(row)
-    return Section(f"level-{level}", title, blocks)
+        first, last = row["stakes"][0], row["stakes"][-1]
+        strings = Paragraph(say("sheet.every_string", first=first, last=last, count=len(steps)))
+    return [Paragraph(row["how"], "key"), strings]
 
 
 def _square_here(row: Mapping[str, Any]) -> list[Block]:

@@ -83,8 +83,8 @@ def read_length(
         BadJob: for anything that isn't a length, or could be read two ways; the remedy names the readings.
         ValueError: when ``unit`` isn't one of ``UNITS`` (the caller's mistake, not the job's).
 
-    >>> read_length("10' 4-7/8\"", "ft-in", "arc.chord").metres
-    3.171825
+    >>> read_length("6 ft 6-1/2 in", "ft-in", "arc.chord")
+    Length(metres=1.9939, last_digit=0.0127, typed='6 ft 6-1/2 in')
     >>> read_length("12,5", "m", "arc.chord").metres
     12.5
     """
@@ -255,31 +255,48 @@ def _not_one_length(parts: list[Part], units: list[str | None], unit: str) -> Re
 
 def _readings(parts: list[Part], units: list[str | None], unit: str) -> list[str]:
     """Return what two or three numbers that miss a unit could mean, each written as a length."""
-    numbers = [part.quantity for part in parts]
-    shapes = [number.shape for number in numbers]
-    found: list[str] = []
-    last = units[-1] or job_unit(unit)
-    if units[-2:] == ["in", None] and shapes[-2:] == ["whole", "fraction"] and numbers[-1].value < 1:
-        # 6" 3/8: the inch sign stands before its fraction.
-        inches = f"{numbers[-2].text}-{numbers[-1].text}"
-        if len(parts) == 2:
-            return [f"{inches} in"]
-        if len(parts) == 3 and units[0] == "ft" and shapes[0] == "whole":
-            return [f"{numbers[0].text}' {inches}\""]
-    if shapes[0] != "whole" or any(known is not None for known in units[:-1]):
-        return found
-    first, second = numbers[0].text, numbers[1].text
+    if sign_first := _inch_sign_before_fraction(parts, units):
+        return [sign_first]
+    if parts[0].quantity.shape != "whole" or any(known is not None for known in units[:-1]):
+        return []
     if len(parts) == 2:
-        if shapes[1] != "fraction" and numbers[1].value < 12 and units[1] in (None, "in"):
-            found.append(f"{first}' {second}\"")
-        if shapes[1] == "fraction" and numbers[1].value < 1:
-            found.append(f"{first}-{second} {last}")
-        if shapes[1] == "whole" and units[1] != "in":
-            found.append(f"{first}.{second} {last}")
-            if len(second) == 3 and parts[1].joiner == "":
-                found.append(f"{first}{second} {last}")
-    elif len(parts) == 3 and shapes[1:] == ["whole", "fraction"] and units[2] in (None, "in"):
-        inches = f"{second}-{numbers[2].text}"
-        if numbers[1].value < 12 and numbers[2].value < 1:
-            found.append(f"{first}' {inches}\"")
+        return _readings_of_two(parts[0].quantity, parts[1], units[1], unit)
+    return _readings_of_three([part.quantity for part in parts], units[2]) if len(parts) == 3 else []
+
+
+def _inch_sign_before_fraction(parts: list[Part], units: list[str | None]) -> str:
+    """Return the length of 6" 3/8, where the inch sign stands before its fraction, or nothing."""
+    *feet, whole, fraction = (part.quantity for part in parts)
+    if units[-2:] != ["in", None] or not _inches_with_fraction(whole, fraction):
+        return ""
+    if not feet:
+        return f"{whole.text}-{fraction.text} in"
+    if len(feet) == 1 and units[0] == "ft" and feet[0].shape == "whole":
+        return f"{feet[0].text}' {whole.text}-{fraction.text}\""
+    return ""
+
+
+def _inches_with_fraction(whole: Quantity, fraction: Quantity) -> bool:
+    return (whole.shape, fraction.shape) == ("whole", "fraction") and fraction.value < 1
+
+
+def _readings_of_two(first: Quantity, part: Part, known: str | None, unit: str) -> list[str]:
+    """Return the readings of a whole number and another: feet and inches, with a fraction, a decimal, thousands."""
+    second, last = part.quantity, known or job_unit(unit)
+    if second.shape == "fraction":
+        return [f"{first.text}-{second.text} {last}"] if second.value < 1 else []
+    found: list[str] = []
+    if second.value < 12 and known in (None, "in"):
+        found.append(f"{first.text}' {second.text}\"")
+    if second.shape == "whole" and known != "in":
+        found.append(f"{first.text}.{second.text} {last}")
+        if len(second.text) == 3 and part.joiner == "":
+            found.append(f"{first.text}{second.text} {last}")
     return found
+
+
+def _readings_of_three(numbers: list[Quantity], known: str | None) -> list[str]:
+    """Return the one reading of three numbers: feet, inches and a fraction of an inch."""
+    feet, inches, fraction = numbers
+    fits = known in (None, "in") and inches.value < 12 and _inches_with_fraction(inches, fraction)
+    return [f"{feet.text}' {inches.text}-{fraction.text}\""] if fits else []

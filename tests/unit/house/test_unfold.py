@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 import bowstring
-from builder.unfold import unfolded
+from builder.inside.unfold import unfolded
 
 NAMES = [
     module.name for module in pkgutil.walk_packages(bowstring.__path__, "bowstring.") if "__main__" not in module.name

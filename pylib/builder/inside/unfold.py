@@ -1,4 +1,4 @@
-"""Dataclasses written out as the methods that they would make: runs in the browser's Python (see prepare.mjs).
+"""Dataclasses written out as the methods that they would make, by the browser's own Python.
 
 ``@dataclass`` writes each class's methods as text and compiles them whenever the program starts; for some fifty classes
 that is a tenth of the page's start. Here it's done once, when the site is built. A class with anything beyond fields,

@@ -1,4 +1,4 @@
-"""Other people's modules without what the page never asks of them: runs in the browser's Python (see prepare.mjs).
+"""Other people's modules without what the page never asks of them, made so by the browser's own Python.
 
 The files of ``stand_ins`` stand in the place of modules of the same name, each for one edition of it, known by its
 hash: a newer runtime or library stops the build until somebody has looked. With all that isn't imported any more these
@@ -9,6 +9,7 @@ import hashlib
 import io
 import re
 import zipfile
+from collections.abc import Mapping
 
 # In the library for drawings, the way to fetch fonts is imported when it's used: the page may fetch nothing.
 CONTAINER = "svgwrite/container.py", "a959f3fa559181a40445d2ac39ab6c054241e85a3f753fc13b4ba3deaca9edc3"
@@ -22,7 +23,7 @@ def urlopen(*words, **wishes):
 STANDS_FOR = re.compile(r"# Stands for sha256 ([0-9a-f]{64})\n")
 
 
-def lean(file: str, source: bytes, stand_ins: dict[str, str]) -> bytes:
+def lean(file: str, source: bytes, stand_ins: Mapping[str, str]) -> bytes:
     """Return a module's source as the page gets it; ``file`` is its place in the library.
 
     Raises ``LookupError`` when it is another edition than was looked at.
@@ -32,12 +33,13 @@ def lean(file: str, source: bytes, stand_ins: dict[str, str]) -> bytes:
         _same(file, found, CONTAINER[1])
         return source.replace(FETCHES, FETCHES_LATER)
     if file in stand_ins:
-        _same(file, found, STANDS_FOR.match(stand_ins[file])[1])  # type: ignore[index]
+        stands_for = STANDS_FOR.match(stand_ins[file])
+        _same(file, found, stands_for[1] if stands_for else "")
         return stand_ins[file].encode()
     return source
 
 
-def lean_library(archive: bytes, stand_ins: dict[str, str]) -> bytes:
+def lean_library(archive: bytes, stand_ins: Mapping[str, str]) -> bytes:
     """Return an archive of modules, made lean."""
     made = io.BytesIO()
     with zipfile.ZipFile(io.BytesIO(archive)) as old, zipfile.ZipFile(made, "w") as new:

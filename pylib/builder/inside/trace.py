@@ -1,0 +1,38 @@
+"""Which modules of the library the page's questions import, seen in the browser's own Python (see ``prepare.mjs``)."""
+
+import json
+import sys
+
+STANDARD = "python314.zip"
+BROKEN = ("{", '{"bowstring": 1, "arc": {"chord": "5 3"}}')
+
+
+def traced(packages: str) -> str:
+    """Return the names of the modules, one a line; ``packages`` is where the archive of installed sources lies."""
+    sys.path.insert(0, packages)
+    _questions()
+    return "\n".join(sorted(name for name in list(sys.modules) if _of_the_library(name, packages)))
+
+
+def _questions() -> None:
+    from bowstring.demo import DEMO
+    from bowstring.page.calls import handle
+
+    for text in (json.dumps(DEMO), *BROKEN):
+        opened = json.loads(handle("open_file", json.dumps({"text": text})))
+        fields = opened.get("fields", {"arc-chord": "5 3", "arc-radius": "12 m"})
+        sheet = json.loads(handle("sheet", json.dumps({"fields": fields, "unit_before": "m", "address": ""})))
+        handle("open_link", json.dumps({"text": sheet.get("link") or "b1"}))
+        handle("job_file", json.dumps({"fields": fields}))
+    try:
+        handle("no such call", "{}")
+    except ValueError as fault:
+        import traceback  # what the runtime does with an exception that reaches the page's script
+
+        traceback.format_exception(fault)
+
+
+def _of_the_library(name: str, packages: str) -> bool:
+    origin = getattr(getattr(sys.modules[name], "__spec__", None), "origin", None) or ""
+    other = origin.startswith(f"{packages}/") and not name.startswith("bowstring")
+    return other or f"/{STANDARD}/" in origin
