@@ -8,7 +8,7 @@ from math import ceil, inf
 
 from bowstring.analysis.accuracy import Accuracy, accuracy_of
 from bowstring.analysis.error_model import ErrorModel, error_model
-from bowstring.analysis.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, needs_of
+from bowstring.analysis.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, needs_of, readings_of
 from bowstring.analysis.replay import TooSmall, misses, replay
 from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
 from bowstring.construction import Recipe, Stake
@@ -159,7 +159,6 @@ def _row(layout: Layout, method: Method, mixed: int, written: _Written) -> Row:
     except TooSmall:
         return Row(method, mixed, "too_small")
     errors, accuracy = spread_of(job, setting, recipe, stakes)
-    each = measurements_of(recipe.steps[-1:]) - (method.name == "centre")  # its radius stays on the tape
     return Row(
         method=method,
         halve_first=mixed,
@@ -168,7 +167,7 @@ def _row(layout: Layout, method: Method, mixed: int, written: _Written) -> Row:
         few_hands=method.hands > job.site.hands,
         stakes=written.driven,
         recipe=recipe,
-        measurements=measurements_of(recipe.steps) + (written.driven - len(stakes)) * each,
+        measurements=measurements_of(recipe.steps) + (written.driven - len(stakes)) * readings_of(recipe.steps[-1]),
         longest_pull=longest_pull(recipe),
         behind=max(-min(point.y for point in recipe.at.values()), 0.0),
         shift=abs(shifts.worst),

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import cos, sin
 
-from bowstring.construction import Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
+from bowstring.construction import GAP, Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
 from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.methods.pegs import tangent_line
 from bowstring.methods.setting import Setting
@@ -59,9 +59,11 @@ def chords_produced(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
         ahead = f"ahead {stake.name}"
         first = before.name == "A"
         # The first chord starts along the tangent; each later one along the chord before, carried on.
-        onward = Along(ahead, "A", line, sign * gap) if first else Along(ahead, before.name, start, -gap)
+        onward = (
+            Along(ahead, "A", line, sign * gap, (GAP,)) if first else Along(ahead, before.name, start, -gap, (GAP,))
+        )
         deflection = distance(_carried_on(recipe, onward), truth)
-        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left=False)
+        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left=False, holds=(GAP,))
         recipe.do(
             ("produce_first" if sign > 0 else "produce_straight") if first else "produce",
             1,
@@ -93,8 +95,8 @@ def deflection_angles(recipe: Recipe, setting: Setting, stakes: Sequence[Stake])
         gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
         move: Move
         if before.name == "A":
-            move = TurnOff(stake.name, "A", "B", angle, gap)
+            move = TurnOff(stake.name, "A", "B", angle, gap, (GAP,))
         else:
-            move = Sight(stake.name, "A", "B", angle, before.name, gap)
+            move = Sight(stake.name, "A", "B", angle, before.name, gap, (GAP,))
         recipe.do("sight", 1, [move], [(before.name, stake.name)], turn=[("A", "B", stake.name)],
                   stake=stake.name, start="A", end="B", other=before.name)  # fmt: skip

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bowstring.construction import Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
+from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve
@@ -37,13 +37,15 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
         recipe.do(kind, 1, moves, [("A", mid), (mid, CENTRE), ("A", CENTRE)], start="A", end="B", peg=CENTRE)
     else:
         # Below a half circle the centre lies behind the chord: on the right of somebody who walks from A to B.
-        move = CrossTapes(CENTRE, "A", arc.radius, "B", arc.radius, left=arc.cosine < 0)
+        move = CrossTapes(CENTRE, "A", arc.radius, "B", arc.radius, left=arc.cosine < 0, holds=(RADIUS, RADIUS))
         kind = "centre_behind" if arc.cosine > 0 else "centre_inside"
         recipe.do(kind, 1, [move], [("A", CENTRE), ("B", CENTRE)], start="A", end="B", peg=CENTRE)
     for before, stake in pairwise(stakes[:-1]):
         gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
         # Walking round from A to B the centre is on the right hand, so from it the next stake is on the right too.
-        move = CrossTapes(stake.name, CENTRE, arc.radius, before.name, gap, left=False)
+        move = CrossTapes(
+            stake.name, CENTRE, arc.radius, before.name, gap, left=False, holds=(RADIUS, GAP), keeps=CENTRE
+        )  # fmt: skip
         recipe.do("swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 

@@ -8,7 +8,7 @@ from math import hypot
 from bowstring.analysis.mistakes import Crew, Mistake, Reading, decimal_tape, read_checks
 from bowstring.analysis.replay import SAME, misses
 from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE, squaring_of, triangle_at
-from bowstring.construction import SquareOff, Stake
+from bowstring.construction import Stake
 from bowstring.geometry.plane import Point, distance
 from bowstring.layout.layout import Layout
 from bowstring.report.advice import place_name
@@ -68,9 +68,9 @@ def _triangle(layout: Layout) -> tuple[tuple[float, float] | None, str | None]:
         found = squaring_of(layout.staked, tape.mark, unit, blade).triangle
         return ((found.along, found.out), "M") if found and "M" not in layout.job.got else (None, None)
     squared = [
-        (abs(move.length), max(distance(at[move.foot], at[mark]) for mark in (move.start, move.end)))
+        (abs(one.length), max(distance(at[one.foot], at[mark]) for mark in (one.start, one.end)))
         for step in layout.recipe.steps if step.level
-        for move in step.moves if isinstance(move, SquareOff) and not move.slide
+        for move in step.moves if (one := move.squares) and not one.slide
     ]  # fmt: skip
     if not squared:
         return None, None
