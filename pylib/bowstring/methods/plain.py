@@ -19,6 +19,9 @@ CENTRE = "C"
 SHALLOW = 0.5
 """A cosine of half the central angle below which two tapes to the centre cross too flat."""
 
+SLIM = 1e-6
+"""Metres: a mark nearer than this to where a stake belongs, or to another mark, is the same place."""
+
 
 def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Swing from the centre: two tapes of the radius find it, then each stake is a radius from it and a gap onward."""
@@ -78,6 +81,11 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
                       stake=stake.name, start=one, end=other, foot=foot)  # fmt: skip
 
 
+def ordinates_overhang(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Past a half circle the arc overhangs its chord; its halves needn't."""
+    return "ordinates_overhang" if not setting.halve_first and setting.arc.cosine < -HALF_TURN_COSINE else None
+
+
 def tapes(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Two tapes: each stake where a tape from one mark crosses a tape from the other."""
     first, second = setting.tapes_from
@@ -99,3 +107,28 @@ def coordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> No
         move = TurnOff(stake.name, at, back, signed_angle(here, there, point), distance(here, point))
         recipe.do("polar", 1, [move], [(at, stake.name)], turn=[(at, back, stake.name)],
                   stake=stake.name, start=at, end=back)  # fmt: skip
+
+
+def tapes_fail(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Two tapes need two marks that aren't in line with all stakes."""
+    return _between(setting, setting.tapes_from)
+
+
+def control_fails(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """An instrument needs a place where no stake belongs, and another mark to be set on."""
+    at = setting.place(setting.control[0])
+    if any(distance(at, setting.arc.point_at(stake.fraction)) <= SLIM for stake in stakes[1:-1]):
+        return "control_on_stake"
+    return _between(setting, setting.control, line=False)
+
+
+def _between(setting: Setting, pair: tuple[str, str], line: bool = True) -> str | None:
+    """Why two marks can't serve: they are one place, or (for two tapes) on one line with all stakes."""
+    first, second = (setting.place(mark) for mark in pair)
+    if distance(first, second) <= SLIM:
+        return "marks_are_one"
+    if line and pair != ("A", "B"):
+        middle = setting.arc.point_at(0.5)
+        if abs(second.minus(first).cross(middle.minus(first))) <= SLIM * distance(first, second):
+            return "marks_in_line"
+    return None

@@ -35,7 +35,7 @@ def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
     job, tape = layout.job, layout.job.tape
     crew = Crew(layout.recipe, layout.stakes, layout.staked, layout.drawn, tape)
     # Exact halving from exact ends: all strings of a level are one another's images.
-    alike = layout.method.name == "halving" and not job.got
+    alike = layout.method.levels_alike and not job.got
     burn = _burned(tape, crew.burn)
     yield crew.burned_foot(alike), burn
     yield crew.burned_foot_all(), burn
@@ -63,7 +63,7 @@ def _triangle(layout: Layout) -> tuple[tuple[float, float] | None, str | None]:
     where all the others are slid."""
     tape, at = layout.job.tape, layout.recipe.at
     unit = UNIT_LEG[tape.unit]
-    if layout.method.stand == "halves":
+    if layout.method.halves:
         blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
         found = squaring_of(layout.staked, tape.mark, unit, blade).triangle
         return ((found.along, found.out), "M") if found and "M" not in layout.job.got else (None, None)
@@ -131,7 +131,7 @@ def _text(layout: Layout, mistake: Mistake, values: Mapping[str, str]) -> str:
     decimal = decimal_tape(tape)
     if mistake.kind == "tenths_as_inches" and decimal:
         right, wrong = decimal.show(mistake.right), make_tape("ft-in", None).show(mistake.wrong)
-    elif mistake.kind == "wrong_leg" and layout.method.stand == "halves":
+    elif mistake.kind == "wrong_leg" and layout.method.halves:
         key = "wrong_leg_first"
     offset = tape.show(abs(layout.job.outward))
     return say(f"mistake.{key}", mark=place_name(mistake.mark), right=right, wrong=wrong, offset=offset, **values)

@@ -180,9 +180,9 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     steps = [step for step in answer["steps"] if step["level"] == level]
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
     plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
-    drawn = answer["method"] == "halving" and (row["how"] or plain)
+    drawn = ways.exact(answer) and (row["how"] or plain)
     blocks: list[Block] = [Drawing("level", level)] if drawn else []
-    if answer["method"] == "rule" and level == 1:  # a level's drawing shows exact sagittae
+    if not ways.exact(answer) and level == 1:  # a level's drawing shows exact sagittae
         blocks.append(Drawing("way"))
     cautions = [text for step in steps for text in step["cautions"]]
     if cautions:
