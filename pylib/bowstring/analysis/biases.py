@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from math import hypot
 
 from bowstring.analysis.error_model import ErrorModel
-from bowstring.analysis.spread import Source, Spread
+from bowstring.analysis.spread import Spread
 from bowstring.analysis.wind import string_bow
-from bowstring.construction import Recipe, Stake
+from bowstring.construction import Recipe, Source, Stake
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.units.sizes import FOOT

@@ -13,9 +13,9 @@ from dataclasses import dataclass
 from math import asin, copysign, hypot
 
 from bowstring.analysis.checks import Check
-from bowstring.analysis.pulls import Doing, Noticed, OnePull, holding, pulls, stake_out
+from bowstring.analysis.pulls import Doing, Noticed, OnePull, holding, stake_out
 from bowstring.analysis.replay import SAME
-from bowstring.construction import CrossTapes, Move, Recipe, Sight, SquareOff, Stake, Step, TurnOff, exact
+from bowstring.construction import GAP, RADIUS, Move, Recipe, SquareOff, Stake, Step, exact
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
 from bowstring.units.sizes import FOOT, INCH
@@ -80,17 +80,9 @@ def tenths_as_inches(length: float, decimal: Tape) -> float:
     return copysign(feet * FOOT + hundredths / 10 * INCH, length)
 
 
-def _is_gap(step: Step, move: Move, part: int) -> bool:
-    """Whether a pull is the straight gap from one stake to the next."""
-    if step.kind == "swing":
-        return part == 1
-    return step.kind == "sight" or (step.kind.startswith("produce") and part == 0)
-
-
-def _is_radius(step: Step, move: Move, part: int) -> bool:
-    return (step.kind == "swing" and part == 0) or (
-        step.kind in ("centre_behind", "centre_inside") and isinstance(move, CrossTapes)
-    )
+def _is(what: str, move: Move, part: int) -> bool:
+    """Whether a pull is a ``GAP`` or a ``RADIUS``."""
+    return move.holds[part : part + 1] == (what,)
 
 
 def arc_over(arc: Arc, chord: float) -> float:
@@ -100,17 +92,7 @@ def arc_over(arc: Arc, chord: float) -> float:
 
 def other_hand(_step: Step, move: Move, at: Mapping[str, Point]) -> Point:
     """Do a move on the wrong hand: all that goes off a line, a tape or a sight goes to its other side."""
-    if isinstance(move, SquareOff):
-        move = SquareOff(move.mark, move.foot, move.start, move.end, move.length, not move.left, move.held, move.slide)
-    elif isinstance(move, CrossTapes):
-        move = CrossTapes(
-            move.mark, move.first, move.from_first, move.second, move.from_second, not move.left, move.held
-        )
-    elif isinstance(move, TurnOff):
-        move = TurnOff(move.mark, move.at, move.back, -move.angle, move.length)
-    elif isinstance(move, Sight):
-        move = Sight(move.mark, move.at, move.back, -move.angle, move.chained, move.length)
-    return move.place(at, exact)
+    return move.mirrored().place(at, exact)
 
 
 def lean(move: SquareOff, at: Mapping[str, Point], legs: tuple[float, float]) -> Point:
@@ -167,8 +149,8 @@ class Crew:
     def arc_for_gaps(self) -> Mistake | None:
         """The arc's length held for each straight gap, in the methods that step along."""
 
-        def held(step: Step, move: Move, part: int, length: float) -> float | None:
-            return arc_over(self.staked, length) if _is_gap(step, move, part) else None
+        def held(_step: Step, move: Move, part: int, length: float) -> float | None:
+            return arc_over(self.staked, length) if _is(GAP, move, part) else None
 
         return self._holding("arc_for_gaps", held)
 
@@ -181,16 +163,16 @@ class Crew:
     def diameter(self) -> Mistake | None:
         """The diameter pulled at every radius."""
 
-        def held(step: Step, move: Move, part: int, length: float) -> float | None:
-            return 2 * length if _is_radius(step, move, part) else None
+        def held(_step: Step, move: Move, part: int, length: float) -> float | None:
+            return 2 * length if _is(RADIUS, move, part) else None
 
         return self._holding("diameter", held)
 
     def wrong_radius(self) -> Mistake | None:
         """The drawn radius pulled from the centre where the stakes have one of their own."""
 
-        def held(step: Step, _move: Move, part: int, _length: float) -> float | None:
-            return self.drawn.radius if step.kind == "swing" and part == 0 else None
+        def held(_step: Step, move: Move, part: int, _length: float) -> float | None:
+            return self.drawn.radius if move.keeps and _is(RADIUS, move, part) else None
 
         return None if self.drawn is self.staked else self._holding("wrong_radius", held)
 
@@ -208,8 +190,9 @@ class Crew:
         others are slid."""
 
         def doing(_step: Step, move: Move, at: Mapping[str, Point]) -> Point:
-            if isinstance(move, SquareOff) and (move.mark == first if first else not move.slide):
-                return lean(move, at, legs)
+            square = move.squares
+            if square and (square.mark == first if first else not square.slide):
+                return lean(square, at, legs)
             return move.place(at, exact)
 
         return self._done("wrong_leg", doing)
@@ -224,7 +207,7 @@ class Crew:
             (abs(wrong - length), move.mark, abs(length), abs(wrong))
             for step in self.recipe.steps if step.level
             for move in step.moves
-            for part, length in enumerate(pulls(move))
+            for part, length in enumerate(move.pulls)
             if (wrong := held(step, move, part, length)) is not None
         ]  # fmt: skip
         if len(changed) < least or max(changed)[0] < self.mark:

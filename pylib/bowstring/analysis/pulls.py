@@ -9,22 +9,9 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from bowstring.analysis.replay import SAME
-from bowstring.construction import (
-    Along,
-    Bisect,
-    CrossTapes,
-    Marks,
-    Move,
-    Recipe,
-    Sight,
-    SquareOff,
-    Stake,
-    Step,
-    TapesDontMeet,
-    TurnOff,
-)
+from bowstring.construction import Marks, Move, Recipe, Stake, Step, TapesDontMeet
 from bowstring.geometry.arc import Arc
-from bowstring.geometry.plane import Point, distance, turned, unit_vector
+from bowstring.geometry.plane import Point, distance
 
 MOST_PLACED = 600
 """Marks set again, in all, while the pull is looked for whose blunder throws the stakes farthest."""
@@ -50,38 +37,6 @@ class Farthest:
     at: Mapping[str, Point]
 
 
-def pulls(move: Move) -> tuple[float, ...]:
-    """Return the lengths in metres that are held on a tape for a move, in the order in which ``place`` asks for them.
-
-    None for a middle (equal readings from both ends find it, so what is wrong with both cancels) and for what was
-    found on the ground.
-    """
-    if isinstance(move, Along | TurnOff | Sight):
-        return (abs(move.length),)
-    if isinstance(move, SquareOff):
-        return () if move.held else (move.length,)
-    if isinstance(move, CrossTapes):
-        return () if move.held else (move.from_first, move.from_second)
-    return ()
-
-
-def uses(move: Move) -> tuple[str, ...]:
-    """Return the marks that a move starts from."""
-    if isinstance(move, Bisect):
-        return (move.start, move.end)
-    if isinstance(move, Along):
-        return (move.start, move.toward)
-    if isinstance(move, SquareOff):
-        return (move.foot, move.start, move.end)
-    if isinstance(move, CrossTapes):
-        return (move.first, move.second)
-    if isinstance(move, TurnOff):
-        return (move.at, move.back)
-    if isinstance(move, Sight):
-        return (move.at, move.back, move.chained)
-    return ()
-
-
 def holding(held: Held, slack: float) -> Doing:
     """Return the work of a crew that holds other numbers.
 
@@ -90,15 +45,9 @@ def holding(held: Held, slack: float) -> Doing:
     """
 
     def place(step: Step, move: Move, at: Mapping[str, Point]) -> Point:
-        numbers = [held(step, move, part, length) for part, length in enumerate(pulls(move))]
-        if isinstance(move, CrossTapes) and numbers:
-            base, (one, other) = distance(at[move.first], at[move.second]), numbers
-            if max(base - one - other, abs(one - other) - base) > slack:
-                raise Noticed
-        if isinstance(move, Sight):
-            sight = turned(unit_vector(at[move.at], at[move.back]), move.angle)
-            if abs(sight.cross(at[move.chained].minus(at[move.at]))) - numbers[0] > slack:
-                raise Noticed
+        numbers = [held(step, move, part, length) for part, length in enumerate(move.pulls)]
+        if numbers and move.apart(at, numbers) > slack:
+            raise Noticed
         asked = iter(numbers)
         return move.place(at, lambda _length: next(asked))
 
@@ -130,12 +79,12 @@ class OnePull:
         self.moves = [(step, move) for step in recipe.steps if step.level for move in step.moves]
         self.users: dict[str, list[int]] = {}
         for number, (_step, move) in enumerate(self.moves):
-            for mark in uses(move):
+            for mark in move.uses:
                 self.users.setdefault(mark, []).append(number)
         self.pulls = [
             (number, part, length, short)
             for number, (_step, move) in enumerate(self.moves)
-            for part, length in enumerate(pulls(move))
+            for part, length in enumerate(move.pulls)
             if (short := wrong(length)) is not None
         ]
 

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from bowstring.analysis.squaring import METRIC_BLADE, legs_at_hand
-from bowstring.construction import Along, Bisect, CrossTapes, Marks, Move, Recipe, Sight, SquareOff, Step, TurnOff
+from bowstring.construction import PULL, Marks, Recipe, SquareOff, Step
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import TOUCH, distance_to_side, inside_of, within
 from bowstring.geometry.plane import Point, distance, left_of, unit_vector
@@ -65,8 +65,8 @@ def blocks_of(arc: Arc, recipe: Recipe, limits: Limits) -> Iterator[Blocked]:
             seen.add((kind, start, end))
             yield from _line(arc, limits, walls, number, kind, (start, a), (end, b))
         for move in step.moves:
-            if walls and isinstance(move, SquareOff) and not move.slide:
-                yield from _triangle(recipe.at, walls, number, move)
+            if walls and move.squares and not move.squares.slide:
+                yield from _triangle(recipe.at, walls, number, move.squares)
             yield from _place(boxes, number, move.mark, recipe.at[move.mark])
 
 
@@ -80,7 +80,7 @@ def needs_of(arc: Arc, recipe: Recipe) -> dict[str, float]:
         for kind, _start, _end, a, b in _lines(recipe.at, step):
             for name, size in _room_taken(arc, a, b).items():
                 needs[name] = max(needs[name], size)
-            if kind == "pull":
+            if kind == PULL:
                 needs["tape"] = max(needs["tape"], distance(a, b))
     return needs
 
@@ -91,56 +91,27 @@ def longest_pull(recipe: Recipe) -> float:
 
 
 def measurements_of(steps: Iterable[Step]) -> int:
-    """Return how many readings a crew takes, squaring included.
-
-    A middle is taped from both ends; an offset is one reading, kept square by the two half chords or by a triangle's
-    three sides; a reading that stays on the tape for many stakes (a swing's radius) counts once.
-    """
+    """Return how many readings a crew takes; one that stays on a hooked tape for many marks counts once."""
     count, kept = 0, set()
     for step in steps:
-        if not step.level:
-            continue
-        for move in step.moves:
-            if isinstance(move, CrossTapes) and step.kind == "swing":
-                kept.add(move.first)
-                count += 1
-            else:
-                count += _READINGS.get(type(move).__name__, 0)
-                count += (2 if move.slide else 3) if isinstance(move, SquareOff) else 0
+        if step.level:
+            count += readings_of(step)
+            kept |= {move.keeps for move in step.moves if move.keeps}
     return count + len(kept)
 
 
-_READINGS = {"Bisect": 2, "Along": 1, "SquareOff": 1, "CrossTapes": 2, "TurnOff": 2, "Sight": 2}
+def readings_of(step: Step) -> int:
+    """Return the readings of a step that is one of many like it: what stays on a hooked tape is there."""
+    return sum(move.readings for move in step.moves)
 
 
 def _lines(at: Marks, step: Step) -> Iterator[tuple[str, str, str, Point, Point]]:
     """Yield the pulls, strings and sights of a step: kind, its marks, and where they are."""
     for measure in step.measures:
-        yield "pull", measure.start, measure.end, at[measure.start], at[measure.end]
+        yield PULL, measure.start, measure.end, at[measure.start], at[measure.end]
     for move in step.moves:
-        for kind, start, end in _ends_of(move):
+        for kind, start, end in move.lines:
             yield kind, start, end, at[start], at[end]
-
-
-def _ends_of(move: Move) -> Iterator[tuple[str, str, str]]:
-    if isinstance(move, Bisect):
-        yield "string", move.start, move.end
-        yield "pull", move.start, move.mark
-        yield "pull", move.mark, move.end
-    elif isinstance(move, Along):
-        yield "string", move.start, move.toward
-        yield "string", move.start, move.mark
-    elif isinstance(move, SquareOff):
-        yield "pull", move.foot, move.mark
-        if move.slide:
-            yield "pull", move.start, move.mark
-            yield "pull", move.mark, move.end
-    elif isinstance(move, CrossTapes):
-        yield "pull", move.first, move.mark
-        yield "pull", move.second, move.mark
-    elif isinstance(move, TurnOff | Sight):
-        yield "sight", move.at, move.mark
-        yield "sight", move.at, move.back
 
 
 Boxes = Sequence[tuple[Obstacle, tuple[float, float, float, float]]]
@@ -150,7 +121,7 @@ def _line(
     arc: Arc, limits: Limits, walls: Boxes, number: int, kind: str, start: tuple[str, Point], end: tuple[str, Point]
 ) -> Iterator[Blocked]:
     (first, a), (second, b) = start, end
-    if kind == "pull" and distance(a, b) > limits.tape + SPARE:
+    if kind == PULL and distance(a, b) > limits.tape + SPARE:
         yield Blocked("tape", number, first, second, "", distance(a, b))
     for name in _stoppers(walls, a, b):
         yield Blocked(kind, number, first, second, name, distance(a, b))

@@ -25,6 +25,7 @@ from bowstring.drawings.paper import (
 from bowstring.drawings.sketch import MARGIN, ROW, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
 from bowstring.drawings.svg import SIZES, Command, Point
+from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.words import say
 
 _WIDTH, _HEIGHT = 262.0, 290.0
@@ -350,7 +351,7 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     if answer.get("offset"):
         top = sketch.paragraph(_gap_words(answer, paper), (left, top), width)
     if len(stakes_on_paper(answer)) < len(answer["stakes"]):
-        if answer.get("method", "halving") not in ("halving", "rule"):
+        if not BY_NAME[answer.get("method", USUAL)].halves:
             sketch.paragraph(say("draw.some_stakes"), (left, top), width)
             return
         sketch.paragraph(say("draw.some_levels", level=MOST_LEVELS), (left, top), width)

@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from bowstring.construction import HELPERS
 from bowstring.job.reader import Reader
 
 NAME_LIMIT = 30
 
-_TAKEN = re.compile(r"[^\W\d_]\d*|T[AB]|(mid|foot|tan|ahead)( .*)?", re.IGNORECASE)
+_TAKEN = re.compile(rf"[^\W\d_]\d*|T[AB]|({'|'.join(HELPERS)})( .*)?", re.IGNORECASE)
 """Names that marks of the construction have, or might have."""
 
 _SCRIPTS = ("LATIN", "GREEK", "CYRILLIC")

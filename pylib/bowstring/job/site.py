@@ -13,6 +13,7 @@ from bowstring.job.names import NAME_LIMIT, like_a_mark, name_of
 from bowstring.job.obstacles import Obstacle, read_obstacles
 from bowstring.job.reader import Reader
 from bowstring.methods.catalogue import BY_NAME, USUAL
+from bowstring.methods.method import Method
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.angles import read_angle
 from bowstring.units.sizes import FOOT
@@ -258,13 +259,17 @@ def _stations(reader: Reader) -> tuple[float, ...]:
     return tuple(reader.value(f"stations[{number}]", row) for number, row in enumerate(rows))
 
 
+def _method(reader: Reader) -> Method:
+    return BY_NAME[str(reader.job.get("method", USUAL))]
+
+
 def _first_gap(reader: Reader) -> float | None:
     gap = reader.length("first_gap")
     if gap is None:
         return None
     if "spacing" not in reader.job or "levels" in reader.job:
         raise bad("first_gap", "site.first_gap_alone")
-    if BY_NAME[str(reader.job.get("method", USUAL))].stand != "equal":
+    if not _method(reader).stand.first_gap:
         raise bad("first_gap", "site.first_gap_method")
     return gap
 
@@ -273,7 +278,7 @@ def _halve_first(reader: Reader) -> int:
     times = _whole(reader, "halve_first", 0, 6) or 0
     if not times:
         return 0
-    if reader.job.get("method") != "ordinates":
+    if not _method(reader).stand.halve_first:
         raise bad("halve_first", "site.halve_first_method")
     if "stations" in reader.job:
         raise bad("halve_first", "site.halve_first_stations")

@@ -9,6 +9,7 @@ from bowstring.errors import bad
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.job import Job
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.setting import FITS, Setting
 
 CLOSE_MARKS, CLOSE_PART = 4, 1 / 2000
@@ -22,31 +23,9 @@ END_MARKS = 2
 def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
     """Return the setting of a job's methods; raises ``BadJob`` where a mark can't stand where it is said to."""
     site = job.site
-    known = {}
-    for number, mark in enumerate(site.known):
-        if mark.name in ("A", "B"):
-            true = Point(0.0 if mark.name == "A" else staked.chord, 0.0)
-            off = distance(true, mark.point)
-            if off > END_MARKS * job.tape.mark:
-                raise bad(f"known[{number}].x", "site.known_off", name=mark.name, off=job.tape.show_small(off),
-                          x=job.tape.show(true.x))  # fmt: skip
-        else:
-            known[mark.name] = mark.point
-    for number, x in enumerate(site.stations):
-        if site.method != "ordinates":
-            raise bad("stations", "site.stations_method")
-        if not 0 < x < staked.chord:
-            raise bad(f"stations[{number}]", "site.stations_off", station=job.tape.show(x),
-                      chord=job.tape.show(staked.chord))  # fmt: skip
-    for one, other in pairwise(sorted(site.stations)):
-        if other - one < job.tape.mark:
-            last = max(number for number, x in enumerate(site.stations) if x in (one, other))
-            raise bad(f"stations[{last}]", "site.stations_twice", station=job.tape.show(other))
-    if site.first_gap is not None and site.first_gap >= min(staked.chord, 2 * staked.radius):
-        raise bad("first_gap", "site.first_gap_long", gap=job.tape.show(site.first_gap))
-    if site.first_gap is not None and job.spacing is not None and site.first_gap > job.spacing * FITS:
-        raise bad("first_gap", "site.first_gap_wide", gap=job.tape.show(site.first_gap),
-                  spacing=job.tape.show(job.spacing))  # fmt: skip
+    known = _known(job, staked)
+    _meet_stations(job, staked)
+    _meet_first_gap(job, staked)
     setting = Setting(
         arc=staked,
         straights=_straights(job, drawn, staked),
@@ -59,6 +38,47 @@ def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
     if site.control:
         _meet_control(job, setting)
     return setting
+
+
+def _known(job: Job, staked: Arc) -> dict[str, Point]:
+    """The known marks; those typed for the ends have to stand where the layout has them."""
+    known = {}
+    for number, mark in enumerate(job.site.known):
+        if mark.name in ("A", "B"):
+            true = Point(0.0 if mark.name == "A" else staked.chord, 0.0)
+            off = distance(true, mark.point)
+            if off > END_MARKS * job.tape.mark:
+                raise bad(f"known[{number}].x", "site.known_off", name=mark.name, off=job.tape.show_small(off),
+                          x=job.tape.show(true.x))  # fmt: skip
+        else:
+            known[mark.name] = mark.point
+    return known
+
+
+def _meet_stations(job: Job, staked: Arc) -> None:
+    """Chosen stations stand on the chord, each by itself, for a method that can go by them."""
+    stations, tape = job.site.stations, job.tape
+    for number, x in enumerate(stations):
+        if not BY_NAME[job.site.method].stand.stations:
+            raise bad("stations", "site.stations_method")
+        if not 0 < x < staked.chord:
+            raise bad(f"stations[{number}]", "site.stations_off", station=tape.show(x),
+                      chord=tape.show(staked.chord))  # fmt: skip
+    for one, other in pairwise(sorted(stations)):
+        if other - one < tape.mark:
+            last = max(number for number, x in enumerate(stations) if x in (one, other))
+            raise bad(f"stations[{last}]", "site.stations_twice", station=tape.show(other))
+
+
+def _meet_first_gap(job: Job, staked: Arc) -> None:
+    """A first gap of its own is on the arc, and no wider than the others."""
+    gap, tape = job.site.first_gap, job.tape
+    if gap is None:
+        return
+    if gap >= min(staked.chord, 2 * staked.radius):
+        raise bad("first_gap", "site.first_gap_long", gap=tape.show(gap))
+    if job.spacing is not None and gap > job.spacing * FITS:
+        raise bad("first_gap", "site.first_gap_wide", gap=tape.show(gap), spacing=tape.show(job.spacing))
 
 
 def _straights(job: Job, drawn: Arc, staked: Arc) -> dict[str, tuple[str, bool]]:

@@ -18,10 +18,11 @@ from bowstring.geometry.plane import Point, distance
 from bowstring.job.job import Job
 from bowstring.layout.frame import setting_of
 from bowstring.layout.ground import Ground, meet_ground
-from bowstring.methods.catalogue import BY_NAME, Method, recipe_of, stakes_for, why_none
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.ends import find_ends
-from bowstring.methods.halving import MOST_LEVELS, OffTheArc, halve, stakes_of
-from bowstring.methods.setting import NoSuchStakes, Setting
+from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
+from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
+from bowstring.methods.setting import FITS, NoSuchStakes, Setting
 from bowstring.units.sizes import FOUR_FEET
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
@@ -29,9 +30,6 @@ GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
 
 FEW_MARKS = 4
 """A sagitta under this many tape marks is mostly rounding."""
-
-FITS = 1 + 1e-12
-"""A gap that equals the spacing to the last digit keeps it."""
 
 
 @dataclass(frozen=True)
@@ -90,36 +88,23 @@ class Layout:
     @property
     def widest_gap(self) -> float:
         """The longest straight way in metres between neighbouring stakes."""
-        if self.method.stand == "halves" and not self.job.got:
+        if self.method.halves and not self.job.got:
             return self.staked.part(2**self.levels).chord
         return max(distance(self.marks[one.name], self.marks[other.name]) for one, other in pairwise(self.stakes))
 
 
 def lay_out(job: Job) -> Layout:
     """Return the layout of a job that was read; raises ``BadJob`` where its values together make none."""
-    hand = None
-    if job.points:
-        arc, bulges_left = through_points(*job.points)
-        settled, hand = Settled(arc, None, ()), "left" if bulges_left else "right"
-    else:
-        settled = settle(list(job.givens), job.greater, job.tape.show)
-    if job.found and job.start != "ends":
-        # The ends would be set again from what is there and never read the chord found.
-        raise bad("start", "start.found_needs_ends")
-    ground = meet_ground(settled.arc, job) if job.found else None
-    drawn = ground.arc if ground else settled.arc
-    if job.start == "corner" and not drawn.has_corner:
-        raise bad("start", "start.no_corner")
-    if drawn.radius + job.outward <= 0:
-        raise bad("offset", "offset.over_radius", radius=job.tape.show(drawn.radius))
+    settled, hand = _settled(job)
+    ground, drawn = _drawn(job, settled)
     staked = drawn.concentric(job.outward) if job.outward else drawn
     levels = job.levels or _levels_for(job, staked)
     method, setting = BY_NAME[job.site.method], setting_of(job, drawn, staked)
     stakes = stakes_of_method(method, job, setting, levels)
     ends = Recipe(setting.known)
     find_ends(ends, drawn, staked, job.start)
-    recipe = _construct(job, ends, method, setting, levels, stakes)
-    if method.stand == "halves":
+    recipe = _construct(job, ends, method, setting, stakes)
+    if method.halves:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
         checks, marks = find_counted_checks(staked, stakes, recipe)
@@ -149,6 +134,29 @@ def lay_out(job: Job) -> Layout:
         # A stake that was got stands where it was found, not where a rounded number put it.
         rounding=misses(staked, [stake for stake in stakes if stake.name not in job.got], rounded),
     )
+
+
+def _settled(job: Job) -> tuple[Settled, str | None]:
+    """Return the arc that a job's givens settle, and the hand on which three points say that it is."""
+    if job.points:
+        arc, bulges_left = through_points(*job.points)
+        return Settled(arc, None, ()), "left" if bulges_left else "right"
+    return settle(list(job.givens), job.greater, job.tape.show), None
+
+
+def _drawn(job: Job, settled: Settled) -> tuple[Ground | None, Arc]:
+    """Return what the chord found makes of the arc, if one was, and the arc to build, which the job's start and offset
+    have to fit."""
+    if job.found and job.start != "ends":
+        # The ends would be set again from what is there and never read the chord found.
+        raise bad("start", "start.found_needs_ends")
+    ground = meet_ground(settled.arc, job) if job.found else None
+    drawn = ground.arc if ground else settled.arc
+    if job.start == "corner" and not drawn.has_corner:
+        raise bad("start", "start.no_corner")
+    if drawn.radius + job.outward <= 0:
+        raise bad("offset", "offset.over_radius", radius=job.tape.show(drawn.radius))
+    return ground, drawn
 
 
 def _levels_for(job: Job, staked: Arc) -> int:
@@ -187,13 +195,10 @@ def stakes_of_method(method: Method, job: Job, setting: Setting, levels: int, pl
         raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(most.gap)) from None
 
 
-def _construct(
-    job: Job, ends: Recipe, method: Method, setting: Setting, levels: int, stakes: tuple[Stake, ...]
-) -> Recipe:
-    staked = setting.arc
+def _construct(job: Job, ends: Recipe, method: Method, setting: Setting, stakes: tuple[Stake, ...]) -> Recipe:
     names = {stake.name for stake in stakes if stake.level}
     for number, stake in enumerate(job.got):
-        if method.name != "halving":
+        if method.take_up is None:
             raise bad(f"got[{number}].stake", "site.got_method")
         if stake not in names:
             raise bad(f"got[{number}].stake", "got.unknown_stake", stake=stake)
@@ -202,10 +207,8 @@ def _construct(
         raise bad("method", f"method.{none}")
     recipe = Recipe(ends.at)
     recipe.steps = list(ends.steps)
-    if method.name != "halving":
-        return recipe_of(method, setting, stakes, levels, recipe)
     try:
-        halve(recipe, staked, levels, got=job.got)
+        return recipe_of(method, setting, stakes, recipe, job.got)
     except TapesDontMeet as stake:
         number = list(job.got).index(str(stake))
         raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None
@@ -214,4 +217,3 @@ def _construct(
         only = next(iter(job.got.values())) if len(job.got) == 1 else None
         field = "got" if only is None else "got[0].sagitta" if only.sagitta is not None else "got[0].half_chords"
         raise bad(field, "got.off_the_arc", stake=stake) from None
-    return recipe

@@ -6,7 +6,7 @@ sagitta R (1 - cos) instead of a quarter of the one before.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from itertools import pairwise
 from math import sqrt
 from typing import Protocol
@@ -14,6 +14,7 @@ from typing import Protocol
 from bowstring.construction import Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TapesDontMeet
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, left_of, middle, unit_vector
+from bowstring.methods.setting import Setting
 
 LEVEL_LETTERS = "MQRXWYHJLZGV"
 """One letter a level: none sounds like the ends A and B, like a digit, or is a small letter of another.
@@ -97,6 +98,27 @@ def halve(
                 moved.add(stake)
             longer += [stake, end]
         chain = longer
+
+
+def halving(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Halving with every level's own exact sagitta."""
+    halve(recipe, setting.arc, levels_of(stakes))
+
+
+def taking_up(recipe: Recipe, setting: Setting, stakes: Sequence[Stake], got: Mapping[str, Measured]) -> None:
+    """Halving on from what the crew really got at stakes."""
+    halve(recipe, setting.arc, levels_of(stakes), got=got)
+
+
+def quartering(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """The rule of thumb: a quarter of the sagitta before, whatever comes."""
+    arc = setting.arc
+    halve(recipe, arc, levels_of(stakes), sagitta_of_level=lambda level: quarter_sagitta(arc, level))
+
+
+def levels_of(stakes: Sequence[Stake]) -> int:
+    """Return how many levels of halving drive these stakes."""
+    return max(stake.level for stake in stakes)
 
 
 def quarter_sagitta(arc: Arc, level: int) -> float:

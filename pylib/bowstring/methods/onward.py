@@ -11,12 +11,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
-from math import cos, sin
+from math import cos, pi, sin
 
-from bowstring.construction import Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
+from bowstring.construction import GAP, Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
+from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.methods.pegs import tangent_line
-from bowstring.methods.setting import Setting
+from bowstring.methods.setting import FITS, Setting
+
+TURNING = 0.05
+"""Radians: nearer to square to the line of sight a gap's chord doesn't tell which side of its foot the stake is."""
 
 
 def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
@@ -48,6 +52,14 @@ def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
                       stake=stake.name, start=end, other=toward, foot=foot)  # fmt: skip
 
 
+def tangents_end(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Up to a half circle both halves lie over their tangents; the whole arc over one of them up to a quarter turn."""
+    arc = setting.arc
+    if setting.tangent_from == "both":
+        return "tangent_overhang" if arc.cosine < -HALF_TURN_COSINE else None
+    return "tangent_overhang_one" if 2 * arc.half_angle > pi / 2 * FITS else None
+
+
 def chords_produced(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Chords produced: carry each chord on by the next one's length, then swing its tip in by the deflection."""
     arc = setting.arc
@@ -59,9 +71,11 @@ def chords_produced(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
         ahead = f"ahead {stake.name}"
         first = before.name == "A"
         # The first chord starts along the tangent; each later one along the chord before, carried on.
-        onward = Along(ahead, "A", line, sign * gap) if first else Along(ahead, before.name, start, -gap)
+        onward = (
+            Along(ahead, "A", line, sign * gap, (GAP,)) if first else Along(ahead, before.name, start, -gap, (GAP,))
+        )
         deflection = distance(_carried_on(recipe, onward), truth)
-        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left=False)
+        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left=False, holds=(GAP,))
         recipe.do(
             ("produce_first" if sign > 0 else "produce_straight") if first else "produce",
             1,
@@ -93,8 +107,15 @@ def deflection_angles(recipe: Recipe, setting: Setting, stakes: Sequence[Stake])
         gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
         move: Move
         if before.name == "A":
-            move = TurnOff(stake.name, "A", "B", angle, gap)
+            move = TurnOff(stake.name, "A", "B", angle, gap, (GAP,))
         else:
-            move = Sight(stake.name, "A", "B", angle, before.name, gap)
+            move = Sight(stake.name, "A", "B", angle, before.name, gap, (GAP,))
         recipe.do("sight", 1, [move], [(before.name, stake.name)], turn=[("A", "B", stake.name)],
                   stake=stake.name, start="A", end="B", other=before.name)  # fmt: skip
+
+
+def angles_turn_back(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """The last gap that is chained has to lead on along its line of sight."""
+    if len(stakes) > 2 and setting.arc.half_angle * stakes[-3].fraction > pi / 2 - TURNING:
+        return "angles_turn_back"
+    return None

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bowstring.construction import Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
+from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve
@@ -18,6 +18,9 @@ CENTRE = "C"
 
 SHALLOW = 0.5
 """A cosine of half the central angle below which two tapes to the centre cross too flat."""
+
+SLIM = 1e-6
+"""Metres: a mark nearer than this to where a stake belongs, or to another mark, is the same place."""
 
 
 def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
@@ -37,13 +40,15 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
         recipe.do(kind, 1, moves, [("A", mid), (mid, CENTRE), ("A", CENTRE)], start="A", end="B", peg=CENTRE)
     else:
         # Below a half circle the centre lies behind the chord: on the right of somebody who walks from A to B.
-        move = CrossTapes(CENTRE, "A", arc.radius, "B", arc.radius, left=arc.cosine < 0)
+        move = CrossTapes(CENTRE, "A", arc.radius, "B", arc.radius, left=arc.cosine < 0, holds=(RADIUS, RADIUS))
         kind = "centre_behind" if arc.cosine > 0 else "centre_inside"
         recipe.do(kind, 1, [move], [("A", CENTRE), ("B", CENTRE)], start="A", end="B", peg=CENTRE)
     for before, stake in pairwise(stakes[:-1]):
         gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
         # Walking round from A to B the centre is on the right hand, so from it the next stake is on the right too.
-        move = CrossTapes(stake.name, CENTRE, arc.radius, before.name, gap, left=False)
+        move = CrossTapes(
+            stake.name, CENTRE, arc.radius, before.name, gap, left=False, holds=(RADIUS, GAP), keeps=CENTRE
+        )  # fmt: skip
         recipe.do("swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 
@@ -76,6 +81,11 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
                       stake=stake.name, start=one, end=other, foot=foot)  # fmt: skip
 
 
+def ordinates_overhang(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Past a half circle the arc overhangs its chord; its halves needn't."""
+    return "ordinates_overhang" if not setting.halve_first and setting.arc.cosine < -HALF_TURN_COSINE else None
+
+
 def tapes(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Two tapes: each stake where a tape from one mark crosses a tape from the other."""
     first, second = setting.tapes_from
@@ -97,3 +107,28 @@ def coordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> No
         move = TurnOff(stake.name, at, back, signed_angle(here, there, point), distance(here, point))
         recipe.do("polar", 1, [move], [(at, stake.name)], turn=[(at, back, stake.name)],
                   stake=stake.name, start=at, end=back)  # fmt: skip
+
+
+def tapes_fail(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Two tapes need two marks that aren't in line with all stakes."""
+    return _between(setting, setting.tapes_from)
+
+
+def control_fails(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """An instrument needs a place where no stake belongs, and another mark to be set on."""
+    at = setting.place(setting.control[0])
+    if any(distance(at, setting.arc.point_at(stake.fraction)) <= SLIM for stake in stakes[1:-1]):
+        return "control_on_stake"
+    return _between(setting, setting.control, line=False)
+
+
+def _between(setting: Setting, pair: tuple[str, str], line: bool = True) -> str | None:
+    """Why two marks can't serve: they are one place, or (for two tapes) on one line with all stakes."""
+    first, second = (setting.place(mark) for mark in pair)
+    if distance(first, second) <= SLIM:
+        return "marks_are_one"
+    if line and pair != ("A", "B"):
+        middle = setting.arc.point_at(0.5)
+        if abs(second.minus(first).cross(middle.minus(first))) <= SLIM * distance(first, second):
+            return "marks_in_line"
+    return None

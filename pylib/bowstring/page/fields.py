@@ -7,7 +7,7 @@ A field's id is its place in the job with hyphens for points and brackets: ``arc
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
 from bowstring.errors import bad
@@ -56,7 +56,7 @@ class Field:
     place: str
     kind: str
     word: str
-    choices: tuple[str, ...] = ()
+    choices: Collection[str] = ()
 
     @property
     def id(self) -> str:

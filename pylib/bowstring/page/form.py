@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from html import escape
 
-from bowstring.methods.catalogue import METHODS
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.page.fields import FIELDS, MARKS, YES, Field, all_fields, unit_of
 from bowstring.page.rows import ERROR_FIELDS, LENGTH_ROWS, METHOD_FIELDS, MOST, ROW_NAMES, STANDS
 from bowstring.sheet.markup import marked
@@ -23,8 +23,6 @@ _ARC = tuple(f"arc.{name}" for name in (
 
 _OPTIONS = tuple(row[0] for row in METHOD_FIELDS if row[0] != "method")
 _ROOM = tuple(f"room.{name}" for name in ("behind", "inside", "outside"))
-_NEEDS_MORE = next(method.name for method in METHODS if not method.everyday)
-"""The first of the methods that want an instrument or a road's way of working: they stand together, last."""
 
 Typed = Mapping[str, str]
 
@@ -208,12 +206,12 @@ class _Form:
     def _choice(self, field: Field) -> str:
         blank = "" if "" in field.choices else {"unit": "", **STANDS}.get(field.id)
         chosen = self.typed.get(field.id, "ft-in" if field.id == "unit" else blank)
-        options = ""
+        options, apart = "", _apart() if field.id == "method" else None
         for value in field.choices:
             checked = " checked" if value == chosen else ""
             mark = " data-blank" if value == blank else ""
             words = _said(f"form.{field.word}.{value or 'none'}")
-            if field.id == "method" and value == _NEEDS_MORE:
+            if value == apart:
                 options += f'<p class="apart help">{_said("form.method_apart")}</p>'
             options += (
                 f'<label class="option"><input type="radio" name="{field.id}" value="{value}"{checked}{mark}>'
@@ -234,6 +232,11 @@ class _Form:
             f'aria-describedby="{field.id}-wrong"><span>{_said(f"form.{field.word}")}</span></label>'
             f'<p class="wrong" id="{field.id}-wrong"></p></div>'
         )
+
+
+def _apart() -> str | None:
+    """The first of the methods that want an instrument or a road's way of working: they stand together, last."""
+    return next((method.name for method in BY_NAME.values() if not method.everyday), None)
 
 
 def _desk_of_plan(plan: str) -> str:

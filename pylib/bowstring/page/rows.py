@@ -7,19 +7,19 @@ stations are one text too, ``x; x; x``.
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
-from bowstring.methods.catalogue import METHODS, USUAL
+from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
 
 Typed = Mapping[str, str]
-Row = tuple[str, str, str, tuple[str, ...]]
+Row = tuple[str, str, str, Collection[str]]
 """A field's place, kind, word and choices, see ``fields.Field``."""
 
 STANDS = {
@@ -46,7 +46,7 @@ LENGTH_ROWS = ("outline", "stations")
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
 
 METHOD_FIELDS: tuple[Row, ...] = (
-    ("method", "choice", "method", tuple(method.name for method in METHODS)),
+    ("method", "choice", "method", BY_NAME),
     ("tangent_from", "choice", "tangent_from", (TANGENT_FROM[2], *TANGENT_FROM[:2])),
     ("tapes_from[0]", "text", "tapes_from_0", ()),
     ("tapes_from[1]", "text", "tapes_from_1", ()),

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
+from bowstring.construction import HELPERS
 from bowstring.layout.comparison import Advice, Change, Row
 from bowstring.layout.layout import Layout
-from bowstring.methods.catalogue import Method
+from bowstring.methods.method import Method
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
@@ -81,7 +82,7 @@ def block_text(layout: Layout, block: Blocked) -> str:
 
 def place_name(mark: str) -> str:
     """Return a mark's name in a sentence: those that only the construction has are told by their stake."""
-    for part in ("mid", "foot", "tan", "ahead"):
+    for part in HELPERS:
         if mark.startswith(part + " "):
             return say(f"place.{part}", stake=mark.removeprefix(part + " "))
     return mark

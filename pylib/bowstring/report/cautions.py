@@ -178,7 +178,7 @@ def _marks(layout: Layout) -> Iterator[Caution]:
     tolerance = layout.job.tolerance
     if tolerance is not None and tolerance < tape.mark:
         yield caution("caution.tolerance_under_mark", tolerance=tape.show_small(tolerance), mark=tape.show_mark())
-    if layout.method.stand != "halves":
+    if not layout.method.halves:
         return
     if layout.levels == 1 and "P" not in layout.marks:
         yield caution("caution.one_level")

@@ -57,7 +57,7 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     lengths = {tape.show(measure.length) for step in steps for measure in step.measures}
     half, sagitta = tape.show(arc.chord / 2), tape.show(arc.sagitta)
     sloping = layout.job.site.along or layout.job.site.across  # then each string has slope numbers of its own
-    if layout.method.name != "halving" or sloping or layout.job.got or lengths != {half, sagitta}:
+    if not layout.method.levels_alike or sloping or layout.job.got or lengths != {half, sagitta}:
         return None
     return say(
         "level.how" if len(steps) > 1 else "level.how_one",

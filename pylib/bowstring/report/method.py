@@ -20,9 +20,9 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     if own.few_hands:
         yield caution("caution.method_hands", method=method, hands=own.method.hands, there=layout.job.site.hands)
     # Sagittae of less than a few marks are told by themselves, and what they do stays small.
-    if own.accuracy is not None and not own.accuracy.reliable and own.method.stand != "halves":
+    if own.accuracy is not None and not own.accuracy.reliable and not own.method.halves:
         yield caution("caution.method_unreliable", method=method)
-    if own.method.name == "rule" and layout.misses.worst:
+    if not own.method.exact and layout.misses.worst:
         worst = abs(layout.misses.worst)
         key = "caution.rule_over" if tolerance is not None and worst > tolerance else "caution.rule"
         yield caution(key, worst=tape.show_small(worst), at=layout.misses.at,

@@ -8,7 +8,7 @@ from math import hypot
 from bowstring.analysis.mistakes import Crew, Mistake, Reading, decimal_tape, read_checks
 from bowstring.analysis.replay import SAME, misses
 from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE, squaring_of, triangle_at
-from bowstring.construction import SquareOff, Stake
+from bowstring.construction import Stake
 from bowstring.geometry.plane import Point, distance
 from bowstring.layout.layout import Layout
 from bowstring.report.advice import place_name
@@ -35,7 +35,7 @@ def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
     job, tape = layout.job, layout.job.tape
     crew = Crew(layout.recipe, layout.stakes, layout.staked, layout.drawn, tape)
     # Exact halving from exact ends: all strings of a level are one another's images.
-    alike = layout.method.name == "halving" and not job.got
+    alike = layout.method.levels_alike and not job.got
     burn = _burned(tape, crew.burn)
     yield crew.burned_foot(alike), burn
     yield crew.burned_foot_all(), burn
@@ -63,14 +63,14 @@ def _triangle(layout: Layout) -> tuple[tuple[float, float] | None, str | None]:
     where all the others are slid."""
     tape, at = layout.job.tape, layout.recipe.at
     unit = UNIT_LEG[tape.unit]
-    if layout.method.stand == "halves":
+    if layout.method.halves:
         blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
         found = squaring_of(layout.staked, tape.mark, unit, blade).triangle
         return ((found.along, found.out), "M") if found and "M" not in layout.job.got else (None, None)
     squared = [
-        (abs(move.length), max(distance(at[move.foot], at[mark]) for mark in (move.start, move.end)))
+        (abs(one.length), max(distance(at[one.foot], at[mark]) for mark in (one.start, one.end)))
         for step in layout.recipe.steps if step.level
-        for move in step.moves if isinstance(move, SquareOff) and not move.slide
+        for move in step.moves if (one := move.squares) and not one.slide
     ]  # fmt: skip
     if not squared:
         return None, None
@@ -131,7 +131,7 @@ def _text(layout: Layout, mistake: Mistake, values: Mapping[str, str]) -> str:
     decimal = decimal_tape(tape)
     if mistake.kind == "tenths_as_inches" and decimal:
         right, wrong = decimal.show(mistake.right), make_tape("ft-in", None).show(mistake.wrong)
-    elif mistake.kind == "wrong_leg" and layout.method.stand == "halves":
+    elif mistake.kind == "wrong_leg" and layout.method.halves:
         key = "wrong_leg_first"
     offset = tape.show(abs(layout.job.outward))
     return say(f"mistake.{key}", mark=place_name(mistake.mark), right=right, wrong=wrong, offset=offset, **values)

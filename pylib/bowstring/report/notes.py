@@ -39,6 +39,6 @@ def report_notes(layout: Layout) -> list[str]:
         )
     if job.tolerance is None:
         notes.append(say("note.tolerance"))
-    if layout.method.stand == "halves":
+    if layout.method.halves:
         notes.append(say("note.square"))
     return [*notes, say("note.spring")]

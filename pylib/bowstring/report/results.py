@@ -143,10 +143,10 @@ def report_gap(layout: Layout) -> dict[str, object]:
     """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
     tape = layout.job.tape
     gap = layout.widest_gap
-    equal = layout.method.stand == "halves" and not layout.job.got
+    equal = layout.method.halves and not layout.job.got
     rise = layout.staked.part(2**layout.levels).sagitta if equal else layout.staked.rise_over(gap)
     shown, rise_shown = tape.show(gap), tape.show_small(rise)
-    alike = equal or (layout.method.stand == "equal" and layout.job.site.first_gap is None)
+    alike = layout.method.stand.alike and not layout.job.got and layout.job.site.first_gap is None
     return {
         "straight": gap,
         "shown": shown,
@@ -161,21 +161,17 @@ def report_stick(layout: Layout) -> dict[str, object]:
 
     One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
     """
-    marks = _halving_marks(layout) if layout.method.stand == "halves" else _offset_marks(layout)
+    marks = _halving_marks(layout) if layout.method.halves else _offset_marks(layout)
     marks.sort()
     rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
     return {"length": marks[-1][0] if marks else 0.0, "marks": rows}
-
-
-OFFSETS = ("ordinates", "tangent", "produced")
-"""The methods whose last reading at a stake is short enough for a stick: the offset, the deflection distance."""
 
 
 def _offset_marks(layout: Layout) -> list[tuple[float, str, str]]:
     """One mark for all stakes whose offset reads alike; none for methods that set no offset."""
     alike: dict[str, tuple[float, list[str]]] = {}
     for step in layout.recipe.steps:
-        if step.stake and layout.method.name in OFFSETS:
+        if step.stake and layout.method.stick:
             length = step.measures[-1].length
             alike.setdefault(layout.job.tape.show(length), (length, []))[1].append(step.stake)
     return [(length, ", ".join(stakes), shown) for shown, (length, stakes) in alike.items()]

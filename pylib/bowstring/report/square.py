@@ -5,7 +5,6 @@ from __future__ import annotations
 from math import hypot
 
 from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE, triangle_at, turn_of_square
-from bowstring.construction import SquareOff
 from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
 from bowstring.report.halving import UNIT_LEG
@@ -19,9 +18,9 @@ def report_square(layout: Layout) -> list[str]:
     """
     tape, at = layout.job.tape, layout.recipe.at
     found = [
-        (abs(move.length), max(distance(at[move.foot], at[mark]) for mark in (move.start, move.end)), move.mark)
+        (abs(one.length), max(distance(at[one.foot], at[mark]) for mark in (one.start, one.end)), one.mark)
         for step in layout.recipe.steps if step.level
-        for move in step.moves if isinstance(move, SquareOff) and not move.slide
+        for move in step.moves if (one := move.squares) and not one.slide
     ]  # fmt: skip
     if not found:
         return []

@@ -164,11 +164,11 @@ def _hands(layout: Layout, step: Step) -> dict[str, str]:
     for turned in step.angles:
         left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
         told["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    if step.kind == "cross":
+    if {"start", "end", "stake"} <= step.names.keys():
         first, second, crossing = (at[step.names[part]] for part in ("start", "end", "stake"))
         left = second.minus(first).cross(crossing.minus(first)) > 0
         told["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    if step.kind.startswith("tangent_offset"):
+    if {"start", "foot", "stake"} <= step.names.keys():
         foot, stake = step.names["foot"], step.names["stake"]
         start = at[step.names["start"]]
         left = at[foot].minus(start).cross(at[stake].minus(start)) > 0

@@ -6,55 +6,39 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bowstring.layout.layout import Layout
+from bowstring.methods.method import HALF_CHORD, TAPED, Column, Table
 from bowstring.words import say
-
-COLUMNS: dict[str, tuple[str, ...]] = {
-    "stake": ("string_between", "half", "square_off", "half_chord"),
-    "ordinate": ("string_from", "at", "square_off"),
-    "swing": ("from_centre", "from_before"),
-    "cross": ("from_first", "from_second"),
-    "polar": ("turn", "away"),
-    "tangent_offset": ("tangent_at", "at", "square_off"),
-    "produce": ("line_on", "carry_on", "swing_in"),
-    "sight": ("turn", "from_before"),
-}
-"""What stands in a row after the stake's name, by the kind of step (the start of its name)."""
 
 
 def report_tables(layout: Layout, steps: Sequence[Mapping[str, Any]]) -> list[dict[str, object]]:
-    """Return the answer's ``tables``: for each kind of step its head and its rows, as texts."""
-    tables: dict[str, list[list[str]]] = {}
+    """Return the answer's ``tables``: for each kind of table its head and its rows, as texts."""
+    heads: dict[str, list[str]] = {}
+    rows: dict[str, list[list[str]]] = {}
     for step in steps:
         if step["stake"] is None:
             continue
-        kind = next(kind for kind in COLUMNS if str(step["kind"]).startswith(kind))
-        tables.setdefault(kind, []).append([str(step["stake"]), *_cells(kind, step)])
-    first, second = layout.setting.tapes_from
-    at, back = layout.setting.control if layout.method.name == "coordinates" else ("A", "B")
-    names = {"first": first, "second": second, "at": at, "back": back}
-    return [
-        {"kind": kind, "head": [say("table.stake"), *(say(f"table.{name}", **names) for name in COLUMNS[kind])],
-         "rows": rows}
-        for kind, rows in tables.items()
-    ]  # fmt: skip
+        table = layout.method.tables[step["kind"]]
+        if table.kind not in rows:
+            heads[table.kind], rows[table.kind] = _head(table, step["names"]), []
+        rows[table.kind].append([str(step["stake"]), *(_cell(column, step) for column in table.columns)])
+    return [{"kind": kind, "head": heads[kind], "rows": rows[kind]} for kind in rows]
 
 
-def _cells(kind: str, step: Mapping[str, Any]) -> list[str]:
-    shown = [measure["text"] for measure in step["measures"]]
+def _head(table: Table, names: Mapping[str, str]) -> list[str]:
+    """The heads, with the two marks that the whole table is measured from."""
+    start, end = names.get("start", ""), names.get("end", "")
+    marks = {"first": start, "second": end, "at": start, "back": end}
+    return [say("table.stake"), *(say(f"table.{column.head}", **marks) for column in table.columns)]
+
+
+def _cell(column: Column, step: Mapping[str, Any]) -> str:
     names = step["names"]
-    string = say("sheet.from_to", start=names.get("start", ""), end=names.get("end", ""))
-    if kind == "stake":
-        return [string, shown[0], step["taped"] or shown[1], step["half_chord"]]
-    if kind == "ordinate":
-        return [string, *shown]
-    if kind in ("polar", "sight"):
-        return [shown[1], shown[0]] if kind == "polar" else [
-            shown[1], say("table.from_mark", shown=shown[0], mark=names["other"])]  # fmt: skip
-    if kind == "swing":
-        return [shown[0], say("table.from_mark", shown=shown[1], mark=names["other"])]
-    if kind == "tangent_offset":
-        way = "table.past" if step["kind"].endswith("_past") else "table.toward"
-        return [say(way, start=names["start"], other=names["other"]), *shown]
-    if kind == "produce":
-        return [say("table.line", other=names["other"], start=names["start"]), shown[0], shown[2]]
-    return shown
+    if column.shows is None:
+        shown = ""
+    elif column.shows == TAPED:
+        shown = step["taped"]
+    elif column.shows == HALF_CHORD:
+        shown = step["half_chord"]
+    else:
+        shown = step["measures"][column.shows]["text"]
+    return say(column.cell, shown=shown, mark=names.get("other"), **names) if column.cell else str(shown)

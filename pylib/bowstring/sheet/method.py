@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.words import say
 
@@ -13,7 +14,12 @@ Answer = Mapping[str, Any]
 
 def halves(answer: Answer) -> bool:
     """Whether the stakes are set by halving, exact or by the rule, level by level."""
-    return answer["method"] in ("halving", "rule")
+    return BY_NAME[answer["method"]].halves
+
+
+def exact(answer: Answer) -> bool:
+    """Whether the method is meant to bring every stake onto the arc."""
+    return BY_NAME[answer["method"]].exact
 
 
 def short_tables(answer: Answer) -> Iterator[Block]:

@@ -183,11 +183,11 @@ def _level_title(row: Mapping[str, Any]) -> str:
 
 
 def _level_drawings(answer: Answer, row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> list[Block]:
-    if answer["method"] == "rule":  # a level's drawing shows exact sagittae
+    if not ways.exact(answer):  # a level's drawing shows exact sagittae
         return [Drawing("way")] if row["level"] == 1 else []
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
     plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
-    return [Drawing("level", row["level"])] if answer["method"] == "halving" and (row["how"] or plain) else []
+    return [Drawing("level", row["level"])] if row["how"] or plain else []
 
 
 def _level_steps(row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> list[Block]:

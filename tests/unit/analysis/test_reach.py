@@ -28,7 +28,8 @@ from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import SKIN, TOUCH, fault_of, holds, inside_of, within
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.obstacles import Obstacle
-from bowstring.methods.catalogue import BY_NAME, recipe_of, stakes_for
+from bowstring.methods.catalogue import BY_NAME
+from bowstring.methods.method import recipe_of, stakes_for
 from bowstring.methods.setting import Setting
 
 ARC = Arc.of_angle(25.0, asin(0.8))
@@ -38,7 +39,7 @@ FAR = 1e6
 def recipe(method: str, arc: Arc = ARC, levels: int = 2) -> Recipe:
     setting = Setting(arc)
     stakes = stakes_for(BY_NAME[method], setting, levels=levels, spacing=None)
-    return recipe_of(BY_NAME[method], setting, stakes, levels)
+    return recipe_of(BY_NAME[method], setting, stakes)
 
 
 def square(x: float, y: float, half: float, name: str = "post", stops_tape: bool = True) -> Obstacle:

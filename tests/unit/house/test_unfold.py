@@ -111,6 +111,23 @@ def test_what_is_not_plain_is_left_alone(inside: str) -> None:
     assert ast.unparse(unfolded(ast.parse(text))) == ast.unparse(ast.parse(text))
 
 
-def test_other_wishes_and_parents_are_left_alone() -> None:
-    for text in ("@dataclass(order=True)\nclass Bag:\n    a: int\n", "@dataclass\nclass Bag(Parent):\n    a: int\n"):
+def test_other_wishes_are_left_alone() -> None:
+    for text in (
+        "@dataclass(order=True)\nclass Bag:\n    a: int\n",
+        "@dataclass\nclass Bag(Parent, metaclass=Kind):\n    a: int\n",
+    ):
         assert ast.unparse(unfolded(ast.parse(text))) == ast.unparse(ast.parse(text))
+
+
+def test_a_child_of_a_plain_class_is_written_out_and_stays_a_child() -> None:
+    text = (
+        "from abc import ABC, abstractmethod\nfrom dataclasses import dataclass\n"
+        "class Parent(ABC):\n    size = 1\n    @abstractmethod\n    def full(self): ...\n"
+        "@dataclass(frozen=True)\nclass Bag(Parent):\n    a: int\n    def full(self): return self.a > self.size\n"
+        "@dataclass(frozen=True)\nclass Sieve(Parent):\n    a: int\n"
+    )
+    assert "dataclass" not in ast.unparse(unfolded(ast.parse(text)))
+    made = run(text, "written_out_child")
+    assert made.Bag(2).full() and isinstance(made.Bag(2), made.Parent)
+    with pytest.raises(TypeError, match="abstract"):
+        made.Sieve(2)

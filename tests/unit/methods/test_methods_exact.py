@@ -16,8 +16,8 @@ from hypothesis import strategies as st
 
 import bowstring
 from bowstring.analysis.error_model import ErrorModel
-from bowstring.analysis.spread import Source, Spread, Sway
-from bowstring.construction import CrossTapes, play
+from bowstring.analysis.spread import Spread
+from bowstring.construction import CrossTapes, Move, Source, Sway, play
 from bowstring.geometry.plane import left_of, unit_vector
 from bowstring.job.job import read_job
 from bowstring.layout.layout import Layout, lay_out
@@ -77,13 +77,14 @@ class Dusty(Spread):
     the first length L; then off it by the root of L² - along², which that turns into L/off times as much.
     """
 
-    def _cross(self, move: CrossTapes) -> Sway:
-        sway = super()._cross(move)
-        first, second, mark = (self.at[name] for name in (move.first, move.second, move.mark))
-        across = left_of(unit_vector(first, second))
-        length = max(move.from_first, dist(first, second))
-        lost = ROUNDINGS * DIGIT * length * length / abs(across.dot(mark.minus(first)))
-        self._add(sway, Source("digit", lost, mark=move.mark), across)
+    def of(self, move: Move) -> Sway:
+        sway = super().of(move)
+        if isinstance(move, CrossTapes):
+            first, second, mark = (self.at[name] for name in (move.first, move.second, move.mark))
+            across = left_of(unit_vector(first, second))
+            length = max(move.from_first, dist(first, second))
+            lost = ROUNDINGS * DIGIT * length * length / abs(across.dot(mark.minus(first)))
+            self.add(sway, Source("digit", lost, mark=move.mark), across)
         return sway
 
 

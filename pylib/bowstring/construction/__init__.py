@@ -1,0 +1,47 @@
+"""A construction: what a crew does, in order, as data.
+
+Each step is made of a few moves (take a mark that exists, bisect, tape along a line, square off a line, cross two
+tapes), names the marks that it uses and sets, and lists what is measured. Everything else walks over the steps: the
+sheets, the drawings, the replay with rounded numbers, the checks. What a move is to them it says itself (``Move``).
+"""
+
+from bowstring.construction.lines import Along, Bisect, Take
+from bowstring.construction.marks import HELPERS, Marks, Number, exact
+from bowstring.construction.move import GAP, PULL, RADIUS, SIGHT, STRING, Line, Move, SquareOff
+from bowstring.construction.recipe import Recipe
+from bowstring.construction.scatter import Errors, Scatter, Source, Sway
+from bowstring.construction.sights import Sight, TurnOff
+from bowstring.construction.steps import Measure, Stake, Step, Turned, play
+from bowstring.construction.tapes import CrossTapes, TapesDontMeet
+
+__all__ = [
+    "GAP",
+    "HELPERS",
+    "PULL",
+    "RADIUS",
+    "SIGHT",
+    "STRING",
+    "Along",
+    "Bisect",
+    "CrossTapes",
+    "Errors",
+    "Line",
+    "Marks",
+    "Measure",
+    "Move",
+    "Number",
+    "Recipe",
+    "Scatter",
+    "Sight",
+    "Source",
+    "SquareOff",
+    "Stake",
+    "Step",
+    "Sway",
+    "Take",
+    "TapesDontMeet",
+    "TurnOff",
+    "Turned",
+    "exact",
+    "play",
+]

@@ -1,0 +1,189 @@
+"""What a move is, and the one that squares a length off a line.
+
+A move sets one mark from others, and owns every fact of that: where the mark comes to stand, what is held on a tape,
+which lines that takes on the ground, how many readings, and what goes wrong by how much. Whoever walks over a
+construction asks the move, so that a new one is a class of this kind and nothing else.
+"""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from math import hypot, sqrt
+
+from bowstring.construction.marks import Number
+from bowstring.construction.scatter import Scatter, Source, Sway, middle_of, mixed
+from bowstring.geometry.plane import Point, distance, left_of, unit_vector
+
+PULL, STRING, SIGHT = "pull", "string", "sight"
+"""Lines on the ground: a tape held, a string stretched, a line of sight."""
+
+GAP, RADIUS = "gap", "radius"
+"""What a length held on a tape is: the straight gap from one stake to the next, the radius. Empty: neither."""
+
+Line = tuple[str, str, str]
+"""A line on the ground: what it is, and the marks at its ends."""
+
+
+class Move(ABC):
+    """How one mark comes about.
+
+    Attributes:
+        mark: the mark that it sets.
+        holds: what each length held on a tape is (``GAP``, ``RADIUS`` or empty), as far as that is said.
+        keeps: the mark at which the first length stays on a hooked tape for all moves that keep it there; it is read
+            once. Empty for none.
+    """
+
+    mark: str
+    holds: tuple[str, ...] = ()
+    keeps: str = ""
+
+    @abstractmethod
+    def place(self, at: Mapping[str, Point], number: Number) -> Point:
+        """Return where the mark comes to stand, each length held on a tape turned by ``number``."""
+
+    @property
+    @abstractmethod
+    def pulls(self) -> tuple[float, ...]:
+        """The lengths in metres that are held on a tape, in the order in which ``place`` asks for them.
+
+        None for a middle (equal readings from both ends find it, so what is wrong with both cancels) and for what was
+        found on the ground.
+        """
+
+    @property
+    @abstractmethod
+    def uses(self) -> tuple[str, ...]:
+        """The marks that it starts from."""
+
+    @property
+    @abstractmethod
+    def lines(self) -> tuple[Line, ...]:
+        """Its pulls, strings and sights on the ground."""
+
+    @property
+    @abstractmethod
+    def readings(self) -> int:
+        """How many readings a crew takes, squaring included, without one that stays on a hooked tape.
+
+        A middle is taped from both ends; an offset is one reading, kept square by the two half chords or by a
+        triangle's three sides.
+        """
+
+    @abstractmethod
+    def spread(self, scatter: Scatter) -> Sway:
+        """Return what moves its mark, and set the mark's ``bend``, from those of the marks that it uses."""
+
+    @abstractmethod
+    def mirrored(self) -> Move:
+        """Return the move done on the wrong hand: what goes off a line, a tape or a sight goes to its other side."""
+
+    @property
+    def squares(self) -> SquareOff | None:
+        """The offset that is squared off a line in it, if any."""
+        return None
+
+    def apart(self, at: Mapping[str, Point], lengths: Sequence[float]) -> float:
+        """Return by how many metres the tapes miss each other, or their line, when they are held at ``lengths``."""
+        return 0.0
+
+
+@dataclass(frozen=True)
+class SquareOff(Move):
+    """A length taped square off a line, from a foot on it; left or right as seen along the line.
+
+    ``held``: the length is what was found on the ground, so no rounding touches it. ``slide``: kept square by sliding
+    the tip until both its distances to the line's ends read the same (the foot is the line's middle); otherwise by a
+    triangle at the foot.
+    """
+
+    mark: str
+    foot: str
+    start: str
+    end: str
+    length: float
+    left: bool = True
+    held: bool = False
+    slide: bool = False
+
+    def place(self, at: Mapping[str, Point], number: Number) -> Point:
+        length = self.length if self.held else number(self.length)
+        out = left_of(unit_vector(at[self.start], at[self.end]))
+        return at[self.foot].plus(out, length if self.left else -length)
+
+    @property
+    def pulls(self) -> tuple[float, ...]:
+        return () if self.held else (self.length,)
+
+    @property
+    def uses(self) -> tuple[str, ...]:
+        return self.foot, self.start, self.end
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        offset = (PULL, self.foot, self.mark)
+        return (offset, (PULL, self.start, self.mark), (PULL, self.mark, self.end)) if self.slide else (offset,)
+
+    @property
+    def readings(self) -> int:
+        return 1 + (2 if self.slide else 3)
+
+    @property
+    def squares(self) -> SquareOff:
+        return self
+
+    def mirrored(self) -> SquareOff:
+        return SquareOff(
+            self.mark, self.foot, self.start, self.end, self.length, not self.left, self.held, self.slide
+        )  # fmt: skip
+
+    def spread(self, scatter: Scatter) -> Sway:
+        return self._slid(scatter) if self.slide else self._squared(scatter)
+
+    def _slid(self, scatter: Scatter) -> Sway:
+        """Halving: the tip is slid until both half chords read the same, so the middle's place along the string is
+        not what keeps it square. With a half the string and h a half chord, the tip is aside by h/a of a reading."""
+        start, end = scatter.at[self.start], scatter.at[self.end]
+        u = unit_vector(start, end)
+        n = left_of(u)
+        half = distance(start, end) / 2
+        length = self.length if self.left else -self.length
+        read = scatter.errors.read
+        base = {
+            source: shift for source, shift in scatter.sway[self.foot].items()
+            if not (scatter.sources[source].kind == "read" and scatter.sources[source].mark == self.foot)
+        }  # fmt: skip
+        sway = mixed((1.0, base), (1.0, scatter.turning(self.start, self.end, n, -length / (2 * half), u)))
+        self._taped(scatter, sway, n, length)
+        aside = hypot(half, length) / half * read
+        scatter.add(sway, Source("square", aside, self.start, self.end, self.mark), u)
+        bend = middle_of(scatter.bend_of(self.start), scatter.bend_of(self.end))
+        # Aside on a tape that is hooked at the middle, the tip comes down its circle; where the offset is shorter than
+        # the slip it comes down all the way, by about half of that.
+        both = aside * aside + read**2
+        down = both / (2 * max(abs(length), sqrt(both))) if both else 0.0
+        scatter.bend[self.mark] = bend.plus(n, -down if length >= 0 else down)
+        return sway
+
+    def _squared(self, scatter: Scatter) -> Sway:
+        """By a triangle at the foot, as large as the line has room for."""
+        start, end, foot = scatter.at[self.start], scatter.at[self.end], scatter.at[self.foot]
+        u, whole = unit_vector(start, end), distance(start, end)
+        n = left_of(u)
+        length = self.length if self.left else -self.length
+        turning = scatter.turning(self.start, self.end, n, -length / whole, u)
+        sway = mixed((1.0, scatter.sway[self.foot]), (1.0, turning))
+        self._taped(scatter, sway, n, length)
+        turn = scatter.turn_of_square(max(distance(foot, start), distance(foot, end)), abs(length))
+        way = Point(-u.x * length, -u.y * length)
+        scatter.add(sway, Source("square", turn, self.foot, self.mark, self.mark), way)
+        variance = turn * turn + scatter.turn_variance(self.start, self.end, n, whole)
+        scatter.bend[self.mark] = scatter.bend_of(self.foot).plus(n, -length * variance / 2)
+        return sway
+
+    def _taped(self, scatter: Scatter, sway: Sway, n: Point, length: float) -> None:
+        """The offset's own readings and scale; ``length`` is positive along the line's left ``n``."""
+        scatter.add_pull(sway, self.foot, self.mark, n if length >= 0 else Point(-n.x, -n.y))
+        scatter.add_scale(sway, n, length)

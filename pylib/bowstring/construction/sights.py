@@ -1,0 +1,119 @@
+"""Lines of sight turned off at an instrument, and the tapes that meet them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from bowstring.construction.marks import Number
+from bowstring.construction.move import SIGHT, Line, Move
+from bowstring.construction.scatter import Scatter, Source, Sway, mixed, projected
+from bowstring.geometry.plane import Point, distance, left_of, turned, unit_vector, where_line_leaves
+
+
+@dataclass(frozen=True)
+class TurnOff(Move):
+    """A length taped along a line of sight that was turned off a known direction, at an instrument.
+
+    ``angle``: radians from the sight at ``back`` to the new mark, positive to the left (anticlockwise).
+    """
+
+    mark: str
+    at: str
+    back: str
+    angle: float
+    length: float
+    holds: tuple[str, ...] = ()
+
+    def place(self, at: Mapping[str, Point], number: Number) -> Point:
+        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
+        return at[self.at].plus(sight, number(self.length))
+
+    @property
+    def pulls(self) -> tuple[float, ...]:
+        return (abs(self.length),)
+
+    @property
+    def uses(self) -> tuple[str, ...]:
+        return self.at, self.back
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        return (SIGHT, self.at, self.mark), (SIGHT, self.at, self.back)
+
+    @property
+    def readings(self) -> int:
+        return 2
+
+    def mirrored(self) -> TurnOff:
+        return TurnOff(self.mark, self.at, self.back, -self.angle, self.length, self.holds)
+
+    def spread(self, scatter: Scatter) -> Sway:
+        here, back, angle = scatter.at[self.at], scatter.at[self.back], scatter.errors.angle
+        u, whole = unit_vector(here, back), distance(here, back)
+        sight = turned(u, self.angle)
+        across = left_of(sight)
+        turning = scatter.turning(self.at, self.back, left_of(u), self.length / whole, across)
+        sway = mixed((1.0, scatter.sway[self.at]), (1.0, turning))
+        scatter.add_pull(sway, self.at, self.mark, sight)
+        scatter.add_scale(sway, sight, self.length)
+        way = Point(across.x * self.length, across.y * self.length)
+        scatter.add(sway, Source("angle", angle, self.at, self.mark, self.mark), way)
+        variance = scatter.turn_variance(self.at, self.back, left_of(u), whole) + angle**2
+        scatter.bend[self.mark] = scatter.bend_of(self.at).plus(sight, -self.length * variance / 2)
+        return sway
+
+
+@dataclass(frozen=True)
+class Sight(Move):
+    """Where a line of sight turned off at an instrument is met by a tape held at another mark, on its far side.
+
+    ``angle`` as in ``TurnOff``; a tape too short to reach the line is held as near to it as it comes.
+    """
+
+    mark: str
+    at: str
+    back: str
+    angle: float
+    chained: str
+    length: float
+    holds: tuple[str, ...] = ()
+
+    def place(self, at: Mapping[str, Point], number: Number) -> Point:
+        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
+        return where_line_leaves(at[self.at], sight, at[self.chained], number(self.length))
+
+    @property
+    def pulls(self) -> tuple[float, ...]:
+        return (abs(self.length),)
+
+    @property
+    def uses(self) -> tuple[str, ...]:
+        return self.at, self.back, self.chained
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        return (SIGHT, self.at, self.mark), (SIGHT, self.at, self.back)
+
+    @property
+    def readings(self) -> int:
+        return 2
+
+    def apart(self, at: Mapping[str, Point], lengths: Sequence[float]) -> float:
+        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
+        return abs(sight.cross(at[self.chained].minus(at[self.at]))) - lengths[0]
+
+    def mirrored(self) -> Sight:
+        return Sight(self.mark, self.at, self.back, -self.angle, self.chained, self.length, self.holds)
+
+    def spread(self, scatter: Scatter) -> Sway:
+        """A line of sight, and a tape from the stake before it."""
+        here, back, mark = scatter.at[self.at], scatter.at[self.back], scatter.at[self.mark]
+        sight, reach = unit_vector(here, mark), distance(here, mark)
+        across, line = left_of(sight), left_of(unit_vector(here, back))
+        rows = (across, unit_vector(scatter.at[self.chained], mark))
+        turning = scatter.turning(self.at, self.back, line, reach / distance(here, back), across)
+        moved = mixed((1.0, projected(scatter.sway[self.at], across)), (1.0, turning))
+        way = Point(across.x * reach, across.y * reach)
+        scatter.add(moved, Source("angle", scatter.errors.angle, self.at, self.mark, self.mark), way)
+        return scatter.solved(self.mark, rows, ((None, 0.0), (self.chained, self.length)), ((0, moved),))

@@ -1,0 +1,118 @@
+"""Single changes that would make a method possible: a longer tape, more people, more room, no obstacle, more stakes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from math import ceil
+
+from bowstring.analysis.reach import Limits, blocks_of, needs_of
+from bowstring.layout.layout import Layout
+from bowstring.layout.rows import MOST_COMPARED, Row, limits_of, measured, write
+from bowstring.methods.method import Method
+from bowstring.units.sizes import FOOT
+
+ROUND_TAPE = {True: 5 * FOOT, False: 1.0}
+"""Metres: a longer tape is asked for in steps of 5 ft or 1 m."""
+
+LONGEST_TAPE = 100.0
+"""Metres: nobody has a longer tape (common practice, no source)."""
+
+ROUND_ROOM = {True: FOOT / 2, False: 0.1}
+"""Metres: more room is asked for in steps of 6 in or 0.1 m."""
+
+MOST_FINER = 3
+"""So many times may the gaps be halved to get by something: three make eight stakes of one."""
+
+
+@dataclass(frozen=True)
+class Change:
+    """A single change that would make a method possible: a ``tape`` of ``size`` metres, an ``obstacle`` (``what``)
+    moved, more ``hands``, more ``room`` (``what`` of ``size`` metres), more ``levels`` (stakes ``size`` metres apart).
+
+    ``halve_first``: how often the arc is halved before, where the method is a mix.
+    """
+
+    kind: str
+    what: str
+    size: float
+    method: Method
+    halve_first: int = 0
+
+
+def changes_of(layout: Layout, rows: Sequence[Row]) -> list[Change]:
+    """Every single change that makes some method possible; one of a kind and place each: everyday methods first, then
+    the least change."""
+    found: dict[tuple[str, str], Change] = {}
+
+    def weight(change: Change) -> tuple[bool, float]:
+        return not change.method.everyday, change.size
+
+    rows = sorted(rows, key=lambda row: not row.method.everyday)
+    relied = [row for row in rows if row.accuracy is not None and row.accuracy.reliable]
+    for change in (*_of_tools(layout, relied), *_moved(layout, relied), *_finer(layout, rows)):
+        before = found.get((change.kind, change.what))
+        if before is None or weight(change) < weight(before):
+            found[change.kind, change.what] = change
+    return list(found.values())
+
+
+def _of_tools(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
+    """More people, a longer tape or more room, where nothing else is in a method's way."""
+    feet = layout.job.tape.feet
+    for row in rows:
+        kinds = {block.kind for block in row.blocks}
+        if row.few_hands:
+            if not kinds:
+                yield Change("hands", "", row.method.hands, row.method, row.halve_first)
+            continue
+        assert row.recipe is not None
+        if kinds == {"tape"}:
+            size = _rounded_up(needs_of(layout.setting.arc, row.recipe)["tape"], ROUND_TAPE[feet])
+            if size <= LONGEST_TAPE:
+                yield Change("tape", "", size, row.method, row.halve_first)
+        elif len(kinds) == 1 and kinds <= {"behind", "inside", "outside"}:
+            kind = next(iter(kinds))
+            size = _rounded_up(needs_of(layout.setting.arc, row.recipe)[kind], ROUND_ROOM[feet])
+            yield Change("room", kind, size, row.method, row.halve_first)
+
+
+def _rounded_up(size: float, step: float) -> float:
+    """Return the next whole number of steps, but for a float's dust."""
+    return ceil(size / step - 1e-6) * step
+
+
+def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
+    """One obstacle out of the way, where that alone stops a method: whether on both sides of a triangle, or on one."""
+    limits = limits_of(layout.job)
+    for obstacle in limits.obstacles:
+        rest = Limits(limits.tape, limits.room, [one for one in limits.obstacles if one is not obstacle])
+        for row in rows:
+            if row.recipe is None or row.few_hands or not _perhaps_by(row, obstacle.name):
+                continue
+            if next(blocks_of(layout.setting.arc, row.recipe, rest), None) is None:
+                yield Change("obstacle", obstacle.name, 0.0, row.method, row.halve_first)
+                break
+
+
+def _perhaps_by(row: Row, name: str) -> bool:
+    """Whether nothing else stops a method; on a triangle's other side there may be something that isn't named."""
+    return all(block.what == name or block.kind == "triangle" for block in row.blocks)
+
+
+def _finer(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
+    """More stakes, for methods that go on from the stake before."""
+    arc, limits = layout.setting.arc, limits_of(layout.job)
+    for row in rows:
+        if not row.method.chained or row.few_hands or row.recipe is None:
+            continue
+        if any(row.recipe.steps[block.step - 1].stake is None for block in row.blocks):
+            continue  # what comes before the stakes is in the way however many there are
+        for times in range(1, min(MOST_FINER, MOST_COMPARED - layout.levels) + 1):
+            written = write(layout, row.method, 0, times)
+            if isinstance(written, str) or next(blocks_of(arc, written.recipe, limits), None) is not None:
+                continue
+            if measured(layout, row.method, 0, written).sound:
+                gap = arc.part(written.driven - 1).chord
+                yield Change("levels", "", _rounded_up(gap, layout.job.tape.mark), row.method)
+                break

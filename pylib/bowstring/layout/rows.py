@@ -1,0 +1,155 @@
+"""One method for one job: whether it is possible on this ground, what it takes, and how true its stakes will be."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import inf
+
+from bowstring.analysis.accuracy import Accuracy, accuracy_of
+from bowstring.analysis.error_model import ErrorModel, error_model
+from bowstring.analysis.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, readings_of
+from bowstring.analysis.replay import TooSmall, misses, replay
+from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
+from bowstring.construction import Recipe, Stake
+from bowstring.errors import BadJob
+from bowstring.job.job import Job
+from bowstring.layout.layout import Layout, stakes_of_method
+from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
+from bowstring.methods.setting import Setting
+
+MOST_COMPARED = 7
+"""Levels: of longer layouts the other methods are looked at with so many halvings' stakes; nobody sets more by hand."""
+
+
+@dataclass(frozen=True)
+class Row:
+    """One method for a job.
+
+    Attributes:
+        none: the key of the sentence that says why there is no such layout for this arc, or ``None``.
+        blocks: what the ground, the tape or the room doesn't allow.
+        few_hands: whether it takes more people than there are.
+        stakes: how many layout points, the ends included; recipe: how they are set, ``None`` where it can't be.
+        measurements, longest_pull: readings, and metres.
+        behind: how far its marks reach behind the chord, metres.
+        shift: metres, the largest known miss: of the shown numbers, and of the rule of thumb.
+        accuracy: how true its stakes will be.
+    """
+
+    method: Method
+    halve_first: int
+    none: str | None
+    blocks: tuple[Blocked, ...] = ()
+    few_hands: bool = False
+    stakes: int = 0
+    recipe: Recipe | None = None
+    measurements: int = 0
+    longest_pull: float = 0.0
+    behind: float = 0.0
+    shift: float = 0.0
+    errors: ErrorModel | None = None
+    accuracy: Accuracy | None = None
+
+    @property
+    def possible(self) -> bool:
+        """Whether it can be done here, by these people."""
+        return self.none is None and not self.blocks and not self.few_hands
+
+    @property
+    def expected(self) -> float:
+        """Metres: what the worst stake stays within at 95 %, the known shift included."""
+        return self.accuracy.miss_95 + self.shift if self.accuracy else inf
+
+    @property
+    def sound(self) -> bool:
+        """Whether it is possible and its figures can be relied on."""
+        return self.possible and self.accuracy is not None and self.accuracy.reliable
+
+
+def limits_of(job: Job) -> Limits:
+    """Return what there is on the site of a job."""
+    return Limits(job.site.tape_length, job.site.room, job.site.obstacles)
+
+
+def known_errors(job: Job) -> dict[str, float]:
+    """Return the standard deviations of the marks that aren't exact, the ends included, metres."""
+    return {mark.name: mark.sigma for mark in job.site.known if mark.sigma}
+
+
+def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake]) -> tuple[ErrorModel, Accuracy]:
+    """Return the error model at a recipe's longest pull, and how true its stakes will be."""
+    tape, site = job.tape, job.site
+    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors)
+    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
+    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
+
+
+@dataclass(frozen=True)
+class Written:
+    """A method's recipe for a job: ``driven`` stakes, of which ``stakes`` are looked at."""
+
+    setting: Setting
+    stakes: Sequence[Stake]
+    driven: int
+    recipe: Recipe
+
+
+def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> Written | str:
+    """Return a method's recipe, or the key of the sentence that says why there is none.
+
+    ``finer``: every gap halved so often.
+    """
+    job, levels = layout.job, layout.levels + finer
+    own = method is layout.method and not finer
+    setting = layout.setting.halved_first(halve_first)
+    if own and halve_first == layout.setting.halve_first:
+        return Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
+    try:
+        if finer:
+            stakes = stakes_for(method, setting, levels=levels, spacing=None)
+        else:
+            stakes = stakes_of_method(method, job, setting, levels, plain=not own)
+    except BadJob:
+        return "too_many"
+    none = why_none(method, setting, stakes)
+    if none:
+        return none
+    driven = len(stakes)
+    if driven > 2**MOST_COMPARED + 1:
+        stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
+    ready = Recipe(layout.recipe_of_ends.at)
+    ready.steps = list(layout.recipe_of_ends.steps)
+    return Written(setting, stakes, driven, recipe_of(method, setting, stakes, ready))
+
+
+def row_of(layout: Layout, method: Method, halve_first: int | None = None) -> Row:
+    """Return what a method would be for a layout's job; ``halve_first`` stands in for the job's own."""
+    mixed = (layout.setting.halve_first if method is layout.method else 0) if halve_first is None else halve_first
+    written = write(layout, method, mixed)
+    return Row(method, mixed, written) if isinstance(written, str) else measured(layout, method, mixed, written)
+
+
+def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Row:
+    """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
+    job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
+    try:
+        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
+    except TooSmall:
+        return Row(method, mixed, "too_small")
+    errors, accuracy = spread_of(job, setting, recipe, stakes)
+    return Row(
+        method=method,
+        halve_first=mixed,
+        none=None,
+        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job))),
+        few_hands=method.hands > job.site.hands,
+        stakes=written.driven,
+        recipe=recipe,
+        measurements=measurements_of(recipe.steps) + (written.driven - len(stakes)) * readings_of(recipe.steps[-1]),
+        longest_pull=longest_pull(recipe),
+        behind=max(-min(point.y for point in recipe.at.values()), 0.0),
+        shift=abs(shifts.worst),
+        errors=errors,
+        accuracy=accuracy,
+    )
