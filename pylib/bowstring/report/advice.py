@@ -8,18 +8,19 @@ from bowstring.analysis.reach import Blocked
 from bowstring.layout.comparison import Advice, Change, Row
 from bowstring.layout.layout import Layout
 from bowstring.methods.catalogue import Method
+from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
 """How many of the things in the way a sentence names."""
 
 
-def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[dict[str, object]]:
+def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[MethodRow]:
     """Return the answer's ``methods``: one row a method; ``all_95`` of others than the job's own when ``whole``."""
     return [_row(layout, row, whole or row.method is layout.method) for row in rows]
 
 
-def _row(layout: Layout, row: Row, whole: bool) -> dict[str, object]:
+def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
     tape, accuracy, there = layout.job.tape, row.accuracy, row.none is None
     why = why_not(layout, row)
     return {
@@ -89,7 +90,7 @@ def place_name(mark: str) -> str:
     return mark
 
 
-def report_block(layout: Layout, block: Blocked) -> dict[str, object]:
+def report_block(layout: Layout, block: Blocked) -> BlockRow:
     """Return one thing in the way as the answer has it."""
     return {
         "kind": block.kind,
@@ -101,14 +102,16 @@ def report_block(layout: Layout, block: Blocked) -> dict[str, object]:
     }
 
 
-def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> dict[str, object]:
+def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> AdvicePart:
     """Return the answer's ``advice``: the method to take, and one sentence with its reasons."""
     row = advice.row
-    changes = [{"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
-                "halve_first": change.halve_first, "text": _change(layout, change)}
-               for change in advice.changes]  # fmt: skip
+    changes: list[ChangeRow] = [
+        {"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
+         "halve_first": change.halve_first, "text": _change(layout, change)}
+        for change in advice.changes
+    ]  # fmt: skip
     if row is None:
-        texts = [str(change["text"]) for change in changes]
+        texts = [change["text"] for change in changes]
         text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
         return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
     tape, tolerance = layout.job.tape, layout.job.tolerance

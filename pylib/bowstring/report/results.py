@@ -4,29 +4,23 @@ from __future__ import annotations
 
 from bowstring.analysis.rule import SEMICIRCLE, alternate_reading, good_up_to
 from bowstring.layout.layout import Layout
+from bowstring.report.forms.arc import FitOption, FitPart
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.results import AlternatePart, GapPart, RoundingPart, RulePart, StickMark, StickPart
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
-def report_rule(layout: Layout) -> dict[str, object]:
+def report_rule(layout: Layout) -> RulePart:
     """Return the answer's ``rule``: what the quarter rule would cost, stake by stake, and what shows it."""
     tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
     holds = None if tolerance is None else abs(rule.worst) <= tolerance
     alternate = alternate_reading(layout.staked, layout.halved, layout.rule_at)
-    told: dict[str, object] = {
-        "worst_miss": rule.worst,
-        "at": rule.at,
-        "holds": holds,
-        "shown": tape.show_small(rule.worst),
-        "stakes": [
-            {"name": name, "miss": miss, "shown": tape.show_small(miss)} for name, miss in rule.by_stake.items()
-        ],
-        "alternate": None,
-        "good_up_to": None,
-    }
+    reading: AlternatePart | None = None
+    ratio: float | None = None
     lines = []
     if alternate:
-        told["alternate"] = {"true": alternate.true, "in_rule": alternate.in_rule, "at": alternate.at}
+        reading = {"true": alternate.true, "in_rule": alternate.in_rule, "at": alternate.at}
         lines.append(
             say(
                 "rule.alternate",
@@ -38,7 +32,6 @@ def report_rule(layout: Layout) -> dict[str, object]:
         )
     if tolerance is not None:
         ratio = good_up_to(layout.staked.chord, layout.levels, tolerance)
-        told["good_up_to"] = ratio
         here = layout.staked.sagitta / layout.staked.chord
         key = "rule.good_always" if ratio >= SEMICIRCLE else "rule.good_up_to"
         lines.append(
@@ -54,21 +47,32 @@ def report_rule(layout: Layout) -> dict[str, object]:
     if layout.job.got:
         lines.append(say("rule.planned"))
     if layout.levels == 1 or rule.worst == 0:
-        told["text"] = say("rule.one_level")
+        text = say("rule.one_level")
     else:
         key = "rule.no_tolerance" if holds is None else "rule.holds" if holds else "rule.fails"
-        told["text"] = say(
+        text = say(
             key,
             worst=tape.show_small(abs(rule.worst)),
             at=rule.at,
             where=say("rule.inside" if rule.worst < 0 else "rule.outside"),
             tolerance=tape.show_small(tolerance) if tolerance is not None else "",
         )
-    told["lines"] = lines
-    return told
+    return {
+        "worst_miss": rule.worst,
+        "at": rule.at,
+        "holds": holds,
+        "shown": tape.show_small(rule.worst),
+        "stakes": [
+            {"name": name, "miss": miss, "shown": tape.show_small(miss)} for name, miss in rule.by_stake.items()
+        ],
+        "alternate": reading,
+        "good_up_to": ratio,
+        "text": text,
+        "lines": lines,
+    }
 
 
-def report_rounding(layout: Layout) -> dict[str, object]:
+def report_rounding(layout: Layout) -> RoundingPart:
     """Return the answer's ``rounding``: where the stakes stand when the shown numbers are held exactly."""
     tape, tolerance, rounding = layout.job.tape, layout.job.tolerance, layout.rounding
     finer = tape.finer()
@@ -91,10 +95,10 @@ def report_rounding(layout: Layout) -> dict[str, object]:
     }
 
 
-def report_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, object]]:
+def report_checks(layout: Layout, shown: dict[float, str]) -> list[CheckRow]:
     """Return the answer's ``checks``; a blind one is marked and is not for a sheet."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    rows = []
+    rows: list[CheckRow] = []
     for check in layout.checks:
         allowed = None if tolerance is None else tolerance * check.per_tolerance
         if check.distance not in shown:
@@ -134,7 +138,7 @@ def _allowed(tape: Tape, allowed: float) -> str:
     return say("check.allowed", exact=tape.show_small(allowed), mark=tape.show(allowed))
 
 
-def report_gap(layout: Layout) -> dict[str, object]:
+def report_gap(layout: Layout) -> GapPart:
     """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
     tape = layout.job.tape
     gap = layout.widest_gap
@@ -151,14 +155,14 @@ def report_gap(layout: Layout) -> dict[str, object]:
     }
 
 
-def report_stick(layout: Layout) -> dict[str, object]:
+def report_stick(layout: Layout) -> StickPart:
     """Return the story stick: every sagitta as a mark at its distance from one and the same end, shortest first.
 
     One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
     """
     marks = _halving_marks(layout) if layout.method.stand == "halves" else _offset_marks(layout)
     marks.sort()
-    rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
+    rows: list[StickMark] = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
     return {"length": marks[-1][0] if marks else 0.0, "marks": rows}
 
 
@@ -197,12 +201,12 @@ def _names(stakes: list[str]) -> str:
     return stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
 
 
-def report_fit(layout: Layout) -> dict[str, object] | None:
+def report_fit(layout: Layout) -> FitPart | None:
     """Return the answer's ``fit``: what the found chord makes of the drawn arc, for each thing that could be held."""
     ground, tape = layout.ground, layout.job.tape
     if ground is None:
         return None
-    options = []
+    options: list[FitOption] = []
     for option in ground.options:
         arc = option.arc
         options.append(

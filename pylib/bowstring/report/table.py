@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
 from bowstring.layout.layout import Layout
+from bowstring.report.forms.steps import StepRow, StepTable
 from bowstring.words import say
 
 COLUMNS: dict[str, tuple[str, ...]] = {
@@ -21,14 +21,14 @@ COLUMNS: dict[str, tuple[str, ...]] = {
 """What stands in a row after the stake's name, by the kind of step (the start of its name)."""
 
 
-def report_tables(layout: Layout, steps: Sequence[Mapping[str, Any]]) -> list[dict[str, object]]:
+def report_tables(layout: Layout, steps: Sequence[StepRow]) -> list[StepTable]:
     """Return the answer's ``tables``: for each kind of step its head and its rows, as texts."""
     tables: dict[str, list[list[str]]] = {}
     for step in steps:
         if step["stake"] is None:
             continue
-        kind = next(kind for kind in COLUMNS if str(step["kind"]).startswith(kind))
-        tables.setdefault(kind, []).append([str(step["stake"]), *_cells(kind, step)])
+        kind = next(kind for kind in COLUMNS if step["kind"].startswith(kind))
+        tables.setdefault(kind, []).append([step["stake"], *_cells(kind, step)])
     first, second = layout.setting.tapes_from
     at, back = layout.setting.control if layout.method.name == "coordinates" else ("A", "B")
     names = {"first": first, "second": second, "at": at, "back": back}
@@ -39,12 +39,14 @@ def report_tables(layout: Layout, steps: Sequence[Mapping[str, Any]]) -> list[di
     ]  # fmt: skip
 
 
-def _cells(kind: str, step: Mapping[str, Any]) -> list[str]:
+def _cells(kind: str, step: StepRow) -> list[str]:
     shown = [measure["text"] for measure in step["measures"]]
     names = step["names"]
     string = say("sheet.from_to", start=names.get("start", ""), end=names.get("end", ""))
     if kind == "stake":
-        return [string, shown[0], step["taped"] or shown[1], step["half_chord"]]
+        half_chord = step["half_chord"]
+        assert half_chord is not None  # a stake over a string's middle
+        return [string, shown[0], step["taped"] or shown[1], half_chord]
     if kind == "ordinate":
         return [string, *shown]
     if kind in ("polar", "sight"):
