@@ -97,12 +97,12 @@ def _base36(number: int, digits: int) -> str:
     return text
 
 
-def _without_defaults(job: Mapping[str, object]) -> dict[str, object]:
+def _without_defaults(job: JobForm) -> dict[str, object]:
     """Return the job without what a reader would take anyway.
 
     A hand that was said stays, left too: it isn't the same as one that wasn't.
     """
-    unit = cast(str, job.get("unit", "ft-in"))
+    unit = job.get("unit", "ft-in")
     kept: dict[str, object] = {}
     for key, value in job.items():
         same_as_none = (

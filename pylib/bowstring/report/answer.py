@@ -20,7 +20,7 @@ def answer(job: JobForm, *, whole: bool = True) -> Answer:
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
-    return cast(Answer, dict(Answering(job, whole=whole)))
+    return _typed(dict(Answering(job, whole=whole)))
 
 
 def answering(job: JobForm, *, whole: bool = False) -> Answer:
@@ -28,8 +28,16 @@ def answering(job: JobForm, *, whole: bool = False) -> Answer:
 
     For whoever only reads keys. Raises ``BadJob`` as ``answer`` does.
     """
-    # It has Answer's keys and their values, though it's no dict: a TypedDict can't say so, and PARTS is tested for it.
-    return cast(Answer, Answering(job, whole=whole))
+    return _typed(Answering(job, whole=whole))
+
+
+def _typed(parts: Mapping[str, object]) -> Answer:
+    """Return all parts of an answer as what they are together.
+
+    No type checker sees that a key and the function which ``PARTS`` has for it belong together: a test does. What is
+    read part by part is no dict, but reads as one.
+    """
+    return cast(Answer, parts)
 
 
 class Answering(Mapping[str, object]):

@@ -32,7 +32,7 @@ def stakes_csv(answer: Answer) -> str:
         names, cells = readings.get(stake["name"], ([], []))
         told = [say("csv.told", name=name, shown=cell) for name, cell in zip(names, cells, strict=True)]
         numbers = (stake["along"], stake["x"], stake["y"], stake["sigma_across"], stake["sigma_along"])
-        drawing = stake.get("drawing", [])
+        drawing = stake["drawing"] if axes else []
         row = [stake["name"], *(f"{value:.6f}" for value in (*numbers, *drawing)), *told]
         writer.writerow([_harmless(cell) for cell in row])
     return out.getvalue()
