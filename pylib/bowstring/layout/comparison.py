@@ -102,9 +102,9 @@ def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake
     return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
 
 
-def compare(layout: Layout) -> list[Row]:
-    """Return a row for each method, in the order of the catalogue."""
-    return [row_of(layout, method) for method in METHODS]
+def compare(layout: Layout, own: Row) -> list[Row]:
+    """Return a row for each method, in the order of the catalogue; ``own``: that of the layout's method."""
+    return [own if method is own.method else row_of(layout, method) for method in METHODS]
 
 
 @dataclass(frozen=True)

@@ -34,12 +34,14 @@ class Work:
         """Every method for this job, in the catalogue's order."""
         from bowstring.layout.comparison import compare
 
-        return compare(self.layout)
+        return compare(self.layout, self.own)
 
     @cached_property
     def own(self) -> Row:
-        """The row of the job's own method."""
-        return next(row for row in self.rows if row.method is self.layout.method)
+        """The row of the job's own method; the other methods aren't looked at for it."""
+        from bowstring.layout.comparison import row_of
+
+        return row_of(self.layout, self.layout.method)
 
     @cached_property
     def steps(self) -> list[StepRow]:
