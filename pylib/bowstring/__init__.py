@@ -11,8 +11,10 @@ What can't be answered is refused with a ``BadJob`` that names the field, what i
 """
 
 from bowstring.errors import BadJob
+from bowstring.job.form import JobForm
 from bowstring.job.link import read_link, write_link
-from bowstring.report.answer import Answering, answer
+from bowstring.report.answer import Answering, answer, answering
+from bowstring.report.forms.answer import Answer
 from bowstring.version import __version__
 
-__all__ = ["Answering", "BadJob", "__version__", "answer", "read_link", "write_link"]
+__all__ = ["Answer", "Answering", "BadJob", "JobForm", "__version__", "answer", "answering", "read_link", "write_link"]

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-DEMO: dict[str, object] = {
+from bowstring.job.form import JobForm
+
+DEMO: JobForm = {
     "bowstring": 1,
     "title": "Bandstand walk, Alder Green (an invented example)",
     "note": "Outer form of a curved walk; the centre of the arc lies in the pond.",

@@ -12,10 +12,11 @@ from pathlib import Path
 from typing import NoReturn
 
 from bowstring.errors import BadJob, bad
+from bowstring.job.form import JobForm
 from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
 from bowstring.job.link import read_link, write_link
 from bowstring.methods.catalogue import BY_NAME
-from bowstring.report.answer import Answering, answer
+from bowstring.report.answer import answer, answering
 from bowstring.units.echo import quoted, visible
 from bowstring.words import say
 
@@ -70,11 +71,11 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
     return options
 
 
-def _told(job: dict[str, object], options: argparse.Namespace) -> str:
+def _told(job: JobForm, options: argparse.Namespace) -> str:
     """Return what was asked for; no part of the answer is worked out that it doesn't show."""
     if options.json:
         return json.dumps(answer(job), allow_nan=False) + "\n"
-    answered = Answering(job)  # refuses a job that can't be used, whatever is shown of it
+    answered = answering(job)  # refuses a job that can't be used, whatever is shown of it
     if options.link:
         return write_link(job) + "\n"
     if options.csv:
@@ -86,7 +87,7 @@ def _told(job: dict[str, object], options: argparse.Namespace) -> str:
     return sheet_text(answered)
 
 
-def _job(name: str) -> dict[str, object]:
+def _job(name: str) -> JobForm:
     """Return the job of a path, of standard input, or of a link."""
     if name == "-":
         if sys.stdin is None:  # closed by whoever called

@@ -14,7 +14,7 @@ import sys
 import time
 from collections.abc import Callable, Sequence
 
-from bowstring import answer
+from bowstring import JobForm, answer
 from builder import runtime, squeeze
 from builder.house import DIST, SITE, tell
 from builder.website import SAVED
@@ -23,7 +23,7 @@ from driving.timing import Times, bare_pages, one_round
 
 TIMES = 5  # each answer
 LEVELS = range(3, 11)
-JOB = {"bowstring": 1, "arc": {"chord": "132 ft", "sagitta": "24 ft"}, "tolerance": "1/4 in"}
+JOB: JobForm = {"bowstring": 1, "arc": {"chord": "132 ft", "sagitta": "24 ft"}, "tolerance": "1/4 in"}
 ROWS = {
     "bare": "bare runtime, `1 + 1`",
     "stock": "stock runtime, svgwrite, a first drawing",

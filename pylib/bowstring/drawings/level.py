@@ -9,12 +9,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bowstring.drawings.paper import Answer
 from bowstring.drawings.plan import MOST_LEVELS, draw_arcs, draw_stakes, hand_words, name_stakes, paper_of
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.strings import String, row_of, strings_of
 from bowstring.drawings.svg import Point
 from bowstring.drawings.triangle import WIDTH, isosceles, room_of, up_of
+from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 _HEIGHT = 200.0
@@ -90,12 +90,12 @@ def _whole(sketch: Sketch, answer: Answer, level: int, found: Sequence[String]) 
     paper = paper_of(answer, _HEIGHT)
     draw_arcs(sketch, answer, paper, "soft dash")
     draw_stakes(sketch, answer, paper, level)
-    places = {str(mark["name"]): paper.point(float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
+    places = {mark["name"]: paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
     strings, ticks = [], []
     arrows: list[tuple[Point, Point]] = []
     for string in found:
         stakes = (string.start, string.new, string.end)
-        start, tip, end = (paper.point(float(one["x"]), float(one["y"])) for one in stakes)
+        start, tip, end = (paper.point(one["x"], one["y"]) for one in stakes)
         middle = places.get(f"mid {string.names[1]}", ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2))
         strings.append([start, end])
         ticks.append([(middle[0], middle[1] - 3), (middle[0], middle[1] + 3)])

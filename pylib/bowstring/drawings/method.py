@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from typing import Any
 
 from bowstring.drawings.labels import Label
-from bowstring.drawings.paper import Answer, Paper
+from bowstring.drawings.paper import Paper
 from bowstring.drawings.plan import draw_arcs, draw_stakes, hand_words, name_stakes, paper_of, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Point
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.steps import StepRow
 from bowstring.words import say
 
 _HEIGHT = 210.0
@@ -32,10 +33,10 @@ def method_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str
     """
     paper = paper_of(answer, _HEIGHT)
     steps = [step for step in answer["steps"] if step["level"]]
-    drawn = {str(stake["name"]) for stake in stakes_on_paper(answer)}
+    drawn = {stake["name"] for stake in stakes_on_paper(answer)}
     shown = _shown(steps, drawn)
     sketch = Sketch(id=id, title=say("draw.way.title"), description=_description(answer, shown))
-    places = {str(mark["name"]): paper.point(float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
+    places = {mark["name"]: paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
     box = _box(paper)
     draw_arcs(sketch, answer, paper, "soft dash")
     draw_stakes(sketch, answer, paper, None)
@@ -56,15 +57,15 @@ def method_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str
     return sketch.finish(width_mm=width_mm)
 
 
-def _shown(steps: Sequence[Mapping[str, Any]], drawn: set[str]) -> Mapping[str, Any]:
+def _shown(steps: Sequence[StepRow], drawn: set[str]) -> StepRow:
     """The step whose numbers are written: in the first half of the arc, where there is room beside it."""
     stakes = [step for step in steps if step["stake"] in drawn and step["half_chord"] is None]
     stakes = stakes or [step for step in steps if step["stake"] in drawn]
     return stakes[len(stakes) // 3]
 
 
-def _description(answer: Answer, shown: Mapping[str, Any]) -> str:
-    return " ".join([say("draw.way.desc", **hand_words(answer)), str(shown["text"])])
+def _description(answer: Answer, shown: StepRow) -> str:
+    return " ".join([say("draw.way.desc", **hand_words(answer)), shown["text"]])
 
 
 def _box(paper: Paper) -> Box:
@@ -77,13 +78,13 @@ def _box(paper: Paper) -> Box:
     return min(xs) - beside, min(ys) - low, max(xs) + beside, max(ys) + high
 
 
-def _lines(step: Mapping[str, Any], places: Mapping[str, Point], box: Box) -> Iterator[tuple[list[Point], bool]]:
+def _lines(step: StepRow, places: Mapping[str, Point], box: Box) -> Iterator[tuple[list[Point], bool]]:
     """Yield each line of a step as far as the drawing shows it, and whether it was cut."""
     for start, end in _pairs(step):
         yield _inside(places[start], places[end], box)
 
 
-def _pairs(step: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
+def _pairs(step: StepRow) -> Iterator[tuple[str, str]]:
     for measure in step["measures"]:
         yield (measure["at"], measure["to"]) if "angle" in measure else (measure["from"], measure["to"])
 
@@ -104,7 +105,7 @@ def _inside(start: Point, end: Point, box: Box) -> tuple[list[Point], bool]:
     return points, low > 0 or high < 1
 
 
-def _numbers(sketch: Sketch, step: Mapping[str, Any], places: Mapping[str, Point], box: Box) -> None:
+def _numbers(sketch: Sketch, step: StepRow, places: Mapping[str, Point], box: Box) -> None:
     """The shown step's lines, with what is read on each and where one is cut off."""
     for measure, (start, end) in zip(step["measures"], _pairs(step), strict=True):
         points, cut = _inside(places[start], places[end], box)
@@ -118,14 +119,14 @@ def _numbers(sketch: Sketch, step: Mapping[str, Any], places: Mapping[str, Point
             sketch.cut((far[0] + back * along[0], far[1] + back * along[1]), along)
         spots = [(first[0] + part * length * along[0], first[1] + part * length * along[1])
                  for part in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8)]  # fmt: skip
-        sketch.label(Label(str(measure["text"]), "number", spots, (-along[1], along[0]), 7.0))
+        sketch.label(Label(measure["text"], "number", spots, (-along[1], along[0]), 7.0))
 
 
-def _marks(sketch: Sketch, answer: Answer, shown: Mapping[str, Any], places: Mapping[str, Point], box: Box) -> None:
+def _marks(sketch: Sketch, answer: Answer, shown: StepRow, places: Mapping[str, Point], box: Box) -> None:
     """Marks that are no stakes: the centre, pegs, known marks, and the shown step's own."""
-    stakes = {str(stake["name"]) for stake in answer["stakes"]}
-    known = {str(mark["name"]) for mark in answer["site"]["known"]}
-    pegs = {str(step["names"]["peg"]) for step in answer["steps"] if "peg" in step["names"]}
+    stakes = {stake["name"] for stake in answer["stakes"]}
+    known = {mark["name"] for mark in answer["site"]["known"]}
+    pegs = {step["names"]["peg"] for step in answer["steps"] if "peg" in step["names"]}
     used = {mark for step in answer["steps"] for pair in _pairs(step) for mark in pair}
     own = set(shown["marks"]) | {mark for pair in _pairs(shown) for mark in pair}
     for name in sorted((known & used | pegs | own) - stakes):

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 from bowstring.drawings.labels import Label
-from bowstring.drawings.paper import Answer, Paper, figures_of, stretch_of
+from bowstring.drawings.paper import Paper, figures_of, stretch_of
 from bowstring.drawings.plan import WIDEST, hand_words
 from bowstring.drawings.sketch import MARGIN, Sketch
 from bowstring.drawings.svg import Point
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.checks import MistakeRow
 from bowstring.words import say
 
 _WIDTH, _HEIGHT = 250.0, 230.0
@@ -54,7 +55,7 @@ def mistakes_svg(answer: Answer, kind: str, *, id: str, width_mm: float | None =
         width = max(width - excess - 1.0, _NARROWEST)
 
 
-def _sketch(answer: Answer, row: Mapping[str, Any], pairs: Sequence[Pair], width: float, id: str) -> Sketch:
+def _sketch(answer: Answer, row: MistakeRow, pairs: Sequence[Pair], width: float, id: str) -> Sketch:
     paper, times = _paper(answer, pairs, width)
     names = [name for name, _right, _wrong in pairs]
     true = {name: paper.point(*right) for name, right, _wrong in pairs}
@@ -63,7 +64,7 @@ def _sketch(answer: Answer, row: Mapping[str, Any], pairs: Sequence[Pair], width
     _lines(sketch, paper, list(true.values()), list(wrong.values()))
     _names(sketch, answer, paper, true)
     # The figure stands at the stake that it tells of, or nowhere.
-    far = str(row["moved_at"])
+    far = row["moved_at"]
     if far in names:
         away = _away(true[far], wrong[far], paper)
         text = say("mistake.draw.off", shown=row["moved_shown"])
@@ -72,18 +73,19 @@ def _sketch(answer: Answer, row: Mapping[str, Any], pairs: Sequence[Pair], width
     return sketch
 
 
-def _drawn(answer: Answer, row: Mapping[str, Any]) -> list[Pair]:
+def _drawn(answer: Answer, row: MistakeRow) -> list[Pair]:
     """The ends, the stakes that the blunder's figures name, and as many others as there is room for, evenly."""
-    belongs = {str(stake["name"]): (float(stake["x"]), float(stake["y"])) for stake in answer["stakes"]}
-    stands = {str(stake["name"]): (float(stake["x"]), float(stake["y"])) for stake in row["stakes"]}
+    belongs = {stake["name"]: (stake["x"], stake["y"]) for stake in answer["stakes"]}
+    stands = {stake["name"]: (stake["x"], stake["y"]) for stake in row["stakes"]}
     every = [name for name in belongs if name in stands]
     step = max(1.0, (len(every) - 1) / (MOST_DRAWN - 1))
     kept = {every[round(number * step)] for number in range(min(MOST_DRAWN, len(every)))}
     if row["moved_at"] in stands and row["moved_at"] not in kept:
         # In place of its nearest neighbour, so that the names keep their room.
         at = every.index(row["moved_at"])
-        kept.discard(min(kept - {every[0], every[-1]}, key=lambda name: abs(every.index(name) - at)))
-        kept.add(str(row["moved_at"]))
+        others = [name for name in every[1:-1] if name in kept]  # in order: of two as near, always the first goes
+        kept.discard(min(others, key=lambda name: abs(every.index(name) - at)))
+        kept.add(row["moved_at"])
     return [(name, belongs[name], stands[name]) for name in every if name in kept]
 
 
@@ -93,7 +95,7 @@ def _paper(answer: Answer, pairs: Sequence[Pair], width: float) -> tuple[Paper, 
     chord, rise = figures["chord"], figures["sagitta"]
     half_angle = math.radians(figures["central_angle"]) / 2
     bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
-    up = 1 if answer.get("side", "left") == "right" else -1
+    up = 1 if answer["side"] == "right" else -1
     stretch = stretch_of(rise, chord)
     scale = min(width / (2 * bulge), _HEIGHT / (rise * stretch))
     far = max(math.hypot(x2 - x, (y2 - y) * stretch) for _name, (x, y), (x2, y2) in pairs) * scale
@@ -114,7 +116,7 @@ def _round(factor: float) -> float:
     return next(step * power for step in (1, 2, 5, 10) if step * power >= factor)
 
 
-def _description(answer: Answer, row: Mapping[str, Any]) -> str:
+def _description(answer: Answer, row: MistakeRow) -> str:
     told = say("mistake.draw.desc", text=row["text"], told=row["told"], **hand_words(answer))
     return f"{told} {say('mistake.draw.each', name=row['moved_at'], shown=row['moved_shown'])}"
 
@@ -133,12 +135,12 @@ def _lines(sketch: Sketch, paper: Paper, true: Sequence[Point], wrong: Sequence[
 
 def _names(sketch: Sketch, answer: Answer, paper: Paper, places: Mapping[str, Point]) -> None:
     """The true stakes with their names, outside the arc."""
-    length = float(answer["staked"]["arc_length"])
-    rows = {str(stake["name"]): stake for stake in answer["stakes"]}
+    length = answer["staked"]["arc_length"]
+    rows = {stake["name"]: stake for stake in answer["stakes"]}
     for name, at in places.items():
-        sketch.stake(name, at, "stake" if int(rows[name]["level"]) else "end-stake")
+        sketch.stake(name, at, "stake" if rows[name]["level"] else "end-stake")
     for name, at in places.items():
-        if int(rows[name]["level"]):
+        if rows[name]["level"]:
             sketch.label(Label(name, "name", [at], paper.outward(paper.angle_of(rows[name], length)), 8.0), "", name)
         else:
             way = -1.0 if name == "A" else 1.0

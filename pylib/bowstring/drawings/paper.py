@@ -8,11 +8,12 @@ turned, never the text.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from bowstring.drawings.svg import Command, Point
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.stakes import StakeRow
 from bowstring.units.sizes import FOOT, INCH
 
 FLAT = 1 / 12
@@ -25,8 +26,6 @@ _BACK = 27.0  # how far a straight is drawn back from its end: the step says no 
 _CUT = 62.0  # how far a straight is drawn toward a corner that is off the drawing
 LEAST_GAP = 11.0
 """Least gap between the staked and the drawn arc, drawing units: a stake and a mark stand clear of each other."""
-
-Answer = Mapping[str, Any]
 
 
 def stretch_of(rise: float, chord: float, gap: float = 0.0) -> int:
@@ -113,9 +112,9 @@ class Paper:
         pairs = ((self.on_arc(angle), self.outward(angle)) for angle in angles)
         return [(x + nx * gap, y + ny * gap) for (x, y), (nx, ny) in pairs]
 
-    def angle_of(self, stake: Mapping[str, Any], length: float) -> float:
+    def angle_of(self, stake: StakeRow, length: float) -> float:
         """Return a stake's angle from the arc's middle (radians); ``length`` is the arc's, metres."""
-        return self.half_angle * (2 * float(stake["along"]) / length - 1)
+        return self.half_angle * (2 * stake["along"] / length - 1)
 
     @property
     def centre(self) -> Point:
@@ -125,8 +124,14 @@ class Paper:
 
 def figures_of(answer: Answer) -> dict[str, float]:
     """Return the staked arc's figures (metres, degrees). Raises ``ValueError`` unless finite and positive."""
-    names = ("radius", "chord", "sagitta", "arc_length", "central_angle")
-    figures = {name: float(answer["staked"][name]) for name in names}
+    staked = answer["staked"]
+    figures = {
+        "radius": staked["radius"],
+        "chord": staked["chord"],
+        "sagitta": staked["sagitta"],
+        "arc_length": staked["arc_length"],
+        "central_angle": staked["central_angle"],
+    }
     if not all(math.isfinite(value) and value > 0 for value in figures.values()):
         raise ValueError(f"an arc that can't be drawn: {figures}")
     return figures
@@ -142,16 +147,16 @@ def fit(answer: Answer, width: float, height: float, reach: float = 0.0) -> Pape
     chord, rise = figures["chord"], figures["sagitta"]
     half_angle = math.radians(figures["central_angle"]) / 2
     bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
-    gap = abs(float(answer["arc"]["radius"]) - figures["radius"])
+    gap = abs(answer["arc"]["radius"] - figures["radius"])
     stretch = stretch_of(rise, chord, max(gap, reach - rise))
     scale = min(width / (2 * bulge), height / (max(rise, reach) * stretch))
-    up = 1 if answer.get("side", "left") == "right" else -1
+    up = 1 if answer["side"] == "right" else -1
     return Paper(scale, stretch, up, figures["radius"], half_angle, chord, rise)
 
 
 def gap_between(answer: Answer, paper: Paper) -> tuple[float, bool]:
     """Return the drawn arc's distance from the staked one on paper (positive outward), and if it is true."""
-    true = (float(answer["arc"]["radius"]) - float(answer["staked"]["radius"])) * paper.scale * paper.stretch
+    true = (answer["arc"]["radius"] - answer["staked"]["radius"]) * paper.scale * paper.stretch
     shown = math.copysign(max(abs(true), LEAST_GAP), true)
     return shown, shown == true
 
@@ -159,7 +164,7 @@ def gap_between(answer: Answer, paper: Paper) -> tuple[float, bool]:
 def drawn_line(answer: Answer, paper: Paper) -> list[Point]:
     """Return points of the drawn arc on paper, moved out where the gap would be too narrow to see."""
     gap, true = gap_between(answer, paper)
-    return paper.samples(float(answer["arc"]["radius"])) if true else paper.beside(gap)
+    return paper.samples(answer["arc"]["radius"]) if true else paper.beside(gap)
 
 
 def drawn_ends(answer: Answer) -> dict[str, str]:
@@ -170,7 +175,7 @@ def drawn_ends(answer: Answer) -> dict[str, str]:
 
 def places_of_ends(answer: Answer, paper: Paper) -> tuple[Point, Point]:
     """Return where the drawn arc's ends lie on paper: beside the string's with an offset."""
-    if not answer.get("offset"):
+    if not answer["offset"]:
         return paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
     line = drawn_line(answer, paper)
     return line[0], line[-1]
@@ -227,12 +232,12 @@ def legs_of(answer: Answer, paper: Paper) -> list[Leg]:
 
 
 def _marks(answer: Answer) -> dict[str, Point]:
-    return {str(mark["name"]): (float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
+    return {mark["name"]: (mark["x"], mark["y"]) for mark in answer["marks"]}
 
 
 def _tops(answer: Answer) -> list[str]:
     """The mark that the straights lead to: the corner, or the foot from which B is squared off."""
-    found = {"corner": "P", "one-end": "F"}.get(str(answer.get("start")))
+    found = {"corner": "P", "one-end": "F"}.get(answer["start"])
     return [found] if found is not None else []
 
 

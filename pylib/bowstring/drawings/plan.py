@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
-from typing import Any
 
 from bowstring.drawings.boxes import Box, text_width, wrap
 from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.paper import (
-    Answer,
     Leg,
     Paper,
     drawn_ends,
@@ -25,7 +22,10 @@ from bowstring.drawings.paper import (
 from bowstring.drawings.sketch import MARGIN, ROW, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
 from bowstring.drawings.svg import SIZES, Command, Point
-from bowstring.methods.catalogue import BY_NAME, USUAL
+from bowstring.methods.catalogue import BY_NAME
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.arc import OffsetPart
+from bowstring.report.forms.stakes import StakeRow
 from bowstring.words import say
 
 _WIDTH, _HEIGHT = 262.0, 290.0
@@ -76,7 +76,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
         draw_straights(sketch, legs)
     else:
         _tangents(sketch, paper)
-    if answer.get("offset"):
+    if answer["offset"]:
         for at in places_of_ends(answer, paper):
             sketch.mark(at)
     _centre(sketch, paper)
@@ -93,7 +93,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
 def _sagitta_shown(answer: Answer) -> str:
     """The first sagitta as the steps have it: where M stands, once it was got elsewhere."""
     got = next((step for step in answer["steps"] if step["kind"] == "stake_got" and step["level"] == 1), None)
-    return str(got["measures"][1]["shown"] if got else answer["staked_shown"]["sagitta"])
+    return got["measures"][1]["shown"] if got else answer["staked_shown"]["sagitta"]
 
 
 def paper_of(answer: Answer, height: float = _HEIGHT, width: float = _WIDTH, reach: float = 0.0) -> Paper:
@@ -126,7 +126,7 @@ def _paper(answer: Answer, width: float) -> Paper:
 
 def hand_words(answer: Answer) -> dict[str, str]:
     """Return the words for the hand on which the curve is, and where that puts it on paper."""
-    right = answer.get("side", "left") == "right"
+    right = answer["side"] == "right"
     return {
         "hand": say("draw.hand.right" if right else "draw.hand.left"),
         "where": say("draw.below" if right else "draw.above"),
@@ -134,13 +134,13 @@ def hand_words(answer: Answer) -> dict[str, str]:
 
 
 def _title(answer: Answer) -> str:
-    title = str(answer.get("title") or "").strip()
+    title = answer["title"]
     return say("draw.plan.title.named", title=title) if title else say("draw.plan.title")
 
 
 def _description(answer: Answer, paper: Paper) -> str:
     shown = answer["staked_shown"]
-    names = ", ".join(str(stake["name"]) for stake in stakes_on_paper(answer))
+    names = ", ".join(stake["name"] for stake in stakes_on_paper(answer))
     text = say("draw.plan.desc", chord=shown["chord"], sagitta=shown["sagitta"], names=names, **hand_words(answer))
     for name, landmark in _landmarks(answer):
         text += say("draw.plan.desc.end", name=name, landmark=landmark)
@@ -151,8 +151,8 @@ def _description(answer: Answer, paper: Paper) -> str:
         notes.insert(0, say(key, start=start, end=end))
     elif legs_of(answer, paper):
         notes.insert(0, say("draw.plan.desc.one_end", start=start, end=end))
-    if answer.get("offset"):
-        notes.append(_gap_words(answer, paper))
+    if answer["offset"]:
+        notes.append(_gap_words(answer, paper, answer["offset"]))
     return " ".join([text, *notes])
 
 
@@ -168,9 +168,9 @@ def _name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
 
 
 def _landmarks(answer: Answer) -> list[tuple[str, str]]:
-    ends: Mapping[str, Any] = answer.get("ends") or {}
+    ends = answer["ends"]
     named = drawn_ends(answer)
-    return [(named[name], text) for name in ("A", "B") if (text := str(ends.get(name) or "").strip())]
+    return [(named[end], text) for end, text in (("A", ends["A"]), ("B", ends["B"])) if text]
 
 
 def draw_arcs(sketch: Sketch, answer: Answer, paper: Paper, classes: str = "arc") -> None:
@@ -179,18 +179,18 @@ def draw_arcs(sketch: Sketch, answer: Answer, paper: Paper, classes: str = "arc"
     samples = paper.samples()
     sketch.ground.take_lines(samples)
     sketch.see(*samples)
-    if answer.get("offset") and classes == "arc":
+    if answer["offset"] and classes == "arc":
         line = drawn_line(answer, paper)
         commands: list[Command] = [("L" if index else "M", point) for index, point in enumerate(line)]
         true = gap_between(answer, paper)[1]
-        sketch.drawing.path(paper.curve(float(answer["arc"]["radius"])) if true else commands, "line drawn")
+        sketch.drawing.path(paper.curve(answer["arc"]["radius"]) if true else commands, "line drawn")
         sketch.ground.take_lines(line, FAINT)
         sketch.see(*line)
 
 
-def stakes_on_paper(answer: Answer) -> list[Mapping[str, Any]]:
+def stakes_on_paper(answer: Answer) -> list[StakeRow]:
     """Return the stakes that a drawing of the whole arc has room for: those of the first ``MOST_LEVELS``."""
-    stakes = [stake for stake in answer["stakes"] if int(stake["level"]) <= MOST_LEVELS]
+    stakes = [stake for stake in answer["stakes"] if stake["level"] <= MOST_LEVELS]
     every = -(-(len(stakes) - 1) // (1 << MOST_LEVELS))  # of stakes that were set in one round, each so many-th
     return stakes if every <= 1 else [*stakes[:-1:every], stakes[-1]]
 
@@ -198,18 +198,18 @@ def stakes_on_paper(answer: Answer) -> list[Mapping[str, Any]]:
 def draw_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None) -> None:
     """Draw every stake up to a level, the newest level's bold (``None``: all alike)."""
     for stake in stakes_on_paper(answer):
-        level = int(stake["level"])
+        level = stake["level"]
         if newest is not None and level > newest:
             continue
         look = "end-stake" if level == 0 else "stake" if newest is None else "new" if level == newest else "older"
-        sketch.stake(str(stake["name"]), paper.point(float(stake["x"]), float(stake["y"])), look)
+        sketch.stake(stake["name"], paper.point(stake["x"], stake["y"]), look)
 
 
 def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None = None) -> None:
     """Write the stakes' names outside the arc, older levels first so that they stand nearest."""
     length = float(answer["staked"]["arc_length"])
     reach = 8.0
-    if answer.get("offset") and newest is None:
+    if answer["offset"] and newest is None:
         gap = gap_between(answer, paper)[0]
         reach += gap if 0 < gap < 16 else 0.0
     under = newest is None and _named_under(answer, paper)
@@ -238,7 +238,7 @@ def _toward_end_name(name: str, paper: Paper, under: bool) -> Point:
 
 def _named_under(answer: Answer, paper: Paper) -> bool:
     """Whether A and B are named under the string: the drawn arc's ends stand close beside them."""
-    return bool(answer.get("offset")) and 0 < gap_between(answer, paper)[0] < _CLOSE
+    return bool(answer["offset"]) and 0 < gap_between(answer, paper)[0] < _CLOSE
 
 
 def _tangents(sketch: Sketch, paper: Paper) -> None:
@@ -269,7 +269,7 @@ def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg]) -
     flat = _BEHIND if abs(paper.on_arc(0.0)[1] - start[1]) < _FLAT else 0.0
     first = away * (14.0 + max(tangent, below, names, flat))
     second = first + away * (ROW + 5)
-    half = str(answer["halving"][0]["half_shown"])
+    half = answer["halving"][0]["half_shown"]
     chord = say("draw.chord", shown=answer["staked_shown"]["chord"])
     sketch.halves(start[0], end[0], first, half, away)
     sketch.dimension((start[0], second), (end[0], second), chord, away)
@@ -304,7 +304,7 @@ def _key(sketch: Sketch, answer: Answer, paper: Paper, left: float, top: float, 
     """Say what the lines are, each beside a piece of its line; return where the next row may start."""
     staked, drawn = answer["staked_shown"]["radius"], answer["arc_shown"]["radius"]
     rows = [(say("draw.arc", radius=staked), "arc")]
-    if answer.get("offset"):
+    if answer["offset"]:
         rows = [(say("draw.arc.staked", radius=staked), "arc"), (say("draw.arc.drawn", radius=drawn), "drawn")]
     rows.append(_straights_words(answer, paper))
     for words, line in rows:
@@ -323,9 +323,9 @@ def _straights_words(answer: Answer, paper: Paper) -> tuple[str, str]:
     return say("draw.straights.one_end", start=start, end=end), "soft dash"
 
 
-def _gap_words(answer: Answer, paper: Paper) -> str:
+def _gap_words(answer: Answer, paper: Paper, offset: OffsetPart) -> str:
     true = gap_between(answer, paper)[1]
-    return say("draw.arc.gap" if true else "draw.arc.gap.forced", shown=answer["offset"]["shown"])
+    return say("draw.arc.gap" if true else "draw.arc.gap.forced", shown=offset["shown"])
 
 
 def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
@@ -336,7 +336,7 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     for name, landmark in _landmarks(answer):
         top = sketch.paragraph(say("draw.end", name=name, landmark=landmark), (left, top), width)
     top = _key(sketch, answer, paper, left, top + 3.0, width)
-    number, unit, metres = round_length(110.0 / paper.scale, str(answer.get("unit", "ft-in")))
+    number, unit, metres = round_length(110.0 / paper.scale, answer["unit"])
     x, y, bar = left + 1, top + 10.0, metres * paper.scale
     sketch.lines([[(x, y), (x + bar, y)], [(x, y - 5), (x, y + 5)], [(x + bar, y - 5), (x + bar, y + 5)]], "")
     sketch.drawing.lines([[(x, y), (x + bar / 2, y)]], "line arc")
@@ -348,10 +348,10 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
         top = y + 12.0
     else:
         top = sketch.paragraph(words, (left, y + 10.0), width)
-    if answer.get("offset"):
-        top = sketch.paragraph(_gap_words(answer, paper), (left, top), width)
+    if answer["offset"]:
+        top = sketch.paragraph(_gap_words(answer, paper, answer["offset"]), (left, top), width)
     if len(stakes_on_paper(answer)) < len(answer["stakes"]):
-        if not BY_NAME[answer.get("method", USUAL)].halves:
+        if not BY_NAME[answer["method"]].halves:
             sketch.paragraph(say("draw.some_stakes"), (left, top), width)
             return
         sketch.paragraph(say("draw.some_levels", level=MOST_LEVELS), (left, top), width)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 
-from bowstring.drawings.paper import Answer
 from bowstring.drawings.plan import draw_arcs, draw_stakes, name_stakes, paper_of, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Command, Point
+from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 _HEIGHT = 150.0
@@ -32,9 +32,9 @@ def scatter_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> st
     """
     paper = paper_of(answer, _HEIGHT)
     stakes = stakes_on_paper(answer)
-    longest = max(float(stake["ellipse"]["long"]) for stake in stakes)
+    longest = max(stake["ellipse"]["long"] for stake in stakes)
     per = _per(longest, len(stakes))
-    worst = max(stakes, key=lambda stake: float(stake["sigma_across"]))
+    worst = max(stakes, key=lambda stake: stake["sigma_across"])
     sketch = Sketch(
         id=id,
         title=say("draw.scatter.title"),
@@ -42,17 +42,17 @@ def scatter_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> st
     )
     draw_arcs(sketch, answer, paper, "soft dash")
     draw_stakes(sketch, answer, paper, None)
-    length = float(answer["staked"]["arc_length"])
+    length = answer["staked"]["arc_length"]
     for stake in stakes:
         ellipse = stake["ellipse"]
         if not ellipse["long"]:
             continue
-        x, y = paper.point(float(stake["x"]), float(stake["y"]))
+        x, y = paper.point(stake["x"], stake["y"])
         out, ahead = paper.outward(paper.angle_of(stake, length)), paper.ahead(paper.angle_of(stake, length))
-        turned = math.radians(float(ellipse["turned"]))
+        turned = math.radians(ellipse["turned"])
         axes = []
-        for name, turn in (("long", turned), ("short", turned + math.pi / 2)):
-            size = float(ellipse[name]) * per
+        for half_axis, turn in ((ellipse["long"], turned), (ellipse["short"], turned + math.pi / 2)):
+            size = half_axis * per
             across, along = size * math.cos(turn), size * math.sin(turn)
             axes.append((out[0] * across + ahead[0] * along, out[1] * across + ahead[1] * along))
         _ellipse(sketch, (x, y), axes[0], axes[1])

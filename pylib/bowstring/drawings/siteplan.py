@@ -7,18 +7,19 @@ It is drawn on, so its frame carries what turns a point of the drawing back into
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import Any
 
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.labels import Label
-from bowstring.drawings.paper import Answer, Paper, figures_of, round_length
+from bowstring.drawings.paper import Paper, figures_of, round_length
 from bowstring.drawings.plan import hand_words, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Command, Point
 from bowstring.methods.plain import CENTRE
+from bowstring.report.forms.advice import BlockRow
+from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 WIDTH, HEIGHT = 300.0, 330.0
@@ -46,7 +47,7 @@ def site_plan_svg(answer: Answer, *, id: str) -> str:
     site = _site(answer)
     sketch = Sketch(id=id, title=say("siteplan.title"), description=_description(answer, site))
     for obstacle in answer["site"]["obstacles"]:
-        _area(sketch, _on_paper(site.paper, obstacle["outline"]), str(obstacle["stops"]))
+        _area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
     _frame(sketch, site)
     sketch.lines([[site.paper.point(0.0, 0.0), site.paper.point(site.paper.chord, 0.0)]], "string")
     sketch.drawing.path(site.paper.curve(), "line arc")
@@ -59,7 +60,7 @@ def site_plan_svg(answer: Answer, *, id: str) -> str:
 
 
 def _on_paper(paper: Paper, outline: Sequence[Sequence[float]]) -> list[Point]:
-    return [paper.point(float(x), float(y)) for x, y in outline]
+    return [paper.point(x, y) for x, y in outline]
 
 
 def _site(answer: Answer) -> Site:
@@ -70,18 +71,18 @@ def _site(answer: Answer) -> Site:
     bulge = radius if half > math.pi / 2 else chord / 2
     xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise]
     for obstacle in answer["site"]["obstacles"]:
-        xs += [float(x) for x, _ in obstacle["outline"]]
-        ys += [float(y) for _, y in obstacle["outline"]]
+        xs += [x for x, _ in obstacle["outline"]]
+        ys += [y for _, y in obstacle["outline"]]
     for mark in answer["site"]["known"]:
-        xs.append(float(mark["x"]))
-        ys.append(float(mark["y"]))
+        xs.append(mark["x"])
+        ys.append(mark["y"])
     size = max(2 * bulge, rise)
     centre = radius - rise <= _FARTHEST * size
     ys.append(rise - radius if centre else -_BEHIND * size)
     margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
     left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin
     scale = min(WIDTH / (right - left), HEIGHT / (high - low))
-    up = 1 if answer.get("side", "left") == "right" else -1
+    up = 1 if answer["side"] == "right" else -1
     paper = Paper(scale, 1, up, radius, half, chord, rise)
     (x, y), (x2, y2) = paper.point(left, low), paper.point(right, high)
     return Site(paper, Box(x, min(y, y2), x2, max(y, y2)), centre)
@@ -152,27 +153,27 @@ def _dots(outline: Sequence[Point]) -> Iterator[Point]:
 
 def _stakes(sketch: Sketch, answer: Answer, site: Site) -> None:
     for stake in stakes_on_paper(answer):
-        name = str(stake["name"])
-        at = site.paper.point(float(stake["x"]), float(stake["y"]))
+        name = stake["name"]
+        at = site.paper.point(stake["x"], stake["y"])
         sketch.stake(name, at, "end-stake" if name in ("A", "B") else "older")
     for mark in answer["site"]["known"]:
         if mark["name"] not in ("A", "B"):
-            sketch.mark(site.paper.point(float(mark["x"]), float(mark["y"])))
+            sketch.mark(site.paper.point(mark["x"], mark["y"]))
     if site.centre:
         x, y = site.paper.centre
         sketch.lines([[(x - 5, y), (x + 5, y)], [(x, y - 5), (x, y + 5)]], "")
 
 
-def blocks_of_plan(answer: Answer) -> list[Mapping[str, Any]]:
+def blocks_of_plan(answer: Answer) -> list[BlockRow]:
     """What stops the method that the job asks for."""
     own = next(row for row in answer["methods"] if row["method"] == answer["method"])
-    return list(own["blocks"])
+    return own["blocks"]
 
 
 def _stopped(sketch: Sketch, answer: Answer, site: Site) -> None:
     """Draw each way that is stopped, with a cross on it."""
-    places = {str(mark["name"]): site.paper.point(float(mark["x"]), float(mark["y"])) for mark in answer["marks"]}
-    ways = dict.fromkeys((str(block["from"]), str(block["to"])) for block in blocks_of_plan(answer))
+    places = {mark["name"]: site.paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
+    ways = dict.fromkeys((block["from"], block["to"]) for block in blocks_of_plan(answer))
     drawn = 0
     for start, end in ways:
         if start not in places or end not in places or drawn == _MOST_BLOCKS:
@@ -215,11 +216,11 @@ def _names(sketch: Sketch, answer: Answer, site: Site) -> None:
         box = Box(*(pick(point[axis] for point in outline) for pick in (min, max) for axis in (0, 1)))
         # Under it, or over it: a name in the hatching could hardly be read.
         spots = [((box.left + box.right) / 2, box.bottom), ((box.left + box.right) / 2, box.top)]
-        sketch.label(Label(str(obstacle["name"]), "name", spots, (0.0, 1.0), 4.0, 110.0))
+        sketch.label(Label(obstacle["name"], "name", spots, (0.0, 1.0), 4.0, 110.0))
     for mark in answer["site"]["known"]:
         if mark["name"] not in ("A", "B"):
-            at = paper.point(float(mark["x"]), float(mark["y"]))
-            sketch.label(Label(str(mark["name"]), "name", [at], (1.0, 0.0), 7.0, 110.0))
+            at = paper.point(mark["x"], mark["y"])
+            sketch.label(Label(mark["name"], "name", [at], (1.0, 0.0), 7.0, 110.0))
     if site.centre:
         sketch.label(Label(say("siteplan.centre", mark=CENTRE), "word", [paper.centre], (1.0, 0.0), 8.0), "quiet")
 
@@ -236,7 +237,7 @@ def _foot(sketch: Sketch, answer: Answer, site: Site) -> None:
             swatch = [(left + 1, top + 3), (left + 33, top + 3), (left + 33, top + 17), (left + 1, top + 17)]
             _area(sketch, swatch, stops)
             top = max(sketch.paragraph(say(f"siteplan.key.{stops}"), (left + 42, top + 2), width - 42), top + 21.0)
-    number, unit, metres = round_length(110.0 / site.paper.scale, str(answer.get("unit", "ft-in")))
+    number, unit, metres = round_length(110.0 / site.paper.scale, answer["unit"])
     x, y, bar = left + 1, top + 12.0, metres * site.paper.scale
     sketch.lines([[(x, y), (x + bar, y)], [(x, y - 5), (x, y + 5)], [(x + bar, y - 5), (x + bar, y + 5)]], "")
     sketch.words(say(f"draw.scale.number.{unit}", number=f"{number:g}"), (x + bar + 7, y + 5), "number", "start")

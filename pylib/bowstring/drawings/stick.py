@@ -7,9 +7,9 @@ from itertools import pairwise
 
 from bowstring.drawings.boxes import text_width
 from bowstring.drawings.labels import spread
-from bowstring.drawings.paper import Answer
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import SIZES, Point
+from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 _LENGTH = 320.0
@@ -28,14 +28,14 @@ def stick_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
     Raises ``ValueError`` when a distance is not finite, is negative or lies past the stick's end.
     """
     stick = answer["stick"]
-    marks = sorted(stick["marks"], key=lambda mark: float(mark["distance"]))
-    length = float(stick["length"])
+    marks = sorted(stick["marks"], key=lambda mark: mark["distance"])
+    length = stick["length"]
     for mark in marks:
-        distance = float(mark["distance"])
+        distance = mark["distance"]
         if not (math.isfinite(distance) and 0 <= distance <= length * (1 + 1e-9)):
             raise ValueError(f"a mark off the stick: {mark!r}")
     listed = ", ".join(say("draw.stick.mark", label=mark["label"], shown=mark["shown"]) for mark in marks)
-    moved = [str(stake["name"]) for stake in answer["stakes"] if stake.get("miss")]
+    moved = [stake["name"] for stake in answer["stakes"] if stake["miss"]]
     stale = [say("draw.stick.stale", names=", ".join(moved))] if moved else []
     sketch = Sketch(
         id=id,
@@ -43,15 +43,15 @@ def stick_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
         description=" ".join([say("draw.stick.desc", marks=listed), *stale]),
     )
     tall = max(_LENGTH, _GAP * (len(marks) + 1))
-    places = [tall * float(mark["distance"]) / length if length else 0.0 for mark in marks]
+    places = [tall * mark["distance"] / length if length else 0.0 for mark in marks]
     labels = _label_places([0.0, *places])
     sketch.lines([[(0.0, 0.0), (0.0, tall), (_WIDE, tall), (_WIDE, 0.0), (0.0, 0.0)]], "arc")
     right = 30.0 + _WIDE
     _row(sketch, (_WIDE, 0.0), labels[0], say("draw.stick.zero"), "0", right)
-    widest = max((text_width(str(mark["shown"]), "number") for mark in marks), default=0.0)
+    widest = max((text_width(mark["shown"], "number") for mark in marks), default=0.0)
     for mark, place, label in zip(marks, places, labels[1:], strict=True):
         sketch.lines([[(0.0, place), (_WIDE, place)]], "arrow")
-        _row(sketch, (_WIDE, place), label, str(mark["label"]), str(mark["shown"]), right, widest)
+        _row(sketch, (_WIDE, place), label, mark["label"], mark["shown"], right, widest)
     edge = sketch.edge
     top = edge.bottom + 8.0
     for note in (say("draw.stick.note"), *stale):

@@ -9,9 +9,12 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
-from bowstring.drawings.paper import Answer
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.stakes import StakeRow
+from bowstring.report.forms.steps import TapeMeasure, TurnedAngle
 
 Numbers = tuple[str | None, str, str, tuple[str, str] | None]
 _NOMINAL = 1e-7  # metres: a step's length this near a row's is the row's
@@ -24,9 +27,9 @@ class String:
     Texts as the crew reads them; ``half_chords`` from the start and from the end; ``None`` where nobody says.
     """
 
-    start: Mapping[str, Any]
-    new: Mapping[str, Any]
-    end: Mapping[str, Any]
+    start: StakeRow
+    new: StakeRow
+    end: StakeRow
     chord: str | None
     half: str
     sagitta: str
@@ -37,7 +40,7 @@ class String:
     @property
     def names(self) -> tuple[str, str, str]:
         """The names of its start, its new stake and its end."""
-        return (str(self.start["name"]), str(self.new["name"]), str(self.end["name"]))
+        return (self.start["name"], self.new["name"], self.end["name"])
 
     @property
     def numbers(self) -> Numbers:
@@ -51,12 +54,11 @@ class String:
         return both[0] if both is not None and both[0] == both[1] else None
 
 
-def row_of(answer: Answer, level: int) -> Mapping[str, Any]:
+def row_of(answer: Answer, level: int) -> LevelRow:
     """Return the halving row of a level. Raises ``KeyError`` when there is none."""
     for row in answer["halving"]:
-        if int(row["level"]) == level:
-            found: Mapping[str, Any] = row
-            return found
+        if row["level"] == level:
+            return row
     raise KeyError(f"no level {level}")
 
 
@@ -64,9 +66,9 @@ def strings_of(answer: Answer, level: int) -> list[String]:
     """Return a level's strings from A to B. Raises ``KeyError`` for a level without any."""
     row = row_of(answer, level)
     read = _read(answer)
-    standing = [stake for stake in answer["stakes"] if int(stake["level"]) <= level]
+    standing = [stake for stake in answer["stakes"] if stake["level"] <= level]
     threes = zip(standing, standing[1:], standing[2:], strict=False)
-    strings = [_string(row, read, three) for three in threes if int(three[1]["level"]) == level]
+    strings = [_string(row, read, three) for three in threes if three[1]["level"] == level]
     if not strings:
         raise KeyError(f"no string at level {level}")
     return strings
@@ -75,32 +77,33 @@ def strings_of(answer: Answer, level: int) -> list[String]:
 def _read(answer: Answer) -> dict[frozenset[str], tuple[float, str]]:
     """Every distance that a step or a check gives, by its two marks; a step's wins."""
     read: dict[frozenset[str], tuple[float, str]] = {}
-    measured = [measure for step in answer.get("steps") or () for measure in step["measures"]]
-    for one in [*(answer.get("checks") or ()), *measured]:
+    measured = [measure for step in answer["steps"] for measure in step["measures"]]
+    every: list[CheckRow | TapeMeasure | TurnedAngle] = [*answer["checks"], *measured]
+    for one in every:
         if "distance" in one:
-            read[frozenset((str(one["from"]), str(one["to"])))] = (float(one["distance"]), str(one["shown"]))
+            read[frozenset((one["from"], one["to"]))] = (one["distance"], one["shown"])
     return read
 
 
 def _string(
-    row: Mapping[str, Any],
+    row: LevelRow,
     read: Mapping[frozenset[str], tuple[float, str]],
-    stakes: tuple[Mapping[str, Any], ...],
+    stakes: tuple[StakeRow, StakeRow, StakeRow],
 ) -> String:
-    start, name, end = (str(stake["name"]) for stake in stakes)
+    start, name, end = (stake["name"] for stake in stakes)
     middle = f"mid {name}"
 
     def between(one: str, other: str) -> tuple[float, str] | None:
         return read.get(frozenset((one, other)))
 
-    half = between(start, middle) or between(middle, end) or (float(row["half"]), str(row["half_shown"]))
-    sagitta = between(middle, name) or (float(row["sagitta"]), str(row["sagitta_shown"]))
+    half = between(start, middle) or between(middle, end) or (row["half"], row["half_shown"])
+    sagitta = between(middle, name) or (row["sagitta"], row["sagitta_shown"])
     chord, first, second = between(start, end), between(start, name), between(name, end)
-    nominal = math.isclose(half[0], float(row["half"]), abs_tol=_NOMINAL, rel_tol=0) and math.isclose(
-        sagitta[0], float(row["sagitta"]), abs_tol=_NOMINAL, rel_tol=0
+    nominal = math.isclose(half[0], row["half"], abs_tol=_NOMINAL, rel_tol=0) and math.isclose(
+        sagitta[0], row["sagitta"], abs_tol=_NOMINAL, rel_tol=0
     )
     shown: tuple[str, str] | None = (first[1], second[1]) if first and second else None
     if nominal and shown is None:
-        shown = (str(row["half_chord_shown"]),) * 2
-    spoken = chord[1] if chord else str(row["chord_shown"]) if nominal else None
+        shown = (row["half_chord_shown"],) * 2
+    spoken = chord[1] if chord else row["chord_shown"] if nominal else None
     return String(stakes[0], stakes[1], stakes[2], spoken, half[1], sagitta[1], shown, nominal)

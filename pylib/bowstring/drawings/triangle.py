@@ -7,15 +7,14 @@ below.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
-from typing import Any
 
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import Label
-from bowstring.drawings.paper import Answer
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.strings import String, row_of, strings_of
 from bowstring.drawings.svg import Point
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.halving import LevelRow
 from bowstring.words import say
 
 WIDTH = 270.0
@@ -47,8 +46,8 @@ def triangle_svg(answer: Answer, level: int, *, id: str, way: str | None = None,
     row = row_of(answer, level)
     strings = strings_of(answer, level)
     string = strings[0]
-    squaring: Mapping[str, Any] = row["squaring"]
-    way = str(squaring["way"]) if way is None else way
+    squaring = row["squaring"]
+    way = squaring["way"] if way is None else way
     if way == "triangle" and not has_triangle(answer, level):
         raise KeyError(f"no triangle at level {level}")
     draw = {"slide": _slide, "triangle": _triangle, "square": _square}[way]
@@ -61,7 +60,9 @@ def triangle_svg(answer: Answer, level: int, *, id: str, way: str | None = None,
             name=name,
             end=end,
             sagitta=string.sagitta,
-            **{key: squaring.get(f"{key}_shown") for key in ("along", "out", "long_side")},
+            along=squaring["along_shown"],
+            out=squaring["out_shown"],
+            long_side=squaring["long_side_shown"],
         ),
         *([slide_words(string)] if way == "slide" else []),
         *([say("draw.triangle.alone", name=name)] if alone else []),
@@ -87,15 +88,15 @@ def has_triangle(answer: Answer, level: int) -> bool:
     One whose leg out is the arc's own sagitta is of no use once the stake's sagitta is another.
     """
     row, string = row_of(answer, level), strings_of(answer, level)[0]
-    squaring: Mapping[str, Any] = row["squaring"]
-    if any(squaring.get(key) is None for key in ("along", "out", "long_side")):
+    squaring = row["squaring"]
+    if squaring["along"] is None or squaring["out"] is None or squaring["long_side"] is None:
         return False
-    return string.nominal or not _to_stake(row)
+    return string.nominal or not _to_stake(row["sagitta"], squaring["out"])
 
 
-def _to_stake(row: Mapping[str, Any]) -> bool:
+def _to_stake(sagitta: float, out: float) -> bool:
     """Whether the leg out ends at the stake itself."""
-    return abs(float(row["squaring"]["out"]) - float(row["sagitta"])) <= 1e-6 * float(row["sagitta"])
+    return abs(out - sagitta) <= 1e-6 * sagitta
 
 
 def slide_words(string: String) -> str:
@@ -109,7 +110,7 @@ def slide_words(string: String) -> str:
 
 def up_of(answer: Answer) -> int:
     """Return -1 when the curve is drawn above the string (left hand), +1 below."""
-    return 1 if answer.get("side", "left") == "right" else -1
+    return 1 if answer["side"] == "right" else -1
 
 
 def string_and_names(
@@ -141,19 +142,19 @@ def string_and_names(
     return start, middle, end, tip
 
 
-def room_of(row: Mapping[str, Any], up: int) -> tuple[float, float]:
+def room_of(row: LevelRow, up: int) -> tuple[float, float]:
     """Return how much room ``isosceles`` needs over and under its string, drawing units."""
     curve, free = _height(row, WIDTH) + 32.0, 68.0
     return (curve, free) if up < 0 else (free, curve)
 
 
-def _height(row: Mapping[str, Any], width: float, flattest: float = _FLATTEST) -> float:
-    return width * min(max(float(row["sagitta"]) / float(row["chord"]), flattest), _STEEPEST)
+def _height(row: LevelRow, width: float, flattest: float = _FLATTEST) -> float:
+    return width * min(max(row["sagitta"] / row["chord"], flattest), _STEEPEST)
 
 
 def isosceles(
     sketch: Sketch,
-    row: Mapping[str, Any],
+    row: LevelRow,
     string: String,
     up: int,
     origin: Point = (0.0, 0.0),
@@ -183,19 +184,20 @@ def _between(one: Point, other: Point, part: float) -> Point:
     return (one[0] + (other[0] - one[0]) * part, one[1] + (other[1] - one[1]) * part)
 
 
-def _slide(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -> list[str]:
+def _slide(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[str]:
     isosceles(sketch, row, string, up, width=_ALONE, lift=(up, up))
     return [slide_words(string)]
 
 
-def _triangle(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -> list[str]:
+def _triangle(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[str]:
     """The leg along lies on the string, so the long side ends between the string's start and its middle."""
-    squaring: Mapping[str, Any] = row["squaring"]
-    along, out, sagitta = (float(value) for value in (squaring["along"], squaring["out"], row["sagitta"]))
+    squaring = row["squaring"]
+    along, out, sagitta = squaring["along"], squaring["out"], row["sagitta"]
+    assert along is not None and out is not None  # has_triangle was asked
     # The triangle keeps its own shape, so that the longer leg looks it, unless it is too flat for its words.
     leg = min(_UNDER_TRIANGLE / 2 * 0.92, HIGHEST * along / out)
     rise = max(leg * out / along, LOWEST)
-    same = _to_stake(row)
+    same = _to_stake(sagitta, out)
     # half as high, or half as high again: each height's number finds room beside it
     tip_height = rise if same else rise * 0.5 if sagitta < out else rise * 1.55
     _, middle, _, tip = string_and_names(
@@ -215,13 +217,13 @@ def _triangle(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -
     long_side = say("draw.triangle.long_side", shown=squaring["long_side_shown"])
     sketch.label(Label(long_side, "number", spots, (-rise / size, up * leg / size), 5.0, _LINE))
     _heights(sketch, row, string, top, tip, same)
-    whole = squaring.get("whole")
+    whole = squaring["whole"]
     return [say("draw.triangle.whole", whole=whole)] if whole else []
 
 
-def _heights(sketch: Sketch, row: Mapping[str, Any], string: String, top: Point, tip: Point, same: bool) -> None:
+def _heights(sketch: Sketch, row: LevelRow, string: String, top: Point, tip: Point, same: bool) -> None:
     """The leg out and the sagitta as measure lines: the taller one nearer, its number above the other."""
-    out = str(row["squaring"]["out_shown"])
+    out = row["squaring"]["out_shown"]
     if same:
         x = tip[0] + 16.0
         _upright(sketch, x, tip[1], 0.0, say("draw.triangle.out.stake", name=string.names[1], shown=out))
@@ -255,7 +257,7 @@ def _name_upright(sketch: Sketch, x: float, y: float, above: float, text: str) -
     sketch.label(Label(text, "number", spots, (1.0, 0.0), 5.0, _RIGHT - x - 8.0))
 
 
-def _square(sketch: Sketch, row: Mapping[str, Any], string: String, up: int) -> list[str]:
+def _square(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[str]:
     start, middle, end, tip = string_and_names(sketch, string.names, up, 82.0, width=_ALONE, lift=(up, up))
     x, blade, tongue, wide = middle[0], 66.0, 46.0, 9.0
     corners = [

@@ -10,13 +10,23 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 from math import atan2, cos, degrees, hypot, pi, sin, sqrt
+from typing import Literal
 
 from bowstring.geometry.plane import Point
 
 HALF_TURN_COSINE = 1e-15
 """A cosine of the half angle below this is a rounding of 0: the arc is a half circle and its tangents never meet."""
 
-MEASURES = ("radius", "chord", "sagitta", "arc_length", "central_angle", "tangent_length", "external")
+Measured = Literal["radius", "chord", "sagitta", "arc_length", "central_angle", "tangent_length", "external"]
+MEASURES: tuple[Measured, ...] = (
+    "radius",
+    "chord",
+    "sagitta",
+    "arc_length",
+    "central_angle",
+    "tangent_length",
+    "external",
+)
 """The measures of an arc, in the order that decides ties."""
 
 

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import json
 import re
+from typing import cast
 
 from bowstring.errors import bad
+from bowstring.job.form import JobForm
 from bowstring.units.echo import quoted
 
 TEXT_LIMIT = 100_000
@@ -17,8 +19,8 @@ DEEPEST = 20
 _STRING = re.compile(r'"(?:[^"\\]|\\.)*"?', re.DOTALL)
 
 
-def job_of_text(text: str) -> dict[str, object]:
-    """Return the object that a JSON text holds.
+def job_of_text(text: str) -> JobForm:
+    """Return the object that a JSON text holds; what stands in it is checked where a job is read.
 
     Raises ``BadJob`` when it is too long, not JSON, no object, holds NaN or an infinity, or names a value twice.
     """
@@ -36,7 +38,7 @@ def job_of_text(text: str) -> dict[str, object]:
         raise
     if not isinstance(job, dict):
         raise bad("job", "job.not_an_object")
-    return job
+    return cast(JobForm, job)
 
 
 def _depth(text: str) -> int:

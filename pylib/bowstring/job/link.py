@@ -17,6 +17,7 @@ from collections.abc import Mapping
 from typing import cast
 
 from bowstring.errors import bad
+from bowstring.job.form import JobForm
 from bowstring.job.job import VERSION, read_job
 from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
 from bowstring.methods.catalogue import USUAL
@@ -39,7 +40,7 @@ DICTIONARY_1 = (
 """What a job's text is likely to hold, likeliest last. Part of form 1: never to be changed."""
 
 
-def write_link(job: Mapping[str, object]) -> str:
+def write_link(job: JobForm) -> str:
     """Return the link text of a job (the part after ``#``).
 
     Raises ``BadJob`` when a value in the job can't be used.
@@ -53,7 +54,7 @@ def write_link(job: Mapping[str, object]) -> str:
     return head + _base36(zlib.crc32(head.encode()), CHECK_DIGITS)
 
 
-def read_link(text: str) -> dict[str, object]:
+def read_link(text: str) -> JobForm:
     """Return the job of a link: a whole address, or the part after ``#``.
 
     Raises ``BadJob`` when it is damaged, of a newer form, or no link of this tool.
@@ -96,12 +97,12 @@ def _base36(number: int, digits: int) -> str:
     return text
 
 
-def _without_defaults(job: Mapping[str, object]) -> dict[str, object]:
+def _without_defaults(job: JobForm) -> dict[str, object]:
     """Return the job without what a reader would take anyway.
 
     A hand that was said stays, left too: it isn't the same as one that wasn't.
     """
-    unit = cast(str, job.get("unit", "ft-in"))
+    unit = job.get("unit", "ft-in")
     kept: dict[str, object] = {}
     for key, value in job.items():
         same_as_none = (

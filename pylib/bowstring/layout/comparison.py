@@ -13,9 +13,9 @@ from bowstring.methods import catalogue
 __all__ = ["Advice", "Change", "Row", "advise", "compare", "spread_of"]
 
 
-def compare(layout: Layout) -> list[Row]:
-    """Return a row for each method, in the order of the catalogue."""
-    return [row_of(layout, method) for method in catalogue.METHODS]
+def compare(layout: Layout, own: Row) -> list[Row]:
+    """Return a row for each method, in the order of the catalogue; ``own``: that of the layout's method."""
+    return [own if method is own.method else row_of(layout, method) for method in catalogue.METHODS]
 
 
 @dataclass(frozen=True)

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from html import escape
-from typing import Any
 
-from bowstring import Answering, BadJob, write_link
+from bowstring import Answer, BadJob, answering, write_link
 from bowstring.demo import DEMO
 from bowstring.page.fields import (
     MARKS,
@@ -20,6 +19,7 @@ from bowstring.page.fields import (
 from bowstring.page.form import label_of
 from bowstring.page.rows import LENGTH_ROWS
 from bowstring.page.siteplan import advice_html, site_plan_html
+from bowstring.page.talk import Asked, ComputedSheet, ErrorRow, RefusedSheet
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
 from bowstring.sheet.html import part_html, sheet_html
 from bowstring.sheet.markup import marked
@@ -36,17 +36,17 @@ class LastAnswer:
 
     def __init__(self) -> None:
         self._fields: Mapping[str, str] | None = None
-        self._answer: Answering | None = None
+        self._answer: Answer | None = None
 
-    def to(self, fields: Mapping[str, str]) -> Answering:
+    def to(self, fields: Mapping[str, str]) -> Answer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         if self._answer is None or self._fields != fields:
-            self._answer = Answering(job_of_fields(fields))
+            self._answer = answering(job_of_fields(fields))
             self._fields = dict(fields)
         return self._answer
 
 
-def shown_sheet(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def shown_sheet(asked: Asked, last: LastAnswer) -> ComputedSheet | RefusedSheet:
     """Return what the page shows for ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``.
 
     ``{"sign": "computed", "sheet": HTML, "site_plan": HTML, "example": flag, "stop": flag, "link": text,
@@ -64,7 +64,7 @@ def shown_sheet(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     return _sheet(fields, last, asked.get("unit_before"), str(asked.get("address") or ""))
 
 
-def shown_advice(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def shown_advice(asked: Asked, last: LastAnswer) -> dict[str, str]:
     """Return ``{"advice": HTML, "text": HTML}`` for what ``shown_sheet`` takes: the part of the sheet that says which
     way to take, and its sentence beside the site's plan.
 
@@ -78,15 +78,17 @@ def shown_advice(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     return {"advice": part_html(answered, "advice"), "text": advice_html(answered)}
 
 
-def _sheet(fields: Mapping[str, str], last: LastAnswer, unit_before: object, address: str) -> dict[str, Any]:
+def _sheet(
+    fields: Mapping[str, str], last: LastAnswer, unit_before: object, address: str
+) -> ComputedSheet | RefusedSheet:
     note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
         job = job_of_fields(fields)
         answered = last.to(fields)
         link = write_link(job)
     except BadJob as refusal:
-        return {**_refused(fields, refusal), "unit_note": note}
-    echoes = {field_of(row["field"], fields): marked(row["text"]) for row in _rows(answered["readings"])}
+        return _refused(fields, refusal, note)
+    echoes = {field_of(row["field"], fields): marked(row["text"]) for row in answered["readings"]}
     tape = tape_of(fields)
     for field in all_fields(fields):
         if field.id in echoes and field.kind in LENGTH_ROWS:  # several lengths in one text: how all of them were read
@@ -109,11 +111,6 @@ def _label(place: str) -> str:
     return label_of(field_of(place) or "") or place
 
 
-def _rows(rows: object) -> list[dict[str, str]]:
-    assert isinstance(rows, list)
-    return rows
-
-
 def _typed(fields: Mapping[str, str]) -> dict[str, str]:
     return {name: text.strip() for name, text in fields.items() if text.strip() and not stands_for_itself(name, text)}
 
@@ -130,7 +127,7 @@ def _banner(fields: Mapping[str, str]) -> str:
     return f'<p class="banner leftover">{escape(words)}</p>'
 
 
-def _refused(fields: Mapping[str, str], refusal: BadJob) -> dict[str, Any]:
+def _refused(fields: Mapping[str, str], refusal: BadJob, note: str) -> RefusedSheet:
     """Return why there is no sheet: what stopped the job, then every other field that can't be read."""
     errors, echoes = [_error(field_of(refusal.field, fields), refusal, fields)], {}
     tape = tape_of(fields)
@@ -146,7 +143,8 @@ def _refused(fields: Mapping[str, str], refusal: BadJob) -> dict[str, Any]:
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    return {"sign": "refused", "site_plan": _plan_without(fields, refusal), "errors": errors, "echoes": echoes}
+    plan = _plan_without(fields, refusal)
+    return {"sign": "refused", "site_plan": plan, "errors": errors, "echoes": echoes, "unit_note": note}
 
 
 def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
@@ -156,7 +154,7 @@ def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
         return ""
     try:
         job = job_of_fields({name: text for name, text in fields.items() if not name.startswith("ground-")})
-        return site_plan_html(Answering(job))
+        return site_plan_html(answering(job))
     except BadJob:
         return ""
 
@@ -168,7 +166,7 @@ def _echo(field: Field, text: str, tape: Tape) -> str:
     return shown_field(field, text, tape.unit, tape) if is_length(field) else ""
 
 
-def _error(name: str | None, refusal: BadJob, fields: Mapping[str, str]) -> dict[str, str | None]:
+def _error(name: str | None, refusal: BadJob, fields: Mapping[str, str]) -> ErrorRow:
     text = say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
     label = say("form.section_arc") if refusal.field == "arc" else label_of(name, fields) if name else ""
     line = say("page.error", label=label, text=text) if label else text

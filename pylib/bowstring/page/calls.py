@@ -8,13 +8,14 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable, Mapping
-from typing import Any
 
 from bowstring.errors import BadJob
+from bowstring.job.form import JobForm
 from bowstring.job.job import read_job
 from bowstring.job.link import read_link, write_link
 from bowstring.page.answering import LastAnswer, shown_advice, shown_sheet
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.talk import Asked
 from bowstring.words import say
 
 FILE_NAME = 40
@@ -52,7 +53,7 @@ def handle(call: str, payload: str) -> str:
     return Calls().handle(call, payload)
 
 
-def _open_link(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def _open_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return _opened(lambda: read_link(_link_in(asked["text"])))
 
 
@@ -62,13 +63,13 @@ def _link_in(text: str) -> str:
     return found[1] if found else text
 
 
-def _open_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def _open_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     from bowstring.job.jobfile import job_of_text
 
     return _opened(lambda: job_of_text(asked["text"]))
 
 
-def _opened(read: Callable[[], dict[str, object]]) -> dict[str, Any]:
+def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
     try:
         job = read()
@@ -81,7 +82,7 @@ def _opened(read: Callable[[], dict[str, object]]) -> dict[str, Any]:
     return {"fields": fields, "title": checked.title, "link": link, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
 
 
-def _job_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
@@ -90,17 +91,17 @@ def _job_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
-def _stakes_file(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def _stakes_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         answered = last.to(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
     from bowstring.sheet.csv import stakes_csv
 
-    return {"name": f"{_file_name(str(answered['title']))}.csv", "text": stakes_csv(answered)}
+    return {"name": f"{_file_name(answered['title'])}.csv", "text": stakes_csv(answered)}
 
 
-def _mistake(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def _mistake(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         answered = last.to(asked["fields"])
     except BadJob as refusal:
@@ -108,13 +109,12 @@ def _mistake(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
     from bowstring.drawings.mistakes import mistakes_svg
 
     kind = asked["kind"]
-    mistakes: Any = answered["mistakes"]
-    if not any(row["kind"] == kind for row in mistakes):
+    if not any(row["kind"] == kind for row in answered["mistakes"]):
         return {"svg": ""}  # the job has changed since
     return {"svg": mistakes_svg(answered, kind, id=f"mistake-{str(kind).replace('_', '-')}")}
 
 
-def _refusal(refusal: BadJob) -> dict[str, Any]:
+def _refusal(refusal: BadJob) -> Mapping[str, object]:
     return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
 
 
@@ -122,13 +122,13 @@ def _file_name(title: str) -> str:
     return "bowstring-" + (re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job")
 
 
-def _outline(asked: Mapping[str, Any], last: LastAnswer) -> dict[str, Any]:
+def _outline(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     from bowstring.page.tapped import drawn_obstacle
 
     return drawn_obstacle(asked)
 
 
-_CALLS: dict[str, Callable[[Mapping[str, Any], LastAnswer], dict[str, Any]]] = {
+_CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
     "advice": shown_advice,
     "sheet": shown_sheet,
     "open_link": _open_link,

@@ -9,8 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
+from typing import cast
 
 from bowstring.errors import bad
+from bowstring.job.form import JobForm
 from bowstring.page.rows import (
     CONTROL_FIELDS,
     ERROR_FIELDS,
@@ -135,7 +137,7 @@ def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
     return (*FIELDS, *rows)
 
 
-def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
+def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     """Return the job of what was typed, by field id; its values are checked where a job is read.
 
     Raises ``BadJob`` where one of the values that count only together is missing, and ``ValueError`` for
@@ -164,7 +166,7 @@ def job_of_fields(fields: Mapping[str, str]) -> dict[str, object]:
     parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
     job.update({key: part for key, part in parts.items() if part})
     job.update(site_of_fields(typed))
-    return job
+    return cast(JobForm, job)  # every key is one of the form's; what was typed is checked where the job is read
 
 
 def stands_for_itself(name: str, text: str) -> bool:
@@ -231,7 +233,7 @@ def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
     return rows
 
 
-def fields_of_job(job: Mapping[str, object]) -> dict[str, str]:
+def fields_of_job(job: JobForm) -> dict[str, str]:
     """Return what stands in the form for a job that can be used, by field id; what it leaves out isn't there.
 
     ``job_of_fields`` makes a job of the same meaning out of it.

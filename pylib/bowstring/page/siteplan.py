@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from html import escape
-from typing import Any
 
+from bowstring.report.forms.answer import Answer
 from bowstring.sheet.markup import marked
 from bowstring.words import say
-
-Answer = Mapping[str, Any]
 
 _TOLD_BLOCKS = 3
 
@@ -21,7 +18,7 @@ def site_plan_html(answer: Answer, *, id: str = "site-plan-drawing") -> str:
     """
     from bowstring.drawings.siteplan import blocks_of_plan, site_plan_svg
 
-    texts = list(dict.fromkeys(str(block["text"]) for block in blocks_of_plan(answer)))
+    texts = list(dict.fromkeys(block["text"] for block in blocks_of_plan(answer)))
     rows = "".join(f"<li>{marked(text)}</li>" for text in texts[:_TOLD_BLOCKS])
     if len(texts) > _TOLD_BLOCKS:
         rows += f"<li>{marked(say('siteplan.more', count=len(texts) - _TOLD_BLOCKS))}</li>"
@@ -33,4 +30,4 @@ def site_plan_html(answer: Answer, *, id: str = "site-plan-drawing") -> str:
 def advice_html(answer: Answer) -> str:
     """Return which way to take, and the way to the table that says why, as the inside of a paragraph."""
     link = f'<a href="#sheet-advice">{escape(say("siteplan.ways"))}</a>'
-    return f"{marked(str(answer['advice']['text']))} {link}"
+    return f"{marked(answer['advice']['text'])} {link}"

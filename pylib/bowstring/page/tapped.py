@@ -4,19 +4,19 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 from bowstring.geometry.outlines import fault_of
 from bowstring.geometry.plane import Point
 from bowstring.job.obstacles import MOST_CORNERS, STOPS
 from bowstring.page.rows import MOST, filled_rows, outline_text
+from bowstring.page.talk import Asked
 from bowstring.page.unit import tape_of
 from bowstring.words import say
 
 LEAST_CORNERS = 3
 
 
-def drawn_obstacle(asked: Mapping[str, Any]) -> dict[str, Any]:
+def drawn_obstacle(asked: Asked) -> Mapping[str, object]:
     """Return the fields of an obstacle that was tapped on the plan.
 
     ``{"fields": {id: text}, "stops": "tape" or "feet", "scale": text, "up": text, "points": [[x, y], ...]}``, points
@@ -46,7 +46,7 @@ def drawn_obstacle(asked: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _on_the_ground(asked: Mapping[str, Any]) -> list[Point]:
+def _on_the_ground(asked: Asked) -> list[Point]:
     """Return the tapped points in metres in the chord's frame. Raises ``ValueError``."""
     scale, up = float(asked["scale"]), str(asked["up"])
     if up not in ("1", "-1") or not (math.isfinite(scale) and scale > 0):

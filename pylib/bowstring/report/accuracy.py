@@ -2,21 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from math import degrees
 
-from bowstring.analysis.accuracy import ELLIPSE_95, StakeSpread
 from bowstring.analysis.biases import Bias, biases
 from bowstring.analysis.error_model import ErrorModel
 from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
-from bowstring.layout.comparison import Row
 from bowstring.layout.layout import Layout
+from bowstring.layout.rows import Row
+from bowstring.report.forms.accuracy import AccuracyPart, BiasRow, ErrorsPart, ModelRow
 from bowstring.report.numbers import percent
 from bowstring.units.angles import show_dms
 from bowstring.words import say
 
 
-def report_accuracy(layout: Layout, row: Row) -> dict[str, object]:
+def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     """Return the answer's ``accuracy``: the model, the worst stake, all stakes at once, and the known shifts."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
     accuracy, errors = row.accuracy, row.errors
@@ -57,7 +56,7 @@ def percent_of(chance: float) -> str:
     return say("accuracy.under", percent="1 %") if chance < 0.005 else percent(round(chance, 2))
 
 
-def _errors(errors: ErrorModel) -> dict[str, float]:
+def _errors(errors: ErrorModel) -> ErrorsPart:
     return {
         "read": errors.read,
         "scale": errors.scale,
@@ -67,7 +66,7 @@ def _errors(errors: ErrorModel) -> dict[str, float]:
     }
 
 
-def _model(layout: Layout, errors: ErrorModel) -> list[dict[str, str]]:
+def _model(layout: Layout, errors: ErrorModel) -> list[ModelRow]:
     """Return the model's rows: what it is, how large, and whether the job says so itself."""
     tape, given = layout.job.tape, layout.job.site.errors
     shown = {
@@ -91,7 +90,7 @@ def layout_unit(layout: Layout) -> float:
     return 0.3048 if layout.job.tape.feet else 1.0
 
 
-def _bias(layout: Layout, bias: Bias) -> dict[str, object]:
+def _bias(layout: Layout, bias: Bias) -> BiasRow:
     tape = layout.job.tape
     shown = tape.show_cost(bias.worst)
     return {
@@ -100,16 +99,4 @@ def _bias(layout: Layout, bias: Bias) -> dict[str, object]:
         "at": bias.at,
         "shown": tape.show_small(bias.worst),
         "text": say(f"bias.{bias.kind}", miss=shown, at=bias.at),
-    }
-
-
-def stake_figures(layout: Layout, stake: StakeSpread) -> Mapping[str, object]:
-    """Return what an answer's stake tells of its scatter: standard deviations in metres, and its ellipse at 95 %."""
-    tape = layout.job.tape
-    return {
-        "sigma_across": stake.across,
-        "sigma_along": stake.along,
-        "sigma_across_shown": tape.show_cost(stake.across),
-        "sigma_along_shown": tape.show_cost(stake.along),
-        "ellipse": {"long": ELLIPSE_95 * stake.long, "short": ELLIPSE_95 * stake.short, "turned": stake.turned},
     }

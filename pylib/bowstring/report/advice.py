@@ -6,22 +6,28 @@ from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
 from bowstring.construction import HELPERS
-from bowstring.layout.comparison import Advice, Change, Row
+from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.layout import Layout
+from bowstring.layout.rows import Row
 from bowstring.methods.method import Method
+from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
 """How many of the things in the way a sentence names."""
 
 
-def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[dict[str, object]]:
+def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[MethodRow]:
     """Return the answer's ``methods``: one row a method; ``all_95`` of others than the job's own when ``whole``."""
     return [_row(layout, row, whole or row.method is layout.method) for row in rows]
 
 
-def _row(layout: Layout, row: Row, whole: bool) -> dict[str, object]:
+def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
     tape, accuracy, there = layout.job.tape, row.accuracy, row.none is None
+    longest, behind = (size if there else None for size in (row.longest_pull, row.behind))
+    shift, expected = (size if there else None for size in (row.shift, row.expected))
+    miss_95 = accuracy.miss_95 if accuracy else None
+    all_95 = accuracy.all_95 if accuracy and whole else None
     return {
         "method": row.method.name,
         "name": name_of(row.method, row.halve_first),
@@ -30,21 +36,26 @@ def _row(layout: Layout, row: Row, whole: bool) -> dict[str, object]:
         "why_not": why_not(layout, row),
         "stakes": row.stakes if there else None,
         "measurements": row.measurements if there else None,
-        **_figure("longest_pull", row.longest_pull if there else None, tape.show),
-        **_figure("miss_95", accuracy.miss_95 if accuracy else None, tape.show_cost),
-        **_figure("all_95", accuracy.all_95 if accuracy and whole else None, tape.show_cost),
-        **_figure("shift", row.shift if there else None, tape.show_cost),
-        **_figure("expected", row.expected if there else None, tape.show_cost),
+        "longest_pull": longest,
+        "longest_pull_shown": _shown(longest, tape.show),
+        "miss_95": miss_95,
+        "miss_95_shown": _shown(miss_95, tape.show_cost),
+        "all_95": all_95,
+        "all_95_shown": _shown(all_95, tape.show_cost),
+        "shift": shift,
+        "shift_shown": _shown(shift, tape.show_cost),
+        "expected": expected,
+        "expected_shown": _shown(expected, tape.show_cost),
         "reliable": accuracy.reliable if accuracy else None,
         "hands": row.method.hands,
-        **_figure("behind", row.behind if there else None, tape.show),
+        "behind": behind,
+        "behind_shown": _shown(behind, tape.show),
         "blocks": [report_block(layout, block) for block in row.blocks],
     }
 
 
-def _figure(name: str, value: float | None, show: Callable[[float], str]) -> dict[str, object]:
-    """A figure and how it is shown, or neither."""
-    return {name: value, f"{name}_shown": None if value is None else show(value)}
+def _shown(value: float | None, show: Callable[[float], str]) -> str | None:
+    return None if value is None else show(value)
 
 
 def name_of(method: Method, halve_first: int) -> str:
@@ -88,7 +99,7 @@ def place_name(mark: str) -> str:
     return mark
 
 
-def report_block(layout: Layout, block: Blocked) -> dict[str, object]:
+def report_block(layout: Layout, block: Blocked) -> BlockRow:
     """Return one thing in the way as the answer has it."""
     return {
         "kind": block.kind,
@@ -100,14 +111,16 @@ def report_block(layout: Layout, block: Blocked) -> dict[str, object]:
     }
 
 
-def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> dict[str, object]:
+def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> AdvicePart:
     """Return the answer's ``advice``: the method to take, and one sentence with its reasons."""
     row = advice.row
-    changes = [{"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
-                "halve_first": change.halve_first, "text": _change(layout, change)}
-               for change in advice.changes]  # fmt: skip
+    changes: list[ChangeRow] = [
+        {"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
+         "halve_first": change.halve_first, "text": _change(layout, change)}
+        for change in advice.changes
+    ]  # fmt: skip
     if row is None:
-        texts = [str(change["text"]) for change in changes]
+        texts = [change["text"] for change in changes]
         text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
         return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
     tape, tolerance = layout.job.tape, layout.job.tolerance

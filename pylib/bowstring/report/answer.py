@@ -3,21 +3,41 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from typing import cast
 
+from bowstring.job.form import JobForm
+from bowstring.report.forms.answer import Answer
 from bowstring.report.parts import PARTS
 from bowstring.report.work import Work
 
 
-def answer(job: dict[str, object], *, whole: bool = True) -> dict[str, object]:
+def answer(job: JobForm, *, whole: bool = True) -> Answer:
     """Return the whole answer to a job: the arc, the steps, the stakes, what they cost and how to check them.
 
-    ``job`` and the answer are of the forms that the contract in DEVELOPERS.md gives; lengths in the answer are metres,
-    angles degrees, as full-precision floats beside the texts that a crew reads. The job isn't changed. Not ``whole``:
-    without the one dear figure that no sheet shows, ``all_95`` of the methods that weren't asked for.
+    Lengths in the answer are metres, angles degrees, as full-precision floats beside the texts that a crew reads. Any
+    mapping will do for a job, its values are checked one by one; it isn't changed. Not ``whole``: without the one dear
+    figure that no sheet shows, ``all_95`` of the methods that weren't asked for.
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
-    return dict(Answering(job, whole=whole))
+    return _typed(dict(Answering(job, whole=whole)))
+
+
+def answering(job: JobForm, *, whole: bool = False) -> Answer:
+    """Return an answer whose parts are worked out when they are first read, each once: see ``Answering``.
+
+    For whoever only reads keys. Raises ``BadJob`` as ``answer`` does.
+    """
+    return _typed(Answering(job, whole=whole))
+
+
+def _typed(parts: Mapping[str, object]) -> Answer:
+    """Return all parts of an answer as what they are together.
+
+    No type checker sees that a key and the function which ``PARTS`` has for it belong together: a test does. What is
+    read part by part is no dict, but reads as one.
+    """
+    return cast(Answer, parts)
 
 
 class Answering(Mapping[str, object]):
@@ -29,7 +49,7 @@ class Answering(Mapping[str, object]):
     Raises ``BadJob`` as ``answer`` does.
     """
 
-    def __init__(self, job: dict[str, object], *, whole: bool = False) -> None:
+    def __init__(self, job: JobForm, *, whole: bool = False) -> None:
         self._work = Work(job, whole=whole)
         self._made: dict[str, object] = {}
 

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance
-from bowstring.layout.comparison import Row
 from bowstring.layout.layout import FEW_MARKS, Layout
+from bowstring.layout.rows import Row
 from bowstring.report.caution import Caution, caution
 from bowstring.report.givens import doubts_of_givens, sharpness
 from bowstring.report.method import cautions_of_method

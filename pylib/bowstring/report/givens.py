@@ -8,6 +8,7 @@ from bowstring.geometry.arc import Arc
 from bowstring.geometry.givens import ANGLES, Given, better_measurement, nudged, odd_one_out, points_change
 from bowstring.layout.layout import Layout
 from bowstring.report.caution import Caution, caution
+from bowstring.report.forms.arc import GivenRow
 from bowstring.report.numbers import percent
 from bowstring.units.angles import both_angles, show_dms
 from bowstring.words import say
@@ -16,12 +17,12 @@ SENSITIVE = 0.01
 """Part of the radius: a tape mark that moves it by more is told."""
 
 
-def report_given(layout: Layout) -> list[dict[str, object]]:
+def report_given(layout: Layout) -> list[GivenRow]:
     """Return the answer's ``given``: every given beside what the arc has, when there were more than two."""
     givens = layout.job.givens
     if len(givens) <= 2:
         return []
-    rows = []
+    rows: list[GivenRow] = []
     for given in givens:
         computed = given.computed(layout.settled.arc)
         rows.append(

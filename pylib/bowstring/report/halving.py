@@ -10,6 +10,7 @@ from bowstring.geometry.arc import Arc
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.methods.halving import quarter_sagitta
 from bowstring.report.by_hand import by_hand
+from bowstring.report.forms.halving import LevelRow, SquaringPart
 from bowstring.units.sizes import FOOT, INCH
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -21,12 +22,12 @@ UNIT_LEG = {"ft-in": FOOT, "ft": FOOT, "m": 0.1, "mm": 0.1}
 """Metres: whole-number triangles are built of these."""
 
 
-def report_levels(layout: Layout) -> list[dict[str, object]]:
+def report_levels(layout: Layout) -> list[LevelRow]:
     """Return the answer's ``halving`` rows."""
     return [_row(layout, level) for level in range(1, layout.levels + 1)]
 
 
-def _row(layout: Layout, level: int) -> dict[str, object]:
+def _row(layout: Layout, level: int) -> LevelRow:
     tape, staked = layout.job.tape, layout.staked
     arc, smaller = staked.part(2 ** (level - 1)), staked.part(2**level)
     rule = quarter_sagitta(staked, level)
@@ -68,11 +69,12 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     )
 
 
-def _squaring(tape: Tape, arc: Arc, another_level: bool) -> dict[str, object]:
+def _squaring(tape: Tape, arc: Arc, another_level: bool) -> SquaringPart:
     ways = squaring_of(arc, tape.mark, UNIT_LEG[tape.unit], SQUARE_BLADE if tape.feet else METRIC_BLADE)
     triangle = ways.triangle
-    row: dict[str, object] = {
-        "way": "slide" if arc.sagitta >= TALL[tape.unit] else "square",
+    way = "slide" if arc.sagitta >= TALL[tape.unit] else "square"
+    return {
+        "way": way,
         "half": ways.half,
         "half_chord": ways.half_chord,
         "along": triangle.along if triangle else None,
@@ -83,9 +85,8 @@ def _squaring(tape: Tape, arc: Arc, another_level: bool) -> dict[str, object]:
         "long_side_shown": tape.show(triangle.long_side) if triangle else None,
         "whole": triangle.whole if triangle else None,
         "ways": [{"way": way, "text": text} for way, text in _ways(tape, ways, another_level)],
+        "text": say(f"square.prefer_{way}"),
     }
-    row["text"] = say(f"square.prefer_{row['way']}")
-    return row
 
 
 def _ways(tape: Tape, ways: Squaring, another_level: bool) -> Iterator[tuple[str, str]]:

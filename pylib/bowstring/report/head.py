@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from bowstring.job.job import Job
+from bowstring.report.forms.arc import OffsetPart, ReadingRow, TieRow
 from bowstring.words import say
 
 
-def report_ties(job: Job) -> dict[str, list[dict[str, object]]]:
+def report_ties(job: Job) -> dict[str, list[TieRow]]:
     """Return the answer's ``ties``: the distances from landmarks to each end."""
     return {
         end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show(tie.distance)} for tie in ties]
@@ -14,12 +15,12 @@ def report_ties(job: Job) -> dict[str, list[dict[str, object]]]:
     }
 
 
-def report_readings(job: Job) -> list[dict[str, str]]:
+def report_readings(job: Job) -> list[ReadingRow]:
     """Return the answer's ``readings``: every input as it was typed and as it was taken."""
     return [{"field": one.field, "typed": one.typed, "text": one.text} for one in job.readings]
 
 
-def report_offset(job: Job) -> dict[str, object] | None:
+def report_offset(job: Job) -> OffsetPart | None:
     """Return the answer's ``offset``: how far from the drawn line the stakes stand, ``None`` where they stand on it."""
     if not job.outward:
         return None

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.layout.comparison import Row
 from bowstring.layout.layout import Layout
+from bowstring.layout.rows import Row
 from bowstring.report.advice import why_not
 from bowstring.report.caution import Caution, caution
 from bowstring.words import say

@@ -12,6 +12,8 @@ from bowstring.construction import Stake
 from bowstring.geometry.plane import Point, distance
 from bowstring.layout.layout import Layout
 from bowstring.report.advice import place_name
+from bowstring.report.forms.checks import CaughtRow, MistakeRow
+from bowstring.report.forms.stakes import PlaceRow
 from bowstring.report.halving import UNIT_LEG
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape, make_tape
@@ -24,7 +26,7 @@ MARKS_UNSEEN = 2
 """A string read within so many marks of what it must read is taken for right."""
 
 
-def report_mistakes(layout: Layout) -> list[dict[str, object]]:
+def report_mistakes(layout: Layout) -> list[MistakeRow]:
     """Return the answer's ``mistakes``: one row for each blunder that this method, unit and job leave room for."""
     listed = _listed(layout)
     return [_row(layout, mistake, values, listed) for mistake, values in _made(layout) if mistake is not None]
@@ -87,7 +89,7 @@ def _listed(layout: Layout) -> list[Stake]:
     return [stakes[round(number * step)] for number in range(MOST_STAKES)]
 
 
-def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: list[Stake]) -> dict[str, object]:
+def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: list[Stake]) -> MistakeRow:
     tape = layout.job.tape
     moved = {stake.name: distance(mistake.at[stake.name], layout.recipe.at[stake.name]) for stake in layout.stakes}
     far = max(moved.values())
@@ -115,7 +117,7 @@ def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: li
     }
 
 
-def _place(name: str, point: Point) -> dict[str, object]:
+def _place(name: str, point: Point) -> PlaceRow:
     return {"name": name, "x": point.x, "y": point.y}
 
 
@@ -137,7 +139,7 @@ def _text(layout: Layout, mistake: Mistake, values: Mapping[str, str]) -> str:
     return say(f"mistake.{key}", mark=place_name(mistake.mark), right=right, wrong=wrong, offset=offset, **values)
 
 
-def _caught(tape: Tape, reading: Reading) -> dict[str, object]:
+def _caught(tape: Tape, reading: Reading) -> CaughtRow:
     check = reading.check
     return {
         "from": check.start,

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
+from bowstring.geometry.arc import Arc
+from bowstring.report.forms.arc import ArcMeasures, ArcTexts
 from bowstring.units.angles import show_dms
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
@@ -28,9 +28,27 @@ def percent(part: float) -> str:
     return f"{100 * part:.2g} %" if part < 1 else f"{100 * part:.0f} %"
 
 
-def shown_measures(tape: Tape, measures: Mapping[str, float | None]) -> dict[str, str | None]:
+def report_measures(arc: Arc) -> ArcMeasures:
+    """Return the seven measures of an arc, metres and degrees."""
+    return {
+        "radius": arc.radius,
+        "chord": arc.chord,
+        "sagitta": arc.sagitta,
+        "arc_length": arc.arc_length,
+        "central_angle": arc.central_angle,
+        "tangent_length": arc.tangent_length,
+        "external": arc.external,
+    }
+
+
+def shown_measures(tape: Tape, arc: Arc) -> ArcTexts:
     """Return the seven measures of an arc as texts: lengths to the nearest mark, the angle in degrees and minutes."""
     return {
-        name: None if value is None else show_dms(value) if name == "central_angle" else tape.show(value)
-        for name, value in measures.items()
+        "radius": tape.show(arc.radius),
+        "chord": tape.show(arc.chord),
+        "sagitta": tape.show(arc.sagitta),
+        "arc_length": tape.show(arc.arc_length),
+        "central_angle": show_dms(arc.central_angle),
+        "tangent_length": None if arc.tangent_length is None else tape.show(arc.tangent_length),
+        "external": None if arc.external is None else tape.show(arc.external),
     }

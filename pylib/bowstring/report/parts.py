@@ -8,204 +8,233 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from bowstring.report import plain
+from bowstring.report.forms.accuracy import AccuracyPart
+from bowstring.report.forms.advice import AdvicePart, MethodRow
+from bowstring.report.forms.arc import (
+    ArcMeasures,
+    ArcTexts,
+    FitPart,
+    GivenRow,
+    OffsetPart,
+    ReadingRow,
+    TieRow,
+)
+from bowstring.report.forms.checks import CheckRow, MistakeRow
+from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
+from bowstring.report.forms.site import SitePart
+from bowstring.report.forms.stakes import PlaceRow, StakeRow
+from bowstring.report.forms.steps import StepTable
 from bowstring.report.work import Work
-from bowstring.version import __version__
 
 
-def _arc_shown(work: Work) -> object:
+def _arc(work: Work) -> ArcMeasures:
+    from bowstring.report.numbers import report_measures
+
+    return report_measures(work.layout.drawn)
+
+
+def _staked(work: Work) -> ArcMeasures:
+    from bowstring.report.numbers import report_measures
+
+    return report_measures(work.layout.staked)
+
+
+def _arc_shown(work: Work) -> ArcTexts:
     from bowstring.report.numbers import shown_measures
 
-    return shown_measures(work.job.tape, work.layout.drawn.measures())
+    return shown_measures(work.job.tape, work.layout.drawn)
 
 
-def _staked_shown(work: Work) -> object:
+def _staked_shown(work: Work) -> ArcTexts:
     from bowstring.report.numbers import shown_measures
 
-    return shown_measures(work.job.tape, work.layout.staked.measures())
+    return shown_measures(work.job.tape, work.layout.staked)
 
 
-def _tolerance_shown(work: Work) -> object:
+def _tolerance_shown(work: Work) -> str | None:
     return None if work.job.tolerance is None else work.job.tape.show_small(work.job.tolerance)
 
 
-def _ties(work: Work) -> object:
+def _ties(work: Work) -> dict[str, list[TieRow]]:
     from bowstring.report.head import report_ties
 
     return report_ties(work.job)
 
 
-def _readings(work: Work) -> object:
+def _readings(work: Work) -> list[ReadingRow]:
     from bowstring.report.head import report_readings
 
     return report_readings(work.job)
 
 
-def _offset(work: Work) -> object:
+def _offset(work: Work) -> OffsetPart | None:
     from bowstring.report.head import report_offset
 
     return report_offset(work.job)
 
 
-def _given(work: Work) -> object:
+def _given(work: Work) -> list[GivenRow]:
     from bowstring.report.givens import report_given
 
     return report_given(work.layout)
 
 
-def _fit(work: Work) -> object:
+def _fit(work: Work) -> FitPart | None:
     from bowstring.report.results import report_fit
 
     return report_fit(work.layout)
 
 
-def _halving(work: Work) -> object:
+def _halving(work: Work) -> list[LevelRow]:
     from bowstring.report.halving import report_levels
 
     return report_levels(work.layout)
 
 
-def _gap(work: Work) -> object:
+def _gap(work: Work) -> GapPart:
     from bowstring.report.results import report_gap
 
     return report_gap(work.layout)
 
 
-def _rule(work: Work) -> object:
+def _rule(work: Work) -> RulePart:
     from bowstring.report.results import report_rule
 
     return report_rule(work.layout)
 
 
-def _rounding(work: Work) -> object:
+def _rounding(work: Work) -> RoundingPart:
     from bowstring.report.results import report_rounding
 
     return report_rounding(work.layout)
 
 
-def _stakes(work: Work) -> object:
+def _stakes(work: Work) -> list[StakeRow]:
     from bowstring.report.stakes import report_stakes
 
     return report_stakes(work.layout, work.own)
 
 
-def _marks(work: Work) -> object:
+def _marks(work: Work) -> list[PlaceRow]:
     from bowstring.report.stakes import report_marks
 
     return report_marks(work.layout)
 
 
-def _tables(work: Work) -> object:
+def _tables(work: Work) -> list[StepTable]:
     from bowstring.report.table import report_tables
 
     return report_tables(work.layout, work.steps)
 
 
-def _square(work: Work) -> object:
+def _square(work: Work) -> list[str]:
     from bowstring.report.square import report_square
 
     return report_square(work.layout)
 
 
-def _checks(work: Work) -> object:
+def _checks(work: Work) -> list[CheckRow]:
     from bowstring.report.results import report_checks
 
     return report_checks(work.layout, work.texts)
 
 
-def _mistakes(work: Work) -> object:
+def _mistakes(work: Work) -> list[MistakeRow]:
     from bowstring.report.mistakes import report_mistakes
 
     return report_mistakes(work.layout)
 
 
-def _stick(work: Work) -> object:
+def _stick(work: Work) -> StickPart:
     from bowstring.report.results import report_stick
 
     return report_stick(work.layout)
 
 
-def _accuracy(work: Work) -> object:
+def _accuracy(work: Work) -> AccuracyPart:
     from bowstring.report.accuracy import report_accuracy
 
     return report_accuracy(work.layout, work.own)
 
 
-def _methods(work: Work) -> object:
+def _methods(work: Work) -> list[MethodRow]:
     from bowstring.report.advice import report_methods
 
     return report_methods(work.layout, work.rows, work.whole)
 
 
-def _advice(work: Work) -> object:
+def _advice(work: Work) -> AdvicePart:
     from bowstring.layout.comparison import advise
     from bowstring.report.advice import report_advice
 
     return report_advice(work.layout, work.rows, advise(work.layout, work.rows))
 
 
-def _warnings_top(work: Work) -> object:
+def _warnings_top(work: Work) -> list[str]:
     from bowstring.report.notes import report_top
 
     return report_top()
 
 
-def _stops(work: Work) -> object:
+def _stops(work: Work) -> list[str]:
     from bowstring.report.cautions import report_stops
 
     return report_stops(work.layout, work.own)
 
 
-def _cautions(work: Work) -> object:
+def _cautions(work: Work) -> list[str]:
     from bowstring.report.cautions import report_cautions
 
     return report_cautions(work.layout, work.own)
 
 
-def _site(work: Work) -> object:
+def _site(work: Work) -> SitePart:
     from bowstring.report.site import report_site
 
     return report_site(work.layout)
 
 
-def _notes(work: Work) -> object:
+def _notes(work: Work) -> list[str]:
     from bowstring.report.notes import report_notes
 
     return report_notes(work.layout)
 
 
 PARTS: dict[str, Callable[[Work], object]] = {
-    "version": lambda work: __version__,
-    "title": lambda work: work.job.title,
-    "note": lambda work: work.job.note,
-    "unit": lambda work: work.job.tape.unit,
-    "mark": lambda work: work.job.tape.show_mark(),
-    "side": lambda work: work.layout.side,
-    "ends": lambda work: dict(work.job.ends),
-    "drawn_to": lambda work: work.job.drawn_to,
-    "driven": lambda work: work.job.driven,
-    "start": lambda work: work.job.start,
-    "tolerance": lambda work: work.job.tolerance,
+    "version": plain.version,
+    "title": plain.title,
+    "note": plain.note,
+    "unit": plain.unit,
+    "mark": plain.mark,
+    "side": plain.side,
+    "ends": plain.ends,
+    "drawn_to": plain.drawn_to,
+    "driven": plain.driven,
+    "start": plain.start,
+    "tolerance": plain.tolerance,
     "tolerance_shown": _tolerance_shown,
-    "levels": lambda work: work.layout.levels,
-    "method": lambda work: work.layout.method.name,
-    "halve_first": lambda work: work.layout.setting.halve_first,
+    "levels": plain.levels,
+    "method": plain.method,
+    "halve_first": plain.halve_first,
     "ties": _ties,
     "readings": _readings,
-    "arc": lambda work: work.layout.drawn.measures(),
-    "staked": lambda work: work.layout.staked.measures(),
+    "arc": _arc,
+    "staked": _staked,
     "arc_shown": _arc_shown,
     "staked_shown": _staked_shown,
     "offset": _offset,
     "given": _given,
     "fit": _fit,
-    "held": lambda work: bool(work.layout.ground and work.layout.ground.taken),
+    "held": plain.held,
     "halving": _halving,
     "gap": _gap,
     "rule": _rule,
     "rounding": _rounding,
     "stakes": _stakes,
     "marks": _marks,
-    "steps": lambda work: work.steps,
+    "steps": plain.steps,
     "tables": _tables,
     "square": _square,
     "checks": _checks,
@@ -220,4 +249,4 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "site": _site,
     "notes": _notes,
 }
-"""In the order in which they stand in an answer."""
+"""In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""

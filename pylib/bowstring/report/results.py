@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from bowstring.analysis.rule import SEMICIRCLE, Alternate, alternate_reading, good_up_to
 from bowstring.layout.layout import Layout
+from bowstring.report.forms.arc import FitOption, FitPart
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickMark, StickPart
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
-def report_rule(layout: Layout) -> dict[str, object]:
+def report_rule(layout: Layout) -> RulePart:
     """Return the answer's ``rule``: what the quarter rule would cost, stake by stake, and what shows it."""
     tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
     holds = None if tolerance is None else abs(rule.worst) <= tolerance
@@ -73,7 +76,7 @@ def _rule_text(layout: Layout, holds: bool | None) -> str:
     )
 
 
-def report_rounding(layout: Layout) -> dict[str, object]:
+def report_rounding(layout: Layout) -> RoundingPart:
     """Return the answer's ``rounding``: where the stakes stand when the shown numbers are held exactly."""
     tape, tolerance, rounding = layout.job.tape, layout.job.tolerance, layout.rounding
     finer = tape.finer()
@@ -96,10 +99,10 @@ def report_rounding(layout: Layout) -> dict[str, object]:
     }
 
 
-def report_checks(layout: Layout, shown: dict[float, str]) -> list[dict[str, object]]:
+def report_checks(layout: Layout, shown: dict[float, str]) -> list[CheckRow]:
     """Return the answer's ``checks``; a blind one is marked and is not for a sheet."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    rows = []
+    rows: list[CheckRow] = []
     for check in layout.checks:
         allowed = None if tolerance is None else tolerance * check.per_tolerance
         if check.distance not in shown:
@@ -139,7 +142,7 @@ def _allowed(tape: Tape, allowed: float) -> str:
     return say("check.allowed", exact=tape.show_small(allowed), mark=tape.show(allowed))
 
 
-def report_gap(layout: Layout) -> dict[str, object]:
+def report_gap(layout: Layout) -> GapPart:
     """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
     tape = layout.job.tape
     gap = layout.widest_gap
@@ -156,14 +159,14 @@ def report_gap(layout: Layout) -> dict[str, object]:
     }
 
 
-def report_stick(layout: Layout) -> dict[str, object]:
+def report_stick(layout: Layout) -> StickPart:
     """Return the story stick: every sagitta as a mark at its distance from one and the same end, shortest first.
 
     One mark a level; where what was got makes a level's sagittae differ, one for all stakes that share a reading.
     """
     marks = _halving_marks(layout) if layout.method.halves else _offset_marks(layout)
     marks.sort()
-    rows = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
+    rows: list[StickMark] = [{"label": label, "distance": length, "shown": shown} for length, label, shown in marks]
     return {"length": marks[-1][0] if marks else 0.0, "marks": rows}
 
 
@@ -198,12 +201,12 @@ def _names(stakes: list[str]) -> str:
     return stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
 
 
-def report_fit(layout: Layout) -> dict[str, object] | None:
+def report_fit(layout: Layout) -> FitPart | None:
     """Return the answer's ``fit``: what the found chord makes of the drawn arc, for each thing that could be held."""
     ground, tape = layout.ground, layout.job.tape
     if ground is None:
         return None
-    options = []
+    options: list[FitOption] = []
     for option in ground.options:
         arc = option.arc
         options.append(

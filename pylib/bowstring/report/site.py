@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from bowstring.layout.layout import Layout
+from bowstring.report.forms.site import SitePart
 
 
-def report_site(layout: Layout) -> dict[str, object]:
+def report_site(layout: Layout) -> SitePart:
     """Return the answer's ``site``: tape, hands, obstacles and known marks, in metres in the frame of the chord."""
     site, tape = layout.job.site, layout.job.tape
     return {

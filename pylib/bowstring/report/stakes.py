@@ -2,40 +2,49 @@
 
 from __future__ import annotations
 
-from bowstring.layout.comparison import Row
+from bowstring.analysis.accuracy import ELLIPSE_95, StakeSpread
 from bowstring.layout.frame import DrawingFrame
 from bowstring.layout.layout import Layout
-from bowstring.report.accuracy import stake_figures
+from bowstring.layout.rows import Row
+from bowstring.report.forms.stakes import Ellipse, PlaceRow, StakeRow
 
 
-def report_marks(layout: Layout) -> list[dict[str, object]]:
+def report_marks(layout: Layout) -> list[PlaceRow]:
     """Return the answer's ``marks``: every mark that the steps and the checks use, in metres."""
     return [{"name": name, "x": point.x, "y": point.y} for name, point in layout.marks.items()]
 
 
-def report_stakes(layout: Layout, own: Row) -> list[dict[str, object]]:
+def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
     """Return the answer's ``stakes`` from A to B; ``own``: the row of the layout's method."""
-    rows, tape = [], layout.job.tape
+    rows: list[StakeRow] = []
+    tape = layout.job.tape
     frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if layout.job.site.control else None
     assert own.accuracy is not None
     for stake, spread in zip(layout.stakes, own.accuracy.stakes, strict=True):
         point = layout.marks[stake.name]
         along = layout.along(stake)
-        rows.append(
-            {
-                "name": stake.name,
-                "x": point.x,
-                "y": point.y,
-                "along": along,
-                "x_shown": tape.show(point.x),
-                "y_shown": tape.show(point.y),
-                "along_shown": tape.show(along),
-                "level": stake.level,
-                "miss": layout.misses.by_stake[stake.name],
-                **stake_figures(layout, spread),
-            }
-        )
+        row: StakeRow = {
+            "name": stake.name,
+            "x": point.x,
+            "y": point.y,
+            "along": along,
+            "x_shown": tape.show(point.x),
+            "y_shown": tape.show(point.y),
+            "along_shown": tape.show(along),
+            "level": stake.level,
+            "miss": layout.misses.by_stake[stake.name],
+            "sigma_across": spread.across,
+            "sigma_along": spread.along,
+            "sigma_across_shown": tape.show_cost(spread.across),
+            "sigma_along_shown": tape.show_cost(spread.along),
+            "ellipse": _ellipse(spread),
+        }
         if frame:
             pair = frame.of(point)
-            rows[-1] |= {"drawing": list(pair), "drawing_shown": [tape.show(value) for value in pair]}
+            row["drawing"], row["drawing_shown"] = list(pair), [tape.show(value) for value in pair]
+        rows.append(row)
     return rows
+
+
+def _ellipse(spread: StakeSpread) -> Ellipse:
+    return {"long": ELLIPSE_95 * spread.long, "short": ELLIPSE_95 * spread.short, "turned": spread.turned}

@@ -10,6 +10,7 @@ from bowstring.analysis.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_
 from bowstring.construction import Measure, Step, Turned
 from bowstring.geometry.plane import distance, signed_angle
 from bowstring.layout.layout import Layout
+from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -20,7 +21,7 @@ LONG_STRING = 15.24
 OTHER_HAND = {"left": "right", "right": "left"}
 
 
-def report_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, object]]:
+def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
     """Return the answer's ``steps``. ``shown`` keeps the text of each length met, since most repeat."""
     tape = layout.job.tape
 
@@ -29,7 +30,7 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[dict[str, obje
             shown[length] = tape.show(length)
         return shown[length]
 
-    rows = []
+    rows: list[StepRow] = []
     for number, step in enumerate(layout.recipe.steps, 1):
         texts = {f"{one.start}>{one.end}": _held(layout, one, show) for one in step.measures}
         halving = step.sagitta is not None
@@ -99,11 +100,9 @@ def _half_held(layout: Layout, step: Step, show: Callable[[float], str]) -> str:
     return show(_half_chord(layout, step))
 
 
-def _told_measure(
-    layout: Layout, measure: Measure, texts: dict[str, str], show: Callable[[float], str]
-) -> dict[str, object]:
+def _told_measure(layout: Layout, measure: Measure, texts: dict[str, str], show: Callable[[float], str]) -> TapeMeasure:
     """A measure as the answer has it; with its slope distance where the ground falls."""
-    told: dict[str, object] = {
+    told: TapeMeasure = {
         "from": measure.start,
         "to": measure.end,
         "distance": measure.length,
@@ -112,11 +111,11 @@ def _told_measure(
     }
     slope = _sloping(layout, measure)
     if slope is not None:
-        told |= {"slope": slope, "slope_shown": show(slope)}
+        told["slope"], told["slope_shown"] = slope, show(slope)
     return told
 
 
-def _told_angle(turned: Turned) -> dict[str, object]:
+def _told_angle(turned: Turned) -> TurnedAngle:
     angle = degrees(turned.angle)
     return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle,
             "shown": show_dms(angle), "text": show_dms(angle)}  # fmt: skip

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 from bowstring.layout.layout import Layout
-from bowstring.methods.method import HALF_CHORD, TAPED, Column, Table
+from bowstring.methods.method import TAPED, Column, Table
+from bowstring.report.forms.steps import StepRow, StepTable
 from bowstring.words import say
 
 
-def report_tables(layout: Layout, steps: Sequence[Mapping[str, Any]]) -> list[dict[str, object]]:
+def report_tables(layout: Layout, steps: Sequence[StepRow]) -> list[StepTable]:
     """Return the answer's ``tables``: for each kind of table its head and its rows, as texts."""
     heads: dict[str, list[str]] = {}
     rows: dict[str, list[list[str]]] = {}
@@ -31,14 +31,17 @@ def _head(table: Table, names: Mapping[str, str]) -> list[str]:
     return [say("table.stake"), *(say(f"table.{column.head}", **marks) for column in table.columns)]
 
 
-def _cell(column: Column, step: Mapping[str, Any]) -> str:
-    names = step["names"]
-    if column.shows is None:
-        shown = ""
-    elif column.shows == TAPED:
-        shown = step["taped"]
-    elif column.shows == HALF_CHORD:
-        shown = step["half_chord"]
-    else:
-        shown = step["measures"][column.shows]["text"]
-    return say(column.cell, shown=shown, mark=names.get("other"), **names) if column.cell else str(shown)
+def _cell(column: Column, step: StepRow) -> str:
+    names, shown = step["names"], _shown(column.shows, step)
+    return say(column.cell, shown=shown, mark=names.get("other"), **names) if column.cell else shown
+
+
+def _shown(shows: int | str | None, step: StepRow) -> str:
+    """What a column shows of a step, empty where it names marks alone."""
+    if isinstance(shows, int):
+        return step["measures"][shows]["text"]
+    if shows is None:
+        return ""
+    shown = step["taped"] if shows == TAPED else step["half_chord"]
+    assert shown is not None  # a stake over a string's middle
+    return shown

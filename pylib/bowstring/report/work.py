@@ -5,11 +5,13 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from bowstring.job.form import JobForm
 from bowstring.job.job import Job, read_job
 from bowstring.layout.layout import Layout, lay_out
+from bowstring.report.forms.steps import StepRow
 
 if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
-    from bowstring.layout.comparison import Row
+    from bowstring.layout.rows import Row
 
 
 class Work:
@@ -20,7 +22,7 @@ class Work:
         layout: the job carried through, in metres and radians.
     """
 
-    def __init__(self, job: dict[str, object], *, whole: bool = True) -> None:
+    def __init__(self, job: JobForm, *, whole: bool = True) -> None:
         self.whole = whole
         self.job: Job = read_job(job)
         self.layout: Layout = lay_out(self.job)
@@ -32,15 +34,17 @@ class Work:
         """Every method for this job, in the catalogue's order."""
         from bowstring.layout.comparison import compare
 
-        return compare(self.layout)
+        return compare(self.layout, self.own)
 
     @cached_property
     def own(self) -> Row:
-        """The row of the job's own method."""
-        return next(row for row in self.rows if row.method is self.layout.method)
+        """The row of the job's own method; the other methods aren't looked at for it."""
+        from bowstring.layout.rows import row_of
+
+        return row_of(self.layout, self.layout.method)
 
     @cached_property
-    def steps(self) -> list[dict[str, object]]:
+    def steps(self) -> list[StepRow]:
         """The steps as they are told."""
         from bowstring.report.steps import report_steps
 

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Mapping
-from typing import Any
 
+from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 HAZARDS = ("=", "+", "@", "\t", "\r")
 """What a spreadsheet would take for a formula where a text begins with it."""
 
 
-def stakes_csv(answer: Mapping[str, Any]) -> str:
+def stakes_csv(answer: Answer) -> str:
     """Return an answer's stakes as CSV: where each belongs in metres, how far it may be off, and what is read there.
 
     Figures are metres with six decimals, told in the head; readings are texts in the job's unit. The first stake's row
@@ -33,7 +32,7 @@ def stakes_csv(answer: Mapping[str, Any]) -> str:
         names, cells = readings.get(stake["name"], ([], []))
         told = [say("csv.told", name=name, shown=cell) for name, cell in zip(names, cells, strict=True)]
         numbers = (stake["along"], stake["x"], stake["y"], stake["sigma_across"], stake["sigma_along"])
-        drawing = stake.get("drawing", ())
+        drawing = stake["drawing"] if axes else []
         row = [stake["name"], *(f"{value:.6f}" for value in (*numbers, *drawing)), *told]
         writer.writerow([_harmless(cell) for cell in row])
     return out.getvalue()

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from typing import Any
+from collections.abc import Callable
 
+from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Drawing
-
-Answer = Mapping[str, Any]
 
 
 def drawn(drawing: Drawing, answer: Answer, name: str) -> str:

@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from html import escape
-from typing import Any
 
+from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.sheet.drawn import drawn
 from bowstring.sheet.markup import marked
 from bowstring.sheet.outline import outline, part
 from bowstring.words import say
 
-Answer = Mapping[str, Any]
 Label = Callable[[str], str]
 
 WIDE = 4

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from typing import Any
+from collections.abc import Iterator
 
 from bowstring.methods.catalogue import BY_NAME
+from bowstring.report.forms.advice import MethodRow
+from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.words import say
-
-Answer = Mapping[str, Any]
 
 
 def halves(answer: Answer) -> bool:
@@ -44,7 +43,7 @@ def set_out(answer: Answer) -> Section:
 
 
 def _name(answer: Answer) -> str:
-    return str(next(row["name"] for row in answer["methods"] if row["method"] == answer["method"]))
+    return next(row["name"] for row in answer["methods"] if row["method"] == answer["method"])
 
 
 def triangle(answer: Answer) -> Iterator[Block]:
@@ -65,7 +64,7 @@ def advice(answer: Answer) -> Iterator[Block]:
     yield Table([say(f"sheet.way_{name}") for name in head], rows, say("sheet.ways_caption"))
 
 
-def _method_row(row: Mapping[str, Any], answer: Answer) -> list[str]:
+def _method_row(row: MethodRow, answer: Answer) -> list[str]:
     none = say("sheet.none")
     name = row["name"]
     if row["method"] == answer["method"]:
@@ -75,8 +74,8 @@ def _method_row(row: Mapping[str, Any], answer: Answer) -> list[str]:
     sound = row["reliable"] is not False
     possible = say("sheet.way_yes") if row["possible"] and sound else row["why_not"] or say("sheet.way_unsound")
     miss = row["expected_shown"] if sound and row["expected_shown"] else none
-    return [name, possible, miss, *(str(row[key]) if row[key] is not None else none for key in (
-        "measurements", "longest_pull_shown", "hands"))]  # fmt: skip
+    numbers = (row["measurements"], row["longest_pull_shown"], row["hands"])
+    return [name, possible, miss, *(none if number is None else str(number) for number in numbers)]
 
 
 def mistakes(answer: Answer) -> Iterator[Block]:

@@ -6,15 +6,20 @@ The text sheet and the HTML sheet render the same outline, so neither can leave 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from typing import Any
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from typing import TypeVar
 
 from bowstring.geometry.arc import MEASURES
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.arc import ArcTexts, FitPart
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.results import RuleMiss
+from bowstring.report.forms.stakes import StakeRow
+from bowstring.report.forms.steps import StepRow
 from bowstring.sheet import method as ways
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.words import say
-
-Answer = Mapping[str, Any]
 
 
 def outline(answer: Answer) -> list[Section]:
@@ -55,7 +60,7 @@ def _short(answer: Answer) -> Iterator[Block]:
     yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
 
 
-def _short_rows(answer: Answer, row: Mapping[str, Any]) -> Iterator[list[str]]:
+def _short_rows(answer: Answer, row: LevelRow) -> Iterator[list[str]]:
     """One row for a level whose strings all read the same; otherwise for those that do, or none for hundreds."""
     stakes = row["stakes"]
     if row["how"]:
@@ -70,11 +75,11 @@ def _short_rows(answer: Answer, row: Mapping[str, Any]) -> Iterator[list[str]]:
         return
     alike: dict[tuple[str, str, str], list[list[str]]] = {}
     for step in steps:
-        numbers = (step["measures"][0]["shown"], step["taped"], step["half_chord"])
+        numbers = (step["measures"][0]["shown"], step["taped"] or "", step["half_chord"] or "")
         alike.setdefault(numbers, []).append(_string(step))
     for numbers, strings in alike.items():
-        names, pairs = zip(*strings, strict=True)
-        yield [", ".join(names), ", ".join(pairs), *numbers]
+        set_alike, pairs = zip(*strings, strict=True)
+        yield [", ".join(set_alike), ", ".join(pairs), *numbers]
 
 
 def _before(answer: Answer) -> Iterator[Block]:
@@ -92,14 +97,13 @@ def _arc(answer: Answer) -> Iterator[Block]:
         yield Paragraph(say(f"sheet.drawn_to_{answer['drawn_to']}"))
     if offset:
         yield Paragraph(offset["text"], "key")
-    names = list(answer["arc_shown"])
-    columns = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])
+    columns: list[ArcTexts] = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])
     head = [
         say("sheet.measure"),
         say("sheet.held" if answer["held"] else "sheet.drawn") if offset else say("sheet.value"),
         *([say("sheet.staked")] if offset else []),
     ]
-    rows = [[say(f"measure.{name}"), *(column[name] or say("sheet.none") for column in columns)] for name in names]
+    rows = [[say(f"measure.{name}"), *(column[name] or say("sheet.none") for column in columns)] for name in MEASURES]
     yield Table(head, rows)
     if answer["given"]:
         yield Table(
@@ -119,7 +123,7 @@ def _arc(answer: Answer) -> Iterator[Block]:
         yield from _fit(answer["fit"])
 
 
-def _fit(fit: Mapping[str, Any]) -> Iterator[Block]:
+def _fit(fit: FitPart) -> Iterator[Block]:
     head = [
         say("sheet.hold"),
         *(say(f"sheet.{name}") for name in ("radius", "rise", "arc_length", "kink", "build")),
@@ -128,7 +132,8 @@ def _fit(fit: Mapping[str, Any]) -> Iterator[Block]:
     for option in fit["options"]:
         verdict = say("sheet.may_build") if option["buildable"] else say("sheet.ask")
         taken = say("sheet.taken") if option["taken"] else ""
-        shown = [option[f"{name}_shown"] or say("sheet.none") for name in ("radius", "sagitta", "arc_length")]
+        texts = (option["radius_shown"], option["sagitta_shown"], option["arc_length_shown"])
+        shown = [text or say("sheet.none") for text in texts]
         rows.append([option["label"], *shown, option["kink_shown"], verdict + taken])
     caption = say(
         "sheet.fit_caption",
@@ -164,7 +169,7 @@ def _ends(answer: Answer) -> Iterator[Block]:
         yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
 
 
-def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
+def _level(answer: Answer, row: LevelRow) -> Section:
     level = row["level"]
     steps = [step for step in answer["steps"] if step["level"] == level]
     blocks = _level_drawings(answer, row, steps)
@@ -175,14 +180,14 @@ def _level(answer: Answer, row: Mapping[str, Any]) -> Section:
     return Section(f"level-{level}", _level_title(row), [*blocks, *_square_here(row)])
 
 
-def _level_title(row: Mapping[str, Any]) -> str:
+def _level_title(row: LevelRow) -> str:
     stakes = row["stakes"]
     names = stakes[0] if len(stakes) == 1 else say("stick.to", first=stakes[0], last=stakes[-1])
     key = "sheet.level_each" if not row["how"] else "sheet.level" if len(stakes) > 1 else "sheet.level_one"
     return say(key, level=row["level"], stakes=names, sagitta=row["sagitta_shown"])
 
 
-def _level_drawings(answer: Answer, row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> list[Block]:
+def _level_drawings(answer: Answer, row: LevelRow, steps: Sequence[StepRow]) -> list[Block]:
     if not ways.exact(answer):  # a level's drawing shows exact sagittae
         return [Drawing("way")] if row["level"] == 1 else []
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
@@ -190,7 +195,7 @@ def _level_drawings(answer: Answer, row: Mapping[str, Any], steps: Sequence[Mapp
     return [Drawing("level", row["level"])] if row["how"] or plain else []
 
 
-def _level_steps(row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> list[Block]:
+def _level_steps(row: LevelRow, steps: Sequence[StepRow]) -> list[Block]:
     """A level's steps, or the one way in which all of them go with the strings that it goes for."""
     if not row["how"]:
         return [Items([step["text"] for step in steps], first=steps[0]["number"])]
@@ -202,7 +207,7 @@ def _level_steps(row: Mapping[str, Any], steps: Sequence[Mapping[str, Any]]) -> 
     return [Paragraph(row["how"], "key"), strings]
 
 
-def _square_here(row: Mapping[str, Any]) -> list[Block]:
+def _square_here(row: LevelRow) -> list[Block]:
     """How to keep a level's sagittae square, the one way that serves best here, and the level worked by hand.
 
     The numbers are those of equal strings: where what was got makes them differ, each step has its own instead.
@@ -233,14 +238,14 @@ def _square(answer: Answer) -> Iterator[Block]:
         yield Items([way["text"] for way in row["squaring"]["ways"]])
 
 
-def _string(step: Mapping[str, Any]) -> list[str]:
+def _string(step: StepRow) -> list[str]:
     start, middle = step["measures"][0]["from"], step["measures"][1]
     return [middle["to"], say("sheet.from_to", start=start, end=step["to"])]
 
 
 def _checks(answer: Answer) -> Iterator[Block]:
     """The checks that can see something, one line for all that read the same."""
-    seen: dict[tuple[str, str, str, str], list[Mapping[str, Any]]] = {}
+    seen: dict[tuple[str, str, str, str], list[CheckRow]] = {}
     for check in answer["checks"]:
         if not check["blind"] and (check["allowed"] is None or check["allowed"] < check["distance"]):
             each = check["to"] if check["kind"] == "ordinate" else ""
@@ -259,7 +264,7 @@ def _checks(answer: Answer) -> Iterator[Block]:
     yield Table(head, rows, "" if toleranced else say("sheet.no_tolerance"))
 
 
-def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:
+def _where(kind: str, checks: Sequence[CheckRow]) -> str:
     if kind == "alternate":
         names = [say("sheet.over_string", stake=check["to"], string=_string_of(check)) for check in checks]
     elif kind == "ordinate":
@@ -271,7 +276,7 @@ def _where(kind: str, checks: Sequence[Mapping[str, Any]]) -> str:
     return say("sheet.and_more", names=", ".join(names[: MANY // 4]), count=len(names) - MANY // 4, last=names[-1])
 
 
-def _string_of(check: Mapping[str, Any]) -> str:
+def _string_of(check: CheckRow) -> str:
     """The two stakes that hold the string over whose middle a check is made."""
     start, end = check["from"].removeprefix("mid ").split("-")
     return say("sheet.from_to", start=start, end=end)
@@ -294,7 +299,10 @@ def _rule(answer: Answer) -> Iterator[Block]:
         )
 
 
-def _telling(rows: Sequence[Mapping[str, Any]], answer: Answer) -> Sequence[Mapping[str, Any]]:
+_OfStake = TypeVar("_OfStake", RuleMiss, StakeRow)
+
+
+def _telling(rows: Sequence[_OfStake], answer: Answer) -> Sequence[_OfStake]:
     """Every row, or those of the first four levels where there are many."""
     if len(rows) <= MANY:
         return rows

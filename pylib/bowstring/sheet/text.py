@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterator, Mapping, Sequence
-from typing import Any
+from collections.abc import Iterator, Sequence
 
+from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Section, Table
 from bowstring.sheet.markup import NUMBER
 from bowstring.sheet.outline import outline
@@ -22,7 +22,7 @@ GAP = 2
 """Columns between the columns of a table."""
 
 
-def sheet_text(answer: Mapping[str, Any]) -> str:
+def sheet_text(answer: Answer) -> str:
     """Return the whole sheet as lines of at most 80 columns of a terminal, ending with a line end."""
     title = answer["title"] or say("sheet.untitled")
     version = say("sheet.version", version=answer["version"])

@@ -1,18 +1,19 @@
-"""Answers of many shapes for the drawings' tests, made by short textbook formulas.
+"""Answers of many shapes for the drawings' tests: real jobs, each answered once, part by part as it is read.
 
-Circle geometry: radius = (half chord^2 + rise^2) / (2 rise); half angle = 2 atan(rise / half chord); the
-sagitta of a chord that spans an angle t is radius * (1 - cos(t / 2)). Written for the tests alone, so that
-they don't depend on the package's own core.
+What ``case`` and ``make`` return is kept for every test and can't be changed; ``own`` gives a copy that can.
 """
 
 from __future__ import annotations
 
+import json
 import math
-from itertools import pairwise
+from collections.abc import Callable
+from functools import cache
 from typing import Any
 
+from bowstring import answering
+
 FOOT, INCH = 0.3048, 0.0254
-LETTERS = ["M", "Q", "R", "X", "W", "Y", "H", "J", "L", "Z", "G", "V"]
 
 SHAPES: dict[str, dict[str, Any]] = {
     "ordinary": {"chord": 38 * FOOT, "rise": 5 * FOOT, "levels": 3},
@@ -48,74 +49,7 @@ SHAPES: dict[str, dict[str, Any]] = {
 }
 
 
-def show(metres: float, unit: str) -> str:
-    """Write a length as a tape would, to 1/8 in or 5 mm."""
-    if unit == "m":
-        return f"{round(metres / 0.005) * 0.005:.3f} m"
-    if unit == "mm":
-        return f"{round(metres / 0.005) * 5} mm"
-    eighths = round(metres / INCH * 8)
-    feet, rest = divmod(eighths, 96)
-    inches, part = divmod(rest, 8)
-    whole = math.gcd(part, 8)
-    fraction = f"{part // whole}/{8 // whole}" if part else ""
-    tail = "-".join(piece for piece in (str(inches) if inches or not fraction else "", fraction) if piece)
-    return f"{feet}' {tail}\"" if feet else f'{tail}"'
-
-
-def seven(radius: float, half: float) -> dict[str, float | None]:
-    """Return the seven keys of an arc."""
-    lesser = half < math.pi / 2 - 1e-12
-    return {
-        "radius": radius,
-        "chord": 2 * radius * math.sin(half),
-        "sagitta": 2 * radius * math.sin(half / 2) ** 2,
-        "arc_length": 2 * radius * half,
-        "central_angle": math.degrees(2 * half),
-        "tangent_length": radius * math.tan(half) if lesser else None,
-        "external": radius * (1 / math.cos(half) - 1) if lesser else None,
-    }
-
-
-def shown(arc: dict[str, float | None], unit: str) -> dict[str, str | None]:
-    """Return the seven texts."""
-    return {
-        key: None if value is None else f"{value:.2f}°" if key == "central_angle" else show(value, unit)
-        for key, value in arc.items()
-    }
-
-
-def stake_names(levels: int) -> list[tuple[str, int]]:
-    """Return the stakes' names and levels from A to B."""
-    names = [("A", 0), ("B", 0)]
-    for level in range(1, levels + 1):
-        grown: list[tuple[str, int]] = []
-        for index, (one, _) in enumerate(pairwise(names)):
-            grown += [one, ("M" if level == 1 else f"{LETTERS[level - 1]}{index + 1}", level)]
-        names = [*grown, names[-1]]
-    return names
-
-
-def squaring(level: int, half: float, sagitta: float, side: float, unit: str) -> dict[str, Any]:
-    """Return a row's way of keeping square: another one for each of the first three levels."""
-    way = {1: "triangle", 2: "slide"}.get(level, "square")
-    along, out = 0.8 * half, 0.6 * half
-    long_side = math.hypot(along, out)
-    return {
-        "way": way,
-        "text": "keep it square",
-        "lines": [],
-        "along": along,
-        "out": out,
-        "long_side": long_side,
-        "whole": "3-4-5",
-        "along_shown": show(along, unit),
-        "out_shown": show(out, unit),
-        "long_side_shown": show(long_side, unit),
-    }
-
-
-def make(
+def job(
     chord: float,
     rise: float,
     levels: int,
@@ -126,143 +60,69 @@ def make(
     toward: str = "centre",
     title: str = "Pond edge, north bed",
     ends: tuple[str, str] = ("nail in the oak root", "corner of the pump house"),
+    **more: Any,
 ) -> dict[str, Any]:
-    """Return an answer with the keys that drawings read; chord and rise are the drawn arc's, metres."""
-    half = 2 * math.atan2(rise, chord / 2)
-    drawn = seven((chord**2 / 4 + rise**2) / (2 * rise), half)
-    radius = float(drawn["radius"] or 0) + (offset if toward == "outside" else -offset)
-    staked = seven(radius, half)
-    length, sagitta, wide = (
-        float(staked["arc_length"] or 0),
-        float(staked["sagitta"] or 0),
-        float(staked["chord"] or 0),
-    )
-    names = stake_names(levels)
-    stakes = []
-    for index, (name, level) in enumerate(names):
-        angle = half * (2 * index / (len(names) - 1) - 1)
-        x, y = wide / 2 + radius * math.sin(angle), sagitta - 2 * radius * math.sin(angle / 2) ** 2
-        stakes.append(
-            {
-                "name": name,
-                "x": x,
-                "y": y,
-                "along": length * index / (len(names) - 1),
-                "level": level,
-                "miss": 0.0,
-            }
-        )
-    rows, marks, steps = [], [dict(stake) for stake in stakes], []
-    if offset:
-        away = offset if toward == "centre" else -offset
-        for name, way, x in (("A0", -1, 0.0), ("B0", 1, wide)):
-            marks.append({"name": name, "x": x + way * away * math.sin(half), "y": away * math.cos(half)})
-    for level in range(1, levels + 1):
-        part = half / 2 ** (level - 1)
-        string, arrow, short = (
-            2 * radius * math.sin(part),
-            2 * radius * math.sin(part / 2) ** 2,
-            2 * radius * math.sin(part / 2),
-        )
-        set_now = [stake["name"] for stake in stakes if stake["level"] == level]
-        rows.append(
-            {
-                "level": level,
-                "chord": string,
-                "sagitta": arrow,
-                "half": string / 2,
-                "half_chord": short,
-                "stakes": set_now,
-                "rule_sagitta": sagitta / 4 ** (level - 1),
-                "by_hand": [],
-                "chord_shown": show(string, unit),
-                "half_shown": show(string / 2, unit),
-                "sagitta_shown": show(arrow, unit),
-                "rule_shown": "",
-                "half_chord_shown": show(short, unit),
-                "squaring": squaring(level, string / 2, arrow, short, unit),
-            }
-        )
-        standing = [stake for stake in stakes if stake["level"] <= level]
-        for before, new, after in zip(standing, standing[1:], standing[2:], strict=False):
-            if new["level"] == level:
-                middle = f"mid {new['name']}"
-                marks.append({"name": middle, "x": (before["x"] + after["x"]) / 2, "y": (before["y"] + after["y"]) / 2})
-                steps.append(
-                    {
-                        "number": len(steps) + 1,
-                        "text": "",
-                        "level": level,
-                        "kind": "halve",
-                        "marks": [new["name"]],
-                        "measures": [
-                            {
-                                "from": before["name"],
-                                "to": after["name"],
-                                "distance": string,
-                                "shown": show(string, unit),
-                            },
-                            {
-                                "from": before["name"],
-                                "to": middle,
-                                "distance": string / 2,
-                                "shown": show(string / 2, unit),
-                            },
-                            {
-                                "from": middle,
-                                "to": new["name"],
-                                "distance": arrow,
-                                "shown": show(arrow, unit),
-                            },
-                        ],
-                    }
-                )
-    stick = [
-        {"label": f"sagitta {row['level']}", "distance": row["sagitta"], "shown": row["sagitta_shown"]}
-        for row in reversed(rows)
-    ]
-    return {
-        "version": "test",
+    """Return the job of a drawn arc, metres; ``more`` are other keys of a job."""
+    made = {
         "title": title,
-        "note": "",
         "unit": unit,
-        "mark": "1/8 in",
+        "arc": {"chord": f"{chord:.9f} m", "sagitta": f"{rise:.9f} m"},
+        "levels": levels,
         "side": side,
-        "ends": {"A": ends[0], "B": ends[1]},
-        "arc": drawn,
-        "staked": staked,
-        "arc_shown": shown(drawn, unit),
-        "staked_shown": shown(staked, unit),
-        "halving": rows,
-        "stakes": stakes,
-        "marks": marks,
-        "steps": steps,
-        "stick": {"length": sagitta, "marks": stick},
-        "offset": {"distance": offset, "toward": toward, "shown": show(offset, unit), "text": ""} if offset else None,
+        "ends": dict(zip("AB", ends, strict=True)),
+        **more,
     }
+    return made | ({"offset": f"{offset:.9f} m", "toward": toward} if offset else {})
 
 
-def found_from(answer: dict[str, Any], start: str) -> dict[str, Any]:
-    """Return the answer with the marks from which a crew finds the drawn ends: ``corner`` or ``one-end``.
-
-    The straights leave the chord at half the central angle; the corner is the tangent length from both ends,
-    the foot is where a square to A's straight runs through B; S and T are 10 ft back.
-    """
-    answer["start"] = start
-    at = {mark["name"]: (mark["x"], mark["y"]) for mark in answer["marks"]}
-    (ax, ay), (bx, by) = (at.get(f"{end}0", at[end]) for end in ("A", "B"))
-    half, back = math.radians(answer["arc"]["central_angle"]) / 2, 10 * FOOT
-    along, out = math.cos(half), math.sin(half)
-    marks = {"S": (ax - back * along, ay - back * out)}
-    if start == "corner":
-        marks["P"] = ((ax + bx) / 2, ay + (bx - ax) / 2 * math.tan(half))
-        marks["T"] = (bx + back * along, by - back * out)
-    else:
-        marks["F"] = (ax + (bx - ax) * along * along, ay + (bx - ax) * along * out)
-    answer["marks"] += [{"name": name, "x": x, "y": y} for name, (x, y) in marks.items()]
-    return answer
+def _refuse(self: object, *values: object, **named: object) -> None:
+    raise TypeError("this answer is kept for every test: change its own()")
 
 
-def case(name: str, **changes: Any) -> dict[str, Any]:
-    """Return the answer of a shape from ``SHAPES``, with changes."""
+_CHANGES = ("__setitem__", "__delitem__", "__ior__", "__iadd__", "append", "clear", "extend", "insert", "pop",
+            "popitem", "remove", "reverse", "setdefault", "sort", "update")  # fmt: skip
+_KeptDict = type("_KeptDict", (dict,), dict.fromkeys(_CHANGES, _refuse))
+_KeptList = type("_KeptList", (list,), dict.fromkeys(_CHANGES, _refuse))
+
+
+def _kept(value: Any) -> Any:
+    if isinstance(value, dict):
+        return _KeptDict({key: _kept(one) for key, one in value.items()})
+    return _KeptList(_kept(one) for one in value) if isinstance(value, list) else value
+
+
+class _Parts(dict[str, Any]):
+    """The parts of an answer, each made when it is first read."""
+
+    def __init__(self, answer: Any, make: Callable[[Any], Any]) -> None:
+        super().__init__()
+        self.answer, self.make = answer, make
+
+    def __missing__(self, part: str) -> Any:
+        self[part] = self.make(self.answer[part])
+        return self[part]
+
+
+@cache
+def _answered(text: str) -> Any:
+    return _Parts(answering(json.loads(text)), _kept)
+
+
+def answered(asked: dict[str, Any]) -> Any:
+    """Return the answer to a job, kept for the whole session; what is in its parts can't be changed."""
+    return _answered(json.dumps(asked, sort_keys=True))
+
+
+def make(chord: float, rise: float, levels: int, **more: Any) -> Any:
+    """Return the kept answer to ``job``."""
+    return answered(job(chord, rise, levels, **more))
+
+
+def case(name: str, **changes: Any) -> Any:
+    """Return the kept answer of a shape from ``SHAPES``, with changes to its job."""
     return make(**{**SHAPES[name], **changes})
+
+
+def own(answer: Any) -> Any:
+    """Return a copy of an answer, for a test that needs one which no job has."""
+    return _Parts(answer, lambda part: json.loads(json.dumps(part)))

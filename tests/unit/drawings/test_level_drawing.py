@@ -12,7 +12,7 @@ from bowstring.drawings.strings import strings_of
 from bowstring.drawings.svg import SIZES
 from bowstring.words import say
 from unit.drawings.drawing_boxes import assert_clear
-from unit.drawings.drawing_cases import SHAPES, case, make
+from unit.drawings.drawing_cases import SHAPES, case, make, own
 from unit.drawings.drawing_reader import Read
 
 EVERY = [(name, level) for name, shape in SHAPES.items() for level in range(1, int(shape["levels"]) + 1)]
@@ -83,19 +83,20 @@ def test_numbers_that_are_all_alike_stand_once(name: str, level: int) -> None:
     assert heading in text
 
 
-def found_off(moved: str) -> dict[str, Any]:
-    """An answer whose stake was found elsewhere; it stops at that stake's level."""
-    answer = case("ordinary", levels=1 if moved == "M" else 2)
-    for stake in answer["stakes"]:
-        stake["miss"] = 0.02 if stake["name"] == moved else 0.0
-    for step in answer["steps"]:
-        if step["marks"] == [moved]:
-            step["measures"][2].update(distance=answer["halving"][-1]["sagitta"] + 0.02, shown="1' 4-1/8\"")
-    return answer
+def found_off(stake: str, sagitta: str) -> dict[str, Any]:
+    """The answer once a stake was got elsewhere; it stops at that stake's level."""
+    return case("ordinary", levels=1 if stake == "M" else 2, got=[{"stake": stake, "sagitta": sagitta}])
+
+
+def unchecked(answer: dict[str, Any], stake: str) -> dict[str, Any]:
+    """A copy of an answer without the checks at a stake: no real one, they always are there."""
+    changed = own(answer)
+    changed["checks"] = [check for check in answer["checks"] if stake not in (check["from"], check["to"])]
+    return changed
 
 
 def test_numbers_that_differ_are_each_listed() -> None:
-    answer = found_off("Q1")
+    answer = found_off("Q1", "1' 4-1/8\"")
     drawing = read(answer, 2)
     assert_clear(drawing)
     text = drawing.flowing_text()
@@ -104,24 +105,33 @@ def test_numbers_that_differ_are_each_listed() -> None:
     listed = {name: text[text.index(f"{name}: ") :].split(".")[0] for name in ("Q1", "Q2")}
     assert "sagitta 1' 4-1/8\"" in listed["Q1"] and row["sagitta_shown"] not in listed["Q1"].split(", ")
     assert f"sagitta {row['sagitta_shown']}" in listed["Q2"]
-    # the half chord of the arc would be wrong at Q1, and nothing says the right one
+    # the half chord of the arc would be wrong at Q1: the checks have the right one
     assert row["half_chord_shown"] not in listed["Q1"] and row["half_chord_shown"] in listed["Q2"]
+    (half,) = {check["shown"] for check in answer["checks"] if {check["from"], check["to"]} == {"A", "Q1"}}
+    assert half != row["half_chord_shown"] and half in listed["Q1"]
     assert "1' 4-1/8\"" in drawing.described()[1]
 
 
+def test_what_neither_a_step_nor_a_check_gives_is_left_out() -> None:
+    answer = unchecked(found_off("Q1", "1' 4-1/8\""), "Q1")
+    text = read(answer, 2).flowing_text()
+    listed = text[text.index("Q1: ") :].split(".")[0]
+    assert "sagitta 1' 4-1/8\"" in listed and "half chord" not in listed
+    assert answer["halving"][1]["half_chord_shown"] not in listed
+
+
 def test_a_stake_that_moved_keeps_the_row_s_half_chord_off_the_drawing() -> None:
-    answer = found_off("M")
-    answer["halving"][0]["half_chord_shown"] = "WRONG NOW"
-    answer["steps"][0]["measures"][2].update(distance=1.6, shown="5' 3\"")
-    drawing = read(answer, 1)
-    both = drawing.flowing_text() + drawing.described()[1]
-    assert "WRONG NOW" not in both and "5' 3\"" in both
-    answer["checks"] = [
-        {"from": "A", "to": "M", "distance": 6.0, "shown": "19' 8-1/4\""},
-        {"from": "M", "to": "B", "distance": 6.01, "shown": "19' 8-5/8\""},
-    ]
+    for answer in (own(found_off("M", "5' 3\"")), unchecked(found_off("M", "5' 3\""), "M")):
+        answer["halving"][0]["half_chord_shown"] = "WRONG NOW"
+        drawing = read(answer, 1)
+        both = drawing.flowing_text() + drawing.described()[1]
+        assert "WRONG NOW" not in both and "5' 3\"" in both
+
+
+def test_half_chords_that_differ_are_both_written() -> None:
+    answer = case("ordinary", levels=1, got=[{"stake": "M", "half_chords": ["19' 8\"", "19' 7\""]}])
     text = read(answer, 1).flowing_text()
-    assert "19' 8-1/4\"" in text and "19' 8-5/8\"" in text
+    assert "19' 8\"" in text and "19' 7\"" in text
 
 
 @pytest.mark.parametrize("name", SHAPES)
@@ -160,7 +170,7 @@ def test_a_level_of_hundreds_of_strings_shows_one_of_them() -> None:
 
 
 def test_a_mark_nowhere_is_refused() -> None:
-    answer = case("ordinary")
+    answer = own(case("ordinary"))
     next(mark for mark in answer["marks"] if mark["name"] == "mid Q1")["x"] = math.nan
     with pytest.raises(ValueError):
         level_svg(answer, 2, id="l")

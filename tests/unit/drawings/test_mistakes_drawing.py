@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-import json
 import math
-from functools import cache
+from itertools import pairwise
 from typing import Any
 
 import pytest
 
 from bowstring.drawings.mistakes import MOST_DRAWN, mistakes_svg
 from bowstring.drawings.svg import SIZES
-from bowstring.job.job import read_job
-from bowstring.layout.layout import lay_out
-from bowstring.report.mistakes import report_mistakes
 from bowstring.words import say
 from unit.drawings.drawing_boxes import assert_clear
+from unit.drawings.drawing_cases import answered, own
 from unit.drawings.drawing_reader import Read
 
 ORDINARY: dict[str, Any] = {"arc": {"chord": "38'", "sagitta": "5'"}, "levels": 3, "tolerance": "1/4 in"}
@@ -32,34 +29,12 @@ JOBS: dict[str, dict[str, Any]] = {
 }
 
 
-@cache
-def kept(name: str) -> str:
-    layout = lay_out(read_job(JOBS[name]))
-    return json.dumps(
-        {
-            "side": layout.side,
-            "staked": layout.staked.measures(),
-            "stakes": [
-                {"name": one.name, "level": one.level, "along": layout.along(one), **layout.marks[one.name]._asdict()}
-                for one in layout.stakes
-            ],
-            "mistakes": report_mistakes(layout),
-        }
-    )
-
-
-def answered(name: str) -> dict[str, Any]:
-    """What the drawing reads of an answer."""
-    loaded: dict[str, Any] = json.loads(kept(name))
-    return loaded
-
-
-EVERY = [(name, row["kind"]) for name in JOBS for row in answered(name)["mistakes"]]
+EVERY = [(name, row["kind"]) for name in JOBS for row in answered(JOBS[name])["mistakes"]]
 
 
 @pytest.mark.parametrize(("name", "kind"), EVERY)
 def test_nothing_overlaps_and_every_drawn_stake_is_named(name: str, kind: str) -> None:
-    answer = answered(name)
+    answer = answered(JOBS[name])
     read = Read(mistakes_svg(answer, kind, id="m"))
     assert_clear(read)
     stakes = read.stakes()
@@ -73,7 +48,7 @@ def test_nothing_overlaps_and_every_drawn_stake_is_named(name: str, kind: str) -
 @pytest.mark.parametrize(("name", "kind"), EVERY)
 def test_squares_and_crosses_stand_in_proportion_to_the_figures(name: str, kind: str) -> None:
     """The way from square to cross on paper is one factor of the way in metres, with the rise's own stretch."""
-    answer = answered(name)
+    answer = answered(JOBS[name])
     read = Read(mistakes_svg(answer, kind, id="m"))
     at = {one: places[0] for one, places in read.stakes().items()}
     true = {stake["name"]: (stake["x"], stake["y"]) for stake in answer["stakes"]}
@@ -102,14 +77,14 @@ def test_squares_and_crosses_stand_in_proportion_to_the_figures(name: str, kind:
 @pytest.mark.parametrize(("name", "kind"), EVERY)
 def test_the_words_can_be_read_on_a_phone_and_on_paper(name: str, kind: str) -> None:
     """On a phone 360 px wide, with margins, at least 11 px; on 110 mm of paper at least 8 pt."""
-    left, _top, right, _bottom = Read(mistakes_svg(answered(name), kind, id="m")).box
+    left, _top, right, _bottom = Read(mistakes_svg(answered(JOBS[name]), kind, id="m")).box
     assert min(SIZES.values()) * 328 / (right - left) >= 11
     assert min(SIZES.values()) * 110 / (right - left) / 0.3528 >= 8
 
 
 @pytest.mark.parametrize("name", JOBS)
 def test_a_curve_on_the_wrong_hand_is_drawn_on_the_other_side_of_the_string(name: str) -> None:
-    answer = answered(name)
+    answer = answered(JOBS[name])
     read = Read(mistakes_svg(answer, "wrong_hand", id="m"))
     at = {one: places[0] for one, places in read.stakes().items()}
     below = answer["side"] == "right"
@@ -124,11 +99,27 @@ def test_a_curve_on_the_wrong_hand_is_drawn_on_the_other_side_of_the_string(name
 
 def test_a_blunder_that_is_not_there_is_refused() -> None:
     with pytest.raises(KeyError):
-        mistakes_svg(answered("tapes"), "diameter", id="m")
+        mistakes_svg(answered(JOBS["tapes"]), "diameter", id="m")
 
 
 def test_a_stake_nowhere_is_refused() -> None:
-    answer = answered("halving")
+    answer = own(answered(JOBS["halving"]))
     answer["mistakes"][0]["stakes"][3]["x"] = math.nan
     with pytest.raises(ValueError):
         mistakes_svg(answer, answer["mistakes"][0]["kind"], id="m")
+
+
+@pytest.mark.parametrize("name", ["six levels", "eight levels"])
+def test_of_two_stakes_as_near_to_the_one_that_moved_most_the_first_gives_up_its_place(name: str) -> None:
+    """So a job has one drawing, whatever order a set has."""
+    answer = own(answered(JOBS[name]))
+    row = answer["mistakes"][0]
+    every = [stake["name"] for stake in row["stakes"]]
+    drawn = {every[round(number * (len(every) - 1) / (MOST_DRAWN - 1))] for number in range(MOST_DRAWN)}
+    places = sorted(every.index(one) for one in drawn)
+    between = [pair for pair in pairwise(places) if pair[0] > 0 and sum(pair) % 2 == 0]
+    assert len(between) >= 4
+    for before, after in between:
+        row["moved_at"] = every[(before + after) // 2]
+        found = set(Read(mistakes_svg(answer, row["kind"], id="m")).stakes())
+        assert found == drawn - {every[before]} | {row["moved_at"]}

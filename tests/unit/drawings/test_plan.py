@@ -14,7 +14,7 @@ from bowstring.drawings.plan import plan_svg
 from bowstring.drawings.sketch import Sketch
 from bowstring.words import say
 from unit.drawings.drawing_boxes import assert_clear, box_of, boxes
-from unit.drawings.drawing_cases import SHAPES, case, found_from, make
+from unit.drawings.drawing_cases import SHAPES, case, make, own
 from unit.drawings.drawing_reader import Read
 
 FOOT = 0.3048
@@ -215,7 +215,7 @@ def test_a_round_length(target: float, unit: str, expected: tuple[float, str]) -
 @pytest.mark.parametrize("bad", [math.nan, math.inf, -1.0, 0.0])
 @pytest.mark.parametrize("key", ["radius", "chord", "sagitta", "arc_length", "central_angle"])
 def test_an_arc_that_is_none_is_refused(key: str, bad: float) -> None:
-    answer = case("ordinary")
+    answer = own(case("ordinary"))
     answer["staked"][key] = bad
     with pytest.raises(ValueError):
         plan_svg(answer, id="p")
@@ -223,7 +223,7 @@ def test_an_arc_that_is_none_is_refused(key: str, bad: float) -> None:
 
 def test_a_stake_nowhere_is_refused() -> None:
     for key in ("x", "y", "along"):
-        answer = case("ordinary")
+        answer = own(case("ordinary"))
         answer["stakes"][3][key] = math.nan
         with pytest.raises(ValueError):
             plan_svg(answer, id="p")
@@ -231,7 +231,9 @@ def test_a_stake_nowhere_is_refused() -> None:
 
 def test_hostile_landmarks_and_titles_stay_text() -> None:
     title, landmark = "<script>alert('x')</script>", 'A&B "x" <img onerror=1>\x07\u202e12'
-    svg = plan_svg(case("ordinary", title=title, ends=(landmark, "W" * 40)), id="p")
+    answer = own(case("ordinary"))
+    answer["title"], answer["ends"] = title, {"A": landmark, "B": "W" * 40}
+    svg = plan_svg(answer, id="p")
     assert "<script" not in svg and "<img" not in svg and "\x07" not in svg and "\u202e" not in svg
     read = Read(svg)
     assert title in read.described()[0]
@@ -299,7 +301,7 @@ def test_each_end_is_named_nearest_to_its_own_mark(name: str, side: str, toward:
 @pytest.mark.parametrize("name", LESSER)
 @pytest.mark.parametrize("side", ["left", "right"])
 def test_the_corner_is_drawn_where_the_straights_meet(name: str, side: str) -> None:
-    answer = found_from(case(name, side=side), "corner")
+    answer = case(name, side=side, start="corner")
     read = Read(plan_svg(answer, id="p"))
     assert_clear(read)
     assert {"P", "S", "T"} <= {words.stake for words in read.words()}
@@ -331,7 +333,7 @@ def test_the_corner_is_drawn_where_the_straights_meet(name: str, side: str) -> N
 @pytest.mark.parametrize("degrees", [12, 40, 75, 100, 120, 140, 150, 165, 179])
 @pytest.mark.parametrize("changes", [{}, {"offset": 0.04, "side": "right"}, {"offset": 1.0, "toward": "outside"}])
 def test_a_far_corner_is_cut_off_and_said_so(degrees: float, changes: dict[str, Any]) -> None:
-    answer = found_from(arc_of(degrees, **changes), "corner")
+    answer = arc_of(degrees, start="corner", **changes)
     read = Read(plan_svg(answer, id="p"))
     assert_clear(read)
     (ax, _), (bx, _) = read.stakes()["A"][0], read.stakes()["B"][0]
@@ -347,7 +349,7 @@ def test_a_far_corner_is_cut_off_and_said_so(degrees: float, changes: dict[str, 
 @pytest.mark.parametrize("degrees", [12, 75, 120, 165, 200, 250])
 @pytest.mark.parametrize("changes", [{}, {"offset": 0.04, "side": "right"}, {"offset": 1.0, "toward": "outside"}])
 def test_one_end_shows_its_straight_and_the_foot(degrees: float, changes: dict[str, Any]) -> None:
-    answer = found_from(arc_of(degrees, **changes), "one-end")
+    answer = arc_of(degrees, start="one-end", **changes)
     read = Read(plan_svg(answer, id="p"))
     assert_clear(read)
     assert {"F", "S"} <= {words.stake for words in read.words()}
@@ -364,9 +366,7 @@ def test_one_end_shows_its_straight_and_the_foot(degrees: float, changes: dict[s
 
 def test_ends_on_the_ground_have_no_straights() -> None:
     for start in ("ends", "neither"):
-        answer = case("ordinary")
-        answer["start"] = start
-        read = Read(plan_svg(answer, id="p"))
+        read = Read(plan_svg(case("ordinary", start=start), id="p"))
         assert say("draw.tangents") in read.flowing_text() and not read.crosses()
 
 

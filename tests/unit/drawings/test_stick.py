@@ -11,12 +11,12 @@ import pytest
 from bowstring.drawings.stick import stick_svg
 from bowstring.words import say
 from unit.drawings.drawing_boxes import assert_clear
-from unit.drawings.drawing_cases import SHAPES, case
+from unit.drawings.drawing_cases import SHAPES, case, own
 from unit.drawings.drawing_reader import Read
 
 
 def with_marks(distances: list[float]) -> dict[str, Any]:
-    answer = case("ordinary")
+    answer = own(case("ordinary"))
     marks = [{"label": f"mark {i}", "distance": d, "shown": f"{d:.3f} m"} for i, d in enumerate(distances)]
     answer["stick"] = {"length": max(distances), "marks": marks}
     return answer
@@ -66,14 +66,14 @@ def test_labels_stay_with_their_marks_at_any_spacing(seed: int) -> None:
 
 @pytest.mark.parametrize("bad", [math.nan, math.inf, -0.1, 1.6])
 def test_a_mark_off_the_stick_is_refused(bad: float) -> None:
-    answer = case("ordinary")
+    answer = own(case("ordinary"))
     answer["stick"]["marks"][0]["distance"] = bad
     with pytest.raises(ValueError):
         stick_svg(answer, id="s")
 
 
 def test_a_stick_of_the_drawing_s_numbers_says_when_they_no_longer_hold() -> None:
-    answer = case("ordinary")
+    answer = own(case("ordinary"))
     assert "off the arc" not in Read(stick_svg(answer, id="s")).flowing_text()
     next(stake for stake in answer["stakes"] if stake["name"] == "Q1")["miss"] = 0.02
     read = Read(stick_svg(answer, id="s"))
@@ -83,7 +83,7 @@ def test_a_stick_of_the_drawing_s_numbers_says_when_they_no_longer_hold() -> Non
 
 
 def test_a_stick_without_marks_is_still_a_stick() -> None:
-    answer = case("ordinary")
+    answer = own(case("ordinary"))
     answer["stick"] = {"length": 0.0, "marks": []}
     assert say("draw.stick.zero") in Read(stick_svg(answer, id="s")).flowing_text()
 

@@ -1,0 +1,183 @@
+"""The job's form, as JSON holds it: what may be said of each thing, and under which key.
+
+Everything but ``arc`` may be left out. A length is a text with its unit, or a number (or a text without one) in the
+job's own ``unit``. What a job really holds is checked, value by value, where it is read: see ``job.read_job``.
+
+Without ``from __future__ import annotations``, as the answer's forms are.
+"""
+
+from collections.abc import Sequence
+from typing import TypedDict, final
+
+Size = float | str
+"""A length, an angle or a number, as it is typed."""
+
+
+@final
+class ArcForm(TypedDict, total=False):
+    """The arc: two of its measures (lengths, and angles in degrees), more to be compared, or three points."""
+
+    radius: Size
+    chord: Size
+    sagitta: Size
+    arc_length: Size
+    central_angle: Size
+    degree: Size
+    tangent_length: Size
+    external: Size
+    points: Sequence[Sequence[Size]]
+    greater: bool
+
+
+@final
+class EndsForm(TypedDict, total=False):
+    """What stands at each end."""
+
+    A: str
+    B: str
+
+
+@final
+class TieForm(TypedDict):
+    """A distance from an end to something that stays."""
+
+    to: str
+    distance: Size
+
+
+@final
+class TiesForm(TypedDict, total=False):
+    """Two ties for an end."""
+
+    A: Sequence[TieForm]
+    B: Sequence[TieForm]
+
+
+@final
+class FoundForm(TypedDict, total=False):
+    """The chord found on the ground, measured twice; ``tape``: ``level`` or on the ``ground``, which falls ``fall``."""
+
+    chord: Sequence[Size]
+    tape: str
+    fall: Size
+    hold: str
+    sure: bool
+
+
+@final
+class GotForm(TypedDict, total=False):
+    """What was really got at a stake: its sagitta, or both half chords."""
+
+    stake: str
+    sagitta: Size
+    half_chords: Sequence[Size]
+
+
+# The longest tape, and its accuracy class: I, II or III.
+TapeForm = TypedDict("TapeForm", {"length": Size, "class": str}, total=False)
+
+
+@final
+class ObstacleForm(TypedDict, total=False):
+    """Something in the way: it stops a ``tape`` or ``feet`` alone; its corners in the frame of the chord."""
+
+    name: str
+    stops: str
+    outline: Sequence[Sequence[Size]]
+
+
+@final
+class RoomForm(TypedDict, total=False):
+    """How far there is room behind the chord, inside the curve and outside it."""
+
+    behind: Size
+    inside: Size
+    outside: Size
+
+
+@final
+class KnownForm(TypedDict, total=False):
+    """A mark that exists, in the frame of the chord; ``sigma``: one standard deviation of its place."""
+
+    name: str
+    x: Size
+    y: Size
+    sigma: Size
+
+
+@final
+class FallForm(TypedDict, total=False):
+    """The ground's fall in percent, from A to B and away from the chord toward the curve's side."""
+
+    along: Size
+    across: Size
+
+
+@final
+class ErrorsForm(TypedDict, total=False):
+    """The crew's own standard deviations: lengths; ``scale`` a part of one, ``angle`` an angle."""
+
+    read: Size
+    scale: Size
+    stake: Size
+    line: Size
+    angle: Size
+
+
+@final
+class ControlMarkForm(TypedDict, total=False):
+    """A mark with the drawing's coordinates: x and y, or northing and easting."""
+
+    mark: str
+    x: Size
+    y: Size
+    n: Size
+    e: Size
+
+
+@final
+class ControlForm(TypedDict, total=False):
+    """Two marks whose coordinates the drawing gives; ``axes``: ``x-y`` or ``n-e``."""
+
+    marks: Sequence[ControlMarkForm]
+    axes: str
+
+
+@final
+class JobForm(TypedDict, total=False):
+    """A job. ``bowstring`` is the version of this form, 1."""
+
+    bowstring: int
+    title: str
+    note: str
+    unit: str
+    mark: Size
+    arc: ArcForm
+    ends: EndsForm
+    side: str
+    offset: Size
+    toward: str
+    tolerance: Size
+    spacing: Size
+    levels: int
+    drawn_to: str
+    driven: str
+    start: str
+    ties: TiesForm
+    found: FoundForm
+    got: Sequence[GotForm]
+    greater: bool
+    method: str
+    tape: TapeForm
+    hands: Size
+    ground: Sequence[ObstacleForm]
+    room: RoomForm
+    known: Sequence[KnownForm]
+    fall: FallForm
+    errors: ErrorsForm
+    tangent_from: str
+    tapes_from: Sequence[str]
+    control: ControlForm
+    stations: Sequence[Size]
+    first_gap: Size
+    halve_first: Size

@@ -1,0 +1,68 @@
+"""All methods side by side in an answer, what is in their way, and which to take. Lengths in metres."""
+
+from typing import TypedDict, final
+
+# One thing that stops a method: at which step and between which marks, what it is, and that in a sentence.
+BlockRow = TypedDict("BlockRow", {"kind": str, "step": int, "from": str, "to": str, "what": str, "text": str})
+
+
+@final
+class MethodRow(TypedDict):
+    """One method for this job; its figures are ``None`` where there is no such layout for the arc.
+
+    Attributes:
+        stakes, measurements: how many; hands: people that it takes.
+        longest_pull: metres of tape; behind: metres that its marks reach behind the chord.
+        miss_95, all_95: metres that the worst stake and all stakes stay within at 95 %; ``all_95`` of others than the
+            job's own method only in a whole answer.
+        shift: metres, the largest miss that is known; expected: metres, ``miss_95`` and ``shift`` together.
+    """
+
+    method: str
+    name: str
+    everyday: bool
+    possible: bool
+    why_not: str | None
+    stakes: int | None
+    measurements: int | None
+    longest_pull: float | None
+    longest_pull_shown: str | None
+    miss_95: float | None
+    miss_95_shown: str | None
+    all_95: float | None
+    all_95_shown: str | None
+    shift: float | None
+    shift_shown: str | None
+    expected: float | None
+    expected_shown: str | None
+    reliable: bool | None
+    hands: int
+    behind: float | None
+    behind_shown: str | None
+    blocks: list[BlockRow]
+
+
+@final
+class ChangeRow(TypedDict):
+    """A change of the site that would make a method possible; ``size`` metres, or how many people."""
+
+    kind: str
+    what: str
+    size: float
+    method: str
+    halve_first: int
+    text: str
+
+
+@final
+class AdvicePart(TypedDict):
+    """The method to take, ``None`` where none can be; ``holds``: whether it keeps the tolerance, if there is one.
+
+    ``changes``: what would make one possible, where none is.
+    """
+
+    method: str | None
+    halve_first: int
+    text: str
+    holds: bool | None
+    changes: list[ChangeRow]

@@ -1,0 +1,84 @@
+"""The whole answer's form: its keys, in the order in which they stand."""
+
+from typing import TypedDict, final
+
+from bowstring.report.forms.accuracy import AccuracyPart
+from bowstring.report.forms.advice import AdvicePart, MethodRow
+from bowstring.report.forms.arc import (
+    ArcMeasures,
+    ArcTexts,
+    EndsPart,
+    FitPart,
+    GivenRow,
+    OffsetPart,
+    ReadingRow,
+    TieRow,
+)
+from bowstring.report.forms.checks import CheckRow, MistakeRow
+from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
+from bowstring.report.forms.site import SitePart
+from bowstring.report.forms.stakes import PlaceRow, StakeRow
+from bowstring.report.forms.steps import StepRow, StepTable
+
+
+@final
+class Answer(TypedDict):
+    """What ``bowstring.answer`` returns; metres and degrees, see the form of each part.
+
+    Attributes:
+        mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B.
+        tolerance: metres, ``None`` without one.
+        levels: how often the arc is halved, or would be; halve_first: before ordinates are taken.
+        ties: by end, none of an end that has none.
+        arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
+        given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
+        marks: every mark that the steps and the checks use.
+        stops: those of ``cautions`` that have to be settled before anybody builds.
+    """
+
+    version: str
+    title: str
+    note: str
+    unit: str
+    mark: str
+    side: str
+    ends: EndsPart
+    drawn_to: str | None
+    driven: str | None
+    start: str
+    tolerance: float | None
+    tolerance_shown: str | None
+    levels: int
+    method: str
+    halve_first: int
+    ties: dict[str, list[TieRow]]
+    readings: list[ReadingRow]
+    arc: ArcMeasures
+    staked: ArcMeasures
+    arc_shown: ArcTexts
+    staked_shown: ArcTexts
+    offset: OffsetPart | None
+    given: list[GivenRow]
+    fit: FitPart | None
+    held: bool
+    halving: list[LevelRow]
+    gap: GapPart
+    rule: RulePart
+    rounding: RoundingPart
+    stakes: list[StakeRow]
+    marks: list[PlaceRow]
+    steps: list[StepRow]
+    tables: list[StepTable]
+    square: list[str]
+    checks: list[CheckRow]
+    mistakes: list[MistakeRow]
+    stick: StickPart
+    accuracy: AccuracyPart
+    methods: list[MethodRow]
+    advice: AdvicePart
+    warnings_top: list[str]
+    stops: list[str]
+    cautions: list[str]
+    site: SitePart
+    notes: list[str]

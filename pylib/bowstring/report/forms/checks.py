@@ -1,0 +1,67 @@
+"""The checks of an answer, and the common mistakes with the checks that see them. Lengths in metres."""
+
+from typing import TypedDict, final
+
+from bowstring.report.forms.stakes import PlaceRow
+
+_Between = TypedDict("_Between", {"from": str, "to": str})
+
+
+@final
+class CheckRow(_Between):
+    """A distance (metres) that must be read from one mark to another when the stakes stand.
+
+    Attributes:
+        allowed: metres that it may be out by, ``None`` without a tolerance; blind: less than the tape shows.
+        along: metres from A along the chord to where an ordinate is taken, ``None`` for other kinds.
+    """
+
+    distance: float
+    shown: str
+    allowed: float | None
+    allowed_shown: str | None
+    blind: bool
+    kind: str
+    level: int
+    along: float | None
+    along_shown: str | None
+    text: str
+
+
+@final
+class CaughtRow(_Between):
+    """A check that sees a mistake: what it reads, should read, and how far out that is; ``allowed`` metres."""
+
+    kind: str
+    reads: float
+    reads_shown: str
+    should: float
+    should_shown: str
+    out: float
+    allowed: float
+
+
+@final
+class MistakeRow(TypedDict):
+    """A blunder and what it does, metres.
+
+    Attributes:
+        worst_miss, at: the farthest that a stake comes to stand off the arc, and which; shown: as a text.
+        moved, moved_at: the farthest that a stake comes to stand from its place, and which.
+        stakes: where they would stand, of many every so many-th.
+        caught_by: the best checks that see it; caught_count: how many do; told: what becomes of it, in a sentence.
+    """
+
+    kind: str
+    text: str
+    worst_miss: float
+    at: str
+    shown: str
+    moved: float
+    moved_at: str
+    moved_shown: str
+    stakes: list[PlaceRow]
+    caught_by: list[CaughtRow]
+    caught_count: int
+    caught: bool
+    told: str

@@ -1,0 +1,53 @@
+"""Where an answer's stakes and marks stand, and how true each stake will be.
+
+Metres in the frame of the staked chord: A at the origin, x toward B, y toward the arc.
+"""
+
+from typing import NotRequired, TypedDict, final
+
+
+@final
+class PlaceRow(TypedDict):
+    """A name and its place, metres."""
+
+    name: str
+    x: float
+    y: float
+
+
+@final
+class Ellipse(TypedDict):
+    """What a stake stays within at 95 %: half axes in metres; ``turned``: degrees from across the
+    arc to the long one, toward B."""
+
+    long: float
+    short: float
+    turned: float
+
+
+@final
+class StakeRow(TypedDict):
+    """A stake, metres: its place, how far along the arc, and how far off it (positive outside) it stands.
+
+    Attributes:
+        level: 0 for the ends.
+        sigma_across, sigma_along: one standard deviation across the arc and along it, metres.
+        drawing: only where the drawing gives two marks' coordinates: the stake's own, metres, in its axes' order.
+    """
+
+    name: str
+    x: float
+    y: float
+    along: float
+    x_shown: str
+    y_shown: str
+    along_shown: str
+    level: int
+    miss: float
+    sigma_across: float
+    sigma_along: float
+    sigma_across_shown: str
+    sigma_along_shown: str
+    ellipse: Ellipse
+    drawing: NotRequired[list[float]]
+    drawing_shown: NotRequired[list[str]]

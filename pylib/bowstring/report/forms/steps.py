@@ -1,0 +1,63 @@
+"""The steps of an answer with what is taped and turned in each, and the same as tables. Metres and degrees."""
+
+from typing import NotRequired, TypedDict, final
+
+_Between = TypedDict("_Between", {"from": str, "to": str})
+
+
+@final
+class TapeMeasure(_Between):
+    """A length (metres) that is taped from one mark to another; ``text`` is what is held, with any slope's beside it.
+
+    On sloping ground alone: ``slope``, metres along the ground.
+    """
+
+    distance: float
+    shown: str
+    text: str
+    slope: NotRequired[float]
+    slope_shown: NotRequired[str]
+
+
+@final
+class TurnedAngle(_Between):
+    """An angle (degrees) that is turned at the mark ``at``, from one mark to another."""
+
+    at: str
+    angle: float
+    shown: str
+    text: str
+
+
+@final
+class StepRow(TypedDict):
+    """One step as a sentence with what is taped and turned in it.
+
+    Attributes:
+        level: 0 for those that find the ends.
+        marks: every mark that it sets; stake: the layout's own among them.
+        to: the far end of its string; names: the marks that its sentence tells of, by their part in it.
+        half_chord, taped: of a stake on a string: what both half chords and what the sagitta must read.
+    """
+
+    number: int
+    level: int
+    kind: str
+    text: str
+    cautions: list[str]
+    marks: list[str]
+    to: str | None
+    half_chord: str | None
+    taped: str | None
+    stake: str | None
+    names: dict[str, str]
+    measures: list[TapeMeasure | TurnedAngle]
+
+
+@final
+class StepTable(TypedDict):
+    """All steps of one kind as a table: a row a stake, its name first, every cell a text."""
+
+    kind: str
+    head: list[str]
+    rows: list[list[str]]
