@@ -44,6 +44,12 @@ SHAPES: dict[str, dict[str, Any]] = {
         "offset": 0.9,
         "toward": "centre",
     },
+    "found chord": {
+        "chord": 38 * FOOT,
+        "rise": 5 * FOOT,
+        "levels": 2,
+        "found": {"chord": ["38' 2\"", "38' 2\""], "tape": "level", "hold": "radius"},
+    },
     "five levels": {"chord": 96 * FOOT, "rise": 19 * FOOT, "levels": 5},
     "six levels": {"chord": 190 * FOOT, "rise": 40 * FOOT, "levels": 6},
 }

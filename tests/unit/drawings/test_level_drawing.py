@@ -12,7 +12,7 @@ from bowstring.drawings.strings import strings_of
 from bowstring.drawings.svg import SIZES
 from bowstring.words import say
 from unit.drawings.drawing_boxes import assert_clear
-from unit.drawings.drawing_cases import SHAPES, case, make, own
+from unit.drawings.drawing_cases import FOOT, SHAPES, case, make, own
 from unit.drawings.drawing_reader import Read
 
 EVERY = [(name, level) for name, shape in SHAPES.items() for level in range(1, int(shape["levels"]) + 1)]
@@ -165,8 +165,9 @@ def test_a_level_that_is_not_there() -> None:
 
 
 def test_a_level_of_hundreds_of_strings_shows_one_of_them() -> None:
-    assert set(read(make(60.0, 12.0, 10), 10).stakes()) == {"A", "Z1", "L1"}
-    assert len(read(make(60.0, 12.0, 10), 6).stakes()) == 65
+    answer = make(190 * FOOT, 40 * FOOT, 10)
+    assert set(read(answer, 10).stakes()) == {"A", "Z1", "L1"}
+    assert len(read(answer, 6).stakes()) == 65
 
 
 def test_a_mark_nowhere_is_refused() -> None:
