@@ -21,9 +21,15 @@ def _questions() -> None:
     for text in (json.dumps(DEMO), *BROKEN):
         opened = json.loads(handle("open_file", json.dumps({"text": text})))
         fields = opened.get("fields", {"arc-chord": "5 3", "arc-radius": "12 m"})
-        sheet = json.loads(handle("sheet", json.dumps({"fields": fields, "unit_before": "m", "address": ""})))
+        asked = json.dumps({"fields": fields, "unit_before": "m", "address": ""})
+        handle("advice", asked)
+        sheet = json.loads(handle("sheet", asked))
         handle("open_link", json.dumps({"text": sheet.get("link") or "b1"}))
-        handle("job_file", json.dumps({"fields": fields}))
+        for file in ("job_file", "stakes_file"):
+            handle(file, json.dumps({"fields": fields}))
+        handle("mistake", json.dumps({"fields": fields, "kind": "burned_foot"}))
+        tapped = {"stops": "tape", "scale": "20", "up": "-1", "points": [[0, 0], [60, 0], [60, 60]]}
+        handle("outline", json.dumps({"fields": fields, **tapped}))
     try:
         handle("no such call", "{}")
     except ValueError as fault:
