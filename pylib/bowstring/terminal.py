@@ -31,7 +31,11 @@ class _Parser(argparse.ArgumentParser):
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Answer one job; return the exit code: 0 when answered, 2 when the job can't be used."""
+    """Answer one job; return the exit code: 0 when answered, 2 when the job can't be used.
+
+    >>> main(["no such file.json"])
+    2
+    """
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")

@@ -49,6 +49,9 @@ def level_of(along: float, across: float, start: Point, end: Point) -> float:
 
     ``along``, ``across``: the ground's fall in percent along x and y. With the fall z between them over the level
     distance d the slope distance is sqrt(d² + z²).
+
+    >>> level_of(0.0, 75.0, Point(0.0, 0.0), Point(0.0, 4.0))
+    1.0
     """
     way = end.minus(start)
     fall = (along * way.x + across * way.y) / 100
@@ -56,7 +59,11 @@ def level_of(along: float, across: float, start: Point, end: Point) -> float:
 
 
 def sag(length: float) -> float:
-    """Return how much too long a hanging tape reads over ``length`` metres: w² L³/(24 P²)."""
+    """Return how much too long a hanging tape reads over ``length`` metres: w² L³/(24 P²).
+
+    >>> round(sag(30.0) / sag(15.0), 6)
+    8.0
+    """
     return TAPE_WEIGHT**2 * length**3 / (24 * TAPE_PULL**2)
 
 

@@ -49,6 +49,9 @@ def tape_scale(tape_class: str, longest_pull: float) -> float:
     """Return the standard deviation of a tape's scale: (a + b L)/(L root 3) at the longest pull L in metres.
 
     0 for a job without a pull.
+
+    >>> f"{tape_scale('II', 30.0):.2e}"
+    '1.21e-04'
     """
     a, b = TAPE_CLASSES[tape_class]
     return (a + b * longest_pull) / 1000 / (longest_pull * sqrt(3)) if longest_pull > 0 else 0.0
@@ -57,7 +60,12 @@ def tape_scale(tape_class: str, longest_pull: float) -> float:
 def error_model(
     mark: float, feet: bool, tape_class: str, longest_pull: float, given: Mapping[str, float]
 ) -> ErrorModel:
-    """Return the model for a tape mark in metres, with what a job says itself in place of the usual values."""
+    """Return the model for a tape mark in metres, with what a job says itself in place of the usual values.
+
+    >>> model = error_model(0.005, False, "II", 30.0, {"stake": 0.004})
+    >>> model.stake, round(model.read, 6)
+    (0.004, 0.001443)
+    """
     return ErrorModel(
         read=given.get("read", mark / sqrt(12)),
         scale=given.get("scale", tape_scale(tape_class, longest_pull)),

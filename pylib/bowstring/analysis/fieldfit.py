@@ -80,7 +80,11 @@ def slips(
 
 
 def tenths_as_inches(length: float) -> float:
-    """Return the length that comes out when the decimals of a foot are taken for inches: 40.54 ft as 40 ft 5.4 in."""
+    """Return the length that comes out when the decimals of a foot are taken for inches: 40.54 ft as 40 ft 5.4 in.
+
+    >>> round(tenths_as_inches(40.54 * FOOT) / INCH, 6)  # 40 ft 5.4 in
+    485.4
+    """
     feet = int(length / FOOT)
     return feet * FOOT + (length / FOOT - feet) * 10 * INCH
 
@@ -92,7 +96,12 @@ def inches_as_tenths(length: float) -> float:
 
 
 def fit_chord(drawn: Arc, chord: float, hold: str) -> Fit:
-    """Return the arc over a found chord in metres with one thing of the drawn arc held (see ``HOLDS``)."""
+    """Return the arc over a found chord in metres with one thing of the drawn arc held (see ``HOLDS``).
+
+    >>> arc = Arc.of_angle(25.0, 0.9)
+    >>> round(fit_chord(arc, arc.chord, "radius").arc.half_angle, 6)
+    0.9
+    """
     pair: Pair
     if hold == "radius":
         pair, values = ("radius", "chord"), (drawn.radius, chord)

@@ -32,7 +32,12 @@ class Misses:
 
 
 def misses(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses:
-    """Return how far the stakes stand off the circle of ``arc``, in metres, positive outward."""
+    """Return how far the stakes stand off the circle of ``arc``, in metres, positive outward.
+
+    >>> arc = Arc.of_angle(10.0, 1.0)
+    >>> misses(arc, [Stake("A", 0, 0.0)], {"A": Point(0.0, 0.0)}).worst
+    0.0
+    """
     dust = DUST * arc.radius
     by_stake = {}
     for stake in stakes:

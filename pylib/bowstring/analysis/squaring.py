@@ -137,7 +137,11 @@ def legs_at_hand(room: float, offset: float) -> tuple[float, float]:
 
 def triangle_at(room: float, offset: float, unit_leg: float) -> tuple[float, float, str] | None:
     """Return the legs in metres, along the string and out, of the largest whole-number triangle at hand for an offset
-    on a string with ``room`` metres from the foot, and its shape; ``None`` where there is none."""
+    on a string with ``room`` metres from the foot, and its shape; ``None`` where there is none.
+
+    >>> triangle_at(10.0, 3.0, 1.0)
+    (4.0, 3.0, '3-4-5')
+    """
     found = _whole(room, min(offset, LONGEST_LEG), unit_leg)
     return (found.along, found.out, found.whole or "") if found else None
 

@@ -20,6 +20,9 @@ def string_bow(length: float) -> float:
     """Return the bow in metres at the middle of a string ``length`` metres long in a light crosswind.
 
     w L^2 / (8 P) with w = Cd rho v^2 d / 2 the drag per length and P the pull: the parabola of an evenly loaded string.
+
+    >>> round(string_bow(60.0) / string_bow(30.0), 6)
+    4.0
     """
     drag = DRAG * AIR * WIND_SPEED**2 * STRING_WIDTH / 2
     return drag * length * length / (8 * STRING_PULL)

@@ -86,6 +86,12 @@ def play(steps: Iterable[Step], number: Number = exact, start: Mapping[str, Poin
 
     ``start`` holds marks that stand already; steps of level 0, which find the ends, are always exact: the ends are
     where the construction begins.
+
+    >>> from bowstring.construction import Along, Take
+    >>> steps = [Step("ends", 0, (Take("A", Point(0.0, 0.0)), Take("B", Point(10.0, 0.0)))),
+    ...          Step("along", 1, (Along("K", "A", "B", 3.337),))]
+    >>> play(steps, lambda length: round(length, 2))["K"]
+    Point(x=3.34, y=0.0)
     """
     at: Marks = dict(start or {})
     for step in steps:

@@ -78,6 +78,10 @@ def read_job(job: object) -> Job:
     """Return a job read and checked, value by value.
 
     Raises ``BadJob`` for the first thing that can't be used. Whether the givens make an arc is not asked here.
+
+    >>> job = read_job({"bowstring": 1, "arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}})
+    >>> [(given.field, given.value) for given in job.givens]
+    [('chord', 11.5824), ('sagitta', 1.6002)]
     """
     if not isinstance(job, Mapping):
         raise bad("job", "job.not_an_object")

@@ -23,6 +23,9 @@ def job_of_text(text: str) -> JobForm:
     """Return the object that a JSON text holds; what stands in it is checked where a job is read.
 
     Raises ``BadJob`` when it is too long, not JSON, no object, holds NaN or an infinity, or names a value twice.
+
+    >>> job_of_text('{"bowstring": 1, "arc": {"radius": 12, "chord": 9}}')["arc"]
+    {'radius': 12, 'chord': 9}
     """
     if len(text) > TEXT_LIMIT:
         raise bad("job", "job.too_large", limit=TEXT_LIMIT)

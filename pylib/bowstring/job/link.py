@@ -44,6 +44,9 @@ def write_link(job: JobForm) -> str:
     """Return the link text of a job (the part after ``#``).
 
     Raises ``BadJob`` when a value in the job can't be used.
+
+    >>> read_link(write_link({"bowstring": 1, "arc": {"radius": "12 m", "chord": "9 m"}}))["arc"]
+    {'radius': '12 m', 'chord': '9 m'}
     """
     read_job(job)
     text = json.dumps(_without_defaults(job), ensure_ascii=False, separators=(",", ":"))

@@ -47,6 +47,12 @@ def advise(layout: Layout, rows: Sequence[Row]) -> Advice:
     among those the one with the fewest readings, then the least miss. A method that is known to miss is never advised:
     the rule of thumb's readings are those of halving and its stakes aren't. Where no everyday method is possible,
     ordinates from smaller chords are looked at too.
+
+    >>> from bowstring.job.job import read_job
+    >>> from bowstring.layout.layout import lay_out
+    >>> layout = lay_out(read_job({"unit": "m", "arc": {"chord": 40, "sagitta": 10}, "tape": {"length": 22}}))
+    >>> advise(layout, compare(layout, row_of(layout, layout.method))).row.method.name
+    'ordinates'
     """
     tolerance = layout.job.tolerance
     rows = _candidates(layout, rows)

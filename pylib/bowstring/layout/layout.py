@@ -94,7 +94,13 @@ class Layout:
 
 
 def lay_out(job: Job) -> Layout:
-    """Return the layout of a job that was read; raises ``BadJob`` where its values together make none."""
+    """Return the layout of a job that was read; raises ``BadJob`` where its values together make none.
+
+    >>> from bowstring.job.job import read_job
+    >>> layout = lay_out(read_job({"unit": "m", "arc": {"chord": 40, "sagitta": 10}, "levels": 1}))
+    >>> {stake.name: layout.marks[stake.name].y for stake in layout.stakes}
+    {'A': 0.0, 'M': 10.0, 'B': 0.0}
+    """
     settled, hand = _settled(job)
     ground, drawn = _drawn(job, settled)
     staked = drawn.concentric(job.outward) if job.outward else drawn

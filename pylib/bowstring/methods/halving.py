@@ -36,7 +36,11 @@ def middle_name(stake: str) -> str:
 
 
 def stakes_of(levels: int) -> tuple[Stake, ...]:
-    """Return the stakes from A to B, both included, that ``levels`` of halving drive."""
+    """Return the stakes from A to B, both included, that ``levels`` of halving drive.
+
+    >>> [stake.name for stake in stakes_of(2)]
+    ['A', 'Q1', 'M', 'Q2', 'B']
+    """
     gaps = 2**levels
     names = [Stake("A", 0, 0.0)]
     for i in range(1, gaps):

@@ -120,6 +120,13 @@ def recipe_of(
     """Return the recipe of a method on an arc whose ends stand (or go on with ``recipe``, which found them).
 
     ``got``: what was really measured at stakes, for a method that can take it up.
+
+    >>> from bowstring.geometry.arc import Arc
+    >>> from bowstring.methods.catalogue import BY_NAME
+    >>> setting, method = Setting(Arc.of_angle(10.0, 0.5)), BY_NAME["ordinates"]
+    >>> stakes = stakes_for(method, setting, levels=1, spacing=None)
+    >>> [step.kind for step in recipe_of(method, setting, stakes).steps]
+    ['ordinate']
     """
     arc = setting.arc
     recipe = recipe or Recipe({"A": Point(0.0, 0.0), "B": Point(arc.chord, 0.0), **setting.known})

@@ -79,7 +79,11 @@ def equal_gaps(gaps: int) -> list[float]:
 
 def fewest_equal(arc: Arc, spacing: float) -> int:
     """Return the fewest equal parts of an arc whose chords are at most ``spacing`` metres, at least two: one would set
-    no stake. Raises ``NoSuchStakes``."""
+    no stake. Raises ``NoSuchStakes``.
+
+    >>> fewest_equal(Arc.of_angle(10.0, 0.5), 2.0)  # 10 m of arc
+    5
+    """
     widest = spacing * FITS
     reach = min(widest / (2 * arc.radius), 1.0)
     gaps = max(ceil(arc.half_angle / asin(reach)) - 1, 2)

@@ -138,10 +138,13 @@ def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
 
 
 def job_of_fields(fields: Mapping[str, str]) -> JobForm:
-    """Return the job of what was typed, by field id; its values are checked where a job is read.
+    r"""Return the job of what was typed, by field id; its values are checked where a job is read.
 
     Raises ``BadJob`` where one of the values that count only together is missing, and ``ValueError`` for
     an id that isn't the form's.
+
+    >>> job_of_fields({"arc-chord": "38 ft", "arc-sagitta": "5' 3\""})["arc"]
+    {'chord': '38 ft', 'sagitta': '5\' 3"'}
     """
     typed = _typed(fields)
     job: dict[str, object] = {"bowstring": 1}

@@ -47,6 +47,10 @@ class Answering(Mapping[str, object]):
     nothing. The job is read and laid out at once, so that a job that can't be used is refused here.
 
     Raises ``BadJob`` as ``answer`` does.
+
+    >>> read = Answering({"bowstring": 1, "unit": "m", "arc": {"chord": 40, "sagitta": 10}})
+    >>> read["arc_shown"]["radius"]  # no more than the arc was worked out for this
+    '25.000 m'
     """
 
     def __init__(self, job: JobForm, *, whole: bool = False) -> None:

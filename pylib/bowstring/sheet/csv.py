@@ -17,6 +17,11 @@ def stakes_csv(answer: Answer) -> str:
 
     Figures are metres with six decimals, told in the head; readings are texts in the job's unit. The first stake's row
     of readings is empty: the ends are found, not set out.
+
+    >>> from bowstring import answer
+    >>> table = stakes_csv(answer({"bowstring": 1, "unit": "m", "arc": {"chord": 40, "sagitta": 10}, "levels": 1}))
+    >>> len(table.splitlines())  # a head and the stakes A, M, B
+    4
     """
     widest = max((len(table["head"]) - 1 for table in answer["tables"]), default=0)
     axes = answer["site"]["axes"]

@@ -14,9 +14,12 @@ NUMBER = re.compile(
 
 @lru_cache(4096)  # a sheet that is made anew at each keystroke says most of it again
 def marked(text: str) -> str:
-    """Return a text as HTML, its lengths and angles each on one line.
+    r"""Return a text as HTML, its lengths and angles each on one line.
 
     5' at a line's end and 3" at the next one's start would be read as another length.
+
+    >>> marked('5\' 3" & more')
+    '<span class="n">5&#x27; 3&quot;</span> &amp; more'
     """
     pieces, place = [], 0
     for found in NUMBER.finditer(text):

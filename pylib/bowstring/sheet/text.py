@@ -23,7 +23,13 @@ GAP = 2
 
 
 def sheet_text(answer: Answer) -> str:
-    """Return the whole sheet as lines of at most 80 columns of a terminal, ending with a line end."""
+    """Return the whole sheet as lines of at most 80 columns of a terminal, ending with a line end.
+
+    >>> from bowstring import answer
+    >>> text = sheet_text(answer({"bowstring": 1, "unit": "m", "arc": {"chord": 40, "sagitta": 10}}))
+    >>> max(len(line) for line in text.splitlines()) <= 80
+    True
+    """
     title = answer["title"] or say("sheet.untitled")
     version = say("sheet.version", version=answer["version"])
     lines = [*wrap(title, WIDTH), version, "=" * WIDTH]
