@@ -31,9 +31,7 @@ def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
             assert found.violations_count == 0, found.generate_report()
 
 
-def test_nothing_is_cut_off_at_any_width(open_page: Callable[..., Page]) -> None:
-    page = open_page()
-    wait_for(page, "computed")
+def test_nothing_is_cut_off_at_any_width(page: Page) -> None:
     open_desk(page)
     for width, height in SIZES:
         page.set_viewport_size({"width": width, "height": height})

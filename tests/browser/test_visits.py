@@ -97,11 +97,7 @@ def test_a_wrong_clock_changes_nothing(open_page: Callable[..., Page]) -> None:
     expect(page.locator("#job-list li")).to_contain_text("2106")
 
 
-def test_a_file_that_is_no_job_for_its_size_or_its_version_is_refused_at_once(
-    open_page: Callable[..., Page], tmp_path: Path
-) -> None:
-    page = open_page()
-    wait_for(page, "computed")
+def test_a_file_that_is_no_job_for_its_size_or_its_version_is_refused_at_once(page: Page, tmp_path: Path) -> None:
     type_in(page, "arc-chord", "41 ft")
     wait_for(page, "computed")
     large = tmp_path / "large.json"

@@ -51,7 +51,7 @@ def test_a_plain_difference_is_no_slip(chord):
     assert fitted(chord, hold="radius")["fit"]["slips"] == []
 
 
-@pytest.mark.parametrize("tenths", range(20))
+@pytest.mark.parametrize("tenths", range(0, 20, 2))
 def test_a_plain_difference_is_no_slip_whatever_the_digits(tenths):
     drawn = {"unit": "m", "arc": {"chord": f"{21.3 + tenths * 0.137:.3f} m", "sagitta": "3 m"}}
     chord = f"{21.3 + tenths * 0.137 + 0.022:.3f} m"
