@@ -63,6 +63,8 @@ def test_a_wasm_file_under_a_wrong_type_starts_all_the_same(open_page: Callable[
 
     page = open_page(before_goto=lambda context: context.route("**/*.wasm", mistyped))
     wait_for(page, "computed")
+    expect(page.locator("#status")).to_have_text(say("page.status_example"))
+    expect(page.locator("#trouble")).to_be_hidden()
 
 
 def test_a_module_that_the_prepared_library_lacks_is_fetched_and_told_once(

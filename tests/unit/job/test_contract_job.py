@@ -181,7 +181,9 @@ def test_free_text_comes_through_as_typed() -> None:
 
 
 def test_longest_free_text_is_taken() -> None:
-    answer_to({**PLAIN, "title": "t" * 80, "note": "n" * 280, "ends": {"A": "a" * 40, "B": "b" * 40}})
+    texts: dict[str, Any] = {"title": "t" * 80, "note": "n" * 280, "ends": {"A": "a" * 40, "B": "b" * 40}}
+    got = answer_to({**PLAIN, **texts})
+    assert {name: got[name] for name in texts} == texts
 
 
 def test_a_sensitive_given_is_cautioned_and_a_solid_one_is_not() -> None:

@@ -1,5 +1,6 @@
 """The text sheet: 80 columns, everything said, read as somebody tired would."""
 
+from functools import cache
 from unicodedata import combining, east_asian_width
 
 import pytest
@@ -52,6 +53,11 @@ JOBS = {
 }
 
 
+@cache
+def sheet_of(name):
+    return sheet_text(answer_to(JOBS[name]))
+
+
 def columns(text):
     """The cells of a terminal that a text takes: two for a wide letter, none for a mark on the one before."""
     return sum(0 if combining(sign) else 1 + (east_asian_width(sign) in ("W", "F")) for sign in text)
@@ -59,7 +65,7 @@ def columns(text):
 
 @pytest.mark.parametrize("name", JOBS)
 def test_no_line_is_wider_than_80_columns_or_ends_in_a_space(name):
-    for line in sheet_text(answer_to(JOBS[name])).splitlines():
+    for line in sheet_of(name).splitlines():
         assert columns(line) <= 80
         assert line == line.rstrip()
 
@@ -91,7 +97,7 @@ def test_no_length_in_a_narrow_column_is_broken():
 @pytest.mark.parametrize("name", JOBS)
 def test_the_sheet_holds_every_caution_note_and_title(name):
     told = answer_to(JOBS[name])
-    words = " ".join(sheet_text(told).replace("!", " ").split())
+    words = " ".join(sheet_of(name).replace("!", " ").split())
     for text in [*told["warnings_top"], *told["cautions"], *told["notes"]]:
         assert " ".join(text.replace("!", " ").split()) in words
 
@@ -142,7 +148,7 @@ def test_the_hand_is_said_the_same_everywhere():
 
 @pytest.mark.parametrize("name", JOBS)
 def test_no_length_is_broken_over_two_lines(name):
-    lines = sheet_text(answer_to(JOBS[name])).splitlines()
+    lines = sheet_of(name).splitlines()
     prose = [line for line in lines if line.startswith(("- ", "! ", "> ", "  ")) and not line.startswith("  " * 20)]
     for line in prose:
         assert not line.endswith("'") or line.endswith("s'"), line

@@ -12,7 +12,6 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from bowstring.errors import BadJob
-from bowstring.units.echo import ECHO_LIMIT, quoted
 from bowstring.units.lengths import FOOT, INCH, UNITS, Length, read_length
 from bowstring.words import say
 from helping import all_hold
@@ -381,21 +380,6 @@ def test_decimal_texts_are_read_to_the_correctly_rounded_float(number: Decimal) 
     for name, size in {"m": "1", "cm": "0.01", "mm": "0.001", "ft": "0.3048", "in": "0.0254"}.items():
         if number * Decimal(size) >= Decimal("0.000001"):
             assert read_length(f"{number} {name}", "ft-in", "x").metres == float(number * Decimal(size))
-
-
-@given(st.text(st.characters(codec=None, categories=None), max_size=100))
-@example("\u202e" * 50)
-@example("x" * 41)
-def test_an_echo_is_one_short_line_of_printable_text(text: str) -> None:
-    shown = quoted(text)
-    assert shown.isprintable() and len(shown) <= ECHO_LIMIT + 2
-    if text.isprintable() and len(text) <= ECHO_LIMIT:
-        assert shown[1:-1] == text
-
-
-def test_an_echo_makes_hidden_characters_visible() -> None:
-    assert quoted("4\u202e0\n") == "\u201c4<U+202E>0<U+000A>\u201d"
-    assert quoted("x" * 41)[1:-1] == "x" * 39 + "\N{HORIZONTAL ELLIPSIS}"
 
 
 def test_braces_in_typed_text_stay_as_they_are() -> None:
