@@ -8,7 +8,7 @@ import re
 import shutil
 from pathlib import Path
 
-from builder import website
+from builder import squeeze, website
 
 NEXT = "0badcafe"
 TEXTS = {".html", ".js", ".css", ".webmanifest"}
@@ -27,7 +27,8 @@ class ChangingSite:
 
     def __init__(self, site: Path, work: Path) -> None:
         self.folder = work / "published"
-        shutil.copytree(site, self.folder)
+        # Without squeezed copies, which a look at the site's size leaves beside its files: they'd be the old version's.
+        shutil.copytree(site, self.folder, ignore=shutil.ignore_patterns(*(f"*.{end}" for end in squeeze.FORMATS)))
         (versioned,) = self.folder.glob("v-*")
         self.now = versioned.name.removeprefix("v-")
         self.version, self.next_version = (self._version(name) for name in (self.now, NEXT))

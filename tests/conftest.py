@@ -8,6 +8,10 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+# Each process of the tests has a core for itself: threads of one's linear algebra would stand in the other's way.
+for library in ("OPENBLAS", "OMP", "MKL"):
+    os.environ.setdefault(f"{library}_NUM_THREADS", "1")
+
 # "house": the same examples in every run, so that a failure is somebody's change and not luck.
 # "wide": many more, new ones each time, to look for what the house run can't see: HYPOTHESIS_PROFILE=wide
 settings.register_profile("house", derandomize=True, deadline=None, max_examples=100, database=None, print_blob=True)

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -204,8 +205,13 @@ def _way(start: Places, end: Places) -> Places:
 
 def chance_all_within(covariance: Numbers, misses: Sequence[float], count: int, seed: int) -> list[float]:
     """Return the part of ``count`` draws of correlated normals in which all are within each of ``misses``."""
-    rng = np.random.default_rng(seed)
     values, vectors = np.linalg.eigh(covariance)
     root = vectors * np.sqrt(np.maximum(values, 0.0))
-    worst = np.abs(rng.standard_normal((count, len(covariance))) @ root.T).max(axis=1)
+    worst = np.abs(_normals(count, len(covariance), seed) @ root.T).max(axis=1)
     return [float(np.mean(worst <= miss)) for miss in misses]
+
+
+@lru_cache(maxsize=4)
+def _normals(count: int, size: int, seed: int) -> Numbers:
+    """The same independent draws for every covariance of a size."""
+    return np.random.default_rng(seed).standard_normal((count, size))

@@ -16,6 +16,7 @@ from playwright.sync_api import Browser, BrowserContext, Error, Page
 from builder import browser, serve
 from builder.house import SITE
 from driving.drivers import playwright_here
+from started_page import StartedPage
 
 # Python has to start in the page on a machine that runs other tests at the same time.
 PATIENCE = 60_000  # milliseconds
@@ -56,7 +57,7 @@ def chromium(program: str) -> Iterator[Browser]:
 
 @pytest.fixture
 def faults() -> list[str]:
-    """What went wrong unseen: errors in the console, exceptions, requests to anywhere but the site.
+    """What went wrong unseen in a test: errors in the console, exceptions, requests to anywhere but the site.
 
     Must be empty when the test ends; a test that provokes a fault checks it and clears the list.
     """
@@ -146,13 +147,42 @@ def _closed(context: BrowserContext) -> None:
         context.close()
 
 
+@pytest.fixture(scope="session")
+def desk_page(chromium: Browser, site_url: str) -> Iterator[StartedPage]:
+    started = StartedPage(chromium, site_url, viewport={"width": 1280, "height": 900})
+    yield started
+    started.close()
+
+
+@pytest.fixture(scope="session")
+def phone_page(chromium: Browser, site_url: str) -> Iterator[StartedPage]:
+    size = {"width": 360, "height": 740}
+    started = StartedPage(chromium, site_url, viewport=size, has_touch=True, is_mobile=True, device_scale_factor=2)
+    yield started
+    started.close()
+
+
+def _in_turn(started: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
+    started.faults, failed = faults, request.session.testsfailed
+    yield started.begin()
+    if request.session.testsfailed > failed:
+        started.close()  # whatever state it's in: the next one gets a new one
+    assert faults == []
+
+
 @pytest.fixture
-def page(open_page: Callable[..., Page]) -> Page:
-    """The site in a desk-sized window, just opened."""
+def page(desk_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
+    """The site in a desk-sized window, with the example's sheet by Python, used in turn."""
+    yield from _in_turn(desk_page, faults, request)
+
+
+@pytest.fixture
+def phone(phone_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
+    """The same in a phone-sized window with touch."""
+    yield from _in_turn(phone_page, faults, request)
+
+
+@pytest.fixture
+def own_page(open_page: Callable[..., Page]) -> Page:
+    """The site in a desk-sized window and a profile of its own, just opened."""
     return open_page()
-
-
-@pytest.fixture
-def phone(open_page: Callable[..., Page]) -> Page:
-    """The site in a phone-sized window with touch, just opened."""
-    return open_page(360, 740, has_touch=True, is_mobile=True, device_scale_factor=2)

@@ -11,10 +11,29 @@ import pytest
 from playwright.sync_api import BrowserContext, expect
 
 from bowstring.words import say
-from page_acting import kill_browser, open_desk, type_in, wait_for
+from page_acting import PATIENCE, kill_browser, open_desk, type_in, wait_for
 
-MOMENT = 1.0  # seconds between the last key and the end: less than a browser holds a write to its simple storage back
-SETTLED = 7.0  # seconds after which it has written all: what is typed then is a new write
+# How often a text stands in the second copy, the browser's database: what is there is soon on the disk.
+COPIES = """async (text) => {
+  const done = (request) => new Promise((resolve) => (request.onsuccess = () => resolve(request.result)));
+  const database = await done(indexedDB.open("bowstring.1"));
+  const texts = await done(database.transaction("kept").objectStore("kept").getAll());
+  database.close();
+  return texts.filter((one) => one.includes(text)).length;
+}"""
+
+
+def until(told: Callable[[], bool]) -> None:
+    end = time.monotonic() + PATIENCE / 1000
+    while not told():
+        assert time.monotonic() < end
+        time.sleep(0.05)
+
+
+def in_simple_storage(profile: Path, text: str) -> bool:
+    """Whether the browser has written a text of its simple storage to the disk: it holds it back for some seconds."""
+    files = (profile / "Default" / "Local Storage" / "leveldb").glob("*.log")
+    return any(text.encode() in file.read_bytes() for file in files)
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="finds the browser's processes in /proc")
@@ -28,12 +47,13 @@ def test_a_killed_browser_loses_nothing_that_stood_for_a_moment(
     page.locator("#form-job").evaluate("fold => fold.open = true")
     for name, text in (("title", "First"), ("arc-chord", "44 ft"), ("arc-sagitta", "6 ft")):
         type_in(page, name, text)
-    time.sleep(SETTLED)
+    until(lambda: in_simple_storage(tmp_path / "phone", '"arc-sagitta":"6 ft"'))  # what is typed now is a new write
     page.click("#clear")
     for name, text in (("title", "Second"), ("arc-chord", "45 ft"), ("arc-sagitta", "6.5 ft")):
         type_in(page, name, text)
     expect(page.locator("#kept")).to_have_text(f"{say('page.kept_kept')} Second")
-    time.sleep(MOMENT)
+    until(lambda: page.evaluate(COPIES, "6.5 ft") == 1)
+    assert not in_simple_storage(tmp_path / "phone", "6.5 ft"), "then this would prove nothing"
     kill_browser(tmp_path / "phone")
 
     page = profile("phone", site_url).new_page()
@@ -48,7 +68,7 @@ def test_a_killed_browser_loses_nothing_that_stood_for_a_moment(
     rows.filter(has_text="Second").get_by_text(say("page.desk_remove")).click()
     rows.filter(has_text="Second").get_by_text(say("page.desk_remove_surely")).click()
     expect(rows).to_have_count(1)
-    time.sleep(MOMENT)
+    until(lambda: page.evaluate(COPIES, "6.5 ft") == 0)
     page.reload()
     wait_for(page, "computed")
     open_desk(page)

@@ -25,7 +25,6 @@ def do_job(page: Page) -> None:
 
 
 def test_the_advice_comes_first_and_is_the_sheet_s_own(page: Page) -> None:
-    wait_for(page, "computed")
     do_job(page)
     unfold(page)
     before = page.evaluate(MARKS)
@@ -39,7 +38,6 @@ def test_the_advice_comes_first_and_is_the_sheet_s_own(page: Page) -> None:
 
 
 def test_a_blunder_is_drawn_when_its_fold_is_opened(page: Page) -> None:
-    wait_for(page, "computed")
     do_job(page)
     told = answer(JOB)["mistakes"]
     folds = page.locator("#sheet details[data-mistake]")
@@ -52,7 +50,6 @@ def test_a_blunder_is_drawn_when_its_fold_is_opened(page: Page) -> None:
 
 
 def test_the_stakes_go_into_a_file_of_values(page: Page, tmp_path: Path) -> None:
-    wait_for(page, "computed")
     do_job(page)
     choose(page, "method", "ordinates")
     wait_for(page, "computed")

@@ -2,16 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from playwright.sync_api import Page, expect
 
 from bowstring.words import say
 from page_acting import beside, choose, type_in, wait_for
 
+# What comes near the screen is laid out, and may move what is there: until several frames are alike.
+AT_REST = """() => new Promise((done) => {
+  let last = "", alike = 0;
+  const look = () => {
+    const now = `${scrollY} ${document.documentElement.scrollHeight}`;
+    alike = now === last ? alike + 1 : 0;
+    last = now;
+    if (alike < 4) requestAnimationFrame(look);
+    else done();
+  };
+  look();
+})"""
+
 
 def test_a_sheet_that_nobody_may_build_is_never_called_up_to_date(page: Page) -> None:
-    wait_for(page, "computed")
     choose(page, "drawn_to", "unsure")
     wait_for(page, "computed")
     expect(page.locator("#status")).to_have_text(say("page.status_stop"))
@@ -23,7 +33,6 @@ def test_a_sheet_that_nobody_may_build_is_never_called_up_to_date(page: Page) ->
 
 
 def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
-    wait_for(page, "computed")
     page.click("#clear")
     choose(page, "unit", "ft")
     type_in(page, "arc-chord", "38")
@@ -55,7 +64,6 @@ def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
 
 
 def test_one_part_at_a_time_by_button_and_by_key(page: Page) -> None:
-    wait_for(page, "computed")
     parts = page.locator("#sheet .part")
     count = parts.count()
     page.click("#parts")
@@ -78,7 +86,6 @@ def test_one_part_at_a_time_by_button_and_by_key(page: Page) -> None:
 
 
 def test_signs_of_feet_and_inches_are_at_hand_on_a_phone(phone: Page) -> None:
-    wait_for(phone, "computed")
     chord = phone.locator("#arc-chord")
     keys = phone.locator("#keys")
     chord.fill("")
@@ -104,14 +111,13 @@ def test_signs_of_feet_and_inches_are_at_hand_on_a_phone(phone: Page) -> None:
     expect(keys).to_be_hidden()
 
 
-def test_each_way_to_a_part_ends_at_it(open_page: Callable[..., Page]) -> None:
-    page = open_page(360, 740)
-    wait_for(page, "computed")
+def test_each_way_to_a_part_ends_at_it(page: Page) -> None:
+    page.set_viewport_size({"width": 360, "height": 740})
     ways = page.locator("#sheet-contents a")
     for number in range(ways.count()):
         page.locator("#sheet-contents").evaluate("fold => fold.open = true")
         ways.nth(number).click()
-        page.wait_for_timeout(150)  # what comes near the screen is laid out, and may move what is there
+        page.evaluate(AT_REST)
         place = ways.nth(number).get_attribute("href")
         title = page.locator(f"{place} h3").first
         expect(title).to_be_in_viewport()

@@ -1,4 +1,7 @@
-"""The page in every engine: served, without a network, linked to, and as one saved file. One set of scenarios."""
+"""The page in the other engines: served, without a network, linked to, and as one saved file. One set of scenarios.
+
+In Chromium all of that is held, and more, by the browser's own tests.
+"""
 
 from __future__ import annotations
 
@@ -17,12 +20,18 @@ from driving.drivers import ENGINES, Driver
 SIGN = "return document.documentElement.dataset.stale === undefined ? document.documentElement.dataset.sheet : 'stale'"
 OFFLINE = "return document.documentElement.dataset.offline"
 TYPE = """
-  const field = document.getElementById(arguments[0]);
-  field.focus();
-  field.value = arguments[1];
-  field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  for (const [name, text] of Object.entries(arguments[0])) {
+    const field = document.getElementById(name);
+    field.focus();
+    field.value = text;
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  }
 """
-CHOOSE = "document.querySelector(`input[name='${arguments[0]}'][value='${arguments[1]}']`).click()"
+CHOOSE = """
+  for (const [name, value] of Object.entries(arguments[0])) {
+    document.querySelector(`input[name='${name}'][value='${value}']`).click();
+  }
+"""
 # Before anything of the page runs there is nothing to see: requests are listed by the browser itself.
 ASKED = "return performance.getEntriesByType('resource').map((one) => one.name)"
 JOB = {
@@ -34,7 +43,7 @@ JOB = {
 }
 
 
-@pytest.fixture(params=ENGINES)
+@pytest.fixture(params=[name for name in ENGINES if name != "chromium"])
 def driver(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Driver]:
     make, find = ENGINES[request.param]
     if not find():
@@ -50,10 +59,8 @@ def driver(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Driver]:
 def do_the_job(driver: Driver) -> None:
     """Type a job by hand and read its numbers off the sheet."""
     driver.run("document.getElementById('clear').click()")
-    for name, text in (("arc-radius", "62' 6\""), ("arc-chord", "41' 3\""), ("tolerance", "1/4 in")):
-        driver.run(TYPE, name, text)
-    for name, value in (("drawn_to", "face"), ("side", "right")):
-        driver.run(CHOOSE, name, value)
+    driver.run(TYPE, {"arc-radius": "62' 6\"", "arc-chord": "41' 3\"", "tolerance": "1/4 in"})
+    driver.run(CHOOSE, {"drawn_to": "face", "side": "right"})
     driver.until(SIGN, "computed")
     read_the_job(driver)
 
@@ -71,11 +78,17 @@ def asks_nobody_else(driver: Driver, address: str) -> None:
     assert strangers == []
 
 
-def test_a_day_with_one_visit_and_then_no_network(driver: Driver) -> None:
+def test_a_day_with_one_visit_and_then_no_network_and_the_saved_page(driver: Driver) -> None:
+    """In one browser, for its start is what takes long."""
+    one_visit_and_then_no_network(driver)
+    the_saved_page_from_a_disk(driver)
+
+
+def one_visit_and_then_no_network(driver: Driver) -> None:
     with serve.served(SITE) as address:
         driver.go(address)
         driver.until(SIGN, "computed")
-        driver.run(TYPE, "arc-chord", "47 6")
+        driver.run(TYPE, {"arc-chord": "47 6"})
         driver.until(SIGN, "refused")
         do_the_job(driver)
         driver.until(OFFLINE, "ready")
@@ -86,7 +99,8 @@ def test_a_day_with_one_visit_and_then_no_network(driver: Driver) -> None:
     driver.until(SIGN, "computed")
     if driver.lasting:
         read_the_job(driver)
-    do_the_job(driver)
+    else:
+        do_the_job(driver)
     driver.run("location.hash = arguments[0]", write_link({**JOB, "title": "Somebody else"}))
     driver.until("return document.getElementById('offer').hidden", False)  # asked first: work stands there
     driver.run("document.getElementById('offer-open').click()")
@@ -95,7 +109,7 @@ def test_a_day_with_one_visit_and_then_no_network(driver: Driver) -> None:
     read_the_job(driver)
 
 
-def test_the_saved_page_from_a_disk(driver: Driver) -> None:
+def the_saved_page_from_a_disk(driver: Driver) -> None:
     driver.go(SAVED.as_uri())
     driver.until(SIGN, "computed")
     do_the_job(driver)

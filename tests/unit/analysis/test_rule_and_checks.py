@@ -9,7 +9,6 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bowstring import answer
 from bowstring.analysis.checks import find_checks
 from bowstring.analysis.replay import misses, replay
 from bowstring.analysis.rule import alternate_reading, good_up_to, next_sagitta, rule_misses
@@ -21,6 +20,7 @@ from bowstring.geometry.pairs import arcs_of
 from bowstring.geometry.plane import Point
 from bowstring.methods.halving import halve, stakes_of
 from bowstring.units.tape import make_tape
+from helping import answer_to
 
 FOOT, INCH = 0.3048, 0.0254
 TRADE = arcs_of(("chord", "sagitta"), 190 * FOOT, 40 * FOOT)[0]
@@ -136,7 +136,7 @@ def to_the_digits_of(value, printed):
 @pytest.mark.parametrize("name", WORKED)
 def test_a_line_worked_by_hand_comes_out_to_its_last_digit_with_the_figures_it_prints(name):
     job = WORKED[name]
-    told = answer(job)
+    told = answer_to(job)
     tape = make_tape(job.get("unit", "ft-in"), job.get("mark"))
     forms = set()
     for before, row in pairwise(told["halving"]):
@@ -192,7 +192,7 @@ OVER_LINE = re.compile(
     ],
 )
 def test_the_first_sagitta_worked_by_hand_comes_out_with_the_figures_it_prints(arc, unit):
-    told = answer({"arc": arc, "unit": unit, "levels": 1, "side": "left"})
+    told = answer_to({"arc": arc, "unit": unit, "levels": 1, "side": "left"})
     root_line, line = told["halving"][0]["by_hand"]
     radius, half, root = map(Decimal, ROOT_LINE.fullmatch(root_line).groups()[:3])
     assert to_the_digits_of((radius * radius - half * half).sqrt(), root) == root
@@ -213,13 +213,13 @@ def test_the_first_sagitta_worked_by_hand_comes_out_with_the_figures_it_prints(a
 
 def test_a_first_sagitta_that_the_drawing_gives_is_not_worked_out_unless_the_stakes_stand_off_its_line():
     job = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "side": "left", "levels": 1}
-    assert len(answer(job)["halving"][0]["by_hand"]) == 1
-    assert len(answer({**job, "offset": "1-1/2 in", "toward": "outside"})["halving"][0]["by_hand"]) == 2
+    assert len(answer_to(job)["halving"][0]["by_hand"]) == 1
+    assert len(answer_to({**job, "offset": "1-1/2 in", "toward": "outside"})["halving"][0]["by_hand"]) == 2
 
 
 def test_the_trade_figures_worked_line():
     """95² + 40²: 103.078; 103.078 × 8.078 ÷ 80 = 10.408 (computed; the figures are common practice, no source)."""
-    lines = answer(WORKED["trade"])["halving"][1]["by_hand"]
+    lines = answer_to(WORKED["trade"])["halving"][1]["by_hand"]
     assert lines[0].startswith("New chord: square root of (95² + 40²) = 103.07")
     assert "= 10.4078 ft, to the nearest mark 10' 4-7/8\"." in lines[1]
 
@@ -297,7 +297,7 @@ def test_a_mark_in_the_long_side_turns_the_leg_as_computed():
 )
 def test_a_framing_square_has_the_jobs_own_size(job, words, blade):
     """A 24-in blade, or 600 mm: common practice, no source."""
-    told = answer({**job, "levels": 1})
+    told = answer_to({**job, "levels": 1})
     (line,) = [way["text"] for way in told["halving"][0]["squaring"]["ways"] if "raming square" in way["text"]]
     assert words in line
     assert told["halving"][0]["squaring"]["way"] == "square"

@@ -3,6 +3,8 @@ exactly where the stakes have nothing or everything in common."""
 
 from __future__ import annotations
 
+import json
+from functools import cache
 from itertools import pairwise
 from math import prod, sqrt
 from typing import Any
@@ -45,8 +47,13 @@ NEAR = {3: 0.015, 4: 0.025, 5: 0.035}
 
 def laid(arc: dict[str, Any], method: str, levels: int, **keys: Any) -> tuple[Accuracy, Any] | None:
     """Return how true a layout is, and the covariance of its stakes' misses across; ``None`` where it doesn't exist."""
+    return laid_once(json.dumps({"unit": "m", "arc": arc, "levels": levels, "method": method, **keys}))
+
+
+@cache
+def laid_once(text: str) -> tuple[Accuracy, Any] | None:
     try:
-        job = read_job({"bowstring": 1, "unit": "m", "arc": arc, "levels": levels, "method": method, **keys})
+        job = read_job(json.loads(text))
         layout = lay_out(job)
     except bowstring.BadJob:
         return None
@@ -62,12 +69,19 @@ def laid(arc: dict[str, Any], method: str, levels: int, **keys: Any) -> tuple[Ac
     return accuracy, rows @ rows.T
 
 
-@pytest.mark.parametrize("errors", ERRORS)
-@pytest.mark.parametrize("arc", ARCS)
+# What stakes share hangs on the method and on which error rules: every arc with the usual errors, one with others.
+DRAWN = [(arc, errors) for arc in ARCS for errors in ERRORS if errors == "typical" or arc == "ordinary"]
+
+
+@pytest.mark.parametrize(("arc", "errors"), DRAWN)
 @pytest.mark.parametrize("method", METHODS)
 def test_the_miss_of_all_against_draws(method: str, arc: str, errors: str) -> None:
     """The draws' share within a little less than the miss of all is under 95 %, within a little more over it; the
-    share itself is uncertain by root(0.95 x 0.05/N) = 0.11 %, four times that is allowed."""
+    share itself is uncertain by root(0.95 x 0.05/N) = 0.11 %, four times that is allowed.
+
+    Near the miss of all the share grows by some 0.3 % for each per cent of it, so besides what NEAR allows another
+    2 % are seen with a probability of 95 %.
+    """
     found = 0
     for levels, near in NEAR.items():
         if levels == 4 and errors != "typical":
@@ -150,17 +164,16 @@ def test_two_stakes_with_a_correlation_are_the_rectangle(correlation: float, rat
 @pytest.mark.parametrize("method", METHODS)
 @pytest.mark.parametrize("arc", ARCS)
 def test_all_within_is_never_less_than_the_worst_alone_and_grows_with_the_miss(arc: str, method: str) -> None:
-    for levels in (1, 2, 4):
-        for errors in ERRORS.values():
-            laid_out = laid(ARCS[arc], method, levels, errors=errors, known=LOOSE)
-            if laid_out is None:
-                continue
-            accuracy, _covariance = laid_out
-            assert accuracy.all_95 >= accuracy.miss_95
-            chances = [accuracy.together.chance(accuracy.all_95 * number / 12) for number in range(1, 25)]
-            assert all(second >= first for first, second in pairwise(chances))
-            # At twice that miss the worst stake alone is at 3.92 deviations: 0.99991.
-            assert 0 <= chances[0] < 0.5 and 0.9995 < chances[-1] <= 1
+    for levels, errors in ((1, "typical"), (2, "a poor tape"), (2, "no driving"), (4, "typical")):
+        laid_out = laid(ARCS[arc], method, levels, errors=ERRORS[errors], known=LOOSE)
+        if laid_out is None:
+            continue
+        accuracy, _covariance = laid_out
+        assert accuracy.all_95 >= accuracy.miss_95
+        chances = [accuracy.together.chance(accuracy.all_95 * number / 6) for number in range(1, 13)]
+        assert all(second >= first for first, second in pairwise(chances))
+        # At twice that miss the worst stake alone is at 3.92 deviations: 0.99991.
+        assert 0 <= chances[0] < 0.5 and 0.9995 < chances[-1] <= 1
 
 
 def test_many_stakes_that_the_tape_alone_moves() -> None:

@@ -11,6 +11,7 @@ import pytest
 import bowstring
 from bad_job_cases import IMPOSSIBLE, TWO_READINGS
 from bad_job_keys import ALL as CASES
+from helping import all_hold
 from reference import PAIRS
 
 BY_NAME = {name: bad for name, bad, _ in CASES}
@@ -20,8 +21,7 @@ def place_fits(field: str, expected: tuple[str, ...]) -> bool:
     return any(field == one or (one.endswith("*") and field.startswith(one[:-1])) for one in expected)
 
 
-@pytest.mark.parametrize(("bad", "fields"), [case[1:] for case in CASES], ids=[case[0] for case in CASES])
-def test_refused(bad: Any, fields: tuple[str, ...]) -> None:
+def refused_with_a_remedy(bad: Any, fields: tuple[str, ...]) -> None:
     with pytest.raises(bowstring.BadJob) as caught:
         bowstring.answer(bad)
     error = caught.value
@@ -34,6 +34,10 @@ def test_refused(bad: Any, fields: tuple[str, ...]) -> None:
     assert line.isprintable() and len(line) < 500, line[:600]
     assert not re.search(r"\{\w*\}", line), "an unfilled template"
     assert "Traceback" not in line and "Error" not in line
+
+
+def test_refused() -> None:
+    all_hold({name: (bad, fields) for name, bad, fields in CASES}, refused_with_a_remedy)
 
 
 def test_there_are_at_least_200_different_bad_jobs() -> None:
@@ -113,11 +117,14 @@ BAD_LINKS = [
 ]
 
 
-@pytest.mark.parametrize("text", BAD_LINKS, ids=lambda text: ascii(text[:20]))
-def test_bad_link(text: str) -> None:
+def refused_as_a_link(text: str) -> None:
     with pytest.raises(bowstring.BadJob) as caught:
         bowstring.answer(bowstring.read_link(text))
     assert str(caught.value).isprintable() and caught.value.field in ("link", "job")
+
+
+def test_bad_link() -> None:
+    all_hold({ascii(text[:30]): (text,) for text in BAD_LINKS}, refused_as_a_link)
 
 
 @pytest.mark.parametrize("where", range(0, 100, 9))

@@ -7,22 +7,21 @@ from typing import Any
 
 import pytest
 
-import bowstring
-from helping import solve
+from helping import answer_to, solve
 
 PLAIN: dict[str, Any] = {"arc": {"chord": "40 ft", "sagitta": "6 ft"}}
 
 
 def test_defaults_of_an_empty_job_with_an_arc() -> None:
-    bare = bowstring.answer(dict(PLAIN))
-    full = bowstring.answer({**PLAIN, "bowstring": 1, "unit": "ft-in", "mark": "1/8 in", "side": "left"})
+    bare = answer_to(dict(PLAIN))
+    full = answer_to({**PLAIN, "bowstring": 1, "unit": "ft-in", "mark": "1/8 in", "side": "left"})
     assert bare["arc"] == full["arc"] and bare["stakes"] == full["stakes"] and bare["halving"] == full["halving"]
     assert bare["rounding"] == full["rounding"] and bare["side"] == "left" and bare["unit"] == "ft-in"
 
 
-@pytest.mark.parametrize("levels", [1, 2, 3, 5, 8, 12])
+@pytest.mark.parametrize("levels", [1, 2, 5, 12])
 def test_levels(levels: int) -> None:
-    got = bowstring.answer({"unit": "m", "arc": {"chord": 400, "sagitta": 60}, "levels": levels})
+    got = answer_to({"unit": "m", "arc": {"chord": 400, "sagitta": 60}, "levels": levels})
     assert len(got["halving"]) == levels and len(got["stakes"]) == 2**levels + 1
 
 
@@ -38,24 +37,22 @@ def rise(got: dict[str, Any], level: int) -> float:
     return float(2 * got["staked"]["radius"] * math.sin(half / 2) ** 2)
 
 
-@pytest.mark.parametrize(
-    ("unit", "spacing", "metres_wide"),
-    [
-        ("m", 3, 3.0),
-        ("m", "75 cm", 0.75),
-        ("m", 11.4, 11.4),
-        ("m", 500, 500.0),
-        ("mm", 2500, 2.5),
-        ("ft", 5, 1.524),
-        ("ft-in", "4 ft", 1.2192),
-        ("ft-in", "2' 6\"", 0.762),
-    ],
-)
-@pytest.mark.parametrize("degrees", [40, 180, 300])
+# How a length is read in each unit is held elsewhere: here one of each beside all angles in metres.
+SPACINGS: list[tuple[int, str, Any, float]] = [
+    *((degrees, "m", wide, wide) for degrees in (40, 180, 300) for wide in (3.0, 11.4, 500.0)),
+    (40, "m", "75 cm", 0.75),
+    (40, "mm", 2500, 2.5),
+    (40, "ft", 5, 1.524),
+    (180, "ft-in", "4 ft", 1.2192),
+    (40, "ft-in", "2' 6\"", 0.762),
+]
+
+
+@pytest.mark.parametrize(("degrees", "unit", "spacing", "metres_wide"), SPACINGS)
 def test_spacing_takes_the_fewest_levels_that_keep_every_gap(
-    unit: str, spacing: Any, metres_wide: float, degrees: int
+    degrees: int, unit: str, spacing: Any, metres_wide: float
 ) -> None:
-    got = bowstring.answer({"unit": unit, "arc": {"radius": "20 m", "central_angle": degrees}, "spacing": spacing})
+    got = answer_to({"unit": unit, "arc": {"radius": "20 m", "central_angle": degrees}, "spacing": spacing})
     levels = len(got["halving"])
     assert gap(got, levels) <= metres_wide
     assert levels == 1 or gap(got, levels - 1) > metres_wide
@@ -65,7 +62,7 @@ def test_spacing_takes_the_fewest_levels_that_keep_every_gap(
 
 def test_spacing_is_measured_on_the_staked_arc() -> None:
     """Stakes far outside a tight arc stand wider than their shadows on the drawn arc."""
-    got = bowstring.answer(
+    got = answer_to(
         {
             "unit": "m",
             "arc": {"radius": 4, "central_angle": 90},
@@ -79,7 +76,7 @@ def test_spacing_is_measured_on_the_staked_arc() -> None:
 
 
 def test_levels_win_over_spacing() -> None:
-    got = bowstring.answer({**PLAIN, "levels": 2, "spacing": "1 ft"})
+    got = answer_to({**PLAIN, "levels": 2, "spacing": "1 ft"})
     assert len(got["halving"]) == 2
 
 
@@ -108,7 +105,7 @@ def test_levels_win_over_spacing() -> None:
 def test_default_levels(given: dict[str, Any], unit: str, mark: Any, mark_metres: float, widest: float) -> None:
     """Until the gap is at most 4 ft or 1.2 m, stopping before a sagitta under 4 marks (but one level at
     least)."""
-    got = bowstring.answer({"unit": unit, "arc": given, **({} if mark is None else {"mark": mark})})
+    got = answer_to({"unit": unit, "arc": given, **({} if mark is None else {"mark": mark})})
     levels = 1
     while gap(got, levels) > widest and rise(got, levels + 1) >= 4 * mark_metres:
         levels += 1
@@ -136,7 +133,7 @@ MARKS = [
 
 @pytest.mark.parametrize(("unit", "mark"), MARKS, ids=str)
 def test_every_mark_of_the_contract(unit: str, mark: Any) -> None:
-    got = bowstring.answer({"unit": unit, "arc": {"chord": "12 m", "sagitta": "1.7 m"}, "mark": mark, "levels": 3})
+    got = answer_to({"unit": unit, "arc": {"chord": "12 m", "sagitta": "1.7 m"}, "mark": mark, "levels": 3})
     assert isinstance(got["mark"], str) and got["mark"]
     fine = {
         "1/2 in": 12.7,
@@ -171,7 +168,7 @@ def test_the_example_moved_by_an_inch_and_a_half() -> None:
 
 
 def test_free_text_comes_through_as_typed() -> None:
-    got = bowstring.answer(
+    got = answer_to(
         {
             **PLAIN,
             "title": "Path <b>1</b> & more",
@@ -184,7 +181,9 @@ def test_free_text_comes_through_as_typed() -> None:
 
 
 def test_longest_free_text_is_taken() -> None:
-    bowstring.answer({**PLAIN, "title": "t" * 80, "note": "n" * 280, "ends": {"A": "a" * 40, "B": "b" * 40}})
+    texts: dict[str, Any] = {"title": "t" * 80, "note": "n" * 280, "ends": {"A": "a" * 40, "B": "b" * 40}}
+    got = answer_to({**PLAIN, **texts})
+    assert {name: got[name] for name in texts} == texts
 
 
 def test_a_sensitive_given_is_cautioned_and_a_solid_one_is_not() -> None:

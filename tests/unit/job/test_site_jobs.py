@@ -11,6 +11,7 @@ import pytest
 from bowstring import BadJob, answer
 from bowstring.job.job import read_job
 from bowstring.job.site import KEYS, Site
+from helping import all_hold
 
 FOOT, INCH = 0.3048, 0.0254
 SQUARE = [[2, 1], [4, 1], [4, 2], [2, 2]]
@@ -294,8 +295,7 @@ for name in ("C", "m", "K2", "q11", "T", "TA", "tb", "A0", "mid M", "foot K1", "
     BAD[f"known-name-{name!a}"] = ({"known": [{**HUB, "name": name}]}, "known[0].name")
 
 
-@pytest.mark.parametrize(("more", "field"), BAD.values(), ids=BAD)
-def test_refused_at_its_place_with_a_remedy(more: dict[str, Any], field: str) -> None:
+def refused_at(more: dict[str, Any], field: str) -> None:
     with pytest.raises(BadJob) as caught:
         answer(job(**more))
     error = caught.value
@@ -303,6 +303,10 @@ def test_refused_at_its_place_with_a_remedy(more: dict[str, Any], field: str) ->
     assert error.wrong.strip() and error.remedy.strip().endswith(".")
     line = str(error)
     assert line.isprintable() and len(line) < 500 and not re.search(r"\{\w*\}", line)
+
+
+def test_refused_at_its_place_with_a_remedy() -> None:
+    all_hold(BAD, refused_at)
 
 
 def test_all_keys_of_the_site_are_tried() -> None:

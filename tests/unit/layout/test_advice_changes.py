@@ -27,7 +27,7 @@ sites = st.fixed_dictionaries(
 
 
 @given(sites)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=max(30, settings.default.max_examples * 3 // 10), deadline=None)
 def test_every_change_that_is_offered_does_what_it_says(site: dict[str, Any]) -> None:
     rows = [box(f"thing {number}", *where) for number, where in enumerate(site["ground"])]
     job = {**site, "arc": ARC, "ground": rows}

@@ -2,13 +2,14 @@
 
 import pytest
 
-from bowstring import BadJob, answer
+from bowstring import BadJob
+from helping import answer_to
 
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "tolerance": "1/4 in", "side": "left"}
 
 
 def cautions(**more):
-    return answer({**PLAIN, **more})["cautions"]
+    return answer_to({**PLAIN, **more})["cautions"]
 
 
 def told(part, **more):
@@ -23,8 +24,10 @@ def test_two_arcs_name_both_and_greater_takes_the_other():
     arc = {"radius": "20 ft", "chord": "24 ft"}
     (text,) = told("Two arcs", arc=arc)
     assert "4' 0\"" in text and "36' 0\"" in text
-    assert answer({**PLAIN, "arc": arc})["arc"]["sagitta"] == pytest.approx(4 * 0.3048, rel=1e-12)
-    assert answer({**PLAIN, "arc": {**arc, "greater": True}})["arc"]["sagitta"] == pytest.approx(36 * 0.3048, rel=1e-12)
+    assert answer_to({**PLAIN, "arc": arc})["arc"]["sagitta"] == pytest.approx(4 * 0.3048, rel=1e-12)
+    assert answer_to({**PLAIN, "arc": {**arc, "greater": True}})["arc"]["sagitta"] == pytest.approx(
+        36 * 0.3048, rel=1e-12
+    )
 
 
 def test_a_further_given_chooses_and_then_nothing_is_said():
@@ -34,7 +37,7 @@ def test_a_further_given_chooses_and_then_nothing_is_said():
 def test_givens_with_all_of_a_floats_digits_still_leave_two_arcs_to_be_named():
     """A degree of curve and its radius choose nothing: out of another program the dust must not choose either."""
     arc = {"radius": "37.30000000000001 m", "chord": "52.75016587651643 m", "degree": 46.819}
-    exact = answer({**PLAIN, "arc": {"radius": "37.30000000000001 m", "chord": "52.75016587651643 m"}})
+    exact = answer_to({**PLAIN, "arc": {"radius": "37.30000000000001 m", "chord": "52.75016587651643 m"}})
     assert any("Two arcs" in text for text in exact["cautions"])
     assert told("Two arcs", arc=arc)
 
@@ -69,10 +72,10 @@ def test_three_near_points_are_told_too():
 def test_points_settle_the_hand_and_a_contrary_word_is_told():
     right = {"points": [["0 ft", "0 ft"], ["10 ft", "-3 ft"], ["20 ft", "0 ft"]]}
     unsaid = {key: value for key, value in PLAIN.items() if key != "side"}
-    told_by_points = answer({**unsaid, "arc": right})
+    told_by_points = answer_to({**unsaid, "arc": right})
     assert told_by_points["side"] == "right"
     assert any("By the three points" in text for text in told_by_points["cautions"])
-    assert any("was taken" in text for text in answer(unsaid)["cautions"])
+    assert any("was taken" in text for text in answer_to(unsaid)["cautions"])
     assert cautions(arc=right, side="left")[0].startswith("The three points say")
     assert not told("The three points say", arc=right, side="right")
 
@@ -82,7 +85,7 @@ def test_the_line_is_asked_for(drawn_to):
     job = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
     if drawn_to:
         job["drawn_to"] = drawn_to
-    assert any("face, back or centre line" in text for text in answer(job)["cautions"])
+    assert any("face, back or centre line" in text for text in answer_to(job)["cautions"])
 
 
 def test_small_sagittae_are_told_when_levels_are_asked_for():
@@ -104,15 +107,15 @@ def test_past_a_half_circle_is_told():
 
 
 def test_a_string_in_the_wind_is_told_at_its_own_step():
-    long = answer({**PLAIN, "arc": {"chord": "120 ft", "sagitta": "12 ft"}})
+    long = answer_to({**PLAIN, "arc": {"chord": "120 ft", "sagitta": "12 ft"}})
     (step,) = [step for step in long["steps"] if step["kind"] == "string"]
     assert any("crosswind" in text for text in step["cautions"])
-    short = answer(PLAIN)
+    short = answer_to(PLAIN)
     assert not any("crosswind" in text for step in short["steps"] for text in step["cautions"])
 
 
 def test_services_are_named_where_the_first_stake_goes_in():
-    steps = answer(PLAIN)["steps"]
+    steps = answer_to(PLAIN)["steps"]
     (first,) = [step for step in steps if "M" in step["marks"]]
     assert any("services" in text for text in first["cautions"])
 
@@ -129,15 +132,15 @@ def test_a_pin_has_no_offset_and_a_board_must_have_one():
         {"driven": "hub"},
     ):
         with pytest.raises(BadJob):
-            answer({**PLAIN, **more})
+            answer_to({**PLAIN, **more})
 
 
 def test_rounding_that_eats_half_the_tolerance_offers_a_finer_mark():
-    coarse = answer({**PLAIN, "mark": "1/4 in", "tolerance": "1/16 in", "levels": 3})
+    coarse = answer_to({**PLAIN, "mark": "1/4 in", "tolerance": "1/16 in", "levels": 3})
     assert abs(coarse["rounding"]["worst_miss"]) > 0.0254 / 32
     assert coarse["rounding"]["eats_half"]
     assert "Read the tape to 1/8 in." in coarse["rounding"]["text"]
-    fine = answer({**PLAIN, "mark": "1/32 in", "levels": 3})
+    fine = answer_to({**PLAIN, "mark": "1/32 in", "levels": 3})
     assert not fine["rounding"]["eats_half"]
 
 
@@ -145,7 +148,7 @@ def test_a_string_outside_the_arc_is_squared_off_the_other_way():
     """Too far out at Q1 on a flat arc puts the next string outside it: the text must turn with the marks."""
     job = {"arc": {"chord": "60 ft", "sagitta": "6 in"}, "mark": "1/2 in", "side": "left", "levels": 3,
            "got": [{"stake": "Q1", "sagitta": "3-1/2 in"}]}  # fmt: skip
-    told_job = answer(job)
+    told_job = answer_to(job)
     marks = {mark["name"]: mark for mark in told_job["marks"]}
     turned = 0
     for step in told_job["steps"]:
@@ -167,27 +170,27 @@ BOARD = {"driven": "board", "offset": "1-1/2 in", "toward": "outside"}
 
 
 def test_a_board_on_the_back_is_taken_to_form_the_back():
-    told_job = answer({**PLAIN, **BOARD, "drawn_to": "back"})
+    told_job = answer_to({**PLAIN, **BOARD, "drawn_to": "back"})
     assert any("taken to form the back" in text for text in told_job["cautions"])
     assert not told_job["stops"], "a back is formed by a board too"
 
 
 def test_a_board_on_a_centre_line_stops_until_the_way_to_the_face_is_in_the_offset():
-    stopped = answer({**PLAIN, **BOARD, "drawn_to": "centre"})
+    stopped = answer_to({**PLAIN, **BOARD, "drawn_to": "centre"})
     assert any("no board stands on that" in text for text in stopped["stops"])
-    wide = answer({**PLAIN, **BOARD, "drawn_to": "centre", "offset": "2 ft 7-1/2 in"})
+    wide = answer_to({**PLAIN, **BOARD, "drawn_to": "centre", "offset": "2 ft 7-1/2 in"})
     assert not wide["stops"] and any("2' 7-1/2\"" in text for text in wide["cautions"])
 
 
 def test_a_board_on_a_line_that_was_not_said_stops():
     unsaid = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
-    assert any("wasn't said which line" in text for text in answer({**unsaid, **BOARD})["stops"])
-    assert not answer(unsaid)["stops"], "a pin on the line stands right whatever the line is"
+    assert any("wasn't said which line" in text for text in answer_to({**unsaid, **BOARD})["stops"])
+    assert not answer_to(unsaid)["stops"], "a pin on the line stands right whatever the line is"
 
 
 def test_a_hand_that_was_not_said_stops():
     unsaid = {key: value for key, value in PLAIN.items() if key != "side"}
-    (text,) = answer(unsaid)["stops"]
+    (text,) = answer_to(unsaid)["stops"]
     assert "which hand" in text and "left was taken" in text
 
 
@@ -198,7 +201,7 @@ def test_a_chord_that_is_surely_so_is_no_slip():
 
 
 def test_an_offset_string_is_taped():
-    steps = answer({**PLAIN, "offset": "1-1/2 in", "toward": "outside"})["steps"]
+    steps = answer_to({**PLAIN, "offset": "1-1/2 in", "toward": "outside"})["steps"]
     (string,) = [step for step in steps if step["kind"] == "string"]
     assert string["measures"][0]["shown"] in string["text"]
 
@@ -222,7 +225,7 @@ def test_a_stake_got_out_of_tolerance_is_to_be_moved():
 
 @pytest.mark.parametrize("side", ["left", "right"])
 def test_the_corner_must_lie_on_the_curves_hand(side):
-    steps = answer({**PLAIN, "start": "corner", "side": side})["steps"]
+    steps = answer_to({**PLAIN, "start": "corner", "side": side})["steps"]
     (step,) = [step for step in steps if step["kind"] == "from_corner"]
     assert f"P must be on your {side}" in step["text"]
 

@@ -8,7 +8,8 @@ from math import atan2, hypot
 
 import pytest
 
-from bowstring import BadJob, answer
+from bowstring import BadJob
+from helping import answer_to
 
 FOOT = 0.3048
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "side": "left", "levels": 3}
@@ -16,24 +17,24 @@ ASIDE = {"got": [{"stake": "M", "half_chords": ["19 ft 9 in", "19 ft 8 in"]}]}
 
 
 def test_along_is_the_arc_to_where_a_stake_really_stands() -> None:
-    told = answer({**PLAIN, **ASIDE})
+    told = answer_to({**PLAIN, **ASIDE})
     arc = told["staked"]
     centre = arc["chord"] / 2, arc["sagitta"] - arc["radius"]  # type: ignore[index]
     start = atan2(-centre[1], -centre[0])
     for stake in told["stakes"]:  # type: ignore[union-attr]
         angle = start - atan2(stake["y"] - centre[1], stake["x"] - centre[0])
         assert stake["along"] == pytest.approx(angle * arc["radius"], abs=1e-9)  # type: ignore[index]
-    nominal = {stake["name"]: stake["along"] for stake in answer(PLAIN)["stakes"]}  # type: ignore[union-attr]
+    nominal = {stake["name"]: stake["along"] for stake in answer_to(PLAIN)["stakes"]}  # type: ignore[union-attr]
     moved = {stake["name"]: stake["along"] - nominal[stake["name"]] for stake in told["stakes"]}  # type: ignore[union-attr]
     assert moved["M"] > 0.01 * FOOT and moved["Q1"] > 0.01 * FOOT and moved["A"] == moved["B"] == 0
 
 
 def test_the_gap_told_is_the_widest_that_is_left() -> None:
-    told = answer({**PLAIN, **ASIDE})
+    told = answer_to({**PLAIN, **ASIDE})
     stakes = told["stakes"]
     widest = max(hypot(a["x"] - b["x"], a["y"] - b["y"]) for a, b in pairwise(stakes))  # type: ignore[arg-type]
     assert told["gap"]["straight"] == pytest.approx(widest, abs=1e-12)  # type: ignore[index]
-    assert widest > answer(PLAIN)["gap"]["straight"]  # type: ignore[index]
+    assert widest > answer_to(PLAIN)["gap"]["straight"]  # type: ignore[index]
     radius = told["staked"]["radius"]  # type: ignore[index]
     rise = radius - (radius**2 - widest**2 / 4) ** 0.5
     assert told["gap"]["rise"] == pytest.approx(rise, rel=1e-9)  # type: ignore[index]
@@ -41,21 +42,21 @@ def test_the_gap_told_is_the_widest_that_is_left() -> None:
 
 def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
     """Half chords 237 and 236 in over a string of 456 in: (237² - 236²)/(2 x 456) = 0.519 in toward B."""
-    (text,) = [text for text in answer({**PLAIN, **ASIDE})["cautions"] if "off its string's middle" in text]
+    (text,) = [text for text in answer_to({**PLAIN, **ASIDE})["cautions"] if "off its string's middle" in text]
     assert "0.52 in" in text and "toward B" in text
     other = {"got": [{"stake": "M", "half_chords": ["19 ft 8 in", "19 ft 9 in"]}]}
-    (text,) = [text for text in answer({**PLAIN, **other})["cautions"] if "off its string's middle" in text]
+    (text,) = [text for text in answer_to({**PLAIN, **other})["cautions"] if "off its string's middle" in text]
     assert "toward A" in text
 
 
 def test_equal_half_chords_slid_nowhere() -> None:
     even = {"got": [{"stake": "M", "half_chords": ["19 ft 9 in", "19 ft 9 in"]}]}
-    assert not [text for text in answer({**PLAIN, **even})["cautions"] if "off its string's middle" in text]
+    assert not [text for text in answer_to({**PLAIN, **even})["cautions"] if "off its string's middle" in text]
 
 
 def test_a_stake_s_name_is_read_in_small_letters_too() -> None:
-    small = answer({**PLAIN, "got": [{"stake": "m", "half_chords": ["19 ft 9 in", "19 ft 8 in"]}]})
-    assert small["stakes"] == answer({**PLAIN, **ASIDE})["stakes"]
+    small = answer_to({**PLAIN, "got": [{"stake": "m", "half_chords": ["19 ft 9 in", "19 ft 8 in"]}]})
+    assert small["stakes"] == answer_to({**PLAIN, **ASIDE})["stakes"]
 
 
 @pytest.mark.parametrize(
@@ -68,7 +69,7 @@ def test_a_stake_s_name_is_read_in_small_letters_too() -> None:
 )
 def test_what_is_wrong_with_a_row_is_told_at_its_field(row: dict[str, object], field: str, words: str) -> None:
     with pytest.raises(BadJob) as refused:
-        answer({**PLAIN, "got": [row]})
+        answer_to({**PLAIN, "got": [row]})
     assert refused.value.field == field and words in str(refused.value)
 
 
@@ -76,7 +77,7 @@ def test_the_short_table_has_each_string_s_own_numbers() -> None:
     from bowstring.sheet.blocks import Table
     from bowstring.sheet.outline import outline
 
-    told = answer({**PLAIN, **ASIDE})
+    told = answer_to({**PLAIN, **ASIDE})
     (table,) = [
         block
         for section in outline(told)
@@ -97,7 +98,7 @@ def test_strings_that_read_the_same_after_something_was_got_share_a_row() -> Non
     from bowstring.sheet.blocks import Table
     from bowstring.sheet.outline import outline
 
-    told = answer({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
+    told = answer_to({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
     (table,) = [block for section in outline(told) for block in section.blocks[:3] if isinstance(block, Table)][:1]
     assert [row[:2] for row in table.rows] == [
         ["M", "A to B"],
@@ -110,7 +111,7 @@ def test_strings_that_read_the_same_after_something_was_got_share_a_row() -> Non
 def test_the_plan_s_sagitta_is_where_the_middle_stake_stands() -> None:
     from bowstring.drawings.plan import plan_svg
 
-    told = answer({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
+    told = answer_to({**PLAIN, "got": [{"stake": "M", "sagitta": "5 ft 3-1/4 in"}]})
     assert "5' 3-1/4\"" in html.unescape(plan_svg(told, id="plan"))
 
 
@@ -124,7 +125,7 @@ def test_the_line_held_after_a_found_chord_is_called_so() -> None:
         "driven": "board",
         "found": {"chord": ["38 ft 2 in", "38 ft 2 in"], "tape": "level", "hold": "radius", "sure": True},
     }
-    told = answer(job)
+    told = answer_to(job)
     assert told["held"] is True and "line held now" in sheet_text(told)
     assert any("worked out again" in note for note in told["notes"])  # type: ignore[union-attr]
-    assert answer(PLAIN)["held"] is False
+    assert answer_to(PLAIN)["held"] is False

@@ -6,13 +6,13 @@ import json
 
 import pytest
 
-from bowstring import answer
 from bowstring.page.calls import handle
 from bowstring.report.caution import STOPS
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
 from bowstring.words import say
+from helping import answer_to
 
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "side": "left", "levels": 2}
 FOUND = {"tape": "level", "chord": ["38 ft 6 in", "38 ft 6 in"]}
@@ -33,7 +33,7 @@ STOPPED = {
 
 @pytest.mark.parametrize("changes", STOPPED.values(), ids=STOPPED)
 def test_a_job_that_nobody_may_build_says_so_above_everything(changes: dict[str, object]) -> None:
-    told = answer({**PLAIN, **changes})
+    told = answer_to({**PLAIN, **changes})
     stops = told["stops"]
     assert stops and set(stops) <= set(told["cautions"])  # type: ignore[call-overload]
     first = outline(told)[0]
@@ -46,14 +46,14 @@ def test_a_job_that_nobody_may_build_says_so_above_everything(changes: dict[str,
 
 
 def test_an_ordinary_job_may_be_built() -> None:
-    told = answer(PLAIN)
+    told = answer_to(PLAIN)
     assert told["stops"] == []
     assert next(section.key for section in outline(told)) == "short"
     assert say("sheet.stops").upper() not in sheet_text(told)
 
 
 def test_a_caution_that_only_warns_stops_nothing() -> None:
-    told = answer({**PLAIN, "drawn_to": "face", "tolerance": "1/32 in"})
+    told = answer_to({**PLAIN, "drawn_to": "face", "tolerance": "1/32 in"})
     assert told["cautions"] and not told["stops"]
 
 
@@ -80,7 +80,7 @@ def test_the_page_doesn_t_call_such_a_sheet_up_to_date() -> None:
 
 
 def test_what_makes_every_check_blind_or_turns_the_curve_is_a_stop() -> None:
-    blind = answer({**PLAIN, "drawn_to": "face", "tolerance": "4 in"})
+    blind = answer_to({**PLAIN, "drawn_to": "face", "tolerance": "4 in"})
     assert blind["stops"] == [say("caution.unlikely_tolerance", shown='4" = 0.3333 ft')]
-    alike = answer({**PLAIN, "drawn_to": "face", "ends": {"A": "Blue hydrant", "B": "blue hydrant"}})
+    alike = answer_to({**PLAIN, "drawn_to": "face", "ends": {"A": "Blue hydrant", "B": "blue hydrant"}})
     assert alike["stops"] == [say("caution.same_landmark")]

@@ -1,14 +1,15 @@
 """The text sheet: 80 columns, everything said, read as somebody tired would."""
 
+from functools import cache
 from unicodedata import combining, east_asian_width
 
 import pytest
 
-from bowstring import answer
 from bowstring.demo import DEMO
 from bowstring.sheet.blocks import Drawing, Table
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text, table_lines
+from helping import answer_to
 
 JOBS = {
     "demo": DEMO,
@@ -52,6 +53,11 @@ JOBS = {
 }
 
 
+@cache
+def sheet_of(name):
+    return sheet_text(answer_to(JOBS[name]))
+
+
 def columns(text):
     """The cells of a terminal that a text takes: two for a wide letter, none for a mark on the one before."""
     return sum(0 if combining(sign) else 1 + (east_asian_width(sign) in ("W", "F")) for sign in text)
@@ -59,14 +65,14 @@ def columns(text):
 
 @pytest.mark.parametrize("name", JOBS)
 def test_no_line_is_wider_than_80_columns_or_ends_in_a_space(name):
-    for line in sheet_text(answer(JOBS[name])).splitlines():
+    for line in sheet_of(name).splitlines():
         assert columns(line) <= 80
         assert line == line.rstrip()
 
 
 def test_wide_letters_and_marks_on_letters_are_all_there_and_fill_their_lines():
     job = JOBS["wide letters"]
-    lines = sheet_text(answer(job)).splitlines()
+    lines = sheet_text(answer_to(job)).splitlines()
     text = "".join(lines)
     assert text.count("\u5f27") >= 80 + 60 and "e\u0301" * 18 in text
     assert lines[0] == "\u5f27" * 40 and lines[1] == "\u5f27" * 40
@@ -90,14 +96,14 @@ def test_no_length_in_a_narrow_column_is_broken():
 
 @pytest.mark.parametrize("name", JOBS)
 def test_the_sheet_holds_every_caution_note_and_title(name):
-    told = answer(JOBS[name])
-    words = " ".join(sheet_text(told).replace("!", " ").split())
+    told = answer_to(JOBS[name])
+    words = " ".join(sheet_of(name).replace("!", " ").split())
     for text in [*told["warnings_top"], *told["cautions"], *told["notes"]]:
         assert " ".join(text.replace("!", " ").split()) in words
 
 
 def test_every_stake_of_an_ordinary_job_is_on_the_sheet_with_its_string():
-    told = answer(DEMO)
+    told = answer_to(DEMO)
     text = sheet_text(told)
     for step in told["steps"]:
         if step["level"]:
@@ -107,7 +113,7 @@ def test_every_stake_of_an_ordinary_job_is_on_the_sheet_with_its_string():
 
 
 def test_a_blind_check_is_not_printed():
-    told = answer({**DEMO, "tolerance": "1/16 in"})
+    told = answer_to({**DEMO, "tolerance": "1/16 in"})
     blind = {check["kind"] for check in told["checks"] if check["blind"]}
     seen = {check["kind"] for check in told["checks"] if not check["blind"]}
     assert "half" in blind - seen
@@ -115,7 +121,7 @@ def test_a_blind_check_is_not_printed():
 
 
 def test_where_something_was_got_each_stake_has_its_own_numbers():
-    told = answer(JOBS["found and got"])
+    told = answer_to(JOBS["found and got"])
     text = sheet_text(told)
     for step in told["steps"]:
         if step["level"] > 1:
@@ -123,7 +129,7 @@ def test_where_something_was_got_each_stake_has_its_own_numbers():
 
 
 def test_each_level_has_its_drawings():
-    sections = outline(answer(DEMO))
+    sections = outline(answer_to(DEMO))
     drawings = [
         (block.kind, block.level) for section in sections for block in section.blocks if isinstance(block, Drawing)
     ]
@@ -134,7 +140,7 @@ def test_each_level_has_its_drawings():
 
 def test_the_hand_is_said_the_same_everywhere():
     for side, other in (("left", "right"), ("right", "left")):
-        text = sheet_text(answer({**DEMO, "side": side}))
+        text = sheet_text(answer_to({**DEMO, "side": side}))
         assert f"on your {side.upper()}" in text
         assert f"to the {side}" in text
         assert f"to the {other}" not in text.replace("to the right reading", "")
@@ -142,13 +148,13 @@ def test_the_hand_is_said_the_same_everywhere():
 
 @pytest.mark.parametrize("name", JOBS)
 def test_no_length_is_broken_over_two_lines(name):
-    lines = sheet_text(answer(JOBS[name])).splitlines()
+    lines = sheet_of(name).splitlines()
     prose = [line for line in lines if line.startswith(("- ", "! ", "> ", "  ")) and not line.startswith("  " * 20)]
     for line in prose:
         assert not line.endswith("'") or line.endswith("s'"), line
 
 
 def test_a_heading_in_capitals_keeps_its_units():
-    text = sheet_text(answer({"unit": "mm", "arc": {"chord": 12000, "sagitta": 900}, "levels": 2}))
+    text = sheet_text(answer_to({"unit": "mm", "arc": {"chord": 12000, "sagitta": 900}, "levels": 2}))
     headings = [line for line in text.splitlines() if line.startswith("LEVEL 1")]
     assert headings and "900 mm" in headings[0] and "SAGITTA" in headings[0]

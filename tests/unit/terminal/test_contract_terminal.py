@@ -1,20 +1,27 @@
-"""The terminal door: `python3 -m bowstring JOB`, run as its user runs it, with nothing but the standard
-library."""
+"""The terminal door: `python3 -m bowstring JOB`.
+
+A process of its own, run as its user runs it with nothing but the standard library, where the process is the point:
+exit codes, locales, streams, modules. All else asks the same function inside this one.
+"""
 
 from __future__ import annotations
 
+import io
 import json
 import os
 import subprocess
 import sys
 from functools import cache
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
 
 import bowstring
 from bad_job_keys import ALL as CASES
+from bowstring.terminal import main
+from helping import all_hold, answer_to
 
 PYLIB = Path(bowstring.__file__).resolve().parent.parent
 JOBS: dict[str, dict[str, Any]] = {
@@ -60,9 +67,25 @@ def run(*words: str, stdin: str | bytes = "", **env: str) -> subprocess.Complete
     )
 
 
+def call(*words: str, stdin: str | bytes = "") -> subprocess.CompletedProcess[bytes]:
+    """Call the terminal door's function with streams of its own, as a process would have them."""
+    given = stdin.encode() if isinstance(stdin, str) else stdin
+    out, err = (io.TextIOWrapper(io.BytesIO(), "utf-8", write_through=True) for _ in range(2))
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(sys, "stdin", SimpleNamespace(buffer=io.BytesIO(given)))
+        patch.setattr(sys, "stdout", out)
+        patch.setattr(sys, "stderr", err)
+        try:
+            code = main(words)
+        except SystemExit as end:
+            code = end.code  # type: ignore[assignment]
+    texts = (stream.buffer.getvalue() for stream in (out, err))  # type: ignore[attr-defined]
+    return subprocess.CompletedProcess(words, code, *texts)
+
+
 @cache
 def sheet(name: str, *flags: str) -> str:
-    done = run("-", *flags, stdin=json.dumps(JOBS[name]))
+    done = call("-", *flags, stdin=json.dumps(JOBS[name]))
     assert done.returncode == 0 and done.stderr == b"", done.stderr
     return done.stdout.decode()
 
@@ -77,7 +100,7 @@ def test_sheet_is_plain_text_of_80_columns(name: str) -> None:
 
 @ALL
 def test_sheet_holds_the_numbers_of_the_answer(name: str) -> None:
-    text, got = sheet(name), bowstring.answer(JOBS[name])
+    text, got = sheet(name), answer_to(JOBS[name])
     for step in got["steps"]:
         for measure in step["measures"]:
             assert measure["shown"] in text
@@ -91,26 +114,38 @@ def test_sheet_holds_the_numbers_of_the_answer(name: str) -> None:
 
 @ALL
 def test_json_is_the_answer(name: str) -> None:
-    assert json.loads(sheet(name, "--json")) == bowstring.answer(JOBS[name])
+    assert json.loads(sheet(name, "--json")) == answer_to(JOBS[name], whole=True)
 
 
 @ALL
-def test_path_standard_input_and_link_give_the_same(name: str, tmp_path: Path) -> None:
+def test_a_link_is_one_word_and_the_whole_job(name: str) -> None:
+    link = sheet(name, "--link").strip()
+    assert "\n" not in link and "#" not in link
+    assert answer_to(bowstring.read_link(link)) == answer_to(JOBS[name])
+
+
+def test_path_standard_input_link_and_process_give_the_same(tmp_path: Path) -> None:
+    """By the one with letters outside ASCII; that a link is the whole job is held for every one above."""
+    name = "trade"
     file = tmp_path / "job with space.json"
     file.write_text(json.dumps(JOBS[name], ensure_ascii=False), encoding="utf-8")
     link = sheet(name, "--link").strip()
-    assert "\n" not in link and "#" not in link
-    assert bowstring.answer(bowstring.read_link(link)) == bowstring.answer(JOBS[name])
     for word in (str(file), link, "https://example.org/arc/#" + link):
-        done = run(word, "--json")
+        done = call(word, "--json")
         assert done.returncode == 0, done.stderr
         assert json.loads(done.stdout) == json.loads(sheet(name, "--json"))
+    own = run(str(file))
+    assert own.returncode == 0 and own.stderr == b""
+    assert own.stdout.decode() == sheet(name)
 
 
-def test_a_job_file_with_a_byte_order_mark_or_a_bare_terminal(tmp_path: Path) -> None:
-    text = json.dumps(JOBS["trade"], ensure_ascii=False)
-    marked = run("-", "--json", stdin=b"\xef\xbb\xbf" + text.encode())
-    assert marked.returncode in (0, 2) and b"Traceback" not in marked.stderr
+def test_a_job_file_with_a_byte_order_mark() -> None:
+    marked = call("-", "--json", stdin=b"\xef\xbb\xbf" + json.dumps(JOBS["trade"], ensure_ascii=False).encode())
+    assert marked.returncode == 0
+    assert json.loads(marked.stdout) == answer_to(JOBS["trade"], whole=True)
+
+
+def test_a_bare_terminal_shows_the_sheet_with_what_it_has() -> None:
     bare = run(
         "-",
         stdin=json.dumps(JOBS["trade"]),
@@ -119,6 +154,7 @@ def test_a_job_file_with_a_byte_order_mark_or_a_bare_terminal(tmp_path: Path) ->
         PYTHONCOERCECLOCALE="0",
     )
     assert bare.returncode == 0 and b"Traceback" not in bare.stderr
+    assert bare.stdout.isascii() and b"L?ube" in bare.stdout
 
 
 def test_nothing_but_the_standard_library_is_loaded() -> None:
@@ -162,10 +198,11 @@ SAMPLE = [
 ]
 
 
-@pytest.mark.parametrize(("bad", "fields"), [case[1:] for case in SAMPLE], ids=[case[0] for case in SAMPLE])
-@pytest.mark.parametrize("flag", ["--json"])
-def test_bad_jobs_in_the_terminal(bad: Any, fields: tuple[str, ...], flag: str) -> None:
-    refused(run("-", flag, stdin=json.dumps(bad)), *fields, "job")
+def test_bad_jobs_in_the_terminal() -> None:
+    """One of each kind of fault: that every one is refused, and how, is held where jobs are read."""
+    assert len(SAMPLE) > 12
+    cases = {name: (bad, fields) for name, bad, fields in SAMPLE}
+    all_hold(cases, lambda bad, fields: refused(call("-", "--json", stdin=json.dumps(bad)), *fields, "job"))
 
 
 BAD_FILES: dict[str, tuple[bytes, tuple[str, ...]]] = {
@@ -200,14 +237,20 @@ BAD_FILES: dict[str, tuple[bytes, tuple[str, ...]]] = {
 }
 
 
-@pytest.mark.parametrize(("content", "fields"), BAD_FILES.values(), ids=BAD_FILES.keys())
-def test_bad_files(content: bytes, fields: tuple[str, ...]) -> None:
+def test_bad_files() -> None:
+    all_hold(BAD_FILES, lambda content, fields: refused(call("-", stdin=content), *fields))
+
+
+@pytest.mark.parametrize("name", ["cut-short", "not-utf8", "deep-closed"])
+def test_bad_files_in_a_process_of_its_own(name: str) -> None:
+    """Its exit code, and no traceback; the deep one could end an interpreter."""
+    content, fields = BAD_FILES[name]
     refused(run("-", stdin=content), *fields)
 
 
 def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
-    refused(run(str(tmp_path / "no such job.json")), "job")
-    refused(run(str(tmp_path)), "job")
+    refused(call(str(tmp_path / "no such job.json")), "job")
+    refused(call(str(tmp_path)), "job")
 
 
 @pytest.mark.parametrize(
@@ -226,7 +269,7 @@ def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
     ids=str,
 )
 def test_a_wrong_command_line_is_refused_on_one_line_that_says_how_to_call(words: tuple[str, ...], named: str) -> None:
-    text = refused(run(*words, stdin=json.dumps(JOBS["metric"])), "job")
+    text = refused(call(*words, stdin=json.dumps(JOBS["metric"])), "job")
     assert "python3 -m bowstring JOB" in text
     assert named in text
 
@@ -240,6 +283,6 @@ def test_a_closed_standard_input_is_refused_too() -> None:
 
 
 def test_help_says_how_to_call() -> None:
-    done = run("--help")
+    done = call("--help")
     assert done.returncode == 0 and done.stderr == b""
     assert "python3 -m bowstring JOB" in done.stdout.decode()

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from bowstring.errors import BadJob
 from bowstring.units.angles import Angle, both_angles, read_angle, show_decimal_degrees, show_dms
 from bowstring.words import say
+from helping import all_hold
 
 # The SI Brochure's table of non-SI units in use with the SI (from memory).
 MINUTE, SECOND = Fraction(1, 60), Fraction(1, 3600)
@@ -59,9 +60,12 @@ FORMS: list[tuple[str, Fraction, Fraction]] = [
 ]
 
 
-@pytest.mark.parametrize(("text", "degrees", "digit"), FORMS)
-def test_text_is_read_exactly(text: str, degrees: Fraction, digit: Fraction) -> None:
+def read_exactly(text: str, degrees: Fraction, digit: Fraction) -> None:
     assert read_angle(text, "x") == Angle(float(degrees), float(digit), text)
+
+
+def test_text_is_read_exactly() -> None:
+    all_hold({form[0]: form for form in FORMS}, read_exactly)
 
 
 def test_json_numbers_are_degrees() -> None:
@@ -99,8 +103,7 @@ TWO_WAYS: list[tuple[str, str, list[str]]] = [
 ]
 
 
-@pytest.mark.parametrize(("text", "name", "readings"), TWO_WAYS)
-def test_what_could_be_read_two_ways_is_refused_with_its_readings(text: str, name: str, readings: list[str]) -> None:
+def refused_with_its_readings(text: str, name: str, readings: list[str]) -> None:
     no = refusal(text)
     assert (no.key, no.remedy) == (f"angle.{name}", "Write " + " or ".join(readings) + ".")
     found = [read_angle(reading.partition(" (")[0], "x").degrees for reading in readings]
@@ -109,6 +112,10 @@ def test_what_could_be_read_two_ways_is_refused_with_its_readings(text: str, nam
         # The other form, in brackets, is the same angle to its last digit.
         other = reading.partition("= ")[2] or reading.partition("about ")[2]
         assert read_angle(other.rstrip(")"), "x").degrees == pytest.approx(degrees, abs=0.5 / 3600)
+
+
+def test_what_could_be_read_two_ways_is_refused_with_its_readings() -> None:
+    all_hold({case[0]: case for case in TWO_WAYS}, refused_with_its_readings)
 
 
 REFUSED: list[tuple[object, str]] = [
@@ -133,12 +140,15 @@ REFUSED: list[tuple[object, str]] = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("value", "name"), REFUSED, ids=range(len(REFUSED)))
-def test_what_is_no_angle_is_refused_with_why_and_what_would_do(value: object, name: str) -> None:
+def refused_as(value: object, name: str) -> None:
     no = refusal(value)
     assert (no.key, no.field) == (f"angle.{name}", "arc.central_angle")
     assert "{" not in str(no)
     assert_a_clean_message(no)
+
+
+def test_what_is_no_angle_is_refused_with_why_and_what_would_do() -> None:
+    all_hold({f"{number}, {name}": (value, name) for number, (value, name) in enumerate(REFUSED)}, refused_as)
 
 
 def assert_a_clean_message(no: BadJob) -> None:

@@ -12,9 +12,9 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from bowstring.errors import BadJob
-from bowstring.units.echo import ECHO_LIMIT, quoted
 from bowstring.units.lengths import FOOT, INCH, UNITS, Length, read_length
 from bowstring.words import say
+from helping import all_hold
 
 IN, FT = Fraction(254, 10000), Fraction(3048, 10000)
 
@@ -100,10 +100,12 @@ FORMS: list[tuple[str, Fraction, Fraction]] = [
 ]
 
 
-@pytest.mark.parametrize("unit", UNITS)
-@pytest.mark.parametrize(("text", "metres", "digit"), FORMS)
-def test_text_with_a_unit_means_one_thing_in_every_job(text: str, metres: Fraction, digit: Fraction, unit: str) -> None:
+def means(text: str, metres: Fraction, digit: Fraction, unit: str) -> None:
     assert read_length(text, unit, "x", bare=False) == Length(float(metres), float(digit), text.strip())
+
+
+def test_text_with_a_unit_means_one_thing_in_every_job() -> None:
+    all_hold({f"{form[0]} in {unit}": (*form, unit) for form in FORMS for unit in UNITS}, means)
 
 
 @pytest.mark.parametrize(("unit", "size"), [("ft-in", FT), ("ft", FT), ("m", 1), ("mm", Fraction(1, 1000))])
@@ -173,15 +175,16 @@ TWO_WAYS: list[tuple[str, str, str, list[str]]] = [
 ]
 
 
-@pytest.mark.parametrize(("text", "unit", "name", "readings"), TWO_WAYS)
-def test_what_could_be_read_two_ways_is_refused_with_its_readings(
-    text: str, unit: str, name: str, readings: list[str]
-) -> None:
+def refused_with_its_readings(text: str, unit: str, name: str, readings: list[str]) -> None:
     no = refusal(text, unit)
     assert no.key == f"length.{name}"
     assert no.remedy == "Write " + " or ".join(readings) + "."
     values = {read_length(reading, unit, "x", bare=False).metres for reading in readings}
     assert len(values) == len(readings)
+
+
+def test_what_could_be_read_two_ways_is_refused_with_its_readings() -> None:
+    all_hold({f"{case[0]} in {case[1]}": case for case in TWO_WAYS}, refused_with_its_readings)
 
 
 def test_a_bare_tolerance_or_mark_in_feet_and_inches_is_refused_with_both_readings() -> None:
@@ -254,12 +257,15 @@ REFUSED: list[tuple[object, str]] = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("value", "name"), REFUSED, ids=range(len(REFUSED)))
-def test_what_is_no_length_is_refused_with_why_and_what_would_do(value: object, name: str) -> None:
+def refused_as(value: object, name: str) -> None:
     no = refusal(value, "m")
     assert (no.key, no.field) == (f"length.{name}", "arc.chord")
     assert "{" not in str(no)
     assert_a_clean_message(no)
+
+
+def test_what_is_no_length_is_refused_with_why_and_what_would_do() -> None:
+    all_hold({f"{number}, {name}": (value, name) for number, (value, name) in enumerate(REFUSED)}, refused_as)
 
 
 def assert_a_clean_message(no: BadJob) -> None:
@@ -374,21 +380,6 @@ def test_decimal_texts_are_read_to_the_correctly_rounded_float(number: Decimal) 
     for name, size in {"m": "1", "cm": "0.01", "mm": "0.001", "ft": "0.3048", "in": "0.0254"}.items():
         if number * Decimal(size) >= Decimal("0.000001"):
             assert read_length(f"{number} {name}", "ft-in", "x").metres == float(number * Decimal(size))
-
-
-@given(st.text(st.characters(codec=None, categories=None), max_size=100))
-@example("\u202e" * 50)
-@example("x" * 41)
-def test_an_echo_is_one_short_line_of_printable_text(text: str) -> None:
-    shown = quoted(text)
-    assert shown.isprintable() and len(shown) <= ECHO_LIMIT + 2
-    if text.isprintable() and len(text) <= ECHO_LIMIT:
-        assert shown[1:-1] == text
-
-
-def test_an_echo_makes_hidden_characters_visible() -> None:
-    assert quoted("4\u202e0\n") == "\u201c4<U+202E>0<U+000A>\u201d"
-    assert quoted("x" * 41)[1:-1] == "x" * 39 + "\N{HORIZONTAL ELLIPSIS}"
 
 
 def test_braces_in_typed_text_stay_as_they_are() -> None:

@@ -12,9 +12,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from string import Formatter
 
-import pytest
-
 from bowstring.words import catalogue
+from helping import all_hold
 
 PACKAGE = Path(__file__).resolve().parents[3] / "pylib" / "bowstring"
 SOURCES = [file for file in sorted(PACKAGE.rglob("*.py")) if file.relative_to(PACKAGE).parts[0] != "words"]
@@ -142,19 +141,28 @@ def sentences(tree: ast.AST) -> list[str]:
     ]
 
 
-@pytest.mark.parametrize("source", TREES)
-def test_every_message_asked_for_exists(source: str) -> None:
+def asks_for_what_exists(source: str) -> None:
     assert missing_keys(TREES[source], catalogue()) == []
 
 
-@pytest.mark.parametrize("source", TREES)
-def test_every_message_gets_its_values(source: str) -> None:
+def test_every_message_asked_for_exists() -> None:
+    all_hold({source: (source,) for source in TREES}, asks_for_what_exists)
+
+
+def gives_its_values(source: str) -> None:
     assert missing_values(TREES[source], catalogue()) == []
 
 
-@pytest.mark.parametrize("source", sorted(TREES.keys() - TYPED_BY_SOMEBODY))
-def test_no_sentence_stands_outside_the_catalogue(source: str) -> None:
+def test_every_message_gets_its_values() -> None:
+    all_hold({source: (source,) for source in TREES}, gives_its_values)
+
+
+def holds_no_sentence(source: str) -> None:
     assert sentences(TREES[source]) == []
+
+
+def test_no_sentence_stands_outside_the_catalogue() -> None:
+    all_hold({source: (source,) for source in TREES.keys() - TYPED_BY_SOMEBODY}, holds_no_sentence)
 
 
 def test_every_message_is_asked_for() -> None:

@@ -1,0 +1,99 @@
+"""One page that many tests use in turn: Python starts in it once, and each test finds it as if it had just come up."""
+
+from __future__ import annotations
+
+from contextlib import suppress
+
+from playwright.sync_api import Browser, BrowserContext, Error, Page
+
+from bowstring.demo import DEMO
+from bowstring.page.fields import fields_of_job
+from page_acting import PATIENCE, wait_for
+
+EXAMPLE = {"unit": "ft-in", **fields_of_job(dict(DEMO))}
+# Nothing is left of what was typed, opened, kept or said: in the fields, on the device, on the screen.
+EMPTIED = """async () => {
+  const at = (id) => document.getElementById(id);
+  if (document.documentElement.dataset.view === "parts") at("parts-close").click();
+  if (!at("offer").hidden) at("offer-leave").click();
+  dispatchEvent(new Event("afterprint"));
+  for (const fold of document.querySelectorAll("#sheet details.level")) fold.open = true;
+  if (at("sheet-contents")) at("sheet-contents").open = false;
+  at("clear").click();
+  document.dispatchEvent(new Event("visibilitychange")); // what still waits to be kept is kept before all is removed
+  const database = await new Promise((resolve) => {
+    const request = indexedDB.open("bowstring.1");
+    request.onsuccess = () => resolve(request.result);
+  });
+  await new Promise((resolve) => {
+    const change = database.transaction("kept", "readwrite");
+    change.objectStore("kept").clear();
+    change.oncomplete = resolve;
+  });
+  database.close();
+  localStorage.clear();
+  sessionStorage.clear();
+  for (const fold of document.querySelectorAll("#form details.fold, #desk")) fold.open = false;
+  at("open-wrong").textContent = at("link-in").value = "";
+  document.activeElement.blur();
+  scrollTo({ top: 0, behavior: "instant" });
+}"""
+FILLED = """(fields) => {
+  const form = document.getElementById("form");
+  for (const control of form.elements) {
+    if (control.type === "radio") control.checked = control.checked || fields[control.name] === control.value;
+    else if (control.name in fields) control.value = fields[control.name];
+  }
+  form.dispatchEvent(new InputEvent("input", { bubbles: true }));
+}"""
+
+
+class StartedPage:
+    """A page in a profile of its own; ``faults`` is the list that what goes wrong unseen is noted in."""
+
+    def __init__(self, browser: Browser, address: str, **options: object) -> None:
+        self.browser, self.address, self.options = browser, address, options
+        self.size = options["viewport"]
+        self.context: BrowserContext | None = None
+        self.faults: list[str] = []
+
+    def begin(self) -> Page:
+        """Return the page with the example in its fields and its sheet; where it can't be had again, started anew."""
+        if self.context is not None:
+            with suppress(Error):
+                return self._again(self.context)
+        self.close()
+        context = self.context = self.browser.new_context(service_workers="block", **self.options)  # type: ignore[arg-type]
+        context.set_default_timeout(PATIENCE)
+        context.on("request", lambda request: self._look(request.url))
+        context.on("page", self._listen)
+        page = context.new_page()
+        page.goto(self.address)
+        wait_for(page, "computed")
+        return page
+
+    def _again(self, context: BrowserContext) -> Page:
+        page, *others = context.pages
+        for other in others:
+            other.close()
+        page.set_viewport_size(self.size)  # type: ignore[arg-type]
+        page.emulate_media(media="null", color_scheme="null")
+        page.wait_for_selector("html[data-sheet=computed], html[data-sheet=refused]")  # Python is up: it may be anew
+        page.evaluate(EMPTIED)
+        page.evaluate(FILLED, EXAMPLE)
+        wait_for(page, "computed")
+        return page
+
+    def _look(self, url: str) -> None:
+        if not url.startswith((self.address, "data:", "blob:")):
+            self.faults.append(f"request: {url}")
+
+    def _listen(self, page: Page) -> None:
+        page.on("pageerror", lambda error: self.faults.append(f"exception: {error}"))
+        page.on("console", lambda line: line.type == "error" and self.faults.append(f"console: {line.text}"))
+
+    def close(self) -> None:
+        if self.context is not None:
+            with suppress(Error):
+                self.context.close()
+            self.context = None
