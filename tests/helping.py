@@ -5,7 +5,8 @@ from __future__ import annotations
 import json
 import pickle
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from functools import cache
 from typing import Any
 
@@ -96,3 +97,13 @@ def numbers_in(text: str) -> list[float]:
 def names_number(text: str, value: float, mark: float) -> bool:
     """Tell whether a sentence holds this number to within one mark."""
     return any(abs(n - value) <= mark for n in numbers_in(text))
+
+
+@contextmanager
+def about(*what: object) -> Iterator[None]:
+    """Add to whatever fails inside which case of a loop it was."""
+    try:
+        yield
+    except BaseException as fault:
+        fault.add_note(f"in the case: {' '.join(map(str, what))}")
+        raise

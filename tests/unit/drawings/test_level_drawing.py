@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import cache
 from typing import Any
 
 import pytest
@@ -11,76 +12,95 @@ from bowstring.drawings.level import level_svg
 from bowstring.drawings.strings import strings_of
 from bowstring.drawings.svg import SIZES
 from bowstring.words import say
+from helping import about
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import FOOT, SHAPES, case, make, own
 from unit.drawings.drawing_reader import Read
 
-EVERY = [(name, level) for name, shape in SHAPES.items() for level in range(1, int(shape["levels"]) + 1)]
+LEVELS = {name: range(1, int(shape["levels"]) + 1) for name, shape in SHAPES.items()}
 
 
 def read(answer: dict[str, Any], level: int) -> Read:
     return Read(level_svg(answer, level, id="l"))
 
 
-@pytest.mark.parametrize(("name", "level"), EVERY)
-def test_nothing_overlaps_and_every_stake_so_far_is_named(name: str, level: int) -> None:
+@cache
+def read_case(name: str, level: int) -> Read:
+    return read(case(name), level)
+
+
+@pytest.mark.parametrize("name", SHAPES)
+def test_nothing_overlaps_and_every_stake_so_far_is_named(name: str) -> None:
     answer = case(name)
-    drawing = read(answer, level)
-    assert_clear(drawing)
-    standing = [stake["name"] for stake in answer["stakes"] if stake["level"] <= level]
-    named = [words.text for words in drawing.words() if words.stake]
-    first = strings_of(answer, level)[0].names
-    assert sorted(named) == sorted([*standing, *first])
-    assert set(drawing.stakes()) == set(standing)
+    for level in LEVELS[name]:
+        with about("level", level):
+            drawing = read_case(name, level)
+            assert_clear(drawing)
+            standing = [stake["name"] for stake in answer["stakes"] if stake["level"] <= level]
+            named = [words.text for words in drawing.words() if words.stake]
+            first = strings_of(answer, level)[0].names
+            assert sorted(named) == sorted([*standing, *first])
+            assert set(drawing.stakes()) == set(standing)
 
 
-@pytest.mark.parametrize(("name", "level"), EVERY)
-def test_the_new_stakes_are_bold_and_the_older_light(name: str, level: int) -> None:
+@pytest.mark.parametrize("name", SHAPES)
+def test_the_new_stakes_are_bold_and_the_older_light(name: str) -> None:
     answer = case(name)
-    drawing = read(answer, level)
-    for stake in answer["stakes"]:
-        if stake["level"] <= level:
-            whole = drawing.classes_of_stake(stake["name"])[0]
-            assert ("bd-new" in whole) == (stake["level"] == level)
-            assert ("bd-older" in whole) == (0 < stake["level"] < level)
+    for level in LEVELS[name]:
+        with about("level", level):
+            drawing = read_case(name, level)
+            for stake in answer["stakes"]:
+                if stake["level"] <= level:
+                    whole = drawing.classes_of_stake(stake["name"])[0]
+                    assert ("bd-new" in whole) == (stake["level"] == level)
+                    assert ("bd-older" in whole) == (0 < stake["level"] < level)
 
 
-@pytest.mark.parametrize(("name", "level"), EVERY)
-def test_each_string_runs_between_older_stakes_and_its_arrow_sets_the_new_one(name: str, level: int) -> None:
+@pytest.mark.parametrize("name", SHAPES)
+def test_each_string_runs_between_older_stakes_and_its_arrow_sets_the_new_one(name: str) -> None:
     answer = case(name)
-    drawing = read(answer, level)
-    at = {stake: places[0] for stake, places in drawing.stakes().items()}
-    strings = drawing.paths("string")[0]
-    arrows = drawing.paths("arrow")
-    found = strings_of(answer, level)
-    assert len(found) == 2 ** (level - 1) and len(strings) == 2 * len(found)
-    for index, string in enumerate(found):
-        start, new, end = string.names
-        assert strings[2 * index] == pytest.approx(at[start], abs=0.01)
-        assert strings[2 * index + 1] == pytest.approx(at[end], abs=0.01)
-        middle = [(a + b) / 2 for a, b in zip(at[start], at[end], strict=True)]
-        assert arrows[index][0] == pytest.approx(middle, abs=0.01)
-        tip = max(arrows[index][:2], key=lambda point: math.dist(point, middle))
-        assert math.dist(tip, at[new]) < math.dist(middle, at[new])
+    for level in LEVELS[name]:
+        with about("level", level):
+            drawing = read_case(name, level)
+            at = {stake: places[0] for stake, places in drawing.stakes().items()}
+            strings = drawing.paths("string")[0]
+            arrows = drawing.paths("arrow")
+            found = strings_of(answer, level)
+            assert len(found) == 2 ** (level - 1) and len(strings) == 2 * len(found)
+            for index, string in enumerate(found):
+                start, new, end = string.names
+                assert strings[2 * index] == pytest.approx(at[start], abs=0.01)
+                assert strings[2 * index + 1] == pytest.approx(at[end], abs=0.01)
+                middle = [(a + b) / 2 for a, b in zip(at[start], at[end], strict=True)]
+                assert arrows[index][0] == pytest.approx(middle, abs=0.01)
+                tip = max(arrows[index][:2], key=lambda point: math.dist(point, middle))
+                assert math.dist(tip, at[new]) < math.dist(middle, at[new])
 
 
-@pytest.mark.parametrize(("name", "level"), EVERY)
-def test_numbers_that_are_all_alike_stand_once(name: str, level: int) -> None:
+@pytest.mark.parametrize("name", SHAPES)
+def test_numbers_that_are_all_alike_stand_once(name: str) -> None:
     answer = case(name)
-    row = answer["halving"][level - 1]
-    text = read(answer, level).flowing_text()
-    assert text.count(say("draw.chord", shown=row["chord_shown"])) == 1
-    texts = [words.text for words in read(answer, level).words()]
-    assert sum(row["sagitta_shown"] in one.split("sagitta ") for one in texts) >= 1
-    assert texts.count(say("draw.sagitta")) + texts.count(say("draw.sagitta.shown", shown=row["sagitta_shown"])) == 1
-    assert say("draw.half_chords", name=row["stakes"][0], shown=row["half_chord_shown"]) in text
-    heading = say(
-        {1: "draw.level.detail.one", 2: "draw.level.detail.two"}.get(2 ** (level - 1), "draw.level.detail.many"),
-        start="A",
-        end=strings_of(answer, level)[0].names[2],
-        count=2 ** (level - 1),
-    )
-    assert heading in text
+    for level in LEVELS[name]:
+        with about("level", level):
+            row = answer["halving"][level - 1]
+            text = read_case(name, level).flowing_text()
+            assert text.count(say("draw.chord", shown=row["chord_shown"])) == 1
+            texts = [words.text for words in read_case(name, level).words()]
+            assert sum(row["sagitta_shown"] in one.split("sagitta ") for one in texts) >= 1
+            assert (
+                texts.count(say("draw.sagitta")) + texts.count(say("draw.sagitta.shown", shown=row["sagitta_shown"]))
+                == 1
+            )
+            assert say("draw.half_chords", name=row["stakes"][0], shown=row["half_chord_shown"]) in text
+            heading = say(
+                {1: "draw.level.detail.one", 2: "draw.level.detail.two"}.get(
+                    2 ** (level - 1), "draw.level.detail.many"
+                ),
+                start="A",
+                end=strings_of(answer, level)[0].names[2],
+                count=2 ** (level - 1),
+            )
+            assert heading in text
 
 
 def found_off(stake: str, sagitta: str) -> dict[str, Any]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import cache
 from itertools import pairwise
 from typing import Any
 
@@ -11,6 +12,7 @@ import pytest
 from bowstring.drawings.mistakes import MOST_DRAWN, mistakes_svg
 from bowstring.drawings.svg import SIZES
 from bowstring.words import say
+from helping import about
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import answered, own
 from unit.drawings.drawing_reader import Read
@@ -29,27 +31,40 @@ JOBS: dict[str, dict[str, Any]] = {
 }
 
 
-EVERY = [(name, row["kind"]) for name in JOBS for row in answered(JOBS[name])["mistakes"]]
+@cache
+def read_case(name: str, kind: str) -> Read:
+    return Read(mistakes_svg(answered(JOBS[name]), kind, id="m"))
 
 
-@pytest.mark.parametrize(("name", "kind"), EVERY)
-def test_nothing_overlaps_and_every_drawn_stake_is_named(name: str, kind: str) -> None:
-    answer = answered(JOBS[name])
-    read = Read(mistakes_svg(answer, kind, id="m"))
-    assert_clear(read)
-    stakes = read.stakes()
-    assert {"A", "B"} <= set(stakes) and len(stakes) <= MOST_DRAWN
-    assert {words.stake for words in read.words() if words.stake} == set(stakes)
-    if len(answer["stakes"]) <= MOST_DRAWN:
-        assert set(stakes) == {stake["name"] for stake in answer["stakes"]}
-    assert (say("mistake.draw.some") in read.flowing_text()) == (len(stakes) < len(answer["stakes"]))
+def kinds_of(name: str) -> list[str]:
+    return [row["kind"] for row in answered(JOBS[name])["mistakes"]]
 
 
-@pytest.mark.parametrize(("name", "kind"), EVERY)
-def test_squares_and_crosses_stand_in_proportion_to_the_figures(name: str, kind: str) -> None:
+@pytest.mark.parametrize("name", JOBS)
+def test_nothing_overlaps_and_every_drawn_stake_is_named(name: str) -> None:
+    for kind in kinds_of(name):
+        with about(kind):
+            answer = answered(JOBS[name])
+            read = read_case(name, kind)
+            assert_clear(read)
+            stakes = read.stakes()
+            assert {"A", "B"} <= set(stakes) and len(stakes) <= MOST_DRAWN
+            assert {words.stake for words in read.words() if words.stake} == set(stakes)
+            if len(answer["stakes"]) <= MOST_DRAWN:
+                assert set(stakes) == {stake["name"] for stake in answer["stakes"]}
+            assert (say("mistake.draw.some") in read.flowing_text()) == (len(stakes) < len(answer["stakes"]))
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_squares_and_crosses_stand_in_proportion_to_the_figures(name: str) -> None:
     """The way from square to cross on paper is one factor of the way in metres, with the rise's own stretch."""
-    answer = answered(JOBS[name])
-    read = Read(mistakes_svg(answer, kind, id="m"))
+    for kind in kinds_of(name):
+        with about(kind):
+            in_proportion(answered(JOBS[name]), kind, read_case(name, kind))
+
+
+def in_proportion(answer: dict[str, Any], kind: str, read: Read) -> None:
+    """Assert that every stake that moves has its cross, all by one factor."""
     at = {one: places[0] for one, places in read.stakes().items()}
     true = {stake["name"]: (stake["x"], stake["y"]) for stake in answer["stakes"]}
     row = next(one for one in answer["mistakes"] if one["kind"] == kind)
@@ -74,12 +89,14 @@ def test_squares_and_crosses_stand_in_proportion_to_the_figures(name: str, kind:
     assert any(fits(math.dist(cross, at[longest]) / length) for cross in crosses)
 
 
-@pytest.mark.parametrize(("name", "kind"), EVERY)
-def test_the_words_can_be_read_on_a_phone_and_on_paper(name: str, kind: str) -> None:
+@pytest.mark.parametrize("name", JOBS)
+def test_the_words_can_be_read_on_a_phone_and_on_paper(name: str) -> None:
     """On a phone 360 px wide, with margins, at least 11 px; on 110 mm of paper at least 8 pt."""
-    left, _top, right, _bottom = Read(mistakes_svg(answered(JOBS[name]), kind, id="m")).box
-    assert min(SIZES.values()) * 328 / (right - left) >= 11
-    assert min(SIZES.values()) * 110 / (right - left) / 0.3528 >= 8
+    for kind in kinds_of(name):
+        with about(kind):
+            left, _top, right, _bottom = read_case(name, kind).box
+            assert min(SIZES.values()) * 328 / (right - left) >= 11
+            assert min(SIZES.values()) * 110 / (right - left) / 0.3528 >= 8
 
 
 @pytest.mark.parametrize("name", JOBS)

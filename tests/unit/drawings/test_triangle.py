@@ -10,6 +10,7 @@ import pytest
 from bowstring.drawings.svg import SIZES
 from bowstring.drawings.triangle import has_triangle, triangle_svg
 from bowstring.words import say
+from helping import about
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import FOOT, SHAPES, case, own
 from unit.drawings.drawing_reader import Read
@@ -29,30 +30,29 @@ def read(answer: dict[str, Any], level: int, way: str | None = None) -> Read:
 
 
 @pytest.mark.parametrize("name", SHAPES)
-@pytest.mark.parametrize("way", WAYS)
 @pytest.mark.parametrize("side", ["left", "right"])
-def test_nothing_overlaps_and_it_says_that_it_is_not_to_scale(name: str, way: str, side: str) -> None:
+def test_each_way_can_be_read_and_says_that_it_is_not_to_scale(name: str, side: str) -> None:
+    """Nothing overlaps. Words: 58 mm is the print style's width for it; a phone of 360 pixels leaves 330. A point is
+    1/72 inch."""
     answer = case(name, side=side)
-    for row in rows_with(answer, way):
-        drawing = read(answer, row["level"], way)
-        assert_clear(drawing)
-        assert say("draw.not_to_scale") in drawing.flowing_text()
-        assert say("draw.not_to_scale") in drawing.described()[1]
-        string = drawing.stakes()
-        assert (string[row["stakes"][0]][0][1] > string["A"][0][1]) == (side == "right")
+    for way in WAYS:
+        for row in rows_with(answer, way):
+            with about(way, "level", row["level"]):
+                readable(answer, row, way, side)
 
 
-@pytest.mark.parametrize("name", SHAPES)
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize("side", ["left", "right"])
-def test_words_are_eight_points_on_paper_and_fourteen_pixels_on_a_phone(name: str, way: str, side: str) -> None:
-    """58 mm is the print style's width for it; a phone of 360 pixels leaves 330. A point is 1/72 inch."""
-    answer = case(name, side=side)
-    for row in rows_with(answer, way):
-        left, _, right, _ = read(answer, row["level"], way).box
-        smallest = min(SIZES.values()) / (right - left)
-        assert smallest * 58 / 25.4 * 72 >= 8
-        assert smallest * 330 >= 14
+def readable(answer: dict[str, Any], row: dict[str, Any], way: str, side: str) -> None:
+    """Assert that a drawing of one way is clear, on the right hand, and large enough on paper and on a phone."""
+    drawing = read(answer, row["level"], way)
+    assert_clear(drawing)
+    assert say("draw.not_to_scale") in drawing.flowing_text()
+    assert say("draw.not_to_scale") in drawing.described()[1]
+    string = drawing.stakes()
+    assert (string[row["stakes"][0]][0][1] > string["A"][0][1]) == (side == "right")
+    left, _, right, _ = drawing.box
+    smallest = min(SIZES.values()) / (right - left)
+    assert smallest * 58 / 25.4 * 72 >= 8
+    assert smallest * 330 >= 14
 
 
 def test_long_numbers_stay_whole_and_inside() -> None:

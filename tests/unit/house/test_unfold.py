@@ -15,6 +15,7 @@ import pytest
 
 import bowstring
 from builder.inside.unfold import unfolded
+from helping import about
 
 NAMES = [
     module.name for module in pkgutil.walk_packages(bowstring.__path__, "bowstring.") if "__main__" not in module.name
@@ -57,8 +58,8 @@ def test_the_package_makes_no_use_of_what_only_dataclasses_know() -> None:
                 assert {alias.name for alias in node.names} <= {"dataclass", "field"}, name
 
 
-@pytest.mark.parametrize("name", WITH)
-def test_a_class_written_out_is_the_class_that_dataclass_makes(name: str) -> None:
+def same_as_the_decorators(name: str) -> None:
+    """Assert that each dataclass of a module, written out, is the one that the decorator makes."""
     real, ours = importlib.import_module(name), run(source_of(name), f"written_out_{name.replace('.', '_')}")
     for kind in [kind for kind in vars(real).values() if is_dataclass(kind) and kind.__module__ == name]:
         assert isinstance(kind, type)
@@ -82,6 +83,12 @@ def test_a_class_written_out_is_the_class_that_dataclass_makes(name: str) -> Non
             assert other.__hash__ is None
             one.__init__(*values[:-1], "another")
             assert one == third
+
+
+def test_a_class_written_out_is_the_class_that_dataclass_makes() -> None:
+    for name in WITH:
+        with about(name):
+            same_as_the_decorators(name)
 
 
 def test_what_checks_its_own_values_does_so_written_out() -> None:
