@@ -44,7 +44,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         job = _job(options.job)
         if options.method is not None:
             job["method"] = options.method
-        text = _told(job, options)
+        text = _text(job, options)
     except BadJob as refusal:
         print(visible(str(refusal)), file=sys.stderr)
         return UNUSABLE
@@ -58,7 +58,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 
 def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
-    """Return what was called for: ``job`` and the two flags. Raises ``BadJob`` for a call that can't be followed."""
+    """Return what was called for: ``job`` and the options. Raises ``BadJob`` for a call that can't be followed."""
     parser = _Parser(usage=say("usage.call"), description=say("terminal.what"), allow_abbrev=False)
     parser.add_argument("job", metavar="JOB", nargs="?", help=say("terminal.job"))
     parser.add_argument("--method", metavar="NAME", help=say("terminal.method", methods=", ".join(BY_NAME)))
@@ -75,7 +75,7 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
     return options
 
 
-def _told(job: JobForm, options: argparse.Namespace) -> str:
+def _text(job: JobForm, options: argparse.Namespace) -> str:
     """Return what was asked for; no part of the answer is worked out that it doesn't show."""
     if options.json:
         return json.dumps(answer(job), allow_nan=False) + "\n"

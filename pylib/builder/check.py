@@ -35,8 +35,8 @@ def test(extra: Sequence[str], *, quick: bool) -> int:
         browser.ensure_others()
         website.build()
     skipped = ["--ignore=tests/browser", "--ignore=tests/engines"] if quick else []
-    # Neighbours stay with one process, which keeps the page and the answers that they share; who is done takes over half
-    # of what another has left.
+    # Neighbours stay with one process, which keeps the page and the answers that they share; whoever is done takes
+    # over half of what another has left.
     words = ["pytest", "-n", PROCESSES, "--dist", "worksteal", *skipped, *extra]
     # The tests come last, so that their closing line closes the output; a failure before them still counts.
     results = {

@@ -90,12 +90,12 @@ def accuracy_of(
     """
     spread = Spread(recipe.at, errors, known or {}, blade)
     spread.walk(recipe.steps)
-    told, across_of = [], {}
+    spreads, across_of = [], {}
     for stake in stakes:
         row, across = _stake(arc, recipe, spread, stake.name)
-        told.append(row)
+        spreads.append(row)
         across_of[stake.name] = across
-    return Accuracy(tuple(told), _together(recipe, stakes, across_of), errors.read)
+    return Accuracy(tuple(spreads), _together(recipe, stakes, across_of), errors.read)
 
 
 def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSpread, Across]:
@@ -103,16 +103,16 @@ def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSp
     on_x, on_y = out.y, -out.x  # along the arc, from A toward B
     across: Across = {}
     aa = bb = ab = 0.0
-    for source, (x, y) in spread.sway[name].items():
+    for source, (x, y) in spread.shifts[name].items():
         a, b = out.x * x + out.y * y, on_x * x + on_y * y
         across[source] = a
         aa, bb, ab = aa + a * a, bb + b * b, ab + a * b
     mean, half = (aa + bb) / 2, sqrt(((aa - bb) / 2) ** 2 + ab * ab)
     turn = degrees(atan2(2 * ab, aa - bb)) / 2
-    bend = spread.bend.get(name, Point(0.0, 0.0))
+    mean_shift = spread.mean_shift.get(name, Point(0.0, 0.0))
     # A stake that slips along its tangent by t leaves the arc by t²/2R, outward.
-    bent = bend.dot(out) + bb / (2 * arc.radius)
-    bent_along = bend.x * on_x + bend.y * on_y
+    bent = mean_shift.dot(out) + bb / (2 * arc.radius)
+    bent_along = mean_shift.x * on_x + mean_shift.y * on_y
     return (
         StakeSpread(name, sqrt(aa), sqrt(bb), sqrt(mean + half), sqrt(max(mean - half, 0.0)), turn, bent, bent_along),
         across,

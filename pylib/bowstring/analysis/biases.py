@@ -102,13 +102,15 @@ def biases(arc: Arc, recipe: Recipe, stakes: Sequence[Stake], fall: tuple[float,
 
 
 def _worst(arc: Arc, spread: Spread, stakes: Sequence[Stake], kind: str, shift: Callable[[Source], float]) -> Bias:
-    shifts = {number: found / source.size for number, source in enumerate(spread.sources)
+    by_source = {number: found / source.size for number, source in enumerate(spread.sources)
               if source.size and (found := shift(source))}  # fmt: skip
     worst, at = 0.0, stakes[0].name
     for stake in stakes:
         out = unit_vector(arc.centre, spread.at[stake.name])
-        sway = spread.sway[stake.name]
-        miss = sum((out.x * x + out.y * y) * shifts[source] for source, (x, y) in sway.items() if source in shifts)
+        shifts = spread.shifts[stake.name]
+        miss = sum(
+            (out.x * x + out.y * y) * by_source[source] for source, (x, y) in shifts.items() if source in by_source
+        )
         if abs(miss) > abs(worst) * (1 + 1e-9):
             worst, at = miss, stake.name
     return Bias(kind, worst, at)

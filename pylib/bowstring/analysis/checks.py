@@ -21,7 +21,7 @@ class Check:
     """A distance to measure when the stakes stand.
 
     Attributes:
-        kind: ``half``, ``alternate``, ``ordinate``, ``cross`` or ``external``.
+        kind: ``half``, ``alternate``, ``ordinate``, ``cross``, ``gap`` or ``external``.
         start, end: the names of its marks.
         distance: metres.
         per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping
 
 from bowstring.analysis.error_model import ErrorModel
 from bowstring.analysis.squaring import turn_of_square
-from bowstring.construction import Marks, Move, Scatter, Source, Step, Sway
+from bowstring.construction import Marks, Move, Scatter, Shifts, Source, Step
 
 
 class Spread(Scatter):
@@ -23,17 +23,17 @@ class Spread(Scatter):
         self.blade = blade
 
     def walk(self, steps: Iterable[Step]) -> None:
-        """Carry the steps after the ends out: every mark that they set gets its sway."""
+        """Carry the steps after the ends out: every mark that they set gets its shifts."""
         for step in steps:
             if not step.level:
                 continue
             for move in step.moves:
-                sway = self.of(move)
+                shifts = self.of(move)
                 if move.mark in step.driven and self.errors.stake:
-                    self.add_around(sway, Source("stake", self.errors.stake, mark=move.mark))
-                self.sway[move.mark] = sway
+                    self.add_in_x_and_y(shifts, Source("stake", self.errors.stake, mark=move.mark))
+                self.shifts[move.mark] = shifts
 
-    def of(self, move: Move) -> Sway:
+    def of(self, move: Move) -> Shifts:
         """Return what moves the mark of a move."""
         return move.spread(self)
 

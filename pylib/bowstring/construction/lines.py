@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from bowstring.construction.marks import Number
 from bowstring.construction.move import PULL, STRING, Line, Move
-from bowstring.construction.scatter import Scatter, Source, Sway, middle_of, mixed
+from bowstring.construction.scatter import Scatter, Shifts, Source, mean_of, weighted_sum
 from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
 
 
@@ -40,8 +40,8 @@ class Take(Move):
     def mirrored(self) -> Take:
         return self
 
-    def spread(self, scatter: Scatter) -> Sway:
-        return dict(scatter.sway.get(self.mark, {}))
+    def spread(self, scatter: Scatter) -> Shifts:
+        return dict(scatter.shifts.get(self.mark, {}))
 
 
 @dataclass(frozen=True)
@@ -74,14 +74,14 @@ class Bisect(Move):
     def mirrored(self) -> Bisect:
         return self
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         """Both ends tape toward the middle: the scale cancels, and of two pulls' errors half the difference is left."""
         u = unit_vector(scatter.at[self.start], scatter.at[self.end])
-        sway = mixed((0.5, scatter.sway[self.start]), (0.5, scatter.sway[self.end]))
-        scatter.add(sway, Source("read", scatter.errors.read, self.start, self.end, self.mark), u)
-        scatter.add(sway, Source("line", scatter.errors.line, self.start, self.end, self.mark), left_of(u))
-        scatter.bend[self.mark] = middle_of(scatter.bend_of(self.start), scatter.bend_of(self.end))
-        return sway
+        shifts = weighted_sum((0.5, scatter.shifts[self.start]), (0.5, scatter.shifts[self.end]))
+        scatter.add(shifts, Source("read", scatter.errors.read, self.start, self.end, self.mark), u)
+        scatter.add(shifts, Source("line", scatter.errors.line, self.start, self.end, self.mark), left_of(u))
+        scatter.mean_shift[self.mark] = mean_of(scatter.mean_shift_of(self.start), scatter.mean_shift_of(self.end))
+        return shifts
 
 
 @dataclass(frozen=True)
@@ -117,16 +117,16 @@ class Along(Move):
     def mirrored(self) -> Along:
         return self
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         """The line turns as its two marks stand off it; the mark goes round by its length."""
         start, toward = scatter.at[self.start], scatter.at[self.toward]
         u, whole = unit_vector(start, toward), distance(start, toward)
         n = left_of(u)
         turning = scatter.turning(self.start, self.toward, n, self.length / whole, n)
-        sway = mixed((1.0, scatter.sway[self.start]), (1.0, turning))
-        scatter.add_pull(sway, self.start, self.mark, u)
-        scatter.add_scale(sway, u, self.length)
-        scatter.add(sway, Source("line", scatter.errors.line, self.start, self.toward, self.mark), n)
+        shifts = weighted_sum((1.0, scatter.shifts[self.start]), (1.0, turning))
+        scatter.add_pull(shifts, self.start, self.mark, u)
+        scatter.add_scale(shifts, u, self.length)
+        scatter.add(shifts, Source("line", scatter.errors.line, self.start, self.toward, self.mark), n)
         turn = scatter.turn_variance(self.start, self.toward, n, whole)
-        scatter.bend[self.mark] = scatter.bend_of(self.start).plus(u, -self.length * turn / 2)
-        return sway
+        scatter.mean_shift[self.mark] = scatter.mean_shift_of(self.start).plus(u, -self.length * turn / 2)
+        return shifts

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from math import hypot, sqrt
 
 from bowstring.construction.marks import Number
-from bowstring.construction.scatter import Scatter, Source, Sway, middle_of, mixed
+from bowstring.construction.scatter import Scatter, Shifts, Source, mean_of, weighted_sum
 from bowstring.geometry.plane import Point, distance, left_of, unit_vector
 
 PULL, STRING, SIGHT = "pull", "string", "sight"
@@ -73,8 +73,8 @@ class Move(ABC):
         """
 
     @abstractmethod
-    def spread(self, scatter: Scatter) -> Sway:
-        """Return what moves its mark, and set the mark's ``bend``, from those of the marks that it uses."""
+    def spread(self, scatter: Scatter) -> Shifts:
+        """Return what moves its mark, and set the mark's ``mean_shift``, from those of the marks that it uses."""
 
     @abstractmethod
     def mirrored(self) -> Move:
@@ -139,10 +139,10 @@ class SquareOff(Move):
             self.mark, self.foot, self.start, self.end, self.length, not self.left, self.held, self.slide
         )  # fmt: skip
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         return self._slid(scatter) if self.slide else self._squared(scatter)
 
-    def _slid(self, scatter: Scatter) -> Sway:
+    def _slid(self, scatter: Scatter) -> Shifts:
         """Halving: the tip is slid until both half chords read the same, so the middle's place along the string is
         not what keeps it square. With a half the string and h a half chord, the tip is aside by h/a of a reading."""
         start, end = scatter.at[self.start], scatter.at[self.end]
@@ -152,38 +152,38 @@ class SquareOff(Move):
         length = self.length if self.left else -self.length
         read = scatter.errors.read
         base = {
-            source: shift for source, shift in scatter.sway[self.foot].items()
+            source: shift for source, shift in scatter.shifts[self.foot].items()
             if not (scatter.sources[source].kind == "read" and scatter.sources[source].mark == self.foot)
         }  # fmt: skip
-        sway = mixed((1.0, base), (1.0, scatter.turning(self.start, self.end, n, -length / (2 * half), u)))
-        self._taped(scatter, sway, n, length)
+        shifts = weighted_sum((1.0, base), (1.0, scatter.turning(self.start, self.end, n, -length / (2 * half), u)))
+        self._taped(scatter, shifts, n, length)
         aside = hypot(half, length) / half * read
-        scatter.add(sway, Source("square", aside, self.start, self.end, self.mark), u)
-        bend = middle_of(scatter.bend_of(self.start), scatter.bend_of(self.end))
+        scatter.add(shifts, Source("square", aside, self.start, self.end, self.mark), u)
+        mean_shift = mean_of(scatter.mean_shift_of(self.start), scatter.mean_shift_of(self.end))
         # Aside on a tape that is hooked at the middle, the tip comes down its circle; where the offset is shorter than
         # the slip it comes down all the way, by about half of that.
         both = aside * aside + read**2
         down = both / (2 * max(abs(length), sqrt(both))) if both else 0.0
-        scatter.bend[self.mark] = bend.plus(n, -down if length >= 0 else down)
-        return sway
+        scatter.mean_shift[self.mark] = mean_shift.plus(n, -down if length >= 0 else down)
+        return shifts
 
-    def _squared(self, scatter: Scatter) -> Sway:
+    def _squared(self, scatter: Scatter) -> Shifts:
         """By a triangle at the foot, as large as the line has room for."""
         start, end, foot = scatter.at[self.start], scatter.at[self.end], scatter.at[self.foot]
         u, whole = unit_vector(start, end), distance(start, end)
         n = left_of(u)
         length = self.length if self.left else -self.length
         turning = scatter.turning(self.start, self.end, n, -length / whole, u)
-        sway = mixed((1.0, scatter.sway[self.foot]), (1.0, turning))
-        self._taped(scatter, sway, n, length)
+        shifts = weighted_sum((1.0, scatter.shifts[self.foot]), (1.0, turning))
+        self._taped(scatter, shifts, n, length)
         turn = scatter.turn_of_square(max(distance(foot, start), distance(foot, end)), abs(length))
         way = Point(-u.x * length, -u.y * length)
-        scatter.add(sway, Source("square", turn, self.foot, self.mark, self.mark), way)
+        scatter.add(shifts, Source("square", turn, self.foot, self.mark, self.mark), way)
         variance = turn * turn + scatter.turn_variance(self.start, self.end, n, whole)
-        scatter.bend[self.mark] = scatter.bend_of(self.foot).plus(n, -length * variance / 2)
-        return sway
+        scatter.mean_shift[self.mark] = scatter.mean_shift_of(self.foot).plus(n, -length * variance / 2)
+        return shifts
 
-    def _taped(self, scatter: Scatter, sway: Sway, n: Point, length: float) -> None:
+    def _taped(self, scatter: Scatter, shifts: Shifts, n: Point, length: float) -> None:
         """The offset's own readings and scale; ``length`` is positive along the line's left ``n``."""
-        scatter.add_pull(sway, self.foot, self.mark, n if length >= 0 else Point(-n.x, -n.y))
-        scatter.add_scale(sway, n, length)
+        scatter.add_pull(shifts, self.foot, self.mark, n if length >= 0 else Point(-n.x, -n.y))
+        scatter.add_scale(shifts, n, length)

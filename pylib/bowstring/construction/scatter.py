@@ -22,10 +22,10 @@ from bowstring.geometry.plane import Point, left_of
 SCALE = 0
 """The source that all pulls share."""
 
-Sway = dict[int, tuple[float, float]]
+Shifts = dict[int, tuple[float, float]]
 """How each source, by its number, moves a mark at one standard deviation: metres in x and y."""
 
-STILL = (0.0, 0.0)
+NO_SHIFT = (0.0, 0.0)
 
 
 class Errors(Protocol):
@@ -71,8 +71,8 @@ class Source:
 class Scatter(ABC):
     """What every mark of a construction may be off, source by source.
 
-    ``sway`` and ``bend`` hold, by mark, its sway and the shift of its mean, metres. A move's ``spread`` returns the
-    first for its mark and sets the second.
+    ``shifts`` and ``mean_shift`` hold, by mark, what each source moves it by and the shift of its mean, metres. A
+    move's ``spread`` returns the first for its mark and sets the second.
     """
 
     def __init__(self, at: Marks, errors: Errors, known: Mapping[str, float]) -> None:
@@ -80,123 +80,123 @@ class Scatter(ABC):
         self.at = at
         self.errors = errors
         self.sources = [Source("scale", errors.scale)]
-        self.sway: dict[str, Sway] = {}
-        self.bend: dict[str, Point] = {}
+        self.shifts: dict[str, Shifts] = {}
+        self.mean_shift: dict[str, Point] = {}
         for mark in at:
-            self.sway[mark] = {}
+            self.shifts[mark] = {}
             if known.get(mark):
-                self.add_around(self.sway[mark], Source("known", known[mark], mark=mark))
+                self.add_in_x_and_y(self.shifts[mark], Source("known", known[mark], mark=mark))
 
     @abstractmethod
     def turn_of_square(self, room: float, offset: float) -> float:
         """Return the deviation in radians of what is squared off a string with ``room`` metres from the foot, for an
         ``offset`` in metres."""
 
-    def add(self, sway: Sway, source: Source, way: Point) -> None:
+    def add(self, shifts: Shifts, source: Source, way: Point) -> None:
         """A source of its own: ``way`` is where the mark goes for one metre (or radian) of it."""
-        sway[len(self.sources)] = (way.x * source.size, way.y * source.size)
+        shifts[len(self.sources)] = (way.x * source.size, way.y * source.size)
         self.sources.append(source)
 
-    def add_around(self, sway: Sway, source: Source) -> None:
+    def add_in_x_and_y(self, shifts: Shifts, source: Source) -> None:
         """A source in x and another like it in y."""
-        self.add(sway, source, Point(1.0, 0.0))
-        self.add(sway, source, Point(0.0, 1.0))
+        self.add(shifts, source, Point(1.0, 0.0))
+        self.add(shifts, source, Point(0.0, 1.0))
 
-    def add_pull(self, sway: Sway, start: str, mark: str, way: Point) -> None:
+    def add_pull(self, shifts: Shifts, start: str, mark: str, way: Point) -> None:
         """The readings at both ends of a tape held at ``start`` that goes along ``way``."""
-        self.add(sway, Source("read", self.errors.pull, start, mark, mark), way)
+        self.add(shifts, Source("read", self.errors.pull, start, mark, mark), way)
 
-    def add_scale(self, sway: Sway, way: Point, length: float) -> None:
+    def add_scale(self, shifts: Shifts, way: Point, length: float) -> None:
         """What the tape's scale does to ``length`` metres along ``way``."""
         part = length * self.errors.scale
         if part:
-            _move(sway, SCALE, way, part)
+            _add_shift(shifts, SCALE, way, part)
 
-    def turning(self, start: str, end: str, across: Point, part: float, way: Point) -> Sway:
+    def turning(self, start: str, end: str, across: Point, part: float, way: Point) -> Shifts:
         """What a line's turning does: ``part`` of how far its end goes across it beyond its start, along ``way``."""
-        sway: Sway = {}
+        shifts: Shifts = {}
         for mark, sign in ((end, part), (start, -part)):
-            for source, (x, y) in self.sway[mark].items():
-                _move(sway, source, way, sign * (across.x * x + across.y * y))
-        return sway
+            for source, (x, y) in self.shifts[mark].items():
+                _add_shift(shifts, source, way, sign * (across.x * x + across.y * y))
+        return shifts
 
     def turn_variance(self, start: str, end: str, across: Point, whole: float) -> float:
         """The variance in square radians of the direction of a line of ``whole`` metres."""
-        one, other = self.sway[start], self.sway[end]
+        one, other = self.shifts[start], self.shifts[end]
         return sum(
-            (across.x * (other.get(source, STILL)[0] - one.get(source, STILL)[0])
-             + across.y * (other.get(source, STILL)[1] - one.get(source, STILL)[1])) ** 2
+            (across.x * (other.get(source, NO_SHIFT)[0] - one.get(source, NO_SHIFT)[0])
+             + across.y * (other.get(source, NO_SHIFT)[1] - one.get(source, NO_SHIFT)[1])) ** 2
             for source in one.keys() | other.keys()
         ) / (whole * whole)  # fmt: skip
 
-    def bend_of(self, mark: str) -> Point:
+    def mean_shift_of(self, mark: str) -> Point:
         """The shift of a mark's mean, metres."""
-        return self.bend.get(mark, Point(0.0, 0.0))
+        return self.mean_shift.get(mark, Point(0.0, 0.0))
 
     def solved(
         self,
         mark: str,
         rows: tuple[Point, Point],
         pulls: tuple[tuple[str | None, float], ...],
-        given: tuple[tuple[int, Sway], ...] = (),
-    ) -> Sway:
+        given: tuple[tuple[int, Shifts], ...] = (),
+    ) -> Shifts:
         """A mark held by two conditions: row · (its shift) = what moves the condition. A pull's condition moves with
-        the mark that it is held at, its reading and the scale; ``given`` are the sways of those that are no pull."""
+        the mark that it is held at, its reading and the scale; ``given`` are the shifts of those that are no pull."""
         (a, b), det = rows, rows[0].cross(rows[1])
         # The shifts that meet one condition by a metre and leave the other alone.
         ways = (Point(b.y / det, -b.x / det), Point(-a.y / det, a.x / det))
-        sway: Sway = {}
+        shifts: Shifts = {}
         for (held, length), row, way in zip(pulls, rows, ways, strict=True):
             if held is None:
                 continue
-            for source, shift in self.sway[held].items():
-                _move(sway, source, way, row.x * shift[0] + row.y * shift[1])
-            self.add_pull(sway, held, mark, way)
-            self.add_scale(sway, way, length)
+            for source, shift in self.shifts[held].items():
+                _add_shift(shifts, source, way, row.x * shift[0] + row.y * shift[1])
+            self.add_pull(shifts, held, mark, way)
+            self.add_scale(shifts, way, length)
         for number, moved_sway in given:
             row, way = rows[number], ways[number]
             for source, shift in moved_sway.items():
-                _move(sway, source, way, row.x * shift[0] + row.y * shift[1])
-        bend = Point(0.0, 0.0)
+                _add_shift(shifts, source, way, row.x * shift[0] + row.y * shift[1])
+        mean_shift = Point(0.0, 0.0)
         for (held, length), row, way in zip(pulls, rows, ways, strict=True):
             if held is None:
                 continue
             # Aside of its tape the mark comes down the tape's circle: the square of it over twice the length.
             side = left_of(row)
             aside = sum(
-                (side.x * (x - self.sway[held].get(source, STILL)[0])
-                 + side.y * (y - self.sway[held].get(source, STILL)[1])) ** 2
-                for source, (x, y) in sway.items()
+                (side.x * (x - self.shifts[held].get(source, NO_SHIFT)[0])
+                 + side.y * (y - self.shifts[held].get(source, NO_SHIFT)[1])) ** 2
+                for source, (x, y) in shifts.items()
             )  # fmt: skip
-            bend = bend.plus(way, row.dot(self.bend_of(held)) - aside / (2 * length))
-        self.bend[mark] = bend
-        return sway
+            mean_shift = mean_shift.plus(way, row.dot(self.mean_shift_of(held)) - aside / (2 * length))
+        self.mean_shift[mark] = mean_shift
+        return shifts
 
 
-def _move(sway: Sway, source: int, way: Point, by: float) -> None:
+def _add_shift(shifts: Shifts, source: int, way: Point, by: float) -> None:
     """Let a source move a mark by so many metres more along ``way``."""
-    before = sway.get(source, STILL)
-    sway[source] = (before[0] + way.x * by, before[1] + way.y * by)
+    before = shifts.get(source, NO_SHIFT)
+    shifts[source] = (before[0] + way.x * by, before[1] + way.y * by)
 
 
-def mixed(*parts: tuple[float, Sway]) -> Sway:
-    """Return the sum of sways, each with its weight."""
-    sway: Sway = {}
+def weighted_sum(*parts: tuple[float, Shifts]) -> Shifts:
+    """Return the sum of shifts, each with its weight."""
+    shifts: Shifts = {}
     for weight, part in parts:
-        if not sway and weight == 1.0:
-            sway = dict(part)
+        if not shifts and weight == 1.0:
+            shifts = dict(part)
             continue
         for source, (x, y) in part.items():
-            before = sway.get(source, STILL)
-            sway[source] = (before[0] + weight * x, before[1] + weight * y)
-    return sway
+            before = shifts.get(source, NO_SHIFT)
+            shifts[source] = (before[0] + weight * x, before[1] + weight * y)
+    return shifts
 
 
-def projected(sway: Sway, way: Point) -> Sway:
-    """Return what of a sway goes along a unit vector."""
-    return {source: (way.x * (part := way.x * x + way.y * y), way.y * part) for source, (x, y) in sway.items()}
+def projected(shifts: Shifts, way: Point) -> Shifts:
+    """Return the part of each shift that goes along a unit vector."""
+    return {source: (way.x * (part := way.x * x + way.y * y), way.y * part) for source, (x, y) in shifts.items()}
 
 
-def middle_of(one: Point, other: Point) -> Point:
+def mean_of(one: Point, other: Point) -> Point:
     """Return half of one shift and half of the other."""
     return Point(0.5 * one.x + 0.5 * other.x, 0.5 * one.y + 0.5 * other.y)

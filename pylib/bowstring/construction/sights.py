@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from bowstring.construction.marks import Number
 from bowstring.construction.move import SIGHT, Line, Move
-from bowstring.construction.scatter import Scatter, Source, Sway, mixed, projected
+from bowstring.construction.scatter import Scatter, Shifts, Source, projected, weighted_sum
 from bowstring.geometry.plane import Point, distance, left_of, turned, unit_vector, where_line_leaves
 
 
@@ -48,20 +48,20 @@ class TurnOff(Move):
     def mirrored(self) -> TurnOff:
         return TurnOff(self.mark, self.at, self.back, -self.angle, self.length, self.holds)
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         here, back, angle = scatter.at[self.at], scatter.at[self.back], scatter.errors.angle
         u, whole = unit_vector(here, back), distance(here, back)
         sight = turned(u, self.angle)
         across = left_of(sight)
         turning = scatter.turning(self.at, self.back, left_of(u), self.length / whole, across)
-        sway = mixed((1.0, scatter.sway[self.at]), (1.0, turning))
-        scatter.add_pull(sway, self.at, self.mark, sight)
-        scatter.add_scale(sway, sight, self.length)
+        shifts = weighted_sum((1.0, scatter.shifts[self.at]), (1.0, turning))
+        scatter.add_pull(shifts, self.at, self.mark, sight)
+        scatter.add_scale(shifts, sight, self.length)
         way = Point(across.x * self.length, across.y * self.length)
-        scatter.add(sway, Source("angle", angle, self.at, self.mark, self.mark), way)
+        scatter.add(shifts, Source("angle", angle, self.at, self.mark, self.mark), way)
         variance = scatter.turn_variance(self.at, self.back, left_of(u), whole) + angle**2
-        scatter.bend[self.mark] = scatter.bend_of(self.at).plus(sight, -self.length * variance / 2)
-        return sway
+        scatter.mean_shift[self.mark] = scatter.mean_shift_of(self.at).plus(sight, -self.length * variance / 2)
+        return shifts
 
 
 @dataclass(frozen=True)
@@ -106,14 +106,14 @@ class Sight(Move):
     def mirrored(self) -> Sight:
         return Sight(self.mark, self.at, self.back, -self.angle, self.chained, self.length, self.holds)
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         """A line of sight, and a tape from the stake before it."""
         here, back, mark = scatter.at[self.at], scatter.at[self.back], scatter.at[self.mark]
         sight, reach = unit_vector(here, mark), distance(here, mark)
         across, line = left_of(sight), left_of(unit_vector(here, back))
         rows = (across, unit_vector(scatter.at[self.chained], mark))
         turning = scatter.turning(self.at, self.back, line, reach / distance(here, back), across)
-        moved = mixed((1.0, projected(scatter.sway[self.at], across)), (1.0, turning))
+        moved = weighted_sum((1.0, projected(scatter.shifts[self.at], across)), (1.0, turning))
         way = Point(across.x * reach, across.y * reach)
         scatter.add(moved, Source("angle", scatter.errors.angle, self.at, self.mark, self.mark), way)
         return scatter.solved(self.mark, rows, ((None, 0.0), (self.chained, self.length)), ((0, moved),))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from bowstring.construction.marks import Number
 from bowstring.construction.move import PULL, Line, Move
-from bowstring.construction.scatter import Scatter, Sway
+from bowstring.construction.scatter import Scatter, Shifts
 from bowstring.geometry.plane import Point, cross_of_tapes, distance, nearest_of_tapes, unit_vector
 
 
@@ -71,7 +71,7 @@ class CrossTapes(Move):
             self.holds, self.keeps,
         )  # fmt: skip
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         """Each tape says how far the mark is from its own end, and the two together where it is."""
         first, second, mark = scatter.at[self.first], scatter.at[self.second], scatter.at[self.mark]
         rows = (unit_vector(first, mark), unit_vector(second, mark))

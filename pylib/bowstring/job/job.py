@@ -46,7 +46,7 @@ class Tie:
 
 @dataclass(frozen=True)
 class Job:
-    """A job in metres and degrees; see the contract for each key's meaning.
+    """A job in metres and degrees; see the job's table in DEVELOPERS.md for each key's meaning.
 
     ``outward`` is the offset in metres, positive away from the centre, 0 without one; ``side`` is ``None`` when the job
     doesn't say it.

@@ -45,7 +45,7 @@ class Layout:
         method, setting: how it is set out, and what that works from.
         levels: how often it is halved, or would be.
         recipe: the steps and where every mark stands; recipe_of_ends: those that find the ends, alone.
-        checks, check_marks: the checks, and every mark with theirs.
+        checks, marks: the checks, and every mark with theirs.
         misses: how far the stakes stand off (0 unless something was got).
         rule, rule_at: the rule of thumb's misses and marks; rounding: those of the shown numbers.
     """

@@ -38,7 +38,7 @@ class LastAnswer:
         self._fields: Mapping[str, str] | None = None
         self._answer: Answer | None = None
 
-    def to(self, fields: Mapping[str, str]) -> Answer:
+    def for_fields(self, fields: Mapping[str, str]) -> Answer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         if self._answer is None or self._fields != fields:
             self._answer = answering(job_of_fields(fields))
@@ -72,7 +72,7 @@ def shown_advice(asked: Asked, last: LastAnswer) -> dict[str, str]:
     for a job that can't be used.
     """
     try:
-        answered = last.to(asked["fields"])
+        answered = last.for_fields(asked["fields"])
     except BadJob:
         return {"advice": "", "text": ""}
     return {"advice": part_html(answered, "advice"), "text": advice_html(answered)}
@@ -84,7 +84,7 @@ def _sheet(
     note = unit_note(fields, unit_before) if unit_before in MARKS else ""
     try:
         job = job_of_fields(fields)
-        answered = last.to(fields)
+        answered = last.for_fields(fields)
         link = write_link(job)
     except BadJob as refusal:
         return _refused(fields, refusal, note)

@@ -93,7 +93,7 @@ def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
 def _stakes_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
-        answered = last.to(asked["fields"])
+        answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
     from bowstring.sheet.csv import stakes_csv
@@ -103,7 +103,7 @@ def _stakes_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
 def _mistake(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
-        answered = last.to(asked["fields"])
+        answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
     from bowstring.drawings.mistakes import mistakes_svg

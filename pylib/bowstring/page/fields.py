@@ -125,7 +125,7 @@ _BY_ID = {field.id: field for field in FIELDS}
 
 
 def rows_of(group: str, count: int) -> tuple[Field, ...]:
-    """Return the fields of so many rows of a group (a key of ``siterows.ROW_NAMES``)."""
+    """Return the fields of so many rows of a group (a key of ``rows.ROW_NAMES``)."""
     if group == "got":
         return tuple(field for row in range(count) for field in _got(row))
     return tuple(Field(*one) for row in range(count) for one in row_fields(group, row))

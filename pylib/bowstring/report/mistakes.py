@@ -113,7 +113,7 @@ def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: li
         "caught_by": [_caught(tape, reading) for reading in seen[:MOST_CHECKS]],
         "caught_count": len(seen),
         "caught": bool(seen),
-        "told": _told(layout, mistake, seen, (worst, at), (moved[moved_at], moved_at)),
+        "told": _what_is_seen(layout, mistake, seen, (worst, at), (moved[moved_at], moved_at)),
     }
 
 
@@ -154,7 +154,7 @@ def _caught(tape: Tape, reading: Reading) -> CaughtRow:
     }
 
 
-def _told(
+def _what_is_seen(
     layout: Layout, mistake: Mistake, seen: list[Reading], worst: tuple[float, str], moved: tuple[float, str]
 ) -> str:
     """The best check that sees it; otherwise, plainly, that none does, and what does."""

@@ -48,8 +48,8 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
                 "stake": step.stake,
                 "names": dict(step.names),
                 "measures": [
-                    *(_told_measure(layout, measure, texts, show) for measure in step.measures),
-                    *(_told_angle(turned) for turned in step.angles),
+                    *(_measure_row(layout, measure, texts, show) for measure in step.measures),
+                    *(_angle_row(turned) for turned in step.angles),
                 ],
             }
         )
@@ -100,9 +100,9 @@ def _half_held(layout: Layout, step: Step, show: Callable[[float], str]) -> str:
     return show(_half_chord(layout, step))
 
 
-def _told_measure(layout: Layout, measure: Measure, texts: dict[str, str], show: Callable[[float], str]) -> TapeMeasure:
+def _measure_row(layout: Layout, measure: Measure, texts: dict[str, str], show: Callable[[float], str]) -> TapeMeasure:
     """A measure as the answer has it; with its slope distance where the ground falls."""
-    told: TapeMeasure = {
+    row: TapeMeasure = {
         "from": measure.start,
         "to": measure.end,
         "distance": measure.length,
@@ -111,11 +111,11 @@ def _told_measure(layout: Layout, measure: Measure, texts: dict[str, str], show:
     }
     slope = _sloping(layout, measure)
     if slope is not None:
-        told["slope"], told["slope_shown"] = slope, show(slope)
-    return told
+        row["slope"], row["slope_shown"] = slope, show(slope)
+    return row
 
 
-def _told_angle(turned: Turned) -> TurnedAngle:
+def _angle_row(turned: Turned) -> TurnedAngle:
     angle = degrees(turned.angle)
     return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle,
             "shown": show_dms(angle), "text": show_dms(angle)}  # fmt: skip
@@ -159,20 +159,20 @@ def _hands(layout: Layout, step: Step) -> dict[str, str]:
     In the frame y is toward the curve; a curve on the right is its mirror image.
     """
     at, mirrored = layout.recipe.at, layout.side == "right"
-    told = {}
+    row = {}
     for turned in step.angles:
         left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
-        told["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
+        row["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
     if {"start", "end", "stake"} <= step.names.keys():
         first, second, crossing = (at[step.names[part]] for part in ("start", "end", "stake"))
         left = second.minus(first).cross(crossing.minus(first)) > 0
-        told["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
+        row["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
     if {"start", "foot", "stake"} <= step.names.keys():
         foot, stake = step.names["foot"], step.names["stake"]
         start = at[step.names["start"]]
         left = at[foot].minus(start).cross(at[stake].minus(start)) > 0
-        told["off_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    return told
+        row["off_hand"] = say("hand.left" if left != mirrored else "hand.right")
+    return row
 
 
 def _landmark(layout: Layout, end: str) -> str:

@@ -39,7 +39,7 @@ class Table:
 
 @dataclass(frozen=True)
 class Drawing:
-    """A drawing by its kind (``plan``, ``level``, ``triangle``, ``stick``) and level."""
+    """A drawing by its kind (see ``drawn``; ``mistake``: drawn when it is asked for) and level."""
 
     kind: str
     level: int = 0

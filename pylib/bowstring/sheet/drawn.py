@@ -13,7 +13,7 @@ def drawn(drawing: Drawing, answer: Answer, name: str) -> str:
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
-    return _KINDS.get(drawing.kind, _triangle)(drawing, answer, name)
+    return _KINDS[drawing.kind](drawing, answer, name)
 
 
 def _plan(drawing: Drawing, answer: Answer, name: str) -> str:
@@ -53,12 +53,9 @@ def _scatter(drawing: Drawing, answer: Answer, name: str) -> str:
 
 
 def _triangle(drawing: Drawing, answer: Answer, name: str) -> str:
-    """One of the ways to keep an offset square: the plain one only where the answer has a triangle."""
     from bowstring.drawings.triangle import has_triangle, triangle_svg
 
-    if drawing.kind == "triangle" and not has_triangle(answer, drawing.level):
-        return ""
-    return triangle_svg(answer, drawing.level, id=name, way=drawing.kind)
+    return triangle_svg(answer, drawing.level, id=name, way="triangle") if has_triangle(answer, drawing.level) else ""
 
 
 _KINDS: dict[str, Callable[[Drawing, Answer, str], str]] = {
@@ -68,4 +65,5 @@ _KINDS: dict[str, Callable[[Drawing, Answer, str], str]] = {
     "way": _method,
     "site": _site,
     "scatter": _scatter,
+    "triangle": _triangle,
 }

@@ -91,8 +91,8 @@ def mistakes(answer: Answer) -> Iterator[Block]:
 
 def accuracy(answer: Answer) -> Iterator[Block]:
     """How true the stakes will be: the worst, all at once, each, and what can be taken out."""
-    told = answer["accuracy"]
-    yield Items(told["lines"])
+    accuracy = answer["accuracy"]
+    yield Items(accuracy["lines"])
     yield Drawing("scatter")
     rows = [[row["name"], row["sigma_across_shown"], row["sigma_along_shown"]]
             for row in answer["stakes"] if row["level"]]  # fmt: skip
@@ -100,11 +100,11 @@ def accuracy(answer: Answer) -> Iterator[Block]:
         head = [say("sheet.stake"), say("sheet.across"), say("sheet.along")]
         yield Table(head, rows, say("sheet.scatter_caption"))
     yield Heading(say("sheet.shifts"))
-    yield Items([bias["text"] for bias in told["biases"]])
+    yield Items([bias["text"] for bias in accuracy["biases"]])
     yield Heading(say("sheet.model"))
     yield Table(
         [say("sheet.model_what"), say("sheet.model_size"), say("sheet.model_from")],
-        [[row["label"], row["shown"], row["from"]] for row in told["model"]],
+        [[row["label"], row["shown"], row["from"]] for row in accuracy["model"]],
         say("sheet.model_caption"),
     )
 

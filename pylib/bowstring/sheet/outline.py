@@ -17,7 +17,7 @@ from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import RuleMiss
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.report.forms.steps import StepRow
-from bowstring.sheet import method as ways
+from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.words import say
 
@@ -37,7 +37,11 @@ def part(answer: Answer, key: str) -> Section | None:
 def _sections(answer: Answer, key: str) -> list[Section]:
     if key != _SET_OUT:
         return [_SECTIONS[key](answer)]
-    return [_level(answer, row) for row in answer["halving"]] if ways.halves(answer) else [ways.set_out(answer)]
+    return (
+        [_level(answer, row) for row in answer["halving"]]
+        if method_parts.halves(answer)
+        else [method_parts.set_out(answer)]
+    )
 
 
 def _stops(answer: Answer) -> Iterator[Block]:
@@ -50,8 +54,8 @@ def _short(answer: Answer) -> Iterator[Block]:
     """The plan and every number that is taped, on one page for somebody who knows the steps."""
     yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
     yield Drawing("plan")
-    if not ways.halves(answer):
-        yield from ways.short_tables(answer)
+    if not method_parts.halves(answer):
+        yield from method_parts.short_tables(answer)
         yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
         return
     rows = [row for level in answer["halving"] for row in _short_rows(answer, level)]
@@ -188,7 +192,7 @@ def _level_title(row: LevelRow) -> str:
 
 
 def _level_drawings(answer: Answer, row: LevelRow, steps: Sequence[StepRow]) -> list[Block]:
-    if not ways.exact(answer):  # a level's drawing shows exact sagittae
+    if not method_parts.exact(answer):  # a level's drawing shows exact sagittae
         return [Drawing("way")] if row["level"] == 1 else []
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
     plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
@@ -224,8 +228,8 @@ def _square_here(row: LevelRow) -> list[Block]:
 
 def _square(answer: Answer) -> Iterator[Block]:
     """Every way to keep every level square, with what a small mistake does."""
-    if not ways.halves(answer):
-        yield from ways.triangle(answer)
+    if not method_parts.halves(answer):
+        yield from method_parts.triangle(answer)
         return
     rows = [row for row in answer["halving"] if row["how"]]
     if not rows:
@@ -306,7 +310,7 @@ def _telling(rows: Sequence[_OfStake], answer: Answer) -> Sequence[_OfStake]:
     """Every row, or those of the first four levels where there are many."""
     if len(rows) <= MANY:
         return rows
-    if not ways.halves(answer):
+    if not method_parts.halves(answer):
         return rows[: MANY * 8]
     levels = {stake["name"]: stake["level"] for stake in answer["stakes"]}
     return [row for row in rows if levels[row["name"]] <= 4]
@@ -314,7 +318,7 @@ def _telling(rows: Sequence[_OfStake], answer: Answer) -> Sequence[_OfStake]:
 
 def _stakes(answer: Answer) -> Iterator[Block]:
     rows = _telling(answer["stakes"], answer)
-    head, pairs = ways.drawing_columns(answer)
+    head, pairs = method_parts.drawing_columns(answer)
     cells = dict(zip((stake["name"] for stake in answer["stakes"]), pairs, strict=True))
     yield Table(
         [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord"), *head],
@@ -328,10 +332,10 @@ def _stakes(answer: Answer) -> Iterator[Block]:
 def _stick(answer: Answer) -> Iterator[Block]:
     if not answer["stick"]["marks"]:
         return
-    yield Paragraph(say("sheet.stick_how" if ways.halves(answer) else "sheet.stick_offsets"))
+    yield Paragraph(say("sheet.stick_how" if method_parts.halves(answer) else "sheet.stick_offsets"))
     yield Drawing("stick")
     yield Table(
-        [say("sheet.level_word" if ways.halves(answer) else "sheet.stake"), say("sheet.from_end")],
+        [say("sheet.level_word" if method_parts.halves(answer) else "sheet.stake"), say("sheet.from_end")],
         [[mark["label"], mark["shown"]] for mark in answer["stick"]["marks"]],
     )
 
@@ -367,14 +371,14 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "before": _made("before", "sheet.before", _before),
     "arc": _made("arc", "sheet.arc", _arc),
     "ends": _made("ends", "sheet.ends", _ends),
-    _SET_OUT: ways.set_out,
+    _SET_OUT: method_parts.set_out,
     "between": _made("between", "sheet.between", lambda answer: [Paragraph(answer["gap"]["text"])]),
     "checks": _made("checks", "sheet.checks", _checks),
-    "mistakes": _made("mistakes", "sheet.mistakes", ways.mistakes),
-    "accuracy": _made("accuracy", "sheet.accuracy", ways.accuracy),
+    "mistakes": _made("mistakes", "sheet.mistakes", method_parts.mistakes),
+    "accuracy": _made("accuracy", "sheet.accuracy", method_parts.accuracy),
     "rounding": _made("rounding", "sheet.rounding", lambda answer: [Paragraph(answer["rounding"]["text"])]),
-    "advice": _made("advice", "sheet.advice", ways.advice),
-    "rule": _made("rule", "sheet.rule", lambda answer: _rule(answer) if ways.halves(answer) else ()),
+    "advice": _made("advice", "sheet.advice", method_parts.advice),
+    "rule": _made("rule", "sheet.rule", lambda answer: _rule(answer) if method_parts.halves(answer) else ()),
     "square": _made("square", "sheet.squaring", _square),
     "stakes": _made("stakes", "sheet.stakes", _stakes),
     "stick": _made("stick", "sheet.stick", _stick),

@@ -27,8 +27,8 @@ import pytest
 
 import bowstring
 from bowstring import terminal
-from bowstring.construction import PULL, Line, Move, Number, Recipe, Scatter, Stake, Sway
-from bowstring.construction.scatter import mixed
+from bowstring.construction import PULL, Line, Move, Number, Recipe, Scatter, Shifts, Stake
+from bowstring.construction.scatter import weighted_sum
 from bowstring.drawings.method import method_svg
 from bowstring.drawings.mistakes import mistakes_svg
 from bowstring.drawings.siteplan import site_plan_svg
@@ -85,15 +85,15 @@ class AlongBeam(Move):
     def mirrored(self) -> AlongBeam:
         return AlongBeam(self.mark, self.start, -self.length if self.square else self.length, self.square)
 
-    def spread(self, scatter: Scatter) -> Sway:
+    def spread(self, scatter: Scatter) -> Shifts:
         way, chord = self._way(scatter.at), distance(scatter.at["A"], scatter.at["B"])
         across = left_of(unit_vector(scatter.at["A"], scatter.at["B"]))
         turning = scatter.turning("A", "B", across, self.length / chord, left_of(way))
-        sway = mixed((1.0, scatter.sway[self.start]), (1.0, turning))
-        scatter.add_pull(sway, self.start, self.mark, way)
-        scatter.add_scale(sway, way, self.length)
-        scatter.bend[self.mark] = scatter.bend_of(self.start)
-        return sway
+        shifts = weighted_sum((1.0, scatter.shifts[self.start]), (1.0, turning))
+        scatter.add_pull(shifts, self.start, self.mark, way)
+        scatter.add_scale(shifts, way, self.length)
+        scatter.mean_shift[self.mark] = scatter.mean_shift_of(self.start)
+        return shifts
 
 
 def by_the_beam(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:

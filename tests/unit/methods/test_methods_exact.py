@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 import bowstring
 from bowstring.analysis.error_model import ErrorModel
 from bowstring.analysis.spread import Spread
-from bowstring.construction import CrossTapes, Move, Source, Sway, play
+from bowstring.construction import CrossTapes, Move, Shifts, Source, play
 from bowstring.geometry.plane import left_of, unit_vector
 from bowstring.job.job import read_job
 from bowstring.layout.layout import Layout, lay_out
@@ -81,15 +81,15 @@ class Dusty(Spread):
     the first length L; then off it by the root of L² - along², which that turns into L/off times as much.
     """
 
-    def of(self, move: Move) -> Sway:
-        sway = super().of(move)
+    def of(self, move: Move) -> Shifts:
+        shifts = super().of(move)
         if isinstance(move, CrossTapes):
             first, second, mark = (self.at[name] for name in (move.first, move.second, move.mark))
             across = left_of(unit_vector(first, second))
             length = max(move.from_first, dist(first, second))
             lost = ROUNDINGS * DIGIT * length * length / abs(across.dot(mark.minus(first)))
-            self.add(sway, Source("digit", lost, mark=move.mark), across)
-        return sway
+            self.add(shifts, Source("digit", lost, mark=move.mark), across)
+        return shifts
 
 
 def conditioned(layout: Layout) -> dict[str, float]:
@@ -104,7 +104,7 @@ def conditioned(layout: Layout) -> dict[str, float]:
     digit = ROUNDINGS * DIGIT
     spread = Dusty(recipe.at, ErrorModel(digit * size, digit, digit * size, digit * size, digit), {}, 0.6)
     spread.walk(recipe.steps)
-    return {name: digit * size + sum(hypot(x, y) for x, y in sway.values()) for name, sway in spread.sway.items()}
+    return {name: digit * size + sum(hypot(x, y) for x, y in shifts.values()) for name, shifts in spread.shifts.items()}
 
 
 @pytest.mark.parametrize("method", METHODS)
