@@ -35,9 +35,8 @@ def test(extra: Sequence[str], *, quick: bool) -> int:
         browser.ensure_others()
         website.build()
     skipped = ["--ignore=tests/browser", "--ignore=tests/engines"] if quick else []
-    # Neighbours stay with one process, which keeps the page and the answers that they share; whoever is done takes
-    # over half of what another has left.
-    words = ["pytest", "-n", PROCESSES, "--dist", "worksteal", *skipped, *extra]
+    # A file at a time to whoever is free, the browser's long ones first: one process keeps a file's answers and pages.
+    words = ["pytest", "-n", PROCESSES, "--dist", "loadfile", "--no-loadscope-reorder", *skipped, *extra]
     # The tests come last, so that their closing line closes the output; a failure before them still counts.
     results = {
         "ruff": _step("ruff", ["ruff", "check", "--output-format", "concise", "."]),
