@@ -294,7 +294,7 @@ def test_what_two_stakes_have_in_common_is_kept(method: str) -> None:
     rows = np.zeros((len(names), len(spread.sources)))
     for row, name in zip(rows, names, strict=True):
         out = (complex(*recipe.at[name]) - centre) / abs(complex(*recipe.at[name]) - centre)
-        for source, (x, y) in spread.sway[name].items():
+        for source, (x, y) in spread.shifts[name].items():
             row[source] = out.real * x + out.imag * y
     covariance = rows @ rows.T
     sizes = np.sqrt(np.diag(covariance))

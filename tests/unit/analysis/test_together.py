@@ -64,7 +64,7 @@ def laid_once(text: str) -> tuple[Accuracy, Any] | None:
     centre = complex(*layout.staked.centre)
     for row, stake in zip(rows, layout.stakes, strict=True):
         out = complex(*layout.recipe.at[stake.name]) - centre
-        for source, (x, y) in spread.sway[stake.name].items():
+        for source, (x, y) in spread.shifts[stake.name].items():
             row[source] = (out.real * x + out.imag * y) / abs(out)
     return accuracy, rows @ rows.T
 
