@@ -10,11 +10,28 @@ A job goes in and its answer comes out, both plain JSON values:
 What can't be answered is refused with a ``BadJob`` that names the field, what is wrong and what would do.
 """
 
+from typing import TYPE_CHECKING
+
 from bowstring.errors import BadJob
-from bowstring.job.form import JobForm
 from bowstring.job.link import read_link, write_link
 from bowstring.report.answer import Answering, answer, answering
-from bowstring.report.forms.answer import Answer
 from bowstring.version import __version__
 
+if TYPE_CHECKING:
+    from bowstring.job.form import JobForm
+    from bowstring.report.forms.answer import Answer
+
 __all__ = ["Answer", "Answering", "BadJob", "JobForm", "__version__", "answer", "answering", "read_link", "write_link"]
+
+
+def __getattr__(name: str) -> object:
+    """The forms are for type checkers: who runs a program loads them only by asking."""
+    if name == "Answer":
+        from bowstring.report.forms.answer import Answer
+
+        return Answer
+    if name == "JobForm":
+        from bowstring.job.form import JobForm
+
+        return JobForm
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

@@ -41,7 +41,7 @@ def job_of_text(text: str) -> JobForm:
         raise
     if not isinstance(job, dict):
         raise bad("job", "job.not_an_object")
-    return cast(JobForm, job)
+    return cast("JobForm", job)
 
 
 def _depth(text: str) -> int:

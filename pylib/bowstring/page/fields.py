@@ -169,7 +169,7 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
     job.update({key: part for key, part in parts.items() if part})
     job.update(site_of_fields(typed))
-    return cast(JobForm, job)  # every key is one of the form's; what was typed is checked where the job is read
+    return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
 
 
 def stands_for_itself(name: str, text: str) -> bool:

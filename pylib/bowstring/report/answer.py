@@ -37,7 +37,7 @@ def _typed(parts: Mapping[str, object]) -> Answer:
     No type checker sees that a key and the function which ``PARTS`` has for it belong together: a test does. What is
     read part by part is no dict, but reads as one.
     """
-    return cast(Answer, parts)
+    return cast("Answer", parts)
 
 
 class Answering(Mapping[str, object]):

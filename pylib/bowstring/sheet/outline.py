@@ -303,7 +303,7 @@ def _rule(answer: Answer) -> Iterator[Block]:
         )
 
 
-_OfStake = TypeVar("_OfStake", RuleMiss, StakeRow)
+_OfStake = TypeVar("_OfStake", "RuleMiss", "StakeRow")
 
 
 def _telling(rows: Sequence[_OfStake], answer: Answer) -> Sequence[_OfStake]:

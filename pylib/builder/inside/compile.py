@@ -13,6 +13,7 @@ import marshal
 import zipfile
 
 from builder.inside.unfold import unfolded
+from builder.inside.untyped import untyped
 
 DATE = (1980, 1, 1, 0, 0, 0)  # the earliest that the format knows
 UNCHECKED = (1).to_bytes(4, "little")  # PEP 552: named by the source's hash, never compared with it
@@ -54,6 +55,6 @@ def _module_name(file: str) -> str:
 def _compiled(source: bytes, file: str) -> bytes:
     tree = ast.parse(source, file)
     if file.split("/")[0] == OWN:
-        tree = unfolded(tree)
+        tree = untyped(unfolded(tree))
     code = compile(tree, file, "exec", dont_inherit=True, optimize=OPTIMIZE)
     return importlib.util.MAGIC_NUMBER + UNCHECKED + importlib.util.source_hash(source) + marshal.dumps(code)
