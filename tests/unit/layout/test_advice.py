@@ -277,6 +277,14 @@ def test_a_longer_tape_would_do() -> None:
     assert possible(ask(arc=arc, levels=3, tape={"length": "25 ft"})) == {"angles"}
 
 
+@pytest.mark.parametrize(("chord", "size", "method"), [("200 m", 100.0, "ordinates"), ("200.4 m", 51.0, "angles")])
+def test_the_longest_tape_that_is_offered_is_100_m(chord: str, size: float, method: str) -> None:
+    """Ordinates pull half the chord, in whole metres 100 and 101: past 100 m they aren't offered. Deflection angles
+    then need the chord of a quarter of the arc only, 2 x 507 sin(11.40°/4) = 50.4, so 51."""
+    found = changes(ask(arc={"chord": chord, "sagitta": "10 m"}, unit="m", tape={"length": "25 m"}))
+    assert (found["tape", ""]["size"], found["tape", ""]["method"]) == (pytest.approx(size), method)
+
+
 def test_no_tape_is_as_long_as_that() -> None:
     """900-ft chord, sagitta 90, one stake: every way pulls 450 ft or more, and nobody has such a tape (328 ft are 100
     m); with eight times as many gaps each is still 57 ft."""

@@ -111,6 +111,11 @@ def test_numbers_of_a_job_come_back_with_their_value() -> None:
     assert {**one, "readings": []} == {**other, "readings": []}
 
 
+@pytest.mark.parametrize("levels", [1, 9, 12])
+def test_levels_are_a_whole_number_of_one_digit_or_two(levels: int) -> None:
+    assert job_of_fields({"arc-chord": "38 ft", "arc-sagitta": "5 ft", "levels": str(levels)})["levels"] == levels
+
+
 def test_a_larger_flag_beside_the_givens_is_the_jobs_own() -> None:
     fields = fields_of_job({"unit": "m", "arc": {"radius": "5", "chord": "6", "greater": True}})
     assert fields["greater"] and job_of_fields(fields)["greater"] is True

@@ -49,6 +49,13 @@ def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
     assert "toward A" in text
 
 
+@pytest.mark.parametrize(("longer", "told"), [("19 ft 8-3/4 in", True), ("19 ft 8-5/8 in", False)])
+def test_a_tip_that_slid_aside_is_told_from_a_mark_on(longer: str, told: bool) -> None:
+    """Beside 236-1/2 in over 456 in: 1/4 in more slides 0.1296 in, over the mark of 1/8 in; 1/8 in more 0.065 in."""
+    answer = answer_to({**PLAIN, "got": [{"stake": "M", "half_chords": [longer, "19 ft 8-1/2 in"]}]})
+    assert any("off its string's middle" in text for text in answer["cautions"]) is told
+
+
 def test_equal_half_chords_slid_nowhere() -> None:
     even = {"got": [{"stake": "M", "half_chords": ["19 ft 9 in", "19 ft 9 in"]}]}
     assert not [text for text in answer_to({**PLAIN, **even})["cautions"] if "off its string's middle" in text]
