@@ -14,14 +14,14 @@ from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
 from bowstring.job.link import read_link, write_link
-from bowstring.report.answer import Answering, answer, answering
+from bowstring.report.answer import answer, answering
 from bowstring.version import __version__
 
 if TYPE_CHECKING:
     from bowstring.job.form import JobForm
     from bowstring.report.forms.answer import Answer
 
-__all__ = ["Answer", "Answering", "BadJob", "JobForm", "__version__", "answer", "answering", "read_link", "write_link"]
+__all__ = ["Answer", "BadJob", "JobForm", "__version__", "answer", "answering", "read_link", "write_link"]
 
 
 def __getattr__(name: str) -> object:

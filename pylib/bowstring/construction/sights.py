@@ -11,8 +11,33 @@ from bowstring.construction.scatter import Scatter, Shifts, Source, projected, w
 from bowstring.geometry.plane import Point, distance, left_of, turned, unit_vector, where_line_leaves
 
 
+class AtInstrument(Move):
+    """What the moves at an instrument share: a line of sight turned off a known direction, and one length taped."""
+
+    at: str
+    back: str
+    angle: float
+    length: float
+
+    @property
+    def pulls(self) -> tuple[float, ...]:
+        return (abs(self.length),)
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        return (SIGHT, self.at, self.mark), (SIGHT, self.at, self.back)
+
+    @property
+    def readings(self) -> int:
+        return 2
+
+    def sight(self, at: Mapping[str, Point]) -> Point:
+        """Return the direction of the line of sight, of length 1."""
+        return turned(unit_vector(at[self.at], at[self.back]), self.angle)
+
+
 @dataclass(frozen=True)
-class TurnOff(Move):
+class TurnOff(AtInstrument):
     """A length taped along a line of sight that was turned off a known direction, at an instrument.
 
     ``angle``: radians from the sight at ``back`` to the new mark, positive to the left (anticlockwise).
@@ -26,24 +51,11 @@ class TurnOff(Move):
     holds: tuple[str, ...] = ()
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
-        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
-        return at[self.at].plus(sight, number(self.length))
-
-    @property
-    def pulls(self) -> tuple[float, ...]:
-        return (abs(self.length),)
+        return at[self.at].plus(self.sight(at), number(self.length))
 
     @property
     def uses(self) -> tuple[str, ...]:
         return self.at, self.back
-
-    @property
-    def lines(self) -> tuple[Line, ...]:
-        return (SIGHT, self.at, self.mark), (SIGHT, self.at, self.back)
-
-    @property
-    def readings(self) -> int:
-        return 2
 
     def mirrored(self) -> TurnOff:
         return TurnOff(self.mark, self.at, self.back, -self.angle, self.length, self.holds)
@@ -65,7 +77,7 @@ class TurnOff(Move):
 
 
 @dataclass(frozen=True)
-class Sight(Move):
+class Sight(AtInstrument):
     """Where a line of sight turned off at an instrument is met by a tape held at another mark, on its far side.
 
     ``angle`` as in ``TurnOff``; a tape too short to reach the line is held as near to it as it comes.
@@ -80,28 +92,14 @@ class Sight(Move):
     holds: tuple[str, ...] = ()
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
-        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
-        return where_line_leaves(at[self.at], sight, at[self.chained], number(self.length))
-
-    @property
-    def pulls(self) -> tuple[float, ...]:
-        return (abs(self.length),)
+        return where_line_leaves(at[self.at], self.sight(at), at[self.chained], number(self.length))
 
     @property
     def uses(self) -> tuple[str, ...]:
         return self.at, self.back, self.chained
 
-    @property
-    def lines(self) -> tuple[Line, ...]:
-        return (SIGHT, self.at, self.mark), (SIGHT, self.at, self.back)
-
-    @property
-    def readings(self) -> int:
-        return 2
-
     def apart(self, at: Mapping[str, Point], lengths: Sequence[float]) -> float:
-        sight = turned(unit_vector(at[self.at], at[self.back]), self.angle)
-        return abs(sight.cross(at[self.chained].minus(at[self.at]))) - lengths[0]
+        return abs(self.sight(at).cross(at[self.chained].minus(at[self.at]))) - lengths[0]
 
     def mirrored(self) -> Sight:
         return Sight(self.mark, self.at, self.back, -self.angle, self.chained, self.length, self.holds)

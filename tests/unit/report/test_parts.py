@@ -10,9 +10,10 @@ from pathlib import Path
 
 import pytest
 
-from bowstring import Answering, BadJob, answer
+from bowstring import BadJob, answer
 from bowstring.demo import DEMO
 from bowstring.report import parts
+from bowstring.report.answer import Answering
 from bowstring.sheet.html import part_html
 from halving_jobs import JOBS
 
@@ -72,11 +73,11 @@ print(json.dumps([name for name in sys.modules if name.startswith("bowstring.")]
     ("work", "unwanted"),
     [
         (
-            "from bowstring import Answering; from bowstring.demo import DEMO; Answering(DEMO)['arc_shown']",
+            "from bowstring import answering; from bowstring.demo import DEMO; answering(DEMO)['arc_shown']",
             ("analysis.accuracy", "analysis.mistakes", "layout.comparison", "report.cautions", "drawings", "sheet"),
         ),
         (
-            "from bowstring import Answering; from bowstring.demo import DEMO; Answering(DEMO)['steps']",
+            "from bowstring import answering; from bowstring.demo import DEMO; answering(DEMO)['steps']",
             ("analysis.accuracy", "analysis.mistakes", "layout.comparison", "drawings", "sheet"),
         ),
         ("import bowstring.page.calls", ("drawings.plan", "drawings.mistakes", "analysis.mistakes", "sheet.csv")),
