@@ -53,6 +53,7 @@ class Site:
 
     Attributes:
         method: the method asked for.
+        centre_reachable: somebody said that a peg can stand at the arc's centre.
         tape_length, tape_class: the longest tape and its accuracy class.
         hands: how many people there are.
         room: how far there is room: ``behind`` the chord, ``inside`` and ``outside`` the curve, where that is said.
@@ -64,6 +65,7 @@ class Site:
     """
 
     method: str = USUAL
+    centre_reachable: bool = False
     tape_length: float = USUAL_TAPE
     tape_class: str = "III"
     hands: int = 2
@@ -83,8 +85,8 @@ class Site:
 
 
 KEYS = (
-    "method", "tape", "hands", "ground", "room", "known", "fall", "errors", "tangent_from", "tapes_from", "control",
-    "stations", "first_gap", "halve_first",
+    "method", "centre", "tape", "hands", "ground", "room", "known", "fall", "errors", "tangent_from", "tapes_from",
+    "control", "stations", "first_gap", "halve_first",
 )  # fmt: skip
 
 
@@ -97,6 +99,7 @@ def read_site(reader: Reader, tape: Tape) -> Site:
     control, north_first = _control(reader, names)
     return Site(
         method=reader.choice("method", tuple(BY_NAME)) or USUAL,
+        centre_reachable=reader.choice("centre", ("reachable",)) is not None,
         tape_length=length,
         tape_class=klass or ("III" if tape.unit == "ft-in" else "II"),
         hands=_whole(reader, "hands", 1, 20) or 2,
