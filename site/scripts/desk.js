@@ -65,7 +65,7 @@ export function desk({ keep, words, ask, open, present, fresh }) {
       return wrong(`${words.open_failed} ${reason?.message ?? reason}`);
     }
     if (result.error) return wrong(result.error);
-    if (result.link === link) return wrong(words.open_already);
+    if (result.link && result.link === link) return wrong(words.open_already);
     if (!present().untouched) return offer(result);
     open(result.fields, result.id);
   }
@@ -143,11 +143,11 @@ export function desk({ keep, words, ask, open, present, fresh }) {
     list,
     openText,
     wrong,
-    // Show the link of the job that the sheet answers; none while there is no sheet.
-    showLink(text) {
+    // Show the link of the job that the sheet answers; none while there is no sheet, or too much in it.
+    showLink(text, whyNone = "") {
       link = text;
       at("link-text").value = text && `${address()}#${text}`;
-      at("link-said").textContent = text && !address() ? words.no_address : "";
+      at("link-said").textContent = text && !address() ? words.no_address : whyNone;
       for (const id of ["link-copy", "link-share", "save-page"]) at(id).disabled = !text;
     },
   };
