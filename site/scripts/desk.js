@@ -2,8 +2,9 @@
 
 import { at } from "./document.js";
 import { isSaved, savedPage } from "./packed.js";
+import { sizes } from "./sizes.js";
 
-const MOST_BYTES = 1_000_000; // of a job file: anything larger is no job
+const MOST_BYTES = 4 * sizes.text; // of a job file: no character takes more than four
 
 export function desk({ keep, words, ask, open, present, fresh }) {
   let link = "";
