@@ -83,6 +83,10 @@ class Site:
     first_gap: float | None = None
     halve_first: int = 0
 
+    def by(self, method: str, halve_first: int) -> Site:
+        """Return the same site with this method, the arc halved so often before."""
+        return Site(**{**vars(self), "method": method, "halve_first": halve_first})
+
 
 KEYS = (
     "method", "centre", "tape", "hands", "ground", "room", "known", "fall", "errors", "tangent_from", "tapes_from",

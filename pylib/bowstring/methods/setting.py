@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from itertools import pairwise
 from math import asin, ceil, sin
 
@@ -59,7 +59,7 @@ class Setting:
 
     def halved_first(self, times: int) -> Setting:
         """Return this setting with the arc halved so often before ordinates are taken."""
-        return replace(self, halve_first=times)
+        return Setting(**{**vars(self), "halve_first": times})
 
     def place(self, mark: str) -> Point:
         """Return where an end or a known mark is."""

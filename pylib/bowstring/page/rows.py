@@ -7,7 +7,7 @@ stations are one text too, ``x; x; x``.
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
@@ -44,8 +44,22 @@ LENGTH_ROWS = ("outline", "stations")
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
 
+
+class _Methods(Collection[str]):
+    """No method, which leaves the choice to the tool, then those of the catalogue."""
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(("", *BY_NAME))
+
+    def __len__(self) -> int:
+        return 1 + len(BY_NAME)
+
+    def __contains__(self, name: object) -> bool:
+        return name == "" or name in BY_NAME
+
+
 METHOD_FIELDS: tuple[Row, ...] = (
-    ("method", "choice", "method", ("", *BY_NAME)),
+    ("method", "choice", "method", _Methods()),
     ("centre", "choice", "centre_reachable", ("", "reachable")),
     ("tangent_from", "choice", "tangent_from", (TANGENT_FROM[2], *TANGENT_FROM[:2])),
     ("tapes_from[0]", "text", "tapes_from_0", ()),
