@@ -18,6 +18,7 @@ MESSAGES = {
     "block.string": "{what} is in the way of the string from {start} to {end}.",
     "block.sight": "{what} is in the way of the sight from {start} to {end}.",
     "block.triangle": "{what} leaves no room for a squaring triangle at {start}.",
+    "block.triangle_room": "There is no room for a squaring triangle at {start}.",
     "block.feet": "{what}: nobody can stand at {start}.",
     "block.behind": "The way from {start} to {end} goes {size} behind the chord; there is room for {there}.",
     "block.inside": "The way from {start} to {end} goes {size} inside the curve; there is room for {there}.",
@@ -40,9 +41,13 @@ MESSAGES = {
     "advice.instead": "Quicker would be {method}, but: {why}",
     "advice.none": "No way works on this ground, and no single change would do. Ask whoever drew it for another way in.",
     "advice.none_but": "No way works as it is. One change would do: {changes}.",
+    "advice.none_service": (
+        "No way works on this ground. What is in the way may be a service: {what}. Don't move it. Ask whoever drew it for another "
+        "way in."
+    ),
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
-    "advice.change_obstacle": "{what} out of the way, for {method}",
+    "advice.change_obstacle": "{what} moved out of the way, if that is permitted, for {method}",
     "advice.change_levels": "stakes {size} apart, for {method}",
     "advice.change_hands": "{size} people, for {method}",
     "advice.change_room_behind": "room of {size} behind the chord, for {method}",

@@ -3,11 +3,11 @@
 MESSAGES = {
     "level.how_one": (
         "Middle of the string at {half} from either end. From it square off {sagitta} to the {hand} (standing at the end nearer A, facing "
-        "the other). Slide the tip until both half chords read {half_chord}."
+        "the other). Slide the tip until both half chords read {half_chord}: that says it is square. Tape the {sagitta} twice."
     ),
     "level.how": (
         "Each string: its middle is at {half} from either end. From it square off {sagitta} to the {hand} (standing at the end nearer A, "
-        "facing the other). Slide the tip until both half chords read {half_chord}."
+        "facing the other). Slide the tip until both half chords read {half_chord}: that says it is square. Tape the {sagitta} twice."
     ),
     "hand_work.first": "The first sagitta comes from the drawing: nothing to work out.",
     "hand_work.first_root": "From radius and half chord: square root of ({radius}² - {half}²) = {root} {unit}.",
@@ -30,11 +30,16 @@ MESSAGES = {
     "square.cost": "the tip slips {aside} aside, this stake moves {here} off the arc, the next level's {next}.",
     "square.cost_last": "the tip slips {aside} aside, this stake moves {here} off the arc.",
     "square.each": (
-        "Square each offset with a {shape} triangle at its foot: {along} along the string, {out} out, and the long side {long_side}. The "
-        "larger, the truer."
+        "Square each offset with a {shape} triangle at its foot: {along} along the string, on the side where it is longer, {out} "
+        "out, and the long side {long_side}."
     ),
+    "square.own": "For {marks} instead: {square}.",
+    "square.with_triangle": (
+        "a {shape} triangle, {along} along the line toward {toward}, {out} out, and the long side {long_side}"
+    ),
+    "square.with_blade": "a framing square with its {blade} blade on the line",
     "square.each_cost": (
         "One mark ({mark}) wrong in the long side puts {stake}, the farthest one out ({offset}), {aside} aside along the arc."
     ),
-    "square.each_short": "For short offsets a {blade} framing square against the string is enough.",
+    "square.each_short": "For offsets up to {enough} hold a {blade} framing square against the string.",
 }
