@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 
 from bowstring.analysis.checks import Check, Marked
 from bowstring.analysis.obstructions import Obstructions
@@ -38,24 +38,38 @@ def tapeable_checks(
     if len(kept) == len(checks):
         return tuple(checks), marks
     marked = Marked(arc, stakes, recipe.at)
-    read = _read(recipe) | {frozenset((check.start, check.end)) for check in kept}
-    lost = {name for check in checks for name in _touched(check)} - {name for check in kept for name in _touched(check)}
-    for number, stake in enumerate(stakes):
-        if not stake.level or stake.name not in lost:
-            continue
-        own = recipe.at.get(middle_name(stake.name))
-        for check in _others(marked, stakes, number):
-            pair = frozenset((check.start, check.end))
-            if own and distance(marked.at[check.start], own) < SAME_PLACE:
-                continue  # its step taped just this, from the middle of its own string
-            if pair not in read and _tapeable(ground, marked.at, check):
-                kept.append(check)
-                read.add(pair)
-                lost -= set(_touched(check))
-                break
+    lost = {name for check in checks for name in _touched(check)}
+    kept = _with_others(marked, stakes, recipe, kept, lost, ground)
     used = {mark for check in kept for mark in (check.start, check.end)} | set(recipe.at)
     places = {**marks, **marked.at}
     return tuple(kept), {name: point for name, point in places.items() if name in used}
+
+
+def _with_others(
+    marked: Marked,
+    stakes: Sequence[Stake],
+    recipe: Recipe,
+    kept: Sequence[Check],
+    lost: set[str],
+    ground: Obstructions,
+) -> list[Check]:
+    """The checks that are kept, with another one for each stake of the ``lost`` that none of them looks at."""
+    all_kept, seen = list(kept), {name for check in kept for name in _touched(check)}
+    read = _read(recipe) | {frozenset((check.start, check.end)) for check in kept}
+    for number, stake in enumerate(stakes):
+        if not stake.level or stake.name in seen or stake.name not in lost:
+            continue
+        others = _others(marked, stakes, number, recipe.at.get(middle_name(stake.name)))
+        found = next((one for one in others if _new(one, read) and _tapeable(ground, marked.at, one)), None)
+        if found:
+            all_kept.append(found)
+            read.add(frozenset((found.start, found.end)))
+            seen.update(_touched(found))
+    return all_kept
+
+
+def _new(check: Check, read: set[frozenset[str]]) -> bool:
+    return frozenset((check.start, check.end)) not in read
 
 
 def _read(recipe: Recipe) -> set[frozenset[str]]:
@@ -71,8 +85,11 @@ def _touched(check: Check) -> list[str]:
     return [*pair, check.end]
 
 
-def _others(marked: Marked, stakes: Sequence[Stake], number: int) -> Iterator[Check]:
-    """Other distances that say where a stake is across the arc, those first in which it shows most."""
+def _others(marked: Marked, stakes: Sequence[Stake], number: int, own: Point | None) -> list[Check]:
+    """Other distances that say where a stake is across the arc, those first in which it shows most.
+
+    None from the middle of its ``own`` string, from which its step taped it.
+    """
     stake = stakes[number]
     found = []
     for step in range(1, FAR + 1):
@@ -83,8 +100,9 @@ def _others(marked: Marked, stakes: Sequence[Stake], number: int) -> Iterator[Ch
             found.append(marked.check(kind, stakes[first].name, stakes[second].name, stake.level))
         if len(near) == 2:
             middle = marked.between(stakes[near[0]].name, stakes[near[1]].name)
-            found.append(marked.check("alternate", middle, stake.name, stake.level))
-    yield from sorted(found, key=lambda check: -round(check.per_tolerance, 9))
+            if not own or distance(marked.at[middle], own) > SAME_PLACE:
+                found.append(marked.check("alternate", middle, stake.name, stake.level))
+    return sorted(found, key=lambda check: -round(check.per_tolerance, 9))
 
 
 def _tapeable(ground: Obstructions, at: Mapping[str, Point], check: Check) -> bool:

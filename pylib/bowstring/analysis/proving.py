@@ -8,7 +8,7 @@ from math import floor
 
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.geometry.plane import Point, cross_of_tapes, distance, unit_vector
-from bowstring.methods.proofs import NONE, TAPED, Proof, Proving, parts_of
+from bowstring.methods.proofs import Proof, Proving, parts_of
 from bowstring.units.sizes import FOOT
 
 MOST_PARTS = 40
@@ -29,7 +29,7 @@ def proving_on(ground: Obstructions, feet: bool) -> Proving:
     unit = FOOT if feet else 0.5
 
     def ends(a: Point, b: Point) -> Proof:
-        return next(_proofs(ground, a, b, unit), NONE)
+        return next(_proofs(ground, a, b, unit), Proof("none"))
 
     def corner(p: Point, a: Point, b: Point) -> float | None:
         return next(_across(ground, p, a, b, unit), None)
@@ -40,7 +40,7 @@ def proving_on(ground: Obstructions, feet: bool) -> Proving:
 def _proofs(ground: Obstructions, a: Point, b: Point, unit: float) -> Iterator[Proof]:
     if ground.free(a, b):
         if ground.reaches(a, b):
-            yield TAPED
+            yield Proof("taped")
             return
         yield from _in_parts(ground, a, b, unit)
     yield from _beside(ground, a, b, unit)

@@ -8,16 +8,15 @@ from math import inf
 
 from bowstring.analysis.accuracy import Accuracy, accuracy_of
 from bowstring.analysis.error_model import ErrorModel, error_model
-from bowstring.analysis.obstructions import Obstructions
 from bowstring.analysis.reach import Blocked, blocks_of, longest_pull, measurements_of, readings_of
 from bowstring.analysis.replay import TooSmall, misses, replay
-from bowstring.analysis.triangles import Square, squares_of
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
 from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.layout import Layout, stakes_of_method
-from bowstring.layout.limits import limits_of
+from bowstring.layout.limits import limits_of, squares_here
 from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import Setting
 
@@ -75,12 +74,6 @@ def known_errors(job: Job) -> dict[str, float]:
     return {mark.name: mark.sigma for mark in job.site.known if mark.sigma}
 
 
-def squares_here(job: Job, setting: Setting, recipe: Recipe) -> Mapping[str, Square]:
-    """Return how each offset of a recipe is squared on a job's ground, by its mark."""
-    limits = limits_of(job)
-    return squares_of(recipe, limits.kit, Obstructions(setting.arc, limits))
-
-
 def spread_of(
     job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake], squares: Mapping[str, Square] | None = None
 ) -> tuple[ErrorModel, Accuracy]:
@@ -108,7 +101,7 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
     """
     job, levels = layout.job, layout.levels + finer
     own = method is layout.method and not finer
-    setting = layout.setting.halved_first(halve_first).crossing(frozenset())
+    setting = layout.setting.halved_first(halve_first).crossing(())
     if own and halve_first == layout.setting.halve_first:
         return Written(layout.setting, layout.stakes, len(layout.stakes), layout.recipe)
     try:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from bowstring.construction import Along, Move, Recipe, SquareOff, Take
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, unit_vector
-from bowstring.methods.proofs import BESIDE, NONE, OPEN_GROUND, TAPED, Proving, prove, prove_from_corner
+from bowstring.methods.proofs import BESIDE, Proof, Proving, prove, prove_from_corner
 from bowstring.units.sizes import TEN_FEET
 
 BACK = TEN_FEET
@@ -20,6 +20,9 @@ TOO_SHORT = 1e-9
 
 SHOWN_BY = ("S", "T")
 """Marks that only show a straight's direction: a crew sets them back wherever that is handy."""
+
+OPEN_GROUND = Proving(lambda _a, _b: Proof("taped"), lambda _p, _a, _b: None, lambda _a, _b: True)
+"""Nothing is in the way, and the tape is long enough."""
 
 STARTS = ("ends", "one-end", "corner", "neither")
 
@@ -46,7 +49,7 @@ def find_ends(recipe: Recipe, drawn: Arc, staked: Arc, start: str, proving: Prov
         _drawn_ends(recipe, drawn, ("A", Point(0.0, 0.0)), ("B", Point(staked.chord, 0.0)), start, proving)
     # The frame, free of the last digit's dust.
     recipe.at["A"], recipe.at["B"] = Point(0.0, 0.0), Point(staked.chord, 0.0)
-    taped = bool(outward) and proving.ends(recipe.at["A"], recipe.at["B"]) == TAPED
+    taped = bool(outward) and proving.ends(recipe.at["A"], recipe.at["B"]).taped
     kind = "string" if proving.string(recipe.at["A"], recipe.at["B"]) else "string_none"
     recipe.do(kind, 0, measure=[("A", "B")] if taped else [], start="A", end="B")
 
@@ -61,7 +64,7 @@ def _drawn_ends(recipe: Recipe, drawn: Arc, first: End, second: End, start: str,
         return
     (a, at_a), (b, at_b) = first, second
     proof = proving.ends(at_a, at_b)
-    taped = proof in (TAPED, NONE)  # what nothing proves is asked for, so that it is told what is in its way
+    taped = proof.kind in ("taped", "none")  # what nothing proves is asked for, so that it is told what is in its way
     if start == "one-end":
         _from_straight(recipe, drawn, first, b, taped)
     else:
@@ -101,7 +104,7 @@ def _from_corner(recipe: Recipe, drawn: Arc, first: End, second: End, proving: P
     back_a, back_b = _straights(drawn, at_a, at_b)
     recipe.do("have_corner", 0, [Take("P", corner), Take("S", back_a), Take("T", back_b)])
     ends = [Along(a, "P", "S", tangent), Along(b, "P", "T", tangent)]
-    along = None if proving.ends(at_a, at_b) == TAPED else proving.corner(corner, at_a, at_b)
+    along = None if proving.ends(at_a, at_b).taped else proving.corner(corner, at_a, at_b)
     if along is None:
         recipe.do("from_corner", 0, ends, [("P", a), ("P", b), (a, b)], start=a, end=b)
         return

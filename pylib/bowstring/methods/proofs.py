@@ -1,7 +1,7 @@
 """How two ends are proved where no single pull goes from one to the other.
 
-In parts along the string; or from a point beside, D: whatever the triangle A D B is, the line between the places at one
-part of D-A and of D-B is that part of A-B and parallel to it; or, where two straights stand, likewise from their corner.
+In parts along the string; or from a point beside, D: whatever the triangle A D B is, the line between the places at
+one part of D-A and of D-B is that part of A-B and parallel to it; or, where two straights stand, from their corner.
 """
 
 from __future__ import annotations
@@ -32,14 +32,17 @@ class Proof:
     inside: bool = False
     part: float = 0.5
 
+    @property
+    def taped(self) -> bool:
+        """Whether one pull joins the ends."""
+        return self.kind == "taped"
 
-TAPED, NONE = Proof("taped"), Proof("none")
 
 Prove = Callable[[Point, Point], Proof]
 """Which proof the ground allows for the ends at two places."""
 
 ProveCorner = Callable[[Point, Point, Point], float | None]
-"""How many metres from a corner, on the straights to two ends, the line between them can be taped; ``None``: nowhere."""
+"""How many metres from a corner, on the straights to two ends, the line across can be taped; ``None``: nowhere."""
 
 
 @dataclass(frozen=True)
@@ -50,10 +53,6 @@ class Proving:
     ends: Prove
     corner: ProveCorner
     string: Callable[[Point, Point], bool]
-
-
-OPEN_GROUND = Proving(lambda _a, _b: TAPED, lambda _p, _a, _b: None, lambda _a, _b: True)
-"""Nothing is in the way, and the tape is long enough."""
 
 
 def prove(recipe: Recipe, proof: Proof, first: str, second: str) -> None:

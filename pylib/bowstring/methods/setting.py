@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 from math import asin, ceil, sin
@@ -55,17 +55,17 @@ class Setting:
     tapes_from: tuple[str, str] = ("A", "B")
     control: tuple[str, str] = ("A", "B")
     halve_first: int = 0
-    crossed: frozenset[str] = frozenset()
+    crossed: Collection[str] = ()
 
     def halved_first(self, times: int) -> Setting:
         """Return this setting with the arc halved so often before ordinates are taken."""
         return self._with(times, self.crossed)
 
-    def crossing(self, stakes: frozenset[str]) -> Setting:
+    def crossing(self, stakes: Collection[str]) -> Setting:
         """Return this setting with these stakes of halving set by their half chords alone."""
         return self._with(self.halve_first, stakes)
 
-    def _with(self, halve_first: int, crossed: frozenset[str]) -> Setting:
+    def _with(self, halve_first: int, crossed: Collection[str]) -> Setting:
         return Setting(
             self.arc, self.straights, self.known, self.tangent_from, self.tapes_from, self.control, halve_first, crossed
         )

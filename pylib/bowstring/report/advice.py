@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
-from bowstring.construction import HELPERS
 from bowstring.job.services import may_be_service
 from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.methods.method import Method
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
+from bowstring.report.places import place_name
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
@@ -90,14 +90,6 @@ def block_text(layout: Layout, block: Blocked) -> str:
         size=tape.show(block.size),
         there=tape.show(there),
     )
-
-
-def place_name(mark: str) -> str:
-    """Return a mark's name in a sentence: those that only the construction has are told by their stake."""
-    for part in HELPERS:
-        if mark.startswith(part + " "):
-            return say(f"place.{part}", stake=mark.removeprefix(part + " "))
-    return mark
 
 
 def report_block(layout: Layout, block: Blocked) -> BlockRow:

@@ -10,12 +10,12 @@ from bowstring.analysis.triangles import Square
 from bowstring.construction import Stake
 from bowstring.geometry.plane import Point, distance
 from bowstring.layout.layout import Layout
-from bowstring.layout.rows import squares_here
+from bowstring.layout.limits import squares_here
 from bowstring.methods.proofs import TOWARD_FIRST, TOWARD_SECOND
-from bowstring.report.advice import place_name
 from bowstring.report.forms.checks import CaughtRow, MistakeRow
 from bowstring.report.forms.stakes import PlaceRow
 from bowstring.report.halving import level_squaring
+from bowstring.report.places import place_name
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape, make_tape
 from bowstring.words import say

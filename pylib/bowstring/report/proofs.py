@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bowstring.construction import Step
 from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
-from bowstring.layout.rows import squares_here
+from bowstring.layout.limits import squares_here
 from bowstring.report.square import square_words
 
 

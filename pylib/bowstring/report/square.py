@@ -7,8 +7,8 @@ from collections.abc import Iterator, Mapping
 from bowstring.analysis.squaring import kit_of
 from bowstring.analysis.triangles import Square, common_square
 from bowstring.layout.layout import Layout
-from bowstring.layout.rows import squares_here
-from bowstring.report.advice import place_name
+from bowstring.layout.limits import squares_here
+from bowstring.report.places import place_name
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
