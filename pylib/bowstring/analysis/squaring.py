@@ -170,8 +170,7 @@ def whole_triangles(room: float, offset: float, unit_leg: float, tape: float = i
     >>> best.along, best.out, best.whole
     (4.0, 3.0, '3-4-5')
     """
-    reach = min(offset, LONGEST_LEG)
-    most = max(ROOM_PAST * reach, LEAST_ROOM)
+    most = max(ROOM_PAST * offset, LEAST_ROOM)
     found = []
     for a, b, c, shape in _shapes():
         sides = ((min(room, LONGEST_LEG), a), (most, b), (tape, c))
@@ -179,7 +178,7 @@ def whole_triangles(room: float, offset: float, unit_leg: float, tape: float = i
         for time in range(times, 0, -1):
             side = time * unit_leg
             found.append(Triangle(a * side, b * side, c * side, shape, 0.0))
-    return sorted(found, key=lambda one: (one.out < reach * (1 - 1e-9), round(one.turn, 9)))
+    return sorted(found, key=lambda one: (one.out < offset * (1 - 1e-9), round(one.turn, 9)))
 
 
 def _first(triangles: Iterable[Triangle], fits: Fits | None) -> Triangle | None:
