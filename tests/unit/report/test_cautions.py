@@ -46,7 +46,7 @@ def test_givens_that_disagree_are_named_with_their_numbers():
     arc = {"radius": "20 ft 0 in", "chord": "24 ft 0 in", "sagitta": "4 ft 0 in", "arc_length": "26 ft 6 in"}
     assert told("don't agree", arc=arc)
     first = cautions(arc=arc)[0]
-    assert "without the arc length" in first and "26' 6\"" in first and "25' 8-7/8\"" in first
+    assert "not with the arc length" in first and "26' 6\"" in first and "25' 8-7/8\"" in first
 
 
 def test_with_three_givens_no_single_one_is_accused():
@@ -236,5 +236,5 @@ def test_ends_and_ties_that_can_be_mixed_up_are_told():
     post = {"to": "the post", "distance": "9 ft"}
     assert told("same landmark", ends={"A": "lamp post", "B": "Lamp post"})
     assert not told("same landmark", ends={"A": "lamp post", "B": "gate pier"})
-    assert told("same thing", ties={"A": [post, post]})
-    assert not told("same thing", ties={"A": [post, {"to": "the wall", "distance": "9 ft"}]})
+    assert told("same object", ties={"A": [post, post]})
+    assert not told("same object", ties={"A": [post, {"to": "the wall", "distance": "9 ft"}]})

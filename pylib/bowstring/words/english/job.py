@@ -5,7 +5,7 @@ MESSAGES = {
     "job.not_an_object.remedy": 'Give an object such as {{"bowstring": 1, "arc": {{"radius": "20 ft", "chord": "24 ft"}}}}.',
     "job.version.wrong": "This job's form isn't version {version}, the only one known here.",
     "job.version.remedy": 'Open it with the version of this tool that wrote it, or set "bowstring" to {version}.',
-    "job.unknown_key.wrong": "There is no value called {name} here.",
+    "job.unknown_key.wrong": "Unknown key {name}.",
     "job.unknown_key.remedy": "Known here: {known}.",
     "job.choice.wrong": "That isn't one of the words it can be.",
     "job.choice.remedy": "Use one of: {choices}.",
