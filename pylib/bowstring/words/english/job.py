@@ -73,6 +73,8 @@ MESSAGES = {
     "found.no_arc.wrong": "No arc fits the measured chord and what is held.",
     "found.no_arc.remedy": "Measure the chord again, or hold something else.",
     "got.not_a_list.wrong": "This should be a list of as-built stakes.",
+    "got.too_many.wrong": "This has {count} rows, and {most} is the most.",
+    "got.too_many.remedy": "Give only the stakes that you measured again.",
     "got.not_a_list.remedy": 'Give objects with "stake" and "sagitta" or "half_chords" in square brackets.',
     "got.no_stake.wrong": "The stake isn't named.",
     "got.no_stake.remedy": "Give the stake's name, such as M or Q1.",

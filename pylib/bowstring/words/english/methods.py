@@ -75,6 +75,8 @@ MESSAGES = {
         "{stake}: set the instrument over {start} and sight {end}. Turn {angle0} to the {hand}. Measure {length0} from {other} "
         "to that line, taking the crossing farther from {start}. Drive {stake}."
     ),
+    "method.centre_unreached.wrong": "Nobody has said that the arc's center can be reached.",
+    "method.centre_unreached.remedy": "Say in the form that it can, or choose another method.",
     "method.ordinates_overhang.wrong": "This arc turns more than half a circle, so it overhangs its chord: no ordinate reaches all of it.",
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the center.",
     "method.tangent_overhang.wrong": "This arc turns more than half a circle, so it bends back past its tangents.",

@@ -120,6 +120,7 @@ MESSAGES = {
     "sheet.way": "Set the stakes: {method}",
     "sheet.rows_some": "The first {shown} of {count} stakes.",
     "sheet.steps_some": "The first {shown} of {count} steps. The rest are done alike, with the numbers in the table.",
+    "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
     "sheet.advice": "Recommended method",
     "sheet.ways_caption": (
         "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. Readings: everything taped, "
