@@ -61,3 +61,11 @@ def test_the_counting_counts() -> None:
     ]
     assert [words(text) for text in ("One two three", "a × (b - c) = {d}", "")] == [3, 4, 0]
     assert len(sentences("No end at 5.25 or job.key here")) == 1
+
+
+def test_utilities_are_marked_some_days_before_and_caps_go_on_at_each_stake() -> None:
+    told = catalogue()
+    for words_of_it in ("call 811", "a few working days", "ticket number"):
+        assert words_of_it in told["top.services"]
+    assert "ticket number" in told["caution.services"]
+    assert "as it is driven" in told["top.stakes"] and "as you drive it" in told["caution.services"]

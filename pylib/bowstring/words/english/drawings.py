@@ -64,9 +64,9 @@ MESSAGES: dict[str, str] = {
     # keeping square
     "draw.triangle.title": "Round {level}: keeping the mid-ordinate square",
     "draw.triangle.slide.desc": "The string from {start} to {end} with its midpoint marked, and {name}, {sagitta} from it.",
-    "draw.triangle.found": "Found here: short chords {first} and {second}.",
+    "draw.triangle.found": "As built: short chords {first} and {second}.",
     "draw.triangle.slide.alike": "Move the stake sideways until both short chords read alike.",
-    "draw.triangle.alone": "For {name} only: the other strings of this round have numbers of their own.",
+    "draw.triangle.alone": "For {name} only: the other strings of this round have their own numbers.",
     "draw.triangle.slide": "Move the stake sideways until both short chords read {half_chord}.",
     "draw.triangle.triangle.desc": (
         "A right triangle with its corner at the midpoint of the string from {start} to {end}. It is {along} along the string, "
@@ -88,7 +88,7 @@ MESSAGES: dict[str, str] = {
     "draw.stick.zero": "zero end",
     "draw.stick.mark": "{label}: {shown}",
     "draw.stick.stale": (
-        "{names}: found off the arc. Mid-ordinates after that have numbers of their own in the steps; don't take them from this "
+        "{names}: off the arc as built. Mid-ordinates after that have their own numbers in the steps; don't take them from this "
         "stick."
     ),
     "draw.stick.note": "Measure every mark from the zero end.",

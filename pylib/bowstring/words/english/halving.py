@@ -3,11 +3,13 @@
 MESSAGES = {
     "level.how_one": (
         "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
-        "end nearer A, facing the other). Move the stake sideways until both short chords read {half_chord}."
+        "end nearer A, facing the other). Holding that distance, move the stake sideways until both short chords read "
+        "{half_chord}."
     ),
     "level.how": (
         "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
-        "end nearer A, facing the other). Move the stake sideways until both short chords read {half_chord}."
+        "end nearer A, facing the other). Holding that distance, move the stake sideways until both short chords read "
+        "{half_chord}."
     ),
     "hand_work.first": (
         "The first mid-ordinate comes from the drawing: nothing to work out. Other names for it are sagitta, rise and middle "
@@ -27,9 +29,9 @@ MESSAGES = {
         "Next mid-ordinate: {chord} × {sagitta} ÷ (2 × ({chord} + {half})) = {chord} × {sagitta} ÷ {both} = {next} {unit}, to "
         "the nearest mark {shown}."
     ),
-    "square.prefer_slide": "Square it by the short chords; use the triangle only when one end can't be reached.",
+    "square.prefer_slide": "Go by the short chords; use the triangle only when one end can't be reached.",
     "square.prefer_square": "A framing square will do here. Where there is time, match the short chords too.",
-    "square.slide": "Move the stake sideways until both short chords read the same ({half_chord}). One mark between the two:",
+    "square.slide": "Move the stake sideways until both short chords read the same ({half_chord}). If they differ by a mark:",
     "square.triangle_whole": (
         "{shape} triangle: {along} along the string from the midpoint, {out} out, long side {long_side}. One mark out:"
     ),

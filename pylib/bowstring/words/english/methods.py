@@ -14,13 +14,13 @@ MESSAGES = {
     "step.centre_half": "C, the center: the midpoint of the string from {start} to {end}, {length0} from either end. Drive a pin at C.",
     "step.centre_near": (
         "C, the center: start at the midpoint of the string from {start} to {end}, {length0} from either end. Square off "
-        "{length1} to the {other_hand}, standing at A and facing B: away from the curve. Move C sideways until both ends read "
-        "{length2} to it. Drive a pin at C."
+        "{length1} to the {other_hand}, standing at A and facing B: away from the curve. Move C sideways until it is {length2} "
+        "from both ends. Drive a pin at C."
     ),
     "step.centre_near_inside": (
         "C, the center: start at the midpoint of the string from {start} to {end}, {length0} from either end. Square off "
-        "{length1} to the {hand}, standing at A and facing B: toward the curve. Move C sideways until both ends read {length2} "
-        "to it. Drive a pin at C."
+        "{length1} to the {hand}, standing at A and facing B: toward the curve. Move C sideways until it is {length2} from both "
+        "ends. Drive a pin at C."
     ),
     "step.swing": (
         "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, on the B "

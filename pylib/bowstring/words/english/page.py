@@ -4,7 +4,7 @@ MESSAGES = {
     "page.title": "Bowstring: an arc from its numbers to the stakes",
     "page.description": "From a drawing's arc to tape-ready stakes, when the center can't be reached: exact halving, checks and drawings.",
     "page.name": "Bowstring",
-    "page.lead": "An arc on the ground from its chord, when nobody can reach its center.",
+    "page.lead": "An arc on the ground from its chord, when its center can't be reached.",
     "page.to_numbers": "Numbers",
     "page.to_sheet": "Sheet",
     "page.numbers": "Your numbers",
@@ -68,6 +68,6 @@ MESSAGES = {
     ),
     "page.trouble_fault": (
         "Something went wrong while working out your numbers, so there is no sheet. That is this tool's fault, not yours. "
-        "Change a number or reload the page. What the page was told:"
+        "Change a number or reload the page. The error was:"
     ),
 }

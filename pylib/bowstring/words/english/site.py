@@ -7,7 +7,7 @@ MESSAGES = {
     "site.rows.remedy": "Give a list, or leave it out.",
     "site.stops_unsaid.wrong": "What this obstacle blocks isn't given.",
     "site.stops_unsaid.remedy": (
-        "Say tape for what no tape or sight passes (a wall, a shed). Say feet for what nobody can stand in but a tape can cross "
+        "Say tape for what no tape or sight passes (a wall, a shed). Say feet for what you can't stand in but a tape can cross "
         "(a pond, a bed)."
     ),
     "site.outline_short.wrong": "An outline needs three corners or more.",

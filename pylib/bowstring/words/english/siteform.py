@@ -87,7 +87,7 @@ MESSAGES = {
         "chord. Like 12 ft, -3 ft; 20 ft, -3 ft; 16 ft, -8 ft."
     ),
     "form.room_behind": "Room behind the chord",
-    "form.room_behind.help": "How far back anybody can go. Blank: unlimited.",
+    "form.room_behind.help": "How far back anyone can go. Blank: unlimited.",
     "form.room_inside": "Room inside the curve",
     "form.room_inside.help": "From the curve toward its center.",
     "form.room_outside": "Room outside the curve",

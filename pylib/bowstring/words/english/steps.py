@@ -64,8 +64,8 @@ MESSAGES = {
     ),
     "step.stake": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} to the "
-        "{hand} (facing {end} from {start}). Move {stake} sideways until {start} to {stake} and {stake} to {end} read the same "
-        "({half_chord}). Drive {stake}."
+        "{hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to {stake} and {stake} "
+        "to {end} read the same ({half_chord}). Drive {stake}."
     ),
     "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
