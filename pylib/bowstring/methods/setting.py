@@ -44,7 +44,8 @@ class Setting:
         tangent_from: the ends from whose tangents offsets are taken: ``A``, ``B`` or ``both``.
         tapes_from: the two marks at which two tapes are held.
         halve_first: how often the arc is halved before ordinates are taken from each smaller chord.
-        crossed: the stakes of halving that are set by their half chords alone.
+        crossed: the stakes of halving that are set by their short chords alone.
+        centre_reachable: whether a peg can stand at the arc's centre.
         control: the mark under the instrument and the one it is set on, for coordinates.
     """
 
@@ -55,20 +56,16 @@ class Setting:
     tapes_from: tuple[str, str] = ("A", "B")
     control: tuple[str, str] = ("A", "B")
     halve_first: int = 0
+    centre_reachable: bool = False
     crossed: Collection[str] = ()
 
     def halved_first(self, times: int) -> Setting:
         """Return this setting with the arc halved so often before ordinates are taken."""
-        return self._with(times, self.crossed)
+        return Setting(**{**vars(self), "halve_first": times})
 
     def crossing(self, stakes: Collection[str]) -> Setting:
-        """Return this setting with these stakes of halving set by their half chords alone."""
-        return self._with(self.halve_first, stakes)
-
-    def _with(self, halve_first: int, crossed: Collection[str]) -> Setting:
-        return Setting(
-            self.arc, self.straights, self.known, self.tangent_from, self.tapes_from, self.control, halve_first, crossed
-        )
+        """Return this setting with these stakes of halving set by their short chords alone."""
+        return Setting(**{**vars(self), "crossed": stakes})
 
     def place(self, mark: str) -> Point:
         """Return where an end or a known mark is."""

@@ -9,6 +9,7 @@ from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
 from bowstring.layout.limits import squares_here
 from bowstring.report.square import square_words
+from bowstring.words import say
 
 
 def proof_values(layout: Layout, step: Step, lengths: Sequence[str]) -> dict[str, object]:
@@ -18,12 +19,11 @@ def proof_values(layout: Layout, step: Step, lengths: Sequence[str]) -> dict[str
         return _untaped(layout, step)
     at, tape = layout.recipe.at, layout.job.tape
     whole = distance(at[step.names["start"]], at[step.names["end"]])
-    return {
-        "whole": tape.show(whole),
-        "rest": lengths[-1],
-        "count": len(lengths) - 1,
-        "times": f"{whole / step.measures[-1].length:.0f}",
-    }
+    values: dict[str, object] = {"whole": tape.show(whole), "rest": lengths[-1]}
+    if "beside" in step.names:
+        times = f"{whole / step.measures[-1].length:.0f}"
+        values |= {"times": times, "part": say(f"proof.part_{times}")}
+    return values
 
 
 def _untaped(layout: Layout, step: Step) -> dict[str, object]:

@@ -1,7 +1,7 @@
 """Methods side by side, what is in the way, and the advice."""
 
 MESSAGES = {
-    "method.name.centre": "a swing from the centre",
+    "method.name.centre": "a swing from the center",
     "method.name.halving": "halving",
     "method.name.rule": "the quarter rule",
     "method.name.ordinates": "ordinates from the long chord",
@@ -10,44 +10,44 @@ MESSAGES = {
     "method.name.produced": "chords produced",
     "method.name.angles": "deflection angles",
     "method.name.coordinates": "coordinates from an instrument",
-    "method.mixed_once": "halving once, then ordinates from each half chord",
-    "method.mixed": "halving {times} deep, then ordinates from each smaller chord",
+    "method.mixed_once": "halving once, then ordinates from each short chord",
+    "method.mixed": "{times} rounds of halving, then ordinates from each short chord",
     "method.few_hands": "It takes {hands} people.",
-    "block.tape": "The pull from {start} to {end} is {size}; the tape is {there}.",
+    "block.tape": "The pull from {start} to {end} is {size}; the tape is only {there}.",
     "block.pull": "{what} is in the way of the tape from {start} to {end}.",
     "block.string": "{what} is in the way of the string from {start} to {end}.",
     "block.sight": "{what} is in the way of the sight from {start} to {end}.",
     "block.triangle": "{what} leaves no room for a squaring triangle at {start}.",
     "block.triangle_room": "There is no room for a squaring triangle at {start}.",
     "block.feet": "{what}: nobody can stand at {start}.",
-    "block.behind": "The way from {start} to {end} goes {size} behind the chord; there is room for {there}.",
-    "block.inside": "The way from {start} to {end} goes {size} inside the curve; there is room for {there}.",
-    "block.outside": "The way from {start} to {end} goes {size} outside the curve; there is room for {there}.",
-    "place.mid": "the middle for {stake}",
+    "block.behind": "The line {start} to {end} needs {size} behind the chord; only {there} is clear.",
+    "block.inside": "The line {start} to {end} needs {size} inside the curve; only {there} is clear.",
+    "block.outside": "The line {start} to {end} needs {size} outside the curve; only {there} is clear.",
+    "place.mid": "the midpoint for {stake}",
     "place.foot": "the foot of {stake}",
     "place.tan": "the foot of {stake} on the tangent",
     "place.ahead": "the mark ahead for {stake}",
-    "advice.take": "Take {method}: {reason}. {miss}{blocked}",
+    "advice.take": "Use {method}: {reason}. {miss}{blocked}",
     "advice.miss": "19 times in 20 its worst stake is within {miss}.",
     "advice.miss_holds": "19 times in 20 its worst stake is within {miss}, and {tolerance} is allowed.",
     "advice.miss_over": (
-        "19 times in 20 its worst stake is within {miss}. Allowed is {tolerance}, and no way here keeps that surely: work finer "
-        "and check every stake."
+        "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}: take more care, and "
+        "check every stake."
     ),
-    "advice.only": "it is the only way that is possible here and sound",
-    "advice.plain": "it is the only way here without an instrument or chords produced",
-    "advice.fewest": "with {count} readings it takes the fewest of the {good} ways that are as good",
-    "advice.truest": "it is the truest of the ways that are possible here",
-    "advice.instead": "Quicker would be {method}, but: {why}",
-    "advice.none": "No way works on this ground, and no single change would do. Ask whoever drew it for another way in.",
-    "advice.none_but": "No way works as it is. One change would do: {changes}.",
+    "advice.only": "it is the only workable method here",
+    "advice.plain": "it is the only method here without an instrument or chords produced",
+    "advice.fewest": "it needs the fewest readings ({count}) of the {good} most accurate methods",
+    "advice.truest": "it is the most accurate method that works here",
+    "advice.instead": "Quicker, but not possible here: {method}. {why}",
+    "advice.none": "No method works on this ground, and no single change would do. Ask the designer or surveyor for other control.",
+    "advice.none_but": "No method works as things stand. Any one change would do: {changes}.",
     "advice.none_service": (
-        "No way works on this ground. What is in the way may be a service: {what}. Don't move it. Ask whoever drew it for another "
-        "way in."
+        "No method works on this ground. What is in the way may be a service: {what}. Don't move it. Ask the designer or "
+        "surveyor for other control."
     ),
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
-    "advice.change_obstacle": "{what} moved out of the way, if that is permitted, for {method}",
+    "advice.change_obstacle": "moving {what}, if that is permitted, for {method}",
     "advice.change_levels": "stakes {size} apart, for {method}",
     "advice.change_hands": "{size} people, for {method}",
     "advice.change_room_behind": "room of {size} behind the chord, for {method}",
