@@ -1,6 +1,7 @@
 // Work kept on this device: every job under a key of its own, checked when it is read back.
 
 import { secondCopy } from "./durable.js";
+import { twofold } from "./twofold.js";
 
 const PREFIX = "bowstring.1.";
 const JOB = `${PREFIX}job.`;
@@ -11,6 +12,7 @@ const LONGEST_LIST = 40_000; // of a text in which many lengths stand
 const LIST = /^(stations|ground-[0-9]{1,2}-outline)$/;
 const LONGEST_JOB = 100_000;
 const FIELD = /^[A-Za-z][A-Za-z0-9_-]{0,40}$/;
+const DAY = 86_400_000; // milliseconds that a clock may have been ahead when something was kept
 const ID = /^[a-z0-9]{8,20}$/;
 
 export function newId() {
@@ -47,21 +49,25 @@ function storage() {
 
 // `own`: a name for a saved page's place, since all files that a browser opens share one storage.
 export function keeper(own = "") {
-  const box = storage();
+  const first = storage();
+  const box = twofold(first, { sound: (text) => fieldsOf(text) !== null, edited: editedOf });
   const last = own ? `${OPEN}.${own}` : OPEN;
   const copy = secondCopy();
+  let openBefore = null; // which job was open, where only the second copy says so
 
   return {
-    works: box !== null,
+    works: first !== null,
 
     // Tell whether it was kept: a full storage says no, and then somebody must be told.
     write(id, fields) {
       const text = JSON.stringify({ fields, edited: Date.now() });
+      copy.change(JOB + id, text);
+      copy.change(last, id);
+      openBefore = id;
       try {
         box.setItem(JOB + id, text);
         box.setItem(last, id);
-        copy.change(JOB + id, text);
-        copy.change(last, id);
+        openBefore = null;
         return true;
       } catch {
         return false;
@@ -69,49 +75,42 @@ export function keeper(own = "") {
     },
 
     read(id) {
-      return ID.test(id ?? "") && box ? fieldsOf(box.getItem(JOB + id)) : null;
+      return ID.test(id ?? "") ? fieldsOf(box.getItem(JOB + id)) : null;
     },
 
     remove(id) {
       copy.change(JOB + id, null);
-      try {
-        box?.removeItem(JOB + id);
-      } catch {
-        // what can't be removed stays in the list
-      }
+      box.removeItem(JOB + id);
     },
 
     get open() {
-      try {
-        return box?.getItem(last) ?? null;
-      } catch {
-        return null;
-      }
+      return openBefore ?? box.getItem(last);
     },
 
     set open(id) {
       try {
-        box?.setItem(last, id);
+        box.setItem(last, id);
       } catch {
         // only which job comes up first is lost
       }
     },
 
-    // Bring back from the second copy what the storage has lost; tell whether anything came back.
+    // Bring back from the second copy what the storage has lost or can't give; tell whether anything came back.
     async restore() {
       let back = false;
       try {
         const texts = await copy.all();
         for (const [key, text] of texts) {
-          const lost = key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && fieldsOf(text) !== null;
-          if (!lost || editedOf(text) <= editedOf(box.getItem(key))) continue;
-          box.setItem(key, text);
-          back = true;
+          if (key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && box.rescue(key, text)) back = true;
         }
         const open = texts.get(last);
-        if (back && ID.test(open ?? "")) box.setItem(last, open);
+        back ||= !ID.test(box.getItem(last) ?? "");
+        if (!back || !ID.test(open ?? "")) return back;
+        openBefore = open;
+        box.setItem(last, open);
+        openBefore = null;
       } catch {
-        // no storage, or no room: what can't be kept is told elsewhere
+        // no second copy, or no room in the first: what can't be kept is told elsewhere
       }
       return back;
     },
@@ -119,8 +118,7 @@ export function keeper(own = "") {
     // Every kept job, newest first; `fields` is null where what was kept can't be used.
     list() {
       const jobs = [];
-      for (let place = 0; box && place < box.length; place += 1) {
-        const key = box.key(place);
+      for (const key of box.keys()) {
         if (!key?.startsWith(JOB) || !ID.test(key.slice(JOB.length))) continue;
         const text = box.getItem(key);
         jobs.push({ id: key.slice(JOB.length), fields: fieldsOf(text), edited: editedOf(text) });
@@ -137,9 +135,11 @@ export function keeper(own = "") {
   };
 }
 
+// When a text was kept; 0 where it doesn't say so, or says what can't be: no date is made of that.
 function editedOf(text) {
   try {
-    return Number(JSON.parse(text).edited) || 0;
+    const { edited } = JSON.parse(text);
+    return Number.isFinite(edited) && edited > 0 && edited < Date.now() + DAY ? edited : 0;
   } catch {
     return 0;
   }
