@@ -148,14 +148,14 @@ def test_a_crossing_stays_within_a_third_of_the_tolerance(tolerance: str | None,
     sheet = ask(SHED, **({"tolerance": tolerance} if tolerance else {}))
     assert row(sheet, "halving")["possible"] is works
     if not works:
-        assert "the shed is in the way of the tape from the middle for M to M" in row(sheet, "halving")["why_not"]
+        assert "the shed is in the way of the tape from the midpoint for M to M" in row(sheet, "halving")["why_not"]
 
 
 def test_equal_half_chords_prove_no_mid_ordinate() -> None:
     """1 in wrong in the mid-ordinate s moves the half chord h by s/h of it: 10/22.36 at M. The step asks for a second
     reading of the one and says what the others say."""
     text = told()["steps"][2]["text"]
-    assert "a second time" in text and "only say that it is square" in text
+    assert "a second time" in text and "That proves it square only" in text
     assert "twice" in told()["halving"][1]["how"]
 
 
