@@ -95,7 +95,7 @@ def _before(answer: Answer) -> Iterator[Block]:
     if cautions:
         yield Items(cautions, "caution")
     if answer["note"]:
-        yield Paragraph(say("sheet.note", note=answer["note"]))
+        yield Paragraph(say("sheet.note", note=answer["note"]), "note")
 
 
 def _arc(answer: Answer) -> Iterator[Block]:
