@@ -113,7 +113,7 @@ def lay_out(job: Job) -> Layout:
     if method.halves:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
-        checks, marks = find_counted_checks(staked, stakes, recipe)
+        checks, marks = find_counted_checks(staked, stakes, recipe, method.stand.alike)
     try:
         rounded = replay(recipe, job.tape.round)
     except TooSmall:

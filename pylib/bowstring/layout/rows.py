@@ -17,6 +17,7 @@ from bowstring.job.job import Job
 from bowstring.layout.layout import Layout, stakes_of_method
 from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
 from bowstring.methods.setting import Setting
+from bowstring.units.tape import Tape
 
 MOST_COMPARED = 7
 """Levels: of longer layouts the other methods are looked at with so many halvings' stakes; nobody sets more by hand."""
@@ -62,6 +63,11 @@ class Row:
         return self.accuracy.miss_95 + self.shift if self.accuracy else inf
 
     @property
+    def fair_95(self) -> float:
+        """Metres off the mid-ordinate over its two neighbours that the least fair stake stays within at 95 %."""
+        return self.accuracy.fair_95 if self.accuracy else inf
+
+    @property
     def sound(self) -> bool:
         """Whether it is possible and its figures can be relied on."""
         return self.possible and self.accuracy is not None and self.accuracy.reliable
@@ -79,8 +85,15 @@ def known_errors(job: Job) -> dict[str, float]:
 
 def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake]) -> tuple[ErrorModel, Accuracy]:
     """Return the error model at a recipe's longest pull, and how true its stakes will be."""
-    tape, site = job.tape, job.site
-    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors)
+    return spread_by(job, setting, recipe, stakes, job.driven, job.tape)
+
+
+def spread_by(
+    job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake], driven: str, tape: Tape
+) -> tuple[ErrorModel, Accuracy]:
+    """Return the same for something else driven, or read on another tape than the job's."""
+    site = job.site
+    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors, driven)
     blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
     return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
 

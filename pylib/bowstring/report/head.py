@@ -26,7 +26,7 @@ def report_offset(job: Job) -> OffsetPart | None:
         return None
     toward = "outside" if job.outward > 0 else "centre"
     shown = job.tape.both(abs(job.outward))
-    text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven or 'stake'}"))
+    text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven}"))
     return {
         "distance": abs(job.outward),
         "toward": toward,

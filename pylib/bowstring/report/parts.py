@@ -136,9 +136,9 @@ def _square(work: Work) -> list[str]:
 
 
 def _checks(work: Work) -> list[CheckRow]:
-    from bowstring.report.results import report_checks
+    from bowstring.report.checks import report_checks
 
-    return report_checks(work.layout, work.texts)
+    return report_checks(work.layout, work.own, work.texts)
 
 
 def _mistakes(work: Work) -> list[MistakeRow]:

@@ -80,6 +80,19 @@ class Tape:
         step = self._step  # whole numbers divide to the nearest float, and sooner than a Fraction does
         return _count(metres, step) * step.numerator / step.denominator
 
+    def down(self, metres: float) -> float:
+        """Return the last mark that is no farther than ``metres`` (0 or more), metres.
+
+        >>> make_tape("m", None).down(0.0149)
+        0.01
+        """
+        step = self._step
+        count = int(Fraction(metres) / step)
+        # One that is on the next mark but for the last bits of a float is that mark.
+        if _count(metres, step) > count and _same(metres, (count + 1) * step):
+            count += 1
+        return count * step.numerator / step.denominator
+
     def show(self, metres: float) -> str:
         r"""Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``.
 

@@ -45,7 +45,7 @@ class Answer(TypedDict):
     side: str
     ends: EndsPart
     drawn_to: str | None
-    driven: str | None
+    driven: str
     start: str
     tolerance: float | None
     tolerance_shown: str | None

@@ -33,6 +33,14 @@ MESSAGES = {
         "19 times in 20 its worst stake is within {miss}. Allowed is {tolerance}, and no way here keeps that surely: work finer "
         "and check every stake."
     ),
+    "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
+    "advice.fair_holds": "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed.",
+    "advice.fair_over": (
+        "A stake may be {fair} off the fair curve through its neighbors, and {limit} is allowed: sight along the stakes and check "
+        "each over its neighbors."
+    ),
+    "advice.decided_place": "Place on the drawing decided.",
+    "advice.decided_fair": "Fairness decided.",
     "advice.only": "it is the only way that is possible here and sound",
     "advice.plain": "it is the only way here without an instrument or chords produced",
     "advice.fewest": "with {count} readings it takes the fewest of the {good} ways that are as good",

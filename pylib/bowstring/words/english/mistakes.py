@@ -49,6 +49,7 @@ MESSAGES = {
     ),
     "mistake.seen.cross": "The tape from {start} to {end} sees it: it would read {reads}; it must read {should}.",
     "mistake.seen.half": "The tape from {start} to {end} sees it: it would read {reads}; it must read {should}.",
+    "mistake.seen.closing": "The closing gap from {start} to {end} sees it: it would read {reads}; it must read {should}.",
     "mistake.seen.gap": "The gap from {start} to {end} sees it: it would read {reads}; it must read {should}.",
     "mistake.seen.external": "The tape from the corner P to {end} sees it: it would read {reads}; it must read {should}.",
     "mistake.string": "Taping A to B sees it before any stake is set: it would read {reads}; it must read {should}.",

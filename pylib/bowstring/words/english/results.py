@@ -26,12 +26,13 @@ MESSAGES = {
         "and no finer mark is offered. Use fewer levels."
     ),
     "check.to": " to ",
-    "check.allowed": "{exact}, about {mark}",
     "check.alternate": "String {start_pair}: its middle to {end} must read {shown}.",
     "check.ordinate": "On the string A to B at {along} from A, square off to {end}: must read {shown}.",
     "check.cross": "{start} to {end}: must read {shown}.",
     "check.half": "{start} to {end}: must read {shown}.",
     "check.gap": "{start} to {end}: must read {shown}.",
+    "check.closing": "The closing gap, {start} to {end}, taped last: must read {shown}.",
+    "check.no_judge": "It can't judge: readings scatter by more than half of it.",
     "check.external": "Corner P to {end}: must read {shown}.",
     "gap.left": (
         "Between neighbouring stakes {gap} is left. Straight pieces would miss the arc by {rise} at their middles; "
@@ -77,8 +78,8 @@ MESSAGES = {
     "slip.swapped_digits": "two digits swapped: it would be {would_be}.",
     "offset.centre": "The {driven} stand {shown} off the drawn line, toward the centre, on an arc of their own.",
     "offset.outside": "The {driven} stand {shown} off the drawn line, away from the centre, on an arc of their own.",
-    "driven.stake": "stakes",
     "driven.pin": "pins",
+    "driven.marked": "marked stakes",
     "driven.board": "stakes behind the board",
     "driven.hub": "hubs",
 }

@@ -85,17 +85,31 @@ MESSAGES = {
     "sheet.squaring_how": "Take the first way that the room allows.",
     "sheet.squaring_level": "Level {level}, sagitta {sagitta}",
     "sheet.checks_intro": (
-        "Measured by no step. If one is out by more than it may be, find out why before you go on. That limit is for every stake of a "
-        "check at the edge of its tolerance, all at once the worse way: most readings should come far nearer."
+        "No step measured these. 19 readings in 20 are within the limit. Out by more: tape it again, then find out why before you "
+        "go on."
+    ),
+    "sheet.checks_worst": "Worst case is every stake in the check at its tolerance, the worse way. Both limits are rounded down to a mark.",
+    "sheet.checks_first": "Short of time? Make these first: {checks}.",
+    "sheet.check_first": "{kind}, {where}: {shown}",
+    "sheet.cant_judge": "can't judge",
+    "sheet.cant_judge_why": "Can't judge: the limit is over half of what it must read, so a good reading proves little.",
+    "sheet.closing": (
+        "Close the work: tape the last gap, {start} to {end}. It must read {shown}, within {limit}. Out by more: something went "
+        "wrong on the way; find it before you go on."
+    ),
+    "sheet.closing_only": (
+        "Close the work: tape the last gap, {start} to {end}. It must read {shown}. It can't judge much: readings scatter by "
+        "{limit}."
     ),
     "sheet.no_checks": "No check can see a miss within this tolerance: use a finer tape or more levels.",
-    "sheet.no_tolerance": "No tolerance was given, so it can't be said by how much they may be out",
     "sheet.note": "Note: {note}",
     "sheet.contents": "Go to a part of this sheet",
     "sheet.check": "check",
     "sheet.where": "where",
     "sheet.must_read": "must read",
-    "sheet.out_by": "may be out by",
+    "sheet.limit": "limit",
+    "sheet.worst_case": "worst case",
+    "sheet.check_closing": "closing gap, taped last",
     "sheet.check_alternate": "middle ordinate over alternate stakes",
     "sheet.check_ordinate": "square off the string A to B",
     "sheet.check_cross": "long crossing",
@@ -126,11 +140,13 @@ MESSAGES = {
     "sheet.advice": "Which way to take here",
     "sheet.ways_caption": (
         "Worst stake: 19 times in 20 no stake is farther off across the arc than this, the rounding of the shown numbers included. "
+        "In brackets: the same for the mid-ordinate of a stake over its two neighbors. "
         "Readings: what is taped, turned and squared for all stakes."
     ),
     "sheet.way_way": "way",
     "sheet.way_possible": "possible here",
     "sheet.way_worst_stake": "worst stake",
+    "sheet.way_fair": "{miss} ({fair})",
     "sheet.way_readings": "readings",
     "sheet.way_longest": "longest pull",
     "sheet.way_people": "people",
@@ -141,6 +157,7 @@ MESSAGES = {
     "sheet.accuracy": "How true the stakes will be",
     "sheet.across": "across the arc",
     "sheet.along": "along it",
+    "sheet.off_fair": "off its neighbors' curve",
     "sheet.scatter_caption": "One standard deviation: 2 stakes in 3 are nearer than this, 19 in 20 within about twice.",
     "sheet.shifts": "What can be taken out",
     "sheet.model": "What this reckons with",
