@@ -45,6 +45,11 @@ class Judged:
     blind: bool
 
     @property
+    def shows(self) -> bool:
+        """Whether a sheet has it: one that can tell, and the gap that closes, which sees what goes wrong along."""
+        return not self.blind or self.check.kind == "closing"
+
+    @property
     def judges(self) -> bool:
         return self.expected <= self.check.distance / 2
 
@@ -67,7 +72,7 @@ def judged(checks: Sequence[Check], spread: Spread, tolerance: float | None, mar
 def recommended(checks: Sequence[Judged]) -> list[Judged]:
     """Return the checks to make if no more are made: those that can judge and tell most, one of each kind first; the
     closing gap before all others, since it holds what went wrong on the whole way."""
-    able = [one for one in checks if one.judges and not one.blind]
+    able = [one for one in checks if one.judges and one.shows]
     # Mirror images differ in the last digits; rounded, they keep the order of the sheet.
     able.sort(key=lambda one: (one.check.kind != "closing", -round(one.tells, 6)))
     best: list[Judged] = []

@@ -27,8 +27,8 @@ class Advice:
         row: the method to take, or ``None`` when none is possible.
         reason: ``only`` possible one; ``plain``: the only one without an instrument or reckoning; ``fewest`` readings
             of those that are good enough; ``truest`` of those possible; ``none``.
-        holds: whether its stakes are near enough to their places and to the fair curve at 95 %, ``None`` where the job
-            doesn't say what is near enough; decided: which of the two it hung on.
+        holds: whether its worst stake is within the tolerance at 95 %, ``None`` without one; fair: whether its least
+            fair one is within that limit; decided: which of the two it hung on.
         rivals: how many others were good enough.
         changes: where nothing is possible, each single change that would do.
     """
@@ -38,6 +38,7 @@ class Advice:
     holds: bool | None
     rivals: int
     changes: tuple[Change, ...] = ()
+    fair: bool | None = None
     decided: str | None = None
 
 
@@ -66,7 +67,10 @@ def advise(layout: Layout, rows: Sequence[Row]) -> Advice:
     best, good, choice = _best(sound, demand, layout.job.tape.mark)
     reason = _reason(best, len(good), len(choice), len(sound))
     by_place, *_rest = _best(sound, demand.of_place, layout.job.tape.mark)
-    return Advice(best, reason, demand.holds(best), len(good) - 1, decided=decided(demand, best, by_place))
+    return Advice(
+        best, reason, demand.of_place.holds(best), len(good) - 1, (), demand.of_fair.holds(best),
+        decided(demand, best, by_place),
+    )  # fmt: skip
 
 
 def _best(sound: list[Row], demand: Demand, mark: float) -> tuple[Row, list[Row], list[Row]]:

@@ -41,6 +41,11 @@ class Demand:
         """The same without the fair curve."""
         return Demand(self.tolerance, None)
 
+    @property
+    def of_fair(self) -> Demand:
+        """The same without the place."""
+        return Demand(None, self.fair)
+
 
 def demand_of(job: Job) -> Demand:
     """Return what a job asks."""

@@ -126,7 +126,7 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     if row is None:
         texts = [change["text"] for change in changes]
         text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
-        return {"method": None, "halve_first": 0, "text": text, "holds": None, "decided": None,
+        return {"method": None, "halve_first": 0, "text": text, "holds": None, "fair": None, "decided": None,
                 "changes": changes}  # fmt: skip
     text = say(
         "advice.take",
@@ -140,6 +140,7 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         "halve_first": row.halve_first,
         "text": text,
         "holds": advice.holds,
+        "fair": advice.fair,
         "decided": advice.decided,
         "changes": [],
     }

@@ -12,7 +12,7 @@ from bowstring.words import say
 
 def checks(answer: Answer) -> Iterator[Block]:
     """The checks of an answer but for the blind ones."""
-    rows = [check for check in answer["checks"] if not check["blind"]]
+    rows = [check for check in answer["checks"] if not check["blind"] or check["kind"] == "closing"]
     if not rows:
         yield Paragraph(say("sheet.no_checks"), "caution")
         return
@@ -21,6 +21,8 @@ def checks(answer: Answer) -> Iterator[Block]:
     first = [_first(check) for check in rows if check["recommended"]]
     if first:
         yield Paragraph(say("sheet.checks_first", checks="; ".join(first)), "key")
+    else:
+        yield Paragraph(say("sheet.checks_none_judge"), "caution")
     columns = ("check", "where", "must_read", "limit", *(["worst_case"] if toleranced else []))
     head = [say(f"sheet.{name}") for name in columns]
     yield Table(head, [_line(alike, toleranced) for alike in _alike(rows)])

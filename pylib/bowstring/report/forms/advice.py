@@ -59,7 +59,8 @@ class ChangeRow(TypedDict):
 
 @final
 class AdvicePart(TypedDict):
-    """The method to take, ``None`` where none can be; ``holds``: whether it keeps the tolerance, if there is one.
+    """The method to take, ``None`` where none can be; ``holds``: whether it keeps the tolerance, if there is one;
+    ``fair``: whether it keeps the fair curve's limit, if there is one.
 
     ``decided``: ``place`` or ``fair``, whichever limit the choice hung on; ``None`` without limits. ``changes``: what
     would make one possible, where none is.
@@ -69,5 +70,6 @@ class AdvicePart(TypedDict):
     halve_first: int
     text: str
     holds: bool | None
+    fair: bool | None
     decided: str | None
     changes: list[ChangeRow]

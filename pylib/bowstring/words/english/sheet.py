@@ -90,6 +90,7 @@ MESSAGES = {
     ),
     "sheet.checks_worst": "Worst case is every stake in the check at its tolerance, the worse way. Both limits are rounded down to a mark.",
     "sheet.checks_first": "Short of time? Make these first: {checks}.",
+    "sheet.checks_none_judge": "No check here can judge by itself. Work finer, or tape every stake again from A and B.",
     "sheet.check_first": "{kind}, {where}: {shown}",
     "sheet.cant_judge": "can't judge",
     "sheet.cant_judge_why": "Can't judge: the limit is over half of what it must read, so a good reading proves little.",
