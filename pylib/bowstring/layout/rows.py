@@ -17,6 +17,7 @@ from bowstring.job.job import Job
 from bowstring.layout.layout import Layout, stakes_of_method
 from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
 from bowstring.methods.setting import Setting
+from bowstring.units.angles import to_second
 from bowstring.units.tape import Tape
 
 MOST_COMPARED = 7
@@ -147,7 +148,7 @@ def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Ro
     """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
     job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
-        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
+        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round, to_second))
     except TooSmall:
         return Row(method, mixed, "too_small")
     errors, accuracy = spread_of(job, setting, recipe, stakes)

@@ -105,6 +105,20 @@ class Tape:
         places = _places(self._mark)
         return f"{_tenths(int(count * self._mark * 10**places), places)} {self.unit}"
 
+    def show_whole(self, metres: float) -> str:
+        r"""Return a length without rounding: by the coarsest mark of the unit, from the tape's own on, on which it
+        stands; in both systems where it stands on none.
+
+        >>> make_tape("ft-in", "1/4 in").show_whole(0.3048 + 0.0254 * 3 / 16)
+        '1\' 0-3/16"'
+        """
+        tape: Tape | None = self
+        while tape:
+            if math.isclose(tape.round(metres), metres, rel_tol=1e-12):
+                return tape.show(metres)
+            tape = tape.finer()
+        return self.both(metres)
+
     def show_small(self, metres: float) -> str:
         """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``.
 
