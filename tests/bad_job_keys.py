@@ -141,6 +141,8 @@ add("diameter-of-a-hub", job(driven="hub", diameter="5/8 in"), "diameter", "driv
 add("diameter-of-a-post", job(diameter="4 in"), "diameter")
 add("diameter-nothing", job(diameter="0 in"), "diameter")
 add("diameter-list", job(diameter=["5/8 in"]), "diameter")
+add("width-nothing", job(width=0), "width")
+add("width-word", job(width="wide"), "width")
 add("fair-nothing", job(fair="0 in"), "fair")
 add("fair-negative", job(fair="-1 mm"), "fair")
 add("fair-word", job(fair="smooth"), "fair")

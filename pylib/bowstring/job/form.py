@@ -164,6 +164,7 @@ class JobForm(TypedDict, total=False):
     drawn_to: str
     driven: str
     diameter: Size
+    width: Size
     start: str
     ties: TiesForm
     found: FoundForm

@@ -24,7 +24,8 @@ VERSION = 1
 
 KEYS = (
     "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "offset", "toward", "tolerance", "fair",
-    "spacing", "levels", "drawn_to", "driven", "diameter", "start", "ties", "found", "got", "greater", *SITE_KEYS,
+    "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
+    *SITE_KEYS,
 )  # fmt: skip
 
 SIDES = ("left", "right")
@@ -52,8 +53,8 @@ class Job:
     """A job in metres and degrees; see the job's table in DEVELOPERS.md for each key's meaning.
 
     ``outward`` is the offset in metres, positive away from the centre, 0 without one; ``side`` is ``None`` when the job
-    doesn't say it; ``diameter``: metres, the pin's, where the job says it; ``fair``: metres that a stake may be off the
-    mid-ordinate over its two neighbours, half the tolerance where the job doesn't say it.
+    doesn't say it; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them; ``fair``: metres
+    that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job doesn't say it.
     """
 
     title: str
@@ -72,6 +73,7 @@ class Job:
     drawn_to: str | None
     driven: str
     diameter: float | None
+    width: float | None
     start: str
     ties: Mapping[str, tuple[Tie, ...]]
     found: Found | None
@@ -121,6 +123,7 @@ def read_job(job: object) -> Job:
         drawn_to=reader.choice("drawn_to", DRAWN_TO),
         driven=driven,
         diameter=_diameter(reader, driven),
+        width=reader.length("width"),
         start=reader.choice("start", STARTS) or STARTS[0],
         ties=_read_ties(reader),
         found=read_found(reader),

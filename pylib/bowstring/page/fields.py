@@ -97,6 +97,7 @@ FIELDS = (
     Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "unsure")),
     Field("driven", "choice", "driven", ("pin", "marked", "hub", "board")),
     Field("diameter", "fine", "diameter"),
+    Field("width", "length", "width"),
     Field("offset", "zero", "offset"),
     Field("toward", "choice", "toward", ("", "centre", "outside")),
     Field("ends.A", "text", "end_a"),
@@ -154,7 +155,7 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     """
     typed = _typed(fields)
     job: dict[str, object] = {"bowstring": 1}
-    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "offset", "toward", "side", "start",
+    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", "side", "start",
                 "mark", "tolerance", "fair", "spacing"):  # fmt: skip
         if key == "diameter" and typed.get("driven", "pin") != "pin":
             continue  # left in its field by somebody who drove pins before

@@ -46,7 +46,7 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
                 + page.fold("degree", page.plain(["arc.degree"]))
                 + page.fold("points", page.points()),
             ),
-            page.section("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward"])),
+            page.section("line", page.plain(["drawn_to", "width", "driven", "diameter", "offset", "toward"])),
             page.section("ends", page.plain(["ends.A", "ends.B", "side", "start"]) + page.fold("ties", page.ties())),
             page.section("fine", page.plain(["mark", "tolerance", "fair", "spacing", "levels"])),
             page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),

@@ -173,6 +173,15 @@ def _ends(answer: Answer) -> Iterator[Block]:
         yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
 
 
+def _on_line(answer: Answer) -> Iterator[Block]:
+    """Which point of what is driven is on the line, and how it is worked with."""
+    part = answer["on_line"]
+    yield Paragraph(part["point"], "key")
+    yield Drawing("on-line")
+    overrun = [part["overrun"]["text"]] if part["overrun"] else []
+    yield Items([text for text in (part["drawn_to"], *part["lines"], part["come_back"], *overrun) if text])
+
+
 def _level(answer: Answer, row: LevelRow) -> Section:
     level = row["level"]
     steps = [step for step in answer["steps"] if step["level"] == level]
@@ -332,6 +341,7 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "before": _made("before", "sheet.before", _before),
     "arc": _made("arc", "sheet.arc", _arc),
     "ends": _made("ends", "sheet.ends", _ends),
+    "on-line": _made("on-line", "sheet.on_line", _on_line),
     _SET_OUT: method_parts.set_out,
     "between": _made("between", "sheet.between", lambda answer: [Paragraph(answer["gap"]["text"])]),
     "checks": _made("checks", "sheet.checks", check_parts.checks),

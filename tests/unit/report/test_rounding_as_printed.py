@@ -34,8 +34,8 @@ def seconds_of(text: str) -> int:
 
 def test_angles_are_turned_to_the_second_that_is_printed() -> None:
     """Coordinates from A, set on B, on a curve of 3 km: half a second is 3.6 mm at 1.5 km."""
-    told = answer_to({"unit": "m", "arc": {"radius": 3000.0, "central_angle": 37.7}, "method": "coordinates", "levels": 4,
-                      "tape": {"length": 3000}})  # fmt: skip
+    arc = {"radius": 3000.0, "central_angle": 37.7}
+    told = answer_to({"unit": "m", "arc": arc, "method": "coordinates", "levels": 4, "tape": {"length": 3000}})
     turned = 0.0
     for step in told["steps"]:
         if step["stake"] is None:

@@ -70,6 +70,8 @@ MESSAGES = {
     "form.driven": "What you drive",
     "form.offset": "Offset of the stakes from the drawn line",
     "form.offset.help": "The board's thickness, or how far out the hubs stand. Blank: they stand on the line itself.",
+    "form.width": "Width of the work",
+    "form.width.help": "Only needed with a centerline: it says how far each face is.",
     "form.diameter": "The pin's diameter",
     "form.diameter.help": "Write its unit: 5/8 in, 16 mm. Where a board follows, half of it is how far off the pin's center goes.",
     "form.toward": "Offset toward",

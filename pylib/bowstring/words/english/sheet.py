@@ -14,6 +14,7 @@ MESSAGES = {
     "sheet.each_own": "each differs",
     "sheet.before": "Before you start",
     "sheet.arc": "The arc",
+    "sheet.on_line": "Which point is on the line",
     "sheet.ends": "The ends and the string",
     "sheet.level_each": "Round {level}: {stakes}, each string with its own numbers",
     "sheet.level_one": "Round {level}: stake {stakes}, mid-ordinate {sagitta}",
