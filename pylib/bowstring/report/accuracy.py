@@ -7,7 +7,6 @@ from math import degrees
 from bowstring.analysis.accuracy import Accuracy
 from bowstring.analysis.biases import Bias, biases
 from bowstring.analysis.error_model import ErrorModel
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.forms.accuracy import AccuracyPart, BiasRow, ErrorsPart, ModelRow
@@ -24,8 +23,7 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     assert accuracy is not None and errors is not None and row.recipe is not None
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
     site = layout.job.site
-    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-    found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across), blade)
+    found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across))
     lines = [
         *report_todo(layout, row),
         say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95)),
