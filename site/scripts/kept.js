@@ -1,16 +1,13 @@
 // Work kept on this device: every job under a key of its own, checked when it is read back.
 
 import { secondCopy } from "./durable.js";
+import { sizes } from "./sizes.js";
+import { OPEN_BEFORE, keyBefore, takeOver } from "./takeover.js";
 import { twofold } from "./twofold.js";
 
-const PREFIX = "bowstring.1.";
+const PREFIX = "bowstring.2.";
 const JOB = `${PREFIX}job.`;
 const OPEN = `${PREFIX}open`; // which job was in the fields; a saved page with a job in it has a place of its own
-const MOST_FIELDS = 800;
-const LONGEST_TEXT = 2000;
-const LONGEST_LIST = 40_000; // of a text in which many lengths stand
-const LIST = /^(stations|ground-[0-9]{1,2}-outline)$/;
-const LONGEST_JOB = 100_000;
 const FIELD = /^[A-Za-z][A-Za-z0-9_-]{0,40}$/;
 const DAY = 86_400_000; // milliseconds that a clock may have been ahead when something was kept
 const ID = /^[a-z0-9]{8,20}$/;
@@ -21,7 +18,7 @@ export function newId() {
 
 // Return the fields of a kept text, or null when it isn't what this page writes.
 export function fieldsOf(text) {
-  if (typeof text !== "string" || text.length > LONGEST_JOB) return null;
+  if (typeof text !== "string" || text.length > sizes.text) return null;
   let kept;
   try {
     kept = JSON.parse(text);
@@ -31,9 +28,8 @@ export function fieldsOf(text) {
   const fields = kept?.fields;
   if (typeof fields !== "object" || fields === null || Array.isArray(fields)) return null;
   const rows = Object.entries(fields);
-  const most = (name) => (LIST.test(name) ? LONGEST_LIST : LONGEST_TEXT);
-  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string" && value.length <= most(name));
-  return sound && rows.length <= MOST_FIELDS ? Object.fromEntries(rows) : null;
+  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string");
+  return sound && rows.length <= sizes.fields ? Object.fromEntries(rows) : null;
 }
 
 // The storage, or null where there is none: a page can be opened where none is allowed.
@@ -53,7 +49,20 @@ export function keeper(own = "") {
   const box = twofold(first, { sound: (text) => fieldsOf(text) !== null, edited: editedOf });
   const last = own ? `${OPEN}.${own}` : OPEN;
   const copy = secondCopy();
+  const reading = { read: fieldsOf, edited: editedOf, isId: (id) => ID.test(id), fresh: newId };
+  const over = (texts) => takeOver(box, texts, (id) => JOB + id, reading);
   let openBefore = null; // which job was open, where only the second copy says so
+  if (first) begin();
+
+  function begin() {
+    try {
+      over([...box.keys()].map((key) => [key, box.getItem(key)]));
+      const open = box.getItem(OPEN_BEFORE);
+      if (box.getItem(OPEN) === null && ID.test(open ?? "")) box.setItem(OPEN, open);
+    } catch {
+      // no room: what version 0.1 kept stays where it is
+    }
+  }
 
   return {
     works: first !== null,
@@ -61,6 +70,7 @@ export function keeper(own = "") {
     // Tell whether it was kept: a full storage says no, and then somebody must be told.
     write(id, fields) {
       const text = JSON.stringify({ fields, edited: Date.now() });
+      if (text.length > sizes.text) return false; // what couldn't be read back isn't kept
       copy.change(JOB + id, text);
       copy.change(last, id);
       openBefore = id;
@@ -79,8 +89,10 @@ export function keeper(own = "") {
     },
 
     remove(id) {
-      copy.change(JOB + id, null);
-      box.removeItem(JOB + id);
+      for (const key of [JOB + id, keyBefore(id)]) {
+        copy.change(key, null);
+        box.removeItem(key);
+      }
     },
 
     get open() {
@@ -100,10 +112,11 @@ export function keeper(own = "") {
       let back = false;
       try {
         const texts = await copy.all();
+        back = over(texts);
         for (const [key, text] of texts) {
           if (key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && box.rescue(key, text)) back = true;
         }
-        const open = texts.get(last);
+        const open = texts.get(last) ?? texts.get(OPEN_BEFORE);
         back ||= !ID.test(box.getItem(last) ?? "");
         if (!back || !ID.test(open ?? "")) return back;
         openBefore = open;

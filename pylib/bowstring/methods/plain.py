@@ -53,6 +53,11 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 
 
+def swing_fails(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Nobody swings from a centre that nobody said can be reached: on most jobs it lies on someone else's ground."""
+    return None if setting.centre_reachable else "centre_unreached"
+
+
 def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Ordinates: along the long chord from its nearer end, then square off it to the arc.
 
@@ -60,7 +65,7 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
     """
     arc = setting.arc
     if setting.halve_first:
-        halve(recipe, arc, setting.halve_first)
+        halve(recipe, arc, setting.halve_first, crossed=setting.crossed)
     ends = [stake for stake in stakes if stake.name in recipe.at]
     for first, last in pairwise(ends):
         start, end = recipe.at[first.name], recipe.at[last.name]

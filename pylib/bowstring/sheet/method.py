@@ -55,6 +55,8 @@ def triangle(answer: Answer) -> Iterator[Block]:
 def advice(answer: Answer) -> Iterator[Block]:
     """Which way to take here, and all ways side by side."""
     yield Paragraph(answer["advice"]["text"], "key")
+    if not answer["method_said"]:
+        yield Paragraph(say("sheet.method_taken", method=_name(answer)))
     if answer["site"]["obstacles"] or answer["site"]["known"]:
         yield Drawing("site")
     rows = []
@@ -85,7 +87,7 @@ def mistakes(answer: Answer) -> Iterator[Block]:
     yield Paragraph(say("sheet.mistakes_intro"))
     for number, row in enumerate(answer["mistakes"]):
         text = say("sheet.mistake", text=row["text"], at=row["moved_at"], moved=row["moved_shown"], told=row["told"])
-        yield Items([text], "plain" if row["caught"] else "caution")
+        yield Items([text])
         yield Drawing("mistake", number)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from math import hypot, radians, sqrt
 from typing import Any
 
@@ -10,9 +11,11 @@ import pytest
 
 import bowstring
 from bowstring.analysis.spread import Spread
+from bowstring.analysis.triangles import Square
 from bowstring.job.job import read_job
 from bowstring.layout.comparison import spread_of
-from bowstring.layout.layout import lay_out
+from bowstring.layout.layout import Layout, lay_out
+from bowstring.layout.limits import squares_here
 from helping import answer_to
 from montecarlo import Crews, Model
 
@@ -68,7 +71,7 @@ WAYS: dict[str, dict[str, Any]] = {
     "halving on loose ends": {"method": "halving", "known": LOOSE_ENDS},
     "ordinates on loose ends": {"method": "ordinates", "known": LOOSE_ENDS},
     "angles on loose ends": {"method": "angles", "known": LOOSE_ENDS},
-    "a swing on loose ends": {"method": "centre", "known": LOOSE_ENDS},
+    "a swing on loose ends": {"method": "centre", "centre": "reachable", "known": LOOSE_ENDS},
     "produced on loose ends": {"method": "produced", "known": LOOSE_ENDS},
     "tangents on loose ends": {"method": "tangent", "known": LOOSE_ENDS},
     "halving on a hub line": {"method": "halving", "offset": 1.2, "toward": "outside", "side": "right"},
@@ -77,6 +80,11 @@ WAYS: dict[str, dict[str, Any]] = {
 
 def job_of(**keys: Any) -> dict[str, Any]:
     return {"bowstring": 1, "unit": "m", "errors": TYPICAL, **({} if "spacing" in keys else {"levels": 3}), **keys}
+
+
+def squares_in(layout: Layout) -> Mapping[str, Square]:
+    """How each offset of a layout is squared."""
+    return squares_here(layout.job, layout.setting, layout.recipe)
 
 
 def model_of(job: dict[str, Any]) -> Model:
@@ -91,7 +99,7 @@ def staked(job: dict[str, Any], count: int = COUNT, seed: int = 20) -> tuple[Any
     """Return the layout, the package's figures by stake, and the crews' work."""
     layout = lay_out(read_job(job))
     _errors, accuracy = spread_of(layout.job, layout.setting, layout.recipe, layout.stakes)
-    return layout, accuracy, Crews(layout.recipe, model_of(job), count, seed, known_of(job))
+    return layout, accuracy, Crews(layout.recipe, model_of(job), count, seed, known_of(job), squares_in(layout))
 
 
 def hold(job: dict[str, Any]) -> int:
@@ -126,7 +134,7 @@ def possible(method: str, job: dict[str, Any]) -> bool:
 @pytest.mark.parametrize("arc", ARCS)
 @pytest.mark.parametrize("method", METHODS)
 def test_every_method_on_every_arc(method: str, arc: str) -> None:
-    job = job_of(**{**ARCS[arc], "method": method})
+    job = job_of(**{**ARCS[arc], "method": method, "centre": "reachable"})
     if not possible(method, job):
         assert (method, arc) in {
             ("ordinates", "greater arc"), ("tangent", "greater arc"), ("angles", "greater arc")
@@ -148,8 +156,8 @@ def test_feet_and_inches_with_the_usual_model() -> None:
     answer = answer_to(job)
     errors = answer["accuracy"]["errors"]
     layout = lay_out(read_job(job))
-    model = Model(**{**errors, "angle": radians(errors["angle"])}, blade=24 * 0.0254)
-    crews = Crews(layout.recipe, model, COUNT, 4)
+    model = Model(**{**errors, "angle": radians(errors["angle"])})
+    crews = Crews(layout.recipe, model, COUNT, 4, squares=squares_in(layout))
     for stake in answer["stakes"][1:-1]:
         across, along = crews.misses(stake["name"], complex(*layout.staked.centre))
         assert np.std(across) == pytest.approx(stake["sigma_across"], rel=NEAR)
@@ -162,7 +170,7 @@ def test_each_kind_of_error_alone(method: str, error: str) -> None:
     """One error at a time, small: none is missing, none stands in for another."""
     small = {"read": 2e-4, "scale": 2e-5, "stake": 2e-4, "line": 2e-4, "angle": 0.002}
     errors = {name: size if name == error else 0 for name, size in small.items()}
-    job = job_of(arc={"chord": 14, "sagitta": 3}, method=method, levels=2, errors=errors)
+    job = job_of(arc={"chord": 14, "sagitta": 3}, method=method, centre="reachable", levels=2, errors=errors)
     layout, accuracy, crews = staked(job)
     for stake in accuracy.stakes:
         across, along = crews.misses(stake.name, complex(*layout.staked.centre))
@@ -284,11 +292,11 @@ def test_a_known_mark_by_hand() -> None:
 def test_what_two_stakes_have_in_common_is_kept(method: str) -> None:
     """The correlations of all stakes' misses across, against the crews': each within 4.5 standard errors of a
     correlation, (1 - r²)/root N (Fisher), and of 0.001 for what the first order leaves out."""
-    job = job_of(arc={"chord": 18, "sagitta": 3.4}, method=method, known=LOOSE_ENDS)
+    job = job_of(arc={"chord": 18, "sagitta": 3.4}, method=method, centre="reachable", known=LOOSE_ENDS)
     layout, _accuracy, crews = staked(job)
     recipe, centre = layout.recipe, complex(*layout.staked.centre)
     errors, _ = spread_of(layout.job, layout.setting, recipe, layout.stakes)
-    spread = Spread(recipe.at, errors, known_of(job), 0.6)
+    spread = Spread(recipe.at, errors, known_of(job), squares_in(layout))
     spread.walk(recipe.steps)
     names = [stake.name for stake in layout.stakes]
     rows = np.zeros((len(names), len(spread.sources)))

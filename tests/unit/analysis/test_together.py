@@ -23,6 +23,7 @@ from bowstring.analysis.together import Together
 from bowstring.job.job import read_job
 from bowstring.layout.comparison import spread_of
 from bowstring.layout.layout import lay_out
+from bowstring.layout.limits import squares_here
 from montecarlo import chance_all_within
 
 DRAWS = 40_000
@@ -47,7 +48,9 @@ NEAR = {3: 0.015, 4: 0.025, 5: 0.035}
 
 def laid(arc: dict[str, Any], method: str, levels: int, **keys: Any) -> tuple[Accuracy, Any] | None:
     """Return how true a layout is, and the covariance of its stakes' misses across; ``None`` where it doesn't exist."""
-    return laid_once(json.dumps({"unit": "m", "arc": arc, "levels": levels, "method": method, **keys}))
+    return laid_once(
+        json.dumps({"unit": "m", "arc": arc, "levels": levels, "method": method, "centre": "reachable", **keys})
+    )
 
 
 @cache
@@ -58,7 +61,8 @@ def laid_once(text: str) -> tuple[Accuracy, Any] | None:
     except bowstring.BadJob:
         return None
     errors, accuracy = spread_of(job, layout.setting, layout.recipe, layout.stakes)
-    spread = Spread(layout.recipe.at, errors, {mark.name: mark.sigma for mark in job.site.known}, 0.6)
+    spread = Spread(layout.recipe.at, errors, {mark.name: mark.sigma for mark in job.site.known},
+                    squares_here(job, layout.setting, layout.recipe))  # fmt: skip
     spread.walk(layout.recipe.steps)
     rows = np.zeros((len(layout.stakes), len(spread.sources)))
     centre = complex(*layout.staked.centre)
