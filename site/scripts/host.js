@@ -6,6 +6,10 @@ const SCRIPT_TYPE = /^(text|application)\/(x-)?(java|ecma)script\b/i;
 const ATTEMPT = "bowstring.1.attempt"; // guards against reloading again and again
 const PATIENCE_HOST = 4000; // milliseconds before something is said at any rate
 const page = document.documentElement;
+if ("up" in page.dataset) {
+  page.dataset.copied = ""; // by a browser, with all that was true of the page then
+  for (const name of ["up", "script", "offline"]) delete page.dataset[name];
+}
 
 // Fetch one file past the browser's own store, which has the new one then; return what is wrong with it, or null.
 async function hostFile([path, integrity]) {
@@ -76,18 +80,22 @@ async function pageFailed() {
   if (pageFailing || "up" in page.dataset) return;
   pageFailing = true;
   if (document.readyState === "loading") await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve));
-  if (location.protocol === "file:") return hostSay("host_copy", jobOfCopy());
+  if (location.protocol === "file:") {
+    document.getElementById("offline").textContent = "";
+    return hostSay("host_copy", jobOfCopy());
+  }
   const fault = await hostFault();
   if (fault) hostSay(`host_${fault.kind}`, fault.told);
   else if (!triedAgain()) hostSay("old", "");
 }
 
-// Where the job of this page can be opened: what a browser saves by itself can't start.
+// Where the job of this page can be opened.
 function jobOfCopy() {
   const said = (name) => document.querySelector(`meta[name=bowstring-${name}]`).content;
   return said("job") ? `${said("address")}#${said("job")}` : said("address");
 }
 
+if (location.protocol === "file:") pageFailed(); // what a browser saves of a served page can't start
 addEventListener("error", ({ target, filename }) => {
   const script = target.localName === "script" ? target.src : filename;
   if (script && script.endsWith("/page.js")) pageFailed();

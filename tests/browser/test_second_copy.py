@@ -1,4 +1,4 @@
-"""Work kept twice: where the first copy can't be used, whatever the reason, the second one is; and odd ones do no harm."""
+"""Work kept twice: where the first copy can't be used, for any reason, the second one is; and odd ones do no harm."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ SPOILT = {
     "no json": 'localStorage[key] = \'{"fields": {"arc-chord"\'',
     "another shape": f'localStorage[key] = JSON.stringify({{ fields: ["44 ft"], edited: {FAR} }})',
     "nothing in it": "localStorage[key] = ''",
-    "numbers for texts": 'localStorage[key] = JSON.stringify({ fields: { "arc-chord": 44 }, edited: Date.now() + 1000 })',
+    "a number": 'localStorage[key] = JSON.stringify({ fields: { "arc-chord": 44 }, edited: Date.now() + 1000 })',
     "which one was open": 'localStorage["bowstring.1.open"] = "?"',
 }
 UNREADABLE = f"""

@@ -37,6 +37,7 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
     same = len({string.numbers for string in strings}) == 1
     sketch = Sketch(
         id=id,
+        stopped=bool(answer["stops"]),
         title=say("draw.level.title", level=level),
         description=_description(answer, strings, same),
     )

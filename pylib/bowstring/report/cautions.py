@@ -149,7 +149,7 @@ def _ends(layout: Layout) -> Iterator[Caution]:
 def _sizes(layout: Layout) -> Iterator[Caution]:
     """Sizes that no board, hub or tolerance has: most likely a number in another unit than was meant."""
     job = layout.job
-    low, high = LIKELY.get(job.driven or "", (0.0, float("inf")))
+    low, high = LIKELY.get(job.driven, (0.0, float("inf")))
     if job.driven == "board" and job.drawn_to == "centre":
         high = float("inf")  # told with the line
     if job.outward and not low <= abs(job.outward) <= high:

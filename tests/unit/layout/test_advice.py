@@ -363,7 +363,7 @@ def test_a_tolerance_that_only_some_hold() -> None:
     at 95 %, before the tape's scale. An ordinate has the pull, the driving (1/8) and the string (1/16) once: 0.149 in,
     0.29 at 95 %. So 1/2 in is held by ordinates and halving (5 readings a stake), not by two tapes (2 a stake). R =
     211 ft is over the tape; tangents need their pegs first, so more readings."""
-    told = ask(arc={"chord": "100 ft", "sagitta": "6 ft"}, tolerance="1/2 in")
+    told = ask(arc={"chord": "100 ft", "sagitta": "6 ft"}, tolerance="1/2 in", fair="1 in")
     assert row(told, "tapes")["possible"] and row(told, "tapes")["reliable"]
     assert row(told, "tapes")["miss_95"] > 0.59 * FOOT / 12
     assert told["advice"]["method"] in ("halving", "ordinates") and told["advice"]["holds"] is True
