@@ -20,6 +20,7 @@ from bowstring.drawings.svg import Command, Point
 from bowstring.methods.plain import CENTRE
 from bowstring.report.forms.advice import BlockRow
 from bowstring.report.forms.answer import Answer
+from bowstring.report.own import own_row
 from bowstring.words import say
 
 WIDTH, HEIGHT = 300.0, 330.0
@@ -166,8 +167,7 @@ def _stakes(sketch: Sketch, answer: Answer, site: Site) -> None:
 
 def blocks_of_plan(answer: Answer) -> list[BlockRow]:
     """What stops the method that the job asks for."""
-    own = next(row for row in answer["methods"] if row["method"] == answer["method"])
-    return own["blocks"]
+    return own_row(answer)["blocks"]
 
 
 def _stopped(sketch: Sketch, answer: Answer, site: Site) -> None:

@@ -181,3 +181,4 @@ class JobForm(TypedDict, total=False):
     stations: Sequence[Size]
     first_gap: Size
     halve_first: Size
+    parallel: Size

@@ -8,15 +8,16 @@ from math import inf
 
 from bowstring.analysis.accuracy import Accuracy, accuracy_of
 from bowstring.analysis.error_model import ErrorModel, error_model
-from bowstring.analysis.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, readings_of
+from bowstring.analysis.reach import Blocked, blocks_of, longest_pull, measurements_of, readings_of
 from bowstring.analysis.replay import TooSmall, misses, replay
 from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
 from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
 from bowstring.layout.layout import Layout, stakes_of_method
+from bowstring.layout.strings import limits_of
 from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
-from bowstring.methods.setting import Setting
+from bowstring.methods.setting import Parallel, Setting
 
 MOST_COMPARED = 7
 """Levels: of longer layouts the other methods are looked at with so many halvings' stakes; nobody sets more by hand."""
@@ -27,6 +28,7 @@ class Row:
     """One method for a job.
 
     Attributes:
+        halve_first, parallel: how often the arc is halved before, or the parallel string, for ordinates.
         none: the key of the sentence that says why there is no such layout for this arc, or ``None``.
         blocks: what the ground, the tape or the room doesn't allow.
         few_hands: whether it takes more people than there are.
@@ -39,6 +41,7 @@ class Row:
 
     method: Method
     halve_first: int
+    parallel: Parallel | None
     none: str | None
     blocks: tuple[Blocked, ...] = ()
     few_hands: bool = False
@@ -67,11 +70,6 @@ class Row:
         return self.possible and self.accuracy is not None and self.accuracy.reliable
 
 
-def limits_of(job: Job) -> Limits:
-    """Return what there is on the site of a job."""
-    return Limits(job.site.tape_length, job.site.room, job.site.obstacles)
-
-
 def known_errors(job: Job) -> dict[str, float]:
     """Return the standard deviations of the marks that aren't exact, the ends included, metres."""
     return {mark.name: mark.sigma for mark in job.site.known if mark.sigma}
@@ -95,18 +93,21 @@ class Written:
     recipe: Recipe
 
 
-def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> Written | str:
+def write(
+    layout: Layout, method: Method, halve_first: int, parallel: Parallel | None = None, finer: int = 0
+) -> Written | str:
     """Return a method's recipe, or the key of the sentence that says why there is none.
 
     ``finer``: every gap halved so often.
     """
     job, levels = layout.job, layout.levels + finer
     own = method is layout.method and not finer
-    setting = layout.setting.halved_first(halve_first)
-    if own and halve_first == layout.setting.halve_first:
+    setting = layout.setting.ordinates_from(halve_first, parallel)
+    if own and setting == layout.setting:
         return Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
     try:
         if finer:
+            setting = setting.in_equal_steps()
             stakes = stakes_for(method, setting, levels=levels, spacing=None)
         else:
             stakes = stakes_of_method(method, job, setting, levels, plain=not own)
@@ -117,30 +118,36 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
         return none
     driven = len(stakes)
     if driven > 2**MOST_COMPARED + 1:
+        setting = setting.in_equal_steps()
         stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
     ready = Recipe(layout.recipe_of_ends.at)
     ready.steps = list(layout.recipe_of_ends.steps)
     return Written(setting, stakes, driven, recipe_of(method, setting, stakes, ready))
 
 
-def row_of(layout: Layout, method: Method, halve_first: int | None = None) -> Row:
-    """Return what a method would be for a layout's job; ``halve_first`` stands in for the job's own."""
-    mixed = (layout.setting.halve_first if method is layout.method else 0) if halve_first is None else halve_first
-    written = write(layout, method, mixed)
-    return Row(method, mixed, written) if isinstance(written, str) else measured(layout, method, mixed, written)
+def row_of(layout: Layout, method: Method, halve_first: int | None = None, parallel: Parallel | None = None) -> Row:
+    """Return what a method would be for a layout's job; ``halve_first`` and ``parallel`` stand in for the job's own."""
+    if halve_first is None:
+        own = method is layout.method
+        halve_first, parallel = (layout.setting.halve_first, layout.setting.parallel) if own else (0, None)
+    written = write(layout, method, halve_first, parallel)
+    if isinstance(written, str):
+        return Row(method, halve_first, parallel, written)
+    return measured(layout, method, written)
 
 
-def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Row:
+def measured(layout: Layout, method: Method, written: Written) -> Row:
     """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
     job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
         shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
     except TooSmall:
-        return Row(method, mixed, "too_small")
+        return Row(method, setting.halve_first, setting.parallel, "too_small")
     errors, accuracy = spread_of(job, setting, recipe, stakes)
     return Row(
         method=method,
-        halve_first=mixed,
+        halve_first=setting.halve_first,
+        parallel=setting.parallel,
         none=None,
         blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job))),
         few_hands=method.hands > job.site.hands,

@@ -51,7 +51,7 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
             page.section("fine", page.plain(["mark", "tolerance", "spacing", "levels"])),
             page.section("method", page.plain(["method"]) + page.fold("options", page.plain(_OPTIONS))),
             page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
-            page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),
+            page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain((*_ROOM, "parallel"))),
             page.fold(
                 "found",
                 page.plain([f"found.{name}" for name in ("chord[0]", "chord[1]", "tape", "fall", "hold", "sure")]),

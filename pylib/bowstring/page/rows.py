@@ -64,6 +64,7 @@ SITE_FIELDS: tuple[Row, ...] = (
     ("tape.class", "choice", "tape_class", ("", *CLASSES)),
     ("hands", "count", "hands", ()),
     *((f"room.{name}", "zero", f"room_{name}", ()) for name in ("behind", "inside", "outside")),
+    ("parallel", "signed", "parallel", ()),
     *((f"fall.{name}", "percent", f"fall_{name}", ()) for name in ("along", "across")),
 )
 _KINDS = {"scale": "part", "angle": "angle"}
@@ -159,7 +160,7 @@ def site_of_fields(typed: Typed) -> dict[str, object]:
     """
     job: dict[str, object] = {
         key: typed[key]
-        for key in ("method", "tangent_from", "hands", "first_gap", "halve_first")
+        for key in ("method", "tangent_from", "hands", "first_gap", "halve_first", "parallel")
         if key in typed and typed[key] != STANDS.get(key)
     }
     for group, names in (

@@ -218,6 +218,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "levels": plain.levels,
     "method": plain.method,
     "halve_first": plain.halve_first,
+    "parallel": plain.parallel,
     "ties": _ties,
     "readings": _readings,
     "arc": _arc,

@@ -288,6 +288,10 @@ BAD |= {
     "halve-first-half": ({"method": "ordinates", "halve_first": 0.5}, "halve_first"),
     "halve-first-seven": ({"method": "ordinates", "halve_first": 7}, "halve_first"),
     "halve-first-minus": ({"method": "ordinates", "halve_first": -1}, "halve_first"),
+    "parallel-zero": ({"method": "ordinates", "parallel": 0}, "parallel"),
+    "parallel-on-the-chord": ({"parallel": "-40 mm"}, "parallel"),
+    "parallel-list": ({"parallel": [2]}, "parallel"),
+    "parallel-words": ({"parallel": "behind"}, "parallel"),
     "halve-first-over-levels": ({"method": "ordinates", "halve_first": 4}, "halve_first"),
 }  # fmt: skip
 for name in ("C", "m", "K2", "q11", "T", "TA", "tb", "A0", "mid M", "foot K1", "Tan", "ahead K2", "", "A\u200b",

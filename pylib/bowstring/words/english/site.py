@@ -66,6 +66,8 @@ MESSAGES = {
     "site.stations_off.remedy": "Give distances from A along the chord, more than 0 and less than {chord}.",
     "site.stations_method.wrong": "Chosen stations belong to ordinates from the long chord.",
     "site.stations_method.remedy": "Choose ordinates, or leave the stations out.",
+    "site.parallel_close.wrong": "That string is the chord A-B itself, or hardly off it.",
+    "site.parallel_close.remedy": "Give {least} or more, with a minus behind the chord. For ordinates from A-B leave it out.",
     "site.halve_first_method.wrong": "Halving first and then another way is for ordinates only.",
     "site.halve_first_method.remedy": "Choose ordinates, or leave it out.",
     "site.halve_first_stations.wrong": "Stations along the long chord and halving first don't go together.",

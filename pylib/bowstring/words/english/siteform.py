@@ -85,6 +85,11 @@ MESSAGES = {
     "form.room_inside.help": "From the curve toward its centre.",
     "form.room_outside": "Room outside the curve",
     "form.room_outside.help": "From the curve away from its centre.",
+    "form.parallel": "A string parallel to A-B, so far from it",
+    "form.parallel.help": (
+        "For ordinates where A-B itself is blocked: toward the curve, or with a minus behind A-B, like -8 ft. The sheet compares it "
+        "with the other ways; choose ordinates to have its numbers."
+    ),
     # known marks
     "form.known_name": "Name",
     "form.known_name.help": "A word of your own, like hydrant; A and B for the ends.",
