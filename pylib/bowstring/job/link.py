@@ -20,7 +20,6 @@ from bowstring.errors import bad
 from bowstring.job.form import JobForm
 from bowstring.job.job import VERSION, read_job
 from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
-from bowstring.methods.catalogue import USUAL
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.tape import make_tape
 
@@ -113,7 +112,6 @@ def _without_defaults(job: JobForm) -> dict[str, object]:
             or (key == "unit" and value == "ft-in")
             or (key == "mark" and make_tape(unit, value) == make_tape(unit, None))
             or (key == "start" and value == "ends")
-            or (key == "method" and value == USUAL)
             or (key == "tangent_from" and value == TANGENT_FROM[2])
             or (key == "tapes_from" and list(cast("list[object]", value)) == ["A", "B"])
             or (key in ("title", "note") and not value)

@@ -72,6 +72,7 @@ class Setting:
         tangent_from: the ends from whose tangents offsets are taken: ``A``, ``B`` or ``both``.
         tapes_from: the two marks at which two tapes are held.
         halve_first: how often the arc is halved before ordinates are taken from each smaller chord.
+        centre_reachable: whether a peg can stand at the arc's centre.
         control: the mark under the instrument and the one it is set on, for coordinates.
         parallel: the string that ordinates are taken from, ``None`` for the chord itself.
         rounds: at which round distances stakes along a line stand; ``None``: at equal steps.
@@ -84,6 +85,7 @@ class Setting:
     tapes_from: tuple[str, str] = ("A", "B")
     control: tuple[str, str] = ("A", "B")
     halve_first: int = 0
+    centre_reachable: bool = False
     parallel: Parallel | None = None
     rounds: Rounds | None = None
 

@@ -65,6 +65,10 @@ def parallel(work: Work) -> float | None:
     return found.distance if found else None
 
 
+def method_said(work: Work) -> bool:
+    return work.taken.said
+
+
 def halve_first(work: Work) -> int:
     return work.layout.setting.halve_first
 

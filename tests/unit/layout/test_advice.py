@@ -27,7 +27,9 @@ def box(name: str, x0: float, y0: float, x1: float, y1: float, stops: str = "tap
 
 
 def ask(*ground: dict[str, Any], arc: dict[str, Any] | None = None, levels: int = 2, **more: Any) -> dict[str, Any]:
-    return answer({"arc": arc or ARC, "levels": levels, "ground": list(ground), **more}, whole=False)
+    return answer(
+        {"centre": "reachable", "arc": arc or ARC, "levels": levels, "ground": list(ground), **more}, whole=False
+    )
 
 
 def possible(told: dict[str, Any]) -> set[str]:

@@ -114,9 +114,11 @@ def test_a_string_in_the_wind_is_told_at_its_own_step():
     assert not any("crosswind" in text for step in short["steps"] for text in step["cautions"])
 
 
-def test_services_are_named_where_the_first_stake_goes_in():
-    steps = answer_to(PLAIN)["steps"]
-    (first,) = [step for step in steps if "M" in step["marks"]]
+@pytest.mark.parametrize("method", ["halving", "ordinates", "tapes", "tangent", "angles"])
+def test_services_are_named_where_the_first_stake_goes_in(method):
+    answer = answer_to({**PLAIN, "method": method})
+    stakes = {stake["name"] for stake in answer["stakes"]} - {"A", "B"}
+    first = next(step for step in answer["steps"] if step["level"] and stakes & set(step["marks"]))
     assert any("services" in text for text in first["cautions"])
 
 

@@ -29,6 +29,7 @@ class Answer(TypedDict):
     Attributes:
         mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B.
         tolerance: metres, ``None`` without one.
+        method_said: whether the job named the method; otherwise it is the advised one.
         levels: how often the arc is halved, or would be; halve_first: before ordinates are taken; parallel:
             metres from the chord of the string that these ordinates are from, ``None`` for any other way.
         ties: by end, none of an end that has none.
@@ -52,6 +53,7 @@ class Answer(TypedDict):
     tolerance_shown: str | None
     levels: int
     method: str
+    method_said: bool
     halve_first: int
     parallel: float | None
     ties: dict[str, list[TieRow]]

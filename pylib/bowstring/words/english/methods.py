@@ -72,6 +72,8 @@ MESSAGES = {
         "{stake}: instrument over {start}, sighted on {end}: turn {angle0} to the {hand}. Swing {length0} from {other} onto that "
         "line, on its far side from {start}. Drive {stake}."
     ),
+    "method.centre_unreached.wrong": "Nobody has said that the arc's center can be reached.",
+    "method.centre_unreached.remedy": "Say in the form that it can, or choose another method.",
     "method.ordinates_overhang.wrong": "This arc turns more than half round, so it overhangs its chord: no ordinate reaches all of it.",
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the centre.",
     "method.tangent_overhang.wrong": "This arc turns more than half round, so it bends back past its tangents.",

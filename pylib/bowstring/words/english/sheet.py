@@ -123,6 +123,7 @@ MESSAGES = {
     "sheet.way": "Set the stakes: {method}",
     "sheet.rows_some": "The first {shown} of {count} stakes.",
     "sheet.steps_some": "The first {shown} of {count} steps; the others go on alike, with the numbers of the table.",
+    "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
     "sheet.advice": "Which way to take here",
     "sheet.ways_caption": (
         "Worst stake: 19 times in 20 no stake is farther off across the arc than this, the rounding of the shown numbers included. "

@@ -31,7 +31,8 @@ MESSAGES = {
     # the method and its options
     "form.method": "Way of working",
     "form.method.centre": "swing from the centre",
-    "form.method.halving": "halving (the usual one)",
+    "form.method.none": "the recommended one",
+    "form.method.halving": "halving",
     "form.method.rule": "quarter rule, not exact",
     "form.method.ordinates": "ordinates from the long chord",
     "form.method.tangent": "offsets from the tangents",
@@ -58,6 +59,10 @@ MESSAGES = {
     # tape and hands
     "form.tape_length": "Longest tape",
     "form.tape_length.help": "Blank: 100 ft. A longer pull is told as not possible.",
+    "form.centre_reachable": "The arc's center",
+    "form.centre_reachable.help": "Choose the second only after you have seen that a pin can stand there, with a clear swing.",
+    "form.centre_reachable.none": "out of reach, or not known",
+    "form.centre_reachable.reachable": "can be reached",
     "form.tape_class": "Tape's accuracy class",
     "form.tape_class.help": "Stands near the tape's zero, as I, II or III. A better class makes long pulls truer.",
     "form.tape_class.none": "the usual one",
