@@ -10,11 +10,14 @@ from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point
 from bowstring.job.job import Job
 from bowstring.methods.parallel import set_parallel
-from bowstring.methods.setting import Parallel, Rounds, Setting
+from bowstring.methods.setting import FITS, Parallel, Rounds, Setting
 from bowstring.units.sizes import FOUR_FEET
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
 """Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
+
+NEAR_ENOUGH = 1.25
+"""How much wider than those of halving the gaps on a flat arc may be, so that a round distance is among them."""
 
 
 def limits_of(job: Job) -> Limits:
@@ -28,11 +31,12 @@ def usual_gap(job: Job) -> float:
 
 
 def rounds_of(job: Job, staked: Arc, levels: int) -> Rounds | None:
-    """Return at which round distances stakes stand where the job asks for no others: the gaps are the usual ones, or
-    those that so many rounds of halving leave on a flat arc."""
+    """Return at which round distances stakes stand where the job asks for no others: the gaps are the usual ones, or,
+    where a flat arc wants fewer, about those that so many rounds of halving leave."""
     if job.spacing is not None or job.levels is not None or job.site.stations:
         return None
-    return Rounds(max(usual_gap(job), staked.part(2**levels).chord), job.tape.feet)
+    usual, left = usual_gap(job), staked.part(2**levels).chord
+    return Rounds(usual if left <= usual * FITS else left * NEAR_ENOUGH, job.tape.feet)
 
 
 def parallel_of(job: Job, setting: Setting) -> Parallel | None:

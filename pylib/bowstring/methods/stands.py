@@ -65,6 +65,10 @@ class Stand(ABC):
     halve_first = False
     parallel = False
 
+    def rounds(self, setting: Setting) -> bool:
+        """Whether its stakes stand at round distances in this setting, where the job asks for no others."""
+        return False
+
     @abstractmethod
     def stakes(self, setting: Setting, wanted: Wanted) -> tuple[Stake, ...]:
         """Return the stakes from A to B, both included.
@@ -104,6 +108,9 @@ class AlongChord(Stand):
     halve_first = True
     parallel = True
 
+    def rounds(self, setting: Setting) -> bool:
+        return setting.rounds is not None and not setting.halve_first and not overhangs(setting)
+
     def stakes(self, setting: Setting, wanted: Wanted) -> tuple[Stake, ...]:
         arc = setting.arc
         if wanted.stations:
@@ -120,6 +127,9 @@ class AlongChord(Stand):
 
 class AlongTangent(Stand):
     """At equal steps or round distances along the tangent at an end, or half of them along each."""
+
+    def rounds(self, setting: Setting) -> bool:
+        return setting.rounds is not None
 
     def stakes(self, setting: Setting, wanted: Wanted) -> tuple[Stake, ...]:
         def at(arc: Arc, gaps: int) -> list[float]:

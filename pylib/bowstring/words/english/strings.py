@@ -1,6 +1,11 @@
 """The sentences of ordinates from the middle of a string, and from a string parallel to the chord."""
 
 MESSAGES = {
+    "note.steep": (
+        "Between {start} and {end} the straight gap is {gap}: there the curve is steep to the line that it is measured from. "
+        "For closer stakes give a widest gap, or set them by halving."
+    ),
+    "note.halve_first_wins": "Both halving first and a parallel string were given: halving first was taken.",
     "step.string_middle": (
         "Mark the middle of the string from {start} to {end}: {length0} from either end. The distances below start there, both ways."
     ),
