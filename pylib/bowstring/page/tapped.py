@@ -76,7 +76,8 @@ def _free_row(typed: Mapping[str, str], stops: str) -> int | None:
     """Return the first row that has no outline yet and isn't said to stop something else, or ``None``."""
     filled = filled_rows(typed, "ground")
     for row in range(MOST["ground"]):
-        fits = typed.get(f"ground-{row}-stops", stops) == stops and f"ground-{row}-outline" not in typed
+        placed = any(f"ground-{row}-{name}" in typed for name in ("outline", "at", "diameter"))
+        fits = typed.get(f"ground-{row}-stops", stops) == stops and not placed
         if row not in filled or fits:
             return row
     return None

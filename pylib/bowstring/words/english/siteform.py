@@ -79,6 +79,10 @@ MESSAGES = {
     "form.ground_stops.none": "no obstacle",
     "form.ground_stops.tape": "tape and feet (a wall)",
     "form.ground_stops.feet": "feet only (a pond)",
+    "form.ground_at": "Middle, if it is round",
+    "form.ground_at.help": "A tree, post, box or manhole: x, y of its middle, like 12 ft, -3 ft.",
+    "form.ground_diameter": "Its diameter",
+    "form.ground_diameter.help": "With the middle, in place of corners. Take the widest.",
     "form.ground_outline": "Corners, in order",
     "form.ground_outline.help": (
         "Each as x, y with ; between: x along the chord from A, y off it toward the curve, with a minus behind the chord. "
@@ -140,6 +144,8 @@ MESSAGES = {
     "form.outline_pair.remedy": "Give each corner as x, y and put ; between the corners: 12 ft, -3 ft; 20 ft, -3 ft; 16 ft, -8 ft.",
     "form.outline_comma.wrong": "In corner {number} a comma stands right between two digits: it could part two lengths, or be a decimal's.",
     "form.outline_comma.remedy": "Put a blank after a comma that parts x from y, and a point where it is a decimal's: 1.5, 2.",
+    "form.place_one.wrong": "That is more than one place.",
+    "form.place_one.remedy": "Give the middle alone, as x, y: 12 ft, -3 ft. Corners go into their own field.",
     "form.stations_comma.wrong": "The comma could part two distances, or be a decimal's.",
     "form.stations_comma.remedy": "Put ; between two distances, and a point for decimals.",
     "form.two_marks.wrong": "Two tapes are held at two marks, and this one is blank.",
