@@ -7,10 +7,10 @@ It is drawn on, so its frame carries what turns a point of the drawing back into
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
+from bowstring.drawings.areas import draw_area
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.labels import Label
 from bowstring.drawings.paper import Paper, figures_of, round_length
@@ -29,7 +29,6 @@ WIDTH, HEIGHT = 300.0, 330.0
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
 _FARTHEST = 1.6  # arcs' sizes: a centre farther behind the chord than this would make the arc too small to draw on
-_HATCH, _DOTS = 7.0, 6.5
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -48,7 +47,7 @@ def site_plan_svg(answer: Answer, *, id: str) -> str:
     site = _site(answer)
     sketch = Sketch(id=id, title=say("siteplan.title"), description=_description(answer, site))
     for obstacle in answer["site"]["obstacles"]:
-        _area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
+        draw_area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
     _frame(sketch, site)
     sketch.lines([[site.paper.point(0.0, 0.0), site.paper.point(site.paper.chord, 0.0)]], "string")
     sketch.drawing.path(site.paper.curve(), "line arc")
@@ -104,52 +103,6 @@ def _frame(sketch: Sketch, site: Site) -> None:
     data = {"scale": repr(site.paper.scale), "up": str(site.paper.up)}
     sketch.drawing.path([*commands, ("Z",)], "line soft", data)
     sketch.see(*corners)
-
-
-def _area(sketch: Sketch, outline: Sequence[Point], stops: str) -> None:
-    """Draw an obstacle: hatched in a full line where nothing passes, dotted in a dotted one where a tape does."""
-    commands: list[Command] = [("L" if number else "M", corner) for number, corner in enumerate(outline)]
-    wall = stops == "tape"
-    sketch.drawing.path([*commands, ("Z",)], "line" if wall else "line dash", {"stops": stops})
-    if wall:
-        sketch.drawing.lines(list(_hatching(outline)), "line soft")
-    else:
-        sketch.drawing.lines([[(x, y), (x + 0.01, y)] for x, y in _dots(outline)], "line arc")
-    sketch.ground.take_lines([*outline, outline[0]])
-    sketch.see(*outline)
-
-
-def spans(outline: Sequence[Point], level: float) -> list[tuple[float, float]]:
-    """Return where a level line (y) runs inside an outline, as pairs of x from left to right."""
-    crossings = []
-    for (x, y), (x2, y2) in pairwise([*outline, outline[0]]):
-        if (y <= level) != (y2 <= level):
-            crossings.append(x + (level - y) / (y2 - y) * (x2 - x))
-    crossings.sort()
-    return list(zip(crossings[::2], crossings[1::2], strict=True))
-
-
-def _levels(outline: Sequence[Point], step: float) -> Iterator[float]:
-    """Yield evenly spaced levels through an outline, a few even through a small one."""
-    low, high = min(y for _, y in outline), max(y for _, y in outline)
-    step = min(step, (high - low) / 3)
-    if step > 0:
-        yield from (low + step * (number + 0.5) for number in range(math.ceil((high - low) / step)))
-
-
-def _hatching(outline: Sequence[Point]) -> Iterator[list[Point]]:
-    s = math.sqrt(0.5)
-    turned = [(s * (x + y), s * (y - x)) for x, y in outline]
-    for level in _levels(turned, _HATCH):
-        for start, end in spans(turned, level):
-            yield [(s * (x - level), s * (x + level)) for x in (start, end)]
-
-
-def _dots(outline: Sequence[Point]) -> Iterator[Point]:
-    for level in _levels(outline, _DOTS):
-        for start, end in spans(outline, level):
-            count = max(1, math.floor((end - start) / _DOTS))
-            yield from ((start + (end - start) * (number + 0.5) / count, level) for number in range(count))
 
 
 def _stakes(sketch: Sketch, answer: Answer, site: Site) -> None:
@@ -235,7 +188,7 @@ def _foot(sketch: Sketch, answer: Answer, site: Site) -> None:
     for stops in ("tape", "feet"):
         if any(one["stops"] == stops for one in answer["site"]["obstacles"]):
             swatch = [(left + 1, top + 3), (left + 33, top + 3), (left + 33, top + 17), (left + 1, top + 17)]
-            _area(sketch, swatch, stops)
+            draw_area(sketch, swatch, stops)
             top = max(sketch.paragraph(say(f"siteplan.key.{stops}"), (left + 42, top + 2), width - 42), top + 21.0)
     number, unit, metres = round_length(110.0 / site.paper.scale, answer["unit"])
     x, y, bar = left + 1, top + 12.0, metres * site.paper.scale
