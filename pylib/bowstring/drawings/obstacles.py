@@ -14,7 +14,7 @@ from bowstring.drawings.svg import Point
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
-_AROUND = 40.0
+_AROUND = 56.0
 """Drawing units: what is farther than this beside or over the arc, or behind its string, isn't on its plan."""
 
 _WIDEST_NAME, _LONGEST = 110.0, 80.0
