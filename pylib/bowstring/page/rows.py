@@ -11,6 +11,7 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
+from bowstring.job.got import MOST_GOT
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
 from bowstring.methods.catalogue import BY_NAME
@@ -36,7 +37,7 @@ ROW_NAMES = {
 """Groups of rows that grow, with what stands in a row."""
 
 LEAST = {"got": 4, "ground": 1, "known": 1}
-MOST = {"got": 1000, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
+MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
 """Rows of each group: those that an empty form has, and the most that there can be."""
 
 LENGTH_ROWS = ("outline", "place", "stations")

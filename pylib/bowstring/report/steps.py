@@ -11,6 +11,7 @@ from bowstring.construction import Measure, Step, Turned
 from bowstring.geometry.plane import distance, signed_angle
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
+from bowstring.report.numbers import off_the_arc
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -149,7 +150,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         if step.sagitta < 0:
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
-        values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
+        values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
     return say(f"step.{_kind(step)}", **values)
 
 

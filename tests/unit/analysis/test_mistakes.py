@@ -242,7 +242,7 @@ def assert_checks(rows: dict[str, Any], answer: dict[str, Any], mark: float) -> 
             assert expected[first["from"], first["to"]][1] == pytest.approx(best, rel=1e-5)
             assert first["reads_shown"] in row["told"] and first["should_shown"] in row["told"]
         else:
-            assert row["told"].startswith("NO check on this sheet sees it")
+            assert row["told"].startswith("NO check on this sheet catches it")
 
 
 def only(job: dict[str, Any], kind: str) -> dict[str, Any] | None:
@@ -258,7 +258,7 @@ def test_a_blunder_within_the_allowances_is_reported_as_not_caught() -> None:
     assert row is not None
     assert abs(row["worst_miss"]) <= 0.015 and row["moved"] <= 0.015
     assert not row["caught"] and row["caught_by"] == []
-    assert row["told"].startswith("NO check on this sheet sees it") and "is allowed" in row["told"]
+    assert row["told"].startswith("NO check on this sheet catches it") and "is allowed" in row["told"]
     # The same board forgotten where less is allowed is seen.
     strict = only({**job, "tolerance": "0.002 m"}, "no_offset")
     assert strict is not None and strict["caught"]

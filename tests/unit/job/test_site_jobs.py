@@ -182,6 +182,7 @@ for key in ("tape", "room", "fall", "errors", "control"):
 for key in ("ground", "known", "stations", "tapes_from"):
     for kind in ("none", "text", "number", "true", "nan"):
         BAD[f"{key}-is-{kind}"] = ({key: JUNK[kind], "method": "ordinates"}, key)
+BAD["centre-word"] = ({"centre": "close by"}, "centre")
 for kind, value in {"none": None, "nan": NAN, "inf": INF, "half": 1.5, "zero": 0, "minus": -2, "many": 21,
                     "true": True, "percent": "2%", "underscore": "1_0",
                     "arabic": "٢", "wide": "２", "word": "two", "list": [2]}.items():  # fmt: skip

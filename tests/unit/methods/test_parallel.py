@@ -149,7 +149,7 @@ def test_it_is_advised_at_the_distance_given_and_the_chord_is_not() -> None:
     more: dict[str, Any] = {"ground": [WALL, *beds], "tape": {"length": 50}, "room": {"behind": 10}}
     told: Any = bowstring.answer(job(30, **more), whole=False)
     assert (told["advice"]["method"], told["advice"]["parallel"]) == ("ordinates", 30)
-    text = "Take ordinates from a string parallel to A-B, 30.000 m beyond it toward the curve"
+    text = "Use ordinates from a string parallel to A-B, 30.000 m beyond it toward the curve"
     assert told["advice"]["text"].startswith(text)
     open_ground: Any = bowstring.answer(job(-9), whole=False)
     assert (open_ground["advice"]["method"], open_ground["advice"]["parallel"]) != ("ordinates", None)

@@ -39,10 +39,10 @@ def test_the_ordinates_of_a_walk_by_hand() -> None:
     assert middle["kind"] == "string_middle" and [one["shown"] for one in middle["measures"]] == ["13' 0\""]
     assert first["measures"][0]["shown"] == "12' 0\""
     assert [one["shown"] for one in second["measures"]] == ["10' 0\"", '9-7/8"']
-    assert "from the string's middle toward A mark 10' 0\"" in second["text"]
+    assert "from the string's midpoint toward A mark 10' 0\"" in second["text"]
     (table,) = told["tables"]
-    assert table["rows"][1][1:3] == ["middle toward A", "10' 0\""]
-    assert table["rows"][6][1:3] == ["at its middle", "0"]
+    assert table["rows"][1][1:3] == ["midpoint toward A", "10' 0\""]
+    assert table["rows"][6][1:3] == ["at its midpoint", "0"]
 
 
 def test_in_metres_every_metre() -> None:

@@ -2,86 +2,88 @@
 
 MESSAGES = {
     "note.steep": (
-        "Between {start} and {end} the straight gap is {gap}: there the curve is steep to the line that it is measured from. "
-        "For closer stakes give a widest gap, or set them by halving."
+        "Between {start} and {end} the straight gap is {gap}: the curve is steep to its string there. For closer "
+        "stakes give a widest gap, or set them by halving."
     ),
-    "note.halve_first_wins": "Both halving first and a parallel string were given: halving first was taken.",
+    "note.halve_first_wins": "Both halving first and a parallel string were given. Halving first was used.",
     "step.string_middle": (
-        "Mark the middle of the string from {start} to {end}: {length0} from either end. The distances below start there, both ways."
+        "Mark the midpoint of the string from {start} to {end}: {length0} from either end. Zero the tape there for the "
+        "distances below."
     ),
     "step.ordinate_mid": (
-        "{stake}: from the string's middle toward {end} mark {length0}. There square off to the {hand} (facing B from A) {length1}. "
-        "Drive {stake}."
+        "{stake}: from the string's midpoint toward {end} mark {length0}. There square off to the {hand} (facing B "
+        "from A) {length1}. Drive {stake}."
     ),
     "step.ordinate_middle": (
-        "{stake}: at the string's middle square off to the {hand} (facing B from A) {length0}. Drive {stake}."
+        "{stake}: at the string's midpoint square off to the {hand} (facing B from A) {length0}. Drive {stake}."
     ),
     "step.parallel_crossed_curve": (
-        "{peg}, an end of the parallel string: cross {length0} from {start} with {length1} from {end}, on the {hand} (facing B from A), "
-        "the curve's side. Drive a pin at {peg}."
+        "{peg}, an end of the parallel string: cross {length0} from {start} with {length1} from {end}. It is on "
+        "the {hand} (facing B from A), the curve's side. Drive a pin at {peg}."
     ),
     "step.parallel_crossed_behind": (
-        "{peg}, an end of the parallel string: cross {length0} from {start} with {length1} from {end}, on the {other_hand} (facing B "
-        "from A), away from the curve. Drive a pin at {peg}."
+        "{peg}, an end of the parallel string: cross {length0} from {start} with {length1} from {end}. It is on "
+        "the {other_hand} (facing B from A), away from the curve. Drive a pin at {peg}."
     ),
     "step.parallel_squared_curve": (
-        "{peg}, an end of the parallel string: at {start} square off the string from A to B, to the {hand} (facing B from A), the "
-        "curve's side, {length0}. Drive a pin at {peg}."
+        "{peg}, an end of the parallel string: at {start} square off the string A-B {length0}. It is on the {hand} "
+        "(facing B from A), the curve's side. Drive a pin at {peg}."
     ),
     "step.parallel_squared_behind": (
-        "{peg}, an end of the parallel string: at {start} square off the string from A to B, to the {other_hand} (facing B from A), "
-        "away from the curve, {length0}. Drive a pin at {peg}."
+        "{peg}, an end of the parallel string: at {start} square off the string A-B {length0}. It is on the "
+        "{other_hand} (facing B from A), away from the curve. Drive a pin at {peg}."
     ),
     "step.parallel_crossed": (
-        "Tape from {start} to {end}: it must read {length0}, as A to B does. A to {end} and B to {start} must read alike. If they don't, "
-        "set both pins again. Stretch the string from {start} to {end}: it is parallel to A-B."
+        "Tape {start} to {end}: it must read {length0}, the same as A to B. A to {end} and B to {start} must read "
+        "the same as each other. If not, set both pins again. Stretch the string from {start} to {end}: it is "
+        "parallel to A-B."
     ),
     "step.parallel_squared": (
-        "Tape from {start} to {end}: it must read {length0}, as A to B does. If it doesn't, square both again. Stretch the string from "
-        "{start} to {end}: it is parallel to A-B."
+        "Tape {start} to {end}: it must read {length0}, the same as A to B. If not, square both again. Stretch the "
+        "string from {start} to {end}: it is parallel to A-B."
     ),
     "step.parallel_strung": (
-        "Stretch the string from {start} to {end}. No tape here reaches from one to the other: set both square corners twice, and take "
-        "no less care with them than with A and B."
+        "Stretch the string from {start} to {end}. The tape doesn't reach from one to the other: set each square "
+        "corner twice."
     ),
     "step.parallel_toward_on": (
-        "{stake}: on the parallel string from {start} toward {end} mark {length0}. There square off to the {cross_hand} (facing {end} "
-        "from {start}), toward A-B, {length1}. Drive {stake}."
+        "{stake}: on the parallel string from {start} toward {end} mark {length0}. There square off to the "
+        "{cross_hand} (facing {end} from {start}), toward A-B, {length1}. Drive {stake}."
     ),
     "step.parallel_away_on": (
-        "{stake}: on the parallel string from {start} toward {end} mark {length0}. There square off to the {cross_hand} (facing {end} "
-        "from {start}), away from A-B, {length1}. Drive {stake}."
+        "{stake}: on the parallel string from {start} toward {end} mark {length0}. There square off to the "
+        "{cross_hand} (facing {end} from {start}), away from A-B, {length1}. Drive {stake}."
     ),
     "step.parallel_toward_past": (
-        "{stake}: carry the parallel string from {end} on past {start} for {length0}. There square off to the {cross_hand} (facing as "
-        "from {start} to {end}), toward A-B, {length1}. Drive {stake}."
+        "{stake}: carry the parallel string from {end} on past {start} for {length0}. There square off to the "
+        "{cross_hand} (facing as from {start} to {end}), toward A-B, {length1}. Drive {stake}."
     ),
     "step.parallel_away_past": (
-        "{stake}: carry the parallel string from {end} on past {start} for {length0}. There square off to the {cross_hand} (facing as "
-        "from {start} to {end}), away from A-B, {length1}. Drive {stake}."
+        "{stake}: carry the parallel string from {end} on past {start} for {length0}. There square off to the "
+        "{cross_hand} (facing as from {start} to {end}), away from A-B, {length1}. Drive {stake}."
     ),
     "step.parallel_toward_end": (
-        "{stake}: at {start} square off the parallel string to the {cross_hand} (facing {end} from {start}), toward A-B, {length0}. "
-        "Drive {stake}."
+        "{stake}: at {start} square off the parallel string to the {cross_hand} (facing {end} from {start}), "
+        "toward A-B, {length0}. Drive {stake}."
     ),
     "step.parallel_away_end": (
-        "{stake}: at {start} square off the parallel string to the {cross_hand} (facing {end} from {start}), away from A-B, {length0}. "
-        "Drive {stake}."
+        "{stake}: at {start} square off the parallel string to the {cross_hand} (facing {end} from {start}), away "
+        "from A-B, {length0}. Drive {stake}."
     ),
     "step.parallel_toward_mid": (
-        "{stake}: from the parallel string's middle toward {end} mark {length0}. There square off to the {cross_hand} (facing {end} from "
-        "{start}), toward A-B, {length1}. Drive {stake}."
+        "{stake}: from the parallel string's midpoint toward {end} mark {length0}. There square off to the "
+        "{cross_hand} (facing {end} from {start}), toward A-B, {length1}. Drive {stake}."
     ),
     "step.parallel_away_mid": (
-        "{stake}: from the parallel string's middle toward {end} mark {length0}. There square off to the {cross_hand} (facing {end} from "
-        "{start}), away from A-B, {length1}. Drive {stake}."
+        "{stake}: from the parallel string's midpoint toward {end} mark {length0}. There square off to the "
+        "{cross_hand} (facing {end} from {start}), away from A-B, {length1}. Drive {stake}."
     ),
     "step.parallel_toward_middle": (
-        "{stake}: at the parallel string's middle square off to the {cross_hand} (facing {end} from {start}), toward A-B, {length0}. "
-        "Drive {stake}."
+        "{stake}: at the parallel string's midpoint square off to the {cross_hand} (facing {end} from {start}), "
+        "toward A-B, {length0}. Drive {stake}."
     ),
     "step.parallel_away_middle": (
-        "{stake}: at the parallel string's middle square off to the {cross_hand} (facing {end} from {start}), away from A-B, {length0}. "
-        "Drive {stake}."
+        "{stake}: at the parallel string's midpoint square off to the {cross_hand} (facing {end} from {start}), "
+        "away from A-B, {length0}. Drive {stake}."
     ),
 }
