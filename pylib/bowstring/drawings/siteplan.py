@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from bowstring.drawings.areas import draw_area
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.labels import Label
+from bowstring.drawings.offstring import draw_string, name_string
 from bowstring.drawings.paper import Paper, figures_of, round_length
 from bowstring.drawings.plan import hand_words, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
@@ -50,11 +51,13 @@ def site_plan_svg(answer: Answer, *, id: str) -> str:
         draw_area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
     _frame(sketch, site)
     sketch.lines([[site.paper.point(0.0, 0.0), site.paper.point(site.paper.chord, 0.0)]], "string")
+    draw_string(sketch, answer, site.paper)
     sketch.drawing.path(site.paper.curve(), "line arc")
     sketch.ground.take_lines(site.paper.samples())
     _stakes(sketch, answer, site)
     _stopped(sketch, answer, site)
     _names(sketch, answer, site)
+    name_string(sketch, answer, site.paper)
     _foot(sketch, answer, site)
     return sketch.finish()
 
@@ -69,7 +72,7 @@ def _site(answer: Answer) -> Site:
     chord, rise, radius = figures["chord"], figures["sagitta"], figures["radius"]
     half = math.radians(figures["central_angle"]) / 2
     bulge = radius if half > math.pi / 2 else chord / 2
-    xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise]
+    xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise, answer["parallel"] or 0.0]
     for obstacle in answer["site"]["obstacles"]:
         xs += [x for x, _ in obstacle["outline"]]
         ys += [y for _, y in obstacle["outline"]]

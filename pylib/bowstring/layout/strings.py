@@ -45,11 +45,11 @@ def parallel_of(job: Job, setting: Setting) -> Parallel | None:
     distance = job.site.parallel
     if distance is None:
         return None
-    limits, chord = limits_of(job), setting.arc.chord
-    crossed = Parallel(distance)
+    limits, chord, fine = limits_of(job), setting.arc.chord, job.tape.mark / 2
+    crossed = Parallel(distance, fine=fine)
     if hypot(chord, distance) <= limits.tape + SPARE and not _stopped(setting, crossed, limits):
         return crossed
-    squared = Parallel(distance, squared=True, proved=chord <= limits.tape + SPARE)
+    squared = Parallel(distance, squared=True, proved=chord <= limits.tape + SPARE, fine=fine)
     return crossed if _stopped(setting, squared, limits) else squared
 
 

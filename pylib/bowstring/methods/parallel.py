@@ -51,32 +51,38 @@ def off_string(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> Non
         near = point.x <= chord / 2 * FITS  # the middle's last digit says nothing
         ends = (start, end) if near else (end, start)
         along = abs(point.x - chord / 2) if middle else point.x if near else chord - point.x
-        _ordinate(recipe, stake.name, (middle, *ends[::-1]) if middle else (ends[0], *ends), along, point.y - y,
-                  kind="parallel" if setting.parallel else "ordinate", toward_chord=y * (point.y - y) < 0)  # fmt: skip
+        line = (middle, *ends[::-1]) if middle else (ends[0], *ends)
+        _ordinate(recipe, stake.name, line, along, point.y - y, _kind(setting.parallel, point.y))
 
 
-def _ordinate(
-    recipe: Recipe, stake: str, line: tuple[str, str, str], along: float, out: float, *, kind: str, toward_chord: bool
-) -> None:
+def _kind(parallel: Parallel | None, y: float) -> str:
+    """What the step of a stake ``y`` metres off the chord is called: where it stands as seen from its string."""
+    if parallel is None:
+        return "ordinate"
+    out = y - parallel.distance
+    way = "over" if abs(out) < parallel.fine else "toward" if parallel.distance * out < 0 else "away"
+    return f"parallel_{way}"
+
+
+def _ordinate(recipe: Recipe, stake: str, line: tuple[str, str, str], along: float, out: float, kind: str) -> None:
     """One stake: ``along`` metres from the first mark of the ``line`` toward the last (negative: on past it), then
     ``out`` metres off it, positive toward the curve's side."""
     origin, start, end = line
     from_middle = origin != start
-    where = ("middle" if from_middle else "end") if abs(along) <= TOO_SHORT else (
-        "mid" if from_middle else "on" if along > 0 else "past")  # fmt: skip
     foot = origin
     moves: list[Move] = []
     measures: list[tuple[str, str]] = []
-    if abs(along) > TOO_SHORT:
-        foot = f"{FEET if kind == 'parallel' else 'foot'} {stake}"
+    if abs(along) <= TOO_SHORT:
+        where = "middle" if from_middle else "end"
+    else:
+        where = "mid" if from_middle else "on" if along > 0 else "past"
+        foot = f"{'foot' if kind == 'ordinate' else FEET} {stake}"
         moves.append(Along(foot, origin, end, along))
         measures.append((origin, foot))
     # The curve's side is on the left of A-B and on the right of B-A.
     left = (out > 0) == (start in ("A", ENDS["A"]))
     moves.append(SquareOff(stake, foot, start, end, abs(out), left=left))
     measures.append((foot, stake))
-    if kind == "parallel":
-        kind = f"parallel_{'toward' if toward_chord else 'away'}"
     recipe.do(f"{kind}_{where}", 1, moves, measures, stake=stake, start=start, end=end, foot=foot)
 
 

@@ -39,11 +39,13 @@ class Parallel:
         distance: metres from the chord toward the curve, negative behind the chord.
         squared: both its ends are squared off the string A-B; otherwise two tapes from A and B cross there.
         proved: a tape reaches from one of its ends to the other.
+        fine: metres: what is no farther from it stands on it, as far as a tape can tell.
     """
 
     distance: float
     squared: bool = False
     proved: bool = True
+    fine: float = 0.0
 
 
 @dataclass(frozen=True)

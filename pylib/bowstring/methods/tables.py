@@ -45,7 +45,7 @@ OF_ORDINATES = {
     "ordinate_middle": _off_string("table.middle_of", at=False),
     **{
         f"parallel_{way}_{where}": _off_string(f"table.{cell}", where not in ("end", "middle"), f"table.off_{way}")
-        for way in ("toward", "away")
+        for way in ("toward", "away", "over")
         for where, cell in _WHERE.items()
     },
 }

@@ -178,3 +178,14 @@ def test_links_carry_it() -> None:
     whole = job("-9 m", levels=3)
     del whole["stations"]
     assert bowstring.read_link(bowstring.write_link(whole)) == {**whole, "bowstring": 1}
+
+
+def test_a_stake_on_the_string_itself_is_squared_off_by_nothing() -> None:
+    """9 m from the chord the arc crosses the string over 13 m; half a mark of 1 mm is as good as on it."""
+    told: Any = bowstring.answer(job("9.0004 m"), whole=False)
+    first, second, _third = [step for step in told["steps"] if step["stake"]]
+    assert second["kind"] == "parallel_over_on" and "Drive K2 there, on the string." in second["text"]
+    assert first["kind"] == "parallel_toward_on"
+    assert told["tables"][0]["rows"][1][-1] == "none: on the string"
+    moved: Any = bowstring.answer(job("9.0006 m"), whole=False)
+    assert [step["kind"] for step in moved["steps"] if step["stake"] == "K2"] == ["parallel_toward_on"]

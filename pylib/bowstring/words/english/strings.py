@@ -86,4 +86,15 @@ MESSAGES = {
         "{stake}: at the parallel string's midpoint square off to the {cross_hand} (facing {end} from {start}), "
         "away from A-B, {length0}. Drive {stake}."
     ),
+    "step.parallel_over_on": (
+        "{stake}: on the parallel string from {start} toward {end} mark {length0}. Drive {stake} there, on the string."
+    ),
+    "step.parallel_over_past": (
+        "{stake}: carry the parallel string from {end} on past {start} for {length0}. Drive {stake} there, on its line."
+    ),
+    "step.parallel_over_end": "{stake} is at {start} itself: drive it there.",
+    "step.parallel_over_mid": (
+        "{stake}: from the parallel string's midpoint toward {end} mark {length0}. Drive {stake} there, on the string."
+    ),
+    "step.parallel_over_middle": "{stake}: drive it at the parallel string's midpoint, on the string.",
 }

@@ -28,6 +28,7 @@ MESSAGES = {
     "table.middle_toward": "midpoint toward {end}",
     "table.middle_of": "at its midpoint",
     "table.no_distance": "0",
+    "table.off_over": "none: on the string",
     "table.off_toward": "{shown} toward A-B",
     "table.off_away": "{shown} away from A-B",
     "table.drawing_first_x-y": "x on the drawing",
