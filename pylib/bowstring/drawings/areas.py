@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from bowstring.drawings.boxes import Box
@@ -66,17 +66,17 @@ def cut_to(outline: Sequence[Point], box: Box) -> list[Point]:
     [(2.0, 0.0), (4.0, 0.0), (4.0, 4.0), (2.0, 4.0)]
     """
     kept = list(outline)
-    for axis, limit, sign in ((0, box.left, 1), (0, box.right, -1), (1, box.top, 1), (1, box.bottom, -1)):
-        kept = _half(kept, lambda point, axis=axis, limit=limit, sign=sign: sign * (point[axis] - limit))  # type: ignore[misc]
+    for axis, limit, sign in ((0, box.left, 1.0), (0, box.right, -1.0), (1, box.top, 1.0), (1, box.bottom, -1.0)):
+        kept = _half(kept, axis, limit, sign)
     return kept if len(kept) > 2 else []
 
 
-def _half(outline: Sequence[Point], inside: Callable[[Point], float]) -> list[Point]:
-    """The part of an outline where ``inside`` isn't negative."""
+def _half(outline: Sequence[Point], axis: int, limit: float, sign: float) -> list[Point]:
+    """The part of an outline on one side of a level or upright line."""
     kept: list[Point] = []
     for number, corner in enumerate(outline):
         before = outline[number - 1]
-        here, there = inside(corner), inside(before)
+        here, there = (sign * (point[axis] - limit) for point in (corner, before))
         if (here < 0) != (there < 0):
             part = there / (there - here)
             kept.append((before[0] + (corner[0] - before[0]) * part, before[1] + (corner[1] - before[1]) * part))

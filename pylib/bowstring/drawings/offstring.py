@@ -41,6 +41,6 @@ def words_of_string(answer: Answer) -> str:
     if off is None:
         return ""
     measures = (measure for step in answer["steps"] for measure in step["measures"])
-    shown = next(one["shown"] for one in measures if one.get("from") == "A" and one["to"] == first)
+    shown = next(one["shown"] for one in measures if "distance" in one and (one["from"], one["to"]) == ("A", first))
     key = "draw.parallel" if off > 0 else "draw.parallel.behind"
     return say(key, start=first, end=ENDS["B"], shown=shown)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
 
@@ -10,13 +10,14 @@ from bowstring.analysis.accuracy import Accuracy, accuracy_of
 from bowstring.analysis.error_model import ErrorModel, error_model
 from bowstring.analysis.reach import Blocked, blocks_of, longest_pull, measurements_of, readings_of
 from bowstring.analysis.replay import TooSmall, misses, replay
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
+from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.layout import Layout, stakes_of_method
-from bowstring.layout.strings import limits_of
-from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
+from bowstring.layout.limits import limits_of, squares_here
+from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import Parallel, Setting
 
 MOST_COMPARED = 7
@@ -75,12 +76,14 @@ def known_errors(job: Job) -> dict[str, float]:
     return {mark.name: mark.sigma for mark in job.site.known if mark.sigma}
 
 
-def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake]) -> tuple[ErrorModel, Accuracy]:
+def spread_of(
+    job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake], squares: Mapping[str, Square] | None = None
+) -> tuple[ErrorModel, Accuracy]:
     """Return the error model at a recipe's longest pull, and how true its stakes will be."""
     tape, site = job.tape, job.site
     errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors)
-    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
+    squares = squares_here(job, setting, recipe) if squares is None else squares
+    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), squares=squares)
 
 
 @dataclass(frozen=True)
@@ -102,9 +105,9 @@ def write(
     """
     job, levels = layout.job, layout.levels + finer
     own = method is layout.method and not finer
-    setting = layout.setting.ordinates_from(halve_first, parallel)
-    if own and setting == layout.setting:
-        return Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
+    setting = layout.setting.ordinates_from(halve_first, parallel).crossing(())
+    if own and (setting.halve_first, setting.parallel) == (layout.setting.halve_first, layout.setting.parallel):
+        return Written(layout.setting, layout.stakes, len(layout.stakes), layout.recipe)
     try:
         if finer:
             setting = setting.in_equal_steps()
@@ -120,9 +123,8 @@ def write(
     if driven > 2**MOST_COMPARED + 1:
         setting = setting.in_equal_steps()
         stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
-    ready = Recipe(layout.recipe_of_ends.at)
-    ready.steps = list(layout.recipe_of_ends.steps)
-    return Written(setting, stakes, driven, recipe_of(method, setting, stakes, ready))
+    setting, recipe = past_what_blocks(job, method, setting, stakes, layout.recipe_of_ends)
+    return Written(setting, stakes, driven, recipe)
 
 
 def row_of(layout: Layout, method: Method, halve_first: int | None = None, parallel: Parallel | None = None) -> Row:
@@ -143,13 +145,14 @@ def measured(layout: Layout, method: Method, written: Written) -> Row:
         shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
     except TooSmall:
         return Row(method, setting.halve_first, setting.parallel, "too_small")
-    errors, accuracy = spread_of(job, setting, recipe, stakes)
+    squares = squares_here(job, setting, recipe)
+    errors, accuracy = spread_of(job, setting, recipe, stakes, squares)
     return Row(
         method=method,
         halve_first=setting.halve_first,
         parallel=setting.parallel,
         none=None,
-        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job))),
+        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job), squares)),
         few_hands=method.hands > job.site.hands,
         stakes=written.driven,
         recipe=recipe,

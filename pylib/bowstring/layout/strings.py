@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from math import hypot
 
-from bowstring.analysis.reach import SPARE, Limits, blocks_of
+from bowstring.analysis.obstructions import SPARE, Limits
+from bowstring.analysis.reach import blocks_of
 from bowstring.construction import Recipe
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point
 from bowstring.job.job import Job
+from bowstring.layout.limits import limits_of
 from bowstring.methods.parallel import set_parallel
 from bowstring.methods.setting import FITS, Parallel, Rounds, Setting
 from bowstring.units.sizes import FOUR_FEET
@@ -18,11 +20,6 @@ GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
 
 NEAR_ENOUGH = 1.25
 """How much wider than those of halving the gaps on a flat arc may be, so that a round distance is among them."""
-
-
-def limits_of(job: Job) -> Limits:
-    """Return what there is on the site of a job."""
-    return Limits(job.site.tape_length, job.site.room, job.site.obstacles)
 
 
 def usual_gap(job: Job) -> float:

@@ -70,7 +70,7 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
         off_string(recipe, setting, stakes)
         return
     if setting.halve_first:
-        halve(recipe, arc, setting.halve_first)
+        halve(recipe, arc, setting.halve_first, crossed=setting.crossed)
     ends = [stake for stake in stakes if stake.name in recipe.at]
     for first, last in pairwise(ends):
         start, end = recipe.at[first.name], recipe.at[last.name]

@@ -12,6 +12,7 @@ from bowstring.geometry.plane import distance, signed_angle
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -143,6 +144,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
         **_hands(layout, step),
+        **proof_values(layout, step, lengths),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
