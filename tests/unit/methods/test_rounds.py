@@ -115,18 +115,19 @@ def test_every_place_is_round_and_every_gap_the_usual_one_or_steep(
     except bowstring.BadJob as bad:
         assert bad.key == "method.too_small" and chord * ratio < 0.05
         return
-    size, steps = (FOOT, ROUND_FEET) if unit == "ft" else (1, ROUND_METRES)
+    size, steps, least = (FOOT, ROUND_FEET, 0.25) if unit == "ft" else (1, ROUND_METRES, 0.1)
     if "method" in way:
         along = [step.measures[0].length / size for step in layout.recipe.steps if step.stake]
-        along = [one for one in along if one != pytest.approx(chord / 2, abs=1e-9)]
+        half = len(along) // 2  # from both ends to the middle, whose place is what it is
+        along, at = along[:half], [layout.recipe.at[stake.name] for stake in layout.stakes[: half + 2]]
+        line = [0.0, *along, layout.staked.chord / 2 / size]
     else:
         along = from_the_middle(layout, size)
+        at = [layout.recipe.at[stake.name] for stake in layout.stakes]
+        line = [point.x / size for point in at]
     assert all(any(one / step == pytest.approx(round(one / step), abs=1e-6) for step in steps) for one in along)
     usual, halved = 1.2 if unit == "m" else 4 * FOOT, layout.staked.part(2**layout.levels).chord
     widest = (usual if halved <= usual else 1.25 * halved) * (1 + 1e-9)
-    at = [layout.recipe.at[stake.name] for stake in layout.stakes]
-    least = 0.25 * FOOT if unit == "ft" else 0.1
-    for one, other in pairwise(at):
-        # Wider only where the curve rises so steeply that the closest round distances are too far apart.
-        across = min(abs(one.x - other.x), 2 * least) if "method" not in way else least
-        assert dist(one, other) <= widest or across <= 2 * least
+    for (one, other), (x, x2) in zip(pairwise(at), pairwise(line), strict=True):
+        # Wider only where the curve is so steep that even the closest round distances are too far apart.
+        assert dist(one, other) <= widest or abs(x2 - x) < 1.25 * least + 1e-9
