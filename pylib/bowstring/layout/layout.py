@@ -29,6 +29,7 @@ from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
 from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import FITS, NoSuchStakes, Parallel, Setting
+from bowstring.units.angles import to_second
 
 FEW_MARKS = 4
 """A sagitta under this many tape marks is mostly rounding."""
@@ -122,10 +123,10 @@ def lay_out(job: Job) -> Layout:
     if method.halves:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
-        checks, marks = find_counted_checks(staked, stakes, recipe)
+        checks, marks = find_counted_checks(staked, stakes, recipe, method.stand.alike)
     checks, marks = tapeable_checks(staked, stakes, recipe, checks, marks, in_the_way)
     try:
-        rounded = replay(recipe, job.tape.round)
+        rounded = replay(recipe, job.tape.round, to_second)
     except TooSmall:
         raise bad("method", "method.too_small") from None
     rule, rule_at = rule_misses(staked, stakes_of(levels), levels)

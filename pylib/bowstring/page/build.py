@@ -11,20 +11,21 @@ from html import escape
 from bowstring.demo import DEMO
 from bowstring.drawings.svg import STYLE
 from bowstring.job.jobfile import TEXT_LIMIT
-from bowstring.job.obstacles import STOPS
 from bowstring.methods.meant import BEFORE, BESIDE
 from bowstring.page.answering import LastAnswer, shown_sheet
 from bowstring.page.fields import MARKS, MOST_FIELDS, fields_of_job
 from bowstring.page.form import form_html
+from bowstring.page.tapped import DRAWN
 from bowstring.words import say
 
 _STATES = ("starting", "last", "waiting", "computed", "example", "stop", "refused", "failed")
-_TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault")
+_TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault", "old")
+_HOST = ("missing", "type", "damaged", "unreachable", "late", "copy")
 _KEPT = ("kept", "full", "none")
-_OFFLINE = ("fetching", "ready", "saved", "never", "failed")
+_OFFLINE = ("fetching", "ready", "saved", "never", "failed", "dead")
 _DESK = (
     *("untitled", "unreadable", "remove", "remove_surely", "file_large", "open_failed", "copied", "copy_by_hand"),
-    *("saving", "saved", "save_failed", "no_address", "open_already"),
+    *("saving", "saved", "save_failed", "no_address", "open_already", "ask_failed"),
 )
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 
@@ -69,11 +70,14 @@ def _script_words() -> str:
         "units": {unit: say(f"form.beside.{unit}") for unit in MARKS},
         "decimal": [unit for unit in MARKS if unit != "ft-in"],
         "status": {state: say(f"page.status_{state}") for state in _STATES},
-        "trouble": {trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+        "trouble": {
+            **{trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+            **{f"host_{fault}": say(f"host.{fault}") for fault in _HOST},
+        },
         "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
-        "tapping": {stops: say(f"siteplan.tapping.{stops}") for stops in STOPS},
+        "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},
         "sizes": {"text": TEXT_LIMIT, "fields": MOST_FIELDS},
         "meant": {"method": BEFORE, "beside": BESIDE},
         "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},

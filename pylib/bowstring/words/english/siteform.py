@@ -137,6 +137,7 @@ MESSAGES = {
     # drawing on the plan
     "form.draw_tape": "Draw a wall: blocks tape and feet",
     "form.draw_feet": "Draw a pond: blocks feet only",
+    "form.draw_round": "Draw a tree or a post",
     "form.draw_undo": "Undo",
     "form.draw_done": "Done",
     "form.draw_cancel": "Cancel",
