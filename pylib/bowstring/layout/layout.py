@@ -23,16 +23,13 @@ from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.frame import setting_of
 from bowstring.layout.ground import Ground, meet_ground
 from bowstring.layout.limits import limits_of
+from bowstring.layout.strings import parallel_of, rounds_of, usual_gap
 from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
 from bowstring.methods.method import Method, stakes_for, why_none
-from bowstring.methods.setting import FITS, NoSuchStakes, Setting
+from bowstring.methods.setting import FITS, NoSuchStakes, Parallel, Setting
 from bowstring.units.angles import to_second
-from bowstring.units.sizes import FOUR_FEET
-
-GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
-"""Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
 
 FEW_MARKS = 4
 """A sagitta under this many tape marks is mostly rounding."""
@@ -49,6 +46,7 @@ class Layout:
         drawn: the arc on the drawing's line (over the found chord, where that was taken).
         staked: the concentric arc on which the stakes stand.
         method, setting: how it is set out, and what that works from.
+        parallel: the parallel string that the job names, whether or not this layout's ordinates are from it.
         levels: how often it is halved, or would be.
         recipe: the steps and where every mark stands; recipe_of_ends: those that find the ends, alone.
         checks, marks: the checks, and every mark with theirs.
@@ -64,6 +62,7 @@ class Layout:
     staked: Arc
     method: Method
     setting: Setting
+    parallel: Parallel | None
     levels: int
     stakes: tuple[Stake, ...]
     recipe: Recipe
@@ -113,7 +112,10 @@ def lay_out(job: Job) -> Layout:
     ground, drawn = _drawn(job, settled)
     staked = drawn.concentric(job.outward) if job.outward else drawn
     levels = job.levels or _levels_for(job, staked)
-    method, setting = BY_NAME[job.site.method or USUAL], setting_of(job, drawn, staked)
+    method = BY_NAME[job.site.method or USUAL]
+    setting = setting_of(job, drawn, staked, rounds_of(job, staked, levels))
+    parallel = parallel_of(job, setting)
+    setting = setting.ordinates_from(setting.halve_first, parallel if method.stand.parallel else None)
     stakes = stakes_of_method(method, job, setting, levels)
     ends, in_the_way = Recipe(setting.known), Obstructions(staked, limits_of(job))
     find_ends(ends, drawn, staked, job.start, proving_on(in_the_way, job.tape.feet))
@@ -137,6 +139,7 @@ def lay_out(job: Job) -> Layout:
         staked=staked,
         method=method,
         setting=setting,
+        parallel=parallel,
         levels=levels,
         stakes=stakes,
         recipe=recipe,
@@ -186,7 +189,7 @@ def _levels_for(job: Job, staked: Arc) -> int:
             most=MOST_LEVELS,
             gap=job.tape.show(staked.part(2**MOST_LEVELS).chord),
         )
-    widest = GAP_FEET if job.tape.feet else GAP_METRES
+    widest = usual_gap(job)
     levels = 1
     while (
         levels < MOST_LEVELS
