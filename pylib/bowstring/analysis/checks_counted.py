@@ -16,10 +16,9 @@ def find_counted_checks(arc: Arc, stakes: Sequence[Stake], recipe: Recipe) -> tu
     """Return the checks of stakes counted along an arc and every mark, those of the checks included.
 
     In order: middle ordinates over alternate stakes; ordinates from the long chord; gaps between neighbours; the long
-    way to the middle and to the quarters from both ends; the corner's external. A distance that a step measured is
-    none of them.
+    way to the middle and to the quarters from both ends; the corner's external. What a step
+    measured is taken out after (``analysis/taped``).
     """
-    measured = {frozenset((measure.start, measure.end)) for step in recipe.steps for measure in step.measures}
     marks = Marked(arc, stakes, recipe.at)
     found = [
         *_alternates(marks, stakes),
@@ -30,8 +29,7 @@ def find_counted_checks(arc: Arc, stakes: Sequence[Stake], recipe: Recipe) -> tu
     middle = next((stake.name for stake in stakes if stake.fraction == 0.5), None)
     if "P" in recipe.at and middle:
         found.append(marks.check("external", "P", middle, 1))
-    checks = tuple(check for check in found if frozenset((check.start, check.end)) not in measured)
-    return checks, marks.at
+    return tuple(found), marks.at
 
 
 def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:

@@ -10,6 +10,7 @@ from bowstring.analysis.checks import Check, find_checks
 from bowstring.analysis.checks_counted import find_counted_checks
 from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import rule_misses
+from bowstring.analysis.taped import independent
 from bowstring.construction import Recipe, Stake, TapesDontMeet
 from bowstring.errors import bad
 from bowstring.geometry.arc import Arc
@@ -114,6 +115,7 @@ def lay_out(job: Job) -> Layout:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
         checks, marks = find_counted_checks(staked, stakes, recipe)
+    checks = independent(checks, recipe.steps, marks)
     try:
         rounded = replay(recipe, job.tape.round)
     except TooSmall:

@@ -49,7 +49,8 @@ def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
             ]
             recipe.do("tangent_offset" if sign > 0 else "tangent_offset_past", 1, moves,
                       [(end, foot), (foot, stake.name)],
-                      stake=stake.name, start=end, other=toward, foot=foot)  # fmt: skip
+                      stake=stake.name, start=end, other=toward, foot=foot,
+                      first=end if sign > 0 else toward, last=toward if sign > 0 else end)  # fmt: skip
 
 
 def tangents_end(setting: Setting, stakes: Sequence[Stake]) -> str | None:

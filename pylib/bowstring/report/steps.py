@@ -8,9 +8,10 @@ from math import degrees
 from bowstring.analysis.biases import level_of
 from bowstring.analysis.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.construction import Measure, Step, Turned
-from bowstring.geometry.plane import distance, signed_angle
+from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
+from bowstring.report.hands import hands_of
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -141,7 +142,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
-        **_hands(layout, step),
+        **hands_of(layout, step),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
@@ -151,28 +152,6 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
         values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
     return say(f"step.{_kind(step)}", **values)
-
-
-def _hands(layout: Layout, step: Step) -> dict[str, str]:
-    """On which hand something lies that isn't told from the chord: a turned mark, an offset from a tangent.
-
-    In the frame y is toward the curve; a curve on the right is its mirror image.
-    """
-    at, mirrored = layout.recipe.at, layout.side == "right"
-    row = {}
-    for turned in step.angles:
-        left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
-        row["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    if {"start", "end", "stake"} <= step.names.keys():
-        first, second, crossing = (at[step.names[part]] for part in ("start", "end", "stake"))
-        left = second.minus(first).cross(crossing.minus(first)) > 0
-        row["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    if {"start", "foot", "stake"} <= step.names.keys():
-        foot, stake = step.names["foot"], step.names["stake"]
-        start = at[step.names["start"]]
-        left = at[foot].minus(start).cross(at[stake].minus(start)) > 0
-        row["off_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    return row
 
 
 def _landmark(layout: Layout, end: str) -> str:

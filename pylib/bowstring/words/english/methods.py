@@ -23,12 +23,12 @@ MESSAGES = {
         "somebody at A who faces B, toward the curve, {length1}. Slide it until both ends read {length2} to it. Drive a pin at C."
     ),
     "step.swing": (
-        "{stake}: hook the tape on C and keep it at {length0}; cross it with {length1} from {other}, on the way round to B. "
-        "Drive {stake}."
+        "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, to the "
+        "{swing_hand} (facing {other} from C). Drive {stake}."
     ),
     "step.ordinate": (
-        "{stake}: on the string from {start} toward {end} mark {length0}. There square off to the {hand} (facing B from A) {length1}. "
-        "Drive {stake}."
+        "{stake}: on the string from {start} toward {end} mark {length0}. There square off to the {off_hand} (facing {last} from {first}) "
+        "{length1}. Drive {stake}."
     ),
     "step.cross": (
         "{stake}: cross {length0} from {start} with {length1} from {end}, on the {cross_hand} (facing {end} from {start}). Drive {stake}."
@@ -37,16 +37,18 @@ MESSAGES = {
         "{stake}: instrument over {start}, sighted on {end}: turn {angle0} to the {turn_hand}. On that line tape {length0}. Drive {stake}."
     ),
     "step.peg": (
-        "{peg}, a peg on the tangent at {start}: along the string from {start} toward {end} mark {length0}, there square off toward "
-        "the curve's side {length1}. Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
+        "{peg}, a peg on the tangent at {start}: along the string from {start} toward {end} mark {length0}, there square off to "
+        "the {off_hand} (facing {end} from {start}) {length1}. Drive {peg} and stretch a string from {start} to it: the curve "
+        "leaves {start} along it."
     ),
     "step.peg_back": (
-        "{peg}, a peg on the tangent at {start}: carry the string from {end} on past {start} for {length0}, there square off toward "
-        "the curve's side {length1}. Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
+        "{peg}, a peg on the tangent at {start}: carry the string from {end} on past {start} for {length0}, there square off to "
+        "the {off_hand} (facing {end} from {start}) {length1}. Drive {peg} and stretch a string from {start} to it: the curve "
+        "leaves {start} along it."
     ),
     "step.peg_square": (
-        "{peg}, a peg on the tangent at {start}: at {start} square off the string to {end}, toward the curve's side, {length0}. "
-        "Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
+        "{peg}, a peg on the tangent at {start}: at {start} square off the string to the {off_hand} (facing {end} from {start}) "
+        "{length0}. Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
     ),
     "step.tangent_offset": (
         "{stake}: on the tangent from {start} toward {other} mark {length0}. There square off to the {off_hand} (facing {other} from "

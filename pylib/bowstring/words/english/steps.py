@@ -35,20 +35,20 @@ MESSAGES = {
         "isn't, stop."
     ),
     "step.offset_away_arc": (
-        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it toward the curve's "
-        "side {length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it to the "
+        "{off_hand} (facing {other} from {start}), the curve's side, {length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_away_back": (
-        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it away from the "
-        "curve's middle {length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it to the "
+        "{off_hand} (facing {other} from {start}), away from the curve, {length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_arc": (
-        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it toward the curve's side "
-        "{length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it to the {off_hand} "
+        "(facing {other} from {start}), the curve's side, {length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_back": (
-        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it away from the curve's middle "
-        "{length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it to the {off_hand} "
+        "(facing {other} from {start}), away from the curve, {length1}: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_away": "{end}: carry the line from {other} on past {start} for {length0}: set {end}.",
     "step.offset_toward": "{end}: from {start} measure toward {other} {length0}: set {end}.",
