@@ -12,7 +12,7 @@ from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import rule_misses
 from bowstring.analysis.taped import independent
 from bowstring.construction import Recipe, Stake, TapesDontMeet
-from bowstring.errors import bad
+from bowstring.errors import BadJob, bad
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.givens import Settled, settle, through_points
 from bowstring.geometry.plane import Point, distance
@@ -23,7 +23,7 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
 from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
-from bowstring.methods.setting import FITS, NoSuchStakes, Setting
+from bowstring.methods.setting import FITS, MOST_STAKES, NoSuchStakes, Setting
 from bowstring.units.sizes import FOUR_FEET
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
@@ -105,8 +105,9 @@ def lay_out(job: Job) -> Layout:
     settled, hand = _settled(job)
     ground, drawn = _drawn(job, settled)
     staked = drawn.concentric(job.outward) if job.outward else drawn
-    levels = job.levels or _levels_for(job, staked)
     method, setting = BY_NAME[job.site.method], setting_of(job, drawn, staked)
+    _meet_method(method, setting)
+    levels = job.levels or _levels_for(job, staked, method)
     stakes = stakes_of_method(method, job, setting, levels)
     ends = Recipe(setting.known)
     find_ends(ends, drawn, staked, job.start)
@@ -167,18 +168,26 @@ def _drawn(job: Job, settled: Settled) -> tuple[Ground | None, Arc]:
     return ground, drawn
 
 
-def _levels_for(job: Job, staked: Arc) -> int:
+def _meet_method(method: Method, setting: Setting) -> None:
+    """What rules a method out for an arc whatever its stakes comes before any complaint about their number."""
+    none = why_none(method, setting)
+    if none:
+        raise bad("method", f"method.{none}")
+
+
+def _too_small(job: Job, method: Method, gap: float) -> BadJob:
+    """A spacing narrower than the narrowest gap, metres, that the method can make."""
+    key, most = ("job.spacing_too_small", MOST_LEVELS) if method.halves else ("job.spacing_too_many", MOST_STAKES)
+    return bad("spacing", key, most=most, gap=job.tape.show(gap))
+
+
+def _levels_for(job: Job, staked: Arc, method: Method) -> int:
     """Return the levels of the spacing asked for, or of the usual one, which also stops before sagittae too small."""
     if job.spacing is not None:
         for levels in range(1, MOST_LEVELS + 1):
             if staked.part(2**levels).chord <= job.spacing * FITS:
                 return levels
-        raise bad(
-            "spacing",
-            "job.spacing_too_small",
-            most=MOST_LEVELS,
-            gap=job.tape.show(staked.part(2**MOST_LEVELS).chord),
-        )
+        raise _too_small(job, method, staked.part(2**MOST_LEVELS).chord)
     widest = GAP_FEET if job.tape.feet else GAP_METRES
     levels = 1
     while (
@@ -200,7 +209,7 @@ def stakes_of_method(method: Method, job: Job, setting: Setting, levels: int, pl
     try:
         return stakes_for(method, setting, levels=levels, spacing=spacing, stations=stations, first_gap=first_gap)
     except NoSuchStakes as most:
-        raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(most.gap)) from None
+        raise _too_small(job, method, most.gap) from None
 
 
 def _construct(job: Job, ends: Recipe, method: Method, setting: Setting, stakes: tuple[Stake, ...]) -> Recipe:

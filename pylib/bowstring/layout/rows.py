@@ -105,6 +105,9 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
     setting = layout.setting.halved_first(halve_first)
     if own and halve_first == layout.setting.halve_first:
         return Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
+    none = why_none(method, setting)  # before the number of stakes: it may be too large for that very reason
+    if none:
+        return none
     try:
         if finer:
             stakes = stakes_for(method, setting, levels=levels, spacing=None)

@@ -89,8 +89,11 @@ class Method:
         return self.halves and self.exact
 
 
-def why_none(method: Method, setting: Setting, stakes: Sequence[Stake]) -> str | None:
-    """Return the key of the sentence that says why this arc can't be set out this way at all, or ``None``."""
+def why_none(method: Method, setting: Setting, stakes: Sequence[Stake] = ()) -> str | None:
+    """Return the key of the sentence that says why this arc can't be set out this way at all, or ``None``.
+
+    Without ``stakes``: what holds whatever they are.
+    """
     none = method.why_none(setting, stakes) if method.why_none else None
     if none is None and method.chained and len(stakes) > MOST_CHAINED:
         return "chain_long"

@@ -56,8 +56,10 @@ def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
 def tangents_end(setting: Setting, stakes: Sequence[Stake]) -> str | None:
     """Up to a half circle both halves lie over their tangents; the whole arc over one of them up to a quarter turn."""
     arc = setting.arc
+    if arc.cosine < -HALF_TURN_COSINE:
+        return "tangent_overhang"
     if setting.tangent_from == "both":
-        return "tangent_overhang" if arc.cosine < -HALF_TURN_COSINE else None
+        return None
     return "tangent_overhang_one" if 2 * arc.half_angle > pi / 2 * FITS else None
 
 

@@ -256,7 +256,7 @@ def _checks(answer: Answer) -> Iterator[Block]:
             key = (check["kind"], check["shown"], check["allowed_shown"] or "", each)
             seen.setdefault(key, []).append(check)
     if not seen:
-        yield Paragraph(say("sheet.no_checks"), "caution")
+        yield Paragraph(say("sheet.no_checks" if answer["checks"] else "sheet.no_checks_left"), "caution")
         return
     yield Paragraph(say("sheet.checks_intro"))
     rows = []

@@ -30,6 +30,8 @@ MESSAGES = {
     "job.levels.wrong": "The levels aren't a whole number from 1 to {most}.",
     "job.levels.remedy": "Give a whole number from 1 to {most}, or a spacing instead.",
     "job.spacing_too_small.wrong": "Even {most} levels of halving leave gaps of {gap}, wider than this spacing.",
+    "job.spacing_too_many.wrong": "Even {most} gaps are {gap} wide, wider than this spacing.",
+    "job.spacing_too_many.remedy": "Give a spacing of {gap} or more.",
     "job.spacing_too_small.remedy": "Give a spacing of {gap} or more.",
     "job.toward_alone.wrong": "It says toward which side the stakes stand off, but not how far.",
     "job.toward_alone.remedy": "Say how far, or leave the side out.",

@@ -52,6 +52,7 @@ MESSAGES = {
     "mistake.seen.gap": "The gap from {start} to {end} sees it: it would read {reads}; it must read {should}.",
     "mistake.seen.external": "The tape from the corner P to {end} sees it: it would read {reads}; it must read {should}.",
     "mistake.string": "Taping A to B sees it before any stake is set: it would read {reads}; it must read {should}.",
+    "mistake.slid": "Its own step shows it: {start} to {end} would read {reads}; it must read {should}.",
     "mistake.unseen": "NO check on this sheet sees it, and {at} would stand {miss} off the line. {instead}",
     "mistake.unseen_along": "NO check on this sheet sees it: all stand on the line, {at} {miss} along it from its place. {instead}",
     "mistake.within": "NO check on this sheet sees it: the worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed.",

@@ -89,6 +89,7 @@ MESSAGES = {
         "check at the edge of its tolerance, all at once the worse way: most readings should come far nearer."
     ),
     "sheet.no_checks": "No check can see a miss within this tolerance: use a finer tape or more levels.",
+    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check is left. Tape each mid-ordinate twice.",
     "sheet.no_tolerance": "No tolerance was given, so it can't be said by how much they may be out",
     "sheet.note": "Note: {note}",
     "sheet.contents": "Go to a part of this sheet",
