@@ -24,7 +24,8 @@ class Check:
     """A distance to measure when the stakes stand.
 
     Attributes:
-        kind: ``half`` (of the whole arc, where no step halves), ``alternate``, ``ordinate``, ``cross``, ``gap`` or ``external``.
+        kind: ``half`` (of the whole arc, where no step halves), ``alternate``, ``ordinate``, ``cross``, ``gap`` or
+            ``external``.
         start, end: the names of its marks.
         distance: metres.
         per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bowstring.methods.method import HALF_CHORD, TAPED, Column, Table
+from bowstring.methods.method import DEFLECTION, HALF_CHORD, OFF_CHORD, TAPED, Column, Table
 
 _STRING, _BEFORE = "sheet.from_to", "table.from_mark"
 _SQUARE_OFF = Column("square_off", 1)
@@ -20,12 +20,15 @@ ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at"
 SWINGS = Table("swing", (Column("from_centre", 0), Column("from_before", 1, _BEFORE)))
 CROSSINGS = Table("cross", (Column("from_first", 0), Column("from_second", 1)))
 POLARS = Table("polar", (Column("turn", 1), Column("away", 0)))
-SIGHTS = Table("sight", (Column("turn", 1), Column("from_before", 0, _BEFORE)))
+SIGHTS = Table(
+    "sight", (Column("deflection", DEFLECTION), Column("off_chord", OFF_CHORD), Column("from_before", 0, _BEFORE))
+)
 OFFSETS = Table("tangent_offset", (Column("tangent_at", None, "table.toward"), Column("at", 0), _SQUARE_OFF))
 OFFSETS_PAST = Table("tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0), _SQUARE_OFF))
 PRODUCED = Table("produce", (Column("line_on", None, "table.line"), Column("carry_on", 0), Column("swing_in", 2)))
 
 OF_HALVING = {"stake": STRINGS, "stake_back": STRINGS, "stake_got": STRINGS}
 OF_ORDINATES = {**OF_HALVING, "ordinate": ORDINATES}
+OF_SIGHTS = {"sight": SIGHTS, "sight_ahead": SIGHTS, "sight_back": SIGHTS}
 OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST}
 OF_PRODUCING = {"produce_first": PRODUCED, "produce_straight": PRODUCED, "produce": PRODUCED}

@@ -15,8 +15,9 @@ def hands_of(layout: Layout, step: Step) -> dict[str, str]:
     """Return the hands of a step by their place in its sentence.
 
     ``off_hand``: of what is squared off, facing ``last`` from ``first`` where the step names them, otherwise along the
-    offset's own line. ``turn_hand``: to which an instrument is turned. ``cross_hand``: of a stake, facing ``end`` from
-    ``start``. ``swing_hand``: of a stake, facing the mark ``ahead`` or the stake before (``other``) from ``start``.
+    offset's own line. ``turn_hand``: to which an instrument is turned. ``deflection_hand``: to which the curve leaves
+    its tangent at A. ``cross_hand``: of a stake, facing ``end`` from ``start``. ``swing_hand``: of a stake, facing
+    ``ahead`` or the stake before (``other``) from ``start``.
     """
     at, names, row = layout.recipe.at, step.names, {}
     for move in step.moves:
@@ -27,6 +28,8 @@ def hands_of(layout: Layout, step: Step) -> dict[str, str]:
     for turned in step.angles:
         left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
         row["turn_hand"] = _word(layout, left)
+    if step.deflection is not None:
+        row["deflection_hand"] = _word(layout, False)  # y is toward the curve, so along the tangent it falls away right
     stake, start = names.get("stake"), names.get("start")
     if stake and start:
         for key, faced in (("cross_hand", names.get("end")), ("swing_hand", names.get("ahead") or names.get("other"))):

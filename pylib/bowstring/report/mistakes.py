@@ -186,7 +186,7 @@ def _string(layout: Layout, mistake: Mistake) -> list[str]:
 
 
 def _slid(layout: Layout, mistake: Mistake) -> list[str]:
-    """What the half chords read at the one stake whose pull is wrong, while its tip is slid: no check, but a reading."""
+    """What the half chords read at the one stake whose pull is wrong, while its tip is slid: a reading, no check."""
     if mistake.kind != "burned_foot":  # elsewhere the half chords are taped with the same mistake, or at every stake
         return []
     tape, true = layout.job.tape, layout.recipe.at

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from math import degrees
 
 from bowstring.analysis.biases import level_of
+from bowstring.analysis.taped import taped_in
 from bowstring.analysis.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.construction import Measure, Step, Turned
 from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
-from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
+from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import hands_of
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
@@ -46,12 +47,14 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
                 "to": step.names.get("end"),
                 "half_chord": _half_held(layout, step, show) if halving else None,
                 "taped": _taped(layout, step, texts) if halving else None,
+                **_deflected(layout, step),
                 "stake": step.stake,
                 "names": dict(step.names),
                 "measures": [
                     *(_measure_row(layout, measure, texts, show) for measure in step.measures),
                     *(_angle_row(turned) for turned in step.angles),
                 ],
+                "readings": _readings(layout, step, show),
             }
         )
     return rows
@@ -116,10 +119,38 @@ def _measure_row(layout: Layout, measure: Measure, texts: dict[str, str], show: 
     return row
 
 
+def _readings(layout: Layout, step: Step, show: Callable[[float], str]) -> list[Reading]:
+    """What is read besides the measures: the other half of a string, the half chords of a tip that is slid."""
+    at = layout.recipe.at
+    measured = {(measure.start, measure.end) for measure in step.measures}
+    rows: list[Reading] = []
+    for start, end in taped_in(step):
+        if (start, end) not in measured:
+            length = distance(at[start], at[end])
+            rows.append({"from": start, "to": end, "distance": length, "shown": show(length)})
+    return rows
+
+
 def _angle_row(turned: Turned) -> TurnedAngle:
     angle = degrees(turned.angle)
     return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle,
             "shown": show_dms(angle), "text": show_dms(angle)}  # fmt: skip
+
+
+def _deflected(layout: Layout, step: Step) -> Deflected:
+    """A deflection as the trade turns it, off the tangent, and off the long chord."""
+    if step.deflection is None:
+        return {"deflection": None, "off_chord": None}
+    rest = layout.staked.half_angle - step.deflection
+    return {"deflection": show_dms(degrees(step.deflection)), "off_chord": show_dms(degrees(rest))}
+
+
+def _onto(step: Step, lengths: Sequence[str]) -> str:
+    """How a tape meets a line of sight: along it from the instrument, or from the stake before."""
+    if step.deflection is None:
+        return ""
+    key = "step.onto_first" if step.names["other"] == step.names["start"] else "step.onto_next"
+    return say(key, length=lengths[0], other=step.names["other"], start=step.names["start"])
 
 
 def _half_chord(layout: Layout, step: Step) -> float:
@@ -143,6 +174,8 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
         **hands_of(layout, step),
+        **_deflected(layout, step),
+        "onto": _onto(step, lengths),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from bowstring.layout.layout import Layout
-from bowstring.methods.method import TAPED, Column, Table
+from bowstring.methods.method import DEFLECTION, HALF_CHORD, OFF_CHORD, TAPED, Column, Table
 from bowstring.report.forms.steps import StepRow, StepTable
 from bowstring.words import say
 
@@ -42,6 +42,8 @@ def _shown(shows: int | str | None, step: StepRow) -> str:
         return step["measures"][shows]["text"]
     if shows is None:
         return ""
-    shown = step["taped"] if shows == TAPED else step["half_chord"]
-    assert shown is not None  # a stake over a string's middle
+    texts = {TAPED: step["taped"], HALF_CHORD: step["half_chord"], DEFLECTION: step["deflection"],
+             OFF_CHORD: step["off_chord"]}  # fmt: skip
+    shown = texts[shows]
+    assert shown is not None  # only a step that has it is in a table that shows it
     return shown

@@ -113,11 +113,11 @@ def test_every_stake_of_an_ordinary_job_is_on_the_sheet_with_its_string():
 
 
 def test_a_blind_check_is_not_printed():
-    told = answer_to({**DEMO, "tolerance": "1/16 in"})
+    told = answer_to({**DEMO, "tolerance": "0.1 in"})
     blind = {check["kind"] for check in told["checks"] if check["blind"]}
     seen = {check["kind"] for check in told["checks"] if not check["blind"]}
-    assert "half" in blind - seen
-    assert "half chord" not in sheet_text(told).split("CHECKS")[1].split("THE RULE")[0]
+    assert "cross" in blind - seen and "alternate" in seen
+    assert "long crossing" not in sheet_text(told).split("CHECKS")[1].split("THE RULE")[0]
 
 
 def test_where_something_was_got_each_stake_has_its_own_numbers():

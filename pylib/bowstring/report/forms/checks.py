@@ -50,7 +50,8 @@ class MistakeRow(TypedDict):
             itself, without a sign), and which; shown: as a text.
         moved, moved_at: the farthest that a stake comes to stand from its place, and which.
         stakes: where they would stand, of many every so many-th.
-        caught_by: all checks that see it, the best ones first; caught_count: how many that are; told: what becomes of it, in a sentence.
+        caught_by: all checks that see it, the best ones first; caught_count: how many that are; told: what becomes of
+            it, in a sentence.
     """
 
     kind: str

@@ -71,9 +71,20 @@ MESSAGES = {
         "tip {length2} from the mark, toward the chord. Drive {stake}."
     ),
     "step.sight": (
-        "{stake}: instrument over {start}, sighted on {end}: turn {angle0} to the {hand}. Swing {length0} from {other} onto that "
-        "line, on its far side from {start}. Drive {stake}."
+        "{stake}, deflection {deflection} off the tangent: set the instrument over {start} and sight {end}. Turn {angle0} to "
+        "the {turn_hand}, off the long chord. {onto} Drive {stake}."
     ),
+    "step.sight_ahead": (
+        "{stake}, deflection {deflection} off the tangent: set the instrument over {start} (PC) and sight {end} (PI). Turn "
+        "{angle0} to the {turn_hand}; off the long chord it is {off_chord}. {onto} Drive {stake}."
+    ),
+    "step.sight_back": (
+        "{stake}, deflection {deflection} off the tangent: set the instrument over {start} (PC). Sight back on {end}, plunge, "
+        "and turn {deflection} to the {deflection_hand}. Without plunging it is {angle0} to the {turn_hand}; off the long chord "
+        "it is {off_chord}. {onto} Drive {stake}."
+    ),
+    "step.onto_first": "Measure {length} along that line.",
+    "step.onto_next": "Measure {length} from {other} to that line, taking the crossing farther from {start}.",
     "method.ordinates_overhang.wrong": "This arc turns more than half round, so it overhangs its chord: no ordinate reaches all of it.",
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the centre.",
     "method.tangent_overhang.wrong": "This arc turns more than half round, so it bends back past its tangents.",

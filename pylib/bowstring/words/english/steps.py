@@ -14,23 +14,23 @@ MESSAGES = {
         "level: it must read {length0}."
     ),
     "step.have_straight": (
-        "Find {start}{first_landmark} and the straight that ends there. Mark S on the straight, well back from {start}: "
-        "S and {start} show its direction."
+        "Find {start}{first_landmark}, the PC: the straight ends there and the curve begins. Mark S on the straight, well back "
+        "from {start}: S and {start} show its direction."
     ),
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
+        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Move {end} until {start} to {end} reads {length2}."
     ),
     "step.from_straight_back": (
         "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
+        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Move {end} until {start} to {end} reads {length2}."
     ),
     "step.have_corner": (
-        "Find the corner P where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the straight "
+        "Find the corner P, the PI, where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the straight "
         "on B's side{second_landmark}, each well back from P."
     ),
     "step.from_corner": (
-        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
+        "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). Check: "
         "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it "
         "isn't, stop."
     ),
