@@ -13,6 +13,7 @@ from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import hands_of
+from bowstring.report.numbers import off_the_arc
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -183,7 +184,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         if step.sagitta < 0:
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
-        values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
+        values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
     return say(f"step.{_kind(step)}", **values)
 
 

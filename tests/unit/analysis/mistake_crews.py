@@ -26,7 +26,7 @@ FEET: dict[str, Any] = {"arc": {"chord": "38'", "sagitta": "5'"}, "levels": 3, "
 METRES: dict[str, Any] = {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3}
 TENTHS: dict[str, Any] = {"unit": "ft", "arc": {"chord": 52.3, "sagitta": 9.7}, "levels": 3, "tolerance": "0.02 ft"}
 JOBS: dict[str, dict[str, Any]] = {
-    f"{system} {method} {side}": {**job, "method": method, "side": side}
+    f"{system} {method} {side}": {**job, "method": method, "centre": "reachable", "side": side}
     for system, job in (("feet", FEET), ("metres", METRES), ("tenths", TENTHS))
     for method in METHODS
     for side in ("left", "right")

@@ -20,12 +20,25 @@ from unit.drawings.drawing_reader import Read
 ORDINARY: dict[str, Any] = {"arc": {"chord": "38'", "sagitta": "5'"}, "levels": 3, "tolerance": "1/4 in"}
 METHODS = ("halving", "ordinates", "tapes", "centre", "produced", "tangent")
 JOBS: dict[str, dict[str, Any]] = {
-    **{name: {**ORDINARY, "method": name} for name in METHODS},
+    **{name: {**ORDINARY, "method": name, "centre": "reachable"} for name in METHODS},
     "right": {**ORDINARY, "side": "right", "offset": "1-1/2 in", "toward": "centre"},
-    "right swing": {**ORDINARY, "side": "right", "offset": "4 ft", "toward": "outside", "method": "centre"},
+    "right swing": {
+        **ORDINARY,
+        "side": "right",
+        "offset": "4 ft",
+        "toward": "outside",
+        "method": "centre",
+        "centre": "reachable",
+    },
     "flat": {"unit": "m", "arc": {"chord": 60, "sagitta": 0.4}, "levels": 4},
     "half circle": {"unit": "ft", "arc": {"radius": 20, "chord": 40}, "levels": 4, "side": "right"},
-    "beyond": {"unit": "mm", "arc": {"radius": 6000, "central_angle": 300}, "levels": 5, "method": "centre"},
+    "beyond": {
+        "unit": "mm",
+        "arc": {"radius": 6000, "central_angle": 300},
+        "levels": 5,
+        "method": "centre",
+        "centre": "reachable",
+    },
     "six levels": {"arc": {"chord": "190'", "sagitta": "40'"}, "levels": 6},
     "eight levels": {"unit": "m", "arc": {"radius": 60, "central_angle": 70}, "levels": 8},
 }

@@ -46,7 +46,7 @@ def test_givens_that_disagree_are_named_with_their_numbers():
     arc = {"radius": "20 ft 0 in", "chord": "24 ft 0 in", "sagitta": "4 ft 0 in", "arc_length": "26 ft 6 in"}
     assert told("don't agree", arc=arc)
     first = cautions(arc=arc)[0]
-    assert "without the arc length" in first and "26' 6\"" in first and "25' 8-7/8\"" in first
+    assert "not with the arc length" in first and "26' 6\"" in first and "25' 8-7/8\"" in first
 
 
 def test_with_three_givens_no_single_one_is_accused():
@@ -114,9 +114,11 @@ def test_a_string_in_the_wind_is_told_at_its_own_step():
     assert not any("crosswind" in text for step in short["steps"] for text in step["cautions"])
 
 
-def test_services_are_named_where_the_first_stake_goes_in():
-    steps = answer_to(PLAIN)["steps"]
-    (first,) = [step for step in steps if "M" in step["marks"]]
+@pytest.mark.parametrize("method", ["halving", "ordinates", "tapes", "tangent", "angles"])
+def test_services_are_named_where_the_first_stake_goes_in(method):
+    answer = answer_to({**PLAIN, "method": method})
+    stakes = {stake["name"] for stake in answer["stakes"]} - {"A", "B"}
+    first = next(step for step in answer["steps"] if step["level"] and stakes & set(step["marks"]))
     assert any("services" in text for text in first["cautions"])
 
 
@@ -234,5 +236,5 @@ def test_ends_and_ties_that_can_be_mixed_up_are_told():
     post = {"to": "the post", "distance": "9 ft"}
     assert told("same landmark", ends={"A": "lamp post", "B": "Lamp post"})
     assert not told("same landmark", ends={"A": "lamp post", "B": "gate pier"})
-    assert told("same thing", ties={"A": [post, post]})
-    assert not told("same thing", ties={"A": [post, {"to": "the wall", "distance": "9 ft"}]})
+    assert told("same object", ties={"A": [post, post]})
+    assert not told("same object", ties={"A": [post, {"to": "the wall", "distance": "9 ft"}]})

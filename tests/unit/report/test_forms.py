@@ -20,7 +20,7 @@ METHODS = ("rule", "centre", "ordinates", "tangent", "tapes", "produced", "angle
 EVERY: dict[str, dict[str, Any]] = {
     "example": dict(DEMO),
     **JOBS,
-    **{method: {**PLAIN, "method": method} for method in METHODS},
+    **{method: {**PLAIN, "method": method, "centre": "reachable"} for method in METHODS},
     "found": {**PLAIN, "found": {"chord": ["38' 1\"", "38' 1\""], "tape": "level", "hold": "radius"}},
     "given": {**PLAIN, "arc": {"chord": "38 ft", "sagitta": "5' 3\"", "radius": "37 ft"}},
     "got": {**PLAIN, "got": [{"stake": "M", "sagitta": "5' 4\""}]},

@@ -24,7 +24,7 @@ FACING = re.compile(
 def jobs(draw: st.DrawFn) -> dict[str, Any]:
     """Arcs of 5 to 340 degrees, both hands, every method and start, on the line or off it, halved before or not."""
     job: dict[str, Any] = {
-        "unit": "m", "mark": "1 mm", "drawn_to": "face",
+        "unit": "m", "mark": "1 mm", "drawn_to": "face", "centre": "reachable",
         "arc": {"radius": draw(st.floats(4, 80)), "central_angle": draw(st.floats(5, 340))},
         "method": draw(st.sampled_from(METHODS)), "side": draw(st.sampled_from(("left", "right"))),
         "start": draw(st.sampled_from(("ends", "one-end", "corner", "neither"))),

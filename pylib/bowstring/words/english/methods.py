@@ -59,16 +59,16 @@ MESSAGES = {
         "toward the chord, {length1}. Drive {stake}."
     ),
     "step.produce_first": (
-        "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold that length at {start} and swing its tip {length2} "
-        "from the mark, toward the chord. Drive {stake}."
+        "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold zero at {start} and swing {length0} until it "
+        "is {length2} from the mark, toward the chord. Drive {stake}."
     ),
     "step.produce_straight": (
-        "{stake}: carry the straight from {other} on past {start} for {length0} and mark it. Hold that length at {start} and swing "
-        "its tip {length2} from the mark, toward the curve. Drive {stake}."
+        "{stake}: carry the straight from {other} on past {start} for {length0} and mark it. Hold zero at {start} and swing "
+        "{length0} until it is {length2} from the mark, toward the curve. Drive {stake}."
     ),
     "step.produce": (
-        "{stake}: carry the line from {other} through {start} on for {length0} and mark it. Hold {length1} at {start} and swing its "
-        "tip {length2} from the mark, toward the chord. Drive {stake}."
+        "{stake}: carry the line from {other} through {start} on for {length0} and mark it. Hold zero at {start} and swing "
+        "{length1} until it is {length2} from the mark, toward the chord. Drive {stake}."
     ),
     "step.sight": (
         "{stake}, deflection {deflection} off the tangent: set the instrument over {start} and sight {end}. Turn {angle0} to "
@@ -85,6 +85,8 @@ MESSAGES = {
     ),
     "step.onto_first": "Measure {length} along that line.",
     "step.onto_next": "Measure {length} from {other} to that line, taking the crossing farther from {start}.",
+    "method.centre_unreached.wrong": "Nobody has said that the arc's center can be reached.",
+    "method.centre_unreached.remedy": "Say in the form that it can, or choose another method.",
     "method.ordinates_overhang.wrong": "This arc turns more than half round, so it overhangs its chord: no ordinate reaches all of it.",
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the centre.",
     "method.tangent_overhang.wrong": "This arc turns more than half round, so it bends back past its tangents.",
