@@ -33,11 +33,13 @@ class Column:
         shows: which of the step's measures, counted from 0, or one of the four words above; ``None`` for marks alone.
         cell: the sentence of its cells, with what it ``shows`` as ``shown``, and the step's names; without one that
             alone stands there.
+        running: its numbers are places along one line, all read from its end: they keep one unit.
     """
 
     head: str
     shows: int | str | None
     cell: str = ""
+    running: bool = False
 
 
 @dataclass(frozen=True)

@@ -16,15 +16,19 @@ STRINGS = Table(
         Column("half_chord", HALF_CHORD),
     ),
 )
-ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at", 0), _SQUARE_OFF))
+ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at", 0, running=True), _SQUARE_OFF))
 SWINGS = Table("swing", (Column("from_centre", 0), Column("from_before", 1, _BEFORE)))
 CROSSINGS = Table("cross", (Column("from_first", 0), Column("from_second", 1)))
 POLARS = Table("polar", (Column("turn", 1), Column("away", 0)))
 SIGHTS = Table(
     "sight", (Column("deflection", DEFLECTION), Column("off_chord", OFF_CHORD), Column("from_before", 0, _BEFORE))
 )
-OFFSETS = Table("tangent_offset", (Column("tangent_at", None, "table.toward"), Column("at", 0), _SQUARE_OFF))
-OFFSETS_PAST = Table("tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0), _SQUARE_OFF))
+OFFSETS = Table(
+    "tangent_offset", (Column("tangent_at", None, "table.toward"), Column("at", 0, running=True), _SQUARE_OFF)
+)
+OFFSETS_PAST = Table(
+    "tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0, running=True), _SQUARE_OFF)
+)
 PRODUCED = Table("produce", (Column("line_on", None, "table.line"), Column("carry_on", 0), Column("swing_in", 2)))
 
 OF_HALVING = {"stake": STRINGS, "stake_back": STRINGS, "stake_got": STRINGS}

@@ -107,7 +107,7 @@ def report_checks(layout: Layout, shown: dict[float, str]) -> list[CheckRow]:
         allowed = None if tolerance is None else tolerance * check.per_tolerance
         if check.distance not in shown:
             shown[check.distance] = tape.show(check.distance)
-        along = None if check.along is None else tape.show(check.along)
+        along = None if check.along is None else tape.show_running(check.along)
         pair = check.start.removeprefix("mid ").replace("-", say("check.to"))
         values = {
             "start": check.start,

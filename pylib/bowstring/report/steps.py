@@ -94,10 +94,13 @@ def _sloping(layout: Layout, measure: Measure) -> float | None:
 
 def _held(layout: Layout, measure: Measure, show: Callable[[float], str]) -> str:
     """What is held on the tape: the level length, and on sloping ground the slope's beside it where it reads else."""
-    level, slope = show(measure.length), _sloping(layout, measure)
-    if slope is None or show(slope) == level:
-        return level
-    return say("slope.both", level=level, slope=show(slope))
+    slope = _sloping(layout, measure)
+    return on_the_slope(show(measure.length), None if slope is None else show(slope))
+
+
+def on_the_slope(level: str, slope: str | None) -> str:
+    """Return a length as it is held: level, with what it reads along the slope where that is something else."""
+    return level if slope in (None, level) else say("slope.both", level=level, slope=slope)
 
 
 def _half_held(layout: Layout, step: Step, show: Callable[[float], str]) -> str:
