@@ -32,7 +32,7 @@ def taped(answer: dict[str, Any]) -> list[tuple[complex, complex]]:
         pairs = [(one["from"], one["to"]) for one in [*step["measures"], *step["readings"]] if "distance" in one]
         if "read the same" in step["text"]:
             pairs += [(names["start"], step["stake"]), (step["stake"], names["end"])]
-        if "both ends read" in step["text"]:
+        if "from both ends" in step["text"]:
             pairs += [(names["start"], names["peg"]), (names["peg"], names["end"])]
         pairs += [(end, mark) for mark in step["marks"] if mark.startswith("mid ")
                   for end in (names["start"], names["end"])]  # fmt: skip

@@ -124,8 +124,8 @@ def test_numbers_that_differ_are_each_listed() -> None:
     row = answer["halving"][1]
     assert say("draw.level.detail.differ") in text
     listed = {name: text[text.index(f"{name}: ") :].split(".")[0] for name in ("Q1", "Q2")}
-    assert "sagitta 1' 4-1/8\"" in listed["Q1"] and row["sagitta_shown"] not in listed["Q1"].split(", ")
-    assert f"sagitta {row['sagitta_shown']}" in listed["Q2"]
+    assert "mid-ord 1' 4-1/8\"" in listed["Q1"] and row["sagitta_shown"] not in listed["Q1"].split(", ")
+    assert f"mid-ord {row['sagitta_shown']}" in listed["Q2"]
     # the half chord of the arc would be wrong at Q1: its step reads the right one
     assert row["half_chord_shown"] not in listed["Q1"] and row["half_chord_shown"] in listed["Q2"]
     (half,) = {reading["shown"] for step in answer["steps"] for reading in step["readings"]
@@ -138,7 +138,7 @@ def test_what_no_step_gives_is_left_out() -> None:
     answer = unread(found_off("Q1", "1' 4-1/8\""), "Q1")
     text = read(answer, 2).flowing_text()
     listed = text[text.index("Q1: ") :].split(".")[0]
-    assert "sagitta 1' 4-1/8\"" in listed and "half chord" not in listed
+    assert "mid-ord 1' 4-1/8\"" in listed and "short chord" not in listed
     assert answer["halving"][1]["half_chord_shown"] not in listed
 
 
@@ -161,7 +161,7 @@ def test_the_hand_and_the_stretch_are_told(name: str) -> None:
     answer = case(name)
     drawing = read(answer, 1)
     description = drawing.described()[1]
-    assert f"the {answer['side']} hand" in description
+    assert f"on the {answer['side']}, drawn" in description
     flat = answer["staked"]["sagitta"] < answer["staked"]["chord"] / 12
     assert ("too large" in drawing.flowing_text()) == ("too large" in description) == flat
     for places in drawing.stakes().values():  # the whole arc, then the one string

@@ -84,7 +84,7 @@ def test_the_hand_turns_the_drawing_and_not_the_words() -> None:
         for read, hand, where in ((left, "left", "above"), (right, "right", "below")):
             assert say("draw.walker", hand=hand) in read.flowing_text()
             description = read.described()[1]
-            assert f"the {hand} hand" in description and f"{where} the string" in description
+            assert f"on the {hand}." in description and f"{where} the string" in description
         assert not [element for element in right.root.iter() if "transform" in element.attrib]
 
 

@@ -49,5 +49,5 @@ def test_the_comparison_gives_the_arc_s_own_reason_too() -> None:
     """Past a half circle no number of stakes along a tangent would do: it isn't told as too many of them."""
     answer = bowstring.answer({**JOB, "arc": {"radius": 10, "central_angle": 250}, "spacing": 2, "method": "halving"})
     rows = {row["method"]: row for row in answer["methods"]}
-    assert "more than half round" in rows["tangent"]["why_not"]
-    assert "more than half round" in rows["ordinates"]["why_not"]
+    assert "more than half a circle" in rows["tangent"]["why_not"]
+    assert "more than half a circle" in rows["ordinates"]["why_not"]

@@ -57,7 +57,7 @@ def test_with_three_givens_no_single_one_is_accused():
 
 def test_a_mark_that_moves_the_radius_is_told_with_a_better_measurement():
     (text, *_more) = told("One tape mark", arc={"chord": "38 ft", "arc_length": "38 ft 2 in"})
-    assert "Better: get the rise" in text
+    assert "Better: get the mid-ordinate" in text
 
 
 def test_a_flat_arc_without_a_better_measurement_says_so():
@@ -75,9 +75,9 @@ def test_points_settle_the_hand_and_a_contrary_word_is_told():
     told_by_points = answer_to({**unsaid, "arc": right})
     assert told_by_points["side"] == "right"
     assert any("By the three points" in text for text in told_by_points["cautions"])
-    assert any("was taken" in text for text in answer_to(unsaid)["cautions"])
-    assert cautions(arc=right, side="left")[0].startswith("The three points say")
-    assert not told("The three points say", arc=right, side="right")
+    assert any("assumes" in text for text in answer_to(unsaid)["cautions"])
+    assert cautions(arc=right, side="left")[0].startswith("The three points put")
+    assert not told("The three points put", arc=right, side="right")
 
 
 @pytest.mark.parametrize("drawn_to", [None, "unsure"])
@@ -85,7 +85,7 @@ def test_the_line_is_asked_for(drawn_to):
     job = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
     if drawn_to:
         job["drawn_to"] = drawn_to
-    assert any("face, back or centre line" in text for text in answer_to(job)["cautions"])
+    assert any("face, back or centerline" in text for text in answer_to(job)["cautions"])
 
 
 def test_small_sagittae_are_told_when_levels_are_asked_for():
@@ -119,7 +119,7 @@ def test_services_are_named_where_the_first_stake_goes_in(method):
     answer = answer_to({**PLAIN, "method": method})
     stakes = {stake["name"] for stake in answer["stakes"]} - {"A", "B"}
     first = next(step for step in answer["steps"] if step["level"] and stakes & set(step["marks"]))
-    assert any("services" in text for text in first["cautions"])
+    assert any("utilities" in text for text in first["cautions"])
 
 
 def test_a_sagitta_got_far_off_looks_like_a_slip():
@@ -186,14 +186,14 @@ def test_a_board_on_a_centre_line_stops_until_the_way_to_the_face_is_in_the_offs
 
 def test_a_board_on_a_line_that_was_not_said_stops():
     unsaid = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
-    assert any("wasn't said which line" in text for text in answer_to({**unsaid, **BOARD})["stops"])
+    assert any("a board needs the drawing's line" in text for text in answer_to({**unsaid, **BOARD})["stops"])
     assert not answer_to(unsaid)["stops"], "a pin on the line stands right whatever the line is"
 
 
 def test_a_hand_that_was_not_said_stops():
     unsaid = {key: value for key, value in PLAIN.items() if key != "side"}
     (text,) = answer_to(unsaid)["stops"]
-    assert "which hand" in text and "left was taken" in text
+    assert "which side" in text and "assumes left" in text
 
 
 def test_a_chord_that_is_surely_so_is_no_slip():
@@ -217,7 +217,7 @@ def test_an_offset_string_is_taped():
     ],
 )
 def test_sizes_that_nothing_has_are_asked_about(more):
-    assert told("Make sure of", **more)
+    assert told("before building", **more)
 
 
 def test_a_stake_got_out_of_tolerance_is_to_be_moved():
