@@ -11,8 +11,8 @@ from bowstring.analysis.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_
 from bowstring.construction import Measure, Step, Turned
 from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
+from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
-from bowstring.report.hands import hands_of
 from bowstring.report.numbers import off_the_arc
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape

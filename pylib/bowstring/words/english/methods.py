@@ -27,15 +27,15 @@ MESSAGES = {
         "{swing_hand} (facing {other} from C). Drive {stake}."
     ),
     "step.ordinate": (
-        "{stake}: on the string from {start} toward {end} mark {length0}. There square off {length1} to the {off_hand} "
+        "{stake}: string from {first} to {last}. On it mark {length0} from {start}. There square off {length1} to the {off_hand} "
         "(facing {last} from {first}). Drive {stake}."
     ),
     "step.cross": (
         "{stake}: cross {length0} from {start} with {length1} from {end}, on the {cross_hand} (facing {end} from {start}). Drive {stake}."
     ),
     "step.polar": (
-        "{stake}: set the instrument over {start} and sight {end}. Turn {angle0} to the {turn_hand}. On that line tape "
-        "{length0}. Drive {stake}."
+        "{stake}: instrument over {start}, sighted on {end}. Turn {angle0} to the {turn_hand}. On that line tape {length0}. "
+        "Drive {stake}."
     ),
     "step.peg": (
         "{peg}, a peg on the tangent at {start}: on the string from {start} toward {end}, mark {length0}. There square off "
@@ -52,8 +52,8 @@ MESSAGES = {
         "{off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
     ),
     "step.tangent_offset": (
-        "{stake}: on the tangent from {start} toward {other}, mark {length0}. There square off {length1} to the {off_hand} "
-        "(facing {other} from {start}), toward the chord. Drive {stake}."
+        "{stake}: string from {start} to {other}, along the tangent. On it mark {length0} from {start}. There square off "
+        "{length1} to the {off_hand} (facing {other} from {start}), toward the chord. Drive {stake}."
     ),
     "step.tangent_offset_past": (
         "{stake}: extend the straight from {other} past {start} by {length0}. There square off {length1} to the {off_hand} "
@@ -61,28 +61,28 @@ MESSAGES = {
     ),
     "step.produce_first": (
         "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold zero at {start} and swing {length0} until it "
-        "is {length2} from the mark, toward the chord. Drive {stake}."
+        "is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.produce_straight": (
         "{stake}: extend the straight from {other} past {start} by {length0} and mark it. Hold zero at {start} and swing "
-        "{length0} until it is {length2} from the mark, toward the curve. Drive {stake}."
+        "{length0} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.produce": (
         "{stake}: extend the line from {other} through {start} by {length0} and mark it. Hold zero at {start} and swing "
-        "{length1} until it is {length2} from the mark, toward the chord. Drive {stake}."
+        "{length1} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.sight": (
-        "{stake}, deflection {deflection} off the tangent: set the instrument over {start} and sight {end}. Turn {angle0} to "
-        "the {turn_hand}, off the long chord. {onto} Drive {stake}."
+        "{stake}, deflection {deflection} off the tangent: instrument over {start}, sighted on {end}. Turn {angle0} to the "
+        "{turn_hand}, off the long chord. {onto} Drive {stake}."
     ),
     "step.sight_ahead": (
-        "{stake}, deflection {deflection} off the tangent: set the instrument over {start} (PC) and sight {end} (PI). Turn "
-        "{angle0} to the {turn_hand}; off the long chord it is {off_chord}. {onto} Drive {stake}."
+        "{stake}, deflection {deflection} off the tangent: instrument over {start} (PC), sighted on {end} (PI). Turn {angle0} "
+        "to the {turn_hand}; off the long chord it is {off_chord}. {onto} Drive {stake}."
     ),
     "step.sight_back": (
-        "{stake}, deflection {deflection} off the tangent: set the instrument over {start} (PC). Sight back on {end}, plunge, "
-        "and turn {deflection} to the {deflection_hand}. Without plunging it is {angle0} to the {turn_hand}; off the long chord "
-        "it is {off_chord}. {onto} Drive {stake}."
+        "{stake}, deflection {deflection} off the tangent: instrument over {start} (PC). Sight back on {end}, plunge, and turn "
+        "{deflection} to the {deflection_hand}. Without plunging it is {angle0} to the {turn_hand}; off the long chord it is "
+        "{off_chord}. {onto} Drive {stake}."
     ),
     "step.onto_first": "Measure {length} along that line.",
     "step.onto_next": "Measure {length} from {other} to that line, taking the crossing farther from {start}.",

@@ -18,12 +18,14 @@ MESSAGES = {
         "from {start}: S and {start} show its direction."
     ),
     "step.from_straight": (
-        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Move {end} until {start} to {end} reads {length2}."
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
+        "{other_hand} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
+        "{start} to {end} reads {length2}."
     ),
     "step.from_straight_back": (
-        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Move {end} until {start} to {end} reads {length2}."
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off {length1} to the "
+        "{other_hand} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
+        "{start} to {end} reads {length2}."
     ),
     "step.have_corner": (
         "Find the corner P, the PI, where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
