@@ -10,6 +10,7 @@ from math import atan2, degrees, sqrt
 from bowstring.analysis.error_model import ErrorModel
 from bowstring.analysis.spread import Spread
 from bowstring.analysis.together import Across, Together
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Recipe, Stake
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, unit_vector
@@ -82,13 +83,14 @@ def accuracy_of(
     errors: ErrorModel,
     *,
     known: Mapping[str, float] | None = None,
-    blade: float,
+    squares: Mapping[str, Square],
 ) -> Accuracy:
     """Return how true the stakes of a recipe will be.
 
     ``known``: the standard deviation in x and y of marks that stand already, metres; the ends are exact without one.
+    ``squares``: how each offset is squared, by its mark.
     """
-    spread = Spread(recipe.at, errors, known or {}, blade)
+    spread = Spread(recipe.at, errors, known or {}, squares)
     spread.walk(recipe.steps)
     spreads, across_of = [], {}
     for stake in stakes:

@@ -168,15 +168,15 @@ class SquareOff(Move):
         return shifts
 
     def _squared(self, scatter: Scatter) -> Shifts:
-        """By a triangle at the foot, as large as the line has room for."""
-        start, end, foot = scatter.at[self.start], scatter.at[self.end], scatter.at[self.foot]
+        """By the triangle at the foot that the sheet prints."""
+        start, end = scatter.at[self.start], scatter.at[self.end]
         u, whole = unit_vector(start, end), distance(start, end)
         n = left_of(u)
         length = self.length if self.left else -self.length
         turning = scatter.turning(self.start, self.end, n, -length / whole, u)
         shifts = weighted_sum((1.0, scatter.shifts[self.foot]), (1.0, turning))
         self._taped(scatter, shifts, n, length)
-        turn = scatter.turn_of_square(max(distance(foot, start), distance(foot, end)), abs(length))
+        turn = scatter.turn_of_square(self.mark)
         way = Point(-u.x * length, -u.y * length)
         scatter.add(shifts, Source("square", turn, self.foot, self.mark, self.mark), way)
         variance = turn * turn + scatter.turn_variance(self.start, self.end, n, whole)

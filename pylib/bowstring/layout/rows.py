@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
 
 from bowstring.analysis.accuracy import Accuracy, accuracy_of
 from bowstring.analysis.error_model import ErrorModel, error_model
-from bowstring.analysis.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, readings_of
+from bowstring.analysis.reach import Blocked, blocks_of, longest_pull, measurements_of, readings_of
 from bowstring.analysis.replay import TooSmall, misses, replay
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
+from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.layout import Layout, stakes_of_method
-from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
+from bowstring.layout.limits import limits_of, squares_here
+from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import Setting
 
 MOST_COMPARED = 7
@@ -67,22 +69,19 @@ class Row:
         return self.possible and self.accuracy is not None and self.accuracy.reliable
 
 
-def limits_of(job: Job) -> Limits:
-    """Return what there is on the site of a job."""
-    return Limits(job.site.tape_length, job.site.room, job.site.obstacles)
-
-
 def known_errors(job: Job) -> dict[str, float]:
     """Return the standard deviations of the marks that aren't exact, the ends included, metres."""
     return {mark.name: mark.sigma for mark in job.site.known if mark.sigma}
 
 
-def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake]) -> tuple[ErrorModel, Accuracy]:
+def spread_of(
+    job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake], squares: Mapping[str, Square] | None = None
+) -> tuple[ErrorModel, Accuracy]:
     """Return the error model at a recipe's longest pull, and how true its stakes will be."""
     tape, site = job.tape, job.site
     errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors)
-    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
+    squares = squares_here(job, setting, recipe) if squares is None else squares
+    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), squares=squares)
 
 
 @dataclass(frozen=True)
@@ -102,9 +101,9 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
     """
     job, levels = layout.job, layout.levels + finer
     own = method is layout.method and not finer
-    setting = layout.setting.halved_first(halve_first)
+    setting = layout.setting.halved_first(halve_first).crossing(())
     if own and halve_first == layout.setting.halve_first:
-        return Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
+        return Written(layout.setting, layout.stakes, len(layout.stakes), layout.recipe)
     none = why_none(method, setting)  # before the number of stakes: it may be too large for that very reason
     if none:
         return none
@@ -121,9 +120,8 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
     driven = len(stakes)
     if driven > 2**MOST_COMPARED + 1:
         stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
-    ready = Recipe(layout.recipe_of_ends.at)
-    ready.steps = list(layout.recipe_of_ends.steps)
-    return Written(setting, stakes, driven, recipe_of(method, setting, stakes, ready))
+    setting, recipe = past_what_blocks(job, method, setting, stakes, layout.recipe_of_ends)
+    return Written(setting, stakes, driven, recipe)
 
 
 def row_of(layout: Layout, method: Method, halve_first: int | None = None) -> Row:
@@ -140,12 +138,13 @@ def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Ro
         shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
     except TooSmall:
         return Row(method, mixed, "too_small")
-    errors, accuracy = spread_of(job, setting, recipe, stakes)
+    squares = squares_here(job, setting, recipe)
+    errors, accuracy = spread_of(job, setting, recipe, stakes, squares)
     return Row(
         method=method,
         halve_first=mixed,
         none=None,
-        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job))),
+        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job), squares)),
         few_hands=method.hands > job.site.hands,
         stakes=written.driven,
         recipe=recipe,

@@ -6,7 +6,6 @@ from math import degrees
 
 from bowstring.analysis.biases import Bias, biases
 from bowstring.analysis.error_model import ErrorModel
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.forms.accuracy import AccuracyPart, BiasRow, ErrorsPart, ModelRow
@@ -22,8 +21,7 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     assert accuracy is not None and errors is not None and row.recipe is not None
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
     site = layout.job.site
-    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-    found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across), blade)
+    found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across))
     lines = [say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95))]
     if len(layout.stakes) > 3:
         lines.append(say("accuracy.all", count=len(layout.stakes) - 2, miss=tape.show_cost(accuracy.all_95)))

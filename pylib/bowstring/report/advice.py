@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
-from bowstring.construction import HELPERS
+from bowstring.job.services import may_be_service
 from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.methods.method import Method
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
+from bowstring.report.places import place_name
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
@@ -91,14 +92,6 @@ def block_text(layout: Layout, block: Blocked) -> str:
     )
 
 
-def place_name(mark: str) -> str:
-    """Return a mark's name in a sentence: those that only the construction has are told by their stake."""
-    for part in HELPERS:
-        if mark.startswith(part + " "):
-            return say(f"place.{part}", stake=mark.removeprefix(part + " "))
-    return mark
-
-
 def report_block(layout: Layout, block: Blocked) -> BlockRow:
     """Return one thing in the way as the answer has it."""
     return {
@@ -121,7 +114,7 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     ]  # fmt: skip
     if row is None:
         texts = [change["text"] for change in changes]
-        text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
+        text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else _none(layout, rows)
         return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
     tape, tolerance = layout.job.tape, layout.job.tolerance
     key = "advice.miss" if tolerance is None else "advice.miss_holds" if advice.holds else "advice.miss_over"
@@ -143,6 +136,13 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         "holds": advice.holds,
         "changes": [],
     }
+
+
+def _none(layout: Layout, rows: Sequence[Row]) -> str:
+    """That nothing would do; what may be a service is named, so that nobody moves it."""
+    stopping = {block.what for row in rows for block in row.blocks}
+    services = [one.name for one in layout.job.site.obstacles if one.name in stopping and may_be_service(one.name)]
+    return say("advice.none_service", what=", ".join(services)) if services else say("advice.none")
 
 
 def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:

@@ -187,7 +187,7 @@ def _halving_marks(layout: Layout) -> list[tuple[float, str, str]]:
         readings: dict[str, tuple[float, list[str]]] = {}
         for step in layout.recipe.steps:
             # A stake that is set the other way has no place on a stick that is held one way.
-            if step.level == level and step.stake and (step.sagitta or 0.0) >= 0:
+            if step.level == level and step.stake and step.sagitta is not None and step.sagitta >= 0:
                 length = step.measures[1].length
                 readings.setdefault(tape.show(length), (length, []))[1].append(step.stake)
         for shown, (length, stakes) in readings.items():

@@ -14,6 +14,7 @@ from bowstring.layout.layout import Layout
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -180,6 +181,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         **hands_of(layout, step),
         **_deflected(layout, step),
         "onto": _onto(step, lengths),
+        **proof_values(layout, step, lengths),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }

@@ -79,7 +79,10 @@ def _short_rows(answer: Answer, row: LevelRow) -> Iterator[list[str]]:
         return
     alike: dict[tuple[str, str, str], list[list[str]]] = {}
     for step in steps:
-        numbers = (step["measures"][0]["shown"], step["taped"] or "", step["half_chord"] or "")
+        first = step["measures"][0]["shown"]
+        numbers = (first, step["taped"] or "", step["half_chord"] or "")
+        if step["kind"] == "stake_crossed":
+            numbers = (say("sheet.none"), say("sheet.none"), first)
         alike.setdefault(numbers, []).append(_string(step))
     for numbers, strings in alike.items():
         set_alike, pairs = zip(*strings, strict=True)
@@ -181,7 +184,7 @@ def _level(answer: Answer, row: LevelRow) -> Section:
     if cautions:
         blocks.append(Items(cautions, "caution"))
     blocks += _level_steps(row, steps)
-    return Section(f"level-{level}", _level_title(row), [*blocks, *_square_here(row)])
+    return Section(f"level-{level}", _level_title(row), [*blocks, *_square_here(row, steps)])
 
 
 def _level_title(row: LevelRow) -> str:
@@ -195,7 +198,7 @@ def _level_drawings(answer: Answer, row: LevelRow, steps: Sequence[StepRow]) -> 
     if not method_parts.exact(answer):  # a level's drawing shows exact sagittae
         return [Drawing("way")] if row["level"] == 1 else []
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
-    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
+    plain = len(steps) <= MANY and all(step["kind"] not in ("stake_back", "stake_crossed") for step in steps)
     return [Drawing("level", row["level"])] if row["how"] or plain else []
 
 
@@ -211,13 +214,14 @@ def _level_steps(row: LevelRow, steps: Sequence[StepRow]) -> list[Block]:
     return [Paragraph(row["how"], "key"), strings]
 
 
-def _square_here(row: LevelRow) -> list[Block]:
+def _square_here(row: LevelRow, steps: Sequence[StepRow]) -> list[Block]:
     """How to keep a level's sagittae square, the one way that serves best here, and the level worked by hand.
 
     The numbers are those of equal strings: where what was got makes them differ, each step has its own instead.
     """
     if not row["how"]:
-        return [Paragraph(say("sheet.square_each"))]
+        slid = any(step["kind"] != "stake_crossed" for step in steps)
+        return [Paragraph(say("sheet.square_each"))] if slid else []
     squaring = row["squaring"]
     best = next(way["text"] for way in squaring["ways"] if way["way"] == squaring["way"])
     blocks: list[Block] = [Paragraph(say("sheet.square", text=squaring["text"], best=best))]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from math import hypot, radians, sqrt
 from typing import Any
 
@@ -10,9 +11,11 @@ import pytest
 
 import bowstring
 from bowstring.analysis.spread import Spread
+from bowstring.analysis.triangles import Square
 from bowstring.job.job import read_job
 from bowstring.layout.comparison import spread_of
-from bowstring.layout.layout import lay_out
+from bowstring.layout.layout import Layout, lay_out
+from bowstring.layout.limits import squares_here
 from helping import answer_to
 from montecarlo import Crews, Model
 
@@ -79,6 +82,11 @@ def job_of(**keys: Any) -> dict[str, Any]:
     return {"bowstring": 1, "unit": "m", "errors": TYPICAL, **({} if "spacing" in keys else {"levels": 3}), **keys}
 
 
+def squares_in(layout: Layout) -> Mapping[str, Square]:
+    """How each offset of a layout is squared."""
+    return squares_here(layout.job, layout.setting, layout.recipe)
+
+
 def model_of(job: dict[str, Any]) -> Model:
     return Model(**{**job["errors"], "angle": radians(job["errors"].get("angle", 0.0))})
 
@@ -91,7 +99,7 @@ def staked(job: dict[str, Any], count: int = COUNT, seed: int = 20) -> tuple[Any
     """Return the layout, the package's figures by stake, and the crews' work."""
     layout = lay_out(read_job(job))
     _errors, accuracy = spread_of(layout.job, layout.setting, layout.recipe, layout.stakes)
-    return layout, accuracy, Crews(layout.recipe, model_of(job), count, seed, known_of(job))
+    return layout, accuracy, Crews(layout.recipe, model_of(job), count, seed, known_of(job), squares_in(layout))
 
 
 def hold(job: dict[str, Any]) -> int:
@@ -148,8 +156,8 @@ def test_feet_and_inches_with_the_usual_model() -> None:
     answer = answer_to(job)
     errors = answer["accuracy"]["errors"]
     layout = lay_out(read_job(job))
-    model = Model(**{**errors, "angle": radians(errors["angle"])}, blade=24 * 0.0254)
-    crews = Crews(layout.recipe, model, COUNT, 4)
+    model = Model(**{**errors, "angle": radians(errors["angle"])})
+    crews = Crews(layout.recipe, model, COUNT, 4, squares=squares_in(layout))
     for stake in answer["stakes"][1:-1]:
         across, along = crews.misses(stake["name"], complex(*layout.staked.centre))
         assert np.std(across) == pytest.approx(stake["sigma_across"], rel=NEAR)
@@ -288,7 +296,7 @@ def test_what_two_stakes_have_in_common_is_kept(method: str) -> None:
     layout, _accuracy, crews = staked(job)
     recipe, centre = layout.recipe, complex(*layout.staked.centre)
     errors, _ = spread_of(layout.job, layout.setting, recipe, layout.stakes)
-    spread = Spread(recipe.at, errors, known_of(job), 0.6)
+    spread = Spread(recipe.at, errors, known_of(job), squares_in(layout))
     spread.walk(recipe.steps)
     names = [stake.name for stake in layout.stakes]
     rows = np.zeros((len(names), len(spread.sources)))
