@@ -82,7 +82,7 @@ MESSAGES = {
         "isn't, stop."
     ),
     "step.from_corner_untaped": (
-        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Stand at "
+        "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). Stand at "
         "{start}, face {end}: P must be on your {hand}, the curve's side; if it isn't, stop."
     ),
     "step.offset_away_arc": (
