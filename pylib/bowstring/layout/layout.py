@@ -29,6 +29,7 @@ from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
 from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import FITS, MOST_STAKES, NoSuchStakes, Setting
+from bowstring.units.angles import to_second
 from bowstring.units.sizes import FOUR_FEET
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
@@ -122,12 +123,12 @@ def lay_out(job: Job) -> Layout:
     if method.halves:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
-        checks, marks = find_counted_checks(staked, stakes, recipe)
+        checks, marks = find_counted_checks(staked, stakes, recipe, method.stand.alike)
     checks = independent(checks, recipe.steps, marks)
     checks, marks = tapeable_checks(staked, stakes, recipe, checks, marks, in_the_way)
     checks = independent(checks, recipe.steps, marks)  # those found instead
     try:
-        rounded = replay(recipe, job.tape.round)
+        rounded = replay(recipe, job.tape.round, to_second)
     except TooSmall:
         raise bad("method", "method.too_small") from None
     rule, rule_at = rule_misses(staked, stakes_of(levels), levels)

@@ -19,6 +19,8 @@ from bowstring.layout.layout import Layout, stakes_of_method
 from bowstring.layout.limits import limits_of, squares_here
 from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import Setting
+from bowstring.units.angles import to_second
+from bowstring.units.tape import Tape
 
 MOST_COMPARED = 7
 """Levels: of longer layouts the other methods are looked at with so many halvings' stakes; nobody sets more by hand."""
@@ -64,6 +66,11 @@ class Row:
         return self.accuracy.miss_95 + self.shift if self.accuracy else inf
 
     @property
+    def fair_95(self) -> float:
+        """Metres off the mid-ordinate over its two neighbours that the least fair stake stays within at 95 %."""
+        return self.accuracy.fair_95 if self.accuracy else inf
+
+    @property
     def sound(self) -> bool:
         """Whether it is possible and its figures can be relied on."""
         return self.possible and self.accuracy is not None and self.accuracy.reliable
@@ -78,8 +85,21 @@ def spread_of(
     job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake], squares: Mapping[str, Square] | None = None
 ) -> tuple[ErrorModel, Accuracy]:
     """Return the error model at a recipe's longest pull, and how true its stakes will be."""
-    tape, site = job.tape, job.site
-    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors)
+    return spread_by(job, setting, recipe, stakes, job.driven, job.tape, squares)
+
+
+def spread_by(
+    job: Job,
+    setting: Setting,
+    recipe: Recipe,
+    stakes: Sequence[Stake],
+    driven: str,
+    tape: Tape,
+    squares: Mapping[str, Square] | None = None,
+) -> tuple[ErrorModel, Accuracy]:
+    """Return the same for something else driven, or read on another tape than the job's."""
+    site = job.site
+    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors, driven)
     squares = squares_here(job, setting, recipe) if squares is None else squares
     return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), squares=squares)
 
@@ -135,7 +155,7 @@ def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Ro
     """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
     job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
-        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
+        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round, to_second))
     except TooSmall:
         return Row(method, mixed, "too_small")
     squares = squares_here(job, setting, recipe)

@@ -95,7 +95,9 @@ FIELDS = (
     Field("arc.degree", "angle", "degree"),
     *(Field(f"arc.points[{row}][{axis}]", "signed", f"point_{row}_{axis}") for row in range(3) for axis in range(2)),
     Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "unsure")),
-    Field("driven", "choice", "driven", ("pin", "board", "hub")),
+    Field("driven", "choice", "driven", ("pin", "marked", "hub", "board")),
+    Field("diameter", "fine", "diameter"),
+    Field("width", "length", "width"),
     Field("offset", "zero", "offset"),
     Field("toward", "choice", "toward", ("", "centre", "outside")),
     Field("ends.A", "text", "end_a"),
@@ -110,6 +112,7 @@ FIELDS = (
     ),
     Field("mark", "mark", "mark", tuple(mark for marks in MARKS.values() for mark in marks)),
     Field("tolerance", "fine", "tolerance"),
+    Field("fair", "fine", "fair"),
     Field("spacing", "length", "spacing"),
     Field("levels", "count", "levels"),
     Field("found.chord[0]", "length", "found_first"),
@@ -152,8 +155,10 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     """
     typed = _typed(fields)
     job: dict[str, object] = {"bowstring": 1}
-    for key in ("title", "note", "unit", "drawn_to", "driven", "offset", "toward", "side", "start", "mark",
-                "tolerance", "spacing"):  # fmt: skip
+    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", "side", "start",
+                "mark", "tolerance", "fair", "spacing"):  # fmt: skip
+        if key == "diameter" and typed.get("driven", "pin") != "pin":
+            continue  # left in its field by somebody who drove pins before
         if key in typed and not stands_for_itself(key, typed[key]):
             job[key] = typed[key]
     if "levels" in typed:

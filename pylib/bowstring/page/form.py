@@ -46,9 +46,9 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
                 + page.fold("degree", page.plain(["arc.degree"]))
                 + page.fold("points", page.points()),
             ),
-            page.section("line", page.plain(["drawn_to", "driven", "offset", "toward"])),
+            page.section("line", page.plain(["drawn_to", "width", "driven", "diameter", "offset", "toward"])),
             page.section("ends", page.plain(["ends.A", "ends.B", "side", "start"]) + page.fold("ties", page.ties())),
-            page.section("fine", page.plain(["mark", "tolerance", "spacing", "levels"])),
+            page.section("fine", page.plain(["mark", "tolerance", "fair", "spacing", "levels"])),
             page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),
             page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
             page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),

@@ -10,6 +10,7 @@ from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.methods.method import Method
+from bowstring.report.demand import limits_told
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
 from bowstring.report.places import place_name
 from bowstring.words import say
@@ -28,6 +29,7 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
     longest, behind = (size if there else None for size in (row.longest_pull, row.behind))
     shift, expected = (size if there else None for size in (row.shift, row.expected))
     miss_95 = accuracy.miss_95 if accuracy else None
+    fair_95 = accuracy.fair_95 if accuracy else None
     all_95 = accuracy.all_95 if accuracy and whole else None
     return {
         "method": row.method.name,
@@ -41,6 +43,8 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
         "longest_pull_shown": _shown(longest, tape.show),
         "miss_95": miss_95,
         "miss_95_shown": _shown(miss_95, tape.show_cost),
+        "fair_95": fair_95,
+        "fair_95_shown": _shown(fair_95, tape.show_cost),
         "all_95": all_95,
         "all_95_shown": _shown(all_95, tape.show_cost),
         "shift": shift,
@@ -115,18 +119,13 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     if row is None:
         texts = [change["text"] for change in changes]
         text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else _none(layout, rows)
-        return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
-    tape, tolerance = layout.job.tape, layout.job.tolerance
-    key = "advice.miss" if tolerance is None else "advice.miss_holds" if advice.holds else "advice.miss_over"
+        return {"method": None, "halve_first": 0, "text": text, "holds": None, "fair": None, "decided": None,
+                "changes": changes}  # fmt: skip
     text = say(
         "advice.take",
         method=name_of(row.method, row.halve_first),
         reason=say(f"advice.{advice.reason}", count=row.measurements, good=advice.rivals + 1),
-        miss=say(
-            key,
-            miss=tape.show_cost(row.expected),
-            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
-        ),
+        miss=limits_told(layout, rows, row, advice.decided),
         blocked=_blocked(layout, rows, row),
     )
     return {
@@ -134,6 +133,8 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         "halve_first": row.halve_first,
         "text": text,
         "holds": advice.holds,
+        "fair": advice.fair,
+        "decided": advice.decided,
         "changes": [],
     }
 

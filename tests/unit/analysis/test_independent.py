@@ -85,7 +85,7 @@ def test_two_names_of_one_place_are_one() -> None:
     recipe.do("ends", 0, [Take("A", Point(0.0, 0.0)), Take("B", Point(4.0, 0.0))])
     recipe.do("middle", 1, [Bisect("mid M", "A", "B")])
     at = {**recipe.at, "mid A-N": Point(2.0, 3e-7), "K": Point(2.0, 2e-6)}
-    tried = [Check("half", *pair, 2.0, 1.0, None, 1) for pair in
+    tried = [Check("half", *pair, 2.0, 1.0, None, 1, Point(1.0, 0.0), {}) for pair in
              (("A", "mid A-N"), ("mid M", "N"), ("N", "mid M"), ("A", "K"), ("A", "B"))]  # fmt: skip
     assert [(one.start, one.end) for one in independent(tried, recipe.steps, at)] == [("A", "K"), ("A", "B")]
 

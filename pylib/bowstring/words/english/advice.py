@@ -34,6 +34,14 @@ MESSAGES = {
         "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}: take more care, and "
         "check every stake."
     ),
+    "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
+    "advice.fair_holds": "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed.",
+    "advice.fair_over": (
+        "A stake may be {fair} off the fair curve through its neighbors, and {limit} is allowed. Sight along the stakes, and "
+        "check each over its neighbors."
+    ),
+    "advice.decided_place": "Place on the drawing decided.",
+    "advice.decided_fair": "Fairness decided.",
     "advice.only": "it is the only workable method here",
     "advice.plain": "it is the only method here without an instrument or chords produced",
     "advice.fewest": "it needs the fewest readings ({count}) of the {good} most accurate methods",

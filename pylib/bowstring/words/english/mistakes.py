@@ -43,6 +43,7 @@ MESSAGES = {
     ),
     "mistake.seen.cross": "The tape from {start} to {end} catches it: it would read {reads}; it must read {should}.",
     "mistake.seen.half": "The tape from {start} to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.seen.closing": "The closing gap, {start} to {end}, catches it: it would read {reads}; it must read {should}.",
     "mistake.seen.gap": "The gap from {start} to {end} catches it: it would read {reads}; it must read {should}.",
     "mistake.seen.external": "The tape from the corner P to {end} catches it: it would read {reads}; it must read {should}.",
     "mistake.string_proof": (
