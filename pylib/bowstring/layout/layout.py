@@ -124,9 +124,10 @@ def lay_out(job: Job) -> Layout:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
         checks, marks = find_counted_checks(staked, stakes, recipe, method.stand.alike)
-    checks = independent(checks, recipe.steps, marks)
-    checks, marks = tapeable_checks(staked, stakes, recipe, checks, marks, in_the_way)
-    checks = independent(checks, recipe.steps, marks)  # those found instead
+    own = independent(checks, recipe.steps, marks)
+    checks, marks = tapeable_checks(staked, stakes, recipe, own, marks, in_the_way)
+    if checks is not own:  # others were found instead
+        checks = independent(checks, recipe.steps, marks)
     try:
         rounded = replay(recipe, job.tape.round, to_second)
     except TooSmall:
