@@ -128,6 +128,9 @@ def write(
     setting = layout.setting.ordinates_from(halve_first, parallel).crossing(())
     if own and (setting.halve_first, setting.parallel) == (layout.setting.halve_first, layout.setting.parallel):
         return Written(layout.setting, layout.stakes, len(layout.stakes), layout.recipe)
+    none = why_none(method, setting)  # before the number of stakes: it may be too large for that very reason
+    if none:
+        return none
     try:
         if finer:
             setting = setting.in_equal_steps()

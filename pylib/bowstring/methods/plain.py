@@ -88,7 +88,7 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
                 SquareOff(stake.name, foot, one, other, out, left=near),
             ]
             recipe.do("ordinate", 1, moves, [(one, foot), (foot, stake.name)],
-                      stake=stake.name, start=one, end=other, foot=foot)  # fmt: skip
+                      stake=stake.name, start=one, end=other, foot=foot, first=first.name, last=last.name)  # fmt: skip
 
 
 def ordinates_overhang(setting: Setting, stakes: Sequence[Stake]) -> str | None:

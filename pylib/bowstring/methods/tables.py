@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bowstring.methods.method import HALF_CHORD, TAPED, Column, Table
+from bowstring.methods.method import DEFLECTION, HALF_CHORD, OFF_CHORD, TAPED, Column, Table
 
 _STRING, _BEFORE = "sheet.from_to", "table.from_mark"
 _SQUARE_OFF = Column("square_off", 1)
@@ -19,7 +19,7 @@ STRINGS = Table(
 HALF_CHORDS = Table(
     "crossed", (Column("tape_between", None, _STRING), Column("half_chord_first", 0), Column("half_chord_second", 1))
 )
-ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at", 0), _SQUARE_OFF))
+ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at", 0, running=True), _SQUARE_OFF))
 _WHERE = {
     "on": "start_toward", "past": "past_start", "end": "at_start", "mid": "middle_toward", "middle": "middle_of",
 }  # fmt: skip
@@ -28,16 +28,22 @@ _WHERE = {
 
 def _off_string(cell: str, at: bool = True, way: str = "") -> Table:
     """The row of an ordinate whose distance along its string, if it has one, starts where ``cell`` says."""
-    along = Column("at", 0 if at else None, "" if at else "table.no_distance")
+    along = Column("at", 0 if at else None, "" if at else "table.no_distance", running=at)
     return Table("ordinate", (Column("string_from", None, cell), along, Column("square_off", int(at), way)))
 
 
 SWINGS = Table("swing", (Column("from_centre", 0), Column("from_before", 1, _BEFORE)))
 CROSSINGS = Table("cross", (Column("from_first", 0), Column("from_second", 1)))
 POLARS = Table("polar", (Column("turn", 1), Column("away", 0)))
-SIGHTS = Table("sight", (Column("turn", 1), Column("from_before", 0, _BEFORE)))
-OFFSETS = Table("tangent_offset", (Column("tangent_at", None, "table.toward"), Column("at", 0), _SQUARE_OFF))
-OFFSETS_PAST = Table("tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0), _SQUARE_OFF))
+SIGHTS = Table(
+    "sight", (Column("deflection", DEFLECTION), Column("off_chord", OFF_CHORD), Column("from_before", 0, _BEFORE))
+)
+OFFSETS = Table(
+    "tangent_offset", (Column("tangent_at", None, "table.toward"), Column("at", 0, running=True), _SQUARE_OFF)
+)
+OFFSETS_PAST = Table(
+    "tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0, running=True), _SQUARE_OFF)
+)
 PRODUCED = Table("produce", (Column("line_on", None, "table.line"), Column("carry_on", 0), Column("swing_in", 2)))
 
 OF_HALVING = {"stake": STRINGS, "stake_back": STRINGS, "stake_got": STRINGS, "stake_crossed": HALF_CHORDS}
@@ -52,5 +58,6 @@ OF_ORDINATES = {
         for where, cell in _WHERE.items()
     },
 }
+OF_SIGHTS = {"sight": SIGHTS, "sight_ahead": SIGHTS, "sight_back": SIGHTS}
 OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST}
 OF_PRODUCING = {"produce_first": PRODUCED, "produce_straight": PRODUCED, "produce": PRODUCED}

@@ -256,7 +256,7 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
         fields["greater"] = fields.pop("arc-greater")
     unit = fields.setdefault("unit", "ft-in")
     if "mark" in fields:
-        fields["mark"] = make_tape(unit, job["mark"]).show_mark()
+        fields["mark"] = make_tape(unit, job["mark"]).listed_mark()
     _typed(fields)
     return fields
 

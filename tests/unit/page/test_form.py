@@ -150,7 +150,7 @@ def test_choices_are_the_jobs_own_words() -> None:
 
 @pytest.mark.parametrize("unit", UNITS)
 def test_marks_are_the_tapes_own(unit: str) -> None:
-    assert [make_tape(unit, mark).show_mark() for mark in MARKS[unit]] == list(MARKS[unit])
+    assert [make_tape(unit, mark).listed_mark() for mark in MARKS[unit]] == list(MARKS[unit])
     finest = make_tape(unit, MARKS[unit][-1])
     assert finest.finer() is None
 

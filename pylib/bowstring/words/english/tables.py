@@ -16,6 +16,8 @@ MESSAGES = {
     "table.from_first": "from {first}",
     "table.from_second": "from {second}",
     "table.turn": "turn from {back}, at {at}",
+    "table.deflection": "deflection (off the tangent)",
+    "table.off_chord": "or off the long chord",
     "table.away": "then tape",
     "table.tangent_at": "on the tangent",
     "table.line_on": "extend the line",
