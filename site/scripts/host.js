@@ -6,6 +6,10 @@ const SCRIPT_TYPE = /^(text|application)\/(x-)?(java|ecma)script\b/i;
 const ATTEMPT = "bowstring.1.attempt"; // guards against reloading again and again
 const PATIENCE_HOST = 4000; // milliseconds before something is said at any rate
 const page = document.documentElement;
+if ("up" in page.dataset) {
+  page.dataset.copied = ""; // by a browser, with all that was true of the page then
+  for (const name of ["up", "script", "offline"]) delete page.dataset[name];
+}
 
 // Fetch one file past the browser's own store, which has the new one then; return what is wrong with it, or null.
 async function hostFile([path, integrity]) {
@@ -46,10 +50,12 @@ async function hostFault() {
   });
 }
 
-function hostSay(kind, told) {
+async function hostSay(kind, told) {
+  if (document.readyState === "loading") await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve));
   if ("up" in page.dataset) return; // the page speaks for itself
   const words = JSON.parse(document.getElementById("words").textContent);
   const place = document.getElementById("trouble");
+  document.querySelector("main").prepend(place); // on a phone the sheet, where it stands otherwise, is far below
   place.hidden = false;
   place.firstElementChild.textContent = words.trouble[kind];
   place.lastElementChild.textContent = told;
@@ -75,14 +81,12 @@ let pageFailing = false;
 async function pageFailed() {
   if (pageFailing || "up" in page.dataset) return;
   pageFailing = true;
-  if (document.readyState === "loading") await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve));
-  if (location.protocol === "file:") return hostSay("host_copy", jobOfCopy());
   const fault = await hostFault();
   if (fault) hostSay(`host_${fault.kind}`, fault.told);
   else if (!triedAgain()) hostSay("old", "");
 }
 
-// Where the job of this page can be opened: what a browser saves by itself can't start.
+// Where the job of this page can be opened.
 function jobOfCopy() {
   const said = (name) => document.querySelector(`meta[name=bowstring-${name}]`).content;
   return said("job") ? `${said("address")}#${said("job")}` : said("address");
@@ -93,3 +97,10 @@ addEventListener("error", ({ target, filename }) => {
   if (script && script.endsWith("/page.js")) pageFailed();
 }, true);
 setTimeout(() => !("script" in page.dataset) && !pageFailing && hostSay("host_late", ""), PATIENCE_HOST);
+if (location.protocol === "file:") {
+  pageFailing = true; // what a browser saves of a served page can't start
+  addEventListener("DOMContentLoaded", () => {
+    document.getElementById("offline").textContent = "";
+    hostSay("host_copy", jobOfCopy());
+  });
+}

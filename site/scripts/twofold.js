@@ -37,7 +37,7 @@ export function twofold(box, { sound, edited }) {
       second.set(key, text); // of a first copy that can't be written the older text isn't the newest
       if (!box) throw new Error("no storage");
       box.setItem(key, text);
-      second.delete(key);
+      if (first(key) === text) second.delete(key);
     },
 
     removeItem(key) {

@@ -1,4 +1,4 @@
-"""A link keeps its place until its job is open, and a copy that a browser saves by itself (Ctrl+S) has the job in it."""
+"""A link keeps its place until its job is open; a copy that a browser saves by itself (Ctrl+S) has the job in it."""
 
 from __future__ import annotations
 
@@ -62,6 +62,7 @@ def test_a_copy_of_the_site_s_page_says_that_it_is_none_that_works_and_where_its
     expect(page.locator("#trouble")).to_contain_text(say("host.copy"))
     expect(page.locator("#status")).to_have_text(say("page.status_failed"))
     expect(page.locator("#sheet h2")).to_have_text("Lodge drive")
+    assert page.locator("#offline").inner_text() == ""
     told = page.locator("#trouble code").inner_text()
     assert told.startswith(f"{site_url}#b") and read_link(told)["title"] == "Lodge drive"
     faults.clear()  # its scripts are refused, and it asked for them

@@ -1,4 +1,4 @@
-"""A host that doesn't send what was published: the page says what is wrong, claims nothing, and heals once that's mended."""
+"""A host that doesn't send what was published: the page says what is wrong, and heals once that's mended."""
 
 from __future__ import annotations
 
@@ -39,9 +39,9 @@ HARM = """async ([end, type]) => {
 
 @contextmanager
 def visitor(chromium: Browser, folder: Path, kind: type[BadHost]) -> Iterator[tuple[BrowserContext, str]]:
-    """Serve a folder by a bad host; gives a browser's context of its own and the address."""
+    """Serve a folder by a bad host; gives a browser's context of its own, of a phone's size, and the address."""
     with serve.served(folder, kind) as url:
-        context = chromium.new_context()
+        context = chromium.new_context(viewport={"width": 360, "height": 740})
         context.set_default_timeout(PATIENCE)
         yield context, url
         context.close()
@@ -65,6 +65,7 @@ def test_what_is_wrong_with_the_host_is_told_at_once_and_is_over_once_it_is_mend
         trouble = page.locator("#trouble")
         expect(trouble).to_contain_text(say(f"host.{kind}"))
         expect(trouble.locator("code")).to_contain_text("v-")
+        expect(trouble).to_be_in_viewport()
         expect(page.locator("#status")).to_have_text(say("page.status_failed"))
         assert not ready(page) and say("page.offline_ready") not in page.locator("#offline").inner_text()
         mend(bad)
@@ -101,6 +102,7 @@ def test_a_script_that_never_comes_is_told_before_five_seconds_are_over(open_pag
     page.wait_for_selector("#words", state="attached")
     page.clock.fast_forward(4500)
     expect(page.locator("#trouble")).to_contain_text(say("host.late"))
+    page.context.unroute_all(behavior="ignoreErrors")
 
 
 def test_what_is_harmed_on_the_device_is_fetched_anew(chromium: Browser, site: Path) -> None:

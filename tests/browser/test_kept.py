@@ -94,6 +94,8 @@ def test_with_a_full_storage_the_page_works_and_says_that_nothing_is_kept(page: 
     wait_for(page, "computed")
     expect(page.locator("#kept")).to_have_text(say("page.kept_full"))
     page.evaluate("Storage.prototype.setItem = window.withRoom; 0")
+    type_in(page, "arc-chord", "45 ft")
+    expect(page.locator("#kept")).to_contain_text(say("page.kept_kept"))
 
 
 DAMAGED = (
