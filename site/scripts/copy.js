@@ -2,6 +2,8 @@
 
 const meta = (name) => document.querySelector(`meta[name=bowstring-${name}]`);
 
+const LONGEST_PLACE = 30; // of a place on this page: what is longer may be a link with something before it
+
 // Keep the job's link, and the address that it belongs to, where a copy has them.
 export function copyHolds(link, address) {
   meta("job").content = link.replace(/^#/, "");
@@ -26,5 +28,6 @@ export function linkInAddress() {
   try {
     text = decodeURIComponent(text);
   } catch {} // a stray percent sign: as it stands
-  return /^[^A-Za-z0-9]*b[0-9]/.test(text) && !document.getElementById(text) ? location.hash : "";
+  const like = /^[^A-Za-z0-9]*b[0-9]/.test(text) || text.length > LONGEST_PLACE;
+  return like && !document.getElementById(text) ? location.hash : "";
 }

@@ -221,6 +221,22 @@ def test_a_link_opens_at_once_over_the_example_and_asks_over_work(open_page: Cal
     expect(page.locator("#job-list li")).to_have_count(2)
 
 
+def test_a_link_opens_from_the_address_as_a_messenger_left_it(open_page: Callable[..., Page]) -> None:
+    link = write_link(JOB)
+    coded = "".join(f"%{ord(sign):02X}" for sign in link)
+    for left in (
+        f"{link}.",
+        coded,
+        coded.replace("%", "%25"),
+        f"utm_source=mail&{link}",
+        f"{link}&ref=b1",
+        f"%E2%80%8B{link}%29",
+    ):
+        page = open_page(path=f"#{left}")
+        wait_for(page, "computed")
+        expect(page.locator("#title")).to_have_value("Lodge drive")
+
+
 def open_over_nothing(page: Page, link: str) -> None:
     """Open a link where nothing stands that would be asked about."""
     page.click("#clear")
