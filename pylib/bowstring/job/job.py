@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bowstring.errors import bad
-from bowstring.geometry.givens import ANGLES, FIELDS, Given
+from bowstring.geometry.given import ANGLES, FIELDS, Given
 from bowstring.geometry.plane import Point
 from bowstring.job.found import Found, read_found
 from bowstring.job.got import Got, read_got
@@ -137,11 +137,11 @@ def _read_arc(reader: Reader) -> tuple[tuple[Given, ...], tuple[Point, Point, Po
             angle = read_angle(arc.job[name], field)
             if name == "central_angle" and angle.degrees >= 360:
                 raise bad(field, "arc.full_circle")
-            givens.append(Given(name, angle.degrees, angle.last_digit))
+            givens.append(Given(name, angle.degrees, angle.place))
             reader.readings.append(Reading(field, angle.typed, both_angles(angle.degrees)))
         else:
             length = arc.measured(name)
-            givens.append(Given(name, length.metres, length.last_digit))
+            givens.append(Given(name, length.metres, length.place))
     return tuple(givens), None
 
 

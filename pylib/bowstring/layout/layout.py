@@ -147,7 +147,7 @@ def _settled(job: Job) -> tuple[Settled, str | None]:
     if job.points:
         arc, bulges_left = through_points(*job.points)
         return Settled(arc, None, ()), "left" if bulges_left else "right"
-    return settle(list(job.givens), job.greater, job.tape.show), None
+    return settle(list(job.givens), job.greater, job.tape.mark, job.tape.show), None
 
 
 def _drawn(job: Job, settled: Settled) -> tuple[Ground | None, Arc]:

@@ -10,6 +10,7 @@ STOPS = frozenset(
     {
         "caution.points_other_hand",
         "caution.odd_one",
+        "caution.odd_one_none",
         "caution.disagrees",
         "caution.disagrees_none",
         "caution.hand_unsaid",

@@ -7,8 +7,15 @@ MESSAGES = {
     "top.services": "Before driving stakes have buried services located, and wait for the marks (US: call 811). Pins go deep too.",
     "top.stakes": "Cap steel stakes and pins. A bent board is a spring: fix one end first and stand clear of its sweep.",
     "caution.odd_one": (
-        "All the other givens agree without the {field}: it was given as {value}, and they make it {others}. It is likely the wrong "
-        "one: ask, or leave it out. Don't build from this sheet before."
+        "All the other givens agree without the {field}. It was given as {value}; the others make it {computed}. It is likely the "
+        "wrong one. Don't build before somebody who knows the drawing settles it."
+    ),
+    "caution.odd_one_none": (
+        "All the other givens agree without the {field}. It was given as {value}, but their arc turns 180° or more and has none. "
+        "Don't build before somebody who knows the drawing settles it."
+    ),
+    "caution.differs": (
+        "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
     ),
     "caution.disagrees": (
         "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one holds before building."
