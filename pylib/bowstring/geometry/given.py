@@ -1,8 +1,9 @@
 """One given of the drawing: which measure of the arc it settles, and when an arc agrees with it.
 
-On a drawing a whole number, a fraction, and feet and inches are exact; a place typed after the point is a rounding. So a
-length agrees within one mark of the tape, or within half a unit of its last place after the point, whichever is more. An
-angle agrees within half of its last second, minute or decimal typed, or within what changes the arc's length by a mark.
+On a drawing a whole number, a fraction, and feet and inches are exact; a place typed after the point is a rounding.
+So a length agrees within one mark of the tape, or within half a unit of its last place after the point, whichever is
+more. An angle agrees within half of its last second, minute or decimal typed, or within what changes the arc's length
+by a mark.
 """
 
 from __future__ import annotations

@@ -60,7 +60,8 @@ class Angle:
 
     Attributes:
         degrees: the correctly rounded value in degrees.
-        place: one unit of the last second, minute or decimal typed, in degrees (45°40' gives 1/60); 0 for whole degrees.
+        place: one unit of the last second, minute or decimal typed, in degrees (45°40' gives 1/60); 0 for whole
+            degrees.
         typed: what stood in the job, as text.
     """
 

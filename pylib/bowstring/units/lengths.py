@@ -57,8 +57,8 @@ class Length:
 
     Attributes:
         metres: the correctly rounded value in metres.
-        place: one unit of the last place typed after the point, in metres ("12.35 m" gives 0.01); 0 for a whole number, a
-            fraction and whole inches, which are exact on a drawing.
+        place: one unit of the last place typed after the point, in metres ("12.35 m" gives 0.01); 0 for a whole
+            number, a fraction and whole inches, which are exact on a drawing.
         typed: what stood in the job, as text.
     """
 

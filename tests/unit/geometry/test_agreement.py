@@ -100,7 +100,7 @@ def nearest_miss(figures: dict[str, float], near: Arc) -> float:
 
 
 def test_what_is_not_stopped_really_lies_within_a_mark_of_one_arc() -> None:
-    """Three marks in a flat arc's radius hide in the rounding of the rest: then an arc has all of them within a mark."""
+    """Three marks in a flat arc's radius hide in the rounding of the rest: one arc has all within a mark."""
     silent = 0
     for figures in drawings(200, 8, 170):
         for name in figures:

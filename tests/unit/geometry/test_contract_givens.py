@@ -23,7 +23,6 @@ from reference import (
     through_kappa,
 )
 
-
 MARK = mpf("0.005")
 """Metres: the usual mark of a metre job."""
 
