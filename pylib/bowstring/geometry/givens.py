@@ -1,4 +1,4 @@
-"""How the drawing's givens settle one arc: two of them, more that don't quite agree, or three points.
+"""How the drawing's givens settle one arc: two of them, or more that don't quite agree.
 
 Which pair of many is taken: the one with which most givens agree; of these the one whose largest difference, in parts
 of what it may be, is smallest. Two arcs may fit a pair; further givens choose, otherwise the smaller angle is taken and
@@ -10,17 +10,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import combinations
-from math import atan2, inf
+from math import inf
 
 from bowstring.errors import BadJob, bad
 from bowstring.geometry.arc import MEASURES, Arc
 from bowstring.geometry.given import ANGLES, FIELDS, SLACK, Given
 from bowstring.geometry.pairs import NoArc, arcs_of
-from bowstring.geometry.plane import Point, distance, left_of, unit_vector
 from bowstring.words import say
-
-STRAIGHT = 1e-9
-"""The sine of the half angle under which three points are called straight: 0.25 mm of rise over a 1000 km chord."""
 
 TIE = 1e-6
 """Two pairs whose worst differences are this near, in parts of what may differ, are tied."""
@@ -33,7 +29,7 @@ class Settled:
     Attributes:
         arc: the arc taken.
         other: the second arc that the same givens have, or ``None``.
-        pair: the two givens that it was computed from (empty for three points).
+        pair: the two givens that it was computed from (empty for three points or sides).
         odd: of four givens and more the only one that doesn't agree.
     """
 
@@ -116,52 +112,6 @@ def _too_few(givens: list[Given]) -> BadJob:
     fields = ", ".join(say(f"measure.{given.field}") for given in givens) or say("arc.nothing")
     others = ", ".join(say(f"measure.{name}") for name in MEASURES if name not in there)
     return bad("arc", "arc.too_few", fields=fields, others=others)
-
-
-def through_points(first: Point, second: Point, third: Point) -> tuple[Arc, bool]:
-    """Return the arc from the first point through the second to the third, and whether it bulges to the left.
-
-    Left as seen from the first toward the third, with y to the left of x. The angle at the second point is
-    180 degrees less half the central angle (Euclid, Elements III.20 and III.22).
-
-    Raises ``BadJob`` when two of them are one point or the three stand in a straight line.
-
-    >>> arc, bulges_left = through_points(Point(0.0, 0.0), Point(1.0, 1.0), Point(2.0, 0.0))
-    >>> round(arc.central_angle, 6), bulges_left
-    (180.0, True)
-    """
-    to_first, to_third = first.minus(second), third.minus(second)
-    sides = distance(first, second) * distance(second, third)
-    chord = distance(first, third)
-    if not sides or not chord:
-        raise bad("arc.points", "arc.points_same")
-    sine = to_first.cross(to_third) / sides
-    if abs(sine) < STRAIGHT:
-        raise bad("arc.points", "arc.points_straight")
-    arc_sine, arc_cosine = abs(sine), -to_first.dot(to_third) / sides
-    arc = Arc(chord / (2 * arc_sine), atan2(arc_sine, arc_cosine), arc_sine, arc_cosine)
-    return arc, sine > 0
-
-
-def points_change(points: tuple[Point, Point, Point], step: float) -> float:
-    """Return the larger part by which the radius changes when the middle point is ``step`` metres off, square to
-    the chord.
-
-    ``inf`` where the points then stand in a straight line or on the other hand.
-    """
-    first, second, third = points
-    arc, left = through_points(*points)
-    out = left_of(unit_vector(first, third))
-    worst = 0.0
-    for sign in (1, -1):
-        try:
-            moved, moved_left = through_points(first, second.plus(out, sign * step), third)
-        except BadJob:
-            return inf
-        if moved_left != left:
-            return inf
-        worst = max(worst, abs(moved.radius / arc.radius - 1))
-    return worst
 
 
 def nudged(settled: Settled, step: float) -> Iterator[tuple[Given, float]]:

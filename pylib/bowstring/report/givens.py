@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.geometry.given import ANGLES, Given
-from bowstring.geometry.givens import better_measurement, nudged, points_change
+from bowstring.geometry.givens import better_measurement, nudged
+from bowstring.geometry.three import points_change, sides_change
 from bowstring.layout.layout import Layout
 from bowstring.report.caution import Caution, caution
 from bowstring.report.forms.arc import GivenRow
@@ -61,8 +62,10 @@ def doubts_of_givens(layout: Layout) -> Iterator[Caution]:
             sagitta=tape.show(settled.arc.sagitta),
             other_sagitta=tape.show(settled.other.sagitta),
         )
-    if any(given.field == "degree" for given in layout.job.givens):
-        yield caution("caution.degree", radius=tape.both(settled.arc.radius))
+    for given in layout.job.givens:
+        if given.field == "degree":
+            key = "caution.degree_chord" if given.by_chord else "caution.degree"
+            yield caution(key, radius=tape.both(given.settles))
 
 
 def _difference(given: Given, layout: Layout) -> Caution:
@@ -110,14 +113,22 @@ def sharpness(layout: Layout) -> Iterator[Caution]:
             better=advice,
         )
 
-    if layout.job.points:
-        change = points_change(layout.job.points, tape.mark)
+    for name, change in _of_the_whole(layout):
         if change > SENSITIVE:
             key = "caution.sensitive" if change < 1 else "caution.sensitive_all"
             yield caution(
                 key,
-                field=say("measure.points"),
+                field=say(f"measure.{name}"),
                 mark=tape.show_mark(),
                 change=percent(change),
-                better=say("caution.better_points"),
+                better=say(f"caution.better_{name}"),
             )
+
+
+def _of_the_whole(layout: Layout) -> Iterator[tuple[str, float]]:
+    """Yield what settles an arc alone, three points or three sides, and how far a mark in it moves the radius."""
+    job = layout.job
+    if job.points:
+        yield "points", points_change(job.points, job.tape.mark)
+    if job.sides:
+        yield "three_sides", sides_change(job.sides, job.tape.mark)

@@ -11,6 +11,7 @@ from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.methods.halving import quarter_sagitta
 from bowstring.report.by_hand import by_hand
 from bowstring.report.forms.halving import LevelRow, SquaringPart
+from bowstring.report.hands import curve_hand
 from bowstring.units.sizes import FOOT, INCH
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -65,7 +66,7 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
         half=half,
         sagitta=sagitta,
         half_chord=tape.show(smaller.chord),
-        hand=say(f"hand.{layout.side}"),
+        hand=curve_hand(layout),
     )
 
 

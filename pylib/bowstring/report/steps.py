@@ -11,14 +11,13 @@ from bowstring.construction import Measure, Step, Turned
 from bowstring.geometry.plane import distance, signed_angle
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
+from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 LONG_STRING = 15.24
 """Metres (50 ft): a longer string is told about wind."""
-
-OTHER_HAND = {"left": "right", "right": "left"}
 
 
 def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
@@ -75,7 +74,7 @@ def _taped(layout: Layout, step: Step, texts: dict[str, str]) -> str:
     if step.kind == "stake_got":
         return say("step.got_short", shown=shown)
     if step.sagitta is not None and step.sagitta < 0:
-        return say("step.back_short", shown=shown, hand=say(f"hand.{OTHER_HAND[layout.side]}"))
+        return say("step.back_short", shown=shown, hand=away_hand(layout))
     return shown
 
 
@@ -137,8 +136,10 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
     values: dict[str, object] = {
         **step.names,
         **{f"length{i}": text for i, text in enumerate(lengths)},
-        "hand": say(f"hand.{layout.side}"),
-        "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
+        "hand": curve_hand(layout),
+        "other_hand": away_hand(layout),
+        "turn": turn_hand(layout, left=False),
+        "told": hand_told(layout),
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
         **_hands(layout, step),
@@ -150,28 +151,27 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
         values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
+    if step.kind == "from_corner" and layout.side is None:
+        return say("step.from_corner_open", **values)
     return say(f"step.{_kind(step)}", **values)
 
 
 def _hands(layout: Layout, step: Step) -> dict[str, str]:
-    """On which hand something lies that isn't told from the chord: a turned mark, an offset from a tangent.
-
-    In the frame y is toward the curve; a curve on the right is its mirror image.
-    """
-    at, mirrored = layout.recipe.at, layout.side == "right"
+    """On which hand something lies that isn't told from the chord: a turned mark, an offset from a tangent."""
+    at = layout.recipe.at
     row = {}
     for turned in step.angles:
         left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
-        row["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
+        row["turn_hand"] = turn_hand(layout, left)
     if {"start", "end", "stake"} <= step.names.keys():
         first, second, crossing = (at[step.names[part]] for part in ("start", "end", "stake"))
         left = second.minus(first).cross(crossing.minus(first)) > 0
-        row["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
+        row["cross_hand"] = turn_hand(layout, left)
     if {"start", "foot", "stake"} <= step.names.keys():
         foot, stake = step.names["foot"], step.names["stake"]
         start = at[step.names["start"]]
         left = at[foot].minus(start).cross(at[stake].minus(start)) > 0
-        row["off_hand"] = say("hand.left" if left != mirrored else "hand.right")
+        row["off_hand"] = turn_hand(layout, left)
     return row
 
 

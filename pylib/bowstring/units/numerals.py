@@ -39,7 +39,7 @@ class Refused(Exception):
 
 @dataclass(frozen=True)
 class Quantity:
-    """One number: its exact value, one unit of its last place after the point (0 without one), its text and its shape."""
+    """One number: its value, one unit of its last place after the point (0 without one), its text and its shape."""
 
     value: Fraction
     place: Fraction

@@ -29,7 +29,10 @@ MESSAGES = {
         "{other_radius}, rise {other_sagitta}. Make sure which one is drawn."
     ),
     "caution.hand_unsaid": (
-        "Don't build yet: it wasn't said on which hand the curve is, standing at A and facing B. Here {side} was taken."
+        "Don't build yet: standing at A and facing B, the hand on which the curve lies wasn't said. This sheet names none."
+    ),
+    "caution.turn_unsaid": (
+        "Don't build yet: walking along the straight toward the arc, the way that it turns wasn't said. This sheet names none."
     ),
     "caution.points_hand": (
         "By the three points the curve is on the {points}, standing at A and facing B. That takes x as the way to the right (easting) "
@@ -40,18 +43,18 @@ MESSAGES = {
         "{side}. The job's word is taken. Don't build before it's settled which one holds."
     ),
     "caution.degree": (
-        "Degree of curve is for roads and rails: degrees per 100 ft of arc. It was read as a radius of {radius}. If the drawing's "
-        "angle is the arc's own, it's the central angle."
+        "Degree of curve is for roads and rails. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads count it over a "
+        "chord of 100 ft. If the drawing's angle is the arc's own, it's the central angle."
+    ),
+    "caution.degree_chord": (
+        "Degree of curve is for roads and rails. It was read as degrees over a chord of 100 ft: a radius of {radius}. Roads count it per "
+        "100 ft of arc. If the drawing's angle is the arc's own, it's the central angle."
     ),
     "caution.line_unsure": (
-        "Don't build yet: ask which line the drawing's numbers are to (face, back or centre line)."
+        "Don't build yet: ask which line the drawing's numbers are to (face, back, centre line, flow line or lip)."
     ),
     "caution.line_unsaid": (
-        "It wasn't said which line the drawing's numbers are to (face, back or centre line). Find out before a board is set: this "
-        "sheet can't know."
-    ),
-    "caution.line_unsaid_board": (
-        "Don't build yet: a board stands here, and it wasn't said which line the drawing's numbers are to (face, back or centre line)."
+        "Don't build yet: it wasn't said which line the drawing's numbers are to (face, back, centre line, flow line or lip)."
     ),
     "caution.board_on_back": (
         "The drawing's numbers are to the back, so the board here is taken to form the back. Is it to form the face, then the way between "
@@ -64,8 +67,19 @@ MESSAGES = {
     "caution.board_from_centre": (
         "The drawing's numbers are to the centre line: the offset ({shown}) is taken to be the way to the face and the board's thickness together."
     ),
-    "caution.same_landmark": "Both ends have the same landmark: whoever swaps them puts the curve on the other hand. Name them apart.",
-    "caution.same_tie": "Both ties of end {end} go to the same thing: that can't find it again. Tie it to two.",
+    "caution.landmark_same": (
+        "Don't build yet: both ends have the same landmark, or two that look alike. Whoever swaps them puts the curve on the other "
+        "hand. Name them apart."
+    ),
+    "caution.landmark_swapped": (
+        "Don't build yet: the landmark at end {end} is the other end's own name ({landmark}). Make sure which end is which, and name "
+        "what really stands there."
+    ),
+    "caution.landmark_mark": (
+        "Don't build yet: the landmark at end {end} ({landmark}) reads like a mark of this sheet. Name what really stands there."
+    ),
+    "caution.landmark_blank": "Don't build yet: the landmark at end {end} can't be seen on paper. Type it again.",
+    "caution.landmark_tie": "Both ties of end {end} go to the same thing: that can't find it again. Tie it to two.",
     "caution.unlikely_board": "A board {shown} thick? Make sure of its unit before building.",
     "caution.unlikely_hub": "Hubs {shown} off the line? Make sure of the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Make sure of its unit: a check that allows so much sees nothing.",
@@ -82,6 +96,7 @@ MESSAGES = {
     "caution.sensitive": ("One tape mark ({mark}) in the {field} moves the radius by {change}. {better}"),
     "caution.sensitive_all": ("One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"),
     "caution.better": "Better: get the {field} (about {value}), where a mark moves it by {change}.",
+    "caution.better_three_sides": "Better: tape a chord and its mid-ordinate.",
     "caution.better_points": "Take points farther apart, the middle one near the middle, or get the radius from the drawing.",
     "caution.services": "Before the first stake goes in: are buried services located and marked (US: call 811)? Cap steel stakes.",
     "caution.tape_zero": "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm, take it off again.",

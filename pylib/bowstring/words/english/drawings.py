@@ -2,10 +2,8 @@
 
 MESSAGES: dict[str, str] = {
     "draw.some_levels": "Stakes beyond level {level} are not drawn.",
-    "draw.hand.left": "left",
-    "draw.hand.right": "right",
-    "draw.above": "above",
-    "draw.below": "below",
+    "draw.above": "A is drawn at the left, so the curve is above the string.",
+    "draw.below": "A is drawn at the left, so the curve is below the string.",
     # labels
     "draw.chord": "chord {shown}",
     "draw.sagitta": "sagitta",
@@ -26,7 +24,6 @@ MESSAGES: dict[str, str] = {
     "draw.arc.gap": "Staked arc and drawn arc stand {shown} apart.",
     "draw.arc.gap.forced": ("Staked arc and drawn arc stand {shown} apart: that gap is not drawn to scale."),
     "draw.end": "{name}: {landmark}",
-    "draw.walker": "stand at A, face B: the curve is on your {hand}",
     "draw.scale.number.ft": "{number} ft",
     "draw.scale.number.in": "{number} in",
     "draw.scale.number.m": "{number} m",
@@ -38,11 +35,7 @@ MESSAGES: dict[str, str] = {
     # plan
     "draw.plan.title": "Plan of the arc",
     "draw.plan.title.named": "Plan of the arc: {title}",
-    "draw.plan.desc": (
-        "Standing at A and facing B, the curve is on the {hand} hand; A is drawn at the left, so the "
-        "curve is {where} the "
-        "string. Chord {chord}, sagitta {sagitta} at the chord's middle. Stakes from A to B: {names}."
-    ),
+    "draw.plan.desc": "{hand} Chord {chord}, sagitta {sagitta} at the chord's middle. Stakes from A to B: {names}.",
     "draw.plan.desc.end": " {name} is at: {landmark}.",
     "draw.plan.desc.corner": "The straights through {start} and {end} meet at the corner P.",
     "draw.plan.desc.corner.off": (
@@ -52,8 +45,7 @@ MESSAGES: dict[str, str] = {
     # one level
     "draw.level.title": "Level {level}: chords and sagittae",
     "draw.level.desc": (
-        "Standing at A and facing B, the curve is on the {hand} hand, drawn {where} the string. "
-        "{strings} from stake to "
+        "{hand} {strings} from stake to "
         "stake; from the middle of each, square off it toward the curve, a sagitta sets {names}."
     ),
     "draw.level.strings.one": "One string",
@@ -100,7 +92,7 @@ MESSAGES: dict[str, str] = {
     ),
     "draw.stick.note": "Measure every mark from the zero end.",
     "draw.way.title": "How the stakes are set",
-    "draw.way.desc": "The string A to B and the arc, {where} it, on the {hand} of somebody at A who faces B, with every line that is taped.",
+    "draw.way.desc": "{hand} The string A to B and the arc, with every line that is taped.",
     "draw.way.one": "Thick lines: what sets {stake}, with its numbers. Thin lines: the same for the others.",
     "draw.way.cut": "A line with a zigzag goes on beyond the drawing.",
     "draw.scatter.title": "Where the stakes may come to stand",

@@ -2,9 +2,6 @@
 
 MESSAGES = {
     "siteplan.title": "Plan of the site, to scale",
-    "siteplan.desc": (
-        "Standing at A and facing B, the curve is on the {hand} hand; A is drawn at the left, so the curve is {where} the string."
-    ),
     "siteplan.desc.tape": "{what} stops tape and feet",
     "siteplan.desc.feet": "{what} stops feet only",
     "siteplan.key.tape": "stops tape and feet",

@@ -18,11 +18,11 @@ MESSAGES = {
         "S and {start} show its direction."
     ),
     "step.from_straight": (
-        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} "
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {turn} "
         "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
     ),
     "step.from_straight_back": (
-        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {turn} "
         "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
     ),
     "step.have_corner": (
@@ -33,6 +33,10 @@ MESSAGES = {
         "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
         "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it "
         "isn't, stop."
+    ),
+    "step.from_corner_open": (
+        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
+        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask."
     ),
     "step.offset_away_arc": (
         "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it toward the curve's "
@@ -52,10 +56,10 @@ MESSAGES = {
     ),
     "step.offset_away": "{end}: carry the line from {other} on past {start} for {length0}: set {end}.",
     "step.offset_toward": "{end}: from {start} measure toward {other} {length0}: set {end}.",
-    "step.string": "Stretch the string from {start} to {end}. Stand at {start}, face {end}: the curve is on your {hand}.",
+    "step.string": "Stretch the string from {start} to {end}. {told}",
     "step.string_taped": (
         "Stretch the string from {start} to {end} and tape it, level: it must read {length0}. If it doesn't, set both ends again. "
-        "Stand at {start}, face {end}: the curve is on your {hand}."
+        "{told}"
     ),
     "step.stake_back": (
         "{stake}: string from {start} to {end}; its middle is at {length0} from either end. MIND: the string lies outside the arc here. "
