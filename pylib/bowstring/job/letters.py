@@ -50,3 +50,9 @@ def without_letters(value: object, field: str, place: str) -> object:
             own=say(f"measure.{field}"),
         )
     return value
+
+
+def of_place(value: object, place: str) -> object:
+    """Return a value without its quantity's letters where its place in a job is that of one of the arc's measures."""
+    field = place.removeprefix("arc.")
+    return without_letters(value, field, place) if place.startswith("arc.") and field in LETTERS else value

@@ -11,6 +11,7 @@ from collections.abc import Collection, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
+from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
 from bowstring.methods.catalogue import BY_NAME, USUAL
@@ -24,6 +25,7 @@ Row = tuple[str, str, str, Collection[str]]
 
 STANDS = {
     "start": "ends",
+    "arc-degree_by": DEGREE_BY[0],
     "method": USUAL,
     "tangent_from": TANGENT_FROM[2],
 }

@@ -10,9 +10,11 @@ import pytest
 
 from bowstring import BadJob, answer
 from bowstring.demo import DEMO
-from bowstring.geometry.givens import FIELDS as GIVENS
+from bowstring.geometry.given import FIELDS as GIVENS
+from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.found import HOLDS, TAPED
-from bowstring.job.job import DRAWN_TO, DRIVEN, KEYS, SIDES, TOWARD
+from bowstring.job.hand import SIDES
+from bowstring.job.job import DRAWN_TO, DRIVEN, KEYS, TOWARD
 from bowstring.job.obstacles import STOPS
 from bowstring.job.site import CLASSES
 from bowstring.methods.catalogue import BY_NAME
@@ -135,6 +137,8 @@ def test_choices_are_the_jobs_own_words() -> None:
         ("driven", DRIVEN),
         ("toward", TOWARD),
         ("side", SIDES),
+        ("turn", SIDES),
+        ("arc-degree_by", DEGREE_BY),
         ("start", STARTS),
         ("found-tape", TAPED),
         ("found-hold", HOLDS),
