@@ -13,8 +13,9 @@ What can't be answered is refused with a ``BadJob`` that names the field, what i
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
-from bowstring.job.link import read_link, write_link
+from bowstring.job.link import read_link
 from bowstring.report.answer import answer, answering
+from bowstring.report.linked import write_link
 from bowstring.version import __version__
 
 if TYPE_CHECKING:

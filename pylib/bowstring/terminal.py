@@ -17,6 +17,7 @@ from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
 from bowstring.job.link import read_link, write_link
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.answer import answer, answering
+from bowstring.report.linked import with_method
 from bowstring.units.echo import quoted, visible
 from bowstring.words import say
 
@@ -81,7 +82,7 @@ def _text(job: JobForm, options: argparse.Namespace) -> str:
         return json.dumps(answer(job), allow_nan=False) + "\n"
     answered = answering(job)  # refuses a job that can't be used, whatever is shown of it
     if options.link:
-        return write_link(job) + "\n"
+        return write_link(with_method(job, answered)) + "\n"
     if options.csv:
         from bowstring.sheet.csv import stakes_csv
 

@@ -2,8 +2,9 @@
 
 import { at } from "./document.js";
 import { isSaved, savedPage } from "./packed.js";
+import { sizes } from "./sizes.js";
 
-const MOST_BYTES = 1_000_000; // of a job file: anything larger is no job
+const MOST_BYTES = 4 * sizes.text; // of a job file: no character takes more than four
 
 export function desk({ keep, words, ask, open, present, fresh }) {
   let link = "";
@@ -65,7 +66,7 @@ export function desk({ keep, words, ask, open, present, fresh }) {
       return wrong(`${words.open_failed} ${reason?.message ?? reason}`);
     }
     if (result.error) return wrong(result.error);
-    if (result.link === link) return wrong(words.open_already);
+    if (result.link && result.link === link) return wrong(words.open_already);
     if (!present().untouched) return offer(result);
     open(result.fields, result.id);
   }
@@ -143,11 +144,11 @@ export function desk({ keep, words, ask, open, present, fresh }) {
     list,
     openText,
     wrong,
-    // Show the link of the job that the sheet answers; none while there is no sheet.
-    showLink(text) {
+    // Show the link of the job that the sheet answers; none while there is no sheet, or too much in it.
+    showLink(text, whyNone = "") {
       link = text;
       at("link-text").value = text && `${address()}#${text}`;
-      at("link-said").textContent = text && !address() ? words.no_address : "";
+      at("link-said").textContent = text && !address() ? words.no_address : whyNone;
       for (const id of ["link-copy", "link-share", "save-page"]) at(id).disabled = !text;
     },
   };

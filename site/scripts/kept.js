@@ -1,15 +1,12 @@
 // Work kept on this device: every job under a key of its own, checked when it is read back.
 
 import { secondCopy } from "./durable.js";
+import { sizes } from "./sizes.js";
+import { OPEN_BEFORE, keyBefore, takeOver } from "./takeover.js";
 
-const PREFIX = "bowstring.1.";
+const PREFIX = "bowstring.2.";
 const JOB = `${PREFIX}job.`;
 const OPEN = `${PREFIX}open`; // which job was in the fields; a saved page with a job in it has a place of its own
-const MOST_FIELDS = 800;
-const LONGEST_TEXT = 2000;
-const LONGEST_LIST = 40_000; // of a text in which many lengths stand
-const LIST = /^(stations|ground-[0-9]{1,2}-outline)$/;
-const LONGEST_JOB = 100_000;
 const FIELD = /^[A-Za-z][A-Za-z0-9_-]{0,40}$/;
 const ID = /^[a-z0-9]{8,20}$/;
 
@@ -19,7 +16,7 @@ export function newId() {
 
 // Return the fields of a kept text, or null when it isn't what this page writes.
 export function fieldsOf(text) {
-  if (typeof text !== "string" || text.length > LONGEST_JOB) return null;
+  if (typeof text !== "string" || text.length > sizes.text) return null;
   let kept;
   try {
     kept = JSON.parse(text);
@@ -29,9 +26,8 @@ export function fieldsOf(text) {
   const fields = kept?.fields;
   if (typeof fields !== "object" || fields === null || Array.isArray(fields)) return null;
   const rows = Object.entries(fields);
-  const most = (name) => (LIST.test(name) ? LONGEST_LIST : LONGEST_TEXT);
-  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string" && value.length <= most(name));
-  return sound && rows.length <= MOST_FIELDS ? Object.fromEntries(rows) : null;
+  const sound = rows.every(([name, value]) => FIELD.test(name) && typeof value === "string");
+  return sound && rows.length <= sizes.fields ? Object.fromEntries(rows) : null;
 }
 
 // The storage, or null where there is none: a page can be opened where none is allowed.
@@ -50,6 +46,19 @@ export function keeper(own = "") {
   const box = storage();
   const last = own ? `${OPEN}.${own}` : OPEN;
   const copy = secondCopy();
+  const reading = { read: fieldsOf, edited: editedOf, isId: (id) => ID.test(id), fresh: newId };
+  const over = (texts) => takeOver(box, texts, (id) => JOB + id, reading);
+  if (box) begin();
+
+  function begin() {
+    try {
+      over(Object.entries(box));
+      const open = box.getItem(OPEN_BEFORE);
+      if (box.getItem(OPEN) === null && ID.test(open ?? "")) box.setItem(OPEN, open);
+    } catch {
+      // no room: what version 0.1 kept stays where it is
+    }
+  }
 
   return {
     works: box !== null,
@@ -57,6 +66,7 @@ export function keeper(own = "") {
     // Tell whether it was kept: a full storage says no, and then somebody must be told.
     write(id, fields) {
       const text = JSON.stringify({ fields, edited: Date.now() });
+      if (text.length > sizes.text) return false; // what couldn't be read back isn't kept
       try {
         box.setItem(JOB + id, text);
         box.setItem(last, id);
@@ -73,9 +83,10 @@ export function keeper(own = "") {
     },
 
     remove(id) {
-      copy.change(JOB + id, null);
+      for (const key of [JOB + id, keyBefore(id)]) copy.change(key, null);
       try {
         box?.removeItem(JOB + id);
+        box?.removeItem(keyBefore(id));
       } catch {
         // what can't be removed stays in the list
       }
@@ -102,13 +113,14 @@ export function keeper(own = "") {
       let back = false;
       try {
         const texts = await copy.all();
+        back = over(texts);
         for (const [key, text] of texts) {
           const lost = key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && fieldsOf(text) !== null;
           if (!lost || editedOf(text) <= editedOf(box.getItem(key))) continue;
           box.setItem(key, text);
           back = true;
         }
-        const open = texts.get(last);
+        const open = texts.get(last) ?? texts.get(OPEN_BEFORE);
         if (back && ID.test(open ?? "")) box.setItem(last, open);
       } catch {
         // no storage, or no room: what can't be kept is told elsewhere

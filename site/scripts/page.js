@@ -164,7 +164,7 @@ function show(result) {
   at("unit-note").hidden = !result.unit_note;
   at("unit-note").firstElementChild.innerHTML = result.unit_note;
   if (!result.unit_note) unitBefore = null; // nothing hangs on the unit
-  work.showLink(result.link ?? "");
+  work.showLink(result.link ?? "", result.link_note);
   const state = result.example ? "example" : result.stop ? "stop" : result.sign;
   status(state);
   announce(words.live[state] ?? words.live[result.sign]);

@@ -9,11 +9,13 @@ from pathlib import Path
 from playwright.sync_api import Page, expect
 
 from bowstring import answer, write_link
+from bowstring.job.jobfile import TEXT_LIMIT
+from bowstring.page.fields import MOST_FIELDS
 from bowstring.words import say
 from page_acting import choose, kill, open_desk, type_in, wait_for
 
 JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left"}
-KEY = "bowstring.1.job."
+KEY = "bowstring.2.job."
 NO_STORAGE = "Object.defineProperty(window, 'localStorage', { get() { throw new Error('none') } });"
 FULL_STORAGE = """window.withRoom = Storage.prototype.setItem;
 Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
@@ -100,16 +102,15 @@ DAMAGED = (
     '{"fields": []}',
     '{"fields": {"arc-chord": 38}}',
     '{"fields": {"arc chord": "38"}}',
-    '{"fields": {"arc-chord": "' + "9" * 3000 + '"}}',
-    json.dumps({"fields": {f"got-{row}-stake": "M" for row in range(1000)}}),
-    "x" * 200_000,
+    json.dumps({"fields": {f"got-{row}-stake": "M" for row in range(MOST_FIELDS + 1)}}),
+    json.dumps({"fields": {"arc-chord": "9" * TEXT_LIMIT}}),
 )
 
 
 def stored(jobs: dict[str, str]) -> str:
     """A script that puts jobs into the storage, the first one as the one that was open, before the page's own runs."""
     lines = [f"localStorage.setItem({json.dumps(KEY + name)}, {json.dumps(text)});" for name, text in jobs.items()]
-    lines.append(f"localStorage.setItem('bowstring.1.open', '{next(iter(jobs))}');")
+    lines.append(f"localStorage.setItem('bowstring.2.open', '{next(iter(jobs))}');")
     return f"if (location.protocol === 'http:') {{ {' '.join(lines)} }}"
 
 

@@ -17,7 +17,7 @@ FOOT = 0.3048
 
 
 def laid(unit: str, arc: dict[str, Any], method: str, **keys: Any) -> Any:
-    return bowstring.answer({"bowstring": 1, "unit": unit, "arc": arc, "method": method, **keys})
+    return bowstring.answer({"bowstring": 1, "unit": unit, "arc": arc, "method": method, "centre": "reachable", **keys})
 
 
 def taped(answer: Any, start: str, end: str) -> float:

@@ -181,6 +181,7 @@ class JobForm(TypedDict, total=False):
     got: Sequence[GotForm]
     greater: bool
     method: str
+    centre: str
     tape: TapeForm
     hands: Size
     ground: Sequence[ObstacleForm]

@@ -8,6 +8,9 @@ from dataclasses import dataclass
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
 
+MOST_GOT = 1000
+"""Rows: nobody measures more stakes again, and the form has as many."""
+
 
 @dataclass(frozen=True)
 class Got:
@@ -25,6 +28,8 @@ def read_got(reader: Reader) -> dict[str, Got]:
     rows = reader.job["got"]
     if not isinstance(rows, list | tuple):
         raise bad("got", "got.not_a_list")
+    if len(rows) > MOST_GOT:
+        raise bad("got", "got.too_many", most=MOST_GOT, count=len(rows))
     read: dict[str, Got] = {}
     for number, row in enumerate(rows):
         got = reader.within(f"got[{number}]", row, ("stake", "sagitta", "half_chords"))

@@ -10,8 +10,8 @@ from bowstring.errors import bad
 from bowstring.job.form import JobForm
 from bowstring.units.echo import quoted
 
-TEXT_LIMIT = 100_000
-"""Most characters of a job's text."""
+TEXT_LIMIT = 2_000_000
+"""Most characters of a job's text, in a file and as the page keeps it: over twice the largest job that can be used."""
 
 DEEPEST = 20
 """Brackets within brackets; a job has five. What reads JSON can run out of stack before it gives up by itself."""

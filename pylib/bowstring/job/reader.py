@@ -18,6 +18,9 @@ HIDDEN = frozenset("\u00ad\u061c\u200b\u200e\u200f\u202a\u202b\u202c\u202d\u202e
 NOT_TEXT = frozenset({"Cc", "Cs", "Cn", "Co", "Zl", "Zp"})
 """Unicode categories that aren't text: controls, halves of pairs, unassigned, private, line and paragraph ends."""
 
+SPELLED = {"center": "centre"}
+"""Values that may be spelled otherwise, each with the contract's spelling."""
+
 PLAIN_NAME = 40
 """Most characters of an unknown name that an error's field repeats."""
 
@@ -106,8 +109,8 @@ class Reader:
         if name not in self.job:
             return None
         value = self.job[name]
-        if value == "center" and "centre" in choices:
-            return "centre"
+        if isinstance(value, str) and SPELLED.get(value) in choices:
+            return SPELLED[value]
         if not isinstance(value, str) or value not in choices:
             raise bad(self.field(name), "job.choice", choices=", ".join(choices))
         return value

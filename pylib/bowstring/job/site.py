@@ -4,7 +4,7 @@ slope, and how exactly the crew works."""
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 from bowstring.errors import bad
@@ -12,9 +12,9 @@ from bowstring.geometry.plane import Point
 from bowstring.job.names import NAME_LIMIT, like_a_mark, name_of
 from bowstring.job.obstacles import Obstacle, read_obstacles
 from bowstring.job.reader import Reader
-from bowstring.methods.catalogue import BY_NAME, USUAL
-from bowstring.methods.method import Method
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.setting import TANGENT_FROM
+from bowstring.methods.stands import Stand
 from bowstring.units.angles import read_angle
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
@@ -52,7 +52,8 @@ class Site:
     """What a job says of the site and of the way it is worked on; lengths in metres.
 
     Attributes:
-        method: the method asked for.
+        method: the method asked for, ``None`` where the job leaves that to the tool.
+        centre_reachable: somebody said that a peg can stand at the arc's centre.
         tape_length, tape_class: the longest tape and its accuracy class.
         hands: how many people there are.
         room: how far there is room: ``behind`` the chord, ``inside`` and ``outside`` the curve, where that is said.
@@ -63,7 +64,8 @@ class Site:
         control: two marks whose coordinates the drawing gives, with those; and whether they are northing and easting.
     """
 
-    method: str = USUAL
+    method: str | None = None
+    centre_reachable: bool = False
     tape_length: float = USUAL_TAPE
     tape_class: str = "III"
     hands: int = 2
@@ -81,10 +83,14 @@ class Site:
     first_gap: float | None = None
     halve_first: int = 0
 
+    def by(self, method: str, halve_first: int) -> Site:
+        """Return the same site with this method, the arc halved so often before."""
+        return Site(**{**vars(self), "method": method, "halve_first": halve_first})
+
 
 KEYS = (
-    "method", "tape", "hands", "ground", "room", "known", "fall", "errors", "tangent_from", "tapes_from", "control",
-    "stations", "first_gap", "halve_first",
+    "method", "centre", "tape", "hands", "ground", "room", "known", "fall", "errors", "tangent_from", "tapes_from",
+    "control", "stations", "first_gap", "halve_first",
 )  # fmt: skip
 
 
@@ -96,7 +102,8 @@ def read_site(reader: Reader, tape: Tape) -> Site:
     along, across = _fall(reader)
     control, north_first = _control(reader, names)
     return Site(
-        method=reader.choice("method", tuple(BY_NAME)) or USUAL,
+        method=reader.choice("method", tuple(BY_NAME)),
+        centre_reachable=reader.choice("centre", ("reachable",)) is not None,
         tape_length=length,
         tape_class=klass or ("III" if tape.unit == "ft-in" else "II"),
         hands=_whole(reader, "hands", 1, 20) or 2,
@@ -259,8 +266,10 @@ def _stations(reader: Reader) -> tuple[float, ...]:
     return tuple(reader.value(f"stations[{number}]", row) for number, row in enumerate(rows))
 
 
-def _method(reader: Reader) -> Method:
-    return BY_NAME[str(reader.job.get("method", USUAL))]
+def _could(reader: Reader, wish: Callable[[Stand], bool]) -> bool:
+    """Whether a wish means anything for the method said; where none is, one is taken for which it does."""
+    said = reader.job.get("method")
+    return said is None or wish(BY_NAME[str(said)].stand)
 
 
 def _first_gap(reader: Reader) -> float | None:
@@ -269,7 +278,7 @@ def _first_gap(reader: Reader) -> float | None:
         return None
     if "spacing" not in reader.job or "levels" in reader.job:
         raise bad("first_gap", "site.first_gap_alone")
-    if not _method(reader).stand.first_gap:
+    if not _could(reader, lambda stand: stand.first_gap):
         raise bad("first_gap", "site.first_gap_method")
     return gap
 
@@ -278,7 +287,7 @@ def _halve_first(reader: Reader) -> int:
     times = _whole(reader, "halve_first", 0, 6) or 0
     if not times:
         return 0
-    if not _method(reader).stand.halve_first:
+    if not _could(reader, lambda stand: stand.halve_first):
         raise bad("halve_first", "site.halve_first_method")
     if "stations" in reader.job:
         raise bad("halve_first", "site.halve_first_stations")

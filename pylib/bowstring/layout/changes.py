@@ -64,7 +64,7 @@ def _of_tools(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
         kinds = {block.kind for block in row.blocks}
         if row.few_hands:
             if not kinds:
-                yield Change("hands", "", row.method.hands, row.method, row.halve_first)
+                yield Change("hands", "", float(row.method.hands), row.method, row.halve_first)
             continue
         assert row.recipe is not None
         if kinds == {"tape"}:

@@ -33,6 +33,7 @@ def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
         tangent_from=site.tangent_from,
         tapes_from=site.tapes_from,
         halve_first=site.halve_first,
+        centre_reachable=site.centre_reachable,
         control=(site.control[0][0], site.control[1][0]) if site.control else ("A", "B"),
     )
     if site.control:
@@ -59,7 +60,7 @@ def _meet_stations(job: Job, staked: Arc) -> None:
     """Chosen stations stand on the chord, each by itself, for a method that can go by them."""
     stations, tape = job.site.stations, job.tape
     for number, x in enumerate(stations):
-        if not BY_NAME[job.site.method].stand.stations:
+        if job.site.method and not BY_NAME[job.site.method].stand.stations:
             raise bad("stations", "site.stations_method")
         if not 0 < x < staked.chord:
             raise bad(f"stations[{number}]", "site.stations_off", station=tape.show(x),

@@ -19,7 +19,7 @@ from bowstring.geometry.three import through_points, through_sides
 from bowstring.job.job import Job
 from bowstring.layout.frame import setting_of
 from bowstring.layout.ground import Ground, meet_ground
-from bowstring.methods.catalogue import BY_NAME
+from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
 from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
@@ -97,6 +97,8 @@ class Layout:
 def lay_out(job: Job) -> Layout:
     """Return the layout of a job that was read; raises ``BadJob`` where its values together make none.
 
+    A job that names no method is halved here; ``layout.taken`` finds the method that is advised for it.
+
     >>> from bowstring.job.job import read_job
     >>> layout = lay_out(read_job({"unit": "m", "arc": {"chord": 40, "sagitta": 10}, "levels": 1}))
     >>> {stake.name: layout.marks[stake.name].y for stake in layout.stakes}
@@ -106,7 +108,7 @@ def lay_out(job: Job) -> Layout:
     ground, drawn = _drawn(job, settled)
     staked = drawn.concentric(job.outward) if job.outward else drawn
     levels = job.levels or _levels_for(job, staked)
-    method, setting = BY_NAME[job.site.method], setting_of(job, drawn, staked)
+    method, setting = BY_NAME[job.site.method or USUAL], setting_of(job, drawn, staked)
     stakes = stakes_of_method(method, job, setting, levels)
     ends = Recipe(setting.known)
     find_ends(ends, drawn, staked, job.start)

@@ -14,13 +14,14 @@ from bowstring.methods.plain import (
     ordinates,
     ordinates_overhang,
     swing,
+    swing_fails,
     tapes,
     tapes_fail,
 )
 from bowstring.methods.stands import CHORD, EQUAL, HALVES, TANGENT
 
 METHODS = (
-    Method("centre", EQUAL, 1, swing, {"swing": tables.SWINGS}, chained=True),
+    Method("centre", EQUAL, 1, swing, {"swing": tables.SWINGS}, swing_fails, chained=True),
     Method("halving", HALVES, 2, halving, tables.OF_HALVING, take_up=taking_up),
     Method("rule", HALVES, 2, quartering, tables.OF_HALVING, exact=False),
     Method("ordinates", CHORD, 2, ordinates, tables.OF_ORDINATES, ordinates_overhang, stick=True),
@@ -33,6 +34,7 @@ METHODS = (
     Method("coordinates", EQUAL, 2, coordinates, {"polar": tables.POLARS}, control_fails, everyday=False),
 )
 USUAL = "halving"
+"""What a job with rounds of halving means where it names no method, and what stands where none can be done."""
 
 
 class _ByName(Mapping[str, Method]):

@@ -53,6 +53,11 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 
 
+def swing_fails(setting: Setting, stakes: Sequence[Stake]) -> str | None:
+    """Nobody swings from a centre that nobody said can be reached: on most jobs it lies on someone else's ground."""
+    return None if setting.centre_reachable else "centre_unreached"
+
+
 def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Ordinates: along the long chord from its nearer end, then square off it to the arc.
 

@@ -44,6 +44,7 @@ class Setting:
         tangent_from: the ends from whose tangents offsets are taken: ``A``, ``B`` or ``both``.
         tapes_from: the two marks at which two tapes are held.
         halve_first: how often the arc is halved before ordinates are taken from each smaller chord.
+        centre_reachable: whether a peg can stand at the arc's centre.
         control: the mark under the instrument and the one it is set on, for coordinates.
     """
 
@@ -54,10 +55,11 @@ class Setting:
     tapes_from: tuple[str, str] = ("A", "B")
     control: tuple[str, str] = ("A", "B")
     halve_first: int = 0
+    centre_reachable: bool = False
 
     def halved_first(self, times: int) -> Setting:
         """Return this setting with the arc halved so often before ordinates are taken."""
-        return Setting(self.arc, self.straights, self.known, self.tangent_from, self.tapes_from, self.control, times)
+        return Setting(**{**vars(self), "halve_first": times})
 
     def place(self, mark: str) -> Point:
         """Return where an end or a known mark is."""

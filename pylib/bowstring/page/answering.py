@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from html import escape
 
-from bowstring import Answer, BadJob, answering, write_link
+from bowstring import Answer, BadJob, JobForm, answering
 from bowstring.demo import DEMO
 from bowstring.job.letters import of_place
+from bowstring.job.link import write_link
 from bowstring.page.fields import (
     MARKS,
     Field,
@@ -22,6 +23,7 @@ from bowstring.page.rows import LENGTH_ROWS
 from bowstring.page.siteplan import advice_html, site_plan_html
 from bowstring.page.talk import Asked, ComputedSheet, ErrorRow, RefusedSheet
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
+from bowstring.report.linked import with_method
 from bowstring.sheet.html import part_html, sheet_html
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
@@ -51,10 +53,11 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> ComputedSheet | RefusedSheet:
     """Return what the page shows for ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``.
 
     ``{"sign": "computed", "sheet": HTML, "site_plan": HTML, "example": flag, "stop": flag, "link": text,
-    "unit_note": HTML, "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "site_plan": HTML or "",
-    "errors": [{"id", "field", "text", "line"}], "unit_note": HTML, "echoes": {id: HTML}}``. ``site_plan``: to draw on,
-    of a refused job only where its obstacles are refused; ``stop``: not to be built from yet; ``unit_note``: what bare
-    numbers mean now that the unit was changed from ``unit_before``; ``address``: what the sheet's link begins with;
+    "link_note": text, "unit_note": HTML, "echoes": {id: HTML}, "errors": []}`` or ``{"sign": "refused", "site_plan":
+    HTML or "", "errors": [{"id", "field", "text", "line"}], "unit_note": HTML, "echoes": {id: HTML}}``. ``site_plan``:
+    to draw on, of a refused job only where its obstacles are refused; ``stop``: not to be built from yet;
+    ``link_note``: why there is no link; ``unit_note``: what bare numbers mean now that the unit was changed from
+    ``unit_before``; ``address``: what the sheet's link begins with;
     ``id`` is a field's id or null, ``field`` its place in the job, ``line`` the text behind its label.
 
     Raises ``ValueError`` for fields that aren't the form's.
@@ -86,7 +89,7 @@ def _sheet(
     try:
         job = job_of_fields(fields)
         answered = last.for_fields(fields)
-        link = write_link(job)
+        link, why_none = link_of(with_method(job, answered))
     except BadJob as refusal:
         return _refused(fields, refusal, note)
     echoes = {field_of(row["field"], fields): marked(row["text"]) for row in answered["readings"]}
@@ -94,17 +97,29 @@ def _sheet(
     for field in all_fields(fields):
         if field.id in echoes and field.kind in LENGTH_ROWS:  # several lengths in one text: how all of them were read
             echoes[field.id] = marked(_echo(field, fields[field.id].strip(), tape))
+    whole = f"{address}#{link}" if address and link else link
     return {
         "sign": "computed",
-        "sheet": _banner(fields) + note + sheet_html(answered, f"{address}#{link}" if address else link, _label),
+        "sheet": _banner(fields) + note + sheet_html(answered, whole, _label),
         "site_plan": site_plan_html(answered),
         "link": link,
+        "link_note": why_none,
         "stop": bool(answered["stops"] or note),
         "unit_note": note,
         "example": _typed(fields) == fields_of_job(DEMO),
         "echoes": {name: text for name, text in echoes.items() if name},
         "errors": [],
     }
+
+
+def link_of(job: JobForm) -> tuple[str, str]:
+    """Return a job's link, or an empty one and why there is none: a job may hold more. Raises ``BadJob``."""
+    try:
+        return write_link(job), ""
+    except BadJob as refusal:
+        if refusal.field != "link":
+            raise
+        return "", say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
 
 
 def _label(place: str) -> str:

@@ -10,9 +10,11 @@ from html import escape
 
 from bowstring.demo import DEMO
 from bowstring.drawings.svg import STYLE
+from bowstring.job.jobfile import TEXT_LIMIT
 from bowstring.job.obstacles import STOPS
+from bowstring.methods.meant import BEFORE, BESIDE
 from bowstring.page.answering import LastAnswer, shown_sheet
-from bowstring.page.fields import MARKS, fields_of_job
+from bowstring.page.fields import MARKS, MOST_FIELDS, fields_of_job
 from bowstring.page.form import form_html
 from bowstring.words import say
 
@@ -72,6 +74,8 @@ def _script_words() -> str:
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "tapping": {stops: say(f"siteplan.tapping.{stops}") for stops in STOPS},
+        "sizes": {"text": TEXT_LIMIT, "fields": MOST_FIELDS},
+        "meant": {"method": BEFORE, "beside": BESIDE},
         "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
     }
     return json.dumps(words).replace("<", "\\u003c")

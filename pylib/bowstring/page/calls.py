@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import json
 import re
+import zlib
 from collections.abc import Callable, Mapping
 
 from bowstring.errors import BadJob
 from bowstring.job.form import JobForm
 from bowstring.job.job import read_job
-from bowstring.job.link import read_link, write_link
-from bowstring.page.answering import LastAnswer, shown_advice, shown_sheet
+from bowstring.job.link import read_link
+from bowstring.page.answering import LastAnswer, link_of, shown_advice, shown_sheet
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.words import say
@@ -54,13 +55,7 @@ def handle(call: str, payload: str) -> str:
 
 
 def _open_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    return _opened(lambda: read_link(_link_in(asked["text"])))
-
-
-def _link_in(text: str) -> str:
-    """Return the link in a message's text; a text without spaces is taken for a link as it stands."""
-    found = re.search(r"#(b[0-9][A-Za-z0-9_.-]*[A-Za-z0-9])", text) if re.search(r"\s", text.strip()) else None
-    return found[1] if found else text
+    return _opened(lambda: read_link(asked["text"]))
 
 
 def _open_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -75,11 +70,12 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
         job = read()
         checked = read_job(job)
         fields = fields_of_job(job)
-        link = write_link(job_of_fields(fields))  # as the form would write it
+        link, _why_none = link_of(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
         return _refusal(refusal)
-    # The same job opened twice is one job: its id comes from its link.
-    return {"fields": fields, "title": checked.title, "link": link, "id": re.sub("[^a-z0-9]", "", link.lower())[-14:]}
+    # The same job opened twice is one job: its id comes from its link, or where it's too large for one from its text.
+    one = re.sub("[^a-z0-9]", "", link.lower())[-14:] or f"{zlib.crc32(json.dumps(fields).encode()):010x}"
+    return {"fields": fields, "title": checked.title, "link": link, "id": one}
 
 
 def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:

@@ -20,6 +20,7 @@ from bowstring.page.rows import (
     CONTROL_FIELDS,
     ERROR_FIELDS,
     METHOD_FIELDS,
+    MOST,
     ROW_NAMES,
     SITE_FIELDS,
     STANDS,
@@ -126,6 +127,9 @@ FIELDS = (
     *(Field(*row) for row in (*METHOD_FIELDS, *CONTROL_FIELDS, *SITE_FIELDS, *ERROR_FIELDS)),
 )
 """Every field but those in rows that grow (see ``rows_of``), in the form's order."""
+
+MOST_FIELDS = len(FIELDS) + sum(MOST[group] * len(names) for group, names in ROW_NAMES.items())
+"""Fields of the form with every row that there can be."""
 
 _BY_ID = {field.id: field for field in FIELDS}
 

@@ -21,7 +21,7 @@ _ARC = tuple(f"arc.{name}" for name in (
     "chord", "sagitta", "radius", "diameter", "arc_length", "central_angle", "tangent_length", "external"
 ))  # fmt: skip
 
-_OPTIONS = tuple(row[0] for row in METHOD_FIELDS if row[0] != "method")
+_METHOD, _OPTIONS = [row[0] for row in METHOD_FIELDS[:2]], [row[0] for row in METHOD_FIELDS[2:]]
 _ROOM = tuple(f"room.{name}" for name in ("behind", "inside", "outside"))
 
 Typed = Mapping[str, str]
@@ -52,7 +52,7 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
                 "ends", page.plain(["ends.A", "ends.B", "start", "side", "turn"]) + page.fold("ties", page.ties())
             ),
             page.section("fine", page.plain(["mark", "tolerance", "spacing", "levels"])),
-            page.section("method", page.plain(["method"]) + page.fold("options", page.plain(_OPTIONS))),
+            page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),
             page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
             page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),
             page.fold(

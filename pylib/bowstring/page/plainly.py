@@ -6,9 +6,10 @@ from collections.abc import Mapping
 
 from bowstring.job.arc_given import named_plainly
 from bowstring.job.hand import OTHER
+from bowstring.job.reader import SPELLED
 
-_CENTRED = ("toward", "drawn_to", "method")
-"""Keys that may say "center"."""
+_SPELLED = ("toward", "drawn_to", "method")
+"""Keys whose values may be spelled otherwise."""
 
 
 def as_asked(job: Mapping[str, object]) -> dict[str, object]:
@@ -19,7 +20,7 @@ def as_asked(job: Mapping[str, object]) -> dict[str, object]:
     >>> as_asked({"arc": {"rise": "5 ft", "chord": "38 ft"}, "start": "one-end", "side": "left"})
     {'arc': {'sagitta': '5 ft', 'chord': '38 ft'}, 'start': 'one-end', 'turn': 'right'}
     """
-    asked = {key: "centre" if key in _CENTRED and value == "center" else value for key, value in job.items()}
+    asked = {key: SPELLED.get(str(value), value) if key in _SPELLED else value for key, value in job.items()}
     arc = asked.get("arc")
     if isinstance(arc, Mapping):
         asked["arc"] = named_plainly(arc)

@@ -7,14 +7,15 @@ stations are one text too, ``x; x; x``.
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
 from bowstring.job.arc_given import DEGREE_BY
+from bowstring.job.got import MOST_GOT
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
-from bowstring.methods.catalogue import BY_NAME, USUAL
+from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
@@ -26,7 +27,6 @@ Row = tuple[str, str, str, Collection[str]]
 STANDS = {
     "start": "ends",
     "arc-degree_by": DEGREE_BY[0],
-    "method": USUAL,
     "tangent_from": TANGENT_FROM[2],
 }
 """Choices that say no more than leaving them does, by the field's id."""
@@ -39,7 +39,7 @@ ROW_NAMES = {
 """Groups of rows that grow, with what stands in a row."""
 
 LEAST = {"got": 4, "ground": 1, "known": 1}
-MOST = {"got": 1000, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
+MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
 """Rows of each group: those that an empty form has, and the most that there can be."""
 
 LENGTH_ROWS = ("outline", "stations")
@@ -47,8 +47,23 @@ LENGTH_ROWS = ("outline", "stations")
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
 
+
+class _Methods(Collection[str]):
+    """No method, which leaves the choice to the tool, then those of the catalogue."""
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(("", *BY_NAME))
+
+    def __len__(self) -> int:
+        return 1 + len(BY_NAME)
+
+    def __contains__(self, name: object) -> bool:
+        return name == "" or name in BY_NAME
+
+
 METHOD_FIELDS: tuple[Row, ...] = (
-    ("method", "choice", "method", BY_NAME),
+    ("method", "choice", "method", _Methods()),
+    ("centre", "choice", "centre_reachable", ("", "reachable")),
     ("tangent_from", "choice", "tangent_from", (TANGENT_FROM[2], *TANGENT_FROM[:2])),
     ("tapes_from[0]", "text", "tapes_from_0", ()),
     ("tapes_from[1]", "text", "tapes_from_1", ()),
@@ -161,7 +176,7 @@ def site_of_fields(typed: Typed) -> dict[str, object]:
     """
     job: dict[str, object] = {
         key: typed[key]
-        for key in ("method", "tangent_from", "hands", "first_gap", "halve_first")
+        for key in ("method", "centre", "tangent_from", "hands", "first_gap", "halve_first")
         if key in typed and typed[key] != STANDS.get(key)
     }
     for group, names in (

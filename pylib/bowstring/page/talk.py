@@ -22,12 +22,13 @@ class ErrorRow(TypedDict):
 
 @final
 class ComputedSheet(TypedDict):
-    """A job's sheet and site plan as HTML, its link, and how each field was read (HTML by the field's id)."""
+    """A job's sheet and site plan as HTML, its link or why it has none, and how each field was read."""
 
     sign: Literal["computed"]
     sheet: str
     site_plan: str
     link: str
+    link_note: str
     stop: bool
     unit_note: str
     example: bool

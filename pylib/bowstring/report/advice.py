@@ -149,7 +149,9 @@ def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:
     """Why everyday methods that take fewer readings are not it: the first one that is blocked."""
     for row in rows:
         if row.method.everyday and row.none is None and row.measurements < taken.measurements and not row.possible:
-            return " " + say("advice.instead", method=name_of(row.method, row.halve_first), why=why_not(layout, row))
+            why = why_not(layout, row) or ""
+            named = say("advice.instead", method=name_of(row.method, row.halve_first), why=why[:1].upper() + why[1:])
+            return f" {named}"
     return ""
 
 

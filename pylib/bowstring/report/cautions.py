@@ -13,6 +13,7 @@ from bowstring.report.caution import Caution, caution
 from bowstring.report.givens import doubts_of_givens, sharpness
 from bowstring.report.hands import curve_hand
 from bowstring.report.method import cautions_of_method
+from bowstring.report.numbers import off_the_arc
 from bowstring.units.angles import show_dms
 from bowstring.words import say
 
@@ -107,7 +108,7 @@ def _got(layout: Layout) -> Iterator[Caution]:
         wanted, stands = step.sagitta or 0.0, step.measures[1].length
         values = {
             "stake": stake,
-            "miss": tape.show_small(layout.misses.by_stake[stake]),
+            "off": off_the_arc(tape, layout.misses.by_stake[stake]),
             "wanted": tape.show(wanted),
             "stands": tape.show(stands),
         }
@@ -119,7 +120,7 @@ def _got(layout: Layout) -> Iterator[Caution]:
             yield caution("caution.got_aside", stake=stake, aside=tape.show_small(abs(aside)), end=nearer)
         tolerance = layout.job.tolerance
         if tolerance is not None and abs(layout.misses.by_stake[stake]) > tolerance:
-            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), miss=values["miss"])
+            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), off=values["off"])
 
 
 def _aside(layout: Layout, stake: str) -> float | None:

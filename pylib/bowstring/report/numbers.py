@@ -7,6 +7,7 @@ from bowstring.report.forms.arc import ArcMeasures, ArcTexts
 from bowstring.units.angles import show_dms
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
+from bowstring.words import say
 
 _DECIMALS = {"ft-in": (FOOT, "ft", 4), "ft": (FOOT, "ft", 4), "m": (1.0, "m", 4), "mm": (0.001, "mm", 1)}
 
@@ -26,6 +27,17 @@ def decimal_unit(tape: Tape) -> str:
 def percent(part: float) -> str:
     """Return a part of one as a percentage with two digits that mean something."""
     return f"{100 * part:.2g} %" if part < 1 else f"{100 * part:.0f} %"
+
+
+def off_the_arc(tape: Tape, miss: float) -> str:
+    """Return a miss in words: how far, and on which side of the arc. Outward is positive.
+
+    >>> from bowstring.units.tape import make_tape
+    >>> off_the_arc(make_tape("mm", None), -0.0052)
+    '5.2 mm inside the arc'
+    """
+    key = "miss.none" if miss == 0 else "miss.inside" if miss < 0 else "miss.outside"
+    return say(key, miss=tape.show_cost(miss))
 
 
 def report_measures(arc: Arc) -> ArcMeasures:

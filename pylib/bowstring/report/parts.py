@@ -166,10 +166,9 @@ def _methods(work: Work) -> list[MethodRow]:
 
 
 def _advice(work: Work) -> AdvicePart:
-    from bowstring.layout.comparison import advise
     from bowstring.report.advice import report_advice
 
-    return report_advice(work.layout, work.rows, advise(work.layout, work.rows))
+    return report_advice(work.layout, work.rows, work.advice)
 
 
 def _warnings_top(work: Work) -> list[str]:
@@ -218,6 +217,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "tolerance_shown": _tolerance_shown,
     "levels": plain.levels,
     "method": plain.method,
+    "method_said": plain.method_said,
     "halve_first": plain.halve_first,
     "ties": _ties,
     "readings": _readings,

@@ -65,6 +65,10 @@ def method(work: Work) -> str:
     return work.layout.method.name
 
 
+def method_said(work: Work) -> bool:
+    return work.taken.said
+
+
 def halve_first(work: Work) -> int:
     return work.layout.setting.halve_first
 

@@ -12,6 +12,7 @@ from bowstring.geometry.plane import distance, signed_angle
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
+from bowstring.report.numbers import off_the_arc
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -150,7 +151,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         if step.sagitta < 0:
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
-        values["miss"] = tape.show_small(layout.misses.by_stake[step.stake])
+        values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
     if step.kind == "from_corner" and layout.side is None:
         return say("step.from_corner_open", **values)
     return say(f"step.{_kind(step)}", **values)

@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING
 
 from bowstring.job.form import JobForm
 from bowstring.job.job import Job, read_job
-from bowstring.layout.layout import Layout, lay_out
+from bowstring.layout.layout import Layout
+from bowstring.layout.taken import Taken, take
 from bowstring.report.forms.steps import StepRow
 
 if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
+    from bowstring.layout.comparison import Advice
     from bowstring.layout.rows import Row
 
 
@@ -18,14 +20,15 @@ class Work:
     """One job, read and laid out; ``whole`` as for ``bowstring.answer``. Raises ``BadJob``.
 
     Attributes:
-        job: the job as it was read.
+        job: the job as it was read, with the method that was taken where it names none.
         layout: the job carried through, in metres and radians.
     """
 
     def __init__(self, job: JobForm, *, whole: bool = True) -> None:
         self.whole = whole
-        self.job: Job = read_job(job)
-        self.layout: Layout = lay_out(self.job)
+        self.taken: Taken = take(read_job(job))
+        self.layout: Layout = self.taken.layout
+        self.job: Job = self.layout.job
         self.texts: dict[float, str] = {}
         """Lengths in metres that were written already, with their texts: most are on several lines."""
 
@@ -34,7 +37,16 @@ class Work:
         """Every method for this job, in the catalogue's order."""
         from bowstring.layout.comparison import compare
 
+        if self.taken.rows is not None:
+            return [self.own if row.method is self.own.method else row for row in self.taken.rows]
         return compare(self.layout, self.own)
+
+    @cached_property
+    def advice(self) -> Advice:
+        """Which method to take."""
+        from bowstring.layout.comparison import advise
+
+        return self.taken.advice or advise(self.layout, self.rows)
 
     @cached_property
     def own(self) -> Row:

@@ -55,6 +55,8 @@ def triangle(answer: Answer) -> Iterator[Block]:
 def advice(answer: Answer) -> Iterator[Block]:
     """Which way to take here, and all ways side by side."""
     yield Paragraph(answer["advice"]["text"], "key")
+    if not answer["method_said"]:
+        yield Paragraph(say("sheet.method_taken", method=_name(answer)))
     if answer["site"]["obstacles"] or answer["site"]["known"]:
         yield Drawing("site")
     rows = []

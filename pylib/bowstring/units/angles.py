@@ -13,6 +13,7 @@ from bowstring.errors import bad
 from bowstring.units.echo import ECHO_LIMIT, quoted
 from bowstring.units.numerals import (
     Part,
+    Quantity,
     Refused,
     either,
     number_place,
@@ -134,10 +135,14 @@ def _from_text(typed: str) -> tuple[Fraction, Fraction, str]:
         raise Refused("broken_part")
     if any(number.value >= 60 for number in numbers[1:]):
         raise Refused("sixty")
-    sizes = [_SIZE[unit] for unit in units if unit]
+    return *_together(numbers, [_SIZE[unit] for unit in units if unit]), sign
+
+
+def _together(numbers: list[Quantity], sizes: list[Fraction]) -> tuple[Fraction, Fraction]:
+    """Return the degrees of several parts, and one unit of the last one's last place, which a whole minute has too."""
     exact = sum((number.value * size for number, size in zip(numbers, sizes, strict=True)), Fraction(0))
     last = numbers[-1]
-    return exact, (Fraction(1) if last.shape == "whole" else last.place) * sizes[-1], sign
+    return exact, (Fraction(1) if last.shape == "whole" else last.place) * sizes[-1]
 
 
 def _unit(part: Part) -> str | None:

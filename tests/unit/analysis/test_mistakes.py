@@ -211,7 +211,7 @@ def test_the_checks_named_are_those_that_differ_by_more_than_is_allowed(name: st
 @pytest.mark.parametrize("method", ["halving", "tapes", "centre"])
 def test_a_foot_is_taped_from_where_a_stands_when_a_is_moved(method: str) -> None:
     """A four-foot hub line forgotten: both ends, and the string between them, stand elsewhere."""
-    job = {**METRES, "method": method, "offset": "1.2 m", "toward": "outside"}
+    job = {**METRES, "method": method, "centre": "reachable", "offset": "1.2 m", "toward": "outside"}
     rows = json.loads(json.dumps(report_mistakes(lay_out(read_job(job)))))
     row = {one["kind"]: one for one in rows if one["kind"] == "no_offset"}
     assert {one["kind"] for one in row["no_offset"]["caught_by"]} >= {"ordinate"}
@@ -242,7 +242,7 @@ def assert_checks(rows: dict[str, Any], answer: dict[str, Any], mark: float) -> 
             assert expected[first["from"], first["to"]][1] == pytest.approx(best, rel=1e-5)
             assert first["reads_shown"] in row["told"] and first["should_shown"] in row["told"]
         else:
-            assert row["told"].startswith("NO check on this sheet sees it")
+            assert row["told"].startswith("NO check on this sheet catches it")
 
 
 def only(job: dict[str, Any], kind: str) -> dict[str, Any] | None:
@@ -258,7 +258,7 @@ def test_a_blunder_within_the_allowances_is_reported_as_not_caught() -> None:
     assert row is not None
     assert abs(row["worst_miss"]) <= 0.015 and row["moved"] <= 0.015
     assert not row["caught"] and row["caught_by"] == []
-    assert row["told"].startswith("NO check on this sheet sees it") and "is allowed" in row["told"]
+    assert row["told"].startswith("NO check on this sheet catches it") and "is allowed" in row["told"]
     # The same board forgotten where less is allowed is seen.
     strict = only({**job, "tolerance": "0.002 m"}, "no_offset")
     assert strict is not None and strict["caught"]
@@ -286,7 +286,7 @@ def test_the_offset_forgotten_is_the_sheet_s_own_halving_from_the_drawn_ends() -
 
 def test_the_drawn_radius_pulled_from_the_right_centre() -> None:
     job = {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 2, "offset": "0.04 m", "toward": "centre",
-           "method": "centre", "side": "right"}  # fmt: skip
+           "method": "centre", "centre": "reachable", "side": "right"}  # fmt: skip
     row = only(job, "wrong_radius")
     assert row is not None
     assert [row["at"], row["worst_miss"]] == ["K1", pytest.approx(0.04, abs=1e-9)]
@@ -295,7 +295,10 @@ def test_the_drawn_radius_pulled_from_the_right_centre() -> None:
 
 def test_the_corner_sees_the_wrong_hand_where_it_stands_on_the_ground() -> None:
     """Its distance to the middle grows by twice the sagitta; among the stakes nothing does."""
-    row = only({"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3, "start": "corner"}, "wrong_hand")
+    row = only(
+        {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3, "start": "corner", "side": "left"},
+        "wrong_hand",
+    )
     assert row is not None
     (seen,) = row["caught_by"]
     assert (seen["from"], seen["to"]) == ("P", "M")
@@ -308,7 +311,13 @@ def test_what_cannot_happen_is_left_out() -> None:
         row["kind"] for row in report_mistakes(lay_out(read_job({**METRES, "method": "tapes", "start": "corner"})))
     }
     assert kinds == {"burned_foot", "burned_foot_all", "wrong_hand"} or kinds == {"burned_foot", "wrong_hand"}
-    half_turn = {"unit": "ft", "arc": {"radius": 20, "chord": 40}, "levels": 3, "method": "centre"}
+    half_turn = {
+        "unit": "ft",
+        "arc": {"radius": 20, "chord": 40},
+        "levels": 3,
+        "method": "centre",
+        "centre": "reachable",
+    }
     assert only(half_turn, "diameter") is None, "the tapes of the diameter and of the gap leave a gap"
 
 

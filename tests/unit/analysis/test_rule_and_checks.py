@@ -303,7 +303,7 @@ def test_a_framing_square_has_the_jobs_own_size(job, words, blade):
     assert told["halving"][0]["squaring"]["way"] == "square"
     tape = make_tape(job.get("unit", "ft-in"), None)
     aside = told["arc"]["sagitta"] * tape.mark / blade
-    assert f"slips {tape.show_cost(aside)} aside" in line
+    assert f"goes {tape.show_cost(aside)} along the arc" in line
     other = {24 * INCH: 0.6, 0.6: 24 * INCH}[blade]
     arc = Arc.of_angle(told["arc"]["radius"], told["arc"]["central_angle"] * 3.141592653589793 / 360)
     ways = squaring_of(arc, tape.mark, FOOT, blade)

@@ -47,7 +47,9 @@ NEAR = {3: 0.015, 4: 0.025, 5: 0.035}
 
 def laid(arc: dict[str, Any], method: str, levels: int, **keys: Any) -> tuple[Accuracy, Any] | None:
     """Return how true a layout is, and the covariance of its stakes' misses across; ``None`` where it doesn't exist."""
-    return laid_once(json.dumps({"unit": "m", "arc": arc, "levels": levels, "method": method, **keys}))
+    return laid_once(
+        json.dumps({"unit": "m", "arc": arc, "levels": levels, "method": method, "centre": "reachable", **keys})
+    )
 
 
 @cache

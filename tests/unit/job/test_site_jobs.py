@@ -11,7 +11,7 @@ import pytest
 from bowstring import BadJob, answer
 from bowstring.job.job import read_job
 from bowstring.job.site import KEYS, Site
-from helping import all_hold
+from helping import SAID, all_hold
 
 FOOT, INCH = 0.3048, 0.0254
 SQUARE = [[2, 1], [4, 1], [4, 2], [2, 2]]
@@ -21,7 +21,7 @@ HUB, PIN = {"name": "hub", "x": -2, "y": 3}, {"name": "pin", "x": 12, "y": 3}
 def job(**more: Any) -> dict[str, Any]:
     """A job in metres: chord 10, sagitta 1, three levels where it has no spacing."""
     levels = {} if "spacing" in more else {"levels": 3}
-    return {"unit": "m", "arc": {"chord": 10, "sagitta": 1}, **levels, **more}
+    return {**SAID, "unit": "m", "arc": {"chord": 10, "sagitta": 1}, **levels, **more}
 
 
 def site(**more: Any) -> Site:
@@ -65,7 +65,7 @@ def test_a_bare_number_is_in_the_jobs_unit(unit: str, bare: float) -> None:
 
 def test_what_is_left_out_is_the_usual() -> None:
     read = site()
-    assert (read.method, read.hands, read.tape_class, read.room, read.obstacles) == ("halving", 2, "II", {}, ())
+    assert (read.method, read.hands, read.tape_class, read.room, read.obstacles) == (None, 2, "II", {}, ())
     assert read.tape_length == pytest.approx(100 * FOOT)
     assert read_job({"arc": {"chord": 10, "sagitta": 1}}).site.tape_class == "III"
     assert site(ground=[], known=[], room={}, fall={}, errors={}, tape={}) == read
@@ -133,7 +133,7 @@ def test_an_outline_may_come_back_to_its_first_corner_and_run_either_way() -> No
 
 def test_an_obstacle_without_a_name_is_told_by_its_number() -> None:
     rows = [{"stops": "tape", "outline": [[x, -3], [x + 1, -3], [x + 1, -1], [x, -1]]} for x in (0, 3)]
-    told = answer(job(ground=rows), whole=False)
+    told = answer(job(ground=rows, centre="reachable"), whole=False)
     (swing,) = (row for row in told["methods"] if row["method"] == "centre")  # type: ignore[attr-defined]
     assert "Obstacle 1 is in the way" in swing["why_not"]
 
@@ -149,7 +149,7 @@ def test_names_that_only_look_strange(name: str) -> None:
 
 def test_stations_a_first_gap_and_halving_first() -> None:
     assert site(method="ordinates", stations=["2 m", 5, "2500 mm"]).stations == (2.0, 5.0, 2.5)
-    assert site(method="centre", spacing=2, first_gap="500 mm").first_gap == 0.5
+    assert site(method="centre", centre="reachable", spacing=2, first_gap="500 mm").first_gap == 0.5
     assert site(method="ordinates", halve_first=2).halve_first == 2
     assert site(method="ordinates", halve_first="1").halve_first == 1
 
@@ -165,6 +165,7 @@ for key in ("tape", "room", "fall", "errors", "control"):
 for key in ("ground", "known", "stations", "tapes_from"):
     for kind in ("none", "text", "number", "true", "nan"):
         BAD[f"{key}-is-{kind}"] = ({key: JUNK[kind], "method": "ordinates"}, key)
+BAD["centre-word"] = ({"centre": "close by"}, "centre")
 for kind, value in {"none": None, "nan": NAN, "inf": INF, "half": 1.5, "zero": 0, "minus": -2, "many": 21,
                     "true": True, "percent": "2%", "underscore": "1_0",
                     "arabic": "٢", "wide": "２", "word": "two", "list": [2]}.items():  # fmt: skip
@@ -274,17 +275,19 @@ BAD |= {
     "stations-minus": ({"method": "ordinates", "stations": [-2]}, "stations[0]"),
     "stations-twice": ({"method": "ordinates", "stations": [2, 5, "2000 mm"]}, "stations[2]"),
     "stations-under-a-mark-apart": ({"method": "ordinates", "stations": [2, "2003 mm"]}, "stations[1]"),
-    "stations-by-halving": ({"stations": [2]}, "stations"),
+    "stations-by-halving": ({"method": "halving", "stations": [2]}, "stations"),
     "stations-by-tapes": ({"method": "tapes", "stations": [2]}, "stations"),
     "stations-halved-first": ({"method": "ordinates", "stations": [2], "halve_first": 1}, "halve_first"),
-    "first-gap-alone": ({"method": "centre", "first_gap": 1}, "first_gap"),
-    "first-gap-with-levels": ({"method": "centre", "spacing": 2, "levels": 3, "first_gap": 1}, "first_gap"),
-    "first-gap-by-halving": ({"spacing": 2, "first_gap": 1}, "first_gap"),
+    "first-gap-alone": ({"method": "tapes", "first_gap": 1}, "first_gap"),
+    "first-gap-with-levels": ({"method": "tapes", "spacing": 2, "levels": 3, "first_gap": 1}, "first_gap"),
+    "first-gap-by-halving": ({"method": "halving", "spacing": 2, "first_gap": 1}, "first_gap"),
     "first-gap-by-ordinates": ({"method": "ordinates", "spacing": 2, "first_gap": 1}, "first_gap"),
-    "first-gap-over-spacing": ({"method": "centre", "spacing": 2, "first_gap": "2.1 m"}, "first_gap"),
-    "first-gap-over-chord": ({"method": "centre", "spacing": 20, "first_gap": 12}, "first_gap"),
-    "first-gap-zero": ({"method": "centre", "spacing": 2, "first_gap": 0}, "first_gap"),
-    "halve-first-by-halving": ({"halve_first": 1}, "halve_first"),
+    "first-gap-over-spacing": ({"method": "tapes", "spacing": 2, "first_gap": "2.1 m"}, "first_gap"),
+    "first-gap-over-chord": ({"method": "tapes", "spacing": 20, "first_gap": 12}, "first_gap"),
+    "first-gap-zero": ({"method": "tapes", "spacing": 2, "first_gap": 0}, "first_gap"),
+    "halve-first-by-halving": ({"method": "halving", "halve_first": 1}, "halve_first"),
+    "centre-far": ({"centre": "far"}, "centre"),
+    "centre-unsaid": ({"method": "centre"}, "method"),
     "halve-first-half": ({"method": "ordinates", "halve_first": 0.5}, "halve_first"),
     "halve-first-seven": ({"method": "ordinates", "halve_first": 7}, "halve_first"),
     "halve-first-minus": ({"method": "ordinates", "halve_first": -1}, "halve_first"),

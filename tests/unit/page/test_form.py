@@ -223,7 +223,7 @@ def test_corners_are_parted_by_semicolons_and_by_lines_alike() -> None:
 
 @pytest.mark.parametrize(
     "usual",
-    [{"method": "halving"}, {"tangent_from": "both"}, {"start": "ends"}, {"tapes_from-0": "A", "tapes_from-1": "B"}],
+    [{"centre": ""}, {"tangent_from": "both"}, {"start": "ends"}, {"tapes_from-0": "A", "tapes_from-1": "B"}],
 )
 def test_one_job_has_one_form(usual: dict[str, str]) -> None:
     typed = {"arc-chord": "38 ft", "arc-sagitta": "5 ft"}

@@ -19,7 +19,7 @@ PACKAGE = Path(__file__).resolve().parents[3] / "pylib"
 
 
 def ask(**more: object) -> dict[str, Any]:
-    return answer({"unit": "m", "arc": {"chord": "12 m", "sagitta": "2 m"}, "levels": 3, **more})
+    return answer({"centre": "reachable", "unit": "m", "arc": {"chord": "12 m", "sagitta": "2 m"}, "levels": 3, **more})
 
 
 def test_halving_is_what_is_done_unless_another_way_is_asked_for() -> None:
@@ -50,7 +50,7 @@ def test_there_is_a_row_for_each_method_and_its_figures_are_those_of_the_method_
     rows = {row["method"]: row for row in ask()["methods"]}
     assert set(rows) == set(METHODS) and all(row.keys() >= ROW for row in rows.values())
     for method, row in rows.items():
-        own = ask(method=method)
+        own = ask(method=method, centre="reachable")
         told = own["accuracy"]
         largest = max(stake["sigma_across"] for stake in own["stakes"])
         assert row["possible"] is True and row["why_not"] is None
@@ -86,7 +86,7 @@ def test_errors_of_the_job_s_own_stand_in_for_the_usual_ones_by_name() -> None:
     assert told == pytest.approx({"read": 0.002, "scale": 1e-4, "stake": 0.001, "line": 0.0005, "angle": 2 / 60})
     nothing = dict.fromkeys(given, 0)
     for method in METHODS:
-        found = ask(method=method, errors=nothing)
+        found = ask(method=method, centre="reachable", errors=nothing)
         assert all(stake["sigma_across"] == stake["sigma_along"] == 0 for stake in found["stakes"])
         assert found["accuracy"]["miss_95"] == found["accuracy"]["all_95"] == 0
 
@@ -126,5 +126,5 @@ def test_the_advice_is_a_method_and_a_sentence() -> None:
 def test_a_sheet_of_a_way_that_is_blocked_stops() -> None:
     pond = {"name": "pond", "stops": "feet", "outline": [[5, 1.5], [7, 1.5], [7, 2.5], [5, 2.5]]}
     for method in ("halving", "ordinates"):
-        assert any("pond" in text for text in ask(method=method, ground=[pond])["stops"])
+        assert any("pond" in text for text in ask(method=method, centre="reachable", ground=[pond])["stops"])
     assert not any("pond" in text for text in ask(ground=[])["stops"])

@@ -61,6 +61,22 @@ def test_equal_half_chords_slid_nowhere() -> None:
     assert not [text for text in answer_to({**PLAIN, **even})["cautions"] if "off its string's middle" in text]
 
 
+@pytest.mark.parametrize(
+    ("sagitta", "told"),
+    [
+        ("5 ft 2-3/4 in", "0.25 in inside the arc"),
+        ("5 ft 3-1/4 in", "0.25 in outside the arc"),
+        ("5 ft 3 in", "right on the arc"),
+    ],
+)
+def test_a_miss_is_told_by_its_side_and_never_by_a_sign(sagitta: str, told: str) -> None:
+    """M stands over the chord's middle, so it is off the arc by as much as its mid-ordinate is off 5 ft 3 in."""
+    answer = answer_to({**PLAIN, "got": [{"stake": "M", "sagitta": sagitta}]})
+    (step,) = [step for step in answer["steps"] if step["stake"] == "M"]  # type: ignore[union-attr]
+    (caution,) = [text for text in answer["cautions"] if "Stake M" in text]  # type: ignore[union-attr]
+    assert told in step["text"] and told in caution
+
+
 def test_a_stake_s_name_is_read_in_small_letters_too() -> None:
     small = answer_to({**PLAIN, "got": [{"stake": "m", "half_chords": ["19 ft 9 in", "19 ft 8 in"]}]})
     assert small["stakes"] == answer_to({**PLAIN, **ASIDE})["stakes"]

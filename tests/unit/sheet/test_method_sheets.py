@@ -24,7 +24,7 @@ ALL = ("halving", "rule", *ROUND_ONCE)
 
 def told(method: str, **more: object) -> dict[str, object]:
     job = {"arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/2 in", "drawn_to": "face",
-           "side": "left", "method": method, **more}  # fmt: skip
+           "side": "left", "method": method, "centre": "reachable", **more}  # fmt: skip
     return answer(job)
 
 
@@ -139,5 +139,7 @@ def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: st
 
 @pytest.mark.parametrize("method", ALL)
 def test_a_spacing_wider_than_the_arc_still_sets_a_stake(method: str) -> None:
-    found = answer({"unit": "m", "arc": {"chord": 4, "sagitta": 0.5}, "spacing": 30, "method": method})
+    found = answer(
+        {"unit": "m", "arc": {"chord": 4, "sagitta": 0.5}, "spacing": 30, "method": method, "centre": "reachable"}
+    )
     assert len(found["stakes"]) == 3 and sheet_html(found) and sheet_text(found)  # type: ignore[arg-type]

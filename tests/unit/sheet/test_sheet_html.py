@@ -22,7 +22,8 @@ from helping import answer_to
 EVIL = "<img src=x onerror=alert(1)></script>'\"&"
 JOBS: list[dict[str, Any]] = [
     DEMO,
-    {"unit": "m", "arc": {"radius": "9.5", "chord": "12"}, "offset": "38 mm", "toward": "outside", "driven": "board"},
+    {"unit": "m", "arc": {"radius": "9.5", "chord": "12"}, "offset": "38 mm", "toward": "outside", "driven": "board",
+     "method": "halving"},
     {"arc": {"chord": "60 ft", "sagitta": "40 ft"}, "levels": 6, "side": "right"},
     {"arc": {"chord": "60 ft", "sagitta": "9 ft"}, "got": [{"stake": "M", "sagitta": "9' 1/2\""}]},
     {"arc": {"chord": "60 ft", "sagitta": "9 ft", "radius": "60 ft"}, "levels": 1,

@@ -30,6 +30,7 @@ class Answer(TypedDict):
         mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B,
             ``None`` where it isn't known; hand: the sentence that says it.
         tolerance: metres, ``None`` without one.
+        method_said: whether the job named the method; otherwise it is the advised one.
         levels: how often the arc is halved, or would be; halve_first: before ordinates are taken.
         ties: by end, none of an end that has none.
         arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
@@ -53,6 +54,7 @@ class Answer(TypedDict):
     tolerance_shown: str | None
     levels: int
     method: str
+    method_said: bool
     halve_first: int
     ties: dict[str, list[TieRow]]
     readings: list[ReadingRow]

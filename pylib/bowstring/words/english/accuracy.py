@@ -3,19 +3,19 @@
 MESSAGES = {
     "accuracy.worst": "The stake that may be farthest off is {at}: 19 times in 20 it stands within {miss} of its true place across the arc.",
     "accuracy.all": (
-        "All {count} stakes at once: 19 layouts in 20 have every one within {miss}. That is more than for one stake, since each of "
-        "them has its own chance to be off."
+        "All {count} stakes at once: 19 layouts in 20 have every one within {miss}. That is wider than for one stake, because "
+        "any of them can be the one that is off."
     ),
     "accuracy.chance": "Every stake within the tolerance of {tolerance}: {chance} of layouts.",
     "accuracy.chance_poor": (
-        "Every stake within the tolerance of {tolerance}: only {chance} of layouts. Each stake alone does better; all of them at "
-        "once is what the checks will find. Work finer where you can: plumb each stake, read to a finer mark."
+        "Only {chance} of layouts have every stake within {tolerance}. Take more care: plumb each stake, and read to a finer "
+        "mark."
     ),
     "accuracy.over": "more than {percent}",
     "accuracy.under": "less than {percent}",
     "accuracy.unreliable": (
-        "These figures aren't to be relied on here: the tapes cross so flat, or the errors build up so far, that small mistakes don't "
-        "add in proportion. Take another method."
+        "Don't rely on these figures. The tapes cross so flat, or the errors build up so far, that the error estimate no longer "
+        "holds. Use another method."
     ),
     "accuracy.scale_shown": "{part} millionths, {size} on {on}",
     "accuracy.given": "as you say",

@@ -58,7 +58,9 @@ MESSAGES = {
     "pair.sagitta_over_external.remedy": "Check whether rise (chord to arc) and external (corner to arc) were swapped.",
     "pair.arc_over_tangents.wrong": "The arc length is as long as both tangents together ({limit}) or longer.",
     "pair.arc_over_tangents.remedy": "An arc is shorter than the way around by the corner; check both numbers.",
-    "pair.no_corner.wrong": "From 180° up the tangents at the ends never meet, so there is no tangent length and no external.",
+    "pair.no_corner.wrong": (
+        "At 180° or more the end tangents never meet on the curve's side, so there is no tangent length and no external."
+    ),
     "pair.no_corner.remedy": "Check the angle, or give the radius, chord, rise or arc length instead.",
     "pair.external_over_tangent.wrong": "The external is as long as the tangent ({limit}) or longer; it is always the lesser.",
     "pair.external_over_tangent.remedy": "Check whether tangent length (corner to end) and external (corner to arc) were swapped.",

@@ -2,17 +2,21 @@
 
 MESSAGES = {
     "top.authority": (
-        "The drawing, the job's specification, the local code and the licensed professional in charge stand above this sheet."
+        "The drawings, specification, local code and the engineer in charge govern. Where they differ from this sheet, follow "
+        "them."
     ),
-    "top.services": "Before driving stakes have buried services located, and wait for the marks (US: call 811). Pins go deep too.",
+    "top.services": (
+        "Have buried utilities located and marked before driving anything, pins included. US: call 811 and write down the "
+        "ticket number; the marks take a few working days. UK: CAT scan and permit to dig."
+    ),
     "top.stakes": "Cap steel stakes and pins. A bent board is a spring: fix one end first and stand clear of its sweep.",
     "caution.odd_one": (
-        "All the other givens agree without the {field}. It was given as {value}; the others make it {computed}. It is likely the "
-        "wrong one. Don't build before somebody who knows the drawing settles it."
+        "The other givens agree with each other, but not with the {field}. It was given as {value}; they make it {computed}. It "
+        "is likely the wrong one: ask, or leave it out. Don't build from this sheet until that is settled."
     ),
     "caution.odd_one_none": (
-        "All the other givens agree without the {field}. It was given as {value}, but their arc turns 180° or more and has none. "
-        "Don't build before somebody who knows the drawing settles it."
+        "The other givens agree with each other, but not with the {field}. It was given as {value}; their arc turns 180° or more "
+        "and has none. It is likely the wrong one. Don't build from this sheet until that is settled."
     ),
     "caution.differs": (
         "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
@@ -57,19 +61,20 @@ MESSAGES = {
         "Don't build yet: it wasn't said which line the drawing's numbers are to (face, back, centre line, flow line or lip)."
     ),
     "caution.board_on_back": (
-        "The drawing's numbers are to the back, so the board here is taken to form the back. Is it to form the face, then the way between "
-        "the two belongs into the offset."
+        "The drawing is dimensioned to the back, so the board here is taken to form the back. If it forms the face instead, add "
+        "the wall thickness to the offset."
     ),
     "caution.board_on_centre": (
-        "Don't build yet: the drawing's numbers are to the centre line, and no board stands on that. The offset ({shown}) has to be the way from the "
-        "centre line to the face and the board's thickness together."
+        "Don't build yet: the drawing is dimensioned to the centerline, and no board stands on that. The offset ({shown}) must "
+        "be centerline-to-face plus the board thickness."
     ),
     "caution.board_from_centre": (
-        "The drawing's numbers are to the centre line: the offset ({shown}) is taken to be the way to the face and the board's thickness together."
+        "The drawing is dimensioned to the centerline. The offset ({shown}) is taken as centerline-to-face plus the board "
+        "thickness."
     ),
     "caution.landmark_same": (
-        "Don't build yet: both ends have the same landmark, or two that look alike. Whoever swaps them puts the curve on the other "
-        "hand. Name them apart."
+        "Don't build yet: both ends have the same landmark, or two that look alike. Swapping them flips the curve. Give them "
+        "different landmarks."
     ),
     "caution.landmark_swapped": (
         "Don't build yet: the landmark at end {end} is the other end's own name ({landmark}). Make sure which end is which, and name "
@@ -79,19 +84,19 @@ MESSAGES = {
         "Don't build yet: the landmark at end {end} ({landmark}) reads like a mark of this sheet. Name what really stands there."
     ),
     "caution.landmark_blank": "Don't build yet: the landmark at end {end} can't be seen on paper. Type it again.",
-    "caution.landmark_tie": "Both ties of end {end} go to the same thing: that can't find it again. Tie it to two.",
+    "caution.landmark_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
     "caution.unlikely_board": "A board {shown} thick? Make sure of its unit before building.",
     "caution.unlikely_hub": "Hubs {shown} off the line? Make sure of the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Make sure of its unit: a check that allows so much sees nothing.",
-    "caution.got_over": "Don't build yet: stake {stake} stands {miss} off the arc and {tolerance} is allowed. Move it, or ask.",
-    "caution.got": "Stake {stake} stands {miss} off the arc ({stands} in place of {wanted}); the numbers after it allow for that.",
+    "caution.got_over": "Don't build yet: stake {stake} stands {off}, and {tolerance} is allowed. Move it, or ask.",
+    "caution.got": "Stake {stake} stands {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
     "caution.got_aside": (
         "Stake {stake} stands {aside} off its string's middle, toward {end}: that hardly moves it off the arc, but the gaps beside it "
         "are no longer equal."
     ),
     "caution.got_far": (
-        "Stake {stake} was got at {stands} where {wanted} was wanted, {miss} off the arc: that looks like a slip. Measure it again "
-        "before going on."
+        "Stake {stake} measured {stands} where {wanted} was wanted, {off}: that looks like a slip. Measure it "
+        "again before going on."
     ),
     "caution.sensitive": ("One tape mark ({mark}) in the {field} moves the radius by {change}. {better}"),
     "caution.sensitive_all": ("One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"),
@@ -99,13 +104,16 @@ MESSAGES = {
     "caution.better_three_sides": "Better: tape a chord and its mid-ordinate.",
     "caution.better_points": "Take points farther apart, the middle one near the middle, or get the radius from the drawing.",
     "caution.services": "Before the first stake goes in: are buried services located and marked (US: call 811)? Cap steel stakes.",
-    "caution.tape_zero": "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm, take it off again.",
+    "caution.tape_zero": (
+        "Know where the tape's zero is (hook, ring or mark). If you burn a foot (hold at 1 ft or 10 cm), subtract it from the "
+        "reading."
+    ),
     "caution.slope": "Hold the tape level: along sloping ground it reads too long.",
     "caution.no_better": "No other tape measurement here does much better: get the radius or the central angle from the drawing.",
     "caution.straight": "The whole rise ({sagitta}) is less than a tape mark ({mark}): this tape can't tell the arc from a straight line.",
     "caution.small_sagitta": (
-        "From level {level} on the sagittae ({sagitta}) are under {few} tape marks ({mark}): mostly rounding. Fewer levels and "
-        "a sprung board do better."
+        "From round {level} on, the mid-ordinates ({sagitta}) are under {few} tape marks ({mark}): mostly rounding. Stop at "
+        "fewer rounds and spring a board through the stakes."
     ),
     "caution.tolerance_under_mark": "The tolerance ({tolerance}) is finer than the tape's mark ({mark}): no check with this tape can hold it.",
     "caution.one_level": (
@@ -131,10 +139,10 @@ MESSAGES = {
     "note.tolerance": "No tolerance was given, so nothing here can say whether a miss matters.",
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
     "note.square": "Squareness of a sagitta hardly shows at its own stake; it shows one level on.",
-    "caution.method_blocked": "Don't build from this sheet: {method} isn't possible on this ground. {why} See which way to take.",
+    "caution.method_blocked": "Don't build from this sheet: {method} isn't possible on this ground. {why} See the recommended method.",
     "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and there are {there}.",
     "caution.method_unreliable": (
-        "Don't build from this sheet: with {method} small mistakes grow here beyond what can be told beforehand. See which way to take."
+        "Don't build from this sheet: with {method}, small errors grow out of control here. See the recommended method."
     ),
     "caution.rule_over": (
         "Don't build from this sheet: these are the quarter rule's numbers, and they miss the arc by up to {worst} at {at}; {tolerance} is "
@@ -144,8 +152,8 @@ MESSAGES = {
         "These are the quarter rule's numbers: they miss the arc by up to {worst} at {at}. Halving with its exact numbers is the same work."
     ),
     "caution.slope_numbers": (
-        "The ground falls. Level lengths count. Where the tape lies on the slope hold the number for the slope, which stands beside; "
-        "a triangle that is squared on the slope isn't square from above: keep its sides level."
+        "The ground slopes. Dimensions are horizontal; if the tape lies on the slope, use the slope figure in parentheses. A "
+        "triangle squared on the slope isn't square from above: keep its sides level."
     ),
     "caution.chord_over_tape": (
         "A to B is {chord} and the tape is {tape}: taping it takes more than one pull, in line, each with a mistake of its own."

@@ -14,7 +14,7 @@ MESSAGES = {
     "page.link_share": "Send the link",
     "page.link_in": "Open a link that you were sent",
     "page.link_open": "Open",
-    "page.save": "A copy that needs nothing",
+    "page.save": "Self-contained copy",
     "page.save_help": (
         "One file with the whole page and this job in it. It opens without a network, and it is the only copy that no browser deletes: "
         "some delete what a page keeps after a week without use."
@@ -23,8 +23,8 @@ MESSAGES = {
     "page.offer": "The link or file holds another job:",
     "page.offer_open": "Open it (yours stays in the list)",
     "page.offer_leave": "Stay with mine",
-    "page.update": "A newer version of this page is ready. Your work is kept when you change over.",
-    "page.update_take": "Change over now",
+    "page.update": "A newer version of this page is ready. Your work is kept when you update.",
+    "page.update_take": "Update now",
     "page.update_later": "Later",
     "page.elsewhere": "This job was changed in another window. What is typed here would overwrite it.",
     "page.elsewhere_take": "Take the other window's",
@@ -33,8 +33,8 @@ MESSAGES = {
         "here: don't build from it."
     ),
     "page.trouble_no_wasm": (
-        "This browser doesn't allow what the page computes with (WebAssembly), so your numbers can't be worked out here. Try another "
-        "browser, or turn off its strictest protection for this page. What the page was told:"
+        "This browser blocks WebAssembly, which the page needs, so your numbers can't be worked out here. Try another browser, "
+        "or turn off its strictest protection for this page. What the page was told:"
     ),
     "page.lacked": (
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
@@ -63,7 +63,7 @@ MESSAGES = {
     "page.desk_open_already": "That is the job that stands in the fields already.",
     "page.desk_open_failed": "That couldn't be opened, and your work is as it was:",
     "page.desk_copied": "Copied.",
-    "page.desk_copy_by_hand": "It couldn't be copied: it's marked, copy it by hand.",
+    "page.desk_copy_by_hand": "Couldn't copy. The link is selected: copy it yourself.",
     "page.desk_saving": "Packing the page.",
     "page.desk_saved": "Saved among your downloads, with this job in it.",
     "page.desk_save_failed": "The page couldn't be packed:",

@@ -18,11 +18,14 @@ MESSAGES = {
     "form.section_line": "Which line, and what is driven",
     "form.section_ends": "The two ends",
     "form.section_ties": "Ties, to find the ends again",
-    "form.section_ties.help": "For each end the distances to two things that stay: a wall's corner, a hydrant.",
+    "form.section_ties.help": "For each end, measure to two fixed objects: a wall corner, a hydrant.",
     "form.section_fine": "How fine",
-    "form.section_found": "The chord as found on the ground",
-    "form.section_found.help": "When the drawn line's ends don't read what the drawing says. Measure twice, once from each end; where stakes stand off the line, from A0 to B0 and not between the stakes.",
-    "form.section_got": "What was really got at a stake",
+    "form.section_found": "Chord as measured on site",
+    "form.section_found.help": (
+        "Use when A to B doesn't measure what the drawing says. Measure twice, once from each end. Where stakes stand off the "
+        "line, measure A0 to B0, not between the stakes."
+    ),
+    "form.section_got": "As-built position of a stake",
     "form.section_got.help": (
         "When a stake stands and can't be moved: its sagitta, or both half chords, as they read. The numbers after it then bring the "
         "layout back onto the arc."
@@ -58,7 +61,7 @@ MESSAGES = {
     "form.external.help": "From that corner to the middle of the arc.",
     "form.greater": "Where two arcs fit these numbers, take the one that turns more",
     "form.degree": "Degree of curve",
-    "form.degree.help": "Stands in the radius' place; one more number above settles the arc.",
+    "form.degree.help": "Used instead of a radius; one more dimension above fixes the arc.",
     "form.degree_by": "It is counted over",
     "form.degree_by.arc": "100 ft of arc (roads)",
     "form.degree_by.chord": "a chord of 100 ft (railroads)",
@@ -71,19 +74,20 @@ MESSAGES = {
     "form.point_1_1": "y between (north)",
     "form.point_2_0": "x of B (east)",
     "form.point_2_1": "y of B (north)",
-    "form.drawn_to": "The drawing's numbers are to the",
+    "form.drawn_to": "The drawing is dimensioned to the",
     "form.drawn_to.short": "Which line the numbers are to",
     "form.driven": "What stands on the staked line",
     "form.offset": "How far the stakes stand off the drawn line",
     "form.offset.help": "The board's thickness, or how far out the hub stands. Blank for a pin on the line.",
-    "form.toward": "Toward which side they stand off",
+    "form.toward": "Offset toward",
     "form.toward.help": (
-        "The centre: inside the curve. The outside: away from the centre. Stakes behind a board stand away from the concrete."
+        "The center: inside the curve. The outside: away from the center. Stakes behind a board go on the side away from the "
+        "concrete."
     ),
     "form.end_a": "Landmark at A",
     "form.end_a.help": "What anybody on site can see there.",
     "form.end_b": "Landmark at B",
-    "form.end_b.help": "Something else than at A.",
+    "form.end_b.help": "Something different from A.",
     "form.side": "Stand at A, face B: the curve is on your",
     "form.side.short": "Which hand the curve is on",
     "form.start": "What exists on the ground",
@@ -94,10 +98,10 @@ MESSAGES = {
     "form.mark_usual": "the usual one",
     "form.tolerance": "Tolerance across the arc",
     "form.tolerance.help": "How far off its true place a stake may end up. Write its unit with feet and inches: 1/4 in.",
-    "form.spacing": "Widest gap between stakes",
+    "form.spacing": "Maximum stake spacing",
     "form.spacing.help": "Blank: 4 ft or 1.2 m.",
-    "form.levels": "Or how often to halve",
-    "form.levels.help": "1 to 12. Wins over the gap.",
+    "form.levels": "Or rounds of halving",
+    "form.levels.help": "1 to 12. Overrides the spacing.",
     "form.found_first": "Measured from A",
     "form.found_second": "Measured from B",
     "form.found_tape": "How the tape lay",

@@ -2,12 +2,12 @@
 
 MESSAGES = {
     "level.how_one": (
-        "Middle of the string at {half} from either end. From it square off {sagitta} to the {hand} (standing at the end nearer A, facing "
-        "the other). Slide the tip until both half chords read {half_chord}."
+        "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
+        "end nearer A, facing the other). Move the stake sideways until both short chords read {half_chord}."
     ),
     "level.how": (
-        "Each string: its middle is at {half} from either end. From it square off {sagitta} to the {hand} (standing at the end nearer A, "
-        "facing the other). Slide the tip until both half chords read {half_chord}."
+        "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
+        "end nearer A, facing the other). Move the stake sideways until both short chords read {half_chord}."
     ),
     "hand_work.first": "The first sagitta comes from the drawing: nothing to work out.",
     "hand_work.first_root": "From radius and half chord: square root of ({radius}² - {half}²) = {root} {unit}.",
@@ -16,8 +16,8 @@ MESSAGES = {
     "hand_work.chord": "New chord: square root of ({half}² + {sagitta}²) = {chord} {unit}.",
     "hand_work.sagitta": "Next sagitta: {chord} × ({chord} - {half}) ÷ (2 × {sagitta}) = {chord} × {more} ÷ {twice} = {next} {unit}, to the nearest mark {shown}.",
     "hand_work.flat": "Next sagitta: {chord} × {sagitta} ÷ (2 × ({chord} + {half})) = {chord} × {sagitta} ÷ {both} = {next} {unit}, to the nearest mark {shown}.",
-    "square.prefer_slide": "Slide the tip; the triangle is for when only one end can be reached.",
-    "square.prefer_square": "Short enough for a framing square; slide the tip where there is time.",
+    "square.prefer_slide": "Move the stake sideways until both end distances match; use the triangle only when one end can't be reached.",
+    "square.prefer_square": "Short enough for a framing square; still, match both end distances where there is time.",
     "square.slide": "Slide the tip until both half chords read the same ({half_chord}). Out by a mark between the two:",
     "square.triangle_whole": (
         "{shape} triangle: {along} along the string from the middle, {out} out, long side {long_side}. Out by a mark:"
@@ -27,8 +27,8 @@ MESSAGES = {
     ),
     "square.blade": "Framing square on the string, out by a mark over its {blade} blade:",
     "square.eye": "By eye, out by {degrees}° (common practice, no source):",
-    "square.cost": "the tip slips {aside} aside, this stake moves {here} off the arc, the next level's {next}.",
-    "square.cost_last": "the tip slips {aside} aside, this stake moves {here} off the arc.",
+    "square.cost": "the stake goes {aside} along the arc and {here} off it; the next round's stakes go {next} off.",
+    "square.cost_last": "the stake goes {aside} along the arc and {here} off it.",
     "square.each": (
         "Square each offset with a {shape} triangle at its foot: {along} along the string, {out} out, and the long side {long_side}. The "
         "larger, the truer."

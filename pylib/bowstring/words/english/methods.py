@@ -23,8 +23,8 @@ MESSAGES = {
         "somebody at A who faces B, toward the curve, {length1}. Slide it until both ends read {length2} to it. Drive a pin at C."
     ),
     "step.swing": (
-        "{stake}: hook the tape on C and keep it at {length0}; cross it with {length1} from {other}, on the way round to B. "
-        "Drive {stake}."
+        "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, on the B "
+        "side. Drive {stake}."
     ),
     "step.ordinate": (
         "{stake}: on the string from {start} toward {end} mark {length0}. There square off to the {hand} (facing B from A) {length1}. "
@@ -57,21 +57,23 @@ MESSAGES = {
         "toward the chord, {length1}. Drive {stake}."
     ),
     "step.produce_first": (
-        "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold that length at {start} and swing its tip {length2} "
-        "from the mark, toward the chord. Drive {stake}."
+        "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold zero at {start} and swing {length0} until it "
+        "is {length2} from the mark, toward the chord. Drive {stake}."
     ),
     "step.produce_straight": (
-        "{stake}: carry the straight from {other} on past {start} for {length0} and mark it. Hold that length at {start} and swing "
-        "its tip {length2} from the mark, toward the curve. Drive {stake}."
+        "{stake}: carry the straight from {other} on past {start} for {length0} and mark it. Hold zero at {start} and swing "
+        "{length0} until it is {length2} from the mark, toward the curve. Drive {stake}."
     ),
     "step.produce": (
-        "{stake}: carry the line from {other} through {start} on for {length0} and mark it. Hold {length1} at {start} and swing its "
-        "tip {length2} from the mark, toward the chord. Drive {stake}."
+        "{stake}: carry the line from {other} through {start} on for {length0} and mark it. Hold zero at {start} and swing "
+        "{length1} until it is {length2} from the mark, toward the chord. Drive {stake}."
     ),
     "step.sight": (
-        "{stake}: instrument over {start}, sighted on {end}: turn {angle0} to the {hand}. Swing {length0} from {other} onto that "
-        "line, on its far side from {start}. Drive {stake}."
+        "{stake}: set the instrument over {start} and sight {end}. Turn {angle0} to the {hand}. Measure {length0} from {other} "
+        "to that line, taking the crossing farther from {start}. Drive {stake}."
     ),
+    "method.centre_unreached.wrong": "Nobody has said that the arc's center can be reached.",
+    "method.centre_unreached.remedy": "Say in the form that it can, or choose another method.",
     "method.ordinates_overhang.wrong": "This arc turns more than half round, so it overhangs its chord: no ordinate reaches all of it.",
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the centre.",
     "method.tangent_overhang.wrong": "This arc turns more than half round, so it bends back past its tangents.",

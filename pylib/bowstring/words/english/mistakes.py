@@ -1,12 +1,10 @@
 """The common blunders: what was done, what sees it, and what does where no check sees it."""
 
 MESSAGES = {
-    "mistake.burned_foot": (
-        "The tape was held at its {burn} mark for one pull, and that was forgotten: for {mark} it says {right}, and only {wrong} was pulled."
-    ),
+    "mistake.burned_foot": "The tape was held at the {burn} mark once and not corrected: {mark} needs {right}, only {wrong} was measured.",
     "mistake.burned_foot.instead": "Call the mark that you hold, every time, and pull again from the tape's end.",
     "mistake.burned_foot_all": (
-        "The tape was held at its {burn} mark for every long pull, and that was forgotten: each of them is {short} short."
+        "The tape was held at the {burn} mark for every long measurement and not corrected: each one is {short} short."
     ),
     "mistake.burned_foot_all.instead": "Call the mark that you hold, every time, and pull one again from the tape's end.",
     "mistake.tenths_as_inches": (
@@ -32,7 +30,7 @@ MESSAGES = {
     "mistake.arc_for_gaps.instead": "Tape the last gap to B, too.",
     "mistake.wrong_hand": "The whole curve was laid on the wrong hand.",
     "mistake.wrong_hand.instead": "{told}",
-    "mistake.wrong_hand.unseen": ("NO check on this sheet sees it: every distance among the stakes is right. {told}"),
+    "mistake.wrong_hand.unseen": ("NO check on this sheet catches it: all the distances still come out right. {told}"),
     "mistake.diameter": "The diameter was pulled for the radius: {wrong} in place of {right}.",
     "mistake.diameter.instead": "Ask whether the drawing's number is a radius or a diameter.",
     "mistake.wrong_radius": ("The drawing's radius was pulled from the centre, {wrong}; the stakes' own is {right}."),
@@ -41,18 +39,22 @@ MESSAGES = {
         "The {offset} from the drawn line was forgotten: its ends A0 and B0 were taken for A and B, and the rest was done by this sheet."
     ),
     "mistake.no_offset.instead": "Measure from the drawn line to A and to B: it must be {offset}.",
-    "mistake.seen.alternate": "The string {pair} sees it: its middle to {end} would read {reads}; it must read {should}.",
+    "mistake.seen.alternate": "The string {pair} catches it: its midpoint to {end} would read {reads}; it must read {should}.",
     "mistake.seen.ordinate": (
-        "The string A to B sees it: at {along} from A, square off to {end} would read {reads}; it must read {should}."
+        "The string A to B catches it. At {along} from A, square off to {end} would read {reads}; it must read {should}."
     ),
-    "mistake.seen.cross": "The tape from {start} to {end} sees it: it would read {reads}; it must read {should}.",
-    "mistake.seen.half": "The tape from {start} to {end} sees it: it would read {reads}; it must read {should}.",
-    "mistake.seen.gap": "The gap from {start} to {end} sees it: it would read {reads}; it must read {should}.",
-    "mistake.seen.external": "The tape from the corner P to {end} sees it: it would read {reads}; it must read {should}.",
-    "mistake.string": "Taping A to B sees it before any stake is set: it would read {reads}; it must read {should}.",
-    "mistake.unseen": "NO check on this sheet sees it, and {at} would stand {miss} off the line. {instead}",
-    "mistake.unseen_along": "NO check on this sheet sees it: all stand on the line, {at} {miss} along it from its place. {instead}",
-    "mistake.within": "NO check on this sheet sees it: the worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed.",
+    "mistake.seen.cross": "The tape from {start} to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.seen.half": "The tape from {start} to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.seen.gap": "The gap from {start} to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.seen.external": "The tape from the corner P to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.string": "Taping A to B catches it before any stake is set: it would read {reads}; it must read {should}.",
+    "mistake.unseen": "NO check on this sheet catches it, and {at} would stand {miss} off the line. {instead}",
+    "mistake.unseen_along": (
+        "NO check on this sheet catches it. All stakes stand on the line, but {at} is {miss} along it from its place. {instead}"
+    ),
+    "mistake.within": (
+        "NO check on this sheet catches it. The worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed."
+    ),
     "mistake.draw.title": "What if: the stakes after a blunder",
     "mistake.draw.desc": "{text} {told} {hand}",
     "mistake.draw.each": "{name} would stand {shown} from its place.",

@@ -1,6 +1,9 @@
 """The rule of thumb, rounding, checks, what is left between stakes, the story stick, field fit, offsets."""
 
 MESSAGES = {
+    "miss.inside": "{miss} inside the arc",
+    "miss.outside": "{miss} outside the arc",
+    "miss.none": "right on the arc",
     "rule.inside": "inside",
     "rule.outside": "outside",
     "rule.one_level": "With these levels the quarter rule and the exact figures are the same.",
@@ -34,12 +37,12 @@ MESSAGES = {
     "check.gap": "{start} to {end}: must read {shown}.",
     "check.external": "Corner P to {end}: must read {shown}.",
     "gap.left": (
-        "Between neighbouring stakes {gap} is left. Straight pieces would miss the arc by {rise} at their middles; "
-        "a sprung board follows it far better."
+        "Stakes are {gap} apart, straight. Straight pieces would miss the arc by {rise} at their middles; a sprung board "
+        "follows it far better."
     ),
     "gap.left_got": (
-        "Between neighbouring stakes up to {gap} is left. A straight piece would miss the arc there by {rise} at its middle; "
-        "a sprung board follows it far better."
+        "Stakes are up to {gap} apart, straight. A straight piece there would miss the arc by {rise} at its middle; a sprung "
+        "board follows it far better."
     ),
     "stick.level": "level {level}: {stakes}",
     "stick.to": "{first} to {last}",
@@ -64,7 +67,8 @@ MESSAGES = {
     "fit.looks_like": "It looks like this: {slip}",
     "fit.taken": "The chord found is {found}, the drawn one {drawn}: the arc was worked out again over it ({hold}).",
     "fit.do_not_build": (
-        "Do not build this: ask. Over the found chord ({found}, drawn {drawn}) the ends turn by {kink}, or the curve is another one."
+        "Do not build this: ask. Over the found chord ({found}, drawn {drawn}) the ends would kink by {kink} or the curve would "
+        "change shape."
     ),
     "slip.stakes_chord": "the chord between the stakes taken for the drawn line's, A0 to B0: it would be {would_be}.",
     "slip.foot": "a foot miscounted: it would be {would_be}.",

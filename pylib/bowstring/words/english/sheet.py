@@ -5,10 +5,7 @@ MESSAGES = {
     "sheet.stop_here": "Not to be built yet: see the top of this sheet.",
     "sheet.short": "The layout in short",
     "sheet.short_caption": "Each stake from the middle of its string, square off it, on the curve's side",
-    "sheet.nearest": (
-        "Every number is shown to the nearest mark held to ({mark}). A reading that is a mark off is no miss. "
-        "Where two halves don't add up to their whole, split what is left."
-    ),
+    "sheet.nearest": "Numbers are rounded to {mark}. A reading within {mark} is good. If two halves don't add up, split the difference.",
     "sheet.drive": "drive",
     "sheet.neighbours": "each two neighbours",
     "sheet.middle_at": "its middle is at",
@@ -83,8 +80,8 @@ MESSAGES = {
     "sheet.squaring_how": "Take the first way that the room allows.",
     "sheet.squaring_level": "Level {level}, sagitta {sagitta}",
     "sheet.checks_intro": (
-        "Measured by no step. If one is out by more than it may be, find out why before you go on. That limit is for every stake of a "
-        "check at the edge of its tolerance, all at once the worse way: most readings should come far nearer."
+        "No step measured these. If one is out by more than its limit, find out why before you go on. The limit is the worst "
+        "case, with every stake in the check at its tolerance. Most readings should be much closer."
     ),
     "sheet.no_checks": "No check can see a miss within this tolerance: use a finer tape or more levels.",
     "sheet.no_tolerance": "No tolerance was given, so it can't be said by how much they may be out",
@@ -121,7 +118,8 @@ MESSAGES = {
     "sheet.way": "Set the stakes: {method}",
     "sheet.rows_some": "The first {shown} of {count} stakes.",
     "sheet.steps_some": "The first {shown} of {count} steps; the others go on alike, with the numbers of the table.",
-    "sheet.advice": "Which way to take here",
+    "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
+    "sheet.advice": "Recommended method",
     "sheet.ways_caption": (
         "Worst stake: 19 times in 20 no stake is farther off across the arc than this, the rounding of the shown numbers included. "
         "Readings: what is taped, turned and squared for all stakes."
@@ -133,22 +131,22 @@ MESSAGES = {
     "sheet.way_longest": "longest pull",
     "sheet.way_people": "people",
     "sheet.way_yes": "yes",
-    "sheet.way_unsound": "not surely: small mistakes grow beyond telling",
+    "sheet.way_unsound": "unreliable: errors build up too fast",
     "sheet.way_this": "{name} (this sheet)",
     "sheet.way_advised": "{name} (advised)",
     "sheet.accuracy": "How true the stakes will be",
     "sheet.across": "across the arc",
     "sheet.along": "along it",
     "sheet.scatter_caption": "One standard deviation: 2 stakes in 3 are nearer than this, 19 in 20 within about twice.",
-    "sheet.shifts": "What can be taken out",
-    "sheet.model": "What this reckons with",
+    "sheet.shifts": "Errors you can avoid",
+    "sheet.model": "Errors assumed",
     "sheet.model_what": "what goes wrong by chance",
     "sheet.model_size": "standard deviation",
     "sheet.model_from": "from",
-    "sheet.model_caption": "Change them in the form if you know better. A blunder is none of these: only checks find it.",
+    "sheet.model_caption": "Change these in the form if you have better figures. They do not cover blunders; only checks find those.",
     "sheet.stick_offsets": "Copy these marks onto a lath, all from the same end: each offset is then one mark.",
     "sheet.mistakes": "If something went wrong",
-    "sheet.mistakes_intro": "Blunders that happen, one at a time, and what on this sheet sees each. The worst of them no check sees.",
+    "sheet.mistakes_intro": "Common blunders, one at a time, and which check catches each. No check catches the worst one.",
     "sheet.mistake": "{text} {at} would stand {moved} from its place. {told}",
     "sheet.mistake_show": "Show what the stakes would look like",
 }

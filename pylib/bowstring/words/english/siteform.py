@@ -3,20 +3,21 @@
 MESSAGES = {
     # headings and folds
     "form.section_method": "How to set it out",
-    "form.section_method.help": "The sheet's steps are of this way. It compares all of them, and says which one to take here.",
+    "form.section_method.help": "The steps on the sheet use this method. The sheet compares all methods and says which one to use here.",
     "form.section_options": "Options of single ways",
     "form.section_options.help": "Leave them blank unless you have a reason: the usual ones are taken.",
     "form.section_tape": "Tape and hands",
     "form.section_tape.help": "Decide which ways are possible, and how true the stakes will be.",
     "form.section_ground": "What is in the way",
     "form.section_ground.help": (
-        "Draw it on the plan, or type its corners. The sheet then says which pulls and strings are stopped, and which way still goes."
+        "Draw it on the plan, or type its corners. The sheet then says which measurements are blocked and which methods still "
+        "work."
     ),
     "form.section_known": "Known marks",
     "form.section_known.help": "Points that stand on the ground already. Tapes and an instrument can work from them.",
     "form.section_fall": "The slope of the ground",
     "form.section_fall.help": "A tape along a slope reads too long. The sheet then says what to tape for each level length.",
-    "form.section_errors": "How exactly you work",
+    "form.section_errors": "How accurately you work",
     "form.section_errors.help": (
         "One standard deviation each: two tries in three are better than that. Blank: the usual one. They change how true the sheet says "
         "the stakes will be, not where they stand."
@@ -31,7 +32,8 @@ MESSAGES = {
     # the method and its options
     "form.method": "Way of working",
     "form.method.centre": "swing from the centre",
-    "form.method.halving": "halving (the usual one)",
+    "form.method.none": "the recommended one",
+    "form.method.halving": "halving",
     "form.method.rule": "quarter rule, not exact",
     "form.method.ordinates": "ordinates from the long chord",
     "form.method.tangent": "offsets from the tangents",
@@ -49,15 +51,19 @@ MESSAGES = {
     "form.tapes_from_0.help": "A, B or a known mark, for two tapes. Blank: A.",
     "form.tapes_from_1": "Second tape held at",
     "form.tapes_from_1.help": "Another mark. Blank: B.",
-    "form.halve_first": "Halve so often first",
+    "form.halve_first": "Rounds of halving first",
     "form.halve_first.help": "0 to 6, for ordinates: they are then shorter, from each smaller chord.",
     "form.stations": "Ordinates at",
     "form.stations.help": "Distances from A along the chord, with ; between them. They stand in place of equal steps.",
     "form.first_gap": "First gap",
-    "form.first_gap.help": "With a widest gap: the first stake so far from A; the last gap is what is left.",
+    "form.first_gap.help": "Distance from A to the first stake; the last space takes the remainder.",
     # tape and hands
     "form.tape_length": "Longest tape",
-    "form.tape_length.help": "Blank: 100 ft. A longer pull is told as not possible.",
+    "form.tape_length.help": "Blank: 100 ft. Anything longer is reported as not possible.",
+    "form.centre_reachable": "The arc's center",
+    "form.centre_reachable.help": "Choose the second only after you have seen that a pin can stand there, with a clear swing.",
+    "form.centre_reachable.none": "out of reach, or not known",
+    "form.centre_reachable.reachable": "can be reached",
     "form.tape_class": "Tape's accuracy class",
     "form.tape_class.help": "Stands near the tape's zero, as I, II or III. A better class makes long pulls truer.",
     "form.tape_class.none": "the usual one",
@@ -80,7 +86,7 @@ MESSAGES = {
         "Like 12 ft, -3 ft; 20 ft, -3 ft; 16 ft, -8 ft."
     ),
     "form.room_behind": "Room behind the chord",
-    "form.room_behind.help": "How far back anybody can go. Blank: no end to it.",
+    "form.room_behind.help": "How far back anybody can go. Blank: unlimited.",
     "form.room_inside": "Room inside the curve",
     "form.room_inside.help": "From the curve toward its centre.",
     "form.room_outside": "Room outside the curve",
@@ -128,9 +134,11 @@ MESSAGES = {
     # what can be wrong
     "form.outline_pair.wrong": "Corner {number} isn't two lengths with a comma between them.",
     "form.outline_pair.remedy": "Give each corner as x, y and put ; between the corners: 12 ft, -3 ft; 20 ft, -3 ft; 16 ft, -8 ft.",
-    "form.outline_comma.wrong": "In corner {number} a comma stands right between two digits: it could part two lengths, or be a decimal's.",
-    "form.outline_comma.remedy": "Put a blank after a comma that parts x from y, and a point where it is a decimal's: 1.5, 2.",
-    "form.stations_comma.wrong": "The comma could part two distances, or be a decimal's.",
+    "form.outline_comma.wrong": (
+        "In corner {number} a comma stands right between two digits: it could separate two lengths or be a decimal comma."
+    ),
+    "form.outline_comma.remedy": "Put a space after a comma that separates x from y, and write decimals with a point: 1.5, 2.",
+    "form.stations_comma.wrong": "The comma could separate two distances or be a decimal comma.",
     "form.stations_comma.remedy": "Put ; between two distances, and a point for decimals.",
     "form.two_marks.wrong": "Two tapes are held at two marks, and this one is blank.",
     "form.two_marks.remedy": "Name both, or empty both for A and B.",

@@ -6,7 +6,7 @@ MESSAGES = {
     "landmark": " ({landmark})",
     "step.have_ends": (
         "Find the marks {start}{first_landmark} and {end}{second_landmark}. Tape from {start} to {end}, level: it should read "
-        "{length0}. If it doesn't, stop and give the tool what you found."
+        "{length0}. If it doesn't, stop and enter what you measured."
     ),
     "step.set_ends": (
         "Neither end is on the ground yet. Set {start}{first_landmark} from the drawing's own dimensions to two fixed things, and "
@@ -73,8 +73,7 @@ MESSAGES = {
     "step.got_short": "stands at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
     "step.stake_got": (
-        "{stake}: string from {start} to {end}; its middle is at {length0} from either end. The number was {wanted} square off to "
-        "the {hand}; it stands at {length1}, {miss} off the arc, where a minus is inside, toward the centre. The numbers after this one start from where "
-        "it stands."
+        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} out, to "
+        "the {hand}. It is {length1}, which is {off}. The numbers after this one start from where it stands."
     ),
 }
