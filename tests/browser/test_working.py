@@ -46,7 +46,7 @@ def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
     wait_for(page, "computed")
     expect(page.locator("#unit-note")).to_contain_text("Chord 38")
     expect(page.locator("#status")).to_have_text(say("page.status_stop"))
-    expect(page.locator("#sheet .banner.stop")).to_contain_text("Rise 5.25")
+    expect(page.locator("#sheet .banner.stop")).to_contain_text("Mid-ordinate 5.25")
 
     page.click("#unit-back")
     wait_for(page, "computed")

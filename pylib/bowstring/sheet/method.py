@@ -87,7 +87,7 @@ def mistakes(answer: Answer) -> Iterator[Block]:
     yield Paragraph(say("sheet.mistakes_intro"))
     for number, row in enumerate(answer["mistakes"]):
         text = say("sheet.mistake", text=row["text"], at=row["moved_at"], moved=row["moved_shown"], told=row["told"])
-        yield Items([text], "plain" if row["caught"] else "caution")
+        yield Items([text])
         yield Drawing("mistake", number)
 
 

@@ -32,7 +32,7 @@ def test_a_slope_length_with_its_fall():
         ("40 ft", "foot"),
         ("38 ft 1 in", "inch"),
         ("37 ft 11 in", "inch"),
-        ("39 ft 10-7/8 in", "along the arc"),
+        ("39 ft 10-7/8 in", "the arc length taken for the chord"),
         ("83 ft", "swapped"),
     ],
 )

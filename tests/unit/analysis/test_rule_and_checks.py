@@ -116,13 +116,13 @@ WORKED = {
     "long": {"unit": "ft", "arc": {"chord": "9876543 ft", "sagitta": "1234567 ft"}, "levels": 3},
 }
 FIGURE = r"([0-9]+(?:\.[0-9]+)?)"
-CHORD_LINE = re.compile(rf"New chord: square root of \({FIGURE}² \+ {FIGURE}²\) = {FIGURE} (ft|m|mm)\.")
+CHORD_LINE = re.compile(rf"Short chord: square root of \({FIGURE}² \+ {FIGURE}²\) = {FIGURE} (ft|m|mm)\.")
 STEEP_LINE = re.compile(
-    rf"Next sagitta: {FIGURE} × \({FIGURE} - {FIGURE}\) ÷ \(2 × {FIGURE}\) "
+    rf"Next mid-ordinate: {FIGURE} × \({FIGURE} - {FIGURE}\) ÷ \(2 × {FIGURE}\) "
     rf"= {FIGURE} × {FIGURE} ÷ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
 )
 FLAT_LINE = re.compile(
-    rf"Next sagitta: {FIGURE} × {FIGURE} ÷ \(2 × \({FIGURE} \+ {FIGURE}\)\) "
+    rf"Next mid-ordinate: {FIGURE} × {FIGURE} ÷ \(2 × \({FIGURE} \+ {FIGURE}\)\) "
     rf"= {FIGURE} × {FIGURE} ÷ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
 )
 IN_METRES = {"ft": FOOT, "m": 1.0, "mm": 0.001}
@@ -171,13 +171,15 @@ def test_a_line_worked_by_hand_comes_out_to_its_last_digit_with_the_figures_it_p
         assert forms == {"steep", "flat"}
 
 
-ROOT_LINE = re.compile(rf"From radius and half chord: square root of \({FIGURE}² - {FIGURE}²\) = {FIGURE} (ft|m|mm)\.")
+ROOT_LINE = re.compile(
+    rf"From the radius and half the chord: square root of \({FIGURE}² - {FIGURE}²\) = {FIGURE} (ft|m|mm)\."
+)
 FIRST_LINE = re.compile(
-    rf"First sagitta: {FIGURE}² ÷ \({FIGURE} \+ {FIGURE}\) = {FIGURE}² ÷ {FIGURE} = {FIGURE} (ft|m|mm), "
+    rf"First mid-ordinate: {FIGURE}² ÷ \({FIGURE} \+ {FIGURE}\) = {FIGURE}² ÷ {FIGURE} = {FIGURE} (ft|m|mm), "
     r"to the nearest mark (.+)\."
 )
 OVER_LINE = re.compile(
-    rf"First sagitta, past a half circle: {FIGURE} \+ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
+    rf"First mid-ordinate, past a half circle: {FIGURE} \+ {FIGURE} = {FIGURE} (ft|m|mm), to the nearest mark (.+)\."
 )
 
 
@@ -220,7 +222,7 @@ def test_a_first_sagitta_that_the_drawing_gives_is_not_worked_out_unless_the_sta
 def test_the_trade_figures_worked_line():
     """95² + 40²: 103.078; 103.078 × 8.078 ÷ 80 = 10.408 (computed; the figures are common practice, no source)."""
     lines = answer_to(WORKED["trade"])["halving"][1]["by_hand"]
-    assert lines[0].startswith("New chord: square root of (95² + 40²) = 103.07")
+    assert lines[0].startswith("Short chord: square root of (95² + 40²) = 103.07")
     assert "= 10.4078 ft, to the nearest mark 10' 4-7/8\"." in lines[1]
 
 

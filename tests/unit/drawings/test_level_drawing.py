@@ -123,8 +123,8 @@ def test_numbers_that_differ_are_each_listed() -> None:
     row = answer["halving"][1]
     assert say("draw.level.detail.differ") in text
     listed = {name: text[text.index(f"{name}: ") :].split(".")[0] for name in ("Q1", "Q2")}
-    assert "sagitta 1' 4-1/8\"" in listed["Q1"] and row["sagitta_shown"] not in listed["Q1"].split(", ")
-    assert f"sagitta {row['sagitta_shown']}" in listed["Q2"]
+    assert "mid-ord 1' 4-1/8\"" in listed["Q1"] and row["sagitta_shown"] not in listed["Q1"].split(", ")
+    assert f"mid-ord {row['sagitta_shown']}" in listed["Q2"]
     # the half chord of the arc would be wrong at Q1: the checks have the right one
     assert row["half_chord_shown"] not in listed["Q1"] and row["half_chord_shown"] in listed["Q2"]
     (half,) = {check["shown"] for check in answer["checks"] if {check["from"], check["to"]} == {"A", "Q1"}}
@@ -136,7 +136,7 @@ def test_what_neither_a_step_nor_a_check_gives_is_left_out() -> None:
     answer = unchecked(found_off("Q1", "1' 4-1/8\""), "Q1")
     text = read(answer, 2).flowing_text()
     listed = text[text.index("Q1: ") :].split(".")[0]
-    assert "sagitta 1' 4-1/8\"" in listed and "half chord" not in listed
+    assert "mid-ord 1' 4-1/8\"" in listed and "short chord" not in listed
     assert answer["halving"][1]["half_chord_shown"] not in listed
 
 

@@ -104,4 +104,7 @@ def test_a_link_carries_the_whole_job(job: dict[str, Any]) -> None:
         back = bowstring.read_link(link)
         for key in job:
             assert back[key] == job[key]
-    assert json.dumps(bowstring.answer(back, whole=False)) == json.dumps(answer_to(job))
+    taken = answer_to(job)["method"]
+    assert back["method"] == taken  # the link says what was taken
+    assert json.dumps(bowstring.answer(back, whole=False)) == json.dumps(answer_to({**job, "method": taken}))
+    assert bowstring.answer(back, whole=False) == {**answer_to(job), "method_said": True}

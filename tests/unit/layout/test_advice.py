@@ -102,7 +102,7 @@ def test_a_pond_where_a_half_chord_has_its_middle() -> None:
     x = 10 has its foot at y = 0 and its stake at y = 7.9."""
     told = ask(box("the pond", 9, 4.5, 11, 5.5, "feet"))
     assert possible(told) == ALL - {"halving", "rule"}
-    assert row(told, "halving")["why_not"] == "the pond: nobody can stand at the middle for Q1."
+    assert row(told, "halving")["why_not"] == "the pond: nobody can stand at the midpoint for Q1."
 
 
 def test_a_building_inside_the_curve() -> None:
@@ -113,7 +113,7 @@ def test_a_building_inside_the_curve() -> None:
     told = ask(SHED)
     assert possible(told) == {"tangent", "produced"}
     assert told["advice"]["method"] == "tangent"
-    assert "Quicker, but not possible here: a swing from the centre. The shed" in told["advice"]["text"]
+    assert "Quicker, but not possible here: a swing from the center. The shed" in told["advice"]["text"]
     assert "only workable method" not in told["advice"]["text"]  # produced is possible too
 
 
@@ -131,7 +131,7 @@ def test_a_short_tape_on_a_long_chord() -> None:
     told = ask(arc={"chord": "190 ft", "sagitta": "20 ft"}, levels=4, tape={"length": "25 ft"})
     assert possible(told) == {"angles"}
     assert told["advice"]["method"] == "angles" and "only workable method here" in told["advice"]["text"]
-    assert "95' 0\"; the tape is 25' 0\"" in row(told, "halving")["why_not"]
+    assert "95' 0\"; the tape is only 25' 0\"" in row(told, "halving")["why_not"]
 
 
 def test_a_tape_on_which_only_half_the_chord_fits() -> None:

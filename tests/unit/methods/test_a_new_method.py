@@ -294,7 +294,7 @@ def test_it_stands_in_the_file_of_values() -> None:
 def test_the_form_offers_it_and_answers_it() -> None:
     page = form_html()
     assert 'value="beam"' in page and "<span>crossed beam</span>" in page
-    assert page.index('value="beam"') < page.index("instrument, or as on a road") < page.index('value="produced"')
+    assert page.index('value="beam"') < page.index("Instrument and road methods") < page.index('value="produced"')
     fields = fields_of_job(JOB)
     assert fields["method"] == BEAM
     assert job_of_fields(fields)["method"] == BEAM

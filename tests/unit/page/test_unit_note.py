@@ -19,7 +19,7 @@ def plain(html: str) -> str:
 def test_bare_numbers_are_told_with_both_meanings() -> None:
     text = plain(unit_note({**FEET, "unit": "m"}, "ft"))
     assert "Chord 38: now" in text and "38.000 m" in text and "before 38' 0\"" in text
-    assert "Rise 5.25: now" in text
+    assert "Mid-ordinate 5.25: now" in text
 
 
 def test_numbers_with_a_unit_of_their_own_mean_the_same_and_aren_t_told() -> None:

@@ -56,7 +56,7 @@ def test_with_three_givens_no_single_one_is_accused():
 
 def test_a_mark_that_moves_the_radius_is_told_with_a_better_measurement():
     (text, *_more) = told("One tape mark", arc={"chord": "38 ft", "arc_length": "38 ft 2 in"})
-    assert "Better: get the rise" in text
+    assert "Better: get the mid-ordinate" in text
 
 
 def test_a_flat_arc_without_a_better_measurement_says_so():
@@ -75,8 +75,8 @@ def test_points_settle_the_hand_and_a_contrary_word_is_told():
     assert told_by_points["side"] == "right"
     assert any("By the three points" in text for text in told_by_points["cautions"])
     assert answer_to(unsaid)["side"] is None
-    assert cautions(arc=right, side="left")[0].startswith("The three points say")
-    assert not told("The three points say", arc=right, side="right")
+    assert cautions(arc=right, side="left")[0].startswith("The three points put")
+    assert not told("The three points put", arc=right, side="right")
 
 
 @pytest.mark.parametrize("drawn_to", [None, "unsure"])
@@ -118,7 +118,7 @@ def test_services_are_named_where_the_first_stake_goes_in(method):
     answer = answer_to({**PLAIN, "method": method})
     stakes = {stake["name"] for stake in answer["stakes"]} - {"A", "B"}
     first = next(step for step in answer["steps"] if step["level"] and stakes & set(step["marks"]))
-    assert any("services" in text for text in first["cautions"])
+    assert any("utilities" in text for text in first["cautions"])
 
 
 def test_a_sagitta_got_far_off_looks_like_a_slip():
@@ -185,8 +185,8 @@ def test_a_board_on_a_centre_line_stops_until_the_way_to_the_face_is_in_the_offs
 
 def test_a_board_on_a_line_that_was_not_said_stops():
     unsaid = {key: value for key, value in PLAIN.items() if key != "drawn_to"}
-    assert any("wasn't said which line" in text for text in answer_to({**unsaid, **BOARD})["stops"])
-    assert any("wasn't said which line" in text for text in answer_to(unsaid)["stops"]), "nor does a pin know"
+    assert any("isn't given" in text for text in answer_to({**unsaid, **BOARD})["stops"])
+    assert any("isn't given" in text for text in answer_to(unsaid)["stops"]), "nor does a pin know"
 
 
 def test_a_hand_that_was_not_said_stops():
@@ -216,7 +216,7 @@ def test_an_offset_string_is_taped():
     ],
 )
 def test_sizes_that_nothing_has_are_asked_about(more):
-    assert told("Make sure of", **more)
+    assert told("before building", **more)
 
 
 def test_a_stake_got_out_of_tolerance_is_to_be_moved():

@@ -42,10 +42,10 @@ def test_the_gap_told_is_the_widest_that_is_left() -> None:
 
 def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
     """Half chords 237 and 236 in over a string of 456 in: (237² - 236²)/(2 x 456) = 0.519 in toward B."""
-    (text,) = [text for text in answer_to({**PLAIN, **ASIDE})["cautions"] if "off its string's middle" in text]
+    (text,) = [text for text in answer_to({**PLAIN, **ASIDE})["cautions"] if "off its string's midpoint" in text]
     assert "0.52 in" in text and "toward B" in text
     other = {"got": [{"stake": "M", "half_chords": ["19 ft 8 in", "19 ft 9 in"]}]}
-    (text,) = [text for text in answer_to({**PLAIN, **other})["cautions"] if "off its string's middle" in text]
+    (text,) = [text for text in answer_to({**PLAIN, **other})["cautions"] if "off its string's midpoint" in text]
     assert "toward A" in text
 
 
@@ -53,12 +53,12 @@ def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
 def test_a_tip_that_slid_aside_is_told_from_a_mark_on(longer: str, told: bool) -> None:
     """Beside 236-1/2 in over 456 in: 1/4 in more slides 0.1296 in, over the mark of 1/8 in; 1/8 in more 0.065 in."""
     answer = answer_to({**PLAIN, "got": [{"stake": "M", "half_chords": [longer, "19 ft 8-1/2 in"]}]})
-    assert any("off its string's middle" in text for text in answer["cautions"]) is told
+    assert any("off its string's midpoint" in text for text in answer["cautions"]) is told
 
 
 def test_equal_half_chords_slid_nowhere() -> None:
     even = {"got": [{"stake": "M", "half_chords": ["19 ft 9 in", "19 ft 9 in"]}]}
-    assert not [text for text in answer_to({**PLAIN, **even})["cautions"] if "off its string's middle" in text]
+    assert not [text for text in answer_to({**PLAIN, **even})["cautions"] if "off its string's midpoint" in text]
 
 
 @pytest.mark.parametrize(
@@ -85,7 +85,7 @@ def test_a_stake_s_name_is_read_in_small_letters_too() -> None:
 @pytest.mark.parametrize(
     ("row", "field", "words"),
     [
-        ({"stake": "M"}, "got[0].sagitta", "isn't said what was got"),
+        ({"stake": "M"}, "got[0].sagitta", "Nothing measured is given"),
         ({"stake": "M", "sagitta": "5 ft", "half_chords": ["19 ft", "19 ft"]}, "got[0].sagitta", "not both"),
         ({"stake": "M", "sagitta": "35 ft"}, "got[0].sagitta", "nothing square off"),
     ],
@@ -114,7 +114,7 @@ def test_the_short_table_has_each_string_s_own_numbers() -> None:
         for name in names.split(", "):
             step = steps[name]
             assert numbers == [step["measures"][0]["shown"], step["taped"], step["half_chord"]]
-    assert table.rows[0][3].startswith("stands at")
+    assert table.rows[0][3].startswith("is at")
 
 
 def test_strings_that_read_the_same_after_something_was_got_share_a_row() -> None:

@@ -117,7 +117,7 @@ def test_a_blind_check_is_not_printed():
     blind = {check["kind"] for check in told["checks"] if check["blind"]}
     seen = {check["kind"] for check in told["checks"] if not check["blind"]}
     assert "half" in blind - seen
-    assert "half chord" not in sheet_text(told).split("CHECKS")[1].split("THE RULE")[0]
+    assert "short chord" not in sheet_text(told).split("CHECKS")[1].split("THE QUARTER RULE")[0]
 
 
 def test_where_something_was_got_each_stake_has_its_own_numbers():
@@ -156,5 +156,5 @@ def test_no_length_is_broken_over_two_lines(name):
 
 def test_a_heading_in_capitals_keeps_its_units():
     text = sheet_text(answer_to({"unit": "mm", "arc": {"chord": 12000, "sagitta": 900}, "levels": 2}))
-    headings = [line for line in text.splitlines() if line.startswith("LEVEL 1")]
-    assert headings and "900 mm" in headings[0] and "SAGITTA" in headings[0]
+    headings = [line for line in text.splitlines() if line.startswith("ROUND 1")]
+    assert headings and "900 mm" in headings[0] and "MID-ORDINATE" in headings[0]

@@ -197,7 +197,7 @@ def test_a_bare_tolerance_or_mark_in_feet_and_inches_is_refused_with_both_readin
 
 def test_an_improper_fraction_is_carried_inside_the_text_and_reduced() -> None:
     """Never a part of the length alone: 7-1/4 typed by itself would be another one."""
-    right = "Put the fraction right, or if you mean that, write "
+    right = "Correct the fraction, or if you mean that, write "
     assert refusal("40' 6-10/8\"").remedy == f"{right}40' 7-1/4\"."
     assert refusal("6 8/8 in").remedy == f"{right}7 in."
     assert refusal("40' 6-10/8").remedy == f"{right}40' 7-1/4\"."
@@ -209,10 +209,10 @@ def test_an_improper_fraction_is_carried_inside_the_text_and_reduced() -> None:
 def test_too_many_inches_are_carried_for_the_reader() -> None:
     for text, reading in (("40' 14\"", "41' 2\""), ("40' 12\"", "41' 0\""), ("40' 18-1/2\"", "41' 6-1/2\"")):
         no = refusal(text)
-        assert no.remedy == f"Put the inches right, or if you mean that, write {reading}."
+        assert no.remedy == f"Correct the inches, or if you mean that, write {reading}."
         inches = 40 * 12 + Fraction(text[4:-1].replace("-1/2", ".5"))
         assert read_length(reading, "m", "x").metres == float(inches * IN)
-    assert refusal("40' 12.75\"").remedy == "Put the inches right, or if you mean that, write 41' 0.75\"."
+    assert refusal("40' 12.75\"").remedy == "Correct the inches, or if you mean that, write 41' 0.75\"."
 
 
 def test_readings_of_a_signed_value_keep_the_sign() -> None:

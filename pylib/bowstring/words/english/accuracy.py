@@ -1,7 +1,9 @@
 """How true the stakes will be."""
 
 MESSAGES = {
-    "accuracy.worst": "The stake that may be farthest off is {at}: 19 times in 20 it stands within {miss} of its true place across the arc.",
+    "accuracy.worst": (
+        "The stake that may be farthest off is {at}. 19 times in 20 it stands within {miss} of its true place across the arc."
+    ),
     "accuracy.all": (
         "All {count} stakes at once: 19 layouts in 20 have every one within {miss}. That is wider than for one stake, because "
         "any of them can be the one that is off."
@@ -17,17 +19,15 @@ MESSAGES = {
         "Don't rely on these figures. The tapes cross so flat, or the errors build up so far, that the error estimate no longer "
         "holds. Use another method."
     ),
-    "accuracy.scale_shown": "{part} millionths, {size} on {on}",
-    "accuracy.given": "as you say",
+    "accuracy.scale_shown": "{part} parts per million, {size} on {on}",
+    "accuracy.given": "your figure",
     "accuracy.usual": "usual value",
-    "accuracy.error_read": "reading, at each end of a pull",
+    "accuracy.error_read": "reading the tape, at each end",
     "accuracy.error_scale": "the tape itself, the same for every pull",
-    "accuracy.error_stake": "plumbing and driving a stake, each way",
-    "accuracy.error_line": "keeping on a string, across it",
-    "accuracy.error_angle": "one turned angle",
-    "bias.slope": (
-        "If the tape lies on the slope and the level numbers are held: up to {miss} at {at}. Hold the slope numbers, or keep the tape level."
-    ),
-    "bias.sag": "If the tape hangs free under 15 lb (67 N): up to {miss} at {at}. Lay it down or support it.",
-    "bias.wind": "A crosswind of 10 mph (16 km/h) on the strings: up to {miss} at {at}. Pin long strings every 25 ft (8 m).",
+    "accuracy.error_stake": "plumbing and driving a stake, in each direction",
+    "accuracy.error_line": "staying on a string, sideways",
+    "accuracy.error_angle": "turning one angle",
+    "bias.slope": "Level figures held with the tape on the slope: up to {miss} at {at}. Use the slope figures, or hold the tape level.",
+    "bias.sag": "A tape hanging free under a 15 lb (67 N) pull: up to {miss} at {at}. Lay it down or support it.",
+    "bias.wind": "A 10 mph (16 km/h) crosswind on the strings: up to {miss} at {at}. Pin long strings every 25 ft (8 m).",
 }

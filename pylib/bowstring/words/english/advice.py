@@ -1,7 +1,7 @@
 """Methods side by side, what is in the way, and the advice."""
 
 MESSAGES = {
-    "method.name.centre": "a swing from the centre",
+    "method.name.centre": "a swing from the center",
     "method.name.halving": "halving",
     "method.name.rule": "the quarter rule",
     "method.name.ordinates": "ordinates from the long chord",
@@ -10,10 +10,10 @@ MESSAGES = {
     "method.name.produced": "chords produced",
     "method.name.angles": "deflection angles",
     "method.name.coordinates": "coordinates from an instrument",
-    "method.mixed_once": "halving once, then ordinates from each half chord",
-    "method.mixed": "halving {times} deep, then ordinates from each smaller chord",
+    "method.mixed_once": "halving once, then ordinates from each short chord",
+    "method.mixed": "{times} rounds of halving, then ordinates from each short chord",
     "method.few_hands": "It takes {hands} people.",
-    "block.tape": "The pull from {start} to {end} is {size}; the tape is {there}.",
+    "block.tape": "The pull from {start} to {end} is {size}; the tape is only {there}.",
     "block.pull": "{what} is in the way of the tape from {start} to {end}.",
     "block.string": "{what} is in the way of the string from {start} to {end}.",
     "block.sight": "{what} is in the way of the sight from {start} to {end}.",
@@ -22,7 +22,7 @@ MESSAGES = {
     "block.behind": "The line {start} to {end} needs {size} behind the chord; only {there} is clear.",
     "block.inside": "The line {start} to {end} needs {size} inside the curve; only {there} is clear.",
     "block.outside": "The line {start} to {end} needs {size} outside the curve; only {there} is clear.",
-    "place.mid": "the middle for {stake}",
+    "place.mid": "the midpoint for {stake}",
     "place.foot": "the foot of {stake}",
     "place.tan": "the foot of {stake} on the tangent",
     "place.ahead": "the mark ahead for {stake}",

@@ -6,10 +6,13 @@ MESSAGES = {
         "them."
     ),
     "top.services": (
-        "Have buried utilities located and marked before driving anything, pins included. US: call 811 and write down the "
-        "ticket number; the marks take a few working days. UK: CAT scan and permit to dig."
+        "Have buried utilities located and marked before driving anything, pins included. US: call 811, allow a few working "
+        "days for the marks, and write down the ticket number. UK: CAT scan and permit to dig."
     ),
-    "top.stakes": "Cap steel stakes and pins. A bent board is a spring: fix one end first and stand clear of its sweep.",
+    "top.stakes": (
+        "Put a mushroom cap on each steel stake or pin as it is driven. A bent board is a spring: fix one end first and stand "
+        "clear of its sweep."
+    ),
     "caution.odd_one": (
         "The other givens agree with each other, but not with the {field}. It was given as {value}; they make it {computed}. It "
         "is likely the wrong one: ask, or leave it out. Don't build from this sheet until that is settled."
@@ -22,43 +25,44 @@ MESSAGES = {
         "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
     ),
     "caution.disagrees": (
-        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one holds before building."
+        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is right before "
+        "building."
     ),
     "caution.disagrees_none": (
         "The givens don't agree. The {field} was given as {value}, but {pair} make an arc of 180° or more, which has none. Ask "
         "before building."
     ),
     "caution.two_arcs": (
-        "Two arcs have these numbers. Taken: {angle}, radius {radius}, rise {sagitta}. The other: {other_angle}, radius "
-        "{other_radius}, rise {other_sagitta}. Make sure which one is drawn."
+        "Two arcs fit these numbers. This sheet uses {angle}, radius {radius}, mid-ordinate {sagitta}. The other is "
+        "{other_angle}, radius {other_radius}, mid-ordinate {other_sagitta}. Make sure which one is drawn."
     ),
     "caution.hand_unsaid": (
-        "Don't build yet: standing at A and facing B, the hand on which the curve lies wasn't said. This sheet names none."
+        "Don't build yet: which side the curve is on isn't given (standing at A, facing B). This sheet names no side."
     ),
     "caution.turn_unsaid": (
-        "Don't build yet: walking along the straight toward the arc, the way that it turns wasn't said. This sheet names none."
+        "Don't build yet: how it turns isn't given (walking along the straight toward the arc). This sheet names no side."
     ),
     "caution.points_hand": (
-        "By the three points the curve is on the {points}, standing at A and facing B. That takes x as the way to the right (easting) "
-        "and y as the way ahead (northing); with the two swapped it would be the other hand. Look at the drawing before you drive a stake."
+        "By the three points, the curve is on the {points}, standing at A and facing B. That takes x as east (right) and y as "
+        "north (ahead); swapped, they flip the curve. Look at the drawing before you drive a stake."
     ),
     "caution.points_other_hand": (
-        "The three points say that the curve is on the {points} (x to the right or easting, y ahead or northing), but the job says "
-        "{side}. The job's word is taken. Don't build before it's settled which one holds."
+        "The three points put the curve on the {points} (x east, y north), but the job says {side}. This sheet follows the job. "
+        "Don't build before it is settled which one is right."
     ),
     "caution.degree": (
-        "Degree of curve is for roads and rails. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads count it over a "
-        "chord of 100 ft. If the drawing's angle is the arc's own, it's the central angle."
+        "Degree of curve is for roads and railroads. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads "
+        "count it over a 100-ft chord. If the drawing's angle is for the whole arc, it is the central angle."
     ),
     "caution.degree_chord": (
-        "Degree of curve is for roads and rails. It was read as degrees over a chord of 100 ft: a radius of {radius}. Roads count it per "
-        "100 ft of arc. If the drawing's angle is the arc's own, it's the central angle."
+        "Degree of curve is for roads and railroads. It was read as degrees over a 100-ft chord: a radius of {radius}. Roads "
+        "count it per 100 ft of arc. If the drawing's angle is for the whole arc, it is the central angle."
     ),
     "caution.line_unsure": (
-        "Don't build yet: ask which line the drawing's numbers are to (face, back, centre line, flow line or lip)."
+        "Don't build yet: ask which line the drawing is dimensioned to (face, back, centerline, flow line or lip)."
     ),
     "caution.line_unsaid": (
-        "Don't build yet: it wasn't said which line the drawing's numbers are to (face, back, centre line, flow line or lip)."
+        "Don't build yet: which line the drawing is dimensioned to isn't given (face, back, centerline, flow line or lip)."
     ),
     "caution.board_on_back": (
         "The drawing is dimensioned to the back, so the board here is taken to form the back. If it forms the face instead, add "
@@ -77,85 +81,90 @@ MESSAGES = {
         "different landmarks."
     ),
     "caution.landmark_swapped": (
-        "Don't build yet: the landmark at end {end} is the other end's own name ({landmark}). Make sure which end is which, and name "
+        "Don't build yet: the landmark at {end} is the other end's own name ({landmark}). Make sure which end is which, and name "
         "what really stands there."
     ),
     "caution.landmark_mark": (
-        "Don't build yet: the landmark at end {end} ({landmark}) reads like a mark of this sheet. Name what really stands there."
+        "Don't build yet: the landmark at {end} ({landmark}) reads like a mark of this sheet. Name what really stands there."
     ),
-    "caution.landmark_blank": "Don't build yet: the landmark at end {end} can't be seen on paper. Type it again.",
+    "caution.landmark_blank": "Don't build yet: the landmark at {end} can't be seen on paper. Type it again.",
     "caution.landmark_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
-    "caution.unlikely_board": "A board {shown} thick? Make sure of its unit before building.",
-    "caution.unlikely_hub": "Hubs {shown} off the line? Make sure of the unit before building.",
-    "caution.unlikely_tolerance": "A tolerance of {shown}? Make sure of its unit: a check that allows so much sees nothing.",
+    "caution.unlikely_board": "A board {shown} thick? Check its unit before building.",
+    "caution.unlikely_hub": "Hubs {shown} off the line? Check the unit before building.",
+    "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",
     "caution.got_over": "Don't build yet: stake {stake} stands {off}, and {tolerance} is allowed. Move it, or ask.",
     "caution.got": "Stake {stake} stands {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
     "caution.got_aside": (
-        "Stake {stake} stands {aside} off its string's middle, toward {end}: that hardly moves it off the arc, but the gaps beside it "
-        "are no longer equal."
+        "Stake {stake} stands {aside} off its string's midpoint, toward {end}. That hardly moves it off the arc, but the gaps "
+        "beside it are no longer equal."
     ),
     "caution.got_far": (
         "Stake {stake} measured {stands} where {wanted} was wanted, {off}: that looks like a slip. Measure it "
         "again before going on."
     ),
-    "caution.sensitive": ("One tape mark ({mark}) in the {field} moves the radius by {change}. {better}"),
-    "caution.sensitive_all": ("One tape mark ({mark}) in the {field} makes it another arc or none at all. {better}"),
-    "caution.better": "Better: get the {field} (about {value}), where a mark moves it by {change}.",
-    "caution.better_three_sides": "Better: tape a chord and its mid-ordinate.",
-    "caution.better_points": "Take points farther apart, the middle one near the middle, or get the radius from the drawing.",
-    "caution.services": "Before the first stake goes in: are buried services located and marked (US: call 811)? Cap steel stakes.",
+    "caution.sensitive": "One tape mark ({mark}) in the {field} changes the radius by {change}. {better}",
+    "caution.sensitive_all": "One tape mark ({mark}) in the {field} makes a different arc or none at all. {better}",
+    "caution.better": "Better: get the {field} (about {value}), where a mark changes it by {change}.",
+    "caution.better_three_sides": "Better: tape the chord and its mid-ordinate.",
+    "caution.better_points": "Use points farther apart, with the middle one near the middle, or get the radius from the drawing.",
+    "caution.services": (
+        "Before the first stake: are buried utilities located and marked, and is the ticket number written down? Cap each steel "
+        "stake as you drive it."
+    ),
     "caution.tape_zero": (
         "Know where the tape's zero is (hook, ring or mark). If you burn a foot (hold at 1 ft or 10 cm), subtract it from the "
         "reading."
     ),
-    "caution.slope": "Hold the tape level: along sloping ground it reads too long.",
-    "caution.no_better": "No other tape measurement here does much better: get the radius or the central angle from the drawing.",
-    "caution.straight": "The whole rise ({sagitta}) is less than a tape mark ({mark}): this tape can't tell the arc from a straight line.",
+    "caution.slope": "Hold the tape level: along sloping ground it reads long.",
+    "caution.no_better": "No other tape measurement does much better here: get the radius or the central angle from the drawing.",
+    "caution.straight": (
+        "The whole mid-ordinate ({sagitta}) is under one tape mark ({mark}): this tape can't tell the arc from a straight line."
+    ),
     "caution.small_sagitta": (
         "From round {level} on, the mid-ordinates ({sagitta}) are under {few} tape marks ({mark}): mostly rounding. Stop at "
         "fewer rounds and spring a board through the stakes."
     ),
     "caution.tolerance_under_mark": "The tolerance ({tolerance}) is finer than the tape's mark ({mark}): no check with this tape can hold it.",
-    "caution.one_level": (
-        "With one level nothing but the half chords checks the stake. One more level gives checks that see more."
-    ),
+    "caution.one_level": "With one round, only the short chords check the stake. A second round adds checks that catch more.",
     "caution.wind": (
-        "A string of {chord} bows {bow} in a crosswind of {wind} at a pull of {pull}: line it in with pins, and don't measure a "
-        "sagitta off it in wind."
+        "A string of {chord} bows {bow} in a {wind} crosswind at a pull of {pull}. Line it in with pins, and don't measure a "
+        "mid-ordinate off it in wind."
     ),
     "caution.over_half": (
-        "This arc turns {angle}, past a half circle: it bulges beyond the chord's ends and can't be reached from the chord alone. "
-        "Mind the room on both sides."
+        "This arc turns {angle}, past a half circle. It bulges beyond the chord's ends and can't be reached from the chord "
+        "alone. Check the room on both sides."
     ),
-    "note.settled": "The arc was settled by {pair}.",
-    "note.resolved": "Then it was worked out again over the chord found, to {hold}.",
-    "note.settled_points": "The arc was settled by three points; the first is A, the third B.",
-    "note.levels_win": "Both levels and a spacing were given: the levels ({levels}) were taken.",
-    "note.landmarks": "Give each end a landmark, so that nobody starts from the wrong one.",
-    "note.ties": "Tie each end to two fixed things before the dig, so that it can be found again.",
+    "note.settled": "The arc was worked out from {pair}.",
+    "note.resolved": "Then it was worked out again over the measured chord, to {hold}.",
+    "note.settled_points": "The arc was worked out from three points; the first is A, the third B.",
+    "note.levels_win": "Both rounds and a spacing were given: the rounds ({levels}) were used.",
+    "note.landmarks": "Give each end a landmark, so nobody starts from the wrong one.",
+    "note.ties": "Tie each end to two fixed objects before digging, so it can be relocated.",
     "note.offset": (
-        "The stakes' own arc differs from the drawn one by {chord} in its chord and {sagitta} in its rise. Never add the offset to the rise."
+        "The stakes' arc differs from the drawn one by {chord} in its chord and {sagitta} in its mid-ordinate. Never add the "
+        "offset to the mid-ordinate."
     ),
-    "note.tolerance": "No tolerance was given, so nothing here can say whether a miss matters.",
+    "note.tolerance": "No tolerance was given, so this sheet can't say whether a miss matters.",
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
-    "note.square": "Squareness of a sagitta hardly shows at its own stake; it shows one level on.",
+    "note.square": "A mid-ordinate out of square hardly shows at its own stake; it shows one round later.",
     "caution.method_blocked": "Don't build from this sheet: {method} isn't possible on this ground. {why} See the recommended method.",
-    "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and there are {there}.",
+    "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and you have {there}.",
     "caution.method_unreliable": (
         "Don't build from this sheet: with {method}, small errors grow out of control here. See the recommended method."
     ),
     "caution.rule_over": (
-        "Don't build from this sheet: these are the quarter rule's numbers, and they miss the arc by up to {worst} at {at}; {tolerance} is "
-        "allowed. Halving with its exact numbers is the same work."
+        "Don't build from this sheet: these are the quarter rule's numbers. They miss the arc by up to {worst} at {at}, and "
+        "{tolerance} is allowed. Halving with exact numbers is the same work."
     ),
     "caution.rule": (
-        "These are the quarter rule's numbers: they miss the arc by up to {worst} at {at}. Halving with its exact numbers is the same work."
+        "These are the quarter rule's numbers: they miss the arc by up to {worst} at {at}. Halving with exact numbers is the "
+        "same work."
     ),
     "caution.slope_numbers": (
         "The ground slopes. Dimensions are horizontal; if the tape lies on the slope, use the slope figure in parentheses. A "
         "triangle squared on the slope isn't square from above: keep its sides level."
     ),
     "caution.chord_over_tape": (
-        "A to B is {chord} and the tape is {tape}: taping it takes more than one pull, in line, each with a mistake of its own."
+        "A to B is {chord} and the tape is {tape}. Taping it takes more than one pull, in line, each with an error of its own."
     ),
 }

@@ -8,33 +8,33 @@ MESSAGES = {
     "page.stakes_out": "Save the stakes as values (CSV)",
     "page.file_in": "Open a job file",
     "page.link": "Link to this job",
-    "page.link_help": "The whole job stands in the link: nothing is stored anywhere else. Send it as a text.",
+    "page.link_help": "The whole job is in the link: nothing is stored anywhere else. Send it as a text.",
     "page.link_label": "Link",
     "page.link_copy": "Copy the link",
     "page.link_share": "Send the link",
-    "page.link_in": "Open a link that you were sent",
+    "page.link_in": "Open a link you were sent",
     "page.link_open": "Open",
     "page.save": "Self-contained copy",
     "page.save_help": (
-        "One file with the whole page and this job in it. It opens without a network, and it is the only copy that no browser deletes: "
-        "some delete what a page keeps after a week without use."
+        "One file with the whole page and this job in it. It opens without a network, and it is the only copy that no browser "
+        "deletes. Some browsers delete what a page keeps after a week without use."
     ),
     "page.save_page": "Save the page as a file",
     "page.offer": "The link or file holds another job:",
     "page.offer_open": "Open it (yours stays in the list)",
-    "page.offer_leave": "Stay with mine",
+    "page.offer_leave": "Keep mine",
     "page.update": "A newer version of this page is ready. Your work is kept when you update.",
     "page.update_take": "Update now",
     "page.update_later": "Later",
-    "page.elsewhere": "This job was changed in another window. What is typed here would overwrite it.",
-    "page.elsewhere_take": "Take the other window's",
+    "page.elsewhere": "This job was changed in another window. Typing here would overwrite it.",
+    "page.elsewhere_take": "Use the other window's",
     "page.not_started": (
-        "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts only the example stands "
-        "here: don't build from it."
+        "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts, only the "
+        "example is here: don't build from it."
     ),
     "page.trouble_no_wasm": (
         "This browser blocks WebAssembly, which the page needs, so your numbers can't be worked out here. Try another browser, "
-        "or turn off its strictest protection for this page. What the page was told:"
+        "or turn off its strictest protection for this page. What the browser said:"
     ),
     "page.lacked": (
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
@@ -44,7 +44,7 @@ MESSAGES = {
     "page.kept_none": (
         "NOT kept: this browser keeps nothing for this page. Save the job as a file, or copy its link, before you close it."
     ),
-    "page.offline_fetching": "Putting the page on this device, so that it works without a network: stay online for a moment.",
+    "page.offline_fetching": "Saving the page on this device, so it works without a network: stay online for a moment.",
     "page.offline_ready": (
         "The whole page is on this device: it works without a network. A browser may delete it after a time without use; a saved copy "
         "stays."
@@ -52,22 +52,22 @@ MESSAGES = {
     "page.offline_saved": "This is a saved copy: it works without a network, and no browser deletes it.",
     "page.offline_never": "This browser can't keep the page for use without a network. Save the page as a file instead.",
     "page.offline_failed": (
-        "The page couldn't be put on this device (no network, or no room), so it needs a network. Reload it to try again, or save the page "
-        "as a file."
+        "The page couldn't be saved on this device (no network, or no room), so it needs a network. Reload it to try again, or "
+        "save the page as a file."
     ),
     "page.desk_untitled": "Job without a title",
     "page.desk_unreadable": "A job that can't be read",
     "page.desk_remove": "Delete",
     "page.desk_remove_surely": "Delete for good?",
     "page.desk_file_large": "That file is too large to be a job file. Nothing was opened.",
-    "page.desk_open_already": "That is the job that stands in the fields already.",
-    "page.desk_open_failed": "That couldn't be opened, and your work is as it was:",
+    "page.desk_open_already": "That job is already in the fields.",
+    "page.desk_open_failed": "That couldn't be opened, and your work is unchanged:",
     "page.desk_copied": "Copied.",
     "page.desk_copy_by_hand": "Couldn't copy. The link is selected: copy it yourself.",
     "page.desk_saving": "Packing the page.",
-    "page.desk_saved": "Saved among your downloads, with this job in it.",
+    "page.desk_saved": "Saved to your downloads, with this job in it.",
     "page.desk_save_failed": "The page couldn't be packed:",
     "page.desk_no_address": (
-        "This copy doesn't know the page's address. Whoever gets this text opens it in their own copy, under the field below."
+        "This copy doesn't know the page's address. Whoever gets this text opens it in their own copy, in the field below."
     ),
 }

@@ -6,20 +6,20 @@ _DIGITS = "Use the digits 0 to 9 with a point as the decimal mark"
 
 _LENGTHS: dict[str, tuple[str, str]] = {
     "kind": ("This is {kind}, not a length.", f"Write {_LENGTH_EXAMPLE}."),
-    "empty": ("Nothing stands here.", f"Write {_LENGTH_EXAMPLE}."),
-    "long": ("{typed} goes on for more than {limit} characters.", f"Write {_LENGTH_EXAMPLE}."),
+    "empty": ("This is blank.", f"Write {_LENGTH_EXAMPLE}."),
+    "long": ("{typed} is longer than {limit} characters.", f"Write {_LENGTH_EXAMPLE}."),
     "giant": ("This number is far larger than any length.", f"Write {_LENGTH_EXAMPLE}."),
     "not_finite": ("This is not a finite number.", f"Write {_LENGTH_EXAMPLE}."),
-    "character": ("{typed} holds {sign}, which no length is written with.", f"Write {_LENGTH_EXAMPLE}."),
+    "character": ("{typed} has {sign} in it, which no length has.", f"Write {_LENGTH_EXAMPLE}."),
     "exponent": ("{typed} has an exponent.", "Write the number out, like 0.001 m."),
     "no_number": ("{typed} has no number in it.", f"Write {_LENGTH_EXAMPLE}."),
     "clinging": (
-        "In {typed} a point or comma clings to a unit, so it may end the unit or begin the number.",
+        "In {typed} a point or comma touches a unit: it may end the unit or begin the number.",
         "Put a space after the unit, and write a number under one with its zero, like 40' 0.5\".",
     ),
     "unreadable": ("{typed} is not a length.", f"Write {_LENGTH_EXAMPLE}."),
     "grouping": (
-        "In {typed} the points or commas don't stand where a number has them.",
+        "In {typed} the points or commas aren't where a number has them.",
         f"{_DIGITS}, like 1234.5 ft.",
     ),
     "comma": (
@@ -32,14 +32,14 @@ _LENGTHS: dict[str, tuple[str, str]] = {
         "Use either decimals or a fraction, like 6.5 in or 6-1/2 in.",
     ),
     "improper": (
-        "In {typed} the fraction beside the whole number is one or more by itself.",
-        "Put the fraction right, or if you mean that, write {readings}.",
+        "In {typed} the fraction after the whole number is one or more.",
+        "Correct the fraction, or if you mean that, write {readings}.",
     ),
-    "sign": ("{typed} has a sign, and a size has none.", "Write it without the sign."),
-    "zero": ("{typed} is no length at all.", "Write a length above zero."),
+    "sign": ("{typed} has a plus or minus sign, and a size has none.", "Write it without the sign."),
+    "zero": ("{typed} is no length.", "Write a length above zero."),
     "size": (
         "{typed} is too small or too large for any layout.",
-        "Stay between {smallest} m and {largest} m, and look whether the unit is right.",
+        "Stay between {smallest} m and {largest} m, and check the unit.",
     ),
     "unit": (
         "{typed} has the unit {unit}, which isn't known here.",
@@ -48,17 +48,17 @@ _LENGTHS: dict[str, tuple[str, str]] = {
     "bare": ("{typed} has no unit, and could be feet or inches.", "Write {readings}."),
     "bare_fraction": ("{typed} is a fraction without a unit.", "Write {readings}."),
     "bare_comma": (
-        "In {typed} the comma may be a decimal mark or stand between feet and inches.{apart}",
+        "In {typed} the comma may be a decimal mark or separate feet and inches.{apart}",
         "Write {readings}.",
     ),
     "broken_feet": (
-        "{typed} has a part of a foot, and inches as well.",
+        "{typed} has a fraction of a foot, and inches as well.",
         "Write whole feet with inches, like 40' 6\", or decimal feet alone, like 40.5 ft.",
     ),
     "feet_fraction": ("In {typed} the part after the feet has no unit.{apart}", "Write {readings}."),
     "twelve": (
-        "{typed} has twelve inches or more beside its feet.",
-        "Put the inches right, or if you mean that, write {readings}.",
+        "{typed} has twelve inches or more after its feet.",
+        "Correct the inches, or if you mean that, write {readings}.",
     ),
     "apart": ("{typed} has more than one number, and not each has its unit.{apart}", "Write {readings}."),
     "mixed_units": (
@@ -71,20 +71,20 @@ _LENGTHS: dict[str, tuple[str, str]] = {
 
 _ANGLES: dict[str, tuple[str, str]] = {
     "kind": ("This is {kind}, not an angle.", f"Write {_ANGLE_EXAMPLE}."),
-    "empty": ("Nothing stands here.", f"Write {_ANGLE_EXAMPLE}."),
-    "long": ("{typed} goes on for more than {limit} characters.", f"Write {_ANGLE_EXAMPLE}."),
+    "empty": ("This is blank.", f"Write {_ANGLE_EXAMPLE}."),
+    "long": ("{typed} is longer than {limit} characters.", f"Write {_ANGLE_EXAMPLE}."),
     "giant": ("This number is far larger than any angle.", f"Write {_ANGLE_EXAMPLE}."),
     "not_finite": ("This is not a finite number.", f"Write {_ANGLE_EXAMPLE}."),
-    "character": ("{typed} holds {sign}, which no angle is written with.", f"Write {_ANGLE_EXAMPLE}."),
+    "character": ("{typed} has {sign} in it, which no angle has.", f"Write {_ANGLE_EXAMPLE}."),
     "exponent": ("{typed} has an exponent.", "Write the number out, like 0.25."),
     "no_number": ("{typed} has no number in it.", f"Write {_ANGLE_EXAMPLE}."),
     "clinging": (
-        "In {typed} a point or comma clings to a sign or word, so it may end that or begin the number.",
+        "In {typed} a point or comma touches a sign or word: it may end that or begin the number.",
         f"Write {_ANGLE_EXAMPLE}.",
     ),
     "unreadable": ("{typed} is not an angle.", f"Write {_ANGLE_EXAMPLE}."),
     "grouping": (
-        "In {typed} the points or commas don't stand where a number has them.",
+        "In {typed} the points or commas aren't where a number has them.",
         f"Write {_ANGLE_EXAMPLE}.",
     ),
     "comma": ("In {typed} the comma may be the decimal mark or may group thousands.", "Write {readings}."),
@@ -94,11 +94,11 @@ _ANGLES: dict[str, tuple[str, str]] = {
         "Use either decimals or a fraction, like 6.5° or 6-1/2°.",
     ),
     "improper": (
-        "In {typed} the fraction beside the whole number is one or more by itself.",
-        "Put the fraction right, or if you mean that, write {readings}.",
+        "In {typed} the fraction after the whole number is one or more.",
+        "Correct the fraction, or if you mean that, write {readings}.",
     ),
-    "sign": ("{typed} has a sign, and the size of an angle has none.", "Write it without the sign."),
-    "zero": ("{typed} is no angle at all.", "Write an angle above zero."),
+    "sign": ("{typed} has a plus or minus sign, and the size of an angle has none.", "Write it without the sign."),
+    "zero": ("{typed} is no angle.", "Write an angle above zero."),
     "size": (
         "{typed} is too small or too large for any layout.",
         "Stay between {smallest} and {largest} degrees.",
@@ -128,7 +128,10 @@ _ANGLES: dict[str, tuple[str, str]] = {
         "{typed} has decimals or a fraction in front of a smaller part.",
         "Only the last part may have decimals, like 45°40.2'.",
     ),
-    "sixty": ("{typed} has sixty or more minutes or seconds.", "Carry them into the part before."),
+    "sixty": (
+        "{typed} has sixty or more minutes or seconds.",
+        "Carry them over: 60 seconds are a minute, 60 minutes a degree.",
+    ),
 }
 
 MESSAGES: dict[str, str] = {
@@ -152,7 +155,7 @@ MESSAGES: dict[str, str] = {
     "tape.with_inches_about": "{metric} (about {inches})",
     "tape.less_than": "less than {least}",
     "tape.marks": "Write {marks}.",
-    "tape.no_mark.wrong": "{typed} is not one of the marks that this unit's tape is held to.",
+    "tape.no_mark.wrong": "{typed} is not one of the marks for this unit's tape.",
     "tape.no_mark.remedy": "Write {marks}.",
 }
 for _topic, _refusals in (("length", _LENGTHS), ("angle", _ANGLES)):

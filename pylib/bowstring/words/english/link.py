@@ -1,7 +1,7 @@
 """What can be wrong with a link."""
 
 MESSAGES = {
-    "link.not_one.wrong": "This isn't a link of this tool.",
+    "link.not_one.wrong": "This isn't one of this tool's links.",
     "link.not_one.remedy": "Copy the whole link again, from its first letter to its last.",
     "link.newer.wrong": "This link was written by a newer version of this tool.",
     "link.newer.remedy": "Update this page, then open the link again.",
@@ -9,8 +9,8 @@ MESSAGES = {
     "link.several.remedy": "Paste the one that you want to open.",
     "link.too_long.wrong": "This job is too large for a link: it would be {count} characters long, and {limit} is the most.",
     "link.too_long.remedy": "Save the job as a file and send that.",
-    "link.cut.wrong": "The link isn't whole: a part of it is missing or was added.",
+    "link.cut.wrong": "The link isn't whole: part of it is missing or was added.",
     "link.cut.remedy": "Ask for it again, or copy all of it: messages sometimes cut links.",
     "link.damaged.wrong": "The link was changed on its way: its check doesn't fit.",
-    "link.damaged.remedy": "Ask for it again and open it without typing it.",
+    "link.damaged.remedy": "Ask for it again, and open it instead of typing it.",
 }

@@ -2,41 +2,36 @@
 
 MESSAGES = {
     "mistake.burned_foot": "The tape was held at the {burn} mark once and not corrected: {mark} needs {right}, only {wrong} was measured.",
-    "mistake.burned_foot.instead": "Call the mark that you hold, every time, and pull again from the tape's end.",
+    "mistake.burned_foot.instead": "Call out the mark you hold, every time, and measure again from the tape's end.",
     "mistake.burned_foot_all": (
         "The tape was held at the {burn} mark for every long measurement and not corrected: each one is {short} short."
     ),
-    "mistake.burned_foot_all.instead": "Call the mark that you hold, every time, and pull one again from the tape's end.",
-    "mistake.tenths_as_inches": (
-        "Decimal feet were read as feet and inches at every pull: for {mark} {right} was pulled as {wrong}."
-    ),
-    "mistake.tenths_as_inches.instead": "Look which tape it is: feet in twelve parts, or in ten.",
+    "mistake.burned_foot_all.instead": "Call out the mark you hold, every time, and measure one again from the tape's end.",
+    "mistake.tenths_as_inches": "Decimal feet were read as feet and inches every time: for {mark}, {right} was measured as {wrong}.",
+    "mistake.tenths_as_inches.instead": "Check which tape it is: feet in inches, or feet in tenths.",
     "mistake.wrong_leg": (
-        "Each squaring triangle ({along} along, {out} out, long side {long_side}) was laid with its long side along the string, so "
-        "no offset is square."
+        "Each squaring triangle ({along} along, {out} out, long side {long_side}) was laid with its long side along the string. "
+        "No offset is square."
     ),
     "mistake.wrong_leg_first": (
-        "The first sagitta was squared by a triangle ({along} along, {out} out, long side {long_side}) laid with its long side along "
-        "the string, so it isn't square."
+        "The first mid-ordinate was squared by a triangle ({along} along, {out} out, long side {long_side}). The long side was "
+        "laid along the string, so it isn't square."
     ),
-    "mistake.wrong_leg.instead": "Slide the tip instead, or measure the triangle's three sides again.",
-    "mistake.arc_for_chord": (
-        "The arc's length was laid off where the chord belongs: B stands {wrong} from {start} in place of {right}."
-    ),
+    "mistake.wrong_leg.instead": "Measure all three sides of the triangle again.",
+    "mistake.arc_for_chord": "The arc length was laid off instead of the chord: B stands {wrong} from {start} instead of {right}.",
     "mistake.arc_for_chord.instead": "Tape the ends before anything else.",
-    "mistake.arc_for_gaps": (
-        "The arc's length was held for each straight gap: for {mark} {wrong} in place of {right}."
-    ),
-    "mistake.arc_for_gaps.instead": "Tape the last gap to B, too.",
-    "mistake.wrong_hand": "The whole curve was laid on the wrong hand.",
+    "mistake.arc_for_gaps": "The arc length was held for each straight gap: for {mark}, {wrong} instead of {right}.",
+    "mistake.arc_for_gaps.instead": "Tape the last gap to B as well.",
+    "mistake.wrong_hand": "The whole curve was laid out on the wrong side.",
     "mistake.wrong_hand.instead": "{told}",
     "mistake.wrong_hand.unseen": ("NO check on this sheet catches it: all the distances still come out right. {told}"),
-    "mistake.diameter": "The diameter was pulled for the radius: {wrong} in place of {right}.",
+    "mistake.diameter": "The diameter was measured for the radius: {wrong} instead of {right}.",
     "mistake.diameter.instead": "Ask whether the drawing's number is a radius or a diameter.",
-    "mistake.wrong_radius": ("The drawing's radius was pulled from the centre, {wrong}; the stakes' own is {right}."),
+    "mistake.wrong_radius": "The drawing's radius ({wrong}) was measured from the center; the stakes' own is {right}.",
     "mistake.wrong_radius.instead": "Measure from the drawn line to the stakes: it must be {offset} everywhere.",
     "mistake.no_offset": (
-        "The {offset} from the drawn line was forgotten: its ends A0 and B0 were taken for A and B, and the rest was done by this sheet."
+        "The {offset} offset from the drawn line was forgotten. Its ends A0 and B0 were taken for A and B, and the rest "
+        "followed this sheet."
     ),
     "mistake.no_offset.instead": "Measure from the drawn line to A and to B: it must be {offset}.",
     "mistake.seen.alternate": "The string {pair} catches it: its midpoint to {end} would read {reads}; it must read {should}.",
@@ -61,7 +56,7 @@ MESSAGES = {
     "mistake.draw.square": "square: where the stake belongs",
     "mistake.draw.cross": "cross: where it would stand",
     "mistake.draw.off": "{shown} off",
-    "mistake.draw.larger": "The way from square to cross is drawn {factor} times too large.",
-    "mistake.draw.smaller": "The way from square to cross is cut short: it is {factor} times as long.",
+    "mistake.draw.larger": "The distance from square to cross is drawn {factor} times too large.",
+    "mistake.draw.smaller": "The distance from square to cross is cut short: it is {factor} times as long.",
     "mistake.draw.some": "Not every stake is drawn.",
 }

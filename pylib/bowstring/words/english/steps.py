@@ -9,9 +9,9 @@ MESSAGES = {
         "{length0}. If it doesn't, stop and enter what you measured."
     ),
     "step.set_ends": (
-        "Neither end is on the ground yet. Set {start}{first_landmark} from the drawing's own dimensions to two fixed things, and "
-        "{end}{second_landmark} likewise; ask for those dimensions if the drawing has none. Then tape from {start} to {end}, "
-        "level: it must read {length0}."
+        "Neither end is on the ground yet. Set {start}{first_landmark} and {end}{second_landmark}, each from the drawing's "
+        "dimensions to two fixed objects. If the drawing has none, ask. Then tape from {start} to {end}, level: it must read "
+        "{length0}."
     ),
     "step.have_straight": (
         "Find {start}{first_landmark} and the straight that ends there. Mark S on the straight, well back from {start}: "
@@ -26,8 +26,8 @@ MESSAGES = {
         "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
     ),
     "step.have_corner": (
-        "Find the corner P where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the straight "
-        "on B's side{second_landmark}, each well back from P."
+        "Find the corner P where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
+        "straight on B's side{second_landmark}. Set each well back from P."
     ),
     "step.from_corner": (
         "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
@@ -39,38 +39,39 @@ MESSAGES = {
         "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask."
     ),
     "step.offset_away_arc": (
-        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it toward the curve's "
-        "side {length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} "
+        "toward the curve's side: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_away_back": (
-        "{end}: carry the line from {other} on past {start} for {length0}, set a mark there, and square off from it away from the "
-        "curve's middle {length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} away "
+        "from the curve: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_arc": (
-        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it toward the curve's side "
-        "{length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} toward the "
+        "curve's side: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_back": (
-        "{end}: from {start} measure toward {other} {length0}, set a mark there, and square off from it away from the curve's middle "
-        "{length1}: set {end}. {start} to {end} must read {length2}."
+        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} away from the "
+        "curve: set {end}. {start} to {end} must read {length2}."
     ),
-    "step.offset_away": "{end}: carry the line from {other} on past {start} for {length0}: set {end}.",
-    "step.offset_toward": "{end}: from {start} measure toward {other} {length0}: set {end}.",
+    "step.offset_away": "{end}: extend the line from {other} past {start} by {length0}. Set {end} there.",
+    "step.offset_toward": "{end}: from {start} measure {length0} toward {other}. Set {end} there.",
     "step.string": "Stretch the string from {start} to {end}. {told}",
     "step.string_taped": (
         "Stretch the string from {start} to {end} and tape it, level: it must read {length0}. If it doesn't, set both ends again. "
         "{told}"
     ),
     "step.stake_back": (
-        "{stake}: string from {start} to {end}; its middle is at {length0} from either end. MIND: the string lies outside the arc here. "
-        "From the middle square off the OTHER way, to the {hand} (facing {end} from {start}), {length1}. Drive {stake}."
+        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. CAREFUL: the string lies outside the "
+        "arc here. From the midpoint square off {length1} the OTHER way, to the {hand} (facing {end} from {start}). Drive "
+        "{stake}."
     ),
     "step.stake": (
-        "{stake}: string from {start} to {end}; its middle is at {length0} from either end. From the middle square off to the "
-        "{hand} (facing {end} from {start}) {length1}; slide the tip until {start} to {stake} and {stake} to {end} read the same "
-        "({half_chord}). Drive {stake}."
+        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} to the "
+        "{hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to {stake} and {stake} "
+        "to {end} read the same ({half_chord}). Drive {stake}."
     ),
-    "step.got_short": "stands at {shown}",
+    "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
     "step.stake_got": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} out, to "

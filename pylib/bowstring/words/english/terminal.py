@@ -6,7 +6,7 @@ MESSAGES = {
     "terminal.json": "the answer as one JSON object",
     "terminal.link": "the job's link text, the part after #",
     "terminal.not_utf8": "it isn't UTF-8 text",
-    "terminal.method": "set it out this way, whatever the job says: {methods}",
+    "terminal.method": "set it out by this method, whatever the job says: {methods}",
     "terminal.csv": "print the stakes as comma-separated values",
     "csv.stake": "stake",
     "csv.along": "along the arc from A (m)",

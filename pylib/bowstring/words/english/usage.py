@@ -1,7 +1,7 @@
 """How to call the terminal door, and what can be wrong with a call."""
 
 _CALL = "python3 -m bowstring JOB [--method NAME] [--json | --link | --csv]"
-_REMEDY = f"Call it as: {_CALL}, where JOB is the path of a job file, a link, or - for standard input."
+_REMEDY = f"Call it as: {_CALL}. JOB is the path of a job file, a link, or - for standard input."
 
 MESSAGES = {
     "usage.call": _CALL,
