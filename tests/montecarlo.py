@@ -16,16 +16,11 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Along, Bisect, CrossTapes, Recipe, Sight, SquareOff, Step, Take, TurnOff
 
 Places = npt.NDArray[np.complex128]
 Numbers = npt.NDArray[np.float64]
-
-LONGEST_LEG = 30 * 0.3048
-"""Metres (30 ft): the longest leg of a squaring triangle, as the package's ``walks/squaring`` says it."""
-
-LEAST_LEG = 4 * 0.3048
-"""Metres (4 ft): a triangle's leg out may be this long even where the stake is nearer."""
 
 SLIDES = 12
 """Turns of the sliding tip's iteration: each takes the error by a factor of the slip over the offset."""
@@ -33,14 +28,13 @@ SLIDES = 12
 
 @dataclass
 class Model:
-    """Standard deviations: metres; ``scale`` a part of one; ``angle`` radians; ``blade`` a framing square's, metres."""
+    """Standard deviations: metres; ``scale`` a part of one; ``angle`` radians."""
 
     read: float = 0.0
     scale: float = 0.0
     stake: float = 0.0
     line: float = 0.0
     angle: float = 0.0
-    blade: float = 0.6
 
 
 class Crews:
@@ -51,8 +45,10 @@ class Crews:
     """
 
     def __init__(self, recipe: Recipe, model: Model, count: int, seed: int,
-                 known: Mapping[str, float] | None = None) -> None:  # fmt: skip
-        self.model, self.count = model, count
+                 known: Mapping[str, float] | None = None,
+                 squares: Mapping[str, Square] | None = None) -> None:  # fmt: skip
+        """``squares``: the triangle or framing square of each offset, as the sheet prints it."""
+        self.model, self.count, self.squares = model, count, squares or {}
         self.rng = np.random.default_rng(seed)
         self.scale = 1 + model.scale * self.rng.standard_normal(count)
         self.true = {name: complex(point.x, point.y) for name, point in recipe.at.items()}
@@ -116,23 +112,18 @@ class Crews:
         """Square off a string by a triangle whose three sides are taped, or by a framing square's blade."""
         foot, way = self.at[move.foot], _way(self.at[move.start], self.at[move.end])
         signed = move.length if move.left else -move.length
-        true_foot = self.true[move.foot]
-        room = max(abs(self.true[move.start] - true_foot), abs(self.true[move.end] - true_foot))
-        turn = self._off_square(room, abs(signed))
+        turn = self._off_square(self.squares[move.mark])
         out = 1j * way * np.exp(1j * turn) * (1 if signed >= 0 else -1)
         return foot + out * self._taped(abs(signed))
 
-    def _off_square(self, room: float, offset: float) -> Numbers:
+    def _off_square(self, square: Square) -> Numbers:
         """How far each crew's right angle is off, radians: the corner of a triangle of three taped sides (cosine rule),
-        or two readings over a framing square's blade where that is better or nothing longer finds room."""
-        read, blade = self.model.read, self.model.blade
-        along = min(room, LONGEST_LEG)
-        out = min(max(offset, LEAST_LEG), max(along, offset), LONGEST_LEG)
-        long_side = float(np.hypot(along, out))
-        # Twice the reading error over the height of the right angle above the long side: c/(a b) is one over it.
-        if along < blade or long_side / (along * out) > 1 / blade:
-            return self._normal(2 * read / blade)
-        a, b, c = (side + self._normal(read) - self._normal(read) for side in (along, out, long_side))
+        or two readings over a framing square's blade."""
+        read = self.model.read
+        if not square.shape:
+            return self._normal(2 * read / square.along)
+        sides = square.along, square.out, float(np.hypot(square.along, square.out))
+        a, b, c = (side + self._normal(read) - self._normal(read) for side in sides)
         return np.pi / 2 - np.arccos((a * a + b * b - c * c) / (2 * a * b))
 
     def _slid(self, move: SquareOff) -> Places:

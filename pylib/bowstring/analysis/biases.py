@@ -11,6 +11,8 @@ from math import hypot
 
 from bowstring.analysis.error_model import ErrorModel
 from bowstring.analysis.spread import Spread
+from bowstring.analysis.squaring import Kit
+from bowstring.analysis.triangles import squares_of
 from bowstring.analysis.wind import string_bow
 from bowstring.construction import Recipe, Source, Stake
 from bowstring.geometry.arc import Arc
@@ -67,13 +69,13 @@ def sag(length: float) -> float:
     return TAPE_WEIGHT**2 * length**3 / (24 * TAPE_PULL**2)
 
 
-def biases(arc: Arc, recipe: Recipe, stakes: Sequence[Stake], fall: tuple[float, float], blade: float) -> list[Bias]:
+def biases(arc: Arc, recipe: Recipe, stakes: Sequence[Stake], fall: tuple[float, float]) -> list[Bias]:
     """Return what slope, sag and wind would do, each as if it were let in at every pull or string.
 
     Slope and sag make every pull's level distance too short by what they add to the tape's; wind pushes the marks on
     a string aside by its bow there (4 t (1 - t) of the bow at the middle), to whichever side it blows.
     """
-    spread = Spread(recipe.at, UNIT, {}, blade)
+    spread = Spread(recipe.at, UNIT, {}, squares_of(recipe, Kit()))
     spread.walk(recipe.steps)
     at = recipe.at
 

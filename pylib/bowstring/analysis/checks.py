@@ -21,13 +21,15 @@ class Check:
     """A distance to measure when the stakes stand.
 
     Attributes:
-        kind: ``half``, ``alternate``, ``ordinate``, ``cross``, ``gap`` or ``external``.
+        kind: ``half``, ``alternate``, ``ordinate``, ``cross``, ``gap``, ``closing`` or ``external``.
         start, end: the names of its marks.
         distance: metres.
         per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the
             sum of |d distance / d across| over the stakes that it touches.
         along: metres from A on the long chord to the foot of an ordinate, else ``None``.
         level: the level whose stake it looks at.
+        way: the direction from its first mark to the other.
+        follows: by how much it goes along that when each of these marks, stakes and others, does.
     """
 
     kind: str
@@ -37,6 +39,8 @@ class Check:
     per_tolerance: float
     along: float | None
     level: int
+    way: Point
+    follows: Weights
 
 
 class Marked:
@@ -45,6 +49,8 @@ class Marked:
     def __init__(self, arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> None:
         self.at = dict(at)
         self.weights: dict[str, Weights] = {stake.name: {stake.name: 1.0} for stake in stakes}
+        self.on_chord: dict[str, Weights] = {}
+        self.chord = arc.chord
         # Across the arc at each stake: outward along its radius.
         self.across = {stake.name: unit_vector(arc.centre, at[stake.name]) for stake in stakes}
 
@@ -57,7 +63,8 @@ class Marked:
     def foot(self, stake: str) -> str:
         name = f"foot {stake}"
         self.at[name] = Point(self.at[stake].x, 0.0)
-        self.weights[name] = {}
+        part = self.at[stake].x / self.chord
+        self.weights[name], self.on_chord[name] = {}, {"A": 1 - part, "B": part}
         return name
 
     def check(self, kind: str, start: str, end: str, level: int, along: float | None = None) -> Check:
@@ -67,7 +74,17 @@ class Marked:
             for stake, weight in self.weights.get(mark, {}).items():
                 pulls[stake] = pulls.get(stake, 0.0) + sign * weight * line.dot(self.across[stake])
         per_tolerance = sum(abs(pull) for pull in pulls.values())
-        return Check(kind, start, end, distance(self.at[start], self.at[end]), per_tolerance, along, level)
+        length = distance(self.at[start], self.at[end])
+        return Check(kind, start, end, length, per_tolerance, along, level, line, self._follows(start, end))
+
+    def _follows(self, start: str, end: str) -> Weights:
+        """Like the pulls, but for whole shifts, and for what the crew's string is stretched between too."""
+        follows: dict[str, float] = {}
+        for mark, sign in ((start, -1.0), (end, 1.0)):
+            held = self.on_chord.get(mark) or self.weights.get(mark) or {mark: 1.0}
+            for other, weight in held.items():
+                follows[other] = follows.get(other, 0.0) + sign * weight
+        return follows
 
 
 def find_checks(

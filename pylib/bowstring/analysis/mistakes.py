@@ -10,11 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from math import asin, copysign, hypot
+from math import asin, copysign
 
 from bowstring.analysis.checks import Check
 from bowstring.analysis.pulls import Doing, Noticed, OnePull, holding, stake_out
-from bowstring.analysis.replay import SAME
+from bowstring.analysis.triangles import Square
 from bowstring.construction import GAP, RADIUS, Move, Recipe, SquareOff, Stake, Step, exact
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
@@ -95,20 +95,17 @@ def other_hand(_step: Step, move: Move, at: Mapping[str, Point]) -> Point:
     return move.mirrored().place(at, exact)
 
 
-def lean(move: SquareOff, at: Mapping[str, Point], legs: tuple[float, float]) -> Point:
+def lean(move: SquareOff, at: Mapping[str, Point], square: Square) -> Point:
     """Return where an offset ends that was squared by a triangle with its long side laid along the string.
 
-    ``legs``: metres, the one that belongs along the string and the one out. With the long side c on the string and the
-    leg a in its place, the right angle is at the triangle's tip; at the foot the angle has cosine b/c and sine a/c
-    (cosine rule). The triangle lies on the side where the string has more room, on the far one where both are alike.
+    With the long side c on the string and the leg a in its place, the right angle is at the triangle's tip; at the foot
+    the angle has cosine b/c and sine a/c (cosine rule). The triangle lies where the sheet has it.
     """
     foot, start, end = at[move.foot], at[move.start], at[move.end]
-    far = start if distance(foot, start) > distance(foot, end) * (1 + SAME) else end
-    along, out = unit_vector(foot, far), left_of(unit_vector(start, end))
-    long_side = hypot(*legs)
+    along, out = unit_vector(foot, at[square.toward]), left_of(unit_vector(start, end))
     sign = copysign(1.0, move.length) * (1 if move.left else -1)
-    length = abs(move.length)
-    return foot.plus(along, length * legs[1] / long_side).plus(out, sign * length * legs[0] / long_side)
+    length = abs(move.length) / square.long_side
+    return foot.plus(along, length * square.out).plus(out, sign * length * square.along)
 
 
 class Crew:
@@ -185,14 +182,13 @@ class Crew:
             "no_offset", {"A": at["A0"], "B": at["B0"]}, "A", abs(self.staked.radius - self.drawn.radius), 0.0
         )
 
-    def wrong_leg(self, legs: tuple[float, float], first: str | None) -> Mistake | None:
-        """Each squaring triangle laid with its long side along the string; only that at the stake ``first`` where the
-        others are slid."""
+    def wrong_leg(self, triangles: Mapping[str, Square]) -> Mistake | None:
+        """Each squaring triangle, by the mark of its offset, laid with its long side along the string."""
 
         def doing(_step: Step, move: Move, at: Mapping[str, Point]) -> Point:
             square = move.squares
-            if square and (square.mark == first if first else not square.slide):
-                return lean(square, at, legs)
+            if square and square.mark in triangles:
+                return lean(square, at, triangles[square.mark])
             return move.place(at, exact)
 
         return self._done("wrong_leg", doing)

@@ -9,18 +9,20 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from bowstring.analysis.error_model import ErrorModel
-from bowstring.analysis.squaring import turn_of_square
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Marks, Move, Scatter, Shifts, Source, Step
 
 
 class Spread(Scatter):
     """What every mark of a construction may be off, source by source."""
 
-    def __init__(self, at: Marks, errors: ErrorModel, known: Mapping[str, float], blade: float) -> None:
-        """``known``: the standard deviation in x and in y of marks that aren't exact, metres; ``blade``: the length
-        of the framing square that squares where no triangle finds room, metres."""
+    def __init__(
+        self, at: Marks, errors: ErrorModel, known: Mapping[str, float], squares: Mapping[str, Square]
+    ) -> None:
+        """``known``: the standard deviation in x and in y of marks that aren't exact, metres; ``squares``: how each
+        offset is squared, by its mark."""
         super().__init__(at, errors, known)
-        self.blade = blade
+        self.squares = squares
 
     def walk(self, steps: Iterable[Step]) -> None:
         """Carry the steps after the ends out: every mark that they set gets its shifts."""
@@ -37,6 +39,6 @@ class Spread(Scatter):
         """Return what moves the mark of a move."""
         return move.spread(self)
 
-    def turn_of_square(self, room: float, offset: float) -> float:
-        """Return the deviation in radians of what is squared off a string, by a triangle or by the framing square."""
-        return turn_of_square(room, offset, self.errors.read, self.blade)
+    def turn_of_square(self, mark: str) -> float:
+        """Return the deviation in radians of the offset to a mark, squared by the triangle that the sheet has."""
+        return self.squares[mark].turn(self.errors.read)

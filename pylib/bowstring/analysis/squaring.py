@@ -7,12 +7,13 @@ that is where the slip comes out.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from math import hypot, radians, sin, tan
+from math import hypot, inf, radians, sin, tan
 
 from bowstring.geometry.arc import Arc
 from bowstring.units.sizes import FOOT, FOUR_FEET, INCH
+from bowstring.units.tape import Tape
 
 WHOLE = ((3, 4, 5), (5, 12, 13), (8, 15, 17))
 """Right triangles of whole numbers that a crew uses (common practice, no source)."""
@@ -34,6 +35,34 @@ ROOM_PAST = 1.25
 
 LEAST_ROOM = FOUR_FEET
 """Metres (4 ft): a leg out past the stake may always be this long."""
+
+UNIT_LEG = {"ft-in": FOOT, "ft": FOOT, "m": 0.1, "mm": 0.1}
+"""Metres: whole-number triangles are built of these."""
+
+TALL = {"ft-in": FOOT, "ft": FOOT, "m": 0.3, "mm": 0.3}
+"""Metres: an offset up to this is squared by a framing square."""
+
+MANY = 1000
+"""Times a triangle's unit that nothing on the ground reaches."""
+
+Fits = Callable[[float, float], bool]
+"""Whether a triangle with these legs, along the string and out, metres, finds room on the ground."""
+
+
+@dataclass(frozen=True)
+class Kit:
+    """What a crew squares with, metres: the unit of which whole-number triangles are built, the framing square's
+    ``blade`` on the string, the offset up to which that is ``enough``, and how long the ``tape`` is."""
+
+    unit_leg: float = FOOT
+    blade: float = SQUARE_BLADE
+    enough: float = FOOT
+    tape: float = inf
+
+
+def kit_of(tape: Tape, length: float = inf) -> Kit:
+    """Return what a crew with such a tape, ``length`` metres long, squares with."""
+    return Kit(UNIT_LEG[tape.unit], SQUARE_BLADE if tape.feet else METRIC_BLADE, TALL[tape.unit], length)
 
 
 @dataclass(frozen=True)
@@ -99,15 +128,18 @@ def slip(arc: Arc, aside: float) -> SideSlip:
     return SideSlip(aside, here, next_level)
 
 
-def squaring_of(arc: Arc, mark: float, unit_leg: float, blade: float = SQUARE_BLADE) -> Squaring:
+def squaring_of(
+    arc: Arc, mark: float, unit_leg: float, blade: float = SQUARE_BLADE, fits: Fits | None = None
+) -> Squaring:
     """Return how to keep the sagitta of ``arc`` square on a tape with marks ``mark`` metres apart.
 
     ``unit_leg`` is the length in metres of which whole-number triangles are built (a foot, a tenth of a metre),
-    ``blade`` how long the framing square's blade on the string is, metres.
+    ``blade`` how long the framing square's blade on the string is, metres; only a triangle that ``fits`` is told.
     """
     half, sagitta = arc.chord / 2, arc.sagitta
     half_chord = hypot(half, sagitta)
-    triangle = _whole(half, sagitta, unit_leg) or _computed(half, sagitta, mark, unit_leg)
+    whole = (one for one in whole_triangles(half, sagitta, unit_leg) if one.out >= sagitta * (1 - 1e-9))
+    triangle = _first(whole, fits) or _first(_computed(half, sagitta, mark, unit_leg), fits)
     triangle_slip = None
     if triangle:
         # One mark wrong in the long side turns the leg out, and the tip with it.
@@ -128,36 +160,29 @@ def squaring_of(arc: Arc, mark: float, unit_leg: float, blade: float = SQUARE_BL
     )
 
 
-def legs_at_hand(room: float, offset: float) -> tuple[float, float]:
-    """Return the legs in metres of a squaring triangle: along a string with ``room`` from the foot, and out past
-    ``offset``."""
-    along = min(room, LONGEST_LEG)
-    return along, min(max(offset, LEAST_ROOM), max(along, offset), LONGEST_LEG)
+def whole_triangles(room: float, offset: float, unit_leg: float, tape: float = inf) -> list[Triangle]:
+    """Return the whole-number triangles at hand for an offset on a string with ``room`` metres from the foot, metres,
+    no side of them longer than the ``tape``.
 
+    Those that reach the stake come first, of these the one first whose leg out turns least for a mark in its long side.
 
-def triangle_at(room: float, offset: float, unit_leg: float) -> tuple[float, float, str] | None:
-    """Return the legs in metres, along the string and out, of the largest whole-number triangle at hand for an offset
-    on a string with ``room`` metres from the foot, and its shape; ``None`` where there is none.
-
-    >>> triangle_at(10.0, 3.0, 1.0)
+    >>> best = whole_triangles(10.0, 3.0, 1.0)[0]
+    >>> best.along, best.out, best.whole
     (4.0, 3.0, '3-4-5')
     """
-    found = _whole(room, min(offset, LONGEST_LEG), unit_leg)
-    return (found.along, found.out, found.whole or "") if found else None
+    most = max(ROOM_PAST * offset, LEAST_ROOM)
+    found = []
+    for a, b, c, shape in _shapes():
+        sides = ((min(room, LONGEST_LEG), a), (most, b), (tape, c))
+        times = min(int(most_side / (side * unit_leg) + 1e-9) if most_side < inf else MANY for most_side, side in sides)
+        for time in range(times, 0, -1):
+            side = time * unit_leg
+            found.append(Triangle(a * side, b * side, c * side, shape, 0.0))
+    return sorted(found, key=lambda one: (one.out < offset * (1 - 1e-9), round(one.turn, 9)))
 
 
-def turn_of_square(room: float, offset: float, read: float, blade: float) -> float:
-    """Return the standard deviation in radians of a direction that is squared off a string.
-
-    By a triangle with legs a, b and long side c, each taped with a reading error ``read`` at both ends: the angle turns
-    by (c dc - a da - b db)/(a b), so its deviation is 2 c read/(a b), since c² = a² + b². The tape's scale cancels. The
-    legs are what is at hand: along the string up to 30 ft and the ``room`` metres there, out to the stake or 4 ft (at
-    most as far again as along); where the string is shorter than a framing square's ``blade`` the blade is what turns.
-    """
-    along, out = legs_at_hand(room, offset)
-    if along < blade:
-        return 2 * read / blade
-    return min(2 * hypot(along, out) * read / (along * out), 2 * read / blade)
+def _first(triangles: Iterable[Triangle], fits: Fits | None) -> Triangle | None:
+    return next((one for one in triangles if fits is None or fits(one.along, one.out)), None)
 
 
 def _shapes() -> Iterator[tuple[int, int, int, str]]:
@@ -166,29 +191,11 @@ def _shapes() -> Iterator[tuple[int, int, int, str]]:
         yield b, a, c, f"{a}-{b}-{c}"
 
 
-def _whole(half: float, sagitta: float, unit_leg: float) -> Triangle | None:
-    """The whole-number triangle that fits the half chord, reaches the stake, and turns least for a mark in its
-    long side."""
-    room = max(ROOM_PAST * sagitta, LEAST_ROOM)
-    best: Triangle | None = None
-    for a, b, c, shape in _shapes():
-        times = int(min(half, LONGEST_LEG) / (a * unit_leg) + 1e-9)
-        times = min(times, int(room / (b * unit_leg) + 1e-9))
-        side = times * unit_leg
-        if times and b * side >= sagitta * (1 - 1e-9):
-            found = Triangle(a * side, b * side, c * side, shape, 0.0)
-            if best is None or found.turn < best.turn * (1 - 1e-9):
-                best = found
-    return best
-
-
-def _computed(half: float, sagitta: float, mark: float, unit_leg: float) -> Triangle | None:
-    """A triangle with the sagitta itself as one leg and a round leg along the chord, its long side to the nearest
-    mark."""
-    times = int(min(half, LONGEST_LEG) / unit_leg + 1e-9)
-    along = times * unit_leg
-    if not times:
-        return None
-    exact = hypot(along, sagitta)
-    held = round(exact / mark) * mark
-    return Triangle(along, sagitta, exact, None, abs(held - exact) * exact / along)
+def _computed(half: float, sagitta: float, mark: float, unit_leg: float) -> Iterator[Triangle]:
+    """Triangles with the sagitta itself as one leg and a round leg along the chord, their long side to the nearest
+    mark; the longest first."""
+    for times in range(int(min(half, LONGEST_LEG) / unit_leg + 1e-9), 0, -1):
+        along = times * unit_leg
+        exact = hypot(along, sagitta)
+        held = round(exact / mark) * mark
+        yield Triangle(along, sagitta, exact, None, abs(held - exact) * exact / along)

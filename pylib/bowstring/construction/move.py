@@ -80,6 +80,10 @@ class Move(ABC):
     def mirrored(self) -> Move:
         """Return the move done on the wrong hand: what goes off a line, a tape or a sight goes to its other side."""
 
+    def as_shown(self, turn: Number) -> Move:
+        """Return the move with each angle that is turned in it as it is printed: ``turn`` makes it so, radians."""
+        return self
+
     @property
     def squares(self) -> SquareOff | None:
         """The offset that is squared off a line in it, if any."""
@@ -168,15 +172,15 @@ class SquareOff(Move):
         return shifts
 
     def _squared(self, scatter: Scatter) -> Shifts:
-        """By a triangle at the foot, as large as the line has room for."""
-        start, end, foot = scatter.at[self.start], scatter.at[self.end], scatter.at[self.foot]
+        """By the triangle at the foot that the sheet prints."""
+        start, end = scatter.at[self.start], scatter.at[self.end]
         u, whole = unit_vector(start, end), distance(start, end)
         n = left_of(u)
         length = self.length if self.left else -self.length
         turning = scatter.turning(self.start, self.end, n, -length / whole, u)
         shifts = weighted_sum((1.0, scatter.shifts[self.foot]), (1.0, turning))
         self._taped(scatter, shifts, n, length)
-        turn = scatter.turn_of_square(max(distance(foot, start), distance(foot, end)), abs(length))
+        turn = scatter.turn_of_square(self.mark)
         way = Point(-u.x * length, -u.y * length)
         scatter.add(shifts, Source("square", turn, self.foot, self.mark, self.mark), way)
         variance = turn * turn + scatter.turn_variance(self.start, self.end, n, whole)

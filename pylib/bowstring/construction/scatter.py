@@ -88,9 +88,8 @@ class Scatter(ABC):
                 self.add_in_x_and_y(self.shifts[mark], Source("known", known[mark], mark=mark))
 
     @abstractmethod
-    def turn_of_square(self, room: float, offset: float) -> float:
-        """Return the deviation in radians of what is squared off a string with ``room`` metres from the foot, for an
-        ``offset`` in metres."""
+    def turn_of_square(self, mark: str) -> float:
+        """Return the deviation in radians of the offset to a mark that is squared off a string."""
 
     def add(self, shifts: Shifts, source: Source, way: Point) -> None:
         """A source of its own: ``way`` is where the mark goes for one metre (or radian) of it."""

@@ -171,10 +171,13 @@ class JobForm(TypedDict, total=False):
     offset: Size
     toward: str
     tolerance: Size
+    fair: Size
     spacing: Size
     levels: int
     drawn_to: str
     driven: str
+    diameter: Size
+    width: Size
     start: str
     ties: TiesForm
     found: FoundForm

@@ -23,17 +23,21 @@ MESSAGE_LIMIT = 5 * LINK_LIMIT
 
 _START = re.compile(r"(?=b[12]([0-9a-z]{3}))")
 _BODY = re.compile("[A-Za-z0-9_-]*")
-_CHECK = re.compile("[0-9a-z]{7}")
+_CHECK = re.compile("[01][0-9a-z]{6}")
+"""No CRC of 32 bits begins otherwise."""
 _PERCENT = re.compile("(?:%[0-9A-Fa-f]{2})+")
-_BREAK = re.compile(r"=?[ \t]*[\r\n\u0085\u2028\u2029][\s>|]*")
+_HIDDEN = (
+    r"\s\x00-\x1f\x7f-\x9f\u00ad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u202a-\u202e\u2060-\u206f"
+    r"\u3164\ufe00-\ufe0f\ufeff\uffa0"
+)
+"""Spaces of all kinds, controls, and signs that have no width."""
+
+_BREAK = re.compile(rf"(?:=[{_HIDDEN}]{{0,8}}?)?[\r\n\u0085\u2028\u2029][>|{_HIDDEN}]*")
 """The end of a line with what mail programs put around it: a soft break's sign before it, a quotation's after it."""
 
-_UNSEEN = re.compile(
-    r"[\s\x00-\x1f\x7f-\x9f\u00ad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u202a-\u202e"
-    r"\u2060-\u206f\u3164\ufe00-\ufe0f\ufeff\uffa0]+|\\(?=[-_#])"
-)
-_OLDEST_ROUNDS = 3
-"""A message that was passed on may have been encoded as often."""
+_UNSEEN = re.compile(rf"[{_HIDDEN}]+|\\(?=[-_#])")
+MOST_VARIANTS = 10
+"""A message that was passed on may have been encoded and folded three times; a plain one has one variant."""
 
 
 def find_links(text: str) -> list[str]:
@@ -66,17 +70,14 @@ def check_of(head: str) -> str:
 
 
 def _variants(text: str) -> Iterator[str]:
-    """The text as it is, then with less and less that isn't a link's."""
-    seen = set()
-    for _ in range(_OLDEST_ROUNDS + 1):
-        for variant in (text, _UNSEEN.sub("", _BREAK.sub("", text))):
-            if variant not in seen:
-                seen.add(variant)
-                yield variant
-        plain = _PERCENT.sub(_decoded, text)
-        if plain == text:
-            return
-        text = plain
+    """The text as it is, then with less and less that isn't a link's, as many ways as a message may have gone."""
+    waiting, seen = [text], {text}
+    for variant in waiting:
+        yield variant
+        for other in (_UNSEEN.sub("", _BREAK.sub("", variant)), _PERCENT.sub(_decoded, variant)):
+            if other not in seen and len(seen) < MOST_VARIANTS:
+                seen.add(other)
+                waiting.append(other)
 
 
 def _decoded(found: re.Match[str]) -> str:

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from math import ceil
 
 from bowstring.analysis.reach import Limits, blocks_of, needs_of
+from bowstring.job.services import may_be_service
 from bowstring.layout.layout import Layout
-from bowstring.layout.rows import MOST_COMPARED, Row, limits_of, measured, write
+from bowstring.layout.limits import limits_of
+from bowstring.layout.rows import MOST_COMPARED, Row, measured, write
 from bowstring.methods.method import Method
 from bowstring.units.sizes import FOOT
 
@@ -83,10 +85,16 @@ def _rounded_up(size: float, step: float) -> float:
 
 
 def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
-    """One obstacle out of the way, where that alone stops a method: whether on both sides of a triangle, or on one."""
+    """One obstacle out of the way, where that alone stops a method: whether on both sides of a triangle, or on one.
+
+    Never what may be a service: that isn't a crew's to move.
+    """
     limits = limits_of(layout.job)
     for obstacle in limits.obstacles:
-        rest = Limits(limits.tape, limits.room, [one for one in limits.obstacles if one is not obstacle])
+        if may_be_service(obstacle.name):
+            continue
+        others = [one for one in limits.obstacles if one is not obstacle]
+        rest = Limits(limits.tape, limits.room, others, limits.kit)
         for row in rows:
             if row.recipe is None or row.few_hands or not _perhaps_by(row, obstacle.name):
                 continue
@@ -97,7 +105,7 @@ def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
 
 def _perhaps_by(row: Row, name: str) -> bool:
     """Whether nothing else stops a method; on a triangle's other side there may be something that isn't named."""
-    return all(block.what == name or block.kind == "triangle" for block in row.blocks)
+    return all(block.what == name or block.kind.startswith("triangle") for block in row.blocks)
 
 
 def _finer(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:

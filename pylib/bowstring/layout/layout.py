@@ -8,6 +8,9 @@ from itertools import pairwise
 
 from bowstring.analysis.checks import Check, find_checks
 from bowstring.analysis.checks_counted import find_counted_checks
+from bowstring.analysis.checks_ground import tapeable_checks
+from bowstring.analysis.obstructions import Obstructions
+from bowstring.analysis.proving import proving_on
 from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import rule_misses
 from bowstring.construction import Recipe, Stake, TapesDontMeet
@@ -17,13 +20,16 @@ from bowstring.geometry.givens import Settled, settle
 from bowstring.geometry.plane import Point, distance
 from bowstring.geometry.three import through_points, through_sides
 from bowstring.job.job import Job
+from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.frame import setting_of
 from bowstring.layout.ground import Ground, meet_ground
+from bowstring.layout.limits import limits_of
 from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
-from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
+from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import FITS, NoSuchStakes, Setting
+from bowstring.units.angles import to_second
 from bowstring.units.sizes import FOUR_FEET
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
@@ -110,15 +116,16 @@ def lay_out(job: Job) -> Layout:
     levels = job.levels or _levels_for(job, staked)
     method, setting = BY_NAME[job.site.method or USUAL], setting_of(job, drawn, staked)
     stakes = stakes_of_method(method, job, setting, levels)
-    ends = Recipe(setting.known)
-    find_ends(ends, drawn, staked, job.start)
-    recipe = _construct(job, ends, method, setting, stakes)
+    ends, in_the_way = Recipe(setting.known), Obstructions(staked, limits_of(job))
+    find_ends(ends, drawn, staked, job.start, proving_on(in_the_way, job.tape.feet))
+    setting, recipe = _construct(job, ends, method, setting, stakes)
     if method.halves:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
-        checks, marks = find_counted_checks(staked, stakes, recipe)
+        checks, marks = find_counted_checks(staked, stakes, recipe, method.stand.alike)
+    checks, marks = tapeable_checks(staked, stakes, recipe, checks, marks, in_the_way)
     try:
-        rounded = replay(recipe, job.tape.round)
+        rounded = replay(recipe, job.tape.round, to_second)
     except TooSmall:
         raise bad("method", "method.too_small") from None
     rule, rule_at = rule_misses(staked, stakes_of(levels), levels)
@@ -206,7 +213,9 @@ def stakes_of_method(method: Method, job: Job, setting: Setting, levels: int, pl
         raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(most.gap)) from None
 
 
-def _construct(job: Job, ends: Recipe, method: Method, setting: Setting, stakes: tuple[Stake, ...]) -> Recipe:
+def _construct(
+    job: Job, ends: Recipe, method: Method, setting: Setting, stakes: tuple[Stake, ...]
+) -> tuple[Setting, Recipe]:
     names = {stake.name for stake in stakes if stake.level}
     for number, stake in enumerate(job.got):
         if method.take_up is None:
@@ -216,10 +225,8 @@ def _construct(job: Job, ends: Recipe, method: Method, setting: Setting, stakes:
     none = why_none(method, setting, stakes)
     if none:
         raise bad("method", f"method.{none}")
-    recipe = Recipe(ends.at)
-    recipe.steps = list(ends.steps)
     try:
-        return recipe_of(method, setting, stakes, recipe, job.got)
+        return past_what_blocks(job, method, setting, stakes, ends, job.got)
     except TapesDontMeet as stake:
         number = list(job.got).index(str(stake))
         raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None

@@ -2,21 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
 
 from bowstring.analysis.accuracy import Accuracy, accuracy_of
 from bowstring.analysis.error_model import ErrorModel, error_model
-from bowstring.analysis.reach import Blocked, Limits, blocks_of, longest_pull, measurements_of, readings_of
+from bowstring.analysis.reach import Blocked, blocks_of, longest_pull, measurements_of, readings_of
 from bowstring.analysis.replay import TooSmall, misses, replay
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
+from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.layout import Layout, stakes_of_method
-from bowstring.methods.method import Method, recipe_of, stakes_for, why_none
+from bowstring.layout.limits import limits_of, squares_here
+from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import Setting
+from bowstring.units.angles import to_second
+from bowstring.units.tape import Tape
 
 MOST_COMPARED = 7
 """Levels: of longer layouts the other methods are looked at with so many halvings' stakes; nobody sets more by hand."""
@@ -62,14 +66,14 @@ class Row:
         return self.accuracy.miss_95 + self.shift if self.accuracy else inf
 
     @property
+    def fair_95(self) -> float:
+        """Metres off the mid-ordinate over its two neighbours that the least fair stake stays within at 95 %."""
+        return self.accuracy.fair_95 if self.accuracy else inf
+
+    @property
     def sound(self) -> bool:
         """Whether it is possible and its figures can be relied on."""
         return self.possible and self.accuracy is not None and self.accuracy.reliable
-
-
-def limits_of(job: Job) -> Limits:
-    """Return what there is on the site of a job."""
-    return Limits(job.site.tape_length, job.site.room, job.site.obstacles)
 
 
 def known_errors(job: Job) -> dict[str, float]:
@@ -77,12 +81,27 @@ def known_errors(job: Job) -> dict[str, float]:
     return {mark.name: mark.sigma for mark in job.site.known if mark.sigma}
 
 
-def spread_of(job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake]) -> tuple[ErrorModel, Accuracy]:
+def spread_of(
+    job: Job, setting: Setting, recipe: Recipe, stakes: Sequence[Stake], squares: Mapping[str, Square] | None = None
+) -> tuple[ErrorModel, Accuracy]:
     """Return the error model at a recipe's longest pull, and how true its stakes will be."""
-    tape, site = job.tape, job.site
-    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors)
-    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), blade=blade)
+    return spread_by(job, setting, recipe, stakes, job.driven, job.tape, squares)
+
+
+def spread_by(
+    job: Job,
+    setting: Setting,
+    recipe: Recipe,
+    stakes: Sequence[Stake],
+    driven: str,
+    tape: Tape,
+    squares: Mapping[str, Square] | None = None,
+) -> tuple[ErrorModel, Accuracy]:
+    """Return the same for something else driven, or read on another tape than the job's."""
+    site = job.site
+    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors, driven)
+    squares = squares_here(job, setting, recipe) if squares is None else squares
+    return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), squares=squares)
 
 
 @dataclass(frozen=True)
@@ -102,9 +121,9 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
     """
     job, levels = layout.job, layout.levels + finer
     own = method is layout.method and not finer
-    setting = layout.setting.halved_first(halve_first)
+    setting = layout.setting.halved_first(halve_first).crossing(())
     if own and halve_first == layout.setting.halve_first:
-        return Written(setting, layout.stakes, len(layout.stakes), layout.recipe)
+        return Written(layout.setting, layout.stakes, len(layout.stakes), layout.recipe)
     try:
         if finer:
             stakes = stakes_for(method, setting, levels=levels, spacing=None)
@@ -118,9 +137,8 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
     driven = len(stakes)
     if driven > 2**MOST_COMPARED + 1:
         stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
-    ready = Recipe(layout.recipe_of_ends.at)
-    ready.steps = list(layout.recipe_of_ends.steps)
-    return Written(setting, stakes, driven, recipe_of(method, setting, stakes, ready))
+    setting, recipe = past_what_blocks(job, method, setting, stakes, layout.recipe_of_ends)
+    return Written(setting, stakes, driven, recipe)
 
 
 def row_of(layout: Layout, method: Method, halve_first: int | None = None) -> Row:
@@ -134,15 +152,16 @@ def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Ro
     """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
     job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
-        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round))
+        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round, to_second))
     except TooSmall:
         return Row(method, mixed, "too_small")
-    errors, accuracy = spread_of(job, setting, recipe, stakes)
+    squares = squares_here(job, setting, recipe)
+    errors, accuracy = spread_of(job, setting, recipe, stakes, squares)
     return Row(
         method=method,
         halve_first=mixed,
         none=None,
-        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job))),
+        blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job), squares)),
         few_hands=method.hands > job.site.hands,
         stakes=written.driven,
         recipe=recipe,

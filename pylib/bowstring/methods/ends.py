@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from bowstring.construction import Along, Move, Recipe, SquareOff, Take
 from bowstring.geometry.arc import Arc
-from bowstring.geometry.plane import Point
+from bowstring.geometry.plane import Point, unit_vector
+from bowstring.methods.proofs import BESIDE, Proof, Proving, prove, prove_from_corner
 from bowstring.units.sizes import TEN_FEET
 
 BACK = TEN_FEET
@@ -17,55 +18,98 @@ BACK = TEN_FEET
 TOO_SHORT = 1e-9
 """Metres: a leg shorter than this isn't taped."""
 
+SHOWN_BY = ("S", "T")
+"""Marks that only show a straight's direction: a crew sets them back wherever that is handy."""
+
+OPEN_GROUND = Proving(lambda _a, _b: Proof("taped"), lambda _p, _a, _b: None, lambda _a, _b: True)
+"""Nothing is in the way, and the tape is long enough."""
+
 STARTS = ("ends", "one-end", "corner", "neither")
 
 
-def find_ends(recipe: Recipe, drawn: Arc, staked: Arc, start: str) -> None:
+def find_ends(recipe: Recipe, drawn: Arc, staked: Arc, start: str, proving: Proving = OPEN_GROUND) -> None:
     """Write down the steps that find A and B.
 
     ``start`` is one of ``STARTS``; ``corner`` needs an arc below 180 degrees. ``drawn`` and ``staked`` are concentric.
+    ``proving``: how the ground lets the ends be proved.
     """
     outward = staked.radius - drawn.radius
     # A radius through A, seen outward, is (-sin, cos) of half the central angle in the chord's frame.
     along, up = outward * drawn.sine, outward * drawn.cosine
     at_a, at_b = Point(along, -up), Point(staked.chord - along, -up)
     if outward:
-        _drawn_ends(recipe, drawn, ("A0", at_a), ("B0", at_b), start)
-        for end, drawn_end, other in (("A", "A0", "B0"), ("B", "B0", "A0")):
-            _step_off(recipe, end, drawn_end, other, along, up)
+        _drawn_ends(recipe, drawn, ("A0", at_a), ("B0", at_b), start, proving)
+        elsewhere = not proving.string(at_a, at_b) and not {"P", BESIDE}.isdisjoint(recipe.at)
+        for end, drawn_end, other, x in (("A", "A0", "B0", 0.0), ("B", "B0", "A0", staked.chord)):
+            if elsewhere:
+                _off_another_line(recipe, end, drawn_end, other, outward, Point(x, 0.0))
+            else:
+                _step_off(recipe, end, drawn_end, other, along, up)
     else:
-        _drawn_ends(recipe, drawn, ("A", Point(0.0, 0.0)), ("B", Point(staked.chord, 0.0)), start)
+        _drawn_ends(recipe, drawn, ("A", Point(0.0, 0.0)), ("B", Point(staked.chord, 0.0)), start, proving)
     # The frame, free of the last digit's dust.
     recipe.at["A"], recipe.at["B"] = Point(0.0, 0.0), Point(staked.chord, 0.0)
-    recipe.do("string", 0, measure=[("A", "B")] if outward else [], start="A", end="B")
+    taped = bool(outward) and proving.ends(recipe.at["A"], recipe.at["B"]).taped
+    kind = "string" if proving.string(recipe.at["A"], recipe.at["B"]) else "string_none"
+    recipe.do(kind, 0, measure=[("A", "B")] if taped else [], start="A", end="B")
 
 
-def _drawn_ends(recipe: Recipe, drawn: Arc, first: tuple[str, Point], second: tuple[str, Point], start: str) -> None:
+End = tuple[str, Point]
+
+
+def _drawn_ends(recipe: Recipe, drawn: Arc, first: End, second: End, start: str, proving: Proving) -> None:
     """Both ends are there, or one is set from the other's straight, or both from the corner."""
+    if start == "corner":
+        _from_corner(recipe, drawn, first, second, proving)
+        return
     (a, at_a), (b, at_b) = first, second
-    tangent_a, tangent_b = Point(drawn.cosine, drawn.sine), Point(-drawn.cosine, drawn.sine)
-    back_a, back_b = at_a.plus(tangent_a, -BACK), at_b.plus(tangent_b, -BACK)
+    proof = proving.ends(at_a, at_b)
+    taped = proof.kind in ("taped", "none")  # what nothing proves is asked for, so that it is told what is in its way
     if start == "one-end":
-        onward, out = drawn.chord * drawn.cosine, drawn.chord * drawn.sine
-        recipe.do("have_straight", 0, [Take(a, at_a), Take("S", back_a)], start=a)
-        recipe.do(
-            "from_straight" if onward >= 0 else "from_straight_back",
-            0,
-            [Along("F", a, "S", -onward), SquareOff(b, "F", "S", a, out, left=False)],
-            [(a, "F"), ("F", b), (a, b)],
-            start=a,
-            end=b,
-        )
-    elif start == "corner":
-        tangent = drawn.tangent_length
-        assert tangent is not None
-        straights = [Take("P", at_a.plus(tangent_a, tangent)), Take("S", back_a), Take("T", back_b)]
-        recipe.do("have_corner", 0, straights)
-        ends = [Along(a, "P", "S", tangent), Along(b, "P", "T", tangent)]
-        recipe.do("from_corner", 0, ends, [("P", a), ("P", b), (a, b)], start=a, end=b)
+        _from_straight(recipe, drawn, first, b, taped)
     else:
         kind = "have_ends" if start == "ends" else "set_ends"
-        recipe.do(kind, 0, [Take(a, at_a), Take(b, at_b)], [(a, b)], start=a, end=b)
+        pair = [(a, b)] if taped else []
+        recipe.do(kind if taped else f"{kind}_untaped", 0, [Take(a, at_a), Take(b, at_b)], pair, start=a, end=b)
+    prove(recipe, proof, a, b)
+
+
+def _straights(drawn: Arc, at_a: Point, at_b: Point) -> tuple[Point, Point]:
+    """Where the straights' directions are shown, back from either end."""
+    return at_a.plus(Point(drawn.cosine, drawn.sine), -BACK), at_b.plus(Point(-drawn.cosine, drawn.sine), -BACK)
+
+
+def _from_straight(recipe: Recipe, drawn: Arc, first: End, b: str, taped: bool) -> None:
+    a, at_a = first
+    back, _other = _straights(drawn, at_a, at_a)
+    onward, out = drawn.chord * drawn.cosine, drawn.chord * drawn.sine
+    recipe.do("have_straight", 0, [Take(a, at_a), Take("S", back)], start=a)
+    kind = "from_straight" if onward >= 0 else "from_straight_back"
+    recipe.do(
+        kind if taped else f"{kind}_untaped",
+        0,
+        [Along("F", a, "S", -onward), SquareOff(b, "F", "S", a, out, left=False)],
+        [(a, "F"), ("F", b), *([(a, b)] if taped else [])],
+        start=a,
+        end=b,
+    )
+
+
+def _from_corner(recipe: Recipe, drawn: Arc, first: End, second: End, proving: Proving) -> None:
+    """Both ends from the corner of the straights; the line across them says whether that is the drawing's."""
+    (a, at_a), (b, at_b) = first, second
+    tangent = drawn.tangent_length
+    assert tangent is not None
+    corner = at_a.plus(Point(drawn.cosine, drawn.sine), tangent)
+    back_a, back_b = _straights(drawn, at_a, at_b)
+    recipe.do("have_corner", 0, [Take("P", corner), Take("S", back_a), Take("T", back_b)])
+    ends = [Along(a, "P", "S", tangent), Along(b, "P", "T", tangent)]
+    along = None if proving.ends(at_a, at_b).taped else proving.corner(corner, at_a, at_b)
+    if along is None:
+        recipe.do("from_corner", 0, ends, [("P", a), ("P", b), (a, b)], start=a, end=b)
+        return
+    recipe.do("from_corner_untaped", 0, ends, [("P", a), ("P", b)], start=a, end=b)
+    prove_from_corner(recipe, along, a, b)
 
 
 def _step_off(recipe: Recipe, end: str, drawn_end: str, other: str, along: float, up: float) -> None:
@@ -102,3 +146,29 @@ def _step_off(recipe: Recipe, end: str, drawn_end: str, other: str, along: float
         start=drawn_end,
         other=other,
     )
+
+
+def _off_another_line(recipe: Recipe, end: str, drawn_end: str, far: str, outward: float, true: Point) -> None:
+    """Set an end of the staked arc where no line goes from one drawn end to the other: square off its straight, or off
+    the line to the point beside from which the ends were proved.
+
+    ``outward``: metres from the drawn end, positive away from the centre; ``true``: where the end belongs.
+    """
+    at = recipe.at
+    if "P" in at:
+        left = (outward > 0) == (end == "A")
+        recipe.do(f"offset_square_{'out' if outward > 0 else 'in'}", 0,
+                  [SquareOff(end, drawn_end, drawn_end, "P", abs(outward), left=left)], [(drawn_end, end)],
+                  end=end, start=drawn_end)  # fmt: skip
+        return
+    u, way = unit_vector(at[drawn_end], at[BESIDE]), true.minus(at[drawn_end])
+    along, out = u.dot(way), u.cross(way)
+    near = (out > 0) == (u.cross(at[far].minus(at[drawn_end])) > 0)
+    foot = f"foot {end}"
+    moves: list[Move] = [
+        Along(foot, drawn_end, BESIDE, along),
+        SquareOff(end, foot, drawn_end, BESIDE, abs(out), left=out > 0),
+    ]
+    recipe.do(f"offset_{'toward' if along > 0 else 'away'}_{'near' if near else 'far'}", 0, moves,
+              [(drawn_end, foot), (foot, end), (drawn_end, end)],
+              end=end, start=drawn_end, other=BESIDE, far=far)  # fmt: skip

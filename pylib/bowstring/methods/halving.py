@@ -6,14 +6,15 @@ sagitta R (1 - cos) instead of a quarter of the one before.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
+from functools import partial
 from itertools import pairwise
 from math import sqrt
 from typing import Protocol
 
 from bowstring.construction import Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TapesDontMeet
 from bowstring.geometry.arc import Arc
-from bowstring.geometry.plane import Point, left_of, middle, unit_vector
+from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
 from bowstring.methods.setting import Setting
 
 LEVEL_LETTERS = "MQRXWYHJLZGV"
@@ -72,12 +73,14 @@ def halve(
     *,
     sagitta_of_level: Callable[[int], float] | None = None,
     got: Mapping[str, Measured] | None = None,
+    crossed: Collection[str] = (),
 ) -> None:
     """Write down the steps of halving an arc whose ends A and B are marked already.
 
     Without ``sagitta_of_level`` every sagitta is the one that brings the stake onto the arc: exact, and, from a chord
     whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the
-    rule of thumb) the level's sagitta is taken whatever comes.
+    rule of thumb) the level's sagitta is taken whatever comes. The stakes named in ``crossed`` are set by their two
+    half chords alone.
 
     Raises ``TapesDontMeet`` and ``OffTheArc``.
     """
@@ -97,7 +100,10 @@ def halve(
                     raise OffTheArc(stake) from None
                 if sagitta < 0 and stake in found:
                     raise OffTheArc(stake)  # the string lies outside the arc: what was got can't say on which side
-            _set_stake(recipe, level, (stake, start, end), sagitta, found.get(stake))
+            if stake in crossed and stake not in found:
+                _cross_stake(recipe, level, (stake, start, end), sagitta)
+            else:
+                _set_stake(recipe, level, (stake, start, end), sagitta, found.get(stake))
             if stake in found or start in moved or end in moved:
                 moved.add(stake)
             longer += [stake, end]
@@ -106,18 +112,19 @@ def halve(
 
 def halving(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Halving with every level's own exact sagitta."""
-    halve(recipe, setting.arc, levels_of(stakes))
+    halve(recipe, setting.arc, levels_of(stakes), crossed=setting.crossed)
 
 
 def taking_up(recipe: Recipe, setting: Setting, stakes: Sequence[Stake], got: Mapping[str, Measured]) -> None:
     """Halving on from what the crew really got at stakes."""
-    halve(recipe, setting.arc, levels_of(stakes), got=got)
+    halve(recipe, setting.arc, levels_of(stakes), got=got, crossed=setting.crossed)
 
 
 def quartering(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """The rule of thumb: a quarter of the sagitta before, whatever comes."""
     arc = setting.arc
-    halve(recipe, arc, levels_of(stakes), sagitta_of_level=lambda level: quarter_sagitta(arc, level))
+    rule = partial(quarter_sagitta, arc)
+    halve(recipe, arc, levels_of(stakes), sagitta_of_level=rule, crossed=setting.crossed)
 
 
 def levels_of(stakes: Sequence[Stake]) -> int:
@@ -152,6 +159,15 @@ def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta:
         )
     except TapesDontMeet:
         raise TapesDontMeet(stake) from None
+
+
+def _cross_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float) -> None:
+    """The step of a stake whose middle or mid-ordinate is out of reach: two tapes, one from each end of its chord."""
+    stake, start, end = marks
+    one, other = recipe.at[start], recipe.at[end]
+    tip = middle(one, other).plus(left_of(unit_vector(one, other)), sagitta)
+    move = CrossTapes(stake, start, distance(one, tip), end, distance(other, tip), left=sagitta >= 0)
+    recipe.do("stake_crossed", level, [move], [(start, stake), (end, stake)], stake=stake, start=start, end=end)
 
 
 def sagitta_to_arc(arc: Arc, start: Point, end: Point) -> float:

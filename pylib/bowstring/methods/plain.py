@@ -65,7 +65,7 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
     """
     arc = setting.arc
     if setting.halve_first:
-        halve(recipe, arc, setting.halve_first)
+        halve(recipe, arc, setting.halve_first, crossed=setting.crossed)
     ends = [stake for stake in stakes if stake.name in recipe.at]
     for first, last in pairwise(ends):
         start, end = recipe.at[first.name], recipe.at[last.name]

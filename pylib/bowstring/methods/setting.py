@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 from math import asin, ceil, sin
@@ -44,6 +44,7 @@ class Setting:
         tangent_from: the ends from whose tangents offsets are taken: ``A``, ``B`` or ``both``.
         tapes_from: the two marks at which two tapes are held.
         halve_first: how often the arc is halved before ordinates are taken from each smaller chord.
+        crossed: the stakes of halving that are set by their short chords alone.
         centre_reachable: whether a peg can stand at the arc's centre.
         control: the mark under the instrument and the one it is set on, for coordinates.
     """
@@ -56,10 +57,15 @@ class Setting:
     control: tuple[str, str] = ("A", "B")
     halve_first: int = 0
     centre_reachable: bool = False
+    crossed: Collection[str] = ()
 
     def halved_first(self, times: int) -> Setting:
         """Return this setting with the arc halved so often before ordinates are taken."""
         return Setting(**{**vars(self), "halve_first": times})
+
+    def crossing(self, stakes: Collection[str]) -> Setting:
+        """Return this setting with these stakes of halving set by their short chords alone."""
+        return Setting(**{**vars(self), "crossed": stakes})
 
     def place(self, mark: str) -> Point:
         """Return where an end or a known mark is."""

@@ -16,6 +16,9 @@ STRINGS = Table(
         Column("half_chord", HALF_CHORD),
     ),
 )
+HALF_CHORDS = Table(
+    "crossed", (Column("tape_between", None, _STRING), Column("half_chord_first", 0), Column("half_chord_second", 1))
+)
 ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at", 0), _SQUARE_OFF))
 SWINGS = Table("swing", (Column("from_centre", 0), Column("from_before", 1, _BEFORE)))
 CROSSINGS = Table("cross", (Column("from_first", 0), Column("from_second", 1)))
@@ -25,7 +28,7 @@ OFFSETS = Table("tangent_offset", (Column("tangent_at", None, "table.toward"), C
 OFFSETS_PAST = Table("tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0), _SQUARE_OFF))
 PRODUCED = Table("produce", (Column("line_on", None, "table.line"), Column("carry_on", 0), Column("swing_in", 2)))
 
-OF_HALVING = {"stake": STRINGS, "stake_back": STRINGS, "stake_got": STRINGS}
+OF_HALVING = {"stake": STRINGS, "stake_back": STRINGS, "stake_got": STRINGS, "stake_crossed": HALF_CHORDS}
 OF_ORDINATES = {**OF_HALVING, "ordinate": ORDINATES}
 OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST}
 OF_PRODUCING = {"produce_first": PRODUCED, "produce_straight": PRODUCED, "produce": PRODUCED}

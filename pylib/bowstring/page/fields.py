@@ -91,7 +91,7 @@ FIELDS = (
     Field("title", "text", "title"),
     Field("note", "note", "note"),
     Field("unit", "choice", "unit", ("ft-in", "ft", "m", "mm")),
-    *(Field(f"arc.{name}", "length", name) for name in _LENGTHS),
+    *(Field(f"arc.{name}", "length", "arc_diameter" if name == "diameter" else name) for name in _LENGTHS),
     Field("arc.central_angle", "angle", "central_angle"),
     *(Field(f"arc.{name}", "length", name) for name in _BEYOND),
     Field("greater", "flag", "greater"),
@@ -100,7 +100,9 @@ FIELDS = (
     *(Field(f"arc.points[{row}][{axis}]", "signed", f"point_{row}_{axis}") for row in range(3) for axis in range(2)),
     *(Field(f"arc.three_sides[{row}]", "length", f"side_{row}") for row in range(3)),
     Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "flow line", "lip", "unsure")),
-    Field("driven", "choice", "driven", ("pin", "board", "hub")),
+    Field("driven", "choice", "driven", ("pin", "marked", "hub", "board")),
+    Field("diameter", "fine", "diameter"),
+    Field("width", "length", "width"),
     Field("offset", "zero", "offset"),
     Field("toward", "choice", "toward", ("", "centre", "outside")),
     Field("ends.A", "text", "end_a"),
@@ -116,6 +118,7 @@ FIELDS = (
     ),
     Field("mark", "mark", "mark", tuple(mark for marks in MARKS.values() for mark in marks)),
     Field("tolerance", "fine", "tolerance"),
+    Field("fair", "fine", "fair"),
     Field("spacing", "length", "spacing"),
     Field("levels", "count", "levels"),
     Field("found.chord[0]", "length", "found_first"),
@@ -159,8 +162,10 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     typed = _typed(fields)
     job: dict[str, object] = {"bowstring": 1}
     hand = "turn" if typed.get("start") == "one-end" else "side"  # the form shows no more than the one
-    for key in ("title", "note", "unit", "drawn_to", "driven", "offset", "toward", hand, "start", "mark",
-                "tolerance", "spacing"):  # fmt: skip
+    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", hand, "start",
+                "mark", "tolerance", "fair", "spacing"):  # fmt: skip
+        if key == "diameter" and typed.get("driven", "pin") != "pin":
+            continue  # left in its field by somebody who drove pins before
         if key in typed and not stands_for_itself(key, typed[key]):
             job[key] = typed[key]
     if "levels" in typed:
@@ -168,6 +173,14 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
         job["levels"] = int(typed["levels"]) if re.fullmatch(r"[0-9]{1,4}", typed["levels"]) else typed["levels"]
     if "greater" in typed:
         job["greater"] = True
+    ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
+    parts = {"arc": _arc(typed), "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
+    job.update({key: part for key, part in parts.items() if part})
+    job.update(site_of_fields(typed))
+    return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
+
+
+def _arc(typed: Mapping[str, str]) -> dict[str, object]:
     arc: dict[str, object] = {
         name: typed[f"arc-{name}"]
         for name in (*_LENGTHS, "central_angle", *_BEYOND, "degree")
@@ -180,11 +193,7 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
         arc["points"] = points
     if sides:
         arc["three_sides"] = sides
-    ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
-    parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
-    job.update({key: part for key, part in parts.items() if part})
-    job.update(site_of_fields(typed))
-    return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
+    return arc
 
 
 def stands_for_itself(name: str, text: str) -> bool:

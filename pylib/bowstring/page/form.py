@@ -47,11 +47,11 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
                 + page.fold("points", page.points())
                 + page.fold("sides", page.plain([f"arc.three_sides[{row}]" for row in range(3)])),
             ),
-            page.section("line", page.plain(["drawn_to", "driven", "offset", "toward"])),
+            page.section("line", page.plain(["drawn_to", "width", "driven", "diameter", "offset", "toward"])),
             page.section(
                 "ends", page.plain(["ends.A", "ends.B", "start", "side", "turn"]) + page.fold("ties", page.ties())
             ),
-            page.section("fine", page.plain(["mark", "tolerance", "spacing", "levels"])),
+            page.section("fine", page.plain(["mark", "tolerance", "fair", "spacing", "levels"])),
             page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),
             page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
             page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
-from bowstring.construction import HELPERS
+from bowstring.job.services import may_be_service
 from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.methods.method import Method
+from bowstring.report.demand import limits_told
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
+from bowstring.report.places import place_name
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
@@ -27,6 +29,7 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
     longest, behind = (size if there else None for size in (row.longest_pull, row.behind))
     shift, expected = (size if there else None for size in (row.shift, row.expected))
     miss_95 = accuracy.miss_95 if accuracy else None
+    fair_95 = accuracy.fair_95 if accuracy else None
     all_95 = accuracy.all_95 if accuracy and whole else None
     return {
         "method": row.method.name,
@@ -40,6 +43,8 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
         "longest_pull_shown": _shown(longest, tape.show),
         "miss_95": miss_95,
         "miss_95_shown": _shown(miss_95, tape.show_cost),
+        "fair_95": fair_95,
+        "fair_95_shown": _shown(fair_95, tape.show_cost),
         "all_95": all_95,
         "all_95_shown": _shown(all_95, tape.show_cost),
         "shift": shift,
@@ -91,14 +96,6 @@ def block_text(layout: Layout, block: Blocked) -> str:
     )
 
 
-def place_name(mark: str) -> str:
-    """Return a mark's name in a sentence: those that only the construction has are told by their stake."""
-    for part in HELPERS:
-        if mark.startswith(part + " "):
-            return say(f"place.{part}", stake=mark.removeprefix(part + " "))
-    return mark
-
-
 def report_block(layout: Layout, block: Blocked) -> BlockRow:
     """Return one thing in the way as the answer has it."""
     return {
@@ -121,19 +118,14 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     ]  # fmt: skip
     if row is None:
         texts = [change["text"] for change in changes]
-        text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else say("advice.none")
-        return {"method": None, "halve_first": 0, "text": text, "holds": None, "changes": changes}
-    tape, tolerance = layout.job.tape, layout.job.tolerance
-    key = "advice.miss" if tolerance is None else "advice.miss_holds" if advice.holds else "advice.miss_over"
+        text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else _none(layout, rows)
+        return {"method": None, "halve_first": 0, "text": text, "holds": None, "fair": None, "decided": None,
+                "changes": changes}  # fmt: skip
     text = say(
         "advice.take",
         method=name_of(row.method, row.halve_first),
         reason=say(f"advice.{advice.reason}", count=row.measurements, good=advice.rivals + 1),
-        miss=say(
-            key,
-            miss=tape.show_cost(row.expected),
-            tolerance=tape.show_small(tolerance) if tolerance is not None else "",
-        ),
+        miss=limits_told(layout, rows, row, advice.decided),
         blocked=_blocked(layout, rows, row),
     )
     return {
@@ -141,8 +133,17 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         "halve_first": row.halve_first,
         "text": text,
         "holds": advice.holds,
+        "fair": advice.fair,
+        "decided": advice.decided,
         "changes": [],
     }
+
+
+def _none(layout: Layout, rows: Sequence[Row]) -> str:
+    """That nothing would do; what may be a service is named, so that nobody moves it."""
+    stopping = {block.what for row in rows for block in row.blocks}
+    services = [one.name for one in layout.job.site.obstacles if one.name in stopping and may_be_service(one.name)]
+    return say("advice.none_service", what=", ".join(services)) if services else say("advice.none")
 
 
 def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:

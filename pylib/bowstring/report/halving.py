@@ -3,24 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from math import degrees
 
-from bowstring.analysis.squaring import BY_EYE, METRIC_BLADE, SQUARE_BLADE, SideSlip, Squaring, squaring_of
+from bowstring.analysis.obstructions import Obstructions
+from bowstring.analysis.squaring import (
+    BY_EYE,
+    METRIC_BLADE,
+    SQUARE_BLADE,
+    TALL,
+    UNIT_LEG,
+    SideSlip,
+    Squaring,
+    squaring_of,
+)
+from bowstring.analysis.triangles import fits_of
 from bowstring.geometry.arc import Arc
 from bowstring.layout.layout import FEW_MARKS, Layout
+from bowstring.layout.limits import limits_of
 from bowstring.methods.halving import quarter_sagitta
 from bowstring.report.by_hand import by_hand
 from bowstring.report.forms.halving import LevelRow, SquaringPart
 from bowstring.report.hands import curve_hand
-from bowstring.units.sizes import FOOT, INCH
+from bowstring.units.sizes import INCH
 from bowstring.units.tape import Tape
 from bowstring.words import say
-
-TALL = {"ft-in": FOOT, "ft": FOOT, "m": 0.3, "mm": 0.3}
-"""Metres: a sagitta shorter than this is set with a framing square, a taller one by sliding its tip."""
-
-UNIT_LEG = {"ft-in": FOOT, "ft": FOOT, "m": 0.1, "mm": 0.1}
-"""Metres: whole-number triangles are built of these."""
 
 
 def report_levels(layout: Layout) -> list[LevelRow]:
@@ -48,7 +55,7 @@ def _row(layout: Layout, level: int) -> LevelRow:
         "mostly_rounding": arc.sagitta < FEW_MARKS * tape.mark,
         "how": _how(layout, level, arc, smaller),
         "by_hand": by_hand(layout, level),
-        "squaring": _squaring(tape, arc, level < layout.levels),
+        "squaring": _squaring(tape, arc, level_squaring(layout, level), level < layout.levels),
     }
 
 
@@ -70,8 +77,17 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     )
 
 
-def _squaring(tape: Tape, arc: Arc, another_level: bool) -> SquaringPart:
-    ways = squaring_of(arc, tape.mark, UNIT_LEG[tape.unit], SQUARE_BLADE if tape.feet else METRIC_BLADE)
+def level_squaring(layout: Layout, level: int) -> Squaring:
+    """Return how a level's sagittae are kept square, with that triangle which finds room at each of its strings."""
+    tape, arc = layout.job.tape, layout.staked.part(2 ** (level - 1))
+    ground = Obstructions(layout.staked, limits_of(layout.job))
+    moves = [square for step in layout.recipe.steps if step.level == level
+             for move in step.moves if (square := move.squares) and square.slide]  # fmt: skip
+    fits = partial(fits_of, layout.recipe.at, moves, ground) if moves else None
+    return squaring_of(arc, tape.mark, UNIT_LEG[tape.unit], SQUARE_BLADE if tape.feet else METRIC_BLADE, fits)
+
+
+def _squaring(tape: Tape, arc: Arc, ways: Squaring, another_level: bool) -> SquaringPart:
     triangle = ways.triangle
     way = "slide" if arc.sagitta >= TALL[tape.unit] else "square"
     return {

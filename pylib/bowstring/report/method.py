@@ -30,5 +30,6 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     site = layout.job.site
     if site.along or site.across:
         yield caution("caution.slope_numbers")
-    if own.longest_pull and layout.staked.chord > site.tape_length:
+    in_parts = any(step.kind in ("prove_two", "prove_parts") for step in layout.recipe.steps)
+    if own.longest_pull and in_parts and layout.staked.chord > site.tape_length:
         yield caution("caution.chord_over_tape", chord=tape.show(layout.staked.chord), tape=tape.show(site.tape_length))

@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from math import hypot
 
 from bowstring.analysis.mistakes import Crew, Mistake, Reading, decimal_tape, read_checks
 from bowstring.analysis.replay import SAME, misses
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE, squaring_of, triangle_at
+from bowstring.analysis.triangles import Square
 from bowstring.construction import Stake
 from bowstring.geometry.plane import Point, distance
 from bowstring.layout.layout import Layout
-from bowstring.report.advice import place_name
+from bowstring.layout.limits import squares_here
+from bowstring.methods.proofs import TOWARD_FIRST, TOWARD_SECOND
 from bowstring.report.forms.checks import CaughtRow, MistakeRow
 from bowstring.report.forms.stakes import PlaceRow
-from bowstring.report.halving import UNIT_LEG
+from bowstring.report.halving import level_squaring
 from bowstring.report.hands import hand_told
+from bowstring.report.places import place_name
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape, make_tape
 from bowstring.words import say
@@ -43,10 +44,11 @@ def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
     yield crew.burned_foot(alike), burn
     yield crew.burned_foot_all(), burn
     yield crew.tenths_as_inches(), {}
-    legs, first = _triangle(layout)
-    if legs:
-        sides = {"along": tape.show(legs[0]), "out": tape.show(legs[1]), "long_side": tape.show(hypot(*legs))}
-        yield crew.wrong_leg(legs, first), sides
+    triangles = _triangles(layout)
+    if triangles:
+        told = triangles[min(triangles, key=lambda mark: (not triangles[mark].usual, -triangles[mark].long_side))]
+        sides = {"along": tape.show(told.along), "out": tape.show(told.out), "long_side": tape.show(told.long_side)}
+        yield crew.wrong_leg(triangles), sides
     if job.start in ("ends", "neither"):  # elsewhere nobody lays the chord off: both ends come from the straights
         yield crew.arc_for_chord(), {"start": "A0" if job.outward else "A"}
     yield crew.arc_for_gaps(), {}
@@ -62,25 +64,16 @@ def _burned(tape: Tape, burn: float) -> dict[str, str]:
     return {"burn": f"{number}-{unit}", "short": f"{number} {unit}"}
 
 
-def _triangle(layout: Layout) -> tuple[tuple[float, float] | None, str | None]:
-    """The legs along and out of the triangle that the sheet squares by, and the stake whose sagitta alone it squares
-    where all the others are slid."""
-    tape, at = layout.job.tape, layout.recipe.at
-    unit = UNIT_LEG[tape.unit]
-    if layout.method.halves:
-        blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-        found = squaring_of(layout.staked, tape.mark, unit, blade).triangle
-        return ((found.along, found.out), "M") if found and "M" not in layout.job.got else (None, None)
-    squared = [
-        (abs(one.length), max(distance(at[one.foot], at[mark]) for mark in (one.start, one.end)))
-        for step in layout.recipe.steps if step.level
-        for move in step.moves if (one := move.squares) and not one.slide
-    ]  # fmt: skip
-    if not squared:
-        return None, None
-    longest, room = max(squared)
-    legs = triangle_at(room, longest, unit)
-    return (legs[:2], None) if legs else (None, None)
+def _triangles(layout: Layout) -> Mapping[str, Square]:
+    """The triangles that the sheet squares by, by the mark of the offset: of halving that at the first sagitta alone,
+    since all the others are slid."""
+    if not layout.method.halves:
+        squares = squares_here(layout.job, layout.setting, layout.recipe)
+        return {mark: square for mark, square in squares.items() if square.shape}
+    found = level_squaring(layout, 1).triangle
+    if not found or "M" in layout.job.got or "M" in layout.setting.crossed:
+        return {}
+    return {"M": Square(found.along, found.out, found.long_side, found.whole or "", "B", True)}
 
 
 def _listed(layout: Layout) -> list[Stake]:
@@ -180,12 +173,32 @@ def _what_is_seen(
 
 
 def _string(layout: Layout, mistake: Mistake) -> list[str]:
-    """What taping A to B says where the ends stand elsewhere: the steps ask for that, no check does."""
+    """What proving A and B says where the ends stand elsewhere: the steps ask for that, no check does."""
     tape = layout.job.tape
-    reads, should = distance(mistake.at["A"], mistake.at["B"]), layout.staked.chord
-    if abs(reads - should) <= MARKS_UNSEEN * tape.mark:
+    start, end, part = _proving(layout)
+    reads, should = (
+        distance(mistake.at[start], mistake.at["B"]) * part,
+        distance(layout.marks[start], layout.marks["B"]) * part,
+    )
+    if not part or abs(reads - should) <= MARKS_UNSEEN * tape.mark:
         return []
-    return [say("mistake.string", reads=tape.show(reads), should=tape.show(should))]
+    key = "mistake.string" if end == "B" and start == "A" else "mistake.string_proof"
+    return [
+        say(key, reads=tape.show(reads), should=tape.show(should), start=start if part == 1 else TOWARD_FIRST, end=end)
+    ]
+
+
+def _proving(layout: Layout) -> tuple[str, str, float]:
+    """Where the steps prove A and B: the marks of the reading that says it, and what part of the way it is; 0 for
+    none."""
+    for step in layout.recipe.steps:
+        if step.kind.startswith("prove_beside") and step.names["end"] == "B":
+            return "A", TOWARD_SECOND, step.measures[-1].length / layout.staked.chord
+        if step.kind in ("prove_two", "prove_parts") and step.names["end"] == "B":
+            return step.names["last"], "B", 1.0
+        if any({measure.start, measure.end} == {"A", "B"} for measure in step.measures):
+            return "A", "B", 1.0
+    return "A", "B", 0.0
 
 
 def _sees(tape: Tape, reading: Reading) -> str:

@@ -45,7 +45,7 @@ def drawn_to(work: Work) -> str | None:
     return work.job.drawn_to
 
 
-def driven(work: Work) -> str | None:
+def driven(work: Work) -> str:
     return work.job.driven
 
 

@@ -2,42 +2,71 @@
 
 from __future__ import annotations
 
-from math import hypot
+from collections.abc import Iterator, Mapping
 
-from bowstring.analysis.squaring import METRIC_BLADE, SQUARE_BLADE, triangle_at, turn_of_square
-from bowstring.geometry.plane import distance
+from bowstring.analysis.squaring import kit_of
+from bowstring.analysis.triangles import Square, common_square
 from bowstring.layout.layout import Layout
-from bowstring.report.halving import UNIT_LEG
+from bowstring.layout.limits import squares_here
+from bowstring.report.places import place_name
+from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
 def report_square(layout: Layout) -> list[str]:
-    """Return the answer's ``square``: the triangle for the longest offset, and what one mark wrong in it does there.
+    """Return the answer's ``square``: the triangle for all offsets, those stakes that have one of their own, and what
+    one mark wrong in it does at the farthest.
 
     Empty for methods without such offsets.
     """
-    tape, at = layout.job.tape, layout.recipe.at
-    found = [
-        (abs(one.length), max(distance(at[one.foot], at[mark]) for mark in (one.start, one.end)), one.mark)
+    tape = layout.job.tape
+    squares = squares_here(layout.job, layout.setting, layout.recipe)
+    found = {
+        one.mark: (abs(one.length), one.foot)
         for step in layout.recipe.steps if step.level
         for move in step.moves if (one := move.squares) and not one.slide
-    ]  # fmt: skip
+    }  # fmt: skip
     if not found:
         return []
-    longest, room, stake = max(found)
-    lines = []
-    triangle = triangle_at(room, longest, UNIT_LEG[tape.unit])
-    if triangle:
-        along, out, whole = triangle
-        lines.append(
-            say("square.each", along=tape.show(along), out=tape.show(out), long_side=tape.show(hypot(along, out)),
-                shape=whole)
-        )  # fmt: skip
-    blade = SQUARE_BLADE if tape.feet else METRIC_BLADE
-    turn = turn_of_square(room, longest, tape.mark, blade)
+    here = {mark: square for mark, square in squares.items() if mark in found}
+    lines = list(_common(layout, here))
+    stake = max(found, key=lambda mark: found[mark][0])
+    longest = found[stake][0]
     lines.append(
         say("square.each_cost", stake=stake, offset=tape.show(longest), mark=tape.show_mark(),
-            aside=tape.show_cost(turn * longest / 2))
+            aside=tape.show_cost(here[stake].turn(tape.mark) * longest / 2))
     )  # fmt: skip
-    lines.append(say("square.each_short", blade=f"{blade / 0.0254:.0f}-in" if tape.feet else f"{blade * 1000:.0f}-mm"))
+    kit = kit_of(tape)
+    lines.append(say("square.each_short", blade=blade_words(tape), enough=tape.show(kit.enough)))
     return lines
+
+
+def _common(layout: Layout, squares: Mapping[str, Square]) -> Iterator[str]:
+    """The triangle for all, and each mark at which it has no room."""
+    tape = layout.job.tape
+    common = common_square(layout.recipe, kit_of(tape, layout.job.site.tape_length))
+    if common and any(square.shape for square in squares.values()):
+        yield say("square.each", along=tape.show(common.along), out=tape.show(common.out),
+                  long_side=tape.show(common.long_side), shape=common.whole)  # fmt: skip
+    own: dict[str, list[str]] = {}
+    for mark, square in squares.items():
+        if not square.usual:
+            own.setdefault(square_words(tape, square), []).append(mark)
+    for words, marks in own.items():
+        yield say("square.own", marks=", ".join(marks), square=words)
+
+
+def square_words(tape: Tape, square: Square) -> str:
+    """Return how an offset is squared, in words: by a triangle with its sides, or by a framing square."""
+    if not square.shape:
+        return say("square.with_blade", blade=blade_words(tape))
+    return say(
+        "square.with_triangle", shape=square.shape, along=tape.show(square.along), out=tape.show(square.out),
+        long_side=tape.show(square.long_side), toward=place_name(square.toward),
+    )  # fmt: skip
+
+
+def blade_words(tape: Tape) -> str:
+    """Return the size of a framing square's blade as one asks for it."""
+    blade = kit_of(tape).blade
+    return f"{blade / 0.0254:.0f}-in" if tape.feet else f"{blade * 1000:.0f}-mm"

@@ -37,8 +37,10 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
             "miss": layout.misses.by_stake[stake.name],
             "sigma_across": spread.across,
             "sigma_along": spread.along,
+            "sigma_fair": spread.fair,
             "sigma_across_shown": tape.show_cost(spread.across),
             "sigma_along_shown": tape.show_cost(spread.along),
+            "sigma_fair_shown": None if spread.fair is None else tape.show_cost(spread.fair),
             "ellipse": _ellipse(spread),
         }
         if frame:

@@ -13,6 +13,7 @@ from bowstring.layout.layout import Layout
 from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -141,9 +142,11 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "other_hand": away_hand(layout),
         "turn": turn_hand(layout, left=False),
         "told": hand_told(layout),
+        "corner_hand": _corner_hand(layout, step),
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
         **_hands(layout, step),
+        **proof_values(layout, step, lengths),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
@@ -152,9 +155,14 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    if step.kind == "from_corner" and layout.side is None:
-        return say("step.from_corner_open", **values)
-    return say(f"step.{_kind(step)}", **values)
+    return say(f"step.{_kind(step)}", **values).rstrip()
+
+
+def _corner_hand(layout: Layout, step: Step) -> str:
+    """On which hand the corner must be, for somebody at the first end; nothing where that isn't known."""
+    if layout.side is None or not {"start", "end"} <= step.names.keys():
+        return ""
+    return say("step.corner_hand", start=step.names["start"], end=step.names["end"], hand=curve_hand(layout))
 
 
 def _hands(layout: Layout, step: Step) -> dict[str, str]:

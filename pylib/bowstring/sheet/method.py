@@ -8,6 +8,7 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.advice import MethodRow
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.checks import closing
 from bowstring.words import say
 
 
@@ -39,6 +40,7 @@ def set_out(answer: Answer) -> Section:
     blocks.append(Items([step["text"] for step in steps[: MANY * 2]], first=steps[0]["number"]))
     if len(steps) > MANY * 2:
         blocks.append(Paragraph(say("sheet.steps_some", count=len(steps), shown=MANY * 2)))
+    blocks += closing(answer)
     return Section("way", say("sheet.way", method=_name(answer)), blocks)
 
 
@@ -76,6 +78,8 @@ def _method_row(row: MethodRow, answer: Answer) -> list[str]:
     sound = row["reliable"] is not False
     possible = say("sheet.way_yes") if row["possible"] and sound else row["why_not"] or say("sheet.way_unsound")
     miss = row["expected_shown"] if sound and row["expected_shown"] else none
+    if miss != none and row["fair_95_shown"]:
+        miss = say("sheet.way_fair", miss=miss, fair=row["fair_95_shown"])
     numbers = (row["measurements"], row["longest_pull_shown"], row["hands"])
     return [name, possible, miss, *(none if number is None else str(number) for number in numbers)]
 
@@ -96,10 +100,12 @@ def accuracy(answer: Answer) -> Iterator[Block]:
     accuracy = answer["accuracy"]
     yield Items(accuracy["lines"])
     yield Drawing("scatter")
-    rows = [[row["name"], row["sigma_across_shown"], row["sigma_along_shown"]]
-            for row in answer["stakes"] if row["level"]]  # fmt: skip
+    rows = [
+        [row["name"], row["sigma_across_shown"], row["sigma_along_shown"], row["sigma_fair_shown"] or say("sheet.none")]
+        for row in answer["stakes"] if row["level"]
+    ]  # fmt: skip
     if len(rows) <= MANY * 2:
-        head = [say("sheet.stake"), say("sheet.across"), say("sheet.along")]
+        head = [say("sheet.stake"), say("sheet.across"), say("sheet.along"), say("sheet.off_fair")]
         yield Table(head, rows, say("sheet.scatter_caption"))
     yield Heading(say("sheet.shifts"))
     yield Items([bias["text"] for bias in accuracy["biases"]])

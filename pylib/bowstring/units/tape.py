@@ -80,6 +80,19 @@ class Tape:
         step = self._step  # whole numbers divide to the nearest float, and sooner than a Fraction does
         return _count(metres, step) * step.numerator / step.denominator
 
+    def down(self, metres: float) -> float:
+        """Return the last mark that is no farther than ``metres`` (0 or more), metres.
+
+        >>> make_tape("m", None).down(0.0149)
+        0.01
+        """
+        step = self._step
+        count = int(Fraction(metres) / step)
+        # One that is on the next mark but for the last bits of a float is that mark.
+        if _count(metres, step) > count and _same(metres, (count + 1) * step):
+            count += 1
+        return count * step.numerator / step.denominator
+
     def show(self, metres: float) -> str:
         r"""Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``.
 
@@ -91,6 +104,20 @@ class Tape:
             return _feet_inches(count, self._mark.denominator)
         places = _places(self._mark)
         return f"{_tenths(int(count * self._mark * 10**places), places)} {self.unit}"
+
+    def show_whole(self, metres: float) -> str:
+        r"""Return a length without rounding: by the coarsest mark of the unit, from the tape's own on, on which it
+        stands; in both systems where it stands on none.
+
+        >>> make_tape("ft-in", "1/4 in").show_whole(0.3048 + 0.0254 * 3 / 16)
+        '1\' 0-3/16"'
+        """
+        tape: Tape | None = self
+        while tape:
+            if math.isclose(tape.round(metres), metres, rel_tol=1e-12):
+                return tape.show(metres)
+            tape = tape.finer()
+        return self.both(metres)
 
     def show_small(self, metres: float) -> str:
         """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from math import hypot, radians, sqrt
 from typing import Any
 
@@ -10,9 +11,11 @@ import pytest
 
 import bowstring
 from bowstring.analysis.spread import Spread
+from bowstring.analysis.triangles import Square
 from bowstring.job.job import read_job
 from bowstring.layout.comparison import spread_of
-from bowstring.layout.layout import lay_out
+from bowstring.layout.layout import Layout, lay_out
+from bowstring.layout.limits import squares_here
 from helping import answer_to
 from montecarlo import Crews, Model
 
@@ -49,6 +52,14 @@ ARCS: dict[str, dict[str, Any]] = {
     "greater arc": {"arc": {"chord": 8, "sagitta": 9}},
     "as small as a planter": {"arc": {"chord": 0.9, "sagitta": 0.25}, "levels": 2, "errors": FINE},
 }
+
+
+def block(left: float, low: float, right: float, high: float) -> dict[str, Any]:
+    """Something that stops a tape."""
+    outline = [[left, low], [right, low], [right, high], [left, high]]
+    return {"name": f"block {left}", "stops": "tape", "outline": outline}
+
+
 WAYS: dict[str, dict[str, Any]] = {
     "tangent at A": {"method": "tangent", "tangent_from": "A"},
     "tangent at B": {"method": "tangent", "tangent_from": "B"},
@@ -72,11 +83,18 @@ WAYS: dict[str, dict[str, Any]] = {
     "produced on loose ends": {"method": "produced", "known": LOOSE_ENDS},
     "tangents on loose ends": {"method": "tangent", "known": LOOSE_ENDS},
     "halving on a hub line": {"method": "halving", "offset": 1.2, "toward": "outside", "side": "right"},
+    "halving past a tree": {"method": "halving", "tolerance": 0.05, "ground": [block(8.5, 0.8, 9.5, 2.2)]},
+    "ordinates past posts": {"method": "ordinates", "ground": [block(5.9, 1.4, 6.1, 1.6), block(11.9, 1.4, 12.1, 1.6)]},
 }
 
 
 def job_of(**keys: Any) -> dict[str, Any]:
     return {"bowstring": 1, "unit": "m", "errors": TYPICAL, **({} if "spacing" in keys else {"levels": 3}), **keys}
+
+
+def squares_in(layout: Layout) -> Mapping[str, Square]:
+    """How each offset of a layout is squared."""
+    return squares_here(layout.job, layout.setting, layout.recipe)
 
 
 def model_of(job: dict[str, Any]) -> Model:
@@ -91,7 +109,7 @@ def staked(job: dict[str, Any], count: int = COUNT, seed: int = 20) -> tuple[Any
     """Return the layout, the package's figures by stake, and the crews' work."""
     layout = lay_out(read_job(job))
     _errors, accuracy = spread_of(layout.job, layout.setting, layout.recipe, layout.stakes)
-    return layout, accuracy, Crews(layout.recipe, model_of(job), count, seed, known_of(job))
+    return layout, accuracy, Crews(layout.recipe, model_of(job), count, seed, known_of(job), squares_in(layout))
 
 
 def hold(job: dict[str, Any]) -> int:
@@ -148,8 +166,8 @@ def test_feet_and_inches_with_the_usual_model() -> None:
     answer = answer_to(job)
     errors = answer["accuracy"]["errors"]
     layout = lay_out(read_job(job))
-    model = Model(**{**errors, "angle": radians(errors["angle"])}, blade=24 * 0.0254)
-    crews = Crews(layout.recipe, model, COUNT, 4)
+    model = Model(**{**errors, "angle": radians(errors["angle"])})
+    crews = Crews(layout.recipe, model, COUNT, 4, squares=squares_in(layout))
     for stake in answer["stakes"][1:-1]:
         across, along = crews.misses(stake["name"], complex(*layout.staked.centre))
         assert np.std(across) == pytest.approx(stake["sigma_across"], rel=NEAR)
@@ -288,7 +306,7 @@ def test_what_two_stakes_have_in_common_is_kept(method: str) -> None:
     layout, _accuracy, crews = staked(job)
     recipe, centre = layout.recipe, complex(*layout.staked.centre)
     errors, _ = spread_of(layout.job, layout.setting, recipe, layout.stakes)
-    spread = Spread(recipe.at, errors, known_of(job), 0.6)
+    spread = Spread(recipe.at, errors, known_of(job), squares_in(layout))
     spread.walk(recipe.steps)
     names = [stake.name for stake in layout.stakes]
     rows = np.zeros((len(names), len(spread.sources)))

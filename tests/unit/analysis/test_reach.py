@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from shapely import LinearRing, LineString, Polygon
 from shapely import Point as Spot
 
+from bowstring.analysis.obstructions import Obstructions
 from bowstring.analysis.reach import (
     Blocked,
     Limits,
@@ -23,6 +24,8 @@ from bowstring.analysis.reach import (
     measurements_of,
     needs_of,
 )
+from bowstring.analysis.squaring import Kit
+from bowstring.analysis.triangles import squares_of
 from bowstring.construction import Recipe
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import SKIN, TOUCH, fault_of, holds, inside_of, within
@@ -275,37 +278,32 @@ def triangles(steps: Recipe, *posts: Obstacle, arc: Arc = ARC) -> dict[str, str]
     return {block.start: block.what for block in found(steps, *posts, arc=arc) if block.kind == "triangle"}
 
 
-def test_a_triangle_finds_room_on_one_side_or_is_told() -> None:
-    """The middle ordinate is 10 m, so its legs are the longest at hand, 30 ft = 9.144 m both: the long side runs at 45°
-    from (20 -/+ 9.144, 0) to (20, 9.144), over (20 -/+ 4.572, 4.572)."""
-    left, right = square(20 - 4.572, 4.572, 0.05, "left post"), square(20 + 4.572, 4.572, 0.05, "right post")
+def test_a_triangle_finds_room_on_one_side_or_a_smaller_one_does() -> None:
+    """The middle ordinate is 10 m: of feet, 30-40-50 reaches it and lies along 30 ft = 9.144 m, up 12.192 m; its long
+    side passes (20 -/+ 4.572, 6.096). With posts on both the next one is taken. What stands at the foot itself, on both
+    sides of the ordinate, stops even a framing square, 0.610 m along and 0.406 m up."""
+    left, right = square(20 - 4.572, 6.096, 0.05, "left post"), square(20 + 4.572, 6.096, 0.05, "right post")
     steps = recipe("ordinates")
-    assert "foot K2" not in triangles(steps, left)
-    assert "foot K2" not in triangles(steps, right)
-    assert triangles(steps, left, right)["foot K2"] in ("left post", "right post")
-    assert "foot K2" not in triangles(steps, left, square(20 + 4.572, 4.8, 0.05, "beside"))
+    sizes = []
+    for posts in ((), (left,), (right,), (left, right)):
+        chosen = squares_of(steps, Kit(), Obstructions(ARC, Limits(FAR, {}, posts)))["K2"]
+        sizes.append((chosen.along, chosen.out, chosen.toward))
+        assert not triangles(steps, *posts)
+    assert sizes[0][:2] == pytest.approx((9.144, 12.192))
+    assert sizes[1] == (*sizes[0][:2], "B") and sizes[2] == (*sizes[0][:2], "A") and sizes[3][:2] != sizes[0][:2]
+    close = [square(20 + hand * 0.3, 0.1, 0.2, f"{hand} post") for hand in (1, -1)]
+    assert triangles(steps, *close)["foot K2"] in ("1 post", "-1 post")
+    assert triangles(steps, close[0]) == {}
 
 
 @pytest.mark.parametrize("wall", [1.1, 1.02])
 def test_a_leg_out_may_end_at_the_stake(wall: float) -> None:
     """Sagitta 1 m on a chord of 20: R = (100 + 1)/2 = 50.5. A leg out is 4 ft = 1.219 m where there is room; with a
-    wall right behind the stakes it ends at the stake."""
+    wall right behind the stakes it is 3 ft, 0.914 m."""
     arc = Arc.of_angle(50.5, asin(10 / 50.5))
     behind = Obstacle("wall", True, (Point(-5, wall), Point(25, wall), Point(25, 2), Point(-5, 2)))
     assert not found(recipe("ordinates", arc, 1), behind, arc=arc)
     assert "foot K1" not in triangles(recipe("ordinates", arc, 1), behind, arc=arc)
-
-
-def test_a_leg_along_may_be_as_short_as_the_leg_out() -> None:
-    """Posts on both long sides of the long triangle, at (10 +/- 5, 0.45): one with both legs 1 m misses them; with two
-    more posts at (10 +/- 0.5, 0.5) that one is met too, as are those between (leg out 1.219)."""
-    arc = Arc.of_angle(50.5, asin(10 / 50.5))
-    steps = recipe("ordinates", arc, 1)
-    far = [square(10 + hand * 5, 0.45, 0.1, f"far {hand}") for hand in (1, -1)]
-    near = [square(10 + hand * 0.5, 0.5, 0.2, f"near {hand}") for hand in (1, -1)]
-    assert triangles(steps, *far, arc=arc) == {}
-    assert set(triangles(steps, *far, *near, arc=arc)) == {"foot K1"}
-    assert triangles(steps, *far, near[0], arc=arc) == {}
 
 
 def test_a_stopped_offset_is_told_once() -> None:
@@ -314,6 +312,6 @@ def test_a_stopped_offset_is_told_once() -> None:
     assert kinds == {"pull"}
 
 
-def test_what_finds_the_ends_is_there() -> None:
-    """Only what comes after the ends is looked at: A and B may stand in a bed."""
+def test_marks_that_no_step_sets_are_not_asked_for() -> None:
+    """A recipe without the steps that find the ends says nothing of where they stand."""
     assert not found(recipe("tapes"), square(0, 0, 0.3, stops_tape=False))

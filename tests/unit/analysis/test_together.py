@@ -23,6 +23,7 @@ from bowstring.analysis.together import Together
 from bowstring.job.job import read_job
 from bowstring.layout.comparison import spread_of
 from bowstring.layout.layout import lay_out
+from bowstring.layout.limits import squares_here
 from montecarlo import chance_all_within
 
 DRAWS = 40_000
@@ -60,7 +61,8 @@ def laid_once(text: str) -> tuple[Accuracy, Any] | None:
     except bowstring.BadJob:
         return None
     errors, accuracy = spread_of(job, layout.setting, layout.recipe, layout.stakes)
-    spread = Spread(layout.recipe.at, errors, {mark.name: mark.sigma for mark in job.site.known}, 0.6)
+    spread = Spread(layout.recipe.at, errors, {mark.name: mark.sigma for mark in job.site.known},
+                    squares_here(job, layout.setting, layout.recipe))  # fmt: skip
     spread.walk(layout.recipe.steps)
     rows = np.zeros((len(layout.stakes), len(spread.sources)))
     centre = complex(*layout.staked.centre)

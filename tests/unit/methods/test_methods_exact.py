@@ -21,6 +21,7 @@ from bowstring.construction import CrossTapes, Move, Shifts, Source, play
 from bowstring.geometry.plane import left_of, unit_vector
 from bowstring.job.job import read_job
 from bowstring.layout.layout import Layout, lay_out
+from bowstring.layout.limits import squares_here
 from exact_circle import Circle
 
 METHODS = ("centre", "halving", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates")
@@ -102,7 +103,8 @@ def conditioned(layout: Layout) -> dict[str, float]:
         layout.staked.chord,
     )
     digit = ROUNDINGS * DIGIT
-    spread = Dusty(recipe.at, ErrorModel(digit * size, digit, digit * size, digit * size, digit), {}, 0.6)
+    spread = Dusty(recipe.at, ErrorModel(digit * size, digit, digit * size, digit * size, digit), {},
+                   squares_here(layout.job, layout.setting, recipe))  # fmt: skip
     spread.walk(recipe.steps)
     return {name: digit * size + sum(hypot(x, y) for x, y in shifts.values()) for name, shifts in spread.shifts.items()}
 

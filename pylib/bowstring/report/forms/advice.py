@@ -15,6 +15,7 @@ class MethodRow(TypedDict):
         longest_pull: metres of tape; behind: metres that its marks reach behind the chord.
         miss_95, all_95: metres that the worst stake and all stakes stay within at 95 %; ``all_95`` of others than the
             job's own method only in a whole answer.
+        fair_95: metres off the mid-ordinate over its two neighbours that the least fair stake stays within at 95 %.
         shift: metres, the largest miss that is known; expected: metres, ``miss_95`` and ``shift`` together.
     """
 
@@ -29,6 +30,8 @@ class MethodRow(TypedDict):
     longest_pull_shown: str | None
     miss_95: float | None
     miss_95_shown: str | None
+    fair_95: float | None
+    fair_95_shown: str | None
     all_95: float | None
     all_95_shown: str | None
     shift: float | None
@@ -56,13 +59,17 @@ class ChangeRow(TypedDict):
 
 @final
 class AdvicePart(TypedDict):
-    """The method to take, ``None`` where none can be; ``holds``: whether it keeps the tolerance, if there is one.
+    """The method to take, ``None`` where none can be; ``holds``: whether it keeps the tolerance, if there is one;
+    ``fair``: whether it keeps the fair curve's limit, if there is one.
 
-    ``changes``: what would make one possible, where none is.
+    ``decided``: ``place`` or ``fair``, whichever limit the choice hung on; ``None`` without limits. ``changes``: what
+    would make one possible, where none is.
     """
 
     method: str | None
     halve_first: int
     text: str
     holds: bool | None
+    fair: bool | None
+    decided: str | None
     changes: list[ChangeRow]

@@ -18,6 +18,7 @@ from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
+from bowstring.report.forms.stakeline import OnLinePart
 from bowstring.report.forms.stakes import PlaceRow, StakeRow
 from bowstring.report.forms.steps import StepRow, StepTable
 
@@ -48,7 +49,7 @@ class Answer(TypedDict):
     hand: str
     ends: EndsPart
     drawn_to: str | None
-    driven: str | None
+    driven: str
     start: str
     tolerance: float | None
     tolerance_shown: str | None
@@ -63,6 +64,7 @@ class Answer(TypedDict):
     arc_shown: ArcTexts
     staked_shown: ArcTexts
     offset: OffsetPart | None
+    on_line: OnLinePart
     given: list[GivenRow]
     fit: FitPart | None
     held: bool

@@ -12,15 +12,23 @@ class CheckRow(_Between):
     """A distance (metres) that must be read from one mark to another when the stakes stand.
 
     Attributes:
-        allowed: metres that it may be out by, ``None`` without a tolerance; blind: less than the tape shows.
+        expected: metres within which 95 of 100 readings stay by the error model, the reading itself included.
+        allowed: metres that it is out by when every stake of it is at the edge of its tolerance, the worse way;
+            ``None`` without a tolerance; blind: that is less than the tape shows. Both are shown rounded down to a
+            mark, at least one.
+        judges: what is expected is no more than half of what must be read; recommended: one of those to make first.
         along: metres from A along the chord to where an ordinate is taken, ``None`` for other kinds.
     """
 
     distance: float
     shown: str
+    expected: float
+    expected_shown: str
     allowed: float | None
     allowed_shown: str | None
     blind: bool
+    judges: bool
+    recommended: bool
     kind: str
     level: int
     along: float | None

@@ -18,6 +18,7 @@ MESSAGES = {
     "block.string": "{what} is in the way of the string from {start} to {end}.",
     "block.sight": "{what} is in the way of the sight from {start} to {end}.",
     "block.triangle": "{what} leaves no room for a squaring triangle at {start}.",
+    "block.triangle_room": "There is no room for a squaring triangle at {start}.",
     "block.feet": "{what}: nobody can stand at {start}.",
     "block.behind": "The line {start} to {end} needs {size} behind the chord; only {there} is clear.",
     "block.inside": "The line {start} to {end} needs {size} inside the curve; only {there} is clear.",
@@ -33,6 +34,14 @@ MESSAGES = {
         "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}: take more care, and "
         "check every stake."
     ),
+    "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
+    "advice.fair_holds": "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed.",
+    "advice.fair_over": (
+        "A stake may be {fair} off the fair curve through its neighbors, and {limit} is allowed. Sight along the stakes, and "
+        "check each over its neighbors."
+    ),
+    "advice.decided_place": "Place on the drawing decided.",
+    "advice.decided_fair": "Fairness decided.",
     "advice.only": "it is the only workable method here",
     "advice.plain": "it is the only method here without an instrument or chords produced",
     "advice.fewest": "it needs the fewest readings ({count}) of the {good} most accurate methods",
@@ -40,6 +49,10 @@ MESSAGES = {
     "advice.instead": "Quicker, but not possible here: {method}. {why}",
     "advice.none": "No method works on this ground, and no single change would do. Ask the designer or surveyor for other control.",
     "advice.none_but": "No method works as things stand. Any one change would do: {changes}.",
+    "advice.none_service": (
+        "No method works on this ground. What is in the way may be a service: {what}. Don't move it. Ask the designer or "
+        "surveyor for other control."
+    ),
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
     "advice.change_obstacle": "moving {what}, if that is permitted, for {method}",

@@ -4,12 +4,12 @@ MESSAGES = {
     "level.how_one": (
         "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
         "end nearer A, facing the other). Holding that distance, move the stake sideways until both short chords read "
-        "{half_chord}."
+        "{half_chord}. That proves it square only: tape the {sagitta} twice."
     ),
     "level.how": (
         "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
         "end nearer A, facing the other). Holding that distance, move the stake sideways until both short chords read "
-        "{half_chord}."
+        "{half_chord}. That proves it square only: tape the {sagitta} twice."
     ),
     "hand_work.first": (
         "The first mid-ordinate comes from the drawing: nothing to work out. Other names for it are sagitta, rise and middle "
@@ -41,9 +41,12 @@ MESSAGES = {
     "square.cost": "the stake goes {aside} along the arc and {here} off it. The next round's stakes go {next} off.",
     "square.cost_last": "the stake goes {aside} along the arc and {here} off it.",
     "square.each": (
-        "Square each offset with a {shape} triangle at its foot. Lay {along} along the string and {out} out; the long side is "
-        "{long_side}. The larger the triangle, the better."
+        "Square each offset with a {shape} triangle at its foot. Lay {along} along the string, where it is longer, and {out} out; "
+        "the long side is {long_side}."
     ),
+    "square.own": "For {marks} instead: {square}.",
+    "square.with_triangle": "a {shape} triangle, {along} along the line toward {toward}, {out} out, long side {long_side}",
+    "square.with_blade": "a framing square, its {blade} blade on the line",
     "square.each_cost": "One mark ({mark}) wrong in the long side moves {stake}, the farthest one out ({offset}), {aside} along the arc.",
-    "square.each_short": "For short offsets a {blade} framing square against the string is enough.",
+    "square.each_short": "For offsets up to {enough} hold a {blade} framing square against the string.",
 }

@@ -40,8 +40,12 @@ MESSAGES = {
     ),
     "mistake.seen.cross": "The tape from {start} to {end} catches it: it would read {reads}; it must read {should}.",
     "mistake.seen.half": "The tape from {start} to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.seen.closing": "The closing gap, {start} to {end}, catches it: it would read {reads}; it must read {should}.",
     "mistake.seen.gap": "The gap from {start} to {end} catches it: it would read {reads}; it must read {should}.",
     "mistake.seen.external": "The tape from the corner P to {end} catches it: it would read {reads}; it must read {should}.",
+    "mistake.string_proof": (
+        "{start} to {end} catches it before any stake is set: it would read {reads}; it must read {should}."
+    ),
     "mistake.string": "Taping A to B catches it before any stake is set: it would read {reads}; it must read {should}.",
     "mistake.unseen": "NO check on this sheet catches it, and {at} would stand {miss} off the line. {instead}",
     "mistake.unseen_along": (

@@ -13,6 +13,43 @@ MESSAGES = {
         "dimensions to two fixed objects. If the drawing has none, ask. Then tape from {start} to {end}, level: it must read "
         "{length0}."
     ),
+    "step.have_ends_untaped": (
+        "Find the marks {start}{first_landmark} and {end}{second_landmark}. No single pull goes between them here. The next "
+        "step proves them."
+    ),
+    "step.set_ends_untaped": (
+        "Neither end is on the ground yet. Set {start}{first_landmark} and {end}{second_landmark}, each from the drawing's "
+        "dimensions to two fixed objects. If the drawing has none, ask. No single pull goes between them here. The next step "
+        "proves them."
+    ),
+    "step.prove_two": (
+        "Stretch the string from {start} to {end}. Along it, level, set a nail {nail} at {length0} from {start}. {nail} to "
+        "{end} must read {rest}; both pulls together are {whole}. If it doesn't, stop and enter what both pulls come to."
+    ),
+    "step.prove_parts": (
+        "Stretch the string from {start} to {end}. Along it, level, set nails {length0} apart from {start} on: {nail} to "
+        "{last}. {last} to {end} must read {rest}; all pulls together are {whole}. If it doesn't, stop and enter what they "
+        "come to."
+    ),
+    "step.prove_beside": (
+        "Prove {start} and {end} from a point {beside}, on the side away from the curve. Cross {length0} from {start} with "
+        "{length1} from {end}: set {beside}. From {beside} mark {toward} at {length2} toward {start}, and {other} at {length3} "
+        "toward {end}. {toward} to {other} must read {length4}, {part} of {whole}. If it doesn't, stop. Multiply what you "
+        "read by {times} and enter that as the measured chord."
+    ),
+    "step.prove_beside_inside": (
+        "Prove {start} and {end} from a point {beside}, on the curve's side. Cross {length0} from {start} with {length1} from "
+        "{end}: set {beside}. From {beside} mark {toward} at {length2} toward {start}, and {other} at {length3} toward {end}. "
+        "{toward} to {other} must read {length4}, {part} of {whole}. If it doesn't, stop. Multiply what you read by {times} "
+        "and enter that as the measured chord."
+    ),
+    "proof.part_2": "half",
+    "proof.part_3": "a third",
+    "proof.part_4": "a quarter",
+    "step.prove_corner": (
+        "Prove the corner. From P mark {toward} at {length0} toward S, and {other} at {length1} toward T. {toward} to {other} "
+        "must read {length2}. If it doesn't, the straights don't meet at the drawing's angle: ask."
+    ),
     "step.have_straight": (
         "Find {start}{first_landmark} and the straight that ends there. Mark S on the straight, well back from {start}: "
         "S and {start} show its direction."
@@ -25,18 +62,26 @@ MESSAGES = {
         "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {turn} "
         "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
     ),
+    "step.from_straight_untaped": (
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {turn} (facing "
+        "away from S) {length1}: set {end}{second_landmark}. Square it with {square}. The next step proves it."
+    ),
+    "step.from_straight_back_untaped": (
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {turn} "
+        "(facing away from S) {length1}: set {end}{second_landmark}. Square it with {square}. The next step proves it."
+    ),
     "step.have_corner": (
         "Find the corner P where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
         "straight on B's side{second_landmark}. Set each well back from P."
     ),
+    "step.corner_hand": "Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it isn't, stop.",
     "step.from_corner": (
         "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
-        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it "
-        "isn't, stop."
+        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. {corner_hand}"
     ),
-    "step.from_corner_open": (
-        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
-        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask."
+    "step.from_corner_untaped": (
+        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. "
+        "{corner_hand}"
     ),
     "step.offset_away_arc": (
         "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} "
@@ -54,9 +99,28 @@ MESSAGES = {
         "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} away from the "
         "curve: set {end}. {start} to {end} must read {length2}."
     ),
+    "step.offset_square_out": "{end}: at {start} square off the straight {length0}, away from the curve's middle. Set {end} there.",
+    "step.offset_square_in": "{end}: at {start} square off the straight {length0}, toward the curve's middle. Set {end} there.",
+    "step.offset_toward_near": (
+        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} on the side of "
+        "{far}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_toward_far": (
+        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} on the side "
+        "away from {far}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_away_near": (
+        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} on "
+        "the side of {far}: set {end}. {start} to {end} must read {length2}."
+    ),
+    "step.offset_away_far": (
+        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} on "
+        "the side away from {far}: set {end}. {start} to {end} must read {length2}."
+    ),
     "step.offset_away": "{end}: extend the line from {other} past {start} by {length0}. Set {end} there.",
     "step.offset_toward": "{end}: from {start} measure {length0} toward {other}. Set {end} there.",
     "step.string": "Stretch the string from {start} to {end}. {told}",
+    "step.string_none": ("No string goes straight from {start} to {end} here. {told}"),
     "step.string_taped": (
         "Stretch the string from {start} to {end} and tape it, level: it must read {length0}. If it doesn't, set both ends again. "
         "{told}"
@@ -64,12 +128,16 @@ MESSAGES = {
     "step.stake_back": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. CAREFUL: the string lies outside the "
         "arc here. From the midpoint square off {length1} the OTHER way, to the {hand} (facing {end} from {start}). Drive "
-        "{stake}."
+        "{stake}. Tape the {length1} a second time."
     ),
     "step.stake": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} to the "
         "{hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to {stake} and {stake} "
-        "to {end} read the same ({half_chord}). Drive {stake}."
+        "to {end} read the same ({half_chord}). Drive {stake}. That proves it square only: tape the {length1} a second time."
+    ),
+    "step.stake_crossed": (
+        "{stake}: its midpoint can't be used here. Cross {length0} from {start} with {length1} from {end}, on the {cross_hand} "
+        "(facing {end} from {start}). Drive {stake}, and tape both a second time."
     ),
     "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
