@@ -131,7 +131,7 @@ def test_a_tie_is_held_against_tape_and_ground() -> None:
 
 
 def test_the_board_runs_on_only_where_there_is_room() -> None:
-    """2 ft past A on the tangent, 1.2 along the string and 1.6 off it, (-1.2, -1.6): there a shed stands. B has room."""
+    """2 ft past A on the tangent, 1.2 along the string and 1.6 off it, (-1.2, -1.6): a shed stands there. B is free."""
     shed = box("the shed", -2, -3, -0.5, -0.5)
     open_ground, blocked = (sheet["on_line"]["overrun"] for sheet in (told(), told(shed)))
     assert [stake["name"] for stake in open_ground["stakes"]] == ["A", "B"]
@@ -179,7 +179,7 @@ def test_equal_half_chords_prove_no_mid_ordinate() -> None:
     """1 in wrong in the mid-ordinate s moves the half chord h by s/h of it: 10/22.36 at M. The step asks for a second
     reading of the one and says what the others say."""
     text = told()["steps"][2]["text"]
-    assert "a second time" in text and "That proves it square only" in text
+    assert "a second time" in text and "That squares it and no more" in text
     assert "twice" in told()["halving"][1]["how"]
 
 
