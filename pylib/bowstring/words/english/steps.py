@@ -135,7 +135,7 @@ MESSAGES = {
     "step.stake": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} to the "
         "{hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to {stake} and {stake} "
-        "to {end} read the same ({half_chord}). Drive {stake}. That proves it square only: tape the {length1} a second time."
+        "to {end} read the same ({half_chord}). That squares it and no more. Tape the {length1} a second time. Drive {stake}."
     ),
     "step.stake_crossed": (
         "{stake}: its midpoint can't be used here. Cross {length0} from {start} with {length1} from {end}, on the {cross_hand} "
