@@ -105,6 +105,10 @@ def test_ordinates_after_halving_go_by_their_own_string(angle: float, side: str)
         hand, _away, last, first = FACING.findall(step["text"])[0]
         assert (first, last) in list(pairwise(chain)) and hand == side
         assert {step["names"]["start"], step["names"]["end"]} == {first, last}
+    rows = next(table["rows"] for table in answer["tables"] if table["kind"] == "ordinate")
+    for row, step in zip(rows, steps, strict=True):  # told as one walks from A to B, so that one hand goes for all
+        assert row[1] == f"{step['names']['first']} to {step['names']['last']}"
+        assert row[2].endswith(f" from {step['names']['start']}")
     assert assert_hands(answer) >= len(steps)
 
 
