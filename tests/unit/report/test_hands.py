@@ -32,6 +32,10 @@ def jobs(draw: st.DrawFn) -> dict[str, Any]:
     }  # fmt: skip
     if job["method"] == "ordinates":
         job["halve_first"] = draw(st.integers(0, 3))
+        if draw(st.booleans()):
+            job["parallel"] = draw(st.sampled_from((-9, -2, 1, 6, 25)))
+        if draw(st.booleans()):
+            del job["levels"]
     if job["method"] == "tangent":
         job["tangent_from"] = draw(st.sampled_from(("A", "B", "both")))
     if draw(st.booleans()):
@@ -60,7 +64,7 @@ def assert_hands(answer: dict[str, Any]) -> int:
                 continue
             mark = step["marks"][-1]
             feet = [one["from"] for one in step["measures"] if one.get("to") == mark and "distance" in one]
-            foot = next((name for name in feet if name.startswith(("mid", "foot", "tan", "F"))), back or feet[-1])
+            foot = next((name for name in feet if name.startswith(("mid", "foot", "tan", "par", "F"))), back or feet[-1])
             start, end = (back, ahead) if ahead else (away, step["names"]["start"])
             way = place(answer, end) - place(answer, start)
             with about(step["text"]):
