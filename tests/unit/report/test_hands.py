@@ -64,7 +64,9 @@ def assert_hands(answer: dict[str, Any]) -> int:
                 continue
             mark = step["marks"][-1]
             feet = [one["from"] for one in step["measures"] if one.get("to") == mark and "distance" in one]
-            foot = next((name for name in feet if name.startswith(("mid", "foot", "tan", "par", "F"))), back or feet[-1])
+            foot = next(
+                (name for name in feet if name.startswith(("mid", "foot", "tan", "par", "F"))), back or feet[-1]
+            )
             start, end = (back, ahead) if ahead else (away, step["names"]["start"])
             way = place(answer, end) - place(answer, start)
             with about(step["text"]):
