@@ -136,9 +136,16 @@ for kind, value in {
     "empty": "",
 }.items():
     add(f"toward-{kind}", job(offset=0.1, toward=value), "toward")
-add("board-without-offset", job(driven="board"), "offset", "driven", "toward")
-add("hub-without-offset", job(driven="hub"), "offset", "driven", "toward")
 add("hub-without-toward", job(driven="hub", offset=1), "offset", "driven", "toward")
+add("diameter-of-a-hub", job(driven="hub", diameter="5/8 in"), "diameter", "driven")
+add("diameter-of-a-post", job(diameter="4 in"), "diameter")
+add("diameter-nothing", job(diameter="0 in"), "diameter")
+add("diameter-list", job(diameter=["5/8 in"]), "diameter")
+add("width-nothing", job(width=0), "width")
+add("width-word", job(width="wide"), "width")
+add("fair-nothing", job(fair="0 in"), "fair")
+add("fair-negative", job(fair="-1 mm"), "fair")
+add("fair-word", job(fair="smooth"), "fair")
 add("driven-nail", job(driven="nail"), "driven")
 add("driven-number", job(driven=2), "driven")
 

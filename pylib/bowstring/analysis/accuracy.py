@@ -8,6 +8,7 @@ from functools import cached_property
 from math import atan2, degrees, sqrt
 
 from bowstring.analysis.error_model import ErrorModel
+from bowstring.analysis.fairness import fair_deviations
 from bowstring.analysis.spread import Spread
 from bowstring.analysis.together import Across, Together
 from bowstring.analysis.triangles import Square
@@ -33,7 +34,8 @@ class StakeSpread:
     """One stake's scatter: standard deviations in metres across the arc (radially) and along it.
 
     ``turned``: degrees from the across direction to the ellipse's long axis, toward B; ``long``, ``short``: its
-    standard deviations; ``bent``, ``bent_along``: the second-order shifts across and along, metres.
+    standard deviations; ``bent``, ``bent_along``: the second-order shifts across and along, metres; ``fair``: of its
+    mid-ordinate over its two neighbours, ``None`` at the ends.
     """
 
     name: str
@@ -44,15 +46,16 @@ class StakeSpread:
     turned: float
     bent: float
     bent_along: float
+    fair: float | None = None
 
 
 @dataclass(frozen=True)
 class Accuracy:
-    """How true all stakes of a construction will be; ``read`` is the reading error that it reckons with, metres."""
+    """How true all stakes of a construction will be; ``spread``: what moves each mark, with the errors assumed."""
 
     stakes: tuple[StakeSpread, ...]
     together: Together
-    read: float
+    spread: Spread
 
     @property
     def worst(self) -> StakeSpread:
@@ -64,6 +67,16 @@ class Accuracy:
         """Metres across within which the worst stake stands at 95 %."""
         return NORMAL_95 * self.worst.across
 
+    @property
+    def least_fair(self) -> StakeSpread:
+        """The stake that may be farthest from the fair curve through its neighbours."""
+        return max(self.stakes, key=lambda stake: stake.fair or 0.0)
+
+    @property
+    def fair_95(self) -> float:
+        """Metres off the mid-ordinate over its two neighbours within which the least fair stake stands at 95 %."""
+        return NORMAL_95 * (self.least_fair.fair or 0.0)
+
     @cached_property
     def all_95(self) -> float:
         """Metres across within which all stakes stand at once at 95 %."""
@@ -73,7 +86,8 @@ class Accuracy:
     def reliable(self) -> bool:
         """Whether the first order says it all: every second-order shift is small beside its stake's scatter, or smaller
         than half a reading error (a sagitta of a few marks, slid to and fro), which nobody sees."""
-        return all(abs(stake.bent) <= max(RELIABLE * stake.across, self.read / 2) for stake in self.stakes)
+        read = self.spread.errors.read
+        return all(abs(stake.bent) <= max(RELIABLE * stake.across, read / 2) for stake in self.stakes)
 
 
 def accuracy_of(
@@ -93,14 +107,15 @@ def accuracy_of(
     spread = Spread(recipe.at, errors, known or {}, squares)
     spread.walk(recipe.steps)
     spreads, across_of = [], {}
-    for stake in stakes:
-        row, across = _stake(arc, recipe, spread, stake.name)
+    fair = fair_deviations(recipe.at, spread.shifts, [stake.name for stake in stakes])
+    for stake, off_fair in zip(stakes, fair, strict=True):
+        row, across = _stake(arc, recipe, spread, stake.name, off_fair)
         spreads.append(row)
         across_of[stake.name] = across
-    return Accuracy(tuple(spreads), _together(recipe, stakes, across_of), errors.read)
+    return Accuracy(tuple(spreads), _together(recipe, stakes, across_of), spread)
 
 
-def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSpread, Across]:
+def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str, fair: float | None) -> tuple[StakeSpread, Across]:
     out = unit_vector(arc.centre, recipe.at[name])
     on_x, on_y = out.y, -out.x  # along the arc, from A toward B
     across: Across = {}
@@ -116,7 +131,9 @@ def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str) -> tuple[StakeSp
     bent = mean_shift.dot(out) + bb / (2 * arc.radius)
     bent_along = mean_shift.x * on_x + mean_shift.y * on_y
     return (
-        StakeSpread(name, sqrt(aa), sqrt(bb), sqrt(mean + half), sqrt(max(mean - half, 0.0)), turn, bent, bent_along),
+        StakeSpread(
+            name, sqrt(aa), sqrt(bb), sqrt(mean + half), sqrt(max(mean - half, 0.0)), turn, bent, bent_along, fair
+        ),
         across,
     )
 

@@ -15,19 +15,25 @@ from bowstring.geometry.plane import Point, distance, middle, unit_vector
 
 Weights = Mapping[str, float]
 
+SAME_PLACE = 1e-6
+"""Metres: two marks nearer than this are one place on the ground."""
+
 
 @dataclass(frozen=True)
 class Check:
     """A distance to measure when the stakes stand.
 
     Attributes:
-        kind: ``half``, ``alternate``, ``ordinate``, ``cross``, ``gap`` or ``external``.
+        kind: ``half`` (of the whole arc, where no step halves), ``alternate``, ``ordinate``, ``cross``, ``gap``,
+            ``closing`` or ``external``.
         start, end: the names of its marks.
         distance: metres.
         per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the
             sum of |d distance / d across| over the stakes that it touches.
         along: metres from A on the long chord to the foot of an ordinate, else ``None``.
         level: the level whose stake it looks at.
+        way: the direction from its first mark to the other.
+        follows: by how much it goes along that when each of these marks, stakes and others, does.
     """
 
     kind: str
@@ -37,6 +43,8 @@ class Check:
     per_tolerance: float
     along: float | None
     level: int
+    way: Point
+    follows: Weights
 
 
 class Marked:
@@ -45,6 +53,8 @@ class Marked:
     def __init__(self, arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> None:
         self.at = dict(at)
         self.weights: dict[str, Weights] = {stake.name: {stake.name: 1.0} for stake in stakes}
+        self.on_chord: dict[str, Weights] = {}
+        self.chord = arc.chord
         # Across the arc at each stake: outward along its radius.
         self.across = {stake.name: unit_vector(arc.centre, at[stake.name]) for stake in stakes}
 
@@ -55,9 +65,13 @@ class Marked:
         return name
 
     def foot(self, stake: str) -> str:
-        name = f"foot {stake}"
-        self.at[name] = Point(self.at[stake].x, 0.0)
-        self.weights[name] = {}
+        """A foot on the string A to B; a step's foot of that name on another string keeps its own place."""
+        name, place = f"foot {stake}", Point(self.at[stake].x, 0.0)
+        if name in self.at and distance(self.at[name], place) > SAME_PLACE:
+            name += " on A-B"
+        self.at[name] = place
+        part = self.at[stake].x / self.chord
+        self.weights[name], self.on_chord[name] = {}, {"A": 1 - part, "B": part}
         return name
 
     def check(self, kind: str, start: str, end: str, level: int, along: float | None = None) -> Check:
@@ -67,7 +81,17 @@ class Marked:
             for stake, weight in self.weights.get(mark, {}).items():
                 pulls[stake] = pulls.get(stake, 0.0) + sign * weight * line.dot(self.across[stake])
         per_tolerance = sum(abs(pull) for pull in pulls.values())
-        return Check(kind, start, end, distance(self.at[start], self.at[end]), per_tolerance, along, level)
+        length = distance(self.at[start], self.at[end])
+        return Check(kind, start, end, length, per_tolerance, along, level, line, self._follows(start, end))
+
+    def _follows(self, start: str, end: str) -> Weights:
+        """Like the pulls, but for whole shifts, and for what the crew's string is stretched between too."""
+        follows: dict[str, float] = {}
+        for mark, sign in ((start, -1.0), (end, 1.0)):
+            held = self.on_chord.get(mark) or self.weights.get(mark) or {mark: 1.0}
+            for other, weight in held.items():
+                follows[other] = follows.get(other, 0.0) + sign * weight
+        return follows
 
 
 def find_checks(
@@ -76,14 +100,14 @@ def find_checks(
     """Return the checks of a halved arc and every mark, those of the checks included.
 
     ``stakes`` from A to B, ``at`` where all marks stand. In order: middle ordinates over alternate stakes; ordinates of
-    the quarter stakes from the long chord; the two equal long crossings; half chords; the corner's external.
+    the quarter stakes from the long chord; the two equal long crossings; the corner's external. Half chords are none:
+    each step that slides its tip reads them.
     """
     marks = Marked(arc, stakes, at)
     checks = [
         *_alternates(marks, stakes),
         *_ordinates(marks, stakes, arc.chord),
         *_crossings(marks, stakes),
-        *_half_chords(marks, stakes),
     ]
     if "P" in at:
         checks.append(marks.check("external", "P", "M", 1))
@@ -110,16 +134,3 @@ def _crossings(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
     if {"Q1", "Q2"} <= names:
         yield marks.check("cross", "A", "Q2", 2)
         yield marks.check("cross", "Q1", "B", 2)
-
-
-def _half_chords(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
-    """From each stake to both ends of the chord that it was set from."""
-    for index, stake in enumerate(stakes[1:-1], 1):
-        reach = index & -index
-        for other in (index - reach, index + reach):
-            yield marks.check("half", *_in_order(stakes, index, other), stake.level)
-
-
-def _in_order(stakes: Sequence[Stake], index: int, other: int) -> tuple[str, str]:
-    first, second = sorted((index, other))
-    return stakes[first].name, stakes[second].name

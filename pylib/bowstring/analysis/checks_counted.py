@@ -12,31 +12,38 @@ from bowstring.geometry.arc import Arc
 QUARTERS = (0.25, 0.5, 0.75)
 
 
-def find_counted_checks(arc: Arc, stakes: Sequence[Stake], recipe: Recipe) -> tuple[tuple[Check, ...], Marks]:
+def find_counted_checks(
+    arc: Arc, stakes: Sequence[Stake], recipe: Recipe, equal_gaps: bool = False
+) -> tuple[tuple[Check, ...], Marks]:
     """Return the checks of stakes counted along an arc and every mark, those of the checks included.
 
     In order: middle ordinates over alternate stakes; ordinates from the long chord; gaps between neighbours; the long
-    way to the middle and to the quarters from both ends; the corner's external. A distance that a step measured is
-    none of them.
+    way to the middle and to the quarters from both ends; the corner's external. What a step measured is taken out after
+    (``analysis/taped``). ``equal_gaps``: the last gap is told as the one that closes.
     """
-    measured = {frozenset((measure.start, measure.end)) for step in recipe.steps for measure in step.measures}
     marks = Marked(arc, stakes, recipe.at)
     found = [
         *_alternates(marks, stakes),
         *_ordinates(marks, stakes, arc.chord),
-        *(marks.check("gap", one.name, other.name, 1) for one, other in pairwise(stakes)),
+        *_gaps(marks, stakes, equal_gaps),
         *_long_ways(marks, stakes),
     ]
     middle = next((stake.name for stake in stakes if stake.fraction == 0.5), None)
     if "P" in recipe.at and middle:
         found.append(marks.check("external", "P", middle, 1))
-    checks = tuple(check for check in found if frozenset((check.start, check.end)) not in measured)
-    return checks, marks.at
+    return tuple(found), marks.at
 
 
 def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
     for before, here, after in zip(stakes, stakes[1:], stakes[2:], strict=False):
         yield marks.check("alternate", marks.between(before.name, after.name), here.name, here.level)
+
+
+def _gaps(marks: Marked, stakes: Sequence[Stake], equal: bool) -> Iterator[Check]:
+    """Of equal gaps the last one closes: where each was taped from the stake before, all that went wrong is in it."""
+    for one, other in pairwise(stakes):
+        closes = equal and other is stakes[-1]
+        yield marks.check("closing" if closes else "gap", one.name, other.name, 1)
 
 
 def _near(stakes: Sequence[Stake], fraction: float) -> Stake:

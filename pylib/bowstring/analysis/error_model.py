@@ -19,8 +19,15 @@ from bowstring.units.sizes import INCH
 TAPE_CLASSES = {"I": (0.1, 0.1), "II": (0.3, 0.2), "III": (0.6, 0.4)}
 """Greatest permitted error (a + b L) in millimetres, L in metres: a and b by class."""
 
-STAKE = {True: INCH / 8, False: 0.003}
-"""Metres, in x and in y, where the tape reads feet and where it doesn't (common practice, no source)."""
+STAKE = {
+    "pin": {True: INCH / 8, False: 0.003},
+    "board": {True: INCH / 8, False: 0.003},
+    "marked": {True: INCH / 16, False: 0.0015},
+    "hub": {True: INCH / 32, False: 0.0008},
+}
+"""Metres, in x and in y, by what is driven, where the tape reads feet and where it doesn't (common practice, no
+source). A stake marked on its top and a hub's tack are set by a reading taken after the driving, so what the driving
+does isn't in them."""
 
 LINE = {True: INCH / 16, False: 0.0015}
 """Metres across a string (common practice, no source)."""
@@ -58,18 +65,22 @@ def tape_scale(tape_class: str, longest_pull: float) -> float:
 
 
 def error_model(
-    mark: float, feet: bool, tape_class: str, longest_pull: float, given: Mapping[str, float]
+    mark: float, feet: bool, tape_class: str, longest_pull: float, given: Mapping[str, float], driven: str = "pin"
 ) -> ErrorModel:
     """Return the model for a tape mark in metres, with what a job says itself in place of the usual values.
+
+    ``driven``: a key of ``STAKE``.
 
     >>> model = error_model(0.005, False, "II", 30.0, {"stake": 0.004})
     >>> model.stake, round(model.read, 6)
     (0.004, 0.001443)
+    >>> error_model(0.005, False, "II", 30.0, {}, "hub").stake
+    0.0008
     """
     return ErrorModel(
         read=given.get("read", mark / sqrt(12)),
         scale=given.get("scale", tape_scale(tape_class, longest_pull)),
-        stake=given.get("stake", STAKE[feet]),
+        stake=given.get("stake", STAKE[driven][feet]),
         line=given.get("line", LINE[feet]),
         angle=radians(given.get("angle", ANGLE)),
     )

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import hypot
 
-from bowstring.construction import Marks, Number, Recipe, Stake, play
+from bowstring.construction import Marks, Number, Recipe, Stake, exact, play
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point
 
@@ -48,17 +49,32 @@ def misses(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses
     return Misses(by_stake, by_stake[first], first)
 
 
-def replay(recipe: Recipe, number: Number) -> Marks:
-    """Return where the marks come to stand when the steps are done with ``number`` in place of each exact length.
+def far_off(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses:
+    """Return how far the stakes stand off the arc itself, in metres: beyond its ends, from the nearer one."""
+    by_stake = {stake.name: _off_arc(arc, at[stake.name]) for stake in stakes}
+    largest = max(by_stake.values())
+    first = next(name for name, off in by_stake.items() if off >= largest * (1 - SAME))
+    return Misses(by_stake, by_stake[first], first)
 
-    The ends stay where they are, as do all marks that were there or found before: they are where it begins.
+
+def _off_arc(arc: Arc, point: Point) -> float:
+    if arc.along(point) <= arc.arc_length:
+        return abs(arc.miss(point))
+    return min(hypot(point.x, point.y), hypot(point.x - arc.chord, point.y))
+
+
+def replay(recipe: Recipe, number: Number, turn: Number = exact) -> Marks:
+    """Return where the marks come to stand when the steps are done with ``number`` in place of each exact length, and
+    ``turn`` in place of each exact angle, radians.
+
+    Marks that were there or found before stay where they are: they are where it begins. Ends that the steps set from
+    them come to stand where the shown numbers put them.
 
     Raises ``TooSmall`` where two marks that give a direction come to stand at one place.
     """
-    later = [step for step in recipe.steps if step.level]
-    made = {mark for step in later for mark in step.sets}
+    made = {mark for step in recipe.steps for mark in step.sets}
     try:
-        return play(later, number, {name: point for name, point in recipe.at.items() if name not in made})
+        return play(recipe.steps, number, {name: at for name, at in recipe.at.items() if name not in made}, turn)
     except ZeroDivisionError:
         raise TooSmall from None
 

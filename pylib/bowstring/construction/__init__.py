@@ -9,7 +9,7 @@ from bowstring.construction.lines import Along, Bisect, Take
 from bowstring.construction.marks import HELPERS, Marks, Number, exact
 from bowstring.construction.move import GAP, PULL, RADIUS, SIGHT, STRING, Line, Move, SquareOff
 from bowstring.construction.recipe import Recipe
-from bowstring.construction.scatter import Errors, Scatter, Shifts, Source
+from bowstring.construction.scatter import SCALE, Errors, Scatter, Shifts, Source
 from bowstring.construction.sights import Sight, TurnOff
 from bowstring.construction.steps import Measure, Stake, Step, Turned, play
 from bowstring.construction.tapes import CrossTapes, TapesDontMeet
@@ -19,6 +19,7 @@ __all__ = [
     "HELPERS",
     "PULL",
     "RADIUS",
+    "SCALE",
     "SIGHT",
     "STRING",
     "Along",

@@ -80,6 +80,10 @@ class Move(ABC):
     def mirrored(self) -> Move:
         """Return the move done on the wrong hand: what goes off a line, a tape or a sight goes to its other side."""
 
+    def as_shown(self, turn: Number) -> Move:
+        """Return the move with each angle that is turned in it as it is printed: ``turn`` makes it so, radians."""
+        return self
+
     @property
     def squares(self) -> SquareOff | None:
         """The offset that is squared off a line in it, if any."""

@@ -57,6 +57,9 @@ class TurnOff(AtInstrument):
     def uses(self) -> tuple[str, ...]:
         return self.at, self.back
 
+    def as_shown(self, turn: Number) -> TurnOff:
+        return TurnOff(self.mark, self.at, self.back, turn(self.angle), self.length, self.holds)
+
     def mirrored(self) -> TurnOff:
         return TurnOff(self.mark, self.at, self.back, -self.angle, self.length, self.holds)
 
@@ -100,6 +103,9 @@ class Sight(AtInstrument):
 
     def apart(self, at: Mapping[str, Point], lengths: Sequence[float]) -> float:
         return abs(self.sight(at).cross(at[self.chained].minus(at[self.at]))) - lengths[0]
+
+    def as_shown(self, turn: Number) -> Sight:
+        return Sight(self.mark, self.at, self.back, turn(self.angle), self.chained, self.length, self.holds)
 
     def mirrored(self) -> Sight:
         return Sight(self.mark, self.at, self.back, -self.angle, self.chained, self.length, self.holds)

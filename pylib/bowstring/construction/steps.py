@@ -46,6 +46,7 @@ class Step:
         sagitta: the sagitta wanted at its stake in metres, negative where the string lies outside the arc; ``None``
             for a step that sets no stake by one.
         angles: what is turned at an instrument.
+        deflection: radians from the tangent to the line of sight to its stake, ``None`` where nobody asks for it.
     """
 
     kind: str
@@ -55,6 +56,7 @@ class Step:
     names: Mapping[str, str] = field(default_factory=dict)
     sagitta: float | None = None
     angles: tuple[Turned, ...] = ()
+    deflection: float | None = None
 
     @property
     def stake(self) -> str | None:
@@ -81,11 +83,11 @@ class Stake:
     fraction: float
 
 
-def play(steps: Iterable[Step], number: Number = exact, start: Mapping[str, Point] | None = None) -> Marks:
-    """Return where every mark comes to stand when the steps are done with ``number``.
-
-    ``start`` holds marks that stand already; steps of level 0, which find the ends, are always exact: the ends are
-    where the construction begins.
+def play(
+    steps: Iterable[Step], number: Number = exact, start: Mapping[str, Point] | None = None, turn: Number = exact
+) -> Marks:
+    """Return where every mark comes to stand when the steps are done with ``number`` in place of each exact length in
+    metres, and ``turn`` in place of each exact angle in radians. ``start`` holds marks that stand already.
 
     >>> from bowstring.construction import Along, Take
     >>> steps = [Step("ends", 0, (Take("A", Point(0.0, 0.0)), Take("B", Point(10.0, 0.0)))),
@@ -96,5 +98,5 @@ def play(steps: Iterable[Step], number: Number = exact, start: Mapping[str, Poin
     at: Marks = dict(start or {})
     for step in steps:
         for move in step.moves:
-            at[move.mark] = move.place(at, number if step.level else exact)
+            at[move.mark] = move.as_shown(turn).place(at, number)
     return at

@@ -1,7 +1,7 @@
 """What is read at each string of a level: the steps' own numbers, different where something else was found.
 
 A row of ``halving`` holds the arc's numbers. Once a stake stands elsewhere (``got``), the steps after it are
-made anew and a row's number would be a wrong one: one that neither a step nor a check gives is left out.
+made anew and a row's number would be a wrong one: one that no step gives is left out.
 """
 
 from __future__ import annotations
@@ -11,10 +11,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.stakes import StakeRow
-from bowstring.report.forms.steps import TapeMeasure, TurnedAngle
+from bowstring.report.forms.steps import Reading, TapeMeasure, TurnedAngle
 
 Numbers = tuple[str | None, str, str, tuple[str, str] | None]
 _NOMINAL = 1e-7  # metres: a step's length this near a row's is the row's
@@ -36,6 +35,8 @@ class String:
     half_chords: tuple[str, str] | None
     nominal: bool
     """Whether these are the level's row's own numbers."""
+    crossed: bool = False
+    """Whether its stake is set by two tapes from its ends, so that neither its middle nor its offset is used."""
 
     @property
     def names(self) -> tuple[str, str, str]:
@@ -45,6 +46,8 @@ class String:
     @property
     def numbers(self) -> Numbers:
         """Everything that is read, to compare strings by."""
+        if self.crossed:
+            return (None, "", "", self.half_chords)
         return (self.chord, self.half, self.sagitta, self.half_chords)
 
     @property
@@ -68,17 +71,19 @@ def strings_of(answer: Answer, level: int) -> list[String]:
     read = _read(answer)
     standing = [stake for stake in answer["stakes"] if stake["level"] <= level]
     threes = zip(standing, standing[1:], standing[2:], strict=False)
-    strings = [_string(row, read, three) for three in threes if three[1]["level"] == level]
+    crossed = {step["stake"] for step in answer["steps"] if step["kind"] == "stake_crossed"}
+    strings = [_string(row, read, three, three[1]["name"] in crossed) for three in threes if three[1]["level"] == level]
     if not strings:
         raise KeyError(f"no string at level {level}")
     return strings
 
 
 def _read(answer: Answer) -> dict[frozenset[str], tuple[float, str]]:
-    """Every distance that a step or a check gives, by its two marks; a step's wins."""
+    """Every distance that a step measures or reads, by its two marks; what is measured wins."""
     read: dict[frozenset[str], tuple[float, str]] = {}
     measured = [measure for step in answer["steps"] for measure in step["measures"]]
-    every: list[CheckRow | TapeMeasure | TurnedAngle] = [*answer["checks"], *measured]
+    readings = [reading for step in answer["steps"] for reading in step["readings"]]
+    every: list[Reading | TapeMeasure | TurnedAngle] = [*readings, *measured]
     for one in every:
         if "distance" in one:
             read[frozenset((one["from"], one["to"]))] = (one["distance"], one["shown"])
@@ -89,6 +94,7 @@ def _string(
     row: LevelRow,
     read: Mapping[frozenset[str], tuple[float, str]],
     stakes: tuple[StakeRow, StakeRow, StakeRow],
+    crossed: bool,
 ) -> String:
     start, name, end = (stake["name"] for stake in stakes)
     middle = f"mid {name}"
@@ -106,4 +112,4 @@ def _string(
     if nominal and shown is None:
         shown = (row["half_chord_shown"],) * 2
     spoken = chord[1] if chord else row["chord_shown"] if nominal else None
-    return String(stakes[0], stakes[1], stakes[2], spoken, half[1], sagitta[1], shown, nominal)
+    return String(stakes[0], stakes[1], stakes[2], spoken, half[1], sagitta[1], shown, nominal, crossed)

@@ -23,14 +23,18 @@ VERSION = 1
 """The version of the job's form."""
 
 KEYS = (
-    "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "offset", "toward", "tolerance", "spacing",
-    "levels", "drawn_to", "driven", "start", "ties", "found", "got", "greater", *SITE_KEYS,
+    "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "offset", "toward", "tolerance", "fair",
+    "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
+    *SITE_KEYS,
 )  # fmt: skip
 
 SIDES = ("left", "right")
 TOWARD = ("centre", "outside")
 DRAWN_TO = ("face", "back", "centre", "unsure")
-DRIVEN = ("pin", "board", "hub")
+DRIVEN = ("pin", "marked", "hub", "board")
+
+THICKEST_PIN = 0.06
+"""Metres (some 2-3/8 in): nobody drives a thicker pin to mark a line (common practice, no source)."""
 
 TITLE_LIMIT, NOTE_LIMIT, LANDMARK_LIMIT = 80, 280, 40
 """Most characters of the free texts."""
@@ -49,7 +53,8 @@ class Job:
     """A job in metres and degrees; see the job's table in DEVELOPERS.md for each key's meaning.
 
     ``outward`` is the offset in metres, positive away from the centre, 0 without one; ``side`` is ``None`` when the job
-    doesn't say it.
+    doesn't say it; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them; ``fair``: metres
+    that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job doesn't say it.
     """
 
     title: str
@@ -62,10 +67,13 @@ class Job:
     side: str | None
     outward: float
     tolerance: float | None
+    fair: float | None
     spacing: float | None
     levels: int | None
     drawn_to: str | None
-    driven: str | None
+    driven: str
+    diameter: float | None
+    width: float | None
     start: str
     ties: Mapping[str, tuple[Tie, ...]]
     found: Found | None
@@ -95,6 +103,9 @@ def read_job(job: object) -> Job:
     reader = Reader(job, tape, KEYS)
     givens, points = _read_arc(reader)
     outward = _outward(reader)
+    driven = reader.choice("driven", DRIVEN) or DRIVEN[0]
+    tolerance = reader.length("tolerance", bare=False)
+    fair = reader.length("fair", bare=False)
     return Job(
         title=reader.text("title", TITLE_LIMIT),
         note=reader.text("note", NOTE_LIMIT, lines=True),
@@ -105,11 +116,14 @@ def read_job(job: object) -> Job:
         ends=_read_ends(reader),
         side=reader.choice("side", SIDES),
         outward=outward,
-        tolerance=reader.length("tolerance", bare=False),
+        tolerance=tolerance,
+        fair=tolerance / 2 if fair is None and tolerance is not None else fair,
         spacing=reader.length("spacing"),
         levels=_levels(reader),
         drawn_to=reader.choice("drawn_to", DRAWN_TO),
-        driven=_driven(reader, outward),
+        driven=driven,
+        diameter=_diameter(reader, driven),
+        width=reader.length("width"),
         start=reader.choice("start", STARTS) or STARTS[0],
         ties=_read_ties(reader),
         found=read_found(reader),
@@ -189,13 +203,15 @@ def _levels(reader: Reader) -> int | None:
     return levels
 
 
-def _driven(reader: Reader, outward: float) -> str | None:
-    driven = reader.choice("driven", DRIVEN)
-    if driven in ("board", "hub") and not outward:
-        raise bad("offset", f"job.{driven}_without_offset")
-    if driven == "pin" and outward:
-        raise bad("driven", "job.pin_with_offset")
-    return driven
+def _diameter(reader: Reader, driven: str) -> float | None:
+    diameter = reader.length("diameter", bare=False)
+    if diameter is None:
+        return None
+    if driven != "pin":
+        raise bad("diameter", "job.diameter_of_pin")
+    if diameter > THICKEST_PIN:
+        raise bad("diameter", "job.thick_pin", most=reader.tape.both(THICKEST_PIN))
+    return diameter
 
 
 def _read_ties(reader: Reader) -> dict[str, tuple[Tie, ...]]:

@@ -51,7 +51,7 @@ class Field:
         place: where its value stands in the job.
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
             be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one), ``outline`` (corners
-            in one text), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
+            in one text), ``place`` (one pair), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
         word: the name of its label in the catalogue; a help line stands beside it where there is one.
         choices: a choice's values; an empty one stands for leaving it unsaid.
     """
@@ -95,7 +95,9 @@ FIELDS = (
     Field("arc.degree", "angle", "degree"),
     *(Field(f"arc.points[{row}][{axis}]", "signed", f"point_{row}_{axis}") for row in range(3) for axis in range(2)),
     Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "unsure")),
-    Field("driven", "choice", "driven", ("pin", "board", "hub")),
+    Field("driven", "choice", "driven", ("pin", "marked", "hub", "board")),
+    Field("diameter", "fine", "diameter"),
+    Field("width", "length", "width"),
     Field("offset", "zero", "offset"),
     Field("toward", "choice", "toward", ("", "centre", "outside")),
     Field("ends.A", "text", "end_a"),
@@ -110,6 +112,7 @@ FIELDS = (
     ),
     Field("mark", "mark", "mark", tuple(mark for marks in MARKS.values() for mark in marks)),
     Field("tolerance", "fine", "tolerance"),
+    Field("fair", "fine", "fair"),
     Field("spacing", "length", "spacing"),
     Field("levels", "count", "levels"),
     Field("found.chord[0]", "length", "found_first"),
@@ -152,8 +155,10 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     """
     typed = _typed(fields)
     job: dict[str, object] = {"bowstring": 1}
-    for key in ("title", "note", "unit", "drawn_to", "driven", "offset", "toward", "side", "start", "mark",
-                "tolerance", "spacing"):  # fmt: skip
+    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", "side", "start",
+                "mark", "tolerance", "fair", "spacing"):  # fmt: skip
+        if key == "diameter" and typed.get("driven", "pin") != "pin":
+            continue  # left in its field by somebody who drove pins before
         if key in typed and not stands_for_itself(key, typed[key]):
             job[key] = typed[key]
     if "levels" in typed:
@@ -251,7 +256,7 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
         fields["greater"] = fields.pop("arc-greater")
     unit = fields.setdefault("unit", "ft-in")
     if "mark" in fields:
-        fields["mark"] = make_tape(unit, job["mark"]).show_mark()
+        fields["mark"] = make_tape(unit, job["mark"]).listed_mark()
     _typed(fields)
     return fields
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from math import degrees
 
+from bowstring.analysis.accuracy import Accuracy
 from bowstring.analysis.biases import Bias, biases
 from bowstring.analysis.error_model import ErrorModel
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.forms.accuracy import AccuracyPart, BiasRow, ErrorsPart, ModelRow
 from bowstring.report.numbers import percent
+from bowstring.report.todo import report_todo
 from bowstring.units.angles import show_dms
 from bowstring.words import say
 
@@ -22,18 +24,25 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
     site = layout.job.site
     found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across))
-    lines = [say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95))]
+    lines = [
+        *report_todo(layout, row),
+        say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95)),
+    ]
     if len(layout.stakes) > 3:
         lines.append(say("accuracy.all", count=len(layout.stakes) - 2, miss=tape.show_cost(accuracy.all_95)))
     if chance is not None and tolerance is not None:
         key = "accuracy.chance" if chance >= EVEN else "accuracy.chance_poor"
         lines.append(say(key, tolerance=tape.show_small(tolerance), chance=percent_of(chance)))
+    if len(layout.stakes) > 2:
+        lines.append(_fair(layout, accuracy))
     if not accuracy.reliable:
         lines.append(say("accuracy.unreliable"))
     return {
         "miss_95": accuracy.miss_95,
         "all_95": accuracy.all_95,
         "at": accuracy.worst.name,
+        "fair_95": accuracy.fair_95,
+        "fair_at": accuracy.least_fair.name,
         "chance": chance,
         "reliable": accuracy.reliable,
         "errors": _errors(errors),
@@ -42,6 +51,20 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
         # What shows as nothing needs nobody's care.
         "biases": [_bias(layout, bias) for bias in found if abs(bias.worst) >= tape.mark / 64],
     }
+
+
+def _fair(layout: Layout, accuracy: Accuracy) -> str:
+    """How far off the fair curve the least fair stake may stand, and whether that is within the limit."""
+    tape, limit = layout.job.tape, layout.job.fair
+    key = (
+        "accuracy.fair"
+        if limit is None
+        else "accuracy.fair_holds"
+        if accuracy.fair_95 <= limit
+        else "accuracy.fair_over"
+    )
+    return say(key, at=accuracy.least_fair.name, miss=tape.show_cost(accuracy.fair_95),
+               limit="" if limit is None else tape.show_small(limit))  # fmt: skip
 
 
 EVEN = 0.5

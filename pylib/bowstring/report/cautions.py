@@ -12,6 +12,7 @@ from bowstring.report.caution import Caution, caution
 from bowstring.report.givens import doubts_of_givens, sharpness
 from bowstring.report.method import cautions_of_method
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.ties import cautions_of_ties
 from bowstring.units.angles import show_dms
 from bowstring.words import say
 
@@ -43,6 +44,7 @@ def _all(layout: Layout, own: Row) -> list[Caution]:
         *_line(layout),
         *cautions_of_method(layout, own),
         *_ends(layout),
+        *cautions_of_ties(layout),
         *_sizes(layout),
         *_got(layout),
         *sharpness(layout),
@@ -147,7 +149,7 @@ def _ends(layout: Layout) -> Iterator[Caution]:
 def _sizes(layout: Layout) -> Iterator[Caution]:
     """Sizes that no board, hub or tolerance has: most likely a number in another unit than was meant."""
     job = layout.job
-    low, high = LIKELY.get(job.driven or "", (0.0, float("inf")))
+    low, high = LIKELY.get(job.driven, (0.0, float("inf")))
     if job.driven == "board" and job.drawn_to == "centre":
         high = float("inf")  # told with the line
     if job.outward and not low <= abs(job.outward) <= high:

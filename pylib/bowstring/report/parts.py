@@ -24,6 +24,7 @@ from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
+from bowstring.report.forms.stakeline import OnLinePart
 from bowstring.report.forms.stakes import PlaceRow, StakeRow
 from bowstring.report.forms.steps import StepTable
 from bowstring.report.work import Work
@@ -67,6 +68,12 @@ def _readings(work: Work) -> list[ReadingRow]:
     from bowstring.report.head import report_readings
 
     return report_readings(work.job)
+
+
+def _on_line(work: Work) -> OnLinePart:
+    from bowstring.report.stakeline import report_on_line
+
+    return report_on_line(work.layout)
 
 
 def _offset(work: Work) -> OffsetPart | None:
@@ -136,9 +143,9 @@ def _square(work: Work) -> list[str]:
 
 
 def _checks(work: Work) -> list[CheckRow]:
-    from bowstring.report.results import report_checks
+    from bowstring.report.checks import report_checks
 
-    return report_checks(work.layout, work.texts)
+    return report_checks(work.layout, work.own, work.texts)
 
 
 def _mistakes(work: Work) -> list[MistakeRow]:
@@ -218,6 +225,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "method": plain.method,
     "method_said": plain.method_said,
     "halve_first": plain.halve_first,
+    "parallel": plain.parallel,
     "ties": _ties,
     "readings": _readings,
     "arc": _arc,
@@ -225,6 +233,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "arc_shown": _arc_shown,
     "staked_shown": _staked_shown,
     "offset": _offset,
+    "on_line": _on_line,
     "given": _given,
     "fit": _fit,
     "held": plain.held,

@@ -40,7 +40,7 @@ def drawn_to(work: Work) -> str | None:
     return work.job.drawn_to
 
 
-def driven(work: Work) -> str | None:
+def driven(work: Work) -> str:
     return work.job.driven
 
 
@@ -58,6 +58,11 @@ def levels(work: Work) -> int:
 
 def method(work: Work) -> str:
     return work.layout.method.name
+
+
+def parallel(work: Work) -> float | None:
+    found = work.layout.setting.parallel
+    return found.distance if found else None
 
 
 def method_said(work: Work) -> bool:

@@ -1,11 +1,10 @@
-"""The rule of thumb, the rounding, the checks, the gap between stakes and the story stick, told."""
+"""The rule of thumb, the rounding, the gap between stakes and the story stick, told."""
 
 from __future__ import annotations
 
 from bowstring.analysis.rule import SEMICIRCLE, Alternate, alternate_reading, good_up_to
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.arc import FitOption, FitPart
-from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickMark, StickPart
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -97,49 +96,6 @@ def report_rounding(layout: Layout) -> RoundingPart:
             tolerance=tape.show_small(tolerance) if tolerance is not None else "",
         ),
     }
-
-
-def report_checks(layout: Layout, shown: dict[float, str]) -> list[CheckRow]:
-    """Return the answer's ``checks``; a blind one is marked and is not for a sheet."""
-    tape, tolerance = layout.job.tape, layout.job.tolerance
-    rows: list[CheckRow] = []
-    for check in layout.checks:
-        allowed = None if tolerance is None else tolerance * check.per_tolerance
-        if check.distance not in shown:
-            shown[check.distance] = tape.show(check.distance)
-        along = None if check.along is None else tape.show(check.along)
-        pair = check.start.removeprefix("mid ").replace("-", say("check.to"))
-        values = {
-            "start": check.start,
-            "end": check.end,
-            "shown": shown[check.distance],
-            "along": along,
-            "start_pair": pair,
-        }
-        rows.append(
-            {
-                "from": check.start,
-                "to": check.end,
-                "distance": check.distance,
-                "shown": shown[check.distance],
-                "allowed": allowed,
-                "allowed_shown": None if allowed is None else _allowed(tape, allowed),
-                "blind": allowed is not None and allowed < tape.mark,
-                "kind": check.kind,
-                "level": check.level,
-                "along": check.along,
-                "along_shown": along,
-                "text": say(f"check.{check.kind}", **values),
-            }
-        )
-    return rows
-
-
-def _allowed(tape: Tape, allowed: float) -> str:
-    """Return how far a check may be out; on a tape of fractions beside the mark that it comes nearest to."""
-    if tape.unit != "ft-in" or allowed < tape.mark:
-        return tape.show_small(allowed)
-    return say("check.allowed", exact=tape.show_small(allowed), mark=tape.show(allowed))
 
 
 def report_gap(layout: Layout) -> GapPart:

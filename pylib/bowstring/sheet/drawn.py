@@ -34,6 +34,12 @@ def _stick(drawing: Drawing, answer: Answer, name: str) -> str:
     return stick_svg(answer, id=name)
 
 
+def _on_line(drawing: Drawing, answer: Answer, name: str) -> str:
+    from bowstring.drawings.stakeline import stake_line_svg
+
+    return stake_line_svg(answer, id=name)
+
+
 def _method(drawing: Drawing, answer: Answer, name: str) -> str:
     from bowstring.drawings.method import method_svg
 
@@ -62,6 +68,7 @@ _KINDS: dict[str, Callable[[Drawing, Answer, str], str]] = {
     "plan": _plan,
     "level": _level,
     "stick": _stick,
+    "on-line": _on_line,
     "way": _method,
     "site": _site,
     "scatter": _scatter,

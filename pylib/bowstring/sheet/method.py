@@ -7,7 +7,9 @@ from collections.abc import Iterator
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.advice import MethodRow
 from bowstring.report.forms.answer import Answer
+from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.checks import closing
 from bowstring.words import say
 
 
@@ -39,11 +41,12 @@ def set_out(answer: Answer) -> Section:
     blocks.append(Items([step["text"] for step in steps[: MANY * 2]], first=steps[0]["number"]))
     if len(steps) > MANY * 2:
         blocks.append(Paragraph(say("sheet.steps_some", count=len(steps), shown=MANY * 2)))
+    blocks += closing(answer)
     return Section("way", say("sheet.way", method=_name(answer)), blocks)
 
 
 def _name(answer: Answer) -> str:
-    return next(row["name"] for row in answer["methods"] if row["method"] == answer["method"])
+    return own_row(answer)["name"]
 
 
 def triangle(answer: Answer) -> Iterator[Block]:
@@ -69,13 +72,15 @@ def advice(answer: Answer) -> Iterator[Block]:
 def _method_row(row: MethodRow, answer: Answer) -> list[str]:
     none = say("sheet.none")
     name = row["name"]
-    if row["method"] == answer["method"]:
+    if is_own(answer, row):
         name = say("sheet.way_this", name=name)
-    elif row["method"] == answer["advice"]["method"] and not answer["advice"]["halve_first"]:
+    elif is_advised(answer, row):
         name = say("sheet.way_advised", name=name)
     sound = row["reliable"] is not False
     possible = say("sheet.way_yes") if row["possible"] and sound else row["why_not"] or say("sheet.way_unsound")
     miss = row["expected_shown"] if sound and row["expected_shown"] else none
+    if miss != none and row["fair_95_shown"]:
+        miss = say("sheet.way_fair", miss=miss, fair=row["fair_95_shown"])
     numbers = (row["measurements"], row["longest_pull_shown"], row["hands"])
     return [name, possible, miss, *(none if number is None else str(number) for number in numbers)]
 
@@ -96,10 +101,12 @@ def accuracy(answer: Answer) -> Iterator[Block]:
     accuracy = answer["accuracy"]
     yield Items(accuracy["lines"])
     yield Drawing("scatter")
-    rows = [[row["name"], row["sigma_across_shown"], row["sigma_along_shown"]]
-            for row in answer["stakes"] if row["level"]]  # fmt: skip
+    rows = [
+        [row["name"], row["sigma_across_shown"], row["sigma_along_shown"], row["sigma_fair_shown"] or say("sheet.none")]
+        for row in answer["stakes"] if row["level"]
+    ]  # fmt: skip
     if len(rows) <= MANY * 2:
-        head = [say("sheet.stake"), say("sheet.across"), say("sheet.along")]
+        head = [say("sheet.stake"), say("sheet.across"), say("sheet.along"), say("sheet.off_fair")]
         yield Table(head, rows, say("sheet.scatter_caption"))
     yield Heading(say("sheet.shifts"))
     yield Items([bias["text"] for bias in accuracy["biases"]])

@@ -12,11 +12,11 @@ from typing import TypeVar
 from bowstring.geometry.arc import MEASURES
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.arc import ArcTexts, FitPart
-from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import RuleMiss
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.report.forms.steps import StepRow
+from bowstring.sheet import checks as check_parts
 from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.words import say
@@ -95,7 +95,7 @@ def _before(answer: Answer) -> Iterator[Block]:
     if cautions:
         yield Items(cautions, "caution")
     if answer["note"]:
-        yield Paragraph(say("sheet.note", note=answer["note"]))
+        yield Paragraph(say("sheet.note", note=answer["note"]), "note")
 
 
 def _arc(answer: Answer) -> Iterator[Block]:
@@ -176,6 +176,15 @@ def _ends(answer: Answer) -> Iterator[Block]:
         yield Table([say("sheet.end"), say("sheet.tied_to"), say("sheet.distance")], ties, say("sheet.ties_caption"))
 
 
+def _on_line(answer: Answer) -> Iterator[Block]:
+    """Which point of what is driven is on the line, and how it is worked with."""
+    part = answer["on_line"]
+    yield Paragraph(part["point"], "key")
+    yield Drawing("on-line")
+    overrun = [part["overrun"]["text"]] if part["overrun"] else []
+    yield Items([text for text in (part["drawn_to"], *part["lines"], part["come_back"], *overrun) if text])
+
+
 def _level(answer: Answer, row: LevelRow) -> Section:
     level = row["level"]
     steps = [step for step in answer["steps"] if step["level"] == level]
@@ -198,7 +207,7 @@ def _level_drawings(answer: Answer, row: LevelRow, steps: Sequence[StepRow]) -> 
     if not method_parts.exact(answer):  # a level's drawing shows exact sagittae
         return [Drawing("way")] if row["level"] == 1 else []
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
-    plain = len(steps) <= MANY and all(step["kind"] not in ("stake_back", "stake_crossed") for step in steps)
+    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
     return [Drawing("level", row["level"])] if row["how"] or plain else []
 
 
@@ -249,45 +258,6 @@ def _square(answer: Answer) -> Iterator[Block]:
 def _string(step: StepRow) -> list[str]:
     start, middle = step["measures"][0]["from"], step["measures"][1]
     return [middle["to"], say("sheet.from_to", start=start, end=step["to"])]
-
-
-def _checks(answer: Answer) -> Iterator[Block]:
-    """The checks that can see something, one line for all that read the same."""
-    seen: dict[tuple[str, str, str, str], list[CheckRow]] = {}
-    for check in answer["checks"]:
-        if not check["blind"] and (check["allowed"] is None or check["allowed"] < check["distance"]):
-            each = check["to"] if check["kind"] == "ordinate" else ""
-            key = (check["kind"], check["shown"], check["allowed_shown"] or "", each)
-            seen.setdefault(key, []).append(check)
-    if not seen:
-        yield Paragraph(say("sheet.no_checks"), "caution")
-        return
-    yield Paragraph(say("sheet.checks_intro"))
-    rows = []
-    toleranced = answer["tolerance"] is not None
-    for (kind, shown, allowed, _each), checks in seen.items():
-        rows.append([say(f"sheet.check_{kind}"), _where(kind, checks), shown, *([allowed] if toleranced else [])])
-    columns = ("check", "where", "must_read", "out_by") if toleranced else ("check", "where", "must_read")
-    head = [say(f"sheet.{name}") for name in columns]
-    yield Table(head, rows, "" if toleranced else say("sheet.no_tolerance"))
-
-
-def _where(kind: str, checks: Sequence[CheckRow]) -> str:
-    if kind == "alternate":
-        names = [say("sheet.over_string", stake=check["to"], string=_string_of(check)) for check in checks]
-    elif kind == "ordinate":
-        return say("sheet.at_along", along=checks[0]["along_shown"], stake=checks[0]["to"])
-    else:
-        names = [say("sheet.from_to", start=check["from"], end=check["to"]) for check in checks]
-    if len(names) <= MANY // 2:
-        return ", ".join(names)
-    return say("sheet.and_more", names=", ".join(names[: MANY // 4]), count=len(names) - MANY // 4, last=names[-1])
-
-
-def _string_of(check: CheckRow) -> str:
-    """The two stakes that hold the string over whose middle a check is made."""
-    start, end = check["from"].removeprefix("mid ").split("-")
-    return say("sheet.from_to", start=start, end=end)
 
 
 def _rule(answer: Answer) -> Iterator[Block]:
@@ -375,9 +345,10 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "before": _made("before", "sheet.before", _before),
     "arc": _made("arc", "sheet.arc", _arc),
     "ends": _made("ends", "sheet.ends", _ends),
+    "on-line": _made("on-line", "sheet.on_line", _on_line),
     _SET_OUT: method_parts.set_out,
     "between": _made("between", "sheet.between", lambda answer: [Paragraph(answer["gap"]["text"])]),
-    "checks": _made("checks", "sheet.checks", _checks),
+    "checks": _made("checks", "sheet.checks", check_parts.checks),
     "mistakes": _made("mistakes", "sheet.mistakes", method_parts.mistakes),
     "accuracy": _made("accuracy", "sheet.accuracy", method_parts.accuracy),
     "rounding": _made("rounding", "sheet.rounding", lambda answer: [Paragraph(answer["rounding"]["text"])]),

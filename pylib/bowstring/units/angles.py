@@ -205,6 +205,17 @@ def show_dms(degrees: float, seconds: bool = True) -> str:
     return f"{sign}{whole}°{minutes:02d}'{left:02d}\""
 
 
+def to_second(radians: float) -> float:
+    r"""Return an angle as ``show_dms`` shows it, to the nearest second; both in radians.
+
+    >>> show_dms(math.degrees(to_second(math.radians(12.34567)))), show_dms(12.34567)
+    ('12°20\'44"', '12°20\'44"')
+    """
+    degrees = math.degrees(radians)
+    count = math.floor(abs(Fraction(degrees)) * 3600 + Fraction(1, 2) + _NUDGE)
+    return math.copysign(math.radians(count / 3600), radians)
+
+
 def show_decimal_degrees(degrees: float) -> str:
     """Return degrees as ``45.4°``: four decimals at most, no trailing zeros. ``degrees`` must be finite."""
     count = math.floor(abs(Fraction(degrees)) * 10**4 + Fraction(1, 2) + _NUDGE)

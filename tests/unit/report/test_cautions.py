@@ -2,7 +2,7 @@
 
 import pytest
 
-from bowstring import BadJob
+from bowstring.job.job import DRIVEN
 from helping import answer_to
 
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "tolerance": "1/4 in", "side": "left"}
@@ -127,14 +127,13 @@ def test_a_sagitta_got_far_off_looks_like_a_slip():
     assert not told("looks like a slip", got=[{"stake": "M", "sagitta": "5 ft 3-1/4 in"}])
 
 
-def test_a_pin_has_no_offset_and_a_board_must_have_one():
-    for more in (
-        {"driven": "pin", "offset": "1 in", "toward": "centre"},
-        {"driven": "board"},
-        {"driven": "hub"},
-    ):
-        with pytest.raises(BadJob):
-            answer_to({**PLAIN, **more})
+@pytest.mark.parametrize("driven", DRIVEN)
+def test_whatever_is_driven_stands_on_the_line_or_off_it(driven: str) -> None:
+    on = answer_to({**PLAIN, "driven": driven})
+    off = answer_to({**PLAIN, "driven": driven, "offset": "4 ft", "toward": "outside"})
+    assert on["driven"] == off["driven"] == driven
+    assert on["staked"] == on["arc"] and off["staked"]["radius"] > off["arc"]["radius"]
+    assert answer_to(PLAIN)["driven"] == "pin"
 
 
 def test_rounding_that_eats_half_the_tolerance_offers_a_finer_mark():

@@ -85,7 +85,7 @@ def test_what_is_answered_part_by_part_reads_as_the_whole() -> None:
 def test_what_may_be_left_out_or_null_is_seen_both_ways() -> None:
     """Else a form could call a key optional that never is."""
     every = [told(name) for name in EVERY]
-    for key in ("offset", "fit", "tolerance", "drawn_to", "driven"):
+    for key in ("offset", "fit", "tolerance", "drawn_to"):
         assert {one[key] is None for one in every} == {True, False}, key
     assert {"drawing" in one["stakes"][0] for one in every} == {True, False}
     slopes = {"slope" in measure for one in every for step in one["steps"] for measure in step["measures"]}

@@ -35,12 +35,15 @@ class AccuracyPart(TypedDict):
 
     Attributes:
         miss_95, at: the worst stake at 95 %, and which; all_95: all at once.
+        fair_95, fair_at: off the mid-ordinate over its two neighbours, the least fair stake at 95 %, and which.
         chance: of all being within the tolerance, a part of one; ``None`` without a tolerance.
         reliable: whether the figures can be relied on.
     """
 
     miss_95: float
     all_95: float
+    fair_95: float
+    fair_at: str
     at: str
     chance: float | None
     reliable: bool

@@ -18,6 +18,7 @@ from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
+from bowstring.report.forms.stakeline import OnLinePart
 from bowstring.report.forms.stakes import PlaceRow, StakeRow
 from bowstring.report.forms.steps import StepRow, StepTable
 
@@ -30,7 +31,8 @@ class Answer(TypedDict):
         mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B.
         tolerance: metres, ``None`` without one.
         method_said: whether the job named the method; otherwise it is the advised one.
-        levels: how often the arc is halved, or would be; halve_first: before ordinates are taken.
+        levels: how often the arc is halved, or would be; halve_first: before ordinates are taken; parallel:
+            metres from the chord of the string that these ordinates are from, ``None`` for any other way.
         ties: by end, none of an end that has none.
         arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
@@ -46,7 +48,7 @@ class Answer(TypedDict):
     side: str
     ends: EndsPart
     drawn_to: str | None
-    driven: str | None
+    driven: str
     start: str
     tolerance: float | None
     tolerance_shown: str | None
@@ -54,6 +56,7 @@ class Answer(TypedDict):
     method: str
     method_said: bool
     halve_first: int
+    parallel: float | None
     ties: dict[str, list[TieRow]]
     readings: list[ReadingRow]
     arc: ArcMeasures
@@ -61,6 +64,7 @@ class Answer(TypedDict):
     arc_shown: ArcTexts
     staked_shown: ArcTexts
     offset: OffsetPart | None
+    on_line: OnLinePart
     given: list[GivenRow]
     fit: FitPart | None
     held: bool

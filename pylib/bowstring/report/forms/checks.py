@@ -12,15 +12,23 @@ class CheckRow(_Between):
     """A distance (metres) that must be read from one mark to another when the stakes stand.
 
     Attributes:
-        allowed: metres that it may be out by, ``None`` without a tolerance; blind: less than the tape shows.
+        expected: metres within which 95 of 100 readings stay by the error model, the reading itself included.
+        allowed: metres that it is out by when every stake of it is at the edge of its tolerance, the worse way;
+            ``None`` without a tolerance; blind: that is less than the tape shows. Both are shown rounded down to a
+            mark, at least one.
+        judges: what is expected is no more than half of what must be read; recommended: one of those to make first.
         along: metres from A along the chord to where an ordinate is taken, ``None`` for other kinds.
     """
 
     distance: float
     shown: str
+    expected: float
+    expected_shown: str
     allowed: float | None
     allowed_shown: str | None
     blind: bool
+    judges: bool
+    recommended: bool
     kind: str
     level: int
     along: float | None
@@ -46,10 +54,12 @@ class MistakeRow(TypedDict):
     """A blunder and what it does, metres.
 
     Attributes:
-        worst_miss, at: the farthest that a stake comes to stand off the arc, and which; shown: as a text.
+        worst_miss, at: the farthest that a stake comes to stand off the arc's circle (of a wrong hand: off the arc
+            itself, without a sign), and which; shown: as a text.
         moved, moved_at: the farthest that a stake comes to stand from its place, and which.
         stakes: where they would stand, of many every so many-th.
-        caught_by: the best checks that see it; caught_count: how many do; told: what becomes of it, in a sentence.
+        caught_by: all checks that see it, the best ones first; caught_count: how many that are; told: what becomes of
+            it, in a sentence.
     """
 
     kind: str

@@ -32,6 +32,7 @@ class StakeRow(TypedDict):
     Attributes:
         level: 0 for the ends.
         sigma_across, sigma_along: one standard deviation across the arc and along it, metres.
+        sigma_fair: that of the mid-ordinate of this stake over its two neighbours, ``None`` at the ends.
         drawing: only where the drawing gives two marks' coordinates: the stake's own, metres, in its axes' order.
     """
 
@@ -46,8 +47,10 @@ class StakeRow(TypedDict):
     miss: float
     sigma_across: float
     sigma_along: float
+    sigma_fair: float | None
     sigma_across_shown: str
     sigma_along_shown: str
+    sigma_fair_shown: str | None
     ellipse: Ellipse
     drawing: NotRequired[list[float]]
     drawing_shown: NotRequired[list[str]]

@@ -1,6 +1,25 @@
 """How true the stakes will be."""
 
 MESSAGES = {
+    "todo.pin": "Bare pins",
+    "todo.marked": "Stakes marked on top after driving",
+    "todo.hub": "Hubs and tacks, read again after driving",
+    "todo.board": "Form boards",
+    "todo.read_to": "{driven}, the tape read to {mark}",
+    "todo.expect": "{driven}: expect the worst about {worst} off.",
+    "todo.holds": "{driven}: {tolerance} holds in {share}.",
+    "todo.at_best": "{driven}: at best {tolerance} holds in {share}.",
+    "todo.no_finer": "Nothing finer is offered: {tolerance} holds in {share}. Check every stake and move what is off.",
+    "todo.share": "{part} layouts of {of}",
+    "todo.hardly": "hardly any layout",
+    "accuracy.fair": "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbors.",
+    "accuracy.fair_holds": (
+        "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbors. Allowed is {limit}."
+    ),
+    "accuracy.fair_over": (
+        "Off the fair curve: stake {at} may be {miss} off the mid-ordinate over its two neighbors, and {limit} is allowed. "
+        "Sight along the stakes, tape that mid-ordinate, and move what stands out of line."
+    ),
     "accuracy.worst": (
         "The stake that may be farthest off is {at}. 19 times in 20 it stands within {miss} of its true place across the arc."
     ),

@@ -10,6 +10,8 @@ MESSAGES = {
     "method.name.produced": "chords produced",
     "method.name.angles": "deflection angles",
     "method.name.coordinates": "coordinates from an instrument",
+    "method.parallel": "ordinates from a string parallel to A-B, {size} beyond it toward the curve",
+    "method.parallel_behind": "ordinates from a string parallel to A-B, {size} behind it",
     "method.mixed_once": "halving once, then ordinates from each short chord",
     "method.mixed": "{times} rounds of halving, then ordinates from each short chord",
     "method.few_hands": "It takes {hands} people.",
@@ -25,6 +27,7 @@ MESSAGES = {
     "block.outside": "The line {start} to {end} needs {size} outside the curve; only {there} is clear.",
     "place.mid": "the midpoint for {stake}",
     "place.foot": "the foot of {stake}",
+    "place.par": "the foot of {stake} on the parallel string",
     "place.tan": "the foot of {stake} on the tangent",
     "place.ahead": "the mark ahead for {stake}",
     "advice.take": "Use {method}: {reason}. {miss}{blocked}",
@@ -34,6 +37,14 @@ MESSAGES = {
         "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}: take more care, and "
         "check every stake."
     ),
+    "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
+    "advice.fair_holds": "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed.",
+    "advice.fair_over": (
+        "A stake may be {fair} off the fair curve through its neighbors, and {limit} is allowed. Sight along the stakes, and "
+        "check each over its neighbors."
+    ),
+    "advice.decided_place": "Place on the drawing decided.",
+    "advice.decided_fair": "Fairness decided.",
     "advice.only": "it is the only workable method here",
     "advice.plain": "it is the only method here without an instrument or chords produced",
     "advice.fewest": "it needs the fewest readings ({count}) of the {good} most accurate methods",

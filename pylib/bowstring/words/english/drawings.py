@@ -1,6 +1,7 @@
 """Words on the drawings, and what a person is told who can't see them."""
 
 MESSAGES: dict[str, str] = {
+    "draw.stopped": "Don't build from this yet.",
     "draw.some_levels": "Stakes beyond round {level} are not drawn.",
     "draw.hand.left": "left",
     "draw.hand.right": "right",
@@ -19,6 +20,10 @@ MESSAGES: dict[str, str] = {
     "draw.straights.corner": "straights, meeting at the corner P",
     "draw.straights.off": "straights to the corner P, cut short: P is off the drawing",
     "draw.straights.one_end": "straight through S and {start}; square off it at F to {end}",
+    "draw.parallel": "string {start} to {end}, parallel to A-B, {shown} beyond it",
+    "draw.parallel.behind": "string {start} to {end}, parallel to A-B, {shown} behind it",
+    "draw.obstacle.row": "{number} {name}",
+    "draw.obstacle.away": "In the way, but off this plan: {names}.",
     "draw.to": "to {name}",
     "draw.arc": "arc, radius {radius}",
     "draw.arc.staked": "staked arc, radius {radius}",

@@ -20,7 +20,7 @@ MESSAGES = {
     ),
     "rule.good_always": "On a chord of {chord}, quartering stays within {tolerance} for any mid-ordinate up to a half circle.",
     "rule.planned": "This compares the rule with the layout as planned, before any as-built stake was entered.",
-    "rounding.fine": "From exact ends, held to the shown numbers ({mark}), the worst stake, {at}, is {worst} off from rounding alone.",
+    "rounding.fine": "Held to the shown numbers ({mark}), the worst stake, {at}, is {worst} off from rounding alone.",
     "rounding.eats": (
         "Held to the shown numbers ({mark}), stake {at} is {worst} off. Rounding uses up more than half of the {tolerance} "
         "allowed. Read the tape to {finer}."
@@ -30,12 +30,13 @@ MESSAGES = {
         "allowed. No finer mark is offered: use fewer rounds."
     ),
     "check.to": " to ",
-    "check.allowed": "{exact}, about {mark}",
     "check.alternate": "String {start_pair}: its midpoint to {end} must read {shown}.",
     "check.ordinate": "On the string A to B at {along} from A, square off to {end}: must read {shown}.",
     "check.cross": "{start} to {end}: must read {shown}.",
     "check.half": "{start} to {end}: must read {shown}.",
     "check.gap": "{start} to {end}: must read {shown}.",
+    "check.closing": "The closing gap, {start} to {end}, taped last: must read {shown}.",
+    "check.no_judge": "It can't judge: readings scatter by more than half of it.",
     "check.external": "Corner P to {end}: must read {shown}.",
     "gap.left": (
         "Stakes are {gap} apart, straight. Straight pieces would miss the arc by {rise} at their midpoints; a sprung board "
@@ -82,8 +83,8 @@ MESSAGES = {
     "slip.swapped_digits": "two digits swapped: it would be {would_be}.",
     "offset.centre": "The {driven} stand {shown} off the drawn line, toward the center, on an arc of their own.",
     "offset.outside": "The {driven} stand {shown} off the drawn line, away from the center, on an arc of their own.",
-    "driven.stake": "stakes",
     "driven.pin": "pins",
+    "driven.marked": "marked stakes",
     "driven.board": "stakes behind the board",
     "driven.hub": "hubs",
 }

@@ -14,6 +14,7 @@ MESSAGES = {
     "sheet.each_own": "each differs",
     "sheet.before": "Before you start",
     "sheet.arc": "The arc",
+    "sheet.on_line": "Which point is on the line",
     "sheet.ends": "The ends and the string",
     "sheet.level_each": "Round {level}: {stakes}, each string with its own numbers",
     "sheet.level_one": "Round {level}: stake {stakes}, mid-ordinate {sagitta}",
@@ -82,17 +83,33 @@ MESSAGES = {
     "sheet.squaring_how": "Use the first one that there is room for.",
     "sheet.squaring_level": "Round {level}, mid-ordinate {sagitta}",
     "sheet.checks_intro": (
-        "No step measured these. If one is out by more than its limit, find out why before you go on. The limit is the worst "
-        "case, with every stake in the check at its tolerance. Most readings should be much closer."
+        "No step measured these. 19 readings in 20 are within the limit. Out by more: tape it again, then find out why before you "
+        "go on."
+    ),
+    "sheet.checks_worst": "Worst case: every stake in the check is off by its tolerance. Both are rounded down to a mark.",
+    "sheet.checks_first": "Short of time? Make these first: {checks}.",
+    "sheet.checks_none_judge": "No check here can judge by itself. Work finer, or tape every stake again from A and B.",
+    "sheet.check_first": "{kind}, {where}: {shown}",
+    "sheet.cant_judge": "can't judge",
+    "sheet.cant_judge_why": "Can't judge: the limit is over half of what it must read, so a good reading proves little.",
+    "sheet.closing": (
+        "Close the work: tape the last gap, {start} to {end}. It must read {shown}, within {limit}. Out by more: find the bad gap "
+        "before you go on."
+    ),
+    "sheet.closing_only": (
+        "Close the work: tape the last gap, {start} to {end}. It must read {shown}. It can't judge much: readings scatter by "
+        "{limit}."
     ),
     "sheet.no_checks": "No check can catch a miss within this tolerance: use a finer tape or more rounds.",
-    "sheet.no_tolerance": "No tolerance was given, so it can't be said by how much they may be out",
+    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check is left. Tape each mid-ordinate twice.",
     "sheet.note": "Note: {note}",
     "sheet.contents": "Go to a part of this sheet",
     "sheet.check": "check",
     "sheet.where": "where",
     "sheet.must_read": "must read",
-    "sheet.out_by": "may be out by",
+    "sheet.limit": "limit",
+    "sheet.worst_case": "worst case",
+    "sheet.check_closing": "closing gap, taped last",
     "sheet.check_alternate": "mid-ordinate over alternate stakes",
     "sheet.check_ordinate": "square off the string A to B",
     "sheet.check_cross": "long diagonal",
@@ -123,12 +140,13 @@ MESSAGES = {
     "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
     "sheet.advice": "Recommended method",
     "sheet.ways_caption": (
-        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. Readings: everything taped, "
-        "turned and squared for all stakes."
+        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. In brackets: the same off the "
+        "mid-ordinate over its two neighbors. Readings: everything taped, turned and squared for all stakes."
     ),
     "sheet.way_way": "method",
     "sheet.way_possible": "possible here",
     "sheet.way_worst_stake": "worst stake",
+    "sheet.way_fair": "{miss} ({fair})",
     "sheet.way_readings": "readings",
     "sheet.way_longest": "longest pull",
     "sheet.way_people": "people",
@@ -139,6 +157,7 @@ MESSAGES = {
     "sheet.accuracy": "How accurate the stakes will be",
     "sheet.across": "across the arc",
     "sheet.along": "along it",
+    "sheet.off_fair": "off its neighbors' curve",
     "sheet.scatter_caption": "One standard deviation: 2 stakes in 3 are nearer than this, 19 in 20 within about twice.",
     "sheet.shifts": "Errors you can avoid",
     "sheet.model": "Errors assumed",

@@ -1,0 +1,85 @@
+"""By how much a check's reading may be out: what 95 of 100 stay within by the error model, and which tell most."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import hypot
+
+from bowstring.analysis.accuracy import NORMAL_95
+from bowstring.analysis.checks import Check
+from bowstring.analysis.spread import Spread
+from bowstring.construction import SCALE
+
+RECOMMENDED = 3
+"""How many checks a crew in a hurry is told to make."""
+
+
+def expected_out(check: Check, spread: Spread) -> float:
+    """Return metres within which a check's reading stays at 95 %: the scatter of its marks, which it follows, and its
+    own reading at both ends, by the tape that the stakes were set with.
+
+    What moves both of its marks alike cancels; so does the tape's scale as far as the marks stand off by it.
+    """
+    moved = {SCALE: -spread.errors.scale * check.distance}
+    for mark, weight in check.follows.items():
+        for source, (x, y) in spread.shifts.get(mark, {}).items():
+            moved[source] = moved.get(source, 0.0) + weight * (check.way.x * x + check.way.y * y)
+    return NORMAL_95 * hypot(spread.errors.pull, *moved.values())
+
+
+@dataclass(frozen=True)
+class Judged:
+    """A check with what its reading may be out by, metres.
+
+    Attributes:
+        expected: what 95 of 100 readings stay within.
+        allowed: with every stake of it at the edge of the tolerance, the worse way; ``None`` without a tolerance.
+        blind: that is less than a tape mark: the tape can't tell.
+        judges: the limit is no more than half of what must be read; otherwise a good reading says little.
+    """
+
+    check: Check
+    expected: float
+    allowed: float | None
+    blind: bool
+
+    @property
+    def shows(self) -> bool:
+        """Whether a sheet has it: one that can tell, and the gap that closes, which sees what goes wrong along."""
+        return not self.blind or self.check.kind == "closing"
+
+    @property
+    def judges(self) -> bool:
+        return self.expected <= self.check.distance / 2
+
+    @property
+    def tells(self) -> float:
+        """How many times what is expected anyway a check is out when its stakes are all off by as much."""
+        return self.check.per_tolerance / self.expected if self.expected else 0.0
+
+
+def judged(checks: Sequence[Check], spread: Spread, tolerance: float | None, mark: float) -> list[Judged]:
+    """Return each check with its limits, in order."""
+    found = []
+    for check in checks:
+        allowed = None if tolerance is None else tolerance * check.per_tolerance
+        blind = allowed is not None and allowed < mark
+        found.append(Judged(check, expected_out(check, spread), allowed, blind))
+    return found
+
+
+def recommended(checks: Sequence[Judged]) -> list[Judged]:
+    """Return the checks to make if no more are made: those that can judge and tell most, one of each kind first; the
+    closing gap before all others, since it holds what went wrong on the whole way."""
+    able = [one for one in checks if one.judges and one.shows]
+    # Mirror images differ in the last digits; rounded, they keep the order of the sheet.
+    able.sort(key=lambda one: (one.check.kind != "closing", -round(one.tells, 6)))
+    best: list[Judged] = []
+    kinds: set[str] = set()
+    for one in able:
+        if one.check.kind not in kinds:
+            kinds.add(one.check.kind)
+            best.append(one)
+    best += [one for one in able if one not in best]
+    return best[:RECOMMENDED]

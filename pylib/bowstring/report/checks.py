@@ -1,0 +1,58 @@
+"""The checks of a layout, told: what each must read, and by how much it may be out."""
+
+from __future__ import annotations
+
+from bowstring.analysis.limits import Judged, judged, recommended
+from bowstring.layout.layout import Layout
+from bowstring.layout.rows import Row
+from bowstring.report.forms.checks import CheckRow
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+
+def report_checks(layout: Layout, own: Row, shown: dict[float, str]) -> list[CheckRow]:
+    """Return the answer's ``checks``; a blind one is marked and is not for a sheet. ``own``: the row of the layout's
+    method; ``shown`` keeps the text of each length met."""
+    tape, tolerance = layout.job.tape, layout.job.tolerance
+    assert own.accuracy is not None
+    found = judged(layout.checks, own.accuracy.spread, tolerance, tape.mark)
+    best = recommended(found)
+    return [_row(tape, one, one in best, shown) for one in found]
+
+
+def _row(tape: Tape, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow:
+    check = one.check
+    if check.distance not in shown:
+        shown[check.distance] = tape.show(check.distance)
+    along = None if check.along is None else tape.show_running(check.along)
+    values = {
+        "start": check.start,
+        "end": check.end,
+        "shown": shown[check.distance],
+        "along": along,
+        "start_pair": check.start.removeprefix("mid ").replace("-", say("check.to")),
+    }
+    text = say(f"check.{check.kind}", **values)
+    return {
+        "from": check.start,
+        "to": check.end,
+        "distance": check.distance,
+        "shown": shown[check.distance],
+        "expected": one.expected,
+        "expected_shown": limit_shown(tape, one.expected),
+        "allowed": one.allowed,
+        "allowed_shown": None if one.allowed is None else limit_shown(tape, one.allowed),
+        "blind": one.blind,
+        "judges": one.judges,
+        "recommended": best,
+        "kind": check.kind,
+        "level": check.level,
+        "along": check.along,
+        "along_shown": along,
+        "text": text if one.judges else " ".join([text, say("check.no_judge")]),
+    }
+
+
+def limit_shown(tape: Tape, limit: float) -> str:
+    """Return a limit as the last mark of the tape within it, at least one: a tape shows nothing between."""
+    return tape.show(max(tape.down(limit), tape.mark))

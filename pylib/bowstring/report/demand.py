@@ -1,0 +1,35 @@
+"""How near the advised method's stakes come to their places and to the fair curve, and which of the two decided."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bowstring.layout.demand import FAIR, any_in_place, demand_of
+from bowstring.layout.layout import Layout
+from bowstring.layout.rows import Row
+from bowstring.words import say
+
+
+def limits_told(layout: Layout, rows: Sequence[Row], row: Row, decided: str | None) -> str:
+    """Return the sentences of a method's worst stake, of its least fair one, and of what the choice hung on."""
+    tape, demand = layout.job.tape, demand_of(layout.job)
+    tolerance, fair = demand.tolerance, demand.fair
+    if tolerance is None:
+        key = "advice.miss"
+    elif row.expected <= tolerance:
+        key = "advice.miss_holds"
+    else:
+        key = "advice.miss_misses" if any_in_place(demand, rows) else "advice.miss_over"
+    told = say(
+        key,
+        miss=tape.show_cost(row.expected),
+        tolerance="" if tolerance is None else tape.show_small(tolerance),
+    )
+    if fair is None:
+        return told
+    values = {"fair": tape.show_cost(row.fair_95), "limit": tape.show_small(fair)}
+    held = row.fair_95 <= fair
+    lines = [told, say("advice.fair_holds" if held else "advice.fair_over", **values)]
+    if tolerance is not None:
+        lines.append(say("advice.decided_fair" if decided == FAIR else "advice.decided_place"))
+    return " ".join(lines)

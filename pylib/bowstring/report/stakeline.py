@@ -1,0 +1,89 @@
+"""Which point of the stake is on the line, told: by what is driven, by the drawing's line, and past the ends."""
+
+from __future__ import annotations
+
+from math import isclose
+
+from bowstring.job.job import Job
+from bowstring.layout.layout import Layout
+from bowstring.report.forms.stakeline import OnLinePart, OverrunPart
+from bowstring.units.sizes import TWO_FEET
+from bowstring.words import say
+
+OVERRUN = {True: TWO_FEET, False: 0.6}
+"""Metres that a board runs on straight past an end, where the tape reads feet and where it doesn't (common practice,
+no source)."""
+
+SQUARE = 1e-9
+"""Metres: no way along the string at all, where the tangent is square to it."""
+
+
+def report_on_line(layout: Layout) -> OnLinePart:
+    """Return the answer's ``on_line``."""
+    job = layout.job
+    tape, half = job.tape, job.diameter / 2 if job.diameter else None
+    return {
+        "point": say(f"on_line.{_point(job)}"),
+        "lines": _lines(job, half),
+        "half": half,
+        "half_shown": None if half is None else tape.show_whole(half),
+        "drawn_to": _drawn_to(job),
+        "come_back": _come_back(job),
+        "overrun": None if job.driven == "hub" else _overrun(layout),
+    }
+
+
+def _point(job: Job) -> str:
+    """The stakes behind a board stand on a line of their own."""
+    return "board_off" if job.driven == "board" and job.outward else job.driven
+
+
+def _lines(job: Job, half: float | None) -> list[str]:
+    tape = job.tape
+    if job.driven == "board":
+        return [say(f"on_line.{_point(job)}_first"), say("on_line.board_then")]
+    if job.driven != "pin":
+        size = say("on_line.size_feet" if tape.feet else "on_line.size_metric")
+        return [say(f"on_line.{job.driven}_{part}", size=size) for part in ("first", "then")]
+    if half is None or job.diameter is None:
+        return [say("on_line.pin_first"), say("on_line.pin_feet" if tape.feet else "on_line.pin_metric")]
+    held = say("on_line.pin_held", half=tape.show_whole(half), size=tape.show_whole(job.diameter))
+    return [say("on_line.pin_first"), held]
+
+
+def _drawn_to(job: Job) -> str | None:
+    """What the line of the drawing means for the offset; a width says how far a face is from the centre line."""
+    if job.drawn_to is None or job.drawn_to == "unsure":
+        return None
+    told = say(f"on_line.drawn_to_{job.drawn_to}")
+    if job.drawn_to != "centre" or not job.width:
+        return told
+    width, half = (job.tape.show_whole(size) for size in (job.width, job.width / 2))
+    return " ".join([told, say("on_line.width", width=width, half=half)])
+
+
+def _come_back(job: Job) -> str | None:
+    if not job.outward or job.driven == "board":
+        return None
+    each = say(f"on_line.each_{job.driven}")
+    return say("on_line.come_back", offset=job.tape.show_whole(abs(job.outward)), each=each)
+
+
+def _overrun(layout: Layout) -> OverrunPart:
+    """The stake past each end: back along the tangent, which leaves the string at half the central angle."""
+    arc, tape = layout.staked, layout.job.tape
+    length = OVERRUN[tape.feet]
+    along, off = length * arc.cosine, length * arc.sine
+    which = "square" if isclose(along, 0, abs_tol=SQUARE) else "past" if along > 0 else "before"
+    shown = {name: tape.show(abs(size)) for name, size in (("length", length), ("along", along), ("off", off))}
+    parts = (say("on_line.overrun", **shown), say(f"on_line.overrun_{which}", **shown), say("on_line.brace"))
+    return {
+        "length": length,
+        "along": along,
+        "off": off,
+        "length_shown": shown["length"],
+        "along_shown": shown["along"],
+        "off_shown": shown["off"],
+        "text": " ".join(parts),
+        "stakes": [{"name": "A", "x": -along, "y": -off}, {"name": "B", "x": arc.chord + along, "y": -off}],
+    }

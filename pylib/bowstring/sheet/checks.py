@@ -1,0 +1,79 @@
+"""The sheet's checks: those to make first, and all that can see something, one line for all that read the same."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.checks import CheckRow
+from bowstring.sheet.blocks import MANY, Block, Items, Paragraph, Table
+from bowstring.words import say
+
+
+def checks(answer: Answer) -> Iterator[Block]:
+    """The checks of an answer but for the blind ones."""
+    rows = [check for check in answer["checks"] if not check["blind"] or check["kind"] == "closing"]
+    if not rows:
+        yield Paragraph(say("sheet.no_checks" if answer["checks"] else "sheet.no_checks_left"), "caution")
+        return
+    toleranced = answer["tolerance"] is not None
+    yield Paragraph(" ".join([say("sheet.checks_intro"), *([say("sheet.checks_worst")] if toleranced else [])]))
+    first = [_first(check) for check in rows if check["recommended"]]
+    if first:
+        yield Paragraph(say("sheet.checks_first", checks="; ".join(first)), "key")
+    else:
+        yield Paragraph(say("sheet.checks_none_judge"), "caution")
+    columns = ("check", "where", "must_read", "limit", *(["worst_case"] if toleranced else []))
+    head = [say(f"sheet.{name}") for name in columns]
+    yield Table(head, [_line(alike, toleranced) for alike in _alike(rows)])
+    if not all(check["judges"] for check in rows):
+        yield Items([say("sheet.cant_judge_why")])
+
+
+def _alike(rows: Sequence[CheckRow]) -> list[list[CheckRow]]:
+    """The checks that stand in one line."""
+    seen: dict[tuple[object, ...], list[CheckRow]] = {}
+    for check in rows:
+        each = check["to"] if check["kind"] == "ordinate" else ""
+        key = (check["kind"], check["shown"], check["judges"], check["expected_shown"], check["allowed_shown"], each)
+        seen.setdefault(key, []).append(check)
+    return list(seen.values())
+
+
+def _line(alike: Sequence[CheckRow], toleranced: bool) -> list[str]:
+    check = alike[0]
+    limit = check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
+    worst = [check["allowed_shown"] or ""] if toleranced else []
+    return [say(f"sheet.check_{check['kind']}"), _where(check["kind"], alike), check["shown"], limit, *worst]
+
+
+def _first(check: CheckRow) -> str:
+    where = _where(check["kind"], [check])
+    return say("sheet.check_first", kind=say(f"sheet.check_{check['kind']}"), where=where, shown=check["shown"])
+
+
+def closing(answer: Answer) -> Iterator[Block]:
+    """The gap that closes the work, asked for where the last stake was set."""
+    for check in answer["checks"]:
+        if check["kind"] == "closing":
+            key = "sheet.closing" if check["judges"] else "sheet.closing_only"
+            values = {"start": check["from"], "end": check["to"], "shown": check["shown"]}
+            yield Paragraph(say(key, limit=check["expected_shown"], **values), "key")
+
+
+def _where(kind: str, alike: Sequence[CheckRow]) -> str:
+    if kind == "alternate":
+        names = [say("sheet.over_string", stake=check["to"], string=_string_of(check)) for check in alike]
+    elif kind == "ordinate":
+        return say("sheet.at_along", along=alike[0]["along_shown"], stake=alike[0]["to"])
+    else:
+        names = [say("sheet.from_to", start=check["from"], end=check["to"]) for check in alike]
+    if len(names) <= MANY // 2:
+        return ", ".join(names)
+    return say("sheet.and_more", names=", ".join(names[: MANY // 4]), count=len(names) - MANY // 4, last=names[-1])
+
+
+def _string_of(check: CheckRow) -> str:
+    """The two stakes that hold the string over whose middle a check is made."""
+    start, end = check["from"].removeprefix("mid ").split("-")
+    return say("sheet.from_to", start=start, end=end)
