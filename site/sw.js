@@ -6,6 +6,16 @@ const PREFIX = "bowstring-";
 const CACHE = PREFIX + VERSION;
 const TURNING = "turning"; // what an old page says that is about to be loaded anew
 const PAGE = "./";
+const TYPES = {
+  html: "text/html; charset=utf-8",
+  js: "text/javascript; charset=utf-8",
+  mjs: "text/javascript; charset=utf-8",
+  png: "image/png",
+  svg: "image/svg+xml",
+  wasm: "application/wasm",
+  webmanifest: "application/manifest+json",
+  zip: "application/zip",
+};
 const at = (path) => new URL(path, self.registration.scope).href;
 
 self.addEventListener("install", (event) => event.waitUntil(takeAll()));
@@ -14,18 +24,22 @@ async function takeAll() {
   await caches.delete(CACHE); // what a broken-off try has left
   const cache = await caches.open(CACHE);
   try {
-    await Promise.all(
-      Object.entries(FILES).map(async ([path, integrity]) => {
-        const response = await fetch(at(path), { integrity, cache: "no-cache", credentials: "same-origin" });
-        if (!response.ok) throw new Error(`${path}: ${response.status}`);
-        await cache.put(at(path), response);
-      }),
-    );
+    await Promise.all(Object.keys(FILES).map((path) => take(cache, path)));
   } catch (reason) {
     await caches.delete(CACHE);
     throw reason; // the version that was there stays whole
   }
 }
+
+async function take(cache, path) {
+  const asked = (how) => fetch(at(path), { integrity: FILES[path], cache: how, credentials: "same-origin" });
+  const response = await asked("no-cache").catch(() => asked("reload")); // the browser's own store may hold a damaged one
+  if (!response.ok) throw new Error(`${path}: ${response.status}`);
+  // A host's wrong type would be kept for good: a script of it is refused, wherever it comes from.
+  await cache.put(at(path), new Response(response.body, { headers: { "content-type": typeOf(path) } }));
+}
+
+const typeOf = (path) => (path === PAGE ? TYPES.html : TYPES[path.split(".").pop()]);
 
 // The page that brought this worker is taken in charge at once: only then does a newer version wait until it's let in.
 self.addEventListener("activate", (event) => event.waitUntil(sweep().then(() => self.clients.claim())));
@@ -53,25 +67,37 @@ function versionOf(page) {
 
 self.addEventListener("message", (event) => {
   if (event.data?.ask === "take over") self.skipWaiting();
-  else if (event.data?.ask === "whole") event.waitUntil(mended().then((answer) => event.ports[0].postMessage(answer)));
+  else if (event.data?.ask === "whole") event.waitUntil(whole().then((answer) => event.ports[0].postMessage(answer)));
 });
 
-// Tell whether every file is there, after fetching them again where they were not: a storage can be emptied under a page.
-async function mended() {
-  if (await whole()) return true;
-  return takeAll().then(() => true, () => false);
-}
-
+// Tell whether every file is there and is what was published, after fetching anew those that aren't: a storage can be emptied
+// under a page, and bytes in it can be harmed.
 async function whole() {
   const cache = await caches.open(CACHE);
-  const kept = new Set((await cache.keys()).map((request) => request.url));
-  return Object.keys(FILES).every((path) => kept.has(at(path)));
+  let all = true;
+  for (const path of Object.keys(FILES)) all = (await mended(cache, path)) && all;
+  return all;
+}
+
+async function mended(cache, path) {
+  if (await right(cache, path)) return true;
+  await cache.delete(at(path));
+  return take(cache, path).then(() => true, () => false);
+}
+
+async function right(cache, path) {
+  const kept = await cache.match(at(path));
+  if (kept?.headers.get("content-type") !== typeOf(path)) return false;
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", await kept.arrayBuffer()));
+  return `sha256-${btoa(String.fromCharCode(...digest))}` === FILES[path];
 }
 
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(self.registration.scope)) return;
   event.respondWith(answer(request));
+  // A harmed page may not even get as far as asking: it is looked at whenever it was given.
+  if (request.mode === "navigate") event.waitUntil(caches.open(CACHE).then((cache) => mended(cache, PAGE)));
 });
 
 async function answer(request) {

@@ -41,10 +41,14 @@ class ChangingSite:
         """Publish the next version, whole; return the folder of its files."""
         old = self.folder / f"v-{self.now}"
         old.rename(self.folder / f"v-{NEXT}")
-        for file in self.folder.rglob("*"):
+        hashes = {}  # of the new files by those of the old ones: they stand in the page, which is written last
+        for file in sorted(self.folder.rglob("*"), key=lambda file: file.suffix == ".html"):
             if file.suffix in TEXTS:
                 text = file.read_text("utf-8")
                 newer = text.replace(self.now, NEXT)
+                hashes[digest(text)] = digest(newer)
+                for before, after in hashes.items():
+                    newer = newer.replace(before, after)
                 for before, after in zip(scripts_in(text), scripts_in(newer), strict=True):
                     newer = newer.replace(digest(before), digest(after))  # the policy allows it by its hash
                 file.write_bytes(newer.encode())

@@ -21,13 +21,19 @@ PLAIN = ("worker",)
 """What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
 
 AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
+START_MARK = "@START@"  # stands there where the files that a start needs belong, with their hashes
 
 _NOTHING = "object-src 'none'; base-uri 'none'; form-action 'none'; frame-src 'none'"
 _PACKED = re.compile(r"\[\[packed:([a-z_.-]+)\]\]")
 
 
+def integrity(content: bytes) -> str:
+    """Return what a browser checks a file by."""
+    return f"sha256-{_base64(hashlib.sha256(content).digest())}"
+
+
 def _hash(text: str) -> str:
-    return f"'sha256-{_base64(hashlib.sha256(text.encode()).digest())}'"
+    return f"'{integrity(text.encode())}'"
 
 
 def _base64(content: bytes) -> str:
@@ -48,13 +54,15 @@ def _looks(styles: Mapping[str, str]) -> list[str]:
     return [f"@media print {{\n{text}}}\n" if name == "print.css" else text for name, text in styles.items()]
 
 
-def served(template: str, at: str, styles: Mapping[str, str], early: str, address: str) -> str:
+def served(
+    template: str, at: str, styles: Mapping[str, str], early: str, address: str, start: Mapping[str, str]
+) -> str:
     """Return the template of the served page, whose files lie in the folder ``at`` beside it.
 
     ``early`` is the script that starts the worker, before anything else is read; ``address`` is where the page is
-    published, or nothing: then it is wherever it is opened.
+    published, or nothing: then it is wherever it is opened; ``start`` is every file that a start needs, with its hash.
     """
-    early = early.replace(AT_MARK, at)
+    early = early.replace(AT_MARK, at).replace(START_MARK, json.dumps(start))
     looks = _looks(styles)
     policy = (
         f"default-src 'none'; script-src 'self' {_hash(early)} 'wasm-unsafe-eval'; "
@@ -68,6 +76,7 @@ def served(template: str, at: str, styles: Mapping[str, str], early: str, addres
         '<link rel="apple-touch-icon" href="icons/180.png">',
         '<link rel="manifest" href="bowstring.webmanifest">',
         f'<meta name="bowstring-address" content="{escape(address)}">',
+        '<meta name="bowstring-job" content="">',
         f'<script type="module" src="{at}/page.js"></script>',
     ]
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}

@@ -5,12 +5,14 @@ from __future__ import annotations
 import contextlib
 import functools
 import os
+import re
 import threading
 from collections.abc import Iterator
 from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import BinaryIO
+from urllib.parse import unquote
 
 from builder import squeeze
 from builder.house import CannotGoOn
@@ -18,6 +20,9 @@ from builder.house import CannotGoOn
 HOST = "127.0.0.1"
 PORT = 8787
 PORTS_TRIED = 50
+LONGEST_PATH = 1000  # characters that a request may name a file with; no file of a site needs a tenth of it
+MOST_SEGMENTS = 32
+MOST_LINES = 200  # of a refused request, read to its end so that the answer arrives
 
 
 class SiteHandler(SimpleHTTPRequestHandler):
@@ -45,16 +50,41 @@ class SiteHandler(SimpleHTTPRequestHandler):
     }
 
     def send_head(self) -> BinaryIO | None:
-        """Send a file squeezed where there is such a copy beside it and the browser takes it; otherwise as it is."""
+        """Send a file squeezed where there is such a copy beside it and the browser takes it; otherwise as it is.
+
+        A path that no file can have is a bad request; a folder, and whatever a link leads to outside, isn't there.
+        """
+        if not _is_path(self.path):
+            self.send_error(HTTPStatus.BAD_REQUEST)
+            return None
         plain = Path(self.translate_path(self.path))
         if plain.is_dir():
             plain /= "index.html"
+        if not self._is_inside(plain):
+            self.send_error(HTTPStatus.NOT_FOUND)
+            return None
         taken = _taken(self.headers.get("Accept-Encoding", ""))
         for ending, encoding in squeeze.FORMATS.items():
             copy = plain.with_name(f"{plain.name}.{ending}")
-            if encoding in taken and copy.is_file() and plain.is_file():
+            if encoding in taken and copy.is_file() and self._is_inside(copy):
                 return self._send_squeezed(plain, copy, encoding)
         return super().send_head()
+
+    def _is_inside(self, file: Path) -> bool:
+        """Tell whether it is a file of the served folder once every link on its way is followed."""
+        return file.is_file() and file.resolve().is_relative_to(Path(self.directory).resolve())
+
+    def send_error(self, code: int, message: str | None = None, explain: str | None = None) -> None:
+        if code == HTTPStatus.REQUEST_URI_TOO_LONG:  # said before anything of the request was looked at
+            self._read_on()
+            code = HTTPStatus.BAD_REQUEST
+        super().send_error(code, message, explain)
+
+    def _read_on(self) -> None:
+        """Read what is left of a request: a connection that is closed over unread bytes takes the answer with it."""
+        for _ in range(MOST_LINES):
+            if self.rfile.readline(65536) in (b"", b"\n", b"\r\n"):
+                return
 
     def _send_squeezed(self, plain: Path, copy: Path, encoding: str) -> BinaryIO | None:
         # One file's two forms are two things to a cache: each has a tag of its own.
@@ -83,6 +113,13 @@ class SiteHandler(SimpleHTTPRequestHandler):
 
     def log_request(self, code: object = "-", size: object = "-") -> None:
         """Say nothing about what went well."""
+
+
+def _is_path(address: str) -> bool:
+    """Tell whether a request's address can name a file: endless ones and unseen characters can't."""
+    path = address.partition("?")[0].partition("#")[0]
+    text = unquote(path)
+    return len(path) <= LONGEST_PATH and path.count("/") <= MOST_SEGMENTS and not re.search(r"[\x00-\x1f\x7f]", text)
 
 
 def _taken(header: str) -> set[str]:

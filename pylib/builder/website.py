@@ -8,7 +8,6 @@ another: an open page outlives its files on the server, and finds them on the de
 from __future__ import annotations
 
 import ast
-import base64
 import hashlib
 import json
 import os
@@ -42,6 +41,14 @@ BESIDE = ("icon.svg", "bowstring.webmanifest", "icons")  # what keeps its name f
 VERSION_MARK = "@VERSION@"  # stands in the scripts of site/ where the page's version belongs
 LOCK_MARK = "@LOCK@"  # stands in the worker where the runtime's lock belongs
 WHOLE = "python_stdlib.zip"  # fetched only when the prepared library lacks something: no part of what a device keeps
+LIBRARY_MARK = "@LIBRARY@"  # stands in the worker where the library's hash belongs
+START = (
+    "page.js",
+    "worker.js",
+    *(f"pyodide/pyodide.{end}" for end in ("mjs", "asm.mjs", "asm.wasm")),
+    "python/library.zip",
+)
+"""What a start needs, the page itself apart: where it fails, each is looked at."""
 FILES_MARK = "@FILES@"  # stands in the service worker where the files and their hashes belong
 RENDER = """
 import pathlib, sys
@@ -94,6 +101,11 @@ def lock() -> str:
     return json.dumps({"info": whole["info"], "packages": {}})
 
 
+def early_script() -> str:
+    """Return the script in the page's head: it starts the worker, then sees to it that a failing start is told."""
+    return "".join((SCRIPTS / name).read_text("utf-8") for name in ("early.js", "host.js"))
+
+
 def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     """Write the page with its files, rendered; return the shell of a saved page."""
     here = folder / at
@@ -101,16 +113,17 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     styles = {name: (SOURCES / name).read_text("utf-8") for name in STYLES}
     script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
     (here / "page.js").write_bytes(script.encode())
-    early = (SCRIPTS / "early.js").read_text("utf-8")
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
-    (here / "worker.js").write_bytes(worker.encode())
+    library_hash = dress.integrity((here / "python" / "library.zip").read_bytes())
+    (here / "worker.js").write_bytes(worker.replace(LIBRARY_MARK, library_hash).encode())
+    start = {f"{at}/{name}": dress.integrity((here / name).read_bytes()) for name in START}
     for name in BESIDE:
         if (SOURCES / name).is_dir():
             shutil.copytree(SOURCES / name, folder / name)
         else:
             shutil.copyfile(SOURCES / name, folder / name)
     page, shell = folder / "index.html", here / "shell.html"
-    page.write_bytes(dress.served(template, at, styles, early, address).encode())
+    page.write_bytes(dress.served(template, at, styles, early_script(), address, start).encode())
     shell.write_bytes(dress.shell(template, styles, (SOURCES / "icon.svg").read_text("utf-8"), script).encode())
     run(
         [environment.python(), "-c", RENDER, version, page, shell],
@@ -126,8 +139,7 @@ def write_service_worker(folder: Path, version: str) -> None:
     parts = (path for path in folder.rglob("*") if path.is_file() and not squeeze.is_squeezed(path))
     for file in sorted(path for path in parts if path.name != WHOLE):
         name = file.relative_to(folder).as_posix()
-        digest = base64.b64encode(hashlib.sha256(file.read_bytes()).digest()).decode()
-        files["./" if name == "index.html" else name] = f"sha256-{digest}"
+        files["./" if name == "index.html" else name] = dress.integrity(file.read_bytes())
     text = (SOURCES / "sw.js").read_text("utf-8")
     text = text.replace(VERSION_MARK, version).replace(FILES_MARK, json.dumps(files, indent=1))
     (folder / "sw.js").write_bytes(text.encode())

@@ -56,19 +56,28 @@ export function desk({ keep, words, ask, open, present, fresh }) {
     at("open-wrong").scrollIntoView({ block: "center" }); // the button that was pressed may be far below
   }
 
-  async function openText(call, text) {
+  function failing(reason) {
+    wrong(`${words.open_failed} ${reason?.message ?? reason}`);
+  }
+
+  // `taken` is told the text once its job is open, or somebody has chosen to stay with theirs.
+  async function openText(call, text, taken = () => {}) {
     wrong("");
     offer(null);
     let result;
     try {
       result = await ask(call, { text });
     } catch (reason) {
-      return wrong(`${words.open_failed} ${reason?.message ?? reason}`);
+      return failing(reason);
     }
     if (result.error) return wrong(result.error);
-    if (result.link && result.link === link) return wrong(words.open_already);
-    if (!present().untouched) return offer(result);
+    if (result.link && result.link === link) {
+      taken(text);
+      return wrong(words.open_already);
+    }
+    if (!present().untouched) return offer({ ...result, taken: () => taken(text) });
     open(result.fields, result.id);
+    taken(text);
   }
 
   let offered = null;
@@ -80,11 +89,15 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   }
 
   at("offer-open").addEventListener("click", () => {
-    const { fields, id } = offered;
+    const { fields, id, taken } = offered;
     offer(null);
     open(fields, id);
+    taken();
   });
-  at("offer-leave").addEventListener("click", () => offer(null));
+  at("offer-leave").addEventListener("click", () => {
+    offered.taken();
+    offer(null);
+  });
 
   at("link-open").addEventListener("click", () => openText("open_link", at("link-in").value));
   at("file-in").addEventListener("change", async (event) => {
@@ -93,13 +106,22 @@ export function desk({ keep, words, ask, open, present, fresh }) {
     if (!file) return;
     wrong(""); // what was said of an earlier file isn't said of this one
     if (file.size > MOST_BYTES) return wrong(words.file_large);
-    openText("open_file", await file.text());
+    try {
+      openText("open_file", await file.text());
+    } catch (reason) {
+      failing(reason); // it was moved away, or can't be read
+    }
   });
 
   // --- giving away
 
   async function giveFile(call, type) {
-    const result = await ask(call, { fields: present().fields });
+    let result;
+    try {
+      result = await ask(call, { fields: present().fields });
+    } catch (reason) {
+      result = { error: `${words.ask_failed} ${reason?.message ?? reason}` };
+    }
     if (result.error) return wrong(result.error);
     wrong("");
     download(new Blob([result.text], { type }), result.name);

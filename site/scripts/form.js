@@ -29,7 +29,8 @@ export function fill(fields) {
   }
 }
 
-export function put(fields) {
+export function put(given) {
+  const fields = inRows(given);
   rowsFor(fields);
   for (const control of form.elements) {
     if (control.type === "radio") control.checked = (fields[control.name] ?? blankOf(control)) === control.value;
@@ -49,6 +50,26 @@ export function sameFields(one, other) {
 // The answer that stands for none: its button is marked in the form.
 function blankOf(control) {
   return form.querySelector(`[name="${control.name}"][data-blank]`)?.value;
+}
+
+const ROW = /^([a-z]+)-([0-9]{1,3})-/;
+const MOST_BLANK = 20; // rows left blank between those that are used
+
+// The fields with their rows close together: one that claims to stand in the thousandth row would have a thousand made.
+function inRows(fields) {
+  const close = { ...fields };
+  for (const group of form.querySelectorAll("[data-rows]")) {
+    const name = group.dataset.rows;
+    const own = Object.keys(fields).filter((field) => ROW.exec(field)?.[1] === name);
+    const used = [...new Set(own.map((field) => Number(ROW.exec(field)[2])))].sort((one, other) => one - other);
+    if ((used.at(-1) ?? 0) < used.length + MOST_BLANK) continue;
+    for (const field of own) delete close[field];
+    for (const field of own) {
+      const [head, , row] = ROW.exec(field);
+      close[`${name}-${used.indexOf(Number(row))}-${field.slice(head.length)}`] = fields[field];
+    }
+  }
+  return close;
 }
 
 // Rows that grow, each group in its element: after the last one that is used stands an empty one, a copy.

@@ -3,11 +3,13 @@
 import { secondCopy } from "./durable.js";
 import { sizes } from "./sizes.js";
 import { OPEN_BEFORE, keyBefore, takeOver } from "./takeover.js";
+import { twofold } from "./twofold.js";
 
 const PREFIX = "bowstring.2.";
 const JOB = `${PREFIX}job.`;
 const OPEN = `${PREFIX}open`; // which job was in the fields; a saved page with a job in it has a place of its own
 const FIELD = /^[A-Za-z][A-Za-z0-9_-]{0,40}$/;
+const DAY = 86_400_000; // milliseconds that a clock may have been ahead when something was kept
 const ID = /^[a-z0-9]{8,20}$/;
 
 export function newId() {
@@ -43,16 +45,18 @@ function storage() {
 
 // `own`: a name for a saved page's place, since all files that a browser opens share one storage.
 export function keeper(own = "") {
-  const box = storage();
+  const first = storage();
+  const box = twofold(first, { sound: (text) => fieldsOf(text) !== null, edited: editedOf });
   const last = own ? `${OPEN}.${own}` : OPEN;
   const copy = secondCopy();
   const reading = { read: fieldsOf, edited: editedOf, isId: (id) => ID.test(id), fresh: newId };
   const over = (texts) => takeOver(box, texts, (id) => JOB + id, reading);
-  if (box) begin();
+  let openBefore = null; // which job was open, where only the second copy says so
+  if (first) begin();
 
   function begin() {
     try {
-      over(Object.entries(box));
+      over([...box.keys()].map((key) => [key, box.getItem(key)]));
       const open = box.getItem(OPEN_BEFORE);
       if (box.getItem(OPEN) === null && ID.test(open ?? "")) box.setItem(OPEN, open);
     } catch {
@@ -61,17 +65,19 @@ export function keeper(own = "") {
   }
 
   return {
-    works: box !== null,
+    works: first !== null,
 
     // Tell whether it was kept: a full storage says no, and then somebody must be told.
     write(id, fields) {
       const text = JSON.stringify({ fields, edited: Date.now() });
       if (text.length > sizes.text) return false; // what couldn't be read back isn't kept
+      copy.change(JOB + id, text);
+      copy.change(last, id);
+      openBefore = id;
       try {
         box.setItem(JOB + id, text);
         box.setItem(last, id);
-        copy.change(JOB + id, text);
-        copy.change(last, id);
+        openBefore = null;
         return true;
       } catch {
         return false;
@@ -79,51 +85,45 @@ export function keeper(own = "") {
     },
 
     read(id) {
-      return ID.test(id ?? "") && box ? fieldsOf(box.getItem(JOB + id)) : null;
+      return ID.test(id ?? "") ? fieldsOf(box.getItem(JOB + id)) : null;
     },
 
     remove(id) {
-      for (const key of [JOB + id, keyBefore(id)]) copy.change(key, null);
-      try {
-        box?.removeItem(JOB + id);
-        box?.removeItem(keyBefore(id));
-      } catch {
-        // what can't be removed stays in the list
+      for (const key of [JOB + id, keyBefore(id)]) {
+        copy.change(key, null);
+        box.removeItem(key);
       }
     },
 
     get open() {
-      try {
-        return box?.getItem(last) ?? null;
-      } catch {
-        return null;
-      }
+      return openBefore ?? box.getItem(last);
     },
 
     set open(id) {
       try {
-        box?.setItem(last, id);
+        box.setItem(last, id);
       } catch {
         // only which job comes up first is lost
       }
     },
 
-    // Bring back from the second copy what the storage has lost; tell whether anything came back.
+    // Bring back from the second copy what the storage has lost or can't give; tell whether anything came back.
     async restore() {
       let back = false;
       try {
         const texts = await copy.all();
         back = over(texts);
         for (const [key, text] of texts) {
-          const lost = key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && fieldsOf(text) !== null;
-          if (!lost || editedOf(text) <= editedOf(box.getItem(key))) continue;
-          box.setItem(key, text);
-          back = true;
+          if (key.startsWith(JOB) && ID.test(key.slice(JOB.length)) && box.rescue(key, text)) back = true;
         }
         const open = texts.get(last) ?? texts.get(OPEN_BEFORE);
-        if (back && ID.test(open ?? "")) box.setItem(last, open);
+        back ||= !ID.test(box.getItem(last) ?? "");
+        if (!back || !ID.test(open ?? "")) return back;
+        openBefore = open;
+        box.setItem(last, open);
+        openBefore = null;
       } catch {
-        // no storage, or no room: what can't be kept is told elsewhere
+        // no second copy, or no room in the first: what can't be kept is told elsewhere
       }
       return back;
     },
@@ -131,8 +131,7 @@ export function keeper(own = "") {
     // Every kept job, newest first; `fields` is null where what was kept can't be used.
     list() {
       const jobs = [];
-      for (let place = 0; box && place < box.length; place += 1) {
-        const key = box.key(place);
+      for (const key of box.keys()) {
         if (!key?.startsWith(JOB) || !ID.test(key.slice(JOB.length))) continue;
         const text = box.getItem(key);
         jobs.push({ id: key.slice(JOB.length), fields: fieldsOf(text), edited: editedOf(text) });
@@ -149,9 +148,11 @@ export function keeper(own = "") {
   };
 }
 
+// When a text was kept; 0 where it doesn't say so, or says what can't be: no date is made of that.
 function editedOf(text) {
   try {
-    return Number(JSON.parse(text).edited) || 0;
+    const { edited } = JSON.parse(text);
+    return Number.isFinite(edited) && edited > 0 && edited < Date.now() + DAY ? edited : 0;
   } catch {
     return 0;
   }

@@ -7,11 +7,15 @@ const TURNED = "bowstring.1.turned"; // guards against reloading again and again
 const PATIENCE_OFFLINE = 120_000; // milliseconds: what was emptied is fetched again on the way
 let turning = false;
 
-export async function workOffline(root, { told, offered }) {
-  if (isSaved()) {
-    root.dataset.offline = "ready"; // this file is all there is
-    return told("saved");
+// `works` promises whether the page can compute: one that can't doesn't work without a network either.
+export async function workOffline(root, { told, offered, works }) {
+  async function ready(state) {
+    if (!(await works())) return told("dead");
+    root.dataset.offline = "ready";
+    told(state);
   }
+
+  if (isSaved()) return ready("saved"); // this file is all there is
   const workers = navigator.serviceWorker;
   if (!workers) return told("never");
   let registration;
@@ -34,11 +38,10 @@ export async function workOffline(root, { told, offered }) {
   }
   const { active } = await workers.ready; // not always the one that was asked for: a device's data can be cleared meanwhile
   if (!active || !(await whole(active))) return told("failed");
-  root.dataset.offline = "ready";
-  told("ready");
+  await ready("ready");
 }
 
-// Ask the service worker whether every file of its version is there.
+// Ask the service worker whether every file of its version is there and is what was published.
 function whole(worker) {
   return new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();

@@ -8,13 +8,12 @@ import { put, rowsFor, sameFields, showEchoes, showErrors, typed, values } from 
 import { signKeys } from "./keys.js";
 import { keeper, newId } from "./kept.js";
 import { lastSheet } from "./lastsheet.js";
+import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { partsOf } from "./parts.js";
-import { startPython } from "./python.js";
 import { sitePlan } from "./siteplan.js";
-
-const LINK = /^#?b[0-9]/; // what a job's link begins with; other fragments are places on this page
+import { starting } from "./starting.js";
 
 const SPOKEN_AFTER = 700; // milliseconds: nobody wants to hear of each keystroke
 
@@ -27,6 +26,7 @@ root.dataset.script = "";
 // --- the job in the fields
 
 const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""; // the job that a page was saved with
+const copied = wasCopied(root);
 const keep = keeper(inside.slice(-14));
 let here = null; // the id that the present job is kept under; none while it's the example or nothing was typed
 let untouched = true; // nothing was typed since the example or an empty form came up
@@ -37,6 +37,8 @@ let cleared = null; // what stood in the fields before they were emptied
 let settle = null;
 const settled = new Promise((resolve) => (settle = resolve)); // Python has answered once, or can't
 let dead = false; // Python couldn't be started
+let up = false; // Python has started: a link that comes into the address from now on is opened at once
+let taking = ""; // the link that is being opened
 let ask = () => Promise.reject(new Error(words.trouble.start));
 
 function status(state) {
@@ -73,6 +75,7 @@ function changed() {
   if (root.dataset.sheet === "computed") root.dataset.sheet = "prebuilt"; // what stands there is an older answer
   status(dead ? "failed" : "waiting");
   work.showLink(""); // what stands there is another job's by now
+  copyHolds(linkInAddress(), address());
   const unit = values().unit;
   for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[unit] ?? "";
   keys.unit();
@@ -140,12 +143,23 @@ const asked = asking({
   },
 });
 
-function failed(told) {
+function failed(kind, told) {
   dead = true;
   settle();
   asked.stop();
   root.dataset.dead = "";
-  trouble(typeof WebAssembly === "object" ? "start" : "no_wasm", told);
+  trouble(kind, told);
+}
+
+function ready() {
+  if (dead) trouble(null);
+  dead = false;
+  delete root.dataset.dead;
+  up = true;
+  back
+    .then(takeLink)
+    .catch((reason) => work.wrong(reason.message))
+    .finally(() => asked.begin(ask));
 }
 
 function show(result) {
@@ -165,6 +179,7 @@ function show(result) {
   at("unit-note").firstElementChild.innerHTML = result.unit_note;
   if (!result.unit_note) unitBefore = null; // nothing hangs on the unit
   work.showLink(result.link ?? "", result.link_note);
+  copyHolds(result.example ? "" : (result.link ?? ""), address());
   const state = result.example ? "example" : result.stop ? "stop" : result.sign;
   status(state);
   announce(words.live[state] ?? words.live[result.sign]);
@@ -221,13 +236,16 @@ sheet.addEventListener("click", ({ target }) => {
 
 // What a blunder would look like is drawn when somebody opens its fold.
 sheet.addEventListener("toggle", async ({ target: fold }) => {
-  if (!fold.open || !fold.dataset?.mistake || fold.children.length > 1) return;
-  const { svg } = await ask("mistake", { fields: values(), kind: fold.dataset.mistake });
-  if (!svg || fold.children.length > 1) return;
-  const figure = document.createElement("figure");
-  figure.className = "drawing";
-  figure.innerHTML = svg;
-  fold.append(figure);
+  if (!fold.open || !fold.dataset?.mistake || fold.querySelector("figure")) return;
+  const asking = ask("mistake", { fields: values(), kind: fold.dataset.mistake });
+  const { svg, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
+  if (fold.querySelector("figure") || (!svg && !error)) return;
+  const said = document.createElement(svg ? "figure" : "p");
+  said.className = svg ? "drawing" : "wrong";
+  if (svg) said.innerHTML = svg;
+  else said.textContent = error;
+  fold.querySelector("p.wrong")?.remove(); // what went wrong when it was opened before
+  fold.append(said);
 }, true);
 
 form.addEventListener("submit", (event) => event.preventDefault());
@@ -275,6 +293,7 @@ function begin() {
     at("kept").textContent = words.kept.none;
     at("kept").classList.add("alarm");
   }
+  if (copied) changed(); // the sheet that stands there isn't that of the fields yet
   if (!fields) return;
   filled(fields, lastOpen);
   untouched = false;
@@ -302,11 +321,11 @@ async function comeBack() {
 
 // A link in the address, or the job that this file was saved with.
 async function takeLink() {
-  const text = location.hash;
-  if (LINK.test(text)) {
-    // Kept work is found again after a reload; where nothing is kept the link has to stay for that.
-    if (keep.works) history.replaceState(null, "", location.pathname + location.search);
-    return work.openText("open_link", text);
+  const text = linkInAddress();
+  if (text && text === taking) return;
+  if (text) {
+    taking = text;
+    return work.openText("open_link", text, linkTaken).finally(() => (taking = ""));
   }
   if (!inside || !untouched) return;
   const result = await ask("open_link", { text: inside });
@@ -315,34 +334,39 @@ async function takeLink() {
   untouched = false;
 }
 
+// The link leaves the address only when its job is open, or was left: kept work is found again after a reload. Where nothing
+// is kept it stays for that.
+function linkTaken(text) {
+  if (keep.works && location.hash === text) history.replaceState(null, "", location.pathname + location.search);
+}
+
 addEventListener("hashchange", () => {
-  if (LINK.test(location.hash)) takeLink();
+  if (linkInAddress() && up) takeLink();
 });
 
 paper.named();
 keys.unit();
 begin();
+if (untouched) copyHolds(linkInAddress() || inside, address());
 parts.comeBack();
 const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
-if (typeof WebAssembly !== "object") failed("");
-else ask = startPython({
-  ready() {
-    back
-      .then(takeLink)
-      .catch((reason) => work.wrong(reason.message))
-      .finally(() => asked.begin(ask));
-  },
+const python = starting({
+  ready,
   failed,
+  looking: () => trouble("start"),
   replaced: () => status("waiting"),
   lacked(name) {
     at("lacked").hidden = false;
     at("lacked").firstElementChild.textContent = name;
   },
 });
+ask = python.ask;
+root.dataset.up = ""; // this script has come through
 
 // Not before the first answer, or what would tell that there'll be none: both would want the same network and processor.
 settled.then(() => workOffline(root, {
-  told: (state) => (at("offline").textContent = words.offline[state]),
+  works: python.works,
+  told: (state) => (at("offline").textContent = words.offline[dead && state === "failed" ? "dead" : state]),
   offered(take) {
     at("update").hidden = false;
     at("update-take").addEventListener("click", take, { once: true });

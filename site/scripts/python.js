@@ -10,11 +10,16 @@ const GIVEN = ["pyodide.asm.wasm", "library.zip"];
 const GIVEN_SCRIPTS = ["pyodide.mjs", "pyodide.asm.mjs"];
 const PATIENCE_ANSWER = 45_000; // milliseconds: twelve levels take three seconds on a desk, and a phone is slower
 
-export function startPython({ ready, failed, lacked, replaced }) {
+// `mended` is asked when a start has failed: it tells whether it's worth another try. Give back `ask`, and `again`, which tries
+// once more when all is given up.
+export function startPython({ ready, failed, lacked, replaced, mended }) {
   const waiting = new Map();
   let last = 0;
   let up = false; // whether Python has ever been ready
   let worker = null;
+  let mending = false; // a start has failed, and is being looked into
+  let tried = false; // and has been tried once more
+  let over = null; // why there'll be no answer any more
 
   function heard(event) {
     if (event.type === "error") {
@@ -22,7 +27,7 @@ export function startPython({ ready, failed, lacked, replaced }) {
       return gone(event.message ?? "");
     }
     const { data } = event;
-    if (data.failed !== undefined) return failed(data.failed);
+    if (data.failed !== undefined) return startFailed(data.failed);
     if (data.lacked !== undefined) return lacked(data.lacked);
     if (data.ready) return come();
     const asked = waiting.get(data.id);
@@ -32,7 +37,38 @@ export function startPython({ ready, failed, lacked, replaced }) {
     else asked.resolve(JSON.parse(data.result));
   }
 
+  async function startFailed(told) {
+    if (mending || over !== null) return; // told twice of one failure
+    mending = true;
+    const another = !tried && (await mended());
+    mending = false;
+    tried = true;
+    if (another) return begin();
+    over = told;
+    for (const { id, reject } of [...waiting.values()]) {
+      forget(id);
+      reject(new Error(told));
+    }
+    failed(told);
+  }
+
+  function begin() {
+    worker?.terminate?.();
+    try {
+      listen(newWorker(startFailed));
+    } catch (reason) {
+      listen(ownThread(startFailed, String(reason?.message ?? reason)));
+    }
+    resend();
+  }
+
+  // What was asked of a worker that never came up.
+  function resend() {
+    if (!up) waiting.forEach(send);
+  }
+
   function come() {
+    tried = false;
     if (up) return waiting.forEach(send); // the new one has heard nothing yet
     up = true;
     ready();
@@ -40,8 +76,7 @@ export function startPython({ ready, failed, lacked, replaced }) {
 
   function listen({ worker: next, said }) {
     worker = next;
-    worker.onmessage = heard;
-    worker.onerror = heard;
+    worker.onmessage = worker.onerror = (event) => worker === next && heard(event);
     queueMicrotask(() => said.forEach(heard)); // when whoever called has what is returned
   }
 
@@ -68,7 +103,7 @@ export function startPython({ ready, failed, lacked, replaced }) {
     });
     worker.terminate();
     replaced();
-    listen(newWorker(failed));
+    listen(newWorker(startFailed));
   }
 
   // A worker that never came up isn't to be had here: Python can work on the page's own thread, which then stands still now
@@ -80,16 +115,15 @@ export function startPython({ ready, failed, lacked, replaced }) {
       return;
     }
     worker.terminate?.();
-    listen(ownThread(failed, told));
+    listen(ownThread(startFailed, told));
+    resend();
   }
 
-  try {
-    listen(isSaved() || typeof earlyWorker === "undefined" ? newWorker(failed) : { worker: earlyWorker, said: earlySaid });
-  } catch (reason) {
-    listen(ownThread(failed, String(reason?.message ?? reason)));
-  }
+  if (isSaved() || typeof earlyWorker === "undefined") begin();
+  else listen({ worker: earlyWorker, said: earlySaid });
 
-  return function ask(call, payload) {
+  function ask(call, payload) {
+    if (over !== null) return Promise.reject(new Error(over));
     last += 1;
     const id = last;
     return new Promise((resolve, reject) => {
@@ -97,7 +131,15 @@ export function startPython({ ready, failed, lacked, replaced }) {
       waiting.set(id, asked);
       send(asked);
     });
-  };
+  }
+
+  function again() {
+    if (over === null) return;
+    over = null;
+    begin();
+  }
+
+  return { ask, again };
 }
 
 // A worker of a file that was opened from a disk can't fetch: it is given every byte that it needs.
@@ -129,6 +171,8 @@ function ownThread(failed, told) {
   script.src = pythonScript();
   script.onerror = () => failed(told);
   script.onload = () => {
+    script.remove(); // a copy that the browser saves would have it
+    if (!globalThis.bowstringServe) return failed(told); // it came, and wasn't what it should be
     globalThis.bowstringServe(port2);
     if (isSaved()) giveParts(port1, failed);
   };

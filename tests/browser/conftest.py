@@ -9,9 +9,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack, suppress
 from pathlib import Path
+from typing import Literal
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Error, Page
+from playwright.sync_api import Browser, BrowserContext, Error, Page, expect
 
 from builder import browser, serve
 from builder.house import SITE
@@ -20,6 +21,7 @@ from started_page import StartedPage
 
 # Python has to start in the page on a machine that runs other tests at the same time.
 PATIENCE = 60_000  # milliseconds
+expect.set_options(timeout=PATIENCE)
 ARGUMENTS = [*browser.arguments(), browser.UNOPTIMIZED]
 
 
@@ -94,7 +96,7 @@ def open_page(
     """Opens the site in a fresh profile: ``open_page(width, height, path="", missing=pattern, before=script, ...)``.
 
     ``missing``: addresses that the network never answers; ``before``: a script that runs before the page's own;
-    ``before_goto``: called with the context before the page is opened.
+    ``before_goto``: called with the context before the page is opened; ``wait_until``: when it counts as opened.
     """
     with ExitStack() as stack:
 
@@ -105,6 +107,7 @@ def open_page(
             missing: str = "",
             before: str = "",
             before_goto: Callable[[BrowserContext], object] = lambda context: None,
+            wait_until: Literal["commit", "load"] = "load",
             **options: object,
         ) -> Page:
             # Putting the site on the device costs more than starting it: the tests that are about that have a profile.
@@ -118,7 +121,7 @@ def open_page(
                 context.add_init_script(before)
             before_goto(context)
             page = context.new_page()
-            page.goto(site_url + path)
+            page.goto(site_url + path, wait_until=wait_until)
             return page
 
         yield opened

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 from collections.abc import Callable
 from pathlib import Path
 
@@ -12,7 +13,7 @@ from bowstring import answer, write_link
 from bowstring.job.jobfile import TEXT_LIMIT
 from bowstring.page.fields import MOST_FIELDS
 from bowstring.words import say
-from page_acting import choose, kill, open_desk, type_in, wait_for
+from page_acting import PATIENCE, choose, kill, open_desk, type_in, wait_for
 
 JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left"}
 KEY = "bowstring.2.job."
@@ -93,6 +94,8 @@ def test_with_a_full_storage_the_page_works_and_says_that_nothing_is_kept(page: 
     wait_for(page, "computed")
     expect(page.locator("#kept")).to_have_text(say("page.kept_full"))
     page.evaluate("Storage.prototype.setItem = window.withRoom; 0")
+    type_in(page, "arc-chord", "45 ft")
+    expect(page.locator("#kept")).to_contain_text(say("page.kept_kept"))
 
 
 DAMAGED = (
@@ -155,6 +158,33 @@ def test_a_job_goes_into_a_file_and_comes_back(page: Page, tmp_path: Path) -> No
     wait_for(page, "computed")
     assert page.locator("#title").input_value() == "Lodge drive"
     assert page.locator("#arc-sagitta").input_value() == "6 ft"
+
+
+def test_a_job_full_of_obstacles_is_opened_and_kept(page: Page, tmp_path: Path) -> None:
+    """40 obstacles of 60 corners: its file and its fields are over 100,000 characters."""
+    turns = [2 * math.pi * corner / 60 for corner in range(60)]
+    ground = [
+        {
+            "name": f"bed {number}",
+            "stops": "feet",
+            "outline": [
+                [f"{9 * number + 3 * math.cos(turn):.12f}", f"{3 * math.sin(turn) - 99:.12f}"] for turn in turns
+            ],
+        }
+        for number in range(40)
+    ]
+    file = tmp_path / "job.json"
+    job = {"unit": "m", "title": "Beds", "arc": {"chord": "44", "sagitta": "6"}, "ground": ground}
+    file.write_text(json.dumps(job, indent=1))
+    assert file.stat().st_size > 106_300
+    page.click("#clear")
+    page.set_input_files("#file-in", file)
+    expect(page.locator("#title")).to_have_value("Beds", timeout=PATIENCE)
+    last = page.locator("#ground-39-outline").input_value()
+    assert last.count(";") == 59
+    page.reload()
+    assert page.locator("#title").input_value() == "Beds"
+    assert page.locator("#ground-39-outline").input_value() == last
 
 
 def test_two_windows_don_t_overwrite_each_other_unasked(page: Page, site_url: str) -> None:

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from bowstring.drawings.svg import SIZES, Point, visible
+from bowstring.words.isolated import FSI, PDI, closed
 
 Segment = tuple[Point, Point]
 
@@ -27,6 +28,7 @@ _ADVANCES = {
 }
 # fmt: on
 _ADVANCE = {character: width / 1000 for width, characters in _ADVANCES.items() for character in characters}
+_ADVANCE.update({FSI: 0.0, PDI: 0.0})
 _UNKNOWN = 1.11  # W, m, fractions, and what the table lacks
 ASCENT, DESCENT = 0.93, 0.24  # of the text's size, DejaVu Sans
 LEADING = 1.25  # from one line of a text to the next, of its size
@@ -57,7 +59,7 @@ def wrap(text: str, kind: str, width: float) -> list[str]:
             if lines[-1] and text_width(lines[-1] + character, kind) > width:
                 lines.append("")
             lines[-1] += character
-    return lines
+    return list(closed(lines))
 
 
 def stack(text: str, kind: str, width: float) -> list[str]:

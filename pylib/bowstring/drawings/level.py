@@ -37,6 +37,7 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
     same = len({string.numbers for string in strings}) == 1
     sketch = Sketch(
         id=id,
+        stopped=bool(answer["stops"]),
         title=say("draw.level.title", level=level),
         description=_description(answer, strings, same),
     )
@@ -45,7 +46,7 @@ def level_svg(answer: Answer, level: int, *, id: str, width_mm: float | None = N
     else:
         # Beyond what a drawing of the whole arc has room for one string is drawn alone.
         sketch.see((0.0, 0.0), (WIDTH, 0.0))
-    if same:
+    if same and not strings[0].crossed:
         _detail(sketch, answer, level, strings)
     else:
         _list(sketch, strings)
@@ -76,8 +77,9 @@ def _description(answer: Answer, strings: Sequence[String], same: bool) -> str:
 
 def _numbers(string: String) -> str:
     """What a string reads, as one sentence."""
-    parts = [say("draw.chord", shown=string.chord)] if string.chord is not None else []
-    parts += [say("draw.half.each", shown=string.half), say("draw.sagitta.shown", shown=string.sagitta)]
+    parts = [say("draw.chord", shown=string.chord)] if string.chord is not None and not string.crossed else []
+    if not string.crossed:
+        parts += [say("draw.half.each", shown=string.half), say("draw.sagitta.shown", shown=string.sagitta)]
     if string.half_chord is not None:
         parts.append(say("draw.half_chord.both", shown=string.half_chord))
     elif string.half_chords is not None:
@@ -91,17 +93,22 @@ def _whole(sketch: Sketch, answer: Answer, level: int, found: Sequence[String]) 
     draw_arcs(sketch, answer, paper, "soft dash")
     draw_stakes(sketch, answer, paper, level)
     places = {mark["name"]: paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
-    strings, ticks = [], []
+    strings: list[list[Point]] = []
+    ticks: list[list[Point]] = []
+    tapes: list[list[Point]] = []
     arrows: list[tuple[Point, Point]] = []
     for string in found:
         stakes = (string.start, string.new, string.end)
         start, tip, end = (paper.point(one["x"], one["y"]) for one in stakes)
+        if string.crossed:
+            tapes.append([start, tip, end])
+            continue
         middle = places.get(f"mid {string.names[1]}", ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2))
         strings.append([start, end])
         ticks.append([(middle[0], middle[1] - 3), (middle[0], middle[1] + 3)])
         arrows.append((middle, tip))
     sketch.lines(strings, "string")
-    sketch.lines(ticks, "")
+    sketch.lines([*ticks, *tapes], "")
     for middle, tip in arrows:
         sketch.arrow(middle, tip)
     name_stakes(sketch, answer, paper, level)
@@ -131,7 +138,9 @@ def _list(sketch: Sketch, strings: Sequence[String]) -> None:
     """Every string's own numbers, one under the other."""
     edge = sketch.edge
     width = max(edge.right - edge.left, 300.0)
-    top = sketch.paragraph(say("draw.level.detail.differ"), (edge.left, edge.bottom + 12.0), width)
+    top = edge.bottom + 12.0
+    if len(strings) > 1:
+        top = sketch.paragraph(say("draw.level.detail.differ"), (edge.left, top), width)
     for string in strings:
         text = say("draw.level.each", name=string.names[1], numbers=_numbers(string))
         top = sketch.paragraph(text, (edge.left, top + 4.0), width, "number")

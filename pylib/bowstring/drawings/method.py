@@ -35,7 +35,9 @@ def method_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str
     steps = [step for step in answer["steps"] if step["level"]]
     drawn = {stake["name"] for stake in stakes_on_paper(answer)}
     shown = _shown(steps, drawn)
-    sketch = Sketch(id=id, title=say("draw.way.title"), description=_description(answer, shown))
+    sketch = Sketch(
+        id=id, title=say("draw.way.title"), description=_description(answer, shown), stopped=bool(answer["stops"])
+    )
     places = {mark["name"]: paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
     box = _box(paper)
     draw_arcs(sketch, answer, paper, "soft dash")

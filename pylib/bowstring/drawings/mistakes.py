@@ -60,7 +60,9 @@ def _sketch(answer: Answer, row: MistakeRow, pairs: Sequence[Pair], width: float
     names = [name for name, _right, _wrong in pairs]
     true = {name: paper.point(*right) for name, right, _wrong in pairs}
     wrong = {name: paper.point(x + times * (x2 - x), y + times * (y2 - y)) for name, (x, y), (x2, y2) in pairs}
-    sketch = Sketch(id=id, title=say("mistake.draw.title"), description=_description(answer, row))
+    sketch = Sketch(
+        id=id, title=say("mistake.draw.title"), description=_description(answer, row), stopped=bool(answer["stops"])
+    )
     _lines(sketch, paper, list(true.values()), list(wrong.values()))
     _names(sketch, answer, paper, true)
     # The figure stands at the stake that it tells of, or nowhere.

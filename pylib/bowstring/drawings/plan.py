@@ -64,7 +64,7 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
 
 
 def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
-    sketch = Sketch(id=id, title=_title(answer), description=_description(answer, paper))
+    sketch = Sketch(id=id, title=_title(answer), description=_description(answer, paper), stopped=bool(answer["stops"]))
     legs = legs_of(answer, paper)
     draw_arcs(sketch, answer, paper)
     middle = paper.point(paper.chord / 2, 0.0)

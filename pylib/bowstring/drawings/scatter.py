@@ -37,6 +37,7 @@ def scatter_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> st
     worst = max(stakes, key=lambda stake: stake["sigma_across"])
     sketch = Sketch(
         id=id,
+        stopped=bool(answer["stops"]),
         title=say("draw.scatter.title"),
         description=say("draw.scatter.desc", at=worst["name"], across=worst["sigma_across_shown"]),
     )

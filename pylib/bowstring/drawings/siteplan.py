@@ -45,7 +45,9 @@ class Site:
 def site_plan_svg(answer: Answer, *, id: str) -> str:
     """Return the plan of an answer's site as SVG; raises ``ValueError`` when a figure is not finite."""
     site = _site(answer)
-    sketch = Sketch(id=id, title=say("siteplan.title"), description=_description(answer, site))
+    sketch = Sketch(
+        id=id, title=say("siteplan.title"), description=_description(answer, site), stopped=bool(answer["stops"])
+    )
     for obstacle in answer["site"]["obstacles"]:
         _area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
     _frame(sketch, site)

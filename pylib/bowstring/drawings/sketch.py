@@ -17,6 +17,8 @@ from bowstring.words import say
 ROW = 19.0
 """Height of a row of words, drawing units."""
 MARGIN = 8.0
+LEAST_HEAD = 180.0
+"""The narrowest that a warning over a drawing is broken to, drawing units."""
 HALF = {"new": 5.0, "stake": 4.0, "older": 3.4, "end-stake": 5.0}
 """Half the side of a stake's square, by how it is drawn."""
 
@@ -24,9 +26,10 @@ HALF = {"new": 5.0, "stake": 4.0, "older": 3.4, "end-stake": 5.0}
 class Sketch:
     """A drawing in the making."""
 
-    def __init__(self, *, id: str, title: str, description: str) -> None:
-        """Start an empty sketch; the arguments are ``Drawing``'s."""
-        self.drawing = Drawing(id=id, title=title, description=description)
+    def __init__(self, *, id: str, title: str, description: str, stopped: bool = False) -> None:
+        """Start an empty sketch; the arguments are ``Drawing``'s. ``stopped``: nobody may build from it yet."""
+        self._stop = say("draw.stopped") if stopped else ""
+        self.drawing = Drawing(id=id, title=title, description=f"{self._stop} {description}".strip())
         self.ground = Ground()
         self.placed: list[Placed] = []
         self.texts: list[Box] = []
@@ -188,11 +191,22 @@ class Sketch:
         """Return where a text's baseline stands, relative to a line that it sits under (+1) or over (-1)."""
         return 1.08 * SIZES[kind] if away > 0 else -0.42 * SIZES[kind]
 
+    def _head(self) -> None:
+        """Write over everything that nobody may build from this, where that is so."""
+        if not self._stop:
+            return
+        edge, height = self.edge, LEADING * SIZES["end"]
+        lines = wrap(self._stop, "end", max(edge.right - edge.left, LEAST_HEAD))
+        for number, line in enumerate(lines, 1):
+            at = ((edge.left + edge.right) / 2, edge.top - MARGIN - height * (len(lines) - number))
+            self.words(line, at, "end")
+
     def finish(self, *, width_mm: float | None = None) -> str:
         """Return the SVG text, its edge a margin outside everything that was drawn.
 
         Lines lie undermost, stakes on them, words on top.
         """
+        self._head()
         self.drawing.lines(self._leaders, "line soft")
         for centre, half, look, name in self._stakes:
             self.drawing.square(centre, half, look, {"stake": name})

@@ -39,6 +39,7 @@ def stick_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
     stale = [say("draw.stick.stale", names=", ".join(moved))] if moved else []
     sketch = Sketch(
         id=id,
+        stopped=bool(answer["stops"]),
         title=say("draw.stick.title"),
         description=" ".join([say("draw.stick.desc", marks=listed), *stale]),
     )

@@ -36,6 +36,8 @@ class String:
     half_chords: tuple[str, str] | None
     nominal: bool
     """Whether these are the level's row's own numbers."""
+    crossed: bool = False
+    """Whether its stake is set by two tapes from its ends, so that neither its middle nor its offset is used."""
 
     @property
     def names(self) -> tuple[str, str, str]:
@@ -45,6 +47,8 @@ class String:
     @property
     def numbers(self) -> Numbers:
         """Everything that is read, to compare strings by."""
+        if self.crossed:
+            return (None, "", "", self.half_chords)
         return (self.chord, self.half, self.sagitta, self.half_chords)
 
     @property
@@ -68,7 +72,8 @@ def strings_of(answer: Answer, level: int) -> list[String]:
     read = _read(answer)
     standing = [stake for stake in answer["stakes"] if stake["level"] <= level]
     threes = zip(standing, standing[1:], standing[2:], strict=False)
-    strings = [_string(row, read, three) for three in threes if three[1]["level"] == level]
+    crossed = {step["stake"] for step in answer["steps"] if step["kind"] == "stake_crossed"}
+    strings = [_string(row, read, three, three[1]["name"] in crossed) for three in threes if three[1]["level"] == level]
     if not strings:
         raise KeyError(f"no string at level {level}")
     return strings
@@ -89,6 +94,7 @@ def _string(
     row: LevelRow,
     read: Mapping[frozenset[str], tuple[float, str]],
     stakes: tuple[StakeRow, StakeRow, StakeRow],
+    crossed: bool,
 ) -> String:
     start, name, end = (stake["name"] for stake in stakes)
     middle = f"mid {name}"
@@ -106,4 +112,4 @@ def _string(
     if nominal and shown is None:
         shown = (row["half_chord_shown"],) * 2
     spoken = chord[1] if chord else row["chord_shown"] if nominal else None
-    return String(stakes[0], stakes[1], stakes[2], spoken, half[1], sagitta[1], shown, nominal)
+    return String(stakes[0], stakes[1], stakes[2], spoken, half[1], sagitta[1], shown, nominal, crossed)

@@ -18,6 +18,8 @@ from typing import Any
 import svgwrite  # type: ignore[import-untyped]
 import svgwrite.base  # type: ignore[import-untyped]
 
+from bowstring.words.isolated import isolated
+
 Point = tuple[float, float]
 Command = tuple[str, *tuple[Point, ...]]
 """One piece of a path: its letter and its points, like ``("L", (3.0, 4.0))``."""
@@ -66,7 +68,7 @@ STYLE = (
 """The style block of every drawing, one fixed text (so that a page's policy can allow it by its hash)."""
 
 _BLANKS = re.compile(r"[\t\n\r ]+")
-_TURNING = "\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069"
+_TURNING = "\u061c\u200e\u200f\u202a-\u202e\u2066\u2067"  # not what isolates a name and closes it
 _BREAKING = "\u2028\u2029"
 _LAST_OF_PLANES = "".join(chr(plane << 16 | end) for plane in range(17) for end in (0xFFFE, 0xFFFF))
 _NO_CHARACTERS = f"\ud800-\udfff\ufdd0-\ufdef{_LAST_OF_PLANES}"
@@ -125,7 +127,11 @@ class Drawing:
             attributes.pop(unwanted, None)
         attributes.update({"id": id, "class": "bd-drawing", "role": "img", "aria-labelledby": f"{id}-title {id}-desc"})
         for part, words in (("title", title), ("desc", description)):
-            head = svgwrite.base.Title(visible(words)) if part == "title" else svgwrite.base.Desc(visible(words))
+            head = (
+                svgwrite.base.Title(visible(isolated(words)))
+                if part == "title"
+                else svgwrite.base.Desc(visible(isolated(words)))
+            )
             head.xml.set("id", f"{id}-{part}")
             self._svg.elements.insert(len(self._svg.elements) - 1, head)
         self._svg.defs.add(self._svg.style(STYLE))
@@ -180,7 +186,7 @@ class Drawing:
         """Add one line of text of a kind from ``SIZES``; ``at`` is its baseline's start, middle or end."""
         if kind not in SIZES or anchor not in _ANCHORS:
             raise ValueError(f"unknown kind or anchor of text: {kind!r}, {anchor!r}")
-        element = self._svg.text(visible(words))
+        element = self._svg.text(visible(isolated(words)))
         element.attribs.update({"x": number(at[0]), "y": number(at[1]), "text-anchor": anchor})
         self._add(element, f"{kind} {classes}", data)
 

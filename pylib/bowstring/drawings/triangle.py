@@ -69,7 +69,7 @@ def triangle_svg(answer: Answer, level: int, *, id: str, way: str | None = None,
         say("draw.not_to_scale"),
     ]
     title = say("draw.triangle.title", level=level)
-    sketch = Sketch(id=id, title=title, description=" ".join(description))
+    sketch = Sketch(id=id, title=title, description=" ".join(description), stopped=bool(answer["stops"]))
     for left, right in ((_LEFT - 240.0, _LEFT), (_RIGHT, _RIGHT + 240.0)):
         sketch.ground.take_box(Box(left, -400.0, right, 400.0))
     notes = draw(sketch, row, string, up_of(answer))

@@ -19,12 +19,13 @@ from bowstring.page.form import form_html
 from bowstring.words import say
 
 _STATES = ("starting", "last", "waiting", "computed", "example", "stop", "refused", "failed")
-_TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault")
+_TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault", "old")
+_HOST = ("missing", "type", "damaged", "unreachable", "late", "copy")
 _KEPT = ("kept", "full", "none")
-_OFFLINE = ("fetching", "ready", "saved", "never", "failed")
+_OFFLINE = ("fetching", "ready", "saved", "never", "failed", "dead")
 _DESK = (
     *("untitled", "unreadable", "remove", "remove_surely", "file_large", "open_failed", "copied", "copy_by_hand"),
-    *("saving", "saved", "save_failed", "no_address", "open_already"),
+    *("saving", "saved", "save_failed", "no_address", "open_already", "ask_failed"),
 )
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 
@@ -69,7 +70,10 @@ def _script_words() -> str:
         "units": {unit: say(f"form.beside.{unit}") for unit in MARKS},
         "decimal": [unit for unit in MARKS if unit != "ft-in"],
         "status": {state: say(f"page.status_{state}") for state in _STATES},
-        "trouble": {trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+        "trouble": {
+            **{trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
+            **{f"host_{fault}": say(f"host.{fault}") for fault in _HOST},
+        },
         "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},

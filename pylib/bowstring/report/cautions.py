@@ -12,6 +12,7 @@ from bowstring.report.caution import Caution, caution
 from bowstring.report.givens import doubts_of_givens, sharpness
 from bowstring.report.method import cautions_of_method
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.ties import cautions_of_ties
 from bowstring.units.angles import show_dms
 from bowstring.words import say
 
@@ -43,6 +44,7 @@ def _all(layout: Layout, own: Row) -> list[Caution]:
         *_line(layout),
         *cautions_of_method(layout, own),
         *_ends(layout),
+        *cautions_of_ties(layout),
         *_sizes(layout),
         *_got(layout),
         *sharpness(layout),

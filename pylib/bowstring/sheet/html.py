@@ -12,6 +12,7 @@ from bowstring.sheet.drawn import drawn
 from bowstring.sheet.markup import marked
 from bowstring.sheet.outline import outline, part
 from bowstring.words import say
+from bowstring.words.isolated import isolated
 
 Label = Callable[[str], str]
 
@@ -30,7 +31,7 @@ def sheet_html(answer: Answer, link: str = "", label: Label = str) -> str:
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
-    title = escape(answer["title"] or say("sheet.untitled"))
+    title = escape(isolated(answer["title"] or say("sheet.untitled")))
     version = escape(say("sheet.version", version=answer["version"]))
     head = f'<header class="sheet-head"><h2>{title}</h2><p class="made">{version}</p></header>'
     sections = outline(answer)

@@ -6,6 +6,8 @@ import re
 from functools import lru_cache
 from html import escape
 
+from bowstring.words.isolated import isolated
+
 NUMBER = re.compile(
     r"-?\d+'[ -]?\d+(?:-\d+/\d+)?\"|-?\d+/\d+\"|-?\d+(?:-\d+/\d+)?\"|-?(?:\d+-)?\d+/\d+ in\b"
     r"|-?\d+(?:\.\d+)? (?:ft|in|mm|m|%)(?!\w)|[-+]?\d+(?:\.\d+)?°(?:\d+'(?:\d+\")?)?|\d+(?:-\d+){2}\b"
@@ -21,6 +23,7 @@ def marked(text: str) -> str:
     >>> marked('5\' 3" & more')
     '<span class="n">5&#x27; 3&quot;</span> &amp; more'
     """
+    text = isolated(text)
     pieces, place = [], 0
     for found in NUMBER.finditer(text):
         pieces += [escape(text[place : found.start()]), f'<span class="n">{escape(found[0])}</span>']

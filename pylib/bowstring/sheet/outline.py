@@ -95,7 +95,7 @@ def _before(answer: Answer) -> Iterator[Block]:
     if cautions:
         yield Items(cautions, "caution")
     if answer["note"]:
-        yield Paragraph(say("sheet.note", note=answer["note"]))
+        yield Paragraph(say("sheet.note", note=answer["note"]), "note")
 
 
 def _arc(answer: Answer) -> Iterator[Block]:
@@ -207,7 +207,7 @@ def _level_drawings(answer: Answer, row: LevelRow, steps: Sequence[StepRow]) -> 
     if not method_parts.exact(answer):  # a level's drawing shows exact sagittae
         return [Drawing("way")] if row["level"] == 1 else []
     # Hundreds of strings that all differ are a list, not a drawing; one that goes the other way would be drawn wrong.
-    plain = len(steps) <= MANY and all(step["kind"] not in ("stake_back", "stake_crossed") for step in steps)
+    plain = len(steps) <= MANY and all(step["kind"] != "stake_back" for step in steps)
     return [Drawing("level", row["level"])] if row["how"] or plain else []
 
 

@@ -10,6 +10,7 @@ from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Section, Ta
 from bowstring.sheet.markup import NUMBER
 from bowstring.sheet.outline import outline
 from bowstring.words import say
+from bowstring.words.isolated import closed, isolated
 
 WIDTH = 80
 _MARKS_ON = ("Mn", "Me", "Cf")
@@ -17,6 +18,9 @@ _MARKS_ON = ("Mn", "Me", "Cf")
 HELD = "\N{NO-BREAK SPACE}"
 SIGNS = {"caution": "! ", "stop": "!! ", "key": "> ", "worked": "    "}
 """What stands before a text of each kind."""
+
+NOTE = "| "
+"""What stands before each line of a note."""
 
 GAP = 2
 """Columns between the columns of a table."""
@@ -56,7 +60,11 @@ def _capitals(title: str) -> str:
 
 
 def _block(block: Block) -> Iterator[str]:
-    if isinstance(block, Paragraph):
+    if isinstance(block, Paragraph) and block.kind == "note":
+        # Somebody's own lines: each is marked, so that none can be taken for a heading or a step of the sheet.
+        for line in block.text.split("\n"):
+            yield from (NOTE + part for part in wrap(line, WIDTH - len(NOTE)) or [""])
+    elif isinstance(block, Paragraph):
         sign = SIGNS.get(block.kind, "")
         for line in block.text.split("\n"):
             yield from _wrapped(line, sign)
@@ -96,7 +104,7 @@ def wrap(text: str, width: int) -> list[str]:
     No length or angle is broken over two lines where it fits on one: 4' here and 8-7/8" there would be read as
     another. Empty for a text without a word; a ``width`` under 2 can't hold a wide letter, which then sticks out.
     """
-    held = NUMBER.sub(lambda found: found[0].replace(" ", HELD), text)
+    held = NUMBER.sub(lambda found: found[0].replace(" ", HELD), isolated(text))
     lines: list[str] = []
     line = ""
     for word in held.split(" "):
@@ -113,7 +121,7 @@ def wrap(text: str, width: int) -> list[str]:
             *full, line = _broken(f"{line} {piece}" if line else piece, width)
             lines += full
     lines += [line] if line else []
-    return [line.replace(HELD, " ") for line in lines]
+    return [line.replace(HELD, " ") for line in closed(lines)]
 
 
 def _broken(text: str, width: int) -> list[str]:

@@ -10,6 +10,8 @@ import importlib
 import pkgutil
 from functools import cache
 
+from bowstring.words.isolated import isolated
+
 DEFAULT_LANGUAGE = "english"
 
 
@@ -31,11 +33,14 @@ def catalogue(language: str = DEFAULT_LANGUAGE) -> dict[str, str]:
 
 
 def say(key: str, **values: object) -> str:
-    """Return the sentence of ``key`` with its values put in.
+    """Return the sentence of ``key`` with its values put in, each isolated that runs from right to left.
 
     Raises ``KeyError`` when the key or one of its values is missing.
 
     >>> say("measure.chord")
     'chord'
     """
+    for name, value in values.items():
+        if isinstance(value, str) and not value.isascii():
+            values[name] = isolated(value)
     return catalogue()[key].format(**values)

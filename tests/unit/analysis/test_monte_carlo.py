@@ -52,6 +52,14 @@ ARCS: dict[str, dict[str, Any]] = {
     "greater arc": {"arc": {"chord": 8, "sagitta": 9}},
     "as small as a planter": {"arc": {"chord": 0.9, "sagitta": 0.25}, "levels": 2, "errors": FINE},
 }
+
+
+def block(left: float, low: float, right: float, high: float) -> dict[str, Any]:
+    """Something that stops a tape."""
+    outline = [[left, low], [right, low], [right, high], [left, high]]
+    return {"name": f"block {left}", "stops": "tape", "outline": outline}
+
+
 WAYS: dict[str, dict[str, Any]] = {
     "tangent at A": {"method": "tangent", "tangent_from": "A"},
     "tangent at B": {"method": "tangent", "tangent_from": "B"},
@@ -75,6 +83,8 @@ WAYS: dict[str, dict[str, Any]] = {
     "produced on loose ends": {"method": "produced", "known": LOOSE_ENDS},
     "tangents on loose ends": {"method": "tangent", "known": LOOSE_ENDS},
     "halving on a hub line": {"method": "halving", "offset": 1.2, "toward": "outside", "side": "right"},
+    "halving past a tree": {"method": "halving", "tolerance": 0.05, "ground": [block(8.5, 0.8, 9.5, 2.2)]},
+    "ordinates past posts": {"method": "ordinates", "ground": [block(5.9, 1.4, 6.1, 1.6), block(11.9, 1.4, 12.1, 1.6)]},
 }
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gzip
 import http.client
+import os
 from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
@@ -30,7 +31,7 @@ def address(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
 
 
 def get(address: str, path: str, **headers: str) -> tuple[int, dict[str, str], bytes]:
-    with closing(http.client.HTTPConnection(urlsplit(address).netloc, timeout=10)) as connection:
+    with closing(http.client.HTTPConnection(urlsplit(address).netloc, timeout=60)) as connection:
         connection.request("GET", path, headers={name.replace("_", "-"): value for name, value in headers.items()})
         with connection.getresponse() as response:
             return response.status, {name.lower(): value for name, value in response.getheaders()}, response.read()
@@ -79,6 +80,37 @@ def test_what_a_browser_has_is_not_sent_again_and_the_two_forms_are_kept_apart(a
 def test_what_is_not_there_is_not_found(address: str) -> None:
     assert get(address, "/nothing.js", Accept_Encoding="br")[0] == 404
     assert get(address, "/../secrets", Accept_Encoding="br")[0] == 404
+    assert get(address, "/%ff%fe", Accept_Encoding="br")[0] == 404
+
+
+@pytest.mark.parametrize(
+    "path",
+    ["/%00", "/page.js%00", "/%0d%0aX: y", "/" + "a" * 2000, "/" + "a" * 100_000, "/a" * 400, "/.." * 20_000],
+    ids=["null", "null-behind", "lines", "long", "endless", "segments", "thousands"],
+)
+def test_a_path_that_no_file_can_have_is_a_bad_request(address: str, path: str) -> None:
+    status, headers, body = get(address, path.replace(" ", "%20"), Accept_Encoding="br")
+    assert status == 400 and b"page.js" not in body and headers["connection"] == "close"
+    assert get(address, "/page.js")[0] == 200, "and the server goes on"
+
+
+@pytest.mark.skipif(os.name == "nt", reason="makes symbolic links")
+def test_no_folder_is_listed_and_no_link_leads_out(tmp_path: Path) -> None:
+    site, outside = tmp_path / "site", tmp_path / "outside"
+    (site / "icons").mkdir(parents=True)
+    outside.mkdir()
+    for file in (site / "page.js", site / "icons" / "a.png", outside / "secret.js", outside / "index.html"):
+        file.write_bytes(TEXT)
+    (site / "page.js.br").symlink_to(outside / "secret.js")
+    (site / "out.js").symlink_to(outside / "secret.js")
+    (site / "away").symlink_to(outside)
+    (site / "within.js").symlink_to(site / "page.js")
+    with serve.served(site) as at:
+        for path in ("/", "/icons", "/icons/", "/out.js", "/away", "/away/", "/away/secret.js", "/away/index.html"):
+            status, _, body = get(at, path)
+            assert status == 404 and b"a.png" not in body and TEXT not in body, path
+        assert get(at, "/within.js")[2] == TEXT and get(at, "/icons/a.png")[2] == TEXT
+        assert "content-encoding" not in get(at, "/page.js", Accept_Encoding="br")[1]
 
 
 def test_squeezed_copies_are_made_once_and_hold_the_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

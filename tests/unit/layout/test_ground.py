@@ -117,6 +117,19 @@ def test_an_end_in_a_pond_stops_every_method() -> None:
     assert "the pond: nobody can stand at A." in row(told_, "tapes")["why_not"]
 
 
+def test_a_tie_is_held_against_tape_and_ground() -> None:
+    """The pump at (0, -30): its tie is 30, past a shed at y -12 to -8. Another is longer than the tape."""
+    pump = {"name": "pump", "x": "0 ft", "y": "-30 ft"}
+    ties = {"A": [{"to": "Pump", "distance": "30 ft"}, {"to": "oak", "distance": "61 ft"}]}
+    job = {"known": [pump], "ties": ties, "tape": {"length": "60 ft"}}
+    plain, blocked = told(**job), told(box("the shed", -2, -12, 2, -8), **job)
+    assert any("tie from A to oak is 61' 0\"" in text for text in plain["cautions"])
+    assert not any("tie from A to Pump" in text for text in plain["cautions"])
+    assert "the shed is in the way of the tie from A to Pump. Tie A to something else." in blocked["cautions"]
+    longer = told(**{**job, "tape": {"length": "61 ft"}})
+    assert not any("Tie A" in text for text in longer["cautions"])
+
+
 # Halving past something.
 
 
@@ -148,14 +161,14 @@ def test_a_crossing_stays_within_a_third_of_the_tolerance(tolerance: str | None,
     sheet = ask(SHED, **({"tolerance": tolerance} if tolerance else {}))
     assert row(sheet, "halving")["possible"] is works
     if not works:
-        assert "the shed is in the way of the tape from the middle for M to M" in row(sheet, "halving")["why_not"]
+        assert "the shed is in the way of the tape from the midpoint for M to M" in row(sheet, "halving")["why_not"]
 
 
 def test_equal_half_chords_prove_no_mid_ordinate() -> None:
     """1 in wrong in the mid-ordinate s moves the half chord h by s/h of it: 10/22.36 at M. The step asks for a second
     reading of the one and says what the others say."""
     text = told()["steps"][2]["text"]
-    assert "a second time" in text and "only say that it is square" in text
+    assert "a second time" in text and "That proves it square only" in text
     assert "twice" in told()["halving"][1]["how"]
 
 

@@ -26,8 +26,8 @@ SITE = Path(__file__).resolve().parents[3] / "site"
 SCRIPT = scripts.bundled(website.SCRIPTS / "page.js")
 PLAIN = (SITE / "page.html").read_text("utf-8")
 LOOKS = {name: (SITE / name).read_text("utf-8") for name in website.STYLES}
-EARLY = (website.SCRIPTS / "early.js").read_text("utf-8")
-TEMPLATE = dress.served(PLAIN, "v-1", LOOKS, EARLY, "")
+START = {f"v-1/{name}": dress.integrity(name.encode()) for name in website.START}
+TEMPLATE = dress.served(PLAIN, "v-1", LOOKS, website.early_script(), "", START)
 SHELL = dress.shell(PLAIN, LOOKS, (SITE / "icon.svg").read_text("utf-8"), SCRIPT)
 
 

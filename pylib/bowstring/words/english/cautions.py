@@ -62,6 +62,8 @@ MESSAGES = {
     ),
     "caution.same_landmark": "Both ends have the same landmark: swapping them flips the curve. Give them different landmarks.",
     "caution.same_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
+    "caution.tie_over_tape": "The tie from {end} to {to} is {shown}, and the tape is only {tape}. Tie {end} to something nearer.",
+    "caution.tie_blocked": "{what} is in the way of the tie from {end} to {to}. Tie {end} to something else.",
     "caution.unlikely_board": "A board {shown} thick? Check its unit before building.",
     "caution.unlikely_hub": "Hubs {shown} off the line? Check the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",

@@ -36,6 +36,10 @@ MESSAGES = {
         "This browser blocks WebAssembly, which the page needs, so your numbers can't be worked out here. Try another browser, "
         "or turn off its strictest protection for this page. What the browser said:"
     ),
+    "page.trouble_old": (
+        "This browser can't run the page's script. The page needs a browser of 2023 or later. Only the example stands here: don't build "
+        "from it."
+    ),
     "page.lacked": (
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
     ),
@@ -55,6 +59,8 @@ MESSAGES = {
         "The page couldn't be saved on this device (no network, or no room), so it needs a network. Reload it to try again, or "
         "save the page as a file."
     ),
+    "page.offline_dead": "The page can't work out numbers here yet, so it doesn't work without a network either.",
+    "page.desk_ask_failed": "That couldn't be worked out, and your work is as it was:",
     "page.desk_untitled": "Job without a title",
     "page.desk_unreadable": "A job that can't be read",
     "page.desk_remove": "Delete",

@@ -1,6 +1,7 @@
 """Words on the drawings, and what a person is told who can't see them."""
 
 MESSAGES: dict[str, str] = {
+    "draw.stopped": "Don't build from this yet.",
     "draw.some_levels": "Stakes beyond round {level} are not drawn.",
     "draw.hand.left": "left",
     "draw.hand.right": "right",

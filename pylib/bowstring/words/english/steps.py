@@ -35,13 +35,13 @@ MESSAGES = {
         "Prove {start} and {end} from a point {beside}, on the side away from the curve. Cross {length0} from {start} with "
         "{length1} from {end}: set {beside}. From {beside} mark {toward} at {length2} toward {start}, and {other} at {length3} "
         "toward {end}. {toward} to {other} must read {length4}, {part} of {whole}. If it doesn't, stop. Multiply what you "
-        "read by {times} and enter that as the chord found."
+        "read by {times} and enter that as the measured chord."
     ),
     "step.prove_beside_inside": (
         "Prove {start} and {end} from a point {beside}, on the curve's side. Cross {length0} from {start} with {length1} from "
         "{end}: set {beside}. From {beside} mark {toward} at {length2} toward {start}, and {other} at {length3} toward {end}. "
         "{toward} to {other} must read {length4}, {part} of {whole}. If it doesn't, stop. Multiply what you read by {times} "
-        "and enter that as the chord found."
+        "and enter that as the measured chord."
     ),
     "proof.part_2": "half",
     "proof.part_3": "a third",
