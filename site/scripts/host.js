@@ -50,10 +50,12 @@ async function hostFault() {
   });
 }
 
-function hostSay(kind, told) {
+async function hostSay(kind, told) {
+  if (document.readyState === "loading") await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve));
   if ("up" in page.dataset) return; // the page speaks for itself
   const words = JSON.parse(document.getElementById("words").textContent);
   const place = document.getElementById("trouble");
+  document.querySelector("main").prepend(place); // on a phone the sheet, where it stands otherwise, is far below
   place.hidden = false;
   place.firstElementChild.textContent = words.trouble[kind];
   place.lastElementChild.textContent = told;
@@ -79,11 +81,6 @@ let pageFailing = false;
 async function pageFailed() {
   if (pageFailing || "up" in page.dataset) return;
   pageFailing = true;
-  if (document.readyState === "loading") await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve));
-  if (location.protocol === "file:") {
-    document.getElementById("offline").textContent = "";
-    return hostSay("host_copy", jobOfCopy());
-  }
   const fault = await hostFault();
   if (fault) hostSay(`host_${fault.kind}`, fault.told);
   else if (!triedAgain()) hostSay("old", "");
@@ -95,9 +92,15 @@ function jobOfCopy() {
   return said("job") ? `${said("address")}#${said("job")}` : said("address");
 }
 
-if (location.protocol === "file:") pageFailed(); // what a browser saves of a served page can't start
 addEventListener("error", ({ target, filename }) => {
   const script = target.localName === "script" ? target.src : filename;
   if (script && script.endsWith("/page.js")) pageFailed();
 }, true);
 setTimeout(() => !("script" in page.dataset) && !pageFailing && hostSay("host_late", ""), PATIENCE_HOST);
+if (location.protocol === "file:") {
+  pageFailing = true; // what a browser saves of a served page can't start
+  addEventListener("DOMContentLoaded", () => {
+    document.getElementById("offline").textContent = "";
+    hostSay("host_copy", jobOfCopy());
+  });
+}

@@ -148,11 +148,13 @@ function failed(kind, told) {
   settle();
   asked.stop();
   root.dataset.dead = "";
+  document.querySelector("main").prepend(at("trouble")); // on a phone the sheet is far below
   trouble(kind, told);
 }
 
 function ready() {
   if (dead) trouble(null);
+  at("refusal").before(at("trouble"));
   dead = false;
   delete root.dataset.dead;
   up = true;

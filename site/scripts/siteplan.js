@@ -4,7 +4,7 @@ import { at } from "./document.js";
 import { fill, typed } from "./form.js";
 
 const INK = "http://www.w3.org/2000/svg";
-const STOPS = ["tape", "feet"]; // what can be drawn, by what it stops
+const DRAWN = ["tape", "feet", "round"]; // what can be drawn: by what it stops, or round
 
 export function sitePlan({ tapping, ask, filled }) {
   const place = at("site-plan");
@@ -16,7 +16,7 @@ export function sitePlan({ tapping, ask, filled }) {
   const svg = () => place.querySelector("svg");
 
   function controls() {
-    for (const stops of STOPS) at(`draw-${stops}`).disabled = !usable;
+    for (const stops of DRAWN) at(`draw-${stops}`).disabled = !usable;
     at("draw-adding").hidden = Boolean(drawing);
     at("draw-going").hidden = !drawing;
     at("draw-undo").disabled = at("draw-done").disabled = !drawing?.points.length;
@@ -85,7 +85,7 @@ export function sitePlan({ tapping, ask, filled }) {
     });
   }
 
-  for (const stops of STOPS) at(`draw-${stops}`).addEventListener("click", () => begin(stops));
+  for (const stops of DRAWN) at(`draw-${stops}`).addEventListener("click", () => begin(stops));
   at("draw-undo").addEventListener("click", () => {
     drawing.points.pop();
     show();

@@ -23,6 +23,11 @@ ASKED = "async (before) => { while (window.asked === before) await new Promise((
 SHEET_KEPT = """async (words) => {
   while (!(localStorage["bowstring.1.sheet"] ?? "").includes(words)) await new Promise((next) => setTimeout(next, 20));
 }"""
+TWO_FRAMES = """() => new Promise((done) => {
+  const frame = new MessageChannel();
+  frame.port1.onmessage = () => requestAnimationFrame(() => requestAnimationFrame(done));
+  frame.port2.postMessage("");
+})"""
 KILL = "workers.at(-1).terminate()"
 ELEMENTS = """[...document.querySelectorAll("#sheet *")].map((one) =>
   [one.localName, one.id, one.getAttribute("class"), one.getAttribute("d"), one.getAttribute("viewBox")].join(" "))"""
@@ -64,7 +69,7 @@ def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_
         # The second worker comes up in its own time, and its patience begins when it is asked.
         if page.evaluate("window.askedInVain"):
             page.clock.fast_forward(46_000)
-        page.wait_for_timeout(200)
+        page.evaluate(TWO_FRAMES)
     assert page.locator("#arc-chord").input_value() == "41 ft"
 
 
@@ -113,7 +118,7 @@ def built_anew_and_nothing_in_it_runs(page: Page, faults: list[str]) -> None:
         )
         page.reload()
         expect(page.locator("#sheet h2")).to_have_text(f"{name} from last time")
-        page.wait_for_timeout(100)
+        page.evaluate(TWO_FRAMES)  # what was put in would have run by now
         assert page.evaluate("window.ran") is None, name
         assert page.locator("#sheet").locator(odd).count() == 0, name
     assert all("Content Security Policy" in fault for fault in faults)  # it was parsed, and the policy saw what it is

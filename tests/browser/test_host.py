@@ -39,9 +39,9 @@ HARM = """async ([end, type]) => {
 
 @contextmanager
 def visitor(chromium: Browser, folder: Path, kind: type[BadHost]) -> Iterator[tuple[BrowserContext, str]]:
-    """Serve a folder by a bad host; gives a browser's context of its own and the address."""
+    """Serve a folder by a bad host; gives a browser's context of its own, of a phone's size, and the address."""
     with serve.served(folder, kind) as url:
-        context = chromium.new_context()
+        context = chromium.new_context(viewport={"width": 360, "height": 740})
         context.set_default_timeout(PATIENCE)
         yield context, url
         context.close()
@@ -65,6 +65,7 @@ def test_what_is_wrong_with_the_host_is_told_at_once_and_is_over_once_it_is_mend
         trouble = page.locator("#trouble")
         expect(trouble).to_contain_text(say(f"host.{kind}"))
         expect(trouble.locator("code")).to_contain_text("v-")
+        expect(trouble).to_be_in_viewport()
         expect(page.locator("#status")).to_have_text(say("page.status_failed"))
         assert not ready(page) and say("page.offline_ready") not in page.locator("#offline").inner_text()
         mend(bad)

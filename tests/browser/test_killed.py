@@ -8,7 +8,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import BrowserContext, expect
+from playwright.sync_api import BrowserContext, Page, expect
 
 from bowstring.words import say
 from page_acting import PATIENCE, kill_browser, open_desk, type_in, wait_for
@@ -36,6 +36,21 @@ def in_simple_storage(profile: Path, text: str) -> bool:
     return any(text.encode() in file.read_bytes() for file in files)
 
 
+def typed_and_only_in_the_second_copy(page: Page, profile: Path) -> str:
+    """Type a text that the second copy has and the disk has of the first one not; return it.
+
+    On a busy machine the browser may have written both by the time anybody looks: then it proves nothing, and another
+    is typed.
+    """
+    for inches in range(1, 40):
+        text = f"6 ft {inches / 4:g} in"
+        type_in(page, "arc-sagitta", text)
+        until(lambda text=text: page.evaluate(COPIES, text) == 1)  # type: ignore[misc]
+        if not in_simple_storage(profile, text):
+            return text
+    raise AssertionError("the browser wrote every text at once")
+
+
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="finds the browser's processes in /proc")
 def test_a_killed_browser_loses_nothing_that_stood_for_a_moment(
     profile: Callable[..., BrowserContext], site_url: str, tmp_path: Path
@@ -49,17 +64,16 @@ def test_a_killed_browser_loses_nothing_that_stood_for_a_moment(
         type_in(page, name, text)
     until(lambda: in_simple_storage(tmp_path / "phone", '"arc-sagitta":"6 ft"'))  # what is typed now is a new write
     page.click("#clear")
-    for name, text in (("title", "Second"), ("arc-chord", "45 ft"), ("arc-sagitta", "6.5 ft")):
+    for name, text in (("title", "Second"), ("arc-chord", "45 ft")):
         type_in(page, name, text)
     expect(page.locator("#kept")).to_have_text(f"{say('page.kept_kept')} Second")
-    until(lambda: page.evaluate(COPIES, "6.5 ft") == 1)
-    assert not in_simple_storage(tmp_path / "phone", "6.5 ft"), "then this would prove nothing"
+    last = typed_and_only_in_the_second_copy(page, tmp_path / "phone")
     kill_browser(tmp_path / "phone")
 
     page = profile("phone", site_url).new_page()
     page.goto(site_url)
     expect(page.locator("#title")).to_have_value("Second")
-    assert page.locator("#arc-sagitta").input_value() == "6.5 ft"
+    assert page.locator("#arc-sagitta").input_value() == last
     open_desk(page)
     rows = page.locator("#job-list li")
     expect(rows).to_have_count(2)
@@ -68,7 +82,7 @@ def test_a_killed_browser_loses_nothing_that_stood_for_a_moment(
     rows.filter(has_text="Second").get_by_text(say("page.desk_remove")).click()
     rows.filter(has_text="Second").get_by_text(say("page.desk_remove_surely")).click()
     expect(rows).to_have_count(1)
-    until(lambda: page.evaluate(COPIES, "6.5 ft") == 0)
+    until(lambda: page.evaluate(COPIES, last) == 0)
     page.reload()
     wait_for(page, "computed")
     open_desk(page)

@@ -11,7 +11,7 @@ from playwright.sync_api import Page, expect
 from bowstring.words import say
 from page_acting import open_desk, type_in, wait_for
 
-KEY = "bowstring.1.job."
+KEY = "bowstring.2.job."
 FAR = 9e15
 # What the first copy is when the page comes up again: a script that has the job's key in `key`.
 SPOILT = {
@@ -20,7 +20,7 @@ SPOILT = {
     "another shape": f'localStorage[key] = JSON.stringify({{ fields: ["44 ft"], edited: {FAR} }})',
     "nothing in it": "localStorage[key] = ''",
     "a number": 'localStorage[key] = JSON.stringify({ fields: { "arc-chord": 44 }, edited: Date.now() + 1000 })',
-    "which one was open": 'localStorage["bowstring.1.open"] = "?"',
+    "which one was open": 'localStorage["bowstring.2.open"] = "?"',
 }
 UNREADABLE = f"""
 const read = Storage.prototype.getItem;
@@ -91,7 +91,7 @@ def test_an_absurd_date_or_row_does_no_harm_and_loses_nothing(open_page: Callabl
     rows = {"ground-999-name": "shed", "got-999-stake": "Q1", "got-999-sagitta": "1 ft", "known-998-name": "hydrant"}
     jobs.append({"fields": {**fields, "arc-chord": "61 ft", **rows}, "edited": 1})
     lines = [f"localStorage['{KEY}abcdefgh{place}'] = {json.dumps(json.dumps(job))};" for place, job in enumerate(jobs)]
-    lines.append(f"localStorage['bowstring.1.open'] = 'abcdefgh{len(jobs) - 1}';")
+    lines.append(f"localStorage['bowstring.2.open'] = 'abcdefgh{len(jobs) - 1}';")
     page = open_page(before=f"if (location.protocol === 'http:') {{ {' '.join(lines)} }}")
     assert page.locator("#arc-chord").input_value() == "61 ft"
     expect(page.locator("[data-rows] > *")).to_have_count(

@@ -40,6 +40,7 @@ JOB = {
     "drawn_to": "face",
     "side": "right",
     "tolerance": "1/4 in",
+    "method": "halving",
 }
 
 
@@ -60,7 +61,7 @@ def do_the_job(driver: Driver) -> None:
     """Type a job by hand and read its numbers off the sheet."""
     driver.run("document.getElementById('clear').click()")
     driver.run(TYPE, {"arc-radius": "62' 6\"", "arc-chord": "41' 3\"", "tolerance": "1/4 in"})
-    driver.run(CHOOSE, {"drawn_to": "face", "side": "right"})
+    driver.run(CHOOSE, {"drawn_to": "face", "side": "right", "method": "halving"})
     driver.until(SIGN, "computed")
     read_the_job(driver)
 

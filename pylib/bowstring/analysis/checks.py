@@ -15,13 +15,17 @@ from bowstring.geometry.plane import Point, distance, middle, unit_vector
 
 Weights = Mapping[str, float]
 
+SAME_PLACE = 1e-6
+"""Metres: two marks nearer than this are one place on the ground."""
+
 
 @dataclass(frozen=True)
 class Check:
     """A distance to measure when the stakes stand.
 
     Attributes:
-        kind: ``half``, ``alternate``, ``ordinate``, ``cross``, ``gap``, ``closing`` or ``external``.
+        kind: ``half`` (of the whole arc, where no step halves), ``alternate``, ``ordinate``, ``cross``, ``gap``,
+            ``closing`` or ``external``.
         start, end: the names of its marks.
         distance: metres.
         per_tolerance: how far the distance is out, in metres, when each stake is one metre off across the arc: the
@@ -61,8 +65,11 @@ class Marked:
         return name
 
     def foot(self, stake: str) -> str:
-        name = f"foot {stake}"
-        self.at[name] = Point(self.at[stake].x, 0.0)
+        """A foot on the string A to B; a step's foot of that name on another string keeps its own place."""
+        name, place = f"foot {stake}", Point(self.at[stake].x, 0.0)
+        if name in self.at and distance(self.at[name], place) > SAME_PLACE:
+            name += " on A-B"
+        self.at[name] = place
         part = self.at[stake].x / self.chord
         self.weights[name], self.on_chord[name] = {}, {"A": 1 - part, "B": part}
         return name
@@ -93,14 +100,14 @@ def find_checks(
     """Return the checks of a halved arc and every mark, those of the checks included.
 
     ``stakes`` from A to B, ``at`` where all marks stand. In order: middle ordinates over alternate stakes; ordinates of
-    the quarter stakes from the long chord; the two equal long crossings; half chords; the corner's external.
+    the quarter stakes from the long chord; the two equal long crossings; the corner's external. Half chords are none:
+    each step that slides its tip reads them.
     """
     marks = Marked(arc, stakes, at)
     checks = [
         *_alternates(marks, stakes),
         *_ordinates(marks, stakes, arc.chord),
         *_crossings(marks, stakes),
-        *_half_chords(marks, stakes),
     ]
     if "P" in at:
         checks.append(marks.check("external", "P", "M", 1))
@@ -127,16 +134,3 @@ def _crossings(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
     if {"Q1", "Q2"} <= names:
         yield marks.check("cross", "A", "Q2", 2)
         yield marks.check("cross", "Q1", "B", 2)
-
-
-def _half_chords(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
-    """From each stake to both ends of the chord that it was set from."""
-    for index, stake in enumerate(stakes[1:-1], 1):
-        reach = index & -index
-        for other in (index - reach, index + reach):
-            yield marks.check("half", *_in_order(stakes, index, other), stake.level)
-
-
-def _in_order(stakes: Sequence[Stake], index: int, other: int) -> tuple[str, str]:
-    first, second = sorted((index, other))
-    return stakes[first].name, stakes[second].name

@@ -18,10 +18,9 @@ def find_counted_checks(
     """Return the checks of stakes counted along an arc and every mark, those of the checks included.
 
     In order: middle ordinates over alternate stakes; ordinates from the long chord; gaps between neighbours; the long
-    way to the middle and to the quarters from both ends; the corner's external. A distance that a step measured is
-    none of them. ``equal_gaps``: the last gap is told as the one that closes.
+    way to the middle and to the quarters from both ends; the corner's external. What a step measured is taken out after
+    (``analysis/taped``). ``equal_gaps``: the last gap is told as the one that closes.
     """
-    measured = {frozenset((measure.start, measure.end)) for step in recipe.steps for measure in step.measures}
     marks = Marked(arc, stakes, recipe.at)
     found = [
         *_alternates(marks, stakes),
@@ -32,8 +31,7 @@ def find_counted_checks(
     middle = next((stake.name for stake in stakes if stake.fraction == 0.5), None)
     if "P" in recipe.at and middle:
         found.append(marks.check("external", "P", middle, 1))
-    checks = tuple(check for check in found if frozenset((check.start, check.end)) not in measured)
-    return checks, marks.at
+    return tuple(found), marks.at
 
 
 def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:

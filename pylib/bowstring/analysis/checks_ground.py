@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from bowstring.analysis.checks import Check, Marked
+from bowstring.analysis.checks import SAME_PLACE, Check, Marked
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.construction import PULL, Recipe, Stake
 from bowstring.geometry.arc import Arc
@@ -13,10 +13,6 @@ from bowstring.methods.halving import middle_name
 
 FAR = 3
 """A stake is held against others up to so many places away on either side, where its usual checks can't be taped."""
-
-
-SAME_PLACE = 1e-6
-"""Metres: two marks nearer than this are one."""
 
 
 def tapeable_checks(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import hypot
 
 from bowstring.construction import Marks, Number, Recipe, Stake, exact, play
 from bowstring.geometry.arc import Arc
@@ -46,6 +47,20 @@ def misses(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses
     largest = max(abs(miss) for miss in by_stake.values())
     first = next(name for name, miss in by_stake.items() if abs(miss) >= largest * (1 - SAME))
     return Misses(by_stake, by_stake[first], first)
+
+
+def far_off(arc: Arc, stakes: Sequence[Stake], at: Mapping[str, Point]) -> Misses:
+    """Return how far the stakes stand off the arc itself, in metres: beyond its ends, from the nearer one."""
+    by_stake = {stake.name: _off_arc(arc, at[stake.name]) for stake in stakes}
+    largest = max(by_stake.values())
+    first = next(name for name, off in by_stake.items() if off >= largest * (1 - SAME))
+    return Misses(by_stake, by_stake[first], first)
+
+
+def _off_arc(arc: Arc, point: Point) -> float:
+    if arc.along(point) <= arc.arc_length:
+        return abs(arc.miss(point))
+    return min(hypot(point.x, point.y), hypot(point.x - arc.chord, point.y))
 
 
 def replay(recipe: Recipe, number: Number, turn: Number = exact) -> Marks:

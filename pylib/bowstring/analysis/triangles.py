@@ -14,7 +14,6 @@ from math import hypot
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.analysis.squaring import Kit, Triangle, whole_triangles
 from bowstring.construction import Marks, Recipe, SquareOff, Step
-from bowstring.geometry.outlines import TOUCH
 from bowstring.geometry.plane import Point, distance, left_of, unit_vector
 
 TONGUE = 2 / 3
@@ -117,7 +116,7 @@ def _at_hand(at: Marks, move: SquareOff, common: Triangle | None, kit: Kit) -> I
     blade = Triangle(kit.blade, kit.blade * TONGUE, kit.blade, None, 0.0)
     longer = ways[0][1]
     if offset <= kit.enough or common is None:
-        yield from (_lying(blade, mark, True) for room, mark in ways if room > TOUCH)
+        yield from (_lying(blade, mark, True) for room, mark in ways if room > 0)
     if common is None:
         return
     yield from (_lying(common, mark, mark == longer) for room, mark in ways if room >= common.along * (1 - 1e-9))
@@ -126,7 +125,7 @@ def _at_hand(at: Marks, move: SquareOff, common: Triangle | None, kit: Kit) -> I
         key=lambda pair: round(pair[0].turn, 9),
     )
     yield from (_lying(one, mark) for one, mark in own if one.turn < 1 / kit.blade)
-    yield from (_lying(blade, mark) for room, mark in ways if room > TOUCH)
+    yield from (_lying(blade, mark) for room, mark in ways if room > 0)
 
 
 def _lying(triangle: Triangle, toward: str, usual: bool = False) -> Square:

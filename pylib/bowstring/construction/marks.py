@@ -10,7 +10,7 @@ Marks = dict[str, Point]
 Number = Callable[[float], float]
 """Turns an exact length in metres into the number that the crew works with."""
 
-HELPERS = ("mid", "foot", "tan", "ahead")
+HELPERS = ("mid", "foot", "par", "tan", "ahead")
 """What stands before a stake's name in the name of a mark that only the construction has: ``foot M``."""
 
 

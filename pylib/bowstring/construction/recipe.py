@@ -28,6 +28,7 @@ class Recipe:
         *,
         turn: Iterable[tuple[str, str, str]] = (),
         sagitta: float | None = None,
+        deflection: float | None = None,
         **names: str,
     ) -> None:
         """Carry out one step: place its marks, take the measures between pairs of marks that now stand, and the
@@ -41,4 +42,4 @@ class Recipe:
             Turned(vertex, back, mark, angle_between(self.at[vertex], self.at[back], self.at[mark]))
             for vertex, back, mark in turn
         )
-        self.steps.append(Step(kind, level, moves, measures, names, sagitta, angles))
+        self.steps.append(Step(kind, level, moves, measures, names, sagitta, angles, deflection))

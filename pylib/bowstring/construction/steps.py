@@ -46,6 +46,7 @@ class Step:
         sagitta: the sagitta wanted at its stake in metres, negative where the string lies outside the arc; ``None``
             for a step that sets no stake by one.
         angles: what is turned at an instrument.
+        deflection: radians from the tangent to the line of sight to its stake, ``None`` where nobody asks for it.
     """
 
     kind: str
@@ -55,6 +56,7 @@ class Step:
     names: Mapping[str, str] = field(default_factory=dict)
     sagitta: float | None = None
     angles: tuple[Turned, ...] = ()
+    deflection: float | None = None
 
     @property
     def stake(self) -> str | None:

@@ -6,6 +6,8 @@ import math
 from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.drawings.labels import Label
+from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
+from bowstring.drawings.offstring import draw_string, places_of_string
 from bowstring.drawings.paper import Paper
 from bowstring.drawings.plan import draw_arcs, draw_stakes, hand_words, name_stakes, paper_of, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
@@ -39,21 +41,27 @@ def method_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str
         id=id, title=say("draw.way.title"), description=_description(answer, shown), stopped=bool(answer["stops"])
     )
     places = {mark["name"]: paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
-    box = _box(paper)
+    box = _box(answer, paper)
+    near = obstacles_near(answer, paper)
+    draw_obstacles(sketch, near)
     draw_arcs(sketch, answer, paper, "soft dash")
     draw_stakes(sketch, answer, paper, None)
     sketch.lines([[paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)]], "string")
+    draw_string(sketch, answer, paper)
     others = [step for step in steps if step is not shown and (step["stake"] is None or step["stake"] in drawn)]
     thin = [piece for step in others for piece in _lines(step, places, box)]
     sketch.lines([piece for piece, _cut in thin], "soft")
     _numbers(sketch, shown, places, box)
     name_stakes(sketch, answer, paper)
     _marks(sketch, answer, shown, places, box)
+    legend = name_obstacles(sketch, near)
     edge = sketch.edge
     width = max(edge.right - edge.left, 240.0)
     top = sketch.paragraph(say("draw.way.one", stake=shown["stake"]), (edge.left, edge.bottom + 8.0), width)
     if any(cut for _piece, cut in [*thin, *_lines(shown, places, box)]):
         top = sketch.paragraph(say("draw.way.cut"), (edge.left, top + 2.0), width)
+    for row in [*legend, *words_of(answer, near)]:
+        top = sketch.paragraph(row, (edge.left, top + 2.0), width)
     words = say("draw.scale") if paper.stretch == 1 else say("draw.stretch.level", factor=f"{paper.stretch:,}")
     sketch.paragraph(words, (edge.left, top + 2.0), width)
     return sketch.finish(width_mm=width_mm)
@@ -70,11 +78,12 @@ def _description(answer: Answer, shown: StepRow) -> str:
     return " ".join([say("draw.way.desc", **hand_words(answer)), shown["text"]])
 
 
-def _box(paper: Paper) -> Box:
-    """What the drawing shows: the chord and the arc with some room around."""
+def _box(answer: Answer, paper: Paper) -> Box:
+    """What the drawing shows: the chord, the arc and a parallel string with some room around."""
     wide = paper.chord * paper.scale
-    xs = [x for x, _y in paper.samples()]
-    ys = [y for _x, y in paper.samples()]
+    places = [*paper.samples(), *places_of_string(answer, paper)]
+    xs = [x for x, _y in places]
+    ys = [y for _x, y in places]
     low, high = (_ROOM_OVER, _ROOM_BEHIND) if paper.up < 0 else (_ROOM_BEHIND, _ROOM_OVER)
     beside = _ROOM_BESIDE * wide
     return min(xs) - beside, min(ys) - low, max(xs) + beside, max(ys) + high

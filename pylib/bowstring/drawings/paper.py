@@ -140,7 +140,8 @@ def figures_of(answer: Answer) -> dict[str, float]:
 def fit(answer: Answer, width: float, height: float, reach: float = 0.0) -> Paper:
     """Return the map that puts the staked arc of an answer into ``width`` by ``height`` drawing units.
 
-    ``reach`` is how far from the string, on the curve's side, something else has to find room (metres).
+    ``reach`` is how far from the string, on the curve's side, something else has to find room (metres); a parallel
+    string has its room on its own side.
     Raises ``ValueError`` when a figure is not finite or an arc has no length.
     """
     figures = figures_of(answer)
@@ -148,7 +149,9 @@ def fit(answer: Answer, width: float, height: float, reach: float = 0.0) -> Pape
     half_angle = math.radians(figures["central_angle"]) / 2
     bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
     gap = abs(answer["arc"]["radius"] - figures["radius"])
-    stretch = stretch_of(rise, chord, max(gap, reach - rise))
+    off = answer["parallel"] or 0.0
+    reach = max(reach, off)
+    stretch = stretch_of(rise, chord, max(gap, reach - rise, -off))
     scale = min(width / (2 * bulge), height / (max(rise, reach) * stretch))
     up = 1 if answer["side"] == "right" else -1
     return Paper(scale, stretch, up, figures["radius"], half_angle, chord, rise)

@@ -6,6 +6,8 @@ import math
 
 from bowstring.drawings.boxes import Box, text_width, wrap
 from bowstring.drawings.labels import FAINT, Label
+from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
+from bowstring.drawings.offstring import draw_string, name_string, places_of_string, words_of_string
 from bowstring.drawings.paper import (
     Leg,
     Paper,
@@ -65,13 +67,15 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
 
 def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     sketch = Sketch(id=id, title=_title(answer), description=_description(answer, paper), stopped=bool(answer["stops"]))
-    legs = legs_of(answer, paper)
+    legs, near = legs_of(answer, paper), obstacles_near(answer, paper)
+    draw_obstacles(sketch, near)
     draw_arcs(sketch, answer, paper)
     middle = paper.point(paper.chord / 2, 0.0)
     tip = paper.on_arc(0.0)
     draw_stakes(sketch, answer, paper, newest=None)
     sketch.lines([[paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)]], "string")
     sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
+    draw_string(sketch, answer, paper)
     if legs:
         draw_straights(sketch, legs)
     else:
@@ -80,13 +84,15 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
         for at in places_of_ends(answer, paper):
             sketch.mark(at)
     _centre(sketch, paper)
-    outer = _dimensions(sketch, answer, paper, legs)
+    outer = _dimensions(sketch, answer, paper, legs, [corner for one in near for corner in one.outline])
     _walker(sketch, answer, paper, outer)
     name_stakes(sketch, answer, paper)
     _name_drawn_ends(sketch, answer, paper)
     name_straights(sketch, legs)
+    name_string(sketch, answer, paper)
     sketch.sagitta(middle, tip, _sagitta_shown(answer))
-    _foot(sketch, answer, paper)
+    legend = name_obstacles(sketch, near)
+    _foot(sketch, answer, paper, [*legend, *words_of(answer, near)])
     return sketch
 
 
@@ -257,13 +263,14 @@ def _centre(sketch: Sketch, paper: Paper) -> None:
         sketch.label(Label(say("draw.centre"), "word", [(x, y)], (-1.0, 0.0)), "quiet")
 
 
-def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg]) -> float:
-    """Draw half chords and chord on the string's free side; return how far out they reach (signed y)."""
+def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg], corners: list[Point]) -> float:
+    """Draw half chords and chord on the string's free side, clear of the ``corners`` of what is in the way; return how
+    far out they reach (signed y)."""
     away = -paper.up
     start, end = paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
     # past a semicircle the tangents run under the string
     tangent = _TANGENT * abs(paper.ahead(paper.half_angle)[1]) if paper.half_angle > 1.5 and not legs else 0.0
-    beside = [*places_of_ends(answer, paper), *(leg.end for leg in legs)]
+    beside = [*places_of_ends(answer, paper), *places_of_string(answer, paper), *(leg.end for leg in legs), *corners]
     below = max([0.0, *(away * y for x, y in beside if start[0] - 12 < x < end[0] + 12)])
     names = 26.0 if _named_under(answer, paper) else 0.0
     flat = _BEHIND if abs(paper.on_arc(0.0)[1] - start[1]) < _FLAT else 0.0
@@ -306,6 +313,8 @@ def _key(sketch: Sketch, answer: Answer, paper: Paper, left: float, top: float, 
     rows = [(say("draw.arc", radius=staked), "arc")]
     if answer["offset"]:
         rows = [(say("draw.arc.staked", radius=staked), "arc"), (say("draw.arc.drawn", radius=drawn), "drawn")]
+    if answer["parallel"] is not None:
+        rows.append((words_of_string(answer), "string"))
     rows.append(_straights_words(answer, paper))
     for words, line in rows:
         sketch.lines([[(left + 1, top + 8.0), (left + 34, top + 8.0)]], line)
@@ -328,13 +337,15 @@ def _gap_words(answer: Answer, paper: Paper, offset: OffsetPart) -> str:
     return say("draw.arc.gap" if true else "draw.arc.gap.forced", shown=offset["shown"])
 
 
-def _foot(sketch: Sketch, answer: Answer, paper: Paper) -> None:
-    """Landmarks, scale bar and what is not to scale, under everything else."""
+def _foot(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str]) -> None:
+    """Landmarks, the obstacles' legend, scale bar and what is not to scale, under everything else."""
     edge = sketch.edge
     left, width = edge.left, edge.right - edge.left
     top = edge.bottom + 8.0
     for name, landmark in _landmarks(answer):
         top = sketch.paragraph(say("draw.end", name=name, landmark=landmark), (left, top), width)
+    for row in legend:
+        top = sketch.paragraph(row, (left, top), width)
     top = _key(sketch, answer, paper, left, top + 3.0, width)
     number, unit, metres = round_length(110.0 / paper.scale, answer["unit"])
     x, y, bar = left + 1, top + 10.0, metres * paper.scale

@@ -7,12 +7,13 @@ It is drawn on, so its frame carries what turns a point of the drawing back into
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
+from bowstring.drawings.areas import draw_area
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.labels import Label
+from bowstring.drawings.offstring import draw_string, name_string
 from bowstring.drawings.paper import Paper, figures_of, round_length
 from bowstring.drawings.plan import hand_words, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
@@ -20,6 +21,7 @@ from bowstring.drawings.svg import Command, Point
 from bowstring.methods.plain import CENTRE
 from bowstring.report.forms.advice import BlockRow
 from bowstring.report.forms.answer import Answer
+from bowstring.report.own import own_row
 from bowstring.words import say
 
 WIDTH, HEIGHT = 300.0, 330.0
@@ -28,7 +30,6 @@ WIDTH, HEIGHT = 300.0, 330.0
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
 _FARTHEST = 1.6  # arcs' sizes: a centre farther behind the chord than this would make the arc too small to draw on
-_HATCH, _DOTS = 7.0, 6.5
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -49,14 +50,16 @@ def site_plan_svg(answer: Answer, *, id: str) -> str:
         id=id, title=say("siteplan.title"), description=_description(answer, site), stopped=bool(answer["stops"])
     )
     for obstacle in answer["site"]["obstacles"]:
-        _area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
+        draw_area(sketch, _on_paper(site.paper, obstacle["outline"]), obstacle["stops"])
     _frame(sketch, site)
     sketch.lines([[site.paper.point(0.0, 0.0), site.paper.point(site.paper.chord, 0.0)]], "string")
+    draw_string(sketch, answer, site.paper)
     sketch.drawing.path(site.paper.curve(), "line arc")
     sketch.ground.take_lines(site.paper.samples())
     _stakes(sketch, answer, site)
     _stopped(sketch, answer, site)
     _names(sketch, answer, site)
+    name_string(sketch, answer, site.paper)
     _foot(sketch, answer, site)
     return sketch.finish()
 
@@ -71,7 +74,7 @@ def _site(answer: Answer) -> Site:
     chord, rise, radius = figures["chord"], figures["sagitta"], figures["radius"]
     half = math.radians(figures["central_angle"]) / 2
     bulge = radius if half > math.pi / 2 else chord / 2
-    xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise]
+    xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise, answer["parallel"] or 0.0]
     for obstacle in answer["site"]["obstacles"]:
         xs += [x for x, _ in obstacle["outline"]]
         ys += [y for _, y in obstacle["outline"]]
@@ -107,52 +110,6 @@ def _frame(sketch: Sketch, site: Site) -> None:
     sketch.see(*corners)
 
 
-def _area(sketch: Sketch, outline: Sequence[Point], stops: str) -> None:
-    """Draw an obstacle: hatched in a full line where nothing passes, dotted in a dotted one where a tape does."""
-    commands: list[Command] = [("L" if number else "M", corner) for number, corner in enumerate(outline)]
-    wall = stops == "tape"
-    sketch.drawing.path([*commands, ("Z",)], "line" if wall else "line dash", {"stops": stops})
-    if wall:
-        sketch.drawing.lines(list(_hatching(outline)), "line soft")
-    else:
-        sketch.drawing.lines([[(x, y), (x + 0.01, y)] for x, y in _dots(outline)], "line arc")
-    sketch.ground.take_lines([*outline, outline[0]])
-    sketch.see(*outline)
-
-
-def spans(outline: Sequence[Point], level: float) -> list[tuple[float, float]]:
-    """Return where a level line (y) runs inside an outline, as pairs of x from left to right."""
-    crossings = []
-    for (x, y), (x2, y2) in pairwise([*outline, outline[0]]):
-        if (y <= level) != (y2 <= level):
-            crossings.append(x + (level - y) / (y2 - y) * (x2 - x))
-    crossings.sort()
-    return list(zip(crossings[::2], crossings[1::2], strict=True))
-
-
-def _levels(outline: Sequence[Point], step: float) -> Iterator[float]:
-    """Yield evenly spaced levels through an outline, a few even through a small one."""
-    low, high = min(y for _, y in outline), max(y for _, y in outline)
-    step = min(step, (high - low) / 3)
-    if step > 0:
-        yield from (low + step * (number + 0.5) for number in range(math.ceil((high - low) / step)))
-
-
-def _hatching(outline: Sequence[Point]) -> Iterator[list[Point]]:
-    s = math.sqrt(0.5)
-    turned = [(s * (x + y), s * (y - x)) for x, y in outline]
-    for level in _levels(turned, _HATCH):
-        for start, end in spans(turned, level):
-            yield [(s * (x - level), s * (x + level)) for x in (start, end)]
-
-
-def _dots(outline: Sequence[Point]) -> Iterator[Point]:
-    for level in _levels(outline, _DOTS):
-        for start, end in spans(outline, level):
-            count = max(1, math.floor((end - start) / _DOTS))
-            yield from ((start + (end - start) * (number + 0.5) / count, level) for number in range(count))
-
-
 def _stakes(sketch: Sketch, answer: Answer, site: Site) -> None:
     for stake in stakes_on_paper(answer):
         name = stake["name"]
@@ -168,8 +125,7 @@ def _stakes(sketch: Sketch, answer: Answer, site: Site) -> None:
 
 def blocks_of_plan(answer: Answer) -> list[BlockRow]:
     """What stops the method that the job asks for."""
-    own = next(row for row in answer["methods"] if row["method"] == answer["method"])
-    return own["blocks"]
+    return own_row(answer)["blocks"]
 
 
 def _stopped(sketch: Sketch, answer: Answer, site: Site) -> None:
@@ -237,7 +193,7 @@ def _foot(sketch: Sketch, answer: Answer, site: Site) -> None:
     for stops in ("tape", "feet"):
         if any(one["stops"] == stops for one in answer["site"]["obstacles"]):
             swatch = [(left + 1, top + 3), (left + 33, top + 3), (left + 33, top + 17), (left + 1, top + 17)]
-            _area(sketch, swatch, stops)
+            draw_area(sketch, swatch, stops)
             top = max(sketch.paragraph(say(f"siteplan.key.{stops}"), (left + 42, top + 2), width - 42), top + 21.0)
     number, unit, metres = round_length(110.0 / site.paper.scale, answer["unit"])
     x, y, bar = left + 1, top + 12.0, metres * site.paper.scale

@@ -10,7 +10,7 @@ import math
 from collections.abc import Sequence
 
 from bowstring.drawings.boxes import LEADING, Box, text_box, text_width, wrap
-from bowstring.drawings.labels import LINE, Ground, Label, Placed
+from bowstring.drawings.labels import FAINT, LINE, Ground, Label, Placed
 from bowstring.drawings.svg import SIZES, Drawing, Point
 from bowstring.words import say
 
@@ -111,6 +111,13 @@ class Sketch:
     def label(self, label: Label, classes: str = "", data: str = "") -> None:
         """Write a label where it covers nothing, with a line to its point when it stands off."""
         self._write(self.ground.place(label), classes, data)
+
+    def fits(self, label: Label, least: int = FAINT) -> bool:
+        """Write a label where it stands straight in its direction, or say that it would cover a line so hard."""
+        placed = self.ground.beside([label], least)
+        for one in placed or ():
+            self._write(one, "", "")
+        return placed is not None
 
     def sagitta(self, foot: Point, tip: Point, shown: str) -> None:
         """Write a sagitta's word at its arrow's left and its length at the right, or both where there is room."""

@@ -1,7 +1,7 @@
 """What is read at each string of a level: the steps' own numbers, different where something else was found.
 
 A row of ``halving`` holds the arc's numbers. Once a stake stands elsewhere (``got``), the steps after it are
-made anew and a row's number would be a wrong one: one that neither a step nor a check gives is left out.
+made anew and a row's number would be a wrong one: one that no step gives is left out.
 """
 
 from __future__ import annotations
@@ -11,10 +11,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.stakes import StakeRow
-from bowstring.report.forms.steps import TapeMeasure, TurnedAngle
+from bowstring.report.forms.steps import Reading, TapeMeasure, TurnedAngle
 
 Numbers = tuple[str | None, str, str, tuple[str, str] | None]
 _NOMINAL = 1e-7  # metres: a step's length this near a row's is the row's
@@ -80,10 +79,11 @@ def strings_of(answer: Answer, level: int) -> list[String]:
 
 
 def _read(answer: Answer) -> dict[frozenset[str], tuple[float, str]]:
-    """Every distance that a step or a check gives, by its two marks; a step's wins."""
+    """Every distance that a step measures or reads, by its two marks; what is measured wins."""
     read: dict[frozenset[str], tuple[float, str]] = {}
     measured = [measure for step in answer["steps"] for measure in step["measures"]]
-    every: list[CheckRow | TapeMeasure | TurnedAngle] = [*answer["checks"], *measured]
+    readings = [reading for step in answer["steps"] for reading in step["readings"]]
+    every: list[Reading | TapeMeasure | TurnedAngle] = [*readings, *measured]
     for one in every:
         if "distance" in one:
             read[frozenset((one["from"], one["to"]))] = (one["distance"], one["shown"])

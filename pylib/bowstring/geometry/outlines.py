@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
-from math import hypot
+from math import cos, hypot, pi, sin, sqrt
 
 from bowstring.geometry.plane import Point, distance, unit_vector
 
@@ -17,6 +17,45 @@ TOUCH = 0.005
 SKIN = TOUCH / 2
 """Metres: what lies no deeper inside an outline than this lies along it. A straight way square through something
 thicker than ``TOUCH`` is deeper in its middle, so nothing that counts is lost."""
+
+
+SIDES_OF_CIRCLE = 72
+"""Corners of the outline around a circle: they stand less than a thousandth of its radius outside it."""
+
+
+class Circle(tuple[Point, ...]):
+    """A circle's outline: its sides touch the circle, so it is never smaller; what is inside the circle itself says.
+
+    >>> tree = Circle.around(Point(5.0, 0.0), 1.0)
+    >>> len(tree), inside_of(tree, Point(0.0, 0.0), Point(9.0, 0.0))
+    (72, 2.0)
+    """
+
+    centre: Point
+    radius: float
+
+    @classmethod
+    def around(cls, centre: Point, radius: float) -> Circle:
+        """Return the circle of a radius in metres."""
+        out, part = radius / cos(pi / SIDES_OF_CIRCLE), 2 * pi / SIDES_OF_CIRCLE
+        circle = cls(Point(centre.x + out * cos(part * side), centre.y + out * sin(part * side))
+                     for side in range(SIDES_OF_CIRCLE))  # fmt: skip
+        circle.centre, circle.radius = centre, radius
+        return circle
+
+    def on_way(self, a: Point, b: Point) -> float:
+        """Return how much of the straight way from ``a`` to ``b`` lies inside, metres; none where it only touches."""
+        whole = distance(a, b)
+        if whole == 0 or distance_to_side(self.centre, a, b) >= self.radius - SKIN:
+            return 0.0
+        way = unit_vector(a, b)
+        middle = way.dot(self.centre.minus(a))
+        half = sqrt(max(self.radius**2 - way.cross(self.centre.minus(a)) ** 2, 0.0))
+        return max(min(middle + half, whole) - max(middle - half, 0.0), 0.0)
+
+    def holds(self, point: Point) -> bool:
+        """Return whether a point is inside, by more than ``SKIN``."""
+        return distance(self.centre, point) < self.radius - SKIN
 
 
 def distance_to_side(point: Point, a: Point, b: Point) -> float:
@@ -37,6 +76,8 @@ def inside_of(outline: Sequence[Point], a: Point, b: Point) -> float:
     >>> inside_of(square, Point(0.0, 0.0), Point(9.0, 0.0))
     2.0
     """
+    if isinstance(outline, Circle):
+        return outline.on_way(a, b)
     way = b.minus(a)
     length = hypot(way.x, way.y)
     if length == 0:
@@ -62,6 +103,8 @@ def inside_of(outline: Sequence[Point], a: Point, b: Point) -> float:
 
 def within(outline: Sequence[Point], point: Point) -> bool:
     """Return whether a point is inside an outline and not on its line, by more than ``SKIN``."""
+    if isinstance(outline, Circle):
+        return outline.holds(point)
     return holds(outline, point) and all(
         distance_to_side(point, one, other) > SKIN
         for one, other in zip(outline, [*outline[1:], outline[0]], strict=True)

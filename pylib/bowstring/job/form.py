@@ -79,11 +79,14 @@ TapeForm = TypedDict("TapeForm", {"length": Size, "class": str}, total=False)
 
 @final
 class ObstacleForm(TypedDict, total=False):
-    """Something in the way: it stops a ``tape`` or ``feet`` alone; its corners in the frame of the chord."""
+    """Something in the way: it stops a ``tape`` or ``feet`` alone; its corners in the frame of the chord, or its middle
+    and diameter."""
 
     name: str
     stops: str
     outline: Sequence[Sequence[Size]]
+    at: Sequence[Size]
+    diameter: Size
 
 
 @final
@@ -185,3 +188,4 @@ class JobForm(TypedDict, total=False):
     stations: Sequence[Size]
     first_gap: Size
     halve_first: Size
+    parallel: Size

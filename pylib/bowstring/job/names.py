@@ -10,7 +10,7 @@ from bowstring.job.reader import Reader
 
 NAME_LIMIT = 30
 
-_TAKEN = re.compile(rf"[^\W\d_]\d*|[TD][AB]|({'|'.join(HELPERS)})( .*)?", re.IGNORECASE)
+_TAKEN = re.compile(rf"[^\W\d_]\d*|[PTD][AB]|({'|'.join(HELPERS)})( .*)?", re.IGNORECASE)
 """Names that marks of the construction have, or might have."""
 
 _SCRIPTS = ("LATIN", "GREEK", "CYRILLIC")

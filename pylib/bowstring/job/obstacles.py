@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bowstring.errors import bad
-from bowstring.geometry.outlines import fault_of
+from bowstring.geometry.outlines import Circle, fault_of
 from bowstring.geometry.plane import Point
 from bowstring.job.names import like_a_mark, name_of
 from bowstring.job.reader import Reader
@@ -16,14 +16,25 @@ STOPS = ("tape", "feet")
 
 MOST_OBSTACLES, MOST_CORNERS = 40, 60
 
+LEAST_DIAMETER = 0.0127
+"""Metres (1/2 in): what is thinner than a pin is in nobody's way."""
+
 
 @dataclass(frozen=True)
 class Obstacle:
-    """Something in the way: its outline in metres in the frame of the chord, and whether it stops a tape too."""
+    """Something in the way: its outline in metres in the frame of the chord, and whether it stops a tape too.
+
+    Its outline is a ``Circle`` where the job gave its middle and its diameter.
+    """
 
     name: str
     stops_tape: bool
     outline: tuple[Point, ...]
+
+    @property
+    def circle(self) -> Circle | None:
+        """The circle that it is, if it is one."""
+        return self.outline if isinstance(self.outline, Circle) else None
 
     def box(self) -> tuple[float, float, float, float]:
         """Return its least and greatest x, then y."""
@@ -36,7 +47,7 @@ def read_obstacles(reader: Reader) -> tuple[Obstacle, ...]:
     obstacles: list[Obstacle] = []
     names: set[str] = set()
     for number, row in enumerate(reader.rows("ground", MOST_OBSTACLES)):
-        one = reader.within(f"ground[{number}]", row, ("name", "stops", "outline"))
+        one = reader.within(f"ground[{number}]", row, ("name", "stops", "outline", "at", "diameter"))
         name, seen = name_of(one)
         if seen and like_a_mark(seen):
             raise bad(one.field("name"), "site.obstacle_name", name=seen)
@@ -48,8 +59,27 @@ def read_obstacles(reader: Reader) -> tuple[Obstacle, ...]:
         stops = one.choice("stops", STOPS)
         if stops is None:
             raise bad(one.field("stops"), "site.stops_unsaid")
-        obstacles.append(Obstacle(name, stops == "tape", _outline(one)))
+        obstacles.append(Obstacle(name, stops == "tape", _circle(one) if _is_round(one) else _outline(one)))
     return tuple(obstacles)
+
+
+def _is_round(reader: Reader) -> bool:
+    """Whether an obstacle is given by its middle and its diameter; raises ``BadJob`` for an outline beside them."""
+    found = [name for name in ("at", "diameter") if name in reader.job]
+    if found and "outline" in reader.job:
+        raise bad(reader.field(found[0]), "site.outline_and_circle")
+    return bool(found)
+
+
+def _circle(reader: Reader) -> Circle:
+    for name in ("at", "diameter"):
+        if name not in reader.job:
+            raise bad(reader.field(name), "site.circle_half")
+    centre, diameter = reader.point("at", reader.job["at"]), reader.length("diameter")
+    assert diameter is not None
+    if diameter < LEAST_DIAMETER:
+        raise bad(reader.field("diameter"), "site.circle_small", least=reader.tape.both(LEAST_DIAMETER))
+    return Circle.around(centre, diameter / 2)
 
 
 def _outline(reader: Reader) -> tuple[Point, ...]:

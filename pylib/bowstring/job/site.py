@@ -34,6 +34,9 @@ LOOSEST_ANGLE = 5.0
 ERROR_SIZES = {"read": 0.1, "stake": 0.1, "line": 0.1}
 """Metres: a crew that is off by more (4 in at every reading) works by pacing."""
 
+LEAST_PARALLEL = 0.05
+"""Metres (2 in): a string nearer to the chord than this is the chord's own, or no length at all."""
+
 _PLAIN = re.compile(r"[-+]?([0-9]+\.?[0-9]*|\.[0-9]+)")
 """A number as a crew writes it."""
 
@@ -61,6 +64,8 @@ class Site:
         errors: standard deviations that stand in for the usual ones, by name: metres, ``scale`` a part of one,
             ``angle`` degrees.
         halve_first: how often the arc is halved before ordinates are taken from each smaller chord.
+        parallel: metres from the chord toward the curve, negative behind it, of a string parallel to it that ordinates
+            may be taken from.
         control: two marks whose coordinates the drawing gives, with those; and whether they are northing and easting.
     """
 
@@ -82,6 +87,7 @@ class Site:
     stations: tuple[float, ...] = ()
     first_gap: float | None = None
     halve_first: int = 0
+    parallel: float | None = None
 
     def by(self, method: str, halve_first: int) -> Site:
         """Return the same site with this method, the arc halved so often before."""
@@ -90,7 +96,7 @@ class Site:
 
 KEYS = (
     "method", "centre", "tape", "hands", "ground", "room", "known", "fall", "errors", "tangent_from", "tapes_from",
-    "control", "stations", "first_gap", "halve_first",
+    "control", "stations", "first_gap", "halve_first", "parallel",
 )  # fmt: skip
 
 
@@ -120,6 +126,7 @@ def read_site(reader: Reader, tape: Tape) -> Site:
         stations=_stations(reader),
         first_gap=_first_gap(reader),
         halve_first=_halve_first(reader),
+        parallel=_parallel(reader),
     )
 
 
@@ -294,3 +301,12 @@ def _halve_first(reader: Reader) -> int:
     if "levels" in reader.job and times > float(str(reader.job["levels"])):
         raise bad("halve_first", "site.halve_first_levels")
     return times
+
+
+def _parallel(reader: Reader) -> float | None:
+    if "parallel" not in reader.job:
+        return None
+    distance = reader.coordinate("parallel", reader.job["parallel"])
+    if abs(distance) < LEAST_PARALLEL:
+        raise bad("parallel", "site.parallel_close", least=reader.tape.both(LEAST_PARALLEL))
+    return distance

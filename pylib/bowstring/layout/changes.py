@@ -12,6 +12,7 @@ from bowstring.layout.layout import Layout
 from bowstring.layout.limits import limits_of
 from bowstring.layout.rows import MOST_COMPARED, Row, measured, write
 from bowstring.methods.method import Method
+from bowstring.methods.setting import Parallel
 from bowstring.units.sizes import FOOT
 
 ROUND_TAPE = {True: 5 * FOOT, False: 1.0}
@@ -32,7 +33,8 @@ class Change:
     """A single change that would make a method possible: a ``tape`` of ``size`` metres, an ``obstacle`` (``what``)
     moved, more ``hands``, more ``room`` (``what`` of ``size`` metres), more ``levels`` (stakes ``size`` metres apart).
 
-    ``halve_first``: how often the arc is halved before, where the method is a mix.
+    ``halve_first``: how often the arc is halved before, where the method is a mix; ``parallel``: the string that its
+    ordinates are from, where it isn't the chord.
     """
 
     kind: str
@@ -40,6 +42,7 @@ class Change:
     size: float
     method: Method
     halve_first: int = 0
+    parallel: Parallel | None = None
 
 
 def changes_of(layout: Layout, rows: Sequence[Row]) -> list[Change]:
@@ -66,17 +69,17 @@ def _of_tools(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
         kinds = {block.kind for block in row.blocks}
         if row.few_hands:
             if not kinds:
-                yield Change("hands", "", float(row.method.hands), row.method, row.halve_first)
+                yield Change("hands", "", float(row.method.hands), row.method, row.halve_first, row.parallel)
             continue
         assert row.recipe is not None
         if kinds == {"tape"}:
             size = _rounded_up(needs_of(layout.setting.arc, row.recipe)["tape"], ROUND_TAPE[feet])
             if size <= LONGEST_TAPE:
-                yield Change("tape", "", size, row.method, row.halve_first)
+                yield Change("tape", "", size, row.method, row.halve_first, row.parallel)
         elif len(kinds) == 1 and kinds <= {"behind", "inside", "outside"}:
             kind = next(iter(kinds))
             size = _rounded_up(needs_of(layout.setting.arc, row.recipe)[kind], ROUND_ROOM[feet])
-            yield Change("room", kind, size, row.method, row.halve_first)
+            yield Change("room", kind, size, row.method, row.halve_first, row.parallel)
 
 
 def _rounded_up(size: float, step: float) -> float:
@@ -99,7 +102,7 @@ def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
             if row.recipe is None or row.few_hands or not _perhaps_by(row, obstacle.name):
                 continue
             if next(blocks_of(layout.setting.arc, row.recipe, rest), None) is None:
-                yield Change("obstacle", obstacle.name, 0.0, row.method, row.halve_first)
+                yield Change("obstacle", obstacle.name, 0.0, row.method, row.halve_first, row.parallel)
                 break
 
 
@@ -117,10 +120,10 @@ def _finer(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
         if any(row.recipe.steps[block.step - 1].stake is None for block in row.blocks):
             continue  # what comes before the stakes is in the way however many there are
         for times in range(1, min(MOST_FINER, MOST_COMPARED - layout.levels) + 1):
-            written = write(layout, row.method, 0, times)
+            written = write(layout, row.method, 0, finer=times)
             if isinstance(written, str) or next(blocks_of(arc, written.recipe, limits), None) is not None:
                 continue
-            if measured(layout, row.method, 0, written).sound:
+            if measured(layout, row.method, written).sound:
                 gap = arc.part(written.driven - 1).chord
                 yield Change("levels", "", _rounded_up(gap, layout.job.tape.mark), row.method)
                 break

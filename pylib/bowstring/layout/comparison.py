@@ -15,8 +15,20 @@ __all__ = ["Advice", "Change", "Row", "advise", "compare", "spread_of"]
 
 
 def compare(layout: Layout, own: Row) -> list[Row]:
-    """Return a row for each method, in the order of the catalogue; ``own``: that of the layout's method."""
-    return [own if method is own.method else row_of(layout, method) for method in catalogue.METHODS]
+    """Return a row for each method, in the order of the catalogue; ``own``: that of the layout's method.
+
+    Ordinates from the parallel string that a job names have a row of their own, after those from the chord.
+    """
+    rows: list[Row] = []
+    for method in catalogue.METHODS:
+        parallel = layout.parallel if method.stand.parallel else None
+        if method is own.method and not own.parallel:
+            rows.append(own)
+        else:
+            rows.append(row_of(layout, method, 0))
+        if parallel:
+            rows.append(own if own.parallel else row_of(layout, method, 0, parallel))
+    return rows
 
 
 @dataclass(frozen=True)
@@ -81,13 +93,21 @@ def _best(sound: list[Row], demand: Demand, mark: float) -> tuple[Row, list[Row]
 
 
 def _candidates(layout: Layout, rows: Sequence[Row]) -> list[Row]:
-    """The rows that may be advised: those of a mix without its halving too, and mixes where nothing plain will do."""
-    found = [row for row in rows if row.method.exact]
-    if layout.setting.halve_first:
+    """The rows that may be advised: those of a mix without its halving too, and mixes where nothing plain will do.
+
+    Who names a parallel string wants it for a reason: then ordinates are from it, not from the chord.
+    """
+    found = [row for row in rows if row.method.exact and not _from_chord(layout, row)]
+    if layout.setting.halve_first and not layout.parallel:
         found.append(row_of(layout, layout.method, halve_first=0))
     if not any(row.sound and row.method.everyday for row in found):
         found += _mixes(layout, found)
     return found
+
+
+def _from_chord(layout: Layout, row: Row) -> bool:
+    """Whether a row's ordinates are from the chord itself though the job names a parallel string."""
+    return bool(layout.parallel and row.method.stand.parallel and not (row.parallel or row.halve_first))
 
 
 def _everyday_first(sound: list[Row], demand: Demand) -> list[Row]:

@@ -10,7 +10,7 @@ from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.job import Job
 from bowstring.methods.catalogue import BY_NAME
-from bowstring.methods.setting import FITS, Setting
+from bowstring.methods.setting import FITS, Rounds, Setting
 
 CLOSE_MARKS, CLOSE_PART = 4, 1 / 2000
 """Two control marks whose distance differs from the drawing's by more than four marks (each of four coordinates is off
@@ -20,7 +20,7 @@ END_MARKS = 2
 """Tape marks by which the place typed for an end may differ from the layout's: what rounding its number makes."""
 
 
-def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
+def setting_of(job: Job, drawn: Arc, staked: Arc, rounds: Rounds | None = None) -> Setting:
     """Return the setting of a job's methods; raises ``BadJob`` where a mark can't stand where it is said to."""
     site = job.site
     known = _known(job, staked)
@@ -35,6 +35,7 @@ def setting_of(job: Job, drawn: Arc, staked: Arc) -> Setting:
         halve_first=site.halve_first,
         centre_reachable=site.centre_reachable,
         control=(site.control[0][0], site.control[1][0]) if site.control else ("A", "B"),
+        rounds=rounds,
     )
     if site.control:
         _meet_control(job, setting)

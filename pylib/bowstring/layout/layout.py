@@ -13,8 +13,9 @@ from bowstring.analysis.obstructions import Obstructions
 from bowstring.analysis.proving import proving_on
 from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import rule_misses
+from bowstring.analysis.taped import independent
 from bowstring.construction import Recipe, Stake, TapesDontMeet
-from bowstring.errors import bad
+from bowstring.errors import BadJob, bad
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.givens import Settled, settle, through_points
 from bowstring.geometry.plane import Point, distance
@@ -23,16 +24,13 @@ from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.frame import setting_of
 from bowstring.layout.ground import Ground, meet_ground
 from bowstring.layout.limits import limits_of
+from bowstring.layout.strings import parallel_of, rounds_of, usual_gap
 from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.ends import find_ends
 from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
 from bowstring.methods.method import Method, stakes_for, why_none
-from bowstring.methods.setting import FITS, NoSuchStakes, Setting
+from bowstring.methods.setting import FITS, MOST_STAKES, NoSuchStakes, Parallel, Setting
 from bowstring.units.angles import to_second
-from bowstring.units.sizes import FOUR_FEET
-
-GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
-"""Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
 
 FEW_MARKS = 4
 """A sagitta under this many tape marks is mostly rounding."""
@@ -49,6 +47,7 @@ class Layout:
         drawn: the arc on the drawing's line (over the found chord, where that was taken).
         staked: the concentric arc on which the stakes stand.
         method, setting: how it is set out, and what that works from.
+        parallel: the parallel string that the job names, whether or not this layout's ordinates are from it.
         levels: how often it is halved, or would be.
         recipe: the steps and where every mark stands; recipe_of_ends: those that find the ends, alone.
         checks, marks: the checks, and every mark with theirs.
@@ -64,6 +63,7 @@ class Layout:
     staked: Arc
     method: Method
     setting: Setting
+    parallel: Parallel | None
     levels: int
     stakes: tuple[Stake, ...]
     recipe: Recipe
@@ -112,8 +112,7 @@ def lay_out(job: Job) -> Layout:
     settled, hand = _settled(job)
     ground, drawn = _drawn(job, settled)
     staked = drawn.concentric(job.outward) if job.outward else drawn
-    levels = job.levels or _levels_for(job, staked)
-    method, setting = BY_NAME[job.site.method or USUAL], setting_of(job, drawn, staked)
+    method, setting, parallel, levels = _ready(job, drawn, staked)
     stakes = stakes_of_method(method, job, setting, levels)
     ends, in_the_way = Recipe(setting.known), Obstructions(staked, limits_of(job))
     find_ends(ends, drawn, staked, job.start, proving_on(in_the_way, job.tape.feet))
@@ -122,7 +121,10 @@ def lay_out(job: Job) -> Layout:
         checks, marks = find_checks(staked, stakes, recipe.at)
     else:
         checks, marks = find_counted_checks(staked, stakes, recipe, method.stand.alike)
-    checks, marks = tapeable_checks(staked, stakes, recipe, checks, marks, in_the_way)
+    own = independent(checks, recipe.steps, marks)
+    checks, marks = tapeable_checks(staked, stakes, recipe, own, marks, in_the_way)
+    if checks is not own:  # others were found instead
+        checks = independent(checks, recipe.steps, marks)
     try:
         rounded = replay(recipe, job.tape.round, to_second)
     except TooSmall:
@@ -137,6 +139,7 @@ def lay_out(job: Job) -> Layout:
         staked=staked,
         method=method,
         setting=setting,
+        parallel=parallel,
         levels=levels,
         stakes=stakes,
         recipe=recipe,
@@ -174,19 +177,43 @@ def _drawn(job: Job, settled: Settled) -> tuple[Ground | None, Arc]:
     return ground, drawn
 
 
-def _levels_for(job: Job, staked: Arc) -> int:
+def _ready(job: Job, drawn: Arc, staked: Arc) -> tuple[Method, Setting, Parallel | None, int]:
+    """Return a job's method, what it works from, its parallel string and its levels."""
+    method, too_small = BY_NAME[job.site.method or USUAL], None
+    try:
+        levels = job.levels or _levels_for(job, staked, method)
+    except BadJob as refusal:
+        levels, too_small = MOST_LEVELS, refusal
+    setting = setting_of(job, drawn, staked, rounds_of(job, staked, levels))
+    parallel = parallel_of(job, setting)
+    setting = setting.ordinates_from(setting.halve_first, parallel if method.stand.parallel else None)
+    _meet_method(method, setting)
+    if too_small:
+        raise too_small
+    return method, setting, parallel, levels
+
+
+def _meet_method(method: Method, setting: Setting) -> None:
+    """What rules a method out for an arc whatever its stakes comes before any complaint about their number."""
+    none = why_none(method, setting)
+    if none:
+        raise bad("method", f"method.{none}")
+
+
+def _too_small(job: Job, method: Method, gap: float) -> BadJob:
+    """A spacing narrower than the narrowest gap, metres, that the method can make."""
+    key, most = ("job.spacing_too_small", MOST_LEVELS) if method.halves else ("job.spacing_too_many", MOST_STAKES)
+    return bad("spacing", key, most=most, gap=job.tape.show(gap))
+
+
+def _levels_for(job: Job, staked: Arc, method: Method) -> int:
     """Return the levels of the spacing asked for, or of the usual one, which also stops before sagittae too small."""
     if job.spacing is not None:
         for levels in range(1, MOST_LEVELS + 1):
             if staked.part(2**levels).chord <= job.spacing * FITS:
                 return levels
-        raise bad(
-            "spacing",
-            "job.spacing_too_small",
-            most=MOST_LEVELS,
-            gap=job.tape.show(staked.part(2**MOST_LEVELS).chord),
-        )
-    widest = GAP_FEET if job.tape.feet else GAP_METRES
+        raise _too_small(job, method, staked.part(2**MOST_LEVELS).chord)
+    widest = usual_gap(job)
     levels = 1
     while (
         levels < MOST_LEVELS
@@ -207,7 +234,7 @@ def stakes_of_method(method: Method, job: Job, setting: Setting, levels: int, pl
     try:
         return stakes_for(method, setting, levels=levels, spacing=spacing, stations=stations, first_gap=first_gap)
     except NoSuchStakes as most:
-        raise bad("spacing", "job.spacing_too_small", most=MOST_LEVELS, gap=job.tape.show(most.gap)) from None
+        raise _too_small(job, method, most.gap) from None
 
 
 def _construct(

@@ -18,7 +18,7 @@ from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.layout import Layout, stakes_of_method
 from bowstring.layout.limits import limits_of, squares_here
 from bowstring.methods.method import Method, stakes_for, why_none
-from bowstring.methods.setting import Setting
+from bowstring.methods.setting import Parallel, Setting
 from bowstring.units.angles import to_second
 from bowstring.units.tape import Tape
 
@@ -31,6 +31,7 @@ class Row:
     """One method for a job.
 
     Attributes:
+        halve_first, parallel: how often the arc is halved before, or the parallel string, for ordinates.
         none: the key of the sentence that says why there is no such layout for this arc, or ``None``.
         blocks: what the ground, the tape or the room doesn't allow.
         few_hands: whether it takes more people than there are.
@@ -43,6 +44,7 @@ class Row:
 
     method: Method
     halve_first: int
+    parallel: Parallel | None
     none: str | None
     blocks: tuple[Blocked, ...] = ()
     few_hands: bool = False
@@ -114,18 +116,24 @@ class Written:
     recipe: Recipe
 
 
-def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> Written | str:
+def write(
+    layout: Layout, method: Method, halve_first: int, parallel: Parallel | None = None, finer: int = 0
+) -> Written | str:
     """Return a method's recipe, or the key of the sentence that says why there is none.
 
     ``finer``: every gap halved so often.
     """
     job, levels = layout.job, layout.levels + finer
     own = method is layout.method and not finer
-    setting = layout.setting.halved_first(halve_first).crossing(())
-    if own and halve_first == layout.setting.halve_first:
+    setting = layout.setting.ordinates_from(halve_first, parallel).crossing(())
+    if own and (setting.halve_first, setting.parallel) == (layout.setting.halve_first, layout.setting.parallel):
         return Written(layout.setting, layout.stakes, len(layout.stakes), layout.recipe)
+    none = why_none(method, setting)  # before the number of stakes: it may be too large for that very reason
+    if none:
+        return none
     try:
         if finer:
+            setting = setting.in_equal_steps()
             stakes = stakes_for(method, setting, levels=levels, spacing=None)
         else:
             stakes = stakes_of_method(method, job, setting, levels, plain=not own)
@@ -136,30 +144,36 @@ def write(layout: Layout, method: Method, halve_first: int, finer: int = 0) -> W
         return none
     driven = len(stakes)
     if driven > 2**MOST_COMPARED + 1:
+        setting = setting.in_equal_steps()
         stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
     setting, recipe = past_what_blocks(job, method, setting, stakes, layout.recipe_of_ends)
     return Written(setting, stakes, driven, recipe)
 
 
-def row_of(layout: Layout, method: Method, halve_first: int | None = None) -> Row:
-    """Return what a method would be for a layout's job; ``halve_first`` stands in for the job's own."""
-    mixed = (layout.setting.halve_first if method is layout.method else 0) if halve_first is None else halve_first
-    written = write(layout, method, mixed)
-    return Row(method, mixed, written) if isinstance(written, str) else measured(layout, method, mixed, written)
+def row_of(layout: Layout, method: Method, halve_first: int | None = None, parallel: Parallel | None = None) -> Row:
+    """Return what a method would be for a layout's job; ``halve_first`` and ``parallel`` stand in for the job's own."""
+    if halve_first is None:
+        own = method is layout.method
+        halve_first, parallel = (layout.setting.halve_first, layout.setting.parallel) if own else (0, None)
+    written = write(layout, method, halve_first, parallel)
+    if isinstance(written, str):
+        return Row(method, halve_first, parallel, written)
+    return measured(layout, method, written)
 
 
-def measured(layout: Layout, method: Method, mixed: int, written: Written) -> Row:
+def measured(layout: Layout, method: Method, written: Written) -> Row:
     """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
     job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
         shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round, to_second))
     except TooSmall:
-        return Row(method, mixed, "too_small")
+        return Row(method, setting.halve_first, setting.parallel, "too_small")
     squares = squares_here(job, setting, recipe)
     errors, accuracy = spread_of(job, setting, recipe, stakes, squares)
     return Row(
         method=method,
-        halve_first=mixed,
+        halve_first=setting.halve_first,
+        parallel=setting.parallel,
         none=None,
         blocks=tuple(blocks_of(setting.arc, recipe, limits_of(job), squares)),
         few_hands=method.hands > job.site.hands,

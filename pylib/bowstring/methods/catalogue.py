@@ -28,9 +28,7 @@ METHODS = (
     Method("tangent", TANGENT, 2, tangent_offsets, tables.OF_TANGENTS, tangents_end, stick=True),
     Method("tapes", EQUAL, 2, tapes, {"cross": tables.CROSSINGS}, tapes_fail),
     Method("produced", EQUAL, 2, chords_produced, tables.OF_PRODUCING, everyday=False, chained=True, stick=True),
-    Method(
-        "angles", EQUAL, 2, deflection_angles, {"sight": tables.SIGHTS}, angles_turn_back, everyday=False, chained=True
-    ),
+    Method("angles", EQUAL, 2, deflection_angles, tables.OF_SIGHTS, angles_turn_back, everyday=False, chained=True),
     Method("coordinates", EQUAL, 2, coordinates, {"polar": tables.POLARS}, control_fails, everyday=False),
 )
 USUAL = "halving"

@@ -19,8 +19,9 @@ MOST_CHAINED = 513
 """Where each stake is set from the one before it, it takes over what all before were off; past so many nobody would."""
 
 
-TAPED, HALF_CHORD = "taped", "half_chord"
-"""What a column may show that is no measure of its step: the sagitta with its hand, the half chords."""
+TAPED, HALF_CHORD, DEFLECTION, OFF_CHORD = "taped", "half_chord", "deflection", "off_chord"
+"""What a column may show that is no measure of its step: the sagitta with its hand, the half chords, the angles from
+the tangent and from the long chord."""
 
 
 @dataclass(frozen=True)
@@ -29,14 +30,16 @@ class Column:
 
     Attributes:
         head: names its head in the catalogue (``table.`` + head).
-        shows: which of the step's measures, counted from 0, or ``TAPED`` or ``HALF_CHORD``; ``None`` for marks alone.
+        shows: which of the step's measures, counted from 0, or one of the four words above; ``None`` for marks alone.
         cell: the sentence of its cells, with what it ``shows`` as ``shown``, and the step's names; without one that
             alone stands there.
+        running: its numbers are places along one line, all read from its end: they keep one unit.
     """
 
     head: str
     shows: int | str | None
     cell: str = ""
+    running: bool = False
 
 
 @dataclass(frozen=True)
@@ -89,8 +92,11 @@ class Method:
         return self.halves and self.exact
 
 
-def why_none(method: Method, setting: Setting, stakes: Sequence[Stake]) -> str | None:
-    """Return the key of the sentence that says why this arc can't be set out this way at all, or ``None``."""
+def why_none(method: Method, setting: Setting, stakes: Sequence[Stake] = ()) -> str | None:
+    """Return the key of the sentence that says why this arc can't be set out this way at all, or ``None``.
+
+    Without ``stakes``: what holds whatever they are.
+    """
     none = method.why_none(setting, stakes) if method.why_none else None
     if none is None and method.chained and len(stakes) > MOST_CHAINED:
         return "chain_long"

@@ -49,14 +49,17 @@ def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
             ]
             recipe.do("tangent_offset" if sign > 0 else "tangent_offset_past", 1, moves,
                       [(end, foot), (foot, stake.name)],
-                      stake=stake.name, start=end, other=toward, foot=foot)  # fmt: skip
+                      stake=stake.name, start=end, other=toward, foot=foot,
+                      first=end if sign > 0 else toward, last=toward if sign > 0 else end)  # fmt: skip
 
 
 def tangents_end(setting: Setting, stakes: Sequence[Stake]) -> str | None:
     """Up to a half circle both halves lie over their tangents; the whole arc over one of them up to a quarter turn."""
     arc = setting.arc
+    if arc.cosine < -HALF_TURN_COSINE:
+        return "tangent_overhang"
     if setting.tangent_from == "both":
-        return "tangent_overhang" if arc.cosine < -HALF_TURN_COSINE else None
+        return None
     return "tangent_overhang_one" if 2 * arc.half_angle > pi / 2 * FITS else None
 
 
@@ -96,22 +99,26 @@ def _carried_on(recipe: Recipe, onward: Along) -> Point:
 
 
 def deflection_angles(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
-    """Deflection angles: at A, set on B, turn each stake's angle; tape its gap from the stake before onto that line.
+    """Deflection angles: at A turn each stake's angle; tape its gap from the stake before onto that line.
 
-    The angle between the chord to a stake and the tangent is half the arc's angle to it, so from B's direction it is
-    half of what is left.
+    The deflection, the angle between the tangent and the chord to a stake, is half the arc's angle to it. It is turned
+    from the straight where one is on the ground, onto the corner ahead or back along it; otherwise from B, where it is
+    half of the arc's angle that is left.
     """
     arc = setting.arc
+    sighted, ahead = setting.straights.get("A", ("B", None))
+    kind = {None: "sight", True: "sight_ahead", False: "sight_back"}[ahead]
     for before, stake in pairwise(stakes[:-1]):
-        angle = arc.half_angle * (1 - stake.fraction)
+        off = arc.half_angle * stake.fraction
+        angle = arc.half_angle - off if ahead is None else -off if ahead else pi - off
         gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
         move: Move
         if before.name == "A":
-            move = TurnOff(stake.name, "A", "B", angle, gap, (GAP,))
+            move = TurnOff(stake.name, "A", sighted, angle, gap, (GAP,))
         else:
-            move = Sight(stake.name, "A", "B", angle, before.name, gap, (GAP,))
-        recipe.do("sight", 1, [move], [(before.name, stake.name)], turn=[("A", "B", stake.name)],
-                  stake=stake.name, start="A", end="B", other=before.name)  # fmt: skip
+            move = Sight(stake.name, "A", sighted, angle, before.name, gap, (GAP,))
+        recipe.do(kind, 1, [move], [(before.name, stake.name)], turn=[("A", sighted, stake.name)], deflection=off,
+                  stake=stake.name, start="A", end=sighted, other=before.name)  # fmt: skip
 
 
 def angles_turn_back(setting: Setting, stakes: Sequence[Stake]) -> str | None:

@@ -12,6 +12,7 @@ from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move,
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve
+from bowstring.methods.parallel import off_string, overhangs
 from bowstring.methods.setting import FITS, Setting
 
 CENTRE = "C"
@@ -61,9 +62,13 @@ def swing_fails(setting: Setting, stakes: Sequence[Stake]) -> str | None:
 def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Ordinates: along the long chord from its nearer end, then square off it to the arc.
 
-    With ``halve_first`` from each of the smaller chords that so many levels of halving leave.
+    With ``halve_first`` from each of the smaller chords that so many levels of halving leave. From a parallel string,
+    and at round distances, from its middle.
     """
     arc = setting.arc
+    if not setting.halve_first and (setting.parallel or setting.rounds):
+        off_string(recipe, setting, stakes)
+        return
     if setting.halve_first:
         halve(recipe, arc, setting.halve_first, crossed=setting.crossed)
     ends = [stake for stake in stakes if stake.name in recipe.at]
@@ -83,12 +88,13 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
                 SquareOff(stake.name, foot, one, other, out, left=near),
             ]
             recipe.do("ordinate", 1, moves, [(one, foot), (foot, stake.name)],
-                      stake=stake.name, start=one, end=other, foot=foot)  # fmt: skip
+                      stake=stake.name, start=one, end=other, foot=foot, first=first.name, last=last.name)  # fmt: skip
 
 
 def ordinates_overhang(setting: Setting, stakes: Sequence[Stake]) -> str | None:
-    """Past a half circle the arc overhangs its chord; its halves needn't."""
-    return "ordinates_overhang" if not setting.halve_first and setting.arc.cosine < -HALF_TURN_COSINE else None
+    """Past a half circle the arc overhangs its chord; its halves needn't, and from a parallel the string runs on."""
+    plain = not setting.halve_first and not setting.parallel
+    return "ordinates_overhang" if plain and overhangs(setting) else None
 
 
 def tapes(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:

@@ -32,6 +32,36 @@ class NoSuchStakes(ValueError):
 
 
 @dataclass(frozen=True)
+class Parallel:
+    """A string parallel to the chord A-B.
+
+    Attributes:
+        distance: metres from the chord toward the curve, negative behind the chord.
+        squared: both its ends are squared off the string A-B; otherwise two tapes from A and B cross there.
+        proved: a tape reaches from one of its ends to the other.
+        fine: metres: what is no farther from it stands on it, as far as a tape can tell.
+    """
+
+    distance: float
+    squared: bool = False
+    proved: bool = True
+    fine: float = 0.0
+
+
+@dataclass(frozen=True)
+class Rounds:
+    """Round distances along a line.
+
+    Attributes:
+        gap: metres: how wide a straight gap may be.
+        feet: they are round in feet and inches; otherwise in metres.
+    """
+
+    gap: float
+    feet: bool
+
+
+@dataclass(frozen=True)
 class Setting:
     """What the recipes of the methods work from.
 
@@ -47,6 +77,8 @@ class Setting:
         crossed: the stakes of halving that are set by their short chords alone.
         centre_reachable: whether a peg can stand at the arc's centre.
         control: the mark under the instrument and the one it is set on, for coordinates.
+        parallel: the string that ordinates are taken from, ``None`` for the chord itself.
+        rounds: at which round distances stakes along a line stand; ``None``: at equal steps.
     """
 
     arc: Arc
@@ -58,14 +90,24 @@ class Setting:
     halve_first: int = 0
     centre_reachable: bool = False
     crossed: Collection[str] = ()
+    parallel: Parallel | None = None
+    rounds: Rounds | None = None
 
-    def halved_first(self, times: int) -> Setting:
-        """Return this setting with the arc halved so often before ordinates are taken."""
-        return Setting(**{**vars(self), "halve_first": times})
+    def ordinates_from(self, halve_first: int, parallel: Parallel | None) -> Setting:
+        """Return this setting with its ordinates taken from each smaller chord that so many rounds of halving leave, or
+        else from a string parallel to the chord."""
+        return self._with(halve_first=halve_first, parallel=None if halve_first else parallel)
+
+    def in_equal_steps(self) -> Setting:
+        """Return this setting with its stakes at equal steps along a line."""
+        return self._with(rounds=None)
+
+    def _with(self, **changes: object) -> Setting:
+        return Setting(**{**vars(self), **changes})
 
     def crossing(self, stakes: Collection[str]) -> Setting:
         """Return this setting with these stakes of halving set by their short chords alone."""
-        return Setting(**{**vars(self), "crossed": stakes})
+        return self._with(crossed=stakes)
 
     def place(self, mark: str) -> Point:
         """Return where an end or a known mark is."""

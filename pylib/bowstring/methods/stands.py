@@ -13,6 +13,8 @@ from math import asin, ceil
 from bowstring.construction import Stake
 from bowstring.geometry.arc import Arc
 from bowstring.methods.halving import stakes_of
+from bowstring.methods.parallel import overhangs
+from bowstring.methods.rounds import round_offsets, round_ordinates
 from bowstring.methods.setting import (
     FITS,
     MOST_STAKES,
@@ -53,7 +55,7 @@ class Stand(ABC):
         halves: they come level by level, each in the middle of two older ones; there are always 2^levels gaps.
         alike: all straight gaps are alike.
         first_gap: the first gap can be chosen; stations: the stakes can be; halve_first: so can how often the arc is
-            halved before.
+            halved before; parallel: so can a parallel string.
     """
 
     halves = False
@@ -61,6 +63,11 @@ class Stand(ABC):
     first_gap = False
     stations = False
     halve_first = False
+    parallel = False
+
+    def rounds(self, setting: Setting) -> bool:
+        """Whether its stakes stand at round distances in this setting, where the job asks for no others."""
+        return False
 
     @abstractmethod
     def stakes(self, setting: Setting, wanted: Wanted) -> tuple[Stake, ...]:
@@ -94,10 +101,15 @@ class EqualParts(Stand):
 
 
 class AlongChord(Stand):
-    """Over equal steps along the chord, or along each of the smaller chords that halving before leaves."""
+    """Over equal steps or round distances along the chord, or along each of the smaller chords that halving before
+    leaves; past a half circle at equal parts of the arc."""
 
     stations = True
     halve_first = True
+    parallel = True
+
+    def rounds(self, setting: Setting) -> bool:
+        return setting.rounds is not None and not setting.halve_first and not overhangs(setting)
 
     def stakes(self, setting: Setting, wanted: Wanted) -> tuple[Stake, ...]:
         arc = setting.arc
@@ -105,16 +117,26 @@ class AlongChord(Stand):
             return counted([along_chord(arc, x) for x in sorted(set(wanted.stations))])
         if setting.halve_first:
             return _halved_first(arc, setting.halve_first, wanted)
+        if overhangs(setting):
+            # Equal steps along the chord would leave out what stands beyond its ends.
+            return EQUAL.stakes(setting, wanted)
+        if setting.rounds:
+            return round_ordinates(setting, setting.rounds)
         return counted(chord_fractions(arc, _fewest(arc, wanted.levels, wanted.spacing, chord_fractions)))
 
 
 class AlongTangent(Stand):
-    """At equal steps along the tangent at an end, or half of them along each."""
+    """At equal steps or round distances along the tangent at an end, or half of them along each."""
+
+    def rounds(self, setting: Setting) -> bool:
+        return setting.rounds is not None
 
     def stakes(self, setting: Setting, wanted: Wanted) -> tuple[Stake, ...]:
         def at(arc: Arc, gaps: int) -> list[float]:
             return tangent_fractions(arc, gaps, setting.tangent_from)
 
+        if setting.rounds:
+            return round_offsets(setting, setting.rounds)
         arc, both = setting.arc, setting.tangent_from == "both"
         return counted(at(arc, _fewest(arc, wanted.levels, wanted.spacing, at, even=both)))
 

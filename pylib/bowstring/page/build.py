@@ -11,11 +11,11 @@ from html import escape
 from bowstring.demo import DEMO
 from bowstring.drawings.svg import STYLE
 from bowstring.job.jobfile import TEXT_LIMIT
-from bowstring.job.obstacles import STOPS
 from bowstring.methods.meant import BEFORE, BESIDE
 from bowstring.page.answering import LastAnswer, shown_sheet
 from bowstring.page.fields import MARKS, MOST_FIELDS, fields_of_job
 from bowstring.page.form import form_html
+from bowstring.page.tapped import DRAWN
 from bowstring.words import say
 
 _STATES = ("starting", "last", "waiting", "computed", "example", "stop", "refused", "failed")
@@ -77,7 +77,7 @@ def _script_words() -> str:
         "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
-        "tapping": {stops: say(f"siteplan.tapping.{stops}") for stops in STOPS},
+        "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},
         "sizes": {"text": TEXT_LIMIT, "fields": MOST_FIELDS},
         "meant": {"method": BEFORE, "beside": BESIDE},
         "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},

@@ -51,7 +51,7 @@ class Field:
         place: where its value stands in the job.
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
             be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one), ``outline`` (corners
-            in one text), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
+            in one text), ``place`` (one pair), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
         word: the name of its label in the catalogue; a help line stands beside it where there is one.
         choices: a choice's values; an empty one stands for leaving it unsaid.
     """
@@ -256,7 +256,7 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
         fields["greater"] = fields.pop("arc-greater")
     unit = fields.setdefault("unit", "ft-in")
     if "mark" in fields:
-        fields["mark"] = make_tape(unit, job["mark"]).show_mark()
+        fields["mark"] = make_tape(unit, job["mark"]).listed_mark()
     _typed(fields)
     return fields
 

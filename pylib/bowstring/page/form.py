@@ -51,7 +51,7 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
             page.section("fine", page.plain(["mark", "tolerance", "fair", "spacing", "levels"])),
             page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),
             page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
-            page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),
+            page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain((*_ROOM, "parallel"))),
             page.fold(
                 "found",
                 page.plain([f"found.{name}" for name in ("chord[0]", "chord[1]", "tape", "fall", "hold", "sure")]),
@@ -245,7 +245,7 @@ def _desk_of_plan(plan: str) -> str:
     def button(name: str, key: str) -> str:
         return f'<button type="button" id="draw-{name}" disabled>{_said(key)}</button>'
 
-    adding = button("tape", "form.draw_tape") + button("feet", "form.draw_feet")
+    adding = "".join(button(name, f"form.draw_{name}") for name in ("tape", "feet", "round"))
     going = button("undo", "form.draw_undo") + button("done", "form.draw_done") + button("cancel", "form.draw_cancel")
     return (
         f'<div id="site-plan">{plan}</div><p id="site-none" class="help" hidden>{_said("form.no_plan")}</p>'

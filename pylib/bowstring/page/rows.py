@@ -1,7 +1,7 @@
 """What the form says of the method and of the site: its fields, and the way from what was typed to a job and back.
 
-An outline is one text, ``x, y; x, y; x, y``: each corner along the chord from A, then off it toward the curve. The
-stations are one text too, ``x; x; x``.
+An outline is one text, ``x, y; x, y; x, y``: each corner along the chord from A, then off it toward the curve; a
+place is one such pair. The stations are one text too, ``x; x; x``.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ STANDS = {
 
 ROW_NAMES = {
     "got": ("stake", "sagitta", "half_chords-0", "half_chords-1"),
-    "ground": ("name", "stops", "outline"),
+    "ground": ("name", "stops", "at", "diameter", "outline"),
     "known": ("name", "x", "y", "sigma"),
 }
 """Groups of rows that grow, with what stands in a row."""
@@ -40,7 +40,7 @@ LEAST = {"got": 4, "ground": 1, "known": 1}
 MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
 """Rows of each group: those that an empty form has, and the most that there can be."""
 
-LENGTH_ROWS = ("outline", "stations")
+LENGTH_ROWS = ("outline", "place", "stations")
 """Kinds of fields in whose one text several lengths stand."""
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
@@ -79,6 +79,7 @@ SITE_FIELDS: tuple[Row, ...] = (
     ("tape.class", "choice", "tape_class", ("", *CLASSES)),
     ("hands", "count", "hands", ()),
     *((f"room.{name}", "zero", f"room_{name}", ()) for name in ("behind", "inside", "outside")),
+    ("parallel", "signed", "parallel", ()),
     *((f"fall.{name}", "percent", f"fall_{name}", ()) for name in ("along", "across")),
 )
 _KINDS = {"scale": "part", "angle": "angle"}
@@ -94,6 +95,8 @@ def row_fields(group: str, row: int) -> tuple[Row, ...]:
         return (
             (f"{place}.name", "text", "ground_name", ()),
             (f"{place}.stops", "choice", "ground_stops", ("", *STOPS)),
+            (f"{place}.at", "place", "ground_at", ()),
+            (f"{place}.diameter", "length", "ground_diameter", ()),
             (f"{place}.outline", "outline", "ground_outline", ()),
         )
     return (
@@ -154,7 +157,7 @@ def outline_text(corners: Sequence[Sequence[str]]) -> str:
 
 def lengths_in(kind: str, text: str, unit: str, place: str) -> list[list[float]]:
     """Return the lengths of an outline (a pair a corner) or of stations (one each), metres; raises ``BadJob``."""
-    if kind == "outline":
+    if kind in ("outline", "place"):
         return [
             [read_length(one, unit, place, signed=True, zero=True).metres for one in pair]
             for pair in corners_of(text, place)
@@ -174,7 +177,7 @@ def site_of_fields(typed: Typed) -> dict[str, object]:
     """
     job: dict[str, object] = {
         key: typed[key]
-        for key in ("method", "centre", "tangent_from", "hands", "first_gap", "halve_first")
+        for key in ("method", "centre", "tangent_from", "hands", "first_gap", "halve_first", "parallel")
         if key in typed and typed[key] != STANDS.get(key)
     }
     for group, names in (
@@ -202,10 +205,22 @@ def site_of_fields(typed: Typed) -> dict[str, object]:
 
 def _obstacle(typed: Typed, number: int, row: int) -> dict[str, object]:
     there: dict[str, object] = {
-        name: typed[f"ground-{row}-{name}"] for name in ("name", "stops") if f"ground-{row}-{name}" in typed
+        name: typed[f"ground-{row}-{name}"] for name in ("name", "stops", "diameter") if f"ground-{row}-{name}" in typed
     }
-    outline = typed.get(f"ground-{row}-outline", "")
-    return {**there, "outline": corners_of(outline, f"ground[{number}].outline")}
+    at, outline = (typed.get(f"ground-{row}-{name}", "") for name in ("at", "outline"))
+    if at:
+        there["at"] = _place(at, f"ground[{number}].at")
+    if outline or not (at or "diameter" in there):
+        there["outline"] = corners_of(outline, f"ground[{number}].outline")
+    return there
+
+
+def _place(text: str, place: str) -> list[str]:
+    """Return the two lengths of one place; raises ``BadJob``."""
+    pairs = corners_of(text, place)
+    if len(pairs) != 1:
+        raise bad(place, "form.place_one")
+    return pairs[0]
 
 
 def _two_marks(typed: Typed) -> list[str]:
@@ -246,7 +261,14 @@ def in_texts(job: Mapping[str, object]) -> dict[str, object]:
     ground, stations, control = job.get("ground"), job.get("stations"), job.get("control")
     if isinstance(ground, list | tuple):
         flat["ground"] = [
-            {**one, "outline": outline_text([[_one_text(value, unit) for value in pair] for pair in one["outline"]])}
+            {
+                **one,
+                **{
+                    name: outline_text([[_one_text(value, unit) for value in pair] for pair in rows])
+                    for name, rows in (("outline", one.get("outline")), ("at", _alone(one.get("at"))))
+                    if rows
+                },
+            }
             for one in ground
         ]
     if isinstance(stations, list | tuple):
@@ -255,6 +277,10 @@ def in_texts(job: Mapping[str, object]) -> dict[str, object]:
         names = ("mark", "n", "e") if control.get("axes") == "n-e" else ("mark", "x", "y")
         flat["control"] = {"marks": [{name: row[name] for name in names} for row in control["marks"]]}
     return flat
+
+
+def _alone(place: Sequence[object] | None) -> list[Sequence[object]]:
+    return [place] if place else []
 
 
 def _one_text(value: object, unit: str) -> str:

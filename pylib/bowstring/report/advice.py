@@ -9,7 +9,6 @@ from bowstring.job.services import may_be_service
 from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.methods.method import Method
 from bowstring.report.demand import limits_told
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
 from bowstring.report.places import place_name
@@ -33,7 +32,8 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
     all_95 = accuracy.all_95 if accuracy and whole else None
     return {
         "method": row.method.name,
-        "name": name_of(row.method, row.halve_first),
+        "name": name_of(layout, row),
+        "parallel": _distance(row),
         "everyday": row.method.everyday,
         "possible": row.possible,
         "why_not": why_not(layout, row),
@@ -63,11 +63,19 @@ def _shown(value: float | None, show: Callable[[float], str]) -> str | None:
     return None if value is None else show(value)
 
 
-def name_of(method: Method, halve_first: int) -> str:
-    """Return a method's name in words, a mix of two told as such."""
-    if halve_first:
-        return say("method.mixed_once" if halve_first == 1 else "method.mixed", times=halve_first)
-    return say(f"method.name.{method.name}")
+def name_of(layout: Layout, one: Row | Change) -> str:
+    """Return a method's name in words; a mix of two, and ordinates from a parallel string, told as such."""
+    if one.halve_first:
+        return say("method.mixed_once" if one.halve_first == 1 else "method.mixed", times=one.halve_first)
+    if one.parallel:
+        size = layout.job.tape.show(abs(one.parallel.distance))
+        return say("method.parallel" if one.parallel.distance > 0 else "method.parallel_behind", size=size)
+    return say(f"method.name.{one.method.name}")
+
+
+def _distance(row: Row | Change | None) -> float | None:
+    """Return how far a row's parallel string is from the chord, metres, if it has one."""
+    return row.parallel.distance if row and row.parallel else None
 
 
 def why_not(layout: Layout, row: Row) -> str | None:
@@ -113,17 +121,17 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     row = advice.row
     changes: list[ChangeRow] = [
         {"kind": change.kind, "what": change.what, "size": change.size, "method": change.method.name,
-         "halve_first": change.halve_first, "text": _change(layout, change)}
+         "halve_first": change.halve_first, "parallel": _distance(change), "text": _change(layout, change)}
         for change in advice.changes
     ]  # fmt: skip
     if row is None:
         texts = [change["text"] for change in changes]
         text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else _none(layout, rows)
-        return {"method": None, "halve_first": 0, "text": text, "holds": None, "fair": None, "decided": None,
-                "changes": changes}  # fmt: skip
+        return {"method": None, "halve_first": 0, "parallel": None, "text": text, "holds": None, "fair": None,
+                "decided": None, "changes": changes}  # fmt: skip
     text = say(
         "advice.take",
-        method=name_of(row.method, row.halve_first),
+        method=name_of(layout, row),
         reason=say(f"advice.{advice.reason}", count=row.measurements, good=advice.rivals + 1),
         miss=limits_told(layout, rows, row, advice.decided),
         blocked=_blocked(layout, rows, row),
@@ -131,6 +139,7 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     return {
         "method": row.method.name,
         "halve_first": row.halve_first,
+        "parallel": _distance(row),
         "text": text,
         "holds": advice.holds,
         "fair": advice.fair,
@@ -151,7 +160,7 @@ def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:
     for row in rows:
         if row.method.everyday and row.none is None and row.measurements < taken.measurements and not row.possible:
             why = why_not(layout, row) or ""
-            named = say("advice.instead", method=name_of(row.method, row.halve_first), why=why[:1].upper() + why[1:])
+            named = say("advice.instead", method=name_of(layout, row), why=why[:1].upper() + why[1:])
             return f" {named}"
     return ""
 
@@ -160,5 +169,5 @@ def _change(layout: Layout, change: Change) -> str:
     tape = layout.job.tape
     size = f"{change.size:.0f}" if change.kind == "hands" else tape.show(change.size)
     kind = f"room_{change.what}" if change.kind == "room" else change.kind
-    method = name_of(change.method, change.halve_first)
+    method = name_of(layout, change)
     return say(f"advice.change_{kind}", size=size, what=change.what, method=method)

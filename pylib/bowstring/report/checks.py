@@ -24,7 +24,7 @@ def _row(tape: Tape, one: Judged, best: bool, shown: dict[float, str]) -> CheckR
     check = one.check
     if check.distance not in shown:
         shown[check.distance] = tape.show(check.distance)
-    along = None if check.along is None else tape.show(check.along)
+    along = None if check.along is None else tape.show_running(check.along)
     values = {
         "start": check.start,
         "end": check.end,

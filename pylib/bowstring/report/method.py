@@ -6,15 +6,14 @@ from collections.abc import Iterator
 
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.report.advice import why_not
+from bowstring.report.advice import name_of, why_not
 from bowstring.report.caution import Caution, caution
-from bowstring.words import say
 
 
 def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     """Yield what keeps this method from being staked here, and what its numbers cost."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    method = say(f"method.name.{own.method.name}")
+    method = name_of(layout, own)
     if own.blocks:
         yield caution("caution.method_blocked", method=method, why=why_not(layout, own))
     if own.few_hands:

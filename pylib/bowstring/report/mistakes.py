@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from bowstring.analysis.mistakes import Crew, Mistake, Reading, decimal_tape, read_checks
-from bowstring.analysis.replay import SAME, misses
+from bowstring.analysis.replay import SAME, far_off, misses
 from bowstring.analysis.triangles import Square
 from bowstring.construction import Stake
 from bowstring.geometry.plane import Point, distance
@@ -20,8 +20,8 @@ from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape, make_tape
 from bowstring.words import say
 
-MOST_STAKES, MOST_CHECKS = 65, 12
-"""How many stakes are listed, as evenly as can be where there are more; and how many checks, the best ones."""
+MOST_STAKES = 65
+"""How many stakes are listed, as evenly as can be where there are more."""
 
 MARKS_UNSEEN = 2
 """A string read within so many marks of what it must read is taken for right."""
@@ -87,11 +87,10 @@ def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: li
     moved = {stake.name: distance(mistake.at[stake.name], layout.recipe.at[stake.name]) for stake in layout.stakes}
     far = max(moved.values())
     moved_at = next(name for name, length in moved.items() if length >= far * (1 - SAME))
-    if mistake.kind == "wrong_hand":  # the mirror image lies on a circle of its own: how far off this one says nothing
-        worst, at = moved[moved_at], moved_at
-    else:
-        off = misses(layout.staked, layout.stakes, mistake.at)
-        worst, at = off.worst, off.at
+    # The mirror image may lie on the arc's own circle, round the other way: only the way to the arc itself tells.
+    across = far_off if mistake.kind == "wrong_hand" else misses
+    off = across(layout.staked, layout.stakes, mistake.at)
+    worst, at = off.worst, off.at
     seen = read_checks(layout.checks, mistake.at, layout.job.tolerance, tape.mark)
     return {
         "kind": mistake.kind,
@@ -103,7 +102,7 @@ def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: li
         "moved_at": moved_at,
         "moved_shown": _shown(tape, moved[moved_at]),
         "stakes": [_place(stake.name, mistake.at[stake.name]) for stake in listed],
-        "caught_by": [_caught(tape, reading) for reading in seen[:MOST_CHECKS]],
+        "caught_by": [_caught(tape, reading) for reading in seen],
         "caught_count": len(seen),
         "caught": bool(seen),
         "told": _what_is_seen(layout, mistake, seen, (worst, at), (moved[moved_at], moved_at)),
@@ -152,7 +151,7 @@ def _what_is_seen(
 ) -> str:
     """The best check that sees it; otherwise, plainly, that none does, and what does."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    string = _string(layout, mistake)
+    string = [*_string(layout, mistake), *([] if seen else _slid(layout, mistake))]
     if seen:
         return " ".join([_sees(tape, seen[0]), *string])
     if mistake.kind == "wrong_hand":
@@ -197,6 +196,21 @@ def _proving(layout: Layout) -> tuple[str, str, float]:
         if any({measure.start, measure.end} == {"A", "B"} for measure in step.measures):
             return "A", "B", 1.0
     return "A", "B", 0.0
+
+
+def _slid(layout: Layout, mistake: Mistake) -> list[str]:
+    """What the half chords read at the one stake whose pull is wrong, while its tip is slid: a reading, no check."""
+    if mistake.kind != "burned_foot":  # elsewhere the half chords are taped with the same mistake, or at every stake
+        return []
+    tape, true = layout.job.tape, layout.recipe.at
+    for step in layout.recipe.steps:
+        slid = next((move.squares for move in step.moves if move.squares and move.squares.slide), None)
+        if slid and slid.mark == mistake.mark:
+            reads, should = (distance(at[slid.start], at[slid.mark]) for at in (mistake.at, true))
+            if abs(reads - should) > MARKS_UNSEEN * tape.mark:
+                return [say("mistake.slid", start=slid.start, end=slid.mark, reads=tape.show(reads),
+                            should=tape.show(should))]  # fmt: skip
+    return []
 
 
 def _sees(tape: Tape, reading: Reading) -> str:

@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from itertools import pairwise
+
+from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
+from bowstring.methods.setting import FITS
 from bowstring.words import say
 
 
@@ -41,4 +46,16 @@ def report_notes(layout: Layout) -> list[str]:
         notes.append(say("note.tolerance"))
     if layout.method.halves:
         notes.append(say("note.square"))
-    return [*notes, say("note.spring")]
+    return [*notes, *_strings(layout), say("note.spring")]
+
+
+def _strings(layout: Layout) -> Iterator[str]:
+    """What the strings of ordinates and tangent offsets were chosen for, and where they leave a wide gap."""
+    setting, tape, at = layout.setting, layout.job.tape, layout.marks
+    if layout.parallel and setting.halve_first:
+        yield say("note.halve_first_wins")
+    if setting.rounds and layout.method.stand.rounds(setting):
+        gap, start, end = max((distance(at[one.name], at[other.name]), one.name, other.name)
+                              for one, other in pairwise(layout.stakes))  # fmt: skip
+        if gap > setting.rounds.gap * FITS:
+            yield say("note.steep", start=start, end=end, gap=tape.show(gap))

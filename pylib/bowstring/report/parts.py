@@ -225,6 +225,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "method": plain.method,
     "method_said": plain.method_said,
     "halve_first": plain.halve_first,
+    "parallel": plain.parallel,
     "ties": _ties,
     "readings": _readings,
     "arc": _arc,

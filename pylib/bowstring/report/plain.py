@@ -60,6 +60,11 @@ def method(work: Work) -> str:
     return work.layout.method.name
 
 
+def parallel(work: Work) -> float | None:
+    found = work.layout.setting.parallel
+    return found.distance if found else None
+
+
 def method_said(work: Work) -> bool:
     return work.taken.said
 

@@ -14,7 +14,9 @@ def report_site(layout: Layout) -> SitePart:
         "hands": site.hands,
         "obstacles": [
             {"name": one.name, "stops": "tape" if one.stops_tape else "feet",
-             "outline": [[point.x, point.y] for point in one.outline]}
+             "outline": [[point.x, point.y] for point in one.outline],
+             "at": [one.circle.centre.x, one.circle.centre.y] if one.circle else None,
+             "diameter": 2 * one.circle.radius if one.circle else None}
             for one in site.obstacles
         ],
         "known": [{"name": mark.name, "x": mark.point.x, "y": mark.point.y, "sigma": mark.sigma}

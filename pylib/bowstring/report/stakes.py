@@ -28,9 +28,9 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
             "x": point.x,
             "y": point.y,
             "along": along,
-            "x_shown": tape.show(point.x),
+            "x_shown": tape.show_running(point.x),
             "y_shown": tape.show(point.y),
-            "along_shown": tape.show(along),
+            "along_shown": tape.show_running(along),
             "level": stake.level,
             "miss": layout.misses.by_stake[stake.name],
             "sigma_across": spread.across,
@@ -43,7 +43,7 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
         }
         if frame:
             pair = frame.of(point)
-            row["drawing"], row["drawing_shown"] = list(pair), [tape.show(value) for value in pair]
+            row["drawing"], row["drawing_shown"] = list(pair), [tape.show_running(value) for value in pair]
         rows.append(row)
     return rows
 

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from math import degrees
 
 from bowstring.analysis.biases import level_of
+from bowstring.analysis.taped import taped_in
 from bowstring.analysis.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.construction import Measure, Step, Turned
-from bowstring.geometry.plane import distance, signed_angle
+from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
-from bowstring.report.forms.steps import StepRow, TapeMeasure, TurnedAngle
+from bowstring.report.faced import hands_of
+from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
@@ -47,12 +49,14 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
                 "to": step.names.get("end"),
                 "half_chord": _half_held(layout, step, show) if halving else None,
                 "taped": _taped(layout, step, texts) if halving else None,
+                **_deflected(layout, step),
                 "stake": step.stake,
                 "names": dict(step.names),
                 "measures": [
                     *(_measure_row(layout, measure, texts, show) for measure in step.measures),
                     *(_angle_row(turned) for turned in step.angles),
                 ],
+                "readings": _readings(layout, step, show),
             }
         )
     return rows
@@ -91,10 +95,13 @@ def _sloping(layout: Layout, measure: Measure) -> float | None:
 
 def _held(layout: Layout, measure: Measure, show: Callable[[float], str]) -> str:
     """What is held on the tape: the level length, and on sloping ground the slope's beside it where it reads else."""
-    level, slope = show(measure.length), _sloping(layout, measure)
-    if slope is None or show(slope) == level:
-        return level
-    return say("slope.both", level=level, slope=show(slope))
+    slope = _sloping(layout, measure)
+    return on_the_slope(show(measure.length), None if slope is None else show(slope))
+
+
+def on_the_slope(level: str, slope: str | None) -> str:
+    """Return a length as it is held: level, with what it reads along the slope where that is something else."""
+    return level if slope in (None, level) else say("slope.both", level=level, slope=slope)
 
 
 def _half_held(layout: Layout, step: Step, show: Callable[[float], str]) -> str:
@@ -117,10 +124,38 @@ def _measure_row(layout: Layout, measure: Measure, texts: dict[str, str], show: 
     return row
 
 
+def _readings(layout: Layout, step: Step, show: Callable[[float], str]) -> list[Reading]:
+    """What is read besides the measures: the other half of a string, the half chords of a tip that is slid."""
+    at = layout.recipe.at
+    measured = {(measure.start, measure.end) for measure in step.measures}
+    rows: list[Reading] = []
+    for start, end in taped_in(step):
+        if (start, end) not in measured:
+            length = distance(at[start], at[end])
+            rows.append({"from": start, "to": end, "distance": length, "shown": show(length)})
+    return rows
+
+
 def _angle_row(turned: Turned) -> TurnedAngle:
     angle = degrees(turned.angle)
     return {"at": turned.vertex, "from": turned.start, "to": turned.end, "angle": angle,
             "shown": show_dms(angle), "text": show_dms(angle)}  # fmt: skip
+
+
+def _deflected(layout: Layout, step: Step) -> Deflected:
+    """A deflection as the trade turns it, off the tangent, and off the long chord."""
+    if step.deflection is None:
+        return {"deflection": None, "off_chord": None}
+    rest = layout.staked.half_angle - step.deflection
+    return {"deflection": show_dms(degrees(step.deflection)), "off_chord": show_dms(degrees(rest))}
+
+
+def _onto(step: Step, lengths: Sequence[str]) -> str:
+    """How a tape meets a line of sight: along it from the instrument, or from the stake before."""
+    if step.deflection is None:
+        return ""
+    key = "step.onto_first" if step.names["other"] == step.names["start"] else "step.onto_next"
+    return say(key, length=lengths[0], other=step.names["other"], start=step.names["start"])
 
 
 def _half_chord(layout: Layout, step: Step) -> float:
@@ -143,7 +178,9 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
-        **_hands(layout, step),
+        **hands_of(layout, step),
+        **_deflected(layout, step),
+        "onto": _onto(step, lengths),
         **proof_values(layout, step, lengths),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
@@ -154,28 +191,6 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
     return say(f"step.{_kind(step)}", **values)
-
-
-def _hands(layout: Layout, step: Step) -> dict[str, str]:
-    """On which hand something lies that isn't told from the chord: a turned mark, an offset from a tangent.
-
-    In the frame y is toward the curve; a curve on the right is its mirror image.
-    """
-    at, mirrored = layout.recipe.at, layout.side == "right"
-    row = {}
-    for turned in step.angles:
-        left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
-        row["turn_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    if {"start", "end", "stake"} <= step.names.keys():
-        first, second, crossing = (at[step.names[part]] for part in ("start", "end", "stake"))
-        left = second.minus(first).cross(crossing.minus(first)) > 0
-        row["cross_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    if {"start", "foot", "stake"} <= step.names.keys():
-        foot, stake = step.names["foot"], step.names["stake"]
-        start = at[step.names["start"]]
-        left = at[foot].minus(start).cross(at[stake].minus(start)) > 0
-        row["off_hand"] = say("hand.left" if left != mirrored else "hand.right")
-    return row
 
 
 def _landmark(layout: Layout, end: str) -> str:

@@ -14,7 +14,7 @@ def checks(answer: Answer) -> Iterator[Block]:
     """The checks of an answer but for the blind ones."""
     rows = [check for check in answer["checks"] if not check["blind"] or check["kind"] == "closing"]
     if not rows:
-        yield Paragraph(say("sheet.no_checks"), "caution")
+        yield Paragraph(say("sheet.no_checks" if answer["checks"] else "sheet.no_checks_left"), "caution")
         return
     toleranced = answer["tolerance"] is not None
     yield Paragraph(" ".join([say("sheet.checks_intro"), *([say("sheet.checks_worst")] if toleranced else [])]))

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.advice import MethodRow
 from bowstring.report.forms.answer import Answer
+from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.sheet.checks import closing
 from bowstring.words import say
@@ -45,7 +46,7 @@ def set_out(answer: Answer) -> Section:
 
 
 def _name(answer: Answer) -> str:
-    return next(row["name"] for row in answer["methods"] if row["method"] == answer["method"])
+    return own_row(answer)["name"]
 
 
 def triangle(answer: Answer) -> Iterator[Block]:
@@ -71,9 +72,9 @@ def advice(answer: Answer) -> Iterator[Block]:
 def _method_row(row: MethodRow, answer: Answer) -> list[str]:
     none = say("sheet.none")
     name = row["name"]
-    if row["method"] == answer["method"]:
+    if is_own(answer, row):
         name = say("sheet.way_this", name=name)
-    elif row["method"] == answer["advice"]["method"] and not answer["advice"]["halve_first"]:
+    elif is_advised(answer, row):
         name = say("sheet.way_advised", name=name)
     sound = row["reliable"] is not False
     possible = say("sheet.way_yes") if row["possible"] and sound else row["why_not"] or say("sheet.way_unsound")

@@ -94,14 +94,31 @@ class Tape:
         return count * step.numerator / step.denominator
 
     def show(self, metres: float) -> str:
-        r"""Return the nearest mark as the tape reads it, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``.
+        r"""Return the nearest mark as somebody calls it out, like ``10' 4-7/8"``, ``10.41 ft`` or ``3.170 m``.
+
+        On a tape in metres millimetres under one.
 
         >>> make_tape("ft-in", None).show(3.17)
         '10\' 4-3/4"'
+        >>> make_tape("m", None).show(0.0291)
+        '30 mm'
         """
         count = _count(metres, self._step)
         if self.unit == "ft-in":
             return _feet_inches(count, self._mark.denominator)
+        if self.unit == "m" and abs(count * self._mark) < 1:
+            return f"{int(count * self._mark * 1000)} mm"
+        return self._decimal(count)
+
+    def show_running(self, metres: float) -> str:
+        """Return ``show``, but metres throughout on a tape in metres: one of many places along a line or an axis.
+
+        >>> make_tape("m", None).show_running(0.0291)
+        '0.030 m'
+        """
+        return self._decimal(_count(metres, self._step)) if self.unit == "m" else self.show(metres)
+
+    def _decimal(self, count: int) -> str:
         places = _places(self._mark)
         return f"{_tenths(int(count * self._mark * 10**places), places)} {self.unit}"
 
@@ -136,7 +153,11 @@ class Tape:
         return self.show_small(abs(metres))
 
     def show_mark(self) -> str:
-        """Return the mark itself: ``1/8 in``, ``0.01 ft``, ``0.005 m`` or ``5 mm``."""
+        """Return the mark itself: ``1/8 in``, ``0.01 ft`` or ``5 mm``."""
+        return self.show(self.mark) if self.unit == "m" else self.listed_mark()
+
+    def listed_mark(self) -> str:
+        """Return the mark as the unit's list has it: ``1/8 in``, ``0.01 ft``, ``0.005 m`` or ``5 mm``."""
         return _mark_text(self.unit, self._mark)
 
     def finer(self) -> Tape | None:
@@ -148,7 +169,8 @@ class Tape:
     def both(self, metres: float) -> str:
         r"""Return a length in both systems, the tape's own first, for the echo; "about" where it isn't exact.
 
-        Feet and inches to 1/32 in; feet to 4 places; metres and millimetres to 0.1 mm, or whole millimetres.
+        Feet and inches to 1/32 in; feet to 4 places; metres and millimetres to 0.1 mm, or whole millimetres. In metres
+        millimetres stand first under one.
 
         >>> make_tape("m", None).both(3.048)
         '3.048 m = 3048 mm (10\' 0")'
@@ -163,14 +185,14 @@ class Tape:
         return say("tape.with_inches" if exact else "tape.with_inches_about", metric=metric, inches=inches)
 
     def _metric(self, metres: float) -> str:
-        """Return metres and millimetres, the tape's own first."""
+        """Return metres and millimetres, the one that is shown first."""
         tenths = _count(metres, _MILLIMETRE / 10)
         whole = tenths % 10 == 0
         texts = [
             f"{_decimal(Fraction(tenths, 10**4), 3 if whole else 4)} m",
             f"{_decimal(Fraction(tenths, 10), 0 if whole else 1)} mm",
         ]
-        first, other = reversed(texts) if self.unit == "mm" else texts
+        first, other = reversed(texts) if self.unit == "mm" or abs(tenths) < 10**4 else texts
         exact = _same(metres, tenths * _MILLIMETRE / 10)
         return say("tape.metric" if exact else "tape.metric_about", first=first, other=other)
 

@@ -69,6 +69,15 @@ WAYS: dict[str, dict[str, Any]] = {
     "halved once, then ordinates": {"method": "ordinates", "halve_first": 1, "spacing": 2},
     "halved twice, then ordinates": {"method": "ordinates", "halve_first": 2, "spacing": 1.5},
     "ordinates at stations": {"method": "ordinates", "stations": [0.4, 3, 17.2]},
+    "ordinates from a string behind": {"method": "ordinates", "parallel": -3},
+    "ordinates from a string beyond, on loose ends": {"method": "ordinates", "parallel": 7, "known": LOOSE_ENDS},
+    "ordinates from a string squared off": {"method": "ordinates", "parallel": -3, "tape": {"length": 12}},
+    "ordinates past a half circle": {
+        "method": "ordinates",
+        "parallel": -2,
+        "arc": {"chord": 8, "sagitta": 9},
+        "tape": {"length": 12},
+    },
     "produced with a first gap": {"method": "produced", "first_gap": 1.1, "spacing": 2.5},
     "tapes from known marks": {"method": "tapes", "tapes_from": ["House corner", "Well"], "known": HOUSE},
     "coordinates from a known mark": {
@@ -158,6 +167,15 @@ def test_every_method_on_every_arc(method: str, arc: str) -> None:
 def test_every_way_a_method_can_be_used(way: str) -> None:
     job = job_of(**{"arc": {"chord": 18, "sagitta": 3.4}, **WAYS[way]})
     assert hold(job) >= 6
+
+
+@pytest.mark.parametrize(
+    "more", [{"method": "ordinates"}, {"method": "ordinates", "parallel": -3}, {"method": "tangent"}]
+)
+def test_round_distances_from_the_middle_and_from_the_ends(more: dict[str, Any]) -> None:
+    job = job_of(arc={"chord": 9, "sagitta": 1.3}, **more)
+    del job["levels"]
+    assert hold(job) >= 2 * 7
 
 
 def test_feet_and_inches_with_the_usual_model() -> None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from itertools import accumulate
-from math import asin, atan2, cos, hypot, pi, sin
+from math import asin, atan2, cos, hypot, inf, pi, sin
 
 import pytest
 from hypothesis import assume, given
@@ -28,7 +28,7 @@ from bowstring.analysis.squaring import Kit
 from bowstring.analysis.triangles import squares_of
 from bowstring.construction import Recipe
 from bowstring.geometry.arc import Arc
-from bowstring.geometry.outlines import SKIN, TOUCH, fault_of, holds, inside_of, within
+from bowstring.geometry.outlines import SKIN, TOUCH, Circle, fault_of, holds, inside_of, within
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.obstacles import Obstacle
 from bowstring.methods.catalogue import BY_NAME
@@ -53,6 +53,46 @@ def square(x: float, y: float, half: float, name: str = "post", stops_tape: bool
 
 def found(steps: Recipe, *obstacles: Obstacle, arc: Arc = ARC, tape: float = FAR, **room: float) -> list[Blocked]:
     return list(blocks_of(arc, steps, Limits(tape, room, obstacles)))
+
+
+# Circles.
+
+
+@given(
+    st.floats(-3, 3), st.floats(-3, 3), st.floats(0.05, 2), *(st.floats(-5, 5) for _ in range(4)),
+)  # fmt: skip
+def test_a_round_outline_is_its_circle_and_its_corners_stand_around_it(
+    x: float, y: float, radius: float, ax: float, ay: float, bx: float, by: float
+) -> None:
+    circle, a, b = Circle.around(Point(x, y), radius), Point(ax, ay), Point(bx, by)
+    true = Spot(x, y).buffer(radius, quad_segs=2000).intersection(LineString([a, b])).length
+    deep = Spot(x, y).distance(LineString([a, b])) if a != b else inf
+    assume(abs(deep - (radius - SKIN)) > 1e-6)
+    assert inside_of(circle, a, b) == pytest.approx(true if deep < radius - SKIN else 0.0, abs=2e-3)
+    assert within(circle, a) is (hypot(ax - x, ay - y) < radius - SKIN) or abs(hypot(ax - x, ay - y) - radius) < 0.01
+    around = Polygon(circle)
+    assert around.is_valid and around.contains(Spot(x, y).buffer(radius * (1 - 1e-9), quad_segs=500))
+    assert max(hypot(corner.x - x, corner.y - y) for corner in circle) < radius * 1.001
+
+
+def test_a_tape_may_touch_a_tree_and_not_run_through_it() -> None:
+    """A tree of 1 m: the tape along y = 0 passes its middle by 0.5, 0.499 and 0.49 m (2 root(0.5² - 0.49²) = 0.199 m
+    inside)."""
+    for off, inside in ((0.5, 0.0), (0.499, 0.0), (0.49, 2 * (0.5**2 - 0.49**2) ** 0.5)):
+        tree = Circle.around(Point(3.0, off), 0.5)
+        assert inside_of(tree, Point(0.0, 0.0), Point(9.0, 0.0)) == pytest.approx(inside, abs=1e-12)
+    halfway = Circle.around(Point(3.0, 0.0), 0.5)
+    assert inside_of(halfway, Point(0.0, 0.0), Point(3.0, 0.0)) == pytest.approx(0.5)
+    assert inside_of(halfway, Point(2.9, 0.0), Point(3.1, 0.0)) == pytest.approx(0.2)
+
+
+def test_an_oak_on_the_chord_stops_the_string_and_a_box_beside_it_nothing() -> None:
+    oak = Obstacle("oak", True, Circle.around(Point(20.0, 0.0), 0.4))
+    box = Obstacle("box", True, Circle.around(Point(13.0, -0.3), 0.25))
+    blocked = found(recipe("ordinates"), oak, box)
+    assert {one.what for one in blocked} == {"oak"} and "string" in {one.kind for one in blocked}
+    bed = Obstacle("bed", False, Circle.around(ARC.point_at(0.5), 0.3))
+    assert [(one.kind, one.what) for one in found(recipe("ordinates"), bed)] == [("feet", "bed")]
 
 
 # Outlines against shapely.

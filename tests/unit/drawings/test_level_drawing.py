@@ -108,10 +108,11 @@ def found_off(stake: str, sagitta: str) -> dict[str, Any]:
     return case("ordinary", levels=1 if stake == "M" else 2, got=[{"stake": stake, "sagitta": sagitta}])
 
 
-def unchecked(answer: dict[str, Any], stake: str) -> dict[str, Any]:
-    """A copy of an answer without the checks at a stake: no real one, they always are there."""
+def unread(answer: dict[str, Any], stake: str) -> dict[str, Any]:
+    """A copy of an answer without the readings at a stake: no real one, they always are there."""
     changed = own(answer)
-    changed["checks"] = [check for check in answer["checks"] if stake not in (check["from"], check["to"])]
+    for step in changed["steps"]:
+        step["readings"] = [one for one in step["readings"] if stake not in (one["from"], one["to"])]
     return changed
 
 
@@ -125,15 +126,16 @@ def test_numbers_that_differ_are_each_listed() -> None:
     listed = {name: text[text.index(f"{name}: ") :].split(".")[0] for name in ("Q1", "Q2")}
     assert "mid-ord 1' 4-1/8\"" in listed["Q1"] and row["sagitta_shown"] not in listed["Q1"].split(", ")
     assert f"mid-ord {row['sagitta_shown']}" in listed["Q2"]
-    # the half chord of the arc would be wrong at Q1: the checks have the right one
+    # the half chord of the arc would be wrong at Q1: its step reads the right one
     assert row["half_chord_shown"] not in listed["Q1"] and row["half_chord_shown"] in listed["Q2"]
-    (half,) = {check["shown"] for check in answer["checks"] if {check["from"], check["to"]} == {"A", "Q1"}}
+    (half,) = {reading["shown"] for step in answer["steps"] for reading in step["readings"]
+               if {reading["from"], reading["to"]} == {"A", "Q1"}}  # fmt: skip
     assert half != row["half_chord_shown"] and half in listed["Q1"]
     assert "1' 4-1/8\"" in drawing.described()[1]
 
 
-def test_what_neither_a_step_nor_a_check_gives_is_left_out() -> None:
-    answer = unchecked(found_off("Q1", "1' 4-1/8\""), "Q1")
+def test_what_no_step_gives_is_left_out() -> None:
+    answer = unread(found_off("Q1", "1' 4-1/8\""), "Q1")
     text = read(answer, 2).flowing_text()
     listed = text[text.index("Q1: ") :].split(".")[0]
     assert "mid-ord 1' 4-1/8\"" in listed and "short chord" not in listed
@@ -141,7 +143,7 @@ def test_what_neither_a_step_nor_a_check_gives_is_left_out() -> None:
 
 
 def test_a_stake_that_moved_keeps_the_row_s_half_chord_off_the_drawing() -> None:
-    for answer in (own(found_off("M", "5' 3\"")), unchecked(found_off("M", "5' 3\""), "M")):
+    for answer in (own(found_off("M", "5' 3\"")), unread(found_off("M", "5' 3\""), "M")):
         answer["halving"][0]["half_chord_shown"] = "WRONG NOW"
         drawing = read(answer, 1)
         both = drawing.flowing_text() + drawing.described()[1]

@@ -18,8 +18,9 @@ from shapely import LineString, Polygon, box
 
 from bowstring import answer
 from bowstring.demo import DEMO
+from bowstring.drawings.areas import spans
 from bowstring.drawings.boxes import Box
-from bowstring.drawings.siteplan import HEIGHT, WIDTH, clipped, site_plan_svg, spans
+from bowstring.drawings.siteplan import HEIGHT, WIDTH, clipped, site_plan_svg
 from bowstring.job.obstacles import MOST_CORNERS
 from bowstring.page.calls import handle
 from bowstring.page.fields import fields_of_job, job_of_fields
@@ -237,6 +238,22 @@ def test_an_outline_whose_sides_dont_meet_is_taken_and_one_that_crosses_isnt(cor
         assert "fields" in found
     if crossing:
         assert "error" in found
+
+
+@pytest.mark.parametrize("unit", ["ft-in", "m"])
+def test_a_tree_is_tapped_at_its_center_and_on_its_edge(unit: str) -> None:
+    """1.5 m from center to edge (0.9, 1.2): 3 m wide, and no narrower than that."""
+    job = {"unit": unit, "arc": {"chord": "11.58 m", "sagitta": "1.6 m"}, "side": "left"}
+    fields = tap([(3.0, -4.0), (3.9, -2.8)], job, "round")["fields"]
+    assert set(fields) == {f"ground-0-{name}" for name in ("name", "stops", "at", "diameter")}
+    (tree,) = answer(job_of_fields({**fields_of_job(job), **fields}))["site"]["obstacles"]  # type: ignore[index]
+    mark = make_tape(unit, None).mark
+    assert (tree["name"], tree["stops"]) == (say("siteplan.name.round"), "tape")
+    assert tree["at"] == [pytest.approx(3.0, abs=mark / 2 + 1e-9), pytest.approx(-4.0, abs=mark / 2 + 1e-9)]
+    assert 3.0 - 2 * mark <= tree["diameter"] <= 3.0 + 3 * mark
+    for taps in ([], [(3.0, -4.0)], [(3.0, -4.0), (4.0, -4.0), (5.0, -4.0)]):
+        assert tap(taps, job, "round") == {"error": say("siteplan.round_taps")}
+    assert tap([(3.0, -4.0), (3.005, -4.0)], job, "round") == {"error": say("siteplan.round_small")}
 
 
 def test_what_the_page_never_sends_is_refused() -> None:

@@ -151,12 +151,14 @@ def test_a_level_without_a_triangle() -> None:
 def test_after_something_else_was_found_the_step_s_numbers_stand() -> None:
     answer = case("ordinary", levels=2, got=[{"stake": "Q1", "sagitta": "1' 4-1/8\""}])
     row = answer["halving"][1]
-    (half,) = {check["shown"] for check in answer["checks"] if {check["from"], check["to"]} == {"A", "Q1"}}
+    (half,) = {reading["shown"] for step in answer["steps"] for reading in step["readings"]
+               if {reading["from"], reading["to"]} == {"A", "Q1"}}  # fmt: skip
     text = read(answer, 2, "slide").flowing_text()
     assert "1' 4-1/8\"" in text and row["half_chord_shown"] not in text
     assert say("draw.triangle.slide", half_chord=half) in text and say("draw.triangle.alone", name="Q1") in text
     answer = own(answer)
-    answer["checks"] = []  # nothing says what the half chords read
+    for step in answer["steps"]:
+        step["readings"] = []  # nothing says what the half chords read
     text = read(answer, 2, "slide").flowing_text()
     assert say("draw.triangle.slide.alike") in text and row["half_chord_shown"] not in text
     assert has_triangle(answer, 2)

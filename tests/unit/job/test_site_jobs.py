@@ -4,6 +4,7 @@ with what is wrong and what would do."""
 from __future__ import annotations
 
 import re
+from math import dist
 from typing import Any
 
 import pytest
@@ -138,6 +139,22 @@ def test_an_obstacle_without_a_name_is_told_by_its_number() -> None:
     assert "Obstacle 1 is in the way" in swing["why_not"]
 
 
+def tree(**more: Any) -> dict[str, Any]:
+    """A round obstacle; ``None`` leaves a key out."""
+    row = {"name": "oak", "stops": "tape", "at": [5, -2], "diameter": "800 mm", **more}
+    return {"ground": [{key: value for key, value in row.items() if value is not None}]}
+
+
+def test_a_round_obstacle_by_its_middle_and_its_diameter() -> None:
+    """800 mm wide, 2 m behind the middle of the chord: nowhere smaller than that, nowhere a millimetre larger."""
+    (oak,) = site(**tree()).obstacles
+    out = [dist(corner, (5, -2)) for corner in oak.outline]
+    assert oak.stops_tape and min(out) > 0.4 and max(out) < 0.401
+    told = answer(job(**tree()), whole=False)["site"]["obstacles"]  # type: ignore[index]
+    assert (told[0]["at"], told[0]["diameter"]) == ([5, -2], pytest.approx(0.8))
+    assert answer(job(**obstacle()), whole=False)["site"]["obstacles"][0]["at"] is None  # type: ignore[index]
+
+
 STRANGE = ["{0} {what}", "100% wall", "<b>shed</b>", "Ñ-house", "\u4e95", "wall corner 2", "middle", "TAP"]
 
 
@@ -223,6 +240,15 @@ BAD |= {
     "outline-line": (obstacle(outline=[[0, 0], [1, 0], [2, 0]]), "ground[0].outline"),
     "outline-paper": (obstacle(outline=[[0, 1], [9, 1], [9, "1001 mm"], [0, "1001 mm"]]), "ground[0].outline"),
     "outline-far": (obstacle(outline=[[0, 0], [1e12, 0], [1, 1]]), "ground[0].outline[1][0]"),
+    "circle-and-corners": (obstacle(at=[5, -2], diameter=1), "ground[0].at"),
+    "circle-no-diameter": (tree(diameter=None), "ground[0].diameter"),
+    "circle-no-middle": (tree(at=None), "ground[0].at"),
+    "circle-no-width": (tree(diameter=0), "ground[0].diameter"),
+    "circle-thin": (tree(diameter="12 mm"), "ground[0].diameter"),
+    "circle-minus": (tree(diameter=-1), "ground[0].diameter"),
+    "circle-three": (tree(at=[1, 2, 3]), "ground[0].at"),
+    "circle-words": (tree(at=["left", 2]), "ground[0].at[0]"),
+    "circle-no-stops": (tree(stops=None), "ground[0].stops"),
     "obstacle-twice": ({"ground": [*obstacle()["ground"], *obstacle(name=" SHED ")["ground"]]}, "ground[1].name"),
     "obstacle-as-unnamed": ({"ground": [*obstacle(name="Obstacle 2")["ground"], *obstacle(name="")["ground"]]},
                             "ground[1].name"),
@@ -291,6 +317,10 @@ BAD |= {
     "halve-first-half": ({"method": "ordinates", "halve_first": 0.5}, "halve_first"),
     "halve-first-seven": ({"method": "ordinates", "halve_first": 7}, "halve_first"),
     "halve-first-minus": ({"method": "ordinates", "halve_first": -1}, "halve_first"),
+    "parallel-zero": ({"method": "ordinates", "parallel": 0}, "parallel"),
+    "parallel-on-the-chord": ({"parallel": "-40 mm"}, "parallel"),
+    "parallel-list": ({"parallel": [2]}, "parallel"),
+    "parallel-words": ({"parallel": "behind"}, "parallel"),
     "halve-first-over-levels": ({"method": "ordinates", "halve_first": 4}, "halve_first"),
 }  # fmt: skip
 for name in ("C", "m", "K2", "q11", "T", "TA", "tb", "A0", "mid M", "foot K1", "Tan", "ahead K2", "", "A\u200b",

@@ -15,6 +15,7 @@ from shapely import Point as Spot
 
 from bowstring import BadJob, answer
 from bowstring.analysis.triangles import corners_of
+from bowstring.geometry.outlines import SKIN
 from bowstring.job.job import read_job
 from bowstring.job.services import may_be_service
 from bowstring.layout.layout import lay_out
@@ -24,6 +25,7 @@ from helping import about
 FOOT = 0.3048
 TOUCH = 0.0051
 """Metres: a tape that lies along a wall may touch it by this much."""
+DEEP = SKIN * 1.01
 FREE_TO_CHOOSE = {"S", "T"}
 """Where a straight's direction is shown is the crew's own choice."""
 
@@ -71,14 +73,14 @@ class Ground:
     def __init__(self, site: dict[str, Any]) -> None:
         shapes = [(stops, Polygon([(x * FOOT, y * FOOT) for x, y in outline]))
                   for _name, stops, outline in site["ground"]]  # fmt: skip
-        self.walls = [shape for stops, shape in shapes if stops == "tape"]
+        # A way no deeper inside than the skin touches: so the walls' cores are what nothing may run through.
+        self.walls = [shape.buffer(-DEEP) for stops, shape in shapes if stops == "tape"]
         self.all = [shape for _stops, shape in shapes]
         self.tape = float(site.get("tape", {"length": "100 ft"})["length"].split()[0]) * FOOT
 
     def lets_through(self, one: Any, other: Any) -> bool:
         line = LineString([one, other])
-        return all(line.intersection(wall).length - line.intersection(wall.exterior).length <= TOUCH
-                   for wall in self.walls)  # fmt: skip
+        return all(line.intersection(wall).length <= TOUCH for wall in self.walls)
 
     def bears(self, place: Any) -> bool:
         return not any(shape.contains(Spot(place)) and shape.exterior.distance(Spot(place)) > TOUCH

@@ -199,6 +199,11 @@ WAYS: dict[str, dict[str, Any]] = {
         "method": "coordinates", "known": [{"name": "Post", "x": -4, "y": 3}],
         "control": {"marks": [{"mark": "Post", "x": 96, "y": 203}, {"mark": "A", "x": 100, "y": 200}]},
     },
+    "a parallel behind the chord": {"method": "ordinates", "parallel": -2.5},
+    "a parallel through the arc": {"method": "ordinates", "parallel": 0.7},
+    "a parallel beyond the arc": {"method": "ordinates", "parallel": 8, "tape": {"length": 50}},
+    "a parallel squared off the chord": {"method": "ordinates", "parallel": -2.5, "tape": {"length": 9}},
+    "a parallel at equal gaps": {"method": "ordinates", "parallel": 8, "spacing": 1.3},
     "halved, then ordinates": {"method": "ordinates", "halve_first": 2, "spacing": 0.7},
     "first gap": {"method": "centre", "centre": "reachable", "first_gap": 0.4, "spacing": 1.3},
 }  # fmt: skip
@@ -225,6 +230,33 @@ def test_the_other_ways_are_exact_too(way: str, chord: float, ratio: float, offs
         assert abs(dist(at, centre) - radius) <= EXACT
         assert dist(at, alone[stake.name]) <= allowed[stake.name]
     assert max(allowed.values()) < 1e-9
+
+
+@settings(max_examples=max(150, settings.default.max_examples))
+@given(arc=arcs(), off=st.floats(-1, 2.5), levels=st.integers(1, 5), tape=st.sampled_from([5, 500]))
+def test_ordinates_from_a_parallel_string_are_exact_all_round(
+    arc: tuple[float, float], off: float, levels: int, tape: float
+) -> None:
+    """Up to a half circle at equal steps along the chord, past it at equal parts of the arc; whatever the side, and
+    whether the string's ends are crossed from A and B or squared off the string between them."""
+    assume(arc[1] > arc[0] / 1000 and abs(off * arc[0]) >= 0.05)
+    job = job_of(*arc, method="ordinates", parallel=off * arc[0], levels=levels, tape={"length": tape})
+    layout = made(job)
+    assert isinstance(layout, Layout)
+    circle, gaps = Circle(*arc), 2**levels
+    over = half_angle(*arc) > pi / 2
+    alone, allowed = by_moves_alone(layout), conditioned(layout)
+    for number, stake in enumerate(layout.stakes):
+        want = circle.at(mpmath.mpf(number) / gaps) if over else circle.over(arc[0] * number / gaps)
+        assert dist(layout.recipe.at[stake.name], want) <= EXACT, stake.name
+        assert dist(alone[stake.name], want) <= allowed[stake.name] + EXACT, stake.name
+    for step in layout.recipe.steps:
+        if step.stake:
+            # By the step's own numbers: so far along the string, so far off it.
+            at, (*along, out) = layout.recipe.at[step.stake], (measure.length for measure in step.measures)
+            assert out == pytest.approx(abs(at.y - off * arc[0]), abs=EXACT)
+            assert not along or along[0] == pytest.approx(min(abs(at.x), abs(at.x - arc[0])), abs=EXACT)
+    assert max(allowed.values()) < 2e-5
 
 
 @pytest.mark.parametrize("method", METHODS)

@@ -70,6 +70,7 @@ JOBS: list[dict[str, Any]] = [
         "ground": [
             {"name": "shed", "stops": "tape", "outline": [["3", "-2.5"], ["5 m", "-2.5"], ["5", "-0.5"]]},
             {"stops": "feet", "outline": [["6 ft 2 in", "-9"], ["7", "-9"], ["7", "-8.25"]]},
+            {"name": "oak", "stops": "tape", "at": ["6 m", "-2.25"], "diameter": "0.8"},
         ],
         "room": {"behind": "8", "inside": "9", "outside": "0"},
         "known": [{"name": "hydrant", "x": "0.5", "y": "-2", "sigma": "5 mm"}, {"name": "B", "x": "12", "y": "0"}],
@@ -83,6 +84,7 @@ JOBS: list[dict[str, Any]] = [
     },
     {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "ordinates", "stations": ["2.5", "6", "9 m"]},
     {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "ordinates", "levels": 3, "halve_first": "1"},
+    {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "ordinates", "parallel": "-2.4"},
     {"unit": "m", "arc": {"chord": "12", "sagitta": "1.2"}, "method": "tangent", "tangent_from": "A"},
     {
         "unit": "m",
@@ -151,7 +153,7 @@ def test_choices_are_the_jobs_own_words() -> None:
 
 @pytest.mark.parametrize("unit", UNITS)
 def test_marks_are_the_tapes_own(unit: str) -> None:
-    assert [make_tape(unit, mark).show_mark() for mark in MARKS[unit]] == list(MARKS[unit])
+    assert [make_tape(unit, mark).listed_mark() for mark in MARKS[unit]] == list(MARKS[unit])
     finest = make_tape(unit, MARKS[unit][-1])
     assert finest.finer() is None
 
@@ -200,6 +202,9 @@ def test_values_that_count_only_together_are_asked_for(typed: dict[str, str], bl
         ({"ground-2-outline": "1 ft, 2 ft; 3 ft; 4 ft, 5 ft"}, "form.outline_pair"),
         ({"ground-2-outline": "1 ft, 2 ft, 3 ft"}, "form.outline_pair"),
         ({"ground-2-outline": "1 ft, ; 2 ft, 3 ft"}, "form.outline_pair"),
+        ({"ground-2-at": "1,5"}, "form.outline_comma"),
+        ({"ground-2-at": "1 ft"}, "form.outline_pair"),
+        ({"ground-2-at": "1 ft, 2 ft; 3 ft, 4 ft"}, "form.place_one"),
         ({"stations": "4,8; 9"}, "form.stations_comma"),
         ({"control-marks-1-x": "3", "control-marks-0-n": "4"}, "form.control_both"),
     ],
@@ -218,6 +223,19 @@ def test_a_wrong_corner_comes_back_to_its_outline() -> None:
         answer(job_of_fields(typed))
     assert refusal.value.field.startswith("ground[0].outline[1]")
     assert field_of(refusal.value.field, typed) == "ground-1-outline"
+
+
+def test_a_round_obstacle_needs_its_middle_and_its_diameter_and_no_corners() -> None:
+    plain = {"arc-chord": "38 ft", "arc-sagitta": "5 ft", "ground-1-stops": "tape"}
+    for more, field in (
+        ({"ground-1-at": "5 ft, -2 ft"}, "ground-1-diameter"),
+        ({"ground-1-diameter": "2 ft"}, "ground-1-at"),
+        ({"ground-1-at": "5 ft, -2 ft", "ground-1-diameter": "1/8 in"}, "ground-1-diameter"),
+        ({"ground-1-at": "5 ft, -2 ft", "ground-1-diameter": "2 ft", "ground-1-outline": "1 ft, 2 ft"}, "ground-1-at"),
+    ):
+        with pytest.raises(BadJob) as refusal:
+            answer(job_of_fields({**plain, **more}))
+        assert field_of(refusal.value.field, {**plain, **more}) == field, more
 
 
 def test_corners_are_parted_by_semicolons_and_by_lines_alike() -> None:

@@ -41,12 +41,12 @@ def inches(text: str) -> float:
 def test_marks_are_accepted_by_value_and_shown_as_typed(unit: str) -> None:
     for text, metres in MARKS[unit]:
         tape = make_tape(unit, text)
-        assert (tape.unit, tape.mark, tape.show_mark()) == (unit, float(metres), text)
+        assert (tape.unit, tape.mark, tape.listed_mark()) == (unit, float(metres), text)
         assert Tape(unit, float(metres)) == tape
 
 
 def test_the_default_marks() -> None:
-    marks = [tape.show_mark() for tape in (EIGHTHS, FEET, METRES, MILLIMETRES)]
+    marks = [tape.listed_mark() for tape in (EIGHTHS, FEET, METRES, MILLIMETRES)]
     assert marks == ["1/8 in", "0.01 ft", "0.005 m", "5 mm"]
 
 
@@ -60,7 +60,7 @@ def test_the_default_marks() -> None:
     ],
 )  # fmt: skip
 def test_a_mark_is_taken_by_its_value(unit: str, value: object, mark: str) -> None:
-    assert make_tape(unit, value).show_mark() == mark
+    assert make_tape(unit, value).listed_mark() == mark
 
 
 @pytest.mark.parametrize(
@@ -114,7 +114,16 @@ def test_a_tape_outside_the_list_cannot_be_made() -> None:
         (make_tape("ft", 0.1), 10.408 * 0.3048, "10.4 ft"),
         (METRES, 3.17, "3.170 m"),
         (METRES, 3.1725, "3.175 m"),
-        (METRES, -0.0026, "-0.005 m"),
+        (METRES, -0.0026, "-5 mm"),
+        (METRES, 0.0, "0 mm"),
+        (METRES, -1e-9, "0 mm"),
+        (METRES, 0.0291, "30 mm"),
+        (make_tape("m", "1 mm"), 0.0291, "29 mm"),
+        (make_tape("m", "1 cm"), 0.9949, "990 mm"),
+        (METRES, 0.9974, "995 mm"),
+        (METRES, 0.9976, "1.000 m"),
+        (METRES, -0.9974, "-995 mm"),
+        (METRES, -0.9976, "-1.000 m"),
         (make_tape("m", "1 cm"), 3.174, "3.17 m"),
         (make_tape("m", "1 mm"), 0.9996, "1.000 m"),
         (MILLIMETRES, 3.1724, "3170 mm"),
@@ -126,11 +135,26 @@ def test_the_nearest_mark_is_shown_with_carries(tape: Tape, metres: float, text:
     assert tape.show(metres) == text
 
 
+def test_places_along_a_line_keep_metres() -> None:
+    """A column of readings from one end has one unit, whatever they are."""
+    running = [METRES.show_running(metres) for metres in (-0.0026, 0.0, 0.565, 1.13, 19.135)]
+    assert running == ["-0.005 m", "0.000 m", "0.565 m", "1.130 m", "19.135 m"]
+    assert EIGHTHS.show_running(inches("39/8")) == '4-7/8"' and MILLIMETRES.show_running(0.565) == "565 mm"
+
+
+def test_the_mark_is_shown_like_any_length_and_kept_as_the_list_has_it() -> None:
+    tapes = [make_tape("m", mark) for mark in (0.01, 0.005, 0.001)]
+    assert [(tape.show_mark(), tape.listed_mark()) for tape in tapes] == [
+        ("10 mm", "0.01 m"), ("5 mm", "0.005 m"), ("1 mm", "0.001 m"),
+    ]  # fmt: skip
+    assert [tape.show_mark() for tape in (EIGHTHS, FEET, MILLIMETRES)] == ["1/8 in", "0.01 ft", "5 mm"]
+
+
 def test_halves_go_away_from_zero_even_when_the_last_bits_are_short() -> None:
     for sign in (1, -1):
         for metres in (inches("1/16"), math.nextafter(inches("1/16"), 0), math.nextafter(inches("1/16"), 1)):
             assert EIGHTHS.round(sign * metres) == sign * inches("1/8")
-    assert METRES.show(0.1 + 0.2 + 0.0025) == METRES.show(0.3025) == "0.305 m"
+    assert METRES.show(0.1 + 0.2 + 0.0025) == METRES.show(0.3025) == "305 mm"
     assert EIGHTHS.round(inches("1/16") * (1 - 1e-6)) == 0  # a nudge, not a bias
 
 
@@ -148,7 +172,7 @@ def test_both_systems_are_echoed() -> None:
         assert tape.both(exact) == "40' 6-1/2\" = 40.5417 ft"
         assert tape.both(tenths) == "about 40' 6-15/32\" = 40.5400 ft"
     assert METRES.both(12.35) == "12.350 m = 12350 mm (about 40' 6-7/32\")"
-    assert METRES.both(0.3048) == "0.3048 m = 304.8 mm (1' 0\")"
+    assert METRES.both(0.3048) == "304.8 mm = 0.3048 m (1' 0\")"
     assert METRES.both(12.34567) == "about 12.3457 m = 12345.7 mm (about 40' 6-1/16\")"
     assert EIGHTHS.both(0.0) == '0" = 0.0000 ft'
     assert METRES.both(-1.0) == "-1.000 m = -1000 mm (about -3' 3-3/8\")"
@@ -165,7 +189,7 @@ def test_finer_marks_run_to_the_end_of_the_list() -> None:
     for unit, marks in MARKS.items():
         tape: Tape | None = make_tape(unit, marks[0][0])
         for text, _ in marks:
-            assert tape is not None and tape.show_mark() == text
+            assert tape is not None and tape.listed_mark() == text
             tape = tape.finer()
         assert tape is None
 
@@ -192,5 +216,5 @@ def test_what_is_shown_reads_back_as_the_mark_for_every_unit_and_mark(metres: fl
 @settings(max_examples=150)
 @given(count=st.integers(0, 12_000_000), tape=st.sampled_from(TAPES))
 def test_a_rounded_length_is_the_correctly_rounded_multiple_of_the_mark(count: int, tape: Tape) -> None:
-    exact = {text: metres for marks in MARKS.values() for text, metres in marks}[tape.show_mark()]
+    exact = {text: metres for marks in MARKS.values() for text, metres in marks}[tape.listed_mark()]
     assert tape.round(float(count * exact)) == float(count * exact)

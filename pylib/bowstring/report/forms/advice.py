@@ -11,6 +11,7 @@ class MethodRow(TypedDict):
     """One method for this job; its figures are ``None`` where there is no such layout for the arc.
 
     Attributes:
+        parallel: metres from the chord of the string that its ordinates are from, ``None`` for any other.
         stakes, measurements: how many; hands: people that it takes.
         longest_pull: metres of tape; behind: metres that its marks reach behind the chord.
         miss_95, all_95: metres that the worst stake and all stakes stay within at 95 %; ``all_95`` of others than the
@@ -21,6 +22,7 @@ class MethodRow(TypedDict):
 
     method: str
     name: str
+    parallel: float | None
     everyday: bool
     possible: bool
     why_not: str | None
@@ -54,6 +56,7 @@ class ChangeRow(TypedDict):
     size: float
     method: str
     halve_first: int
+    parallel: float | None
     text: str
 
 
@@ -68,6 +71,7 @@ class AdvicePart(TypedDict):
 
     method: str | None
     halve_first: int
+    parallel: float | None
     text: str
     holds: bool | None
     fair: bool | None

@@ -31,7 +31,8 @@ class Answer(TypedDict):
         mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B.
         tolerance: metres, ``None`` without one.
         method_said: whether the job named the method; otherwise it is the advised one.
-        levels: how often the arc is halved, or would be; halve_first: before ordinates are taken.
+        levels: how often the arc is halved, or would be; halve_first: before ordinates are taken; parallel:
+            metres from the chord of the string that these ordinates are from, ``None`` for any other way.
         ties: by end, none of an end that has none.
         arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
@@ -55,6 +56,7 @@ class Answer(TypedDict):
     method: str
     method_said: bool
     halve_first: int
+    parallel: float | None
     ties: dict[str, list[TieRow]]
     readings: list[ReadingRow]
     arc: ArcMeasures

@@ -54,10 +54,12 @@ class MistakeRow(TypedDict):
     """A blunder and what it does, metres.
 
     Attributes:
-        worst_miss, at: the farthest that a stake comes to stand off the arc, and which; shown: as a text.
+        worst_miss, at: the farthest that a stake comes to stand off the arc's circle (of a wrong hand: off the arc
+            itself, without a sign), and which; shown: as a text.
         moved, moved_at: the farthest that a stake comes to stand from its place, and which.
         stakes: where they would stand, of many every so many-th.
-        caught_by: the best checks that see it; caught_count: how many do; told: what becomes of it, in a sentence.
+        caught_by: all checks that see it, the best ones first; caught_count: how many that are; told: what becomes of
+            it, in a sentence.
     """
 
     kind: str

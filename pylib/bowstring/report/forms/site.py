@@ -8,11 +8,14 @@ TapePart = TypedDict("TapePart", {"length": float, "shown": str, "class": str})
 
 @final
 class ObstacleRow(TypedDict):
-    """Something in the way; ``stops``: ``tape`` or ``feet``; ``outline``: pairs of metres."""
+    """Something in the way; ``stops``: ``tape`` or ``feet``; ``outline``: pairs of metres, around the circle of what is
+    round: its middle ``at`` and its ``diameter``, otherwise ``None``."""
 
     name: str
     stops: str
     outline: list[list[float]]
+    at: list[float] | None
+    diameter: float | None
 
 
 @final

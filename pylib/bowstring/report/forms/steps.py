@@ -20,6 +20,14 @@ class TapeMeasure(_Between):
 
 
 @final
+class Reading(_Between):
+    """A length (metres) that is read from one mark to another while a step is done, besides what is measured."""
+
+    distance: float
+    shown: str
+
+
+@final
 class TurnedAngle(_Between):
     """An angle (degrees) that is turned at the mark ``at``, from one mark to another."""
 
@@ -29,14 +37,22 @@ class TurnedAngle(_Between):
     text: str
 
 
+class Deflected(TypedDict):
+    """The angles of a stake on a line of sight, from the tangent and from the long chord."""
+
+    deflection: str | None
+    off_chord: str | None
+
+
 @final
-class StepRow(TypedDict):
+class StepRow(Deflected):
     """One step as a sentence with what is taped and turned in it.
 
     Attributes:
         level: 0 for those that find the ends.
         marks: every mark that it sets; stake: the layout's own among them.
         to: the far end of its string; names: the marks that its sentence tells of, by their part in it.
+        readings: both halves of a string at its middle, both half chords while a tip is slid; no check asks for them.
         half_chord, taped: of a stake on a string: what both half chords and what the sagitta must read.
     """
 
@@ -52,6 +68,7 @@ class StepRow(TypedDict):
     stake: str | None
     names: dict[str, str]
     measures: list[TapeMeasure | TurnedAngle]
+    readings: list[Reading]
 
 
 @final

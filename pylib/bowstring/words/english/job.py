@@ -30,6 +30,8 @@ MESSAGES = {
     "job.levels.wrong": "The number of rounds isn't a whole number from 1 to {most}.",
     "job.levels.remedy": "Give a whole number from 1 to {most}, or a spacing instead.",
     "job.spacing_too_small.wrong": "Even {most} rounds of halving leave gaps of {gap}, wider than this spacing.",
+    "job.spacing_too_many.wrong": "Even {most} gaps are {gap} wide, wider than this spacing.",
+    "job.spacing_too_many.remedy": "Give a spacing of {gap} or more.",
     "job.spacing_too_small.remedy": "Give a spacing of {gap} or more.",
     "job.toward_alone.wrong": "The side of the offset is given, but not the distance.",
     "job.toward_alone.remedy": "Give the distance, or leave the side out.",

@@ -23,37 +23,37 @@ MESSAGES = {
         "ends. Drive a pin at C."
     ),
     "step.swing": (
-        "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, on the B "
-        "side. Drive {stake}."
+        "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, to the "
+        "{swing_hand} (facing {other} from C). Drive {stake}."
     ),
     "step.ordinate": (
-        "{stake}: on the string from {start} toward {end} mark {length0}. There square off to the {hand} (facing B from A) {length1}. "
-        "Drive {stake}."
+        "{stake}: string from {first} to {last}. On it mark {length0} from {start}. There square off {length1} to the {off_hand} "
+        "(facing {last} from {first}). Drive {stake}."
     ),
     "step.cross": (
         "{stake}: cross {length0} from {start} with {length1} from {end}, on the {cross_hand} (facing {end} from {start}). Drive {stake}."
     ),
     "step.polar": (
-        "{stake}: set the instrument over {start} and sight {end}. Turn {angle0} to the {turn_hand}. On that line tape "
-        "{length0}. Drive {stake}."
+        "{stake}: instrument over {start}, sighted on {end}. Turn {angle0} to the {turn_hand}. On that line tape {length0}. "
+        "Drive {stake}."
     ),
     "step.peg": (
         "{peg}, a peg on the tangent at {start}: on the string from {start} toward {end}, mark {length0}. There square off "
-        "{length1} toward the curve's side. Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along "
+        "{length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along "
         "it."
     ),
     "step.peg_back": (
         "{peg}, a peg on the tangent at {start}: extend the string from {end} past {start} by {length0}. There square off "
-        "{length1} toward the curve's side. Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along "
+        "{length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along "
         "it."
     ),
     "step.peg_square": (
-        "{peg}, a peg on the tangent at {start}: at {start}, square off {length0} from the string to {end}. Go toward the "
-        "curve's side. Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
+        "{peg}, a peg on the tangent at {start}: at {start}, square off {length0} from the string to {end}. Go to the "
+        "{off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
     ),
     "step.tangent_offset": (
-        "{stake}: on the tangent from {start} toward {other}, mark {length0}. There square off {length1} to the {off_hand} "
-        "(facing {other} from {start}), toward the chord. Drive {stake}."
+        "{stake}: string from {start} to {other}, along the tangent. On it mark {length0} from {start}. There square off "
+        "{length1} to the {off_hand} (facing {other} from {start}), toward the chord. Drive {stake}."
     ),
     "step.tangent_offset_past": (
         "{stake}: extend the straight from {other} past {start} by {length0}. There square off {length1} to the {off_hand} "
@@ -61,20 +61,31 @@ MESSAGES = {
     ),
     "step.produce_first": (
         "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold zero at {start} and swing {length0} until it "
-        "is {length2} from the mark, toward the chord. Drive {stake}."
+        "is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.produce_straight": (
         "{stake}: extend the straight from {other} past {start} by {length0} and mark it. Hold zero at {start} and swing "
-        "{length0} until it is {length2} from the mark, toward the curve. Drive {stake}."
+        "{length0} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.produce": (
         "{stake}: extend the line from {other} through {start} by {length0} and mark it. Hold zero at {start} and swing "
-        "{length1} until it is {length2} from the mark, toward the chord. Drive {stake}."
+        "{length1} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.sight": (
-        "{stake}: set the instrument over {start} and sight {end}. Turn {angle0} to the {hand}. Measure {length0} from {other} "
-        "to that line, taking the crossing farther from {start}. Drive {stake}."
+        "{stake}, deflection {deflection} off the tangent: instrument over {start}, sighted on {end}. Turn {angle0} to the "
+        "{turn_hand}, off the long chord. {onto} Drive {stake}."
     ),
+    "step.sight_ahead": (
+        "{stake}, deflection {deflection} off the tangent: instrument over {start} (PC), sighted on {end} (PI). Turn {angle0} "
+        "to the {turn_hand}; off the long chord it is {off_chord}. {onto} Drive {stake}."
+    ),
+    "step.sight_back": (
+        "{stake}, deflection {deflection} off the tangent: instrument over {start} (PC). Sight back on {end}, plunge, and turn "
+        "{deflection} to the {deflection_hand}. Without plunging it is {angle0} to the {turn_hand}; off the long chord it is "
+        "{off_chord}. {onto} Drive {stake}."
+    ),
+    "step.onto_first": "Measure {length} along that line.",
+    "step.onto_next": "Measure {length} from {other} to that line, taking the crossing farther from {start}.",
     "method.centre_unreached.wrong": "Nobody has said that the arc's center can be reached.",
     "method.centre_unreached.remedy": "Say in the form that it can, or choose another method.",
     "method.ordinates_overhang.wrong": "This arc turns more than half a circle, so it overhangs its chord: no ordinate reaches all of it.",

@@ -57,6 +57,7 @@ MESSAGES = {
     "mistake.within": (
         "NO check on this sheet catches it. The worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed."
     ),
+    "mistake.slid": "Its own step shows it: {start} to {end} would read {reads}; it must read {should}.",
     "mistake.draw.title": "What if: the stakes after a blunder",
     "mistake.draw.desc": "{text} {told} Standing at A and facing B, the curve belongs on the {hand}, drawn {where} the string.",
     "mistake.draw.each": "{name} would stand {shown} from its place.",

@@ -81,6 +81,10 @@ MESSAGES = {
     "form.ground_stops.none": "no obstacle",
     "form.ground_stops.tape": "tape and feet (a wall)",
     "form.ground_stops.feet": "feet only (a pond)",
+    "form.ground_at": "Center, if it is round",
+    "form.ground_at.help": "A tree, post, box or manhole: x, y of its center, like 12 ft, -3 ft.",
+    "form.ground_diameter": "Its diameter",
+    "form.ground_diameter.help": "With the center, in place of corners. Take the widest.",
     "form.ground_outline": "Corners, in order",
     "form.ground_outline.help": (
         "Each as x, y with ; between. x runs along the chord from A; y runs off it toward the curve, with a minus behind the "
@@ -92,6 +96,11 @@ MESSAGES = {
     "form.room_inside.help": "From the curve toward its center.",
     "form.room_outside": "Room outside the curve",
     "form.room_outside.help": "From the curve away from its center.",
+    "form.parallel": "String parallel to A-B: how far from it",
+    "form.parallel.help": (
+        "For ordinates where A-B itself is blocked. A minus is behind A-B, like -8 ft; without it the string is toward the curve. "
+        "The sheet compares it with the other methods. For its numbers choose ordinates."
+    ),
     # known marks
     "form.known_name": "Name",
     "form.known_name.help": "A name of your own, such as hydrant; A and B for the ends.",
@@ -128,6 +137,7 @@ MESSAGES = {
     # drawing on the plan
     "form.draw_tape": "Draw a wall: blocks tape and feet",
     "form.draw_feet": "Draw a pond: blocks feet only",
+    "form.draw_round": "Draw a tree or a post",
     "form.draw_undo": "Undo",
     "form.draw_done": "Done",
     "form.draw_cancel": "Cancel",
@@ -139,6 +149,8 @@ MESSAGES = {
         "Corner {number} has a comma right between two digits: it could separate two lengths or be a decimal comma."
     ),
     "form.outline_comma.remedy": "Put a space after a comma that separates x from y, and write decimals with a point: 1.5, 2.",
+    "form.place_one.wrong": "That is more than one place.",
+    "form.place_one.remedy": "Give the center alone, as x, y: 12 ft, -3 ft. Corners go into their own field.",
     "form.stations_comma.wrong": "The comma could separate two distances or be a decimal comma.",
     "form.stations_comma.remedy": "Put ; between two distances, and a point for decimals.",
     "form.two_marks.wrong": "Two tapes are held at two points, and this one is blank.",

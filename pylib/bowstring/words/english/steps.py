@@ -51,53 +51,55 @@ MESSAGES = {
         "must read {length2}. If it doesn't, the straights don't meet at the drawing's angle: ask."
     ),
     "step.have_straight": (
-        "Find {start}{first_landmark} and the straight that ends there. Mark S on the straight, well back from {start}: "
-        "S and {start} show its direction."
+        "Find {start}{first_landmark}, the PC: the straight ends there and the curve begins. Mark S on the straight, well back "
+        "from {start}: S and {start} show its direction."
     ),
     "step.from_straight": (
-        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
+        "{other_hand} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
+        "{start} to {end} reads {length2}."
     ),
     "step.from_straight_back": (
-        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}. Move {end} until {start} to {end} reads {length2}."
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off {length1} to the "
+        "{other_hand} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
+        "{start} to {end} reads {length2}."
     ),
     "step.from_straight_untaped": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} (facing "
-        "away from S) {length1}: set {end}{second_landmark}. Square it with {square}. The next step proves it."
+        "away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next step proves it."
     ),
     "step.from_straight_back_untaped": (
         "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
-        "(facing away from S) {length1}: set {end}{second_landmark}. Square it with {square}. The next step proves it."
+        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next step proves it."
     ),
     "step.have_corner": (
-        "Find the corner P where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
+        "Find the corner P, the PI, where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
         "straight on B's side{second_landmark}. Set each well back from P."
     ),
     "step.from_corner": (
-        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Check: "
+        "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). Check: "
         "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it "
         "isn't, stop."
     ),
     "step.from_corner_untaped": (
-        "From P measure back toward S {length0}: set {start}. From P measure back toward T {length1}: set {end}. Stand at "
+        "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). Stand at "
         "{start}, face {end}: P must be on your {hand}, the curve's side; if it isn't, stop."
     ),
     "step.offset_away_arc": (
-        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} "
-        "toward the curve's side: set {end}. {start} to {end} must read {length2}."
+        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} to "
+        "the {off_hand} (facing {other} from {start}), the curve's side: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_away_back": (
-        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} away "
-        "from the curve: set {end}. {start} to {end} must read {length2}."
+        "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} to "
+        "the {off_hand} (facing {other} from {start}), away from the curve: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_arc": (
-        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} toward the "
-        "curve's side: set {end}. {start} to {end} must read {length2}."
+        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} to the "
+        "{off_hand} (facing {other} from {start}), the curve's side: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_toward_back": (
-        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} away from the "
-        "curve: set {end}. {start} to {end} must read {length2}."
+        "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} to the "
+        "{off_hand} (facing {other} from {start}), away from the curve: set {end}. {start} to {end} must read {length2}."
     ),
     "step.offset_square_out": "{end}: at {start} square off the straight {length0}, away from the curve's middle. Set {end} there.",
     "step.offset_square_in": "{end}: at {start} square off the straight {length0}, toward the curve's middle. Set {end} there.",

@@ -1,0 +1,108 @@
+"""Ordinates from a string: along the long chord from its middle, or along one parallel to it.
+
+The parallel is a rectangle's far side: two tapes find each of its ends, the distance from one end of the chord and the
+rectangle's diagonal from the other, so that nothing need be taped or strung along A-B itself. Where the diagonals can't
+be taped its ends are squared off the string A-B. Then the sides left over prove it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import hypot
+
+from bowstring.construction import STRING, Along, Bisect, CrossTapes, Line, Move, Recipe, SquareOff, Stake
+from bowstring.geometry.arc import HALF_TURN_COSINE
+from bowstring.geometry.plane import Point
+from bowstring.methods.ends import TOO_SHORT
+from bowstring.methods.setting import FITS, Parallel, Setting
+
+ENDS = {"A": "PA", "B": "PB"}
+"""The marks on the parallel, square off each end of the chord."""
+
+FEET = "par"
+"""What stands before a stake's name in the name of its foot on the parallel."""
+
+
+class SquareOffString(SquareOff):
+    """A length squared off a string that has to be stretched for it first."""
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        return (*super().lines, (STRING, self.start, self.end))
+
+
+def overhangs(setting: Setting) -> bool:
+    """Whether the arc turns past a half circle: it bulges beyond the ends of its chord."""
+    return setting.arc.cosine < -HALF_TURN_COSINE
+
+
+def off_string(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
+    """Ordinates from the string, each measured along it from its middle or from its nearer end."""
+    start, end, y = "A", "B", 0.0
+    if setting.parallel:
+        set_parallel(recipe, setting.arc.chord, setting.parallel)
+        start, end, y = ENDS["A"], ENDS["B"], setting.parallel.distance
+    chord = setting.arc.chord
+    middle = f"mid {start}-{end}" if setting.rounds and not overhangs(setting) else ""
+    if middle:
+        recipe.do("string_middle", 1, [Bisect(middle, start, end)], [(start, middle)], start=start, end=end)
+    for stake in stakes[1:-1]:
+        point = setting.arc.point_at(stake.fraction)
+        near = point.x <= chord / 2 * FITS  # the middle's last digit says nothing
+        ends = (start, end) if near else (end, start)
+        along = abs(point.x - chord / 2) if middle else point.x if near else chord - point.x
+        line = (middle, *ends[::-1]) if middle else (ends[0], *ends)
+        _ordinate(recipe, stake.name, line, along, point.y - y, _kind(setting.parallel, point.y))
+
+
+def _kind(parallel: Parallel | None, y: float) -> str:
+    """What the step of a stake ``y`` metres off the chord is called: where it stands as seen from its string."""
+    if parallel is None:
+        return "ordinate"
+    out = y - parallel.distance
+    way = "over" if abs(out) < parallel.fine else "toward" if parallel.distance * out < 0 else "away"
+    return f"parallel_{way}"
+
+
+def _ordinate(recipe: Recipe, stake: str, line: tuple[str, str, str], along: float, out: float, kind: str) -> None:
+    """One stake: ``along`` metres from the first mark of the ``line`` toward the last (negative: on past it), then
+    ``out`` metres off it, positive toward the curve's side."""
+    origin, start, end = line
+    from_middle = origin != start
+    foot = origin
+    moves: list[Move] = []
+    measures: list[tuple[str, str]] = []
+    if abs(along) <= TOO_SHORT:
+        where = "middle" if from_middle else "end"
+    else:
+        where = "mid" if from_middle else "on" if along > 0 else "past"
+        foot = f"{'foot' if kind == 'ordinate' else FEET} {stake}"
+        moves.append(Along(foot, origin, end, along))
+        measures.append((origin, foot))
+    # The curve's side is on the left of A-B and on the right of B-A.
+    left = (out > 0) == (start in ("A", ENDS["A"]))
+    moves.append(SquareOff(stake, foot, start, end, abs(out), left=left))
+    measures.append((foot, stake))
+    recipe.do(f"{kind}_{where}", 1, moves, measures, stake=stake, start=start, end=end, foot=foot)
+
+
+def set_parallel(recipe: Recipe, chord: float, parallel: Parallel) -> None:
+    """Write down both ends of the parallel string, and what proves that it is parallel; ``chord``: metres."""
+    off = parallel.distance
+    side = "curve" if off > 0 else "behind"
+    diagonal = hypot(chord, off)
+    for end, other in (("A", "B"), ("B", "A")):
+        mark = ENDS[end]
+        recipe.truth[mark] = Point(0.0 if end == "A" else chord, off)
+        left = (off > 0) == (end == "A")  # the curve's side, seen from this end toward the other
+        if parallel.squared:
+            move: Move = SquareOffString(mark, end, end, other, abs(off), left=left)
+            measures = [(end, mark)]
+        else:
+            move = CrossTapes(mark, end, abs(off), other, diagonal, left=left)
+            measures = [(end, mark), (other, mark)]
+        way = "squared" if parallel.squared else "crossed"
+        recipe.do(f"parallel_{way}_{side}", 1, [move], measures, start=end, end=other, peg=mark)
+    first, last = ENDS["A"], ENDS["B"]
+    proof = "strung" if not parallel.proved else "squared" if parallel.squared else "crossed"
+    recipe.do(f"parallel_{proof}", 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)
