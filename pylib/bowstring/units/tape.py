@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from bowstring.errors import BadJob, bad
 from bowstring.units.echo import quoted
@@ -263,6 +263,7 @@ def _decimal(value: Fraction, places: int) -> str:
     return _tenths(-count if value < 0 else count, places)
 
 
+@lru_cache(32)  # a long layout shows thousands of lengths by one mark
 def _places(mark: Fraction) -> int:
     """Return how many decimals a decimal mark has."""
     return next(places for places in range(4) if (mark * 10**places).denominator == 1)
