@@ -10,9 +10,10 @@ from typing import Any
 from mpmath import mpf
 
 import bowstring
+from helping import SAID
 from reference import arc_of, solutions
 
-JOBS: dict[str, dict[str, Any]] = {
+_JOBS: dict[str, dict[str, Any]] = {
     "flat": {"unit": "m", "mark": "0.001 m", "arc": {"chord": 100, "sagitta": 0.4}, "levels": 4},
     "trade": {
         "unit": "ft-in",
@@ -54,6 +55,7 @@ JOBS: dict[str, dict[str, Any]] = {
     },
     "one-level": {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 1, "tolerance": "0.01 m"},
 }
+JOBS = {name: {**SAID, **job} for name, job in _JOBS.items()}
 
 
 @cache

@@ -17,6 +17,9 @@ import bowstring
 from reference import FIELDS, FOOT, Reference
 
 FEET_PER_METRE = 1 / 0.3048
+SAID = {"side": "left", "drawn_to": "face"}
+"""What a job has to say of the hand and of the line, so that nothing stops its sheet."""
+
 SOLVE_ONLY: dict[str, Any] = {"levels": 1}  # one level: the arc is what is asked
 
 

@@ -49,7 +49,7 @@ def open_desk(page: Page) -> None:
 def kill(page: Page) -> None:
     """Kill the process of a page, as a phone does that runs out of memory."""
     with contextlib.suppress(Error):  # what should answer is gone
-        page.goto("chrome://crash", timeout=5000)
+        page.goto("chrome://crash", timeout=PATIENCE)
 
 
 def kill_browser(folder: Path) -> None:

@@ -77,7 +77,7 @@ def served(
         '<link rel="manifest" href="bowstring.webmanifest">',
         f'<meta name="bowstring-address" content="{escape(address)}">',
         '<meta name="bowstring-job" content="">',
-        f'<script type="module" src="{at}/page.js"></script>',
+        f'<script type="module" src="{at}/page.js" integrity="{start[f"{at}/page.js"]}"></script>',
     ]
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
     files |= {"library.zip": f"{at}/python/library.zip", "worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}

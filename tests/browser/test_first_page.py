@@ -106,7 +106,16 @@ def test_another_unit_is_read_and_shown(page: Page) -> None:
 def test_the_other_hand_turns_the_words(page: Page) -> None:
     page.locator("input[name=side][value=right]").check()
     wait_for(page, "computed")
-    expect(page.locator("#sheet-short")).to_contain_text(say("sheet.stand_right"))
+    expect(page.locator("#sheet-short")).to_contain_text(say("hand.standing", hand="right"))
+
+
+def test_with_one_end_the_form_asks_which_way_it_turns(page: Page) -> None:
+    expect(page.locator("#turn")).to_be_hidden()
+    page.locator("input[name=start][value=one-end]").check()
+    expect(page.locator("#side")).to_be_hidden()
+    page.locator("input[name=turn][value=left]").check()
+    wait_for(page, "computed")
+    expect(page.locator("#sheet-short")).to_contain_text(say("hand.walking", turn="left", hand="right"))
 
 
 def test_clearing_empties_the_form_and_can_be_taken_back(page: Page) -> None:

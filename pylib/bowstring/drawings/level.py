@@ -63,7 +63,7 @@ def _description(answer: Answer, strings: Sequence[String], same: bool) -> str:
     spoken = say("draw.level.strings.one") if count == 1 else say("draw.level.strings.many", count=count)
     named = strings if level_has_room(strings) else (strings[0], strings[-1])
     names = ", ".join(string.names[1] for string in named)
-    parts = [say("draw.level.desc", strings=spoken, names=names, **hand_words(answer))]
+    parts = [say("draw.level.desc", strings=spoken, names=names, hand=hand_words(answer))]
     if same:
         parts.append(_numbers(strings[0]))
     else:

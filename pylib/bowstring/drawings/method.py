@@ -75,7 +75,7 @@ def _shown(steps: Sequence[StepRow], drawn: set[str]) -> StepRow:
 
 
 def _description(answer: Answer, shown: StepRow) -> str:
-    return " ".join([say("draw.way.desc", **hand_words(answer)), shown["text"]])
+    return " ".join([say("draw.way.desc", hand=hand_words(answer)), shown["text"]])
 
 
 def _box(answer: Answer, paper: Paper) -> Box:

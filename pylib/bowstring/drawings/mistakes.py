@@ -119,7 +119,7 @@ def _round(factor: float) -> float:
 
 
 def _description(answer: Answer, row: MistakeRow) -> str:
-    told = say("mistake.draw.desc", text=row["text"], told=row["told"], **hand_words(answer))
+    told = say("mistake.draw.desc", text=row["text"], told=row["told"], hand=hand_words(answer))
     return f"{told} {say('mistake.draw.each', name=row['moved_at'], shown=row['moved_shown'])}"
 
 
@@ -161,7 +161,7 @@ def _foot(sketch: Sketch, answer: Answer, paper: Paper, times: float, drawn: int
     left, top, width = edge.left, edge.bottom + 10.0, max(edge.right - edge.left, _WIDTH)
     top = sketch.paragraph(say("mistake.draw.square"), (left, top), width)
     top = sketch.paragraph(say("mistake.draw.cross"), (left, top), width)
-    words = [say("mistake.draw.hand", hand=hand_words(answer)["hand"])]
+    words = [answer["hand"]]
     if paper.stretch > 1:
         words.append(say("draw.stretch.level", factor=f"{paper.stretch:,}"))
     if times > 1:

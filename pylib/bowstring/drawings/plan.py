@@ -130,13 +130,11 @@ def _paper(answer: Answer, width: float) -> Paper:
     return alone.without_corner() if small and answer["start"] == "corner" else paper
 
 
-def hand_words(answer: Answer) -> dict[str, str]:
-    """Return the words for the hand on which the curve is, and where that puts it on paper."""
-    right = answer["side"] == "right"
-    return {
-        "hand": say("draw.hand.right" if right else "draw.hand.left"),
-        "where": say("draw.below" if right else "draw.above"),
-    }
+def hand_words(answer: Answer) -> str:
+    """Return the sentences for the hand on which the curve is, and where that puts it on paper."""
+    if answer["side"] is None:
+        return answer["hand"]
+    return " ".join([answer["hand"], say("draw.below" if answer["side"] == "right" else "draw.above")])
 
 
 def _title(answer: Answer) -> str:
@@ -147,7 +145,7 @@ def _title(answer: Answer) -> str:
 def _description(answer: Answer, paper: Paper) -> str:
     shown = answer["staked_shown"]
     names = ", ".join(stake["name"] for stake in stakes_on_paper(answer))
-    text = say("draw.plan.desc", chord=shown["chord"], sagitta=shown["sagitta"], names=names, **hand_words(answer))
+    text = say("draw.plan.desc", chord=shown["chord"], sagitta=shown["sagitta"], names=names, hand=hand_words(answer))
     for name, landmark in _landmarks(answer):
         text += say("draw.plan.desc.end", name=name, landmark=landmark)
     start, end = drawn_ends(answer).values()
@@ -290,7 +288,7 @@ def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg], c
 def _walker(sketch: Sketch, answer: Answer, paper: Paper, outer: float) -> None:
     """A walker on A's line, seen from above, looking along the string, and the words that give the hand."""
     away = -paper.up
-    words = say("draw.walker", hand=hand_words(answer)["hand"])
+    words = answer["hand"]
     wide = max(paper.chord * paper.scale, 230.0)
     x = min(0.0, paper.chord * paper.scale / 2 - wide / 2)
     extra = 0.625 * SIZES["word"] * (len(wrap(words, "word", wide - 20)) - 1)

@@ -96,8 +96,7 @@ def _site(answer: Answer) -> Site:
 def _description(answer: Answer, site: Site) -> str:
     rows = answer["site"]["obstacles"]
     obstacles = "; ".join(say(f"siteplan.desc.{one['stops']}", what=one["name"]) for one in rows)
-    text = say("siteplan.desc", **hand_words(answer))
-    return f"{text} {obstacles}".strip()
+    return f"{hand_words(answer)} {obstacles}".strip()
 
 
 def _frame(sketch: Sketch, site: Site) -> None:
@@ -187,7 +186,7 @@ def _foot(sketch: Sketch, answer: Answer, site: Site) -> None:
     """Under the ground: the hand, what the two looks mean, the scale, and where the centre is if it isn't shown."""
     left, width = site.box.left, max(site.box.right - site.box.left, 0.75 * WIDTH)
     top = sketch.edge.bottom + 6.0
-    top = sketch.paragraph(say("draw.walker", hand=hand_words(answer)["hand"]), (left, top), width)
+    top = sketch.paragraph(answer["hand"], (left, top), width)
     if not site.centre:
         top = sketch.paragraph(say("siteplan.no_centre"), (left, top), width)
     for stops in ("tape", "feet"):

@@ -23,7 +23,8 @@ def stake_line_svg(answer: Answer, *, id: str, width_mm: float | None = None) ->
     part, driven = answer["on_line"], answer["driven"]
     name = say(f"draw.on_line.{driven}")
     description = say("draw.on_line.desc", driven=name, point=part["point"])
-    sketch = Sketch(id=id, title=say("draw.on_line.title"), description=description)
+    stopped = bool(answer["stops"])
+    sketch = Sketch(id=id, title=say("draw.on_line.title"), description=description, stopped=stopped)
     if driven == "pin":
         _pin(sketch, part)
     elif driven == "board":

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
-from math import atan2, cos, degrees, hypot, pi, sin, sqrt
+from math import asin, atan2, cos, degrees, hypot, pi, radians, sin, sqrt
 from typing import Literal
 
 from bowstring.geometry.plane import Point
@@ -175,3 +175,18 @@ def radius_of_degree(degree: float) -> float:
     5729.578
     """
     return HUNDRED_FEET * 180 / (pi * degree)
+
+
+def radius_by_chord(degree: float) -> float:
+    """Return the radius in metres of a degree of curve by the chord definition: 50 / sin(D/2) feet (railroads, US).
+
+    >>> round(radius_by_chord(10.0) / 0.3048, 3)
+    573.686
+    """
+    return HUNDRED_FEET / 2 / sin(radians(degree / 2))
+
+
+def degree_by_chord(radius: float) -> float | None:
+    """Return the degrees of central angle over a chord of 100 ft; ``None`` where the circle has none so long."""
+    ratio = HUNDRED_FEET / 2 / radius
+    return 2 * degrees(asin(ratio)) if ratio <= 1 else None

@@ -1,8 +1,8 @@
-"""How the drawing's givens settle one arc: two of them, more that don't quite agree, or three points.
+"""How the drawing's givens settle one arc: two of them, or more that don't quite agree.
 
-Which pair of many is taken: the one whose largest difference over all givens, counted in half units of the last
-digit typed, is smallest. Two arcs may fit a pair; further givens choose, otherwise the smaller angle is taken and the
-other one is kept beside it, to be named.
+Which pair of many is taken: the one with which most givens agree; of these the one whose largest difference, in parts
+of what it may be, is smallest. Two arcs may fit a pair; further givens choose, otherwise the smaller angle is taken and
+the other one is kept beside it, to be named.
 """
 
 from __future__ import annotations
@@ -10,67 +10,16 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import combinations
-from math import atan2, inf
+from math import inf
 
 from bowstring.errors import BadJob, bad
-from bowstring.geometry.arc import MEASURES, Arc, radius_of_degree
+from bowstring.geometry.arc import MEASURES, Arc
+from bowstring.geometry.given import ANGLES, FIELDS, SLACK, Given
 from bowstring.geometry.pairs import NoArc, arcs_of
-from bowstring.geometry.plane import Point, distance, left_of, unit_vector
 from bowstring.words import say
 
-FIELDS = ("radius", "degree", *MEASURES[1:])
-"""The givens' fields in the order that decides ties; ``degree`` stands in the radius' place."""
-
-STRAIGHT = 1e-9
-"""The sine of the half angle under which three points are called straight: 0.25 mm of rise over a 1000 km chord."""
-
-ANGLES = frozenset({"central_angle", "degree"})
-DUST = 1e-12
-"""A computed given that agrees to this part of itself agrees."""
-
 TIE = 1e-6
-"""Two pairs whose worst differences are this near, in half units of the last digit, are tied."""
-
-
-@dataclass(frozen=True)
-class Given:
-    """One measure from the drawing.
-
-    Attributes:
-        field: one of ``FIELDS``.
-        value: metres, or degrees for the central angle and the degree of curve.
-        last_digit: one unit of the last digit typed, in the same unit.
-    """
-
-    field: str
-    value: float
-    last_digit: float
-
-    @property
-    def measure(self) -> str:
-        """The arc's measure that this settles."""
-        return "radius" if self.field == "degree" else self.field
-
-    @property
-    def settles(self) -> float:
-        """The value of that measure."""
-        return radius_of_degree(self.value) if self.field == "degree" else self.value
-
-    def computed(self, arc: Arc) -> float | None:
-        """Return what an arc has for this field (``None`` where it has none)."""
-        if self.field == "degree":
-            return arc.degree_of_curve
-        value: float | None = getattr(arc, self.field)
-        return value
-
-    def off_by(self, arc: Arc) -> float:
-        """Return how far an arc is from this given, in half units of its last digit typed."""
-        computed = self.computed(arc)
-        if computed is None:
-            return inf
-        off = abs(self.value - computed)
-        # A number out of another program may carry digits down to the float's last: its dust is no disagreement.
-        return 0.0 if off <= DUST * self.value else off / (self.last_digit / 2)
+"""Two pairs whose worst differences are this near, in parts of what may differ, are tied."""
 
 
 @dataclass(frozen=True)
@@ -80,49 +29,81 @@ class Settled:
     Attributes:
         arc: the arc taken.
         other: the second arc that the same givens have, or ``None``.
-        pair: the two givens that it was computed from (empty for three points).
+        pair: the two givens that it was computed from (empty for three points or sides).
+        odd: of four givens and more the only one that doesn't agree.
     """
 
     arc: Arc
     other: Arc | None
     pair: tuple[Given, ...]
+    odd: Given | None = None
 
 
-def settle(givens: list[Given], greater: bool, show: Callable[[float], str] = str) -> Settled:
+def settle(givens: list[Given], greater: bool, mark: float, show: Callable[[float], str] = str) -> Settled:
     """Return the arc of two or more givens.
 
-    ``greater`` takes the larger angle where nothing else chooses between two arcs; ``show`` writes a length in
-    metres into a refusal.
+    ``greater`` takes the larger angle where nothing else chooses between two arcs; ``mark`` is the tape's, in metres;
+    ``show`` writes a length in metres into a refusal.
 
     Raises ``BadJob`` when the givens can't settle an arc: too few, or no pair of them belongs to any arc.
 
-    >>> givens = [Given("chord", 40.0, 1.0), Given("sagitta", 10.0, 1.0)]
-    >>> round(settle(givens, None, str).arc.radius, 6)
+    >>> givens = [Given("chord", 40.0), Given("sagitta", 10.0)]
+    >>> round(settle(givens, None, 0.005).arc.radius, 6)
     25.0
     """
     ordered = sorted(givens, key=lambda given: FIELDS.index(given.field))
+    fitting = _fitting(ordered, mark, show)
+    most = max(one.agreeing for one in fitting)
+    fitting = [one for one in fitting if one.agreeing == most]
+    best = min(one.worst for one in fitting)
+    pair = next(one.pair for one in fitting if one.worst <= best + TIE)
+    arcs = [one.arc for one in fitting if one.pair == pair and one.worst <= best + TIE]
+    odd = _odd_one(ordered, [one.arc for one in fitting], mark)
+    if len(arcs) == 1:
+        return Settled(arcs[0], None, pair, odd)
+    smaller, larger = arcs
+    return Settled(larger, smaller, pair, odd) if greater else Settled(smaller, larger, pair, odd)
+
+
+@dataclass(frozen=True)
+class _Fit:
+    """An arc of one pair: how many givens agree with it, and how far the worst is off in parts of what it may."""
+
+    agreeing: int
+    worst: float
+    arc: Arc
+    pair: tuple[Given, Given]
+
+
+def _fitting(ordered: list[Given], mark: float, show: Callable[[float], str]) -> list[_Fit]:
+    """Return every arc of every pair, in the order of the pairs; raises ``BadJob`` where there is none."""
     pairs = [(a, b) for a, b in combinations(ordered, 2) if a.measure != b.measure]
     if not pairs:
         raise _too_few(ordered)
     refusal: BadJob | None = None
-    fitting: list[tuple[float, Arc, tuple[Given, Given]]] = []
+    fitting = []
     for a, b in pairs:
         try:
             arcs = arcs_of((a.measure, b.measure), a.settles, b.settles)
         except NoArc as reason:
             refusal = refusal or bad(f"arc.{b.field}", reason.key, limit=show(reason.limit))
             continue
-        fitting += [(max(given.off_by(arc) for given in ordered), arc, (a, b)) for arc in arcs]
+        for arc in arcs:
+            off = [given.off_by(arc, mark) for given in ordered if given is not a and given is not b]
+            fitting.append(_Fit(2 + sum(one <= SLACK for one in off), max(off, default=0.0), arc, (a, b)))
     if not fitting:
         assert refusal is not None
         raise refusal
-    best = min(score for score, _arc, _pair in fitting)
-    pair = next(pair for score, _arc, pair in fitting if score <= best + TIE)
-    arcs = [arc for score, arc, its_pair in fitting if its_pair == pair and score <= best + TIE]
-    if len(arcs) == 1:
-        return Settled(arcs[0], None, pair)
-    smaller, larger = arcs
-    return Settled(larger, smaller, pair) if greater else Settled(smaller, larger, pair)
+    return fitting
+
+
+def _odd_one(givens: list[Given], arcs: list[Arc], mark: float) -> Given | None:
+    """Return the only given that none of these arcs has, while they have all others; ``None`` under four givens.
+
+    Of three givens any two make an arc, so no single one can be named; nor can it where two arcs name different ones.
+    """
+    off = {given for arc in arcs for given in givens if not given.agrees(arc, mark)}
+    return off.pop() if len(givens) >= 4 and len(off) == 1 else None
 
 
 def _too_few(givens: list[Given]) -> BadJob:
@@ -131,80 +112,6 @@ def _too_few(givens: list[Given]) -> BadJob:
     fields = ", ".join(say(f"measure.{given.field}") for given in givens) or say("arc.nothing")
     others = ", ".join(say(f"measure.{name}") for name in MEASURES if name not in there)
     return bad("arc", "arc.too_few", fields=fields, others=others)
-
-
-@dataclass(frozen=True)
-class OddOne:
-    """A given without which all the others agree, and the arc that they make."""
-
-    given: Given
-    arc: Arc
-
-
-def odd_one_out(givens: list[Given], agrees: Callable[[Given, Arc], bool]) -> OddOne | None:
-    """Return the only given whose absence makes the others agree, or ``None`` when it isn't just one.
-
-    The pair rule spreads a disagreement over all givens, so one wrong number can pull the arc to itself; with four
-    givens or more the others can name it. ``agrees`` says whether an arc has a given.
-    """
-    if len(givens) < 4:
-        return None
-    found = []
-    for given in givens:
-        others = [other for other in givens if other is not given]
-        try:
-            arc = settle(others, False).arc
-        except BadJob:
-            continue
-        if all(agrees(other, arc) for other in others):
-            found.append(OddOne(given, arc))
-    return found[0] if len(found) == 1 else None
-
-
-def through_points(first: Point, second: Point, third: Point) -> tuple[Arc, bool]:
-    """Return the arc from the first point through the second to the third, and whether it bulges to the left.
-
-    Left as seen from the first toward the third, with y to the left of x. The angle at the second point is
-    180 degrees less half the central angle (Euclid, Elements III.20 and III.22).
-
-    Raises ``BadJob`` when two of them are one point or the three stand in a straight line.
-
-    >>> arc, bulges_left = through_points(Point(0.0, 0.0), Point(1.0, 1.0), Point(2.0, 0.0))
-    >>> round(arc.central_angle, 6), bulges_left
-    (180.0, True)
-    """
-    to_first, to_third = first.minus(second), third.minus(second)
-    sides = distance(first, second) * distance(second, third)
-    chord = distance(first, third)
-    if not sides or not chord:
-        raise bad("arc.points", "arc.points_same")
-    sine = to_first.cross(to_third) / sides
-    if abs(sine) < STRAIGHT:
-        raise bad("arc.points", "arc.points_straight")
-    arc_sine, arc_cosine = abs(sine), -to_first.dot(to_third) / sides
-    arc = Arc(chord / (2 * arc_sine), atan2(arc_sine, arc_cosine), arc_sine, arc_cosine)
-    return arc, sine > 0
-
-
-def points_change(points: tuple[Point, Point, Point], step: float) -> float:
-    """Return the larger part by which the radius changes when the middle point is ``step`` metres off, square to
-    the chord.
-
-    ``inf`` where the points then stand in a straight line or on the other hand.
-    """
-    first, second, third = points
-    arc, left = through_points(*points)
-    out = left_of(unit_vector(first, third))
-    worst = 0.0
-    for sign in (1, -1):
-        try:
-            moved, moved_left = through_points(first, second.plus(out, sign * step), third)
-        except BadJob:
-            return inf
-        if moved_left != left:
-            return inf
-        worst = max(worst, abs(moved.radius / arc.radius - 1))
-    return worst
 
 
 def nudged(settled: Settled, step: float) -> Iterator[tuple[Given, float]]:

@@ -15,17 +15,29 @@ Size = float | str
 
 @final
 class ArcForm(TypedDict, total=False):
-    """The arc: two of its measures (lengths, and angles in degrees), more to be compared, or three points."""
+    """The arc: two of its measures (lengths, and angles in degrees), more to be compared, three points, or three sides.
+
+    ``diameter`` and ``degree`` (``degree_by``: ``arc`` or ``chord``) stand in the radius' place; ``delta`` is the
+    central angle; ``rise``, ``mid_ordinate``, ``middle_ordinate`` and ``bow`` are the sagitta.
+    """
 
     radius: Size
+    diameter: Size
     chord: Size
     sagitta: Size
     arc_length: Size
     central_angle: Size
     degree: Size
+    degree_by: str
     tangent_length: Size
     external: Size
+    delta: Size
+    rise: Size
+    mid_ordinate: Size
+    middle_ordinate: Size
+    bow: Size
     points: Sequence[Sequence[Size]]
+    three_sides: Sequence[Size]
     greater: bool
 
 
@@ -158,6 +170,7 @@ class JobForm(TypedDict, total=False):
     arc: ArcForm
     ends: EndsForm
     side: str
+    turn: str
     offset: Size
     toward: str
     tolerance: Size

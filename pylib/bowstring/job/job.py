@@ -6,16 +6,18 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bowstring.errors import bad
-from bowstring.geometry.givens import ANGLES, FIELDS, Given
+from bowstring.geometry.given import Given
 from bowstring.geometry.plane import Point
+from bowstring.job.arc_given import read_arc
 from bowstring.job.found import Found, read_found
 from bowstring.job.got import Got, read_got
+from bowstring.job.hand import read_hand
+from bowstring.job.landmarks import LANDMARK_LIMIT, read_ends
 from bowstring.job.reader import Reader, Reading
 from bowstring.job.site import KEYS as SITE_KEYS
 from bowstring.job.site import Site, read_site
 from bowstring.methods.ends import STARTS
 from bowstring.methods.halving import MOST_LEVELS
-from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.lengths import UNITS
 from bowstring.units.tape import Tape, make_tape
 
@@ -23,20 +25,19 @@ VERSION = 1
 """The version of the job's form."""
 
 KEYS = (
-    "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "offset", "toward", "tolerance", "fair",
-    "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
+    "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "turn", "offset", "toward", "tolerance",
+    "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
     *SITE_KEYS,
 )  # fmt: skip
 
-SIDES = ("left", "right")
 TOWARD = ("centre", "outside")
-DRAWN_TO = ("face", "back", "centre", "unsure")
+DRAWN_TO = ("face", "back", "centre", "flow line", "lip", "unsure")
 DRIVEN = ("pin", "marked", "hub", "board")
 
 THICKEST_PIN = 0.06
 """Metres (some 2-3/8 in): nobody drives a thicker pin to mark a line (common practice, no source)."""
 
-TITLE_LIMIT, NOTE_LIMIT, LANDMARK_LIMIT = 80, 280, 40
+TITLE_LIMIT, NOTE_LIMIT = 80, 280
 """Most characters of the free texts."""
 
 
@@ -52,9 +53,11 @@ class Tie:
 class Job:
     """A job in metres and degrees; see the job's table in DEVELOPERS.md for each key's meaning.
 
-    ``outward`` is the offset in metres, positive away from the centre, 0 without one; ``side`` is ``None`` when the job
-    doesn't say it; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them; ``fair``: metres
-    that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job doesn't say it.
+    ``outward`` is the offset in metres, positive away from the centre, 0 without one; ``side`` is the hand that the
+    job's ``side`` or ``turn`` says, for somebody at A who faces B, ``None`` when neither does; ``sides``: the taped
+    distances A-C, C-B and A-B; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them;
+    ``fair``: metres that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job
+    doesn't say it.
     """
 
     title: str
@@ -62,6 +65,7 @@ class Job:
     tape: Tape
     givens: tuple[Given, ...]
     points: tuple[Point, Point, Point] | None
+    sides: tuple[float, float, float] | None
     greater: bool
     ends: Mapping[str, str]
     side: str | None
@@ -101,7 +105,7 @@ def read_job(job: object) -> Job:
         raise bad("unit", "job.choice", choices=", ".join(UNITS))
     tape = make_tape(unit, job["mark"]) if "mark" in job else make_tape(unit, None)
     reader = Reader(job, tape, KEYS)
-    givens, points = _read_arc(reader)
+    arc = read_arc(reader)
     outward = _outward(reader)
     driven = reader.choice("driven", DRIVEN) or DRIVEN[0]
     tolerance = reader.length("tolerance", bare=False)
@@ -110,11 +114,12 @@ def read_job(job: object) -> Job:
         title=reader.text("title", TITLE_LIMIT),
         note=reader.text("note", NOTE_LIMIT, lines=True),
         tape=tape,
-        givens=givens,
-        points=points,
+        givens=arc.givens,
+        points=arc.points,
+        sides=arc.sides,
         greater=_greater(reader),
-        ends=_read_ends(reader),
-        side=reader.choice("side", SIDES),
+        ends=read_ends(reader),
+        side=read_hand(reader),
         outward=outward,
         tolerance=tolerance,
         fair=tolerance / 2 if fair is None and tolerance is not None else fair,
@@ -133,53 +138,12 @@ def read_job(job: object) -> Job:
     )
 
 
-def _read_arc(reader: Reader) -> tuple[tuple[Given, ...], tuple[Point, Point, Point] | None]:
-    arc = reader.inside("arc", (*FIELDS, "points", "greater"))
-    if arc is None:
-        raise bad("arc", "arc.missing")
-    if "points" in arc.job:
-        beside = [name for name in FIELDS if name in arc.job]
-        if beside:
-            raise bad(f"arc.{beside[0]}", "arc.beside_points")
-        return (), _read_points(arc)
-    givens = []
-    for name in FIELDS:
-        if name not in arc.job:
-            continue
-        field = arc.field(name)
-        if name in ANGLES:
-            angle = read_angle(arc.job[name], field)
-            if name == "central_angle" and angle.degrees >= 360:
-                raise bad(field, "arc.full_circle")
-            givens.append(Given(name, angle.degrees, angle.last_digit))
-            reader.readings.append(Reading(field, angle.typed, both_angles(angle.degrees)))
-        else:
-            length = arc.measured(name)
-            givens.append(Given(name, length.metres, length.last_digit))
-    return tuple(givens), None
-
-
-def _read_points(arc: Reader) -> tuple[Point, Point, Point]:
-    rows = arc.items("points", 3)
-    points = []
-    for number, row in enumerate(rows):
-        field = f"points[{number}]"
-        x, y = arc.within(field, row).items(None, 2)
-        points.append(Point(arc.coordinate(f"{field}[0]", x), arc.coordinate(f"{field}[1]", y)))
-    return points[0], points[1], points[2]
-
-
 def _greater(reader: Reader) -> bool:
     arc = reader.inside("arc", None)
     here, there = reader.flag("greater"), arc.flag("greater") if arc else None
     if here is not None and there is not None and here != there:
         raise bad("greater", "job.greater_twice")
     return bool(here or there)
-
-
-def _read_ends(reader: Reader) -> dict[str, str]:
-    ends = reader.inside("ends", ("A", "B"))
-    return {end: ends.text(end, LANDMARK_LIMIT) if ends else "" for end in ("A", "B")}
 
 
 def _outward(reader: Reader) -> float:

@@ -18,6 +18,9 @@ HIDDEN = frozenset("\u00ad\u061c\u200b\u200e\u200f\u202a\u202b\u202c\u202d\u202e
 NOT_TEXT = frozenset({"Cc", "Cs", "Cn", "Co", "Zl", "Zp"})
 """Unicode categories that aren't text: controls, halves of pairs, unassigned, private, line and paragraph ends."""
 
+SPELLED = {"center": "centre"}
+"""Values that may be spelled otherwise, each with the contract's spelling."""
+
 PLAIN_NAME = 40
 """Most characters of an unknown name that an error's field repeats."""
 
@@ -106,6 +109,8 @@ class Reader:
         if name not in self.job:
             return None
         value = self.job[name]
+        if isinstance(value, str) and SPELLED.get(value) in choices:
+            return SPELLED[value]
         if not isinstance(value, str) or value not in choices:
             raise bad(self.field(name), "job.choice", choices=", ".join(choices))
         return value
@@ -136,8 +141,15 @@ class Reader:
         return self.measured(name, bare=bare, zero=zero).metres if name in self.job else None
 
     def measured(self, name: str, *, bare: bool = True, zero: bool = False) -> Length:
-        """Return a length with its last digit."""
+        """Return a length with its last place after the point."""
         return self._read(self.field(name), self.job[name], bare=bare, zero=zero)
+
+    def read(self, field: str, value: object, typed: object) -> Length:
+        """Return a length that stands in ``typed``, which is told as it was typed."""
+        length = read_length(value, self.tape.unit, field)
+        told = typed.strip() if isinstance(typed, str) else length.typed
+        self.readings.append(Reading(field, told, self.tape.both(length.metres)))
+        return length
 
     def value(self, name: str, value: object) -> float:
         """Return a length in metres that stands in a row."""

@@ -17,8 +17,9 @@ from bowstring.analysis.taped import independent
 from bowstring.construction import Recipe, Stake, TapesDontMeet
 from bowstring.errors import BadJob, bad
 from bowstring.geometry.arc import Arc
-from bowstring.geometry.givens import Settled, settle, through_points
+from bowstring.geometry.givens import Settled, settle
 from bowstring.geometry.plane import Point, distance
+from bowstring.geometry.three import through_points, through_sides
 from bowstring.job.job import Job
 from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.frame import setting_of
@@ -76,9 +77,9 @@ class Layout:
     rounding: Misses
 
     @property
-    def side(self) -> str:
-        """The hand on which the curve lies for somebody at A who faces B."""
-        return self.job.side or self.hand_from_points or "left"
+    def side(self) -> str | None:
+        """The hand on which the curve lies for somebody at A who faces B, ``None`` where nothing says it."""
+        return self.job.side or self.hand_from_points
 
     @property
     def halved(self) -> tuple[Stake, ...]:
@@ -159,7 +160,9 @@ def _settled(job: Job) -> tuple[Settled, str | None]:
     if job.points:
         arc, bulges_left = through_points(*job.points)
         return Settled(arc, None, ()), "left" if bulges_left else "right"
-    return settle(list(job.givens), job.greater, job.tape.show), None
+    if job.sides:
+        return Settled(through_sides(*job.sides), None, ()), None
+    return settle(list(job.givens), job.greater, job.tape.mark, job.tape.show), None
 
 
 def _drawn(job: Job, settled: Settled) -> tuple[Ground | None, Arc]:

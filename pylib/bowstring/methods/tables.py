@@ -19,7 +19,11 @@ STRINGS = Table(
 HALF_CHORDS = Table(
     "crossed", (Column("tape_between", None, _STRING), Column("half_chord_first", 0), Column("half_chord_second", 1))
 )
-ORDINATES = Table("ordinate", (Column("string_from", None, _STRING), Column("at", 0, running=True), _SQUARE_OFF))
+ORDINATES = Table(
+    "ordinate",
+    # Every string as one walks from A to B, so that all offsets are on one hand, whichever end a mark is taped from.
+    (Column("string_from", None, "table.string"), Column("at", 0, "table.from_start", running=True), _SQUARE_OFF),
+)
 _WHERE = {
     "on": "start_toward", "past": "past_start", "end": "at_start", "mid": "middle_toward", "middle": "middle_of",
 }  # fmt: skip

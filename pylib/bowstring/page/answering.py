@@ -7,6 +7,7 @@ from html import escape
 
 from bowstring import Answer, BadJob, JobForm, answering
 from bowstring.demo import DEMO
+from bowstring.job.letters import of_place
 from bowstring.job.link import write_link
 from bowstring.page.fields import (
     MARKS,
@@ -177,7 +178,7 @@ def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
 def _echo(field: Field, text: str, tape: Tape) -> str:
     """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
     if field.kind == "angle":
-        return both_angles(read_angle(text, field.place).degrees)
+        return both_angles(read_angle(of_place(text, field.place), field.place).degrees)
     return shown_field(field, text, tape.unit, tape) if is_length(field) else ""
 
 

@@ -12,7 +12,10 @@ from dataclasses import dataclass
 from typing import cast
 
 from bowstring.errors import bad
+from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.form import JobForm
+from bowstring.job.hand import SIDES
+from bowstring.page.plainly import as_asked
 from bowstring.page.rows import (
     CONTROL_FIELDS,
     ERROR_FIELDS,
@@ -81,20 +84,22 @@ def _got(row: int) -> tuple[Field, ...]:
     )
 
 
-_LENGTHS = ("chord", "sagitta", "radius", "arc_length")
+_LENGTHS = ("chord", "sagitta", "radius", "diameter", "arc_length")
 _BEYOND = ("tangent_length", "external")
 
 FIELDS = (
     Field("title", "text", "title"),
     Field("note", "note", "note"),
     Field("unit", "choice", "unit", ("ft-in", "ft", "m", "mm")),
-    *(Field(f"arc.{name}", "length", name) for name in _LENGTHS),
+    *(Field(f"arc.{name}", "length", "arc_diameter" if name == "diameter" else name) for name in _LENGTHS),
     Field("arc.central_angle", "angle", "central_angle"),
     *(Field(f"arc.{name}", "length", name) for name in _BEYOND),
     Field("greater", "flag", "greater"),
     Field("arc.degree", "angle", "degree"),
+    Field("arc.degree_by", "choice", "degree_by", DEGREE_BY),
     *(Field(f"arc.points[{row}][{axis}]", "signed", f"point_{row}_{axis}") for row in range(3) for axis in range(2)),
-    Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "unsure")),
+    *(Field(f"arc.three_sides[{row}]", "length", f"side_{row}") for row in range(3)),
+    Field("drawn_to", "choice", "drawn_to", ("face", "back", "centre", "flow line", "lip", "unsure")),
     Field("driven", "choice", "driven", ("pin", "marked", "hub", "board")),
     Field("diameter", "fine", "diameter"),
     Field("width", "length", "width"),
@@ -102,8 +107,9 @@ FIELDS = (
     Field("toward", "choice", "toward", ("", "centre", "outside")),
     Field("ends.A", "text", "end_a"),
     Field("ends.B", "text", "end_b"),
-    Field("side", "choice", "side", ("left", "right", "")),
     Field("start", "choice", "start", ("ends", "one-end", "corner", "neither")),
+    Field("side", "choice", "side", (*SIDES, "")),
+    Field("turn", "choice", "turn", (*SIDES, "")),
     *(
         Field(f"ties.{end}[{row}].{name}", kind, f"tie_{name}")
         for end in "AB"
@@ -155,7 +161,8 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     """
     typed = _typed(fields)
     job: dict[str, object] = {"bowstring": 1}
-    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", "side", "start",
+    hand = "turn" if typed.get("start") == "one-end" else "side"  # the form shows no more than the one
+    for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", hand, "start",
                 "mark", "tolerance", "fair", "spacing"):  # fmt: skip
         if key == "diameter" and typed.get("driven", "pin") != "pin":
             continue  # left in its field by somebody who drove pins before
@@ -166,19 +173,27 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
         job["levels"] = int(typed["levels"]) if re.fullmatch(r"[0-9]{1,4}", typed["levels"]) else typed["levels"]
     if "greater" in typed:
         job["greater"] = True
+    ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
+    parts = {"arc": _arc(typed), "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
+    job.update({key: part for key, part in parts.items() if part})
+    job.update(site_of_fields(typed))
+    return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
+
+
+def _arc(typed: Mapping[str, str]) -> dict[str, object]:
     arc: dict[str, object] = {
         name: typed[f"arc-{name}"]
         for name in (*_LENGTHS, "central_angle", *_BEYOND, "degree")
         if f"arc-{name}" in typed
     }
-    points = _points(typed)
+    if "degree" in arc and typed.get("arc-degree_by", DEGREE_BY[0]) != DEGREE_BY[0]:
+        arc["degree_by"] = typed["arc-degree_by"]
+    points, sides = _points(typed), _sides(typed)
     if points:
         arc["points"] = points
-    ends = {end: typed[f"ends-{end}"] for end in "AB" if f"ends-{end}" in typed}
-    parts = {"arc": arc, "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
-    job.update({key: part for key, part in parts.items() if part})
-    job.update(site_of_fields(typed))
-    return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
+    if sides:
+        arc["three_sides"] = sides
+    return arc
 
 
 def stands_for_itself(name: str, text: str) -> bool:
@@ -202,6 +217,16 @@ def _points(typed: Mapping[str, str]) -> list[list[str]]:
             if name not in typed:
                 raise bad(f"arc.points[{row}][{axis}]", "form.point_missing")
     return [[typed[name] for name in pair] for pair in places]
+
+
+def _sides(typed: Mapping[str, str]) -> list[str]:
+    places = [f"arc-three_sides-{row}" for row in range(3)]
+    missing = [row for row, name in enumerate(places) if name not in typed]
+    if len(missing) == 3:
+        return []
+    if missing:
+        raise bad(f"arc.three_sides[{missing[0]}]", "form.side_missing")
+    return [typed[name] for name in places]
 
 
 def _ties(typed: Mapping[str, str]) -> dict[str, object]:
@@ -250,7 +275,9 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
 
     ``job_of_fields`` makes a job of the same meaning out of it.
     """
-    fields = {"-".join(_pieces(place)): text for place, value in _leaves(in_texts(job)) if (text := _text(value))}
+    fields = {
+        "-".join(_pieces(place)): text for place, value in _leaves(in_texts(as_asked(job))) if (text := _text(value))
+    }
     fields.pop("bowstring", None)
     if "arc-greater" in fields:
         fields["greater"] = fields.pop("arc-greater")

@@ -18,7 +18,7 @@ _LENGTHS = ("length", "fine", "zero", "signed")
 _BY_PLACE = {field.place: field for field in FIELDS}
 
 _ARC = tuple(f"arc.{name}" for name in (
-    "chord", "sagitta", "radius", "arc_length", "central_angle", "tangent_length", "external"
+    "chord", "sagitta", "radius", "diameter", "arc_length", "central_angle", "tangent_length", "external"
 ))  # fmt: skip
 
 _METHOD, _OPTIONS = [row[0] for row in METHOD_FIELDS[:2]], [row[0] for row in METHOD_FIELDS[2:]]
@@ -43,11 +43,14 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
             page.section(
                 "arc",
                 page.plain([*_ARC, "greater"])
-                + page.fold("degree", page.plain(["arc.degree"]))
-                + page.fold("points", page.points()),
+                + page.fold("degree", page.plain(["arc.degree", "arc.degree_by"]))
+                + page.fold("points", page.points())
+                + page.fold("sides", page.plain([f"arc.three_sides[{row}]" for row in range(3)])),
             ),
             page.section("line", page.plain(["drawn_to", "width", "driven", "diameter", "offset", "toward"])),
-            page.section("ends", page.plain(["ends.A", "ends.B", "side", "start"]) + page.fold("ties", page.ties())),
+            page.section(
+                "ends", page.plain(["ends.A", "ends.B", "start", "side", "turn"]) + page.fold("ties", page.ties())
+            ),
             page.section("fine", page.plain(["mark", "tolerance", "fair", "spacing", "levels"])),
             page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),
             page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),

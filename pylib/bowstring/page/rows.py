@@ -11,6 +11,7 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
+from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.got import MOST_GOT
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
@@ -25,6 +26,7 @@ Row = tuple[str, str, str, Collection[str]]
 
 STANDS = {
     "start": "ends",
+    "arc-degree_by": DEGREE_BY[0],
     "tangent_from": TANGENT_FROM[2],
 }
 """Choices that say no more than leaving them does, by the field's id."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bowstring.errors import BadJob
+from bowstring.job.letters import of_place
 from bowstring.page.fields import Field, all_fields, unit_of
 from bowstring.page.form import label_of
 from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
@@ -24,7 +25,7 @@ READ_AS: dict[str, dict[str, bool]] = {
 
 def read_field(field: Field, text: str, unit: str) -> float:
     """Return what was typed in a field for a length, in metres, bare numbers in ``unit``; raises ``BadJob``."""
-    return read_length(text, unit, field.place, **READ_AS[field.kind]).metres
+    return read_length(of_place(text, field.place), unit, field.place, **READ_AS[field.kind]).metres
 
 
 def tape_of(fields: Mapping[str, str]) -> Tape:

@@ -6,10 +6,12 @@ from collections.abc import Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance
+from bowstring.job.landmarks import doubts_of_landmarks
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.layout.rows import Row
 from bowstring.report.caution import Caution, caution
 from bowstring.report.givens import doubts_of_givens, sharpness
+from bowstring.report.hands import curve_hand
 from bowstring.report.method import cautions_of_method
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.ties import cautions_of_ties
@@ -79,19 +81,19 @@ def _ground(layout: Layout) -> Iterator[Caution]:
 def _hand(layout: Layout) -> Iterator[Caution]:
     if layout.hand_from_points:
         key = "caution.points_hand"
-        if layout.job.side and layout.job.side != layout.hand_from_points:
+        if layout.side != layout.hand_from_points:
             key = "caution.points_other_hand"
-        yield caution(key, points=say(f"hand.{layout.hand_from_points}"), side=say(f"hand.{layout.side}"))
+        yield caution(key, points=say(f"hand.{layout.hand_from_points}"), side=curve_hand(layout))
+    elif layout.side is None:
+        yield caution("caution.turn_unsaid" if layout.job.start == "one-end" else "caution.hand_unsaid")
 
 
 def _line(layout: Layout) -> Iterator[Caution]:
-    if not layout.job.side and not layout.hand_from_points:
-        yield caution("caution.hand_unsaid", side=say(f"hand.{layout.side}"))
     drawn_to, board = layout.job.drawn_to, layout.job.driven == "board"
     if drawn_to == "unsure":
         yield caution("caution.line_unsure")
     elif drawn_to is None:
-        yield caution("caution.line_unsaid_board" if board else "caution.line_unsaid")
+        yield caution("caution.line_unsaid")
     elif board and drawn_to == "back":
         yield caution("caution.board_on_back")
     elif board and drawn_to == "centre":
@@ -137,13 +139,10 @@ def _aside(layout: Layout, stake: str) -> float | None:
 
 
 def _ends(layout: Layout) -> Iterator[Caution]:
-    """Ends that could be taken for one another: swapped, they put the curve on the other hand."""
-    landmarks = [landmark.casefold() for landmark in layout.job.ends.values() if landmark]
-    if len(landmarks) == 2 and landmarks[0] == landmarks[1]:
-        yield caution("caution.same_landmark")
-    for end, ties in layout.job.ties.items():
-        if len({tie.to.casefold() for tie in ties}) < len(ties):
-            yield caution("caution.same_tie", end=end)
+    """What stands at the ends and could be read two ways: swapped, they put the curve on the other hand."""
+    ties = {end: [tie.to for tie in both] for end, both in layout.job.ties.items()}
+    for kind, end, landmark in doubts_of_landmarks(layout.job.ends, ties):
+        yield caution(f"caution.landmark_{kind}", end=end, landmark=landmark)
 
 
 def _sizes(layout: Layout) -> Iterator[Caution]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from bowstring.construction import Step
 from bowstring.geometry.plane import Point, signed_angle
 from bowstring.layout.layout import Layout
-from bowstring.words import say
+from bowstring.report.hands import turn_hand
 
 
 def hands_of(layout: Layout, step: Step) -> dict[str, str]:
@@ -27,9 +27,11 @@ def hands_of(layout: Layout, step: Step) -> dict[str, str]:
             row["off_hand"] = _hand(layout, at[first], at[last], at[square.foot], at[square.mark])
     for turned in step.angles:
         left = signed_angle(at[turned.vertex], at[turned.start], at[turned.end]) > 0
-        row["turn_hand"] = _word(layout, left)
+        row["turn_hand"] = turn_hand(layout, left)
     if step.deflection is not None:
-        row["deflection_hand"] = _word(layout, False)  # y is toward the curve, so along the tangent it falls away right
+        row["deflection_hand"] = turn_hand(
+            layout, False
+        )  # y is toward the curve, so along the tangent it falls away right
     stake, start = names.get("stake"), names.get("start")
     if stake and start:
         for key, faced in (("cross_hand", names.get("end")), ("swing_hand", names.get("ahead") or names.get("other"))):
@@ -40,8 +42,4 @@ def hands_of(layout: Layout, step: Step) -> dict[str, str]:
 
 def _hand(layout: Layout, start: Point, end: Point, foot: Point, mark: Point) -> str:
     """The hand of a mark for somebody at ``foot`` who faces as from ``start`` to ``end``."""
-    return _word(layout, end.minus(start).cross(mark.minus(foot)) > 0)
-
-
-def _word(layout: Layout, left: bool) -> str:
-    return say("hand.left" if left != (layout.side == "right") else "hand.right")
+    return turn_hand(layout, end.minus(start).cross(mark.minus(foot)) > 0)

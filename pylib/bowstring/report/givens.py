@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.geometry.arc import Arc
-from bowstring.geometry.givens import ANGLES, Given, better_measurement, nudged, odd_one_out, points_change
+from bowstring.geometry.given import ANGLES, Given
+from bowstring.geometry.givens import better_measurement, nudged
+from bowstring.geometry.three import points_change, sides_change
 from bowstring.layout.layout import Layout
 from bowstring.report.caution import Caution, caution
 from bowstring.report.forms.arc import GivenRow
@@ -31,7 +32,7 @@ def report_given(layout: Layout) -> list[GivenRow]:
                 "value": given.value,
                 "computed": computed,
                 "difference": None if computed is None else given.value - computed,
-                "agrees": _agrees(given, layout),
+                "agrees": given.agrees(layout.settled.arc, layout.job.tape.mark),
                 "value_shown": _show(given.field, given.value, layout),
                 "computed_shown": None if computed is None else _show(given.field, computed, layout),
                 "used": given in layout.settled.pair,
@@ -40,44 +41,17 @@ def report_given(layout: Layout) -> list[GivenRow]:
     return rows
 
 
-def _agrees(given: Given, layout: Layout, arc: Arc | None = None) -> bool:
-    computed = given.computed(arc or layout.settled.arc)
-    if computed is None:
-        return False
-    close = given.last_digit if given.field in ANGLES else max(given.last_digit, layout.job.tape.mark)
-    return abs(given.value - computed) <= close * (1 + 1e-9)
-
-
 def _show(field: str, value: float, layout: Layout) -> str:
     return both_angles(value) if field in ANGLES else layout.job.tape.both(value)
 
 
 def doubts_of_givens(layout: Layout) -> Iterator[Caution]:
-    """Yield what is doubtful about the givens: one that is odd, those that disagree, a second arc, a road's angle."""
+    """Yield what is doubtful about the givens: those that disagree or differ, a second arc, a road's angle."""
     tape, settled = layout.job.tape, layout.settled
-    off = [given for given in layout.job.givens if len(layout.job.givens) > 2 and not _agrees(given, layout)]
-    odd = odd_one_out(list(layout.job.givens), lambda given, arc: _agrees(given, layout, arc)) if off else None
-    if odd:
-        others = odd.given.computed(odd.arc)
-        yield caution(
-            "caution.odd_one",
-            field=say(f"measure.{odd.given.field}"),
-            value=_show(odd.given.field, odd.given.value, layout),
-            others=say("sheet.none") if others is None else _show(odd.given.field, others, layout),
-        )
-    for given in off:
-        computed = given.computed(settled.arc)
-        yield caution(
-            "caution.disagrees" if computed is not None else "caution.disagrees_none",
-            field=say(f"measure.{given.field}"),
-            value=_show(given.field, given.value, layout),
-            computed="" if computed is None else _show(given.field, computed, layout),
-            pair=say(
-                "and",
-                first=say(f"measure.{settled.pair[0].field}"),
-                second=say(f"measure.{settled.pair[1].field}"),
-            ),
-        )
+    if len(layout.job.givens) > 2:
+        for given in layout.job.givens:
+            if given.over_a_mark(settled.arc, tape.mark):
+                yield _difference(given, layout)
     if settled.other:
         yield caution(
             "caution.two_arcs",
@@ -88,8 +62,30 @@ def doubts_of_givens(layout: Layout) -> Iterator[Caution]:
             sagitta=tape.show(settled.arc.sagitta),
             other_sagitta=tape.show(settled.other.sagitta),
         )
-    if any(given.field == "degree" for given in layout.job.givens):
-        yield caution("caution.degree", radius=tape.both(settled.arc.radius))
+    for given in layout.job.givens:
+        if given.field == "degree":
+            key = "caution.degree_chord" if given.by_chord else "caution.degree"
+            yield caution(key, radius=tape.both(given.settles))
+
+
+def _difference(given: Given, layout: Layout) -> Caution:
+    """Tell a given that the arc has otherwise, with both values; a difference within its rounding stops nothing."""
+    settled = layout.settled
+    computed = given.computed(settled.arc)
+    if given.agrees(settled.arc, layout.job.tape.mark):
+        key = "caution.differs"
+    elif given == settled.odd:
+        key = "caution.odd_one" if computed is not None else "caution.odd_one_none"
+    else:
+        key = "caution.disagrees" if computed is not None else "caution.disagrees_none"
+    first, second = settled.pair
+    return caution(
+        key,
+        field=say(f"measure.{given.field}"),
+        value=_show(given.field, given.value, layout),
+        computed="" if computed is None else _show(given.field, computed, layout),
+        pair=say("and", first=say(f"measure.{first.field}"), second=say(f"measure.{second.field}")),
+    )
 
 
 def sharpness(layout: Layout) -> Iterator[Caution]:
@@ -117,14 +113,22 @@ def sharpness(layout: Layout) -> Iterator[Caution]:
             better=advice,
         )
 
-    if layout.job.points:
-        change = points_change(layout.job.points, tape.mark)
+    for name, change in _of_the_whole(layout):
         if change > SENSITIVE:
             key = "caution.sensitive" if change < 1 else "caution.sensitive_all"
             yield caution(
                 key,
-                field=say("measure.points"),
+                field=say(f"measure.{name}"),
                 mark=tape.show_mark(),
                 change=percent(change),
-                better=say("caution.better_points"),
+                better=say(f"caution.better_{name}"),
             )
+
+
+def _of_the_whole(layout: Layout) -> Iterator[tuple[str, float]]:
+    """Yield what settles an arc alone, three points or three sides, and how far a mark in it moves the radius."""
+    job = layout.job
+    if job.points:
+        yield "points", points_change(job.points, job.tape.mark)
+    if job.sides:
+        yield "three_sides", sides_change(job.sides, job.tape.mark)

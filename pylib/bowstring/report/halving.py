@@ -24,6 +24,7 @@ from bowstring.layout.limits import limits_of
 from bowstring.methods.halving import quarter_sagitta
 from bowstring.report.by_hand import by_hand
 from bowstring.report.forms.halving import LevelRow, SquaringPart
+from bowstring.report.hands import curve_hand
 from bowstring.units.sizes import INCH
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -72,7 +73,7 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
         half=half,
         sagitta=sagitta,
         half_chord=tape.show(smaller.chord),
-        hand=say(f"hand.{layout.side}"),
+        hand=curve_hand(layout),
     )
 
 

@@ -15,6 +15,7 @@ from bowstring.methods.proofs import TOWARD_FIRST, TOWARD_SECOND
 from bowstring.report.forms.checks import CaughtRow, MistakeRow
 from bowstring.report.forms.stakes import PlaceRow
 from bowstring.report.halving import level_squaring
+from bowstring.report.hands import hand_told
 from bowstring.report.places import place_name
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape, make_tape
@@ -54,7 +55,8 @@ def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
     yield crew.diameter(), {}
     yield crew.no_offset(), {}
     yield crew.wrong_radius(), {}
-    yield crew.wrong_hand(), {}
+    if layout.side:
+        yield crew.wrong_hand(), {}
 
 
 def _burned(tape: Tape, burn: float) -> dict[str, str]:
@@ -155,9 +157,9 @@ def _what_is_seen(
     if seen:
         return " ".join([_sees(tape, seen[0]), *string])
     if mistake.kind == "wrong_hand":
-        return say("mistake.wrong_hand.unseen", hand=say(f"hand.{layout.side}"))
+        return say("mistake.wrong_hand.unseen", told=hand_told(layout))
     offset = tape.show(abs(layout.job.outward))
-    instead = say(f"mistake.{mistake.kind}.instead", hand=say(f"hand.{layout.side}"), offset=offset)
+    instead = say(f"mistake.{mistake.kind}.instead", told=hand_told(layout), offset=offset)
     miss, at = abs(worst[0]), worst[1]
     if tolerance is not None and moved[0] <= tolerance:
         within = say("mistake.within", at=at, miss=tape.show_cost(miss), tolerance=tape.show_small(tolerance))

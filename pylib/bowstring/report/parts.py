@@ -215,6 +215,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "unit": plain.unit,
     "mark": plain.mark,
     "side": plain.side,
+    "hand": plain.hand,
     "ends": plain.ends,
     "drawn_to": plain.drawn_to,
     "driven": plain.driven,

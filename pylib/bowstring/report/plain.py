@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bowstring.report.forms.arc import EndsPart
 from bowstring.report.forms.steps import StepRow
+from bowstring.report.hands import hand_told
 from bowstring.report.work import Work
 from bowstring.version import __version__
 
@@ -28,8 +29,12 @@ def mark(work: Work) -> str:
     return work.job.tape.show_mark()
 
 
-def side(work: Work) -> str:
+def side(work: Work) -> str | None:
     return work.layout.side
+
+
+def hand(work: Work) -> str:
+    return hand_told(work.layout)
 
 
 def ends(work: Work) -> EndsPart:

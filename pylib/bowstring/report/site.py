@@ -22,5 +22,5 @@ def report_site(layout: Layout) -> SitePart:
         "known": [{"name": mark.name, "x": mark.point.x, "y": mark.point.y, "sigma": mark.sigma}
                   for mark in site.known],
         "fall": {"along": site.along, "across": site.across},
-        "axes": ("n-e" if site.north_first else "x-y") if site.control else None,
+        "axes": ("n-e" if site.north_first else "x-y") if site.control and layout.side else None,
     }  # fmt: skip

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from math import isclose
 
+from bowstring.analysis.obstructions import Obstructions
+from bowstring.geometry.plane import Point
 from bowstring.job.job import Job
 from bowstring.layout.layout import Layout
+from bowstring.layout.limits import limits_of
 from bowstring.report.forms.stakeline import OnLinePart, OverrunPart
 from bowstring.units.sizes import TWO_FEET
 from bowstring.words import say
@@ -69,14 +72,30 @@ def _come_back(job: Job) -> str | None:
     return say("on_line.come_back", offset=job.tape.show_whole(abs(job.outward)), each=each)
 
 
-def _overrun(layout: Layout) -> OverrunPart:
-    """The stake past each end: back along the tangent, which leaves the string at half the central angle."""
+def _in_the_way(layout: Layout, end: Point, stake: Point) -> str | None:
+    """What is in the way of the stake past an end: of the string produced, of its offset, of the board."""
+    ground, foot = Obstructions(layout.staked, limits_of(layout.job)), Point(stake.x, end.y)
+    lines = ((end, foot), (foot, stake), (end, stake))
+    found = (name for one, other in lines for name in ground.stoppers(one, other))
+    return next(found, None) or next(ground.standing(stake), None)
+
+
+def _overrun(layout: Layout) -> OverrunPart | None:
+    """The stake past each end: back along the tangent, which leaves the string at half the central angle; ``None``
+    where neither end has room for one."""
     arc, tape = layout.staked, layout.job.tape
     length = OVERRUN[tape.feet]
     along, off = length * arc.cosine, length * arc.sine
     which = "square" if isclose(along, 0, abs_tol=SQUARE) else "past" if along > 0 else "before"
     shown = {name: tape.show(abs(size)) for name, size in (("length", length), ("along", along), ("off", off))}
-    parts = (say("on_line.overrun", **shown), say(f"on_line.overrun_{which}", **shown), say("on_line.brace"))
+    ways = {"A": (Point(0.0, 0.0), Point(-along, -off)), "B": (Point(arc.chord, 0.0), Point(arc.chord + along, -off))}
+    found = {end: _in_the_way(layout, *way) for end, way in ways.items()}
+    free = [end for end, what in found.items() if not what]
+    if not free:
+        return None
+    blocked = [say("on_line.overrun_blocked", what=what, end=end) for end, what in found.items() if what]
+    numbers = (say("on_line.overrun", **shown), say(f"on_line.overrun_{which}", **shown))
+    parts = (*numbers, *blocked, say("on_line.brace"))
     return {
         "length": length,
         "along": along,
@@ -85,5 +104,5 @@ def _overrun(layout: Layout) -> OverrunPart:
         "along_shown": shown["along"],
         "off_shown": shown["off"],
         "text": " ".join(parts),
-        "stakes": [{"name": "A", "x": -along, "y": -off}, {"name": "B", "x": arc.chord + along, "y": -off}],
+        "stakes": [{"name": end, "x": stake.x, "y": stake.y} for end, (_end, stake) in ways.items() if end in free],
     }

@@ -18,7 +18,9 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
     """Return the answer's ``stakes`` from A to B; ``own``: the row of the layout's method."""
     rows: list[StakeRow] = []
     tape = layout.job.tape
-    frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if layout.job.site.control else None
+    # Without the hand it isn't known on which side of the control line the stakes are.
+    known = layout.job.site.control and layout.side
+    frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if known else None
     assert own.accuracy is not None
     for stake, spread in zip(layout.stakes, own.accuracy.stakes, strict=True):
         point = layout.marks[stake.name]

@@ -13,6 +13,7 @@ from bowstring.geometry.plane import distance
 from bowstring.layout.layout import Layout
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
+from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
@@ -21,8 +22,6 @@ from bowstring.words import say
 
 LONG_STRING = 15.24
 """Metres (50 ft): a longer string is told about wind."""
-
-OTHER_HAND = {"left": "right", "right": "left"}
 
 
 def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
@@ -81,7 +80,7 @@ def _taped(layout: Layout, step: Step, texts: dict[str, str]) -> str:
     if step.kind == "stake_got":
         return say("step.got_short", shown=shown)
     if step.sagitta is not None and step.sagitta < 0:
-        return say("step.back_short", shown=shown, hand=say(f"hand.{OTHER_HAND[layout.side]}"))
+        return say("step.back_short", shown=shown, hand=away_hand(layout))
     return shown
 
 
@@ -174,8 +173,11 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
     values: dict[str, object] = {
         **step.names,
         **{f"length{i}": text for i, text in enumerate(lengths)},
-        "hand": say(f"hand.{layout.side}"),
-        "other_hand": say(f"hand.{OTHER_HAND[layout.side]}"),
+        "hand": curve_hand(layout),
+        "other_hand": away_hand(layout),
+        "turn": turn_hand(layout, left=False),
+        "told": hand_told(layout),
+        "corner_hand": _corner_hand(layout, step),
         "half_chord": half_chord,
         **{f"angle{i}": show_dms(degrees(turned.angle)) for i, turned in enumerate(step.angles)},
         **hands_of(layout, step),
@@ -190,7 +192,14 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    return say(f"step.{_kind(step)}", **values)
+    return say(f"step.{_kind(step)}", **values).rstrip()
+
+
+def _corner_hand(layout: Layout, step: Step) -> str:
+    """On which hand the corner must be, for somebody at the first end; nothing where that isn't known."""
+    if layout.side is None or not {"start", "end"} <= step.names.keys():
+        return ""
+    return say("step.corner_hand", start=step.names["start"], end=step.names["end"], hand=curve_hand(layout))
 
 
 def _landmark(layout: Layout, end: str) -> str:

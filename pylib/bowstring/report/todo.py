@@ -57,4 +57,6 @@ def share(chance: float) -> str:
         if chance >= least:
             return say("todo.share", part=part, of=of)
     part = floor(chance * 10 + 1e-9)
-    return say("todo.share", part=part, of=10) if part else say("todo.hardly")
+    if part < 2:
+        return say("todo.share_one", of=10) if part else say("todo.hardly")
+    return say("todo.share", part=part, of=10)

@@ -52,7 +52,7 @@ def _stops(answer: Answer) -> Iterator[Block]:
 
 def _short(answer: Answer) -> Iterator[Block]:
     """The plan and every number that is taped, on one page for somebody who knows the steps."""
-    yield Paragraph(say(f"sheet.stand_{answer['side']}"), "key")
+    yield Paragraph(answer["hand"], "key")
     yield Drawing("plan")
     if not method_parts.halves(answer):
         yield from method_parts.short_tables(answer)

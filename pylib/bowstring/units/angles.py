@@ -13,9 +13,10 @@ from bowstring.errors import bad
 from bowstring.units.echo import ECHO_LIMIT, quoted
 from bowstring.units.numerals import (
     Part,
+    Quantity,
     Refused,
     either,
-    number_digit,
+    number_place,
     number_text,
     plain,
     scalar,
@@ -60,12 +61,13 @@ class Angle:
 
     Attributes:
         degrees: the correctly rounded value in degrees.
-        last_digit: one unit of the last digit typed, in degrees (45°40' gives 1/60).
+        place: one unit of the last second, minute or decimal typed, in degrees (45°40' gives 1/60); 0 for whole
+            degrees.
         typed: what stood in the job, as text.
     """
 
     degrees: float
-    last_digit: float
+    place: float
     typed: str
 
 
@@ -87,12 +89,12 @@ def read_angle(value: object, field: str) -> Angle:
         plain_value = scalar(value)
         if isinstance(plain_value, str):
             typed = plain_value.strip()
-            exact, digit, sign = _from_text(typed)
+            exact, place, sign = _from_text(typed)
         else:
             typed = number_text(plain_value)
-            exact, digit, sign = (
+            exact, place, sign = (
                 Fraction(plain_value),
-                number_digit(plain_value),
+                number_place(plain_value),
                 "-" if plain_value < 0 else "",
             )
         _check(exact, sign)
@@ -101,7 +103,7 @@ def read_angle(value: object, field: str) -> Angle:
         if "readings" in values:
             values["readings"] = _good_readings(why.readings)
         raise bad(field, f"angle.{why.name}", **values) from None
-    return Angle(float(exact), float(digit), typed)
+    return Angle(float(exact), float(place), typed)
 
 
 def _check(exact: Fraction, sign: str) -> None:
@@ -123,7 +125,7 @@ def _from_text(typed: str) -> tuple[Fraction, Fraction, str]:
             raise Refused("bare_fraction", readings=[f"{numbers[0].text}°"])
         if units[0] in ("min", "sec"):
             raise Refused("no_degrees")
-        return numbers[0].value, numbers[0].digit, sign
+        return numbers[0].value, numbers[0].place, sign
     if None in units:
         raise Refused("apart", readings=_readings(parts, units))
     order = [_ORDER.index(unit) for unit in units if unit]
@@ -133,9 +135,14 @@ def _from_text(typed: str) -> tuple[Fraction, Fraction, str]:
         raise Refused("broken_part")
     if any(number.value >= 60 for number in numbers[1:]):
         raise Refused("sixty")
-    sizes = [_SIZE[unit] for unit in units if unit]
+    return *_together(numbers, [_SIZE[unit] for unit in units if unit]), sign
+
+
+def _together(numbers: list[Quantity], sizes: list[Fraction]) -> tuple[Fraction, Fraction]:
+    """Return the degrees of several parts, and one unit of the last one's last place, which a whole minute has too."""
     exact = sum((number.value * size for number, size in zip(numbers, sizes, strict=True)), Fraction(0))
-    return exact, numbers[-1].digit * sizes[-1], sign
+    last = numbers[-1]
+    return exact, (Fraction(1) if last.shape == "whole" else last.place) * sizes[-1]
 
 
 def _unit(part: Part) -> str | None:
@@ -170,7 +177,7 @@ def _good_readings(readings: list[str]) -> str:
     for reading in readings:
         told = reading if any(sign in "°'\"" or sign.isalpha() for sign in reading) else f"{reading}°"
         try:
-            exact, _digit, sign = _from_text(told)
+            exact, _place, sign = _from_text(told)
             _check(exact, sign)
         except Refused:
             continue

@@ -18,7 +18,7 @@ from bowstring.units.numerals import (
     Quantity,
     Refused,
     either,
-    number_digit,
+    number_place,
     number_text,
     plain,
     scalar,
@@ -57,12 +57,13 @@ class Length:
 
     Attributes:
         metres: the correctly rounded value in metres.
-        last_digit: one unit of the last digit typed, in metres ("12.35 m" gives 0.01, 6-1/2 in half an inch).
+        place: one unit of the last place typed after the point, in metres ("12.35 m" gives 0.01); 0 for a whole
+            number, a fraction and whole inches, which are exact on a drawing.
         typed: what stood in the job, as text.
     """
 
     metres: float
-    last_digit: float
+    place: float
     typed: str
 
 
@@ -84,7 +85,7 @@ def read_length(
         ValueError: when ``unit`` isn't one of ``UNITS`` (the caller's mistake, not the job's).
 
     >>> read_length("6 ft 6-1/2 in", "ft-in", "arc.chord")
-    Length(metres=1.9939, last_digit=0.0127, typed='6 ft 6-1/2 in')
+    Length(metres=1.9939, place=0.0, typed='6 ft 6-1/2 in')
     >>> read_length("12,5", "m", "arc.chord").metres
     12.5
     """
@@ -95,10 +96,10 @@ def read_length(
         plain_value = scalar(value)
         if isinstance(plain_value, str):
             typed = plain_value.strip()
-            exact, digit, sign = _from_text(typed, unit, bare)
+            exact, place, sign = _from_text(typed, unit, bare)
         else:
             typed = number_text(plain_value)
-            exact, digit, sign = _from_number(plain_value, typed, unit, bare)
+            exact, place, sign = _from_number(plain_value, typed, unit, bare)
         _check(exact, sign, signed, zero)
     except Refused as why:
         values = {"typed": quoted(typed), **why.values}
@@ -108,7 +109,7 @@ def read_length(
             values["readings"] = either(list(good)) if good else say("length.example")
             values["apart"] = _apart(list(good.values()), unit)
         raise bad(field, f"length.{why.name}", **values) from None
-    return Length(float(exact), float(digit), typed)
+    return Length(float(exact), float(place), typed)
 
 
 def job_unit(unit: str) -> str:
@@ -129,7 +130,7 @@ def _from_number(number: int | float, text: str, unit: str, bare: bool) -> tuple
     if unit == "ft-in" and not bare:
         raise Refused("bare", readings=_with_units(text.lstrip("-"), unit))
     size = _SIZE[job_unit(unit)]
-    return Fraction(number) * size, number_digit(number) * size, "-" if number < 0 else ""
+    return Fraction(number) * size, number_place(number) * size, "-" if number < 0 else ""
 
 
 def _from_text(typed: str, unit: str, bare: bool) -> tuple[Fraction, Fraction, str]:
@@ -137,15 +138,15 @@ def _from_text(typed: str, unit: str, bare: bool) -> tuple[Fraction, Fraction, s
     parts = scan(text)
     units = [_unit(part) for part in parts]
     if units == [None]:
-        exact, digit = _bare(parts[0].quantity, unit, bare)
+        exact, place = _bare(parts[0].quantity, unit, bare)
     elif len(parts) == 1:
         quantity, size = parts[0].quantity, _SIZE[units[0] or ""]
-        exact, digit = quantity.value * size, quantity.digit * size
+        exact, place = quantity.value * size, quantity.place * size
     elif len(parts) == 2 and units[0] == "ft" and units[1] in ("in", None):
-        exact, digit = _feet_and_inches(parts)
+        exact, place = _feet_and_inches(parts)
     else:
         raise _not_one_length(parts, units, unit)
-    return (-exact if sign == "-" else exact), digit, sign
+    return (-exact if sign == "-" else exact), place, sign
 
 
 def _good_readings(readings: list[str], unit: str, zero: bool) -> dict[str, Fraction]:
@@ -154,7 +155,7 @@ def _good_readings(readings: list[str], unit: str, zero: bool) -> dict[str, Frac
     for reading in readings:
         for told in _with_its_unit(reading, unit):
             try:
-                exact, _digit, sign = _from_text(told, unit, bare=False)
+                exact, _place, sign = _from_text(told, unit, bare=False)
                 _check(exact, sign, signed=True, zero=zero)
             except Refused:
                 continue
@@ -201,7 +202,7 @@ def _unit(part: Part) -> str | None:
 
 
 def _bare(quantity: Quantity, unit: str, bare: bool) -> tuple[Fraction, Fraction]:
-    """Return the value and last digit, in metres, of a number without a unit."""
+    """Return the value and last place after the point, in metres, of a number without a unit."""
     if quantity.shape in ("fraction", "mixed"):
         raise Refused("bare_fraction", readings=_with_units(quantity.text, unit))
     if unit == "ft-in":
@@ -214,7 +215,7 @@ def _bare(quantity: Quantity, unit: str, bare: bool) -> tuple[Fraction, Fraction
                 either_way.append(f"{feet}' {int(inches)}\"")
             raise Refused("bare_comma", readings=either_way)
     size = _SIZE[job_unit(unit)]
-    return quantity.value * size, quantity.digit * size
+    return quantity.value * size, quantity.place * size
 
 
 def _with_units(text: str, unit: str) -> list[str]:
@@ -233,7 +234,7 @@ def _feet_and_inches(parts: list[Part]) -> tuple[Fraction, Fraction]:
             raise Refused("feet_fraction", readings=[f"{feet.text}' 0{inches.text}\"", f"{feet.text}{inches.text} ft"])
     if inches.value >= 12:
         raise Refused("twelve", readings=[f"{int(feet.value + inches.value // 12)}' {_below_a_foot(inches)}\""])
-    return feet.value * FOOT + inches.value * INCH, inches.digit * INCH
+    return feet.value * FOOT + inches.value * INCH, inches.place * INCH
 
 
 def _below_a_foot(inches: Quantity) -> str:

@@ -39,10 +39,10 @@ class Refused(Exception):
 
 @dataclass(frozen=True)
 class Quantity:
-    """One number: its exact value, one unit of its last digit, how it is written again, and its shape."""
+    """One number: its value, one unit of its last place after the point (0 without one), its text and its shape."""
 
     value: Fraction
-    digit: Fraction
+    place: Fraction
     text: str
     shape: str  # "whole", "decimal", "fraction" or "mixed"
     comma: bool = False  # whether its decimal mark was a comma
@@ -117,13 +117,13 @@ def number_text(number: int | float) -> str:
     return str(number) if isinstance(number, int) else f"{Decimal(repr(number)):f}"
 
 
-def number_digit(number: int | float) -> Fraction:
-    """Return one unit of the last digit in a number's ``repr``: 40.0 gives 1/10, 40 gives 1."""
+def number_place(number: int | float) -> Fraction:
+    """Return one unit of the last place after the point in a number's ``repr``: 40.0 gives 1/10, 40 gives 0."""
     if isinstance(number, int):
-        return Fraction(1)
+        return Fraction(0)
     exponent = Decimal(repr(number)).as_tuple().exponent
     assert isinstance(exponent, int)  # the number is finite
-    return Fraction(10) ** exponent
+    return Fraction(10) ** exponent if exponent < 0 else Fraction(0)
 
 
 def plain(text: str) -> str:
@@ -179,9 +179,9 @@ def _quantity(found: re.Match[str], text: str) -> Quantity:
     top, bottom, whole = int(found["top"]), int(found["bottom"]), found["whole"]
     if bottom == 0:
         raise Refused("zero_below")
-    fraction, below = Fraction(top, bottom), Fraction(1, bottom)
+    fraction, exact = Fraction(top, bottom), Fraction(0)
     if whole is None:
-        return Quantity(fraction, below, f"{top}/{bottom}", "fraction")
+        return Quantity(fraction, exact, f"{top}/{bottom}", "fraction")
     if not whole.isdigit():
         raise Refused("mixed_decimal")
     if top >= bottom:
@@ -189,7 +189,7 @@ def _quantity(found: re.Match[str], text: str) -> Quantity:
         proper = f"{carried}-{Fraction(rest, bottom)}" if rest else f"{carried}"
         # The whole text again, and not the number alone: typed by itself that would be another value.
         raise Refused("improper", readings=[text[: found.start("whole")] + proper + text[found.end("bottom") :]])
-    return Quantity(int(whole) + fraction, below, f"{int(whole)}-{top}/{bottom}", "mixed")
+    return Quantity(int(whole) + fraction, exact, f"{int(whole)}-{top}/{bottom}", "mixed")
 
 
 def read_decimal(number: str, text: str) -> Quantity:
@@ -199,7 +199,7 @@ def read_decimal(number: str, text: str) -> Quantity:
     behind it can be either, unless a zero stands before it, and is refused with ``text`` written both ways.
     """
     if number.isdigit():
-        return Quantity(Fraction(int(number)), Fraction(1), number, "whole")
+        return Quantity(Fraction(int(number)), Fraction(0), number, "whole")
     points, commas = number.count("."), number.count(",")
     decimal, comma = "", False
     if commas == 0 and points == 1:
@@ -220,7 +220,7 @@ def read_decimal(number: str, text: str) -> Quantity:
         raise Refused("grouping")
     places = len(decimal.partition(".")[2])
     shape = "decimal" if places else "whole"
-    return Quantity(Fraction(decimal), Fraction(1, 10**places), decimal, shape, comma)
+    return Quantity(Fraction(decimal), Fraction(1, 10**places) if places else Fraction(0), decimal, shape, comma)
 
 
 def either(readings: list[str]) -> str:

@@ -17,14 +17,21 @@ import bowstring
 from bowstring.job.job import read_job
 from bowstring.layout.layout import lay_out
 from bowstring.report.mistakes import report_mistakes
+from helping import SAID
 
 FOOT, INCH = 0.3048, 0.0254
 Places = dict[str, complex]
 
 METHODS = ("halving", "ordinates", "tapes", "centre")
-FEET: dict[str, Any] = {"arc": {"chord": "38'", "sagitta": "5'"}, "levels": 3, "tolerance": "1/4 in"}
-METRES: dict[str, Any] = {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3}
-TENTHS: dict[str, Any] = {"unit": "ft", "arc": {"chord": 52.3, "sagitta": 9.7}, "levels": 3, "tolerance": "0.02 ft"}
+FEET: dict[str, Any] = {**SAID, "arc": {"chord": "38'", "sagitta": "5'"}, "levels": 3, "tolerance": "1/4 in"}
+METRES: dict[str, Any] = {**SAID, "unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3}
+TENTHS: dict[str, Any] = {
+    **SAID,
+    "unit": "ft",
+    "arc": {"chord": 52.3, "sagitta": 9.7},
+    "levels": 3,
+    "tolerance": "0.02 ft",
+}
 JOBS: dict[str, dict[str, Any]] = {
     f"{system} {method} {side}": {**job, "method": method, "centre": "reachable", "side": side}
     for system, job in (("feet", FEET), ("metres", METRES), ("tenths", TENTHS))

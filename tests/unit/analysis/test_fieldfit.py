@@ -9,9 +9,9 @@ from bowstring.analysis.fieldfit import fit_chord
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.pairs import arcs_of
 from bowstring.geometry.plane import level_length
-from helping import answer_to
+from helping import SAID, answer_to
 
-DRAWN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face"}
+DRAWN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, **SAID}
 
 
 def fitted(chord, **more):

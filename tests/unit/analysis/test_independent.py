@@ -30,7 +30,7 @@ def taped(answer: dict[str, Any]) -> list[tuple[complex, complex]]:
     for step in answer["steps"]:
         names = step["names"]
         pairs = [(one["from"], one["to"]) for one in [*step["measures"], *step["readings"]] if "distance" in one]
-        if "read the same" in step["text"]:
+        if step["stake"] and "read the same" in step["text"]:
             pairs += [(names["start"], step["stake"]), (step["stake"], names["end"])]
         if "from both ends" in step["text"]:
             pairs += [(names["start"], names["peg"]), (names["peg"], names["end"])]

@@ -295,7 +295,10 @@ def test_the_drawn_radius_pulled_from_the_right_centre() -> None:
 
 def test_the_corner_sees_the_wrong_hand_where_it_stands_on_the_ground() -> None:
     """Its distance to the middle grows by twice the sagitta; among the stakes nothing does."""
-    row = only({"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3, "start": "corner"}, "wrong_hand")
+    row = only(
+        {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 3, "start": "corner", "side": "left"},
+        "wrong_hand",
+    )
     assert row is not None
     (seen,) = row["caught_by"]
     assert (seen["from"], seen["to"]) == ("P", "M")

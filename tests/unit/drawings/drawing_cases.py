@@ -75,6 +75,7 @@ def job(
         "arc": {"chord": f"{chord:.9f} m", "sagitta": f"{rise:.9f} m"},
         "levels": levels,
         "side": side,
+        "drawn_to": "face",
         "ends": dict(zip("AB", ends, strict=True)),
         **more,
     }

@@ -12,14 +12,14 @@ import pytest
 from bowstring.drawings.mistakes import MOST_DRAWN, mistakes_svg
 from bowstring.drawings.svg import SIZES
 from bowstring.words import say
-from helping import about
+from helping import SAID, about
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import answered, own
 from unit.drawings.drawing_reader import Read
 
 ORDINARY: dict[str, Any] = {"arc": {"chord": "38'", "sagitta": "5'"}, "levels": 3, "tolerance": "1/4 in"}
 METHODS = ("halving", "ordinates", "tapes", "centre", "produced", "tangent")
-JOBS: dict[str, dict[str, Any]] = {
+_JOBS: dict[str, dict[str, Any]] = {
     **{name: {**ORDINARY, "method": name, "centre": "reachable"} for name in METHODS},
     "right": {**ORDINARY, "side": "right", "offset": "1-1/2 in", "toward": "centre"},
     "right swing": {
@@ -42,6 +42,7 @@ JOBS: dict[str, dict[str, Any]] = {
     "six levels": {"arc": {"chord": "190'", "sagitta": "40'"}, "levels": 6},
     "eight levels": {"unit": "m", "arc": {"radius": 60, "central_angle": 70}, "levels": 8},
 }
+JOBS = {name: {**SAID, **job} for name, job in _JOBS.items()}
 
 
 @cache
@@ -124,7 +125,7 @@ def test_a_curve_on_the_wrong_hand_is_drawn_on_the_other_side_of_the_string(name
     assert all((y > string) != below for _x, y in read.crosses())
     title, description = read.described()
     assert title == say("mistake.draw.title")
-    assert f"on the {answer['side']}, drawn" in description
+    assert answer["hand"] in description and f"on your {answer['side']}." in description
 
 
 def test_a_blunder_that_is_not_there_is_refused() -> None:

@@ -82,9 +82,10 @@ def test_the_hand_turns_the_drawing_and_not_the_words() -> None:
         chord_left, chord_right = left.stakes()["A"][0][1], right.stakes()["A"][0][1]
         assert left.stakes()["M"][0][1] < chord_left and right.stakes()["M"][0][1] > chord_right
         for read, hand, where in ((left, "left", "above"), (right, "right", "below")):
-            assert say("draw.walker", hand=hand) in read.flowing_text()
+            told = say("hand.standing", hand=hand)
+            assert told in read.flowing_text()
             description = read.described()[1]
-            assert f"on the {hand}." in description and f"{where} the string" in description
+            assert told in description and f"{where} the string" in description
         assert not [element for element in right.root.iter() if "transform" in element.attrib]
 
 

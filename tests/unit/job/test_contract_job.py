@@ -16,7 +16,8 @@ def test_defaults_of_an_empty_job_with_an_arc() -> None:
     bare = answer_to(dict(PLAIN))
     full = answer_to({**PLAIN, "bowstring": 1, "unit": "ft-in", "mark": "1/8 in", "side": "left"})
     assert bare["arc"] == full["arc"] and bare["stakes"] == full["stakes"] and bare["halving"] == full["halving"]
-    assert bare["rounding"] == full["rounding"] and bare["side"] == "left" and bare["unit"] == "ft-in"
+    assert bare["rounding"] == full["rounding"] and bare["side"] is None and full["side"] == "left"
+    assert bare["unit"] == "ft-in"
 
 
 @pytest.mark.parametrize("levels", [1, 2, 5, 12])

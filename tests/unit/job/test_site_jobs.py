@@ -12,7 +12,7 @@ import pytest
 from bowstring import BadJob, answer
 from bowstring.job.job import read_job
 from bowstring.job.site import KEYS, Site
-from helping import all_hold
+from helping import SAID, all_hold
 
 FOOT, INCH = 0.3048, 0.0254
 SQUARE = [[2, 1], [4, 1], [4, 2], [2, 2]]
@@ -22,7 +22,7 @@ HUB, PIN = {"name": "hub", "x": -2, "y": 3}, {"name": "pin", "x": 12, "y": 3}
 def job(**more: Any) -> dict[str, Any]:
     """A job in metres: chord 10, sagitta 1, three levels where it has no spacing."""
     levels = {} if "spacing" in more else {"levels": 3}
-    return {"unit": "m", "arc": {"chord": 10, "sagitta": 1}, **levels, **more}
+    return {**SAID, "unit": "m", "arc": {"chord": 10, "sagitta": 1}, **levels, **more}
 
 
 def site(**more: Any) -> Site:

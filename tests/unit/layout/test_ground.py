@@ -130,6 +130,17 @@ def test_a_tie_is_held_against_tape_and_ground() -> None:
     assert not any("Tie A" in text for text in longer["cautions"])
 
 
+def test_the_board_runs_on_only_where_there_is_room() -> None:
+    """2 ft past A on the tangent, 1.2 along the string and 1.6 off it, (-1.2, -1.6): a shed stands there. B is free."""
+    shed = box("the shed", -2, -3, -0.5, -0.5)
+    open_ground, blocked = (sheet["on_line"]["overrun"] for sheet in (told(), told(shed)))
+    assert [stake["name"] for stake in open_ground["stakes"]] == ["A", "B"]
+    assert "Past" not in open_ground["text"].partition("string")[0]
+    assert "Past A the shed is in the way: run nothing on there." in blocked["text"]
+    assert "Past B" not in blocked["text"] and [stake["name"] for stake in blocked["stakes"]] == ["B"]
+    assert told(shed, box("the bin", 40.5, -3, 42, -0.5))["on_line"]["overrun"] is None
+
+
 # Halving past something.
 
 
@@ -168,7 +179,7 @@ def test_equal_half_chords_prove_no_mid_ordinate() -> None:
     """1 in wrong in the mid-ordinate s moves the half chord h by s/h of it: 10/22.36 at M. The step asks for a second
     reading of the one and says what the others say."""
     text = told()["steps"][2]["text"]
-    assert "a second time" in text and "That proves it square only" in text
+    assert "a second time" in text and "That squares it and no more" in text
     assert "twice" in told()["halving"][1]["how"]
 
 

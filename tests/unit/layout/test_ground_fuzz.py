@@ -49,6 +49,7 @@ sites = st.fixed_dictionaries(
         "offset": st.sampled_from(["1-1/2 in", "2 ft"]),
         "toward": st.sampled_from(["centre", "outside"]),
         "tolerance": st.sampled_from(["1/4 in", "1 in"]),
+        "parallel": st.sampled_from(["8 ft", "-4 ft", "14 ft"]),
         "side": st.sampled_from(["left", "right"]),
         "tape": st.sampled_from([{"length": f"{length} ft"} for length in (12, 25, 33)]),
         "room": st.sampled_from([{"inside": "3 ft"}, {"behind": "5 ft"}, {"outside": "2 ft"}]),

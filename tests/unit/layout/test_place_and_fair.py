@@ -102,7 +102,7 @@ def test_what_it_promises_is_what_the_package_says_of_that_job(keys: dict[str, s
     driven = "hub" if line.startswith("Hubs") else "marked" if line.startswith("Stakes marked") else keys["driven"]
     finer = re.search(r"read to ([0-9/]+ in)", line)
     own = told(**{**keys, "driven": driven, **({"mark": finer[1]} if finer else {})})
-    share = re.search(r"(\d+) layouts of (\d+)", line)
+    share = re.search(r"(\d+) layouts? of (\d+)", line)
     part = int(share[1]) / int(share[2]) if share else 0.0
     assert part <= own["accuracy"]["chance"] < part + 0.1
     assert own["accuracy"]["chance"] > told(**keys)["accuracy"]["chance"]

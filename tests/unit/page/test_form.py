@@ -10,9 +10,11 @@ import pytest
 
 from bowstring import BadJob, answer
 from bowstring.demo import DEMO
-from bowstring.geometry.givens import FIELDS as GIVENS
+from bowstring.geometry.given import FIELDS as GIVENS
+from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.found import HOLDS, TAPED
-from bowstring.job.job import DRAWN_TO, DRIVEN, KEYS, SIDES, TOWARD
+from bowstring.job.hand import SIDES
+from bowstring.job.job import DRAWN_TO, DRIVEN, KEYS, TOWARD
 from bowstring.job.obstacles import STOPS
 from bowstring.job.site import CLASSES
 from bowstring.methods.catalogue import BY_NAME
@@ -40,9 +42,12 @@ JOBS: list[dict[str, Any]] = [
         "side": "right",
         "offset": "38 mm",
         "toward": "outside",
-        "driven": "board",
+        "driven": "pin",
+        "diameter": "16 mm",
+        "width": "1.2",
         "drawn_to": "back",
         "tolerance": "6 mm",
+        "fair": "2 mm",
         "spacing": "1.5",
         "start": "corner",
         "ties": {"B": [{"to": "x", "distance": "1"}, {"to": "y", "distance": "2"}]},
@@ -137,6 +142,8 @@ def test_choices_are_the_jobs_own_words() -> None:
         ("driven", DRIVEN),
         ("toward", TOWARD),
         ("side", SIDES),
+        ("turn", SIDES),
+        ("arc-degree_by", DEGREE_BY),
         ("start", STARTS),
         ("found-tape", TAPED),
         ("found-hold", HOLDS),
@@ -157,6 +164,13 @@ def test_marks_are_the_tapes_own(unit: str) -> None:
 
 def test_blank_fields_are_not_in_the_job() -> None:
     assert job_of_fields({field.id: "  " for field in all_fields({})}) == {"bowstring": 1}
+
+
+def test_a_diameter_left_in_its_field_is_no_hubs() -> None:
+    """Somebody drove pins, and chose hubs then: the field keeps what was typed, the job has it no more."""
+    typed = {"arc-chord": "38 ft", "arc-sagitta": "5 ft", "diameter": "5/8 in"}
+    assert "diameter" not in job_of_fields({**typed, "driven": "hub"})
+    assert job_of_fields({**typed, "driven": "pin"})["diameter"] == job_of_fields(typed)["diameter"] == "5/8 in"
 
 
 def test_a_stranger_among_the_fields_is_no_field() -> None:

@@ -12,10 +12,11 @@ from bowstring import Answer, answer, answering
 from bowstring.demo import DEMO
 from bowstring.report.parts import PARTS
 from halving_jobs import JOBS
+from helping import SAID
 
 POND = {"name": "pond", "stops": "feet", "outline": [["5 ft", "-2 ft"], ["30 ft", "-2 ft"], ["20 ft", "-9 ft"]]}
 MARKS = [{"mark": "A", "x": "100 ft", "y": "50 ft"}, {"mark": "B", "x": "122.8 ft", "y": "80.4 ft"}]
-PLAIN: dict[str, Any] = {"arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/4 in"}
+PLAIN: dict[str, Any] = {**SAID, "arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/4 in"}
 METHODS = ("rule", "centre", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates")
 EVERY: dict[str, dict[str, Any]] = {
     "example": dict(DEMO),
@@ -26,6 +27,7 @@ EVERY: dict[str, dict[str, Any]] = {
     "got": {**PLAIN, "got": [{"stake": "M", "sagitta": "5' 4\""}]},
     "site": {**PLAIN, "ground": [POND], "fall": {"along": 3, "across": 1}, "control": {"marks": MARKS}, "hands": 1},
     "nothing possible": {**PLAIN, "tape": {"length": "3 ft"}, "hands": 1},
+    "nothing said": {"arc": PLAIN["arc"], "levels": 2, "control": {"marks": MARKS}},
     "ties": {**PLAIN, "ties": {"A": [{"to": "oak", "distance": "9 ft"}, {"to": "pump", "distance": "12 ft"}]}},
     "offset": {**PLAIN, "offset": "4 ft", "toward": "outside", "driven": "hub", "start": "corner", "side": "right"},
 }
@@ -85,7 +87,7 @@ def test_what_is_answered_part_by_part_reads_as_the_whole() -> None:
 def test_what_may_be_left_out_or_null_is_seen_both_ways() -> None:
     """Else a form could call a key optional that never is."""
     every = [told(name) for name in EVERY]
-    for key in ("offset", "fit", "tolerance", "drawn_to"):
+    for key in ("offset", "fit", "tolerance", "drawn_to", "side"):
         assert {one[key] is None for one in every} == {True, False}, key
     assert {"drawing" in one["stakes"][0] for one in every} == {True, False}
     slopes = {"slope" in measure for one in every for step in one["steps"] for measure in step["measures"]}

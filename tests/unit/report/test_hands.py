@@ -32,6 +32,10 @@ def jobs(draw: st.DrawFn) -> dict[str, Any]:
     }  # fmt: skip
     if job["method"] == "ordinates":
         job["halve_first"] = draw(st.integers(0, 3))
+        if draw(st.booleans()):
+            job["parallel"] = draw(st.sampled_from((-9, -2, 1, 6, 25)))
+        if draw(st.booleans()):
+            del job["levels"]
     if job["method"] == "tangent":
         job["tangent_from"] = draw(st.sampled_from(("A", "B", "both")))
     if draw(st.booleans()):
@@ -60,7 +64,9 @@ def assert_hands(answer: dict[str, Any]) -> int:
                 continue
             mark = step["marks"][-1]
             feet = [one["from"] for one in step["measures"] if one.get("to") == mark and "distance" in one]
-            foot = next((name for name in feet if name.startswith(("mid", "foot", "tan", "F"))), back or feet[-1])
+            foot = next(
+                (name for name in feet if name.startswith(("mid", "foot", "tan", "par", "F"))), back or feet[-1]
+            )
             start, end = (back, ahead) if ahead else (away, step["names"]["start"])
             way = place(answer, end) - place(answer, start)
             with about(step["text"]):
@@ -105,6 +111,10 @@ def test_ordinates_after_halving_go_by_their_own_string(angle: float, side: str)
         hand, _away, last, first = FACING.findall(step["text"])[0]
         assert (first, last) in list(pairwise(chain)) and hand == side
         assert {step["names"]["start"], step["names"]["end"]} == {first, last}
+    rows = next(table["rows"] for table in answer["tables"] if table["kind"] == "ordinate")
+    for row, step in zip(rows, steps, strict=True):  # told as one walks from A to B, so that one hand goes for all
+        assert row[1] == f"{step['names']['first']} to {step['names']['last']}"
+        assert row[2].endswith(f" from {step['names']['start']}")
     assert assert_hands(answer) >= len(steps)
 
 

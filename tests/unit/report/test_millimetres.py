@@ -42,7 +42,9 @@ def test_columns_of_places_keep_one_unit() -> None:
     for name in ("x_shown", "along_shown"):
         assert all(re.fullmatch(r"-?\d+\.\d{3} m", stake[name]) for stake in answer["stakes"])
     (table,) = answer["tables"]
-    assert all(re.fullmatch(r"\d+\.\d{3} m", row[2]) and re.fullmatch(r"\d+ mm", row[3]) for row in table["rows"])
+    assert all(
+        re.fullmatch(r"\d+\.\d{3} m from [AB]", row[2]) and re.fullmatch(r"\d+ mm", row[3]) for row in table["rows"]
+    )
     assert all(stake["y_shown"].endswith(" mm") for stake in answer["stakes"])
 
 

@@ -83,4 +83,4 @@ def test_what_makes_every_check_blind_or_turns_the_curve_is_a_stop() -> None:
     blind = answer_to({**PLAIN, "drawn_to": "face", "tolerance": "4 in"})
     assert blind["stops"] == [say("caution.unlikely_tolerance", shown='4" = 0.3333 ft')]
     alike = answer_to({**PLAIN, "drawn_to": "face", "ends": {"A": "Blue hydrant", "B": "blue hydrant"}})
-    assert alike["stops"] == [say("caution.same_landmark")]
+    assert alike["stops"] == [say("caution.landmark_same")]

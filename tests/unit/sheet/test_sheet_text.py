@@ -142,7 +142,7 @@ def test_each_level_has_its_drawings():
 def test_the_hand_is_said_the_same_everywhere():
     for side, other in (("left", "right"), ("right", "left")):
         text = sheet_text(answer_to({**DEMO, "side": side}))
-        assert f"on your {side.upper()}" in text
+        assert f"on your {side}" in text and f"on your {other}" not in text
         assert f"to the {side}" in text
         assert f"to the {other}" not in text.replace("to the right reading", "")
 

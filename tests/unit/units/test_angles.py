@@ -25,16 +25,16 @@ def refusal(value: object) -> BadJob:
     return caught.value
 
 
-# Text, degrees and one unit of the last digit, exactly. The forms are common practice, no source.
+# Text, degrees and one unit of the last second, minute or decimal, exactly. The forms are common practice, no source.
 FORMS: list[tuple[str, Fraction, Fraction]] = [
-    ("45", Fraction(45), Fraction(1)),
+    ("45", Fraction(45), Fraction(0)),
     ("45.40", Fraction("45.4"), Fraction("0.01")),
     ("45,5", Fraction("45.5"), Fraction("0.1")),
     ("45.5°", Fraction("45.5"), Fraction("0.1")),
     ("45.5 deg", Fraction("45.5"), Fraction("0.1")),
     ("45.5 Degrees", Fraction("45.5"), Fraction("0.1")),
-    ("1 degree", Fraction(1), Fraction(1)),
-    ("45\N{MASCULINE ORDINAL INDICATOR}", Fraction(45), Fraction(1)),
+    ("1 degree", Fraction(1), Fraction(0)),
+    ("45\N{MASCULINE ORDINAL INDICATOR}", Fraction(45), Fraction(0)),
     ("45° 40' 12\"", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
     ("45°40'12.5\"", 45 + 40 * MINUTE + SECOND * 25 / 2, SECOND / 10),
     ("45°40'", 45 + 40 * MINUTE, MINUTE),
@@ -54,14 +54,14 @@ FORMS: list[tuple[str, Fraction, Fraction]] = [
     ("45 degrees 40 minutes 12 seconds", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
     ("45°-40'-12\"", 45 + 40 * MINUTE + 12 * SECOND, SECOND),
     ("0°00'01\"", SECOND, SECOND),
-    ("7\N{VULGAR FRACTION ONE HALF}°", Fraction(15, 2), Fraction(1, 2)),
-    ("6-1/4 deg", Fraction(25, 4), Fraction(1, 4)),
-    ("6° 30-1/2'", 6 + MINUTE * 61 / 2, MINUTE / 2),
+    ("7\N{VULGAR FRACTION ONE HALF}°", Fraction(15, 2), Fraction(0)),
+    ("6-1/4 deg", Fraction(25, 4), Fraction(0)),
+    ("6° 30-1/2'", 6 + MINUTE * 61 / 2, Fraction(0)),
 ]
 
 
-def read_exactly(text: str, degrees: Fraction, digit: Fraction) -> None:
-    assert read_angle(text, "x") == Angle(float(degrees), float(digit), text)
+def read_exactly(text: str, degrees: Fraction, place: Fraction) -> None:
+    assert read_angle(text, "x") == Angle(float(degrees), float(place), text)
 
 
 def test_text_is_read_exactly() -> None:
@@ -69,9 +69,9 @@ def test_text_is_read_exactly() -> None:
 
 
 def test_json_numbers_are_degrees() -> None:
-    assert read_angle(45, "x") == Angle(45.0, 1.0, "45")
+    assert read_angle(45, "x") == Angle(45.0, 0.0, "45")
     assert read_angle(45.4, "x") == Angle(45.4, 0.1, "45.4")
-    assert read_angle(1e-05, "x").last_digit == 1e-05
+    assert read_angle(1e-05, "x").place == 1e-05
 
 
 def test_forty_five_forty_is_not_forty_five_point_four() -> None:
@@ -178,7 +178,7 @@ def test_nothing_but_an_angle_or_a_bad_job_ever_comes_out(value: object) -> None
     except BadJob as no:
         assert_a_clean_message(no)
         return
-    assert 0 < angle.degrees <= 1e6 and 0 < angle.last_digit < math.inf
+    assert 0 < angle.degrees <= 1e6 and 0 <= angle.place < math.inf
 
 
 @given(st.integers(1, 360 * 3600))

@@ -36,57 +36,58 @@ def test_the_foot_is_the_international_foot() -> None:
     assert read_length("1 ft", "m", "x").metres == 0.3048
 
 
-# Text, metres and one unit of the last digit, exactly. The forms are common practice, no source.
+EXACT = Fraction(0)
+# Text, metres and one unit of the last place after the point, exactly. The forms are common practice, no source.
 FORMS: list[tuple[str, Fraction, Fraction]] = [
-    ("40' 6-1/2\"", 486 * IN + IN / 2, IN / 2),
-    ("40'-6 1/2\"", 486 * IN + IN / 2, IN / 2),
-    ("40' - 6 1/2\"", 486 * IN + IN / 2, IN / 2),
-    ("40'6\"", 486 * IN, IN),
-    ("40'", 40 * FT, FT),
-    ("40 ft 6 1/2 in", 486 * IN + IN / 2, IN / 2),
-    ("40ft6in", 486 * IN, IN),
-    ("40 ft. 6 in.", 486 * IN, IN),
-    ("40 Feet, 6 INCHES", 486 * IN, IN),
-    ("1 foot 1 inch", 13 * IN, IN),
-    ("6-1/2 in", IN * 13 / 2, IN / 2),
-    ('6 1/2"', IN * 13 / 2, IN / 2),
-    ('6\N{VULGAR FRACTION ONE HALF}"', IN * 13 / 2, IN / 2),
-    ("6-\N{VULGAR FRACTION THREE EIGHTHS} in", IN * 51 / 8, IN / 8),
-    ("6 \N{VULGAR FRACTION SEVEN EIGHTHS}\N{DOUBLE PRIME}", IN * 55 / 8, IN / 8),
-    ("\N{VULGAR FRACTION ONE THIRD} ft", FT / 3, FT / 3),
-    ("40\N{PRIME} 6\N{DOUBLE PRIME}", 486 * IN, IN),
-    ("40\N{RIGHT SINGLE QUOTATION MARK} 6\N{RIGHT DOUBLE QUOTATION MARK}", 486 * IN, IN),
-    ("40\N{LEFT SINGLE QUOTATION MARK} 6\N{LEFT DOUBLE QUOTATION MARK}", 486 * IN, IN),
-    ("40' 6''", 486 * IN, IN),
-    ("40\N{PRIME}6\N{PRIME}\N{PRIME}", 486 * IN, IN),
-    ("6 1\N{FRACTION SLASH}2 in", IN * 13 / 2, IN / 2),
-    ("40'\N{MINUS SIGN}6\"", 486 * IN, IN),
-    ("40\N{NO-BREAK SPACE}ft\N{THIN SPACE}6\N{NARROW NO-BREAK SPACE}in", 486 * IN, IN),
-    ("  40 ft\n", 40 * FT, FT),
-    ("40' 6", 486 * IN, IN),
-    ("40'6-1/2", 486 * IN + IN / 2, IN / 2),
+    ("40' 6-1/2\"", 486 * IN + IN / 2, EXACT),
+    ("40'-6 1/2\"", 486 * IN + IN / 2, EXACT),
+    ("40' - 6 1/2\"", 486 * IN + IN / 2, EXACT),
+    ("40'6\"", 486 * IN, EXACT),
+    ("40'", 40 * FT, EXACT),
+    ("40 ft 6 1/2 in", 486 * IN + IN / 2, EXACT),
+    ("40ft6in", 486 * IN, EXACT),
+    ("40 ft. 6 in.", 486 * IN, EXACT),
+    ("40 Feet, 6 INCHES", 486 * IN, EXACT),
+    ("1 foot 1 inch", 13 * IN, EXACT),
+    ("6-1/2 in", IN * 13 / 2, EXACT),
+    ('6 1/2"', IN * 13 / 2, EXACT),
+    ('6\N{VULGAR FRACTION ONE HALF}"', IN * 13 / 2, EXACT),
+    ("6-\N{VULGAR FRACTION THREE EIGHTHS} in", IN * 51 / 8, EXACT),
+    ("6 \N{VULGAR FRACTION SEVEN EIGHTHS}\N{DOUBLE PRIME}", IN * 55 / 8, EXACT),
+    ("\N{VULGAR FRACTION ONE THIRD} ft", FT / 3, EXACT),
+    ("40\N{PRIME} 6\N{DOUBLE PRIME}", 486 * IN, EXACT),
+    ("40\N{RIGHT SINGLE QUOTATION MARK} 6\N{RIGHT DOUBLE QUOTATION MARK}", 486 * IN, EXACT),
+    ("40\N{LEFT SINGLE QUOTATION MARK} 6\N{LEFT DOUBLE QUOTATION MARK}", 486 * IN, EXACT),
+    ("40' 6''", 486 * IN, EXACT),
+    ("40\N{PRIME}6\N{PRIME}\N{PRIME}", 486 * IN, EXACT),
+    ("6 1\N{FRACTION SLASH}2 in", IN * 13 / 2, EXACT),
+    ("40'\N{MINUS SIGN}6\"", 486 * IN, EXACT),
+    ("40\N{NO-BREAK SPACE}ft\N{THIN SPACE}6\N{NARROW NO-BREAK SPACE}in", 486 * IN, EXACT),
+    ("  40 ft\n", 40 * FT, EXACT),
+    ("40' 6", 486 * IN, EXACT),
+    ("40'6-1/2", 486 * IN + IN / 2, EXACT),
     ("40' 6.5\"", 486 * IN + IN / 2, IN / 10),
-    ("0' 11-31/32\"", IN * 383 / 32, IN / 32),
+    ("0' 11-31/32\"", IN * 383 / 32, EXACT),
     ("40.54'", FT * 4054 / 100, FT / 100),
     ("40.50 ft", FT * 405 / 10, FT / 100),
-    ("40-1/2 ft", FT * 81 / 2, FT / 2),
+    ("40-1/2 ft", FT * 81 / 2, EXACT),
     ("486.5 in", IN * 4865 / 10, IN / 10),
-    ("1/2 in", IN / 2, IN / 2),
+    ("1/2 in", IN / 2, EXACT),
     (".5 in", IN / 2, IN / 10),
-    ("9/8 in", IN * 9 / 8, IN / 8),
+    ("9/8 in", IN * 9 / 8, EXACT),
     ("12.35 m", Fraction("12.35"), Fraction("0.01")),
-    ("40 FT", 40 * FT, FT),
-    ("12 IN", 12 * IN, IN),
+    ("40 FT", 40 * FT, EXACT),
+    ("12 IN", 12 * IN, EXACT),
     ("1.2 M", Fraction("1.2"), Fraction("0.1")),
-    ("5 MM", Fraction("0.005"), Fraction("0.001")),
-    ("5 Mm", Fraction("0.005"), Fraction("0.001")),
+    ("5 MM", Fraction("0.005"), EXACT),
+    ("5 Mm", Fraction("0.005"), EXACT),
     ("12.35M", Fraction("12.35"), Fraction("0.01")),
-    ("1 metre", Fraction(1), Fraction(1)),
-    ("2 meters", Fraction(2), Fraction(1)),
-    ("1235 cm", Fraction("12.35"), Fraction("0.01")),
-    ("3 centimetres", Fraction("0.03"), Fraction("0.01")),
-    ("12350 mm", Fraction("12.35"), Fraction("0.001")),
-    ("7 millimeters", Fraction("0.007"), Fraction("0.001")),
+    ("1 metre", Fraction(1), EXACT),
+    ("2 meters", Fraction(2), EXACT),
+    ("1235 cm", Fraction("12.35"), EXACT),
+    ("3 centimetres", Fraction("0.03"), EXACT),
+    ("12350 mm", Fraction("12.35"), EXACT),
+    ("7 millimeters", Fraction("0.007"), EXACT),
     ("12,35 m", Fraction("12.35"), Fraction("0.01")),
     ("0,350 m", Fraction("0.35"), Fraction("0.001")),
     ("1,2345 m", Fraction("1.2345"), Fraction("0.0001")),
@@ -94,14 +95,14 @@ FORMS: list[tuple[str, Fraction, Fraction]] = [
     ("1.234,5 m", Fraction("1234.5"), Fraction("0.1")),
     ("1.234,567 m", Fraction("1234.567"), Fraction("0.001")),
     ("1,234.5 ft", FT * 12345 / 10, FT / 10),
-    ("1,234,567 mm", Fraction("1234.567"), Fraction("0.001")),
-    ("1.234.567 mm", Fraction("1234.567"), Fraction("0.001")),
+    ("1,234,567 mm", Fraction("1234.567"), EXACT),
+    ("1.234.567 mm", Fraction("1234.567"), EXACT),
     ("40,5'", FT * 405 / 10, FT / 10),
 ]
 
 
-def means(text: str, metres: Fraction, digit: Fraction, unit: str) -> None:
-    assert read_length(text, unit, "x", bare=False) == Length(float(metres), float(digit), text.strip())
+def means(text: str, metres: Fraction, place: Fraction, unit: str) -> None:
+    assert read_length(text, unit, "x", bare=False) == Length(float(metres), float(place), text.strip())
 
 
 def test_text_with_a_unit_means_one_thing_in_every_job() -> None:
@@ -113,15 +114,15 @@ def test_a_bare_number_is_in_the_jobs_unit(unit: str, size: Fraction) -> None:
     assert read_length("40.54", unit, "x") == Length(
         float(Fraction("40.54") * size), float(Fraction(1, 100) * size), "40.54"
     )
-    assert read_length(40, unit, "x") == Length(float(40 * size), float(size), "40")
+    assert read_length(40, unit, "x") == Length(float(40 * size), 0.0, "40")
     assert read_length(40.0, unit, "x") == Length(float(40 * size), float(size / 10), "40.0")
     assert read_length(0.1, unit, "x").metres == float(Fraction(0.1) * size)  # the float's own value
     assert read_length("1,234.5", unit, "x").metres == float(Fraction("1234.5") * size)
 
 
-def test_the_last_digit_of_a_float_with_an_exponent() -> None:
-    assert read_length(1e-05, "m", "x").last_digit == 1e-05
-    assert read_length(2.5e-05, "m", "x").last_digit == 1e-06
+def test_the_last_place_of_a_float_with_an_exponent() -> None:
+    assert read_length(1e-05, "m", "x").place == 1e-05
+    assert read_length(2.5e-05, "m", "x").place == 1e-06
 
 
 def test_json_and_decimal_comma_in_metric_jobs() -> None:
@@ -312,7 +313,7 @@ def test_subclasses_of_plain_values_are_read_as_the_plain_value() -> None:
         TWO = 2
 
     assert read_length(Odd("40 ft"), "m", "x") == read_length("40 ft", "m", "x")
-    assert read_length(Size.TWO, "m", "x") == Length(2.0, 1.0, "2")
+    assert read_length(Size.TWO, "m", "x") == Length(2.0, 0.0, "2")
 
 
 anything = st.recursive(
@@ -357,7 +358,7 @@ def test_nothing_but_a_length_or_a_bad_job_ever_comes_out(
     size = abs(length.metres)
     assert (zero and size == 0) or 1e-6 <= size <= 1e8
     assert length.metres >= 0 or signed
-    assert 0 < length.last_digit < math.inf
+    assert 0 <= length.place < math.inf
     assert isinstance(value, str | int | float) and not isinstance(value, bool)
 
 

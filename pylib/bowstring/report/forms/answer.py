@@ -28,7 +28,8 @@ class Answer(TypedDict):
     """What ``bowstring.answer`` returns; metres and degrees, see the form of each part.
 
     Attributes:
-        mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B.
+        mark: the tape's mark; side: ``left`` or ``right``, for somebody at A who faces B,
+            ``None`` where it isn't known; hand: the sentence that says it.
         tolerance: metres, ``None`` without one.
         method_said: whether the job named the method; otherwise it is the advised one.
         levels: how often the arc is halved, or would be; halve_first: before ordinates are taken; parallel:
@@ -45,7 +46,8 @@ class Answer(TypedDict):
     note: str
     unit: str
     mark: str
-    side: str
+    side: str | None
+    hand: str
     ends: EndsPart
     drawn_to: str | None
     driven: str

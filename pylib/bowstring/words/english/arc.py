@@ -2,6 +2,7 @@
 
 MESSAGES = {
     "measure.radius": "radius",
+    "measure.diameter": "diameter",
     "measure.degree": "degree of curve",
     "measure.chord": "chord",
     "measure.sagitta": "mid-ordinate",
@@ -10,11 +11,13 @@ MESSAGES = {
     "measure.tangent_length": "tangent length",
     "measure.external": "external",
     "measure.points": "middle point",
+    "measure.three_sides": "three taped sides",
     "and": "{first} and {second}",
     "arc.nothing": "nothing",
     "arc.missing.wrong": "The job has no arc.",
     "arc.missing.remedy": (
-        "Give any two of radius, chord, mid-ordinate, arc length, central angle, tangent length and external, or three points."
+        "Give any two of radius, chord, mid-ordinate, arc length, central angle, tangent length and external. "
+        "Three points or three taped sides do too."
     ),
     "arc.too_few.wrong": "This alone doesn't fix an arc: {fields}.",
     "arc.too_few.remedy": "Give one more of: {others}.",
@@ -22,6 +25,20 @@ MESSAGES = {
     "arc.full_circle.remedy": "Give an angle under 360°, such as half the circle at a time.",
     "arc.beside_points.wrong": "Three points already fix the arc.",
     "arc.beside_points.remedy": "Give the points or the dimensions, not both.",
+    "arc.beside_sides.wrong": "Three taped sides already fix the arc.",
+    "arc.beside_sides.remedy": "Give the three sides or the dimensions, not both.",
+    "arc.sides_open.wrong": "These three distances make no triangle: one is longer than the other two together.",
+    "arc.sides_open.remedy": "Give them in this order: A to C, C to B, A to B. C is on the arc between the ends.",
+    "arc.sides_straight.wrong": "By these three distances, C is in line with A and B.",
+    "arc.sides_straight.remedy": "Tape them again, with C well off the string from A to B.",
+    "arc.twice.wrong": "One quantity is given twice, as {one} and as {other}.",
+    "arc.twice.remedy": "Give it once.",
+    "arc.letters.wrong": "The letters {letters} stand for the {other}, and this is the {own}.",
+    "arc.letters.remedy": "Give the number where it belongs, or without its letters if it is the {own}.",
+    "arc.degree_by_alone.wrong": "It says how a degree of curve is counted, and no degree is given.",
+    "arc.degree_by_alone.remedy": "Give the degree of curve, or leave this out.",
+    "arc.degree_by_chord.wrong": "No chord of 100 ft spans more than 180°.",
+    "arc.degree_by_chord.remedy": "Check the degree of curve. If the angle is for the whole arc, it is the central angle.",
     "arc.points_same.wrong": "Two of the three points are the same.",
     "arc.points_same.remedy": "Give three different points: one end, any point between, the other end.",
     "arc.points_straight.wrong": "The three points are in a straight line.",

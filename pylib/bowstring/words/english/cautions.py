@@ -14,8 +14,15 @@ MESSAGES = {
         "clear of its sweep."
     ),
     "caution.odd_one": (
-        "The other givens agree with each other, but not with the {field}. It was given as {value}; they make it {others}. It "
+        "The other givens agree with each other, but not with the {field}. It was given as {value}; they make it {computed}. It "
         "is likely the wrong one: ask, or leave it out. Don't build from this sheet until that is settled."
+    ),
+    "caution.odd_one_none": (
+        "The other givens agree with each other, but not with the {field}. It was given as {value}; their arc turns 180° or more "
+        "and has none. It is likely the wrong one. Don't build from this sheet until that is settled."
+    ),
+    "caution.differs": (
+        "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
     ),
     "caution.disagrees": (
         "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is right before "
@@ -29,7 +36,12 @@ MESSAGES = {
         "Two arcs fit these numbers. This sheet uses {angle}, radius {radius}, mid-ordinate {sagitta}. The other is "
         "{other_angle}, radius {other_radius}, mid-ordinate {other_sagitta}. Make sure which one is drawn."
     ),
-    "caution.hand_unsaid": "Don't build yet: which side the curve is on isn't given (standing at A, facing B). This sheet assumes {side}.",
+    "caution.hand_unsaid": (
+        "Don't build yet: which side the curve is on isn't given (standing at A, facing B). This sheet names no side."
+    ),
+    "caution.turn_unsaid": (
+        "Don't build yet: how it turns isn't given (walking along the straight toward the arc). This sheet names no side."
+    ),
     "caution.points_hand": (
         "By the three points, the curve is on the {points}, standing at A and facing B. That takes x as east (right) and y as "
         "north (ahead); swapped, they flip the curve. Look at the drawing before you drive a stake."
@@ -39,15 +51,19 @@ MESSAGES = {
         "Don't build before it is settled which one is right."
     ),
     "caution.degree": (
-        "Degree of curve is for roads and railroads: degrees per 100 ft of arc. It was read as a radius of {radius}. If the "
-        "drawing's angle is for the whole arc, it is the central angle."
+        "Degree of curve is for roads and railroads. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads "
+        "count it over a 100-ft chord. If the drawing's angle is for the whole arc, it is the central angle."
     ),
-    "caution.line_unsure": "Don't build yet: ask which line the drawing is dimensioned to (face, back or centerline).",
+    "caution.degree_chord": (
+        "Degree of curve is for roads and railroads. It was read as degrees over a 100-ft chord: a radius of {radius}. Roads "
+        "count it per 100 ft of arc. If the drawing's angle is for the whole arc, it is the central angle."
+    ),
+    "caution.line_unsure": (
+        "Don't build yet: ask which line the drawing is dimensioned to (face, back, centerline, flow line or lip)."
+    ),
     "caution.line_unsaid": (
-        "Which line the drawing is dimensioned to isn't given (face, back or centerline). Find out before setting a board: this "
-        "sheet can't know."
+        "Don't build yet: which line the drawing is dimensioned to isn't given (face, back, centerline, flow line or lip)."
     ),
-    "caution.line_unsaid_board": "Don't build yet: a board needs the drawing's line (face, back or centerline), and it isn't given.",
     "caution.board_on_back": (
         "The drawing is dimensioned to the back, so the board here is taken to form the back. If it forms the face instead, add "
         "the wall thickness to the offset."
@@ -60,8 +76,19 @@ MESSAGES = {
         "The drawing is dimensioned to the centerline. The offset ({shown}) is taken as centerline-to-face plus the board "
         "thickness."
     ),
-    "caution.same_landmark": "Both ends have the same landmark: swapping them flips the curve. Give them different landmarks.",
-    "caution.same_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
+    "caution.landmark_same": (
+        "Don't build yet: both ends have the same landmark, or two that look alike. Swapping them flips the curve. Give them "
+        "different landmarks."
+    ),
+    "caution.landmark_swapped": (
+        "Don't build yet: the landmark at {end} is the other end's own name ({landmark}). Make sure which end is which, and name "
+        "what really stands there."
+    ),
+    "caution.landmark_mark": (
+        "Don't build yet: the landmark at {end} ({landmark}) reads like a mark of this sheet. Name what really stands there."
+    ),
+    "caution.landmark_blank": "Don't build yet: the landmark at {end} can't be seen on paper. Type it again.",
+    "caution.landmark_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
     "caution.tie_over_tape": "The tie from {end} to {to} is {shown}, and the tape is only {tape}. Tie {end} to something nearer.",
     "caution.tie_blocked": "{what} is in the way of the tie from {end} to {to}. Tie {end} to something else.",
     "caution.unlikely_board": "A board {shown} thick? Check its unit before building.",
@@ -80,6 +107,7 @@ MESSAGES = {
     "caution.sensitive": "One tape mark ({mark}) in the {field} changes the radius by {change}. {better}",
     "caution.sensitive_all": "One tape mark ({mark}) in the {field} makes a different arc or none at all. {better}",
     "caution.better": "Better: get the {field} (about {value}), where a mark changes it by {change}.",
+    "caution.better_three_sides": "Better: tape the chord and its mid-ordinate.",
     "caution.better_points": "Use points farther apart, with the middle one near the middle, or get the radius from the drawing.",
     "caution.services": (
         "Before the first stake: are buried utilities located and marked, and is the ticket number written down? Cap each steel "

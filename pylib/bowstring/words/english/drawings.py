@@ -3,10 +3,8 @@
 MESSAGES: dict[str, str] = {
     "draw.stopped": "Don't build from this yet.",
     "draw.some_levels": "Stakes beyond round {level} are not drawn.",
-    "draw.hand.left": "left",
-    "draw.hand.right": "right",
-    "draw.above": "above",
-    "draw.below": "below",
+    "draw.above": "A is drawn at the left, so the curve is above the string.",
+    "draw.below": "A is drawn at the left, so the curve is below the string.",
     # labels
     "draw.chord": "chord {shown}",
     "draw.sagitta": "mid-ord",
@@ -31,7 +29,6 @@ MESSAGES: dict[str, str] = {
     "draw.arc.gap": "Staked arc and drawn arc are {shown} apart.",
     "draw.arc.gap.forced": "Staked arc and drawn arc are {shown} apart: that gap is not drawn to scale.",
     "draw.end": "{name}: {landmark}",
-    "draw.walker": "stand at A, face B: the curve is on your {hand}",
     "draw.scale.number.ft": "{number} ft",
     "draw.scale.number.in": "{number} in",
     "draw.scale.number.m": "{number} m",
@@ -43,10 +40,7 @@ MESSAGES: dict[str, str] = {
     # plan
     "draw.plan.title": "Plan of the arc",
     "draw.plan.title.named": "Plan of the arc: {title}",
-    "draw.plan.desc": (
-        "Standing at A and facing B, the curve is on the {hand}. A is drawn at the left, so the curve is {where} the string. "
-        "Chord {chord}, mid-ordinate {sagitta} at its midpoint. Stakes from A to B: {names}."
-    ),
+    "draw.plan.desc": ("{hand} Chord {chord}, mid-ordinate {sagitta} at its midpoint. Stakes from A to B: {names}."),
     "draw.plan.desc.end": " {name} is at: {landmark}.",
     "draw.plan.desc.corner": "The straights through {start} and {end} meet at the corner P.",
     "draw.plan.desc.corner.off": (
@@ -56,7 +50,7 @@ MESSAGES: dict[str, str] = {
     # one level
     "draw.level.title": "Round {level}: chords and mid-ordinates",
     "draw.level.desc": (
-        "Standing at A and facing B, the curve is on the {hand}, drawn {where} the string. {strings} from stake to stake. From "
+        "{hand} {strings} from stake to stake. From "
         "the midpoint of each, square off it toward the curve, a mid-ordinate sets {names}."
     ),
     "draw.level.strings.one": "One string",
@@ -98,10 +92,7 @@ MESSAGES: dict[str, str] = {
     ),
     "draw.stick.note": "Measure every mark from the zero end.",
     "draw.way.title": "How the stakes are set",
-    "draw.way.desc": (
-        "The string A to B and the arc, {where} it, with every line that is taped. The arc is on the {hand}, standing at A and "
-        "facing B."
-    ),
+    "draw.way.desc": ("{hand} The string A to B and the arc, with every line that is taped."),
     "draw.way.one": "Thick lines: what sets {stake}, with its numbers. Thin lines: the same for the others.",
     "draw.way.cut": "A line with a zigzag goes on beyond the drawing.",
     "draw.scatter.title": "Where the stakes may end up",

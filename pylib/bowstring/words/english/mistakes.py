@@ -23,11 +23,8 @@ MESSAGES = {
     "mistake.arc_for_gaps": "The arc length was held for each straight gap: for {mark}, {wrong} instead of {right}.",
     "mistake.arc_for_gaps.instead": "Tape the last gap to B as well.",
     "mistake.wrong_hand": "The whole curve was laid out on the wrong side.",
-    "mistake.wrong_hand.instead": "Stand at A and face B: the curve must be on your {hand}.",
-    "mistake.wrong_hand.unseen": (
-        "NO check on this sheet catches it: all the distances still come out right. Stand at A and face B: the curve must be on "
-        "your {hand}."
-    ),
+    "mistake.wrong_hand.instead": "{told}",
+    "mistake.wrong_hand.unseen": ("NO check on this sheet catches it: all the distances still come out right. {told}"),
     "mistake.diameter": "The diameter was measured for the radius: {wrong} instead of {right}.",
     "mistake.diameter.instead": "Ask whether the drawing's number is a radius or a diameter.",
     "mistake.wrong_radius": "The drawing's radius ({wrong}) was measured from the center; the stakes' own is {right}.",
@@ -59,11 +56,10 @@ MESSAGES = {
     ),
     "mistake.slid": "Its own step shows it: {start} to {end} would read {reads}; it must read {should}.",
     "mistake.draw.title": "What if: the stakes after a blunder",
-    "mistake.draw.desc": "{text} {told} Standing at A and facing B, the curve belongs on the {hand}, drawn {where} the string.",
+    "mistake.draw.desc": "{text} {told} {hand}",
     "mistake.draw.each": "{name} would stand {shown} from its place.",
     "mistake.draw.square": "square: where the stake belongs",
     "mistake.draw.cross": "cross: where it would stand",
-    "mistake.draw.hand": "Stand at A, face B: the curve belongs on your {hand}.",
     "mistake.draw.off": "{shown} off",
     "mistake.draw.larger": "The distance from square to cross is drawn {factor} times too large.",
     "mistake.draw.smaller": "The distance from square to cross is cut short: it is {factor} times as long.",

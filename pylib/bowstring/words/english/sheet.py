@@ -62,8 +62,6 @@ MESSAGES = {
     "sheet.landmarks": "A is at: {first}. B is at: {second}.",
     "sheet.landmarks_drawn": "The drawn line's ends: A0 is at: {first}. B0 is at: {second}. A and B stand off them.",
     "sheet.no_landmark": "no landmark given",
-    "sheet.stand_left": "Stand at A, face B: the curve is on your LEFT.",
-    "sheet.stand_right": "Stand at A, face B: the curve is on your RIGHT.",
     "sheet.end": "end",
     "sheet.tied_to": "tied to",
     "sheet.distance": "distance",

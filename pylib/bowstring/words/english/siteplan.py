@@ -2,7 +2,6 @@
 
 MESSAGES = {
     "siteplan.title": "Plan of the site, to scale",
-    "siteplan.desc": "Standing at A and facing B, the curve is on the {hand}. A is drawn at the left, so the curve is {where} the string.",
     "siteplan.desc.tape": "{what} blocks tape and feet",
     "siteplan.desc.feet": "{what} blocks feet only",
     "siteplan.key.tape": "blocks tape and feet",

@@ -56,34 +56,34 @@ MESSAGES = {
     ),
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
-        "{other_hand} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
+        "{turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
         "{start} to {end} reads {length2}."
     ),
     "step.from_straight_back": (
         "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off {length1} to the "
-        "{other_hand} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
+        "{turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
         "{start} to {end} reads {length2}."
     ),
     "step.from_straight_untaped": (
-        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {other_hand} (facing "
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {turn} (facing "
         "away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next step proves it."
     ),
     "step.from_straight_back_untaped": (
-        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {other_hand} "
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {turn} "
         "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next step proves it."
     ),
     "step.have_corner": (
         "Find the corner P, the PI, where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
         "straight on B's side{second_landmark}. Set each well back from P."
     ),
+    "step.corner_hand": "Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it isn't, stop.",
     "step.from_corner": (
         "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). Check: "
-        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it "
-        "isn't, stop."
+        "{start} to {end} must read {length2}; if it doesn't, the straights don't meet at the drawing's angle: ask. {corner_hand}"
     ),
     "step.from_corner_untaped": (
-        "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). Stand at "
-        "{start}, face {end}: P must be on your {hand}, the curve's side; if it isn't, stop."
+        "From P measure back toward S {length0}: set {start} (PC). From P measure back toward T {length1}: set {end} (PT). "
+        "{corner_hand}"
     ),
     "step.offset_away_arc": (
         "{end}: extend the line from {other} past {start} by {length0} and set a mark there. From it square off {length1} to "
@@ -121,13 +121,11 @@ MESSAGES = {
     ),
     "step.offset_away": "{end}: extend the line from {other} past {start} by {length0}. Set {end} there.",
     "step.offset_toward": "{end}: from {start} measure {length0} toward {other}. Set {end} there.",
-    "step.string": "Stretch the string from {start} to {end}. Stand at {start}, face {end}: the curve is on your {hand}.",
-    "step.string_none": (
-        "No string goes straight from {start} to {end} here. Stand at {start}, face {end}: the curve is on your {hand}."
-    ),
+    "step.string": "Stretch the string from {start} to {end}. {told}",
+    "step.string_none": ("No string goes straight from {start} to {end} here. {told}"),
     "step.string_taped": (
         "Stretch the string from {start} to {end} and tape it, level: it must read {length0}. If it doesn't, set both ends again. "
-        "Stand at {start}, face {end}: the curve is on your {hand}."
+        "{told}"
     ),
     "step.stake_back": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. CAREFUL: the string lies outside the "
@@ -137,7 +135,7 @@ MESSAGES = {
     "step.stake": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} to the "
         "{hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to {stake} and {stake} "
-        "to {end} read the same ({half_chord}). Drive {stake}. That proves it square only: tape the {length1} a second time."
+        "to {end} read the same ({half_chord}). That squares it and no more. Tape the {length1} a second time. Drive {stake}."
     ),
     "step.stake_crossed": (
         "{stake}: its midpoint can't be used here. Cross {length0} from {start} with {length1} from {end}, on the {cross_hand} "

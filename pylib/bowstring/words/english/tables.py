@@ -24,6 +24,8 @@ MESSAGES = {
     "table.carry_on": "by, then hold",
     "table.swing_in": "swing in by",
     "table.from_mark": "{shown} from {mark}",
+    "table.from_start": "{shown} from {start}",
+    "table.string": "{first} to {last}",
     "table.past": "from {other} on past {start}",
     "table.toward": "from {start} to {other}",
     "table.line": "{other} to {start}",
