@@ -138,7 +138,7 @@ MESSAGES = {
     "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
     "sheet.advice": "Recommended method",
     "sheet.ways_caption": (
-        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. In brackets: the same off the "
+        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. In parentheses: the same off the "
         "mid-ordinate over its two neighbors. Readings: everything taped, turned and squared for all stakes."
     ),
     "sheet.way_way": "method",
