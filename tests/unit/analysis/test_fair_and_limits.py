@@ -129,7 +129,7 @@ def hold_limits(job: dict[str, Any]) -> int:
 def test_95_of_100_readings_of_every_check_stay_within_what_is_expected(method: str, arc: str) -> None:
     job = job_of(**{**ARCS[arc], "method": method, "centre": "reachable"})
     if possible(method, job):
-        assert hold_limits(job) >= 8
+        assert hold_limits(job) >= 7
 
 
 @pytest.mark.parametrize("way", ["halving on loose ends", "produced on loose ends", "tangents from the corner"])
