@@ -48,6 +48,8 @@ MESSAGES = {
     "sheet.drawn_to_face": "The drawing is dimensioned to the face of the concrete.",
     "sheet.drawn_to_back": "The drawing is dimensioned to the back.",
     "sheet.drawn_to_centre": "The drawing is dimensioned to the centerline.",
+    "sheet.drawn_to_flow line": "The drawing is dimensioned to the flow line of the gutter.",
+    "sheet.drawn_to_lip": "The drawing is dimensioned to the lip of the gutter.",
     "sheet.drawn_to_unsure": "Which line the drawing is dimensioned to isn't known yet.",
     "sheet.hold": "hold",
     "sheet.radius": "radius",
