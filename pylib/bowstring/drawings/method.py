@@ -54,7 +54,7 @@ def method_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str
     _numbers(sketch, shown, places, box)
     name_stakes(sketch, answer, paper)
     _marks(sketch, answer, shown, places, box)
-    legend = name_obstacles(sketch, near)
+    legend = name_obstacles(sketch, near, paper.point(0.0, 0.0)[1])
     edge = sketch.edge
     width = max(edge.right - edge.left, 240.0)
     top = sketch.paragraph(say("draw.way.one", stake=shown["stake"]), (edge.left, edge.bottom + 8.0), width)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box
-from bowstring.drawings.labels import LINE, Label
+from bowstring.drawings.labels import Label
 from bowstring.drawings.paper import Paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Point
@@ -47,26 +47,30 @@ def draw_obstacles(sketch: Sketch, shown: list[Shown]) -> None:
         draw_area(sketch, one.outline, one.stops)
 
 
-def name_obstacles(sketch: Sketch, shown: list[Shown]) -> list[str]:
+def name_obstacles(sketch: Sketch, shown: list[Shown], string: float) -> list[str]:
     """Write each obstacle's name beside it, or its number where there is no room; return the rows of a legend."""
     legend: list[str] = []
     for one in shown:
-        places = list(_beside(one.outline))
+        places = list(_beside(one.outline, string))
         if any(sketch.fits(Label(one.name, "word", [spot], way, 4.0, _WIDEST_NAME)) for spot, way in places):
             continue
         number = f"({len(legend) + 1})"
         legend.append(say("draw.obstacle.row", number=number, name=one.name))
-        if not any(sketch.fits(Label(number, "word", [spot], way, 3.0), LINE) for spot, way in places):
-            sketch.label(Label(number, "word", [places[0][0]], places[0][1], 4.0))
+        if not any(sketch.fits(Label(number, "word", [spot], way, 3.0)) for spot, way in places):
+            spots = [spot for spot, _way in places]
+            sketch.label(Label(number, "word", spots, places[0][1], 4.0))  # with a line to it where it stands off
     return legend
 
 
-def _beside(outline: list[Point]) -> Iterator[tuple[Point, Point]]:
-    """The places at which a name may stand, each with its direction from there: under it, over it, beside it."""
+def _beside(outline: list[Point], string: float) -> Iterator[tuple[Point, Point]]:
+    """The places at which a name may stand, each with its direction from there: under it, over it, beside it.
+
+    ``string``: how far down the string from A to B lies.
+    """
     xs, ys = [x for x, _y in outline], [y for _x, y in outline]
     x, y = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
-    yield (x, max(ys)), (0.0, 1.0)
-    yield (x, min(ys)), (0.0, -1.0)
+    ends = [((x, max(ys)), (0.0, 1.0)), ((x, min(ys)), (0.0, -1.0))]
+    yield from ends if y > string else reversed(ends)  # first on the side away from the string: there is more room
     yield (max(xs), y), (1.0, 0.0)
     yield (min(xs), y), (-1.0, 0.0)
 

@@ -91,7 +91,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     name_straights(sketch, legs)
     name_string(sketch, answer, paper)
     sketch.sagitta(middle, tip, _sagitta_shown(answer))
-    legend = name_obstacles(sketch, near)
+    legend = name_obstacles(sketch, near, paper.point(0.0, 0.0)[1])
     _foot(sketch, answer, paper, [*legend, *words_of(answer, near)])
     return sketch
 

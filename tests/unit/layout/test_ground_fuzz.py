@@ -115,7 +115,9 @@ def test_no_sheet_asks_for_what_its_ground_forbids(site: dict[str, Any]) -> None
                 if {one, other} != {"A", "B"} and not (check["kind"] == "alternate" and one != check["from"] != other):
                     assert LineString([at[one], at[other]]).length <= ground.tape + 1e-6
         assert all(ground.bears(at[check[end]]) for end in ("from", "to"))
-    own = next(row for row in sheet["methods"] if row["method"] == sheet["method"])
+    from_string = "parallel" in job and job["method"] == "ordinates"
+    own = next(row for row in sheet["methods"]
+               if row["method"] == sheet["method"] and (row["parallel"] is not None) == from_string)  # fmt: skip
     if own["possible"]:
         steps_hold(sheet, ground, at)
         triangles_hold(job, ground)

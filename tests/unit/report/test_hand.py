@@ -142,6 +142,8 @@ def test_three_points_give_the_hand_and_three_sides_do_not() -> None:
 def test_a_job_that_says_its_line_is_not_stopped_for_it(line: str) -> None:
     told = answer_to({"arc": ARC, "side": "left", "drawn_to": line})
     assert told["stops"] == [] and told["drawn_to"] == ("centre" if line == "center" else line)
+    for sheet in (sheet_text(told), sheet_html(told)):
+        assert say(f"sheet.drawn_to_{told['drawn_to']}") in " ".join(sheet.split())
 
 
 @pytest.mark.parametrize("line", [{}, {"drawn_to": "unsure"}])

@@ -48,6 +48,8 @@ MESSAGES = {
     "sheet.drawn_to_face": "The drawing is dimensioned to the face of the concrete.",
     "sheet.drawn_to_back": "The drawing is dimensioned to the back.",
     "sheet.drawn_to_centre": "The drawing is dimensioned to the centerline.",
+    "sheet.drawn_to_flow line": "The drawing is dimensioned to the flow line of the gutter.",
+    "sheet.drawn_to_lip": "The drawing is dimensioned to the lip of the gutter.",
     "sheet.drawn_to_unsure": "Which line the drawing is dimensioned to isn't known yet.",
     "sheet.hold": "hold",
     "sheet.radius": "radius",
@@ -138,7 +140,7 @@ MESSAGES = {
     "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
     "sheet.advice": "Recommended method",
     "sheet.ways_caption": (
-        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. In brackets: the same off the "
+        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. In parentheses: the same off the "
         "mid-ordinate over its two neighbors. Readings: everything taped, turned and squared for all stakes."
     ),
     "sheet.way_way": "method",
