@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.words import say
+from bowstring.words.isolated import released
 
 
 class BadJob(ValueError):
@@ -28,4 +29,6 @@ class BadJob(ValueError):
 
 def bad(field: str, key: str, **values: object) -> BadJob:
     """Return a ``BadJob`` whose two sentences stand in the catalogue as ``key.wrong`` and ``key.remedy``."""
-    return BadJob(field, say(f"{key}.wrong", **values), say(f"{key}.remedy", **values), key)
+    # A program reads them too: nothing that can't be seen stands in them. A view isolates what it shows of them.
+    wrong, remedy = (released(say(f"{key}.{part}", **values)) for part in ("wrong", "remedy"))
+    return BadJob(field, wrong, remedy, key)

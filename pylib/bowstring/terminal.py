@@ -6,7 +6,6 @@ import argparse
 import io
 import json
 import os
-import re
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -21,7 +20,6 @@ from bowstring.report.answer import answer, answering
 from bowstring.report.linked import with_method
 from bowstring.units.echo import quoted, visible
 from bowstring.words import say
-from bowstring.words.isolated import FSI, PDI
 
 ANSWERED, UNUSABLE = 0, 2
 
@@ -49,7 +47,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
             job["method"] = options.method
         text = _text(job, options)
     except BadJob as refusal:
-        print(_shown(str(refusal)), file=sys.stderr)
+        print(visible(str(refusal)), file=sys.stderr)
         return UNUSABLE
     try:
         sys.stdout.write(text)
@@ -58,11 +56,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
         # Whoever read the sheet closed it early; Python would complain once more when it flushes at exit.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     return ANSWERED
-
-
-def _shown(text: str) -> str:
-    """Return a refusal with nothing hidden in it but what keeps a name from turning the line."""
-    return "".join(part if part in (FSI, PDI) else visible(part) for part in re.split(f"([{FSI}{PDI}])", text))
 
 
 def _options(arguments: Sequence[str] | None) -> argparse.Namespace:

@@ -29,6 +29,11 @@ def isolated(text: str) -> str:
     return FSI + text + PDI
 
 
+def released(text: str) -> str:
+    """Return a text with nothing in it isolated any more."""
+    return text if text.isascii() else text.replace(FSI, "").replace(PDI, "")
+
+
 def closed(lines: Iterable[str]) -> Iterator[str]:
     """Yield a text's lines, each with what it isolates opened and closed in it: a line is shown by itself."""
     depth = 0

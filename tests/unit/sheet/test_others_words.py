@@ -116,10 +116,13 @@ def test_a_table_of_values_isolates_its_readings() -> None:
     assert all(is_isolated(cell) for row in csv.reader(io.StringIO(table)) for cell in row)
 
 
-def test_the_terminal_s_refusal_isolates_a_name_and_shows_what_is_hidden(capsys: pytest.CaptureFixture[str]) -> None:
-    from bowstring.terminal import _shown
-
-    assert _shown(f"{FSI}{GATE}{PDI} \u202e") == f"{FSI}{GATE}{PDI} <U+202E>"
+def test_a_refusal_has_nothing_hidden_in_it_and_the_page_isolates_what_it_shows() -> None:
+    job = {**SOUND, "unit": "ft-in", "tolerance": "1/4 in", "arc": {"chord": GATE, "sagitta": "1 ft"}}
+    with pytest.raises(BadJob) as refusal:
+        answer_of(job)
+    assert str(refusal.value).isprintable() and GATE in str(refusal.value)
+    opened = json.loads(handle("open_file", json.dumps({"text": json.dumps(job)})))
+    assert is_isolated(opened["error"]) and GATE in opened["error"]
 
 
 @given(st.text(st.sampled_from(["a", " ", "\u05d0", "4", "\u0628", "."]), max_size=200), st.integers(4, 40))
