@@ -194,18 +194,21 @@ def test_tapped_corners_come_back_to_the_tapes_mark(unit: str, side: str) -> Non
     assert obstacle["outline"] == [pytest.approx(pair) for pair in read]
 
 
+BARE: dict[str, Any] = {key: value for key, value in DEMO.items() if key != "ground"}
+
+
 def test_an_obstacle_goes_into_the_next_free_row() -> None:
     corners = [(3.0, -7.0), (7.0, -8.0), (6.0, -11.0)]
     taken = tap(corners, SITE)["fields"]
     assert set(taken) == {"ground-2-name", "ground-2-stops", "ground-2-outline"}
     assert taken["ground-2-name"] == f"{say('siteplan.name.feet')} 2"  # pond is the name of the first one
     named = {"ground-0-name": "duck pond"}
-    assert tap(corners, dict(DEMO), **named)["fields"]["ground-0-name"] == "duck pond"
+    assert tap(corners, BARE, **named)["fields"]["ground-0-name"] == "duck pond"
     half = {**named, "ground-0-stops": "feet"}
-    assert tap(corners, dict(DEMO), "feet", **half)["fields"]["ground-0-stops"] == "feet"
-    assert "ground-1-outline" in tap(corners, dict(DEMO), "tape", **half)["fields"]
+    assert tap(corners, BARE, "feet", **half)["fields"]["ground-0-stops"] == "feet"
+    assert "ground-1-outline" in tap(corners, BARE, "tape", **half)["fields"]
     full = {f"ground-{row}-outline": "1 ft, 2 ft" for row in range(40)}
-    assert "40" in tap(corners, dict(DEMO), **full)["error"]
+    assert "40" in tap(corners, BARE, **full)["error"]
 
 
 @pytest.mark.parametrize(
@@ -264,7 +267,7 @@ def test_what_the_page_never_sends_is_refused() -> None:
 
 
 def test_an_obstacle_without_its_outline_yet_still_has_a_plan_to_be_drawn_on() -> None:
-    fields = {**fields_of_job(dict(DEMO)), "ground-0-name": "shed", "ground-0-stops": "tape"}
+    fields = {**fields_of_job(BARE), "ground-0-name": "shed", "ground-0-stops": "tape"}
     shown = json.loads(handle("sheet", json.dumps({"fields": fields})))
     assert shown["sign"] == "refused" and shown["errors"][0]["id"] == "ground-0-outline"
     assert 'data-scale="' in shown["site_plan"]
