@@ -98,6 +98,9 @@ def test_another_unit_is_read_and_shown(page: Page) -> None:
     assert page.locator("#arc-chord").get_attribute("inputmode") == "decimal"
     type_in(page, "arc-chord", "11.6")
     type_in(page, "arc-sagitta", "1,6")
+    wait_for(page, "refused")
+    assert "0.005 m" in beside(page, "mark", "wrong"), "the example's mark is an inch tape's"
+    page.locator("#mark").select_option("0.005 m")
     wait_for(page, "computed")
     expect(page.locator("#sheet-arc tbody tr", has_text=re.compile("^chord")).locator("td")).to_have_text("11.600 m")
     assert "11.600 m" in beside(page, "arc-chord", "echo")
