@@ -38,13 +38,19 @@ EMPTIED = """async () => {
   document.activeElement.blur();
   scrollTo({ top: 0, behavior: "instant" });
 }"""
+# Row by row: the next one stands there when the one before is used.
 FILLED = """(fields) => {
   const form = document.getElementById("form");
-  for (const control of form.elements) {
-    if (control.type === "radio") control.checked = control.checked || fields[control.name] === control.value;
-    else if (control.name in fields) control.value = fields[control.name];
-  }
-  form.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  const missing = () => Object.keys(fields).some((name) => !form.elements[name]);
+  let passes = Object.keys(fields).length;
+  do {
+    for (const control of form.elements) {
+      if (control.type === "radio") control.checked = control.checked || fields[control.name] === control.value;
+      else if (control.name in fields) control.value = fields[control.name];
+    }
+    form.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    passes -= 1;
+  } while (passes && missing());
 }"""
 
 

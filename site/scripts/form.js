@@ -31,7 +31,7 @@ export function fill(fields) {
 
 export function put(given) {
   const fields = inRows(given);
-  rowsFor(fields);
+  rowsFor(fields, true);
   for (const control of form.elements) {
     if (control.type === "radio") control.checked = (fields[control.name] ?? blankOf(control)) === control.value;
     else if (control.type === "checkbox") control.checked = control.name in fields;
@@ -72,14 +72,16 @@ function inRows(fields) {
   return close;
 }
 
-// Rows that grow, each group in its element: after the last one that is used stands an empty one, a copy.
-export function rowsFor(fields) {
+// Rows that grow, each group in its element: after the last one that is used stands an empty one, a copy. `all`: the fields
+// are a whole job's, so that rows which another job had left behind go.
+export function rowsFor(fields, all = false) {
   for (const group of form.querySelectorAll("[data-rows]")) {
     const name = group.dataset.rows;
     const row = new RegExp(`^${name}-([0-9]{1,3})-`);
     const used = Math.max(-1, ...Object.keys(fields).map((field) => Number(row.exec(field)?.[1] ?? -1)));
-    const wanted = Math.max(Math.min(used + 2, Number(group.dataset.most)), used + 1);
+    const wanted = Math.max(group.dataset.least, Math.min(used + 2, group.dataset.most), used + 1);
     while (group.children.length < wanted) group.append(nextRow(group.lastElementChild, name, group.children.length));
+    while (all && group.children.length > wanted) group.lastElementChild.remove();
   }
 }
 

@@ -127,7 +127,10 @@ def test_clearing_empties_the_form_and_can_be_taken_back(page: Page) -> None:
     wait_for(page, "refused")
     for name in (*TEXTS, "arc-chord", "arc-sagitta", "tolerance", "levels"):
         assert page.locator(f"[id='{name}']").input_value() == ""
+    obstacles = page.locator("[data-rows=ground] > *")
+    expect(obstacles).to_have_count(1)
     page.locator("#restore").click()
+    expect(obstacles).to_have_count(len(DEMO["ground"]) + 1)
     wait_for(page, "computed")
     assert page.locator("#sheet").inner_text() == sheet
 

@@ -7,7 +7,7 @@ from html import escape
 
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.page.fields import FIELDS, MARKS, YES, Field, all_fields, unit_of
-from bowstring.page.rows import ERROR_FIELDS, LENGTH_ROWS, METHOD_FIELDS, MOST, ROW_NAMES, STANDS
+from bowstring.page.rows import ERROR_FIELDS, LEAST, LENGTH_ROWS, METHOD_FIELDS, MOST, ROW_NAMES, STANDS
 from bowstring.sheet.markup import marked
 from bowstring.words import catalogue, say
 
@@ -142,7 +142,7 @@ class _Form:
             self._row(escape(say(f"form.row_{group}", number=int(row) + 1)), "".join(map(self.field, fields)))
             for row, fields in rows.items()
         )
-        return f'<div data-rows="{group}" data-most="{MOST[group]}">{inside}</div>'
+        return f'<div data-rows="{group}" data-least="{LEAST[group]}" data-most="{MOST[group]}">{inside}</div>'
 
     def _row(self, title: str, inside: str) -> str:
         return f'<fieldset class="row"><legend>{title}</legend><div class="fields">{inside}</div></fieldset>'
