@@ -41,18 +41,19 @@ OPEN_ALL = """async (links) => {
 def bad_links() -> Iterator[str]:
     """Every cut of a good link, and changed, dropped, added and swapped characters all over it; and no links at all."""
     link = write_link(JOB)
-    yield from (link[:length] for length in range(2, len(link), 2))
+    yield from (link[:length] for length in range(1, len(link)))
     chance = random.Random(811)
     for place in range(0, len(link), 2):
         other = chance.choice([sign for sign in "abcXYZ019-_" if sign != link[place]])
         yield link[:place] + other + link[place + 1 :]
         yield link[:place] + link[place + 1 :] + ("" if link[place] != link[-1] else "x")
-        yield link[:place] + other + link[place:]
+        if place:  # what stands before a link is no part of it
+            yield link[:place] + other + link[place:]
     for place in range(0, len(link) - 1, 3):
         if link[place] != link[place + 1]:
             yield link[:place] + link[place + 1] + link[place] + link[place + 2 :]
-    yield from ("b2" + link[2:], "b9" + link[2:], "https://example.org/", "javascript:hit()", "b1", "#", EVIL)
-    yield "b1" * 20_000
+    yield from ("b1" + link[2:], "b9" + link[2:], "https://example.org/", "javascript:hit()", "b1", "b2", "#", EVIL)
+    yield from (form * 20_000 for form in ("b1", "b2"))
 
 
 def bad_files() -> Iterator[str]:
