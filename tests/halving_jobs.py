@@ -15,9 +15,9 @@ from reference import arc_of, solutions
 
 _JOBS: dict[str, dict[str, Any]] = {
     "flat": {"unit": "m", "mark": "0.001 m", "arc": {"chord": 100, "sagitta": 0.4}, "levels": 4},
-    "trade": {
+    "broad": {
         "unit": "ft-in",
-        "arc": {"chord": "190'", "sagitta": "40'"},
+        "arc": {"chord": "168'", "sagitta": "33'"},
         "levels": 5,
         "tolerance": "1/4 in",
     },
@@ -73,7 +73,7 @@ def staked_arc(name: str) -> tuple[Any, Any]:
     figures."""
     shapes = {
         "flat": (solutions("chord", 100, "sagitta", mpf("0.4"))[0], 1, 0),
-        "trade": (solutions("chord", 190, "sagitta", 40)[0], "0.3048", 0),
+        "broad": (solutions("chord", 168, "sagitta", 33)[0], "0.3048", 0),
         "semicircle": (arc_of(20, 180), "0.3048", 0),
         "beyond": (arc_of(8, 250), 1, 0),
         "nine-tenths": (arc_of(6, 324), 1, 0),

@@ -32,7 +32,9 @@ export function takeOver(box, texts, key, { read, edited, isId, fresh }) {
 
 function asMeant(fields) {
   const said = { method: meant.method, ...fields };
-  return { ...meant.beside[said.method], ...said };
+  const placed = meant.placed.some((key) => key in said);
+  const beside = Object.entries(meant.beside[said.method] ?? {}).filter(([key]) => !(placed && meant.placed.includes(key)));
+  return { ...Object.fromEntries(beside), ...said };
 }
 
 function takenBefore(box) {

@@ -93,9 +93,9 @@ def next_sagitta(half_chord: float, sagitta: float) -> tuple[float, float]:
     With a half the chord and s its sagitta: h = sqrt(a^2 + s^2) is the new chord, and the next sagitta is
     h (h - a) / (2 s), true of every arc; h - a is taken as s^2/(h + a). (Identity, from s = R (1 - cos).)
 
-    >>> half_chord, sagitta = next_sagitta(95.0, 40.0)
+    >>> half_chord, sagitta = next_sagitta(84.0, 33.0)
     >>> round(half_chord, 3), round(sagitta, 3)
-    (103.078, 10.408)
+    (90.25, 8.546)
     """
     new_chord = sqrt(half_chord * half_chord + sagitta * sagitta)
     return new_chord, new_chord * sagitta / (2 * (new_chord + half_chord))

@@ -176,7 +176,7 @@ class JobForm(TypedDict, total=False):
     tolerance: Size
     fair: Size
     spacing: Size
-    levels: int
+    levels: int | str
     drawn_to: str
     driven: str
     diameter: Size

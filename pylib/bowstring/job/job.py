@@ -18,6 +18,7 @@ from bowstring.job.site import KEYS as SITE_KEYS
 from bowstring.job.site import Site, read_site
 from bowstring.methods.ends import STARTS
 from bowstring.methods.halving import MOST_LEVELS
+from bowstring.methods.meant import USUAL_LEVELS
 from bowstring.units.lengths import UNITS
 from bowstring.units.tape import Tape, make_tape
 
@@ -74,6 +75,7 @@ class Job:
     fair: float | None
     spacing: float | None
     levels: int | None
+    usual_levels: bool
     drawn_to: str | None
     driven: str
     diameter: float | None
@@ -125,6 +127,7 @@ def read_job(job: object) -> Job:
         fair=tolerance / 2 if fair is None and tolerance is not None else fair,
         spacing=reader.length("spacing"),
         levels=_levels(reader),
+        usual_levels=reader.job.get("levels") == USUAL_LEVELS,
         drawn_to=reader.choice("drawn_to", DRAWN_TO),
         driven=driven,
         diameter=_diameter(reader, driven),
@@ -160,6 +163,8 @@ def _levels(reader: Reader) -> int | None:
     if "levels" not in reader.job:
         return None
     levels = reader.job["levels"]
+    if levels == USUAL_LEVELS:
+        return None
     if isinstance(levels, float) and levels.is_integer():
         levels = int(levels)
     if not isinstance(levels, int) or isinstance(levels, bool) or not 1 <= levels <= MOST_LEVELS:

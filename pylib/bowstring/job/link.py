@@ -32,7 +32,7 @@ from bowstring.job.linkfinder import (
     check_of,
     find_links,
 )
-from bowstring.methods.meant import BEFORE, BESIDE
+from bowstring.methods.meant import BEFORE, meant_beside
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.tape import make_tape
 
@@ -99,7 +99,7 @@ def _no_link(text: str) -> BadJob:
 def _as_meant_before(job: JobForm) -> JobForm:
     """Return a job of the first form with all that it meant, said."""
     meant = {"method": BEFORE, **job}
-    return cast("JobForm", {**BESIDE.get(str(meant["method"]), {}), **meant})
+    return cast("JobForm", {**meant_beside(str(meant["method"]), meant.keys()), **meant})
 
 
 def _unpacked(body: str, dictionary: bytes) -> str:

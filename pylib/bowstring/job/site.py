@@ -13,6 +13,7 @@ from bowstring.job.names import NAME_LIMIT, like_a_mark, name_of
 from bowstring.job.obstacles import Obstacle, read_obstacles
 from bowstring.job.reader import Reader
 from bowstring.methods.catalogue import BY_NAME
+from bowstring.methods.meant import USUAL_LEVELS
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.methods.stands import Stand
 from bowstring.units.angles import read_angle
@@ -298,7 +299,8 @@ def _halve_first(reader: Reader) -> int:
         raise bad("halve_first", "site.halve_first_method")
     if "stations" in reader.job:
         raise bad("halve_first", "site.halve_first_stations")
-    if "levels" in reader.job and times > float(str(reader.job["levels"])):
+    levels = reader.job.get("levels", USUAL_LEVELS)
+    if levels != USUAL_LEVELS and times > float(str(levels)):
         raise bad("halve_first", "site.halve_first_levels")
     return times
 

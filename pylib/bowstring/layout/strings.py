@@ -30,7 +30,7 @@ def usual_gap(job: Job) -> float:
 def rounds_of(job: Job, staked: Arc, levels: int) -> Rounds | None:
     """Return at which round distances stakes stand where the job asks for no others: the gaps are the usual ones, or,
     where a flat arc wants fewer, about those that so many rounds of halving leave."""
-    if job.spacing is not None or job.levels is not None or job.site.stations:
+    if job.spacing is not None or job.levels is not None or job.usual_levels or job.site.stations:
         return None
     usual, left = usual_gap(job), staked.part(2**levels).chord
     return Rounds(usual if left <= usual * FITS else left * NEAR_ENOUGH, job.tape.feet)

@@ -65,7 +65,7 @@ def _meant(job: Job) -> str | None:
         return USUAL
     if site.stations or site.halve_first:
         return next(one.name for one in catalogue.METHODS if one.stand.stations and one.stand.halve_first)
-    return USUAL if job.levels else None
+    return USUAL if job.levels or job.usual_levels else None
 
 
 def _by(job: Job, method: str, halve_first: int) -> Job:

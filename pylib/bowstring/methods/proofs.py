@@ -66,7 +66,7 @@ def prove(recipe: Recipe, proof: Proof, first: str, second: str) -> None:
 def parts_of(whole: float, pull: float) -> int:
     """Return how many full pulls stand before the last one, which may be as long.
 
-    >>> parts_of(190.0, 50.0), parts_of(100.0, 50.0)
+    >>> parts_of(168.0, 50.0), parts_of(100.0, 50.0)
     (3, 1)
     """
     count = int(whole / pull)

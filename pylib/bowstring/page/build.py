@@ -11,7 +11,7 @@ from html import escape
 from bowstring.demo import DEMO
 from bowstring.drawings.svg import STYLE
 from bowstring.job.jobfile import TEXT_LIMIT
-from bowstring.methods.meant import BEFORE, BESIDE
+from bowstring.methods.meant import BEFORE, BESIDE, PLACED
 from bowstring.page.answering import LastAnswer, shown_sheet
 from bowstring.page.fields import MARKS, MOST_FIELDS, fields_of_job
 from bowstring.page.form import form_html
@@ -79,7 +79,7 @@ def _script_words() -> str:
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},
         "sizes": {"text": TEXT_LIMIT, "fields": MOST_FIELDS},
-        "meant": {"method": BEFORE, "beside": BESIDE},
+        "meant": {"method": BEFORE, "beside": BESIDE, "placed": PLACED},
         "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
     }
     return json.dumps(words).replace("<", "\\u003c")

@@ -82,9 +82,20 @@ def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
+        job = _with_its_method(job, asked, last)
     except BadJob as refusal:
         return _refusal(refusal)
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
+
+
+def _with_its_method(job: JobForm, asked: Asked, last: LastAnswer) -> JobForm:
+    """Return a job that says which method its sheet uses, as its link does; as it stands where it has no sheet."""
+    from bowstring.report.linked import with_method
+
+    try:
+        return with_method(job, last.for_fields(asked["fields"]))
+    except BadJob:
+        return job
 
 
 def _stakes_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:

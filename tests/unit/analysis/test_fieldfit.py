@@ -155,8 +155,8 @@ def test_a_chord_found_as_drawn_agrees_and_nothing_cries():
 
 
 def test_an_inch_on_a_long_chord_is_still_an_inch():
-    drawn = {"arc": {"chord": "190 ft", "sagitta": "40 ft"}, "side": "left"}
-    found = answer_to({**drawn, "found": {"chord": ["190 ft 1 in"] * 2, "tape": "level", "hold": "radius"}})
+    drawn = {"arc": {"chord": "168 ft", "sagitta": "33 ft"}, "side": "left"}
+    found = answer_to({**drawn, "found": {"chord": ["168 ft 1 in"] * 2, "tape": "level", "hold": "radius"}})
     assert any("inch" in text for text in found["fit"]["slips"])
 
 

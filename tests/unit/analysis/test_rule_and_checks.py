@@ -23,8 +23,8 @@ from bowstring.units.tape import make_tape
 from helping import answer_to
 
 FOOT, INCH = 0.3048, 0.0254
-TRADE = arcs_of(("chord", "sagitta"), 190 * FOOT, 40 * FOOT)[0]
-"""Chord 190 ft, sagitta 40 ft: common practice, no source."""
+BROAD = arcs_of(("chord", "sagitta"), 168 * FOOT, 33 * FOOT)[0]
+"""Chord 168 ft, sagitta 33 ft, of our own: steep enough that the quarter rule shows."""
 
 
 def quartered(chord, sagitta, levels):
@@ -42,26 +42,25 @@ def quartered(chord, sagitta, levels):
 @pytest.mark.parametrize("levels", [1, 2, 3, 5])
 def test_the_rule_staked_out_misses_as_the_plain_model_says(levels):
     stakes = stakes_of(levels)
-    found, _at = rule_misses(TRADE, stakes, levels)
-    centre = complex(TRADE.chord / 2, TRADE.sagitta - TRADE.radius)
-    plain = [abs(point - centre) - TRADE.radius for point in quartered(TRADE.chord, TRADE.sagitta, levels)]
+    found, _at = rule_misses(BROAD, stakes, levels)
+    centre = complex(BROAD.chord / 2, BROAD.sagitta - BROAD.radius)
+    plain = [abs(point - centre) - BROAD.radius for point in quartered(BROAD.chord, BROAD.sagitta, levels)]
     assert list(found.by_stake.values()) == pytest.approx(plain, abs=1e-11)
     assert abs(found.worst) == pytest.approx(max(map(abs, plain)), abs=1e-11)
 
 
-def test_the_trade_figures_quarter_stakes_stand_4_89_in_inside():
-    """Computed for the trade's own figures (common practice, no source): 4.89 in at two levels, 4.95 in from five
-    on."""
-    two, _ = rule_misses(TRADE, stakes_of(2), 2)
-    assert two.worst / INCH == pytest.approx(-4.89, abs=0.005)
+def test_the_rules_quarter_stakes_stand_3_55_in_inside():
+    """Computed: 3.551 in at two levels, at the quarter; 3.594 in at five, beside it."""
+    two, _ = rule_misses(BROAD, stakes_of(2), 2)
+    assert two.worst / INCH == pytest.approx(-3.551, abs=0.0005)
     assert two.at == "Q1"
-    five, _ = rule_misses(TRADE, stakes_of(5), 5)
-    assert five.worst / INCH == pytest.approx(-4.95, abs=0.005)
+    five, _ = rule_misses(BROAD, stakes_of(5), 5)
+    assert five.worst / INCH == pytest.approx(-3.594, abs=0.0005)
     assert five.at != "Q1"
 
 
 def test_mirror_images_name_the_first_stake():
-    found, _ = rule_misses(TRADE, stakes_of(3), 3)
+    found, _ = rule_misses(BROAD, stakes_of(3), 3)
     names = list(found.by_stake)
     assert names.index(found.at) < len(names) // 2
 
@@ -69,12 +68,12 @@ def test_mirror_images_name_the_first_stake():
 def test_alternate_ordinates_show_the_rule_where_equal_gaps_do_not():
     levels = 4
     stakes = stakes_of(levels)
-    _, at = rule_misses(TRADE, stakes, levels)
+    _, at = rule_misses(BROAD, stakes, levels)
     gaps = [dist(at[a.name], at[b.name]) for a, b in pairwise(stakes)]
     assert max(gaps) - min(gaps) < 1e-9, "the rule's gaps are equal, so they can't show it"
-    reading = alternate_reading(TRADE, stakes, at)
+    reading = alternate_reading(BROAD, stakes, at)
     assert reading is not None
-    assert reading.true == pytest.approx(TRADE.radius * (1 - cos(TRADE.half_angle / 2 ** (levels - 1))), rel=1e-12)
+    assert reading.true == pytest.approx(BROAD.radius * (1 - cos(BROAD.half_angle / 2 ** (levels - 1))), rel=1e-12)
     assert abs(reading.in_rule - reading.true) > 0.25 * INCH
 
 
@@ -96,13 +95,13 @@ def test_the_next_sagitta_by_hand_is_the_arcs_own(chord, ratio):
 
 
 def test_the_next_sagitta_worked_example():
-    """Half chord 95, sagitta 40: new chord 103.078, next sagitta 10.408 (computed; the figures are common practice)."""
-    new_chord, sagitta = next_sagitta(95.0, 40.0)
-    assert (round(new_chord, 3), round(sagitta, 3)) == (103.078, 10.408)
+    """Half chord 84, sagitta 33: new chord 90.250, next sagitta 8.546 (computed)."""
+    new_chord, sagitta = next_sagitta(84.0, 33.0)
+    assert (round(new_chord, 3), round(sagitta, 3)) == (90.25, 8.546)
 
 
 WORKED = {
-    "trade": {"arc": {"chord": "190'", "sagitta": "40'"}, "levels": 6},
+    "broad": {"arc": {"chord": "168'", "sagitta": "33'"}, "levels": 6},
     "low": {"arc": {"chord": "38' 3-5/8\"", "sagitta": "5' 3\""}, "mark": "1/16 in", "levels": 5},
     "flat": {"arc": {"chord": "300 ft", "sagitta": "4 in"}, "levels": 4},
     "tenths": {"unit": "ft", "arc": {"radius": "137.31 ft", "central_angle": "63°17'"}, "levels": 5},
@@ -167,7 +166,7 @@ def test_a_line_worked_by_hand_comes_out_to_its_last_digit_with_the_figures_it_p
         exact = row["sagitta"] / IN_METRES[unit]
         assert abs(float(printed) - exact) <= 0.5000001 * 10.0 ** printed.as_tuple().exponent
         assert found[10] == row["sagitta_shown"] == tape.show(float(printed) * IN_METRES[unit])
-    if name == "trade":
+    if name == "broad":
         assert forms == {"steep", "flat"}
 
 
@@ -219,11 +218,11 @@ def test_a_first_sagitta_that_the_drawing_gives_is_not_worked_out_unless_the_sta
     assert len(answer_to({**job, "offset": "1-1/2 in", "toward": "outside"})["halving"][0]["by_hand"]) == 2
 
 
-def test_the_trade_figures_worked_line():
-    """95² + 40²: 103.078; 103.078 × 8.078 ÷ 80 = 10.408 (computed; the figures are common practice, no source)."""
-    lines = answer_to(WORKED["trade"])["halving"][1]["by_hand"]
-    assert lines[0].startswith("Short chord: square root of (95² + 40²) = 103.07")
-    assert "= 10.4078 ft, to the nearest mark 10' 4-7/8\"." in lines[1]
+def test_the_worked_line_of_a_next_sagitta():
+    """84² + 33²: 90.2497; 90.2497 × 6.2497 ÷ 66 = 8.5459 (computed)."""
+    lines = answer_to(WORKED["broad"])["halving"][1]["by_hand"]
+    assert lines[0].startswith("Short chord: square root of (84² + 33²) = 90.2")
+    assert "= 8.5459 ft, to the nearest mark 8' 6-1/2\"." in lines[1]
 
 
 def test_rounding_adds_up_over_levels():
@@ -258,7 +257,7 @@ def test_a_side_slip_hardly_moves_its_stake_and_shows_one_level_on(ratio):
 
 
 def test_a_squaring_triangle_is_a_right_one_that_fits_its_chord():
-    for chord, sagitta in ((38 * FOOT, 5.25 * FOOT), (190 * FOOT, 40 * FOOT), (12 * FOOT, 0.5 * FOOT)):
+    for chord, sagitta in ((38 * FOOT, 5.25 * FOOT), (168 * FOOT, 33 * FOOT), (12 * FOOT, 0.5 * FOOT)):
         arc = arcs_of(("chord", "sagitta"), chord, sagitta)[0]
         triangle = squaring_of(arc, INCH / 8, FOOT).triangle
         assert triangle is not None
@@ -270,14 +269,16 @@ def test_a_squaring_triangle_is_a_right_one_that_fits_its_chord():
             assert all(side == int(side) for side in sides), "whole feet fall on marks"
 
 
-def test_the_trade_figures_square_by_30_40_50():
-    """3-4-5 as 30, 40 and 50 ft for a 40-ft sagitta: common practice, no source."""
-    triangle = squaring_of(TRADE, INCH / 8, FOOT).triangle
+def test_a_sagitta_of_28_ft_is_squared_by_24_32_40():
+    """3-4-5 eight times: a leg out of 28 ft or more reaches the stake, one over 35 (a quarter past it) has no room, and
+    of 21-28-35, 24-32-40 and 16-30-34 a mark in the long side turns 24-32-40 least (40/768; 35/588, 34/480)."""
+    arc = arcs_of(("chord", "sagitta"), 168 * FOOT, 28 * FOOT)[0]
+    triangle = squaring_of(arc, INCH / 8, FOOT).triangle
     assert triangle is not None and triangle.whole == "3-4-5"
     assert [round(side / FOOT, 6) for side in (triangle.along, triangle.out, triangle.long_side)] == [
-        30,
+        24,
+        32,
         40,
-        50,
     ]
 
 
@@ -356,13 +357,13 @@ def test_no_check_repeats_what_a_step_measured():
 
 
 def test_wind_bows_a_string_with_the_square_of_its_length():
-    """1.3-mm line, 15 lb, 10 mph: 4.6 in at 190 ft, 1.3 at 100, 0.32 at 50, 0.08 at 25 (computed elsewhere)."""
-    bows = [string_bow(feet * FOOT) / INCH for feet in (190, 100, 50, 25)]
-    assert bows == pytest.approx([4.6, 1.3, 0.32, 0.08], rel=0.03)
+    """1.3-mm line, 15 lb, 10 mph: 3.6 in at 168 ft, 1.3 at 100, 0.32 at 50, 0.08 at 25 (computed elsewhere)."""
+    bows = [string_bow(feet * FOOT) / INCH for feet in (168, 100, 50, 25)]
+    assert bows == pytest.approx([3.6, 1.3, 0.32, 0.08], rel=0.03)
 
 
-def test_the_ratio_of_one_sagitta_to_the_next_is_as_published():
-    """Miss of the second sagitta by quartering, by the identity 1/(4 cos^2(I/8)): published-figure table, computed."""
+def test_the_ratio_of_one_sagitta_to_the_next_is_the_identitys():
+    """Miss of the second sagitta by quartering: computed identity, 1/(4 cos^2(I/8))."""
     for ratio, miss in (
         (1 / 20, -0.248),
         (1 / 10, -0.971),
@@ -375,6 +376,6 @@ def test_the_ratio_of_one_sagitta_to_the_next_is_as_published():
 
 
 def test_the_half_chord_is_the_square_root_of_its_legs():
-    arc = TRADE
+    arc = BROAD
     assert arc.part(2).chord == pytest.approx(sqrt((arc.chord / 2) ** 2 + arc.sagitta**2), rel=1e-14)
     assert atan2(arc.sagitta, arc.chord / 2) == pytest.approx(arc.half_angle / 2, rel=1e-14)

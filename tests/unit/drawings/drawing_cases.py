@@ -51,7 +51,7 @@ SHAPES: dict[str, dict[str, Any]] = {
         "found": {"chord": ["38' 2\"", "38' 2\""], "tape": "level", "hold": "radius"},
     },
     "five levels": {"chord": 96 * FOOT, "rise": 19 * FOOT, "levels": 5},
-    "six levels": {"chord": 190 * FOOT, "rise": 40 * FOOT, "levels": 6},
+    "six levels": {"chord": 168 * FOOT, "rise": 33 * FOOT, "levels": 6},
 }
 
 

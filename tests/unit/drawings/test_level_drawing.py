@@ -187,7 +187,7 @@ def test_a_level_that_is_not_there() -> None:
 
 
 def test_a_level_of_hundreds_of_strings_shows_one_of_them() -> None:
-    answer = make(190 * FOOT, 40 * FOOT, 10)
+    answer = make(168 * FOOT, 33 * FOOT, 10)
     assert set(read(answer, 10).stakes()) == {"A", "Z1", "L1"}
     assert len(read(answer, 6).stakes()) == 65
 

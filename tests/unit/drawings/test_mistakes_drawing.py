@@ -39,7 +39,7 @@ _JOBS: dict[str, dict[str, Any]] = {
         "method": "centre",
         "centre": "reachable",
     },
-    "six levels": {"arc": {"chord": "190'", "sagitta": "40'"}, "levels": 6},
+    "six levels": {"arc": {"chord": "168'", "sagitta": "33'"}, "levels": 6},
     "eight levels": {"unit": "m", "arc": {"radius": 60, "central_angle": 70}, "levels": 8},
 }
 JOBS = {name: {**SAID, **job} for name, job in _JOBS.items()}

@@ -251,7 +251,7 @@ def test_missing_landmarks_and_title_leave_no_gap() -> None:
 
 
 def test_of_ten_levels_the_first_six_are_drawn_and_the_rest_is_said() -> None:
-    answer = make(190 * FOOT, 40 * FOOT, 10)
+    answer = make(168 * FOOT, 33 * FOOT, 10)
     read = Read(plan_svg(answer, id="p"))
     assert len([words for words in read.words() if words.stake]) == 65
     assert say("draw.some_levels", level=6) in read.flowing_text()

@@ -163,11 +163,11 @@ def test_offset_is_concentric(toward: str, sign: int, degrees: int) -> None:
 
 
 def test_the_example_moved_by_an_inch_and_a_half() -> None:
-    """Computed: chord 190 ft, sagitta 40 ft, moved 1-1/2 in: the chord changes by 2.15 in and the sagitta
-    by 0.45 in."""
-    got = solve({"chord": "190'", "sagitta": "40'"}, "ft-in", offset="1-1/2 in", toward="centre")
-    assert (got["arc"]["chord"] - got["staked"]["chord"]) / 0.0254 == pytest.approx(2.15, abs=0.005)
-    assert (got["arc"]["sagitta"] - got["staked"]["sagitta"]) / 0.0254 == pytest.approx(0.45, abs=0.005)
+    """Computed: chord 168 ft, sagitta 33 ft, moved 1-1/2 in: the chord changes by 2.04 in and the sagitta
+    by 0.40 in."""
+    got = solve({"chord": "168'", "sagitta": "33'"}, "ft-in", offset="1-1/2 in", toward="centre")
+    assert (got["arc"]["chord"] - got["staked"]["chord"]) / 0.0254 == pytest.approx(2.042, abs=0.0005)
+    assert (got["arc"]["sagitta"] - got["staked"]["sagitta"]) / 0.0254 == pytest.approx(0.401, abs=0.0005)
 
 
 def test_free_text_comes_through_as_typed() -> None:

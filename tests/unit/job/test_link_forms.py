@@ -34,6 +34,16 @@ def reads_as_it_did(link: str, job: dict[str, Any]) -> None:
     assert read_job(read_link(link))
 
 
+def test_stakes_along_a_line_stand_at_equal_steps_where_the_first_form_named_none() -> None:
+    """They stand at round distances since; a link that was kept shows the stakes that were driven by it."""
+    told = answer(read_link(BEFORE["ordinates at the usual steps"]["link"]))
+    xs, chord = [stake["x"] for stake in told["stakes"]], 38 * 0.3048
+    assert xs == pytest.approx([chord * step / 16 for step in range(17)])
+    since = dict(read_link(BEFORE["ordinates at the usual steps"]["link"]))
+    assert since.pop("levels") == "usual"
+    assert [stake["x"] for stake in answer(since)["stakes"]] != pytest.approx(xs)
+
+
 def test_links_of_the_first_form_keep_their_meaning() -> None:
     assert len(BEFORE) >= 12 and all(row["link"].startswith("b1") for row in BEFORE.values())
     all_hold({what: (row["link"], row["job"]) for what, row in BEFORE.items()}, reads_as_it_did)

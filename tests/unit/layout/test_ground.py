@@ -63,22 +63,22 @@ def test_a_blocked_chord_is_proved_from_a_point_beside(start: str) -> None:
 
 
 def test_a_long_chord_is_taped_in_parts() -> None:
-    """190 on a 100-ft tape: 100, and 90 are left; on one of 30, six times 30 and 10."""
-    arc = {"chord": "190 ft", "sagitta": "20 ft"}
+    """186 on a 100-ft tape: 100, and 86 are left; on one of 30, six times 30 and 6."""
+    arc = {"chord": "186 ft", "sagitta": "20 ft"}
     sheet = told(arc=arc, method="ordinates")
-    assert kinds(sheet)[1] == "prove_two" and read(sheet, "D1", "B") == pytest.approx(90)
-    assert "A to B is 190' 0\"" in " ".join(sheet["cautions"])
+    assert kinds(sheet)[1] == "prove_two" and read(sheet, "D1", "B") == pytest.approx(86)
+    assert "A to B is 186' 0\"" in " ".join(sheet["cautions"])
     short = told(arc=arc, method="angles", levels=4, tape={"length": "30 ft"})
     assert kinds(short)[1] == "prove_parts"
     assert [read(short, "A" if n == 1 else f"D{n - 1}", f"D{n}") for n in range(1, 7)] == pytest.approx([30] * 6)
-    assert read(short, "D6", "B") == pytest.approx(10)
+    assert read(short, "D6", "B") == pytest.approx(6)
 
 
 def test_no_nail_stands_in_a_pond() -> None:
     """With the first nail at 100 in a pond it is put at 90 instead."""
-    arc = {"chord": "190 ft", "sagitta": "20 ft"}
+    arc = {"chord": "186 ft", "sagitta": "20 ft"}
     sheet = told(box("the pond", 98, -2, 102, 2, "feet"), arc=arc, method="ordinates")
-    assert read(sheet, "A", "D1") == pytest.approx(90) and read(sheet, "D2", "B") == pytest.approx(10)
+    assert read(sheet, "A", "D1") == pytest.approx(90) and read(sheet, "D2", "B") == pytest.approx(6)
 
 
 def test_a_straight_whose_end_cant_be_taped_back_to_a() -> None:
@@ -252,7 +252,7 @@ def test_where_it_has_no_room_another_is_printed_and_reckoned_with() -> None:
 
 
 def test_no_triangle_is_longer_than_the_tape() -> None:
-    sheet = told(arc={"chord": "190 ft", "sagitta": "20 ft"}, method="ordinates", tape={"length": "95 ft"})
+    sheet = told(arc={"chord": "186 ft", "sagitta": "20 ft"}, method="ordinates", tape={"length": "95 ft"})
     assert "long side" in sheet["square"][0]
     short = told(method="tangent", tape={"length": "22 ft"})
     assert "27' 0\"" not in short["square"][0]

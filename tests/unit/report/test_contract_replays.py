@@ -14,7 +14,7 @@ from halving_jobs import JOBS, answer
 KINDS = pytest.mark.parametrize("name", JOBS)
 MARKS = {
     "flat": 0.001,
-    "trade": 0.0254 / 8,
+    "broad": 0.0254 / 8,
     "semicircle": 0.003048,
     "beyond": 0.005,
     "nine-tenths": 0.001,
@@ -25,7 +25,7 @@ MARKS = {
 }  # metres
 TOLERANCES = {
     "flat": None,
-    "trade": 0.00635,
+    "broad": 0.00635,
     "semicircle": 0.006096,
     "beyond": 0.01,
     "nine-tenths": 0.005,

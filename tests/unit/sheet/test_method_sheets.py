@@ -103,14 +103,14 @@ def test_the_ellipses_are_where_the_stakes_are_and_as_large_as_told(method: str)
 
 
 def test_slope_distances_stand_beside_the_level_ones() -> None:
-    """A 40-ft sagitta on a side slope of 1 in 10 is 2.4 in short (computed: 40 ft x (1 - 1/root 1.01) = 2.39 in)."""
-    found = told("halving", arc={"chord": "190 ft", "sagitta": "40 ft"}, fall={"across": 10}, mark="1/32 in")
+    """A 33-ft sagitta on a side slope of 1 in 10 is 2 in short (computed: 33 ft x (root 1.01 - 1) = 1.98 in)."""
+    found = told("halving", arc={"chord": "168 ft", "sagitta": "33 ft"}, fall={"across": 10}, mark="1/32 in")
     step = next(step for step in found["steps"] if step["stake"] == "M")  # type: ignore[attr-defined]
     out = step["measures"][1]
-    assert math.isclose(out["slope"], 40 * 0.3048 * math.sqrt(1.01), rel_tol=1e-12)
+    assert math.isclose(out["slope"], 33 * 0.3048 * math.sqrt(1.01), rel_tol=1e-12)
     short = next(bias for bias in found["accuracy"]["biases"] if bias["kind"] == "slope")  # type: ignore[index]
     assert short["at"] == "M" and short["worst_miss"] < 0
-    assert math.isclose(-short["worst_miss"] / 0.0254, 480 * (math.sqrt(1.01) - 1), rel_tol=1e-9)
+    assert math.isclose(-short["worst_miss"] / 0.0254, 396 * (math.sqrt(1.01) - 1), rel_tol=1e-9)
     assert out["slope_shown"] in step["text"] and out["shown"] in step["text"]
 
 

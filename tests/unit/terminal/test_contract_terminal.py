@@ -25,11 +25,11 @@ from helping import all_hold, answer_to
 
 PYLIB = Path(bowstring.__file__).resolve().parent.parent
 JOBS: dict[str, dict[str, Any]] = {
-    "trade": {
+    "broad": {
         "bowstring": 1,
         "title": "Läube ½",
         "unit": "ft-in",
-        "arc": {"chord": "190'", "sagitta": "40'"},
+        "arc": {"chord": "168'", "sagitta": "33'"},
         "levels": 4,
         "tolerance": "1/4 in",
         "ends": {"A": "the oak — north", "B": "a gate post, 38 letters long, or more."},
@@ -128,7 +128,7 @@ def test_a_link_is_one_word_and_the_whole_job(name: str) -> None:
 
 def test_path_standard_input_link_and_process_give_the_same(tmp_path: Path) -> None:
     """By the one with letters outside ASCII; that a link is the whole job is held for every one above."""
-    name = "trade"
+    name = "broad"
     file = tmp_path / "job with space.json"
     file.write_text(json.dumps(JOBS[name], ensure_ascii=False), encoding="utf-8")
     link = sheet(name, "--link").strip()
@@ -142,15 +142,15 @@ def test_path_standard_input_link_and_process_give_the_same(tmp_path: Path) -> N
 
 
 def test_a_job_file_with_a_byte_order_mark() -> None:
-    marked = call("-", "--json", stdin=b"\xef\xbb\xbf" + json.dumps(JOBS["trade"], ensure_ascii=False).encode())
+    marked = call("-", "--json", stdin=b"\xef\xbb\xbf" + json.dumps(JOBS["broad"], ensure_ascii=False).encode())
     assert marked.returncode == 0
-    assert json.loads(marked.stdout) == answer_to(JOBS["trade"], whole=True)
+    assert json.loads(marked.stdout) == answer_to(JOBS["broad"], whole=True)
 
 
 def test_a_bare_terminal_shows_the_sheet_with_what_it_has() -> None:
     bare = run(
         "-",
-        stdin=json.dumps(JOBS["trade"]),
+        stdin=json.dumps(JOBS["broad"]),
         PYTHONIOENCODING="ascii",
         PYTHONUTF8="0",
         PYTHONCOERCECLOCALE="0",

@@ -1,5 +1,5 @@
-"""Arcs whose radius, half chord and sagitta are whole numbers: every Pythagorean triple gives two, exact by
-Euclid I.47."""
+"""Arcs whose radius, half chord and sagitta are whole numbers. Computed identity: every Pythagorean triple
+gives two."""
 
 from __future__ import annotations
 

@@ -1,4 +1,5 @@
-"""The circle through three points, against a public programming-task collection."""
+"""The circle through three points. Printed in a public programming-task collection, source not named fully:
+recomputed at 50 digits."""
 
 from __future__ import annotations
 
@@ -14,8 +15,8 @@ POINTS = ((22.83, 2.07), (14.39, 30.24), (33.65, 17.31))
 
 @pytest.mark.parametrize("order", list(permutations(range(3))))
 def test_task_collections_circle(order: tuple[int, int, int]) -> None:
-    """Printed centre (18.98, 16.27); exact (18.9785156601, 16.2654107977), R 14.7086239783 (recomputed at
-    50 digits)."""
+    """Printed centre (18.98, 16.27), source not named fully; recomputed at 50 digits, exactly (18.9785156601,
+    16.2654107977), R 14.7086239783."""
     (ax, ay), (mx, my), (bx, by) = (POINTS[i] for i in order)
     one = metres({"points": [[ax, ay], [mx, my], [bx, by]]})
     assert abs(one["radius"] - 14.7086239783) <= 0.5e-10
@@ -31,7 +32,7 @@ def test_task_collections_circle(order: tuple[int, int, int]) -> None:
 
 
 def test_the_three_arcs_of_the_triangle_close_the_circle() -> None:
-    """Each point in turn as the middle: the three central angles add up to twice a full turn."""
+    """Computed identity. Each point in turn as the middle: the three central angles add up to twice a full turn."""
     turns = [
         metres({"points": [list(POINTS[i]) for i in order]})["central_angle"]
         for order in ((0, 1, 2), (1, 2, 0), (2, 0, 1))
