@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from bowstring.analysis.reach import Blocked
 from bowstring.job.services import may_be_service
 from bowstring.layout.comparison import Advice, Change
+from bowstring.layout.demand import demand_of
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.demand import limits_told
@@ -126,13 +127,17 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
     ]  # fmt: skip
     if row is None:
         texts = [change["text"] for change in changes]
-        text = say("advice.none_but", changes=say("advice.or").join(texts)) if texts else _none(layout, rows)
+        text = (
+            say("advice.none_but", changes=say("advice.or").join(texts), alone=_alone(layout, rows))
+            if texts
+            else _none(layout, rows)
+        )
         return {"method": None, "halve_first": 0, "parallel": None, "text": text, "holds": None, "fair": None,
                 "decided": None, "changes": changes}  # fmt: skip
     text = say(
         "advice.take",
         method=name_of(layout, row),
-        reason=say(f"advice.{advice.reason}", count=row.measurements, good=advice.rivals + 1),
+        reason=say(f"advice.{_reason(layout, advice)}", count=row.measurements, good=advice.rivals + 1),
         miss=limits_told(layout, rows, row, advice.decided),
         blocked=_blocked(layout, rows, row),
     )
@@ -146,6 +151,24 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         "decided": advice.decided,
         "changes": [],
     }
+
+
+def _reason(layout: Layout, advice: Advice) -> str:
+    """Why the advised method; where both limits count, the most accurate in place alone may be another one."""
+    demand = demand_of(layout.job)
+    if advice.reason not in ("fewest", "truest") or demand.tolerance is None or demand.fair is None:
+        return advice.reason
+    return f"{advice.reason}_{'hold' if advice.holds and advice.fair else 'near'}"
+
+
+def _alone(layout: Layout, rows: Sequence[Row]) -> str:
+    """What somebody alone may still do: a swing, where only nobody said that its center can be reached."""
+    tape, site = layout.job.tape, layout.job.site
+    radius = layout.staked.radius
+    for row in rows:
+        if row.none == "centre_unreached" and row.method.hands <= site.hands < 2 and radius <= site.tape_length:
+            return say("advice.none_alone", size=tape.show(radius))
+    return ""
 
 
 def _none(layout: Layout, rows: Sequence[Row]) -> str:

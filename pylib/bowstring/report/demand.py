@@ -9,6 +9,9 @@ from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.words import say
 
+HOPELESS = 3.0
+"""So many tolerances off, no care makes up for it (common practice, no source)."""
+
 
 def limits_told(layout: Layout, rows: Sequence[Row], row: Row, decided: str | None) -> str:
     """Return the sentences of a method's worst stake, of its least fair one, and of what the choice hung on."""
@@ -19,7 +22,8 @@ def limits_told(layout: Layout, rows: Sequence[Row], row: Row, decided: str | No
     elif row.expected <= tolerance:
         key = "advice.miss_holds"
     else:
-        key = "advice.miss_misses" if any_in_place(demand, rows) else "advice.miss_over"
+        far = "advice.miss_far" if row.expected > HOPELESS * tolerance else "advice.miss_over"
+        key = "advice.miss_misses" if any_in_place(demand, rows) else far
     told = say(
         key,
         miss=tape.show_cost(row.expected),

@@ -73,7 +73,8 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
         half=half,
         sagitta=sagitta,
         half_chord=tape.show(smaller.chord),
-        hand=curve_hand(layout),
+        # Whose side isn't known needs no place to stand: there is nothing to tell a hand by.
+        hand=say("level.hand", hand=curve_hand(layout)) if layout.side else curve_hand(layout),
     )
 
 

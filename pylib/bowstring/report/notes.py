@@ -25,7 +25,7 @@ def report_notes(layout: Layout) -> list[str]:
         pair = say("and", first=say(f"measure.{first.field}"), second=say(f"measure.{second.field}"))
         notes.append(say("note.settled", pair=pair))
     else:
-        notes.append(say("note.settled_points"))
+        notes.append(say("note.settled_sides" if job.sides else "note.settled_points"))
     if layout.ground and layout.ground.taken:
         notes.append(say("note.resolved", hold=say(f"fit.hold_{layout.ground.taken.hold}")))
     if job.levels is not None and job.spacing is not None:

@@ -162,9 +162,19 @@ def _half_chord(layout: Layout, step: Step) -> float:
     return distance(at[step.names["start"]], at[step.names["stake"]])
 
 
-def _kind(step: Step) -> str:
-    """The step's sentence; an offset string was just set at both ends, so it is taped."""
-    return "string_taped" if step.kind == "string" and step.measures else step.kind
+PROVED_ALONG = ("prove_two", "prove_parts")
+"""Steps that prove the ends along a string between them."""
+
+
+def _kind(layout: Layout, step: Step) -> str:
+    """The step's sentence; an offset string was just set at both ends, so it is taped; one that the ends were proved
+    along is up already."""
+    if step.kind != "string":
+        return step.kind
+    if step.measures:
+        return "string_taped"
+    proved = any(one.kind in PROVED_ALONG and one.names["start"] == step.names["start"] for one in layout.recipe.steps)
+    return "string_up" if proved else "string"
 
 
 def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str) -> str:
@@ -192,7 +202,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    return say(f"step.{_kind(step)}", **values).rstrip()
+    return say(f"step.{_kind(layout, step)}", **values).rstrip()
 
 
 def _corner_hand(layout: Layout, step: Step) -> str:

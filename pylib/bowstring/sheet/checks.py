@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
+from math import hypot
 
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.sheet.blocks import MANY, Block, Items, Paragraph, Table
 from bowstring.words import say
+
+UNEVEN = 0.002
+"""Metres: over two gaps so uneven, the midpoint's distance isn't what is squared off there (about half a mark)."""
 
 
 def checks(answer: Answer) -> Iterator[Block]:
@@ -18,38 +22,64 @@ def checks(answer: Answer) -> Iterator[Block]:
         return
     toleranced = answer["tolerance"] is not None
     yield Paragraph(" ".join([say("sheet.checks_intro"), *([say("sheet.checks_worst")] if toleranced else [])]))
-    first = [_first(check) for check in rows if check["recommended"]]
+    uneven = _uneven(answer)
+    first = [_first(check, uneven) for check in rows if check["recommended"]]
     if first:
         yield Paragraph(say("sheet.checks_first", checks="; ".join(first)), "key")
     else:
         yield Paragraph(say("sheet.checks_none_judge"), "caution")
     columns = ("check", "where", "must_read", "limit", *(["worst_case"] if toleranced else []))
     head = [say(f"sheet.{name}") for name in columns]
-    yield Table(head, [_line(alike, toleranced) for alike in _alike(rows)])
+    yield Table(head, [_line(alike, toleranced, uneven) for alike in _alike(rows, uneven)])
     if not all(check["judges"] for check in rows):
         yield Items([say("sheet.cant_judge_why")])
 
 
-def _alike(rows: Sequence[CheckRow]) -> list[list[CheckRow]]:
+def _alike(rows: Sequence[CheckRow], uneven: Container[str]) -> list[list[CheckRow]]:
     """The checks that stand in one line."""
     seen: dict[tuple[object, ...], list[CheckRow]] = {}
     for check in rows:
         each = check["to"] if check["kind"] == "ordinate" else ""
-        key = (check["kind"], check["shown"], check["judges"], check["expected_shown"], check["allowed_shown"], each)
+        key = (
+            _kind(check, uneven),
+            check["shown"],
+            check["judges"],
+            check["expected_shown"],
+            check["allowed_shown"],
+            each,
+        )
         seen.setdefault(key, []).append(check)
     return list(seen.values())
 
 
-def _line(alike: Sequence[CheckRow], toleranced: bool) -> list[str]:
+def _line(alike: Sequence[CheckRow], toleranced: bool, uneven: Container[str]) -> list[str]:
     check = alike[0]
     limit = check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
     worst = [check["allowed_shown"] or ""] if toleranced else []
-    return [say(f"sheet.check_{check['kind']}"), _where(check["kind"], alike), check["shown"], limit, *worst]
+    return [say(f"sheet.check_{_kind(check, uneven)}"), _where(check["kind"], alike), check["shown"], limit, *worst]
 
 
-def _first(check: CheckRow) -> str:
+def _first(check: CheckRow, uneven: Container[str]) -> str:
     where = _where(check["kind"], [check])
-    return say("sheet.check_first", kind=say(f"sheet.check_{check['kind']}"), where=where, shown=check["shown"])
+    return say("sheet.check_first", kind=say(f"sheet.check_{_kind(check, uneven)}"), where=where, shown=check["shown"])
+
+
+def _kind(check: CheckRow, uneven: Container[str]) -> str:
+    """A check's kind; over uneven gaps a midpoint reads straight to the stake, not square off the string."""
+    return "alternate_uneven" if check["kind"] == "alternate" and check["to"] in uneven else check["kind"]
+
+
+def _uneven(answer: Answer) -> set[str]:
+    """The stakes off whose neighbors' string the midpoint's distance isn't square."""
+    found, stakes = set(), answer["stakes"]
+    for before, here, after in zip(stakes, stakes[1:], stakes[2:], strict=False):
+        along, up = after["x"] - before["x"], after["y"] - before["y"]
+        string = hypot(along, up)
+        square = abs(along * (here["y"] - before["y"]) - up * (here["x"] - before["x"])) / string
+        straight = hypot(here["x"] - (before["x"] + after["x"]) / 2, here["y"] - (before["y"] + after["y"]) / 2)
+        if straight - square > UNEVEN:
+            found.add(here["name"])
+    return found
 
 
 def closing(answer: Answer) -> Iterator[Block]:

@@ -89,7 +89,9 @@ def mistakes(answer: Answer) -> Iterator[Block]:
     """The common blunders, one at a time: what each would do, and what sees it."""
     if not answer["mistakes"]:
         return
-    yield Paragraph(say("sheet.mistakes_intro"))
+    # Those that nothing sees: the answer's worst may be one that a check does see.
+    unseen = not all(row["caught_by"] for row in answer["mistakes"])
+    yield Paragraph(" ".join([say("sheet.mistakes_intro"), *([say("sheet.mistakes_worst")] if unseen else [])]))
     for number, row in enumerate(answer["mistakes"]):
         text = say("sheet.mistake", text=row["text"], at=row["moved_at"], moved=row["moved_shown"], told=row["told"])
         yield Items([text])

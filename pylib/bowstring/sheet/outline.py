@@ -61,7 +61,7 @@ def _short(answer: Answer) -> Iterator[Block]:
     rows = [row for level in answer["halving"] for row in _short_rows(answer, level)]
     head = [say(f"sheet.{name}") for name in ("drive", "string", "middle_at", "square_off", "halves_read")]
     yield Table(head, rows, say("sheet.short_caption"))
-    yield Paragraph(say("sheet.nearest", mark=answer["mark"]))
+    yield Paragraph(" ".join([say("sheet.nearest", mark=answer["mark"]), say("sheet.split")]))
 
 
 def _short_rows(answer: Answer, row: LevelRow) -> Iterator[list[str]]:

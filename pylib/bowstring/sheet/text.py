@@ -160,6 +160,14 @@ def _widths(rows: Sequence[Sequence[str]]) -> list[int]:
     """Return the columns' widths: as wide as needed, the widest ones narrowed until the line fits."""
     widths = [max(cells_of(row[column]) for row in rows) for column in range(len(rows[0]))]
     room = WIDTH - 2 - GAP * (len(widths) - 1)
+    words = [max(_longest_word(row[column]) for row in rows) for column in range(len(rows[0]))]
     while sum(widths) > room:
-        widths[widths.index(max(widths))] -= 1
+        # A column whose longest word would break is narrowed last.
+        spare = [width if width > word else 0 for width, word in zip(widths, words, strict=True)]
+        widths[spare.index(max(spare)) if any(spare) else widths.index(max(widths))] -= 1
     return widths
+
+
+def _longest_word(text: str) -> int:
+    held = NUMBER.sub(lambda found: found[0].replace(" ", HELD), text)
+    return max(map(cells_of, held.split(" ")))

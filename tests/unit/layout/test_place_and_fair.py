@@ -36,7 +36,7 @@ def test_the_place_alone_takes_the_fewest_readings() -> None:
     assert not row(easy, "centre")["possible"]
     assert row(easy, "tapes")["expected"] < INCH
     assert (easy["advice"]["method"], easy["advice"]["decided"]) == ("tapes", "place")
-    assert "Place on the drawing decided." in easy["advice"]["text"]
+    assert "Place on the drawing decided it." in easy["advice"]["text"]
 
 
 def test_a_fair_curve_asks_for_another_method() -> None:
@@ -45,7 +45,7 @@ def test_a_fair_curve_asks_for_another_method() -> None:
     assert tapes["expected"] < INCH and tapes["fair_95"] > INCH / 4
     assert advice["method"] in ("halving", "ordinates") and advice["decided"] == "fair"
     assert row(fair, advice["method"])["fair_95"] <= INCH / 4
-    assert advice["holds"] is advice["fair"] is True and "Fairness decided." in advice["text"]
+    assert advice["holds"] is advice["fair"] is True and "The fair curve decided it." in advice["text"]
 
 
 def test_the_limit_of_the_fair_curve_is_half_the_tolerance_unless_said() -> None:

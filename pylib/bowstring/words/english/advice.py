@@ -37,28 +37,42 @@ MESSAGES = {
         "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}: take more care, and "
         "check every stake."
     ),
+    "advice.miss_far": (
+        "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}, by far: ask the "
+        "designer or surveyor for other control."
+    ),
     "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
     "advice.fair_holds": "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed.",
     "advice.fair_over": (
         "A stake may be {fair} off the fair curve through its neighbors, and {limit} is allowed. Sight along the stakes, and "
         "check each over its neighbors."
     ),
-    "advice.decided_place": "Place on the drawing decided.",
-    "advice.decided_fair": "Fairness decided.",
+    "advice.decided_place": "Place on the drawing decided it.",
+    "advice.decided_fair": "The fair curve decided it.",
     "advice.only": "it is the only workable method here",
     "advice.plain": "it is the only method here without an instrument or chords produced",
     "advice.fewest": "it needs the fewest readings ({count}) of the {good} most accurate methods",
+    "advice.fewest_near": "it needs the fewest readings ({count}) of the {good} methods that come nearest to both limits",
+    "advice.fewest_hold": "it needs the fewest readings ({count}) of the {good} methods that hold both limits",
     "advice.truest": "it is the most accurate method that works here",
+    "advice.truest_near": "it comes nearest to both limits, place and fair curve",
+    "advice.truest_hold": "it is the one that holds both limits, place and fair curve",
     "advice.instead": "Quicker, but not possible here: {method}. {why}",
     "advice.none": "No method works on this ground, and no single change would do. Ask the designer or surveyor for other control.",
-    "advice.none_but": "No method works as things stand. Any one change would do: {changes}.",
+    "advice.none_but": (
+        "No method works as things stand. Any one change would do: {changes}.{alone} Otherwise ask the designer or surveyor for other "
+        "control."
+    ),
+    "advice.none_alone": (
+        " Or say that the arc's center can be reached: one person can swing the arc from a pin there. It is {size} from the curve."
+    ),
     "advice.none_service": (
         "No method works on this ground. What is in the way may be a service: {what}. Don't move it. Ask the designer or "
         "surveyor for other control."
     ),
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
-    "advice.change_obstacle": "moving {what}, if that is permitted, for {method}",
+    "advice.change_obstacle": "{what} moved or cut back (ask first), for {method}",
     "advice.change_levels": "stakes {size} apart, for {method}",
     "advice.change_hands": "{size} people, for {method}",
     "advice.change_room_behind": "room of {size} behind the chord, for {method}",

@@ -139,6 +139,7 @@ MESSAGES = {
     "note.settled": "The arc was worked out from {pair}.",
     "note.resolved": "Then it was worked out again over the measured chord, to {hold}.",
     "note.settled_points": "The arc was worked out from three points; the first is A, the third B.",
+    "note.settled_sides": "The arc was worked out from three taped sides.",
     "note.levels_win": "Both rounds and a spacing were given: the rounds ({levels}) were used.",
     "note.landmarks": "Give each end a landmark, so nobody starts from the wrong one.",
     "note.ties": "Tie each end to two fixed objects before digging, so it can be relocated.",

@@ -2,15 +2,14 @@
 
 MESSAGES = {
     "level.how_one": (
-        "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
-        "end nearer A, facing the other). Holding that distance, move the stake sideways until both short chords read "
-        "{half_chord}. That squares it and no more: tape the {sagitta} twice."
+        "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand}. Holding that distance, "
+        "move the stake sideways until both short chords read {half_chord}. That squares it and no more: tape the {sagitta} twice."
     ),
     "level.how": (
-        "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand} (standing at the "
-        "end nearer A, facing the other). Holding that distance, move the stake sideways until both short chords read "
-        "{half_chord}. That squares it and no more: tape the {sagitta} twice."
+        "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand}. Holding that distance, "
+        "move the stake sideways until both short chords read {half_chord}. That squares it and no more: tape the {sagitta} twice."
     ),
+    "level.hand": "{hand} (standing at the end nearer A, facing the other)",
     "hand_work.first": (
         "The first mid-ordinate comes from the drawing: nothing to work out. Other names for it are sagitta, rise and middle "
         "ordinate."

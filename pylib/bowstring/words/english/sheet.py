@@ -5,7 +5,8 @@ MESSAGES = {
     "sheet.stop_here": "Do not build yet: see the top of this sheet.",
     "sheet.short": "Layout at a glance",
     "sheet.short_caption": "Each stake: from the midpoint of its string, square off toward the curve",
-    "sheet.nearest": "Numbers are rounded to {mark}. A reading within {mark} is good. If two halves don't add up, split the difference.",
+    "sheet.nearest": "Numbers are rounded to {mark}. A reading within {mark} is good.",
+    "sheet.split": "If two halves don't add up, split the difference.",
     "sheet.drive": "drive",
     "sheet.neighbours": "each pair of neighbors",
     "sheet.middle_at": "midpoint at",
@@ -111,6 +112,7 @@ MESSAGES = {
     "sheet.worst_case": "worst case",
     "sheet.check_closing": "closing gap, taped last",
     "sheet.check_alternate": "mid-ordinate over alternate stakes",
+    "sheet.check_alternate_uneven": "string's midpoint straight to the stake",
     "sheet.check_ordinate": "square off the string A to B",
     "sheet.check_cross": "long diagonal",
     "sheet.check_half": "short chord",
@@ -140,8 +142,9 @@ MESSAGES = {
     "sheet.method_taken": "The job names no method, so this sheet uses {method}.",
     "sheet.advice": "Recommended method",
     "sheet.ways_caption": (
-        "Worst stake: 19 times in 20 no stake is farther off the arc than this, rounding included. In parentheses: the same off the "
-        "mid-ordinate over its two neighbors. Readings: everything taped, turned and squared for all stakes."
+        "Worst stake: 19 times in 20 the stake that may be farthest off is within this, rounding included. In "
+        "parentheses: the same off the mid-ordinate over its two neighbors. Readings: everything taped, turned and squared for all "
+        "stakes."
     ),
     "sheet.way_way": "method",
     "sheet.way_possible": "possible here",
@@ -151,7 +154,7 @@ MESSAGES = {
     "sheet.way_longest": "longest pull",
     "sheet.way_people": "people",
     "sheet.way_yes": "yes",
-    "sheet.way_unsound": "unreliable: errors build up too fast",
+    "sheet.way_unsound": "unreliable: lines cross too flat, or errors build up",
     "sheet.way_this": "{name} (this sheet)",
     "sheet.way_advised": "{name} (recommended)",
     "sheet.accuracy": "How accurate the stakes will be",
@@ -167,7 +170,8 @@ MESSAGES = {
     "sheet.model_caption": "Change these in the form if you have better figures. They do not cover blunders; only checks find those.",
     "sheet.stick_offsets": "Copy these marks onto a lath, all from the same end. Each offset is then one mark.",
     "sheet.mistakes": "If something went wrong",
-    "sheet.mistakes_intro": "Common blunders, one at a time, and which check catches each. No check catches the worst one.",
+    "sheet.mistakes_intro": "Common blunders, one at a time, and which check catches each.",
+    "sheet.mistakes_worst": "No check catches the worst one.",
     "sheet.mistake": "{text} {at} would stand {moved} from its place. {told}",
     "sheet.mistake_show": "Show where the stakes would be",
 }
