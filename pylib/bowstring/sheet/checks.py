@@ -15,8 +15,8 @@ UNEVEN = 0.002
 
 
 def checks(answer: Answer) -> Iterator[Block]:
-    """The checks of an answer but for the blind ones."""
-    rows = [check for check in answer["checks"] if not check["blind"] or check["kind"] == "closing"]
+    """The checks of an answer but for blind ones and the closing gap, which is taped where the last stake is set."""
+    rows = [check for check in answer["checks"] if not check["blind"] and check["kind"] != "closing"]
     if not rows:
         yield Paragraph(say("sheet.no_checks" if answer["checks"] else "sheet.no_checks_left"), "caution")
         return

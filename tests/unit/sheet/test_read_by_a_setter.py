@@ -74,3 +74,15 @@ def test_words_in_a_table_are_whole() -> None:
     told = sheet_text(answer({**job, "fall": {"along": 0, "across": 0}}))
     assert "mid-ordinate" in told.split("the arc by each choice")[1].split("hold the end")[0].split("kink")[0]
     assert not any(line.rstrip().endswith("hold the mi") or "  hold the mi " in line for line in told.splitlines())
+
+
+def test_the_gap_that_closes_the_work_is_no_check_that_no_step_measured() -> None:
+    """It is asked for once, where the last stake is set; the other checks stay."""
+    job = {**TANGENT, "method": "angles"}
+    assert any(check["kind"] == "closing" for check in answer(job)["checks"])
+    told = one_line(job)
+    assert (
+        told.count("Close the work: tape the last gap") == 1
+        and "closing gap" not in told.split(" CHECKS ")[1].split(" IF ")[0]
+    )
+    assert "corner to middle" in told

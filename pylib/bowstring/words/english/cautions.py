@@ -144,7 +144,7 @@ MESSAGES = {
     "note.landmarks": "Give each end a landmark, so nobody starts from the wrong one.",
     "note.ties": "Tie each end to two fixed objects before digging, so it can be relocated.",
     "note.offset": (
-        "The stakes' arc differs from the drawn one by {chord} in its chord and {sagitta} in its mid-ordinate. Never add the "
+        "From the drawn arc to the stakes' arc, the chord changes by {chord} and the mid-ordinate by {sagitta}. Never add the "
         "offset to the mid-ordinate."
     ),
     "note.tolerance": "No tolerance was given, so this sheet can't say whether a miss matters.",

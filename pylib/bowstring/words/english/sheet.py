@@ -110,7 +110,6 @@ MESSAGES = {
     "sheet.must_read": "must read",
     "sheet.limit": "limit",
     "sheet.worst_case": "worst case",
-    "sheet.check_closing": "closing gap, taped last",
     "sheet.check_alternate": "mid-ordinate over alternate stakes",
     "sheet.check_alternate_uneven": "string's midpoint straight to the stake",
     "sheet.check_ordinate": "square off the string A to B",
