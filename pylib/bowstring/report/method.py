@@ -8,6 +8,7 @@ from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.advice import name_of, why_not
 from bowstring.report.caution import Caution, caution
+from bowstring.report.demand import HOPELESS
 
 
 def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
@@ -21,6 +22,9 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     # Sagittae of less than a few marks are told by themselves, and what they do stays small.
     if own.accuracy is not None and not own.accuracy.reliable and not own.method.halves:
         yield caution("caution.method_unreliable", method=method)
+    if tolerance is not None and own.possible and own.accuracy is not None and own.expected > HOPELESS * tolerance:
+        yield caution("caution.method_misses", method=method, miss=tape.show_cost(own.expected),
+                      tolerance=tape.show_small(tolerance))  # fmt: skip
     if not own.method.exact and layout.misses.worst:
         worst = abs(layout.misses.worst)
         key = "caution.rule_over" if tolerance is not None and worst > tolerance else "caution.rule"

@@ -87,6 +87,8 @@ def _overrun(layout: Layout) -> OverrunPart | None:
     length = OVERRUN[tape.feet]
     along, off = length * arc.cosine, length * arc.sine
     which = "square" if isclose(along, 0, abs_tol=SQUARE) else "past" if along > 0 else "before"
+    if any(step.kind == "string_none" for step in layout.recipe.steps):
+        which = "straight"  # no string is up to carry on past the end
     shown = {name: tape.show(abs(size)) for name, size in (("length", length), ("along", along), ("off", off))}
     ways = {"A": (Point(0.0, 0.0), Point(-along, -off)), "B": (Point(arc.chord, 0.0), Point(arc.chord + along, -off))}
     found = {end: _in_the_way(layout, *way) for end, way in ways.items()}

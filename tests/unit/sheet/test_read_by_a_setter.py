@@ -86,3 +86,27 @@ def test_the_gap_that_closes_the_work_is_no_check_that_no_step_measured() -> Non
         and "closing gap" not in told.split(" CHECKS ")[1].split(" IF ")[0]
     )
     assert "corner to middle" in told
+
+
+BANK: dict[str, Any] = {
+    "bowstring": 1, "arc": {"chord": "60 ft", "sagitta": "7 ft 6 in"}, "drawn_to": "face", "side": "left",
+    "start": "corner", "tolerance": "1/2 in",
+    "ground": [{"name": "bank", "stops": "tape",
+                "outline": [["5 ft", "-1 ft"], ["55 ft", "-1 ft"], ["55 ft", "2 ft"], ["5 ft", "2 ft"]]}],
+}  # fmt: skip
+"""The bank lies over the long chord: no string goes from A to B, and chords produced alone go round it."""
+
+
+def test_where_no_string_goes_none_is_carried_on_past_the_end() -> None:
+    told = one_line(BANK)
+    assert "No string goes straight from A to B here." in told and "carry the string on" not in told
+    assert "Its stake: in line with the straight, 2' 0\" from the end." in told
+    free = one_line({key: value for key, value in BANK.items() if key != "ground"})
+    assert "carry the string on past the end for 1' 9-1/8\"" in free  # 24 cos 28.07 = 21.18 in
+
+
+def test_a_method_that_cannot_hold_the_tolerance_says_so_above_its_steps() -> None:
+    poor = answer(BANK)
+    assert poor["method"] == "produced" and any("No care makes up for that much." in text for text in poor["cautions"])
+    open_ground = answer({key: value for key, value in BANK.items() if key != "ground"})
+    assert not any("No care makes up" in text for text in open_ground["cautions"])

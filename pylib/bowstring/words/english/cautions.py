@@ -155,6 +155,10 @@ MESSAGES = {
     "caution.method_unreliable": (
         "Don't build from this sheet: with {method}, small errors grow out of control here. See the recommended method."
     ),
+    "caution.method_misses": (
+        "Set out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. No care makes up for "
+        "that much."
+    ),
     "caution.rule_over": (
         "Don't build from this sheet: these are the quarter rule's numbers. They miss the arc by up to {worst} at {at}, and "
         "{tolerance} is allowed. Halving with exact numbers is the same work."

@@ -64,6 +64,7 @@ MESSAGES = {
         "The end to it reads {length}."
     ),
     "on_line.overrun_square": "Its stake: at the end, square off the string {off}, away from the curve.",
+    "on_line.overrun_straight": "Its stake: in line with the straight, {length} from the end.",
     "on_line.overrun_blocked": "Past {end} {what} is in the way: run nothing on there.",
     "on_line.brace": "Against concrete nothing runs on: brace the board's end to the arc.",
     "draw.on_line.title": "Which point is on the line",
