@@ -59,6 +59,7 @@ MESSAGES = {
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
     "advice.change_obstacle": "moving {what}, if that is permitted, for {method}",
+    "advice.change_string": "{method}",
     "advice.change_levels": "stakes {size} apart, for {method}",
     "advice.change_hands": "{size} people, for {method}",
     "advice.change_room_behind": "room of {size} behind the chord, for {method}",
