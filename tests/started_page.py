@@ -43,14 +43,14 @@ FILLED = """(fields) => {
   const form = document.getElementById("form");
   const missing = () => Object.keys(fields).some((name) => !form.elements[name]);
   let passes = Object.keys(fields).length;
-  do {
+  for (let whole = false; !whole && passes; passes -= 1) {
+    whole = !missing();
     for (const control of form.elements) {
       if (control.type === "radio") control.checked = control.checked || fields[control.name] === control.value;
       else if (control.name in fields) control.value = fields[control.name];
     }
     form.dispatchEvent(new InputEvent("input", { bubbles: true }));
-    passes -= 1;
-  } while (passes && missing());
+  }
 }"""
 
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from bowstring.drawings.labels import Label
 from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
 from bowstring.drawings.offstring import draw_string, places_of_string
-from bowstring.drawings.paper import Paper
+from bowstring.drawings.paper import Paper, figures_of
 from bowstring.drawings.plan import draw_arcs, draw_stakes, hand_words, name_stakes, paper_of, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Point
@@ -19,6 +19,11 @@ from bowstring.words import say
 _HEIGHT = 210.0
 _ROOM_BESIDE, _ROOM_BEHIND, _ROOM_OVER = 0.2, 110.0, 90.0
 """How far lines are drawn beyond the chord's ends (a part of it), behind it and over the arc (drawing units)."""
+
+_TANGENT_SHOWN = 0.4
+"""How much of the tangent is drawn where angles are turned off it, as a part of the chord."""
+
+_WIDEST_NUMBER = 120.0
 
 Box = tuple[float, float, float, float]
 
@@ -48,6 +53,8 @@ def method_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str
     draw_stakes(sketch, answer, paper, None)
     sketch.lines([[paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)]], "string")
     draw_string(sketch, answer, paper)
+    if shown["deflection"]:
+        sketch.lines([_tangent(answer, paper)], "soft dash")
     others = [step for step in steps if step is not shown and (step["stake"] is None or step["stake"] in drawn)]
     thin = [piece for step in others for piece in _lines(step, places, box)]
     sketch.lines([piece for piece, _cut in thin], "soft")
@@ -130,7 +137,17 @@ def _numbers(sketch: Sketch, step: StepRow, places: Mapping[str, Point], box: Bo
             sketch.cut((far[0] + back * along[0], far[1] + back * along[1]), along)
         spots = [(first[0] + part * length * along[0], first[1] + part * length * along[1])
                  for part in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8)]  # fmt: skip
-        sketch.label(Label(measure["text"], "number", spots, (-along[1], along[0]), 7.0))
+        text = measure["text"]
+        if "angle" in measure and step["deflection"]:
+            # Whatever mark is sighted, the drawing shows the angle that the trade names.
+            text = say("draw.way.deflection", angle=step["deflection"])
+        sketch.label(Label(text, "number", spots, (-along[1], along[0]), 7.0, _WIDEST_NUMBER))
+
+
+def _tangent(answer: Answer, paper: Paper) -> list[Point]:
+    """The tangent at A, from which deflections are turned, for as far as it helps."""
+    half, long = math.radians(figures_of(answer)["central_angle"] / 2), paper.chord * _TANGENT_SHOWN
+    return [paper.point(0.0, 0.0), paper.point(long * math.cos(half), long * math.sin(half))]
 
 
 def _marks(sketch: Sketch, answer: Answer, shown: StepRow, places: Mapping[str, Point], box: Box) -> None:

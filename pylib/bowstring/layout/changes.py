@@ -1,4 +1,5 @@
-"""Single changes that would make a method possible: a longer tape, more people, more room, no obstacle, more stakes."""
+"""Single changes that would make a method possible: a longer tape, more people, more room, no obstacle, more stakes,
+a parallel string."""
 
 from __future__ import annotations
 
@@ -10,7 +11,9 @@ from bowstring.analysis.reach import Limits, blocks_of, needs_of
 from bowstring.job.services import may_be_service
 from bowstring.layout.layout import Layout
 from bowstring.layout.limits import limits_of
-from bowstring.layout.rows import MOST_COMPARED, Row, measured, write
+from bowstring.layout.rows import MOST_COMPARED, Row, measured, row_of, write
+from bowstring.layout.strings import string_at
+from bowstring.methods import catalogue
 from bowstring.methods.method import Method
 from bowstring.methods.setting import Parallel
 from bowstring.units.sizes import FOOT
@@ -24,6 +27,12 @@ LONGEST_TAPE = 100.0
 ROUND_ROOM = {True: FOOT / 2, False: 0.1}
 """Metres: more room is asked for in steps of 6 in or 0.1 m."""
 
+ROUND_STRING = {True: 2 * FOOT, False: 0.5}
+"""Metres: a parallel string is looked for in steps of 2 ft or 0.5 m."""
+
+STRINGS_TRIED = 4
+"""So many are tried on either side: what is farther off nobody squares from."""
+
 MOST_FINER = 3
 """So many times may the gaps be halved to get by something: three make eight stakes of one."""
 
@@ -31,7 +40,8 @@ MOST_FINER = 3
 @dataclass(frozen=True)
 class Change:
     """A single change that would make a method possible: a ``tape`` of ``size`` metres, an ``obstacle`` (``what``)
-    moved, more ``hands``, more ``room`` (``what`` of ``size`` metres), more ``levels`` (stakes ``size`` metres apart).
+    moved, more ``hands``, more ``room`` (``what`` of ``size`` metres), more ``levels`` (stakes ``size`` metres apart),
+    a ``string`` parallel to the chord (``size`` metres ``toward`` the curve or ``behind`` the chord).
 
     ``halve_first``: how often the arc is halved before, where the method is a mix; ``parallel``: the string that its
     ordinates are from, where it isn't the chord.
@@ -55,11 +65,29 @@ def changes_of(layout: Layout, rows: Sequence[Row]) -> list[Change]:
 
     rows = sorted(rows, key=lambda row: not row.method.everyday)
     relied = [row for row in rows if row.accuracy is not None and row.accuracy.reliable]
-    for change in (*_of_tools(layout, relied), *_moved(layout, relied), *_finer(layout, rows)):
+    for change in (*_beside(layout), *_of_tools(layout, relied), *_moved(layout, relied), *_finer(layout, rows)):
         before = found.get((change.kind, change.what))
         if before is None or weight(change) < weight(before):
             found[change.kind, change.what] = change
     return list(found.values())
+
+
+def _beside(layout: Layout) -> Iterator[Change]:
+    """A string parallel to the chord, the nearest that will do beyond the curve and behind the chord, where the job
+    names none."""
+    job, arc = layout.job, layout.setting.arc
+    if layout.parallel or any(one.stand.parallel and one.hands > job.site.hands for one in catalogue.METHODS):
+        return
+    step = ROUND_STRING[job.tape.feet]
+    first = ceil(arc.sagitta / step + 1e-6)
+    for what, steps in (("toward", range(first, first + STRINGS_TRIED)), ("behind", range(-1, -1 - STRINGS_TRIED, -1))):
+        for count in steps:
+            parallel = string_at(job, layout.setting, count * step)
+            found = [row for method in catalogue.METHODS if method.stand.parallel
+                     if (row := row_of(layout, method, 0, parallel)).sound]  # fmt: skip
+            if found:
+                yield Change("string", what, abs(count * step), found[0].method, 0, parallel)
+                break
 
 
 def _of_tools(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:

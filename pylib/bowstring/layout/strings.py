@@ -37,11 +37,13 @@ def rounds_of(job: Job, staked: Arc, levels: int) -> Rounds | None:
 
 
 def parallel_of(job: Job, setting: Setting) -> Parallel | None:
-    """Return the parallel string that a job names: its ends crossed by two tapes where the ground lets these through,
-    otherwise squared off the string A-B."""
-    distance = job.site.parallel
-    if distance is None:
-        return None
+    """Return the parallel string that a job names, ``None`` where it names none."""
+    return None if job.site.parallel is None else string_at(job, setting, job.site.parallel)
+
+
+def string_at(job: Job, setting: Setting, distance: float) -> Parallel:
+    """Return the string so many metres toward the curve: its ends crossed by two tapes where the ground lets these
+    through, otherwise squared off the string A-B."""
     limits, chord, fine = limits_of(job), setting.arc.chord, job.tape.mark / 2
     crossed = Parallel(distance, fine=fine)
     if hypot(chord, distance) <= limits.tape + SPARE and not _stopped(setting, crossed, limits):

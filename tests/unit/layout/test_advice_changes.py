@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import asin, sin
 from typing import Any
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -35,6 +36,11 @@ def test_every_change_that_is_offered_does_what_it_says(site: dict[str, Any]) ->
     assert advice["method"] is not None or not possible(answer(job, whole=False)) & EVERYDAY
     for change in advice["changes"]:
         mended, feet = dict(job), f"{change['size'] / FOOT:.6f} ft"
+        if change["kind"] == "string":
+            mended["parallel"] = f"{change['parallel']:.9f} m"
+            strung = [one for one in answer(mended, whole=False)["methods"] if one["parallel"] is not None]
+            assert any(one["possible"] for one in strung), change
+            continue
         if change["kind"] == "obstacle":
             mended["ground"] = [one for one in rows if one["name"] != change["what"]]
         elif change["kind"] == "room":
@@ -47,3 +53,18 @@ def test_every_change_that_is_offered_does_what_it_says(site: dict[str, Any]) ->
             mended |= {"method": "ordinates", "halve_first": change["halve_first"]}
         assert not row(answer(job, whole=False), change["method"])["possible"]
         assert row(answer(mended, whole=False), change["method"])["possible"], change
+
+
+def test_a_string_parallel_to_the_chord_is_offered_where_it_would_do() -> None:
+    """A bank along the chord and an oak inside the curve: no string of halving and no offset from the chord gets by."""
+    bank = {"name": "bank", "stops": "tape", "outline": [["5 ft", "-1 ft"], ["55 ft", "-1 ft"], ["55 ft", "0.5 ft"],
+                                                         ["5 ft", "0.5 ft"]]}  # fmt: skip
+    oak = {"name": "oak", "stops": "tape", "at": ["20 ft", "3 ft"], "diameter": "2 ft"}
+    job = {"arc": {"chord": "60 ft", "sagitta": "7 ft 6 in"}, "side": "left", "drawn_to": "face", "ground": [bank, oak]}
+    advice = answer(job, whole=False)["advice"]
+    assert advice["method"] is None
+    (change,) = [one for one in advice["changes"] if one["kind"] == "string"]
+    assert change["parallel"] == pytest.approx(change["size"]) and change["text"] in advice["text"]
+    done = answer({**job, "parallel": f"{change['parallel']} m"}, whole=False)
+    assert done["advice"]["method"] == done["method"] == "ordinates" and done["parallel"] == change["parallel"]
+    assert done["stops"] == []

@@ -73,6 +73,7 @@ MESSAGES = {
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
     "advice.change_obstacle": "{what} moved or cut back (ask first), for {method}",
+    "advice.change_string": "{method}",
     "advice.change_levels": "stakes {size} apart, for {method}",
     "advice.change_hands": "{size} people, for {method}",
     "advice.change_room_behind": "room of {size} behind the chord, for {method}",

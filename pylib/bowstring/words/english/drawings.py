@@ -94,6 +94,7 @@ MESSAGES: dict[str, str] = {
     "draw.way.title": "How the stakes are set",
     "draw.way.desc": ("{hand} The string A to B and the arc, with every line that is taped."),
     "draw.way.one": "Thick lines: what sets {stake}, with its numbers. Thin lines: the same for the others.",
+    "draw.way.deflection": "{angle} off the tangent",
     "draw.way.cut": "A line with a zigzag goes on beyond the drawing.",
     "draw.scatter.title": "Where the stakes may end up",
     "draw.scatter.desc": "An ellipse around each stake holds 19 layouts in 20. The widest across the arc is at {at}: one standard deviation is {across}.",
