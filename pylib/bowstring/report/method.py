@@ -22,9 +22,7 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     # Sagittae of less than a few marks are told by themselves, and what they do stays small.
     if own.accuracy is not None and not own.accuracy.reliable and not own.method.halves:
         yield caution("caution.method_unreliable", method=method)
-    if tolerance is not None and own.possible and own.accuracy is not None and own.expected > HOPELESS * tolerance:
-        yield caution("caution.method_misses", method=method, miss=tape.show_cost(own.expected),
-                      tolerance=tape.show_small(tolerance))  # fmt: skip
+    yield from _hopeless(layout, own, method)
     if not own.method.exact and layout.misses.worst:
         worst = abs(layout.misses.worst)
         key = "caution.rule_over" if tolerance is not None and worst > tolerance else "caution.rule"
@@ -36,3 +34,16 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     in_parts = any(step.kind in ("prove_two", "prove_parts") for step in layout.recipe.steps)
     if own.longest_pull and in_parts and layout.staked.chord > site.tape_length:
         yield caution("caution.chord_over_tape", chord=tape.show(layout.staked.chord), tape=tape.show(site.tape_length))
+
+
+def _hopeless(layout: Layout, own: Row, method: str) -> Iterator[Caution]:
+    """A method whose worst stake may be many tolerances off: no care makes up for it."""
+    tape, tolerance = layout.job.tape, layout.job.tolerance
+    if tolerance is None or not own.possible or own.accuracy is None or own.expected <= HOPELESS * tolerance:
+        return
+    yield caution(
+        "caution.method_misses",
+        method=method,
+        miss=tape.show_cost(own.expected),
+        tolerance=tape.show_small(tolerance),
+    )
