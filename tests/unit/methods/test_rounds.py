@@ -131,3 +131,12 @@ def test_every_place_is_round_and_every_gap_the_usual_one_or_steep(
     for (one, other), (x, x2) in zip(pairwise(at), pairwise(line), strict=True):
         # Wider only where the curve is so steep that even the closest round distances are too far apart.
         assert dist(one, other) <= widest or abs(x2 - x) < 1.25 * least + 1e-9
+
+
+def test_an_arc_shorter_than_the_first_round_distance_still_takes_a_stake() -> None:
+    """Chord 2.4 ft on a radius of 13.1 ft: every round distance lies past it."""
+    job = {"unit": "ft", "arc": {"radius": 13.1, "chord": 2.4}, "side": "left", "drawn_to": "face"}
+    for method in ("tangent", "ordinates"):
+        for end in ("A", "B", "both"):
+            told = bowstring.answer({**job, "method": method, "tangent_from": end}, whole=False)
+            assert len(told["stakes"]) > 2
