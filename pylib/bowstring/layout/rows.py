@@ -62,6 +62,10 @@ class Row:
         """Whether it can be done here, by these people."""
         return self.none is None and not self.blocks and not self.few_hands
 
+    def stands_for(self, other: Row) -> bool:
+        """Whether both are one row of a comparison: the same method, from a parallel string or not."""
+        return self.method is other.method and (self.parallel is None) == (other.parallel is None)
+
     @property
     def expected(self) -> float:
         """Metres: what the worst stake stays within at 95 %, the known shift included."""

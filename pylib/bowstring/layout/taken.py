@@ -25,12 +25,14 @@ class Taken:
         layout: its layout; the layout's own job names the method, whether or not the job did.
         said: the job itself names it, or means it by its other words.
         rows, advice: every method and the advised one, where they had to be worked out to choose; else ``None``.
+        own: the row of the layout's own method, where that was worked out with them.
     """
 
     layout: Layout
     said: bool
     rows: Sequence[Row] | None = None
     advice: Advice | None = None
+    own: Row | None = None
 
 
 def take(job: Job) -> Taken:
@@ -50,11 +52,12 @@ def take(job: Job) -> Taken:
     from bowstring.layout.rows import row_of
 
     layout = _to_compare_by(job)
-    rows = compare(layout, row_of(layout, layout.method))
+    own = row_of(layout, layout.method)
+    rows = compare(layout, own)
     wanted = [row for row in rows if job.site.first_gap is None or row.method.stand.first_gap]
     advice = advise(layout, wanted)
     if advice.row is None or (advice.row.method is layout.method and not advice.row.halve_first):
-        return Taken(layout, False, rows, advice)
+        return Taken(layout, False, rows, advice, own)
     return Taken(lay_out(_by(job, advice.row.method.name, advice.row.halve_first)), False, rows, advice)
 
 

@@ -38,7 +38,7 @@ class Work:
         from bowstring.layout.comparison import compare
 
         if self.taken.rows is not None:
-            return [self.own if row.method is self.own.method else row for row in self.taken.rows]
+            return [self.own if self.own.stands_for(row) else row for row in self.taken.rows]
         return compare(self.layout, self.own)
 
     @cached_property
@@ -53,7 +53,7 @@ class Work:
         """The row of the job's own method; the other methods aren't looked at for it."""
         from bowstring.layout.rows import row_of
 
-        return row_of(self.layout, self.layout.method)
+        return self.taken.own or row_of(self.layout, self.layout.method)
 
     @cached_property
     def steps(self) -> list[StepRow]:

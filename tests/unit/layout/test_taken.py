@@ -65,6 +65,23 @@ def test_what_is_in_the_way_changes_what_is_taken() -> None:
     assert barred.advice and barred.advice.row and barred.advice.row.possible
 
 
+def test_the_rows_are_those_of_the_same_job_with_its_method_named() -> None:
+    """Ordinates from the chord keep their row beside those from the parallel string that is taken."""
+    wall = {"name": "wall", "stops": "tape",
+            "outline": [["20 ft", "1 ft"], ["40 ft", "1 ft"], ["40 ft", "3 ft"], ["20 ft", "3 ft"]]}  # fmt: skip
+    job = {
+        **PLAIN,
+        "arc": {"chord": "60 ft", "sagitta": "7.5 ft"},
+        "parallel": "9 ft",
+        "tolerance": "1 in",
+        "ground": [wall],
+    }
+    told = answer_to(job)
+    strings = [row["parallel"] for row in told["methods"] if row["method"] == "ordinates"]
+    assert told["method"] == "ordinates" and strings == [None, pytest.approx(9 * 0.3048)]
+    assert told["methods"] == answer_to({**job, "method": "ordinates"})["methods"]
+
+
 def test_where_nothing_is_possible_the_arc_is_halved_and_the_sheet_stops() -> None:
     told = answer_to({**PLAIN, "hands": 1})
     assert told["advice"]["method"] is None and told["method"] == "halving" and told["stops"]
