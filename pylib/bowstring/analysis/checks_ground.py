@@ -6,7 +6,8 @@ from collections.abc import Mapping, Sequence
 
 from bowstring.analysis.checks import SAME_PLACE, Check, Marked
 from bowstring.analysis.obstructions import Obstructions
-from bowstring.construction import PULL, Recipe, Stake
+from bowstring.analysis.taped import taped_in
+from bowstring.construction import Recipe, Stake
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance
 from bowstring.methods.halving import middle_name
@@ -26,11 +27,9 @@ def tapeable_checks(
     """Return those checks that can be taped on the ground, with others for stakes that lost all of theirs, and every
     mark, those of the checks included.
 
-    ``marks``: every mark of the steps and of the ``checks``.
+    ``checks``: none that a step tapes; ``marks``: every mark of the steps and of these checks.
     """
-    taped = {frozenset((one.start, one.end)) for step in recipe.steps for one in step.measures}
-    kept = [check for check in checks
-            if frozenset((check.start, check.end)) not in taped and _tapeable(ground, marks, check)]  # fmt: skip
+    kept = [check for check in checks if _tapeable(ground, marks, check)]
     if len(kept) == len(checks):
         return tuple(checks), marks
     marked = Marked(arc, stakes, recipe.at)
@@ -70,9 +69,7 @@ def _new(check: Check, read: set[frozenset[str]]) -> bool:
 
 def _read(recipe: Recipe) -> set[frozenset[str]]:
     """Every pair of marks between which a step reads the tape, equal half chords included."""
-    read = {frozenset((one.start, one.end)) for step in recipe.steps for one in step.measures}
-    lines = (line for step in recipe.steps for move in step.moves for line in move.lines)
-    return read | {frozenset((start, end)) for kind, start, end in lines if kind == PULL}
+    return {frozenset(ends) for step in recipe.steps for ends in taped_in(step)}
 
 
 def _touched(check: Check) -> list[str]:

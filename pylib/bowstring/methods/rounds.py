@@ -95,5 +95,6 @@ def round_offsets(setting: Setting, rounds: Rounds) -> tuple[Stake, ...]:
         ways = [line.fraction(x) for x in line.places()]
         return counted([*ways, 0.5, *(1 - part for part in reversed(ways))])
     line = _Line(arc, rounds, 2 * arc.radius * arc.sine * arc.cosine, tangent=True)
-    ways = [line.fraction(x) for x in line.places()]
+    # A line shorter than the first round distance still sets one stake, over its middle.
+    ways = [line.fraction(x) for x in line.places() or [line.reach / 2]]
     return counted(ways if start == "A" else [1 - part for part in reversed(ways)])

@@ -125,10 +125,6 @@ class AlongChord(Stand):
         return counted(chord_fractions(arc, _fewest(arc, wanted.levels, wanted.spacing, chord_fractions)))
 
 
-ENDS = 2
-"""Stakes that every layout has."""
-
-
 class AlongTangent(Stand):
     """At equal steps or round distances along the tangent at an end, or half of them along each."""
 
@@ -139,8 +135,8 @@ class AlongTangent(Stand):
         def at(arc: Arc, gaps: int) -> list[float]:
             return tangent_fractions(arc, gaps, setting.tangent_from)
 
-        if setting.rounds and len(stakes := round_offsets(setting, setting.rounds)) > ENDS:
-            return stakes  # an arc shorter than the first round distance takes its one stake at equal steps
+        if setting.rounds:
+            return round_offsets(setting, setting.rounds)
         arc, both = setting.arc, setting.tangent_from == "both"
         return counted(at(arc, _fewest(arc, wanted.levels, wanted.spacing, at, even=both)))
 
