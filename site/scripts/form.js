@@ -2,8 +2,10 @@
 
 import { at, form } from "./document.js";
 
+let beside = {}; // what is kept with a job and stands in no field of the form: steps done, readings, who and when
+
 export function values() {
-  const fields = {};
+  const fields = { ...beside };
   for (const control of form.elements) {
     if (!control.name) continue;
     const silent = (control.type === "radio" || control.type === "checkbox") && !control.checked;
@@ -19,9 +21,10 @@ export function typed() {
   return Object.fromEntries(Object.entries(said).filter(([, text]) => text.trim()));
 }
 
-// Put texts into some fields and leave the others as they are.
+// Put texts into some fields and leave the others as they are; an empty one empties its field.
 export function fill(fields) {
   rowsFor({ ...typed(), ...fields });
+  besides(fields);
   for (const control of form.elements) {
     if (!(control.name in fields)) continue;
     if (control.type === "radio") control.checked = control.value === fields[control.name];
@@ -32,13 +35,21 @@ export function fill(fields) {
 export function put(given) {
   const fields = inRows(given);
   rowsFor(fields, true);
+  beside = {};
+  besides(fields);
   for (const control of form.elements) {
     if (control.type === "radio") control.checked = (fields[control.name] ?? blankOf(control)) === control.value;
     else if (control.type === "checkbox") control.checked = control.name in fields;
     else if (control.name) control.value = fields[control.name] ?? "";
   }
-  for (const fold of form.querySelectorAll("details.fold")) {
-    if ([...fold.querySelectorAll("input, select, textarea")].some((control) => fields[control.name])) fold.open = true;
+}
+
+function besides(fields) {
+  const own = new Set([...form.elements].map((control) => control.name));
+  for (const [name, text] of Object.entries(fields)) {
+    if (own.has(name)) continue;
+    if (text) beside[name] = text;
+    else delete beside[name];
   }
 }
 

@@ -88,6 +88,23 @@ export function keeper(own = "") {
       return ID.test(id ?? "") ? fieldsOf(box.getItem(JOB + id)) : null;
     },
 
+    // Whether anything is kept under an id, readable or not.
+    has: (id) => box.getItem(JOB + id) !== null,
+
+    // Take a job away and return its text, which `bring` puts back.
+    take(id) {
+      const text = box.getItem(JOB + id);
+      this.remove(id);
+      return text;
+    },
+
+    bring(id, text) {
+      copy.change(JOB + id, text);
+      try {
+        box.setItem(JOB + id, text);
+      } catch {} // no room: it stands in the second copy
+    },
+
     remove(id) {
       for (const key of [JOB + id, keyBefore(id)]) {
         copy.change(key, null);
