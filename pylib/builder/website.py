@@ -36,7 +36,17 @@ VERSION_FILE = PACKAGE / "version.py"
 SAVED = DIST / "bowstring.html"
 TEMPLATE = SOURCES / "page.html"
 SCRIPTS = SOURCES / "scripts"
-STYLES = ("style.css", "form.css", "sheet.css", "desk.css", "print.css")
+STYLES = (
+    "style.css",
+    "face-numbers.css",
+    "face-stakes.css",
+    "face-got.css",
+    "face-checks.css",
+    "face-paper.css",
+    "face-why.css",
+    "sheet.css",
+    "print.css",
+)
 BESIDE = ("icon.svg", "bowstring.webmanifest", "icons")  # what keeps its name from version to version
 VERSION_MARK = "@VERSION@"  # stands in the scripts of site/ where the page's version belongs
 LOCK_MARK = "@LOCK@"  # stands in the worker where the runtime's lock belongs

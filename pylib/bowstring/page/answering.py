@@ -9,6 +9,7 @@ from bowstring import Answer, BadJob, JobForm, answering
 from bowstring.demo import DEMO
 from bowstring.job.letters import of_place
 from bowstring.job.link import write_link
+from bowstring.page.beside import for_layout
 from bowstring.page.fields import (
     MARKS,
     Field,
@@ -20,11 +21,11 @@ from bowstring.page.fields import (
 )
 from bowstring.page.form import label_of
 from bowstring.page.rows import LENGTH_ROWS
-from bowstring.page.siteplan import advice_html, site_plan_html
+from bowstring.page.siteplan import site_plan_html
 from bowstring.page.talk import Asked, ComputedSheet, ErrorRow, RefusedSheet
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
 from bowstring.report.linked import with_method
-from bowstring.sheet.html import part_html, sheet_html
+from bowstring.sheet.html import sheet_html
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.tape import Tape
@@ -43,9 +44,10 @@ class LastAnswer:
 
     def for_fields(self, fields: Mapping[str, str]) -> Answer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
-        if self._answer is None or self._fields != fields:
-            self._answer = answering(job_of_fields(fields))
-            self._fields = dict(fields)
+        asked = for_layout(fields)
+        if self._answer is None or self._fields != asked:
+            self._answer = answering(job_of_fields(asked))
+            self._fields = asked
         return self._answer
 
 
@@ -66,20 +68,6 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> ComputedSheet | RefusedSheet:
     if not all(isinstance(name, str) and isinstance(text, str) for name, text in fields.items()):
         raise ValueError("fields must be texts by name")
     return _sheet(fields, last, asked.get("unit_before"), str(asked.get("address") or ""))
-
-
-def shown_advice(asked: Asked, last: LastAnswer) -> dict[str, str]:
-    """Return ``{"advice": HTML, "text": HTML}`` for what ``shown_sheet`` takes: the part of the sheet that says which
-    way to take, and its sentence beside the site's plan.
-
-    It is what somebody waits for who draws an obstacle, and there long before the drawings of the whole sheet. Empty
-    for a job that can't be used.
-    """
-    try:
-        answered = last.for_fields(asked["fields"])
-    except BadJob:
-        return {"advice": "", "text": ""}
-    return {"advice": part_html(answered, "advice"), "text": advice_html(answered)}
 
 
 def _sheet(

@@ -45,3 +45,19 @@ class RefusedSheet(TypedDict):
     errors: list[ErrorRow]
     echoes: dict[str, str]
     unit_note: str
+
+
+@final
+class State(TypedDict):
+    """What the bar says of the job: a sign by its name (``computed``, ``ask``, ``stop``, ``refused``), and a text."""
+
+    sign: str
+    text: str
+
+
+class Face(TypedDict):
+    """One face as HTML, and what the bar says; each face may tell more."""
+
+    sign: Literal["computed", "refused"]
+    html: str
+    state: State
