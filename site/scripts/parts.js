@@ -9,7 +9,7 @@ export function partsOf(root, sheet, at) {
   function show(number) {
     const parts = all();
     here = Math.max(0, Math.min(number, parts.length - 1));
-    parts.forEach((part, place) => part.classList.toggle("now", place === here));
+    for (const [place, part] of parts.entries()) part.classList.toggle("now", place === here);
     for (const fold of parts[here]?.querySelectorAll("details.level") ?? []) fold.open = true;
     note(here);
     at("part-number").textContent = `${here + 1} / ${parts.length}`;
