@@ -24,7 +24,9 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
   function row({ id, fields, edited }) {
     const item = document.createElement("li");
     const title = fields ? fields.title?.trim() || words.untitled : words.unreadable;
-    const when = edited ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" }) : "";
+    const when = edited
+      ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
+      : "";
     const opener = button(when ? `${title} · ${when}` : title, () => open(fields, id));
     opener.disabled = !fields;
     if (id === present().id) opener.setAttribute("aria-current", "true");

@@ -2,7 +2,7 @@
 
 import { secondCopy } from "./durable.js";
 import { sizes } from "./sizes.js";
-import { OPEN_BEFORE, keyBefore, takeOver } from "./takeover.js";
+import { keyBefore, OPEN_BEFORE, takeOver } from "./takeover.js";
 import { twofold } from "./twofold.js";
 
 const PREFIX = "bowstring.2.";
