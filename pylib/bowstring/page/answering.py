@@ -79,7 +79,7 @@ def _sheet(
         answered = last.for_fields(fields)
         link, why_none = link_of(with_method(job, answered))
     except BadJob as refusal:
-        return _refused(fields, refusal, note)
+        return refused(fields, refusal, note)
     echoes = {field_of(row["field"], fields): marked(row["text"]) for row in answered["readings"]}
     tape = tape_of(fields)
     for field in all_fields(fields):
@@ -131,9 +131,19 @@ def _banner(fields: Mapping[str, str]) -> str:
     return f'<p class="banner leftover">{escape(words)}</p>'
 
 
-def _refused(fields: Mapping[str, str], refusal: BadJob, note: str) -> RefusedSheet:
+def refused(fields: Mapping[str, str], refusal: BadJob, note: str) -> RefusedSheet:
     """Return why there is no sheet: what stopped the job, then every other field that can't be read."""
-    errors, echoes = [_error(field_of(refusal.field, fields), refusal, fields)], {}
+    first = _error(field_of(refusal.field, fields), refusal, fields)
+    others, echoes = read_alone(fields)
+    plan = _plan_without(fields, refusal)
+    errors = [first, *(row for row in others if row["id"] != first["id"])]
+    return {"sign": "refused", "site_plan": plan, "errors": errors, "echoes": echoes, "unit_note": note}
+
+
+def read_alone(fields: Mapping[str, str]) -> tuple[list[ErrorRow], dict[str, str]]:
+    """Return what is wrong with each field that can't be read by itself, and as HTML how the others are read."""
+    errors: list[ErrorRow] = []
+    echoes: dict[str, str] = {}
     tape = tape_of(fields)
     for field in all_fields(fields):
         text = fields.get(field.id, "").strip()
@@ -141,14 +151,12 @@ def _refused(fields: Mapping[str, str], refusal: BadJob, note: str) -> RefusedSh
             continue
         try:
             echo = _echo(field, text, tape)
-        except BadJob as other:
-            if field.id != errors[0]["id"]:
-                errors.append(_error(field.id, other, fields))
+        except BadJob as refusal:
+            errors.append(_error(field.id, refusal, fields))
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    plan = _plan_without(fields, refusal)
-    return {"sign": "refused", "site_plan": plan, "errors": errors, "echoes": echoes, "unit_note": note}
+    return errors, echoes
 
 
 def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
