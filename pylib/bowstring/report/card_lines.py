@@ -34,7 +34,7 @@ def lines_of(step: Step, moves: Sequence[Move], measures: Sequence[Measure], dis
     lines: list[CardLine] = []
     for move in moves:
         for line in _of_move(move, step, discs):
-            if line not in lines:
+            if not any(_same(line, one) for one in lines):
                 lines.append(line)
     for one in measures:
         if not any(_joins(line, one.start, one.end) for line in lines):
@@ -43,6 +43,10 @@ def lines_of(step: Step, moves: Sequence[Move], measures: Sequence[Measure], dis
     if not lines and {"start", "end"} <= step.names.keys() and step.kind != "string_none":
         lines.append(_line("string", step.names["start"], step.names["end"]))
     return lines
+
+
+def _same(line: CardLine, other: CardLine) -> bool:
+    return line["kind"] == other["kind"] and {line["from"], line["to"]} == {other["from"], other["to"]}
 
 
 def _line(kind: str, start: str, end: str, disc: int | None = None, at: str | None = None) -> CardLine:

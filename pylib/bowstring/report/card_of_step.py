@@ -141,7 +141,8 @@ class Told:
         elif isinstance(part.shows, int):
             one = self.taped[part.shows]
             shown, values = one["shown"], {**values, "from": one["from"], "to": one["to"]}
-        return {"text": say(f"card.right.{part.right}", **values), "shown": shown}
+        more = say("card.right.offset_again") if part.shows == SHORT_CHORDS else ""
+        return {"text": say(f"card.right.{part.right}", **values), "shown": shown, "more": more}
 
     def _square(self, moves: Sequence[Move]) -> CardRight | None:
         """How an offset is squared; nothing where all sides of its own triangle are taped."""
@@ -150,9 +151,10 @@ class Told:
         if square is None:
             return None
         if not square.shape:
-            return {"text": say("card.right.blade", blade=blade_words(tape)), "shown": None}
+            return {"text": say("card.right.blade", blade=blade_words(tape)), "shown": None, "more": ""}
         sides = (tape.show(side) for side in (square.along, square.out, square.long_side))
-        return {"text": say("card.right.square", toward=place_name(square.toward)), "shown": ", ".join(sides)}
+        text = say("card.right.square", shape=square.shape, toward=place_name(square.toward))
+        return {"text": text, "shown": ", ".join(sides), "more": ""}
 
     def _title(self) -> str:
         step, names = self.step, self.step.names

@@ -13,7 +13,7 @@ from bowstring.words import say
 HAND, GIVEN, ENDS, LINE, FINE, GOT, METHOD = "hand", "given", "ends", "line", "fine", "got", "method"
 """What is asked again: a question of the numbers, what was got at a stake, another method."""
 
-GROUND = "ground"
+IN_THE_WAY = "way"
 
 SETTLES: Mapping[str, str] = {
     "caution.points_other_hand": HAND,
@@ -53,10 +53,10 @@ def report_ways_out(work: Work) -> list[WayOutRow]:
 def _way_out(work: Work, stop: str, what: str) -> WayOutRow:
     if what != METHOD:
         return {"stop": stop, "text": say(f"way_out.{what}"), "button": say(f"way_out.{what}.do"),
-                "panel": what, "fields": {}}  # fmt: skip
+                "panel": "" if what == GIVEN else what, "fields": {}}  # fmt: skip
     text, best = say("way_out.method", method=say(f"method.name.{work.layout.method.name}")), work.advice.row
     if best is None:
-        return {"stop": stop, "text": text, "button": say("way_out.ground.do"), "panel": GROUND, "fields": {}}
+        return {"stop": stop, "text": text, "button": say("way_out.ground.do"), "panel": IN_THE_WAY, "fields": {}}
     fields = {"method": best.method.name}
     if best.halve_first:
         fields["halve_first"] = str(best.halve_first)

@@ -36,10 +36,12 @@ class CardLine(_Between):
 
 @final
 class CardRight(TypedDict):
-    """How to know that a card's work is right, with what must be read where that is one number or one triangle."""
+    """How to know that a card's work is right, with what must be read where that is one number or one triangle;
+    ``more``: what else, empty where there is nothing."""
 
     text: str
     shown: str | None
+    more: str
 
 
 @final
@@ -75,7 +77,8 @@ class WayOutRow(TypedDict):
 
     Attributes:
         stop: its sentence; text: what not to do, in short; button: what to do.
-        panel: the question of the numbers that settles it, ``None`` where another method does.
+        panel: the question of the numbers that settles it, empty where the numbers themselves do, ``got`` where what
+            was got at a stake does, ``None`` where another method does.
         fields: what to put into the job, by field; empty where somebody has to say it.
     """
 
