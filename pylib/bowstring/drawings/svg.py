@@ -59,6 +59,8 @@ STYLE = (
     + "".join(f".bd-drawing .bd-{kind}{{font-size:{size:g}px}}" for kind, size in SIZES.items())
     + ".bd-drawing .bd-name,.bd-drawing .bd-end,.bd-drawing .bd-number{font-weight:700}"
     ".bd-drawing .bd-quiet{font-weight:500;fill:var(--draw-soft,#545b64)}"
+    ".bd-drawing .bd-hot{fill:var(--draw-accent,#7d1747)}"
+    ".bd-drawing .bd-in{fill:var(--draw-ground,#fcfbf7);stroke:none}"
     "@media (min-width:1600px){.bd-drawing .bd-line,.bd-drawing .bd-stake{stroke-width:3px}"
     ".bd-drawing .bd-arc,.bd-drawing .bd-arrow{stroke-width:5px}.bd-drawing .bd-drawn{stroke-dasharray:18 10}"
     ".bd-drawing .bd-dash{stroke-dasharray:4 8}}"

@@ -20,6 +20,7 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
@@ -130,6 +131,12 @@ def _marks(work: Work) -> list[PlaceRow]:
     return report_marks(work.layout)
 
 
+def _cards(work: Work) -> list[CardRow]:
+    from bowstring.report.cards import report_cards
+
+    return report_cards(work.layout, work.steps)
+
+
 def _tables(work: Work) -> list[StepTable]:
     from bowstring.report.table import report_tables
 
@@ -190,6 +197,12 @@ def _stops(work: Work) -> list[str]:
     return report_stops(work.layout, work.own)
 
 
+def _ways_out(work: Work) -> list[WayOutRow]:
+    from bowstring.report.ways_out import report_ways_out
+
+    return report_ways_out(work)
+
+
 def _cautions(work: Work) -> list[str]:
     from bowstring.report.cautions import report_cautions
 
@@ -245,6 +258,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "stakes": _stakes,
     "marks": _marks,
     "steps": plain.steps,
+    "cards": _cards,
     "tables": _tables,
     "square": _square,
     "checks": _checks,
@@ -255,6 +269,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "advice": _advice,
     "warnings_top": _warnings_top,
     "stops": _stops,
+    "ways_out": _ways_out,
     "cautions": _cautions,
     "site": _site,
     "notes": _notes,

@@ -14,6 +14,7 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
@@ -38,7 +39,8 @@ class Answer(TypedDict):
         arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
         marks: every mark that the steps and the checks use.
-        stops: those of ``cautions`` that have to be settled before anybody builds.
+        cards: the steps as they are worked, one at a time, with what comes before and after them.
+        stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
 
     version: str
@@ -77,6 +79,7 @@ class Answer(TypedDict):
     stakes: list[StakeRow]
     marks: list[PlaceRow]
     steps: list[StepRow]
+    cards: list[CardRow]
     tables: list[StepTable]
     square: list[str]
     checks: list[CheckRow]
@@ -87,6 +90,7 @@ class Answer(TypedDict):
     advice: AdvicePart
     warnings_top: list[str]
     stops: list[str]
+    ways_out: list[WayOutRow]
     cautions: list[str]
     site: SitePart
     notes: list[str]
