@@ -22,7 +22,7 @@ from bowstring.geometry.plane import Point
 USUAL_SLIP = 10
 """A stake that was set wrong stands off by some so many limits of a check: the deviation of what is expected."""
 
-ENDS_STAND = 6.0
+ENDS_STAND = 8.0
 """How much better (in twice a logarithm) an end has to explain what was read than a stake: step 1 proved the ends."""
 
 AS_LIKELY = 6.0
