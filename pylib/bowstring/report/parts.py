@@ -23,6 +23,7 @@ from bowstring.report.forms.arc import (
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
 from bowstring.report.forms.stakeline import OnLinePart
@@ -155,6 +156,12 @@ def _checks(work: Work) -> list[CheckRow]:
     return report_checks(work.layout, work.own, work.texts)
 
 
+def _read(work: Work) -> ReadPart:
+    from bowstring.report.read import report_read
+
+    return report_read(work.layout, work.own, work.kept, work.steps)
+
+
 def _mistakes(work: Work) -> list[MistakeRow]:
     from bowstring.report.mistakes import report_mistakes
 
@@ -262,6 +269,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "tables": _tables,
     "square": _square,
     "checks": _checks,
+    "read": _read,
     "mistakes": _mistakes,
     "stick": _stick,
     "accuracy": _accuracy,

@@ -17,6 +17,7 @@ from bowstring.report.forms.arc import (
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
 from bowstring.report.forms.stakeline import OnLinePart
@@ -83,6 +84,7 @@ class Answer(TypedDict):
     tables: list[StepTable]
     square: list[str]
     checks: list[CheckRow]
+    read: ReadPart
     mistakes: list[MistakeRow]
     stick: StickPart
     accuracy: AccuracyPart
