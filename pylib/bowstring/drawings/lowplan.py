@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bowstring.drawings.boxes import Box
-from bowstring.drawings.labels import Label
+from bowstring.drawings.boxes import Box, text_width
+from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
 from bowstring.drawings.offstring import draw_string, name_string
 from bowstring.drawings.paper import Leg, Paper, fit, gap_between, legs_of, places_of_ends, reach_of, round_length
@@ -23,7 +23,7 @@ _AROUND = 30.0
 _ABOVE = 22.0
 """Drawing units over the arc and under the string that names and the chord's length take at least."""
 
-_FOOT = 20.0
+_BAR, _HIGH = 60.0, 16.0  # how long the bar is at most, how high its row
 _SHRUNK = 0.05  # so much higher than its box a drawing is shrunk into it instead
 _ROOM_FOR_NUMBER = 40.0
 _PER_NAME = 26.0
@@ -37,7 +37,7 @@ def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
 
     Raises ``ValueError`` when a figure is not finite.
     """
-    arc = height - 2 * _ABOVE - _FOOT
+    arc = height - 2 * _ABOVE
     for straights in (True, False):
         tall = arc
         for _ in range(_TRIES):
@@ -136,14 +136,21 @@ def _named(answer: Answer, paper: Paper) -> list[StakeRow]:
 
 
 def _scale(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str]) -> None:
-    """A bar of known length, what is not to scale, and the names of what is in the way, under everything else."""
-    edge = sketch.edge
-    number, unit, metres = round_length(90.0 / paper.scale, answer["unit"])
-    x, y, bar = edge.left, edge.bottom + 12.0, metres * paper.scale
-    sketch.lines([[(x, y), (x + bar, y)], [(x, y - 4), (x, y + 4)], [(x + bar, y - 4), (x + bar, y + 4)]], "")
+    """A bar of known length, what is not to scale, and the names of what is in the way: in a free corner of the box, or
+    else under everything."""
+    number, unit, metres = round_length(_BAR / paper.scale, answer["unit"])
     told = [say(f"draw.scale.number.{unit}", number=f"{number:g}")]
     if paper.stretch != 1:
         told.append(say("draw.stretch.level", factor=f"{paper.stretch:,}"))
     if answer["offset"] and not gap_between(answer, paper)[1]:
-        told.append(say("draw.arc.gap.forced", shown=answer["offset"]["shown"]))
-    sketch.paragraph(" · ".join([*told, *legend]), (x + bar + 7, y - 8), WIDE - bar - 40)
+        told.append(say("draw.low.gap"))
+    words, bar, edge = " · ".join([*told, *legend]), metres * paper.scale, sketch.edge
+    wide, middle = bar + 7.0 + text_width(words, "word"), (edge.left + edge.right) / 2
+    half = WIDE / 2 - MARGIN
+    sketch.cover(Box(middle - half, edge.top, middle + half, edge.bottom))
+    corners = [(x, y) for y in (edge.top, edge.bottom - _HIGH) for x in (middle - half, middle + half - wide)]
+    free = (at for at in corners if not sketch.ground.taken(Box(*at, at[0] + wide, at[1] + _HIGH), FAINT))
+    x, y = next(free, (middle - half, edge.bottom + 6.0)) if wide < half else (middle - half, edge.bottom + 6.0)
+    y += _HIGH / 2
+    sketch.lines([[(x, y), (x + bar, y)], [(x, y - 4), (x, y + 4)], [(x + bar, y - 4), (x + bar, y + 4)]], "")
+    sketch.paragraph(words, (x + bar + 7, y - 8), 2 * half - bar - 7)

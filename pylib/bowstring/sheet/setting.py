@@ -27,34 +27,46 @@ class Row:
 
 @dataclass(frozen=True)
 class Setting:
-    """Rows that are set alike: how, the heads, the rows."""
+    """Rows that are set alike: how, the heads, the rows; ``words``: the columns that name marks and have no number."""
 
     how: tuple[str, ...]
     head: tuple[str, ...]
     rows: tuple[Row, ...]
+    words: tuple[int, ...] = ()
 
 
 def settings(answer: Answer) -> list[Setting]:
     """Return the tables of an answer's stakes; one for all of halving, others in the order in which they are set."""
-    at = places(answer)
-    tables = {table["kind"]: table for table in answer["tables"]}
-    kinds, method = {}, BY_NAME[answer["method"]]
-    for step in answer["steps"]:
-        if step["stake"] is not None:
-            kinds[step["number"]] = method.tables[step["kind"]].kind
-    cells = {kind: iter(table["rows"]) for kind, table in tables.items()}
-    rows = {number: next(cells[kind]) for number, kind in kinds.items()}
-    steps = [step for step in answer["steps"] if step["number"] in kinds]
+    at, method = places(answer), BY_NAME[answer["method"]]
+    steps = [step for step in answer["steps"] if step["stake"] is not None]
+    of_step = {step["number"]: method.tables[step["kind"]] for step in steps}
+    heads = {table["kind"]: table["head"] for table in answer["tables"]}
+    cells = {table["kind"]: iter(table["rows"]) for table in answer["tables"]}
+    rows = {number: next(cells[table.kind]) for number, table in of_step.items()}
+
+    def together(step: StepRow) -> str:
+        kind = of_step[step["number"]].kind
+        return "stake" if kind in CROSSED and "stake" in heads else kind
+
     found = []
-    for kind, alike in groupby(steps, lambda step: "stake" if kinds[step["number"]] in CROSSED else kinds[step["number"]]):
+    for kind, alike in groupby(steps, together):
         group = list(alike)
-        head = tables[kind]["head"] if kind in tables else tables[kinds[group[0]["number"]]]["head"]
-        if kind == "stake" and kind in tables:
-            body = [_halved(rows[step["number"]], kinds[step["number"]]) for step in group]
-        else:
-            body = [rows[step["number"]] for step in group]
-        found.append(_setting(answer, at, group, head, body))
+        body = [_sloping(step, rows[step["number"]]) for step in group]
+        if kind == "stake":
+            body = [_halved(row, of_step[step["number"]].kind) for row, step in zip(body, group, strict=True)]
+        table = next(table for table in of_step.values() if table.kind == kind)
+        words = tuple(number for number, column in enumerate(table.columns, 1) if column.shows is None)
+        found.append(replace(_setting(answer, at, group, heads[kind], body), words=words))
     return found
+
+
+def _sloping(step: StepRow, row: list[str]) -> list[str]:
+    """A row with what the tape reads along the slope told in a word: there is no room for more."""
+    for measure in step["measures"]:
+        if "slope_shown" in measure and measure["text"] != measure["shown"]:
+            short = say("paper.slope", level=measure["shown"], slope=measure["slope_shown"])
+            row = [cell.replace(measure["text"], short) for cell in row]
+    return row
 
 
 def _halved(row: list[str], kind: str) -> list[str]:
