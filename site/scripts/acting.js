@@ -103,8 +103,11 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
     ({ target: fold }) => {
       if (!fold.open || !fold.dataset) return;
       if (fold.id === "appendix") look.appendix();
-      if (fold.dataset.mistake) look.fold(fold, "mistake", { kind: fold.dataset.mistake });
-      if (fold.dataset.fold) look.fold(fold, "fold", { key: fold.dataset.fold });
+      if (fold.dataset.fold) look.fold(fold, fold.querySelector(".in"), "fold", { key: fold.dataset.fold });
+      if (!fold.dataset.mistake) return;
+      const drawn = fold.querySelector(".drawn") ?? fold.appendChild(document.createElement("div"));
+      drawn.className = "drawn";
+      look.fold(fold, drawn, "mistake", { kind: fold.dataset.mistake });
     },
     true,
   );

@@ -75,6 +75,20 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     if (focus) at(PLACES[face]).querySelector("[tabindex='-1']")?.focus({ preventScroll: true });
     focus = false;
     speak();
+    heads();
+  }
+
+  // Conclusions that take longer come one by one, once the face is there.
+  async function heads() {
+    const fold = document.querySelector("#why [data-later]");
+    if (place.now.face !== "why" || !fold) return;
+    const { html, warns } = await ask("fold", { fields: values(), key: fold.dataset.fold, head: true }).catch(() => ({}));
+    if (!fold.isConnected) return;
+    delete fold.dataset.later;
+    if (!html) fold.remove();
+    else fold.querySelector("summary").innerHTML = html;
+    fold.classList.toggle("warn", Boolean(warns));
+    heads();
   }
 
   // --- the voice
@@ -157,17 +171,18 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       const result = await ask("sheet", { fields: values(), address: address() }).catch(() => ({}));
       at("sheet").innerHTML = result.sheet ?? "";
     },
-    async fold(made, call, payload) {
-      if (made.querySelector(".inside, figure")) return;
+    // What stands in a fold, asked for when it's opened: `place` is where it belongs.
+    async fold(fold, place, call, payload) {
+      if (place.childElementCount && !place.querySelector(".wrong")) return;
       const asking = ask(call, { fields: values(), ...payload });
       const { html, svg, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
-      if (made.querySelector(".inside, figure") || (!html && !svg && !error)) return;
+      if (!fold.isConnected || (!html && !svg && !error)) return;
       const said = document.createElement(svg ? "figure" : "div");
-      said.className = svg ? "drawing" : error ? "wrong" : "inside";
-      if (html || svg) said.innerHTML = html ?? svg;
-      else said.textContent = error;
-      made.querySelector(".wrong")?.remove(); // what went wrong when it was opened before
-      made.append(said);
+      if (svg) said.className = "drawing";
+      if (error) said.className = "wrong";
+      if (error) said.textContent = error;
+      else said.innerHTML = html ?? svg;
+      place.replaceChildren(said);
     },
     voice() {
       root.toggleAttribute("data-voice", voice.can);

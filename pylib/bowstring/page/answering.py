@@ -88,7 +88,7 @@ def _sheet(
     whole = f"{address}#{link}" if address and link else link
     return {
         "sign": "computed",
-        "sheet": _banner(fields) + note + sheet_html(answered, whole, _label),
+        "sheet": _banner(fields) + note + sheet_html(answered, whole, label_at),
         "site_plan": site_plan_html(answered),
         "link": link,
         "link_note": why_none,
@@ -110,7 +110,7 @@ def link_of(job: JobForm) -> tuple[str, str]:
         return "", say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
 
 
-def _label(place: str) -> str:
+def label_at(place: str) -> str:
     """Return a field's label where the form has one: nobody who fills in a form knows a job's keys."""
     return label_of(field_of(place) or "") or place
 

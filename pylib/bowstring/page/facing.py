@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from html import escape
 
 from bowstring.errors import BadJob
-from bowstring.page.answering import LastAnswer
+from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
 from bowstring.page.talk import Asked, Face
 from bowstring.report.forms.answer import Answer
@@ -38,13 +38,19 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return what stands in one fold of the face that tells why: ``{"fields", "key"}`` gives ``{"html"}`` or ``{"error"}``."""
-    from bowstring.faces.why import fold_html
+    """Return one fold of the face that tells why: ``{"fields", "key", "head": flag}`` gives ``{"html"}``, what stands in
+    it or with ``head`` on it (and ``warns``), or ``{"error"}``."""
+    from bowstring.faces.why import fold_head_html, fold_html
 
+    key = str(asked["key"])
     try:
-        return {"html": fold_html(last.for_fields(asked["fields"]), str(asked["key"]))}
+        answered = last.for_fields(asked["fields"])
+        if not asked.get("head"):
+            return {"html": fold_html(answered, key, label_at)}
+        html, warns = fold_head_html(answered, key)
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+    return {"html": html, "warns": warns}
 
 
 def _state(answered: Answer) -> dict[str, str]:

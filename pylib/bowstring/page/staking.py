@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from html import escape
 
-from bowstring.faces.stakes import count, first_open, spoken, stakes_html, steps_list_html
+from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
 from bowstring.page.linking import whole_link
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
@@ -26,10 +26,16 @@ def staking(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, 
         return made | got_panel(answered, asked, card)
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
-    made |= {"html": stakes_html(answered, card, done), "say": spoken(answered, card)}
+    made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
     if not done and not answered["stops"]:
         made["fixed"] = _fixed(answered, asked)
     return made
+
+
+def _spoken(answered: Answer, card: int) -> str:
+    """A card as a voice reads it: its sentence, then each number behind what it is."""
+    one = answered["cards"][card - 1]
+    return " ".join([one["text"], *(f"{number['label']}: {number['shown']}." for number in one["numbers"])])
 
 
 def _fixed(answered: Answer, asked: Asked) -> dict[str, str]:

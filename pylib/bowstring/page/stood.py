@@ -7,7 +7,6 @@ from collections.abc import Collection, Mapping
 from typing import cast
 
 from bowstring import BadJob, JobForm, answering
-from bowstring.faces.stakes import stakes_of
 from bowstring.job.link import read_link
 from bowstring.page.fields import job_of_fields
 from bowstring.report.forms.answer import Answer
@@ -33,7 +32,7 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
         places = {stake["name"]: (stake["x"], stake["y"]) for stake in old["stakes"]}
     except BadJob:
         return 0
-    names = stakes_of(answered, done)
+    names = {card["stake"] for card in answered["cards"] if card["number"] in done and card["stake"]}
     if old["side"] != answered["side"] or old["method"] != answered["method"]:
         return len(names)
     today = {stake["name"]: (stake["x"], stake["y"]) for stake in answered["stakes"]}
