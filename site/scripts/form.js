@@ -116,44 +116,23 @@ function nextRow(row, group, number) {
 }
 
 export function showEchoes(echoes) {
-  for (const place of form.querySelectorAll(".echo")) place.innerHTML = echoes[place.id.slice(0, -"-echo".length)] ?? "";
+  for (const place of form.querySelectorAll(".panel .echo")) place.innerHTML = echoes[place.id.slice(0, -"-echo".length)] ?? "";
 }
 
+// Only in panels: what is told of a measure stands in its row.
 export function showErrors(errors) {
-  for (const place of form.querySelectorAll(".wrong:not(:empty)")) mark(place.id.slice(0, -"-wrong".length), "");
-  at("errors").replaceChildren(
-    ...errors.map(({ id, text, line }) => {
-      const item = document.createElement("li");
-      if (!id || !at(id)) {
-        item.textContent = line;
-        return item;
-      }
-      mark(id, text);
-      const link = document.createElement("a");
-      link.href = `#${id}`;
-      link.textContent = line;
-      link.addEventListener("click", (event) => {
-        event.preventDefault();
-        goTo(id);
-      });
-      item.append(link);
-      return item;
-    }),
-  );
+  for (const place of form.querySelectorAll(".panel .wrong:not(:empty)")) mark(place.id.slice(0, -"-wrong".length), "");
+  for (const { id, text } of errors) if (id && at(id)) mark(id, text);
 }
 
 function mark(id, text) {
   const field = at(id);
-  at(`${id}-wrong`).textContent = text;
-  field.closest("[data-field]").toggleAttribute("data-bad", Boolean(text));
+  const place = at(`${id}-wrong`);
+  if (!field || !place) return;
+  place.textContent = text;
+  field.closest("[data-field]")?.toggleAttribute("data-bad", Boolean(text));
   if (!field.matches("fieldset")) field.ariaInvalid = text ? "true" : "false";
   if (text) {
     for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
   }
-}
-
-function goTo(id) {
-  const field = at(id);
-  field.closest("[data-field]").scrollIntoView({ block: "center" });
-  (field.matches("fieldset") ? field.querySelector("input") : field).focus({ preventScroll: true });
 }

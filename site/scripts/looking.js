@@ -37,9 +37,9 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       payload: typedJob,
       shown(result) {
         numbers.show(result);
-        showEchoes(result.echoes ?? {});
-        showErrors(result.errors ?? []);
-        unit.told(result.unit_note ?? "");
+        showEchoes(result.echoes);
+        showErrors(result.errors);
+        unit.told(result.unit_note);
         if (place.now.face === "numbers" || result.sign === "refused") sign(result);
         announce(result.state.text);
       },
@@ -49,8 +49,9 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       payload: typedJob,
       shown(result) {
         numbers.later(result);
-        if (place.now.panel === "way") plan.show(result.site_plan ?? "");
-        if (place.now.face === "numbers" && result.state) status(result.state.sign, result.state.text);
+        if (result.errors?.length) showErrors(result.errors);
+        if (place.now.panel === "way") plan.show(result.site_plan);
+        if (place.now.face === "numbers") status(result.state.sign, result.state.text);
       },
     };
     return [first, then];

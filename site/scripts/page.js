@@ -93,13 +93,7 @@ const place = faces({
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
 const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call) });
-const numbers = numbersFace({
-  ask: (...call) => ask(...call),
-  go: (to) => place.go(to),
-  leave: () => place.leave(),
-  touched: () => job.touched(),
-  words: words.numbers,
-});
+const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
   tapping: words.tapping,
@@ -122,7 +116,7 @@ const work = desk({
 });
 
 const asked = asking({
-  questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), ...unit.asked() }) }),
+  questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }),
   later: () => look.later({ paper, work, plan }),
   waiting: () => status("waiting"),
   slow(kind) {

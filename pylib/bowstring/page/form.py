@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bowstring.faces.numbers import numbers
 from bowstring.page.entries import Entries, Typed
 from bowstring.page.fields import all_fields
 from bowstring.page.keypad import keypad_html
@@ -20,7 +21,7 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
         plan: the plan of the site, as HTML.
     """
     entries = Entries(typed or {}, echoes or {})
-    return "\n".join([face_html(entries, {}), panels_html(entries, plan), keypad_html()])
+    return "\n".join([face_html(entries, numbers(entries.typed)), panels_html(entries, plan), keypad_html()])
 
 
 def label_of(field_id: str, typed: Typed | None = None) -> str:

@@ -2,69 +2,86 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from html import escape
 
+from bowstring.faces.measure_rows import MeasureRow
+from bowstring.faces.numbers import NumbersFace
+from bowstring.faces.question_lines import QuestionLine
+from bowstring.faces.questions import ASKS, ROWS
 from bowstring.page.entries import DECIMAL, Entries, said
 from bowstring.words import say
 
-ROWS = ("radius", "chord", "sagitta", "arc_length", "central_angle", "tangent_length", "external")
-"""The measures of an arc in the order in which they stand on the face."""
-
-ASKS = ("hand", "line", "ends", "way", "fine", "method", "rest")
-"""The other questions, each a line that opens a panel."""
+LET_GO_FROM = 3
+"""So many given, and each can be let go with a button of its own."""
 
 
-def face_html(entries: Entries, made: Mapping[str, object]) -> str:
-    """Return the face; ``made`` is what ``faces.numbers`` says of what stands in the fields."""
-    rows = "".join(_row(entries, name) for name in ROWS)
-    lines = "".join(_line(key) for key in ASKS)
+def face_html(entries: Entries, made: NumbersFace) -> str:
+    """Return the face; ``made`` is what is said of what stands in the fields."""
+    given = sum(bool(entries.typed.get(name)) for name in made["rows"])
+    rows = "".join(_row(entries, name, made["rows"][f"arc-{name}"], given >= LET_GO_FROM) for name in ROWS)
+    lines = "".join(_line(key, made["lines"][key]) for key in ASKS)
+    hows = "".join(f'<p class="unseen" id="how-{how}">{said(f"numbers.how_{how}")}</p>' for how in _HOWS)
     return (
-        '<div class="numbers-face" id="numbers-face">'
-        '<figure id="live-drawing" class="live-drawing"></figure>'
-        '<p id="tell" class="tell"></p>'
-        f'<div class="measures" role="group" aria-label="{said("numbers.measures")}">{rows}</div>'
-        f'<p class="unseen" id="how-empty">{said("numbers.how_empty")}</p>'
-        f'<p class="unseen" id="how-read">{said("numbers.how_read")}</p>'
-        f'<p class="unseen" id="how-given">{said("numbers.how_given")}</p>'
-        f'{_bar()}<section class="asks" id="asks" aria-label="{said("numbers.asks")}">{lines}'
+        f'<div class="scroll" id="numbers-face" data-sign="{made["sign"]}" data-ask="{made["ask"]}">'
+        f'<figure id="live-drawing">{made["drawing"]}</figure>'
+        f'<p id="tell" class="tell">{made["tell"][""]}</p>'
+        f'<div class="measures" role="group" aria-label="{said("numbers.measures")}">{rows}</div>{hows}'
+        f'{_bar(made)}<section class="asks" id="asks" aria-label="{said("numbers.asks")}">{lines}'
         f'<button type="button" class="ask" id="ask-example" data-do="example"><span>{said("numbers.unsure")}</span>'
         f"<b>{said('numbers.example')}</b></button></section></div>"
     )
 
 
-def _row(entries: Entries, name: str) -> str:
+_HOWS = ("empty", "read", "given")
+"""What a row is told as to somebody who can't see it."""
+
+
+def how_of(state: str) -> str:
+    """Return the id of the text that says what a row of a state is."""
+    return f"how-{state if state in _HOWS else 'given'}"
+
+
+def _row(entries: Entries, name: str, row: MeasureRow, lets_go: bool) -> str:
     field = entries.fields[f"arc-{name}"]
-    keys = "" if field.kind == "angle" else " data-keys" + (' inputmode="decimal"' if entries.unit in DECIMAL else "")
+    keys = ' data-keys="angle"'
+    if field.kind != "angle":
+        keys = ' data-keys="length"' + (' inputmode="decimal"' if entries.unit in DECIMAL else "")
     text = escape(entries.typed.get(field.id, ""))
-    label = escape(say(f"form.{field.word}"))
-    unit = said("form.beside.angle" if field.kind == "angle" else f"form.beside.{entries.unit}")
-    mark = "" if field.kind == "angle" else " data-unit"
+    described = f"{how_of(row['state'])} {field.id}-beside {field.id}-wrong"
+    let_go = "" if text and lets_go else " hidden"
     return (
-        f'<div class="m" data-row="{field.id}" data-field="{field.id}" data-state="empty">'
-        f'<label for="{field.id}">{label}</label><div class="box">'
+        f'<div class="m" data-row="{field.id}" data-field="{field.id}" data-state="{row["state"]}">'
+        f'<label for="{field.id}">{escape(say(f"form.{field.word}"))}</label><div class="box">'
         f'<input type="text" id="{field.id}" name="{field.id}" class="number"{keys} autocomplete="off" '
-        f'spellcheck="false" autocapitalize="off" aria-describedby="how-empty {field.id}-beside {field.id}-wrong" value="{text}">'
-        f'<small id="{field.id}-beside"{mark}>{unit}</small></div>'
-        f'<button type="button" class="letgo" data-let-go="{field.id}" hidden>{said("numbers.let_go")}</button>'
-        f'<output class="echo" id="{field.id}-echo" for="{field.id}" hidden></output>'
-        f'<p class="wrong" id="{field.id}-wrong"></p></div>'
+        f'spellcheck="false" autocapitalize="off" placeholder="{escape(row["out"])}" '
+        f'aria-describedby="{described}" value="{text}">'
+        f'<small id="{field.id}-beside">{escape(row["beside"])}</small></div>'
+        f'<button type="button" class="letgo" data-let-go="{field.id}"{let_go}>{said("numbers.let_go")}</button>'
+        f'<p class="wrong unseen" id="{field.id}-wrong">{escape(row["told"])}</p></div>'
     )
 
 
-def _bar() -> str:
-    """The one question that is open, or the way to the first step: at the thumb until it is scrolled to."""
+def _bar(made: NumbersFace) -> str:
+    """The one question that is asked, or the way to the first step: at the thumb until it is scrolled to."""
+    ask = made["ask"]
+    hidden, open_hidden, go_hidden = (
+        "" if shown else " hidden" for shown in (made["sign"] == "computed", ask, not ask)
+    )
+    asked = made["lines"][ask]["asked"] if ask else ""
     return (
-        '<div class="ask-bar" id="ask-bar" hidden>'
-        '<button type="button" class="ask open" id="ask-open" data-panel="hand"><b id="ask-open-said"></b>'
+        f'<div class="ask-bar" id="ask-bar"{hidden}>'
+        f'<button type="button" class="ask open" id="ask-open" data-do="panel" data-panel="{ask or "hand"}"'
+        f"{open_hidden}>"
+        f'<span class="sign stop" aria-hidden="true">!</span><b id="ask-open-said">{escape(asked)}</b>'
         f"<i>{said('numbers.answer')}</i></button>"
-        f'<button type="button" class="ask go" id="to-step" data-do="face" data-face="stakes" hidden>'
+        f'<button type="button" class="ask go" id="to-step" data-do="face" data-face="stakes"{go_hidden}>'
         f"<b>{said('numbers.go')}</b></button></div>"
     )
 
 
-def _line(key: str) -> str:
+def _line(key: str, line: QuestionLine) -> str:
     return (
-        f'<button type="button" class="ask" id="ask-{key}" data-panel="{key}" data-state="usual">'
-        f'<span>{said(f"numbers.line_{key}")}</span><b id="ask-{key}-said"></b></button>'
+        f'<button type="button" class="ask" id="ask-{key}" data-do="panel" data-panel="{key}" '
+        f'data-state="{line["state"]}"><span>{said(f"numbers.line_{key}")}</span>'
+        f'<b id="ask-{key}-said">{escape(line["text"])}</b></button>'
     )

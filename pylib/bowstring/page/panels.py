@@ -2,38 +2,37 @@
 
 from __future__ import annotations
 
+from html import escape
+
+from bowstring.faces.hand_pictures import hand_picture
 from bowstring.page.entries import Entries, said
+from bowstring.page.fields import Field
 from bowstring.page.rows import ERROR_FIELDS
+from bowstring.words import say
 
 _METHOD = (
-    "method",
-    "stations",
-    "halve_first",
-    "tangent_from",
-    "tapes_from[0]",
-    "tapes_from[1]",
-    "parallel",
-    "first_gap",
+    *("stations", "halve_first", "tangent_from", "tapes_from[0]", "tapes_from[1]"),
+    *("parallel", "first_gap"),
 )
 _ROOM = tuple(f"room.{name}" for name in ("behind", "inside", "outside"))
 _FOUND = tuple(f"found.{name}" for name in ("chord[0]", "chord[1]", "tape", "fall", "hold", "sure"))
+_BACK = '<svg width="14" height="20" viewBox="0 0 14 20" aria-hidden="true"><path d="M12 2 3 10l9 8"/></svg>'
 
 
 def panels_html(page: Entries, plan: str) -> str:
     """Return every panel, shut; ``plan`` is the plan of the site, as HTML."""
+    ends = page.plain(["ends.A", "ends.B", "start"]) + page.fold("found", page.plain(_FOUND))
+    fine = page.plain(["unit", "mark", "tolerance", "fair", "spacing", "levels"])
+    way = _desk_of_plan(plan) + page.rows("ground") + page.fold("room", page.plain(_ROOM))
+    method = page.plain(["method"]) + page.fold("options", page.plain(_METHOD))
     return "\n".join(
         [
-            _panel("hand", page.plain(["side", "turn"])),
-            _panel("line", page.plain(["drawn_to", "driven", "diameter", "width", "offset", "toward"])),
-            _panel("ends", page.plain(["ends.A", "ends.B", "start"]) + page.fold("found", page.plain(_FOUND))),
-            _panel("way", page.plain(["centre"]) + _desk_of_plan(plan) + page.rows("ground") + page.plain(_ROOM)),
-            _panel(
-                "fine",
-                page.plain(
-                    ["unit", "mark", "tolerance", "fair", "spacing", "levels", "tape.length", "tape.class", "hands"]
-                ),
-            ),
-            _panel("method", page.plain(_METHOD[:1]) + page.fold("options", page.plain(_METHOD[1:]))),
+            _panel("hand", _hands(page), _open_foot()),
+            _panel("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward", "width"])),
+            _panel("ends", ends),
+            _panel("way", page.plain(["centre"]) + way),
+            _panel("fine", fine + page.fold("tape", page.plain(["tape.length", "tape.class", "hands"]))),
+            _panel("method", f'<p id="method-advice" class="told"></p>{method}'),
             _panel("rest", _rest(page)),
         ]
     )
@@ -56,15 +55,50 @@ def _rest(page: Entries) -> str:
     )
 
 
-def _panel(key: str, inside: str) -> str:
+def _panel(key: str, inside: str, foot: str = "") -> str:
     close = 'data-do="panel-close"'
+    done = f'<button type="button" class="btn first" {close}>{said("numbers.done")}</button>'
     return (
         f'<section class="panel" id="panel-{key}" aria-labelledby="panel-{key}-title" hidden>'
-        f'<div class="panel-head"><button type="button" class="back" {close}>{said("numbers.back")}</button>'
-        f'<h2 id="panel-{key}-title" tabindex="-1">{said(f"numbers.panel_{key}")}</h2></div>'
-        f'<div class="panel-body">{inside}</div>'
-        f'<div class="panel-foot"><button type="button" class="btn first" {close}>{said("numbers.done")}</button></div>'
-        "</section>"
+        f'<div class="panelhead"><button type="button" class="back" {close} aria-label="{said("numbers.back")}">'
+        f'{_BACK}</button><h2 id="panel-{key}-title" tabindex="-1">{said(f"numbers.panel_{key}")}</h2></div>'
+        f'<div class="scroll">{inside}</div><div class="thumb">{foot or done}</div></section>'
+    )
+
+
+def _hands(page: Entries) -> str:
+    """Return the two pictures, each a button of its own, in the words of who stands at A or walks toward the arc."""
+    names = {end: f'<b data-of="ends-{end}">{escape(page.typed.get(f"ends-{end}", ""))}</b>' for end in "AB"}
+    stands = (
+        escape(say("numbers.stand", a="\1", b="\2")).replace("\1", f"A {names['A']}").replace("\2", f"B {names['B']}")
+    )
+    told = {"side": stands, "turn": said("numbers.walk")}
+    return "".join(_hand(page, page.fields[name], told[name]) for name in ("side", "turn"))
+
+
+def _hand(page: Entries, field: Field, told: str) -> str:
+    chosen = page.typed.get(field.id, "")
+    choices = ""
+    for value in field.choices:
+        checked, blank = " checked" if value == chosen else "", "" if value else " data-blank"
+        words = f"numbers.hand.{value}" if value else f"form.{field.word}.none"
+        picture = hand_picture(value, walking=field.id == "turn") if value else ""
+        choices += (
+            f'<label class="{"hand" if value else "option"}"><input type="radio" name="{field.id}" value="{value}"'
+            f"{checked}{blank}>{picture}<span>{said(words)}</span></label>"
+        )
+    return (
+        f'<fieldset class="choice hands" id="{field.id}" data-field="{field.id}" tabindex="-1" '
+        f'aria-describedby="{field.id}-wrong"><legend>{told} {said("numbers.touch")}</legend>'
+        f'<div class="options">{choices}</div><p class="wrong" id="{field.id}-wrong"></p></fieldset>'
+    )
+
+
+def _open_foot() -> str:
+    """What stands under the pictures: why it can't be guessed, and the way back without an answer."""
+    return (
+        f"<p><b>{said('numbers.not_sure')}</b> {said('numbers.no_check')}</p>"
+        f'<button type="button" class="btn plain" data-do="panel-close">{said("numbers.done")}</button>'
     )
 
 
@@ -72,7 +106,7 @@ def _desk_of_plan(plan: str) -> str:
     """Return the site's plan with what it is drawn on with; the script lets it be used once Python is up."""
 
     def button(name: str, key: str) -> str:
-        return f'<button type="button" id="draw-{name}" disabled>{said(key)}</button>'
+        return f'<button type="button" class="btn plain" id="draw-{name}" disabled>{said(key)}</button>'
 
     adding = "".join(button(name, f"form.draw_{name}") for name in ("tape", "feet", "round"))
     going = button("undo", "form.draw_undo") + button("done", "form.draw_done") + button("cancel", "form.draw_cancel")
