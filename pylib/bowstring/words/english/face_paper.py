@@ -6,6 +6,7 @@ MESSAGES = {
     "paper.more": "STAKES, page {number}",
     "paper.one_sheet": "FRONT, 1 sheet",
     "paper.turn_over": "Turn over: cautions, as-built",
+    "paper.turn_over_stopped": "Turn over: cautions, notes",
     "paper.built_title": "{title}: as built",
     "paper.of": "{title}, {date}",
     "paper.measure": "{name} {shown}",
