@@ -9,7 +9,15 @@ from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
 from bowstring.drawings.offstring import draw_string, name_string
 from bowstring.drawings.paper import Leg, Paper, fit, gap_between, legs_of, places_of_ends, reach_of, round_length
-from bowstring.drawings.plan import draw_arcs, draw_stakes, hand_words, name_drawn_ends, plan_description, plan_title, stakes_on_paper
+from bowstring.drawings.plan import (
+    draw_arcs,
+    draw_stakes,
+    hand_words,
+    name_drawn_ends,
+    plan_description,
+    plan_title,
+    stakes_on_paper,
+)
 from bowstring.drawings.sketch import MARGIN, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
 from bowstring.report.forms.answer import Answer

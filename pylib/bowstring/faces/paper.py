@@ -21,6 +21,7 @@ from bowstring.words import say
 BOX = '<i class="tick"></i>'
 FILLING = 5
 """Rows from which they take what room the type leaves: fewer would stand too far apart."""
+_STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
 _CHECK = 290.0
@@ -78,19 +79,23 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
 def _stopped(answer: Answer, date: str) -> str:
     """The front of a job that can't be built yet: why, and what settles it."""
     stops = "".join(f"<li>{marked(text)}</li>" for text in answer["stops"])
-    ways = "".join(f'<p class="way">{marked(text)}</p>' for text in brief.way_out(answer))
+    out = list(brief.way_out(answer))
+    ways = "".join(f'<p class="way">{marked(text)}</p>' for text in out)
+    told = [*answer["stops"], *out]
+    size = next((one for one in _STOP if tall(told, one, one * 1.3, 590.0, 8.0) <= _STOP_ROOM), _STOP[-1])
+    plan = 190 if size == _STOP[0] else 110
     blanks = "".join(f'<p class="blank">{escape(say(f"paper.stop_{part}"))}</p>' for part in ("asked", "answer"))
     parts = [
         head_html(answer, say("paper.front"), date, numbers=False),
-        f'<div class="stop"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
+        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
         f"<ul>{stops}</ul>{ways}</div>",
         _duo(answer),
-        _plan(answer, Sizes(0, 0, 190, 0)),
+        _plan(answer, Sizes(0, 0, plan, 0)),
         f'<div class="asked">{blanks}</div>',
         foot_html("", say("paper.turn_over_stopped")),
     ]
     label = escape(say("paper.front"))
-    return f'<section class="side front stopped plan-190" aria-label="{label}">{"".join(parts)}</section>'
+    return f'<section class="side front stopped plan-{plan}" aria-label="{label}">{"".join(parts)}</section>'
 
 
 def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> str:
@@ -101,9 +106,7 @@ def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> 
     measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
     told = f'<p class="measures">{measures}</p>' if measures else ""
     day = f"<span>{escape(date)}</span>" if date else ""
-    return (
-        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
-    )
+    return f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
 
 
 def foot_html(left: str, right: str) -> str:
@@ -141,7 +144,7 @@ def _plan(answer: Answer, fitted: Sizes) -> str:
 
 def _firsts(before: list[First], services: str) -> str:
     blank = '<span class="blank"></span>'
-    ticket = f'<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say("paper.marks_in"))}</span></li>'
+    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say('paper.marks_in'))}</span></li>"
     steps = "".join(f"<li>{BOX}<b>{one.number}</b><span>{marked(one.text)}</span></li>" for one in before)
     return f'<ul class="firsts {_columns(before)}">{ticket}{steps}</ul>'
 
@@ -157,5 +160,7 @@ def _firsts_tall(before: list[First], services: str, dense: bool) -> float:
     texts = [ticket, *(one.text for one in before)]
     rows = [texts[start : start + columns] for start in range(0, len(texts), columns)]
     size, leading = (13.0, 15.2) if dense else (15.0, 17.5)
-    return sum(max(24.0, *(lines(text, size, room) * leading for text, room in zip(row, rooms, strict=False))) + 6.0 for row in rows)
-
+    return sum(
+        max(24.0, *(lines(text, size, room) * leading for text, room in zip(row, rooms, strict=False))) + 6.0
+        for row in rows
+    )
