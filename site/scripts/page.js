@@ -59,8 +59,8 @@ function trouble(kind, told = "") {
 let announcing = 0;
 function announce(text) {
   clearTimeout(announcing);
-  at("live").textContent = "";
-  announcing = setTimeout(() => (at("live").textContent = text), SPOKEN_AFTER);
+  at("announced").textContent = "";
+  announcing = setTimeout(() => (at("announced").textContent = text), SPOKEN_AFTER);
 }
 
 function changed(byKey = true) {

@@ -9,7 +9,15 @@ from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
 from bowstring.drawings.offstring import draw_string, name_string
 from bowstring.drawings.paper import Leg, Paper, fit, gap_between, legs_of, places_of_ends, reach_of, round_length
-from bowstring.drawings.plan import draw_arcs, draw_stakes, hand_words, name_drawn_ends, plan_description, plan_title, stakes_on_paper
+from bowstring.drawings.plan import (
+    draw_arcs,
+    draw_stakes,
+    hand_words,
+    name_drawn_ends,
+    plan_description,
+    plan_title,
+    stakes_on_paper,
+)
 from bowstring.drawings.sketch import MARGIN, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
 from bowstring.report.forms.answer import Answer
@@ -26,6 +34,7 @@ _ABOVE = 22.0
 _BAR, _HIGH = 60.0, 16.0  # how long the bar is at most, how high its row
 _SHRUNK = 0.05  # so much higher than its box a drawing is shrunk into it instead
 _ROOM_FOR_NUMBER = 40.0
+_WITHOUT_NUMBERS = 115.0  # so low a box has room for the stakes alone
 _PER_NAME = 26.0
 _TRIES = 3
 _LEAST = 0.4
@@ -41,7 +50,7 @@ def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
     for straights in (True, False):
         tall = arc
         for _ in range(_TRIES):
-            sketch = _drawn(answer, id, tall, straights)
+            sketch = _drawn(answer, id, tall, straights, height > _WITHOUT_NUMBERS)
             excess = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN - height
             if excess <= _SHRUNK * height:
                 return _boxed(sketch, height)
@@ -58,7 +67,7 @@ def _boxed(sketch: Sketch, height: float) -> str:
     return sketch.finish()
 
 
-def _drawn(answer: Answer, id: str, height: float, straight: bool) -> Sketch:
+def _drawn(answer: Answer, id: str, height: float, straight: bool, numbers: bool) -> Sketch:
     paper = _paper(answer, height, straight)
     stopped = bool(answer["stops"])  # then no number of a step stands anywhere
     told = hand_words(answer) if stopped else plan_description(answer, paper)
@@ -75,7 +84,7 @@ def _drawn(answer: Answer, id: str, height: float, straight: bool) -> Sketch:
     if answer["offset"]:
         for at in places_of_ends(answer, paper):
             sketch.mark(at)
-    if not stopped:
+    if numbers and not stopped:
         _numbers(sketch, answer, paper)
     _names(sketch, answer, paper)
     name_drawn_ends(sketch, answer, paper)

@@ -66,7 +66,9 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
 
 
 def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
-    sketch = Sketch(id=id, title=plan_title(answer), description=plan_description(answer, paper), stopped=bool(answer["stops"]))
+    sketch = Sketch(
+        id=id, title=plan_title(answer), description=plan_description(answer, paper), stopped=bool(answer["stops"])
+    )
     legs, near = legs_of(answer, paper), obstacles_near(answer, paper)
     draw_obstacles(sketch, near)
     draw_arcs(sketch, answer, paper)

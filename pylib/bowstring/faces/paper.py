@@ -21,6 +21,9 @@ from bowstring.words import say
 BOX = '<i class="tick"></i>'
 FILLING = 5
 """Rows from which they take what room the type leaves: fewer would stand too far apart."""
+_STOP, _STOP_ROOM = (19, 16, 13), 330.0
+DENSE = 10
+"""Rows over which what stands around the tables is in a smaller type."""
 _CHECK = 290.0
 _HALF = (PAGE_WIDE - 12.0) / 2
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
@@ -47,8 +50,8 @@ def paper_html(answer: Answer, link: str = "", date: str = "") -> str:
 def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[Setting]]:
     """The front, and the tables' rows that it has no room for."""
     before, found = firsts(answer), brief.checks(answer)
-    services = say("paper.services")
-    fixed = _FIXED + _top_tall(answer) + _firsts_tall(before, services)
+    services, dense = say("paper.services"), sum(len(table.rows) for table in tables) > DENSE
+    fixed = _FIXED + _top_tall(answer, dense) + _firsts_tall(before, services, dense)
     fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 24.0
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
@@ -67,27 +70,32 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
         f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
         foot_html(brief.foot(answer), say("paper.turn_over")),
     ]
+    dense_class = "dense " if dense else ""
     fill = "fill " if fitted.rows >= FILLING else ""
-    classes = f"side front {fill}row-{fitted.row} big-{fitted.big} plan-{fitted.plan}"
+    classes = f"side front {dense_class}{fill}row-{fitted.row} big-{fitted.big} plan-{fitted.plan}"
     return f'<section class="{classes}" aria-label="{escape(say("paper.front"))}">{"".join(parts)}</section>', rest
 
 
 def _stopped(answer: Answer, date: str) -> str:
     """The front of a job that can't be built yet: why, and what settles it."""
     stops = "".join(f"<li>{marked(text)}</li>" for text in answer["stops"])
-    ways = "".join(f'<p class="way">{marked(text)}</p>' for text in brief.way_out(answer))
+    out = list(brief.way_out(answer))
+    ways = "".join(f'<p class="way">{marked(text)}</p>' for text in out)
+    told = [*answer["stops"], *out]
+    size = next((one for one in _STOP if tall(told, one, one * 1.3, 590.0, 8.0) <= _STOP_ROOM), _STOP[-1])
+    plan = 190 if size == _STOP[0] else 110
     blanks = "".join(f'<p class="blank">{escape(say(f"paper.stop_{part}"))}</p>' for part in ("asked", "answer"))
     parts = [
         head_html(answer, say("paper.front"), date, numbers=False),
-        f'<div class="stop"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
+        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
         f"<ul>{stops}</ul>{ways}</div>",
         _duo(answer),
-        _plan(answer, Sizes(0, 0, 190, 0)),
+        _plan(answer, Sizes(0, 0, plan, 0)),
         f'<div class="asked">{blanks}</div>',
-        foot_html("", say("paper.turn_over")),
+        foot_html("", say("paper.turn_over_stopped")),
     ]
     label = escape(say("paper.front"))
-    return f'<section class="side front stopped plan-190" aria-label="{label}">{"".join(parts)}</section>'
+    return f'<section class="side front stopped plan-{plan}" aria-label="{label}">{"".join(parts)}</section>'
 
 
 def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> str:
@@ -98,9 +106,7 @@ def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> 
     measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
     told = f'<p class="measures">{measures}</p>' if measures else ""
     day = f"<span>{escape(date)}</span>" if date else ""
-    return (
-        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
-    )
+    return f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
 
 
 def foot_html(left: str, right: str) -> str:
@@ -108,14 +114,14 @@ def foot_html(left: str, right: str) -> str:
     return f'<p class="foot"><span>{marked(left)}</span><span>{marked(right)}</span></p>'
 
 
-def _top_tall(answer: Answer) -> float:
+def _top_tall(answer: Answer, dense: bool) -> float:
     """How high the head and the boxes of line and hand stand."""
     title = brief.title(answer)
     size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
     head = lines(title, size, PAGE_WIDE - 110.0) * size * 1.1 + 34.0
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
-    told = tall(brief.line(answer), 14.5, 17.4, 192.0)
-    standing = tall([brief.stand(answer)], 16.0, 19.2, 206.0) + 38.0
+    told = tall(brief.line(answer), *((13.0, 15.0) if dense else (14.5, 17.4)), 192.0)
+    standing = tall([brief.stand(answer)], *((14.0, 16.8) if dense else (16.0, 19.2)), 206.0) + 38.0
     return head + (measures - 1) * 20.0 + max(told, standing, 66.0)
 
 
@@ -138,7 +144,7 @@ def _plan(answer: Answer, fitted: Sizes) -> str:
 
 def _firsts(before: list[First], services: str) -> str:
     blank = '<span class="blank"></span>'
-    ticket = f'<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say("paper.marks_in"))}</span></li>'
+    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say('paper.marks_in'))}</span></li>"
     steps = "".join(f"<li>{BOX}<b>{one.number}</b><span>{marked(one.text)}</span></li>" for one in before)
     return f'<ul class="firsts {_columns(before)}">{ticket}{steps}</ul>'
 
@@ -148,13 +154,13 @@ def _columns(before: list[First]) -> str:
     return "three" if len(before) <= 2 and all(len(one.text) < 64 for one in before) else "two"
 
 
-def _firsts_tall(before: list[First], services: str) -> float:
+def _firsts_tall(before: list[First], services: str, dense: bool) -> float:
     ticket = f"{services} {say('paper.marks_in')}" + " " * 26
     columns, rooms = (3, (186.0, 158.0, 158.0)) if _columns(before) == "three" else (2, (_HALF - 56.0,) * 2)
     texts = [ticket, *(one.text for one in before)]
     rows = [texts[start : start + columns] for start in range(0, len(texts), columns)]
-    return sum(max(24.0, *(lines(*one) * 17.5 for one in _beside(row, rooms))) + 6.0 for row in rows)
-
-
-def _beside(texts: list[str], rooms: tuple[float, ...]) -> list[tuple[str, float, float]]:
-    return [(text, 15.0, room) for text, room in zip(texts, rooms, strict=False)]
+    size, leading = (13.0, 15.2) if dense else (15.0, 17.5)
+    return sum(
+        max(24.0, *(lines(text, size, room) * leading for text, room in zip(row, rooms, strict=False))) + 6.0
+        for row in rows
+    )

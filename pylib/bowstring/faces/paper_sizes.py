@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from bowstring.drawings.boxes import text_width
 from bowstring.drawings.svg import SIZES
-from bowstring.sheet.setting import Setting
+from bowstring.sheet.setting import Row, Setting
 
 PAGE_WIDE, PAGE_TALL = 688.0, 950.0
 ROWS = (46, 40, 37, 34, 31, 29, 27, 25, 23, 21, 19, 17)
@@ -26,8 +26,9 @@ MOST_ROWS = 16
 PER_PAGE = 30
 
 _PLAIN, _RAGGED = 0.9, 1.05  # a plain face beside a bold one, and what lines lose at their ends
-_CELL = 12.0
-_SIDES = 78.0  # the columns of the step's number and of the box to tick
+_CELL = 8.0
+_SIDES = 62.0  # the columns of the step's number and of the box to tick
+_AROUND = 4.0  # over and under a row's type, with its line
 WORDS, _SMALL = 0.8, 0.62
 """Of a number's size: the type of a column that only names marks, and that of what stands in parentheses."""
 
@@ -59,23 +60,28 @@ class Sizes:
 
 def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     """Return the sizes of a front: its tables, how many ``others`` are rows of the same height, all else ``fixed``."""
-    count = min(sum(len(table.rows) for table in tables), MOST_ROWS)
-    plan = next((plan for plan in PLANS if _room(fixed + plan, count + others) >= _WANTED.get(plan, 0)), PLANS[-1])
-    room = _room(fixed + plan, count + others)
-    row = fitting(ROWS, room)
-    if room < ROWS[-1]:
-        count = max(0, int((PAGE_TALL - fixed - plan) / ROWS[-1]) - others)
-    two = 1.75 if any("(" in cell for table in tables for one in table.rows for cell in one.cells) else 1.0
-    big = min([fitting(BIG, min(row - 3.0, 0.85 * room) / two), *(_widest(table) for table in tables)])
-    return Sizes(row, big, plan, count)
+    shown = [row for table in tables for row in table.rows][:MOST_ROWS]
+    widest = min([BIG[0], *(_widest(table) for table in tables)])
+    for plan in PLANS:
+        room = PAGE_TALL - fixed - plan
+        big = next((size for size in BIG if size <= widest and _tall(shown, others, size, 0) <= room), BIG[-1])
+        if big >= min(widest, _WANTED.get(plan, 0)):
+            break
+    row = next((row for row in ROWS if _tall(shown, others, big, row) <= room), ROWS[-1])
+    while shown and _tall(shown, others, big, row) > room:
+        shown = shown[:-1]
+    return Sizes(row, big, plan, len(shown))
 
 
-_WANTED = {190: 31, 170: 29, 150: 26, 130: 23, 110: 20}
-"""The row that a plan has to leave: rather a lower plan than small numbers."""
+_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17}
+"""The type that a plan has to leave room for: rather a lower plan than small numbers."""
 
 
-def _room(fixed: float, rows: int) -> float:
-    return (PAGE_TALL - fixed) / max(rows, 1)
+def _tall(rows: Sequence[Row], others: int, big: int, row: int) -> float:
+    """How high rows stand in a type of a size, none of them lower than ``row``; a number in parentheses has a line of its
+    own."""
+    each = (big * (1.0 + _SMALL * any("(" in cell for cell in one.cells)) + _AROUND for one in rows)
+    return sum(max(row, tall) for tall in each) + others * max(row, min(big, 25) + _AROUND)
 
 
 def _widest(table: Setting) -> int:

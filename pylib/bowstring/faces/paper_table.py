@@ -20,7 +20,9 @@ def tables_html(tables: Sequence[Setting]) -> str:
 
 def _table(table: Setting) -> str:
     how = f'<p class="how">{marked(" ".join(table.how))}</p>'
-    head = "".join(f'<th scope="col"{_kind(number, table)}>{marked(text)}</th>' for number, text in enumerate(table.head))
+    head = "".join(
+        f'<th scope="col"{_kind(number, table)}>{marked(text)}</th>' for number, text in enumerate(table.head)
+    )
     done = escape(say("paper.done"))
     rows = "".join(_row(row, table) for row in table.rows)
     return (
@@ -73,7 +75,9 @@ def checks_html(found: Sequence[Check], none: str) -> str:
     return f'<table class="checks"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'
 
 
-def built_html(head: Sequence[tuple[str, int]], columns: Sequence[str], rows: Sequence[Sequence[str]], empty: int) -> str:
+def built_html(
+    head: Sequence[tuple[str, int]], columns: Sequence[str], rows: Sequence[Sequence[str]], empty: int
+) -> str:
     """Return the table of what was built: groups of columns with how many they span, the columns, and the rows, each
     with so many ``empty`` cells after it."""
     groups = "".join(f'<th scope="colgroup" colspan="{span}">{escape(text)}</th>' for text, span in head)

@@ -74,7 +74,11 @@ def ties(answer: Answer) -> list[str]:
 
 def checks(answer: Answer) -> list[Check]:
     """Return the checks to make first, and the gap that closes the work."""
-    rows = [check for check in answer["checks"] if check["kind"] == "closing" or (check["recommended"] and not check["blind"])]
+    rows = [
+        check
+        for check in answer["checks"]
+        if check["kind"] == "closing" or (check["recommended"] and not check["blind"])
+    ]
     return [Check(_what(check), check["shown"], _limit(check)) for check in rows]
 
 

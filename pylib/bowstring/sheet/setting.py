@@ -75,16 +75,12 @@ def _halved(row: list[str], kind: str) -> list[str]:
         return row
     stake, string, first, second = row
     crossed = (
-        say("paper.cross_both", shown=first)
-        if first == second
-        else say("paper.cross_two", first=first, second=second)
+        say("paper.cross_both", shown=first) if first == second else say("paper.cross_two", first=first, second=second)
     )
     return [stake, string, say("paper.none"), say("paper.none"), crossed]
 
 
-def _setting(
-    answer: Answer, at: Places, steps: list[StepRow], head: list[str], body: list[list[str]]
-) -> Setting:
+def _setting(answer: Answer, at: Places, steps: list[StepRow], head: list[str], body: list[list[str]]) -> Setting:
     hands = {step["number"]: hand_in(answer, at, step) for step in steps}
     same = len({hand for hand in hands.values() if hand}) < 2
     rows, level = [], 0
@@ -136,6 +132,6 @@ def split(tables: list[Setting], most: int) -> tuple[list[Setting], list[Setting
         if left > 0:
             before.append(replace(table, rows=table.rows[:left]))
         if len(table.rows) > left:
-            after.append(replace(table, rows=table.rows[max(left, 0):]))
+            after.append(replace(table, rows=table.rows[max(left, 0) :]))
         left -= len(table.rows)
     return before, after

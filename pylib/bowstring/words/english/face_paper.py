@@ -6,6 +6,7 @@ MESSAGES = {
     "paper.more": "STAKES, page {number}",
     "paper.one_sheet": "FRONT, 1 sheet",
     "paper.turn_over": "Turn over: cautions, as-built",
+    "paper.turn_over_stopped": "Turn over: cautions, notes",
     "paper.built_title": "{title}: as built",
     "paper.of": "{title}, {date}",
     "paper.measure": "{name} {shown}",
@@ -31,6 +32,7 @@ MESSAGES = {
     "paper.right": "RIGHT",
     # before the first stake
     "paper.services": "Services located? Call 811 (US) days ahead. Ticket",
+    "paper.services_short": "Services located, marks in? Call 811 (US) days ahead; write down the ticket.",
     "paper.marks_in": "marks in",
     "paper.ties": "Ties, level.",
     "paper.tie": "{end}: {ties}.",
