@@ -16,11 +16,12 @@ from bowstring.analysis.accuracy import NORMAL_95
 from bowstring.analysis.checks import Check
 from bowstring.analysis.mistakes import reading_of
 from bowstring.analysis.pulls import MOST_PLACED
-from bowstring.construction import Marks, Recipe, Stake, TapesDontMeet, exact
+from bowstring.construction import Marks, Move, Recipe, Stake, TapesDontMeet, exact
 from bowstring.geometry.plane import Point
 
 USUAL_SLIP = 10
-"""A stake that was set wrong stands off by some so many limits of a check: the deviation of what is expected."""
+"""A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out: the deviation of
+what is expected."""
 
 ENDS_STAND = 8.0
 """How much better (in twice a logarithm) an end has to explain what was read than a stake: step 1 proved the ends."""
@@ -29,7 +30,7 @@ AS_LIKELY = 6.0
 """Guesses nearer than this to the best one (in twice a logarithm, some 20 times) can't be told from it."""
 
 WITHIN = 1.3
-"""A guess explains a check when what it leaves of the reading is within so many limits (it is fitted to first order)."""
+"""A guess explains a check when what it leaves of the reading is within so many limits."""
 
 ROUNDS = 4
 """Steps of the fit: a long displacement isn't quite in proportion."""
@@ -101,7 +102,8 @@ def suspects(
     outs = [one for one in taped if one.out]
     if not outs:
         return []
-    size = USUAL_SLIP * sorted(one.limit for one in outs)[len(outs) // 2]
+    usual = USUAL_SLIP * sorted(one.limit for one in outs)[len(outs) // 2]
+    size = max(usual, max(abs(one.out_by) for one in outs))
     guesses = [guess for slip in slips if (guess := _of_slip(slip, taped))]
     for moving in _movings(recipe, stakes, marks, outs):
         if not all(moving.touches(one) for one in outs if abs(one.out_by) > WITHIN * one.limit):
@@ -145,14 +147,17 @@ class _Moving:
         return not self.moved.isdisjoint(taped.check.follows)
 
     def at(self, shift: Point) -> Marks:
-        """Return where all marks stand; raises ``TapesDontMeet`` or ``ZeroDivisionError`` where a step can't be done."""
+        """Return where all marks stand.
+
+        Raises ``TapesDontMeet`` or ``ZeroDivisionError`` where a step can't be done.
+        """
         at = {**self.marks, self.mark: self.marks[self.mark].plus(shift)}
         for move in self.moves:
             at[move.mark] = move.place(at, exact)
         return at
 
 
-def _moves(recipe: Recipe):  # type: ignore[no-untyped-def]
+def _moves(recipe: Recipe) -> list[Move]:
     return [move for step in recipe.steps if step.level for move in step.moves]
 
 
@@ -168,11 +173,7 @@ def _movings(
     for mark in followed:
         if mark in names:
             yield _Moving(mark, marks, (), recipe)
-    users: dict[str, list[int]] = {}
-    for number, move in enumerate(moves):
-        for mark in move.uses:
-            users.setdefault(mark, []).append(number)
-    placed = 0
+    users, placed = _users(moves), 0
     for mark in _upstream(list(followed), moves, sets):
         if mark not in names:
             continue
@@ -182,7 +183,7 @@ def _movings(
             yield _Moving(mark, marks, again, recipe)
 
 
-def _upstream(marks: list[str], moves, sets: Mapping[str, int]) -> list[str]:  # type: ignore[no-untyped-def]
+def _upstream(marks: Sequence[str], moves: Sequence[Move], sets: Mapping[str, int]) -> list[str]:
     """The marks and all that they were set from, the nearest first."""
     seen = dict.fromkeys(marks)
     todo = list(seen)
@@ -194,7 +195,16 @@ def _upstream(marks: list[str], moves, sets: Mapping[str, int]) -> list[str]:  #
     return todo
 
 
-def _hanging(mark: str, users: Mapping[str, list[int]], moves) -> list[int]:  # type: ignore[no-untyped-def]
+def _users(moves: Sequence[Move]) -> dict[str, list[int]]:
+    """The numbers of the moves that start from a mark, by that mark."""
+    users: dict[str, list[int]] = {}
+    for number, move in enumerate(moves):
+        for mark in move.uses:
+            users.setdefault(mark, []).append(number)
+    return users
+
+
+def _hanging(mark: str, users: Mapping[str, list[int]], moves: Sequence[Move]) -> list[int]:
     """The moves that hang on a mark, in their order."""
     todo, seen = list(users.get(mark, ())), set(users.get(mark, ()))
     while todo:
@@ -217,9 +227,7 @@ def _fitted(moving: _Moving, taped: Sequence[Taped], size: float) -> Suspect | N
     return next((guess for start in starts if (guess := _fitted_from(start, moving, touched, size, rest))), None)
 
 
-def _fitted_from(
-    shift: Point, moving: _Moving, taped: Sequence[Taped], size: float, rest: float
-) -> Suspect | None:
+def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], size: float, rest: float) -> Suspect | None:
     """``rest``: the misfit of the checks that don't follow it."""
     spread = 0.0
     try:

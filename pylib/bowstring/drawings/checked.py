@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bowstring.drawings.labels import FAINT, Label
-from bowstring.drawings.plan import draw_arcs, draw_stakes, name_stakes, paper_of, stakes_on_paper
 from bowstring.drawings.paper import Paper
+from bowstring.drawings.plan import draw_arcs, draw_stakes, name_stakes, paper_of, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Point
 from bowstring.report.forms.answer import Answer
@@ -57,7 +57,9 @@ def checked_svg(
         name_stakes(sketch, answer, paper)
     else:
         shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in by_name]
-        _names(sketch, answer, paper, marks, [name for name in dict.fromkeys(["A", "B", *shown]) if name not in suspects])
+        _names(
+            sketch, answer, paper, marks, [name for name in dict.fromkeys(["A", "B", *shown]) if name not in suspects]
+        )
     return sketch.finish()
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, Label
@@ -105,7 +104,7 @@ def _paper(answer: Answer, height: float, straight: bool) -> Paper:
     with_corner = fit(answer, room, height, reach)
     if straight and with_corner.scale * with_corner.stretch > 0.6 * alone.scale * alone.stretch:
         return with_corner
-    return replace(alone, off=True)
+    return alone.without_corner()
 
 
 def _numbers(sketch: Sketch, answer: Answer, paper: Paper) -> None:

@@ -39,7 +39,7 @@ def checks_html(answer: Answer) -> str:
     read = answer["read"]
     by_key = {row["check"]: row for row in read["rows"]}
     listed = [_row(row, number, by_key.get(row["key"]), len(rows)) for number, row in enumerate(rows[:MOST])]
-    heads = f'<span>{escape(say("face_checks.must"))}</span><span>{escape(say("face_checks.you"))}</span>'
+    heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     return (
         f'<div class="face-checks">{_drawing(answer, rows, by_key)}{_head(read, rows)}{_found(read, rows)}'
         f'<p class="heads" aria-hidden="true">{heads}</p>'
@@ -70,7 +70,7 @@ def name_of(row: CheckRow) -> tuple[str, str]:
 def _drawing(answer: Answer, rows: Sequence[CheckRow], by_key: dict[str, ReadRow]) -> str:
     outs = [row for row in rows if row["key"] in by_key and by_key[row["key"]]["verdict"] in OUT]
     ins = [row for row in rows if row["key"] in by_key and by_key[row["key"]]["verdict"] == "in"]
-    suspects = [one["mark"] for one in answer["read"]["suspects"][:2] if one["mark"]]
+    suspects = [one["mark"] for one in answer["read"]["suspects"] if one["mark"]]
     told = [say("face_checks.draw_out", what=" ".join(name_of(row)).strip()) for row in outs]
     told += [say("face_checks.draw_suspect", stake=stake) for stake in suspects]
     svg = checked_svg(answer, outs, ins, suspects, " ".join(told) or say("face_checks.draw_none"), id="draw-checked")
@@ -94,12 +94,12 @@ def _head(read: ReadPart, rows: Sequence[CheckRow]) -> str:
 
 
 def _found(read: ReadPart, rows: Sequence[CheckRow]) -> str:
-    """What to do about what is out: tape it again; what the readings then say is wrong, with the way to set it right."""
+    """What to do about what is out: tape it again; then what is wrong by all readings, with the way to set it right."""
     if not read["text"]:
         return ""
     said = f'<p class="said">{marked(read["text"])}</p>'
     if read["judged"]:
-        inside = said + "".join(_suspect(one) for one in read["suspects"][:2])
+        inside = said + "".join(_suspect(one) for one in read["suspects"])
     else:
         number, row, out = next(
             (number, row, one) for number, row in enumerate(rows) for one in read["rows"]

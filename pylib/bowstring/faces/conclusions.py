@@ -119,7 +119,9 @@ def _stick(answer: Answer) -> Told | None:
 def _rounding(answer: Answer) -> Told:
     rounding = answer["rounding"]
     values = {"mark": answer["mark"], "miss": rounding["shown"].removeprefix("-"), "at": rounding["at"]}
-    return Told(say("why.rounding.eats" if rounding["eats_half"] else "why.rounding.costs", **values), rounding["eats_half"])
+    return Told(
+        say("why.rounding.eats" if rounding["eats_half"] else "why.rounding.costs", **values), rounding["eats_half"]
+    )
 
 
 def _by_hand(answer: Answer) -> Told | None:
@@ -133,7 +135,9 @@ def _stakes(answer: Answer) -> Told:
 
 
 def _on_line(answer: Answer) -> Told:
-    return Told(say(f"why.on_line.{answer['driven']}{'_off' if answer['driven'] == 'board' and answer['offset'] else ''}"))
+    return Told(
+        say(f"why.on_line.{answer['driven']}{'_off' if answer['driven'] == 'board' and answer['offset'] else ''}")
+    )
 
 
 def _arc(answer: Answer) -> Told:

@@ -69,9 +69,13 @@ def _site(answer: Answer) -> Iterator[Block]:
     if not site["obstacles"] and not site["known"]:
         return
     yield Drawing("site")
-    yield Items(list(dict.fromkeys(
-        say("why.blocks", method=row["name"], text=block["text"]) for row in answer["methods"] for block in row["blocks"]
-    )))  # fmt: skip
+    blocks = [(row["name"], block["text"]) for row in answer["methods"] for block in row["blocks"]]
+    yield Items([say("why.blocks", method=name, text=text) for name, text in dict.fromkeys(blocks)])
+
+
+def _methods(answer: Answer) -> Iterator[Block]:
+    """The advice and all methods, without the plan of the site: that has a fold of its own."""
+    yield from (block for block in _of_sheet(answer, "advice") if not isinstance(block, Drawing))
 
 
 def _before(answer: Answer) -> Iterator[Block]:
@@ -80,6 +84,7 @@ def _before(answer: Answer) -> Iterator[Block]:
 
 
 _OWN: dict[str, Callable[[Answer], Iterator[Block]]] = {
+    "methods": _methods,
     "by-hand": _by_hand,
     "ends": _ends,
     "found": _found,
@@ -87,5 +92,5 @@ _OWN: dict[str, Callable[[Answer], Iterator[Block]]] = {
     "site": _site,
     "before": _before,
 }
-_PARTS: dict[str, tuple[str, ...]] = {"methods": ("advice",), "stakes": ("between", "stakes")}
+_PARTS: dict[str, tuple[str, ...]] = {"stakes": ("between", "stakes")}
 """The parts of the sheet that a fold has, where it isn't the one of its own name."""

@@ -16,7 +16,7 @@ MOST_READ = 2000
 
 @dataclass(frozen=True)
 class CheckRead:
-    """What was read at a check, as it was typed: a value that is no length is told where it stands, and stops nothing."""
+    """What was read at a check, as it was typed: one that is no length is told at its place, and stops nothing."""
 
     check: str
     value: object

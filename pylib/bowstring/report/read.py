@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from bowstring.analysis.limits import Judged, judged
 from bowstring.errors import BadJob
+from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.job.kept import Kept
 from bowstring.report.checks import limit_shown
 from bowstring.report.forms.read import ReadPart, ReadRow
 from bowstring.report.forms.steps import StepRow

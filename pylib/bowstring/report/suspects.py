@@ -13,7 +13,7 @@ from bowstring.report.forms.steps import StepRow
 from bowstring.report.mistakes import known_slips
 from bowstring.words import say
 
-MOST_SHOWN = 2
+MOST_SHOWN = 3
 """Suspects that are told; with more the readings don't say enough yet."""
 
 MOST_AGAIN = 6
@@ -23,7 +23,7 @@ MOST_AGAIN = 6
 def told_suspects(
     layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow]
 ) -> list[SuspectRow]:
-    """Return what explains the readings, the likeliest first; three where there are more than two that do."""
+    """Return what explains the readings, the likeliest first."""
     taped = [
         # As far out as the printed number says, so that nothing is out here that is in on the sheet.
         Taped(checks[row["check"]].check, checks[row["check"]].check.distance + row["over"], row["limit"])
@@ -36,8 +36,10 @@ def told_suspects(
         for number, (mistake, _text) in enumerate(slips)
     ]
     found = suspects(taped, layout.recipe, layout.stakes, layout.marks, guesses)
+    # Where all stakes were set from the ends, one end too far left is the other too far right: one row tells both.
+    ends = [one for one in found if one.mark in ("A", "B") and one.along]
     told = []
-    for one in found[: MOST_SHOWN + 1]:
+    for one in [one for one in found if one not in ends[1:]][:MOST_SHOWN]:
         if one.slip:
             mistake, text = slips[int(one.mark.removeprefix("slip "))]
             told.append(_slip(mistake.kind, mistake.mark, text, steps))
@@ -76,9 +78,15 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow]) -> SuspectRow
         "far": one.far,
         "far_shown": shown,
         "again": [mark for mark in dict.fromkeys(one.along) if mark in names],
-        "text": say("read.end_off" if end else "read.stake_off", stake=one.mark, shown=shown),
+        "text": say(_key(end, bool(one.along)), stake=one.mark, shown=shown),
         "prove": say("read.prove_ends", shown=tape.show(layout.staked.chord)) if end else _prove(one.mark, step),
     }
+
+
+def _key(end: bool, along: bool) -> str:
+    if not end:
+        return "read.stake_off"
+    return "read.ends_off" if along else "read.end_off"
 
 
 def _prove(mark: str, step: StepRow | None) -> str:

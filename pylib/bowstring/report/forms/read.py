@@ -58,7 +58,7 @@ class ReadPart(TypedDict):
     Attributes:
         wanted: how many checks there are to read; count: how many were; outs: how many of them are out, once or again.
         judged: whether enough was read to name what is wrong: a check out twice, or two checks.
-        suspects: what explains the readings, the likeliest first; text: what to make of all that, empty where all is in.
+        suspects: what explains the readings, the likeliest first; text: what to make of it, empty where all is in.
         lost: readings of checks that this layout doesn't have.
     """
 
