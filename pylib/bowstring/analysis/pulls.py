@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from bowstring.analysis.replay import SAME
-from bowstring.construction import Marks, Move, Recipe, Stake, Step, TapesDontMeet
+from bowstring.construction import Marks, Move, Recipe, Stake, Step
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance
 
@@ -65,7 +65,7 @@ def stake_out(recipe: Recipe, doing: Doing, moved: Mapping[str, Point] | None = 
         for step in later:
             for move in step.moves:
                 at[move.mark] = doing(step, move, at)
-    except (ZeroDivisionError, TapesDontMeet):
+    except ZeroDivisionError:
         raise Noticed from None
     return at
 
@@ -100,7 +100,7 @@ class OnePull:
             for place in hanging:
                 step, move = self.moves[place]
                 found[move.mark] = doing(step, move, found)
-        except (ZeroDivisionError, TapesDontMeet):
+        except ZeroDivisionError:
             raise Noticed from None
         return found
 

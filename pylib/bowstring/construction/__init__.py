@@ -8,11 +8,13 @@ sheets, the drawings, the replay with rounded numbers, the checks. What a move i
 from bowstring.construction.lines import Along, Bisect, Take
 from bowstring.construction.marks import HELPERS, Marks, Number, exact
 from bowstring.construction.move import GAP, PULL, RADIUS, SIGHT, STRING, Line, Move, SquareOff
-from bowstring.construction.recipe import Recipe
+from bowstring.construction.recipe import NoWayBack, Recipe
 from bowstring.construction.scatter import SCALE, Errors, Scatter, Shifts, Source
 from bowstring.construction.sights import Sight, TurnOff
+from bowstring.construction.standing import BadReading, DontMeet, NoSuchReading, NotFixed, Standing, Told
 from bowstring.construction.steps import Measure, Stake, Step, Turned, play
-from bowstring.construction.tapes import CrossTapes, TapesDontMeet
+from bowstring.construction.stood import Stood
+from bowstring.construction.tapes import CrossTapes
 
 __all__ = [
     "GAP",
@@ -23,13 +25,18 @@ __all__ = [
     "SIGHT",
     "STRING",
     "Along",
+    "BadReading",
     "Bisect",
     "CrossTapes",
+    "DontMeet",
     "Errors",
     "Line",
     "Marks",
     "Measure",
     "Move",
+    "NoSuchReading",
+    "NoWayBack",
+    "NotFixed",
     "Number",
     "Recipe",
     "Scatter",
@@ -38,9 +45,11 @@ __all__ = [
     "Source",
     "SquareOff",
     "Stake",
+    "Standing",
     "Step",
+    "Stood",
     "Take",
-    "TapesDontMeet",
+    "Told",
     "TurnOff",
     "Turned",
     "exact",

@@ -51,6 +51,10 @@ class Bisect(Move):
     mark: str
     start: str
     end: str
+    on_line = True
+
+    def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
+        return [(at[self.start], left_of(unit_vector(at[self.start], at[self.end])))]
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
         return middle(at[self.start], at[self.end])
@@ -93,6 +97,10 @@ class Along(Move):
     toward: str
     length: float
     holds: tuple[str, ...] = ()
+    on_line = True
+
+    def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
+        return [(at[self.start], left_of(unit_vector(at[self.start], at[self.toward])))]
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
         length = number(abs(self.length)) * (1 if self.length >= 0 else -1)

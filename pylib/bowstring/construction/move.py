@@ -34,11 +34,13 @@ class Move(ABC):
         holds: what each length held on a tape is (``GAP``, ``RADIUS`` or empty), as far as that is said.
         keeps: the mark at which the first length stays on a hooked tape for all moves that keep it there; it is read
             once. Empty for none.
+        on_line: it is the mark of a line that is there, so that nothing puts it off that line.
     """
 
     mark: str
     holds: tuple[str, ...] = ()
     keeps: str = ""
+    on_line = False
 
     @abstractmethod
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
@@ -80,6 +82,10 @@ class Move(ABC):
     def mirrored(self) -> Move:
         """Return the move done on the wrong hand: what goes off a line, a tape or a sight goes to its other side."""
 
+    def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
+        """Return the lines on which it keeps its mark besides what is taped: of each a place, and the way across it."""
+        return []
+
     def as_shown(self, turn: Number) -> Move:
         """Return the move with each angle that is turned in it as it is printed: ``turn`` makes it so, radians."""
         return self
@@ -98,7 +104,7 @@ class Move(ABC):
 class SquareOff(Move):
     """A length taped square off a line, from a foot on it; left or right as seen along the line.
 
-    ``held``: the length is what was found on the ground, so no rounding touches it. ``slide``: kept square by sliding
+    ``slide``: kept square by sliding
     the tip until both its distances to the line's ends read the same (the foot is the line's middle); otherwise by a
     triangle at the foot.
     """
@@ -109,17 +115,16 @@ class SquareOff(Move):
     end: str
     length: float
     left: bool = True
-    held: bool = False
     slide: bool = False
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
-        length = self.length if self.held else number(self.length)
+        length = number(self.length)
         out = left_of(unit_vector(at[self.start], at[self.end]))
         return at[self.foot].plus(out, length if self.left else -length)
 
     @property
     def pulls(self) -> tuple[float, ...]:
-        return () if self.held else (self.length,)
+        return (self.length,)
 
     @property
     def uses(self) -> tuple[str, ...]:
@@ -138,10 +143,12 @@ class SquareOff(Move):
     def squares(self) -> SquareOff:
         return self
 
+    def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
+        """Square to its line through the foot; a tip that is slid is kept square by what is taped."""
+        return [] if self.slide else [(at[self.foot], unit_vector(at[self.start], at[self.end]))]
+
     def mirrored(self) -> SquareOff:
-        return SquareOff(
-            self.mark, self.foot, self.start, self.end, self.length, not self.left, self.held, self.slide
-        )  # fmt: skip
+        return SquareOff(self.mark, self.foot, self.start, self.end, self.length, not self.left, self.slide)
 
     def spread(self, scatter: Scatter) -> Shifts:
         return self._slid(scatter) if self.slide else self._squared(scatter)

@@ -31,6 +31,9 @@ class AtInstrument(Move):
     def readings(self) -> int:
         return 2
 
+    def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
+        return [(at[self.at], left_of(self.sight(at)))]
+
     def sight(self, at: Mapping[str, Point]) -> Point:
         """Return the direction of the line of sight, of length 1."""
         return turned(unit_vector(at[self.at], at[self.back]), self.angle)

@@ -47,6 +47,7 @@ class Step:
             for a step that sets no stake by one.
         angles: what is turned at an instrument.
         deflection: radians from the tangent to the line of sight to its stake, ``None`` where nobody asks for it.
+        stands: its marks were set already and measured: its measures are what they read.
     """
 
     kind: str
@@ -57,6 +58,7 @@ class Step:
     sagitta: float | None = None
     angles: tuple[Turned, ...] = ()
     deflection: float | None = None
+    stands: bool = False
 
     @property
     def stake(self) -> str | None:

@@ -11,16 +11,11 @@ from bowstring.construction.scatter import Scatter, Shifts
 from bowstring.geometry.plane import Point, cross_of_tapes, distance, nearest_of_tapes, unit_vector
 
 
-class TapesDontMeet(ValueError):
-    """Two measured lengths that leave a gap; the mark's name is its text."""
-
-
 @dataclass(frozen=True)
 class CrossTapes(Move):
     """Where two tapes meet; ``left`` as seen from the first mark toward the second.
 
-    ``held``: the lengths are what was found on the ground, so no rounding touches them, and tapes that leave a gap
-    were misread (``TapesDontMeet``). Otherwise a crew whose rounded tapes leave a gap takes the place between them.
+    A crew whose rounded tapes leave a gap takes the place between them.
     ``keeps``: the first mark, where its length stays on a hooked tape.
     """
 
@@ -30,24 +25,18 @@ class CrossTapes(Move):
     second: str
     from_second: float
     left: bool = True
-    held: bool = False
     holds: tuple[str, ...] = ()
     keeps: str = ""
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
         first, second = at[self.first], at[self.second]
-        if self.held:
-            point = cross_of_tapes(first, self.from_first, second, self.from_second, self.left)
-            if point is None:
-                raise TapesDontMeet(self.mark)
-            return point
         lengths = number(self.from_first), number(self.from_second)
         point = cross_of_tapes(first, lengths[0], second, lengths[1], self.left)
         return nearest_of_tapes(first, lengths[0], second, lengths[1]) if point is None else point
 
     @property
     def pulls(self) -> tuple[float, ...]:
-        return () if self.held else (self.from_first, self.from_second)
+        return self.from_first, self.from_second
 
     @property
     def uses(self) -> tuple[str, ...]:
@@ -67,7 +56,7 @@ class CrossTapes(Move):
 
     def mirrored(self) -> CrossTapes:
         return CrossTapes(
-            self.mark, self.first, self.from_first, self.second, self.from_second, not self.left, self.held,
+            self.mark, self.first, self.from_first, self.second, self.from_second, not self.left,
             self.holds, self.keeps,
         )  # fmt: skip
 

@@ -76,11 +76,16 @@ class FoundForm(TypedDict, total=False):
     sure: bool
 
 
+# What was read from one mark to another.
+GotMeasureForm = TypedDict("GotMeasureForm", {"from": str, "to": str, "distance": Size}, total=False)
+
+
 @final
 class GotForm(TypedDict, total=False):
-    """What was really got at a stake: its sagitta, or both half chords."""
+    """What was really got at a stake: what was read there; or, in the older form, its sagitta, or both half chords."""
 
     stake: str
+    measures: Sequence[GotMeasureForm]
     sagitta: Size
     half_chords: Sequence[Size]
 

@@ -11,11 +11,10 @@ from collections.abc import Mapping, Sequence
 from bowstring.analysis.error_model import error_model
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.analysis.reach import blocks_of
-from bowstring.construction import Recipe, Stake, Step
+from bowstring.construction import Recipe, Stake, Step, Told
 from bowstring.geometry.plane import distance
 from bowstring.job.job import Job
 from bowstring.layout.limits import limits_of
-from bowstring.methods.halving import Measured
 from bowstring.methods.method import Method, recipe_of
 from bowstring.methods.setting import Setting
 
@@ -32,7 +31,7 @@ def set_aside(job: Job, setting: Setting, recipe: Recipe) -> frozenset[str]:
         return frozenset()
     limits = limits_of(job)
     ground = Obstructions(setting.arc, limits)
-    sliding = {number: step for number, step in enumerate(recipe.steps, 1) if step.kind in ("stake", "stake_back")}
+    sliding = {number: step for number, step in enumerate(recipe.steps, 1) if _slides(recipe, step)}
     if not sliding:
         return frozenset()
     blocked = {block.step for block in blocks_of(setting.arc, recipe, limits)}
@@ -41,6 +40,12 @@ def set_aside(job: Job, setting: Setting, recipe: Recipe) -> frozenset[str]:
         for number, step in sliding.items()
         if number in blocked and _free(ground, recipe, step) and crossing_error(job, recipe, step) <= most_out(job)
     )
+
+
+def _slides(recipe: Recipe, step: Step) -> bool:
+    """Whether a stake is slid over its middle; one that was got by what only halving knows was, too, and stays so."""
+    told = recipe.told_of(step.sets) if step.kind == "stake_got" else None
+    return step.kind in ("stake", "stake_back") or (told is not None and not recipe.got[told].as_before)
 
 
 def most_out(job: Job) -> float:
@@ -74,11 +79,11 @@ def past_what_blocks(
     setting: Setting,
     stakes: Sequence[Stake],
     ends: Recipe,
-    got: Mapping[str, Measured] | None = None,
+    got: Mapping[str, Told] | None = None,
 ) -> tuple[Setting, Recipe]:
     """Return a method's setting and its recipe after ``ends``, with those stakes set by their half chords that need it.
 
-    Raises ``TapesDontMeet`` and ``OffTheArc``.
+    Raises as ``recipe_of`` does.
     """
     recipe = recipe_of(method, setting, stakes, _after(ends), got)
     crossed = set_aside(job, setting, recipe)

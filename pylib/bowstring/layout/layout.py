@@ -14,7 +14,7 @@ from bowstring.analysis.proving import proving_on
 from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import rule_misses
 from bowstring.analysis.taped import independent
-from bowstring.construction import Recipe, Stake, TapesDontMeet
+from bowstring.construction import Recipe, Stake
 from bowstring.errors import BadJob, bad
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.givens import Settled, settle
@@ -25,10 +25,11 @@ from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.frame import setting_of
 from bowstring.layout.ground import Ground, meet_ground
 from bowstring.layout.limits import limits_of
+from bowstring.layout.got import take_up
 from bowstring.layout.strings import parallel_of, rounds_of, usual_gap
 from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.ends import find_ends
-from bowstring.methods.halving import MOST_LEVELS, OffTheArc, stakes_of
+from bowstring.methods.halving import MOST_LEVELS, stakes_of
 from bowstring.methods.method import Method, stakes_for, why_none
 from bowstring.methods.setting import FITS, MOST_STAKES, NoSuchStakes, Parallel, Setting
 from bowstring.units.angles import to_second
@@ -243,22 +244,9 @@ def stakes_of_method(method: Method, job: Job, setting: Setting, levels: int, pl
 def _construct(
     job: Job, ends: Recipe, method: Method, setting: Setting, stakes: tuple[Stake, ...]
 ) -> tuple[Setting, Recipe]:
-    names = {stake.name for stake in stakes if stake.level}
-    for number, stake in enumerate(job.got):
-        if method.take_up is None:
-            raise bad(f"got[{number}].stake", "site.got_method")
-        if stake not in names:
-            raise bad(f"got[{number}].stake", "got.unknown_stake", stake=stake)
     none = why_none(method, setting, stakes)
     if none:
         raise bad("method", f"method.{none}")
-    try:
-        return past_what_blocks(job, method, setting, stakes, ends, job.got)
-    except TapesDontMeet as stake:
-        number = list(job.got).index(str(stake))
-        raise bad(f"got[{number}].half_chords", "got.tapes_dont_meet", stake=stake) from None
-    except OffTheArc as stake:
-        # Which one of several is far off can't be told; a single one is named.
-        only = next(iter(job.got.values())) if len(job.got) == 1 else None
-        field = "got" if only is None else "got[0].sagitta" if only.sagitta is not None else "got[0].half_chords"
-        raise bad(field, "got.off_the_arc", stake=stake) from None
+    if not job.got:
+        return past_what_blocks(job, method, setting, stakes, ends)
+    return take_up(job, ends, method, setting, stakes)

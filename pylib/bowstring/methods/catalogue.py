@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from bowstring.methods import tables
-from bowstring.methods.halving import halving, quartering, taking_up
+from bowstring.methods.halving import halving, quartering
 from bowstring.methods.method import Method
 from bowstring.methods.onward import angles_turn_back, chords_produced, deflection_angles, tangent_offsets, tangents_end
 from bowstring.methods.plain import (
@@ -22,7 +22,7 @@ from bowstring.methods.stands import CHORD, EQUAL, HALVES, TANGENT
 
 METHODS = (
     Method("centre", EQUAL, 1, swing, {"swing": tables.SWINGS}, swing_fails, chained=True),
-    Method("halving", HALVES, 2, halving, tables.OF_HALVING, take_up=taking_up),
+    Method("halving", HALVES, 2, halving, tables.OF_HALVING),
     Method("rule", HALVES, 2, quartering, tables.OF_HALVING, exact=False),
     Method("ordinates", CHORD, 2, ordinates, tables.OF_ORDINATES, ordinates_overhang, stick=True),
     Method("tangent", TANGENT, 2, tangent_offsets, tables.OF_TANGENTS, tangents_end, stick=True),

@@ -6,13 +6,12 @@ sagitta R (1 - cos) instead of a quarter of the one before.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Sequence
 from functools import partial
 from itertools import pairwise
 from math import sqrt
-from typing import Protocol
 
-from bowstring.construction import Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TapesDontMeet
+from bowstring.construction import Bisect, CrossTapes, Recipe, SquareOff, Stake
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
 from bowstring.methods.setting import Setting
@@ -51,16 +50,6 @@ def stakes_of(levels: int) -> tuple[Stake, ...]:
     return (*names, Stake("B", 0, 1.0))
 
 
-class Measured(Protocol):
-    """What was really measured at a stake: its sagitta, or the two half chords (from A's side, from B's), metres."""
-
-    @property
-    def sagitta(self) -> float | None: ...
-
-    @property
-    def half_chords(self) -> tuple[float, float] | None: ...
-
-
 class OffTheArc(ValueError):
     """A chord that was moved so far that nothing square off its middle reaches the arc; the stake's name is its
     text."""
@@ -72,20 +61,17 @@ def halve(
     levels: int,
     *,
     sagitta_of_level: Callable[[int], float] | None = None,
-    got: Mapping[str, Measured] | None = None,
     crossed: Collection[str] = (),
 ) -> None:
     """Write down the steps of halving an arc whose ends A and B are marked already.
 
     Without ``sagitta_of_level`` every sagitta is the one that brings the stake onto the arc: exact, and, from a chord
-    whose end was moved by what the crew ``got`` (by stake name), from where that end really stands. With it (the
-    rule of thumb) the level's sagitta is taken whatever comes. The stakes named in ``crossed`` are set by their two
-    half chords alone.
+    whose end was found elsewhere, from where that end really stands. With it (the rule of thumb) the level's sagitta is
+    taken whatever comes. The stakes named in ``crossed`` are set by their two half chords alone.
 
-    Raises ``TapesDontMeet`` and ``OffTheArc``.
+    Raises ``OffTheArc``.
     """
-    found = got or {}
-    moved: set[str] = set()
+    moved = recipe.moved
     chain = ["A", "B"]
     for level in range(1, levels + 1):
         of_level = sagitta_of_level(level) if sagitta_of_level else arc.part(2 ** (level - 1)).sagitta
@@ -98,14 +84,12 @@ def halve(
                     sagitta = sagitta_to_arc(arc, recipe.at[start], recipe.at[end])
                 except OffTheArc:
                     raise OffTheArc(stake) from None
-                if sagitta < 0 and stake in found:
+                if sagitta < 0 and recipe.told_of((stake, middle_name(stake))):
                     raise OffTheArc(stake)  # the string lies outside the arc: what was got can't say on which side
-            if stake in crossed and stake not in found:
+            if stake in crossed:
                 _cross_stake(recipe, level, (stake, start, end), sagitta)
             else:
-                _set_stake(recipe, level, (stake, start, end), sagitta, found.get(stake))
-            if stake in found or start in moved or end in moved:
-                moved.add(stake)
+                _set_stake(recipe, level, (stake, start, end), sagitta)
             longer += [stake, end]
         chain = longer
 
@@ -113,11 +97,6 @@ def halve(
 def halving(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
     """Halving with every level's own exact sagitta."""
     halve(recipe, setting.arc, levels_of(stakes), crossed=setting.crossed)
-
-
-def taking_up(recipe: Recipe, setting: Setting, stakes: Sequence[Stake], got: Mapping[str, Measured]) -> None:
-    """Halving on from what the crew really got at stakes."""
-    halve(recipe, setting.arc, levels_of(stakes), got=got, crossed=setting.crossed)
 
 
 def quartering(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
@@ -137,28 +116,24 @@ def quarter_sagitta(arc: Arc, level: int) -> float:
     return float(arc.sagitta / 4 ** (level - 1))
 
 
-def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float, got: Measured | None) -> None:
+def _set_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float) -> None:
     """The step of one stake: the chord's middle, then the sagitta, or what was got in its place."""
     stake, start, end = marks
     mid = middle_name(stake)
-    move: Move = SquareOff(stake, mid, start, end, sagitta, slide=True)
-    if got is not None and got.sagitta is not None:
-        move = SquareOff(stake, mid, start, end, got.sagitta, held=True, slide=True)
-    elif got is not None and got.half_chords is not None:
-        move = CrossTapes(stake, start, got.half_chords[0], end, got.half_chords[1], held=True)
-    try:
-        recipe.do(
-            "stake_got" if got else "stake" if sagitta >= 0 else "stake_back",
-            level,
-            (Bisect(mid, start, end), move),
-            ((start, mid), (mid, stake)),
-            stake=stake,
-            start=start,
-            end=end,
-            sagitta=sagitta,
-        )
-    except TapesDontMeet:
-        raise TapesDontMeet(stake) from None
+    got = recipe.told_of((mid, stake))
+    recipe.do(
+        "stake_got" if got else "stake" if sagitta >= 0 else "stake_back",
+        level,
+        (
+            Bisect(mid, start, end),
+            SquareOff(stake, mid, start, end, abs(sagitta), left=sagitta >= 0, slide=True),
+        ),
+        ((start, mid), (mid, stake)),
+        stake=stake,
+        start=start,
+        end=end,
+        sagitta=sagitta,
+    )
 
 
 def _cross_stake(recipe: Recipe, level: int, marks: tuple[str, str, str], sagitta: float) -> None:

@@ -5,14 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
-from bowstring.construction import Recipe, Stake
+from bowstring.construction import Recipe, Stake, Told
 from bowstring.geometry.plane import Point
-from bowstring.methods.halving import Measured
 from bowstring.methods.setting import Setting
 from bowstring.methods.stands import Stand, Wanted
 
 Write = Callable[[Recipe, Setting, Sequence[Stake]], None]
-TakeUp = Callable[[Recipe, Setting, Sequence[Stake], Mapping[str, Measured]], None]
 WhyNone = Callable[[Setting, Sequence[Stake]], str | None]
 
 MOST_CHAINED = 513
@@ -65,7 +63,6 @@ class Method:
         chained: each stake is taped from the one before: a shorter gap is a shorter pull, and one nearer to the arc.
             What all others measure, a finer layout measures too.
         exact: its stakes belong on the arc. One that is known to miss is never advised.
-        take_up: its recipe where the crew measured what it really got at stakes; ``None`` where that can't be taken up.
         stick: its last reading at a stake is short enough for a story stick.
     """
 
@@ -78,7 +75,6 @@ class Method:
     everyday: bool = True
     chained: bool = False
     exact: bool = True
-    take_up: TakeUp | None = None
     stick: bool = False
 
     @property
@@ -121,11 +117,12 @@ def recipe_of(
     setting: Setting,
     stakes: Sequence[Stake],
     recipe: Recipe | None = None,
-    got: Mapping[str, Measured] | None = None,
+    got: Mapping[str, Told] | None = None,
 ) -> Recipe:
     """Return the recipe of a method on an arc whose ends stand (or go on with ``recipe``, which found them).
 
-    ``got``: what was really measured at stakes, for a method that can take it up.
+    ``got``: what was really measured at marks: they stand there, and what comes after starts from there. Raises
+    ``OffTheArc`` and ``NoWayBack`` where it can't, and what ``construction.standing.stand`` raises.
 
     >>> from bowstring.geometry.arc import Arc
     >>> from bowstring.methods.catalogue import BY_NAME
@@ -138,8 +135,6 @@ def recipe_of(
     recipe = recipe or Recipe({"A": Point(0.0, 0.0), "B": Point(arc.chord, 0.0), **setting.known})
     if not method.halves:
         recipe.truth.update({stake.name: arc.point_at(stake.fraction) for stake in stakes[1:-1]})
-    if got and method.take_up:
-        method.take_up(recipe, setting, stakes, got)
-    else:
-        method.write(recipe, setting, stakes)
+    recipe.got = got or {}
+    method.write(recipe, setting, stakes)
     return recipe

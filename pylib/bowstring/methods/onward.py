@@ -13,8 +13,8 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import cos, pi, sin
 
-from bowstring.construction import GAP, Along, CrossTapes, Move, Recipe, Sight, SquareOff, Stake, TurnOff
-from bowstring.geometry.arc import HALF_TURN_COSINE
+from bowstring.construction import GAP, Along, CrossTapes, Move, NoWayBack, Recipe, Sight, SquareOff, Stake, TurnOff
+from bowstring.geometry.arc import HALF_TURN_COSINE, Arc
 from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.methods.pegs import tangent_line
 from bowstring.methods.setting import FITS, Setting
@@ -38,19 +38,37 @@ def tangent_offsets(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
             continue
         toward, sign = tangent_line(recipe, setting, end, reach)
         for stake in group:
-            turned = 2 * arc.half_angle * (stake.fraction if end == "A" else 1 - stake.fraction)
-            along, off = arc.radius * sin(turned), arc.radius * sin(turned) ** 2 / (1 + cos(turned))
+            along, off = _off_tangent(arc, stake, end)
+            if toward in recipe.moved:
+                along, off = _off_line(recipe, arc, stake, end, toward)
+                if along < 0:
+                    raise NoWayBack(stake.name)
             foot = f"tan {stake.name}"
             # The arc lies on the right of somebody who looks from A along the tangent, on the left of one at B.
-            left = (end == "B") == (sign > 0)
+            left = ((end == "B") == (sign > 0)) == (off >= 0)
             moves: list[Move] = [
                 Along(foot, end, toward, sign * along),
-                SquareOff(stake.name, foot, end, toward, off, left=left),
+                SquareOff(stake.name, foot, end, toward, abs(off), left=left),
             ]
-            recipe.do("tangent_offset" if sign > 0 else "tangent_offset_past", 1, moves,
+            kind = "tangent_offset" if sign > 0 else "tangent_offset_past"
+            recipe.do(kind if off >= 0 else "tangent_offset_out", 1, moves,
                       [(end, foot), (foot, stake.name)],
                       stake=stake.name, start=end, other=toward, foot=foot,
                       first=end if sign > 0 else toward, last=toward if sign > 0 else end)  # fmt: skip
+
+
+def _off_tangent(arc: Arc, stake: Stake, end: str) -> tuple[float, float]:
+    """How far along the tangent at an end a stake belongs, and how far off it toward the chord, metres."""
+    turned = 2 * arc.half_angle * (stake.fraction if end == "A" else 1 - stake.fraction)
+    return arc.radius * sin(turned), arc.radius * sin(turned) ** 2 / (1 + cos(turned))
+
+
+def _off_line(recipe: Recipe, arc: Arc, stake: Stake, end: str, peg: str) -> tuple[float, float]:
+    """The same off the line to a peg that stands beside the tangent."""
+    way = unit_vector(recipe.at[end], recipe.at[peg])
+    point = arc.point_at(stake.fraction).minus(recipe.at[end])
+    off = way.cross(point)
+    return way.dot(point), -off if end == "A" else off
 
 
 def tangents_end(setting: Setting, stakes: Sequence[Stake]) -> str | None:
@@ -77,8 +95,13 @@ def chords_produced(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -
         onward = (
             Along(ahead, "A", line, sign * gap, (GAP,)) if first else Along(ahead, before.name, start, -gap, (GAP,))
         )
-        deflection = distance(_carried_on(recipe, onward), truth)
-        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left=False, holds=(GAP,))
+        carried = _carried_on(recipe, onward)
+        deflection = distance(carried, truth)
+        left = False  # the curve turns to the right, unless a stake stands far outside it
+        if recipe.moved:
+            here = recipe.at[before.name]
+            left = carried.minus(here).cross(truth.minus(here)) > 0
+        swing = CrossTapes(stake.name, before.name, gap, ahead, deflection, left, holds=(GAP,))
         recipe.do(
             ("produce_first" if sign > 0 else "produce_straight") if first else "produce",
             1,

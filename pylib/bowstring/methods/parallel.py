@@ -12,7 +12,7 @@ from math import hypot
 
 from bowstring.construction import STRING, Along, Bisect, CrossTapes, Line, Move, Recipe, SquareOff, Stake
 from bowstring.geometry.arc import HALF_TURN_COSINE
-from bowstring.geometry.plane import Point
+from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.methods.ends import TOO_SHORT
 from bowstring.methods.setting import FITS, Parallel, Setting
 
@@ -48,18 +48,37 @@ def off_string(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> Non
         recipe.do("string_middle", 1, [Bisect(middle, start, end)], [(start, middle)], start=start, end=end)
     for stake in stakes[1:-1]:
         point = setting.arc.point_at(stake.fraction)
+        if not recipe.moved.isdisjoint((start, end, middle)):
+            _off_moved(recipe, setting, (start, end, middle), stake.name, point)
+            continue
         near = point.x <= chord / 2 * FITS  # the middle's last digit says nothing
         ends = (start, end) if near else (end, start)
         along = abs(point.x - chord / 2) if middle else point.x if near else chord - point.x
         line = (middle, *ends[::-1]) if middle else (ends[0], *ends)
-        _ordinate(recipe, stake.name, line, along, point.y - y, _kind(setting.parallel, point.y))
+        _ordinate(recipe, stake.name, line, along, point.y - y, _kind(setting.parallel, point.y - y))
 
 
-def _kind(parallel: Parallel | None, y: float) -> str:
-    """What the step of a stake ``y`` metres off the chord is called: where it stands as seen from its string."""
+def _off_moved(recipe: Recipe, setting: Setting, marks: tuple[str, str, str], stake: str, true: Point) -> None:
+    """One stake from a string of which a mark stands elsewhere: its numbers from where the marks are."""
+    start, end, middle = marks
+    a, b = recipe.at[start], recipe.at[end]
+    way = unit_vector(a, b)
+    origin = recipe.at[middle] if middle else a
+    along, out = way.dot(true.minus(origin)), way.cross(true.minus(origin))
+    if middle:
+        line = (middle, start, end) if along >= 0 else (middle, end, start)
+        along = abs(along)
+    elif along <= distance(a, b) / 2:
+        line = (start, start, end)
+    else:
+        line, along = (end, end, start), distance(a, b) - along
+    _ordinate(recipe, stake, line, along, out, _kind(setting.parallel, out))
+
+
+def _kind(parallel: Parallel | None, out: float) -> str:
+    """What the step of a stake ``out`` metres off its string is called: where it stands as seen from it."""
     if parallel is None:
         return "ordinate"
-    out = y - parallel.distance
     way = "over" if abs(out) < parallel.fine else "toward" if parallel.distance * out < 0 else "away"
     return f"parallel_{way}"
 
@@ -104,5 +123,8 @@ def set_parallel(recipe: Recipe, chord: float, parallel: Parallel) -> None:
         way = "squared" if parallel.squared else "crossed"
         recipe.do(f"parallel_{way}_{side}", 1, [move], measures, start=end, end=other, peg=mark)
     first, last = ENDS["A"], ENDS["B"]
+    if not recipe.moved.isdisjoint((first, last)):  # a string that is parallel no more has a length of its own
+        recipe.do("parallel_stood", 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)
+        return
     proof = "strung" if not parallel.proved else "squared" if parallel.squared else "crossed"
     recipe.do(f"parallel_{proof}", 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)

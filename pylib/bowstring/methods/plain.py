@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move, Recipe, SquareOff, Stake, TurnOff
+from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move, NoWayBack, Recipe, SquareOff, Stake, TurnOff
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve
@@ -45,11 +45,13 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
         kind = "centre_behind" if arc.cosine > 0 else "centre_inside"
         recipe.do(kind, 1, [move], [("A", CENTRE), ("B", CENTRE)], start="A", end="B", peg=CENTRE)
     for before, stake in pairwise(stakes[:-1]):
-        gap = distance(recipe.at[before.name], arc.point_at(stake.fraction))
+        here, true = recipe.at[before.name], arc.point_at(stake.fraction)
+        gap, centre = distance(here, true), recipe.at[CENTRE]
         # Walking round from A to B the centre is on the right hand, so from it the next stake is on the right too.
-        move = CrossTapes(
-            stake.name, CENTRE, arc.radius, before.name, gap, left=False, holds=(RADIUS, GAP), keeps=CENTRE
-        )  # fmt: skip
+        left = before.name in recipe.moved and here.minus(centre).cross(true.minus(centre)) > 0
+        move = CrossTapes(stake.name, CENTRE, arc.radius, before.name, gap, left, holds=(RADIUS, GAP), keeps=CENTRE)
+        if CENTRE in recipe.moved:  # a pin beside the center: every stake has a length of its own
+            move = CrossTapes(stake.name, CENTRE, distance(centre, true), before.name, gap, left, holds=("", GAP))
         recipe.do("swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 
@@ -80,12 +82,14 @@ def ordinates(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None
                 continue
             point = arc.point_at(stake.fraction).minus(start)
             along, out = way.dot(point), way.cross(point)
+            if recipe.moved and not 0 <= along <= chord:
+                raise NoWayBack(stake.name)
             near = along <= chord / 2 * FITS  # the middle's last digit says nothing
             one, other = (first.name, last.name) if near else (last.name, first.name)
             foot = f"foot {stake.name}"
             moves: list[Move] = [
                 Along(foot, one, other, along if near else chord - along),
-                SquareOff(stake.name, foot, one, other, out, left=near),
+                SquareOff(stake.name, foot, one, other, abs(out), left=near == (out >= 0)),
             ]
             recipe.do("ordinate", 1, moves, [(one, foot), (foot, stake.name)],
                       stake=stake.name, start=one, end=other, foot=foot, first=first.name, last=last.name)  # fmt: skip

@@ -67,5 +67,5 @@ OF_ORDINATES = {
     },
 }
 OF_SIGHTS = {"sight": SIGHTS, "sight_ahead": SIGHTS, "sight_back": SIGHTS}
-OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST}
+OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST, "tangent_offset_out": OFFSETS}
 OF_PRODUCING = {"produce_first": PRODUCED_FIRST, "produce_straight": PRODUCED, "produce": PRODUCED}

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bowstring.construction import Along, CrossTapes, Recipe, SquareOff, Take, TapesDontMeet, play
+from bowstring.construction import Along, CrossTapes, Measure, Recipe, SquareOff, Take, play
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.job.got import Got
@@ -24,7 +24,8 @@ ARCS = st.builds(Arc.of_angle, st.floats(0.5, 5000), st.floats(1e-4, 0.9 * pi))
 
 def halved(arc: Arc, levels: int, got: dict[str, Got] | None = None) -> Recipe:
     recipe = Recipe({"A": Point(0.0, 0.0), "B": Point(arc.chord, 0.0)})
-    halve(recipe, arc, levels, got=got)
+    recipe.got = got or {}
+    halve(recipe, arc, levels)
     return recipe
 
 
@@ -43,14 +44,16 @@ def test_two_tapes_cross_in_the_3_4_5():
     at = {"O": Point(0.0, 0.0), "E": Point(5.0, 0.0)}
     crossing = CrossTapes("P", "O", 3.0, "E", 4.0).place(at, float)
     assert crossing == pytest.approx(Point(1.8, 2.4), abs=1e-15)
-    with pytest.raises(TapesDontMeet):
-        CrossTapes("P", "O", 1.0, "E", 3.0, held=True).place(at, float)
+    gap = CrossTapes("P", "O", 1.0, "E", 3.0).place(at, float)  # a metre is left between their tips
+    assert gap == pytest.approx(Point(1.5, 0.0), abs=1e-15)
 
 
-def test_a_replay_rounds_lengths_but_neither_held_ones_nor_the_ends():
+def test_a_replay_rounds_lengths_but_neither_what_stands_nor_the_ends():
     recipe = Recipe()
     recipe.do("have", 0, [Take("A", Point(0.0, 0.0)), Take("B", Point(10.3, 0.0))])
-    recipe.do("one", 1, [SquareOff("P", "A", "A", "B", 2.6), SquareOff("Q", "A", "A", "B", 2.6, held=True)])
+    recipe.do("one", 1, [SquareOff("P", "A", "A", "B", 2.6)])
+    recipe.got = {"Q": Got("Q", measures=(Measure("A", "Q", 2.6),))}
+    recipe.do("other", 1, [SquareOff("Q", "A", "A", "B", 2.4)])
     at = play(recipe.steps, round)
     assert (at["B"].x, at["P"].y, at["Q"].y) == (10.3, 3.0, 2.6)
 

@@ -59,6 +59,10 @@ MESSAGES = {
         "{stake}: extend the straight from {other} past {start} by {length0}. There square off {length1} to the {off_hand} "
         "(facing away from {other}), toward the chord. Drive {stake}."
     ),
+    "step.tangent_offset_out": (
+        "{stake}: string from {start} to {other}. On it mark {length0} from {start}. There square off {length1} to the "
+        "{off_hand} (facing {other} from {start}), away from the chord. Drive {stake}."
+    ),
     "step.produce_first": (
         "{stake}: on the tangent from {start} toward {other} mark {length0}. Hold zero at {start} and swing {length0} until it "
         "is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."

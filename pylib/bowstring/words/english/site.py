@@ -81,6 +81,6 @@ MESSAGES = {
     "site.halve_first_stations.remedy": "Leave one of the two out.",
     "site.halve_first_levels.wrong": "There can't be more first rounds of halving than rounds in all.",
     "site.halve_first_levels.remedy": "Give more rounds, or halve less often.",
-    "site.got_method.wrong": "Only halving can work from as-built stakes.",
-    "site.got_method.remedy": "Set the rest out by halving, or leave the as-built stakes out.",
+    "site.got_method.wrong": "A mid-ordinate and short chords are read at stakes set by halving.",
+    "site.got_method.remedy": "Give what this step tapes, as measures.",
 }

@@ -46,6 +46,10 @@ MESSAGES = {
         "Stretch the string from {start} to {end}. The tape doesn't reach from one to the other: set each square "
         "corner twice."
     ),
+    "step.parallel_stood": (
+        "Stretch the string from {start} to {end}. One of its pins stands off its place, so the string isn't parallel to "
+        "A-B. The distances below allow for that."
+    ),
     "step.parallel_toward_on": (
         "{stake}: on the parallel string from {start} toward {end} mark {length0}. There square off to the "
         "{cross_hand} (facing {end} from {start}), toward A-B, {length1}. Drive {stake}."
