@@ -6,12 +6,12 @@ Made for a phone's width. Its top strip has the whole arc; a low screen leaves t
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.construction import HELPERS
 from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box
-from bowstring.drawings.labels import Ground, Label
+from bowstring.drawings.labels import LEADER, LINE, Ground, Label
 from bowstring.drawings.overview import Overview, arc_points, draw_overview, overview_in
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
@@ -26,7 +26,7 @@ STRIP = Box(4.0, 2.0, 356.0, 46.0)
 """The top of the drawing: the whole arc, and whether what is below it is to scale."""
 
 SMALL = Box(24.0, 9.0, 112.0, 38.0)
-ROOM = Box(30.0, 64.0, 330.0, 126.0)
+ROOM = Box(30.0, 64.0, 330.0, 125.0)
 """Where the marks of the step lie."""
 
 PANE = Box(0.0, 48.0, 360.0, 160.0)
@@ -65,8 +65,13 @@ class StepDrawing:
     def _frame(self, room: Box) -> None:
         """Keep every label in a room: what is around it is taken."""
         left, top, right, bottom = room.left, room.top, room.right, room.bottom
-        for box in (Box(left - _EDGE, top - _EDGE, left, bottom + _EDGE), Box(right, top - _EDGE, right + _EDGE, bottom + _EDGE),
-                    Box(left, top - _EDGE, right, top), Box(left, bottom, right, bottom + _EDGE)):  # fmt: skip
+        around = (
+            Box(left - _EDGE, top - _EDGE, left, bottom + _EDGE),
+            Box(right, top - _EDGE, right + _EDGE, bottom + _EDGE),
+            Box(left, top - _EDGE, right, top),
+            Box(left, bottom, right, bottom + _EDGE),
+        )
+        for box in around:
             self.sketch.ground.take_box(box)
 
     def _whole(self) -> None:
@@ -101,7 +106,7 @@ class StepDrawing:
         at = {name: zoom.point(*place) for name, place in places.items()}
         if not zoom.true:
             sketch.words(say("card.draw.not_to_scale"), (352.0, 20.0), "word", "end", "quiet")
-        self._frame(Box(PANE.left + 2, PANE.top, PANE.right - 2, PANE.bottom - 2))
+        self._frame(Box(PANE.left, PANE.top, PANE.right, PANE.bottom))
         self._obstacles(zoom)
         sketch.drawing.lines(list(_inside(self._arc(zoom, places))), "line soft dash")
         self._lines(at)
@@ -177,7 +182,7 @@ class StepDrawing:
         if line["kind"] == "turn" and line["at"]:
             yield from self._turn(at[line["at"]], start, end)
             return
-        away = ((0.0, 0.0), (23.0, 0.0), (-23.0, 0.0), (0.0, 23.0), (0.0, -23.0))
+        away: tuple[Point, ...] = ((0.0, 0.0), (23.0, 0.0), (-23.0, 0.0), (0.0, 23.0), (0.0, -23.0))
         if line["kind"] == "off":
             away = (*away[1:], (34.0, 0.0), (-34.0, 0.0))
         for dx, dy in away:
@@ -212,10 +217,17 @@ class StepDrawing:
             sketch.drawing.square((x, y), _SQUARE, "stake new" if name in now else "stake", {"stake": name})
             names.append((name, (x, y)))
         for name, (x, y) in sorted(names, key=lambda one: one[0] in now):
-            toward = (0.0, 1.0) if y > low - 12 else (1.0, -0.2) if x < 180 else (-1.0, -0.2)
-            if name in now and y <= low - 12:
-                toward = (1.0, -0.3) if x < 300 else (-1.0, -0.3)
-            sketch.label(Label(name, "end", [(x, y)], toward, _SQUARE + 3.0), "hot" if name in now else "", name)
+            beside = [(1.0, -0.2), (-1.0, -0.2)] if x < 300 else [(-1.0, -0.2), (1.0, -0.2)]
+            ways = [(0.0, 1.0), *beside, (0.0, -1.0)] if y > low - 12 else [*beside, (0.0, -1.0), (0.0, 1.0)]
+            self._name(name, (x, y), ways, "hot" if name in now else "")
+
+    def _name(self, name: str, at: Point, ways: Sequence[Point], classes: str) -> None:
+        """A mark's name, on the first side of it that is free; over a line rather than far off."""
+        labels = [Label(name, "end", [at], way, _SQUARE + 2.0) for way in ways]
+        for least in (LINE, LEADER):
+            if any(self.sketch.fits(label, least, classes, name) for label in labels):
+                return
+        self.sketch.label(labels[0], classes, name)
 
 
 def _base(lines: list[CardLine]) -> tuple[str, str]:

@@ -190,4 +190,3 @@ def squares_for(layout: Layout) -> Mapping[str, Square]:
     """Return how each offset that a triangle squares is squared, by its mark."""
     squared = any(move.squares and not move.squares.slide for step in layout.recipe.steps for move in step.moves)
     return squares_here(layout.job, layout.setting, layout.recipe) if squared else {}
-

@@ -167,8 +167,10 @@ PROVED_ALONG = ("prove_two", "prove_parts")
 
 
 def kind_told(layout: Layout, step: Step) -> str:
-    """Return the name of a step's sentence; an offset string was just set at both ends, so it is taped; one that the ends were proved
-    along is up already."""
+    """Return the name of a step's sentence.
+
+    An offset string was just set at both ends, so it is taped; one that the ends were proved along is up already.
+    """
     if step.kind != "string":
         return step.kind
     if step.measures:

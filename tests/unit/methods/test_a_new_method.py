@@ -113,6 +113,7 @@ ROW = Method(BEAM, EQUAL, 1, by_the_beam, {"beam": Table("beam", COLUMNS)}, over
 SENTENCES = {
     "method.name.beam": "a crossed beam",
     "form.method.beam": "crossed beam",
+    "card.beam": "Tape along the beam from {start}, then along the square one. Drive {stake}.",
     "step.beam": "{stake}: along the beam from {start} tape {length0}, along the square one {length1}. Drive {stake}.",
     "table.beam_along": "along the beam",
     "table.beam_square": "{shown} from {foot}",
