@@ -8,7 +8,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move, NoWayBack, Recipe, SquareOff, Stake, TurnOff
+from bowstring.construction import (
+    GAP,
+    RADIUS,
+    Along,
+    Bisect,
+    CrossTapes,
+    Move,
+    NoWayBack,
+    Recipe,
+    SquareOff,
+    Stake,
+    TurnOff,
+)
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve

@@ -21,6 +21,7 @@ from bowstring.report.forms.arc import (
     TieRow,
 )
 from bowstring.report.forms.checks import CheckRow, MistakeRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
@@ -148,6 +149,12 @@ def _checks(work: Work) -> list[CheckRow]:
     return report_checks(work.layout, work.own, work.texts)
 
 
+def _got(work: Work) -> list[GotRow]:
+    from bowstring.report.got import report_got
+
+    return report_got(work.layout)
+
+
 def _mistakes(work: Work) -> list[MistakeRow]:
     from bowstring.report.mistakes import report_mistakes
 
@@ -248,6 +255,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "tables": _tables,
     "square": _square,
     "checks": _checks,
+    "got": _got,
     "mistakes": _mistakes,
     "stick": _stick,
     "accuracy": _accuracy,

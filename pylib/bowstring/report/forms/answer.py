@@ -15,6 +15,7 @@ from bowstring.report.forms.arc import (
     TieRow,
 )
 from bowstring.report.forms.checks import CheckRow, MistakeRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
@@ -37,6 +38,7 @@ class Answer(TypedDict):
         ties: by end, none of an end that has none.
         arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
+        got: where stakes that were set already really stand, one row for each of the job's.
         marks: every mark that the steps and the checks use.
         stops: those of ``cautions`` that have to be settled before anybody builds.
     """
@@ -80,6 +82,7 @@ class Answer(TypedDict):
     tables: list[StepTable]
     square: list[str]
     checks: list[CheckRow]
+    got: list[GotRow]
     mistakes: list[MistakeRow]
     stick: StickPart
     accuracy: AccuracyPart
