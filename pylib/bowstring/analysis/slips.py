@@ -35,7 +35,8 @@ class Slip:
 
     Attributes:
         kind: ``foot``, ``inch``, ``metre``, ``decimetre`` (so much more or less), ``swapped`` (two digits),
-            ``six_nine`` (one for the other), ``fraction`` (1/8 for 1/4), ``other_end`` (of the string) or ``other_hand``.
+            ``six_nine`` (one for the other), ``fraction`` (1/8 for 1/4), ``other_end`` (of the string) or
+            ``other_hand``.
         start, end: the marks that it was read between; asked, read: metres.
     """
 

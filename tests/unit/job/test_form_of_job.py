@@ -56,7 +56,8 @@ def test_each_group_has_the_keys_that_are_read_there(place: str) -> None:
 
 
 def test_every_group_was_found() -> None:
-    assert {"", "arc", "ends", "ties", "ties.A[]", "found", "got[]", "got[].measures[]", "tape", "ground[]", "room", "known[]", "fall",
+    assert {"", "arc", "ends", "ties", "ties.A[]", "found", "got[]", "got[].measures[]",
+            "tape", "ground[]", "room", "known[]", "fall",
             "errors", "control", "control.marks[]"} <= FORMS.keys()  # fmt: skip
 
 

@@ -24,7 +24,7 @@ def holds_afterwards(layout, at, step):
     made = {mark for one in layout.recipe.steps for mark in one.sets}
     begin = {name: point for name, point in layout.recipe.at.items() if name not in made}
     played = play(layout.recipe.steps, start=begin)
-    stood = {mark for mark in step.sets}
+    stood = set(step.sets)
     for mark in stood:
         assert distance(played[mark], at[mark]) < 1e-9, mark
     for stake in layout.stakes:
@@ -179,7 +179,7 @@ def test_what_fixes_no_place_is_refused_at_its_field(case):
 
 @pytest.mark.parametrize(("read", "refused"), [(0.0045, False), (0.007, True)])
 def test_a_stake_near_its_string_may_stand_on_either_side(read, refused):
-    """3.1 mm off the string is under four marks of 1 mm; 7 mm is 3.9 mm off if it is on that side, 10.1 on the other."""
+    """3.1 mm off the string is under four marks of 1 mm; 7 mm is 3.9 mm off if it is on that side, 10.1 otherwise."""
     job = job_of("halving", levels=1, arc={"chord": 12, "sagitta": 0.0031})
     job["got"] = [{"stake": "M", "measures": [reading("mid M", "M", read)]}]
     if not refused:
