@@ -1,7 +1,7 @@
 // The service worker: every file of one version on the device, all or none, so that the page works without a network.
 
 const VERSION = "@VERSION@"; // put in by the build, as are the files with their hashes
-const FILES = @FILES@;
+const FILES = "@FILES@";
 const PREFIX = "bowstring-";
 const CACHE = PREFIX + VERSION;
 const TURNING = "turning"; // what an old page says that is about to be loaded anew
@@ -82,7 +82,10 @@ async function whole() {
 async function mended(cache, path) {
   if (await right(cache, path)) return true;
   await cache.delete(at(path));
-  return take(cache, path).then(() => true, () => false);
+  return take(cache, path).then(
+    () => true,
+    () => false,
+  );
 }
 
 async function right(cache, path) {

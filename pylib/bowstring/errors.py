@@ -14,6 +14,7 @@ class BadJob(ValueError):
         wrong: what is wrong, one sentence.
         remedy: what would do, one sentence.
         key: the message key, for a view that translates.
+        readings: what it could mean instead, each as somebody would type it; empty where that can't be told.
 
     >>> str(bad("levels", "job.number", low="1", high="12"))
     "levels: This isn't a plain number from 1 to 12. Give a number from 1 to 12."
@@ -25,6 +26,7 @@ class BadJob(ValueError):
         self.wrong = wrong
         self.remedy = remedy
         self.key = key
+        self.readings: tuple[str, ...] = ()
 
 
 def bad(field: str, key: str, **values: object) -> BadJob:

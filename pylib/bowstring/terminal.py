@@ -1,4 +1,4 @@
-"""The terminal door: ``python3 -m bowstring JOB [--method NAME] [--json | --link | --csv]``."""
+"""The terminal door: ``python3 -m bowstring JOB [--method NAME] [--all | --json | --link | --csv]``."""
 
 from __future__ import annotations
 
@@ -63,6 +63,7 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
     parser = _Parser(usage=say("usage.call"), description=say("terminal.what"), allow_abbrev=False)
     parser.add_argument("job", metavar="JOB", nargs="?", help=say("terminal.job"))
     parser.add_argument("--method", metavar="NAME", help=say("terminal.method", methods=", ".join(BY_NAME)))
+    parser.add_argument("--all", action="store_true", help=say("terminal.all"))
     parser.add_argument("--json", action="store_true", help=say("terminal.json"))
     parser.add_argument("--link", action="store_true", help=say("terminal.link"))
     parser.add_argument("--csv", action="store_true", help=say("terminal.csv"))
@@ -71,7 +72,7 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
         raise bad("job", "usage.not_known", word=quoted(unknown[0]))
     if options.job is None:
         raise bad("job", "usage.no_job")
-    if options.json + options.link + options.csv > 1:
+    if options.all + options.json + options.link + options.csv > 1:
         raise bad("job", "usage.one_of_two")
     return options
 
@@ -87,9 +88,13 @@ def _text(job: JobForm, options: argparse.Namespace) -> str:
         from bowstring.sheet.csv import stakes_csv
 
         return stakes_csv(answered)
-    from bowstring.sheet.text import sheet_text
+    if options.all:
+        from bowstring.sheet.text import sheet_text
 
-    return sheet_text(answered)
+        return sheet_text(answered)
+    from bowstring.sheet.short import short_text
+
+    return short_text(answered)
 
 
 def _job(name: str) -> JobForm:

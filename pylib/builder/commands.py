@@ -13,7 +13,7 @@ from builder.house import CACHE, DIST, PACKAGES, ROOT, TESTS, VENV, CannotGoOn, 
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(prog="build.py", description="Set up, build, serve, test, bench, clean.")
+    parser = argparse.ArgumentParser(prog="build.py", description="Set up, build, serve, test, format, bench, clean.")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     serving = commands.add_parser("serve", help="build the page and serve it on this machine")
     ports = "default %(default)s, or the next free one"
@@ -24,6 +24,7 @@ def _parser() -> argparse.ArgumentParser:
     testing = commands.add_parser("test", help="lint, format, types, all tests; what stands after -- goes to pytest")
     testing.add_argument("--quick", action="store_true", help="leave the browser tests out")
     testing.add_argument("extra", nargs="*", metavar="-- ARGUMENT", help="for pytest")
+    commands.add_parser("format", help="format every source: Python, scripts")
     commands.add_parser("library", help="list anew, in .build/library.txt, the modules that the page's Python imports")
     timing = commands.add_parser("bench", help="time the package and the page in every engine; also in dist/bench.md")
     timing.add_argument("--rounds", type=int, default=5, help="how often each is measured (default %(default)s)")
@@ -73,6 +74,8 @@ def main(words: Sequence[str]) -> int:
                 print(website.SAVED.relative_to(ROOT).as_posix())
             case "test":
                 return check.test(asked.extra, quick=asked.quick)
+            case "format":
+                return check.tidy()
             case "library":
                 print(library.trace().relative_to(ROOT).as_posix())
             case "bench":

@@ -21,7 +21,7 @@ PLAIN = ("worker",)
 """What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
 
 AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
-START_MARK = "@START@"  # stands there where the files that a start needs belong, with their hashes
+START_MARK = '"@START@"'  # stands there where the files that a start needs belong, with their hashes
 
 _NOTHING = "object-src 'none'; base-uri 'none'; form-action 'none'; frame-src 'none'"
 _PACKED = re.compile(r"\[\[packed:([a-z_.-]+)\]\]")

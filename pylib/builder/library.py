@@ -5,7 +5,7 @@ from __future__ import annotations
 import tempfile
 from pathlib import Path
 
-from builder import environment, runtime
+from builder import environment, npm, runtime
 from builder.house import BUILDER, DIST, LOCKS, run, tell
 
 LIST = LOCKS / "library.txt"
@@ -30,7 +30,7 @@ def package_wheel(folder: Path) -> Path:
 
 def _prepare(listed: Path | str, result: Path, work: Path, doing: str) -> None:
     wheels = [package_wheel(work / "wheel"), *runtime.page_wheels()]
-    run([runtime.node(), PROGRAM, runtime.pyodide(), listed, result, *wheels], doing=doing)
+    run([npm.node(), PROGRAM, runtime.pyodide(), listed, result, *wheels], doing=doing)
 
 
 def write(archive: Path, work: Path) -> None:

@@ -1,16 +1,22 @@
-"""Write the lock files anew from the dependency groups of pyproject.toml; needs ``uv`` on the path.
+"""Write the lock files anew: from the dependency groups of pyproject.toml, which needs ``uv`` on the path, and npm's.
 
-Newer versions come in by running this and reading the difference. Hashes are of every file that a version
-has, for every machine; no file names a registry.
+Newer versions come in by running this and reading the difference; for npm, write them into its lock first.
+Hashes are of every file that a version has, for every machine; no file names a registry.
 """
 
 from __future__ import annotations
 
 import re
 import subprocess
+import sys
+import tempfile
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT / "pylib"))
+
+from builder import environment, npm  # noqa: E402
+
 FOLDER = ROOT / ".build"
 # Each group with a word on what it's for, for which Python, and the group whose versions it has to share.
 GROUPS = {
@@ -51,6 +57,24 @@ def locked(group: str) -> str:
     return f"# {purpose}\n# Locked (pylib/builder/lock.py): {origin}\n{done.stdout}"
 
 
+def npm_locked() -> str:
+    """Return the text of npm's lock, with the hash of each package in the version that the lock names."""
+    environment.ensure("build")
+    lines = []
+    version = ""
+    with tempfile.TemporaryDirectory() as work:
+        for line in npm.LOCK.read_text("utf-8").splitlines():
+            if found := re.match(r'version = "(.*)"', line):
+                version = found[1]
+            elif found := re.match(r'"(.+)" = ', line):
+                wanted = f"{found[1]}@{version}"
+                integrity = npm.npm("view", wanted, "dist.integrity", doing=f"Asking npm for {wanted}", cwd=Path(work))
+                line = f'"{found[1]}" = "{integrity.strip()}"'
+            lines.append(line)
+    return "\n".join([*lines, ""])
+
+
 if __name__ == "__main__":
+    npm.LOCK.write_text(npm_locked(), "utf-8")
     for group in GROUPS:
         lock_file(group).write_text(locked(group), "utf-8")

@@ -115,6 +115,27 @@ class SiteHandler(SimpleHTTPRequestHandler):
         """Say nothing about what went well."""
 
 
+class MappedHandler(SiteHandler):
+    """Serves a site on which somebody works: the script's map lies beside the site, and a header says where to ask."""
+
+    MAP = "/page.js.map"
+
+    def send_head(self) -> BinaryIO | None:
+        script_map = Path(self.directory).with_name(self.MAP.removeprefix("/"))
+        if self.path != self.MAP or not script_map.is_file():
+            return super().send_head()
+        self.send_response(HTTPStatus.OK)
+        self.send_header("Content-Type", self.guess_type("map.json"))
+        self.send_header("Content-Length", str(script_map.stat().st_size))
+        self.end_headers()
+        return script_map.open("rb")
+
+    def end_headers(self) -> None:
+        if self.path.endswith("/page.js"):
+            self.send_header("SourceMap", self.MAP)
+        super().end_headers()
+
+
 def _is_path(address: str) -> bool:
     """Tell whether a request's address can name a file: endless ones and unseen characters can't."""
     path = address.partition("?")[0].partition("#")[0]
@@ -174,7 +195,7 @@ def served(folder: Path, kind: type[SiteHandler] = SiteHandler) -> Iterator[str]
 
 def serve(folder: Path, port: int) -> None:
     """Serve ``folder`` until the person stops it."""
-    with open_server(folder, port) as server:
+    with open_server(folder, port, MappedHandler) as server:
         print(f"Bowstring is at {address(server)}   (Ctrl-C stops it)", flush=True)
         with contextlib.suppress(KeyboardInterrupt):
             server.serve_forever()

@@ -13,7 +13,7 @@ import shutil
 import tempfile
 from pathlib import Path
 
-from builder import environment, runtime
+from builder import environment, npm
 from builder.house import BUILDER, CACHE, run, tell
 
 FORMATS = {"br": "br", "gz": "gzip"}
@@ -70,4 +70,4 @@ def _squeeze(jobs: list[dict[str, object]]) -> None:
     with tempfile.TemporaryDirectory() as folder:
         todo = Path(folder) / "jobs.json"
         todo.write_text(json.dumps(jobs), "utf-8")
-        run([runtime.node(), BUILDER / "squeeze.mjs", todo], doing="Squeezing the site's files")
+        run([npm.node(), BUILDER / "squeeze.mjs", todo], doing="Squeezing the site's files")

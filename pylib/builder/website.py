@@ -15,7 +15,7 @@ import shutil
 import tempfile
 from pathlib import Path
 
-from builder import dress, environment, library, runtime, scripts, squeeze
+from builder import dress, environment, library, npm, runtime, scripts, squeeze
 from builder.house import (
     BUILDER,
     DIST,
@@ -34,12 +34,23 @@ from builder.house import (
 STAMP = DIST / "site-inputs.txt"
 VERSION_FILE = PACKAGE / "version.py"
 SAVED = DIST / "bowstring.html"
+SCRIPT_MAP = DIST / "page.js.map"  # beside the site, in neither dress of the page: serve gives it to a browser's tools
 TEMPLATE = SOURCES / "page.html"
 SCRIPTS = SOURCES / "scripts"
-STYLES = ("style.css", "form.css", "sheet.css", "desk.css", "print.css")
+STYLES = (
+    "style.css",
+    "face-numbers.css",
+    "face-stakes.css",
+    "face-got.css",
+    "face-checks.css",
+    "face-paper.css",
+    "face-why.css",
+    "sheet.css",
+    "print.css",
+)
 BESIDE = ("icon.svg", "bowstring.webmanifest", "icons")  # what keeps its name from version to version
-VERSION_MARK = "@VERSION@"  # stands in the scripts of site/ where the page's version belongs
-LOCK_MARK = "@LOCK@"  # stands in the worker where the runtime's lock belongs
+VERSION_MARK = "@VERSION@"  # stands in the workers where the page's version belongs
+LOCK_MARK = '"@LOCK@"'  # stands in the worker where the runtime's lock belongs
 WHOLE = "python_stdlib.zip"  # fetched only when the prepared library lacks something: no part of what a device keeps
 LIBRARY_MARK = "@LIBRARY@"  # stands in the worker where the library's hash belongs
 START = (
@@ -49,7 +60,7 @@ START = (
     "python/library.zip",
 )
 """What a start needs, the page itself apart: where it fails, each is looked at."""
-FILES_MARK = "@FILES@"  # stands in the service worker where the files and their hashes belong
+FILES_MARK = '"@FILES@"'  # stands in the service worker where the files and their hashes belong
 RENDER = """
 import pathlib, sys
 from bowstring.page.build import build_page
@@ -73,8 +84,8 @@ def _own_files(folder: Path) -> list[Path]:
 
 def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
-    files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build")]
-    builders = ("dress.py", "library.py", "runtime.py", "scripts.py", "website.py")
+    files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build"), npm.LOCK]
+    builders = ("dress.py", "library.py", "npm.py", "programs.py", "runtime.py", "scripts.py", "website.py")
     files += [library.LIST, library.PROGRAM, *library.INSIDE.glob("*.py"), *library.STAND_INS.rglob("*.py")]
     files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGE) + _own_files(SOURCES))
@@ -107,12 +118,13 @@ def early_script() -> str:
 
 
 def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
-    """Write the page with its files, rendered; return the shell of a saved page."""
+    """Write the page with its files, rendered, and the script's map beside the folder; return a saved page's shell."""
     here = folder / at
     template = TEMPLATE.read_text("utf-8")
     styles = {name: (SOURCES / name).read_text("utf-8") for name in STYLES}
-    script = scripts.bundled(SCRIPTS / "page.js").replace(VERSION_MARK, version)
+    script, script_map = scripts.bundled(SCRIPTS / "page.js")
     (here / "page.js").write_bytes(script.encode())
+    (folder.parent / SCRIPT_MAP.name).write_bytes(script_map.encode())
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
     library_hash = dress.integrity((here / "python" / "library.zip").read_bytes())
     (here / "worker.js").write_bytes(worker.replace(LIBRARY_MARK, library_hash).encode())
@@ -179,6 +191,7 @@ def build(address: str = "") -> Path:
         write_service_worker(made, version)
         STAMP.unlink(missing_ok=True)
         SAVED.write_bytes(saved.encode())
+        os.replace(work / SCRIPT_MAP.name, SCRIPT_MAP)
         if SITE.exists():
             os.replace(SITE, work / "old")
         os.replace(made, SITE)

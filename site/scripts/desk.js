@@ -1,18 +1,21 @@
 // The desk: the jobs kept on this device, the link to the present one, files, and the page saved with its job.
 
+import { copyHolds } from "./copy.js";
 import { at } from "./document.js";
 import { isSaved, savedPage } from "./packed.js";
 import { sizes } from "./sizes.js";
 
+const MOST_OUT = 5; // jobs that are offered as files at a time where storage is full
 const MOST_BYTES = 4 * sizes.text; // of a job file: no character takes more than four
 
-export function desk({ keep, words, ask, open, present, fresh }) {
+export function desk({ keep, words, ask, open, present, remove, show }) {
   let link = "";
+  const looked = () => !at("panel-jobs").hidden;
 
   // --- kept jobs
 
   function list() {
-    if (!at("desk").open) return; // made when somebody looks: every keystroke comes by here
+    if (!looked()) return; // made when somebody looks: every keystroke comes by here
     const jobs = keep.list();
     at("job-list").replaceChildren(...jobs.map((job) => row(job)));
     at("jobs-none").hidden = jobs.length > 0;
@@ -21,19 +24,13 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   function row({ id, fields, edited }) {
     const item = document.createElement("li");
     const title = fields ? fields.title?.trim() || words.untitled : words.unreadable;
-    const when = edited ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" }) : "";
+    const when = edited
+      ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
+      : "";
     const opener = button(when ? `${title} · ${when}` : title, () => open(fields, id));
     opener.disabled = !fields;
     if (id === present().id) opener.setAttribute("aria-current", "true");
-    const remover = button(words.remove, () => {
-      if (remover.textContent === words.remove) {
-        remover.textContent = words.remove_surely;
-        return;
-      }
-      keep.remove(id);
-      if (id === present().id) fresh();
-      list();
-    });
+    const remover = button(words.remove, () => remove(id));
     remover.setAttribute("aria-label", `${words.remove}: ${title}`);
     item.append(opener, remover);
     return item;
@@ -52,7 +49,7 @@ export function desk({ keep, words, ask, open, present, fresh }) {
   function wrong(text) {
     at("open-wrong").textContent = text;
     if (!text) return;
-    at("desk").open = true;
+    if (!looked()) show();
     at("open-wrong").scrollIntoView({ block: "center" }); // the button that was pressed may be far below
   }
 
@@ -115,10 +112,10 @@ export function desk({ keep, words, ask, open, present, fresh }) {
 
   // --- giving away
 
-  async function giveFile(call, type) {
+  async function giveFile(call, type, fields = present().fields) {
     let result;
     try {
-      result = await ask(call, { fields: present().fields });
+      result = await ask(call, { fields });
     } catch (reason) {
       result = { error: `${words.ask_failed} ${reason?.message ?? reason}` };
     }
@@ -150,22 +147,25 @@ export function desk({ keep, words, ask, open, present, fresh }) {
     }
   });
 
+  const share = () => navigator.share({ url: at("link-text").value }).catch(() => {}); // closing the list of ways is no fault
   at("link-share").hidden = !navigator.share;
-  at("link-share").addEventListener("click", () => {
-    navigator.share({ url: at("link-text").value }).catch(() => {}); // closing the list of ways is no fault
-  });
+  at("link-share").addEventListener("click", share);
+  at("send").addEventListener("click", () => (navigator.share && link ? share() : show()));
 
-  at("desk").addEventListener("toggle", list);
-
-  keep.watch((id) => {
-    list();
-    if (id === present().id) at("elsewhere").hidden = false;
+  // Where storage is full: the oldest jobs as files, before any of them is removed.
+  at("full-out").addEventListener("click", async () => {
+    const jobs = keep.list().filter(({ id, fields }) => fields && id !== present().id);
+    for (const { fields } of jobs.slice(-MOST_OUT)) await giveFile("job_file", "application/json", fields);
   });
 
   return {
     list,
     openText,
     wrong,
+    linked(result) {
+      this.showLink(result.link ?? "", result.link_note);
+      copyHolds(present().untouched ? "" : (result.link ?? ""), address());
+    },
     // Show the link of the job that the sheet answers; none while there is no sheet, or too much in it.
     showLink(text, whyNone = "") {
       link = text;

@@ -2,8 +2,10 @@
 
 import { at, form } from "./document.js";
 
+let beside = {}; // what is kept with a job and stands in no field of the form: steps done, readings, who and when
+
 export function values() {
-  const fields = {};
+  const fields = { ...beside };
   for (const control of form.elements) {
     if (!control.name) continue;
     const silent = (control.type === "radio" || control.type === "checkbox") && !control.checked;
@@ -19,9 +21,10 @@ export function typed() {
   return Object.fromEntries(Object.entries(said).filter(([, text]) => text.trim()));
 }
 
-// Put texts into some fields and leave the others as they are.
+// Put texts into some fields and leave the others as they are; an empty one empties its field.
 export function fill(fields) {
   rowsFor({ ...typed(), ...fields });
+  besides(fields);
   for (const control of form.elements) {
     if (!(control.name in fields)) continue;
     if (control.type === "radio") control.checked = control.value === fields[control.name];
@@ -32,13 +35,21 @@ export function fill(fields) {
 export function put(given) {
   const fields = inRows(given);
   rowsFor(fields, true);
+  beside = {};
+  besides(fields);
   for (const control of form.elements) {
     if (control.type === "radio") control.checked = (fields[control.name] ?? blankOf(control)) === control.value;
     else if (control.type === "checkbox") control.checked = control.name in fields;
     else if (control.name) control.value = fields[control.name] ?? "";
   }
-  for (const fold of form.querySelectorAll("details.fold")) {
-    if ([...fold.querySelectorAll("input, select, textarea")].some((control) => fields[control.name])) fold.open = true;
+}
+
+function besides(fields) {
+  const own = new Set([...form.elements].map((control) => control.name));
+  for (const [name, text] of Object.entries(fields)) {
+    if (own.has(name)) continue;
+    if (text) beside[name] = text;
+    else delete beside[name];
   }
 }
 
@@ -105,44 +116,23 @@ function nextRow(row, group, number) {
 }
 
 export function showEchoes(echoes) {
-  for (const place of form.querySelectorAll(".echo")) place.innerHTML = echoes[place.id.slice(0, -"-echo".length)] ?? "";
+  for (const place of form.querySelectorAll(".panel .echo")) place.innerHTML = echoes[place.id.slice(0, -"-echo".length)] ?? "";
 }
 
+// Only in panels: what is told of a measure stands in its row.
 export function showErrors(errors) {
-  for (const place of form.querySelectorAll(".wrong:not(:empty)")) mark(place.id.slice(0, -"-wrong".length), "");
-  at("errors").replaceChildren(
-    ...errors.map(({ id, text, line }) => {
-      const item = document.createElement("li");
-      if (!id || !at(id)) {
-        item.textContent = line;
-        return item;
-      }
-      mark(id, text);
-      const link = document.createElement("a");
-      link.href = `#${id}`;
-      link.textContent = line;
-      link.addEventListener("click", (event) => {
-        event.preventDefault();
-        goTo(id);
-      });
-      item.append(link);
-      return item;
-    }),
-  );
+  for (const place of form.querySelectorAll(".panel .wrong:not(:empty)")) mark(place.id.slice(0, -"-wrong".length), "");
+  for (const { id, text } of errors) if (id && at(id)) mark(id, text);
 }
 
 function mark(id, text) {
   const field = at(id);
-  at(`${id}-wrong`).textContent = text;
-  field.closest("[data-field]").toggleAttribute("data-bad", Boolean(text));
+  const place = at(`${id}-wrong`);
+  if (!field || !place) return;
+  place.textContent = text;
+  field.closest("[data-field]")?.toggleAttribute("data-bad", Boolean(text));
   if (!field.matches("fieldset")) field.ariaInvalid = text ? "true" : "false";
   if (text) {
     for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
   }
-}
-
-function goTo(id) {
-  const field = at(id);
-  field.closest("[data-field]").scrollIntoView({ block: "center" });
-  (field.matches("fieldset") ? field.querySelector("input") : field).focus({ preventScroll: true });
 }

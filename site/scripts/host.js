@@ -1,7 +1,8 @@
 // What is wrong where the page doesn't start: which of the files that a start needs isn't there, is of a wrong type, or isn't
-// what was published. It stands in the page's head behind early.js, for it has to speak where no other file has come.
+// what was published. It stands in the page's head behind early.js, for it has to speak where no other file has come, and
+// in older syntax than the page's, where a browser is too old for that.
 
-const START = @START@; // put in by the build: the files that a start needs, with their hashes
+const START = "@START@"; // put in by the build: the files that a start needs, with their hashes
 const SCRIPT_TYPE = /^(text|application)\/(x-)?(java|ecma)script\b/i;
 const ATTEMPT = "bowstring.1.attempt"; // guards against reloading again and again
 const PATIENCE_HOST = 4000; // milliseconds before something is said at any rate
@@ -69,7 +70,7 @@ function triedAgain() {
   try {
     const last = Number(sessionStorage.getItem(ATTEMPT));
     sessionStorage.setItem(ATTEMPT, String(Date.now()));
-    if (Math.abs(Date.now() - last) < 60_000) return false;
+    if (Math.abs(Date.now() - last) < 60000) return false;
   } catch {
     return false;
   }
@@ -92,10 +93,14 @@ function jobOfCopy() {
   return said("job") ? `${said("address")}#${said("job")}` : said("address");
 }
 
-addEventListener("error", ({ target, filename }) => {
-  const script = target.localName === "script" ? target.src : filename;
-  if (script && script.endsWith("/page.js")) pageFailed();
-}, true);
+addEventListener(
+  "error",
+  ({ target, filename }) => {
+    const script = target.localName === "script" ? target.src : filename;
+    if (script && script.endsWith("/page.js")) pageFailed();
+  },
+  true,
+);
 setTimeout(() => !("script" in page.dataset) && !pageFailing && hostSay("host_late", ""), PATIENCE_HOST);
 if (location.protocol === "file:") {
   pageFailing = true; // what a browser saves of a served page can't start

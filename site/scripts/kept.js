@@ -2,7 +2,7 @@
 
 import { secondCopy } from "./durable.js";
 import { sizes } from "./sizes.js";
-import { OPEN_BEFORE, keyBefore, takeOver } from "./takeover.js";
+import { keyBefore, OPEN_BEFORE, takeOver } from "./takeover.js";
 import { twofold } from "./twofold.js";
 
 const PREFIX = "bowstring.2.";
@@ -86,6 +86,23 @@ export function keeper(own = "") {
 
     read(id) {
       return ID.test(id ?? "") ? fieldsOf(box.getItem(JOB + id)) : null;
+    },
+
+    // Whether anything is kept under an id, readable or not.
+    has: (id) => box.getItem(JOB + id) !== null,
+
+    // Take a job away and return its text, which `bring` puts back.
+    take(id) {
+      const text = box.getItem(JOB + id);
+      this.remove(id);
+      return text;
+    },
+
+    bring(id, text) {
+      copy.change(JOB + id, text);
+      try {
+        box.setItem(JOB + id, text);
+      } catch {} // no room: it stands in the second copy
     },
 
     remove(id) {

@@ -1,53 +1,139 @@
-// The signs of feet and inches under a finger: a phone's number keys have none, and its letters hide them.
+// The keys at the thumb: what a tape and a drawing carry, for a finger. The field keeps the focus, and the phone's own
+// keyboard stays one key away.
 
-import { form } from "./document.js";
+import { at, form } from "./document.js";
 
-const TOUCHED = matchMedia("(pointer: coarse)").matches;
+const TOUCHED = matchMedia("(pointer: coarse)");
+const FRACTION = /^\d+\/\d+$/;
 
-export function signKeys(row, isDecimal) {
-  const takesSigns = (field) => field.matches?.("input[data-keys]") && !isDecimal();
+// What stands before the caret, with a fraction of an inch put on: helps typing, and reads nothing.
+export function withFraction(before, fraction) {
+  const text = before.trimEnd().replace(/"$/, "");
+  if (/-?\d+\/\d+$/.test(text)) return `${text.replace(/\d+\/\d+$/, "")}${fraction}"`; // another one in its place
+  if (/'$/.test(text)) return `${text} 0-${fraction}"`;
+  if (/\d$/.test(text)) return `${text}-${fraction}"`;
+  return `${text === "" || /-$/.test(text) ? text : `${text} `}${fraction}"`;
+}
+
+// What stands before the caret, with a digit or a sign put on: inches stand apart from the feet before them.
+export function withSign(before, sign) {
+  return /'$/.test(before) && /^\d$/.test(sign) ? `${before} ${sign}` : before + sign;
+}
+
+// `isDecimal`: whether the unit is one of decimals; `shown`: called when the keys come up or go.
+export function thumbKeys({ isDecimal, shown }) {
+  const keys = at("keys");
   let field = null;
-  let decimal = null; // whether the unit was one of decimals when the keyboards were last chosen
+  let letters = false; // the phone's own keyboard was asked for
 
-  function put(sign) {
-    field.focus({ preventScroll: true });
-    field.setRangeText(sign, field.selectionStart, field.selectionEnd, "end");
-    field.dispatchEvent(new InputEvent("input", { bubbles: true, data: sign, inputType: "insertText" }));
+  const takes = (target) => TOUCHED.matches && target.matches?.("#form input[data-keys]");
+
+  function ready() {
+    for (const input of form.querySelectorAll("input[data-keys]")) {
+      if (input !== field || !letters) input.inputMode = TOUCHED.matches ? "none" : isDecimal() ? "decimal" : "";
+    }
   }
 
-  // Another keyboard comes up only for a field that is entered anew.
-  function letters() {
-    field.inputMode = field.inputMode === "text" ? "decimal" : "text";
-    field.blur();
-    field.focus({ preventScroll: true });
+  function pad() {
+    const name = field.dataset.keys === "angle" ? "angle" : isDecimal() ? "decimal" : "feet";
+    for (const one of keys.querySelectorAll(".pad")) one.hidden = one.dataset.pad !== name;
+    const below = Number(/\/(\d+)/.exec(at("mark").value)?.[1] ?? 8);
+    for (const one of keys.querySelectorAll(".finer")) one.hidden = name !== "feet" || below < Number(one.dataset.finer);
   }
 
-  // The row stays until another field is entered: if it went when this one is left, what is being hit would jump away.
-  if (TOUCHED) {
-    form.addEventListener("focusin", ({ target }) => {
-      if (row.contains(target)) return;
-      if (target.matches("input, select, textarea")) row.hidden = !takesSigns(target);
-      if (!takesSigns(target) || field === target) return;
-      field = target;
-      field.closest(".entry").nextElementSibling.prepend(row);
-    });
-    row.addEventListener("pointerdown", (event) => event.preventDefault()); // the field keeps its caret
-    row.addEventListener("click", ({ target }) => {
-      const key = target.closest("button");
-      if (!key || !field) return;
-      if (key.value) put(key.value);
-      else letters();
-    });
+  function show(on) {
+    if (keys.hidden === !on) return;
+    keys.hidden = !on;
+    document.documentElement.toggleAttribute("data-keys", on);
+    shown(on);
   }
+
+  function put(text, from = field.selectionStart) {
+    field.setRangeText(text, from, field.selectionEnd, "end");
+    field.dispatchEvent(new InputEvent("input", { bubbles: true, data: text, inputType: "insertText" }));
+  }
+
+  function type(sign) {
+    const before = field.value.slice(0, field.selectionStart);
+    const after = FRACTION.test(sign) ? withFraction(before, sign) : withSign(before, sign);
+    put(after, 0);
+  }
+
+  // The next field: an empty measure before one that is given; in a panel the one below.
+  function next(from = field) {
+    const panel = from.closest(".panel");
+    const all = [...(panel ?? at("numbers-face")).querySelectorAll('input[type="text"]')].filter((one) => one.offsetParent);
+    const after = [...all.slice(all.indexOf(from) + 1), ...(panel ? [] : all.slice(0, all.indexOf(from)))];
+    const other = panel ? after[0] : (after.find((one) => !one.value.trim()) ?? after[0]);
+    if (!other) return done();
+    other.focus();
+    other.closest("[data-field]").scrollIntoView({ block: "nearest" });
+  }
+
+  function done() {
+    show(false);
+    field?.blur();
+  }
+
+  const acts = {
+    delete: () => put("", Math.max(0, field.selectionEnd - (field.selectionEnd > field.selectionStart ? field.selectionEnd - field.selectionStart : 1))),
+    clear: () => (field.select(), put("")),
+    next: () => next(),
+    done,
+    // Another keyboard comes up only for a field that is entered anew.
+    letters() {
+      letters = true;
+      show(false);
+      field.inputMode = "text";
+      field.blur();
+      field.focus({ preventScroll: true });
+    },
+  };
+
+  form.addEventListener("focusin", ({ target }) => {
+    if (keys.contains(target)) return;
+    if (!takes(target)) return show(false);
+    if (target !== field) letters = false;
+    field = target;
+    ready();
+    if (letters) return;
+    pad();
+    show(true);
+    field.closest("[data-field]").scrollIntoView({ block: "nearest" });
+  });
+  keys.addEventListener("pointerdown", (event) => event.preventDefault()); // the field keeps its caret
+  keys.addEventListener("click", ({ target }) => {
+    const key = target.closest("button");
+    if (!key || !field) return;
+    if (document.activeElement !== field) field.focus({ preventScroll: true });
+    if (key.dataset.key) acts[key.dataset.key]();
+    else type(key.value);
+  });
+  // What is hit first stays where it was: the keys go when the finger has left.
+  document.addEventListener("click", ({ target }) => {
+    if (!keys.contains(target) && !target.closest?.("input[data-keys], label")) show(false);
+  });
+  form.addEventListener("keydown", (event) => {
+    const { target, key } = event;
+    if (!target.matches("input[type=text]") || event.isComposing) return;
+    const rows = [...form.querySelectorAll("[data-row] input")];
+    const place = rows.indexOf(target);
+    if (key === "Enter") {
+      event.preventDefault();
+      next(target);
+    } else if (place >= 0 && (key === "ArrowDown" || key === "ArrowUp")) {
+      event.preventDefault();
+      rows[(place + (key === "ArrowDown" ? 1 : rows.length - 1)) % rows.length].focus();
+    }
+  });
+  TOUCHED.addEventListener("change", ready);
+  ready();
 
   return {
-    // Number keys come up where every sign that they lack is at hand.
-    // Only when the unit has changed: called at each keystroke, it would take back the letters that somebody asked for.
-    unit() {
-      if (isDecimal() === decimal) return;
-      decimal = isDecimal();
-      for (const input of form.querySelectorAll("[data-keys]")) input.inputMode = TOUCHED || decimal ? "decimal" : "";
-      if (decimal) row.hidden = true;
+    get up() {
+      return !keys.hidden;
     },
+    ready, // the unit may have changed
+    hide: () => show(false),
   };
 }

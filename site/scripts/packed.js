@@ -51,9 +51,7 @@ async function part(name, file) {
 export async function savedPage(files, link, address) {
   const parts = await Promise.all(PACKED.map((name) => part(name, files[name])));
   const texts = Object.fromEntries(PACKED.map((name, place) => [name, parts[place]]));
-  const shell = isSaved()
-    ? new TextDecoder().decode(await unpacked("shell"))
-    : await (await fetch(files.shell)).text();
+  const shell = isSaved() ? new TextDecoder().decode(await unpacked("shell")) : await (await fetch(files.shell)).text();
   return shell.replace(MARK, (whole, name) => ({ ...texts, link, address: escaped(address) })[name] ?? whole);
 }
 

@@ -1,26 +1,23 @@
-// The sheet on paper: every level open, and the job's name on each page, for a loose page of another job is another curve.
+// The job on paper: whatever face is looked at, it's the paper that is printed, with the job's name on each page.
 
 import { at } from "./document.js";
 
-export function onPaper(sheet) {
+const PATIENCE = 8000; // milliseconds that somebody waits for a printer at most
+
+export function onPaper({ ready, show }) {
   const running = "adoptedStyleSheets" in document ? new CSSStyleSheet() : null;
   if (running) document.adoptedStyleSheets.push(running);
 
-  at("print").addEventListener("click", () => window.print());
-
-  // A level that isn't there would be a stake that isn't set.
-  let shut = [];
-  addEventListener("beforeprint", () => {
-    shut = [...sheet.querySelectorAll("details:not([open])")];
-    for (const fold of shut) fold.open = true;
-  });
-  addEventListener("afterprint", () => {
-    for (const fold of shut) fold.open = false;
+  at("print").addEventListener("click", async () => {
+    if (!ready()) show();
+    const until = performance.now() + PATIENCE;
+    while (!ready() && performance.now() < until) await new Promise((resolve) => setTimeout(resolve, 50));
+    window.print();
   });
 
   return {
     named() {
-      const name = sheet.querySelector("h2")?.textContent ?? "";
+      const name = at("paper").querySelector("h1, h2")?.textContent ?? "";
       running?.replaceSync(`@page { @bottom-left { content: ${styleText(name)}; font: 9pt sans-serif; } }`);
     },
   };

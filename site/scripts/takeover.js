@@ -21,7 +21,8 @@ export function takeOver(box, texts, key, { read, edited, isId, fresh }) {
     const fields = read(text);
     const kept = fields ? JSON.stringify({ fields: asMeant(fields), edited: edited(text) }) : text;
     const there = box.getItem(key(id));
-    const same = there === null || edited(there) === taken[id] || (fields && read(there) && sameFields(read(there), asMeant(fields)));
+    const same =
+      there === null || edited(there) === taken[id] || (fields && read(there) && sameFields(read(there), asMeant(fields)));
     if (!placed(box, key(same ? id : fresh()), kept, name)) continue;
     taken[id] = edited(text);
     any = true;

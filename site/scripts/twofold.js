@@ -22,7 +22,7 @@ export function twofold(box, { sound, edited }) {
 
   function keys() {
     try {
-      const places = Array.from({ length: box?.length ?? 0 }, (none, place) => box.key(place));
+      const places = Array.from({ length: box?.length ?? 0 }, (_none, place) => box.key(place));
       return new Set([...places, ...second.keys()]);
     } catch {
       return new Set(second.keys());

@@ -9,7 +9,7 @@
 // Nothing is laid out, computed or worded here. How long to wait before giving up is the page's business.
 
 const VERSION = "@VERSION@"; // put in by the build, as is the runtime's lock
-const LOCK = @LOCK@;
+const LOCK = "@LOCK@";
 const WORKER = "WorkerGlobalScope" in self;
 const SAVED = import.meta.url.startsWith("data:"); // of a page that was opened from a disk
 const NOWHERE = "https://packed.invalid/"; // an address that no network has: what is asked there is given
@@ -101,7 +101,7 @@ async function start() {
   const { instantiateStreaming } = WebAssembly;
   try {
     // The runtime only warns of a core that can't be compiled, and waits for ever.
-    const broken = new Promise((resolve, reject) => {
+    const broken = new Promise((_resolve, reject) => {
       WebAssembly.instantiateStreaming = (...given) => {
         const made = instantiateStreaming.apply(WebAssembly, given);
         made.catch(reject);

@@ -17,7 +17,7 @@ from bowstring import BadJob, answer
 from bowstring.demo import DEMO
 from bowstring.page.calls import handle
 from bowstring.page.fields import fields_of_job
-from builder import library, runtime, website
+from builder import library, npm, website
 from halving_jobs import JOBS
 
 ANSWERING = Path(__file__).with_name("answering.mjs")
@@ -35,7 +35,7 @@ def answered(site: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str, 
     jobs = tmp_path_factory.mktemp("jobs") / "jobs.json"
     wanted = {**GOOD, **BAD}
     jobs.write_text(json.dumps([json.dumps(job) for job in wanted.values()]), "utf-8")
-    command = [runtime.node(), ANSWERING, version / "pyodide", version / "python" / "library.zip", website.lock(), jobs]
+    command = [npm.node(), ANSWERING, version / "pyodide", version / "python" / "library.zip", website.lock(), jobs]
     done = subprocess.run([str(word) for word in command], capture_output=True, text=True, encoding="utf-8")
     assert done.returncode == 0, done.stderr[-2000:]
     texts = json.loads(done.stdout)

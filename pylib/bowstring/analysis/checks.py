@@ -46,6 +46,13 @@ class Check:
     way: Point
     follows: Weights
 
+    @property
+    def key(self) -> str:
+        """What a reading of it is kept by: ``A-Q2``, ``R2-R3-M`` over a string, ``foot-R2`` off the string A to B."""
+        if self.along is not None:
+            return f"foot-{self.end}"
+        return f"{self.start.removeprefix('mid ')}-{self.end}"
+
 
 class Marked:
     """The stakes and what is marked between them, each with the weights by which it follows the stakes."""

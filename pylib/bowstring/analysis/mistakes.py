@@ -124,6 +124,11 @@ class Crew:
         found = pull.farthest(self.staked, self.stakes, alike)
         return self._felt(Mistake("burned_foot", found.at, found.mark, found.right, found.wrong)) if found else None
 
+    def burned_feet(self) -> list[Mistake]:
+        """The same for one pull, at every pull of a job that isn't huge: what may have happened once somewhere."""
+        pulls = OnePull(self.recipe, lambda length: burned(length, self.burn), self.slack)
+        return [Mistake("burned_foot", one.at, one.mark, one.right, one.wrong) for one in pulls.each()]
+
     def burned_foot_all(self) -> Mistake | None:
         """The same at every pull that is long enough; ``None`` where that is only one."""
 
@@ -248,12 +253,11 @@ def read_checks(
     be, and isn't blind under one ``mark``; without a tolerance by more than two marks.
     """
     found = []
-    way = unit_vector(at["A"], at["B"])
     for check in checks:
         allowed = 2 * mark if tolerance is None else tolerance * check.per_tolerance
         if allowed < mark:
             continue
-        reads = distance(_place(check, check.start, at, way), _place(check, check.end, at, way))
+        reads = reading_of(check, at)
         out = reads - check.distance
         if abs(out) > allowed:
             found.append(Reading(check, reads, out, allowed))
@@ -262,10 +266,14 @@ def read_checks(
     return found
 
 
-def _place(check: Check, mark: str, at: Mapping[str, Point], way: Point) -> Point:
-    if check.along is not None and mark == check.start:
-        return at["A"].plus(way, check.along)
-    if check.kind == "alternate" and mark == check.start:
-        first, second = mark.removeprefix("mid ").split("-")
-        return middle(at[first], at[second])
-    return at[mark]
+def reading_of(check: Check, at: Mapping[str, Point]) -> float:
+    """Return what a check reads, metres, where the marks stand ``at``."""
+    start = check.start
+    if check.along is not None:
+        start_at = at["A"].plus(unit_vector(at["A"], at["B"]), check.along)
+    elif check.kind == "alternate":
+        first, second = start.removeprefix("mid ").split("-")
+        start_at = middle(at[first], at[second])
+    else:
+        start_at = at[start]
+    return distance(start_at, at[check.end])

@@ -145,6 +145,21 @@ class OnePull:
         mark = self.moves[number][1].mark
         return Farthest(mark, abs(length), abs(short), {**self.recipe.at, **best[2]})
 
+    def each(self) -> Iterator[Farthest]:
+        """Yield the blunder at every pull where it doesn't show at once, until ``MOST_PLACED`` marks were set."""
+        placed = 0
+        for number, part, length, short in self.pulls:
+            hanging = self._hanging_on(number)
+            placed += len(hanging)
+            if placed > MOST_PLACED:
+                return
+            try:
+                found = self._moved(number, part, short, hanging)
+            except Noticed:
+                continue
+            mark = self.moves[number][1].mark
+            yield Farthest(mark, abs(length), abs(short), {**self.recipe.at, **found})
+
     def _first_of_levels(self) -> list[int]:
         first: dict[int, int] = {}
         for index, (number, *_rest) in enumerate(self.pulls):

@@ -29,11 +29,11 @@ class Shown:
     outline: list[Point]
 
 
-def obstacles_near(answer: Answer, paper: Paper) -> list[Shown]:
-    """Return the obstacles of which there is something near the arc."""
+def obstacles_near(answer: Answer, paper: Paper, around: float = _AROUND) -> list[Shown]:
+    """Return the obstacles of which there is something within ``around`` (drawing units) of the arc."""
     samples = [*paper.samples(), paper.point(0.0, 0.0), paper.point(0.0, answer["parallel"] or 0.0)]
     xs, ys = [x for x, _y in samples], [y for _x, y in samples]
-    near = Box(min(xs) - _AROUND, min(ys) - _AROUND, max(xs) + _AROUND, max(ys) + _AROUND)
+    near = Box(min(xs) - around, min(ys) - around, max(xs) + around, max(ys) + around)
     every = (
         Shown(one["name"], one["stops"], cut_to([paper.point(x, y) for x, y in one["outline"]], near))
         for one in answer["site"]["obstacles"]

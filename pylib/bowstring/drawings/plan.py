@@ -66,7 +66,9 @@ def plan_svg(answer: Answer, *, id: str, width_mm: float | None = None) -> str:
 
 
 def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
-    sketch = Sketch(id=id, title=_title(answer), description=_description(answer, paper), stopped=bool(answer["stops"]))
+    sketch = Sketch(
+        id=id, title=plan_title(answer), description=plan_description(answer, paper), stopped=bool(answer["stops"])
+    )
     legs, near = legs_of(answer, paper), obstacles_near(answer, paper)
     draw_obstacles(sketch, near)
     draw_arcs(sketch, answer, paper)
@@ -87,7 +89,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     outer = _dimensions(sketch, answer, paper, legs, [corner for one in near for corner in one.outline])
     _walker(sketch, answer, paper, outer)
     name_stakes(sketch, answer, paper)
-    _name_drawn_ends(sketch, answer, paper)
+    name_drawn_ends(sketch, answer, paper)
     name_straights(sketch, legs)
     name_string(sketch, answer, paper)
     sketch.sagitta(middle, tip, _sagitta_shown(answer))
@@ -137,12 +139,14 @@ def hand_words(answer: Answer) -> str:
     return " ".join([answer["hand"], say("draw.below" if answer["side"] == "right" else "draw.above")])
 
 
-def _title(answer: Answer) -> str:
+def plan_title(answer: Answer) -> str:
+    """Return what a plan is called, for whoever can't see it."""
     title = answer["title"]
     return say("draw.plan.title.named", title=title) if title else say("draw.plan.title")
 
 
-def _description(answer: Answer, paper: Paper) -> str:
+def plan_description(answer: Answer, paper: Paper) -> str:
+    """Return what a plan shows, for whoever can't see it."""
     shown = answer["staked_shown"]
     names = ", ".join(stake["name"] for stake in stakes_on_paper(answer))
     text = say("draw.plan.desc", chord=shown["chord"], sagitta=shown["sagitta"], names=names, hand=hand_words(answer))
@@ -160,7 +164,7 @@ def _description(answer: Answer, paper: Paper) -> str:
     return " ".join([text, *notes])
 
 
-def _name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
+def name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     """Name the drawn arc's ends, from which the staked ones are set."""
     out = paper.up if gap_between(answer, paper)[0] > 0 else -paper.up
     places = places_of_ends(answer, paper)

@@ -208,8 +208,8 @@ class Sketch:
             at = ((edge.left + edge.right) / 2, edge.top - MARGIN - height * (len(lines) - number))
             self.words(line, at, "end")
 
-    def finish(self, *, width_mm: float | None = None) -> str:
-        """Return the SVG text, its edge a margin outside everything that was drawn.
+    def finish(self, *, width_mm: float | None = None, within: Box | None = None) -> str:
+        """Return the SVG text, its edge a margin outside everything that was drawn, or that of a box.
 
         Lines lie undermost, stakes on them, words on top.
         """
@@ -219,6 +219,9 @@ class Sketch:
             self.drawing.square(centre, half, look, {"stake": name})
         for text, at, kind, anchor, classes, data in self._words:
             self.drawing.text(text, at, kind, anchor, classes, {"for": data} if data else None)
-        edge = self.edge
-        box = (edge.left - MARGIN, edge.top - MARGIN, edge.right + MARGIN, edge.bottom + MARGIN)
+        if within:
+            box = (within.left, within.top, within.right, within.bottom)
+        else:
+            edge = self.edge
+            box = (edge.left - MARGIN, edge.top - MARGIN, edge.right + MARGIN, edge.bottom + MARGIN)
         return self.drawing.finish(box, width_mm=width_mm)

@@ -24,8 +24,9 @@ Point = tuple[float, float]
 Command = tuple[str, *tuple[Point, ...]]
 """One piece of a path: its letter and its points, like ``("L", (3.0, 4.0))``."""
 
-SIZES: dict[str, float] = {"name": 15.0, "end": 17.0, "number": 14.0, "word": 13.0}
-"""Height of each kind of text, drawing units: ``name`` and ``end`` are stakes, ``number`` a measure."""
+SIZES: dict[str, float] = {"name": 15.0, "end": 17.0, "number": 14.0, "word": 13.0, "big": 20.0}
+"""Height of each kind of text, drawing units: ``name`` and ``end`` are stakes, ``number`` a measure, ``big`` the one
+that is looked at."""
 
 _LARGEST = 1e6
 _LEAST_PIXELS = 11.5  # of the smallest words; data-least-width says from which width in pixels on they are that high
@@ -47,6 +48,7 @@ STYLE = (
     ".bd-drawing .bd-soft{stroke:var(--draw-soft,#545b64);stroke-width:1.2px}"
     ".bd-drawing .bd-dash{stroke-dasharray:2 4}"
     ".bd-drawing .bd-arrow{stroke:var(--draw-accent,#7d1747);stroke-width:2.4px}"
+    ".bd-drawing .bd-strong{stroke-width:5px}"
     ".bd-drawing .bd-head{fill:var(--draw-accent,#7d1747);stroke:none}"
     ".bd-drawing .bd-solid{fill:currentColor;stroke:none}"
     ".bd-drawing .bd-stake{fill:var(--draw-ground,#fcfbf7);stroke:currentColor;stroke-width:1.6px;"
@@ -57,8 +59,11 @@ STYLE = (
     ".bd-drawing text{fill:currentColor;stroke:var(--draw-ground,#fcfbf7);stroke-width:3px;"
     "stroke-linejoin:round;paint-order:stroke}"
     + "".join(f".bd-drawing .bd-{kind}{{font-size:{size:g}px}}" for kind, size in SIZES.items())
-    + ".bd-drawing .bd-name,.bd-drawing .bd-end,.bd-drawing .bd-number{font-weight:700}"
+    + ".bd-drawing .bd-name,.bd-drawing .bd-end,.bd-drawing .bd-number,.bd-drawing .bd-big{font-weight:700}"
+    ".bd-drawing .bd-hot{fill:var(--draw-accent,#7d1747)}"
     ".bd-drawing .bd-quiet{font-weight:500;fill:var(--draw-soft,#545b64)}"
+    ".bd-drawing .bd-hot{fill:var(--draw-accent,#7d1747)}"
+    ".bd-drawing .bd-in{fill:var(--draw-ground,#fcfbf7);stroke:none}"
     "@media (min-width:1600px){.bd-drawing .bd-line,.bd-drawing .bd-stake{stroke-width:3px}"
     ".bd-drawing .bd-arc,.bd-drawing .bd-arrow{stroke-width:5px}.bd-drawing .bd-drawn{stroke-dasharray:18 10}"
     ".bd-drawing .bd-dash{stroke-dasharray:4 8}}"

@@ -48,6 +48,10 @@ OFFSETS = Table(
 OFFSETS_PAST = Table(
     "tangent_offset", (Column("tangent_at", None, "table.past"), Column("at", 0, running=True), _SQUARE_OFF)
 )
+# The first gap leaves A along the tangent, toward its mark: carried on from there to A it would run backward.
+PRODUCED_FIRST = Table(
+    "produce", (Column("line_on", None, "table.from_toward"), Column("carry_on", 0), Column("swing_in", 2))
+)
 PRODUCED = Table("produce", (Column("line_on", None, "table.line"), Column("carry_on", 0), Column("swing_in", 2)))
 
 OF_HALVING = {"stake": STRINGS, "stake_back": STRINGS, "stake_got": STRINGS, "stake_crossed": HALF_CHORDS}
@@ -62,6 +66,7 @@ OF_ORDINATES = {
         for where, cell in _WHERE.items()
     },
 }
+OF_SWINGS = {"swing": SWINGS, "swing_beside": SWINGS}
 OF_SIGHTS = {"sight": SIGHTS, "sight_ahead": SIGHTS, "sight_back": SIGHTS}
 OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST, "tangent_offset_out": OFFSETS}
-OF_PRODUCING = {"produce_first": PRODUCED, "produce_straight": PRODUCED, "produce": PRODUCED}
+OF_PRODUCING = {"produce_first": PRODUCED_FIRST, "produce_straight": PRODUCED, "produce": PRODUCED}

@@ -1,4 +1,4 @@
-"""The page made whole at build time, with the example's sheet in it."""
+"""The page made whole at build time, with an empty form in it."""
 
 from __future__ import annotations
 
@@ -8,43 +8,37 @@ import json
 import re
 from html import escape
 
-from bowstring.demo import DEMO
 from bowstring.drawings.svg import STYLE
 from bowstring.job.jobfile import TEXT_LIMIT
 from bowstring.methods.meant import BEFORE, BESIDE, PLACED
-from bowstring.page.answering import LastAnswer, shown_sheet
-from bowstring.page.fields import MARKS, MOST_FIELDS, fields_of_job
+from bowstring.page.fields import MARKS, MOST_FIELDS
 from bowstring.page.form import form_html
 from bowstring.page.tapped import DRAWN
 from bowstring.words import say
 
-_STATES = ("starting", "last", "waiting", "computed", "example", "stop", "refused", "failed")
+_STATES = ("starting", "last", "waiting", "failed")
 _TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault", "old")
 _HOST = ("missing", "type", "damaged", "unreachable", "late", "copy")
 _KEPT = ("kept", "full", "none")
 _OFFLINE = ("fetching", "ready", "saved", "never", "failed", "dead")
+_JOB = ("elsewhere_both", "elsewhere_gone", "elsewhere_keep", "elsewhere_leave", "other_part", "nothing")
 _DESK = (
-    *("untitled", "unreadable", "remove", "remove_surely", "file_large", "open_failed", "copied", "copy_by_hand"),
+    *("untitled", "unreadable", "remove", "file_large", "open_failed", "copied", "copy_by_hand"),
     *("saving", "saved", "save_failed", "no_address", "open_already", "ask_failed"),
 )
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 
 
 def build_page(template: str, version: str) -> str:
-    """Return the whole page: the template with the form, the example's sheet and every sentence put in.
+    """Return the whole page: the template with the empty form and every sentence put in.
 
-    Marks in the template: ``@FORM@``, ``@SHEET@``, ``@VERSION@``, ``@WORDS@`` (what the script needs, as JSON),
-    ``@STYLE@`` (the drawings' style for the page's policy), and any message of the page's topic by its key.
+    Marks in the template: ``@FORM@``, ``@VERSION@``, ``@WORDS@`` (what the script needs, as JSON), ``@STYLE@`` (the
+    drawings' style for the page's policy), and any message of the page's topic by its key.
 
     Raises ``ValueError`` when a mark is missing or unknown.
     """
-    fields = fields_of_job(DEMO)
-    shown = shown_sheet({"fields": fields}, LastAnswer())
-    if shown["sign"] != "computed":
-        raise ValueError(f"the example can't be used: {shown['errors']}")
     parts = {
-        "FORM": form_html(fields, shown["echoes"], shown["site_plan"]),
-        "SHEET": shown["sheet"],
+        "FORM": form_html({}, {}, ""),
         "VERSION": escape(version),
         "WORDS": _script_words(),
         "STYLE": _digest(STYLE),
@@ -74,13 +68,18 @@ def _script_words() -> str:
             **{trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
             **{f"host_{fault}": say(f"host.{fault}") for fault in _HOST},
         },
-        "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
+        "job": {
+            **{word: say(f"page.{word}") for word in _JOB},
+            "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
+            "undo": {what: say(f"page.undo_{what}") for what in ("clear", "remove", "done")},
+            "desk": {"untitled": say("page.desk_untitled")},
+        },
+        "new_job": say("page.new_job"),
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},
         "sizes": {"text": TEXT_LIMIT, "fields": MOST_FIELDS},
         "meant": {"method": BEFORE, "beside": BESIDE, "placed": PLACED},
-        "live": {sign: say(f"page.live_{sign}") for sign in ("computed", "stop", "refused")},
     }
     return json.dumps(words).replace("<", "\\u003c")
 

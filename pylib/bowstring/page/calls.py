@@ -9,12 +9,14 @@ import json
 import re
 import zlib
 from collections.abc import Callable, Mapping
+from typing import cast
 
 from bowstring.errors import BadJob
 from bowstring.job.form import JobForm
 from bowstring.job.job import read_job
 from bowstring.job.link import read_link
-from bowstring.page.answering import LastAnswer, link_of, shown_advice, shown_sheet
+from bowstring.page.answering import LastAnswer, link_of, shown_sheet
+from bowstring.page.beside import told
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.words import say
@@ -32,8 +34,14 @@ class Calls:
     def handle(self, call: str, payload: str) -> str:
         """Answer one question of the page's script, by name:
 
-        ``advice``     what ``sheet`` takes gives the sheet's part that says which way to take, see ``shown_advice``;
-        ``sheet``      ``{"fields": {id: text}, "unit_before": unit or null, "address": text}``, see ``shown_sheet``;
+        ``numbers``    ``{"fields": {id: text}, "unit_before": unit or null}``: the face of the numbers, what is needed at
+                       once, see ``measuring.shown_numbers``;
+        ``numbers_later``  the same: what of that face takes longer;
+        ``face``       ``{"fields", "face": name, "card", "panel", "got", "address"}``, see ``facing.shown_face``;
+        ``fold``       ``{"fields", "key"}``: what stands in a fold of the face that tells why;
+        ``link``       ``{"fields"}`` gives ``{"link", "link_note"}``;
+        ``example``    ``{}`` gives ``{"fields"}`` of the example;
+        ``sheet``      ``{"fields": {id: text}, "address": text}``: the long sheet, see ``shown_sheet``;
         ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
                        ``{"error": text}``;
         ``open_file``  ``{"text": a job file's text}`` gives the same;
@@ -82,7 +90,7 @@ def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
-        job = _with_its_method(job, asked, last)
+        job = cast("JobForm", _with_its_method(job, asked, last) | told(asked["fields"]))
     except BadJob as refusal:
         return _refusal(refusal)
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
@@ -135,8 +143,49 @@ def _outline(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return drawn_obstacle(asked)
 
 
+def _numbers(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    from bowstring.page.measuring import shown_numbers
+
+    return shown_numbers(asked)
+
+
+def _numbers_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    from bowstring.page.measuring import shown_later
+
+    return shown_later(asked, last)
+
+
+def _face(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    from bowstring.page.facing import shown_face
+
+    return shown_face(asked, last)
+
+
+def _fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    from bowstring.page.facing import shown_fold
+
+    return shown_fold(asked, last)
+
+
+def _link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    from bowstring.page.linking import shown_link
+
+    return shown_link(asked, last)
+
+
+def _example(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    from bowstring.demo import DEMO
+
+    return {"fields": fields_of_job(DEMO)}
+
+
 _CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
-    "advice": shown_advice,
+    "numbers": _numbers,
+    "numbers_later": _numbers_later,
+    "face": _face,
+    "fold": _fold,
+    "link": _link,
+    "example": _example,
     "sheet": shown_sheet,
     "open_link": _open_link,
     "open_file": _open_file,

@@ -15,6 +15,7 @@ from bowstring.errors import bad
 from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.form import JobForm
 from bowstring.job.hand import SIDES
+from bowstring.page import beside
 from bowstring.page.plainly import as_asked
 from bowstring.page.rows import (
     CONTROL_FIELDS,
@@ -131,8 +132,13 @@ FIELDS = (
 )
 """Every field but those in rows that grow (see ``rows_of``), in the form's order."""
 
-MOST_FIELDS = len(FIELDS) + sum(MOST[group] * len(names) for group, names in ROW_NAMES.items())
-"""Fields of the form with every row that there can be."""
+MOST_FIELDS = (
+    len(FIELDS)
+    + sum(MOST[group] * len(names) for group, names in ROW_NAMES.items())
+    + len(beside.PLAIN)
+    + 2 * beside.MOST_READ
+)
+"""Fields that a kept job can have: the form's with every row that there can be, and those beside it."""
 
 _BY_ID = {field.id: field for field in FIELDS}
 
@@ -177,6 +183,9 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     parts = {"arc": _arc(typed), "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
     job.update({key: part for key, part in parts.items() if part})
     job.update(site_of_fields(typed))
+    read = beside.read_of(typed)
+    if read:
+        job["read"] = read
     return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
 
 
@@ -202,7 +211,7 @@ def stands_for_itself(name: str, text: str) -> bool:
 
 
 def _typed(fields: Mapping[str, str]) -> dict[str, str]:
-    strangers = [name for name in fields if name not in _BY_ID and not is_row(name)]
+    strangers = [name for name in fields if name not in _BY_ID and not is_row(name) and not beside.is_beside(name)]
     if strangers:
         raise ValueError(f"no such fields: {strangers}")
     return {name: text.strip() for name, text in fields.items() if text.strip()}
@@ -275,9 +284,11 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
 
     ``job_of_fields`` makes a job of the same meaning out of it.
     """
-    fields = {
-        "-".join(_pieces(place)): text for place, value in _leaves(in_texts(as_asked(job))) if (text := _text(value))
-    }
+    asked = as_asked(job)
+    kept = beside.fields_of(asked)
+    layout = {key: value for key, value in asked.items() if key not in ("done", "read", "by", "date")}
+    fields = {"-".join(_pieces(place)): text for place, value in _leaves(in_texts(layout)) if (text := _text(value))}
+    fields |= kept
     fields.pop("bowstring", None)
     if "arc-greater" in fields:
         fields["greater"] = fields.pop("arc-greater")

@@ -1,30 +1,15 @@
-"""The form as HTML, made from the one table of fields."""
+"""The form as HTML, made from the one table of fields: the face with the measures, and the panels behind it."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from html import escape
-
-from bowstring.methods.catalogue import BY_NAME
-from bowstring.page.fields import FIELDS, MARKS, YES, Field, all_fields, unit_of
-from bowstring.page.rows import ERROR_FIELDS, LEAST, LENGTH_ROWS, METHOD_FIELDS, MOST, ROW_NAMES, STANDS
-from bowstring.sheet.markup import marked
+from bowstring.faces.numbers import numbers
+from bowstring.page.entries import Entries, Typed
+from bowstring.page.fields import all_fields
+from bowstring.page.keypad import keypad_html
+from bowstring.page.measures import face_html
+from bowstring.page.panels import panels_html
+from bowstring.page.rows import ROW_NAMES
 from bowstring.words import catalogue, say
-
-_DECIMAL = ("ft", "m", "mm")
-"""Units whose numbers need no quote, dash or slash: there a phone may show its number keys."""
-
-_LENGTHS = ("length", "fine", "zero", "signed")
-_BY_PLACE = {field.place: field for field in FIELDS}
-
-_ARC = tuple(f"arc.{name}" for name in (
-    "chord", "sagitta", "radius", "diameter", "arc_length", "central_angle", "tangent_length", "external"
-))  # fmt: skip
-
-_METHOD, _OPTIONS = [row[0] for row in METHOD_FIELDS[:2]], [row[0] for row in METHOD_FIELDS[2:]]
-_ROOM = tuple(f"room.{name}" for name in ("behind", "inside", "outside"))
-
-Typed = Mapping[str, str]
 
 
 def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str = "") -> str:
@@ -35,37 +20,8 @@ def form_html(typed: Typed | None = None, echoes: Typed | None = None, plan: str
         echoes: how each was read, by field id, as HTML.
         plan: the plan of the site, as HTML.
     """
-    page = _Form(typed or {}, echoes or {})
-    return "\n".join(
-        [
-            page.fold("job", page.plain(["title", "note"]), shut=True),
-            page.section("unit", page.plain(["unit"])),
-            page.section(
-                "arc",
-                page.plain([*_ARC, "greater"])
-                + page.fold("degree", page.plain(["arc.degree", "arc.degree_by"]))
-                + page.fold("points", page.points())
-                + page.fold("sides", page.plain([f"arc.three_sides[{row}]" for row in range(3)])),
-            ),
-            page.section("line", page.plain(["drawn_to", "width", "driven", "diameter", "offset", "toward"])),
-            page.section(
-                "ends", page.plain(["ends.A", "ends.B", "start", "side", "turn"]) + page.fold("ties", page.ties())
-            ),
-            page.section("fine", page.plain(["mark", "tolerance", "fair", "spacing", "levels"])),
-            page.section("method", page.plain(_METHOD) + page.fold("options", page.plain(_OPTIONS))),
-            page.fold("tape", page.plain(["tape.length", "tape.class", "hands"])),
-            page.fold("ground", _desk_of_plan(plan) + page.rows("ground") + page.plain((*_ROOM, "parallel"))),
-            page.fold(
-                "found",
-                page.plain([f"found.{name}" for name in ("chord[0]", "chord[1]", "tape", "fall", "hold", "sure")]),
-            ),
-            page.fold("got", page.rows("got")),
-            page.fold("known", page.rows("known")),
-            page.fold("fall", page.plain(["fall.along", "fall.across"])),
-            page.fold("errors", page.plain([row[0] for row in ERROR_FIELDS])),
-            page.fold("control", page.control()),
-        ]
-    )
+    entries = Entries(typed or {}, echoes or {})
+    return "\n".join([face_html(entries, numbers(entries.typed)), panels_html(entries, plan), keypad_html()])
 
 
 def label_of(field_id: str, typed: Typed | None = None) -> str:
@@ -84,190 +40,3 @@ def label_of(field_id: str, typed: Typed | None = None) -> str:
                 return f"{say('form.tie_row', end=pieces[1], number=int(pieces[2]) + 1)}: {label}"
             return label
     return ""
-
-
-class _Form:
-    """The form with its values; each method returns a piece of HTML."""
-
-    def __init__(self, typed: Typed, echoes: Typed) -> None:
-        self.typed = typed
-        self.echoes = echoes
-        self.unit = unit_of(typed)
-        self.fields = {field.id: field for field in all_fields(typed)}
-
-    def section(self, name: str, inside: str) -> str:
-        title = f'<h3 id="form-{name}">{_said(f"form.section_{name}")}</h3>'
-        inside = f"{title}{_help(f'section_{name}')}{inside}"
-        return f'<section class="group" aria-labelledby="form-{name}">{inside}</section>'
-
-    def fold(self, name: str, inside: str, shut: bool = False) -> str:
-        """Return a part that is folded away while nothing stands in it (or always at first)."""
-        used = any(f'id="{field}"' in inside and text.strip() for field, text in self.typed.items())
-        opened = " open" if used and not shut else ""
-        title = f"<summary>{_said(f'form.section_{name}')}</summary>"
-        return f'<details class="fold" id="form-{name}"{opened}>{title}{_help(f"section_{name}")}{inside}</details>'
-
-    def plain(self, places: Sequence[str]) -> str:
-        return f'<div class="fields">{"".join(self.field(_BY_PLACE[place]) for place in places)}</div>'
-
-    def points(self) -> str:
-        rows = ""
-        for row in range(3):
-            inside = "".join(self.field(_BY_PLACE[f"arc.points[{row}][{axis}]"]) for axis in range(2))
-            rows += self._row(_said(f"form.point_row_{row}"), inside)
-        return rows
-
-    def ties(self) -> str:
-        rows = ""
-        for end in "AB":
-            for row in range(2):
-                inside = "".join(self.field(_BY_PLACE[f"ties.{end}[{row}].{name}"]) for name in ("to", "distance"))
-                rows += self._row(escape(say("form.tie_row", end=end, number=row + 1)), inside)
-        return rows
-
-    def control(self) -> str:
-        rows = ""
-        for row in range(2):
-            inside = "".join(self.field(_BY_PLACE[f"control.marks[{row}].{name}"]) for name in ("mark", *"xyne"))
-            rows += self._row(escape(say("form.row_control", number=row + 1)), inside)
-        return rows
-
-    def rows(self, group: str) -> str:
-        """Return the rows of a group that grows: the script adds one when the last one is used."""
-        rows: dict[str, list[Field]] = {}
-        for field in self.fields.values():
-            if field.place.startswith(f"{group}["):
-                rows.setdefault(field.id.split("-")[1], []).append(field)
-        inside = "".join(
-            self._row(escape(say(f"form.row_{group}", number=int(row) + 1)), "".join(map(self.field, fields)))
-            for row, fields in rows.items()
-        )
-        return f'<div data-rows="{group}" data-least="{LEAST[group]}" data-most="{MOST[group]}">{inside}</div>'
-
-    def _row(self, title: str, inside: str) -> str:
-        return f'<fieldset class="row"><legend>{title}</legend><div class="fields">{inside}</div></fieldset>'
-
-    def field(self, field: Field) -> str:
-        """Return one field with its label, help, echo and the place for what is wrong with it."""
-        if field.kind == "choice":
-            return self._choice(field)
-        if field.kind == "flag":
-            return self._flag(field)
-        name, end = field.id, field.id.split("-")[1] if field.word.startswith("tie_") else ""
-        label = f'<label for="{name}">{escape(say(f"form.{field.word}", end=end))}</label>'
-        said = f'<div class="said">{label}{_help(field.word, name)}</div>'
-        long = field.kind in ("note", "mark", *LENGTH_ROWS) or field.word in ("title", "control_mark")
-        wide = " wide" if long else ""
-        return (
-            f'<div class="field{wide}" data-field="{name}">{said}'
-            f'<div class="entry">{self._entry(field)}{self._beside(field)}</div>{self._after(name)}</div>'
-        )
-
-    def _described(self, field: Field) -> str:
-        names = [f"{field.id}-help"] if _has_help(field.word) else []
-        names += [f"{field.id}-beside"] if self._beside(field) else []
-        return f'aria-describedby="{" ".join([*names, f"{field.id}-echo", f"{field.id}-wrong"])}"'
-
-    def _entry(self, field: Field) -> str:
-        text = escape(self.typed.get(field.id, ""))
-        common = f'id="{field.id}" name="{field.id}" {self._described(field)} autocomplete="off"'
-        if field.kind in ("note", "outline"):
-            rows = 3 if field.kind == "note" else 2
-            return f'<textarea {common} rows="{rows}" spellcheck="false">{text}</textarea>'
-        if field.kind == "mark":
-            return f"<select {common}>{self._marks(self.typed.get(field.id, ''))}</select>"
-        keys = ""
-        if field.kind in ("length", "fine", "zero"):
-            keys = " data-keys" + (' inputmode="decimal"' if self.unit in _DECIMAL else "")
-        elif field.kind == "count":
-            keys = ' inputmode="numeric"'
-        short = "" if field.kind in ("text", "stations") else ' class="number"'
-        return f'<input type="text" {common}{short}{keys} spellcheck="false" autocapitalize="off" value="{text}">'
-
-    def _marks(self, chosen: str) -> str:
-        options = f'<option value="">{_said("form.mark_usual")}</option>'
-        for unit, marks in MARKS.items():
-            inside = "".join(
-                f'<option value="{mark}"{" selected" if mark == chosen else ""}>{mark}</option>' for mark in marks
-            )
-            options += f'<optgroup label="{_said(f"form.unit.{unit}")}">{inside}</optgroup>'
-        return options
-
-    def _beside(self, field: Field) -> str:
-        """Return the unit that stands beside a number."""
-        if field.kind in ("angle", "percent"):
-            return f'<span class="beside" id="{field.id}-beside">{_said(f"form.beside.{field.kind}")}</span>'
-        if field.kind in _LENGTHS:
-            unit = _said(f"form.beside.{self.unit}")
-            return f'<span class="beside" id="{field.id}-beside" data-unit>{unit}</span>'
-        return ""
-
-    def _after(self, name: str) -> str:
-        echo = f'<output class="echo" id="{name}-echo" for="{name}">{self.echoes.get(name, "")}</output>'
-        return f'<div class="under">{echo}<p class="wrong" id="{name}-wrong"></p></div>'
-
-    def _choice(self, field: Field) -> str:
-        blank = "" if "" in field.choices else {"unit": "", **STANDS}.get(field.id)
-        chosen = self.typed.get(field.id, "ft-in" if field.id == "unit" else blank)
-        options, apart = "", _apart() if field.id == "method" else None
-        for value in field.choices:
-            checked = " checked" if value == chosen else ""
-            mark = " data-blank" if value == blank else ""
-            words = _said(f"form.{field.word}.{value or 'none'}")
-            if value == apart:
-                options += f'<p class="apart help">{_said("form.method_apart")}</p>'
-            options += (
-                f'<label class="option"><input type="radio" name="{field.id}" value="{value}"{checked}{mark}>'
-                f"<span>{words}</span></label>"
-            )
-        legend = f"<legend>{_said(f'form.{field.word}')}</legend>{_help(field.word, field.id)}"
-        return (
-            f'<fieldset class="choice" id="{field.id}" data-field="{field.id}" tabindex="-1" '
-            f'aria-describedby="{field.id}-wrong">{legend}'
-            f'<div class="options">{options}</div><p class="wrong" id="{field.id}-wrong"></p></fieldset>'
-        )
-
-    def _flag(self, field: Field) -> str:
-        checked = " checked" if self.typed.get(field.id) else ""
-        return (
-            f'<div class="field wide" data-field="{field.id}"><label class="option">'
-            f'<input type="checkbox" id="{field.id}" name="{field.id}" value="{YES}"{checked} '
-            f'aria-describedby="{field.id}-wrong"><span>{_said(f"form.{field.word}")}</span></label>'
-            f'<p class="wrong" id="{field.id}-wrong"></p></div>'
-        )
-
-
-def _apart() -> str | None:
-    """The first of the methods that want an instrument or a road's way of working: they stand together, last."""
-    return next((method.name for method in BY_NAME.values() if not method.everyday), None)
-
-
-def _desk_of_plan(plan: str) -> str:
-    """Return the site's plan with what it is drawn on with; the script lets it be used once Python is up."""
-
-    def button(name: str, key: str) -> str:
-        return f'<button type="button" id="draw-{name}" disabled>{_said(key)}</button>'
-
-    adding = "".join(button(name, f"form.draw_{name}") for name in ("tape", "feet", "round"))
-    going = button("undo", "form.draw_undo") + button("done", "form.draw_done") + button("cancel", "form.draw_cancel")
-    return (
-        f'<div id="site-plan">{plan}</div><p id="site-none" class="help" hidden>{_said("form.no_plan")}</p>'
-        f'<p id="draw-wrong" class="alarm" role="alert" hidden></p><p id="draw-said" role="status"></p>'
-        f'<div class="actions" id="draw-adding">{adding}</div>'
-        f'<div class="actions" id="draw-going" hidden>{going}</div>'
-    )
-
-
-def _said(key: str) -> str:
-    return escape(say(key))
-
-
-def _has_help(word: str) -> bool:
-    return f"form.{word}.help" in catalogue()
-
-
-def _help(word: str, name: str = "") -> str:
-    if not _has_help(word):
-        return ""
-    place = f' id="{name}-help"' if name else ""
-    return f'<p class="help"{place}>{marked(say(f"form.{word}.help"))}</p>'

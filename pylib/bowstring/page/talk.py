@@ -21,27 +21,16 @@ class ErrorRow(TypedDict):
 
 
 @final
-class ComputedSheet(TypedDict):
-    """A job's sheet and site plan as HTML, its link or why it has none, and how each field was read."""
+class State(TypedDict):
+    """What the bar says of the job: a sign by its name (``computed``, ``ask``, ``stop``, ``refused``), and a text."""
 
-    sign: Literal["computed"]
-    sheet: str
-    site_plan: str
-    link: str
-    link_note: str
-    stop: bool
-    unit_note: str
-    example: bool
-    echoes: dict[str, str]
-    errors: list[ErrorRow]
+    sign: str
+    text: str
 
 
-@final
-class RefusedSheet(TypedDict):
-    """Why there is no sheet, and how the other fields were read."""
+class Face(TypedDict):
+    """One face as HTML, and what the bar says; each face may tell more."""
 
-    sign: Literal["refused"]
-    site_plan: str
-    errors: list[ErrorRow]
-    echoes: dict[str, str]
-    unit_note: str
+    sign: Literal["computed", "refused"]
+    html: str
+    state: State

@@ -42,12 +42,13 @@ STOPS = frozenset(
 
 @dataclass(frozen=True)
 class Caution:
-    """A caution's sentence; ``stops``: not to be built from before it is settled."""
+    """A caution's sentence; ``stops``: not to be built from before it is settled; ``key``: that of its sentence."""
 
     text: str
     stops: bool
+    key: str
 
 
 def caution(key: str, **values: object) -> Caution:
     """Return the caution of a message key."""
-    return Caution(say(key, **values), key in STOPS)
+    return Caution(say(key, **values), key in STOPS, key)

@@ -31,7 +31,12 @@ def report_cautions(layout: Layout, own: Row) -> list[str]:
 
 def report_stops(layout: Layout, own: Row) -> list[str]:
     """Return those cautions for which nobody should build from the sheet before something is settled."""
-    return [caution.text for caution in _all(layout, own) if caution.stops]
+    return [caution.text for caution in stopping(layout, own)]
+
+
+def stopping(layout: Layout, own: Row) -> list[Caution]:
+    """Return the cautions that stop a layout."""
+    return [caution for caution in _all(layout, own) if caution.stops]
 
 
 def _all(layout: Layout, own: Row) -> list[Caution]:

@@ -34,6 +34,7 @@ def _row(tape: Tape, one: Judged, best: bool, shown: dict[float, str]) -> CheckR
     }
     text = say(f"check.{check.kind}", **values)
     return {
+        "key": check.key,
         "from": check.start,
         "to": check.end,
         "distance": check.distance,

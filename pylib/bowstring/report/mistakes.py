@@ -34,6 +34,18 @@ def report_mistakes(layout: Layout) -> list[MistakeRow]:
     return [_row(layout, mistake, values, listed) for mistake, values in _made(layout) if mistake is not None]
 
 
+def known_slips(layout: Layout) -> list[tuple[Mistake, str]]:
+    """Return each blunder that may have been made here, with its sentence; a forgotten foot at every single pull."""
+    made = [(mistake, values) for mistake, values in _made(layout) if mistake is not None]
+    crew = Crew(layout.recipe, layout.stakes, layout.staked, layout.drawn, layout.job.tape)
+    burn = _burned(layout.job.tape, crew.burn)
+    once = [(mistake, burn) for mistake in crew.burned_feet()]
+    return [
+        (mistake, _text(layout, mistake, values))
+        for mistake, values in [*((one, told) for one, told in made if one.kind != "burned_foot"), *once]
+    ]
+
+
 def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
     """Every blunder with the values of its sentence that only a layout knows."""
     job, tape = layout.job, layout.job.tape

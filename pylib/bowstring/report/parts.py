@@ -20,9 +20,11 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
 from bowstring.report.forms.stakeline import OnLinePart
@@ -131,6 +133,12 @@ def _marks(work: Work) -> list[PlaceRow]:
     return report_marks(work.layout)
 
 
+def _cards(work: Work) -> list[CardRow]:
+    from bowstring.report.cards import report_cards
+
+    return report_cards(work.layout, work.steps)
+
+
 def _tables(work: Work) -> list[StepTable]:
     from bowstring.report.table import report_tables
 
@@ -153,6 +161,12 @@ def _got(work: Work) -> list[GotRow]:
     from bowstring.report.got import report_got
 
     return report_got(work.layout)
+
+
+def _read(work: Work) -> ReadPart:
+    from bowstring.report.read import report_read
+
+    return report_read(work.layout, work.own, work.kept, work.steps)
 
 
 def _mistakes(work: Work) -> list[MistakeRow]:
@@ -195,6 +209,12 @@ def _stops(work: Work) -> list[str]:
     from bowstring.report.cautions import report_stops
 
     return report_stops(work.layout, work.own)
+
+
+def _ways_out(work: Work) -> list[WayOutRow]:
+    from bowstring.report.ways_out import report_ways_out
+
+    return report_ways_out(work)
 
 
 def _cautions(work: Work) -> list[str]:
@@ -252,10 +272,12 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "stakes": _stakes,
     "marks": _marks,
     "steps": plain.steps,
+    "cards": _cards,
     "tables": _tables,
     "square": _square,
     "checks": _checks,
     "got": _got,
+    "read": _read,
     "mistakes": _mistakes,
     "stick": _stick,
     "accuracy": _accuracy,
@@ -263,6 +285,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "advice": _advice,
     "warnings_top": _warnings_top,
     "stops": _stops,
+    "ways_out": _ways_out,
     "cautions": _cautions,
     "site": _site,
     "notes": _notes,

@@ -166,8 +166,8 @@ PROVED_ALONG = ("prove_two", "prove_parts")
 """Steps that prove the ends along a string between them."""
 
 
-def _kind(layout: Layout, step: Step) -> str:
-    """The step's sentence; an offset string was just set at both ends, so it is taped; one that the ends were proved
+def kind_told(layout: Layout, step: Step) -> str:
+    """Return the name of a step's sentence; an offset string was just set at both ends, so it is taped; one that the ends were proved
     along is up already."""
     if step.stands and not _told_by_halving(layout, step):
         return "stands" if step.stake else "stands_helper"
@@ -214,7 +214,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
     if step.stake and step.stands:
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    return say(f"step.{_kind(layout, step)}", **values).rstrip()
+    return say(f"step.{kind_told(layout, step)}", **values).rstrip()
 
 
 def _corner_hand(layout: Layout, step: Step) -> str:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from bowstring.job.form import JobForm
 from bowstring.job.job import Job, read_job
+from bowstring.job.kept import part_kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.taken import Taken, take
 from bowstring.report.forms.steps import StepRow
@@ -22,11 +23,13 @@ class Work:
     Attributes:
         job: the job as it was read, with the method that was taken where it names none.
         layout: the job carried through, in metres and radians.
+        kept: what the crew read, kept with the job.
     """
 
     def __init__(self, job: JobForm, *, whole: bool = True) -> None:
         self.whole = whole
-        self.taken: Taken = take(read_job(job))
+        asked, self.kept = part_kept(job)
+        self.taken: Taken = take(read_job(asked))
         self.layout: Layout = self.taken.layout
         self.job: Job = self.layout.job
         self.texts: dict[float, str] = {}

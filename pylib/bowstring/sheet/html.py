@@ -45,6 +45,11 @@ def part_html(answer: Answer, key: str) -> str:
     return _section(section, answer, str) if section else ""
 
 
+def inside_html(section: Section, answer: Answer, label: Label = str) -> str:
+    """Return what stands in a part of a sheet, without its title; ``label`` is ``sheet_html``'s."""
+    return "".join(_block(block, section, answer, label) for block in section.blocks)
+
+
 def _contents(sections: Sequence[Section]) -> str:
     """Return the way to each part, folded away: a sheet is many phone screens long."""
     links = "".join(f'<li><a href="#sheet-{section.key}">{marked(section.title)}</a></li>' for section in sections)
@@ -63,7 +68,7 @@ def _foot(answer: Answer, link: str) -> str:
 
 def _section(section: Section, answer: Answer, label: Label) -> str:
     name = f"sheet-{section.key}"
-    inside = "".join(_block(block, section, answer, label) for block in section.blocks)
+    inside = inside_html(section, answer, label)
     if section.key.startswith("level-"):
         # Folded on screen only: on paper a level that isn't there would be a stake that isn't set.
         title = f'<summary><h3 id="{name}-title">{marked(section.title)}</h3></summary>'

@@ -127,10 +127,10 @@ def _arc(answer: Answer) -> Iterator[Block]:
             say("sheet.given_caption"),
         )
     if answer["fit"]:
-        yield from _fit(answer["fit"])
+        yield from fit_blocks(answer["fit"])
 
 
-def _fit(fit: FitPart) -> Iterator[Block]:
+def fit_blocks(fit: FitPart) -> Iterator[Block]:
     head = [
         say("sheet.hold"),
         *(say(f"sheet.{name}") for name in ("radius", "rise", "arc_length", "kink", "build")),

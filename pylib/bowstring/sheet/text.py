@@ -44,13 +44,13 @@ def sheet_text(answer: Answer) -> str:
 
 def _section(section: Section) -> Iterator[str]:
     yield ""
-    yield from wrap(_capitals(section.title), WIDTH)
+    yield from wrap(capitals(section.title), WIDTH)
     yield "-" * WIDTH
     for block in section.blocks:
         yield from _block(block)
 
 
-def _capitals(title: str) -> str:
+def capitals(title: str) -> str:
     """Return a title in capitals, but for its numbers' units: 900 MM is no way to write millimetres."""
     pieces, place = [], 0
     for found in NUMBER.finditer(title):
@@ -67,19 +67,19 @@ def _block(block: Block) -> Iterator[str]:
     elif isinstance(block, Paragraph):
         sign = SIGNS.get(block.kind, "")
         for line in block.text.split("\n"):
-            yield from _wrapped(line, sign)
+            yield from wrapped(line, sign)
     elif isinstance(block, Heading):
         yield ""
-        yield from _wrapped(block.text, "")
+        yield from wrapped(block.text, "")
     elif isinstance(block, Items):
         for number, text in enumerate(block.texts, block.first or 1):
             sign = f"{number:>3}. " if block.first is not None else SIGNS.get(block.kind, "- ")
-            yield from _wrapped(text, sign)
+            yield from wrapped(text, sign)
     elif isinstance(block, Table):
         yield from table_lines(block)
 
 
-def _wrapped(text: str, sign: str) -> list[str]:
+def wrapped(text: str, sign: str) -> list[str]:
     """Return a text's lines, its sign before the first and as much room before the others."""
     lines = wrap(text, WIDTH - len(sign))
     return [(" " * len(sign) if number else sign) + line for number, line in enumerate(lines)]

@@ -103,12 +103,15 @@ def read_length(
         _check(exact, sign, signed, zero)
     except Refused as why:
         values = {"typed": quoted(typed), **why.values}
+        good: dict[str, Fraction] = {}
         if "readings" in values:
             minus = "-" if signed and plain(typed).startswith("-") else ""
             good = _good_readings([minus + reading for reading in why.readings], unit, zero)
             values["readings"] = either(list(good)) if good else say("length.example")
             values["apart"] = _apart(list(good.values()), unit)
-        raise bad(field, f"length.{why.name}", **values) from None
+        refusal = bad(field, f"length.{why.name}", **values)
+        refusal.readings = tuple(good)
+        raise refusal from None
     return Length(float(exact), float(place), typed)
 
 

@@ -29,6 +29,7 @@ FLOORS = (
     "demo",
     "drawings",
     "sheet",
+    "faces",
     "page",
     "terminal",
     "__main__",

@@ -113,6 +113,22 @@ def test_no_folder_is_listed_and_no_link_leads_out(tmp_path: Path) -> None:
         assert "content-encoding" not in get(at, "/page.js", Accept_Encoding="br")[1]
 
 
+def test_only_where_somebody_works_on_the_page_is_its_map_told_of(tmp_path: Path) -> None:
+    (tmp_path / "site" / "v-1").mkdir(parents=True)
+    (tmp_path / "site" / "v-1" / "page.js").write_bytes(TEXT)
+    (tmp_path / "site" / "v-1" / "worker.js").write_bytes(TEXT)
+    with serve.served(tmp_path / "site", serve.MappedHandler) as at:
+        assert get(at, "/page.js.map")[0] == 404, "none was made"
+        (tmp_path / "page.js.map").write_bytes(b"{}")
+        status, headers, body = get(at, "/v-1/page.js")
+        assert (status, body, headers["sourcemap"]) == (200, TEXT, "/page.js.map")
+        status, headers, body = get(at, headers["sourcemap"])
+        assert (status, body, headers["content-type"]) == (200, b"{}", "application/json; charset=utf-8")
+        assert "sourcemap" not in get(at, "/v-1/worker.js")[1]
+    with serve.served(tmp_path / "site") as at:
+        assert "sourcemap" not in get(at, "/v-1/page.js")[1] and get(at, "/page.js.map")[0] == 404
+
+
 def test_squeezed_copies_are_made_once_and_hold_the_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(squeeze, "CACHE", tmp_path / "cache")
     site = tmp_path / "site"

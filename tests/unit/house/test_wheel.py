@@ -13,7 +13,7 @@ import pytest
 
 from bowstring import answer
 from bowstring.demo import DEMO
-from bowstring.sheet.text import sheet_text
+from bowstring.sheet.short import short_text
 from builder import library
 
 PROGRAMS = "Scripts" if os.name == "nt" else "bin"
@@ -51,7 +51,7 @@ def test_the_command_answers_a_job_as_the_package_does(programs: Path, tmp_path:
     job.write_text(json.dumps(DEMO), "utf-8")
     done = run(programs, "bowstring", str(job))
     assert (done.returncode, done.stderr) == (0, "")
-    assert done.stdout == sheet_text(answer(DEMO))
+    assert done.stdout == short_text(answer(DEMO))
 
 
 def test_the_command_refuses_with_its_exit_code_and_one_line(programs: Path) -> None:

@@ -311,9 +311,9 @@ def test_a_link_carries_it(capsys: pytest.CaptureFixture[str]) -> None:
     again = bowstring.read_link(link)
     assert again["method"] == BEAM
     assert bowstring.answer(again) == answered()
-    assert terminal.main([link]) == 0
+    assert terminal.main([link, "--all"]) == 0
     assert "SET THE STAKES: A CROSSED BEAM" in capsys.readouterr().out
-    assert terminal.main([bowstring.write_link({**JOB, "method": "tapes"}), "--method", BEAM]) == 0
+    assert terminal.main([bowstring.write_link({**JOB, "method": "tapes"}), "--method", BEAM, "--all"]) == 0
     assert "SET THE STAKES: A CROSSED BEAM" in capsys.readouterr().out
 
 

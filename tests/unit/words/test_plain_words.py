@@ -18,7 +18,10 @@ OTHER_NAMES = {
     r"sagitta|sagittae|middle ordinates?|rise": {"form.sagitta.help", "hand_work.first", "got.not_a_list.remedy"},
     r"half chords?": set(),
     r"levels": set(),
-    r"(?<!in the )ways?": {"step.stake_back", "step.back_short", "link.damaged.wrong"},
+    r"(?<!in the )ways?": {
+        *("step.stake_back", "step.back_short", "link.damaged.wrong"),
+        *("numbers.line_hand", "numbers.panel_hand"),  # which way it curves
+    },
     r"centres?|metres?|millimetres?|neighbours?|neighbouring|kerbs?|colours?": set(),
 }
 

@@ -14,9 +14,11 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
 from bowstring.report.forms.stakeline import OnLinePart
@@ -40,7 +42,8 @@ class Answer(TypedDict):
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
         got: where stakes that were set already really stand, one row for each of the job's.
         marks: every mark that the steps and the checks use.
-        stops: those of ``cautions`` that have to be settled before anybody builds.
+        cards: the steps as they are worked, one at a time, with what comes before and after them.
+        stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
 
     version: str
@@ -79,10 +82,12 @@ class Answer(TypedDict):
     stakes: list[StakeRow]
     marks: list[PlaceRow]
     steps: list[StepRow]
+    cards: list[CardRow]
     tables: list[StepTable]
     square: list[str]
     checks: list[CheckRow]
     got: list[GotRow]
+    read: ReadPart
     mistakes: list[MistakeRow]
     stick: StickPart
     accuracy: AccuracyPart
@@ -90,6 +95,7 @@ class Answer(TypedDict):
     advice: AdvicePart
     warnings_top: list[str]
     stops: list[str]
+    ways_out: list[WayOutRow]
     cautions: list[str]
     site: SitePart
     notes: list[str]

@@ -12,6 +12,7 @@ class CheckRow(_Between):
     """A distance (metres) that must be read from one mark to another when the stakes stand.
 
     Attributes:
+        key: what a reading of it is kept by.
         expected: metres within which 95 of 100 readings stay by the error model, the reading itself included.
         allowed: metres that it is out by when every stake of it is at the edge of its tolerance, the worse way;
             ``None`` without a tolerance; blind: that is less than the tape shows. Both are shown rounded down to a
@@ -20,6 +21,7 @@ class CheckRow(_Between):
         along: metres from A along the chord to where an ordinate is taken, ``None`` for other kinds.
     """
 
+    key: str
     distance: float
     shown: str
     expected: float

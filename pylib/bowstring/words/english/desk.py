@@ -26,8 +26,16 @@ MESSAGES = {
     "page.update": "A newer version of this page is ready. Your work is kept when you update.",
     "page.update_take": "Update now",
     "page.update_later": "Later",
-    "page.elsewhere": "This job was changed in another window. Typing here would overwrite it.",
-    "page.elsewhere_take": "Use the other window's",
+    "page.elsewhere_both": "This was changed here and in another window. Which one holds?",
+    "page.elsewhere_gone": "This job was deleted in another window.",
+    "page.elsewhere_keep": "Keep it",
+    "page.elsewhere_leave": "Let it go",
+    "page.other_part": "One field",
+    "page.nothing": "nothing",
+    "page.files": "Files",
+    "page.example_show": "Show an example",
+    "page.full": "This device has no room left for the page. Save your oldest jobs as files, then delete them here.",
+    "page.full_out": "Save the oldest as files",
     "page.not_started": (
         "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts, only the "
         "example is here: don't build from it."
@@ -64,7 +72,6 @@ MESSAGES = {
     "page.desk_untitled": "Job without a title",
     "page.desk_unreadable": "A job that can't be read",
     "page.desk_remove": "Delete",
-    "page.desk_remove_surely": "Delete for good?",
     "page.desk_file_large": "That file is too large to be a job file. Nothing was opened.",
     "page.desk_open_already": "That job is already in the fields.",
     "page.desk_open_failed": "That couldn't be opened, and your work is unchanged:",

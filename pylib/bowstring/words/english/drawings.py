@@ -36,6 +36,7 @@ MESSAGES: dict[str, str] = {
     "draw.scale": "Drawn to scale.",
     "draw.stretch": "Heights drawn {factor} times too large; the bar holds along the chord only.",
     "draw.stretch.level": "Heights drawn {factor} times too large.",
+    "draw.low.gap": "Gap between the arcs not to scale.",
     "draw.not_to_scale": "Not to scale.",
     # plan
     "draw.plan.title": "Plan of the arc",

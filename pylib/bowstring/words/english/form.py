@@ -4,7 +4,6 @@ MESSAGES = {
     # headings and folds
     "form.section_job": "Name of the job",
     "form.section_job.help": "Shown at the top of the sheet.",
-    "form.section_unit": "Unit of your tape",
     "form.section_arc": "What the drawing gives",
     "form.section_arc.help": "Any two fix the arc; more are checked against each other. Leave the rest blank.",
     "form.section_degree": "Degree of curve: roads and railroads only",
@@ -16,11 +15,8 @@ MESSAGES = {
         "The first is end A, the third is end B, the second is anywhere between. Use x to the right (easting) and y ahead "
         "(northing), as on a plan. Swapped, they flip the curve."
     ),
-    "form.section_line": "Which line, and what is driven",
-    "form.section_ends": "The two ends",
     "form.section_ties": "Ties, to relocate the ends",
     "form.section_ties.help": "For each end, measure to two fixed objects: a wall corner, a hydrant.",
-    "form.section_fine": "Tolerance and spacing",
     "form.section_found": "Chord as measured on site",
     "form.section_found.help": (
         "Use when A to B doesn't measure what the drawing says. Measure twice, once from each end. Where stakes stand off the "

@@ -2,17 +2,11 @@
 
 MESSAGES = {
     # headings and folds
-    "form.section_method": "Layout method",
-    "form.section_method.help": "The steps on the sheet use this method. The sheet compares all methods and says which one to use here.",
     "form.section_options": "Method options",
     "form.section_options.help": "Leave these blank unless you have a reason; the usual values are used.",
     "form.section_tape": "Tape and crew",
     "form.section_tape.help": "These decide which methods are possible, and how accurate the stakes will be.",
-    "form.section_ground": "What is in the way",
-    "form.section_ground.help": (
-        "Draw it on the plan, or type its corners. The sheet then says which measurements are blocked and which methods still "
-        "work."
-    ),
+    "form.section_room": "How far there is room",
     "form.section_known": "Known points",
     "form.section_known.help": "Points already on the ground. Tapes and an instrument can work from them.",
     "form.section_fall": "The slope of the ground",

@@ -29,6 +29,7 @@ MESSAGES = {
     "table.past": "from {other} on past {start}",
     "table.toward": "from {start} to {other}",
     "table.line": "{other} to {start}",
+    "table.from_toward": "from {start} toward {other}",
     "table.start_toward": "{start} toward {end}",
     "table.past_start": "{end} on past {start}",
     "table.at_start": "at {start}",

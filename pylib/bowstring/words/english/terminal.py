@@ -3,6 +3,7 @@
 MESSAGES = {
     "terminal.what": "The field sheet of an arc, from the drawing's numbers to the stakes.",
     "terminal.job": "a path to a job file, - for standard input, or a link",
+    "terminal.all": "print every part of the sheet, not the short one",
     "terminal.json": "the answer as one JSON object",
     "terminal.link": "the job's link text, the part after #",
     "terminal.not_utf8": "it isn't UTF-8 text",

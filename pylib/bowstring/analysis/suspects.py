@@ -1,0 +1,264 @@
+"""Which stake is suspect when checks are out: the one displacement that explains what was read, or a known slip.
+
+Every guess is one stake that stands off its place, alone (it was hit) or with all that was set from it (it was set
+wrong), or one of the ends, or a slip of the crew of which it is known where every stake then stands. A guess is held
+against all that was read, the checks that are in too: how likely are these readings, if that is what happened. A guess
+with two free numbers has to explain more than one with none.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from math import hypot, log
+
+from bowstring.analysis.accuracy import NORMAL_95
+from bowstring.analysis.checks import Check
+from bowstring.analysis.mistakes import reading_of
+from bowstring.analysis.pulls import MOST_PLACED
+from bowstring.construction import Marks, Move, Recipe, Stake, exact
+from bowstring.geometry.plane import Point
+
+USUAL_SLIP = 10
+"""A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out: the deviation of
+what is expected."""
+
+ENDS_STAND = 8.0
+"""How much better (in twice a logarithm) an end has to explain what was read than a stake: step 1 proved the ends."""
+
+AS_LIKELY = 6.0
+"""Guesses nearer than this to the best one (in twice a logarithm, some 20 times) can't be told from it."""
+
+WITHIN = 1.3
+"""A guess explains a check when what it leaves of the reading is within so many limits."""
+
+ROUNDS = 4
+"""Steps of the fit: a long displacement isn't quite in proportion."""
+
+STEP = 1e-5
+"""Metres: how far a stake is moved to see what its checks follow."""
+
+
+@dataclass(frozen=True)
+class Taped:
+    """A check that was read: ``reads`` metres, and the ``limit`` within which it is in."""
+
+    check: Check
+    reads: float
+    limit: float
+
+    @property
+    def sigma(self) -> float:
+        return self.limit / NORMAL_95
+
+    @property
+    def out_by(self) -> float:
+        """Metres over what it must read, negative under it."""
+        return self.reads - self.check.distance
+
+    @property
+    def out(self) -> bool:
+        return abs(self.out_by) > self.limit
+
+
+@dataclass(frozen=True)
+class Slip:
+    """A slip of the crew: its name (no stake's), where every mark then stands, and how many such there are."""
+
+    name: str
+    at: Mapping[str, Point]
+    among: int = 1
+
+
+@dataclass(frozen=True)
+class Suspect:
+    """A guess that explains what was read.
+
+    Attributes:
+        mark: the stake or the end; of a slip its name.
+        slip: whether it is one.
+        shift: metres, the least displacement that explains what was read; nothing for a slip.
+        along: the marks that were set from it and stand off with it; none where it stands off alone.
+        badness: twice the negative logarithm of how likely it is, up to a constant: less is better.
+    """
+
+    mark: str
+    slip: bool
+    shift: Point
+    along: tuple[str, ...]
+    badness: float
+
+    @property
+    def far(self) -> float:
+        """Metres that it stands off."""
+        return hypot(self.shift.x, self.shift.y)
+
+
+def suspects(
+    taped: Sequence[Taped], recipe: Recipe, stakes: Sequence[Stake], marks: Mapping[str, Point], slips: Sequence[Slip]
+) -> list[Suspect]:
+    """Return what explains the readings, the best guess first, those alone that can't be told from it; empty where no
+    check is out, or nothing by itself explains them. ``marks``: all marks, those of the checks included."""
+    outs = [one for one in taped if one.out]
+    if not outs:
+        return []
+    usual = USUAL_SLIP * sorted(one.limit for one in outs)[len(outs) // 2]
+    size = max(usual, max(abs(one.out_by) for one in outs))
+    guesses = [guess for slip in slips if (guess := _of_slip(slip, taped))]
+    for moving in _movings(recipe, stakes, marks, outs):
+        if not all(moving.touches(one) for one in outs if abs(one.out_by) > WITHIN * one.limit):
+            continue  # an out check that doesn't hang on it clears it
+        guess = _fitted(moving, taped, size)
+        if guess:
+            guesses.append(guess)
+    best: dict[str, Suspect] = {}
+    for guess in sorted(guesses, key=lambda one: one.badness):
+        best.setdefault(guess.mark, guess)
+    found = list(best.values())
+    return [one for one in found if one.badness <= found[0].badness + AS_LIKELY]
+
+
+def _of_slip(slip: Slip, taped: Sequence[Taped]) -> Suspect | None:
+    left = [one.reads - reading_of(one.check, slip.at) for one in taped]
+    if not _explains(left, taped):
+        return None
+    bad = _chi(left, taped) + 2 * log(slip.among)
+    return Suspect(slip.name, True, Point(0.0, 0.0), (), bad)
+
+
+def _chi(left: Sequence[float], taped: Sequence[Taped]) -> float:
+    return sum((out / one.sigma) ** 2 for out, one in zip(left, taped, strict=True))
+
+
+def _explains(left: Sequence[float], taped: Sequence[Taped]) -> bool:
+    return all(abs(out) <= WITHIN * one.limit for out, one in zip(left, taped, strict=True))
+
+
+class _Moving:
+    """One mark that stands off, and what is taken along with it: the moves that are done again."""
+
+    def __init__(self, mark: str, marks: Mapping[str, Point], again: Sequence[int], recipe: Recipe) -> None:
+        self.mark, self.marks = mark, marks
+        self.moves = [_moves(recipe)[number] for number in again]
+        self.moved = {mark, *(move.mark for move in self.moves)}
+
+    def touches(self, taped: Taped) -> bool:
+        """Whether a check follows what stands off."""
+        return not self.moved.isdisjoint(taped.check.follows)
+
+    def at(self, shift: Point) -> Marks:
+        """Return where all marks stand.
+
+        Raises ``ZeroDivisionError`` where a step can't be done.
+        """
+        at = {**self.marks, self.mark: self.marks[self.mark].plus(shift)}
+        for move in self.moves:
+            at[move.mark] = move.place(at, exact)
+        return at
+
+
+def _moves(recipe: Recipe) -> list[Move]:
+    return [move for step in recipe.steps if step.level for move in step.moves]
+
+
+def _movings(
+    recipe: Recipe, stakes: Sequence[Stake], marks: Mapping[str, Point], outs: Sequence[Taped]
+) -> Iterator[_Moving]:
+    """Every mark that could be what is wrong: the stakes and the ends that an out check follows, alone; and those from
+    which they were set, with all that was."""
+    moves = _moves(recipe)
+    sets = {move.mark: number for number, move in enumerate(moves)}
+    names = {stake.name for stake in stakes}
+    followed = dict.fromkeys(mark for one in outs for mark in one.check.follows if mark in marks)
+    for mark in followed:
+        if mark in names:
+            yield _Moving(mark, marks, (), recipe)
+    users, placed = _users(moves), 0
+    for mark in _upstream(list(followed), moves, sets):
+        if mark not in names:
+            continue
+        again = _hanging(mark, users, moves)
+        placed += len(again)
+        if again and placed <= MOST_PLACED * 4:
+            yield _Moving(mark, marks, again, recipe)
+
+
+def _upstream(marks: Sequence[str], moves: Sequence[Move], sets: Mapping[str, int]) -> list[str]:
+    """The marks and all that they were set from, the nearest first."""
+    seen = dict.fromkeys(marks)
+    todo = list(seen)
+    for mark in todo:
+        for other in moves[sets[mark]].uses if mark in sets else ():
+            if other not in seen:
+                seen[other] = None
+                todo.append(other)
+    return todo
+
+
+def _users(moves: Sequence[Move]) -> dict[str, list[int]]:
+    """The numbers of the moves that start from a mark, by that mark."""
+    users: dict[str, list[int]] = {}
+    for number, move in enumerate(moves):
+        for mark in move.uses:
+            users.setdefault(mark, []).append(number)
+    return users
+
+
+def _hanging(mark: str, users: Mapping[str, list[int]], moves: Sequence[Move]) -> list[int]:
+    """The moves that hang on a mark, in their order."""
+    todo, seen = list(users.get(mark, ())), set(users.get(mark, ()))
+    while todo:
+        for user in users.get(moves[todo.pop()].mark, ()):
+            if user not in seen:
+                seen.add(user)
+                todo.append(user)
+    return sorted(seen)
+
+
+def _fitted(moving: _Moving, taped: Sequence[Taped], size: float) -> Suspect | None:
+    """The displacement that explains the readings best, where one does; ``size``: its expected deviation, metres.
+
+    Looked for from its place, and where that finds none from around it: a mid-ordinate that is short beside the
+    displacement doesn't say at first to which hand the stake went.
+    """
+    touched, others = [one for one in taped if moving.touches(one)], [one for one in taped if not moving.touches(one)]
+    rest = _chi([one.out_by for one in others], others)
+    starts = [Point(x * size / 2, y * size / 2) for x, y in ((0, 0), (1, 0), (-1, 0), (0, 1), (0, -1))]
+    return next((guess for start in starts if (guess := _fitted_from(start, moving, touched, size, rest))), None)
+
+
+def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], size: float, rest: float) -> Suspect | None:
+    """``rest``: the misfit of the checks that don't follow it."""
+    spread = 0.0
+    try:
+        for _round in range(ROUNDS):
+            at = moving.at(shift)
+            left = [one.reads - reading_of(one.check, at) for one in taped]
+            follows = [
+                [(reading_of(one.check, moved) - reading_of(one.check, at)) / STEP for one in taped]
+                for moved in (moving.at(shift.plus(way, STEP)) for way in (Point(1.0, 0.0), Point(0.0, 1.0)))
+            ]
+            shift, spread = _solved(shift, left, follows, taped, size)
+        left = [one.reads - reading_of(one.check, moving.at(shift)) for one in taped]
+    except ZeroDivisionError:
+        return None
+    if not _explains(left, taped):
+        return None
+    ends = ENDS_STAND if moving.mark in ("A", "B") else 0.0
+    bad = rest + _chi(left, taped) + (hypot(*shift) / size) ** 2 + spread + ends
+    return Suspect(moving.mark, False, shift, tuple(move.mark for move in moving.moves), bad)
+
+
+def _solved(
+    shift: Point, left: Sequence[float], follows: Sequence[Sequence[float]], taped: Sequence[Taped], size: float
+) -> tuple[Point, float]:
+    """One step of least squares from ``shift``, drawn to nothing as ``size`` says, and the logarithm of how much wider
+    the guess spreads what it foretells."""
+    aa, bb, ab, ga, gb = 1 / size**2, 1 / size**2, 0.0, -shift.x / size**2, -shift.y / size**2
+    for a, b, out, one in zip(*follows, left, taped, strict=True):
+        weight = 1 / one.sigma**2
+        aa, bb, ab = aa + weight * a * a, bb + weight * b * b, ab + weight * a * b
+        ga, gb = ga + weight * a * out, gb + weight * b * out
+    det = aa * bb - ab * ab
+    step = Point((bb * ga - ab * gb) / det, (aa * gb - ab * ga) / det)
+    return shift.plus(step), log(det * size**4)

@@ -1,0 +1,81 @@
+"""The stakes with what was read at the checks: a check that is out is drawn dashed, a suspect has a ring."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bowstring.drawings.labels import FAINT, Label
+from bowstring.drawings.paper import Paper
+from bowstring.drawings.plan import draw_arcs, draw_stakes, name_stakes, paper_of, stakes_on_paper
+from bowstring.drawings.sketch import Sketch
+from bowstring.drawings.svg import Point
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.checks import CheckRow
+from bowstring.words import say
+
+_WIDTH, _HEIGHT = 296.0, 84.0
+"""Drawing units: with the names and the edge a phone's 360 pixels."""
+
+RING = 12.0
+
+FEW = 17
+"""Stakes up to which all are named; of more the ends and the suspects alone."""
+
+
+def checked_svg(
+    answer: Answer, outs: Sequence[CheckRow], ins: Sequence[CheckRow], suspects: Sequence[str], told: str, *, id: str
+) -> str:
+    """Return the drawing of all stakes as SVG: the checks that are ``outs`` and ``ins``, and a ring about each of the
+    ``suspects``. ``told``: the same in words."""
+    paper = paper_of(answer, _HEIGHT, _WIDTH)
+    sketch = Sketch(
+        id=id,
+        stopped=bool(answer["stops"]),
+        title=say("face_checks.draw"),
+        description=say("face_checks.draw_desc", told=told),
+    )
+    draw_arcs(sketch, answer, paper, "")
+    marks = {mark["name"]: paper.point(mark["x"], mark["y"]) for mark in answer["marks"]}
+    marks |= {stake["name"]: paper.point(stake["x"], stake["y"]) for stake in answer["stakes"]}
+    for row in ins:
+        _line(sketch, row, marks, "soft")
+    for row in outs:
+        _line(sketch, row, marks, "arrow dash")
+    draw_stakes(sketch, answer, paper, None)
+    length = answer["staked"]["arc_length"]
+    by_name = {stake["name"]: stake for stake in answer["stakes"]}
+    for name in suspects:
+        stake = by_name.get(name)
+        if stake is None:
+            continue
+        x, y = marks[name]
+        sketch.drawing.dot((x, y), RING, "line arrow")
+        sketch.see((x - RING, y - RING), (x + RING, y + RING))
+        toward = paper.outward(paper.angle_of(stake, length)) if stake["level"] else (0.0, 1.0)
+        sketch.label(Label(say("face_checks.ring", stake=name), "end", [(x, y)], toward, RING + 4.0), "", name)
+    if len(stakes_on_paper(answer)) <= FEW and not suspects:
+        name_stakes(sketch, answer, paper)
+    else:
+        shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in by_name]
+        _names(
+            sketch, answer, paper, marks, [name for name in dict.fromkeys(["A", "B", *shown]) if name not in suspects]
+        )
+    return sketch.finish()
+
+
+def _line(sketch: Sketch, row: CheckRow, marks: dict[str, Point], classes: str) -> None:
+    start, end = marks.get(row["from"]), marks.get(row["to"])
+    if start is None or end is None:
+        return
+    sketch.drawing.lines([[start, end]], f"line {classes}")
+    sketch.ground.take_lines([start, end], FAINT)
+
+
+def _names(sketch: Sketch, answer: Answer, paper: Paper, marks: dict[str, Point], names: Sequence[str]) -> None:
+    """Name A and B, and those stakes that checks which are out end at."""
+    ends = {"A": (-0.92, 0.39), "B": (0.92, 0.39)}
+    for stake in answer["stakes"]:
+        name = stake["name"]
+        if name in names:
+            away = ends.get(name) or paper.outward(paper.angle_of(stake, answer["staked"]["arc_length"]))
+            sketch.label(Label(name, "end", [marks[name]], away, 9.5), "", name)

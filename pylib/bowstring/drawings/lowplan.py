@@ -1,0 +1,164 @@
+"""The plan in a wide, low box, for a sheet of paper: the arc, the string, the stakes and what is in the way."""
+
+from __future__ import annotations
+
+
+from bowstring.drawings.boxes import Box, text_width
+from bowstring.drawings.labels import FAINT, Label
+from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
+from bowstring.drawings.offstring import draw_string, name_string
+from bowstring.drawings.paper import Leg, Paper, fit, gap_between, legs_of, places_of_ends, reach_of, round_length
+from bowstring.drawings.plan import (
+    draw_arcs,
+    draw_stakes,
+    hand_words,
+    name_drawn_ends,
+    plan_description,
+    plan_title,
+    stakes_on_paper,
+)
+from bowstring.drawings.sketch import MARGIN, Sketch
+from bowstring.drawings.straights import draw_straights, name_straights
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.stakes import StakeRow
+from bowstring.words import say
+
+WIDE = 670.0
+"""Drawing units: the width of the box, one to a pixel on a sheet of paper."""
+
+_AROUND = 30.0
+_ABOVE = 22.0
+"""Drawing units over the arc and under the string that names and the chord's length take at least."""
+
+_BAR, _HIGH = 60.0, 16.0  # how long the bar is at most, how high its row
+_SHRUNK = 0.05  # so much higher than its box a drawing is shrunk into it instead
+_ROOM_FOR_NUMBER = 40.0
+_WITHOUT_NUMBERS = 115.0  # so low a box has room for the stakes alone
+_PER_NAME = 26.0
+_TRIES = 3
+_LEAST = 0.4
+"""Of the room for the arc: lower it isn't drawn, whatever its labels take."""
+
+
+def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
+    """Return the plan as SVG, ``WIDE`` by ``height`` drawing units or a little higher where labels need it.
+
+    Raises ``ValueError`` when a figure is not finite.
+    """
+    arc = height - 2 * _ABOVE
+    for straights in (True, False):
+        tall = arc
+        for _ in range(_TRIES):
+            sketch = _drawn(answer, id, tall, straights, height > _WITHOUT_NUMBERS)
+            excess = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN - height
+            if excess <= _SHRUNK * height:
+                return _boxed(sketch, height)
+            tall = max(tall - excess - 1.0, _LEAST * arc)
+    return _boxed(sketch, height)
+
+
+def _boxed(sketch: Sketch, height: float) -> str:
+    """Finish a sketch in the middle of its box."""
+    edge = sketch.edge
+    side = max(0.0, (WIDE - 2 * MARGIN - (edge.right - edge.left)) / 2)
+    rest = max(0.0, height - 2 * MARGIN - (edge.bottom - edge.top)) / 2
+    sketch.cover(Box(edge.left - side, edge.top - rest, edge.right + side, edge.bottom + rest))
+    return sketch.finish()
+
+
+def _drawn(answer: Answer, id: str, height: float, straight: bool, numbers: bool) -> Sketch:
+    paper = _paper(answer, height, straight)
+    stopped = bool(answer["stops"])  # then no number of a step stands anywhere
+    told = hand_words(answer) if stopped else plan_description(answer, paper)
+    sketch = Sketch(id=id, title=plan_title(answer), description=told)
+    legs: list[Leg] = legs_of(answer, paper) if straight and not paper.off else []
+    near = obstacles_near(answer, paper, _AROUND)
+    draw_obstacles(sketch, near)
+    draw_arcs(sketch, answer, paper)
+    draw_stakes(sketch, answer, paper, newest=None)
+    start, end = paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
+    sketch.lines([[start, end]], "string")
+    draw_string(sketch, answer, paper)
+    draw_straights(sketch, legs)
+    if answer["offset"]:
+        for at in places_of_ends(answer, paper):
+            sketch.mark(at)
+    if numbers and not stopped:
+        _numbers(sketch, answer, paper)
+    _names(sketch, answer, paper)
+    name_drawn_ends(sketch, answer, paper)
+    name_straights(sketch, legs)
+    name_string(sketch, answer, paper)
+    legend = [*name_obstacles(sketch, near, start[1]), *words_of(answer, near)]
+    _scale(sketch, answer, paper, legend)
+    return sketch
+
+
+def _paper(answer: Answer, height: float, straight: bool) -> Paper:
+    """The map for the low box; without the corner of the straights where the arc would get too small."""
+    room = WIDE - 150.0
+    alone = fit(answer, room, height)
+    reach = reach_of(answer)
+    if not reach:
+        return alone
+    with_corner = fit(answer, room, height, reach)
+    if straight and with_corner.scale * with_corner.stretch > 0.6 * alone.scale * alone.stretch:
+        return with_corner
+    return alone.without_corner()
+
+
+def _numbers(sketch: Sketch, answer: Answer, paper: Paper) -> None:
+    """The mid-ordinate's arrow and the chord's length: what shows at once that this is the right arc."""
+    shown = answer["staked_shown"]
+    middle, tip = paper.point(paper.chord / 2, 0.0), paper.on_arc(0.0)
+    sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
+    chord = say("draw.chord", shown=shown["chord"])
+    sketch.label(Label(chord, "number", [paper.point(paper.chord * part, 0.0) for part in (0.5, 0.3, 0.7)],
+                       (0.0, -float(paper.up)), 7.0))  # fmt: skip
+    if abs(tip[1] - middle[1]) > _ROOM_FOR_NUMBER:
+        sketch.sagitta(middle, tip, str(shown["sagitta"]))
+
+
+def _names(sketch: Sketch, answer: Answer, paper: Paper) -> None:
+    """Name the stakes, as many rounds of them (or every so many-th) as there is room for."""
+    length = answer["staked"]["arc_length"]
+    for stake in _named(answer, paper):
+        at, name = paper.point(stake["x"], stake["y"]), stake["name"]
+        if stake["level"] == 0:
+            way = -1.0 if name == "A" else 1.0
+            sketch.label(Label(name, "end", [at], (way * 0.9, -0.43 * paper.up), 9.0), "", name)
+        else:
+            sketch.label(Label(name, "name", [at], paper.outward(paper.angle_of(stake, length)), 7.0), "", name)
+
+
+def _named(answer: Answer, paper: Paper) -> list[StakeRow]:
+    """The stakes that are named, ends first; only so many that names stand apart."""
+    stakes = stakes_on_paper(answer)
+    room = max(3, int(answer["staked"]["arc_length"] * paper.scale / _PER_NAME))
+    deepest = max(stake["level"] for stake in stakes)
+    while deepest > 1 and sum(stake["level"] <= deepest for stake in stakes) > room:
+        deepest -= 1
+    some = sorted((stake for stake in stakes if stake["level"] <= deepest), key=lambda stake: stake["level"])
+    every = -(-len(some) // room)
+    return [stake for number, stake in enumerate(some) if stake["level"] == 0 or number % every == 0]
+
+
+def _scale(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str]) -> None:
+    """A bar of known length, what is not to scale, and the names of what is in the way: in a free corner of the box, or
+    else under everything."""
+    number, unit, metres = round_length(_BAR / paper.scale, answer["unit"])
+    told = [say(f"draw.scale.number.{unit}", number=f"{number:g}")]
+    if paper.stretch != 1:
+        told.append(say("draw.stretch.level", factor=f"{paper.stretch:,}"))
+    if answer["offset"] and not gap_between(answer, paper)[1]:
+        told.append(say("draw.low.gap"))
+    words, bar, edge = " · ".join([*told, *legend]), metres * paper.scale, sketch.edge
+    wide, middle = bar + 7.0 + text_width(words, "word"), (edge.left + edge.right) / 2
+    half = WIDE / 2 - MARGIN
+    sketch.cover(Box(middle - half, edge.top, middle + half, edge.bottom))
+    corners = [(x, y) for y in (edge.top, edge.bottom - _HIGH) for x in (middle - half, middle + half - wide)]
+    free = (at for at in corners if not sketch.ground.taken(Box(*at, at[0] + wide, at[1] + _HIGH), FAINT))
+    x, y = next(free, (middle - half, edge.bottom + 6.0)) if wide < half else (middle - half, edge.bottom + 6.0)
+    y += _HIGH / 2
+    sketch.lines([[(x, y), (x + bar, y)], [(x, y - 4), (x, y + 4)], [(x + bar, y - 4), (x + bar, y + 4)]], "")
+    sketch.paragraph(words, (x + bar + 7, y - 8), 2 * half - bar - 7)

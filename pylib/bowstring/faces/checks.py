@@ -1,0 +1,208 @@
+"""Checks: what to tape, what it must read, what was read, and what that says."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from html import escape
+
+from bowstring.drawings.checked import checked_svg
+from bowstring.faces.stopped import stopped_html
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
+from bowstring.report.read import OUT
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+FEW = 8
+"""Checks up to which all are to be taped before anybody builds; of more the recommended ones."""
+
+OPEN, MOST = 12, 60
+"""Rows that stand open, and rows in all: nobody tapes hundreds."""
+
+AGAIN_NAMED = 6
+"""Stakes that are told by name where they are to be set again."""
+
+
+def checks_html(answer: Answer) -> str:
+    """Return the face of the checks as HTML, every text in it escaped.
+
+    Each row's input has an id ``read-N``, its check's key in ``data-check`` and in ``data-nth`` which reading of that
+    check it is, from 0. Raises ``ValueError`` when the drawing can't be drawn.
+    """
+    if answer["stops"]:
+        return stopped_html(answer, "face_checks.stopped")
+    rows = ordered(answer)
+    if not rows:
+        words = say("face_checks.none" if answer["checks"] else "face_checks.none_left")
+        return f'<div class="face-checks"><p class="checks-none">{escape(words)}</p></div>'
+    read = answer["read"]
+    by_key = {row["check"]: row for row in read["rows"]}
+    listed = [_row(row, number, by_key.get(row["key"]), len(rows)) for number, row in enumerate(rows[:MOST])]
+    heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
+    return (
+        f'<div class="face-checks">{_drawing(answer, rows, by_key)}{_head(read, rows)}{_found(read, rows)}'
+        f'<p class="heads" aria-hidden="true">{heads}</p>'
+        f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
+        f"{_signed(read)}{_lost(read)}</div>"
+    )
+
+
+def ordered(answer: Answer) -> list[CheckRow]:
+    """Return the checks that can be read, the recommended ones first; a row keeps its place whatever is read."""
+    rows = [row for row in answer["checks"] if not row["blind"] or row["kind"] == "closing"]
+    return sorted(rows, key=lambda row: (not row["recommended"], not row["judges"]))
+
+
+def name_of(row: CheckRow) -> tuple[str, str]:
+    """Return what to tape, and the rest of it in small."""
+    start, end, kind = row["from"], row["to"], row["kind"]
+    if kind == "alternate":
+        pair = start.removeprefix("mid ").replace("-", say("check.to"))
+        return say("face_checks.string", pair=pair), say("face_checks.string_middle", stake=end)
+    if kind == "ordinate":
+        along = say("face_checks.square_at", along=row["along_shown"] or "")
+        return say("face_checks.square", stake=end), along
+    small = {"closing": say("face_checks.closing"), "external": say("face_checks.corner")}.get(kind, "")
+    return say("face_checks.straight", start=start, end=end), small
+
+
+def _drawing(answer: Answer, rows: Sequence[CheckRow], by_key: dict[str, ReadRow]) -> str:
+    outs = [row for row in rows if row["key"] in by_key and by_key[row["key"]]["verdict"] in OUT]
+    ins = [row for row in rows if row["key"] in by_key and by_key[row["key"]]["verdict"] == "in"]
+    suspects = [one["mark"] for one in answer["read"]["suspects"] if one["mark"]]
+    told = [say("face_checks.draw_out", what=" ".join(name_of(row)).strip()) for row in outs]
+    told += [say("face_checks.draw_suspect", stake=stake) for stake in suspects]
+    svg = checked_svg(answer, outs, ins, suspects, " ".join(told) or say("face_checks.draw_none"), id="draw-checked")
+    return f'<figure class="draw">{svg}</figure>'
+
+
+def _head(read: ReadPart, rows: Sequence[CheckRow]) -> str:
+    wanted, count = len(rows), read["count"]
+    if read["outs"]:
+        told, kind = say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
+    elif count == wanted:
+        told, kind = say("face_checks.head_done", wanted=wanted), " in"
+    elif wanted <= FEW:
+        told, kind = say("face_checks.head_all", count=count, wanted=wanted), ""
+    else:
+        first = sum(row["recommended"] for row in rows)
+        told, kind = say("face_checks.head_some", count=count, wanted=wanted, first=first), ""
+    first_sentence, point, rest = told.partition(". ")
+    bold = f"<b>{escape(first_sentence + point.strip())}</b> {escape(rest)}" if rest else f"<b>{escape(told)}</b>"
+    return f'<p class="checks-head{kind}" role="status">{bold}</p>'
+
+
+def _found(read: ReadPart, rows: Sequence[CheckRow]) -> str:
+    """What to do about what is out: tape it again; then what is wrong by all readings, with the way to set it right."""
+    if not read["text"]:
+        return ""
+    said = f'<p class="said">{marked(read["text"])}</p>'
+    if read["judged"]:
+        inside = said + "".join(_suspect(one) for one in read["suspects"])
+    else:
+        number, row, out = next(
+            (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
+            if one["check"] == row["key"] and one["verdict"] in OUT
+        )  # fmt: skip
+        who = say("face_checks.is_out", what=" ".join(name_of(row)).strip(), told=out["text"])
+        inside = f'<p class="who">{marked(who)}</p>{said}{_button(number, out, len(rows), "btn first")}'
+    return f'<section class="found" role="status">{inside}</section>'
+
+
+def _button(number: int, read: ReadRow, count: int, classes: str) -> str:
+    """The button that goes to the input for the next reading of a check."""
+    place, words = _input_id(number, len(read["typed"]), count), escape(say("face_checks.tape_again"))
+    return f'<button type="button" class="{classes}" data-do="focus" data-for="{place}">{words}</button>'
+
+
+def _suspect(one: SuspectRow) -> str:
+    lines = [f'<p class="who">{marked(one["text"])}</p>']
+    if one["prove"]:
+        lines.append(f"<p>{marked(one['prove'])}</p>")
+    if one["step"] is not None:
+        key = "go_ends" if one["kind"] == "end" else "set_again" if one["mark"] else "set_all"
+        words = escape(say(f"face_checks.{key}", stake=one["mark"], step=one["step"]))
+        where = f'data-do="go" data-step="{one["step"]}" data-stake="{escape(one["mark"])}"'
+        lines.append(f'<button type="button" class="btn" {where}>{words}</button>')
+    if one["again"]:
+        many = len(one["again"]) > AGAIN_NAMED
+        told = say("face_checks.then_many" if many else "face_checks.then", count=len(one["again"]),
+                   stakes=", ".join(one["again"]))  # fmt: skip
+        lines.append(f"<p>{escape(told)}</p>")
+    return f'<div class="suspect">{"".join(lines)}</div>'
+
+
+def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
+    what, small = name_of(row)
+    verdict = read["verdict"] if read else ""
+    kind = "out" if verdict in OUT else verdict
+    limit = say("face_checks.plus_minus", limit=row["expected_shown"])
+    if not row["judges"]:
+        limit = f"{limit} {say('face_checks.little')}"
+    inputs = list(_inputs(row, number, read, count, what))
+    named = f"<b>{escape(what)}</b>" + (f" <span>{marked(small)}</span>" if small else "")
+    return (
+        f'<li class="{kind}" data-check="{escape(row["key"])}"><div class="ck"><p class="w">{named}</p>'
+        f'<p class="must"><span class="unseen">{escape(say("face_checks.must"))}</span> <b>{escape(row["shown"])}</b> '
+        f"<small>{escape(limit)}</small></p>{inputs[0]}</div>{_verdict(read, inputs[1:])}</li>"
+    )
+
+
+def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: str) -> Iterator[str]:
+    """An input for each reading, and one more where the check is to be taped again."""
+    typed = list(read["typed"]) if read else []
+    wanted = max(len(typed), 1) + (read is not None and read["verdict"] in ("again", "differ"))
+    for nth in range(wanted):
+        name = _input_id(number, nth, count)
+        label = say("face_checks.again_of" if nth else "face_checks.you_of", what=what)
+        value = escape(typed[nth]) if nth < len(typed) else ""
+        before = f'<span class="unseen">{escape(label)}</span>'
+        if nth:
+            before += f'<span aria-hidden="true">{escape(say("face_checks.again"))}</span>'
+        yield (
+            f'<label class="yr">{before}<input id="{name}" name="{name}" '
+            f'data-check="{escape(row["key"])}" data-nth="{nth}" value="{value}" autocomplete="off" '
+            f'autocapitalize="off" spellcheck="false" maxlength="40"></label>'
+        )
+
+
+def _input_id(number: int, nth: int, count: int) -> str:
+    return f"read-{number + nth * count}"
+
+
+def _verdict(read: ReadRow | None, again: Sequence[str]) -> str:
+    if read is None:
+        return ""
+    verdict = read["verdict"]
+    if verdict == "unread":
+        words = f'<p class="wrong">{escape(read["text"])} {escape(read["wrong"] or "")}</p>'
+        return f'<div class="verdict">{words}{"".join(again)}</div>'
+    sign, word = ("✓", say("face_checks.in")) if verdict == "in" else ("✕", say("face_checks.out"))
+    shape = "sign" if verdict == "in" else "sign stop"
+    told = f'<p><b><span class="{shape}" aria-hidden="true">{sign}</span>{escape(word)}</b> {marked(read["text"])}</p>'
+    return f'<div class="verdict">{told}<div class="agains">{"".join(again)}</div></div>'
+
+
+def _more(rows: Sequence[str], beyond: int) -> str:
+    if not rows:
+        return ""
+    title = escape(say("face_checks.more", count=len(rows)))
+    rest = f"<p>{escape(say('face_checks.beyond', count=beyond))}</p>" if beyond > 0 else ""
+    return f'<details class="more"><summary>{title}</summary><ul class="checks">{"".join(rows)}</ul>{rest}</details>'
+
+
+def _signed(read: ReadPart) -> str:
+    fields = (("by", read["by"], "20"), ("date", read["date"], "20"))
+    made = "".join(
+        f'<label for="{name}">{escape(say(f"face_checks.{name}"))}<input id="{name}" name="{name}" '
+        f'value="{escape(value)}" maxlength="{most}" autocomplete="off"></label>'
+        for name, value, most in fields
+    )
+    return f'<div class="signed">{made}</div>'
+
+
+def _lost(read: ReadPart) -> str:
+    if not read["lost"]:
+        return ""
+    return f'<p class="lost">{escape(say("face_checks.lost", count=len(read["lost"])))}</p>'

@@ -1,0 +1,233 @@
+"""The drawing over the measures: the arc in its own shape as it is typed, the measure in focus strong.
+
+Few elements, placed by rule: it is drawn anew at each keystroke. The curve is up on paper when it is on the left of
+somebody at A who faces B, down when it is on the right, and on both sides while nobody said which.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import cos, hypot, pi, sin, tan
+
+from bowstring.drawings.boxes import text_width
+from bowstring.drawings.svg import Drawing, Point
+from bowstring.faces.judging import shown
+from bowstring.faces.settling import Arcs, Typed
+from bowstring.words import say
+
+_WIDTH, _MIDDLE, _REACH = 360.0, 180.0, 146.0
+_USUAL_HALF = 0.56
+"""Half the central angle, radians, of the arc that stands there while none is given."""
+_STEEP = 1.45
+"""Half a central angle from which on the corner of the tangents is left out, radians."""
+
+
+@dataclass(frozen=True)
+class _Room:
+    """What a drawing may take of its height: from ``top`` down to ``bottom``, then words on the line at ``words``."""
+
+    height: float
+    top: float
+    bottom: float
+    words: float
+
+    def flipped(self, y: float) -> float:
+        """Return where a place is when the curve is down: its words stand over it then."""
+        return self.height - y
+
+
+_TALL, _SHORT = _Room(176.0, 18.0, 144.0, 166.0), _Room(112.0, 12.0, 98.0, 0.0)
+
+
+class _Figure:
+    """The drawing in the making, in the arc's own frame: x from the chord's middle toward B, y toward the curve, in
+    radii."""
+
+    def __init__(self, half: float, side: str | None, room: _Room, corner: bool) -> None:
+        self.half, self.side, self.room = half, side, room
+        self.reach, self.rise = sin(half), 1 - cos(half)
+        self.apex = self.reach * tan(half) if half < _STEEP else 0.0
+        self.drawing: Drawing
+        wide = 1.0 if half > pi / 2 else self.reach
+        tall = self.apex if corner and self.apex else self.rise
+        middle = (room.top + room.bottom) / 2
+        free = middle - room.top if side is None else room.bottom - room.top
+        self.scale = min(_REACH / wide, free / tall)
+        content = min(max(self.rise, self.apex) * self.scale, free)
+        self.base = middle if side is None else (room.top + room.bottom + content) / 2
+
+    def at(self, x: float, y: float) -> Point:
+        """Return a place on paper."""
+        return _MIDDLE + x * self.scale, self.down(self.base - y * self.scale)
+
+    def down(self, y: float) -> float:
+        """Return a height on paper, turned over where the curve is on the right."""
+        return self.room.flipped(y) if self.side == "right" else y
+
+    def words(self, text: str, x: float, y: float, kind: str, classes: str = "", anchor: str = "middle") -> None:
+        """Write a line of text whose middle is at the height ``y`` of the drawing with the curve up."""
+        self.drawing.text(text, (x, self.down(y) + 5.0), kind, anchor, classes)
+
+    def curve(self, way: int = 1) -> list[Point]:
+        """Return points along the arc, or along its mirror image behind the chord."""
+        count = max(20, round(self.half * 36))
+        turns = [self.half * (2 * step / count - 1) for step in range(count + 1)]
+        return [self.at(sin(turn), way * (self.rise - 1 + cos(turn))) for turn in turns]
+
+
+def live_drawing(arcs: Arcs, typed: Typed, *, side: str | None, focus: str, short: bool) -> str:
+    """Return the drawing as SVG; ``focus`` is the id of the field in focus, ``short`` a lower drawing."""
+    arc = arcs.settled.arc if arcs.settled else None
+    measure = focus.removeprefix("arc-") if arc else ""
+    corner = measure in ("tangent_length", "external")
+    half = arc.half_angle if arc else _USUAL_HALF
+    figure = _Figure(half, side if arc else "left", _SHORT if short else _TALL, corner or arc is None)
+    figure.drawing = _drawing(arcs, side)
+    _straights(figure, measure, full=not short or corner)
+    _lines(figure, measure)
+    _ends(figure)
+    if arc is None:
+        _names(figure, short)
+    else:
+        _values(figure, arcs, measure)
+        if not short:
+            _words(figure, typed)
+    return figure.drawing.finish((0.0, 0.0, _WIDTH, figure.room.height))
+
+
+def _drawing(arcs: Arcs, side: str | None) -> Drawing:
+    title, described = say("numbers.drawing"), say("numbers.drawing_empty")
+    if arcs.settled:
+        arc = arcs.settled.arc
+        values = {"chord": arcs.tape.show(arc.chord), "sagitta": arcs.tape.show(arc.sagitta)}
+        hand = say(f"numbers.hand.{side}") if side else ""
+        described = say("numbers.drawing_arc" if side else "numbers.drawing_both", **values, hand=hand)
+    return Drawing(id="live", title=title, description=described)
+
+
+def _straights(figure: _Figure, measure: str, full: bool) -> None:
+    """Draw the tangents at the ends, as far as there is room for them, and what is measured on them."""
+    if not figure.apex or not full:
+        return
+    part = min(1.0, (figure.base - 6.0) / (figure.apex * figure.scale))
+    tip = (figure.reach * (1 - part), figure.apex * part)
+    a, b = figure.at(-figure.reach, 0.0), figure.at(figure.reach, 0.0)
+    figure.drawing.lines([[a, figure.at(-tip[0], tip[1])], [figure.at(*tip), b]], "line soft")
+    if measure == "tangent_length":
+        figure.drawing.lines([[a, figure.at(-tip[0], tip[1])]], "line arrow strong")
+    if measure == "external" and part == 1.0:
+        figure.drawing.lines([[figure.at(0.0, figure.rise), figure.at(0.0, figure.apex)]], "line arrow strong")
+
+
+def _lines(figure: _Figure, measure: str) -> None:
+    """Draw the string, the arc and the mid-ordinate, the one in focus strong; both arcs while the hand isn't known."""
+    drawing = figure.drawing
+    if figure.side is None:
+        drawing.lines([figure.curve(-1)], "line soft dash")
+    a, b = figure.at(-figure.reach, 0.0), figure.at(figure.reach, 0.0)
+    if measure == "central_angle":
+        drawing.lines([_toward_centre(figure, -1), _toward_centre(figure, 1)], "line arrow")
+    drawing.lines([[a, b]], "line arrow strong" if measure == "chord" else "line string")
+    drawing.lines([figure.curve()], "line arrow strong" if measure == "arc_length" else "line arc")
+    foot, crown = figure.at(0.0, 0.0), figure.at(0.0, figure.rise)
+    if measure == "radius":
+        drawing.lines([[_clipped(figure, (0.0, figure.rise - 1)), crown]], "line arrow strong")
+    length = hypot(foot[0] - crown[0], foot[1] - crown[1])
+    head = min(13.0, 0.5 * length)
+    if measure == "radius" or head < 1.0:
+        return
+    hot, way = measure == "sagitta", 1 if crown[1] > foot[1] else -1
+    neck = crown[1] - way * head
+    drawing.lines([[foot, (foot[0], neck)]], "line arrow strong" if hot else "line")
+    corners = ((crown[0] - head / 2, neck), (crown[0] + head / 2, neck))
+    drawing.path([("M", crown), ("L", corners[0]), ("L", corners[1]), ("Z",)], "head" if hot else "solid")
+
+
+def _toward_centre(figure: _Figure, way: int) -> list[Point]:
+    return [figure.at(way * figure.reach, 0.0), _clipped(figure, (0.0, figure.rise - 1), (way * figure.reach, 0.0))]
+
+
+def _clipped(figure: _Figure, centre: Point, start: Point = (0.0, 0.0)) -> Point:
+    """Return the arc's center on paper, or where the way to it from ``start`` leaves the drawing."""
+    depth, room = -centre[1] * figure.scale, figure.room.height - 14.0 - figure.base
+    part = 1.0 if depth <= room else max(room, 0.0) / depth
+    return figure.at(start[0] + (centre[0] - start[0]) * part, start[1] + (centre[1] - start[1]) * part)
+
+
+def _ends(figure: _Figure) -> None:
+    for name, way in (("A", -1), ("B", 1)):
+        x, y = figure.at(way * figure.reach, 0.0)
+        figure.drawing.square((x, y), 7.0, "stake end-stake")
+        figure.drawing.text(name, (x + way * 22.0, y + 6.0), "end")
+
+
+def _names(figure: _Figure, short: bool) -> None:
+    """Name the measures on the arc that stands there while none is given."""
+    base, crown, apex = (figure.base - height * figure.scale for height in (0.0, figure.rise, figure.apex))
+    figure.words(say("measure.chord"), 106.0, base, "number", "quiet")
+    figure.words(say("measure.sagitta"), 190.0, (base + crown) / 2 + 4.0, "number", "quiet", "start")
+    if short:
+        return
+    figure.drawing.lines([[figure.at(0.0, figure.rise), figure.at(0.0, figure.apex)]], "line soft")
+    figure.words(say("measure.external"), 188.0, (crown + apex) / 2 + 2.0, "number", "quiet", "start")
+    figure.words(say("measure.tangent_length"), 100.0, (base + apex) / 2 - 12.0, "number", "quiet", "end")
+    figure.words(say("numbers.takes_shape"), _MIDDLE, figure.room.words, "number", "quiet")
+
+
+def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
+    """Write the chord and the mid-ordinate, and large the measure in focus."""
+    assert arcs.settled is not None
+    arc, tape = arcs.settled.arc, arcs.tape
+    base, crown = figure.base, figure.base - figure.rise * figure.scale
+    if measure not in ("chord", "central_angle"):
+        text = say("numbers.drawn_chord", chord=tape.show(arc.chord))
+        wide = 2 * figure.reach * figure.scale > 2 * text_width(text, "number") + 60.0
+        x = figure.at(-0.52 * figure.reach, 0.0)[0] if wide else _MIDDLE
+        figure.words(text, x, base if wide else base + 20.0, "number")
+    beside, hot = figure.at(0.0, 0.0)[0] + 12.0, "hot"
+    if measure not in ("sagitta", "arc_length", "radius", "external"):
+        low = base - crown < 22.0
+        figure.words(
+            tape.show(arc.sagitta), beside, crown - 12.0 if low else (base + crown) / 2 + 2.0, "number", "", "start"
+        )
+    value = getattr(arc, measure) if measure in arc.measures() else None
+    if value is None:
+        return
+    text = shown(measure, value, tape)
+    apex = figure.base - figure.apex * figure.scale
+    places = {
+        "chord": (_MIDDLE, base + 20.0, "middle"),
+        "central_angle": (_MIDDLE, base + 20.0, "middle"),
+        "sagitta": (beside, (base + crown) / 2 if base - crown > 24.0 else crown - 14.0, "start"),
+        "arc_length": (_MIDDLE, (base + crown) / 2 if base - crown > 40.0 else crown - 16.0, "middle"),
+        "radius": (beside, base + 22.0, "start"),
+        "external": (beside, (crown + apex) / 2, "start"),
+        "tangent_length": (figure.at(-0.5 * figure.reach, 0.0)[0] - 8.0, (base + apex) / 2 - 8.0, "end"),
+    }
+    x, y, anchor = places[measure]
+    long = text_width(text, "big")
+    x = max(x, long + 6.0) if anchor == "end" else min(x, _WIDTH - long - 6.0) if anchor == "start" else x
+    figure.words(text, x, y, "big", hot, anchor)
+
+
+def _words(figure: _Figure, typed: Typed) -> None:
+    """Under the drawing: what stands at the ends, and between them what is still open."""
+    y = figure.room.words
+    free = _WIDTH / 2 - 8.0
+    if figure.side is None:
+        asked = say("numbers.other_side")
+        figure.words(asked, _MIDDLE, y, "number", "quiet")
+        free -= text_width(asked, "number") / 2 + 6.0
+    for end, x, anchor in (("A", 6.0, "start"), ("B", _WIDTH - 6.0, "end")):
+        name = _cut(typed.get(f"ends-{end}", ""), free)
+        if name:
+            figure.words(name, x, y, "number", "quiet", anchor)
+
+
+def _cut(name: str, width: float) -> str:
+    """Return a name, cut where it is too wide."""
+    if text_width(name, "number") <= width:
+        return name
+    while name and text_width(f"{name}…", "number") > width:
+        name = name[:-1]
+    return f"{name.rstrip()}…" if name else ""

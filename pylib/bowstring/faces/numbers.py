@@ -1,0 +1,95 @@
+"""The numbers face: what stands in the fields read, the arc settled, each question's answer in words, and the drawing.
+
+Nothing is laid out here: it answers before the next key. What the layout has to say of a line comes after it, see
+``numbers_later``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TypedDict, final
+
+from bowstring.faces.help_line import help_lines
+from bowstring.faces.live_drawing import live_drawing
+from bowstring.faces.measure_rows import MeasureRow, is_stopped, measure_rows
+from bowstring.faces.question_lines import OPEN, WRONG, QuestionLine, question_lines, side_of
+from bowstring.faces.questions import ASKS
+from bowstring.faces.settling import Arcs, arcs_of_fields
+from bowstring.words import say
+
+
+@final
+class StateOfJob(TypedDict):
+    """What the bar says; ``sign``: ``waiting`` for numbers, ``refused``, ``ask``, ``stop`` or ``computed``."""
+
+    text: str
+    sign: str
+
+
+@final
+class NumbersFace(TypedDict):
+    """The face: ``sign`` is ``open`` while there is no arc, ``refused`` or ``computed``; ``tell`` the help line as HTML
+    by the field in focus (empty: none); ``ask`` the question of the bar at the thumb, empty for the way to step 1."""
+
+    sign: str
+    rows: dict[str, MeasureRow]
+    tell: dict[str, str]
+    drawing: str
+    lines: dict[str, QuestionLine]
+    ask: str
+    state: StateOfJob
+
+
+def numbers(
+    fields: Mapping[str, str], *, focus: str = "", short: bool = False, wrong: Mapping[str, str] | None = None
+) -> NumbersFace:
+    """Return the face for what stands in the form's fields.
+
+    Args:
+        fields: texts by field id.
+        focus: the id of the field in focus: its measure stands strong in the drawing.
+        short: a low drawing, for a screen whose lower half is keys.
+        wrong: what is wrong with a field of a panel, by its id.
+
+    >>> face = numbers({"arc-chord": "38'", "arc-sagitta": "5' 3"})
+    >>> face["sign"], face["rows"]["arc-radius"]["out"], face["state"]["text"]
+    ('computed', '37\\' 0-1/8"', '2 to answer')
+    """
+    typed = {name: text.strip() for name, text in fields.items() if text.strip()}
+    arcs = arcs_of_fields(typed)
+    rows = measure_rows(arcs, typed)
+    elsewhere = {name: why.wrong for name, why in arcs.refusals.items() if name not in rows}
+    lines = question_lines(arcs, typed, {**elsewhere, **(wrong or {})})
+    sign = "refused" if arcs.refusals else "computed" if arcs.settled else "open"
+    return {
+        "sign": sign,
+        "rows": rows,
+        "tell": help_lines(arcs, rows),
+        "drawing": live_drawing(arcs, typed, side=side_of(arcs, typed), focus=focus, short=short),
+        "lines": lines,
+        "ask": asked(lines) if sign == "computed" else "",
+        "state": state_of(arcs, rows, lines),
+    }
+
+
+def asked(lines: Mapping[str, QuestionLine]) -> str:
+    """Return the question that is asked now: the first open one, else the first that is wrong."""
+    for state in (OPEN, WRONG):
+        for key in ASKS:
+            if lines[key]["state"] == state:
+                return key
+    return ""
+
+
+def state_of(arcs: Arcs, rows: Mapping[str, MeasureRow], lines: Mapping[str, QuestionLine]) -> StateOfJob:
+    """Return what the bar says of the job."""
+    if arcs.refusals:
+        return {"text": say("numbers.state_refused"), "sign": "refused"}
+    if arcs.settled is None:
+        return {"text": say(f"numbers.state_missing_{2 - min(arcs.measures, 1)}"), "sign": "waiting"}
+    if is_stopped(rows) or any(line["state"] == WRONG for line in lines.values()):
+        return {"text": say("numbers.state_stopped"), "sign": "stop"}
+    count = sum(line["state"] == OPEN for line in lines.values())
+    if count:
+        return {"text": say("numbers.state_open", count=count), "sign": "ask"}
+    return {"text": say("numbers.state_done"), "sign": "computed"}

@@ -1,0 +1,77 @@
+"""What the layout has to say on the numbers face: the method with its reason, and what stops the work."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TypedDict, final
+
+from bowstring import Answer
+from bowstring.errors import BadJob
+from bowstring.faces.measure_rows import measure_rows
+from bowstring.faces.numbers import StateOfJob, asked, state_of
+from bowstring.faces.question_lines import SAID, USUAL, WRONG, QuestionLine, capital, line_of, question_lines
+from bowstring.faces.questions import panel_of
+from bowstring.faces.settling import arcs_of_fields
+from bowstring.report.cautions import LIKELY_TOLERANCE
+from bowstring.report.own import is_advised, own_row
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+
+@final
+class NumbersLater(TypedDict):
+    """The lines that the layout changes, the question that is asked now, what the bar says, and the advice as HTML."""
+
+    lines: dict[str, QuestionLine]
+    ask: str
+    state: StateOfJob
+    advice: str
+
+
+def numbers_later(answer: Answer, fields: Mapping[str, str]) -> NumbersLater:
+    """Return what an answer adds to the numbers face of its fields."""
+    changed = {"method": _method(answer, fields)}
+    fit, tolerance = answer["fit"], answer["tolerance"]
+    if fit and fit["reason"]:
+        text = say("numbers.ends_found", found=fit["found_shown"], drawn=fit["drawn_shown"])
+        changed["ends"] = line_of(text, WRONG)
+    if tolerance is not None and tolerance > LIKELY_TOLERANCE:
+        changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
+    return _with(fields, changed, answer["stops"], marked(answer["advice"]["text"]))
+
+
+def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str) -> NumbersLater:
+    """Return the same for a job that has no layout; ``name`` is the id of the field that it is refused for."""
+    typed = {name: text.strip() for name, text in fields.items() if text.strip()}
+    panel = panel_of(name) if name else "method"
+    settled = arcs_of_fields(typed).settled is not None
+    changed = {panel: line_of(refusal.wrong, WRONG)} if panel and settled else {}
+    return _with(fields, changed, [], "")
+
+
+def _with(fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], advice: str) -> NumbersLater:
+    typed = {name: text.strip() for name, text in fields.items() if text.strip()}
+    arcs = arcs_of_fields(typed)
+    rows = measure_rows(arcs, typed)
+    lines = {**question_lines(arcs, typed, {}), **changed}
+    state = state_of(arcs, rows, lines)
+    if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
+        state = {"text": say("numbers.state_stopped"), "sign": "stop"}
+    ask = asked(lines) if arcs.settled and not arcs.refusals else ""
+    return {"lines": changed, "ask": ask, "state": state, "advice": advice}
+
+
+def _method(answer: Answer, fields: Mapping[str, str]) -> QuestionLine:
+    """Return the line of the method: the advised one with whether it holds what is asked, or the one chosen."""
+    own, advice = own_row(answer), answer["advice"]
+    method = capital(own["name"])
+    if advice["method"] is None:
+        return line_of(say("numbers.method_none"), WRONG)
+    if not own["possible"]:
+        return line_of(say("numbers.method_blocked", method=method), WRONG)
+    if fields.get("method") and not is_advised(answer, own):
+        return line_of(say("numbers.method_said", method=method), SAID)
+    if advice["holds"] is None:
+        return line_of(say("numbers.method_taken", method=method), USUAL)
+    key = "numbers.method_holds" if advice["holds"] else "numbers.method_nearest"
+    return line_of(say(key, method=method, tolerance=answer["tolerance_shown"] or ""), USUAL)

@@ -1,0 +1,166 @@
+"""The paper face: one sheet, front and back, that a crew carries; further pages only for more stakes than it holds."""
+
+from __future__ import annotations
+
+from html import escape
+
+from bowstring.drawings.lowplan import low_plan_svg
+from bowstring.drawings.signs import hand_sign, line_sign
+from bowstring.faces.paper_back import back_side
+from bowstring.faces.paper_more import more_sides
+from bowstring.faces.paper_sizes import MOST_ROWS, PAGE_WIDE, Sizes, lines, sizes, tall
+from bowstring.faces.paper_table import checks_html, tables_html
+from bowstring.report.forms.answer import Answer
+from bowstring.sheet import brief
+from bowstring.sheet.facing import curve_hand
+from bowstring.sheet.firsts import First, firsts
+from bowstring.sheet.markup import marked
+from bowstring.sheet.setting import Setting, settings, split
+from bowstring.words import say
+
+BOX = '<i class="tick"></i>'
+FILLING = 5
+"""Rows from which they take what room the type leaves: fewer would stand too far apart."""
+_STOP, _STOP_ROOM = (19, 16, 13), 330.0
+DENSE = 10
+"""Rows over which what stands around the tables is in a smaller type."""
+_CHECK = 290.0
+_HALF = (PAGE_WIDE - 12.0) / 2
+_FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
+
+
+def paper_html(answer: Answer, link: str = "", date: str = "") -> str:
+    """Return the paper of an answer as an ``article``; every text in it is escaped.
+
+    ``link`` is the job's own, ``date`` the day that it is printed, as a text. Where something has to be settled before
+    anybody builds, the front says so and no number of a step stands on it.
+
+    Raises ``ValueError`` when a figure can't be drawn.
+    """
+    stopped = bool(answer["stops"])
+    tables: list[Setting] = [] if stopped else settings(answer)
+    if stopped:
+        front, rest = _stopped(answer, date), []
+    else:
+        front, rest = _front(answer, tables, date)
+    back, built = back_side(answer, link, date, stopped=stopped)
+    return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}</article>'
+
+
+def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[Setting]]:
+    """The front, and the tables' rows that it has no room for."""
+    before, found = firsts(answer), brief.checks(answer)
+    services, dense = say("paper.services"), sum(len(table.rows) for table in tables) > DENSE
+    fixed = _FIXED + _top_tall(answer, dense) + _firsts_tall(before, services, dense)
+    fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 24.0
+    fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
+    fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
+    fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
+    fitted = sizes(tables, len(found) or 1, fixed)
+    shown, rest = split(tables, min(MOST_ROWS, fitted.rows))
+    on = f'<p class="goes-on">{marked(say("paper.goes_on", page=3))}</p>' if rest else ""
+    parts = [
+        head_html(answer, say("paper.front"), date),
+        _duo(answer),
+        _plan(answer, fitted),
+        _firsts(before, services),
+        tables_html(shown),
+        on,
+        checks_html(found, brief.no_check(answer) if not found else ""),
+        f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
+        foot_html(brief.foot(answer), say("paper.turn_over")),
+    ]
+    dense_class = "dense " if dense else ""
+    fill = "fill " if fitted.rows >= FILLING else ""
+    classes = f"side front {dense_class}{fill}row-{fitted.row} big-{fitted.big} plan-{fitted.plan}"
+    return f'<section class="{classes}" aria-label="{escape(say("paper.front"))}">{"".join(parts)}</section>', rest
+
+
+def _stopped(answer: Answer, date: str) -> str:
+    """The front of a job that can't be built yet: why, and what settles it."""
+    stops = "".join(f"<li>{marked(text)}</li>" for text in answer["stops"])
+    out = list(brief.way_out(answer))
+    ways = "".join(f'<p class="way">{marked(text)}</p>' for text in out)
+    told = [*answer["stops"], *out]
+    size = next((one for one in _STOP if tall(told, one, one * 1.3, 590.0, 8.0) <= _STOP_ROOM), _STOP[-1])
+    plan = 190 if size == _STOP[0] else 110
+    blanks = "".join(f'<p class="blank">{escape(say(f"paper.stop_{part}"))}</p>' for part in ("asked", "answer"))
+    parts = [
+        head_html(answer, say("paper.front"), date, numbers=False),
+        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
+        f"<ul>{stops}</ul>{ways}</div>",
+        _duo(answer),
+        _plan(answer, Sizes(0, 0, plan, 0)),
+        f'<div class="asked">{blanks}</div>',
+        foot_html("", say("paper.turn_over_stopped")),
+    ]
+    label = escape(say("paper.front"))
+    return f'<section class="side front stopped plan-{plan}" aria-label="{label}">{"".join(parts)}</section>'
+
+
+def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> str:
+    """Return a side's head: the title in as large a type as it has room for, the arc's measures, the side and the
+    day."""
+    title = brief.title(answer)
+    long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
+    measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
+    told = f'<p class="measures">{measures}</p>' if measures else ""
+    day = f"<span>{escape(date)}</span>" if date else ""
+    return f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
+
+
+def foot_html(left: str, right: str) -> str:
+    """Return a side's last line."""
+    return f'<p class="foot"><span>{marked(left)}</span><span>{marked(right)}</span></p>'
+
+
+def _top_tall(answer: Answer, dense: bool) -> float:
+    """How high the head and the boxes of line and hand stand."""
+    title = brief.title(answer)
+    size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
+    head = lines(title, size, PAGE_WIDE - 110.0) * size * 1.1 + 34.0
+    measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
+    told = tall(brief.line(answer), *((13.0, 15.0) if dense else (14.5, 17.4)), 192.0)
+    standing = tall([brief.stand(answer)], *((14.0, 16.8) if dense else (16.0, 19.2)), 206.0) + 38.0
+    return head + (measures - 1) * 20.0 + max(told, standing, 66.0)
+
+
+def _duo(answer: Answer) -> str:
+    line = "".join(f"<p>{marked(text)}</p>" for text in brief.line(answer))
+    hand = f'<p>{marked(brief.stand(answer))} <strong class="hand">{escape(curve_hand(answer))}</strong></p>'
+    seen = f'<p class="seen">{BOX}{escape(say("paper.seen"))}</p>'
+    return (
+        f'<div class="duo"><div class="line">{line_sign(answer, id="paper-line")}<div>{line}</div></div>'
+        f'<div class="side-of">{hand_sign(answer, id="paper-hand")}{hand}{seen}</div></div>'
+    )
+
+
+def _plan(answer: Answer, fitted: Sizes) -> str:
+    svg = low_plan_svg(answer, id="paper-plan", height=float(fitted.plan))
+    told = " ".join(brief.ties(answer))
+    ties = f'<p class="ties">{marked(" ".join([say("paper.ties"), told]))}</p>' if told else ""
+    return f'<div class="low" tabindex="0" role="group">{svg}</div>{ties}'
+
+
+def _firsts(before: list[First], services: str) -> str:
+    blank = '<span class="blank"></span>'
+    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say('paper.marks_in'))}</span></li>"
+    steps = "".join(f"<li>{BOX}<b>{one.number}</b><span>{marked(one.text)}</span></li>" for one in before)
+    return f'<ul class="firsts {_columns(before)}">{ticket}{steps}</ul>'
+
+
+def _columns(before: list[First]) -> str:
+    """Three boxes side by side where all are short, otherwise two."""
+    return "three" if len(before) <= 2 and all(len(one.text) < 64 for one in before) else "two"
+
+
+def _firsts_tall(before: list[First], services: str, dense: bool) -> float:
+    ticket = f"{services} {say('paper.marks_in')}" + " " * 26
+    columns, rooms = (3, (186.0, 158.0, 158.0)) if _columns(before) == "three" else (2, (_HALF - 56.0,) * 2)
+    texts = [ticket, *(one.text for one in before)]
+    rows = [texts[start : start + columns] for start in range(0, len(texts), columns)]
+    size, leading = (13.0, 15.2) if dense else (15.0, 17.5)
+    return sum(
+        max(24.0, *(lines(text, size, room) * leading for text, room in zip(row, rooms, strict=False))) + 6.0
+        for row in rows
+    )

@@ -1,0 +1,98 @@
+"""The back of the paper: what was built, the story stick, the cautions, the job's link, and who signs for it."""
+
+from __future__ import annotations
+
+from html import escape
+
+from bowstring.drawings.lath import lath_svg
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, ROWS, fitting, tall
+from bowstring.faces.paper_table import built_html
+from bowstring.report.forms.answer import Answer
+from bowstring.sheet import brief
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+MOST_BUILT = 18
+"""Rows of what was built that the back holds, both ends among them."""
+_FIXED = 44.0 + 42.0 + 50.0 + 70.0 + 34.0  # head, the table's heads, who signs, two lines of notes, gaps
+_OWN_LEAST = 5  # cautions of its own that a back has room for whatever else stands on it
+_INSIDE = PAGE_WIDE - 40.0
+
+
+def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[str, list[list[str]]]:
+    """Return the back, and the rows of what was built that it has no room for."""
+    built = [] if stopped else built_rows(answer)
+    shown, rest = built[:MOST_BUILT], built[MOST_BUILT:]
+    stick = "" if stopped else _stick(answer)
+    usual, own = brief.safe(answer), brief.own_cautions(answer)
+    fixed = _FIXED + (114.0 if stick else 0.0) + tall([link], 12.0, 15.0, PAGE_WIDE) + 10.0
+    fixed += tall(usual, 15.0, 18.0, _INSIDE, 4.0)
+    least = fixed + len(shown) * ROWS[-3]
+    told = _within(own, PAGE_TALL - least)
+    row = fitting(ROWS[2:], (PAGE_TALL - fixed - tall(told, 14.0, 17.0, _INSIDE, 4.0)) / max(len(shown), 1))
+    title = say("paper.built_title", title=brief.title(answer))
+    day = f"<span>{escape(date)}</span>" if date else ""
+    long = "short" if len(title) <= 40 else "longest"
+    parts = [
+        f'<div class="head"><h2 class="{long}">{marked(title)}</h2><p class="which">{day}<b>{escape(say("paper.back"))}</b></p></div>',
+        built_table(answer, shown) if shown else "",
+        stick,
+        _cautions(usual, told, len(own) - len(told)),
+        f'<p class="link">{escape(say("paper.link"))} <span>{escape(link)}</span></p>' if link else "",
+        f'<div class="notes">{escape(say("paper.notes"))}</div>',
+        _signs(),
+    ]
+    label = escape(say("paper.back"))
+    return f'<section class="side back row-{row}" aria-label="{label}">{"".join(parts)}</section>', rest
+
+
+def _within(own: list[str], room: float) -> list[str]:
+    """As many of a job's own cautions as there is room for; where that isn't all of them, one line says how many more."""
+    if tall(own, 14.0, 17.0, _INSIDE, 4.0) <= room:
+        return own
+    told: list[str] = []
+    for text in own:
+        if tall([*told, text], 14.0, 17.0, _INSIDE, 4.0) > room - 22.0:
+            break
+        told.append(text)
+    return told
+
+
+def built_rows(answer: Answer) -> list[list[str]]:
+    """Return each stake with where it must be, along the string from A and square off it."""
+    rows = []
+    for stake in answer["stakes"]:
+        on_drawing = list(stake["drawing_shown"]) if answer["site"]["axes"] else []
+        rows.append([stake["name"], stake["x_shown"], stake["y_shown"], *on_drawing])
+    return rows
+
+
+def built_table(answer: Answer, rows: list[list[str]]) -> str:
+    """Return the table of what was built, with the drawing's own coordinates in the place of grades where it has them."""
+    axes = answer["site"]["axes"]
+    names = [say(f"paper.{name}") for name in ("stake", "along", "square_off")]
+    built = [say(f"paper.{name}") for name in ("along", "square_off", "off_by")]
+    if axes:
+        drawing = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")]
+        head = [(say("paper.built_must"), 3), (say("paper.built_drawing"), 2), (say("paper.built_is"), 3)]
+        return built_html(head, [*names, *drawing, *built], rows, 3)
+    grade = [say(f"paper.{name}") for name in ("stake_top", "cut_fill")]
+    head = [(say("paper.built_must"), 3), (say("paper.built_is"), 3), (say("paper.built_grade"), 2)]
+    return built_html(head, [*names, *built, *grade], rows, 5)
+
+
+def _stick(answer: Answer) -> str:
+    svg = lath_svg(answer, id="paper-stick")
+    return f'<div class="lath"><h3>{marked(say("paper.stick"))}</h3>{svg}</div>' if svg else ""
+
+
+def _cautions(usual: list[str], own: list[str], more: int) -> str:
+    first = "".join(f"<li>{marked(text)}</li>" for text in usual)
+    then = "".join(f'<li class="own">{marked(text)}</li>' for text in own)
+    last = f'<li class="own">{marked(say("paper.safe_more", count=more))}</li>' if more else ""
+    return f'<ul class="safe">{first}{then}{last}</ul>'
+
+
+def _signs() -> str:
+    blanks = "".join(f"<p>{escape(say(f'paper.{name}'))}</p>" for name in ("by", "checked", "date", "tape"))
+    return f'<div class="signs">{blanks}</div>'

@@ -1,0 +1,109 @@
+"""How large a side's rows and numbers can be: the largest type with which all of it stands on one page.
+
+Pixels, 96 to the inch; a page is what both Letter and A4 have room for within their margins. Texts are measured as wide
+as the widest face sets them, so that no face makes a side longer than its page.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from bowstring.drawings.boxes import text_width
+from bowstring.drawings.svg import SIZES
+from bowstring.sheet.setting import Row, Setting
+
+PAGE_WIDE, PAGE_TALL = 688.0, 950.0
+ROWS = (46, 40, 37, 34, 31, 29, 27, 25, 23, 21, 19, 17)
+"""Heights of a row that the style has."""
+BIG = (37, 34, 31, 29, 27, 25, 23, 21, 19, 18, 17, 16, 15, 14, 13)
+"""Sizes of a row's numbers that the style has."""
+PLANS = (190, 170, 150, 130, 110, 90)
+"""Heights of the plan that the style has."""
+MOST_ROWS = 16
+"""Stakes that stand on the front; more of them go on over further pages."""
+PER_PAGE = 30
+
+_PLAIN, _RAGGED = 0.9, 1.05  # a plain face beside a bold one, and what lines lose at their ends
+_CELL = 8.0
+_SIDES = 62.0  # the columns of the step's number and of the box to tick
+_AROUND = 4.0  # over and under a row's type, with its line
+WORDS, _SMALL = 0.8, 0.62
+"""Of a number's size: the type of a column that only names marks, and that of what stands in parentheses."""
+
+
+def width(text: str, size: float) -> float:
+    """Return how wide a line of text is in a type of a size."""
+    return text_width(text, "word") * size / SIZES["word"]
+
+
+def lines(text: str, size: float, room: float) -> int:
+    """Return in how many lines a text stands."""
+    return max(1, math.ceil(width(text, size) * _PLAIN * _RAGGED / room))
+
+
+def fitting(classes: Sequence[int], room: float) -> int:
+    """Return the largest of some sizes that is within ``room``, the smallest at least."""
+    return next((one for one in classes if one <= room), classes[-1])
+
+
+@dataclass(frozen=True)
+class Sizes:
+    """The classes of a side: the height of a row, the size of its numbers, the plan's height, rows that it holds."""
+
+    row: int
+    big: int
+    plan: int
+    rows: int
+
+
+def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
+    """Return the sizes of a front: its tables, how many ``others`` are rows of the same height, all else ``fixed``."""
+    shown = [row for table in tables for row in table.rows][:MOST_ROWS]
+    widest = min([BIG[0], *(_widest(table) for table in tables)])
+    for plan in PLANS:
+        room = PAGE_TALL - fixed - plan
+        big = next((size for size in BIG if size <= widest and _tall(shown, others, size, 0) <= room), BIG[-1])
+        if big >= min(widest, _WANTED.get(plan, 0)):
+            break
+    row = next((row for row in ROWS if _tall(shown, others, big, row) <= room), ROWS[-1])
+    while shown and _tall(shown, others, big, row) > room:
+        shown = shown[:-1]
+    return Sizes(row, big, plan, len(shown))
+
+
+_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17}
+"""The type that a plan has to leave room for: rather a lower plan than small numbers."""
+
+
+def _tall(rows: Sequence[Row], others: int, big: int, row: int) -> float:
+    """How high rows stand in a type of a size, none of them lower than ``row``; a number in parentheses has a line of its
+    own."""
+    each = (big * (1.0 + _SMALL * any("(" in cell for cell in one.cells)) + _AROUND for one in rows)
+    return sum(max(row, tall) for tall in each) + others * max(row, min(big, 25) + _AROUND)
+
+
+def _widest(table: Setting) -> int:
+    """The largest type in which a table's columns stand beside each other."""
+    room = PAGE_WIDE - _SIDES - _CELL * len(table.head)
+    for size in BIG:
+        if sum(_column(table, number, size) for number in range(len(table.head))) <= room:
+            return size
+    return BIG[-1]
+
+
+def _column(table: Setting, number: int, size: float) -> float:
+    head = max(width(word, 13.0) for word in table.head[number].split(" "))
+    part = WORDS if number in table.words else 1.0
+    return max([head, *(_cell(row.cells[number], size * part) for row in table.rows)])
+
+
+def _cell(text: str, size: float) -> float:
+    main, _, small = text.partition(" (")
+    return max(width(main, size), width(small, size * _SMALL))
+
+
+def tall(texts: Iterable[str], size: float, leading: float, room: float, gap: float = 0.0) -> float:
+    """Return how high texts stand under each other."""
+    return sum(lines(text, size, room) * leading + gap for text in texts)

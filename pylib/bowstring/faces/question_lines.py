@@ -1,0 +1,175 @@
+"""The lines of the numbers face: each other question with its answer, or its usual one, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TypedDict, final
+
+from bowstring.errors import BadJob
+from bowstring.faces.questions import ASKS, panel_of
+from bowstring.faces.settling import Arcs, Typed
+from bowstring.job.hand import OTHER, SIDES
+from bowstring.job.landmarks import doubts_of_landmarks
+from bowstring.units.lengths import read_length
+from bowstring.units.sizes import FOUR_FEET
+from bowstring.words import say
+
+OPEN, USUAL, SAID, WRONG = "open", "usual", "said", "wrong"
+USUAL_GAP = 1.2
+"""Metres: the usual widest gap on a tape in metres; on one in feet it is four feet."""
+_TOLD = 2
+_REST = ("title", "note", "ties", "known", "fall", "errors", "control", "got")
+
+
+@final
+class QuestionLine(TypedDict):
+    """One question: its answer in words, ``state`` (``open``, ``usual``, ``said`` or ``wrong``) and, where it is open
+    or wrong, what the bar at the thumb asks."""
+
+    text: str
+    state: str
+    asked: str
+
+
+def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str, QuestionLine]:
+    """Return the lines by their keys; ``wrong`` is what is wrong with a field of a panel, by the field's id."""
+    lines = {
+        "hand": _hand(arcs, typed),
+        "line": _line(arcs, typed),
+        "ends": _ends(arcs, typed),
+        "way": _way(typed),
+        "fine": _fine(arcs, typed),
+        "method": _method(arcs, typed),
+        "rest": _rest(typed),
+    }
+    for name, text in wrong.items():
+        panel = panel_of(name)
+        if panel:
+            lines[panel] = line_of(text, WRONG)
+    for key in ASKS:
+        if lines[key]["state"] == OPEN:
+            lines[key]["asked"] = say(f"numbers.panel_{key}")
+    return lines
+
+
+def line_of(text: str, state: str) -> QuestionLine:
+    """Return a line; the bar asks what is wrong with it, and an open one with its panel's title."""
+    return {"text": text, "state": state, "asked": text if state == WRONG else ""}
+
+
+def side_of(arcs: Arcs, typed: Typed) -> str | None:
+    """Return the hand on which the curve is for somebody at A who faces B, ``None`` where nothing says it."""
+    walking = typed.get("start") == "one-end"
+    said = typed.get("turn" if walking else "side", "")
+    if said in SIDES:
+        return OTHER[said] if walking else said
+    return arcs.hand
+
+
+def _hand(arcs: Arcs, typed: Typed) -> QuestionLine:
+    walking = typed.get("start") == "one-end"
+    side, said = side_of(arcs, typed), typed.get("turn" if walking else "side", "") in SIDES
+    if side is None:
+        return line_of(say("numbers.open"), OPEN)
+    if arcs.hand and side != arcs.hand:
+        points, yours = (say(f"numbers.hand.{hand}") for hand in (arcs.hand, side))
+        return line_of(say("numbers.hand_points_other", points=points, said=yours), WRONG)
+    if not said:
+        return line_of(say("numbers.hand_points", hand=say(f"numbers.hand.{side}")), SAID)
+    shown = OTHER[side] if walking else side
+    key = "numbers.hand_walking" if walking else "numbers.hand_standing"
+    return line_of(say(key, hand=say(f"numbers.hand.{shown}")), SAID)
+
+
+def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
+    drawn_to, driven = typed.get("drawn_to", ""), typed.get("driven", "pin")
+    if not drawn_to:
+        return line_of(say("numbers.open"), OPEN)
+    if drawn_to == "unsure":
+        return line_of(say("numbers.line_unsure"), WRONG)
+    values = {"line": capital(say(f"form.drawn_to.{drawn_to}")), "driven": say(f"numbers.driven.{driven}")}
+    offset, toward = _length(arcs, typed, "offset"), typed.get("toward", "")
+    if not offset or not toward:
+        return line_of(say("numbers.line_on", **values), SAID)
+    return line_of(say(f"numbers.line_{toward}", offset=offset, **values), SAID)
+
+
+def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
+    ends = {end: typed.get(f"ends-{end}", "") for end in "AB"}
+    for kind, end, _landmark in doubts_of_landmarks(ends, {}):
+        return line_of(say(f"numbers.ends_{kind}", end=end), WRONG)
+    found = [_length(arcs, typed, f"found-chord-{row}") for row in range(2)]
+    if any(found) and arcs.settled:
+        chord = arcs.tape.show(arcs.settled.arc.chord)
+        return line_of(say("numbers.ends_found", found=found[0] or found[1], drawn=chord), SAID)
+    start = typed.get("start", "ends")
+    said = SAID if any(ends.values()) or start != "ends" else USUAL
+    if start != "ends":
+        return line_of(say(f"numbers.ends_{start.replace('-', '_')}"), said)
+    if not any(ends.values()):
+        return line_of(say("numbers.ends_usual"), said)
+    first, second = (capital(ends["A"]) or "A", ends["B"] or "B")
+    return line_of(say("numbers.ends_named", first=first, second=second), said)
+
+
+def _way(typed: Typed) -> QuestionLine:
+    pieces = [say("numbers.way_centre")] if typed.get("centre") == "reachable" else []
+    names = [text for name, text in typed.items() if name.startswith("ground-") and name.endswith("-name")]
+    pieces += names[:_TOLD]
+    if len(names) > _TOLD:
+        pieces.append(say("numbers.way_more", count=len(names) - _TOLD))
+    if any(name.startswith("room-") for name in typed):
+        pieces.append(say("numbers.way_room"))
+    return _list(pieces, say("numbers.way_usual"))
+
+
+def _fine(arcs: Arcs, typed: Typed) -> QuestionLine:
+    pieces = [say("numbers.fine_marks", mark=arcs.tape.show_mark())]
+    tolerance = _length(arcs, typed, "tolerance", small=True)
+    if tolerance:
+        pieces.append(say("numbers.fine_within", tolerance=tolerance))
+    usual = arcs.tape.show(FOUR_FEET if arcs.tape.feet else USUAL_GAP)
+    if "levels" in typed:
+        pieces.append(say("numbers.fine_rounds", count=typed["levels"]))
+    else:
+        pieces.append(say("numbers.fine_gaps", gap=_length(arcs, typed, "spacing") or usual))
+    said = any(name != "unit" and panel_of(name) == "fine" for name in typed)
+    return line_of(say("numbers.joint").join(pieces), SAID if said else USUAL)
+
+
+def _method(arcs: Arcs, typed: Typed) -> QuestionLine:
+    method = typed.get("method", "")
+    if method:
+        return line_of(say("numbers.method_said", method=capital(say(f"form.method.{method}"))), SAID)
+    return line_of(say("numbers.method_advised" if arcs.settled else "numbers.method_waits"), USUAL)
+
+
+def _rest(typed: Typed) -> QuestionLine:
+    heads = [head for head in _REST if any(name == head or name.startswith(f"{head}-") for name in typed)]
+    return _list([say(f"numbers.rest_{head}") for head in (*_of_the_arc(typed), *heads)], say("numbers.rest_usual"))
+
+
+def _of_the_arc(typed: Typed) -> Iterator[str]:
+    for name in ("diameter", "degree", "points", "three_sides"):
+        if any(field.startswith(f"arc-{name}") and not field.endswith("_by") for field in typed):
+            yield name
+
+
+def _list(pieces: list[str], usual: str) -> QuestionLine:
+    return line_of(capital(say("numbers.joint").join(pieces)), SAID) if pieces else line_of(usual, USUAL)
+
+
+def capital(text: str) -> str:
+    """Return a text with a capital first."""
+    return text[:1].upper() + text[1:]
+
+
+def _length(arcs: Arcs, typed: Typed, name: str, *, small: bool = False) -> str:
+    """Return a length as the tape shows it, empty where none is typed or it can't be read."""
+    if name not in typed:
+        return ""
+    try:
+        metres = read_length(typed[name], arcs.tape.unit, name, bare=not small, zero=True).metres
+    except BadJob:
+        return ""
+    return arcs.tape.show_whole(metres) if small else arcs.tape.show(metres) if metres else ""

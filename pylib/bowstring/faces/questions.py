@@ -1,0 +1,31 @@
+"""What the numbers face asks: the measures of the arc as rows, every other question as a line that opens a panel."""
+
+from __future__ import annotations
+
+ROWS = ("radius", "chord", "sagitta", "arc_length", "central_angle", "tangent_length", "external")
+"""The measures of an arc in the order in which they stand on the face."""
+
+ASKS = ("hand", "line", "ends", "way", "fine", "method", "rest")
+"""The other questions in their order; the first two are never assumed."""
+
+_HEADS = {
+    "hand": ("side", "turn"),
+    "line": ("drawn_to", "driven", "diameter", "width", "offset", "toward"),
+    "ends": ("ends", "start", "found"),
+    "way": ("centre", "ground", "room"),
+    "fine": ("unit", "mark", "tolerance", "fair", "spacing", "levels", "tape", "hands"),
+    "method": (*("method", "stations", "halve_first", "tangent_from", "tapes_from", "parallel", "first_gap"),),
+}
+"""Each panel's fields by the first piece of their ids; every other field but the measures stands in the last one."""
+
+
+def panel_of(field: str) -> str:
+    """Return the panel in which a field stands, by its id; empty for a measure of the face.
+
+    >>> panel_of("found-chord-0"), panel_of("arc-chord"), panel_of("arc-points-0-0")
+    ('ends', '', 'rest')
+    """
+    if field.startswith("arc-") and field[len("arc-") :] in ROWS:
+        return ""
+    head = field.partition("-")[0]
+    return next((panel for panel, heads in _HEADS.items() if head in heads), "rest")

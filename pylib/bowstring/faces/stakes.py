@@ -1,0 +1,112 @@
+"""The stakes face: one step a card, its numbers as large as the screen takes, and the list of all steps."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from html import escape
+
+from bowstring.drawings.boxes import text_width
+from bowstring.drawings.step import step_svg
+from bowstring.drawings.svg import SIZES
+from bowstring.faces.steplist import progress_html, steps_list_html
+from bowstring.faces.stopcard import stop_html
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.cards import CardNumber, CardRow
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+from bowstring.words.isolated import isolated
+
+__all__ = ["count", "first_open", "size_of", "stakes_html", "steps_list_html"]
+
+WIDTHS = ((5.4, "n17"), (6.2, "n15"), (7.1, "n13"), (7.8, "n12"), (9.3, "n10"))
+"""How wide a number may be, in its own height, to stand in each class of size."""
+
+BESIDE = ("locate", "checks", "board")
+"""Cards that are no step of the answer: there is nothing to have got else."""
+
+
+def count(answer: Answer) -> int:
+    """Return how many cards there are."""
+    return len(answer["cards"])
+
+
+def first_open(answer: Answer, done: Collection[int]) -> int:
+    """Return the first card that isn't done, the last one where all are."""
+    return next((card["number"] for card in answer["cards"] if card["number"] not in done), count(answer))
+
+
+def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
+    """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
+
+    Where something stops the answer: that, and its way out.
+    """
+    if answer["stops"]:
+        return stop_html(answer)
+    cards = answer["cards"]
+    one = cards[min(max(card, 1), len(cards)) - 1]
+    steps = " ".join(str(step) for step in one["steps"])
+    parts = [
+        f'<section class="card" data-card="{one["number"]}" data-steps="{steps}" data-stake="{escape(one["stake"] or "")}"'
+        f' data-kind="{one["kind"]}"'
+        ' aria-labelledby="card-head">',
+        progress_html(one, len(cards), done),
+        f'<figure class="draw">{step_svg(answer, one, id="step")}</figure>',
+        f'<p class="say">{marked(one["text"])}</p>',
+        _numbers(one),
+        _right(one),
+        _notes(one),
+        "</section>",
+        _thumb(one, len(cards)),
+    ]
+    return "".join(parts)
+
+
+def _numbers(card: CardRow) -> str:
+    if not card["numbers"]:
+        return '<div class="nums"></div>'
+    return f'<dl class="nums">{"".join(_number(one) for one in card["numbers"])}</dl>'
+
+
+def _number(one: CardNumber) -> str:
+    label = marked(one["label"]) + (f" ({marked(one['slope'])})" if one["slope"] else "")
+    return (
+        f'<div><dt><i>{one["disc"]}</i><span>{label}</span></dt>'
+        f'<dd class="{size_of(one["shown"])}">{escape(isolated(one["shown"]))}</dd></div>'
+    )
+
+
+def size_of(text: str) -> str:
+    """Return the class of size in which a number fits on one line, whatever font a phone has."""
+    wide = text_width(text, "number") / SIZES["number"]
+    return next((name for most, name in WIDTHS if wide <= most), "n8")
+
+
+def _right(card: CardRow) -> str:
+    right = card["right"]
+    if right is None:
+        return ""
+    shown = f"<b>{escape(right['shown'])}</b>" if right["shown"] else ""
+    more = f"<em>{marked(right['more'])}</em>" if right["more"] else ""
+    wide = " wide" if right["shown"] and "," in right["shown"] else ""
+    return f'<p class="right{wide}"><span class="sign" aria-hidden="true">✓</span><span>{marked(right["text"])}</span>{shown}{more}</p>'
+
+
+def _notes(card: CardRow) -> str:
+    rows = "".join(f"<li>{marked(note)}</li>" for note in card["notes"])
+    return f'<ul class="notes">{rows}</ul>' if rows else ""
+
+
+def _thumb(card: CardRow, count: int) -> str:
+    """The buttons at the thumb: back, what was got instead, done."""
+    number, kind = card["number"], card["kind"]
+    back = "" if number > 1 else " disabled"
+    buttons = [f'<button type="button" class="btn plain tight" data-do="back"{back}>{escape(say("card.do.back"))}</button>']
+    if kind == "checks":
+        go = escape(say("card.do.checks"))
+        buttons.append(f'<button type="button" class="btn tight" data-do="face" data-face="checks">{go}</button>')
+    elif kind not in BESIDE and card["numbers"]:
+        got = escape(say("card.do.got"))
+        buttons.append(f'<button type="button" class="btn tight" data-do="got" data-step="{number}">{got}</button>')
+    done = escape(say("card.do.located" if kind == "locate" else "card.do.done"))
+    buttons.append(f'<button type="button" class="btn first" data-do="done" data-step="{number}">{done}</button>')
+    return f'<div class="thumb b{len(buttons)}">{"".join(buttons)}</div>'

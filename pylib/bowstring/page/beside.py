@@ -1,0 +1,60 @@
+"""What is kept with a job beside the form's fields: which steps stand, what was read, by whom and when."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+
+MOST_READ = 64
+"""Rows of readings that are kept at most."""
+
+PLAIN = ("done", "by", "date", "stood")
+"""``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
+
+_ROW = re.compile(r"read-(?P<row>[0-9]{1,2})-(?P<what>check|value)")
+
+Typed = Mapping[str, str]
+
+
+def is_beside(name: str) -> bool:
+    """Tell whether a field's id is of those that stand in no form."""
+    return name in PLAIN or _ROW.fullmatch(name) is not None
+
+
+def done_of(fields: Typed) -> tuple[int, ...]:
+    """Return the cards that stand, in order; what is no number isn't counted."""
+    return tuple(sorted({int(text) for text in fields.get("done", "").split() if re.fullmatch("[1-9][0-9]{0,4}", text)}))
+
+
+def read_of(fields: Typed) -> list[dict[str, str]]:
+    """Return the readings that are told, as a job has them."""
+    rows = sorted({int(found["row"]) for name in fields if (found := _ROW.fullmatch(name))})
+    pairs = [(fields.get(f"read-{row}-check", "").strip(), fields.get(f"read-{row}-value", "").strip()) for row in rows]
+    return [{"check": check, "value": value} for check, value in pairs if check and value]
+
+
+def for_layout(fields: Typed) -> dict[str, str]:
+    """Return the fields without those that no stake hangs on: what was worked out for them holds while they change."""
+    return {name: text for name, text in fields.items() if name not in PLAIN}
+
+
+def told(fields: Typed) -> dict[str, object]:
+    """Return what a job file says of the work done, by the job's keys."""
+    done, read = done_of(fields), read_of(fields)
+    job: dict[str, object] = {}
+    if done:
+        job["done"] = list(done)
+    if read:
+        job["read"] = read
+    return job | {name: fields[name].strip() for name in ("by", "date") if fields.get(name, "").strip()}
+
+
+def fields_of(job: Mapping[str, object]) -> dict[str, str]:
+    """Return the fields that hold a job's ``done``, ``read``, ``by`` and ``date``; their values were read before."""
+    fields = {name: str(job[name]) for name in ("by", "date") if job.get(name)}
+    done, read = job.get("done"), job.get("read")
+    if isinstance(done, list | tuple) and done:
+        fields["done"] = " ".join(str(number) for number in done)
+    for row, one in enumerate(read if isinstance(read, list | tuple) else ()):
+        fields |= {f"read-{row}-check": str(one["check"]), f"read-{row}-value": str(one["value"])}
+    return fields

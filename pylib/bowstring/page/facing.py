@@ -1,0 +1,104 @@
+"""The faces of the page: each is made when it is looked at, from the answer to what stands in the fields."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from html import escape
+
+from bowstring.errors import BadJob
+from bowstring.page.answering import LastAnswer, label_at
+from bowstring.page.beside import done_of
+from bowstring.page.talk import Asked, Face
+from bowstring.report.forms.answer import Answer
+from bowstring.words import say
+
+Made = dict[str, object]
+
+
+def shown_face(asked: Asked, last: LastAnswer) -> Face:
+    """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
+    "got": {field: text}, "address": text}``.
+
+    ``{"sign": "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes also tells
+    ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that are
+    settled once somebody has begun) and ``fill`` (fields that hold what was got). Every text in the HTML is escaped.
+
+    Raises ``ValueError`` for a face that the page hasn't got.
+    """
+    face = asked["face"]
+    if face not in _FACES:
+        raise ValueError(f"no such face: {face!r}")
+    try:
+        answered = last.for_fields(asked["fields"])
+        made = _FACES[face](answered, asked)
+    except BadJob as refusal:
+        return _refused(refusal)
+    state = _state(answered)
+    return {"sign": "computed", "html": "", "state": state, **made}  # type: ignore[typeddict-item]  # the face's own keys
+
+
+def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    """Return one fold of the face that tells why: ``{"fields", "key", "head": flag}`` gives ``{"html"}``, what stands in
+    it or with ``head`` on it (and ``warns``), or ``{"error"}``."""
+    from bowstring.faces.why import fold_head_html, fold_html
+
+    key = str(asked["key"])
+    try:
+        answered = last.for_fields(asked["fields"])
+        if not asked.get("head"):
+            return {"html": fold_html(answered, key, label_at)}
+        html, warns = fold_head_html(answered, key)
+    except BadJob as refusal:
+        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+    return {"html": html, "warns": warns}
+
+
+def _state(answered: Answer) -> dict[str, str]:
+    if answered["stops"]:
+        return {"sign": "stop", "text": say("page.state_stop")}
+    return {"sign": "computed", "text": say("page.state_ready")}
+
+
+def _refused(refusal: BadJob) -> Face:
+    """Return a face that has nothing to show yet, with the way to where that can be mended."""
+    text = escape(say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy))
+    html = (
+        f'<div class="scroll"><section class="stopbox plain"><h2 tabindex="-1">{escape(say("page.not_yet"))}</h2>'
+        f"<p>{text}</p></section></div>"
+        f'<div class="thumb one"><button type="button" class="btn first" data-do="face" data-face="numbers">'
+        f"{escape(say('page.to_numbers'))}</button></div>"
+    )
+    return {"sign": "refused", "html": html, "state": {"sign": "refused", "text": say("page.state_refused")}}
+
+
+def _stakes(answered: Answer, asked: Asked) -> Made:
+    from bowstring.page.staking import staking
+
+    return staking(answered, asked, done_of(asked["fields"]))
+
+
+def _checks(answered: Answer, asked: Asked) -> Made:
+    from bowstring.faces.checks import checks_html
+
+    return {"html": checks_html(answered)}
+
+
+def _paper(answered: Answer, asked: Asked) -> Made:
+    from bowstring.faces.paper import paper_html
+    from bowstring.page.linking import whole_link
+
+    return {"html": paper_html(answered, whole_link(asked, answered)[0], str(asked["fields"].get("date", "")))}
+
+
+def _why(answered: Answer, asked: Asked) -> Made:
+    from bowstring.faces.why import why_html
+
+    return {"html": why_html(answered)}
+
+
+_FACES: dict[str, Callable[[Answer, Asked], Made]] = {
+    "stakes": _stakes,
+    "checks": _checks,
+    "paper": _paper,
+    "why": _why,
+}

@@ -1,0 +1,117 @@
+"""What the page's script asks at a keystroke on the numbers face, and what it asks after that."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING
+
+from bowstring.errors import BadJob
+from bowstring.faces.numbers import numbers
+from bowstring.faces.questions import panel_of
+from bowstring.job.job import read_job
+from bowstring.job.letters import of_place
+from bowstring.page.fields import MARKS, Field, all_fields, field_of, job_of_fields
+from bowstring.page.form import label_of
+from bowstring.page.talk import Asked, ErrorRow
+from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
+from bowstring.sheet.markup import marked
+from bowstring.units.angles import both_angles, read_angle
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+if TYPE_CHECKING:  # an answer is needed only by what is asked later
+    from bowstring.page.answering import LastAnswer
+
+_SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
+"""An arc that stands in while the other fields are read: those of the arc are read one by one."""
+
+
+def shown_numbers(asked: Asked) -> dict[str, object]:
+    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "unit_before": unit or
+    null}``: ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what
+    is wrong with them, and ``unit_note``, see ``answering.shown_sheet``."""
+    fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
+    echoes, errors = read_back(fields)
+    face = numbers(
+        fields,
+        focus=str(asked.get("focus") or ""),
+        short=bool(asked.get("short")),
+        wrong={error["id"]: error["text"] for error in errors if error["id"]},
+    )
+    before = asked.get("unit_before")
+    note = unit_note(fields, before) if before in MARKS else ""
+    return {**face, "echoes": echoes, "errors": errors, "unit_note": note}
+
+
+def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    """Return what the layout has to say on the numbers face, for what ``shown_numbers`` takes and ``panel``, the panel
+    that is open: see ``faces.numbers_later``. With the panel of what is in the way ``site_plan`` beside it, as HTML."""
+    from bowstring.faces.numbers_later import numbers_later, refused_later
+
+    fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
+    try:
+        answered = last.for_fields(asked["fields"])
+    except BadJob as refusal:
+        name = field_of(refusal.field, fields) or ""
+        errors = [_error(name, refusal, fields)] if panel_of(name) else []
+        plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
+        return {**refused_later(fields, refusal, name), "errors": errors, "site_plan": plan}
+    later: dict[str, object] = dict(numbers_later(answered, fields))
+    if asked.get("panel") == "way":
+        from bowstring.page.siteplan import site_plan_html
+
+        later["site_plan"] = site_plan_html(answered)
+    return later
+
+
+def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
+    """Return the site's plan without its obstacles where one of those is refused: one that has no outline yet is drawn
+    on it. Empty where the arc itself can't be drawn."""
+    if not refusal.field.startswith("ground"):
+        return ""
+    from bowstring import answering
+    from bowstring.page.siteplan import site_plan_html
+
+    try:
+        job = job_of_fields({name: text for name, text in fields.items() if not name.startswith("ground-")})
+        return site_plan_html(answering(job))
+    except BadJob:
+        return ""
+
+
+def read_back(fields: Mapping[str, str]) -> tuple[dict[str, str], list[ErrorRow]]:
+    """Return how each field of a panel is read, as HTML by its id, and what is wrong with any of them."""
+    echoes: dict[str, str] = {}
+    errors: dict[str, ErrorRow] = {}
+    try:
+        read_job({**job_of_fields(fields), "arc": _SOUND})
+    except BadJob as refusal:
+        name = field_of(refusal.field, fields)
+        if name and panel_of(name):
+            errors[name] = _error(name, refusal, fields)
+    tape = tape_of(fields)
+    for field in all_fields(fields) if any(map(panel_of, fields)) else ():
+        text = fields.get(field.id, "")
+        if not text or not panel_of(field.id) or field.id in errors:
+            continue
+        try:
+            echo = _echo(field, text, tape)
+        except BadJob as refusal:
+            errors[field.id] = _error(field.id, refusal, fields)
+            continue
+        if echo:
+            echoes[field.id] = marked(echo)
+    return echoes, list(errors.values())
+
+
+def _echo(field: Field, text: str, tape: Tape) -> str:
+    """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
+    if field.kind == "angle":
+        return both_angles(read_angle(of_place(text, field.place), field.place).degrees)
+    return shown_field(field, text, tape.unit, tape) if is_length(field) else ""
+
+
+def _error(name: str, refusal: BadJob, fields: Mapping[str, str]) -> ErrorRow:
+    text = say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
+    line = say("page.error", label=label_of(name, fields), text=text)
+    return {"id": name, "field": refusal.field, "text": text, "line": line}

@@ -1,0 +1,67 @@
+"""The face of the stakes: one card, what was got instead, and stakes that stand on other numbers."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from html import escape
+
+from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
+from bowstring.page.linking import whole_link
+from bowstring.page.talk import Asked
+from bowstring.report.forms.answer import Answer
+from bowstring.words import say
+
+
+def staking(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, object]:
+    """Return what the face of the stakes shows, see ``facing.shown_face``."""
+    most = count(answered)
+    card = min(int(asked.get("card") or 0) or first_open(answered, done), most)
+    made: dict[str, object] = {"card": card, "count": most, "list": steps_list_html(answered, card, done)}
+    moved = _moved(answered, asked, done)
+    if moved:
+        return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
+    if asked.get("panel") == "got" and not answered["stops"]:
+        from bowstring.page.got import got_panel
+
+        return made | got_panel(answered, asked, card)
+    if asked.get("panel") == "list":
+        return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
+    made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
+    if not done and not answered["stops"]:
+        made["fixed"] = _fixed(answered, asked)
+    return made
+
+
+def _spoken(answered: Answer, card: int) -> str:
+    """A card as a voice reads it: its sentence, then each number behind what it is."""
+    one = answered["cards"][card - 1]
+    return " ".join([one["text"], *(f"{number['label']}: {number['shown']}." for number in one["numbers"])])
+
+
+def _fixed(answered: Answer, asked: Asked) -> dict[str, str]:
+    """What is settled with the first step that is done: the method, and the numbers that the stakes stand on."""
+    fields = {"method": answered["method"], "stood": whole_link({**asked, "address": ""}, answered)[0]}
+    if answered["halve_first"]:
+        fields["halve_first"] = str(answered["halve_first"])
+    return fields
+
+
+def _moved(answered: Answer, asked: Asked, done: Collection[int]) -> int:
+    """Return how many stakes that stand would stand elsewhere by the numbers in the fields."""
+    stood = asked["fields"].get("stood", "")
+    if not done or not stood:
+        return 0
+    from bowstring.page.stood import moved_stakes
+
+    return moved_stakes(answered, asked["fields"], done)
+
+
+def _stood_html(moved: int, stood: str) -> str:
+    title = escape(say("page.stood_one" if moved == 1 else "page.stood", count=moved))
+    return (
+        '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
+        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'
+        f'<div class="thumb one"><button type="button" class="btn first" data-do="stood" data-stood="{escape(stood)}">'
+        f'{escape(say("page.stood_keep"))}</button>'
+        f'<button type="button" class="btn" data-do="restart">{escape(say("page.stood_again"))}</button></div>'
+    )

@@ -1,0 +1,93 @@
+"""The cards of work on the ground: the locate ticket, each step, the checks, the board."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bowstring.construction import STRING, SquareOff, Step
+from bowstring.layout.layout import Layout
+from bowstring.report.card_of_step import Told, squares_for
+from bowstring.report.forms.cards import CardNumber, CardRow
+from bowstring.report.forms.steps import StepRow
+from bowstring.report.stakeline import report_on_line
+from bowstring.report.steps import LONG_STRING
+from bowstring.words import say
+
+TAKEN = ("have_ends_untaped", "string_none")
+"""Kinds of steps in which nothing is done on the ground: they belong to the card after them."""
+
+
+def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
+    """Return the answer's ``cards``; ``rows``: its steps."""
+    squares = squares_for(layout)
+    cards = [_plain("locate")]
+    cards[0]["notes"] = [say("card.note.ticket"), say("card.note.days")]
+    waiting: list[int] = []
+    for step, row in zip(layout.recipe.steps, rows, strict=True):
+        told = Told(layout, step, row, squares)
+        if _taken(layout, told.kind):
+            waiting.append(row["number"])
+            continue
+        made = told.cards()
+        made[0]["steps"] = [*waiting, *made[0]["steps"]]
+        waiting = []
+        cards += made
+    _note(layout, cards)
+    cards.append(_plain("checks"))
+    if layout.job.driven == "board":
+        cards.append(_board(layout))
+    cards[-1]["steps"] += waiting
+    for number, card in enumerate(cards, 1):
+        card["number"] = number
+    return cards
+
+
+def _taken(layout: Layout, kind: str) -> bool:
+    return kind in TAKEN or (kind in ("string", "string_up") and not _strung(layout.recipe.steps))
+
+
+def _strung(steps: Sequence[Step]) -> bool:
+    """Whether a stake or a peg is set from the string between the ends."""
+    ends = {"A", "B"}
+    for step in steps:
+        for move in step.moves if step.level else ():
+            if any(kind == STRING and {start, end} == ends for kind, start, end in move.lines):
+                return True
+            if isinstance(move, SquareOff) and {move.start, move.end} == ends:
+                return True
+    return False
+
+
+def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
+    """What has to be known at one card: what stands at the ends, the cap of the first stake, the wind on a string."""
+    ends = next((card for card in cards if card["kind"] != "locate"), None)
+    if ends:
+        told = ((end, layout.job.ends[end]) for end in ("A", "B"))
+        ends["notes"] += [say("card.note.landmark", end=end, landmark=mark) for end, mark in told if mark]
+    first = next((card for card in cards if card["stake"]), None)
+    if first:
+        first["notes"].append(say("card.note.cap"))
+    for card in cards:
+        if card["kind"] == "stake_back":
+            card["notes"].append(say("card.note.careful"))
+        elif card["kind"] == "string" and layout.staked.chord > LONG_STRING:
+            card["notes"].append(say("card.note.wind"))
+
+
+def _plain(kind: str) -> CardRow:
+    return {
+        "number": 0, "kind": kind, "steps": [], "stake": None, "sets": [],
+        "title": say(f"card.title.{kind}"), "main": "", "where": say(f"card.where.{kind}"), "text": say(f"card.{kind}"),
+        "numbers": [], "right": None, "notes": [], "lines": [],
+    }  # fmt: skip
+
+
+def _board(layout: Layout) -> CardRow:
+    """The board, sprung along the stakes and carried on straight past the ends."""
+    card, run = _plain("board"), report_on_line(layout)["overrun"]
+    if run:
+        past: CardNumber = {
+            "disc": 1, "label": say("card.label.overrun"), "shown": run["length_shown"], "slope": None,
+        }  # fmt: skip
+        card["numbers"], card["main"] = [past], past["shown"]
+    return card

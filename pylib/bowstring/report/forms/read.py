@@ -1,0 +1,74 @@
+"""What was read at the checks, and what that says. Lengths in metres."""
+
+from typing import TypedDict, final
+
+
+@final
+class ReadRow(TypedDict):
+    """A check that was read.
+
+    Attributes:
+        check: its key; typed: every reading of it as it was typed, in order.
+        value, over: the reading that counts, and how far that is over what must be read as it is printed, negative
+            under it; ``None`` while none counts. over_shown: without its sign.
+        limit: metres within which it is in: the printed limit.
+        verdict: ``in``; ``again``: out once, to be taped again; ``out``: and out again; ``differ``: as often in as
+            out; ``unread``: the last one is no length.
+        text: the verdict in words; wrong: what is wrong with a text that is no length, and what would do.
+    """
+
+    check: str
+    typed: list[str]
+    value: float | None
+    value_shown: str | None
+    over: float | None
+    over_shown: str | None
+    limit: float
+    limit_shown: str
+    verdict: str
+    text: str
+    wrong: str | None
+
+
+@final
+class SuspectRow(TypedDict):
+    """What may be wrong: a ``stake``, an ``end``, or a known ``slip`` of the crew.
+
+    Attributes:
+        mark: the stake or end; of a slip the stake that it began at, empty where it is all of them.
+        step: the number of the step to do again; again: stakes that hang on it and are set again after it.
+        far: metres that it stands off, about; ``None`` of a slip.
+        prove: what to tape before it is pulled, in a sentence; empty for none.
+    """
+
+    kind: str
+    mark: str
+    step: int | None
+    far: float | None
+    far_shown: str | None
+    again: list[str]
+    text: str
+    prove: str
+
+
+@final
+class ReadPart(TypedDict):
+    """Everything that was read at the checks.
+
+    Attributes:
+        wanted: how many checks there are to read; count: how many were; outs: how many of them are out, once or again.
+        judged: whether enough was read to name what is wrong: a check out twice, or two checks.
+        suspects: what explains the readings, the likeliest first; text: what to make of it, empty where all is in.
+        lost: readings of checks that this layout doesn't have.
+    """
+
+    by: str
+    date: str
+    wanted: int
+    count: int
+    outs: int
+    judged: bool
+    rows: list[ReadRow]
+    suspects: list[SuspectRow]
+    text: str
+    lost: list[str]

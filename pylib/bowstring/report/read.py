@@ -1,0 +1,133 @@
+"""What was read at the checks, held against what they must read, told."""
+
+from __future__ import annotations
+
+from bowstring.analysis.limits import Judged, judged
+from bowstring.errors import BadJob
+from bowstring.job.kept import Kept
+from bowstring.layout.layout import Layout
+from bowstring.layout.rows import Row
+from bowstring.report.checks import limit_shown
+from bowstring.report.forms.read import ReadPart, ReadRow
+from bowstring.report.forms.steps import StepRow
+from bowstring.report.suspects import told_suspects
+from bowstring.units.lengths import read_length
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+OUT = ("again", "out", "differ")
+"""Verdicts of a check that isn't in."""
+
+
+def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> ReadPart:
+    """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read."""
+    assert own.accuracy is not None
+    found = judged(layout.checks, own.accuracy.spread, layout.job.tolerance, layout.job.tape.mark)
+    checks = {one.check.key: one for one in found if one.shows}
+    typed: dict[str, list[object]] = {}
+    for row in kept.read:
+        if str(row.value).strip():
+            typed.setdefault(row.check, []).append(row.value)
+    tape = layout.job.tape
+    rows = [_row(tape, checks[key], values) for key, values in typed.items() if key in checks]
+    outs = [row for row in rows if row["verdict"] in OUT]
+    twice = any(row["verdict"] == "out" for row in outs) or len(outs) > 1
+    suspects = told_suspects(layout, checks, rows, steps) if twice else []
+    return {
+        "by": kept.by,
+        "date": kept.date,
+        "wanted": len(checks),
+        "count": sum(row["verdict"] != "unread" for row in rows),
+        "outs": len(outs),
+        "judged": twice,
+        "rows": rows,
+        "suspects": suspects,
+        "text": _text(outs, twice, len(suspects)),
+        "lost": [key for key in typed if key not in checks],
+    }
+
+
+def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
+    if not outs:
+        return ""
+    if not twice:
+        return say("read.again")
+    if not suspects:
+        once = any(row["verdict"] != "out" for row in outs)
+        return say("read.again" if once else "read.no_single")
+    return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
+
+
+def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
+    limit = max(tape.down(one.expected), tape.mark)
+    lengths: list[float] = []
+    wrong: str | None = None
+    for value in values:
+        try:
+            lengths.append(read_length(value, tape.unit, "read", zero=True).metres)
+            wrong = None
+        except BadJob as why:
+            wrong = f"{why.wrong} {why.remedy}"
+    # What must be read is held against what is printed: that is what the crew sees, and takes one from the other.
+    overs = [length - tape.round(one.check.distance) for length in lengths]
+    verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
+    counts = None if verdict == "unread" else _counting(overs, limit, verdict)
+    over = None if counts is None else overs[counts]
+    return {
+        "check": one.check.key,
+        "typed": [str(value).strip() for value in values],
+        "value": None if counts is None else lengths[counts],
+        "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
+        "over": over,
+        "over_shown": None if over is None else _size(tape, over),
+        "limit": limit,
+        "limit_shown": limit_shown(tape, one.expected),
+        "verdict": verdict,
+        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths),
+        "wrong": wrong,
+    }
+
+
+def _size(tape: Tape, over: float) -> str:
+    """How far out, finer than the mark where it was read so."""
+    return tape.show_whole(abs(over)) if abs(over) > tape.mark / 1000 else tape.show(0.0)
+
+
+def _is_in(over: float, limit: float) -> bool:
+    return abs(over) <= limit * (1 + 1e-9)
+
+
+def _verdict(overs: list[float], limit: float) -> str:
+    inside = sum(_is_in(over, limit) for over in overs)
+    outside = len(overs) - inside
+    if inside == outside:
+        return "differ"
+    if inside > outside:
+        return "in"
+    return "again" if len(overs) == 1 else "out"
+
+
+def _counting(overs: list[float], limit: float, verdict: str) -> int:
+    """The number of the reading that counts: the last one on the side that the verdict took."""
+    return max(
+        (number for number, over in enumerate(overs) if _is_in(over, limit) is (verdict == "in")),
+        default=len(overs) - 1,
+    )
+
+
+def _told(tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float]) -> str:
+    if verdict == "unread" or over is None:
+        return say("read.unread")
+    limit = limit_shown(tape, one.expected)
+    if abs(over) <= tape.mark / 1000:
+        size = say("read.right_on")
+    else:
+        size = say("read.over" if over > 0 else "read.under", size=_size(tape, over))
+    told = [say("read.limit", size=size, limit=limit)]
+    if verdict == "differ":
+        told.append(say("read.differ"))
+    if verdict == "in" and not one.judges:
+        told.append(say("read.proves_little"))
+    if verdict != "in" and typed.replace(".", "", 1).isdigit():  # a bare number may have been meant otherwise
+        told.append(say("read.read_as", typed=typed, shown=tape.show_whole(lengths[-1])))
+    return " ".join(told)

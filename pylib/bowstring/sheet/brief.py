@@ -1,0 +1,149 @@
+"""What a short sheet says of an answer: for paper and for the terminal, in the order in which a crew needs it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bowstring.methods.catalogue import BY_NAME
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.own import is_advised, is_own, own_row
+from bowstring.sheet.facing import curve_hand
+from bowstring.words import say
+
+
+@dataclass(frozen=True)
+class Check:
+    """A check: what is taped, what it must read, and by how much it may be out."""
+
+    what: str
+    reads: str
+    limit: str
+
+
+def title(answer: Answer) -> str:
+    """Return the job's title, or what an arc without one is called."""
+    return answer["title"] or say("sheet.untitled")
+
+
+def measures(answer: Answer) -> list[str]:
+    """Return the stakes' arc in four measures, each with its name."""
+    shown = answer["staked_shown"]
+    named = (
+        (say("measure.chord"), shown["chord"]),
+        (say("measure.sagitta"), shown["sagitta"]),
+        (say("measure.radius"), shown["radius"]),
+        (say("paper.arc"), shown["arc_length"]),
+    )
+    return [say("paper.measure", name=name, shown=text) for name, text in named if text is not None]
+
+
+def line(answer: Answer) -> list[str]:
+    """Return which line the drawing has, how far off it the stakes stand, and which point of them is on their line."""
+    offset = answer["offset"]
+    drawn = [say(f"paper.line_{answer['drawn_to'] or 'unsure'}")]
+    off = [say(f"paper.off_{offset['toward']}", shown=offset["shown"])] if offset else []
+    return [*drawn, *off, answer["on_line"]["point"]]
+
+
+def stand(answer: Answer) -> str:
+    """Return where to stand and what to face, up to the hand itself."""
+    first, second = (_end(answer, end) for end in ("A", "B"))
+    return say("paper.stand", first=first, second=second)
+
+
+def _end(answer: Answer, end: str) -> str:
+    landmark = answer["ends"]["A" if end == "A" else "B"]
+    if not landmark:
+        return end
+    return say("paper.end_off" if answer["offset"] else "paper.end", name=end, landmark=landmark)
+
+
+def ties(answer: Answer) -> list[str]:
+    """Return the ties of each end, from the drawn line's ends where the stakes stand off it."""
+    drawn = "0" if answer["offset"] else ""
+    found = []
+    for end in ("A", "B"):
+        rows = answer["ties"].get(end, ())
+        if rows:
+            each = "; ".join(say("paper.tie_one", to=tie["to"], shown=tie["shown"]) for tie in rows)
+            found.append(say("paper.tie", end=end + drawn, ties=each))
+    return found
+
+
+def checks(answer: Answer) -> list[Check]:
+    """Return the checks to make first, and the gap that closes the work."""
+    rows = [
+        check
+        for check in answer["checks"]
+        if check["kind"] == "closing" or (check["recommended"] and not check["blind"])
+    ]
+    return [Check(_what(check), check["shown"], _limit(check)) for check in rows]
+
+
+def no_check(answer: Answer) -> str:
+    """Return why there is no check to make, and what to do instead."""
+    seen = [check for check in answer["checks"] if not check["blind"]]
+    if seen:
+        return say("paper.no_check")
+    return say("paper.no_check_tolerance" if answer["checks"] else "paper.no_check_left")
+
+
+def _limit(check: CheckRow) -> str:
+    return check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
+
+
+def _what(check: CheckRow) -> str:
+    start, end = check["from"], check["to"]
+    if check["kind"] == "alternate":
+        first, last = start.removeprefix("mid ").split("-")
+        return say("paper.check.alternate", string=say("sheet.from_to", start=first, end=last), stake=end)
+    if check["kind"] == "ordinate":
+        return say("paper.check.ordinate", stake=end, along=check["along_shown"])
+    return say("paper.check.closing" if check["kind"] == "closing" else "paper.check.line", start=start, end=end)
+
+
+def last(answer: Answer) -> str:
+    """Return what is done when the stakes stand."""
+    offset, driven = answer["offset"], answer["driven"]
+    if offset and driven != "board":
+        return say("paper.back_stick", shown=offset["shown"])
+    return say("paper.hubs" if driven == "hub" else "paper.spring")
+
+
+def foot(answer: Answer) -> str:
+    """Return how true the stakes have to be, and how fine the numbers are."""
+    tolerance = answer["tolerance_shown"]
+    if tolerance is None:
+        return say("paper.to_mark", mark=answer["mark"])
+    return say("paper.within", tolerance=tolerance, mark=answer["mark"])
+
+
+def cautions(answer: Answer) -> list[str]:
+    """Return the cautions of this job, after those of every job and before those of its own ground and numbers."""
+    return [*safe(answer), *own_cautions(answer)]
+
+
+def safe(answer: Answer) -> list[str]:
+    """Return the cautions that every sheet has."""
+    usual = [say(f"paper.safe_{name}") for name in ("authority", "services", "caps", "board", "level")]
+    return [*usual, say("paper.safe_hand", hand=curve_hand(answer))]
+
+
+def own_cautions(answer: Answer) -> list[str]:
+    """Return the job's own cautions that are no stops."""
+    return [text for text in answer["cautions"] if text not in answer["stops"]]
+
+
+def way_out(answer: Answer) -> Iterator[str]:
+    """Yield the method to take instead, where a stop is that this one can't be done here."""
+    row = own_row(answer)
+    done = row["possible"] and row["reliable"] is not False and row["hands"] <= answer["site"]["hands"]
+    if done and BY_NAME[answer["method"]].exact:
+        return
+    advised = next((row for row in answer["methods"] if is_advised(answer, row) and not is_own(answer, row)), None)
+    if advised:
+        yield say("paper.stop_take", method=advised["name"][:1].upper() + advised["name"][1:])
+    elif answer["advice"]["method"] is None:
+        yield answer["advice"]["text"]

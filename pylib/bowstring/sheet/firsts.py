@@ -1,0 +1,57 @@
+"""What is done before the first stake, each in a line or two: a row of boxes to tick on a sheet of paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bowstring.job.hand import OTHER
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.steps import StepRow
+from bowstring.sheet.facing import away_hand, curve_hand
+from bowstring.words import catalogue, say
+
+
+@dataclass(frozen=True)
+class First:
+    """A step that sets no stake, by its number in the answer."""
+
+    number: int
+    text: str
+
+
+def firsts(answer: Answer) -> list[First]:
+    """Return the steps of an answer that set no stake: the ends, what proves them, the string, pegs, the center."""
+    return [First(step["number"], _short(answer, step)) for step in answer["steps"] if step["stake"] is None]
+
+
+def _landmarks(answer: Answer, step: StepRow) -> dict[str, str]:
+    """The drawn line's ends with what they are at, where the stakes have ends of their own: A and B are told so above."""
+    if not answer["offset"] or not step["kind"].startswith(("have_", "set_")):
+        return {}
+    ends, names = answer["ends"], step["names"]
+    told = (("start", ends["A"]), ("end", ends["B"]))
+    return {
+        part: say("paper.end", name=names[part], landmark=landmark)
+        for part, landmark in told
+        if landmark and part in names
+    }
+
+
+def _short(answer: Answer, step: StepRow) -> str:
+    """The step in short, or its own sentence where there is no shorter one."""
+    key = f"paper.first.{step['kind']}"
+    if key not in catalogue():
+        return step["text"]
+    shown = [measure["text"] for measure in step["measures"]]
+    side = answer["side"]
+    values = {
+        **step["names"],
+        **_landmarks(answer, step),
+        **{f"m{number}": text for number, text in enumerate(shown)},
+        "rest": shown[-1] if shown else "",
+        "hand": curve_hand(answer),
+        "away": away_hand(answer),
+        # seen along the straight, away from S, the curve turns to the other hand than it lies on from A to B
+        "turn": say(f"paper.{OTHER[side]}") if side else say("paper.hand_unknown"),
+    }
+    return say(key, **values)

@@ -1,0 +1,207 @@
+"""The sheet of paper that goes along, front and back, and the terminal's short sheet."""
+
+MESSAGES = {
+    "paper.front": "FRONT",
+    "paper.back": "BACK",
+    "paper.more": "STAKES, page {number}",
+    "paper.one_sheet": "FRONT, 1 sheet",
+    "paper.turn_over": "Turn over: cautions, as-built",
+    "paper.turn_over_stopped": "Turn over: cautions, notes",
+    "paper.built_title": "{title}: as built",
+    "paper.of": "{title}, {date}",
+    "paper.measure": "{name} {shown}",
+    "paper.arc": "arc",
+    # which line, and what stands on it
+    "paper.line_face": "Drawn to the FACE of the concrete.",
+    "paper.line_back": "Drawn to the BACK.",
+    "paper.line_centre": "Drawn to the CENTERLINE.",
+    "paper.line_flow line": "Drawn to the FLOW LINE.",
+    "paper.line_lip": "Drawn to the LIP.",
+    "paper.line_unsure": "Which line is drawn? ASK.",
+    "paper.off_outside": "Stakes stand {shown} off it, OUTSIDE.",
+    "paper.off_centre": "Stakes stand {shown} off it, INSIDE.",
+    # the hand
+    "paper.stand": "Stand at {first}, face {second}. The curve is on your",
+    "paper.end": "{name} ({landmark})",
+    "paper.end_off": "{name} (off {landmark})",
+    "paper.seen": "seen on the ground",
+    "paper.sign_hand": "Where the curve lies",
+    "paper.sign_line": "Which point is on the line",
+    "paper.hand_unknown": "ASK",
+    "paper.left": "LEFT",
+    "paper.right": "RIGHT",
+    # before the first stake
+    "paper.services": "Services located? Call 811 (US) days ahead. Ticket",
+    "paper.services_short": "Services located, marks in? Call 811 (US) days ahead; write down the ticket.",
+    "paper.marks_in": "marks in",
+    "paper.ties": "Ties, level.",
+    "paper.tie": "{end}: {ties}.",
+    "paper.tie_one": "{to} {shown}",
+    "paper.first.have_ends": "Tape {start} to {end} twice, level: {m0}. If not, STOP.",
+    "paper.first.set_ends": "Set {start} and {end} from the drawing's dimensions. Tape twice, level: {m0}. If not, STOP.",
+    "paper.first.have_ends_untaped": "Find {start} and {end}. No one pull joins them.",
+    "paper.first.set_ends_untaped": "Set {start} and {end} from the drawing's dimensions. No one pull joins them.",
+    "paper.first.prove_two": "On string {start} to {end} set nail {nail} at {m0}. {nail} to {end} must read {rest}. If not, STOP.",
+    "paper.first.prove_parts": (
+        "On string {start} to {end} set nails {m0} apart, {nail} to {last}. {last} to {end} must read {rest}. If not, STOP."
+    ),
+    "paper.first.prove_beside": (
+        "Away from the curve cross {m0} from {start}, {m1} from {end}: {beside}. Mark {toward} at {m2} toward {start}, {other} at "
+        "{m3} toward {end}. {toward} to {other} must read {m4}. If not, STOP."
+    ),
+    "paper.first.prove_beside_inside": (
+        "On the curve's side cross {m0} from {start}, {m1} from {end}: {beside}. Mark {toward} at {m2} toward {start}, {other} at "
+        "{m3} toward {end}. {toward} to {other} must read {m4}. If not, STOP."
+    ),
+    "paper.first.prove_corner": (
+        "From P mark {toward} at {m0} toward S, {other} at {m1} toward T. {toward} to {other} must read {m2}. If not, STOP."
+    ),
+    "paper.first.have_straight": "Find {start} (PC). Mark S on the straight, well back.",
+    "paper.first.from_straight": (
+        "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
+        "read {m2}."
+    ),
+    "paper.first.from_straight_back": (
+        "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
+        "read {m2}."
+    ),
+    "paper.first.from_straight_untaped": "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
+    "paper.first.from_straight_back_untaped": "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
+    "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, well back.",
+    "paper.first.from_corner": (
+        "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, STOP. "
+        "At {start}, facing {end}, P is {hand}."
+    ),
+    "paper.first.from_corner_untaped": "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). At {start}, facing {end}, P is {hand}.",
+    "paper.first.offset_away_arc": (
+        "{end}: from {other} past {start} by {m0}, square off {m1} toward the curve. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_away_back": (
+        "{end}: from {other} past {start} by {m0}, square off {m1} away from the curve. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_toward_arc": (
+        "{end}: from {start} toward {other} {m0}, square off {m1} toward the curve. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_toward_back": (
+        "{end}: from {start} toward {other} {m0}, square off {m1} away from the curve. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_square_out": "{end}: at {start} square off the straight {m0}, away from the center.",
+    "paper.first.offset_square_in": "{end}: at {start} square off the straight {m0}, toward the center.",
+    "paper.first.offset_toward_near": "{end}: from {start} toward {other} {m0}, square off {m1} on {far}'s side. {start} to {end} must read {m2}.",
+    "paper.first.offset_toward_far": (
+        "{end}: from {start} toward {other} {m0}, square off {m1} away from {far}. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_away_near": (
+        "{end}: from {other} past {start} by {m0}, square off {m1} on {far}'s side. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_away_far": (
+        "{end}: from {other} past {start} by {m0}, square off {m1} away from {far}. {start} to {end} must read {m2}."
+    ),
+    "paper.first.offset_away": "{end}: from {other} past {start} by {m0}.",
+    "paper.first.offset_toward": "{end}: from {start} toward {other} {m0}.",
+    "paper.first.string": "String {start} to {end}, tight. Know the tape's zero.",
+    "paper.first.string_up": "Leave string {start} to {end} up. Know the tape's zero.",
+    "paper.first.string_none": "No string goes straight from {start} to {end}.",
+    "paper.first.string_taped": "String {start} to {end}, tight. It must read {m0}. If not, set both again.",
+    "paper.first.string_middle": "Mark the string's midpoint, {m0} from either end. Zero the tape there.",
+    "paper.first.parallel_crossed_curve": "{peg}: cross {m0} from {start}, {m1} from {end}, toward the curve.",
+    "paper.first.parallel_crossed_behind": "{peg}: cross {m0} from {start}, {m1} from {end}, away from the curve.",
+    "paper.first.parallel_squared_curve": "{peg}: at {start} square off {m0}, toward the curve.",
+    "paper.first.parallel_squared_behind": "{peg}: at {start} square off {m0}, away from the curve.",
+    "paper.first.parallel_crossed": "{start} to {end} must read {m0}, and A to {end} the same as B to {start}. String {start} to {end}.",
+    "paper.first.parallel_squared": "{start} to {end} must read {m0}. If not, square both again. String {start} to {end}.",
+    "paper.first.parallel_strung": "String {start} to {end}. Set each square corner twice.",
+    "paper.first.peg": "Peg {peg}: from {start} toward {end} {m0}, square off {m1} toward the curve. String {start} to {peg}.",
+    "paper.first.peg_back": "Peg {peg}: from {end} past {start} by {m0}, square off {m1} toward the curve. String {start} to {peg}.",
+    "paper.first.peg_square": "Peg {peg}: at {start} square off {m0} toward the curve. String {start} to {peg}.",
+    "paper.first.centre_behind": "C, the center: cross {m0} from {start} and {end}, AWAY from the curve ({away}). Both must still read it.",
+    "paper.first.centre_inside": "C, the center: cross {m0} from {start} and {end}, on the curve's side ({hand}). Both must still read it.",
+    "paper.first.centre_half": "C, the center: the string's midpoint, {m0} from either end.",
+    "paper.first.centre_near": (
+        "C, the center: from the string's midpoint, {m0}, square off {m1} AWAY from the curve ({away}). C to {start} and {end} must "
+        "read {m2}."
+    ),
+    "paper.first.centre_near_inside": (
+        "C, the center: from the string's midpoint, {m0}, square off {m1} toward the curve ({hand}). C to {start} and {end} must "
+        "read {m2}."
+    ),
+    # how each row of a table goes
+    "paper.how.stake": "Square when both short chords match. Tape the square-off again.",
+    "paper.how.stake_crossed": "Cross both short chords, {hand}, facing along the string from A. Tape both again.",
+    "paper.how.ordinate": "Mark along the string. There square off {hand}, facing as from A to B.",
+    "paper.how.ordinate_mid": "Mark along the string from its midpoint. There square off {hand}, facing B from A.",
+    "paper.how.parallel": "Mark along the string {start} to {end}. There square off as the row says.",
+    "paper.how.tangent_offset": "Mark along the tangent. There square off toward the chord.",
+    "paper.how.cross": "Cross both tapes, {hand}, facing {end} from {start}.",
+    "paper.how.polar": "Instrument over {start}, sighted on {end}. Turn {hand}, then tape.",
+    "paper.how.sight": "Instrument over {start}, sighted on {end}. Turn {hand} off the long chord. Tape the gap onto that line.",
+    "paper.how.sight_ahead": "Instrument over {start}, sighted on {end}. Turn the deflection {hand}. Tape the gap onto that line.",
+    "paper.how.sight_back": "Instrument over {start}, sighted back on {end}. Plunge, turn the deflection {hand}. Tape the gap onto that line.",
+    "paper.how.swing": "Hook on C. Swing {hand}, facing the stake before, until both tapes read.",
+    "paper.how.produce": "Carry the line on and mark it. Hold zero at the last stake, swing {hand}, facing the mark.",
+    "paper.each_hand": "as the row says",
+    "paper.head_hand": "{head}, {hand}",
+    "paper.cross_both": "cross {shown}",
+    "paper.cross_two": "cross {first}, {second}",
+    "paper.none": "none",
+    "paper.slope": "{level} (slope {slope})",
+    "paper.done": "done",
+    "paper.goes_on": "Stakes go on: page {page}.",
+    "paper.some_rows": "The first {shown} of {count} stakes.",
+    # checks
+    "paper.checks": "Checks: no step used these",
+    "paper.must_read": "must read",
+    "paper.may_be_out": "may be out",
+    "paper.you_read": "you read",
+    "paper.in": "in",
+    "paper.check.alternate": "String {string}: midpoint to {stake}",
+    "paper.check.ordinate": "{stake} off A-B, at {along} from A",
+    "paper.check.line": "{start} to {end}",
+    "paper.check.closing": "Last gap, {start} to {end}",
+    "paper.no_check": "No check can judge here. Tape every stake again from A and B.",
+    "paper.no_check_left": "Every distance here is read by a step. Tape each number twice.",
+    "paper.no_check_tolerance": "No check catches a miss within the tolerance. Use a finer tape.",
+    # the end
+    "paper.spring": "Spring the board. Carry it past A and B. Fix one end first; stand clear.",
+    "paper.hubs": "Read each tack once more. If it's off, move the tack, not the hub.",
+    "paper.back_stick": "Cut a stick {shown} long. Swing it from each stake back to the line.",
+    "paper.within": "Within {tolerance} of the line; numbers to {mark}. Out by more: find out why.",
+    "paper.to_mark": "Numbers to {mark}. Out by more than a check allows: find out why.",
+    # a stop
+    "paper.stop": "STOP",
+    "paper.stop_do": "Build nothing from this. The numbers come when this is settled:",
+    "paper.stop_take": "{method} works here: take that, and print again.",
+    "paper.stop_asked": "asked (name)",
+    "paper.stop_answer": "the answer",
+    # the back
+    "paper.built_must": "must be, on string A to B",
+    "paper.built_is": "as built",
+    "paper.built_grade": "grade",
+    "paper.built_drawing": "on the drawing",
+    "paper.stake": "stake",
+    "paper.along": "along",
+    "paper.square_off": "square off",
+    "paper.off_by": "off by",
+    "paper.stake_top": "stake top",
+    "paper.cut_fill": "cut / fill",
+    "paper.stick": "Story stick: mark a lath, all from one end",
+    "paper.stick_mark": "{shown} {stakes}",
+    "paper.safe_authority": "The drawing, the spec, local code and the professional in charge stand above this sheet.",
+    "paper.safe_services": "Services located and marked before any stake or pin goes in (US: call 811).",
+    "paper.safe_caps": "Cap each steel stake as it is driven.",
+    "paper.safe_board": "A bent board is a spring. Fix one end first, stand clear of its sweep.",
+    "paper.safe_level": "Hold the tape level. If you burn a foot, subtract it.",
+    "paper.safe_hand": "No check sees a curve on the wrong hand. At A, facing B: {hand}.",
+    "paper.safe_more": "{count} more cautions stand on the long sheet. Read them.",
+    "paper.link": "This job:",
+    "paper.notes": "Notes",
+    "paper.by": "set by (initials)",
+    "paper.checked": "checked by (initials)",
+    "paper.date": "date",
+    "paper.tape": "tape used, its length",
+    # the terminal
+    "paper.all": "Add --all for every part: how accurate, all methods, squaring, blunders, positions.",
+    "paper.first_title": "First",
+    "paper.stakes_title": "Stakes, in order",
+    "paper.cautions_title": "Cautions",
+}

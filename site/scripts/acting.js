@@ -1,0 +1,114 @@
+// What the buttons of a face do: each carries its name in `data-do`, and what it needs beside it.
+
+import { at } from "./document.js";
+import { fill } from "./form.js";
+
+export function acting({ place, job, steps, look, voice, undo, ask, touched, changed }) {
+  const card = () => look.shown?.card ?? place.now.card;
+
+  const next = (from) => place.go({ face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+
+  const acts = {
+    panel: ({ panel, face }) => place.go({ face: face ?? (panel === "jobs" ? place.now.face : "numbers"), panel }),
+    "panel-close": () => place.leave(),
+    face: ({ face, open }) => place.go({ face, panel: open ?? "" }),
+    go: ({ step }) => place.go({ face: "stakes", card: Number(step) }),
+    list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
+    done() {
+      const one = card();
+      steps.stands(one, look.shown?.fixed);
+      next(one);
+    },
+    back() {
+      const before = Math.max(1, card() - 1);
+      if (steps.done().includes(before)) steps.undone(before);
+      place.go({ face: "stakes", card: before });
+    },
+    got: () => place.go({ face: "stakes", card: card(), panel: "got" }),
+    keep: () => place.leave(),
+    move: () => place.leave(),
+    "use-got"() {
+      const one = card();
+      fill(look.shown?.fill ?? {});
+      steps.stands(one, look.shown?.fixed);
+      next(one);
+    },
+    fill({ fill: text, then }) {
+      fill(JSON.parse(text));
+      touched();
+      if (then) place.go({ face: then });
+    },
+    async example() {
+      const { fields } = await ask("example", {});
+      job.showExample(fields);
+      place.go({ face: "numbers" });
+    },
+    // The stakes stand on other numbers: back to those, or all of them again.
+    async stood({ stood }) {
+      const result = await ask("open_link", { text: stood });
+      if (result.error) return;
+      job.fill({ ...result.fields, done: steps.done().join(" "), stood }, job.id);
+      touched();
+    },
+    restart() {
+      fill({ done: "", stood: "" });
+      touched();
+      place.go({ face: "stakes", card: 1 });
+    },
+    again({ read }) {
+      const field = at(read);
+      field.value = "";
+      field.dispatchEvent(new Event("change", { bubbles: true }));
+      field.focus();
+    },
+    aloud: () => look.hear(!look.speaking),
+    "print-paper": () => at("print").click(),
+  };
+
+  document.addEventListener("click", (event) => {
+    const tab = event.target.closest("[data-tab]");
+    if (tab) {
+      event.preventDefault();
+      place.go({ face: tab.dataset.tab, card: tab.dataset.tab === "stakes" ? null : undefined });
+      return;
+    }
+    const button = event.target.closest("[data-do]");
+    if (!button || !acts[button.dataset.do]) return;
+    event.preventDefault();
+    if (button.dataset.do !== "done" && button.dataset.do !== "use-got") undo.hide();
+    acts[button.dataset.do](button.dataset);
+  });
+
+  addEventListener("keydown", (event) => {
+    if (event.key === "Escape" && place.now.panel) place.leave();
+  });
+
+  // What was got, and what was read: kept where it's typed.
+  at("stakes").addEventListener("input", ({ target }) => {
+    if (!target.name) return;
+    look.gotTyped(target.name, target.value);
+    changed();
+  });
+  at("checks").addEventListener("input", ({ target }) => {
+    if (!target.name) return;
+    const row = /^read-([0-9]+)-value$/.exec(target.name);
+    const more = row ? { [`read-${row[1]}-check`]: target.value.trim() ? target.dataset.check : "" } : {};
+    fill({ [target.name]: target.value.trim(), ...more });
+    touched();
+  });
+
+  // What stands in a fold is made when somebody opens it.
+  document.addEventListener(
+    "toggle",
+    ({ target: fold }) => {
+      if (!fold.open || !fold.dataset) return;
+      if (fold.id === "appendix") look.appendix();
+      if (fold.dataset.fold) look.fold(fold, fold.querySelector(".in"), "fold", { key: fold.dataset.fold });
+      if (!fold.dataset.mistake) return;
+      const drawn = fold.querySelector(".drawn") ?? fold.appendChild(document.createElement("div"));
+      drawn.className = "drawn";
+      look.fold(fold, drawn, "mistake", { kind: fold.dataset.mistake });
+    },
+    true,
+  );
+}

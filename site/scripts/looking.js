@@ -1,0 +1,200 @@
+// What is looked at is asked for and shown: one face at a time, and the numbers beside it on a desk.
+
+import { at } from "./document.js";
+import { showEchoes, showErrors, typed, values } from "./form.js";
+import { replace } from "./made.js";
+
+const PLACES = { stakes: "stakes", checks: "checks", paper: "paper", why: "why" };
+const LAST = "bowstring.2.face"; // which face was looked at last
+
+export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask }) {
+  let shown = null; // what the face on screen came with
+  let paperFor = ""; // what the paper on the page was made for
+  let got = {}; // what is typed in the panel of what was got, before it's used
+  let focus = false; // a card was turned: its heading is read out
+
+  const numbersShow = () => !at("face-numbers").hidden;
+  const jobText = () => JSON.stringify(typed());
+
+  function sign(result) {
+    root.dataset.sheet = result.sign === "open" ? "computed" : result.sign;
+    delete root.dataset.stale;
+    at("trouble").hidden = true;
+    if (result.state) status(result.state.sign, result.state.text);
+    for (const [face, text] of Object.entries(result.badges ?? {})) {
+      const badge = document.querySelector(`[data-tab="${face}"] .badge`);
+      badge.textContent = text;
+      badge.hidden = !text;
+    }
+    performance.mark("bowstring-sheet"); // for whoever measures
+  }
+
+  // --- questions
+
+  function numbersQuestions({ numbers, plan, unit, typedJob }) {
+    const first = {
+      call: "numbers",
+      payload: typedJob,
+      shown(result) {
+        numbers.show(result);
+        showEchoes(result.echoes);
+        showErrors(result.errors);
+        unit.told(result.unit_note);
+        if (place.now.face === "numbers" || result.sign === "refused") sign(result);
+        announce(result.state.text);
+      },
+    };
+    const then = {
+      call: "numbers_later",
+      payload: typedJob,
+      shown(result) {
+        numbers.later(result);
+        if (result.errors?.length) showErrors(result.errors);
+        if (place.now.panel === "way") plan.show(result.site_plan);
+        if (place.now.face === "numbers") status(result.state.sign, result.state.text);
+      },
+    };
+    return [first, then];
+  }
+
+  function faceQuestion() {
+    const { face, card, panel } = place.now;
+    const payload = () => ({ fields: values(), face, card, panel, got, address: address() });
+    return { call: "face", payload, shown: (result) => showFace(face, result) };
+  }
+
+  function showFace(face, result) {
+    if (face !== place.now.face) return;
+    shown = result;
+    if (result.html !== undefined) {
+      replace(at(PLACES[face]), result.html);
+      if (face === "paper") paperFor = jobText();
+    }
+    at("stakes-list").innerHTML = result.list ?? "";
+    sign(result);
+    if (result.sign === "computed") last.keep(typed(), place.now, result.html);
+    if (focus) at(PLACES[face]).querySelector("[tabindex='-1']")?.focus({ preventScroll: true });
+    focus = false;
+    speak();
+    heads();
+  }
+
+  // Conclusions that take longer come one by one, once the face is there.
+  async function heads() {
+    const fold = document.querySelector("#why [data-later]");
+    if (place.now.face !== "why" || !fold) return;
+    const { html, warns } = await ask("fold", { fields: values(), key: fold.dataset.fold, head: true }).catch(() => ({}));
+    if (!fold.isConnected) return;
+    delete fold.dataset.later;
+    if (!html) fold.remove();
+    else fold.querySelector("summary").innerHTML = html;
+    fold.classList.toggle("warn", Boolean(warns));
+    heads();
+  }
+
+  // --- the voice
+
+  let speaking = false;
+  function speak() {
+    if (speaking && place.now.face === "stakes" && shown?.say) voice.say(shown.say);
+  }
+
+  return {
+    get shown() {
+      return shown;
+    },
+    questions(parts) {
+      const list = numbersShow() ? numbersQuestions(parts) : [];
+      if (place.now.face === "numbers") return list;
+      return [...list.slice(0, 1), faceQuestion(), ...list.slice(1)];
+    },
+    // Made while nobody waits: what a printer, a message or a copy of the page needs at once.
+    later({ paper, work }) {
+      const list = [
+        { call: "link", payload: () => ({ fields: values(), address: address() }), shown: (result) => work.linked(result) },
+      ];
+      if (paperFor !== jobText()) {
+        const payload = () => ({ fields: values(), face: "paper", address: address() });
+        list.push({
+          call: "face",
+          payload,
+          shown(result) {
+            at("paper").innerHTML = result.html ?? "";
+            paperFor = jobText();
+            paper.named();
+          },
+        });
+      }
+      return list;
+    },
+    // The job has changed: what stands on other faces is another job's.
+    stale() {
+      if (place.now.face !== "paper") at("paper").replaceChildren();
+      paperFor = "";
+      at("sheet").replaceChildren();
+      at("appendix").open = false;
+    },
+    // Another face, card or panel came up.
+    turned(now, before) {
+      const same = before.face === now.face && before.card === now.card && before.panel === now.panel;
+      if (before.panel !== now.panel) got = {};
+      if (same) return;
+      focus = now.face === "stakes" || Boolean(now.panel);
+      if (before.face !== now.face && PLACES[now.face]) at(PLACES[now.face]).scrollTop = 0;
+      try {
+        if (job.id) localStorage.setItem(LAST, now.face);
+      } catch {} // only where it comes up next time is lost
+    },
+    gotTyped(name, text) {
+      got = { ...got, [name]: text };
+    },
+    lastFace() {
+      try {
+        const face = localStorage.getItem(LAST) ?? "";
+        return PLACES[face] ? face : "numbers";
+      } catch {
+        return "numbers";
+      }
+    },
+    firstFace: (fields) => (fields.done ? "stakes" : "numbers"),
+    // What was shown for these very numbers last time stands there until Python has worked it out again.
+    showLast() {
+      const { face } = place.now;
+      const nodes = PLACES[face] && last.of(typed(), place.now);
+      if (!nodes) return false;
+      at(PLACES[face]).replaceChildren(nodes);
+      delete root.dataset.stale;
+      return true;
+    },
+    paperReady: () => paperFor === jobText(),
+    async appendix() {
+      if (at("sheet").childElementCount) return;
+      const result = await ask("sheet", { fields: values(), address: address() }).catch(() => ({}));
+      at("sheet").innerHTML = result.sheet ?? "";
+    },
+    // What stands in a fold, asked for when it's opened: `place` is where it belongs.
+    async fold(fold, place, call, payload) {
+      if (place.childElementCount && !place.querySelector(".wrong")) return;
+      const asking = ask(call, { fields: values(), ...payload });
+      const { html, svg, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
+      if (!fold.isConnected || (!html && !svg && !error)) return;
+      const said = document.createElement(svg ? "figure" : "div");
+      if (svg) said.className = "drawing";
+      if (error) said.className = "wrong";
+      if (error) said.textContent = error;
+      else said.innerHTML = html ?? svg;
+      place.replaceChildren(said);
+    },
+    voice() {
+      root.toggleAttribute("data-voice", voice.can);
+    },
+    hear(on) {
+      speaking = on;
+      if (on) speak();
+      else voice.hush();
+    },
+    get speaking() {
+      return speaking;
+    },
+  };
+}

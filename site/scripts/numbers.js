@@ -1,0 +1,143 @@
+// The face of the numbers: shows what Python says of each measure and each question. Nothing is read or worded here.
+
+import { at, form } from "./document.js";
+import { values } from "./form.js";
+import { thumbKeys } from "./keys.js";
+
+const HOWS = ["empty", "read"]; // states of a row with a word of their own for who can't see it
+const STRONG = ["wrong", "differs"];
+const LET_GO_FROM = 3; // so many given, and each can be let go
+
+// `ask(call, payload)`: a question to Python; `leave()`: shut the panel that is open; `decimal`: the units of decimals.
+export function numbersFace({ ask, leave, decimal }) {
+  const face = at("numbers-face");
+  let last = null; // what was shown last
+  let method = ""; // what the layout said of the method, until it says something else
+  let focus = ""; // the measure in focus
+  let opener = null; // what opened the panel
+
+  const keys = thumbKeys({ isDecimal: () => decimal.includes(values().unit), shown: () => redraw() });
+  const asked = () => ({ focus, short: keys.up });
+
+  // Another measure is in focus, or there is less room: only the drawing changes.
+  async function redraw() {
+    if (!last) return;
+    const fields = values();
+    const { drawing } = await ask("numbers", { fields, ...asked() }).catch(() => ({}));
+    if (drawing && JSON.stringify(fields) === JSON.stringify(values())) at("live-drawing").innerHTML = drawing;
+  }
+
+  function row(id, { out, beside, state, told }, many) {
+    const place = form.querySelector(`[data-row="${id}"]`);
+    const input = at(id);
+    place.dataset.state = state;
+    input.placeholder = out;
+    at(`${id}-beside`).textContent = beside;
+    at(`${id}-wrong`).textContent = told;
+    input.setAttribute("aria-describedby", `how-${HOWS.includes(state) ? state : "given"} ${id}-beside ${id}-wrong`);
+    if (state === "wrong") input.ariaInvalid = "true";
+    else input.removeAttribute("aria-invalid");
+    place.querySelector(".letgo").hidden = !many || !input.value.trim();
+  }
+
+  function lines(told) {
+    for (const [key, { text, state }] of Object.entries(told)) {
+      at(`ask-${key}`).dataset.state = state;
+      at(`ask-${key}-said`).textContent = text;
+    }
+  }
+
+  function bar(sign, key, told) {
+    face.dataset.ask = key;
+    for (const line of face.querySelectorAll(".asks [data-panel]")) {
+      line.toggleAttribute("data-asked", sign === "computed" && line.dataset.panel === key);
+    }
+    at("ask-bar").hidden = sign !== "computed";
+    at("ask-open").hidden = !key;
+    at("to-step").hidden = Boolean(key);
+    if (!key) return;
+    at("ask-open").dataset.panel = key;
+    at("ask-open-said").textContent = told[key].asked;
+  }
+
+  function tell() {
+    if (!last) return;
+    at("tell").innerHTML = last.tell[focus] ?? last.tell[""];
+    const strong = focus ? STRONG.includes(last.rows[focus].state) : false;
+    at("tell").toggleAttribute("data-tint", strong || Object.values(last.rows).some(({ state }) => STRONG.includes(state)));
+  }
+
+  function names() {
+    for (const place of form.querySelectorAll("[data-of]")) place.textContent = at(place.dataset.of).value.trim();
+  }
+
+  // --- what fingers do
+
+  form.addEventListener("focusin", ({ target }) => {
+    const now = target.closest("[data-row]") && target.matches("input") ? target.id : "";
+    if (now === focus || at("keys").contains(target)) return;
+    focus = now;
+    tell();
+    redraw();
+  });
+  form.addEventListener("focusout", ({ relatedTarget }) => {
+    if (!focus || relatedTarget?.closest("#form")) return;
+    focus = "";
+    tell();
+    redraw();
+  });
+  form.addEventListener("input", names);
+  form.addEventListener("click", ({ target }) => {
+    const button = target.closest("[data-let-go]");
+    if (button) {
+      const input = at(button.dataset.letGo);
+      input.value = "";
+      input.dispatchEvent(new InputEvent("input", { bubbles: true, inputType: "deleteContent" }));
+    }
+    // Touched is answered: the pictures lead back by themselves. By keys somebody may still look around.
+    if (target.closest("label.hand") && !target.matches("input")) setTimeout(leave, 0);
+  });
+  document.addEventListener("click", ({ target }) => (opener = target.closest?.("[data-panel]") ?? opener), true);
+
+  // A panel that opens takes the focus to its heading, and gives it back to what opened it.
+  const seen = new MutationObserver((changes) => {
+    for (const { target: panel } of changes) {
+      if (!panel.matches(".panel")) continue;
+      keys.hide();
+      if (!panel.hidden) {
+        panel.querySelector(".scroll").scrollTop = 0;
+        panel.querySelector("h2").focus({ preventScroll: true });
+      } else if (!form.querySelector(".panel:not([hidden])") && (document.activeElement === document.body || panel.contains(document.activeElement))) {
+        const back = [opener, at(`ask-${panel.id.slice("panel-".length)}`), at("ask-open"), at("to-step")];
+        back.find((one) => one?.offsetParent)?.focus({ preventScroll: true });
+      }
+    }
+  });
+  for (const panel of form.querySelectorAll(".panel")) seen.observe(panel, { attributes: true, attributeFilter: ["hidden"] });
+  names();
+
+  return {
+    asked, // what a question about the fields has beside them
+    show(result) {
+      last = result;
+      face.dataset.sign = result.sign;
+      const many = Object.keys(result.rows).filter((id) => at(id).value.trim()).length >= LET_GO_FROM;
+      for (const [id, told] of Object.entries(result.rows)) row(id, told, many);
+      lines(result.lines);
+      if (method && result.sign === "computed" && result.lines.method.state === "usual") at("ask-method-said").textContent = method;
+      bar(result.sign, result.ask, result.lines);
+      at("live-drawing").innerHTML = result.drawing;
+      keys.ready();
+      tell();
+      names();
+    },
+    later(result) {
+      lines(result.lines);
+      method = result.lines.method?.state === "usual" ? result.lines.method.text : "";
+      at("method-advice").innerHTML = result.advice;
+      if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
+    },
+    // The panel in which a field stands, empty for a measure.
+    panelOf: (id) => at(id)?.closest(".panel")?.id.slice("panel-".length) ?? "",
+  };
+}

@@ -1,0 +1,114 @@
+"""What is read at the checks: in, out, out again; what it then names; and that nothing else of a job follows it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+import bowstring
+from bowstring.analysis.mistakes import reading_of
+from bowstring.demo import DEMO
+from bowstring.report.mistakes import known_slips
+from bowstring.report.work import Work
+from helping import SAID, answer_to
+
+PLAIN: dict[str, Any] = {**SAID, "arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/4 in"}
+
+
+def read(*rows: tuple[str, object], job: Any = DEMO, **keys: Any) -> dict[str, Any]:
+    told: dict[str, Any] = answer_to({**job, "read": [{"check": key, "value": value} for key, value in rows], **keys})
+    return told["read"]  # type: ignore[no-any-return]
+
+
+def verdict(part: dict[str, Any], check: str) -> dict[str, Any]:
+    row: dict[str, Any] = next(row for row in part["rows"] if row["check"] == check)
+    return row
+
+
+def test_each_check_has_a_key_of_its_own() -> None:
+    for method in ("halving", "ordinates", "tangent", "tapes", "produced", "angles"):
+        keys = [row["key"] for row in answer_to({**PLAIN, "method": method})["checks"]]
+        assert keys and len(set(keys)) == len(keys), method
+    assert {"A-Q2", "R2-R3-M"} <= {row["key"] for row in answer_to(dict(DEMO))["checks"]}
+
+
+def test_a_reading_is_held_against_what_is_printed() -> None:
+    """29' 1-7/16", within 3/16": on the limit it is in, a mark past it out."""
+    assert verdict(read(("A-Q2", "29' 1-5/8\"")), "A-Q2")["verdict"] == "in"
+    row = verdict(read(("A-Q2", "29' 1-11/16\"")), "A-Q2")
+    assert (row["verdict"], row["over_shown"], row["limit_shown"]) == ("again", '1/4"', '3/16"')
+    assert row["text"] == '1/4" over, may be 3/16".'
+    under = verdict(read(("A-Q2", "29' 1-3/16\"")), "A-Q2")
+    assert under["text"].startswith('1/4" under') and under["over"] < 0
+    assert verdict(read(("A-Q2", "29' 1-7/16\"")), "A-Q2")["text"].startswith("Right on")
+
+
+def test_once_out_is_taped_again_before_anything_is_named() -> None:
+    once = read(("Q1-B", "29' 1-7/8\""), ("A-Q2", "29' 1-1/2\""))
+    assert not once["judged"] and once["suspects"] == [] and once["outs"] == 1 and once["count"] == 2
+    assert once["text"].startswith("Tape it again")
+    twice = read(("Q1-B", "29' 1-7/8\""), ("A-Q2", "29' 1-1/2\""), ("Q1-B", "29' 1-7/8\""))
+    assert verdict(twice, "Q1-B")["verdict"] == "out" and twice["judged"]
+    assert "Q1" in [one["mark"] for one in twice["suspects"]]
+
+
+def test_readings_that_disagree_want_a_third() -> None:
+    rows: list[tuple[str, object]] = [("Q1-B", "29' 1-7/8\""), ("Q1-B", "29' 1-1/2\"")]
+    assert verdict(read(*rows), "Q1-B")["verdict"] == "differ"
+    right = verdict(read(*rows, ("Q1-B", "29' 1-7/16\"")), "Q1-B")
+    assert right["verdict"] == "in" and right["over"] == pytest.approx(0.0, abs=1e-9)
+    assert verdict(read(*rows, ("Q1-B", "29' 1-7/8\"")), "Q1-B")["verdict"] == "out"
+
+
+def test_two_checks_that_are_out_name_the_stake_and_its_step() -> None:
+    rows = (("Q1-B", "29' 1-7/8\""), ("R1-R2-Q1", '4-3/8"'), ("R2-R3-M", '4"'), ("A-Q2", "29' 1-1/2\""))
+    (one,) = read(*rows)["suspects"]
+    step = next(step for step in answer_to(dict(DEMO))["steps"] if step["stake"] == "Q1")
+    assert (one["kind"], one["mark"], one["step"]) == ("stake", "Q1", step["number"])
+    assert one["far_shown"] in one["text"] and "A to Q1" in one["prove"]
+
+
+def test_a_text_that_is_no_length_is_told_at_its_check_and_stops_nothing() -> None:
+    part = read(("A-Q2", "fish"), ("Q1-B", ""), ("R2-R3-M", '4"'))
+    row = verdict(part, "A-Q2")
+    assert row["verdict"] == "unread" and row["over"] is None and "fish" in row["wrong"]
+    assert [row["check"] for row in part["rows"]] == ["A-Q2", "R2-R3-M"] and part["count"] == 1
+
+
+def test_a_bare_number_that_is_out_says_how_it_was_read() -> None:
+    assert "4 was read as 4' 0\"" in verdict(read(("R2-R3-M", "4")), "R2-R3-M")["text"]
+
+
+def test_a_reading_of_a_check_that_is_no_more_is_told() -> None:
+    part = read(("A-Q2", "29' 1-7/16\""), ("K1-K3-K2", '1"'), by="J. T.", date="Nov 26")
+    assert part["lost"] == ["K1-K3-K2"] and (part["by"], part["date"]) == ("J. T.", "Nov 26")
+
+
+def test_nothing_else_of_an_answer_follows_what_was_read() -> None:
+    with_it: Any = {**DEMO, "read": [{"check": "A-Q2", "value": "30 ft"}], "by": "JT"}
+    told, plain = dict(bowstring.answer(with_it, whole=False)), dict(bowstring.answer(DEMO, whole=False))
+    assert told.pop("read") != plain.pop("read")
+    assert told == plain
+
+
+@pytest.mark.parametrize("method", ["halving", "ordinates", "tangent", "tapes", "centre", "produced"])
+def test_a_planted_blunder_is_named(method: str) -> None:
+    """Every blunder of the catalogue that a check sees: a crew that made it tapes every check, to a mark."""
+    job: Any = {**PLAIN, "method": method, "centre": "reachable"}
+    work = Work(job)
+    checks = {row["key"]: row for row in answer_to(job)["checks"] if not row["blind"] or row["kind"] == "closing"}
+    named = 0
+    for mistake, text in known_slips(work.layout):
+        at = {**work.layout.marks, **mistake.at}
+        reads = {
+            check.key: work.job.tape.show(reading_of(check, at)) for check in work.layout.checks if check.key in checks
+        }
+        part = read(*reads.items(), job=job)
+        if part["outs"] < 2:
+            continue  # no check sees it, or one that has to be taped again
+        texts = [one["text"] for one in part["suspects"][:2]]
+        assert text in texts or (mistake.kind == "burned_foot" and mistake.mark in {
+            one["mark"] for one in part["suspects"]}), (mistake.kind, mistake.mark, texts)  # fmt: skip
+        named += 1
+    assert named >= 2
