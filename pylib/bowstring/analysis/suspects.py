@@ -16,7 +16,7 @@ from bowstring.analysis.accuracy import NORMAL_95
 from bowstring.analysis.checks import Check
 from bowstring.analysis.mistakes import reading_of
 from bowstring.analysis.pulls import MOST_PLACED
-from bowstring.construction import Marks, Move, Recipe, Stake, TapesDontMeet, exact
+from bowstring.construction import Marks, Move, Recipe, Stake, exact
 from bowstring.geometry.plane import Point
 
 USUAL_SLIP = 10
@@ -149,7 +149,7 @@ class _Moving:
     def at(self, shift: Point) -> Marks:
         """Return where all marks stand.
 
-        Raises ``TapesDontMeet`` or ``ZeroDivisionError`` where a step can't be done.
+        Raises ``ZeroDivisionError`` where a step can't be done.
         """
         at = {**self.marks, self.mark: self.marks[self.mark].plus(shift)}
         for move in self.moves:
@@ -240,7 +240,7 @@ def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], size: fl
             ]
             shift, spread = _solved(shift, left, follows, taped, size)
         left = [one.reads - reading_of(one.check, moving.at(shift)) for one in taped]
-    except (TapesDontMeet, ZeroDivisionError):
+    except ZeroDivisionError:
         return None
     if not _explains(left, taped):
         return None

@@ -51,7 +51,10 @@ class Bisect(Move):
     mark: str
     start: str
     end: str
-    on_line = True
+
+    @property
+    def on_line(self) -> bool:
+        return True
 
     def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
         return [(at[self.start], left_of(unit_vector(at[self.start], at[self.end])))]
@@ -97,7 +100,10 @@ class Along(Move):
     toward: str
     length: float
     holds: tuple[str, ...] = ()
-    on_line = True
+
+    @property
+    def on_line(self) -> bool:
+        return True
 
     def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
         return [(at[self.start], left_of(unit_vector(at[self.start], at[self.toward])))]

@@ -34,13 +34,11 @@ class Move(ABC):
         holds: what each length held on a tape is (``GAP``, ``RADIUS`` or empty), as far as that is said.
         keeps: the mark at which the first length stays on a hooked tape for all moves that keep it there; it is read
             once. Empty for none.
-        on_line: it is the mark of a line that is there, so that nothing puts it off that line.
     """
 
     mark: str
     holds: tuple[str, ...] = ()
     keeps: str = ""
-    on_line = False
 
     @abstractmethod
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
@@ -81,6 +79,11 @@ class Move(ABC):
     @abstractmethod
     def mirrored(self) -> Move:
         """Return the move done on the wrong hand: what goes off a line, a tape or a sight goes to its other side."""
+
+    @property
+    def on_line(self) -> bool:
+        """Whether its mark is one of a line that is there, so that nothing puts it off that line."""
+        return False
 
     def keeps_on(self, at: Mapping[str, Point]) -> list[tuple[Point, Point]]:
         """Return the lines on which it keeps its mark besides what is taped: of each a place, and the way across it."""

@@ -10,7 +10,6 @@ from bowstring.construction.standing import BadReading, Standing, Told, stand
 from bowstring.construction.steps import Measure, Step, Turned
 from bowstring.geometry.plane import Point, angle_between, distance
 
-
 NEAR = 1e-6
 """Metres: a later mark that comes to stand so near to where it belongs is there."""
 
@@ -87,3 +86,9 @@ class Recipe:
         self.standing[told] = found
         self.moved.update(move.mark for move in moves)
         return found.moves
+
+    def leaning_on(self, step: Step) -> bool:
+        """Tell whether a later step starts from a mark that this one sets."""
+        marks = set(step.sets)
+        later = self.steps[self.steps.index(step) + 1 :]
+        return any(not marks.isdisjoint(move.uses) for one in later for move in one.moves)

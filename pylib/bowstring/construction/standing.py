@@ -73,7 +73,7 @@ class Standing:
     """What was made of the readings at one step.
 
     Attributes:
-        moves: the step's moves, with its marks where they stand.
+        moves: the step's moves, with its marks where they stand; meant: as the sheet has them.
         planned: where its marks would stand by the sheet.
         told: what was read; asked: between the same marks, what the sheet asks.
         apart: metres by which what was read disagrees with itself, at the reading that is farthest off.
@@ -81,6 +81,7 @@ class Standing:
     """
 
     moves: tuple[Move, ...]
+    meant: tuple[Move, ...]
     planned: Marks
     told: tuple[Measure, ...]
     asked: tuple[Measure, ...]
@@ -120,7 +121,7 @@ def stand(
         apart = max(apart, off)
         stood.append(Stood(move.mark, real[move.mark], move))
     return Standing(
-        tuple(stood), planned, tuple(told),
+        tuple(stood), tuple(moves), planned, tuple(told),
         tuple(Measure(one.start, one.end, distance(planned[one.start], planned[one.end])) for one in told), apart,
         tuple((Measure(*pair, distance(real[pair[0]], real[pair[1]])), distance(planned[pair[0]], planned[pair[1]]))
               for pair in left),

@@ -32,7 +32,7 @@ class Stood(Move):
 
     @property
     def uses(self) -> tuple[str, ...]:
-        return self.planned.uses
+        return ()
 
     @property
     def lines(self) -> tuple[Line, ...]:

@@ -7,7 +7,6 @@ from collections.abc import Sequence
 
 from bowstring.construction import BadReading, DontMeet, NoSuchReading, NotFixed, NoWayBack, Recipe, Stake, Step
 from bowstring.errors import BadJob, bad
-from bowstring.job.got import Got
 from bowstring.job.job import Job
 from bowstring.layout.crossing import past_what_blocks
 from bowstring.methods.halving import OffTheArc
@@ -15,7 +14,8 @@ from bowstring.methods.method import Method
 from bowstring.methods.setting import Setting
 
 EITHER_SIDE = 4
-"""Tape marks: what is squared off less than that, and was read at more than twice as much, may stand on either side."""
+"""Tape marks: a mark that is told to be less than that from another, and was read at more than twice as much, may stand
+on either side of it."""
 
 
 def take_up(
@@ -57,14 +57,13 @@ def _meet_row(job: Job, recipe: Recipe, name: str) -> None:
     step = step_of(recipe, name)
     if row.as_before and step.sagitta is None and step.kind != "stake_crossed":
         raise bad(f"{place}.stake", "site.got_method")
-    told = {frozenset((one.start, one.end)): one.length for one in recipe.standing[name].told}
-    for move in step.moves:
-        square = move.squares
-        if square is None:
-            continue
-        read = told.get(frozenset((square.foot, square.mark)))
-        if read is not None and square.length < EITHER_SIDE * job.tape.mark and read > 2 * square.length:
-            raise bad(_field(job, row, square.foot, square.mark), "got.either_side", mark=square.mark)
+    if row.as_before:
+        return
+    standing = recipe.standing[name]
+    for number, (read, want) in enumerate(zip(standing.told, standing.asked, strict=True)):
+        if want.length < EITHER_SIDE * job.tape.mark and read.length > 2 * want.length:
+            mark = read.end if read.end in step.sets else read.start
+            raise bad(f"{place}.measures[{number}].distance", "got.either_side", mark=mark)
 
 
 def _refused(job: Job, reason: BadReading) -> BadJob:
@@ -88,15 +87,6 @@ def _refused(job: Job, reason: BadReading) -> BadJob:
     return bad(f"{place}.measures", "got.dont_meet", mark=reason)
 
 
-def _field(job: Job, row: Got, start: str, end: str) -> str:
-    """The place in the job of one reading of a row."""
-    place = _place(job, row.stake)
-    for number, one in enumerate(row.measures):
-        if {one.start.casefold(), one.end.casefold()} == {start.casefold(), end.casefold()}:
-            return f"{place}.measures[{number}].distance"
-    return f"{place}.sagitta" if row.sagitta is not None else f"{place}.half_chords"
-
-
 def _place(job: Job, name: str) -> str:
     return f"got[{list(job.got).index(name)}]"
 
@@ -106,4 +96,6 @@ def _only(job: Job) -> str:
     if len(job.got) != 1:
         return "got"
     (row,) = job.got.values()
-    return "got[0].sagitta" if row.sagitta is not None else "got[0].half_chords" if row.half_chords else "got[0].measures"
+    return (
+        "got[0].sagitta" if row.sagitta is not None else "got[0].half_chords" if row.half_chords else "got[0].measures"
+    )

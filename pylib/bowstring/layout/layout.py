@@ -23,9 +23,9 @@ from bowstring.geometry.three import through_points, through_sides
 from bowstring.job.job import Job
 from bowstring.layout.crossing import past_what_blocks
 from bowstring.layout.frame import setting_of
+from bowstring.layout.got import take_up
 from bowstring.layout.ground import Ground, meet_ground
 from bowstring.layout.limits import limits_of
-from bowstring.layout.got import take_up
 from bowstring.layout.strings import parallel_of, rounds_of, usual_gap
 from bowstring.methods.catalogue import BY_NAME, USUAL
 from bowstring.methods.ends import find_ends

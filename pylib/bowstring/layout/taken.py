@@ -51,12 +51,16 @@ def take(job: Job) -> Taken:
     from bowstring.layout.comparison import advise, compare
     from bowstring.layout.rows import row_of
 
-    layout = _to_compare_by(job)
+    # What was got is got by the method that was taken for the job as it is drawn.
+    plain = Job(**{**vars(job), "got": {}})
+    layout = _to_compare_by(plain)
     own = row_of(layout, layout.method)
     rows = compare(layout, own)
     wanted = [row for row in rows if job.site.first_gap is None or row.method.stand.first_gap]
     advice = advise(layout, wanted)
     if advice.row is None or (advice.row.method is layout.method and not advice.row.halve_first):
+        if job.got:
+            return Taken(lay_out(_by(job, layout.method.name, 0)), False, rows, advice)
         return Taken(layout, False, rows, advice, own)
     return Taken(lay_out(_by(job, advice.row.method.name, advice.row.halve_first)), False, rows, advice)
 
@@ -64,7 +68,7 @@ def take(job: Job) -> Taken:
 def _meant(job: Job) -> str | None:
     """The method that a job's other words mean: what only one method knows of, or rounds of halving."""
     site = job.site
-    if job.got:
+    if any(row.as_before for row in job.got.values()):
         return USUAL
     if site.stations or site.halve_first:
         return next(one.name for one in catalogue.METHODS if one.stand.stations and one.stand.halve_first)

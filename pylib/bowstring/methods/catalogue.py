@@ -21,7 +21,7 @@ from bowstring.methods.plain import (
 from bowstring.methods.stands import CHORD, EQUAL, HALVES, TANGENT
 
 METHODS = (
-    Method("centre", EQUAL, 1, swing, {"swing": tables.SWINGS}, swing_fails, chained=True),
+    Method("centre", EQUAL, 1, swing, tables.OF_SWINGS, swing_fails, chained=True),
     Method("halving", HALVES, 2, halving, tables.OF_HALVING),
     Method("rule", HALVES, 2, quartering, tables.OF_HALVING, exact=False),
     Method("ordinates", CHORD, 2, ordinates, tables.OF_ORDINATES, ordinates_overhang, stick=True),

@@ -80,6 +80,7 @@ def halve(
             stake = stake_name(level, number)
             sagitta = of_level
             if not sagitta_of_level and (start in moved or end in moved):
+                recipe.truth.pop(stake, None)  # on the arc, square off this very string, and not where it was planned
                 try:
                     sagitta = sagitta_to_arc(arc, recipe.at[start], recipe.at[end])
                 except OffTheArc:

@@ -8,7 +8,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from bowstring.construction import GAP, RADIUS, Along, Bisect, CrossTapes, Move, NoWayBack, Recipe, SquareOff, Stake, TurnOff
+from bowstring.construction import (
+    GAP,
+    RADIUS,
+    Along,
+    Bisect,
+    CrossTapes,
+    Move,
+    NoWayBack,
+    Recipe,
+    SquareOff,
+    Stake,
+    TurnOff,
+)
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.geometry.plane import distance, signed_angle, unit_vector
 from bowstring.methods.halving import halve
@@ -52,7 +64,7 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
         move = CrossTapes(stake.name, CENTRE, arc.radius, before.name, gap, left, holds=(RADIUS, GAP), keeps=CENTRE)
         if CENTRE in recipe.moved:  # a pin beside the center: every stake has a length of its own
             move = CrossTapes(stake.name, CENTRE, distance(centre, true), before.name, gap, left, holds=("", GAP))
-        recipe.do("swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
+        recipe.do("swing_beside" if CENTRE in recipe.moved else "swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 
 

@@ -66,6 +66,7 @@ OF_ORDINATES = {
         for where, cell in _WHERE.items()
     },
 }
+OF_SWINGS = {"swing": SWINGS, "swing_beside": SWINGS}
 OF_SIGHTS = {"sight": SIGHTS, "sight_ahead": SIGHTS, "sight_back": SIGHTS}
 OF_TANGENTS = {"tangent_offset": OFFSETS, "tangent_offset_past": OFFSETS_PAST, "tangent_offset_out": OFFSETS}
 OF_PRODUCING = {"produce_first": PRODUCED_FIRST, "produce_straight": PRODUCED, "produce": PRODUCED}

@@ -101,6 +101,7 @@ _CENTRE: dict[str, tuple[Part, ...]] = {
     "centre_near": (Part((("half", 0), ("off", 1)), "both_read", 2),),
     "centre_near_inside": (Part((("half", 0), ("off", 1)), "both_read", 2, "centre_near"),),
     "swing": (Part((("from_centre", 0), ("from_other", 1)), "tapes"),),
+    "swing_beside": (Part((("from_start", 0), ("from_other", 1)), "tapes", None, "swing"),),
 }
 
 _OF_STRING: dict[str, tuple[Part, ...]] = {
@@ -115,6 +116,7 @@ _OF_STRING: dict[str, tuple[Part, ...]] = {
     "parallel_crossed": (Part((("must_read", 0),), "diagonals"),),
     "parallel_squared": (Part((("must_read", 0),), "square_again", None, "parallel_crossed"),),
     "parallel_strung": (Part((), "twice"),),
+    "parallel_stood": (Part(),),
     **{f"parallel_{way}_{where}": (Part(numbers, *_BY_TRIANGLE, f"parallel_{where}"),)
        for way in ("toward", "away")
        for where, numbers in (
@@ -136,6 +138,7 @@ _ONWARD: dict[str, tuple[Part, ...]] = {
     "peg_back": (Part((("past_end", 0), _OFF), *_BY_TRIANGLE),),
     "peg_square": (_ONE_OFF,),
     "tangent_offset": (_ORDINATE,),
+    "tangent_offset_out": (Part(_ORDINATE.numbers, *_BY_TRIANGLE, "tangent_offset"),),
     "tangent_offset_past": (Part((("past", 0), ("off_away_from", 1)), *_BY_TRIANGLE),),
     "produce_first": (Part(_PRODUCED, "tapes"),),
     "produce_straight": (Part(_PRODUCED, "tapes", None, "produce"),),

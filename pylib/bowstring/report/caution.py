@@ -29,6 +29,8 @@ STOPS = frozenset(
         "caution.rule_over",
         "caution.got_far",
         "caution.got_over",
+        "caution.got_apart",
+        "caution.got_slip",
         "fit.apart",
         "fit.slip",
         "fit.choose",

@@ -5,15 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
-from bowstring.geometry.plane import distance
 from bowstring.job.landmarks import doubts_of_landmarks
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.layout.rows import Row
 from bowstring.report.caution import Caution, caution
 from bowstring.report.givens import doubts_of_givens, sharpness
+from bowstring.report.got_cautions import cautions_of_got
 from bowstring.report.hands import curve_hand
 from bowstring.report.method import cautions_of_method
-from bowstring.report.numbers import off_the_arc
 from bowstring.report.ties import cautions_of_ties
 from bowstring.units.angles import show_dms
 from bowstring.words import say
@@ -23,9 +22,6 @@ LIKELY = {"board": (0.003, 0.1), "hub": (0.15, 30.0)}
 
 LIKELY_TOLERANCE = 0.05
 """Metres: nobody sets forms to a coarser tolerance (common practice, no source)."""
-
-OUT_OF_HAND = 1.05
-"""A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
 
 
 def report_cautions(layout: Layout, own: Row) -> list[str]:
@@ -109,38 +105,8 @@ def _line(layout: Layout) -> Iterator[Caution]:
 
 
 def _got(layout: Layout) -> Iterator[Caution]:
-    tape = layout.job.tape
-    for stake in layout.job.got:
-        step = next(step for step in layout.recipe.steps if step.stake == stake)
-        wanted, stands = step.sagitta or 0.0, step.measures[1].length
-        values = {
-            "stake": stake,
-            "off": off_the_arc(tape, layout.misses.by_stake[stake]),
-            "wanted": tape.show(wanted),
-            "stands": tape.show(stands),
-        }
-        far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
-        yield caution("caution.got_far" if far else "caution.got", **values)
-        aside = _aside(layout, stake)
-        if aside and abs(aside) > tape.mark:
-            nearer = step.names["end"] if aside > 0 else step.names["start"]
-            yield caution("caution.got_aside", stake=stake, aside=tape.show_small(abs(aside)), end=nearer)
-        tolerance = layout.job.tolerance
-        if tolerance is not None and abs(layout.misses.by_stake[stake]) > tolerance:
-            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), off=values["off"])
-
-
-def _aside(layout: Layout, stake: str) -> float | None:
-    """How far in metres, toward its string's far end, a stake that was got stands from the middle's square line.
-
-    By the two half chords a, b over a string c: (a² - b²)/(2c). ``None`` where only its sagitta was got.
-    """
-    halves = layout.job.got[stake].half_chords
-    if halves is None:
-        return None
-    step = next(step for step in layout.recipe.steps if step.stake == stake)
-    string = distance(layout.marks[step.names["start"]], layout.marks[step.names["end"]])
-    return (halves[0] - halves[1]) * (halves[0] + halves[1]) / (2 * string)
+    for name in layout.job.got:
+        yield from cautions_of_got(layout, name)
 
 
 def _ends(layout: Layout) -> Iterator[Caution]:

@@ -22,6 +22,7 @@ from bowstring.report.forms.arc import (
 )
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
@@ -156,6 +157,12 @@ def _checks(work: Work) -> list[CheckRow]:
     return report_checks(work.layout, work.own, work.texts)
 
 
+def _got(work: Work) -> list[GotRow]:
+    from bowstring.report.got import report_got
+
+    return report_got(work.layout)
+
+
 def _read(work: Work) -> ReadPart:
     from bowstring.report.read import report_read
 
@@ -269,6 +276,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "tables": _tables,
     "square": _square,
     "checks": _checks,
+    "got": _got,
     "read": _read,
     "mistakes": _mistakes,
     "stick": _stick,

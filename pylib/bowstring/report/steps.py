@@ -9,7 +9,7 @@ from bowstring.analysis.biases import level_of
 from bowstring.analysis.taped import taped_in
 from bowstring.analysis.wind import STRING_PULL_SHOWN, WIND_SPEED_SHOWN, string_bow
 from bowstring.construction import Measure, Step, Turned
-from bowstring.geometry.plane import distance
+from bowstring.geometry.plane import distance, middle
 from bowstring.layout.layout import Layout
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
@@ -171,12 +171,22 @@ def kind_told(layout: Layout, step: Step) -> str:
 
     An offset string was just set at both ends, so it is taped; one that the ends were proved along is up already.
     """
+    if step.stands and not _told_by_halving(layout, step):
+        return "stands" if step.stake else "stands_helper"
     if step.kind != "string":
         return step.kind
     if step.measures:
         return "string_taped"
     proved = any(one.kind in PROVED_ALONG and one.names["start"] == step.names["start"] for one in layout.recipe.steps)
     return "string_up" if proved else "string"
+
+
+def _told_by_halving(layout: Layout, step: Step) -> bool:
+    """Whether a stake that was got is told by its string: its middle is where it should be."""
+    if step.kind != "stake_got":
+        return False
+    at, mid = layout.recipe.at, step.sets[0]
+    return distance(at[mid], middle(at[step.names["start"]], at[step.names["end"]])) <= layout.job.tape.mark / 2
 
 
 def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str) -> str:
@@ -196,6 +206,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         **_deflected(layout, step),
         "onto": _onto(step, lengths),
         **proof_values(layout, step, lengths),
+        "mark": step.sets[-1] if step.sets else "",
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
@@ -203,6 +214,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         if step.sagitta < 0:
             values["hand"], values["other_hand"] = values["other_hand"], values["hand"]
         values["wanted"] = tape.show(abs(step.sagitta))
+    if step.stake and step.stands:
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
     return say(f"step.{kind_told(layout, step)}", **values).rstrip()
 

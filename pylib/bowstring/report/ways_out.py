@@ -38,6 +38,8 @@ SETTLES: Mapping[str, str] = {
     "caution.rule_over": METHOD,
     "caution.got_far": GOT,
     "caution.got_over": GOT,
+    "caution.got_apart": GOT,
+    "caution.got_slip": GOT,
     "fit.apart": ENDS,
     "fit.slip": ENDS,
     "fit.choose": ENDS,

@@ -25,6 +25,8 @@ def groups(form: Any, place: str = "") -> dict[str, Any]:
 FORMS = groups(JobForm)
 ROWS = {"ties.A": 2, "ties.B": 2, "control.marks": 2}
 """Lists that are read only with so many rows."""
+NEEDED = {"got": {"stake": "M"}}
+"""What a row needs besides, to be read that far."""
 
 
 def known_at(place: str) -> set[str]:
@@ -36,7 +38,8 @@ def known_at(place: str) -> set[str]:
         here = [here] * ROWS.get(".".join([*outer, last]), 1)
     job: Any = here if not last else {last: here}
     for group in reversed(outer):
-        job = {group: job}
+        list_of = group.removesuffix("[]")
+        job = {list_of: [{**NEEDED.get(list_of, {}), **job}]} if list_of != group else {group: job}
     with pytest.raises(BadJob) as refusal:
         read_job({"arc": {"chord": "38 ft", "sagitta": "5 ft"}, **job})
     assert refusal.value.key == "job.unknown_key", str(refusal.value)
@@ -53,7 +56,8 @@ def test_each_group_has_the_keys_that_are_read_there(place: str) -> None:
 
 
 def test_every_group_was_found() -> None:
-    assert {"", "arc", "ends", "ties", "ties.A[]", "found", "got[]", "tape", "ground[]", "room", "known[]", "fall",
+    assert {"", "arc", "ends", "ties", "ties.A[]", "found", "got[]", "got[].measures[]",
+            "tape", "ground[]", "room", "known[]", "fall",
             "errors", "control", "control.marks[]"} <= FORMS.keys()  # fmt: skip
 
 

@@ -16,6 +16,7 @@ from bowstring.report.forms.arc import (
 )
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
@@ -39,6 +40,7 @@ class Answer(TypedDict):
         ties: by end, none of an end that has none.
         arc: as drawn (over the found chord, where that was taken: ``held``); staked: on which the stakes stand.
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
+        got: where stakes that were set already really stand, one row for each of the job's.
         marks: every mark that the steps and the checks use.
         cards: the steps as they are worked, one at a time, with what comes before and after them.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
@@ -84,6 +86,7 @@ class Answer(TypedDict):
     tables: list[StepTable]
     square: list[str]
     checks: list[CheckRow]
+    got: list[GotRow]
     read: ReadPart
     mistakes: list[MistakeRow]
     stick: StickPart

@@ -96,6 +96,13 @@ MESSAGES = {
     "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",
     "caution.got_over": "Don't build yet: stake {stake} stands {off}, and {tolerance} is allowed. Move it, or ask.",
     "caution.got": "Stake {stake} stands {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
+    "caution.got_stands": "Stake {stake} stands {off}. The numbers after it allow for that.",
+    "caution.got_alone": "Stake {stake} stands {off}. No other number hangs on it.",
+    "caution.got_helper": "{mark} stands {off} off its place. The numbers after it allow for that.",
+    "caution.got_bump": "Over its neighbors stake {stake} makes a bump of {bump}, and {fair} is fair. Move it back onto the arc.",
+    "caution.got_apart": "Don't build yet: the readings at {mark} disagree by {apart}. One is misread: tape them all again.",
+    "caution.got_slip": "Don't build yet: {mark} may be a slip. {slip}",
+    "caution.got_likely": "{mark} may be a slip. {slip}",
     "caution.got_aside": (
         "Stake {stake} stands {aside} off its string's midpoint, toward {end}. That hardly moves it off the arc, but the gaps "
         "beside it are no longer equal."

@@ -104,7 +104,7 @@ MESSAGES = {
     "got.not_fixed_tape.remedy": "Tape {start} to {end} too.",
     "got.dont_meet.wrong": "With these readings the tapes don't meet at {mark}.",
     "got.dont_meet.remedy": "Tape them again. One of them is misread.",
-    "got.either_side.wrong": "{mark} is so near its string that this reading fits on either side of it.",
+    "got.either_side.wrong": "This is so short a distance that {mark} may stand on either side with it.",
     "got.either_side.remedy": "Move {mark} to where the sheet puts it, and go on.",
     "got.no_way_back.wrong": "From where these stakes stand, this method can't bring {mark} back onto the arc.",
     "got.no_way_back.remedy": "Tape again what you got. If it reads the same, move the stake.",

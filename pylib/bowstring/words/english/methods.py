@@ -26,6 +26,10 @@ MESSAGES = {
         "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, to the "
         "{swing_hand} (facing {other} from C). Drive {stake}."
     ),
+    "step.swing_beside": (
+        "{stake}: hold the tape on C, where its pin stands, at {length0}. Swing it until {other} to {stake} measures "
+        "{length1}, to the {swing_hand} (facing {other} from C). Drive {stake}."
+    ),
     "step.ordinate": (
         "{stake}: string from {first} to {last}. On it mark {length0} from {start}. There square off {length1} to the {off_hand} "
         "(facing {last} from {first}). Drive {stake}."

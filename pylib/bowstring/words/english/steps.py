@@ -144,6 +144,8 @@ MESSAGES = {
     ),
     "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
+    "step.stands": "{stake} stands already, {off}. The numbers after this one start from where it stands.",
+    "step.stands_helper": "{mark} stands already. The numbers after this one start from where it stands.",
     "step.stake_got": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} out, to "
         "the {hand}. It is {length1}, which is {off}. The numbers after this one start from where it stands."

@@ -1,0 +1,64 @@
+"""Cautions of stakes that were got: how far off they stand, and what looks like a slip."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.geometry.plane import distance
+from bowstring.layout.judging import Judged, judge
+from bowstring.layout.layout import FEW_MARKS, Layout
+from bowstring.report.caution import Caution, caution
+from bowstring.report.got import slip_of, told_slip
+from bowstring.report.numbers import off_the_arc
+
+OUT_OF_HAND = 1.05
+"""A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
+
+
+def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
+    """Yield what somebody should know of one mark that stands elsewhere."""
+    tape, judged = layout.job.tape, judge(layout, name)
+    far = False
+    if judged.stake is None:
+        yield caution("caution.got_helper", mark=name, off=tape.show_cost(judged.off))
+    elif judged.step.sagitta is not None:
+        wanted, stands = abs(judged.step.sagitta), judged.step.measures[1].length
+        far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
+        yield caution("caution.got_far" if far else "caution.got", stake=judged.stake, off=_off(layout, judged),
+                      wanted=tape.show(wanted), stands=tape.show(stands))  # fmt: skip
+        yield from _aside(layout, judged)
+    else:
+        alone = not layout.recipe.leaning_on(judged.step)
+        yield caution("caution.got_alone" if alone else "caution.got_stands", stake=judged.stake,
+                      off=_off(layout, judged))  # fmt: skip
+    if judged.doubt:
+        yield caution("caution.got_apart", mark=name, apart=tape.show_cost(judged.standing.apart))
+    slip = None if far else slip_of(layout, judged)
+    if slip:
+        # What stands where it may is no reason to stop, whatever it looks like.
+        key = "caution.got_likely" if judged.within else "caution.got_slip"
+        yield caution(key, mark=name, slip=told_slip(tape, slip))
+    if judged.within is False:
+        yield caution("caution.got_over", stake=judged.stake, tolerance=tape.show_small(layout.job.tolerance or 0.0),
+                      off=_off(layout, judged))  # fmt: skip
+    elif judged.fair is False and judged.bump is not None:
+        yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
+                      fair=tape.show_small(layout.job.fair or 0.0))  # fmt: skip
+
+
+def _off(layout: Layout, judged: Judged) -> str:
+    return off_the_arc(layout.job.tape, judged.across or 0.0)
+
+
+def _aside(layout: Layout, judged: Judged) -> Iterator[Caution]:
+    """How far, toward its string's far end, a stake stands from the middle's square line.
+
+    By the two half chords a, b over a string c: (a² - b²)/(2c).
+    """
+    at, names, tape = layout.recipe.at, judged.step.names, layout.job.tape
+    start, end, here = at[names["start"]], at[names["end"]], at[names["stake"]]
+    first, second = distance(start, here), distance(here, end)
+    aside = (first - second) * (first + second) / (2 * distance(start, end))
+    if abs(aside) > tape.mark:
+        nearer = names["end"] if aside > 0 else names["start"]
+        yield caution("caution.got_aside", stake=judged.stake, aside=tape.show_small(abs(aside)), end=nearer)
