@@ -20,8 +20,7 @@ from bowstring.construction import Marks, Move, Recipe, Stake, exact
 from bowstring.geometry.plane import Point
 
 USUAL_SLIP = 10
-"""A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out: the deviation of
-what is expected."""
+"""A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out."""
 
 ENDS_STAND = 8.0
 """How much better (in twice a logarithm) an end has to explain what was read than a stake: step 1 proved the ends."""

@@ -193,11 +193,11 @@ def _more(rows: Sequence[str], beyond: int) -> str:
 
 
 def _signed(read: ReadPart) -> str:
-    fields = (("by", read["by"], "20"), ("date", read["date"], "20"))
+    fields = (("by", read["by"], "text"), ("date", read["date"], "date"))
     made = "".join(
         f'<label for="{name}">{escape(say(f"face_checks.{name}"))}<input id="{name}" name="{name}" '
-        f'value="{escape(value)}" maxlength="{most}" autocomplete="off"></label>'
-        for name, value, most in fields
+        f'type="{kind}" value="{escape(value)}" maxlength="40" autocomplete="off"></label>'
+        for name, value, kind in fields
     )
     return f'<div class="signed">{made}</div>'
 
