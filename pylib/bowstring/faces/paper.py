@@ -39,10 +39,8 @@ def paper_html(answer: Answer, link: str = "", date: str = "") -> str:
     """
     stopped = bool(answer["stops"])
     tables: list[Setting] = [] if stopped else settings(answer)
-    if stopped:
-        front, rest = _stopped(answer, date), []
-    else:
-        front, rest = _front(answer, tables, date)
+    nothing: list[Setting] = []
+    front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date)
     back, built = back_side(answer, link, date, stopped=stopped)
     return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}</article>'
 
@@ -87,7 +85,8 @@ def _stopped(answer: Answer, date: str) -> str:
     blanks = "".join(f'<p class="blank">{escape(say(f"paper.stop_{part}"))}</p>' for part in ("asked", "answer"))
     parts = [
         head_html(answer, say("paper.front"), date, numbers=False),
-        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
+        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong>'
+        f"<p>{marked(say('paper.stop_do'))}</p>"
         f"<ul>{stops}</ul>{ways}</div>",
         _duo(answer),
         _plan(answer, Sizes(0, 0, plan, 0)),
@@ -106,7 +105,10 @@ def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> 
     measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
     told = f'<p class="measures">{measures}</p>' if measures else ""
     day = f"<span>{escape(date)}</span>" if date else ""
-    return f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
+    return (
+        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}'
+        f'<p class="which">{day}<b>{escape(side)}</b></p></div>'
+    )
 
 
 def foot_html(left: str, right: str) -> str:
@@ -120,8 +122,8 @@ def _top_tall(answer: Answer, dense: bool) -> float:
     size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
     head = lines(title, size, PAGE_WIDE - 110.0) * size * 1.1 + 34.0
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
-    told = tall(brief.line(answer), *((13.0, 15.0) if dense else (14.5, 17.4)), 192.0)
-    standing = tall([brief.stand(answer)], *((14.0, 16.8) if dense else (16.0, 19.2)), 206.0) + 38.0
+    told = tall(brief.line(answer), *((13.0, 15.0, 146.0) if dense else (14.5, 17.4, 192.0)))
+    standing = tall([brief.stand(answer)], *((14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0))) + 38.0
     return head + (measures - 1) * 20.0 + max(told, standing, 66.0)
 
 

@@ -19,7 +19,7 @@ ROWS = (46, 40, 37, 34, 31, 29, 27, 25, 23, 21, 19, 17)
 """Heights of a row that the style has."""
 BIG = (37, 34, 31, 29, 27, 25, 23, 21, 19, 18, 17, 16, 15, 14, 13)
 """Sizes of a row's numbers that the style has."""
-PLANS = (190, 170, 150, 130, 110, 90)
+PLANS = (190, 170, 150, 130, 110, 90, 70)
 """Heights of the plan that the style has."""
 MOST_ROWS = 16
 """Stakes that stand on the front; more of them go on over further pages."""
@@ -73,13 +73,12 @@ def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     return Sizes(row, big, plan, len(shown))
 
 
-_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17}
+_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17, 90: 14}
 """The type that a plan has to leave room for: rather a lower plan than small numbers."""
 
 
 def _tall(rows: Sequence[Row], others: int, big: int, row: int) -> float:
-    """How high rows stand in a type of a size, none of them lower than ``row``; a number in parentheses has a line of its
-    own."""
+    """How high rows stand in a type of a size, none lower than ``row``; what is in parentheses has its own line."""
     each = (big * (1.0 + _SMALL * any("(" in cell for cell in one.cells)) + _AROUND for one in rows)
     return sum(max(row, tall) for tall in each) + others * max(row, min(big, 25) + _AROUND)
 

@@ -42,7 +42,7 @@ def _row(row: Row, table: Setting) -> str:
 
 
 def _kind(number: int, table: Setting) -> str:
-    """The class of a column: marks, or a number; the number that is squared off is shaded as the one that moves a stake."""
+    """The class of a column: marks, or a number; what is squared off is shaded, since it moves a stake."""
     if number in table.words:
         return ' class="marks"'
     square = say("table.square_off")
