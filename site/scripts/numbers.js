@@ -101,8 +101,8 @@ export function numbersFace({ ask, leave, decimal }) {
 
   // A panel that opens takes the focus to its heading, and gives it back to what opened it.
   const seen = new MutationObserver((changes) => {
-    for (const { target: panel } of changes) {
-      if (!panel.matches(".panel")) continue;
+    for (const { target: panel, oldValue } of changes) {
+      if (!panel.matches(".panel") || panel.hidden === (oldValue !== null)) continue;
       keys.hide();
       if (!panel.hidden) {
         panel.querySelector(".scroll").scrollTop = 0;
@@ -113,7 +113,7 @@ export function numbersFace({ ask, leave, decimal }) {
       }
     }
   });
-  for (const panel of form.querySelectorAll(".panel")) seen.observe(panel, { attributes: true, attributeFilter: ["hidden"] });
+  for (const panel of form.querySelectorAll(".panel")) seen.observe(panel, { attributes: true, attributeFilter: ["hidden"], attributeOldValue: true });
   names();
 
   return {
