@@ -18,6 +18,7 @@ MESSAGES = {
     "page.appendix_what": "All steps in words, tables and drawings. Open it, and it prints too.",
     "page.stop": "STOP",
     "page.not_yet": "Not yet",
+    "page.two_first": "Give two numbers of the arc first.",
     "page.state_ready": "All answered",
     "page.state_stop": "Stopped",
     "page.state_refused": "Not yet",
