@@ -23,8 +23,12 @@ from bowstring.words import say
 
 
 def outline(answer: Answer) -> list[Section]:
-    """Return the sections of an answer's sheet, in the order in which a crew needs them."""
-    sections = (section for key in _SECTIONS for section in _sections(answer, key))
+    """Return the sections of an answer's sheet, in the order in which a crew needs them.
+
+    A sheet that nobody may build from has no step and no number of one: only what helps to settle why.
+    """
+    keys = _UNSETTLED if answer["stops"] else _SECTIONS
+    sections = (section for key in keys for section in _sections(answer, key))
     return [section for section in sections if section.blocks]
 
 
@@ -48,6 +52,7 @@ def _stops(answer: Answer) -> Iterator[Block]:
     """What has to be settled before anybody builds: it stands above everything."""
     if answer["stops"]:
         yield Items(answer["stops"], "stop")
+        yield Paragraph(say("sheet.steps_later"), "stop")
 
 
 def _short(answer: Answer) -> Iterator[Block]:
@@ -151,9 +156,7 @@ def _fit(fit: FitPart) -> Iterator[Block]:
     yield Table(head, rows, caption)
 
 
-def _ends(answer: Answer) -> Iterator[Block]:
-    if answer["stops"]:
-        yield Paragraph(say("sheet.stop_here"), "stop")
+def _landmarks(answer: Answer) -> Iterator[Block]:
     landmarks = answer["ends"]
     if any(landmarks.values()):
         yield Paragraph(
@@ -165,6 +168,14 @@ def _ends(answer: Answer) -> Iterator[Block]:
             ),
             "key",
         )
+
+
+def _ends(answer: Answer) -> Iterator[Block]:
+    if answer["stops"]:  # a landmark or the hand may be what is to be settled
+        yield Paragraph(answer["hand"], "key")
+    yield from _landmarks(answer)
+    if answer["stops"]:
+        return
     steps = [step for step in answer["steps"] if step["level"] == 0]
     for step in steps:
         yield Items([step["text"]], first=step["number"])
@@ -361,3 +372,6 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
 }
 """What makes each section, in the order in which a crew needs them."""
+
+_UNSETTLED = ("stops", "before", "arc", "ends", "advice", "readings", "notes")
+"""The sections of a sheet that nobody may build from yet."""

@@ -21,10 +21,10 @@ import pytest
 import bowstring
 from bad_job_keys import ALL as CASES
 from bowstring.terminal import main
-from helping import all_hold, answer_to
+from helping import SAID, all_hold, answer_to
 
 PYLIB = Path(bowstring.__file__).resolve().parent.parent
-JOBS: dict[str, dict[str, Any]] = {
+_JOBS: dict[str, dict[str, Any]] = {
     "broad": {
         "bowstring": 1,
         "title": "Läube ½",
@@ -50,6 +50,7 @@ JOBS: dict[str, dict[str, Any]] = {
     },
     "points": {"unit": "ft", "arc": {"points": [[0, 0], [20, 4.5], [40, 0]]}, "spacing": 3},
 }
+JOBS = {name: {**SAID, **job} for name, job in _JOBS.items()}
 ALL = pytest.mark.parametrize("name", JOBS)
 
 
