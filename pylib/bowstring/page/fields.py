@@ -15,6 +15,7 @@ from bowstring.errors import bad
 from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.form import JobForm
 from bowstring.job.hand import SIDES
+from bowstring.job.record import RECORD_KEYS
 from bowstring.page.plainly import as_asked
 from bowstring.page.rows import (
     CONTROL_FIELDS,
@@ -273,10 +274,11 @@ def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
 def fields_of_job(job: JobForm) -> dict[str, str]:
     """Return what stands in the form for a job that can be used, by field id; what it leaves out isn't there.
 
-    ``job_of_fields`` makes a job of the same meaning out of it.
+    ``job_of_fields`` makes a job of the same meaning out of it. What was done and read isn't of the form.
     """
+    asked = {key: value for key, value in job.items() if key not in RECORD_KEYS}
     fields = {
-        "-".join(_pieces(place)): text for place, value in _leaves(in_texts(as_asked(job))) if (text := _text(value))
+        "-".join(_pieces(place)): text for place, value in _leaves(in_texts(as_asked(asked))) if (text := _text(value))
     }
     fields.pop("bowstring", None)
     if "arc-greater" in fields:
