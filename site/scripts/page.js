@@ -33,6 +33,7 @@ let untouched = true; // nothing was typed since the example or an empty form ca
 let fingers = false; // something was typed, chosen or opened in this window
 let unitBefore = null; // the unit that bare numbers were typed in, until somebody says which one holds
 let unitShown = values().unit;
+let otherMark = ""; // what the tape was read to in another unit: it stands again where the unit is put back
 let cleared = null; // what stood in the fields before they were emptied
 let settle = null;
 const settled = new Promise((resolve) => (settle = resolve)); // Python has answered once, or can't
@@ -88,6 +89,7 @@ function filled(fields, id) {
   here = id;
   unitBefore = null;
   unitShown = values().unit;
+  otherMark = "";
   at("elsewhere").hidden = true;
   changed();
 }
@@ -221,7 +223,10 @@ const work = desk({
 
 form.addEventListener("input", () => {
   const unit = values().unit;
-  if (unit !== unitShown) unitBefore = unitBefore === unit ? null : (unitBefore ?? unitShown);
+  if (unit !== unitShown) {
+    unitBefore = unitBefore === unit ? null : (unitBefore ?? unitShown);
+    at("mark").value = markIn(unit);
+  }
   unitShown = unit;
   untouched = false;
   fingers = true;
@@ -255,8 +260,17 @@ form.addEventListener("submit", (event) => event.preventDefault());
 at("unit-keep").addEventListener("click", () => settleUnit(values().unit));
 at("unit-back").addEventListener("click", () => settleUnit(unitBefore));
 
+// The mark that stands in a unit: the one chosen where it's on that unit's tape, otherwise the usual one.
+function markIn(unit) {
+  const on = (mark) => [...at("mark").querySelectorAll(`[data-marks="${unit}"] option`)].some(({ value }) => value === mark);
+  const chosen = at("mark").value;
+  const mark = [chosen, otherMark].find(on) ?? "";
+  otherMark = on(chosen) ? "" : chosen || (mark ? "" : otherMark);
+  return mark;
+}
+
 function settleUnit(unit) {
-  filled({ ...typed(), unit }, here);
+  filled({ ...typed(), unit, mark: markIn(unit) }, here);
   kept();
   at("unit").focus();
 }

@@ -15,6 +15,7 @@ from bowstring.page.fields import (
     all_fields,
     field_of,
     fields_of_job,
+    is_other_mark,
     job_of_fields,
     stands_for_itself,
 )
@@ -97,6 +98,7 @@ def _sheet(
     for field in all_fields(fields):
         if field.id in echoes and field.kind in LENGTH_ROWS:  # several lengths in one text: how all of them were read
             echoes[field.id] = marked(_echo(field, fields[field.id].strip(), tape))
+    echoes.update(_mark_told(fields, tape))
     whole = f"{address}#{link}" if address and link else link
     return {
         "sign": "computed",
@@ -110,6 +112,13 @@ def _sheet(
         "echoes": {name: text for name, text in echoes.items() if name},
         "errors": [],
     }
+
+
+def _mark_told(fields: Mapping[str, str], tape: Tape) -> dict[str, str]:
+    """Return what is said beside a mark that is another unit's."""
+    if not is_other_mark(fields):
+        return {}
+    return {"mark": marked(say("page.mark_other", mark=fields["mark"].strip(), used=tape.show_mark()))}
 
 
 def link_of(job: JobForm) -> tuple[str, str]:
@@ -145,8 +154,8 @@ def _banner(fields: Mapping[str, str]) -> str:
 
 def _refused(fields: Mapping[str, str], refusal: BadJob, note: str) -> RefusedSheet:
     """Return why there is no sheet: what stopped the job, then every other field that can't be read."""
-    errors, echoes = [_error(field_of(refusal.field, fields), refusal, fields)], {}
-    tape = tape_of(fields)
+    errors, tape = [_error(field_of(refusal.field, fields), refusal, fields)], tape_of(fields)
+    echoes = _mark_told(fields, tape)
     for field in all_fields(fields):
         text = fields.get(field.id, "").strip()
         if not text:

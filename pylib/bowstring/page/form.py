@@ -190,7 +190,7 @@ class _Form:
             inside = "".join(
                 f'<option value="{mark}"{" selected" if mark == chosen else ""}>{mark}</option>' for mark in marks
             )
-            options += f'<optgroup label="{_said(f"form.unit.{unit}")}">{inside}</optgroup>'
+            options += f'<optgroup label="{_said(f"form.unit.{unit}")}" data-marks="{unit}">{inside}</optgroup>'
         return options
 
     def _beside(self, field: Field) -> str:
