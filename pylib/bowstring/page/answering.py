@@ -25,6 +25,7 @@ from bowstring.page.siteplan import advice_html, site_plan_html
 from bowstring.page.talk import Asked, ComputedSheet, ErrorRow, RefusedSheet
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
 from bowstring.report.linked import with_method
+from bowstring.sheet.entries import entry_name
 from bowstring.sheet.html import part_html, sheet_html
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
@@ -133,7 +134,7 @@ def link_of(job: JobForm) -> tuple[str, str]:
 
 def _label(place: str) -> str:
     """Return a field's label where the form has one: nobody who fills in a form knows a job's keys."""
-    return label_of(field_of(place) or "") or place
+    return label_of(field_of(place) or "") or entry_name(place)
 
 
 def _typed(fields: Mapping[str, str]) -> dict[str, str]:

@@ -5,7 +5,6 @@ The text sheet and the HTML sheet render the same outline, so neither can leave 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TypeVar
 
@@ -19,6 +18,7 @@ from bowstring.report.forms.steps import StepRow
 from bowstring.sheet import checks as check_parts
 from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.entries import entries
 from bowstring.words import say
 
 
@@ -325,26 +325,6 @@ def _stick(answer: Answer) -> Iterator[Block]:
     )
 
 
-_CORNER = re.compile(r"(?<=outline)\[.*")
-
-
-def _readings(answer: Answer) -> Table:
-    rows: list[list[str]] = []
-    for row in answer["readings"]:
-        place = _CORNER.sub("", row["field"])
-        if place != row["field"] and rows and rows[-1][0] == place:  # an outline is one row, however many corners
-            rows[-1] = [place, f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
-        else:
-            rows.append([_field(place), row["typed"], row["text"]])
-    return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
-
-
-def _field(place: str) -> str:
-    """The measure's own name where a field is one, otherwise its place in the job."""
-    measure = place.removeprefix("arc.")
-    return say(f"measure.{measure}") if measure in MEASURES and place != measure else place
-
-
 def _made(key: str, title: str, blocks: Callable[[Answer], Iterable[Block]]) -> Callable[[Answer], Section]:
     return lambda answer: Section(key, say(title), list(blocks(answer)))
 
@@ -368,7 +348,7 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "square": _made("square", "sheet.squaring", _square),
     "stakes": _made("stakes", "sheet.stakes", _stakes),
     "stick": _made("stick", "sheet.stick", _stick),
-    "readings": _made("readings", "sheet.readings", lambda answer: [_readings(answer)]),
+    "readings": _made("readings", "sheet.readings", lambda answer: [entries(answer)]),
     "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
 }
 """What makes each section, in the order in which a crew needs them."""
