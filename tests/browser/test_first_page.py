@@ -98,12 +98,24 @@ def test_another_unit_is_read_and_shown(page: Page) -> None:
     assert page.locator("#arc-chord").get_attribute("inputmode") == "decimal"
     type_in(page, "arc-chord", "11.6")
     type_in(page, "arc-sagitta", "1,6")
-    wait_for(page, "refused")
-    assert "0.005 m" in beside(page, "mark", "wrong"), "the example's mark is an inch tape's"
-    page.locator("#mark").select_option("0.005 m")
     wait_for(page, "computed")
+    expect(page.locator("#mark")).to_have_value("")  # the example's mark is an inch tape's: the usual one stands
     expect(page.locator("#sheet-arc tbody tr", has_text=re.compile("^chord")).locator("td")).to_have_text("11.600 m")
     assert "11.600 m" in beside(page, "arc-chord", "echo")
+
+
+def test_a_mark_goes_along_with_its_unit(page: Page) -> None:
+    expect(page.locator("#mark")).to_have_value("1/16 in")
+    page.locator("input[name=unit][value=m]").check()
+    wait_for(page, "computed")
+    expect(page.locator("#mark")).to_have_value("")
+    page.locator("#mark").select_option("0.001 m")
+    page.locator("input[name=unit][value=mm]").check()
+    expect(page.locator("#mark")).to_have_value("")
+    page.locator("input[name=unit][value=m]").check()
+    expect(page.locator("#mark")).to_have_value("0.001 m")
+    wait_for(page, "computed")
+    assert beside(page, "mark", "echo") == beside(page, "mark", "wrong") == ""
 
 
 def test_the_other_hand_turns_the_words(page: Page) -> None:

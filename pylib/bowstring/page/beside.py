@@ -46,7 +46,11 @@ def told(fields: Typed) -> dict[str, object]:
         job["done"] = list(done)
     if read:
         job["read"] = read
-    return job | {name: fields[name].strip() for name in ("by", "date") if fields.get(name, "").strip()}
+    if fields.get("by", "").strip():
+        job["by"] = fields["by"].strip()
+    if re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", fields.get("date", "").strip()):
+        job["date"] = fields["date"].strip()
+    return job
 
 
 def fields_of(job: Mapping[str, object]) -> dict[str, str]:

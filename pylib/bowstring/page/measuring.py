@@ -10,7 +10,7 @@ from bowstring.faces.numbers import numbers
 from bowstring.faces.questions import panel_of
 from bowstring.job.job import read_job
 from bowstring.job.letters import of_place
-from bowstring.page.fields import MARKS, Field, all_fields, field_of, job_of_fields
+from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.form import label_of
 from bowstring.page.talk import Asked, ErrorRow
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
@@ -101,6 +101,8 @@ def read_back(fields: Mapping[str, str]) -> tuple[dict[str, str], list[ErrorRow]
             continue
         if echo:
             echoes[field.id] = marked(echo)
+    if is_other_mark(fields):
+        echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
 
 

@@ -232,7 +232,7 @@ def _site(work: Work) -> SitePart:
 def _notes(work: Work) -> list[str]:
     from bowstring.report.notes import report_notes
 
-    return report_notes(work.layout)
+    return report_notes(work.layout, by_rounds=work.taken.by_rounds)
 
 
 PARTS: dict[str, Callable[[Work], object]] = {

@@ -16,6 +16,7 @@ from bowstring.job.found import HOLDS, TAPED
 from bowstring.job.hand import SIDES
 from bowstring.job.job import DRAWN_TO, DRIVEN, KEYS, TOWARD
 from bowstring.job.obstacles import STOPS
+from bowstring.job.record import RECORD_KEYS
 from bowstring.job.site import CLASSES
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.ends import STARTS
@@ -131,7 +132,7 @@ def test_a_larger_flag_beside_the_givens_is_the_jobs_own() -> None:
 
 def test_the_form_holds_every_key_of_a_job() -> None:
     heads = {re.split(r"[.\[]", field.place)[0] for field in all_fields({})}
-    assert heads == set(KEYS) - {"bowstring"}
+    assert heads == set(KEYS) - {"bowstring", *RECORD_KEYS}
     assert {f"arc.{name}" for name in GIVENS} <= {field.place for field in FIELDS}
 
 

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import json
+import re
+from html import unescape
 
 import pytest
 
 from bowstring.page.calls import handle
 from bowstring.report.caution import STOPS
+from bowstring.sheet.blocks import Drawing
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
@@ -41,8 +44,43 @@ def test_a_job_that_nobody_may_build_says_so_above_everything(changes: dict[str,
     for sheet in (sheet_text(told), sheet_html(told)):
         lines = " ".join(sheet.split())
         assert say("sheet.stops").casefold() in lines.casefold()
-        assert say("sheet.stop_here") in lines
+        assert say("sheet.steps_later") in lines
     assert "!! " in sheet_text(told)
+
+
+@pytest.mark.parametrize("changes", STOPPED.values(), ids=STOPPED)
+def test_such_a_sheet_has_no_step_and_no_number_of_one(changes: dict[str, object]) -> None:
+    told = answer_to({**PLAIN, **changes})
+    assert told["steps"] and told["stakes"]
+    sections = outline(told)
+    keys = {"stops", "before", "arc", "ends", "advice", "readings", "notes"}
+    assert {"stops", "arc", "advice"} <= {section.key for section in sections} <= keys
+    drawn = {block.kind for section in sections for block in section.blocks if isinstance(block, Drawing)}
+    assert drawn <= {"site"}
+    html = sheet_html(told)
+    shown = " ".join(unescape(re.sub(r"<[^>]*>", "", html)).split())
+    for sheet in (shown, " ".join(sheet_text(told).split())):
+        assert "STOP: " in sheet
+        for step in told["steps"]:
+            assert " ".join(str(step["text"]).split()) not in sheet  # type: ignore[index]
+
+
+def test_a_line_that_is_blocked_is_told_and_not_taped() -> None:
+    """The hedge stands across A-B and behind it: what the sheet would tape is what it says can't be taped."""
+    hedge = {
+        "name": "hedge",
+        "stops": "tape",
+        "outline": [["18 ft", "-9 ft"], ["20 ft", "-9 ft"], ["20 ft", "8 ft"], ["18 ft", "8 ft"]],
+    }
+    told = answer_to({**PLAIN, "method": "halving", "ground": [hedge]})
+    own = next(row for row in told["methods"] if row["method"] == "halving")  # type: ignore[attr-defined]
+    assert not own["possible"] and told["stops"]
+    text = " ".join(sheet_text(told).split())
+    assert "hedge" in text and "Tape from A to B" not in text
+    assert not [section.key for section in outline(told) if section.key.startswith("level-")]
+    kinds = [block.kind for section in outline(told) for block in section.blocks if isinstance(block, Drawing)]
+    assert kinds == ["site"]
+    assert 'id="draw-site"' in sheet_html(told) and told["advice"]["text"] in text  # type: ignore[index]
 
 
 def test_an_ordinary_job_may_be_built() -> None:

@@ -15,6 +15,7 @@ from bowstring.drawings.scatter import scatter_svg
 from bowstring.sheet.csv import stakes_csv
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.text import sheet_text
+from helping import SAID
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_reader import Read
 
@@ -143,6 +144,13 @@ def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: st
 @pytest.mark.parametrize("method", ALL)
 def test_a_spacing_wider_than_the_arc_still_sets_a_stake(method: str) -> None:
     found = answer(
-        {"unit": "m", "arc": {"chord": 4, "sagitta": 0.5}, "spacing": 30, "method": method, "centre": "reachable"}
+        {
+            **SAID,
+            "unit": "m",
+            "arc": {"chord": 4, "sagitta": 0.5},
+            "spacing": 30,
+            "method": method,
+            "centre": "reachable",
+        }
     )
     assert len(found["stakes"]) == 3 and sheet_html(found) and sheet_text(found)  # type: ignore[arg-type]

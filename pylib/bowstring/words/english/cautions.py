@@ -148,6 +148,9 @@ MESSAGES = {
     "note.settled_points": "The arc was worked out from three points; the first is A, the third B.",
     "note.settled_sides": "The arc was worked out from three taped sides.",
     "note.levels_win": "Both rounds and a spacing were given: the rounds ({levels}) were used.",
+    "note.rounds_many": "{levels} rounds are asked for, so the method is halving.",
+    "note.rounds_one": "One round is asked for, so the method is halving.",
+    "note.rounds_usual": "Rounds of halving are asked for, so the method is halving.",
     "note.landmarks": "Give each end a landmark, so nobody starts from the wrong one.",
     "note.ties": "Tie each end to two fixed objects before digging, so it can be relocated.",
     "note.offset": (

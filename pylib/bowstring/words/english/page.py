@@ -38,6 +38,7 @@ MESSAGES = {
     "page.unit_changed": "The unit is now {unit}; it was {before}. Nothing was converted, so these numbers mean something else:",
     "page.unit_row": "{label} {typed}: now {now}, before {then}.",
     "page.unit_unread": "not readable",
+    "page.mark_other": "{mark} isn't on a tape in this unit: {used} is used.",
     "page.unit_keep": "They are right in this unit",
     "page.unit_back": "Put the unit back",
     "page.version": "Version {version}",

@@ -1,8 +1,8 @@
 """Headings and labels of the sheet, the same in text and in HTML."""
 
 MESSAGES = {
-    "sheet.stops": "Do not build from this sheet yet",
-    "sheet.stop_here": "Do not build yet: see the top of this sheet.",
+    "sheet.stops": "STOP: do not build from this sheet yet",
+    "sheet.steps_later": "The steps and their numbers come when this is settled.",
     "sheet.short": "Layout at a glance",
     "sheet.short_caption": "Each stake: from the midpoint of its string, square off toward the curve",
     "sheet.nearest": "Numbers are rounded to {mark}. A reading within {mark} is good.",
