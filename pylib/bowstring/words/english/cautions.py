@@ -133,8 +133,8 @@ MESSAGES = {
         "mid-ordinate off it in wind."
     ),
     "caution.over_half": (
-        "This arc turns {angle}, past a half circle. It bulges beyond the chord's ends and can't be reached from the chord "
-        "alone. Check the room on both sides."
+        "This arc turns {angle}, past a half circle. It bulges beyond the chord's ends, where no offset from the string A "
+        "to B reaches. Check the room on both sides."
     ),
     "note.settled": "The arc was worked out from {pair}.",
     "note.resolved": "Then it was worked out again over the measured chord, to {hold}.",
@@ -158,6 +158,10 @@ MESSAGES = {
     "caution.method_misses": (
         "Set out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. No care makes up for "
         "that much."
+    ),
+    "caution.method_hopeless": (
+        "Don't build from this sheet: by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. "
+        "No care makes up for that much. Use {advised}: 19 times in 20 its worst stake is within {best}."
     ),
     "caution.rule_over": (
         "Don't build from this sheet: these are the quarter rule's numbers. They miss the arc by up to {worst} at {at}, and "

@@ -51,8 +51,13 @@ MESSAGES = {
     "mistake.unseen_along": (
         "NO check on this sheet catches it. All stakes stand on the line, but {at} is {miss} along it from its place. {instead}"
     ),
-    "mistake.within": (
+    "mistake.unseen_within": (
         "NO check on this sheet catches it. The worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed."
+    ),
+    "mistake.later": "No later check would, and {at} would stand {miss} off the line.",
+    "mistake.later_along": "No later check would: all stakes stand on the line, but {at} is {miss} along it from its place.",
+    "mistake.later_within": (
+        "No later check would. The worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed."
     ),
     "mistake.slid": "Its own step shows it: {start} to {end} would read {reads}; it must read {should}.",
     "mistake.draw.title": "What if: the stakes after a blunder",
