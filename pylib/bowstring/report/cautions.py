@@ -122,7 +122,8 @@ def _got(layout: Layout) -> Iterator[Caution]:
             yield caution("caution.got_aside", stake=stake, aside=tape.show_small(abs(aside)), end=nearer)
         tolerance = layout.job.tolerance
         if tolerance is not None and abs(layout.misses.by_stake[stake]) > tolerance:
-            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), off=values["off"])
+            off = off_the_arc(tape, layout.misses.by_stake[stake], tolerance)
+            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), off=off)
 
 
 def _aside(layout: Layout, stake: str) -> float | None:

@@ -27,10 +27,12 @@ def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | Non
         yield caution("caution.method_unreliable", method=method)
     yield from _hopeless(layout, own, method, advised)
     if not own.method.exact and layout.misses.worst:
-        worst = abs(layout.misses.worst)
-        key = "caution.rule_over" if tolerance is not None and worst > tolerance else "caution.rule"
-        yield caution(key, worst=tape.show_small(worst), at=layout.misses.at,
-                      tolerance=tape.show_small(tolerance) if tolerance is not None else "")  # fmt: skip
+        worst, at = abs(layout.misses.worst), layout.misses.at
+        if tolerance is not None and worst > tolerance:
+            shown = tape.show_over(worst, tolerance)
+            yield caution("caution.rule_over", worst=shown, at=at, tolerance=tape.show_small(tolerance))
+        else:
+            yield caution("caution.rule", worst=tape.show_small(worst), at=at)
     site = layout.job.site
     if any(layout.slope):
         yield caution("caution.slope_numbers")
@@ -43,9 +45,9 @@ def _hopeless(layout: Layout, own: Row, method: str, advised: Callable[[], Row |
     """A method whose worst stake may be many tolerances off: no care makes up for it. Who chose it is stopped, and told
     which other to take; where it is itself the advised one, or none is, nothing else would do better."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    if tolerance is None or not own.possible or own.accuracy is None or own.expected <= HOPELESS * tolerance:
-        return
-    values = {"method": method, "miss": tape.show_cost(own.expected), "tolerance": tape.show_small(tolerance)}
+    if tolerance is None or not own.possible or own.accuracy is None or own.accuracy.miss_95 <= HOPELESS * tolerance:
+        return  # by the scatter alone: what was got, or a rule's own miss, is told by itself
+    values = {"method": method, "miss": tape.show_cost(own.accuracy.miss_95), "tolerance": tape.show_small(tolerance)}
     better = advised()
     if better is None or (better.stands_for(own) and better.halve_first == own.halve_first):
         yield caution("caution.method_misses", **values)

@@ -33,6 +33,9 @@ _SMALL_STEP = {unit: size / 10**places for unit, (size, _name, places) in _SMALL
 _LARGE = {"ft-in": 12 * 10**2, "m": 1000 * 10}
 """From so many of those on a length isn't small: a foot, a metre."""
 
+_FINEST = 9
+"""Decimals: what is nearer to a limit than these show is on it but for a float's dust."""
+
 _NUDGE = 10**9
 """One part in so many of a step: two computations of one length that differ in the last bits never show
 differently at a half."""
@@ -153,6 +156,20 @@ class Tape:
         if self.unit in _LARGE and abs(count) >= _LARGE[self.unit]:
             return self.show(metres)
         return f"{_tenths(count, places)} {name}"
+
+    def show_over(self, metres: float, limit: float) -> str:
+        """Return ``show_small`` of a size that is over a limit, with as many digits more as it takes to show that.
+
+        >>> make_tape("ft-in", None).show_over(0.006352, 0.00635)
+        '0.2501 in'
+        """
+        size, name, places = _SMALL_IN[self.unit]
+        shown = self.show_small(abs(metres))
+        while shown == self.show_small(limit) and places < _FINEST and abs(metres) > limit:
+            places += 1
+            count, same = (_count(length, size / 10**places) for length in (abs(metres), limit))
+            shown = f"{_tenths(count, places)} {name}" if count != same else shown
+        return shown
 
     def show_cost(self, metres: float) -> str:
         """Return ``show_small`` of a size, but one that would show as nothing as less than the smallest that shows."""

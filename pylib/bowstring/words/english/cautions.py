@@ -25,7 +25,7 @@ MESSAGES = {
         "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
     ),
     "caution.disagrees": (
-        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is right before "
+        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is correct before "
         "building."
     ),
     "caution.disagrees_none": (
@@ -48,7 +48,7 @@ MESSAGES = {
     ),
     "caution.points_other_hand": (
         "The three points put the curve on the {points} (x east, y north), but the job says {side}. This sheet follows the job. "
-        "Don't build before it is settled which one is right."
+        "Don't build before it is settled which one is correct."
     ),
     "caution.degree": (
         "Degree of curve is for roads and railroads. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads "

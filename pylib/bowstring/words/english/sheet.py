@@ -104,7 +104,7 @@ MESSAGES = {
         "{limit}."
     ),
     "sheet.no_checks": "No check can catch a miss within this tolerance: use a finer tape or more rounds.",
-    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check is left. Tape each mid-ordinate twice.",
+    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check remains. Tape each mid-ordinate twice.",
     "sheet.note": "Note: {note}",
     "sheet.contents": "Go to a part of this sheet",
     "sheet.check": "check",
