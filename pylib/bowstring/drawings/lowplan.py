@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of

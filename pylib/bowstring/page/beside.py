@@ -23,7 +23,9 @@ def is_beside(name: str) -> bool:
 
 def done_of(fields: Typed) -> tuple[int, ...]:
     """Return the cards that stand, in order; what is no number isn't counted."""
-    return tuple(sorted({int(text) for text in fields.get("done", "").split() if re.fullmatch("[1-9][0-9]{0,4}", text)}))
+    return tuple(
+        sorted({int(text) for text in fields.get("done", "").split() if re.fullmatch("[1-9][0-9]{0,4}", text)})
+    )
 
 
 def read_of(fields: Typed) -> list[dict[str, str]]:

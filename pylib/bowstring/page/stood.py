@@ -14,7 +14,20 @@ from bowstring.report.forms.answer import Answer
 LEAST_MOVED = 0.0005
 """Metres: no tape shows less."""
 
-_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "got", "found", "tolerance", "fair", "read", "done", "by", "date")
+_NO_STAKE_HANGS_ON = (
+    "title",
+    "note",
+    "ends",
+    "ties",
+    "got",
+    "found",
+    "tolerance",
+    "fair",
+    "read",
+    "done",
+    "by",
+    "date",
+)
 
 
 def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int]) -> int:

@@ -40,14 +40,14 @@ def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
         yield caution(key, mark=name, slip=told_slip(tape, slip))
     if judged.within is False:
         yield caution("caution.got_over", stake=judged.stake, tolerance=tape.show_small(layout.job.tolerance or 0.0),
-                      off=_off(layout, judged))  # fmt: skip
+                      off=_off(layout, judged, layout.job.tolerance))  # fmt: skip
     elif judged.fair is False and judged.bump is not None:
         yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
                       fair=tape.show_small(layout.job.fair or 0.0))  # fmt: skip
 
 
-def _off(layout: Layout, judged: Judged) -> str:
-    return off_the_arc(layout.job.tape, judged.across or 0.0)
+def _off(layout: Layout, judged: Judged, limit: float | None = None) -> str:
+    return off_the_arc(layout.job.tape, judged.across or 0.0, limit)
 
 
 def _aside(layout: Layout, judged: Judged) -> Iterator[Caution]:

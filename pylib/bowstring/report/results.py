@@ -68,7 +68,7 @@ def _rule_text(layout: Layout, holds: bool | None) -> str:
         return say("rule.one_level")
     return say(
         "rule.no_tolerance" if holds is None else "rule.holds" if holds else "rule.fails",
-        worst=tape.show_small(abs(rule.worst)),
+        worst=tape.show_small(abs(rule.worst)) if tolerance is None else tape.show_over(rule.worst, tolerance),
         at=rule.at,
         where=say("rule.inside" if rule.worst < 0 else "rule.outside"),
         tolerance=tape.show_small(tolerance) if tolerance is not None else "",

@@ -50,7 +50,7 @@ SETTLES: Mapping[str, str] = {
 
 def report_ways_out(work: Work) -> list[WayOutRow]:
     """Return the answer's ``ways_out``, in the order of its ``stops``."""
-    found = stopping(work.layout, work.own)
+    found = stopping(work.layout, work.own, lambda: work.advice.row)
     return [_way_out(work, one.text, _reason(work, one), SETTLES[one.key]) for one in found]
 
 
