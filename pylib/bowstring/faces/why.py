@@ -13,7 +13,7 @@ from bowstring.sheet.html import Label, inside_html
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-LATER = ("methods", "mistakes")
+LATER = ("accuracy", "methods", "mistakes")
 """Folds whose conclusion takes more time than a face has: the page asks for it once the face is there."""
 
 WHEN_STOPPED = ("methods", "site", "arc", "found", "ends", "readings", "before", "notes")

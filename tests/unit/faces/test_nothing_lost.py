@@ -53,6 +53,7 @@ ELSEWHERE = {
     "staked_shown.sagitta": "numbers",
     "staked_shown.radius": "numbers",
     "staked_shown.chord": "numbers",
+    "offset.shown": "numbers",
 }
 """Parts, and texts in them, that stand on a face that isn't in ``FACES``."""
 
