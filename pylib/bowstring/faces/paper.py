@@ -24,7 +24,7 @@ FILLING = 5
 _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
-_CHECK = 290.0
+_CHECK = 270.0
 _HALF = (PAGE_WIDE - 12.0) / 2
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
@@ -50,7 +50,7 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
     before, found = firsts(answer), brief.checks(answer)
     services, dense = say("paper.services"), sum(len(table.rows) for table in tables) > DENSE
     fixed = _FIXED + _top_tall(answer, dense) + _firsts_tall(before, services, dense)
-    fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 24.0
+    fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 34.0
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
