@@ -37,4 +37,5 @@ def _does(answer: Answer, way: WayOutRow) -> str:
 
 def _is_of(way: WayOutRow, card: CardRow) -> bool:
     """Whether a card is that of the stake which a stop tells of."""
-    return card["stake"] is not None and card["kind"].endswith("_got") and f"{card['stake']} " in way["stop"]
+    stands = card["kind"].endswith("_got") or card["kind"].startswith("stands")
+    return stands and any(f"{mark} " in way["stop"] for mark in (card["stake"], *card["sets"]) if mark)

@@ -23,12 +23,15 @@ from bowstring.page.rows import (
     ERROR_FIELDS,
     METHOD_FIELDS,
     MOST,
+    MOST_BESIDE_ROWS,
     ROW_NAMES,
     SITE_FIELDS,
     STANDS,
     filled_rows,
     in_texts,
+    is_measure,
     is_row,
+    measures_in,
     number_text,
     row_count,
     row_fields,
@@ -136,6 +139,7 @@ FIELDS = (
 MOST_FIELDS = (
     len(FIELDS)
     + sum(MOST[group] * len(names) for group, names in ROW_NAMES.items())
+    + MOST_BESIDE_ROWS
     + len(beside.PLAIN)
     + 2 * beside.MOST_READ
 )
@@ -154,7 +158,14 @@ def rows_of(group: str, count: int) -> tuple[Field, ...]:
 def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
     """Return every field of the form, with a row more of each group than is typed in."""
     rows = (field for group in ROW_NAMES for field in rows_of(group, row_count(typed, group)))
-    return (*FIELDS, *rows)
+    return (*FIELDS, *rows, *(_measure(name) for name in typed if is_measure(name)))
+
+
+def _measure(name: str) -> Field:
+    """The field of something read at a stake, by its id."""
+    _got, row, _measures, number, what = name.split("-")
+    kind = "length" if what == "distance" else "text"
+    return Field(f"got[{row}].measures[{number}].{what}", kind, f"got_measure_{what}")
 
 
 def job_of_fields(fields: Mapping[str, str]) -> JobForm:
@@ -288,6 +299,16 @@ def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
             if None in halves:
                 raise bad(f"got[{number}].half_chords[{halves.index(None)}]", "form.half_missing")
             got["half_chords"] = halves
+        measures = [
+            {
+                name: typed[place]
+                for name in ("from", "to", "distance")
+                if (place := f"got-{row}-measures-{one}-{name}") in typed
+            }
+            for one in measures_in(typed, row)
+        ]
+        if measures:
+            got["measures"] = measures
         rows.append(got)
     return rows
 
@@ -343,6 +364,9 @@ def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
         number = int(pieces[1])
         if number < len(rows):
             pieces[1] = str(rows[number])
+            if pieces[2:3] == ["measures"] and len(pieces) > 3:
+                read = measures_in(typed, rows[number])
+                pieces[3] = str(read[int(pieces[3])]) if int(pieces[3]) < len(read) else pieces[3]
     if pieces == ["arc", "greater"]:
         return "greater"
     known = [field.id for field in all_fields(typed)]

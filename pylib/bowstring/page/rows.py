@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
 from bowstring.job.arc_given import DEGREE_BY
-from bowstring.job.got import MOST_GOT
+from bowstring.job.got import MOST_GOT, MOST_MEASURES
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
 from bowstring.methods.catalogue import BY_NAME
@@ -46,6 +46,10 @@ LENGTH_ROWS = ("outline", "place", "stations")
 """Kinds of fields in whose one text several lengths stand."""
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
+_MEASURE_ID = re.compile("got-([0-9]{1,3})-measures-([0-9])-(from|to|distance)")
+"""What was read at a stake: beside the form's own fields, put there by the card of its step."""
+
+MOST_BESIDE_ROWS = MOST_GOT * 3 * MOST_MEASURES
 
 
 class _Methods(Collection[str]):
@@ -111,7 +115,18 @@ def row_fields(group: str, row: int) -> tuple[Row, ...]:
 
 def is_row(name: str) -> bool:
     """Tell whether an id is that of a field in a row that may grow."""
-    return _ROW_ID.fullmatch(name) is not None
+    return _ROW_ID.fullmatch(name) is not None or is_measure(name)
+
+
+def is_measure(name: str) -> bool:
+    """Tell whether an id is that of something read at a stake."""
+    return _MEASURE_ID.fullmatch(name) is not None
+
+
+def measures_in(typed: Typed, row: int) -> list[int]:
+    """Return the numbers of a stake's readings that have a length, in order."""
+    found = (_MEASURE_ID.fullmatch(name) for name in typed)
+    return sorted(int(one[2]) for one in found if one and int(one[1]) == row and one[3] == "distance")
 
 
 def filled_rows(typed: Typed, group: str) -> list[int]:

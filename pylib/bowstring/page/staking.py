@@ -20,10 +20,11 @@ def staking(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, 
     moved = _moved(answered, asked, done)
     if moved:
         return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
-    if asked.get("panel") == "got" and not answered["stops"]:
+    if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
-        return made | got_panel(answered, asked, card)
+        made |= got_panel(answered, asked, card)
+        return made if done else made | {"fixed": _fixed(answered, asked)}
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}

@@ -82,12 +82,12 @@ def _move(tape: Tape, judged: Judged) -> GotMove | None:
     if judged.across is None or not tape.round(abs(judged.across)):
         return None
     key = "got.move_in" if judged.across > 0 else "got.move_out"
-    by = _short(tape, abs(judged.across))
+    by = short(tape, abs(judged.across))
     return {"text": say(key, stake=judged.stake, by=by), "distance": -judged.across}
 
 
-def _short(tape: Tape, length: float) -> str:
-    """A short length as somebody calls it: 1/4 in."""
+def short(tape: Tape, length: float) -> str:
+    """Return a short length as somebody calls it: 1/4 in."""
     shown = tape.show(length)
     inches = tape.unit == "ft-in" and shown.endswith('"') and "'" not in shown
     return say("got.inches", inches=shown.removesuffix('"')) if inches else shown

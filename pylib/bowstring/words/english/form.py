@@ -114,6 +114,9 @@ MESSAGES = {
     "form.found_sure": "Measured again, and sure",
     "form.got_stake": "Stake name",
     "form.got_sagitta": "Its mid-ordinate",
+    "form.got_measure_from": "Read from",
+    "form.got_measure_to": "Read to",
+    "form.got_measure_distance": "It read",
     "form.got_half_first": "Or short chord, A's side",
     "form.got_half_second": "and short chord, B's side",
     # choices

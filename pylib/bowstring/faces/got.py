@@ -1,0 +1,193 @@
+"""What was got at a stake instead of what its card says: the readings to type over, and what comes of them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from html import escape
+
+from bowstring.report.forms.got import GotRow, LaterNumber
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+from bowstring.words.isolated import isolated
+
+MOST_ROWS = 4
+"""Numbers of later stakes that the table has room for."""
+
+STOP, SLIP, MOVE, STAY = "stop", "slip", "move", "stay"
+"""What comes of it: no way on from there, a reading that looks like a slip, a bump, or nothing to do."""
+
+
+@dataclass(frozen=True)
+class Reading:
+    """One reading of the step.
+
+    Attributes:
+        name: of its field; label: what it is; asked: what the card says, empty where it asks for none.
+        typed: what stands in the field; note: how that differs; wrong: it can't be read.
+    """
+
+    name: str
+    label: str
+    asked: str
+    typed: str
+    note: str = ""
+    wrong: bool = False
+
+
+@dataclass(frozen=True)
+class Choice:
+    """A button that takes something up at once: what it says, the fields that it puts into the job, and more of it."""
+
+    text: str
+    fields: Mapping[str, str]
+    more: str = ""
+
+
+@dataclass(frozen=True)
+class Panel:
+    """All that the panel shows.
+
+    Attributes:
+        head: its question; readings: what may be typed over.
+        row: what the answer makes of it, ``None`` where nothing differs; tolerance: as a text, empty without one.
+        stops: sentences for which nobody goes on from there; told: what else is to be said.
+        choices: what can be taken up at once; forget: the fields that take back what was got before.
+    """
+
+    head: str
+    readings: Sequence[Reading]
+    row: GotRow | None = None
+    tolerance: str = ""
+    stops: Sequence[str] = ()
+    told: str = ""
+    choices: Sequence[Choice] = ()
+    forget: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def verdict(self) -> str:
+        """What comes of it, empty where nothing was typed over."""
+        row = self.row
+        if self.stops or (row and (row["doubt"] or row["within"] is False)):
+            return STOP
+        if row is None:
+            return ""
+        return SLIP if row["slip"] else MOVE if row["fair"] is False and row["move"] else STAY
+
+
+def got_html(panel: Panel) -> str:
+    """Return the panel as HTML, every text in it escaped; what is typed goes by the names of its fields."""
+    rows = "".join(_reading(one) for one in panel.readings)
+    return (
+        '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
+        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(say("face_got.over"))}</p></div>'
+        f'<div class="measures">{rows}</div>{_result(panel)}{_choices(panel)}{_forget(panel)}</section>{_thumb(panel)}'
+    )
+
+
+def _reading(one: Reading) -> str:
+    was = f"<small>{escape(say('face_got.was', asked=isolated(one.asked)))}</small>" if one.note and one.asked else ""
+    kind = "m tall wrong" if one.wrong else "m tall given" if one.note else "m tall"
+    note = one.note or (say("face_got.as_told") if one.asked else "")
+    invalid = ' aria-invalid="true"' if one.wrong else ""
+    return (
+        f'<div class="{kind}"><label for="got-{one.name}"><span>{marked(one.label)}{was}</span></label>'
+        f'<div class="box"><input id="got-{one.name}" name="{one.name}" value="{escape(one.typed)}" autocomplete="off" '
+        f'inputmode="text" aria-describedby="got-{one.name}-note"{invalid}>'
+        f'<small id="got-{one.name}-note">{escape(note)}</small></div></div>'
+    )
+
+
+def _result(panel: Panel) -> str:
+    verdict = panel.verdict
+    if not verdict and not panel.told:
+        return ""
+    row = panel.row
+    lines = list(panel.stops)
+    if row:
+        slip = row["slip"]
+        lines = [*([slip["text"]] if slip else []), *(panel.stops or [row["text"]])]
+        lines += row["must"][:1] if verdict not in (STOP, SLIP) else []
+    lines += [panel.told] if panel.told else []
+    sign = f'<span class="sign" aria-hidden="true">{"✓" if verdict == STAY else "!"}</span>'
+    role = "alert" if verdict == STOP else "status"
+    said = "".join(f"<p>{marked(line)}</p>" for line in lines)
+    table = _table(row["later"]) if row and verdict not in (STOP, "") else ""
+    return (
+        f'<section class="then {verdict or "told"}" role="{role}"><h3>{sign}{escape(_headline(panel))}</h3>'
+        f"{said}{table}</section>"
+    )
+
+
+def _headline(panel: Panel) -> str:
+    row, verdict = panel.row, panel.verdict
+    if not verdict:
+        return say("face_got.chord")
+    if row is None or verdict == STOP:
+        key = "again" if row is None or row["doubt"] or row["within"] is not False else "move_or_ask"
+        return say(f"face_got.{key}", stake="" if row is None else row["at"] or row["stake"])
+    stake = row["at"] or row["stake"]
+    if verdict == STAY:
+        return say(
+            "face_got.stays_within" if row["within"] else "face_got.stays", stake=stake, tolerance=panel.tolerance
+        )
+    return say(f"face_got.{verdict}", stake=stake)
+
+
+def _table(later: Sequence[LaterNumber]) -> str:
+    if not later:
+        return ""
+    heads = "".join(
+        f'<th scope="col">{escape(say(f"face_got.{key}"))}</th>' for key in ("next", "was_head", "now_head")
+    )
+    body = "".join(
+        f'<tr><th scope="row">{escape(row["stake"])} {marked(row["label"])}</th><td>{_number(row["was"])}</td>'
+        f"<td><b>{_number(row['now'])}</b></td></tr>"
+        for row in later[:MOST_ROWS]
+    )
+    return f"<table><thead><tr>{heads}</tr></thead><tbody>{body}</tbody></table>"
+
+
+def _number(text: str) -> str:
+    return escape(isolated(text)) if text else "–"
+
+
+def _choices(panel: Panel) -> str:
+    buttons = "".join(_fill(one.text, one.fields, "btn", one.more) for one in panel.choices)
+    return f'<div class="choices">{buttons}</div>' if buttons else ""
+
+
+def _forget(panel: Panel) -> str:
+    return _fill(say("face_got.forget"), panel.forget, "btn plain forget") if panel.forget else ""
+
+
+def _fill(text: str, fields: Mapping[str, str], kind: str, more: str = "") -> str:
+    small = f" <small>{escape(more)}</small>" if more else ""
+    return (
+        f'<button type="button" class="{kind}" data-do="fill" data-fill="{escape(json.dumps(dict(fields)))}" '
+        f'data-then="stakes">{escape(text)}{small}</button>'
+    )
+
+
+def _thumb(panel: Panel) -> str:
+    """The buttons at the thumb, the first thing to do last, where the thumb is."""
+    verdict, row = panel.verdict, panel.row
+    keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
+    move = ("move", row["move"]["text"]) if row and row["move"] else None
+    if verdict == STAY:
+        buttons = [keep, use]
+    elif verdict == MOVE and move:
+        buttons = [use, move]
+    elif verdict == SLIP:
+        buttons = [use, ("keep", say("face_got.tape_again"))]
+    elif verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
+        buttons = [("keep", say("face_got.tape_again")), move]
+    else:
+        buttons = [("keep", say("face_got.tape_again"))] if verdict == STOP else [keep]
+    made = [
+        f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}">'
+        f"{escape(text)}</button>"
+        for number, (do, text) in enumerate(buttons, 1)
+    ]
+    return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'

@@ -1,0 +1,165 @@
+"""The panel of what was got at a card: what was typed there as a row of the job, held beside the job without it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from bowstring import BadJob, answering
+from bowstring.faces.got import STOP, Panel, Reading, got_html
+from bowstring.job.got import MOST_MEASURES
+from bowstring.page.fields import job_of_fields, unit_of
+from bowstring.page.found import found_panel
+from bowstring.page.rows import filled_rows, is_row, measures_in
+from bowstring.page.talk import Asked
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.steps import StepRow
+from bowstring.report.got import label_of, short
+from bowstring.units.lengths import read_length
+from bowstring.units.tape import make_tape
+from bowstring.words import say
+
+SAME = 1e-9
+"""Metres: two lengths are the same."""
+
+Typed = Mapping[str, str]
+
+
+@dataclass(frozen=True)
+class Pair:
+    """A length that the step tapes or reads: metres, and as the card shows it."""
+
+    start: str
+    end: str
+    shown: str
+
+
+def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
+    """Return ``html``, and the fields (``fill``) that hold what was typed, where that can be used.
+
+    ``asked``: ``fields`` and, by the names of the panel's own fields, what was ``got``.
+    """
+    fields: Typed = asked["fields"]
+    typed: Typed = asked.get("got") or {}
+    step = _step_of(answered, card)
+    if step["level"] == 0:
+        return found_panel(answered, fields, typed, step)
+    row = _row_of(fields, step)
+    plain = _without(fields, row)
+    base = answered if row is None else answering(job_of_fields(plain))
+    step = next(one for one in base["steps"] if one["marks"] == step["marks"])
+    stake = step["stake"] or step["marks"][-1]
+    pairs = pairs_of(step)
+    kept = _kept(fields, row, pairs)
+    texts = [typed.get(f"m{number}", kept.get(number, pair.shown)) for number, pair in enumerate(pairs)]
+    readings = [
+        _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
+    ]
+    head, forget = say("face_got.head", stake=stake), _blanks(fields, row)
+    differs = [number for number, one in enumerate(readings) if one.note]
+    if not differs or any(one.wrong for one in readings):
+        return {"html": got_html(Panel(head, readings, forget=forget))}
+    number = row if row is not None else max(filled_rows(plain, "got"), default=-1) + 1
+    fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
+    panel = _judged(base, plain | {name: text for name, text in fill.items() if text}, head, readings, forget, stake)
+    return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
+
+
+def _judged(
+    base: Answer, fields: Typed, head: str, readings: Sequence[Reading], forget: Typed, stake: str
+) -> Panel:  # fmt: skip
+    """The panel with what the job makes of the readings."""
+    try:
+        told = answering(job_of_fields(fields))
+        (row,) = (one for one in told["got"] if one["stake"] == stake)
+        # What stops the job anew is the reading's doing, unless other words stand in an old stop.
+        old = {way["stop"] for way in base["ways_out"]}
+        new = [way["stop"] for way in told["ways_out"] if way["panel"] == "got" and way["stop"] not in old]
+    except BadJob as refusal:
+        return Panel(head, readings, stops=[f"{refusal.wrong} {refusal.remedy}"], forget=forget)
+    stopped = [] if row["doubt"] or row["within"] is False else new
+    return Panel(head, readings, row, base["tolerance_shown"] or "", stopped, forget=forget)
+
+
+def _step_of(answered: Answer, card: int) -> StepRow:
+    """The step of a card: of several the one that sets something."""
+    numbers = answered["cards"][card - 1]["steps"]
+    steps = [answered["steps"][number - 1] for number in numbers] or [answered["steps"][0]]
+    return next((step for step in reversed(steps) if step["marks"]), steps[-1])
+
+
+def pairs_of(step: StepRow) -> list[Pair]:
+    """Return what the step tapes and reads, once each; the second half of a string says no more than its first."""
+    taped = [Pair(one["from"], one["to"], one["shown"]) for one in step["measures"] if "distance" in one]
+    read = [Pair(one["from"], one["to"], one["shown"]) for one in step["readings"]]
+    halves = {one.end for one in taped if one.end.startswith("mid ")}
+    return [*taped, *(one for one in read if not {one.start, one.end} & halves)][:MOST_MEASURES]
+
+
+def _row_of(fields: Typed, step: StepRow) -> int | None:
+    """The row of the job that tells of this step already."""
+    marks = {mark.casefold() for mark in step["marks"]}
+    rows = (row for row in filled_rows(fields, "got") if fields.get(f"got-{row}-stake", "").strip().casefold() in marks)
+    return next(rows, None)
+
+
+def _without(fields: Typed, row: int | None) -> dict[str, str]:
+    return {name: text for name, text in fields.items() if row is None or not name.startswith(f"got-{row}-")}
+
+
+def _blanks(fields: Typed, row: int | None) -> dict[str, str]:
+    """The fields that take a row back."""
+    if row is None:
+        return {}
+    return {name: "" for name, text in fields.items() if name.startswith(f"got-{row}-") and text and is_row(name)}
+
+
+def _kept(fields: Typed, row: int | None, pairs: Sequence[Pair]) -> dict[int, str]:
+    """What was typed before, by the number of its pair; the older form of a row where it stands so."""
+    if row is None:
+        return {}
+    told = {
+        frozenset(fields.get(f"got-{row}-measures-{one}-{end}", "").casefold() for end in ("from", "to")):
+        fields[f"got-{row}-measures-{one}-distance"]
+        for one in measures_in(fields, row)
+    }  # fmt: skip
+    stake = fields.get(f"got-{row}-stake", "").strip().casefold()
+    kept = {}
+    halves = iter(range(2))
+    for number, pair in enumerate(pairs):
+        key = frozenset((pair.start.casefold(), pair.end.casefold()))
+        old = ""
+        if key == {f"mid {stake}", stake}:
+            old = fields.get(f"got-{row}-sagitta", "")
+        elif stake in key and not any(re.match("mid ", one) for one in key):
+            old = fields.get(f"got-{row}-half_chords-{next(halves, 0)}", "")
+        text = told.get(key, old).strip()
+        if text:
+            kept[number] = text
+    return kept
+
+
+def _reading(number: int, pair: Pair, text: str, fields: Typed) -> Reading:
+    unit = unit_of(fields)
+    label, name = label_of(pair.start, pair.end), f"m{number}"
+    if not text.strip():
+        return Reading(name, label, pair.shown, text)
+    try:
+        by = read_length(text, unit, "got").metres - read_length(pair.shown, unit, "got").metres
+    except BadJob:
+        return Reading(name, label, pair.shown, text, say("face_got.unread"), wrong=True)
+    if abs(by) <= SAME:
+        return Reading(name, label, pair.shown, text)
+    tape = make_tape(unit, fields.get("mark") or None)
+    told = say("face_got.more" if by > 0 else "face_got.less", by=short(tape, abs(by)))
+    return Reading(name, label, pair.shown, text, told)
+
+
+def _fields(row: int, stake: str, read: Sequence[tuple[Pair, str]]) -> dict[str, str]:
+    """The fields that hold what was read at a stake."""
+    fields = {f"got-{row}-stake": stake}
+    for number, (pair, text) in enumerate(read):
+        values = {"from": pair.start, "to": pair.end, "distance": text.strip()}
+        fields |= {f"got-{row}-measures-{number}-{name}": value for name, value in values.items()}
+    return fields
