@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-MOST_READ = 64
+MOST_READ = 200
 """Rows of readings that are kept at most."""
 
 PLAIN = ("done", "by", "date", "stood")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
 
-_ROW = re.compile(r"read-(?P<row>[0-9]{1,2})-(?P<what>check|value)")
+_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
 Typed = Mapping[str, str]
 
