@@ -10,7 +10,7 @@ from playwright.sync_api import Page, expect
 from bowstring import answer
 from bowstring.demo import DEMO
 from bowstring.words import say
-from page_acting import beside, sign, type_in, unfold, wait_for
+from page_acting import beside, choose, sign, type_in, unfold, wait_for
 
 EVIL = "<img src=x onerror=alert(1)></script>"
 TEXTS = ("title", "note", "ends-A", "ends-B", "ties-A-0-to", "ties-A-1-to")
@@ -128,6 +128,8 @@ def test_with_one_end_the_form_asks_which_way_it_turns(page: Page) -> None:
     expect(page.locator("#turn")).to_be_hidden()
     page.locator("input[name=start][value=one-end]").check()
     expect(page.locator("#side")).to_be_hidden()
+    unfold(page)
+    choose(page, "ground-3-stops", "")  # the example's hedge would be in the way of what finds the other end
     page.locator("input[name=turn][value=left]").check()
     wait_for(page, "computed")
     expect(page.locator("#sheet-short")).to_contain_text(say("hand.walking", turn="left", hand="right"))
@@ -151,6 +153,7 @@ def test_what_somebody_typed_is_shown_as_text(page: Page) -> None:
     unfold(page)
     for name in TEXTS:
         type_in(page, name, EVIL)
+    type_in(page, "ends-B", f"{EVIL}B")  # two landmarks that are alike stop the sheet
     for row in range(2):
         type_in(page, f"ties-A-{row}-distance", "3 ft")
     wait_for(page, "computed")
