@@ -122,8 +122,9 @@ def _got(layout: Layout) -> Iterator[Caution]:
             yield caution("caution.got_aside", stake=stake, aside=tape.show_small(abs(aside)), end=nearer)
         tolerance = layout.job.tolerance
         if tolerance is not None and abs(layout.misses.by_stake[stake]) > tolerance:
-            off = off_the_arc(tape, layout.misses.by_stake[stake], tolerance)
-            yield caution("caution.got_over", stake=stake, tolerance=tape.show_small(tolerance), off=off)
+            shown, allowed = tape.show_over(layout.misses.by_stake[stake], tolerance)
+            off = off_the_arc(tape, layout.misses.by_stake[stake], shown)
+            yield caution("caution.got_over", stake=stake, tolerance=allowed, off=off)
 
 
 def _aside(layout: Layout, stake: str) -> float | None:
