@@ -81,9 +81,12 @@ def changes_of(layout: Layout, rows: Sequence[Row]) -> list[Change]:
 
 
 def _started(layout: Layout) -> Iterator[Change]:
-    """The other ways to find the ends, where the job starts from a corner or from one end and its straight."""
+    """The other ways to find the ends, where the job starts from a corner or from one end and its straight and
+    something is in the way of just that."""
     job = layout.job
     if job.start not in FROM_STRAIGHTS:
+        return
+    if next(blocks_of(layout.setting.arc, layout.recipe_of_ends, limits_of(job)), None) is None:
         return
     for start in ("ends", *(one for one in FROM_STRAIGHTS if one != job.start)):
         try:

@@ -29,8 +29,8 @@ def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | Non
     if not own.method.exact and layout.misses.worst:
         worst, at = abs(layout.misses.worst), layout.misses.at
         if tolerance is not None and worst > tolerance:
-            shown = tape.show_over(worst, tolerance)
-            yield caution("caution.rule_over", worst=shown, at=at, tolerance=tape.show_small(tolerance))
+            shown, allowed = tape.show_over(worst, tolerance)
+            yield caution("caution.rule_over", worst=shown, at=at, tolerance=allowed)
         else:
             yield caution("caution.rule", worst=tape.show_small(worst), at=at)
     site = layout.job.site

@@ -157,18 +157,19 @@ class Tape:
             return self.show(metres)
         return f"{_tenths(count, places)} {name}"
 
-    def show_over(self, metres: float, limit: float) -> str:
-        """Return ``show_small`` of a size that is over a limit, with as many digits more as it takes to show that.
+    def show_over(self, metres: float, limit: float) -> tuple[str, str]:
+        """Return ``show_small`` of a size that is over a limit, and of the limit; with as many digits more as it takes
+        to tell the two apart.
 
         >>> make_tape("ft-in", None).show_over(0.006352, 0.00635)
-        '0.2501 in'
+        ('0.2501 in', '0.2500 in')
         """
         size, name, places = _SMALL_IN[self.unit]
-        shown = self.show_small(abs(metres))
-        while shown == self.show_small(limit) and places < _FINEST and abs(metres) > limit:
+        shown = self.show_small(abs(metres)), self.show_small(limit)
+        while shown[0] == shown[1] and places < _FINEST:
             places += 1
-            count, same = (_count(length, size / 10**places) for length in (abs(metres), limit))
-            shown = f"{_tenths(count, places)} {name}" if count != same else shown
+            over, under = (_tenths(_count(length, size / 10**places), places) for length in (abs(metres), limit))
+            shown = f"{over} {name}", f"{under} {name}"
         return shown
 
     def show_cost(self, metres: float) -> str:

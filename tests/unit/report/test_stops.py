@@ -161,7 +161,7 @@ def test_a_miss_just_over_the_tolerance_shows_that_it_is() -> None:
     told = answer_to({**job, "method": "rule", "tolerance": f"{worst - 2e-8:.9f} m"})
     (stop,) = [text for text in told["stops"] if "the quarter rule's numbers" in text]
     off, allowed = (float(number) for number in re.findall(r"(\d+\.\d+) mm", stop))
-    assert off > allowed and stop.count(f"{allowed} mm") == 1
+    assert off > allowed
     assert f"{off} mm" in told["rule"]["text"]
 
 
