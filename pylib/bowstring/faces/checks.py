@@ -183,7 +183,8 @@ def _verdict(read: ReadRow | None, number: int, again: Sequence[str]) -> str:
         return f'<div class="verdict">{words}{"".join(again)}</div>'
     sign, word = ("✓", say("face_checks.in")) if verdict == "in" else ("✕", say("face_checks.out"))
     shape = "sign" if verdict == "in" else "sign stop"
-    told = f'<p id="said-{number}"><b><span class="{shape}" aria-hidden="true">{sign}</span>{escape(word)}</b> {marked(read["text"])}</p>'
+    seal = f'<span class="{shape}" aria-hidden="true">{sign}</span>'
+    told = f'<p id="said-{number}"><b>{seal}{escape(word)}</b> {marked(read["text"])}</p>'
     return f'<div class="verdict">{told}<div class="agains">{"".join(again)}</div></div>'
 
 
