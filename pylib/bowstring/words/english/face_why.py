@@ -82,7 +82,7 @@ MESSAGES = {
     "why.ends.untied": "A to B reads *{chord}*. *No ties* yet.",
     "why.readings.told": "*{count} entries*, as typed and as read.",
     "why.before.told": "*{count}* to read before you start.",
-    "why.notes.told": "*{count}* more to know.",
+    "why.notes.told": "*{count} notes* on this layout.",
     "why.blocks": "{method}: {text}",
     "why.stopped": "Stopped. These folds say why.",
 }
