@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import groupby
 
 from bowstring.methods.catalogue import BY_NAME
@@ -56,7 +56,7 @@ def settings(answer: Answer) -> list[Setting]:
             body = [_halved(row, of_step[step["number"]].kind) for row, step in zip(body, group, strict=True)]
         table = next(table for table in of_step.values() if table.kind == kind)
         words = tuple(number for number, column in enumerate(table.columns, 1) if column.shows is None)
-        found.append(replace(_setting(answer, at, group, heads[kind], body), words=words))
+        found.append(_setting(answer, at, group, heads[kind], body, words))
     return found
 
 
@@ -80,7 +80,9 @@ def _halved(row: list[str], kind: str) -> list[str]:
     return [stake, string, say("paper.none"), say("paper.none"), crossed]
 
 
-def _setting(answer: Answer, at: Places, steps: list[StepRow], head: list[str], body: list[list[str]]) -> Setting:
+def _setting(
+    answer: Answer, at: Places, steps: list[StepRow], head: list[str], body: list[list[str]], words: tuple[int, ...]
+) -> Setting:
     hands = {step["number"]: hand_in(answer, at, step) for step in steps}
     same = len({hand for hand in hands.values() if hand}) < 2
     rows, level = [], 0
@@ -89,7 +91,7 @@ def _setting(answer: Answer, at: Places, steps: list[StepRow], head: list[str], 
         told = cells if same or not hand else [*cells[:-1], say("paper.head_hand", head=cells[-1], hand=hand)]
         rows.append(Row(step["number"], tuple(told), begins=bool(level) and step["level"] != level))
         level = step["level"]
-    return Setting(tuple(_how(answer, steps, hands, same)), tuple(_head(answer, steps, head)), tuple(rows))
+    return Setting(tuple(_how(answer, steps, hands, same)), tuple(_head(answer, steps, head)), tuple(rows), words)
 
 
 def _head(answer: Answer, steps: list[StepRow], head: list[str]) -> list[str]:
@@ -130,8 +132,12 @@ def split(tables: list[Setting], most: int) -> tuple[list[Setting], list[Setting
     left = most
     for table in tables:
         if left > 0:
-            before.append(replace(table, rows=table.rows[:left]))
+            before.append(_with_rows(table, table.rows[:left]))
         if len(table.rows) > left:
-            after.append(replace(table, rows=table.rows[max(left, 0) :]))
+            after.append(_with_rows(table, table.rows[max(left, 0) :]))
         left -= len(table.rows)
     return before, after
+
+
+def _with_rows(table: Setting, rows: tuple[Row, ...]) -> Setting:
+    return Setting(table.how, table.head, rows, table.words)

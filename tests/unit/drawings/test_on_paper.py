@@ -8,14 +8,14 @@ from bowstring.drawings.signs import hand_sign, line_sign
 from helping import all_hold
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import SHAPES, case, own
-from unit.drawings.drawing_reader import Read, read
+from unit.drawings.drawing_reader import Read
 
 LOW, HIGH = 110.0, 190.0
 ROOMY = 1.35  # times its box a drawing of a whole circle's labels may be high: it is shrunk into it
 
 
 def plan(name: str, height: float) -> Read:
-    return read(low_plan_svg(case(name), id="low", height=height))
+    return Read(low_plan_svg(case(name), id="low", height=height))
 
 
 def is_clear(name: str, height: float) -> None:
@@ -41,7 +41,7 @@ def test_a_low_plan_has_the_chord_and_the_mid_ordinate_where_there_is_room() -> 
 
 
 def test_a_stopped_plan_has_no_number_of_a_step() -> None:
-    answer = own("ordinary")
+    answer = own(case("ordinary"))
     answer["stops"] = ["Ask first."]
     svg = low_plan_svg(answer, id="low", height=HIGH)
     assert answer["staked_shown"]["chord"].replace('"', "&quot;") not in svg.replace('"', "&quot;")
@@ -54,7 +54,7 @@ def test_a_flat_arc_says_how_much_too_high_it_is_drawn() -> None:
 
 def test_the_lath_has_each_mark_once_from_its_zero_end() -> None:
     answer = case("ordinary")
-    drawn = read(lath_svg(answer, id="lath") or "")
+    drawn = Read(lath_svg(answer, id="lath") or "")
     assert_clear(drawn)
     texts = [words.text for words in drawn.words()]
     marks = answer["stick"]["marks"]
@@ -62,7 +62,7 @@ def test_the_lath_has_each_mark_once_from_its_zero_end() -> None:
 
 
 def test_there_is_no_lath_where_its_words_have_no_room_or_nothing_is_squared_off() -> None:
-    crowded, none = own("ordinary"), own("ordinary")
+    crowded, none = own(case("ordinary")), own(case("ordinary"))
     mark = crowded["stick"]["marks"][0]
     crowded["stick"]["marks"] = [{**mark, "shown": "4' 11-11/16\""} for _ in range(9)]
     none["stick"]["marks"] = []
@@ -72,7 +72,7 @@ def test_there_is_no_lath_where_its_words_have_no_room_or_nothing_is_squared_off
 def test_the_curve_of_the_sign_is_on_its_hand() -> None:
     left, right = (hand_sign(case(name), id="hand") for name in ("ordinary", "right hand"))
     assert "M-36,76" in left and "M36,76" in right
-    unknown = own("ordinary")
+    unknown = own(case("ordinary"))
     unknown["side"] = None
     assert "M-36,76" not in (asked := hand_sign(unknown, id="hand")) and "M36,76" not in asked
 
