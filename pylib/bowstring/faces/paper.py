@@ -19,8 +19,6 @@ from bowstring.sheet.setting import Setting, settings, split
 from bowstring.words import say
 
 BOX = '<i class="tick"></i>'
-FILLING = 5
-"""Rows from which they take what room the type leaves: fewer would stand too far apart."""
 _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
@@ -69,7 +67,7 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
         foot_html(brief.foot(answer), say("paper.turn_over")),
     ]
     dense_class = "dense " if dense else ""
-    fill = "fill " if fitted.rows >= FILLING else ""
+    fill = "fill " if not rest else ""
     classes = f"side front {dense_class}{fill}row-{fitted.row} big-{fitted.big} plan-{fitted.plan}"
     return f'<section class="{classes}" aria-label="{escape(say("paper.front"))}">{"".join(parts)}</section>', rest
 
@@ -146,7 +144,8 @@ def _plan(answer: Answer, fitted: Sizes) -> str:
 
 def _firsts(before: list[First], services: str) -> str:
     blank = '<span class="blank"></span>'
-    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say('paper.marks_in'))}</span></li>"
+    marks = f'<span class="together">{BOX} {escape(say("paper.marks_in"))}</span>'
+    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {marks}</span></li>"
     steps = "".join(f"<li>{BOX}<b>{one.number}</b><span>{marked(one.text)}</span></li>" for one in before)
     return f'<ul class="firsts {_columns(before)}">{ticket}{steps}</ul>'
 

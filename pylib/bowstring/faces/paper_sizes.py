@@ -25,7 +25,7 @@ MOST_ROWS = 16
 """Stakes that stand on the front; more of them go on over further pages."""
 PER_PAGE = 30
 
-_PLAIN, _RAGGED = 0.9, 1.05  # a plain face beside a bold one, and what lines lose at their ends
+_PLAIN = 0.9  # a plain face beside a bold one
 _CELL = 8.0
 _SIDES = 62.0  # the columns of the step's number and of the box to tick
 _AROUND = 4.0  # over and under a row's type, with its line
@@ -40,7 +40,7 @@ def width(text: str, size: float) -> float:
 
 def lines(text: str, size: float, room: float) -> int:
     """Return in how many lines a text stands."""
-    return max(1, math.ceil(width(text, size) * _PLAIN * _RAGGED / room))
+    return max(1, math.ceil(width(text, size) * _PLAIN / room))
 
 
 def fitting(classes: Sequence[int], room: float) -> int:

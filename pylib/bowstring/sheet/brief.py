@@ -51,7 +51,7 @@ def stand(answer: Answer) -> str:
     """Return where to stand and what to face, up to the hand itself."""
     ends = answer["ends"]
     first, second = (_end(answer, end, landmark) for end, landmark in (("A", ends["A"]), ("B", ends["B"])))
-    return say("paper.stand", first=first, second=second)
+    return say("paper.stand" if answer["side"] else "paper.stand_unknown", first=first, second=second)
 
 
 def _end(answer: Answer, end: str, landmark: str | None) -> str:

@@ -20,6 +20,7 @@ import pytest
 
 import bowstring
 from bad_job_keys import ALL as CASES
+from bowstring.demo import DEMO
 from bowstring.terminal import main
 from helping import SAID, all_hold, answer_to
 
@@ -113,6 +114,30 @@ def test_sheet_holds_the_numbers_of_the_answer(name: str) -> None:
     flowing = " ".join(text.split())
     for words in first_words:
         assert words in flowing
+
+
+def test_the_short_sheet_is_a_screen_or_two_with_every_number_that_is_set() -> None:
+    done = call("-", stdin=json.dumps(DEMO))
+    text, got = done.stdout.decode(), answer_to(DEMO)
+    assert done.returncode == 0 and len(text.splitlines()) <= 60
+    flowing = " ".join(text.split())
+    for step in got["steps"]:
+        for measure in step["measures"]:
+            assert measure["shown"] in text
+    for word in (DEMO["title"], "on your LEFT", "square off, LEFT", "must read", "Call 811", "--all"):
+        assert word in flowing
+    for check in got["checks"]:
+        assert not check["recommended"] or check["shown"] in text
+    assert len(text) < len(call("-", "--all", stdin=json.dumps(DEMO)).stdout.decode()) / 4
+
+
+def test_a_short_sheet_that_nobody_may_build_from_says_why_and_has_no_step() -> None:
+    job = {key: value for key, value in DEMO.items() if key != "side"}
+    text, got = call("-", stdin=json.dumps(job)).stdout.decode(), answer_to(job)
+    flowing = " ".join(text.split())
+    assert "STOP" in text.split() and all(" ".join(stop.split()) in flowing for stop in got["stops"])
+    numbers = {one["shown"] for step in got["steps"] for one in step["measures"]}
+    assert numbers and not [one for one in numbers if one in text]
 
 
 @ALL
@@ -270,6 +295,7 @@ def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
         (("-", "--js"), "--js"),
         (("-", "--json=5"), ""),
         (("-", "--json", "--link"), "--link"),
+        (("-", "--all", "--csv"), "--all"),
         (("-", "-"), "-"),
         (("one.json", "an other\n.json"), "an other"),
     ],

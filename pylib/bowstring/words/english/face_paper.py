@@ -22,6 +22,7 @@ MESSAGES = {
     "paper.off_centre": "Stakes stand {shown} off it, INSIDE.",
     # the hand
     "paper.stand": "Stand at {first}, face {second}. The curve is on your",
+    "paper.stand_unknown": "Stand at {first}, face {second}. On which hand is the curve?",
     "paper.end": "{name} ({landmark})",
     "paper.end_off": "{name} (off {landmark})",
     "paper.seen": "seen on the ground",
@@ -132,7 +133,7 @@ MESSAGES = {
     "paper.how.stake_crossed": "Cross both short chords, {hand}, facing along the string from A. Tape both again.",
     "paper.how.ordinate": "Mark along the string. There square off {hand}, facing as from A to B.",
     "paper.how.ordinate_mid": "Mark along the string from its midpoint. There square off {hand}, facing B from A.",
-    "paper.how.parallel": "Mark along the string {start} to {end}. There square off as the row says.",
+    "paper.how.parallel": "Mark along the parallel string. There square off as the row says.",
     "paper.how.tangent_offset": "Mark along the tangent. There square off toward the chord.",
     "paper.how.cross": "Cross both tapes, {hand}, facing {end} from {start}.",
     "paper.how.polar": "Instrument over {start}, sighted on {end}. Turn {hand}, then tape.",
@@ -167,8 +168,8 @@ MESSAGES = {
     "paper.spring": "Spring the board. Carry it past A and B. Fix one end first; stand clear.",
     "paper.hubs": "Read each tack once more. If it's off, move the tack, not the hub.",
     "paper.back_stick": "Cut a stick {shown} long. Swing it from each stake back to the line.",
-    "paper.within": "Within {tolerance} of the line; numbers to {mark}. Out by more: find out why.",
-    "paper.to_mark": "Numbers to {mark}. Out by more than a check allows: find out why.",
+    "paper.within": "Within {tolerance}; numbers to {mark}. Out by more: find out why.",
+    "paper.to_mark": "Numbers to {mark}. A check out by more: find out why.",
     # a stop
     "paper.stop": "STOP",
     "paper.stop_do": "Build nothing from this. The numbers come when this is settled:",
