@@ -10,7 +10,7 @@ A job goes in and its answer comes out, both plain JSON values:
 What can't be answered is refused with a ``BadJob`` that names the field, what is wrong and what would do.
 """
 
-from importlib import import_module
+from types import ModuleType
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
@@ -25,20 +25,33 @@ if TYPE_CHECKING:
 
 __all__ = ["Answer", "BadJob", "JobForm", "__version__", "answer", "answering", "read_link", "write_link"]
 
-_WHERE = {
-    "Answer": "bowstring.report.forms.answer",
-    "JobForm": "bowstring.job.form",
-    "answer": "bowstring.report.answer",
-    "answering": "bowstring.report.answer",
-    "read_link": "bowstring.job.link",
-    "write_link": "bowstring.report.linked",
-}
-
 
 def __getattr__(name: str) -> object:
     """What is behind the door is loaded when it is first asked for: who reads a measure needs no layout."""
-    if name not in _WHERE:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    found: object = getattr(import_module(_WHERE[name]), name)
-    globals()[name] = found
-    return found
+    if name in ("answer", "answering"):
+        from bowstring.report import answer as answers
+
+        return _kept(name, answers)
+    if name == "read_link":
+        from bowstring.job import link
+
+        return _kept(name, link)
+    if name == "write_link":
+        from bowstring.report import linked
+
+        return _kept(name, linked)
+    if name == "Answer":
+        from bowstring.report.forms import answer as forms
+
+        return _kept(name, forms)
+    if name == "JobForm":
+        from bowstring.job import form
+
+        return _kept(name, form)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def _kept(name: str, module: ModuleType) -> object:
+    """Return what a module has by a name, which from now on is the door's own."""
+    globals()[name] = getattr(module, name)
+    return globals()[name]

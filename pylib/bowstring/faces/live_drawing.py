@@ -38,7 +38,8 @@ class _Room:
         return self.height - y
 
 
-_TALL, _SHORT = _Room(184.0, 12.0, 152.0, 173.0), _Room(112.0, 12.0, 98.0, 0.0)
+def _room(short: bool) -> _Room:
+    return _Room(112.0, 12.0, 98.0, 0.0) if short else _Room(184.0, 12.0, 152.0, 173.0)
 
 
 class _Figure:
@@ -84,7 +85,7 @@ def live_drawing(arcs: Arcs, typed: Typed, *, side: str | None, focus: str, shor
     measure = focus.removeprefix("arc-") if arc else ""
     corner = measure in ("tangent_length", "external")
     half = arc.half_angle if arc else _USUAL_HALF
-    figure = _Figure(half, side if arc else "left", _SHORT if short else _TALL, corner or arc is None)
+    figure = _Figure(half, side if arc else "left", _room(short), corner or arc is None)
     figure.drawing = _drawing(arcs, side)
     _straights(figure, measure, full=not short or corner)
     named = _name_of_string(arcs, figure, measure)
