@@ -24,6 +24,9 @@ NEAR_PART = 1 / 8
 NO_SLIP = 1.25
 """Tape marks: a smaller difference is how a stake stands."""
 
+EXACT = 1 + 1e-9
+"""What is a mark off to the last digit is within it."""
+
 WHOLE_IN_FEET = (("foot", FOOT), ("inch", INCH))
 WHOLE_IN_METRES = (("metre", 1.0), ("decimetre", 0.1))
 """Metres that a tape is misread by, or held at."""
@@ -64,7 +67,7 @@ def slips_of(asked: float, read: float, tape: Tape) -> Iterator[str]:
     if off <= NO_SLIP * tape.mark:
         return
     for kind, size in WHOLE_IN_FEET if tape.feet else WHOLE_IN_METRES:
-        if abs(off - size) <= min(tape.mark, size * NEAR_PART):
+        if abs(off - size) <= min(tape.mark, size * NEAR_PART) * EXACT:
             yield kind
     if tape.unit == "ft-in" and _same(read, _fraction_misread(wanted, tape), tape):
         yield "fraction"

@@ -89,13 +89,12 @@ def got_html(panel: Panel) -> str:
 def _reading(one: Reading) -> str:
     was = f"<small>{escape(say('face_got.was', asked=isolated(one.asked)))}</small>" if one.note and one.asked else ""
     kind = "m tall wrong" if one.wrong else "m tall given" if one.note else "m tall"
-    note = one.note or (say("face_got.as_told") if one.asked else "")
     invalid = ' aria-invalid="true"' if one.wrong else ""
     return (
         f'<div class="{kind}"><label for="got-{one.name}"><span>{marked(one.label)}{was}</span></label>'
         f'<div class="box"><input id="got-{one.name}" name="{one.name}" value="{escape(one.typed)}" autocomplete="off" '
         f'inputmode="text" aria-describedby="got-{one.name}-note"{invalid}>'
-        f'<small id="got-{one.name}-note">{escape(note)}</small></div></div>'
+        f'<small id="got-{one.name}-note">{escape(one.note)}</small></div></div>'
     )
 
 
@@ -107,17 +106,27 @@ def _result(panel: Panel) -> str:
     lines = list(panel.stops)
     if row:
         slip = row["slip"]
-        lines = [*([slip["text"]] if slip else []), *(panel.stops or [row["text"]])]
-        lines += row["must"][:1] if verdict not in (STOP, SLIP) else []
+        lines = [*([slip["text"]] if slip else []), *(panel.stops or _told(row))]
     lines += [panel.told] if panel.told else []
     sign = f'<span class="sign" aria-hidden="true">{"✓" if verdict == STAY else "!"}</span>'
     role = "alert" if verdict == STOP else "status"
     said = "".join(f"<p>{marked(line)}</p>" for line in lines)
-    table = _table(row["later"]) if row and verdict not in (STOP, "") else ""
+    table = _table(row["later"]) if row and verdict in (MOVE, STAY) else ""
     return (
         f'<section class="then {verdict or "told"}" role="{role}"><h3>{sign}{escape(_headline(panel))}</h3>'
         f"{said}{table}</section>"
     )
+
+
+def _told(row: GotRow) -> list[str]:
+    """What is told under the headline, which says the rest: of readings that disagree nothing holds, what looks like a
+    slip has no next numbers yet, and a reading that is still to be taken comes before them."""
+    if row["doubt"]:
+        return []
+    if row["within"] is False:
+        return [row["text"]]
+    stands = say("face_got.stands", shown=row["shown"])
+    return [stands] if row["slip"] else [f"{stands} {(*row['must'], row['onward'])[0]}"]
 
 
 def _headline(panel: Panel) -> str:

@@ -13,6 +13,7 @@ from bowstring.layout.judging import Judged, judge
 from bowstring.layout.layout import Layout, lay_out
 from bowstring.report.forms.got import GotMove, GotRow, GotSlip, LaterNumber
 from bowstring.report.numbers import off_the_arc
+from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -20,6 +21,9 @@ MOST_LATER = 6
 """Numbers that are told of those that change: as many as fit beside the question."""
 
 MOST_MUST = 2
+
+FAR_OFF = FOOT / 2
+"""Metres: nobody is told to move a stake by more before it was taped again (common practice, no source)."""
 
 
 def report_got(layout: Layout) -> list[GotRow]:
@@ -42,8 +46,13 @@ def told_slip(tape: Tape, slip: Slip) -> str:
     whole = slip.kind in ("foot", "inch", "metre", "decimetre")
     return say(
         f"got.slip.{slip.kind}_{way}" if whole else f"got.slip.{slip.kind}",
-        start=slip.start, end=slip.end, asked=tape.show(slip.asked), read=tape.show(slip.read),
+        what=first_capital(label_of(slip.start, slip.end)), asked=tape.show(slip.asked), read=tape.show(slip.read),
     )  # fmt: skip
+
+
+def first_capital(text: str) -> str:
+    """Return a text that begins a sentence; a mark's name has its own letters."""
+    return text[:1].upper() + text[1:]
 
 
 def _row(layout: Layout, judged: Judged) -> GotRow:
@@ -51,6 +60,7 @@ def _row(layout: Layout, judged: Judged) -> GotRow:
     slip = slip_of(layout, judged)
     changed = list(_changed(layout, judged))
     later: list[LaterNumber] = [row for rows in changed for row in rows][:MOST_LATER]
+    onward = _onward(layout, later, len(changed))
     return {
         "stake": judged.name,
         "at": judged.stake,
@@ -67,7 +77,8 @@ def _row(layout: Layout, judged: Judged) -> GotRow:
         "slip": _slip(tape, judged, slip),
         "later": later,
         "changes": len(changed),
-        "text": _text(layout, judged, later, len(changed)),
+        "text": _text(layout, judged, onward),
+        "onward": onward,
     }
 
 
@@ -78,8 +89,9 @@ def _stands(tape: Tape, judged: Judged) -> str:
 
 
 def _move(tape: Tape, judged: Judged) -> GotMove | None:
-    """Back onto the arc, by the nearest mark; ``None`` for what no tape can tell from it."""
-    if judged.across is None or not tape.round(abs(judged.across)):
+    """Back onto the arc, by the nearest mark; ``None`` for what no tape can tell from it, and for what is no stake's
+    place but a misread tape."""
+    if judged.across is None or not tape.round(abs(judged.across)) or abs(judged.across) > FAR_OFF:
         return None
     key = "got.move_in" if judged.across > 0 else "got.move_out"
     by = short(tape, abs(judged.across))
@@ -110,7 +122,7 @@ def _must(tape: Tape, judged: Judged) -> Iterator[str]:
             yield say("got.must", start=now.start, end=now.end, now=tape.show(now.length), asked=tape.show(asked))
 
 
-def _text(layout: Layout, judged: Judged, later: list[LaterNumber], changes: int) -> str:
+def _text(layout: Layout, judged: Judged, onward: str) -> str:
     tape, job = layout.job.tape, layout.job
     values: dict[str, object] = {
         "stake": judged.stake or judged.name,
@@ -126,15 +138,18 @@ def _text(layout: Layout, judged: Judged, later: list[LaterNumber], changes: int
         return " ".join([*lines, say("got.over", **values)])
     if judged.fair is False:
         lines.append(say("got.bump", **values))
-    stakes = list(dict.fromkeys(row["stake"] for row in later))
+    return " ".join([*lines, onward])
+
+
+def _onward(layout: Layout, later: list[LaterNumber], changes: int) -> str:
+    """What becomes of the numbers after it."""
     if not changes:
-        lines.append(say("got.nothing_changes"))
-    elif not layout.method.exact:
-        lines.append(say("got.by_rule"))
-    else:
-        named = say("got.and", first=stakes[0], second=stakes[1]) if len(stakes) > 1 else stakes[0]
-        lines.append(say("got.back_more" if changes > len(stakes[:2]) else "got.back", stakes=named))
-    return " ".join(lines)
+        return say("got.nothing_changes")
+    if not layout.method.exact:
+        return say("got.by_rule")
+    stakes = list(dict.fromkeys(row["stake"] for row in later))
+    named = say("got.and", first=stakes[0], second=stakes[1]) if len(stakes) > 1 else stakes[0]
+    return say("got.back_more" if changes > len(stakes[:2]) else "got.back", stakes=named)
 
 
 def _changed(layout: Layout, judged: Judged) -> Iterator[list[LaterNumber]]:

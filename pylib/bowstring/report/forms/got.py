@@ -42,7 +42,7 @@ class GotRow(TypedDict):
         apart: by how much its readings disagree; doubt: they do by more than tapes may, so that nothing stands on them.
         must: sentences for what wasn't read, and must read something else now.
         later: the first numbers that change; changes: how many stakes get others.
-        text: all that, told in a sentence or two.
+        text: all that, told in a sentence or two; onward: the one of them that tells of the numbers after it.
     """
 
     stake: str
@@ -61,3 +61,4 @@ class GotRow(TypedDict):
     later: list[LaterNumber]
     changes: int
     text: str
+    onward: str

@@ -1,0 +1,207 @@
+"""What was got, in place: the panel's rows, what comes of them, the fields that hold it, and the chord found."""
+
+from __future__ import annotations
+
+import html
+import re
+from typing import Any
+
+import pytest
+
+from bowstring import answering, read_link, write_link
+from bowstring.page.fields import all_fields, field_of, fields_of_job, job_of_fields
+from bowstring.page.form import label_of
+from bowstring.page.got import got_panel
+
+ARC = {"arc-chord": "38 ft", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face"}
+FINE = {**ARC, "tolerance": "1/4 in", "levels": "3", "method": "halving"}
+FAIR = {**FINE, "fair": "1/4 in"}
+
+
+def card_of(fields: dict[str, str], stake: str) -> int:
+    answer = answering(job_of_fields(fields))
+    return next(card["number"] for card in answer["cards"] if stake in (card["stake"], *card["sets"]))
+
+
+def panel(fields: dict[str, str], stake: str, **got: str) -> dict[str, Any]:
+    card = card_of({name: text for name, text in fields.items() if not name.startswith("got-")}, stake)
+    return got_panel(answering(job_of_fields(fields)), {"fields": fields, "got": got}, card)
+
+
+def text_of(made: dict[str, Any]) -> str:
+    without = re.sub(r"<table.*?</table>", " ", made["html"])
+    return " ".join(html.unescape(re.sub(r"<[^>]+>", " ", without)).split())
+
+
+def values_of(made: dict[str, Any]) -> dict[str, str]:
+    rows = re.findall(r'<input [^>]*name="([^"]+)" value="([^"]*)"', made["html"])
+    return {name: html.unescape(value) for name, value in rows}
+
+
+def buttons(made: dict[str, Any]) -> list[str]:
+    return re.findall(r'class="btn (?:first|plain)" data-do="([a-z-]+)"', made["html"])
+
+
+def test_the_step_s_own_measures_stand_there_to_be_typed_over() -> None:
+    made = panel(FINE, "Q1")
+    assert values_of(made) == {"m0": "9' 10-1/4\"", "m1": "1' 4\"", "m2": "9' 11-3/8\"", "m3": "9' 11-3/8\""}
+    assert buttons(made) == ["keep"] and "fill" not in made
+    assert "What did you get at Q1?" in text_of(made)
+
+
+def test_within_both_limits_it_stays_and_the_next_numbers_are_told() -> None:
+    made = panel(FAIR, "Q1", m1="1' 4-1/4\"")
+    assert "Q1 stays: it's within 0.25 in" in text_of(made) and "0.21 in outside the arc" in text_of(made)
+    assert buttons(made) == ["keep", "use-got"]
+    table = html.unescape(re.sub(r"<[^>]+>", " ", re.findall(r"<table.*?</table>", made["html"])[0]))
+    assert " ".join(table.split()) == (
+        'Next was now R1 string\'s midpoint 4\' 11-5/8" 4\' 11-3/4" R1 square off 4" 3-7/8" '
+        'R2 string\'s midpoint 4\' 11-5/8" 4\' 11-3/4" R2 square off 4" 3-7/8"'
+    )
+
+
+def test_a_bump_is_moved_first_and_kept_second() -> None:
+    made = panel(FINE, "Q1", m1="1' 4-1/4\"")
+    assert buttons(made) == ["use-got", "move"] and "Move Q1 in 1/4 in" in text_of(made)
+    assert "makes a bump" in text_of(made)
+    assert "Move Q1 out" in text_of(panel(FINE, "Q1", m1="1' 3-7/8\""))
+
+
+def test_out_of_tolerance_nothing_is_used() -> None:
+    made = panel(FINE, "Q1", m1="1' 4-5/8\"")
+    assert "use-got" not in made["html"] and "fill" not in made
+    assert buttons(made) == ["keep", "move"] and "Move Q1, or ask" in text_of(made)
+
+
+def test_a_slip_is_named_first_and_tape_it_again_is_the_first_thing() -> None:
+    fields = {**ARC, "tolerance": "1-1/2 in", "fair": "1-1/2 in", "levels": "3", "method": "ordinates"}
+    made = panel(fields, "K2", m1="4' 1-1/8\"")
+    assert "looks like a slip" in text_of(made) and "1 in more" in text_of(made)
+    assert buttons(made) == ["use-got", "keep"] and "Tape it again" in text_of(made)
+
+
+def test_readings_that_disagree_are_no_place_to_go_on_from() -> None:
+    made = panel({**FINE, "tolerance": "1-1/2 in"}, "M", m1="5' 3-1/4\"", m2="19' 10\"", m3="19' 8\"")
+    assert "disagree by" in text_of(made) and "fill" not in made and buttons(made) == ["keep"]
+
+
+def test_readings_that_cant_meet_say_so_and_what_would_do() -> None:
+    made = panel(FINE, "M", m2="9' 10\"", m3="9' 8\"")
+    assert "don't meet at M" in text_of(made) and "fill" not in made and buttons(made) == ["keep"]
+
+
+def test_what_is_no_length_is_marked_and_nothing_comes_of_it() -> None:
+    made = panel(FINE, "Q1", m1="one foot four")
+    assert 'aria-invalid="true"' in made["html"] and "fill" not in made and buttons(made) == ["keep"]
+
+
+@pytest.mark.parametrize("method", ["centre", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates"])
+def test_three_taps_for_every_method(method: str) -> None:
+    """What is used lands in the fields, the job takes it, and the panel shows it again."""
+    fields = {**ARC, "levels": "3", "method": method, **({"centre": "reachable"} if method == "centre" else {})}
+    answer = answering(job_of_fields(fields))
+    step = next(step for step in answer["steps"] if step["stake"] == "K2")
+    last = [one for one in step["measures"] if "distance" in one][-1]
+    longer = f"{last['distance'] + 0.006:.4f} m"
+    number = len([one for one in step["measures"] if "distance" in one]) - 1
+    made = panel(fields, "K2", **{f"m{number}": longer})
+    now = {**fields, **made["fill"]}
+    assert now["got-0-stake"] == "K2"
+    (row,) = answering(job_of_fields(now))["got"]
+    assert row["stake"] == "K2" and row["across"] is not None
+    again = panel(now, "K2")
+    assert values_of(again)[f"m{number}"] == longer and again["fill"]["got-0-stake"] == "K2"
+    assert "Forget what I got here" in text_of(again)
+
+
+def test_what_was_got_before_is_typed_over_in_its_own_row_and_can_be_forgotten() -> None:
+    fields = {
+        **FAIR,
+        "got-0-stake": "M",
+        "got-0-sagitta": "5' 3-1/8\"",
+        "got-2-stake": "q1",
+        "got-2-sagitta": "1' 4-1/8\"",
+    }
+    made = panel(fields, "Q1", m1="1' 4\"")
+    assert values_of(panel(fields, "Q1"))["m1"] == "1' 4-1/8\""
+    assert {"got-2-stake": "", "got-2-sagitta": ""}.items() <= _forget(made).items()
+    used = panel(fields, "Q1", m1="1' 4-3/16\"")["fill"]
+    assert (
+        used["got-2-stake"] == "Q1"
+        and used["got-2-sagitta"] == ""
+        and used["got-2-measures-0-distance"] == "1' 4-3/16\""
+    )
+    job = job_of_fields({**fields, **used})
+    assert [row["stake"] for row in job["got"]] == ["M", "Q1"] and "sagitta" not in job["got"][1]
+
+
+def _forget(made: dict[str, Any]) -> dict[str, str]:
+    import json
+
+    (text,) = re.findall(r'class="btn plain forget" data-do="fill" data-fill="([^"]*)"', made["html"])
+    forget: dict[str, str] = json.loads(html.unescape(text))
+    return forget
+
+
+def test_fields_and_job_both_ways_and_through_a_link() -> None:
+    fields = {**FAIR, "got-0-stake": "Q1", "got-0-measures-0-from": "mid Q1", "got-0-measures-0-to": "Q1",
+              "got-0-measures-0-distance": "1' 4-1/4\"", "got-0-measures-3-from": "A", "got-0-measures-3-to": "Q1",
+              "got-0-measures-3-distance": "9' 11-3/8\"", "got-0-measures-4-from": "Q1"}  # fmt: skip
+    job = job_of_fields(fields)
+    assert job["got"] == [{"stake": "Q1", "measures": [
+        {"from": "mid Q1", "to": "Q1", "distance": "1' 4-1/4\""}, {"from": "A", "to": "Q1", "distance": "9' 11-3/8\""},
+    ]}]  # fmt: skip
+    assert job_of_fields(fields_of_job(job)) == {**job, "unit": "ft-in"}
+    assert read_link(write_link(job))["got"] == job["got"]
+    assert field_of("got[0].measures[1].distance", fields) == "got-0-measures-3-distance"
+    assert label_of("got-0-measures-3-distance", fields) == "Row 1: It read"
+    assert len({field.id for field in all_fields(fields)}) == len(all_fields(fields))
+
+
+def test_the_chord_found_is_typed_twice_and_one_tap_holds_something() -> None:
+    once = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": {"f0": "38' 1-1/4\""}}, card_of(FINE, "A"))
+    assert values_of(once) == {"f0": "38' 1-1/4\"", "f1": ""} and "second time" in text_of(once)
+    typed = {"f0": "38' 1-1/4\"", "f1": "38' 1-1/4\""}
+    both = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": typed}, card_of(FINE, "A"))
+    holds = _choices(both)
+    assert [fields["found-hold"] for fields in holds] == ["radius", "sagitta", "directions"]
+    taken = answering(job_of_fields({**FINE, **{name: text for name, text in holds[0].items() if text}}))
+    assert taken["held"] is True and taken["arc"]["chord"] == pytest.approx(38 * 0.3048 + 1.25 * 0.0254)
+    assert not taken["stops"]
+
+
+def _choices(made: dict[str, Any]) -> list[dict[str, str]]:
+    import json
+
+    return [
+        json.loads(html.unescape(text))
+        for text in re.findall(r'class="btn" data-do="fill" data-fill="([^"]*)"', made["html"])
+    ]
+
+
+def test_a_chord_a_foot_long_is_a_slip_first() -> None:
+    typed = {"f0": "39'", "f1": "39'"}
+    made = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": typed}, card_of(FINE, "A"))
+    (sure,) = _choices(made)
+    assert sure["found-sure"] == "yes" and "I taped it again" in text_of(made) and "fill" not in made
+
+
+def test_two_readings_of_the_chord_that_are_apart_are_taped_again() -> None:
+    typed = {"f0": "38' 1\"", "f1": "38' 2\""}
+    made = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": typed}, card_of(FINE, "A"))
+    assert "measure it again" in text_of(made) and not _choices(made)
+
+
+@pytest.mark.parametrize(("stake", "got"), [
+    ("Q1", {}), ("Q1", {"m1": "1' 4-1/4\""}), ("Q1", {"m1": "1' 4-5/8\""}), ("M", {"m1": "5' 3-1/8\""}),
+    ("M", {"m2": "19' 8-3/4\""}),
+])  # fmt: skip
+def test_sixty_words_at_most_beside_the_table(stake: str, got: dict[str, str]) -> None:
+    for fields in (FINE, FAIR):
+        words = text_of(panel(fields, stake, **got)).split()
+        assert len(words) <= 60, (len(words), " ".join(words))
+
+
+def test_no_style_script_or_unescaped_text() -> None:
+    made = panel(FINE, "Q1", m1="<b>1'</b>\"")
+    assert "style=" not in made["html"] and "<script" not in made["html"] and "<b>1" not in made["html"]
