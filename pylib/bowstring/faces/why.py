@@ -43,7 +43,7 @@ def why_html(answer: Answer, keys: Collection[str] | None = None) -> str:
     return f'<div class="face-why">{stops}<div class="folds">{folds}</div></div>'
 
 
-def fold_html(answer: Answer, key: str, label: Label = str) -> str:
+def fold_html(answer: Answer, key: str, label: Label | None = None) -> str:
     """Return what stands inside a fold, empty where there is nothing; ``label`` is ``sheet.html.sheet_html``'s.
 
     Raises ``ValueError`` when a figure can't be drawn, ``KeyError`` for a fold that a stopped job doesn't have.

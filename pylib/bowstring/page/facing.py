@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from html import escape
-from typing import cast
 
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
-from bowstring.page.talk import Asked, Face, State
+from bowstring.page.talk import Asked, Face
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -75,7 +74,7 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Face:
         f"{escape(say('page.to_numbers'))}</button></div>"
     )
     state = face["state"] if face["sign"] != "computed" else {"sign": "refused", "text": say("page.state_refused")}
-    return {"sign": "open" if is_open else "refused", "html": html, "state": cast("State", state)}
+    return {"sign": "open" if is_open else "refused", "html": html, "state": state}
 
 
 def _stakes(answered: Answer, asked: Asked) -> Made:

@@ -47,7 +47,7 @@ def part_html(answer: Answer, key: str) -> str:
     return _section(section, answer, None) if section else ""
 
 
-def inside_html(section: Section, answer: Answer, label: Label = str) -> str:
+def inside_html(section: Section, answer: Answer, label: Label | None = None) -> str:
     """Return what stands in a part of a sheet, without its title; ``label`` is ``sheet_html``'s."""
     return "".join(_block(block, section, answer, label) for block in section.blocks)
 
