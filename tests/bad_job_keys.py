@@ -149,6 +149,34 @@ add("fair-word", job(fair="smooth"), "fair")
 add("driven-nail", job(driven="nail"), "driven")
 add("driven-number", job(driven=2), "driven")
 
+# What was done and read.
+DONE = {"method": "halving"}
+for kind, value in {
+    "number": 3, "text": "1, 2", "zero": [0], "minus": [1, -1], "half": [1.5], "true": [True], "twice": [2, 1, 2],
+    "none": [None], "beyond": [10**9], "many": [1] * 5001, "object": {"1": True},
+}.items():  # fmt: skip
+    add(f"done-{kind}", job(done=value, **DONE), "done*")
+add("done-without-a-method", job(done=[1]), "done")
+add("done-without-a-method-by-rounds", job(done=[1], levels=2), "done")
+for kind, row in {
+    "text": "A-Q2 3 m", "no-check": {"value": "3 m"}, "blank-check": {"check": " ", "value": "3 m"},
+    "no-value": {"check": "A-Q2"}, "long-check": {"check": "Q" * 41, "value": "3 m"},
+    "minus": {"check": "A-Q2", "value": "-3 m"}, "word": {"check": "A-Q2", "value": "good"},
+    "stranger": {"check": "A-Q2", "value": "3 m", "by": "me"}, "nul": {"check": "A\x00", "value": "3 m"},
+}.items():  # fmt: skip
+    add(f"read-{kind}", job(read=[row]), "read[0]*")
+add("read-object", job(read={"check": "A-Q2", "value": "3 m"}), "read")
+add("by-long", job(by="b" * 41), "by")
+add("by-number", job(by=7), "by")
+add("parent-long", job(parent="p" * 81), "parent")
+add("parent-list", job(parent=["walk"]), "parent")
+for kind, value in {
+    "word": "today", "short": "2026-5-3", "turned": "31-05-2026", "month": "2026-13-01", "none": "2026-00-10",
+    "april": "2026-04-31", "leap": "2026-02-29", "century": "2100-02-29", "time": "2026-05-31T07:00",
+    "number": 20260531, "other-digits": "\u0662\u0660\u0662\u0666-05-31",
+}.items():  # fmt: skip
+    add(f"date-{kind}", job(date=value), "date")
+
 # Ties, what was found, what was got.
 add("ties-one", job(ties={"A": [{"to": "oak", "distance": 3}]}), "ties.A*", "ties")
 add(

@@ -21,29 +21,74 @@ def wait_for(page: Page, wanted: str) -> None:
     page.wait_for_selector(f"html[data-sheet={wanted}]:not([data-stale])", timeout=PATIENCE)
 
 
+# Bring a field on the screen, as somebody does who looks for it: its face, its panel, its folds.
+REVEAL = """(id) => {
+  const field = document.getElementById(id) ?? document.querySelector(`#form [name="${id}"]`);
+  const panel = field.closest(".panel")?.id.replace("panel-", "") ?? "";
+  const shut = document.querySelector(".panel:not([hidden]) [data-do=panel-close]");
+  const open = document.querySelector(".panel:not([hidden])")?.id.replace("panel-", "") ?? "";
+  if (panel !== open) {
+    if (shut) shut.click();
+    const face = document.querySelector("[data-tab=numbers]");
+    if (document.getElementById("face-numbers").hidden) face.click();
+  }
+  if (panel && panel !== open) document.querySelector(`#ask-${panel}`).click();
+  for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+}"""
+
+
+def reveal(page: Page, name: str) -> None:
+    """Bring a field of the form on the screen, by its id or its name."""
+    page.evaluate(REVEAL, name)
+
+
 def type_in(page: Page, name: str, text: str) -> None:
+    reveal(page, name)
     page.locator(f"[id='{name}']").fill(text)
 
 
 def beside(page: Page, name: str, what: str) -> str:
-    return page.locator(f"[id='{name}-{what}']").inner_text()
-
-
-def unfold(page: Page) -> None:
-    """Open every part of the form that is folded away."""
-    folds = page.locator("#form details:not([open]) > summary")
-    while folds.count():
-        folds.first.click()
+    return page.locator(f"[id='{name}-{what}']").text_content() or ""
 
 
 def choose(page: Page, name: str, value: str) -> None:
     """Choose one of several answers."""
-    page.locator(f"input[name='{name}'][value='{value}']").check()
+    reveal(page, name)
+    page.locator(f"input[name='{name}'][value='{value}']").check(force=True)
+
+
+def look_at(page: Page, face: str) -> None:
+    """Turn to a face and wait until it's there."""
+    close_panel(page)
+    page.locator(f"[data-tab='{face}']").evaluate("tab => tab.click()")
+    page.wait_for_selector(f"html[data-face={face}]")
+
+
+def close_panel(page: Page) -> None:
+    page.evaluate("document.querySelector('.panel:not([hidden]) [data-do=panel-close]')?.click()")
+    page.wait_for_selector("html:not([data-panel])")
+
+
+def show_example(page: Page) -> None:
+    """Have the example shown, and wait until Python has worked it out."""
+    page.locator("#ask-example").evaluate("button => button.click()")
+    page.wait_for_selector("html[data-sheet=computed]:not([data-stale])", timeout=PATIENCE)
+
+
+def sheet_of(page: Page) -> str:
+    """What the long sheet of the job in the fields says, every part of it."""
+    look_at(page, "paper")
+    wait_for(page, "computed")
+    page.evaluate("document.getElementById('appendix').open = true")
+    page.wait_for_selector("#sheet .part", timeout=PATIENCE)
+    return page.locator("#sheet").inner_text()
 
 
 def open_desk(page: Page) -> None:
-    """Unfold the kept jobs, links and files."""
-    page.locator("#desk").evaluate("fold => fold.open = true")
+    """Open the panel of the kept jobs, links and files, with its folds."""
+    if page.locator("#panel-jobs").is_hidden():
+        page.locator("#menu").click()
+    page.evaluate("document.querySelectorAll('#panel-jobs details').forEach((fold) => (fold.open = true))")
 
 
 def kill(page: Page) -> None:

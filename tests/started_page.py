@@ -14,12 +14,9 @@ EXAMPLE = {"unit": "ft-in", **fields_of_job(dict(DEMO))}
 # Nothing is left of what was typed, opened, kept or said: in the fields, on the device, on the screen.
 EMPTIED = """async () => {
   const at = (id) => document.getElementById(id);
-  if (document.documentElement.dataset.view === "parts") at("parts-close").click();
   if (!at("offer").hidden) at("offer-leave").click();
-  dispatchEvent(new Event("afterprint"));
-  for (const fold of document.querySelectorAll("#sheet details.level")) fold.open = true;
-  if (at("sheet-contents")) at("sheet-contents").open = false;
-  at("clear").click();
+  document.querySelector(".panel:not([hidden]) [data-do=panel-close]")?.click();
+  at("clear").click(); // and back to the numbers
   document.dispatchEvent(new Event("visibilitychange")); // what still waits to be kept is kept before all is removed
   const database = await new Promise((resolve) => {
     const request = indexedDB.open("bowstring.1");
@@ -33,7 +30,7 @@ EMPTIED = """async () => {
   database.close();
   localStorage.clear();
   sessionStorage.clear();
-  for (const fold of document.querySelectorAll("#form details.fold, #desk")) fold.open = false;
+  for (const fold of document.querySelectorAll("#form details, #panel-jobs details")) fold.open = false;
   at("open-wrong").textContent = at("link-in").value = "";
   document.activeElement.blur();
   scrollTo({ top: 0, behavior: "instant" });
@@ -64,7 +61,7 @@ class StartedPage:
         self.faults: list[str] = []
 
     def begin(self) -> Page:
-        """Return the page with the example in its fields and its sheet; where it can't be had again, started anew."""
+        """Return the page with the example typed into its fields; where it can't be had again, started anew."""
         if self.context is not None:
             with suppress(Error):
                 return self._again(self.context)
@@ -75,6 +72,8 @@ class StartedPage:
         context.on("page", self._listen)
         page = context.new_page()
         page.goto(self.address)
+        wait_for(page, "computed")
+        page.evaluate(FILLED, EXAMPLE)
         wait_for(page, "computed")
         return page
 

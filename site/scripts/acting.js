@@ -55,11 +55,10 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
       touched();
       place.go({ face: "stakes", card: 1 });
     },
-    again({ read }) {
-      const field = at(read);
-      field.value = "";
-      field.dispatchEvent(new Event("change", { bubbles: true }));
-      field.focus();
+    focus({ for: id }) {
+      for (let fold = at(id)?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+      at(id)?.focus();
+      at(id)?.scrollIntoView({ block: "center" });
     },
     aloud: () => look.hear(!look.speaking),
     "print-paper": () => at("print").click(),
@@ -91,9 +90,10 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
   });
   at("checks").addEventListener("input", ({ target }) => {
     if (!target.name) return;
-    const row = /^read-([0-9]+)-value$/.exec(target.name);
-    const more = row ? { [`read-${row[1]}-check`]: target.value.trim() ? target.dataset.check : "" } : {};
-    fill({ [target.name]: target.value.trim(), ...more });
+    const text = target.value.trim();
+    const reading = target.dataset.check;
+    if (reading) fill({ [`${target.name}-check`]: text ? reading : "", [`${target.name}-value`]: text });
+    else fill({ [target.name]: text });
     touched();
   });
 

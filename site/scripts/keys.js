@@ -109,9 +109,9 @@ export function thumbKeys({ isDecimal, shown }) {
     if (key.dataset.key) acts[key.dataset.key]();
     else type(key.value);
   });
-  // What is hit first stays where it was: the keys go when the finger has left.
+  // What is hit first stays where it was: the keys go when the finger has left, and the field too.
   document.addEventListener("click", ({ target }) => {
-    if (!keys.contains(target) && !target.closest?.("input[data-keys], label")) show(false);
+    if (!keys.contains(target) && document.activeElement !== field) show(false);
   });
   form.addEventListener("keydown", (event) => {
     const { target, key } = event;

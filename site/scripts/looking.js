@@ -40,7 +40,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
         showEchoes(result.echoes);
         showErrors(result.errors);
         unit.told(result.unit_note);
-        if (place.now.face === "numbers" || result.sign === "refused") sign(result);
+        if (place.now.face === "numbers") sign(result);
+        performance.mark("bowstring-numbers"); // for whoever measures
         announce(result.state.text);
       },
     };
@@ -51,7 +52,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
         numbers.later(result);
         if (result.errors?.length) showErrors(result.errors);
         if (place.now.panel === "way") plan.show(result.site_plan);
-        if (place.now.face === "numbers") status(result.state.sign, result.state.text);
+        if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text);
       },
     };
     return [first, then];

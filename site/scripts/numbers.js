@@ -6,6 +6,7 @@ import { thumbKeys } from "./keys.js";
 
 const HOWS = ["empty", "read"]; // states of a row with a word of their own for who can't see it
 const STRONG = ["wrong", "differs"];
+const LOW = matchMedia("(max-height: 690px) and (max-width: 1099px)"); // a low screen gives less to the drawing
 const LET_GO_FROM = 3; // so many given, and each can be let go
 
 // `ask(call, payload)`: a question to Python; `leave()`: shut the panel that is open; `decimal`: the units of decimals.
@@ -17,7 +18,7 @@ export function numbersFace({ ask, leave, decimal }) {
   let opener = null; // what opened the panel
 
   const keys = thumbKeys({ isDecimal: () => decimal.includes(values().unit), shown: () => redraw() });
-  const asked = () => ({ focus, short: keys.up });
+  const asked = () => ({ focus, short: keys.up || LOW.matches });
 
   // Another measure is in focus, or there is less room: only the drawing changes.
   async function redraw() {
@@ -25,6 +26,7 @@ export function numbersFace({ ask, leave, decimal }) {
     const fields = values();
     const { drawing } = await ask("numbers", { fields, ...asked() }).catch(() => ({}));
     if (drawing && JSON.stringify(fields) === JSON.stringify(values())) at("live-drawing").innerHTML = drawing;
+    if (keys.up && focus) at(focus).closest("[data-row]").scrollIntoView({ block: "nearest" });
   }
 
   function row(id, { out, beside, state, told }, many) {
@@ -101,8 +103,8 @@ export function numbersFace({ ask, leave, decimal }) {
 
   // A panel that opens takes the focus to its heading, and gives it back to what opened it.
   const seen = new MutationObserver((changes) => {
-    for (const { target: panel } of changes) {
-      if (!panel.matches(".panel")) continue;
+    for (const { target: panel, oldValue } of changes) {
+      if (!panel.matches(".panel") || panel.hidden === (oldValue !== null)) continue;
       keys.hide();
       if (!panel.hidden) {
         panel.querySelector(".scroll").scrollTop = 0;
@@ -113,7 +115,7 @@ export function numbersFace({ ask, leave, decimal }) {
       }
     }
   });
-  for (const panel of form.querySelectorAll(".panel")) seen.observe(panel, { attributes: true, attributeFilter: ["hidden"] });
+  for (const panel of form.querySelectorAll(".panel")) seen.observe(panel, { attributes: true, attributeFilter: ["hidden"], attributeOldValue: true });
   names();
 
   return {

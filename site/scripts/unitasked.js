@@ -6,11 +6,21 @@ import { typed, values } from "./form.js";
 export function unitAsked({ words, settled, kept }) {
   let before = null; // the unit that bare numbers were typed in, until somebody says which one holds
   let shown = values().unit;
+  let otherMark = ""; // what the tape was read to in another unit: it stands again where the unit is put back
+
+  // The mark that stands in a unit: the one chosen where it's on that unit's tape, otherwise the usual one.
+  function markIn(unit) {
+    const on = (mark) => [...at("mark").querySelectorAll(`[data-marks="${unit}"] option`)].some(({ value }) => value === mark);
+    const chosen = at("mark").value;
+    const mark = [chosen, otherMark].find(on) ?? "";
+    otherMark = on(chosen) ? "" : chosen || (mark ? "" : otherMark);
+    return mark;
+  }
 
   function settle(unit) {
     before = null;
     shown = unit;
-    settled({ ...typed(), unit });
+    settled({ ...typed(), unit, mark: markIn(unit) });
     kept();
     at("unit").focus?.();
   }
@@ -22,12 +32,16 @@ export function unitAsked({ words, settled, kept }) {
     asked: () => ({ unit_before: before }),
     changed() {
       const unit = values().unit;
-      if (unit !== shown) before = before === unit ? null : (before ?? shown);
+      if (unit !== shown) {
+        before = before === unit ? null : (before ?? shown);
+        at("mark").value = markIn(unit);
+      }
       shown = unit;
     },
     // Another job stands in the form.
     forget() {
       before = null;
+      otherMark = "";
       shown = values().unit;
     },
     shown() {

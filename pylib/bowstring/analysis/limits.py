@@ -69,6 +69,14 @@ def judged(checks: Sequence[Check], spread: Spread, tolerance: float | None, mar
     return found
 
 
+def printed(checks: Sequence[Judged]) -> list[Judged]:
+    """Return the checks that a sheet has: those that judge; only where none does, those that can't."""
+    shown = [one for one in checks if one.shows]
+    if not any(one.judges for one in shown):
+        return shown
+    return [one for one in shown if one.judges or one.check.kind == "closing"]
+
+
 def recommended(checks: Sequence[Judged]) -> list[Judged]:
     """Return the checks to make if no more are made: those that can judge and tell most, one of each kind first; the
     closing gap before all others, since it holds what went wrong on the whole way."""

@@ -20,8 +20,7 @@ from bowstring.construction import Marks, Move, Recipe, Stake, exact
 from bowstring.geometry.plane import Point
 
 USUAL_SLIP = 10
-"""A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out: the deviation of
-what is expected."""
+"""A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out."""
 
 ENDS_STAND = 8.0
 """How much better (in twice a logarithm) an end has to explain what was read than a stake: step 1 proved the ends."""
@@ -34,6 +33,9 @@ WITHIN = 1.3
 
 ROUNDS = 4
 """Steps of the fit: a long displacement isn't quite in proportion."""
+
+FEW_AGAIN = 12
+"""Moves up to which a guess is looked for from all around: of a long chain that takes longer than anybody waits."""
 
 STEP = 1e-5
 """Metres: how far a stake is moved to see what its checks follow."""
@@ -223,7 +225,8 @@ def _fitted(moving: _Moving, taped: Sequence[Taped], size: float) -> Suspect | N
     """
     touched, others = [one for one in taped if moving.touches(one)], [one for one in taped if not moving.touches(one)]
     rest = _chi([one.out_by for one in others], others)
-    starts = [Point(x * size / 2, y * size / 2) for x, y in ((0, 0), (1, 0), (-1, 0), (0, 1), (0, -1))]
+    around = () if len(moving.moves) > FEW_AGAIN else ((1, 0), (-1, 0), (0, 1), (0, -1))
+    starts = [Point(x * size / 2, y * size / 2) for x, y in ((0, 0), *around)]
     return next((guess for start in starts if (guess := _fitted_from(start, moving, touched, size, rest))), None)
 
 
@@ -238,7 +241,10 @@ def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], size: fl
                 [(reading_of(one.check, moved) - reading_of(one.check, at)) / STEP for one in taped]
                 for moved in (moving.at(shift.plus(way, STEP)) for way in (Point(1.0, 0.0), Point(0.0, 1.0)))
             ]
+            before = shift
             shift, spread = _solved(shift, left, follows, taped, size)
+            if hypot(*shift.minus(before)) < STEP:
+                break
         left = [one.reads - reading_of(one.check, moving.at(shift)) for one in taped]
     except ZeroDivisionError:
         return None

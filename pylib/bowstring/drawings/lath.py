@@ -1,4 +1,4 @@
-"""The story stick lying down, for a sheet of paper: its marks to scale from the zero end, numbers over, stakes under."""
+"""The story stick lying down, for a sheet of paper: its marks to scale, numbers over them, stakes under."""
 
 from __future__ import annotations
 

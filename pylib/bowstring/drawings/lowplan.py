@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
@@ -35,9 +34,7 @@ _SHRUNK = 0.05  # so much higher than its box a drawing is shrunk into it instea
 _ROOM_FOR_NUMBER = 40.0
 _WITHOUT_NUMBERS = 115.0  # so low a box has room for the stakes alone
 _PER_NAME = 26.0
-_TRIES = 3
-_LEAST = 0.4
-"""Of the room for the arc: lower it isn't drawn, whatever its labels take."""
+_TRIES = 4
 
 
 def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
@@ -45,15 +42,18 @@ def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
 
     Raises ``ValueError`` when a figure is not finite.
     """
-    arc = height - 2 * _ABOVE
+    labels = 2 * _ABOVE
     for straights in (True, False):
-        tall = arc
+        tall = height - labels
         for _ in range(_TRIES):
-            sketch = _drawn(answer, id, tall, straights, height > _WITHOUT_NUMBERS)
-            excess = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN - height
-            if excess <= _SHRUNK * height:
+            paper = _paper(answer, tall, straights)
+            sketch = _drawn(answer, id, paper, straights, height > _WITHOUT_NUMBERS)
+            total = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN
+            if total <= (1.0 + _SHRUNK) * height:
                 return _boxed(sketch, height)
-            tall = max(tall - excess - 1.0, _LEAST * arc)
+            # what is beside a flat arc may be higher than the arc: all of it shrinks alike, but for the labels
+            rise = paper.rise * paper.scale * paper.stretch
+            tall = min(tall, rise) * (height - labels) / (total - labels)
     return _boxed(sketch, height)
 
 
@@ -66,8 +66,7 @@ def _boxed(sketch: Sketch, height: float) -> str:
     return sketch.finish()
 
 
-def _drawn(answer: Answer, id: str, height: float, straight: bool, numbers: bool) -> Sketch:
-    paper = _paper(answer, height, straight)
+def _drawn(answer: Answer, id: str, paper: Paper, straight: bool, numbers: bool) -> Sketch:
     stopped = bool(answer["stops"])  # then no number of a step stands anywhere
     told = hand_words(answer) if stopped else plan_description(answer, paper)
     sketch = Sketch(id=id, title=plan_title(answer), description=told)

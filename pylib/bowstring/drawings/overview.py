@@ -75,7 +75,9 @@ def draw_overview(
         look = "stake new" if name in now else "stake" if name in standing else "stake older"
         sketch.drawing.square(place, size, look)
     for name, way in (("A", -1), ("B", 1)):
-        x, y = view.point(*at[name])
-        out, anchor = way * view.mirror, "end" if way * view.mirror < 0 else "start"
-        kind, classes = ("end", "") if large else ("word", "quiet")
-        sketch.words(name, (x + out * (half + 4.0), y + 0.35 * SIZES[kind]), kind, anchor, classes)
+        (x, y), out = view.point(*at[name]), way * view.mirror
+        if large:
+            sketch.words(name, (x, y + half + 3.0 + SIZES["end"]), "end")
+        else:
+            beside = (x + out * (half + 4.0), y + 0.35 * SIZES["word"])
+            sketch.words(name, beside, "word", "end" if out < 0 else "start", "quiet")

@@ -10,7 +10,7 @@ _ROUND = 0.5523  # of the radius: how far a quarter circle's handles reach
 
 
 def hand_sign(answer: Answer, *, id: str) -> str:
-    """Return somebody at A who faces B, with the curve on the hand that it is on; none is drawn where it isn't known."""
+    """Return somebody at A who faces B, and the curve on its hand; none is drawn where that isn't known."""
     side = answer["side"]
     drawing = Drawing(id=id, title=say("paper.sign_hand"), description=answer["hand"])
     flip = 1.0 if side == "right" else -1.0
@@ -52,7 +52,7 @@ def line_sign(answer: Answer, *, id: str) -> str:
 
 
 def _concrete(drawing: Drawing, drawn_to: str | None, line: float) -> None:
-    """Hatching on the concrete's side of a face or a back, on both sides of a centre line, none for a gutter's lines."""
+    """Hatching beside a face or a back, on both sides of a centre line, none at a gutter's lines."""
     low = {"face": line, "back": line, "centre": line - 18.0}.get(drawn_to or "")
     if low is None:
         return

@@ -29,7 +29,6 @@ WIDTH, HEIGHT = 300.0, 330.0
 
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
-_FARTHEST = 1.6  # arcs' sizes: a centre farther behind the chord than this would make the arc too small to draw on
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -82,8 +81,8 @@ def _site(answer: Answer) -> Site:
         xs.append(mark["x"])
         ys.append(mark["y"])
     size = max(2 * bulge, rise)
-    centre = radius - rise <= _FARTHEST * size
-    ys.append(rise - radius if centre else -_BEHIND * size)
+    ys.append(-_BEHIND * size)  # zoomed to the work: its centre is seen where it lies within
+    centre = rise - radius >= min(ys)
     margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
     left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin
     scale = min(WIDTH / (right - left), HEIGHT / (high - low))

@@ -112,11 +112,11 @@ class Sketch:
         """Write a label where it covers nothing, with a line to its point when it stands off."""
         self._write(self.ground.place(label), classes, data)
 
-    def fits(self, label: Label, least: int = FAINT) -> bool:
+    def fits(self, label: Label, least: int = FAINT, classes: str = "", data: str = "") -> bool:
         """Write a label where it stands straight in its direction, or say that it would cover a line so hard."""
         placed = self.ground.beside([label], least)
         for one in placed or ():
-            self._write(one, "", "")
+            self._write(one, classes, data)
         return placed is not None
 
     def sagitta(self, foot: Point, tip: Point, shown: str) -> None:

@@ -6,12 +6,12 @@ Made for a phone's width. Its top strip has the whole arc; a low screen leaves t
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.construction import HELPERS
 from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box
-from bowstring.drawings.labels import Ground, Label
+from bowstring.drawings.labels import LEADER, LINE, Ground, Label
 from bowstring.drawings.overview import Overview, arc_points, draw_overview, overview_in
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
@@ -26,11 +26,11 @@ STRIP = Box(4.0, 2.0, 356.0, 46.0)
 """The top of the drawing: the whole arc, and whether what is below it is to scale."""
 
 SMALL = Box(24.0, 9.0, 112.0, 38.0)
-ROOM = Box(30.0, 64.0, 330.0, 126.0)
+ROOM = Box(30.0, 67.0, 330.0, 125.0)
 """Where the marks of the step lie."""
 
 PANE = Box(0.0, 48.0, 360.0, 160.0)
-WHOLE = Box(34.0, 22.0, 326.0, 138.0)
+WHOLE = Box(46.0, 22.0, 314.0, 126.0)
 _EDGE = 40.0
 LEVEL = 1e-6
 """Metres: a mark nearer to the line between the ends is on it."""
@@ -65,8 +65,13 @@ class StepDrawing:
     def _frame(self, room: Box) -> None:
         """Keep every label in a room: what is around it is taken."""
         left, top, right, bottom = room.left, room.top, room.right, room.bottom
-        for box in (Box(left - _EDGE, top - _EDGE, left, bottom + _EDGE), Box(right, top - _EDGE, right + _EDGE, bottom + _EDGE),
-                    Box(left, top - _EDGE, right, top), Box(left, bottom, right, bottom + _EDGE)):  # fmt: skip
+        around = (
+            Box(left - _EDGE, top - _EDGE, left, bottom + _EDGE),
+            Box(right, top - _EDGE, right + _EDGE, bottom + _EDGE),
+            Box(left, top - _EDGE, right, top),
+            Box(left, bottom, right, bottom + _EDGE),
+        )
+        for box in around:
             self.sketch.ground.take_box(box)
 
     def _whole(self) -> None:
@@ -101,11 +106,13 @@ class StepDrawing:
         at = {name: zoom.point(*place) for name, place in places.items()}
         if not zoom.true:
             sketch.words(say("card.draw.not_to_scale"), (352.0, 20.0), "word", "end", "quiet")
-        self._frame(Box(PANE.left + 2, PANE.top, PANE.right - 2, PANE.bottom - 2))
+        self._frame(Box(PANE.left, PANE.top, PANE.right, PANE.bottom))
         self._obstacles(zoom)
         sketch.drawing.lines(list(_inside(self._arc(zoom, places))), "line soft dash")
         self._lines(at)
-        self._marks(zoom, at, now)
+        self._discs(at, ticks=False)
+        self._marks(at, now)
+        self._discs(at, ticks=True)
 
     def _seen(self, places: Mapping[str, Point]) -> Mapping[str, Point]:
         """The marks that the drawing zooms to; where all are on the line between the ends, the arc's middle too."""
@@ -151,14 +158,16 @@ class StepDrawing:
                 sketch.lines([[start, end]], _PLAIN[line["kind"]])
             elif line["kind"] == "off":
                 self._off(line, at)
-        discs = [(line["disc"] or 0, list(self._spots(line, at))) for line in self.card["lines"]
-                 if line["disc"] or (line["kind"] == "match" and self.card["right"])]  # fmt: skip
-        for name in {name for line in self.card["lines"] for name in (line["from"], line["to"])}:
-            half = _SQUARE if not name.startswith(HELPERS) else 5.0
-            x, y = at[name]
+        for name, (x, y) in at.items():
+            half = 5.0 if name.startswith(HELPERS) else _SQUARE
             sketch.ground.take_box(Box(x - half, y - half, x + half, y + half))
-        draw_discs(sketch, [one for one in discs if one[0]])
-        draw_discs(sketch, [one for one in discs if not one[0]])
+
+    def _discs(self, at: Mapping[str, Point], *, ticks: bool) -> None:
+        """The discs of the numbers, or the ticks on what must match."""
+        lines = [line for line in self.card["lines"] if bool(line["disc"]) is not ticks]
+        if ticks:
+            lines = [line for line in lines if line["kind"] == "match" and self.card["right"]]
+        draw_discs(self.sketch, [(line["disc"] or 0, list(self._spots(line, at))) for line in lines])
 
     def _off(self, line: CardLine, at: Mapping[str, Point]) -> None:
         """An offset: its arrow, and the sign that it is square."""
@@ -177,9 +186,15 @@ class StepDrawing:
         if line["kind"] == "turn" and line["at"]:
             yield from self._turn(at[line["at"]], start, end)
             return
-        away = ((0.0, 0.0), (23.0, 0.0), (-23.0, 0.0), (0.0, 23.0), (0.0, -23.0))
+        away: tuple[Point, ...] = ((0.0, 0.0), (23.0, 0.0), (-23.0, 0.0), (0.0, 23.0), (0.0, -23.0))
         if line["kind"] == "off":
             away = (*away[1:], (34.0, 0.0), (-34.0, 0.0))
+        if line["kind"] == "match":
+            away = (
+                *away,
+                *((x * 0.71, y * 0.71) for x in (34.0, -34.0, 46.0, -46.0) for y in (34.0, -34.0)),
+                (0.0, 46.0),
+            )
         for dx, dy in away:
             for part in (0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74):
                 yield start[0] + (end[0] - start[0]) * part + dx, start[1] + (end[1] - start[1]) * part + dy
@@ -200,7 +215,7 @@ class StepDrawing:
                 angle = one + sweep * part
                 yield vertex[0] + radius * math.cos(angle), vertex[1] + radius * math.sin(angle)
 
-    def _marks(self, zoom: Zoom, at: Mapping[str, Point], now: list[str]) -> None:
+    def _marks(self, at: Mapping[str, Point], now: list[str]) -> None:
         """The marks themselves, and their names: below the level line, beside what is set off it."""
         sketch = self.sketch
         low = max(y for _x, y in at.values())
@@ -212,10 +227,21 @@ class StepDrawing:
             sketch.drawing.square((x, y), _SQUARE, "stake new" if name in now else "stake", {"stake": name})
             names.append((name, (x, y)))
         for name, (x, y) in sorted(names, key=lambda one: one[0] in now):
-            toward = (0.0, 1.0) if y > low - 12 else (1.0, -0.2) if x < 180 else (-1.0, -0.2)
-            if name in now and y <= low - 12:
-                toward = (1.0, -0.3) if x < 300 else (-1.0, -0.3)
-            sketch.label(Label(name, "end", [(x, y)], toward, _SQUARE + 3.0), "hot" if name in now else "", name)
+            beside = [(1.0, -0.2), (-1.0, -0.2)] if x < 300 else [(-1.0, -0.2), (1.0, -0.2)]
+            ways = [(0.0, 1.0), *beside, (0.0, -1.0)] if y > low - 12 else [*beside, (0.0, -1.0), (0.0, 1.0)]
+            self._name(name, (x, y), ways, "hot" if name in now else "")
+
+    def _name(self, name: str, at: Point, ways: Sequence[Point], classes: str) -> None:
+        """A mark's name, on the first side of it that is free; over a line rather than far off."""
+        near, slant = [Label(name, "end", [at], way, _SQUARE + 2.0) for way in ways], math.sqrt(0.5)
+        turned = [(x * slant - y * slant, x * slant + y * slant) for x, y in ways]
+        wide = [
+            Label(name, "end", [at], way, reach) for reach in (_SQUARE + 4.0, 22.0, 32.0) for way in (*turned, *ways)
+        ]
+        for labels, least in ((near, LINE), (near, LEADER), (wide, LEADER)):
+            if any(self.sketch.fits(label, least, classes, name) for label in labels):
+                return
+        self.sketch.label(near[0], classes, name)
 
 
 def _base(lines: list[CardLine]) -> tuple[str, str]:

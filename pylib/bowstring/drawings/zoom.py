@@ -11,6 +11,7 @@ import math
 from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.svg import Point
@@ -158,13 +159,15 @@ def _apart(places: Sequence[Point], along: Sequence[Cluster], across: Sequence[C
 
 def _spaced(clusters: Sequence[Cluster], start: float, total: float, least: float) -> list[float]:
     """Return places for values in order over ``total``, in proportion but ``least`` apart where there is room."""
-    gaps = [other[0] - one[0] for one, other in zip(clusters, clusters[1:], strict=False)]
+    gaps = [other[0] - one[0] for one, other in pairwise(clusters)]
     least = min(least, total / len(gaps))
     short: set[int] = set()
     while len(short) < len(gaps):
         left = sum(gap for place, gap in enumerate(gaps) if place not in short)
         room = total - least * len(short)
-        more = {place for place, gap in enumerate(gaps) if place not in short and gap / left * room < least * (1 - 1e-9)}
+        more = {
+            place for place, gap in enumerate(gaps) if place not in short and gap / left * room < least * (1 - 1e-9)
+        }
         if not more:
             break
         short |= more

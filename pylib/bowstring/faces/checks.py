@@ -145,7 +145,7 @@ def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
     return (
         f'<li class="{kind}" data-check="{escape(row["key"])}"><div class="ck"><p class="w">{named}</p>'
         f'<p class="must"><span class="unseen">{escape(say("face_checks.must"))}</span> <b>{escape(row["shown"])}</b> '
-        f"<small>{escape(limit)}</small></p>{inputs[0]}</div>{_verdict(read, inputs[1:])}</li>"
+        f"<small>{escape(limit)}</small></p>{inputs[0]}</div>{_verdict(read, number, inputs[1:])}</li>"
     )
 
 
@@ -157,13 +157,16 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
         name = _input_id(number, nth, count)
         label = say("face_checks.again_of" if nth else "face_checks.you_of", what=what)
         value = escape(typed[nth]) if nth < len(typed) else ""
+        said = f' aria-describedby="said-{number}"' if read else ""
+        if read and read["verdict"] == "unread" and nth == len(typed) - 1:
+            said += ' aria-invalid="true"'
         before = f'<span class="unseen">{escape(label)}</span>'
         if nth:
             before += f'<span aria-hidden="true">{escape(say("face_checks.again"))}</span>'
         yield (
             f'<label class="yr">{before}<input id="{name}" name="{name}" '
             f'data-check="{escape(row["key"])}" data-nth="{nth}" value="{value}" autocomplete="off" '
-            f'autocapitalize="off" spellcheck="false" maxlength="40"></label>'
+            f'autocapitalize="off" spellcheck="false" maxlength="40"{said}></label>'
         )
 
 
@@ -171,16 +174,17 @@ def _input_id(number: int, nth: int, count: int) -> str:
     return f"read-{number + nth * count}"
 
 
-def _verdict(read: ReadRow | None, again: Sequence[str]) -> str:
+def _verdict(read: ReadRow | None, number: int, again: Sequence[str]) -> str:
     if read is None:
         return ""
     verdict = read["verdict"]
     if verdict == "unread":
-        words = f'<p class="wrong">{escape(read["text"])} {escape(read["wrong"] or "")}</p>'
+        words = f'<p class="wrong" id="said-{number}">{escape(read["text"])} {escape(read["wrong"] or "")}</p>'
         return f'<div class="verdict">{words}{"".join(again)}</div>'
     sign, word = ("✓", say("face_checks.in")) if verdict == "in" else ("✕", say("face_checks.out"))
     shape = "sign" if verdict == "in" else "sign stop"
-    told = f'<p><b><span class="{shape}" aria-hidden="true">{sign}</span>{escape(word)}</b> {marked(read["text"])}</p>'
+    seal = f'<span class="{shape}" aria-hidden="true">{sign}</span>'
+    told = f'<p id="said-{number}"><b>{seal}{escape(word)}</b> {marked(read["text"])}</p>'
     return f'<div class="verdict">{told}<div class="agains">{"".join(again)}</div></div>'
 
 
@@ -193,11 +197,11 @@ def _more(rows: Sequence[str], beyond: int) -> str:
 
 
 def _signed(read: ReadPart) -> str:
-    fields = (("by", read["by"], "20"), ("date", read["date"], "20"))
+    fields = (("by", read["by"], "text"), ("date", read["date"], "date"))
     made = "".join(
         f'<label for="{name}">{escape(say(f"face_checks.{name}"))}<input id="{name}" name="{name}" '
-        f'value="{escape(value)}" maxlength="{most}" autocomplete="off"></label>'
-        for name, value, most in fields
+        f'type="{kind}" value="{escape(value)}" maxlength="40" autocomplete="off"></label>'
+        for name, value, kind in fields
     )
     return f'<div class="signed">{made}</div>'
 

@@ -106,6 +106,14 @@ def _mistakes(answer: Answer) -> Told | None:
     return Told(say(key, caught=caught, count=len(rows), name=name, more=len(missed) - 1), warns=True)
 
 
+def _checks(answer: Answer) -> Told:
+    rows = [row for row in answer["checks"] if not row["blind"] or row["kind"] == "closing"]
+    first = sum(row["recommended"] for row in rows)
+    if not first:
+        return Told(say("why.checks.none"), warns=True)
+    return Told(say("why.checks.told", count=len(rows), first=first))
+
+
 def _stick(answer: Answer) -> Told | None:
     shown = [mark["shown"] for mark in answer["stick"]["marks"]]
     if not shown:
@@ -144,8 +152,7 @@ def _arc(answer: Answer) -> Told:
     shown = answer["arc_shown"]
     wrong = next((row for row in answer["given"] if not row["agrees"]), None)
     if wrong is not None:
-        name = say(f"measure.{wrong['field']}")
-        return Told(say("why.arc.differs", name=name, shown=wrong["computed_shown"] or ""), warns=True)
+        return Told(say("why.arc.differs", name=say(f"measure.{wrong['field']}")), warns=True)
     key = "why.arc.agrees" if answer["given"] else "why.arc.told"
     return Told(say(key, radius=shown["radius"], length=shown["arc_length"]))
 
@@ -184,6 +191,7 @@ _CONCLUDED: dict[str, Callable[[Answer], Told | None]] = {
     "site": _site,
     "square": _square,
     "mistakes": _mistakes,
+    "checks": _checks,
     "stick": _stick,
     "rounding": _rounding,
     "by-hand": _by_hand,

@@ -31,9 +31,11 @@ def _by_hand(answer: Answer) -> Iterator[Block]:
     if not halves(answer):
         return
     for row in answer["halving"]:
-        if row["by_hand"]:
-            yield Heading(say("sheet.squaring_level", level=row["level"], sagitta=row["sagitta_shown"]))
-            yield from (Paragraph(line, "worked") for line in row["by_hand"])
+        if not row["by_hand"]:
+            continue
+        yield Heading(say("sheet.squaring_level", level=row["level"], sagitta=row["sagitta_shown"]))
+        yield Paragraph(" ".join([row["how"] or "", row["squaring"]["text"]]).strip())
+        yield from (Paragraph(line, "worked") for line in row["by_hand"])
 
 
 def _ends(answer: Answer) -> Iterator[Block]:

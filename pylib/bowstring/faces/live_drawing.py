@@ -18,6 +18,8 @@ from bowstring.words import say
 _WIDTH, _MIDDLE, _REACH = 360.0, 180.0, 146.0
 _USUAL_HALF = 0.56
 """Half the central angle, radians, of the arc that stands there while none is given."""
+_UNDER = 12.0
+"""What is kept free under a string for its words where no line of words stands under the drawing."""
 _STEEP = 1.45
 """Half a central angle from which on the corner of the tangents is left out, radians."""
 
@@ -36,7 +38,8 @@ class _Room:
         return self.height - y
 
 
-_TALL, _SHORT = _Room(176.0, 18.0, 144.0, 166.0), _Room(112.0, 12.0, 98.0, 0.0)
+def _room(short: bool) -> _Room:
+    return _Room(112.0, 12.0, 98.0, 0.0) if short else _Room(184.0, 12.0, 152.0, 173.0)
 
 
 class _Figure:
@@ -49,12 +52,13 @@ class _Figure:
         self.apex = self.reach * tan(half) if half < _STEEP else 0.0
         self.drawing: Drawing
         wide = 1.0 if half > pi / 2 else self.reach
-        tall = self.apex if corner and self.apex else self.rise
-        middle = (room.top + room.bottom) / 2
-        free = middle - room.top if side is None else room.bottom - room.top
-        self.scale = min(_REACH / wide, free / tall)
-        content = min(max(self.rise, self.apex) * self.scale, free)
-        self.base = middle if side is None else (room.top + room.bottom + content) / 2
+        bottom = room.bottom - (0.0 if side is None or room.words else _UNDER)
+        free, below = bottom - room.top, 0.0 if side else self.rise
+        above = self.apex if corner and self.apex else self.rise
+        self.scale = min(_REACH / wide, free / (above + below))
+        if (self.apex + below) * self.scale <= free:
+            above = max(above, self.apex)
+        self.base = (room.top + bottom + (above - below) * self.scale) / 2
 
     def at(self, x: float, y: float) -> Point:
         """Return a place on paper."""
@@ -81,11 +85,15 @@ def live_drawing(arcs: Arcs, typed: Typed, *, side: str | None, focus: str, shor
     measure = focus.removeprefix("arc-") if arc else ""
     corner = measure in ("tangent_length", "external")
     half = arc.half_angle if arc else _USUAL_HALF
-    figure = _Figure(half, side if arc else "left", _SHORT if short else _TALL, corner or arc is None)
+    figure = _Figure(half, side if arc else "left", _room(short), corner or arc is None)
     figure.drawing = _drawing(arcs, side)
     _straights(figure, measure, full=not short or corner)
-    _lines(figure, measure)
+    named = _name_of_string(arcs, figure, measure)
+    _lines(figure, measure, _extent(named))
     _ends(figure)
+    if named:
+        text, x, y = named
+        figure.words(text, x, y, "number", "" if arc else "quiet")
     if arc is None:
         _names(figure, short)
     else:
@@ -105,6 +113,25 @@ def _drawing(arcs: Arcs, side: str | None) -> Drawing:
     return Drawing(id="live", title=title, description=described)
 
 
+def _name_of_string(arcs: Arcs, figure: _Figure, measure: str) -> tuple[str, float, float] | None:
+    """Return what is written at the string, with its place: on it where that is long enough, otherwise under it."""
+    if arcs.settled is None:
+        return say("measure.chord"), 106.0, figure.base
+    if measure in ("chord", "central_angle"):
+        return None
+    text = say("numbers.drawn_chord", chord=arcs.tape.show(arcs.settled.arc.chord))
+    if 2 * figure.reach * figure.scale > 2 * text_width(text, "number") + 60.0:
+        return text, figure.at(-0.5 * figure.reach, 0.0)[0], figure.base
+    return text, _MIDDLE, figure.base + 20.0
+
+
+def _extent(named: tuple[str, float, float] | None) -> tuple[float, float] | None:
+    if named is None or named[1] == _MIDDLE:
+        return None
+    half = text_width(named[0], "number") / 2 + 2.0
+    return named[1] - half, named[1] + half
+
+
 def _straights(figure: _Figure, measure: str, full: bool) -> None:
     """Draw the tangents at the ends, as far as there is room for them, and what is measured on them."""
     if not figure.apex or not full:
@@ -119,22 +146,26 @@ def _straights(figure: _Figure, measure: str, full: bool) -> None:
         figure.drawing.lines([[figure.at(0.0, figure.rise), figure.at(0.0, figure.apex)]], "line arrow strong")
 
 
-def _lines(figure: _Figure, measure: str) -> None:
-    """Draw the string, the arc and the mid-ordinate, the one in focus strong; both arcs while the hand isn't known."""
+def _lines(figure: _Figure, measure: str, parted: tuple[float, float] | None) -> None:
+    """Draw the string, the arc and the mid-ordinate, the one in focus strong; both arcs while the hand isn't known.
+
+    ``parted``: from where to where on paper the string has its name on it.
+    """
     drawing = figure.drawing
     if figure.side is None:
         drawing.lines([figure.curve(-1)], "line soft dash")
     a, b = figure.at(-figure.reach, 0.0), figure.at(figure.reach, 0.0)
     if measure == "central_angle":
         drawing.lines([_toward_centre(figure, -1), _toward_centre(figure, 1)], "line arrow")
-    drawing.lines([[a, b]], "line arrow strong" if measure == "chord" else "line string")
+    pieces = [[a, (parted[0], a[1])], [(parted[1], a[1]), b]] if parted else [[a, b]]
+    drawing.lines(pieces, "line arrow strong" if measure == "chord" else "line string")
     drawing.lines([figure.curve()], "line arrow strong" if measure == "arc_length" else "line arc")
     foot, crown = figure.at(0.0, 0.0), figure.at(0.0, figure.rise)
     if measure == "radius":
         drawing.lines([[_clipped(figure, (0.0, figure.rise - 1)), crown]], "line arrow strong")
     length = hypot(foot[0] - crown[0], foot[1] - crown[1])
     head = min(13.0, 0.5 * length)
-    if measure == "radius" or head < 1.0:
+    if measure in ("radius", "arc_length") or head < 1.0:
         return
     hot, way = measure == "sagitta", 1 if crown[1] > foot[1] else -1
     neck = crown[1] - way * head
@@ -164,7 +195,6 @@ def _ends(figure: _Figure) -> None:
 def _names(figure: _Figure, short: bool) -> None:
     """Name the measures on the arc that stands there while none is given."""
     base, crown, apex = (figure.base - height * figure.scale for height in (0.0, figure.rise, figure.apex))
-    figure.words(say("measure.chord"), 106.0, base, "number", "quiet")
     figure.words(say("measure.sagitta"), 190.0, (base + crown) / 2 + 4.0, "number", "quiet", "start")
     if short:
         return
@@ -179,11 +209,6 @@ def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
     assert arcs.settled is not None
     arc, tape = arcs.settled.arc, arcs.tape
     base, crown = figure.base, figure.base - figure.rise * figure.scale
-    if measure not in ("chord", "central_angle"):
-        text = say("numbers.drawn_chord", chord=tape.show(arc.chord))
-        wide = 2 * figure.reach * figure.scale > 2 * text_width(text, "number") + 60.0
-        x = figure.at(-0.52 * figure.reach, 0.0)[0] if wide else _MIDDLE
-        figure.words(text, x, base if wide else base + 20.0, "number")
     beside, hot = figure.at(0.0, 0.0)[0] + 12.0, "hot"
     if measure not in ("sagitta", "arc_length", "radius", "external"):
         low = base - crown < 22.0
@@ -199,8 +224,8 @@ def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
         "chord": (_MIDDLE, base + 20.0, "middle"),
         "central_angle": (_MIDDLE, base + 20.0, "middle"),
         "sagitta": (beside, (base + crown) / 2 if base - crown > 24.0 else crown - 14.0, "start"),
-        "arc_length": (_MIDDLE, (base + crown) / 2 if base - crown > 40.0 else crown - 16.0, "middle"),
-        "radius": (beside, base + 22.0, "start"),
+        "arc_length": (_MIDDLE, (base + crown) / 2 if base - crown > 30.0 else crown - 16.0, "middle"),
+        "radius": (beside, base + 18.0, "start"),
         "external": (beside, (crown + apex) / 2, "start"),
         "tangent_length": (figure.at(-0.5 * figure.reach, 0.0)[0] - 8.0, (base + apex) / 2 - 8.0, "end"),
     }

@@ -19,12 +19,10 @@ from bowstring.sheet.setting import Setting, settings, split
 from bowstring.words import say
 
 BOX = '<i class="tick"></i>'
-FILLING = 5
-"""Rows from which they take what room the type leaves: fewer would stand too far apart."""
 _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
-_CHECK = 290.0
+_CHECK = 270.0
 _HALF = (PAGE_WIDE - 12.0) / 2
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
@@ -39,10 +37,8 @@ def paper_html(answer: Answer, link: str = "", date: str = "") -> str:
     """
     stopped = bool(answer["stops"])
     tables: list[Setting] = [] if stopped else settings(answer)
-    if stopped:
-        front, rest = _stopped(answer, date), []
-    else:
-        front, rest = _front(answer, tables, date)
+    nothing: list[Setting] = []
+    front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date)
     back, built = back_side(answer, link, date, stopped=stopped)
     return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}</article>'
 
@@ -52,7 +48,7 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
     before, found = firsts(answer), brief.checks(answer)
     services, dense = say("paper.services"), sum(len(table.rows) for table in tables) > DENSE
     fixed = _FIXED + _top_tall(answer, dense) + _firsts_tall(before, services, dense)
-    fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 24.0
+    fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 34.0
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
@@ -71,7 +67,7 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
         foot_html(brief.foot(answer), say("paper.turn_over")),
     ]
     dense_class = "dense " if dense else ""
-    fill = "fill " if fitted.rows >= FILLING else ""
+    fill = "fill " if not rest else ""
     classes = f"side front {dense_class}{fill}row-{fitted.row} big-{fitted.big} plan-{fitted.plan}"
     return f'<section class="{classes}" aria-label="{escape(say("paper.front"))}">{"".join(parts)}</section>', rest
 
@@ -87,7 +83,8 @@ def _stopped(answer: Answer, date: str) -> str:
     blanks = "".join(f'<p class="blank">{escape(say(f"paper.stop_{part}"))}</p>' for part in ("asked", "answer"))
     parts = [
         head_html(answer, say("paper.front"), date, numbers=False),
-        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong><p>{marked(say("paper.stop_do"))}</p>'
+        f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong>'
+        f"<p>{marked(say('paper.stop_do'))}</p>"
         f"<ul>{stops}</ul>{ways}</div>",
         _duo(answer),
         _plan(answer, Sizes(0, 0, plan, 0)),
@@ -106,7 +103,10 @@ def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> 
     measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
     told = f'<p class="measures">{measures}</p>' if measures else ""
     day = f"<span>{escape(date)}</span>" if date else ""
-    return f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}<p class="which">{day}<b>{escape(side)}</b></p></div>'
+    return (
+        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}'
+        f'<p class="which">{day}<b>{escape(side)}</b></p></div>'
+    )
 
 
 def foot_html(left: str, right: str) -> str:
@@ -120,8 +120,8 @@ def _top_tall(answer: Answer, dense: bool) -> float:
     size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
     head = lines(title, size, PAGE_WIDE - 110.0) * size * 1.1 + 34.0
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
-    told = tall(brief.line(answer), *((13.0, 15.0) if dense else (14.5, 17.4)), 192.0)
-    standing = tall([brief.stand(answer)], *((14.0, 16.8) if dense else (16.0, 19.2)), 206.0) + 38.0
+    told = tall(brief.line(answer), *((13.0, 15.0, 146.0) if dense else (14.5, 17.4, 192.0)))
+    standing = tall([brief.stand(answer)], *((14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0))) + 38.0
     return head + (measures - 1) * 20.0 + max(told, standing, 66.0)
 
 
@@ -144,7 +144,8 @@ def _plan(answer: Answer, fitted: Sizes) -> str:
 
 def _firsts(before: list[First], services: str) -> str:
     blank = '<span class="blank"></span>'
-    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {BOX} {escape(say('paper.marks_in'))}</span></li>"
+    marks = f'<span class="together">{BOX} {escape(say("paper.marks_in"))}</span>'
+    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {marks}</span></li>"
     steps = "".join(f"<li>{BOX}<b>{one.number}</b><span>{marked(one.text)}</span></li>" for one in before)
     return f'<ul class="firsts {_columns(before)}">{ticket}{steps}</ul>'
 

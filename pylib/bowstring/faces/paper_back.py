@@ -26,6 +26,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     stick = "" if stopped else _stick(answer)
     usual, own = brief.safe(answer), brief.own_cautions(answer)
     fixed = _FIXED + (114.0 if stick else 0.0) + tall([link], 12.0, 15.0, PAGE_WIDE) + 10.0
+    fixed += tall(answer["note"].split("\n"), 14.0, 17.0, _INSIDE, 2.0) if answer["note"] else 0.0
     fixed += tall(usual, 15.0, 18.0, _INSIDE, 4.0)
     least = fixed + len(shown) * ROWS[-3]
     told = _within(own, PAGE_TALL - least)
@@ -34,10 +35,12 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     day = f"<span>{escape(date)}</span>" if date else ""
     long = "short" if len(title) <= 40 else "longest"
     parts = [
-        f'<div class="head"><h2 class="{long}">{marked(title)}</h2><p class="which">{day}<b>{escape(say("paper.back"))}</b></p></div>',
+        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>'
+        f'<p class="which">{day}<b>{escape(say("paper.back"))}</b></p></div>',
         built_table(answer, shown) if shown else "",
         stick,
         _cautions(usual, told, len(own) - len(told)),
+        f'<p class="note">{marked(answer["note"])}</p>' if answer["note"] else "",
         f'<p class="link">{escape(say("paper.link"))} <span>{escape(link)}</span></p>' if link else "",
         f'<div class="notes">{escape(say("paper.notes"))}</div>',
         _signs(),
@@ -47,7 +50,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
 
 
 def _within(own: list[str], room: float) -> list[str]:
-    """As many of a job's own cautions as there is room for; where that isn't all of them, one line says how many more."""
+    """As many of a job's own cautions as there is room for, less where a line has to say how many more."""
     if tall(own, 14.0, 17.0, _INSIDE, 4.0) <= room:
         return own
     told: list[str] = []
@@ -68,7 +71,7 @@ def built_rows(answer: Answer) -> list[list[str]]:
 
 
 def built_table(answer: Answer, rows: list[list[str]]) -> str:
-    """Return the table of what was built, with the drawing's own coordinates in the place of grades where it has them."""
+    """Return the table of what was built; with the drawing's own coordinates in place of grades where it has them."""
     axes = answer["site"]["axes"]
     names = [say(f"paper.{name}") for name in ("stake", "along", "square_off")]
     built = [say(f"paper.{name}") for name in ("along", "square_off", "off_by")]

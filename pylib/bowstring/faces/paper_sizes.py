@@ -19,13 +19,13 @@ ROWS = (46, 40, 37, 34, 31, 29, 27, 25, 23, 21, 19, 17)
 """Heights of a row that the style has."""
 BIG = (37, 34, 31, 29, 27, 25, 23, 21, 19, 18, 17, 16, 15, 14, 13)
 """Sizes of a row's numbers that the style has."""
-PLANS = (190, 170, 150, 130, 110, 90)
+PLANS = (190, 170, 150, 130, 110, 90, 70)
 """Heights of the plan that the style has."""
 MOST_ROWS = 16
 """Stakes that stand on the front; more of them go on over further pages."""
 PER_PAGE = 30
 
-_PLAIN, _RAGGED = 0.9, 1.05  # a plain face beside a bold one, and what lines lose at their ends
+_PLAIN = 0.9  # a plain face beside a bold one
 _CELL = 8.0
 _SIDES = 62.0  # the columns of the step's number and of the box to tick
 _AROUND = 4.0  # over and under a row's type, with its line
@@ -40,7 +40,7 @@ def width(text: str, size: float) -> float:
 
 def lines(text: str, size: float, room: float) -> int:
     """Return in how many lines a text stands."""
-    return max(1, math.ceil(width(text, size) * _PLAIN * _RAGGED / room))
+    return max(1, math.ceil(width(text, size) * _PLAIN / room))
 
 
 def fitting(classes: Sequence[int], room: float) -> int:
@@ -73,13 +73,12 @@ def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     return Sizes(row, big, plan, len(shown))
 
 
-_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17}
+_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17, 90: 14}
 """The type that a plan has to leave room for: rather a lower plan than small numbers."""
 
 
 def _tall(rows: Sequence[Row], others: int, big: int, row: int) -> float:
-    """How high rows stand in a type of a size, none of them lower than ``row``; a number in parentheses has a line of its
-    own."""
+    """How high rows stand in a type of a size, none lower than ``row``; what is in parentheses has its own line."""
     each = (big * (1.0 + _SMALL * any("(" in cell for cell in one.cells)) + _AROUND for one in rows)
     return sum(max(row, tall) for tall in each) + others * max(row, min(big, 25) + _AROUND)
 

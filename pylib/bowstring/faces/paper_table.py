@@ -11,6 +11,8 @@ from bowstring.sheet.setting import Row, Setting
 from bowstring.words import say
 
 BOX = '<i class="tick"></i>'
+MANY = 5
+"""Rows from which a table takes what room the type leaves: fewer would stand too far apart."""
 
 
 def tables_html(tables: Sequence[Setting]) -> str:
@@ -25,8 +27,9 @@ def _table(table: Setting) -> str:
     )
     done = escape(say("paper.done"))
     rows = "".join(_row(row, table) for row in table.rows)
+    many = " many" if len(table.rows) >= MANY else ""
     return (
-        f'{how}<table class="steps"><thead><tr><td></td>{head}<th scope="col" class="bx">{done}</th></tr></thead>'
+        f'{how}<table class="steps{many}"><thead><tr><td></td>{head}<th scope="col" class="bx">{done}</th></tr></thead>'
         f"<tbody>{rows}</tbody></table>"
     )
 
@@ -42,7 +45,7 @@ def _row(row: Row, table: Setting) -> str:
 
 
 def _kind(number: int, table: Setting) -> str:
-    """The class of a column: marks, or a number; the number that is squared off is shaded as the one that moves a stake."""
+    """The class of a column: marks, or a number; what is squared off is shaded, since it moves a stake."""
     if number in table.words:
         return ' class="marks"'
     square = say("table.square_off")

@@ -21,6 +21,9 @@ __all__ = ["count", "first_open", "size_of", "stakes_html", "steps_list_html"]
 WIDTHS = ((5.4, "n17"), (6.2, "n15"), (7.1, "n13"), (7.8, "n12"), (9.3, "n10"))
 """How wide a number may be, in its own height, to stand in each class of size."""
 
+SIZES_DOWN = (*(name for _most, name in WIDTHS), "n8")
+"""The classes of size, large to small."""
+
 BESIDE = ("locate", "checks", "board")
 """Cards that are no step of the answer: there is nothing to have got else."""
 
@@ -46,9 +49,8 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
     one = cards[min(max(card, 1), len(cards)) - 1]
     steps = " ".join(str(step) for step in one["steps"])
     parts = [
-        f'<section class="card" data-card="{one["number"]}" data-steps="{steps}" data-stake="{escape(one["stake"] or "")}"'
-        f' data-kind="{one["kind"]}"'
-        ' aria-labelledby="card-head">',
+        f'<section class="card" data-card="{one["number"]}" data-kind="{one["kind"]}" data-steps="{steps}"'
+        f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
         progress_html(one, len(cards), done),
         f'<figure class="draw">{step_svg(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
@@ -64,21 +66,22 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
 def _numbers(card: CardRow) -> str:
     if not card["numbers"]:
         return '<div class="nums"></div>'
-    return f'<dl class="nums">{"".join(_number(one) for one in card["numbers"])}</dl>'
+    size = max((size_of(one["shown"]) for one in card["numbers"]), key=SIZES_DOWN.index)
+    return f'<dl class="nums">{"".join(_number(one, size) for one in card["numbers"])}</dl>'
 
 
-def _number(one: CardNumber) -> str:
+def _number(one: CardNumber, size: str) -> str:
     label = marked(one["label"]) + (f" ({marked(one['slope'])})" if one["slope"] else "")
     return (
-        f'<div><dt><i>{one["disc"]}</i><span>{label}</span></dt>'
-        f'<dd class="{size_of(one["shown"])}">{escape(isolated(one["shown"]))}</dd></div>'
+        f"<div><dt><i>{one['disc']}</i><span>{label}</span></dt>"
+        f'<dd class="{size}">{escape(isolated(one["shown"]))}</dd></div>'
     )
 
 
 def size_of(text: str) -> str:
     """Return the class of size in which a number fits on one line, whatever font a phone has."""
     wide = text_width(text, "number") / SIZES["number"]
-    return next((name for most, name in WIDTHS if wide <= most), "n8")
+    return next((name for most, name in WIDTHS if wide <= most), SIZES_DOWN[-1])
 
 
 def _right(card: CardRow) -> str:
@@ -88,7 +91,8 @@ def _right(card: CardRow) -> str:
     shown = f"<b>{escape(right['shown'])}</b>" if right["shown"] else ""
     more = f"<em>{marked(right['more'])}</em>" if right["more"] else ""
     wide = " wide" if right["shown"] and "," in right["shown"] else ""
-    return f'<p class="right{wide}"><span class="sign" aria-hidden="true">✓</span><span>{marked(right["text"])}</span>{shown}{more}</p>'
+    text = f'<span><i class="sign" aria-hidden="true">✓</i> {marked(right["text"])}</span>'
+    return f'<p class="right{wide}">{text}{shown}{more}</p>'
 
 
 def _notes(card: CardRow) -> str:
@@ -100,7 +104,9 @@ def _thumb(card: CardRow, count: int) -> str:
     """The buttons at the thumb: back, what was got instead, done."""
     number, kind = card["number"], card["kind"]
     back = "" if number > 1 else " disabled"
-    buttons = [f'<button type="button" class="btn plain tight" data-do="back"{back}>{escape(say("card.do.back"))}</button>']
+    buttons = [
+        f'<button type="button" class="btn plain tight" data-do="back"{back}>{escape(say("card.do.back"))}</button>'
+    ]
     if kind == "checks":
         go = escape(say("card.do.checks"))
         buttons.append(f'<button type="button" class="btn tight" data-do="face" data-face="checks">{go}</button>')

@@ -60,7 +60,8 @@ def _row(card: CardRow, now: int, done: Collection[int]) -> str:
     sign = "✓" if number in done else str(number)
     return (
         f'<li><button type="button" class="{look}" data-do="go" data-step="{number}"{current}>'
-        f'<i aria-hidden="true">{sign}</i><span>{marked(card["title"])}{told}</span><b>{escape(card["main"])}</b></button></li>'
+        f'<i aria-hidden="true">{sign}</i><span>{marked(card["title"])}{told}</span>'
+        f"<b>{escape(card['main'])}</b></button></li>"
     )
 
 

@@ -15,26 +15,24 @@ def stop_html(answer: Answer) -> str:
     """Return the card of the first stop of an answer, with its way out at the thumb."""
     first, *others = answer["ways_out"]
     more = f'<p class="more">{escape(say("card.stops_more", count=len(others)))}</p>' if others else ""
+    sign = '<span class="sign stop" aria-hidden="true">!</span>'
     return (
         '<section class="card stopped"><div class="stopbox" role="alert">'
-        f'<h2 id="card-head" tabindex="-1"><span class="sign stop" aria-hidden="true">!</span>{escape(say("card.stop"))}</h2>'
-        f'<p>{marked(first["text"])}</p><p class="why">{marked(first["stop"])}</p>{more}</div></section>'
-        f'<div class="thumb b1">{_button(answer, first)}</div>'
+        f'<h2 id="card-head" tabindex="-1">{sign}{escape(say("card.stop"))}</h2>'
+        f'<p>{marked(first["text"])}</p><p class="why">{marked(first["reason"])}</p>{more}</div></section>'
+        f'<div class="thumb b1"><button type="button" class="btn first" {_does(answer, first)}>'
+        f"{escape(first['button'])}</button></div>"
     )
 
 
-def _button(answer: Answer, way: WayOutRow) -> str:
-    """What to do: put another method into the job, or answer a question of the numbers."""
-    text = escape(way["button"])
+def _does(answer: Answer, way: WayOutRow) -> str:
+    """What the button does: put another method into the job, or ask a question of the numbers again."""
     if way["fields"]:
-        return f'<button type="button" class="btn first" data-do="fill" data-fill="{escape(json.dumps(way["fields"]))}">{text}</button>'
+        return f'data-do="fill" data-fill="{escape(json.dumps(way["fields"]))}"'
     if way["panel"] == "got":
         number = next((card["number"] for card in answer["cards"] if _is_of(way, card)), 1)
-        return f'<button type="button" class="btn first" data-do="got" data-step="{number}">{text}</button>'
-    panel = escape(way["panel"] or "")
-    return (
-        f'<button type="button" class="btn first" data-do="face" data-face="numbers" data-open="{panel}">{text}</button>'
-    )
+        return f'data-do="got" data-step="{number}"'
+    return f'data-do="face" data-face="numbers" data-open="{escape(way["panel"] or "")}"'
 
 
 def _is_of(way: WayOutRow, card: CardRow) -> bool:

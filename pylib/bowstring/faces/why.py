@@ -13,7 +13,7 @@ from bowstring.sheet.html import Label, inside_html
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-LATER = ("methods", "mistakes")
+LATER = ("accuracy", "methods", "mistakes")
 """Folds whose conclusion takes more time than a face has: the page asks for it once the face is there."""
 
 WHEN_STOPPED = ("methods", "site", "arc", "found", "ends", "readings", "before", "notes")
@@ -43,7 +43,7 @@ def why_html(answer: Answer, keys: Collection[str] | None = None) -> str:
     return f'<div class="face-why">{stops}<div class="folds">{folds}</div></div>'
 
 
-def fold_html(answer: Answer, key: str, label: Label = str) -> str:
+def fold_html(answer: Answer, key: str, label: Label | None = None) -> str:
     """Return what stands inside a fold, empty where there is nothing; ``label`` is ``sheet.html.sheet_html``'s.
 
     Raises ``ValueError`` when a figure can't be drawn, ``KeyError`` for a fold that a stopped job doesn't have.

@@ -164,6 +164,14 @@ class ControlForm(TypedDict, total=False):
 
 
 @final
+class ReadForm(TypedDict, total=False):
+    """What a check read."""
+
+    check: str
+    value: Size
+
+
+@final
 class JobForm(TypedDict, total=False):
     """A job. ``bowstring`` is the version of this form, 1."""
 
@@ -207,3 +215,8 @@ class JobForm(TypedDict, total=False):
     first_gap: Size
     halve_first: Size
     parallel: Size
+    done: Sequence[int]
+    read: Sequence[ReadForm]
+    by: str
+    date: str
+    parent: str

@@ -22,11 +22,13 @@ class Found:
         levelled: the two measurements, level, metres.
         hold: what to hold, or ``None`` while that isn't chosen.
         sure: the crew measured again and is sure.
+        held_level: the tape was held level, not laid on the ground.
     """
 
     levelled: tuple[float, float]
     hold: str | None
     sure: bool
+    held_level: bool
 
 
 def read_found(reader: Reader) -> Found | None:
@@ -47,4 +49,4 @@ def read_found(reader: Reader) -> Found | None:
     if fall and fall >= min(chords):
         raise bad(found.field("fall"), "found.fall_over_length")
     levelled = level_length(chords[0], fall or 0.0), level_length(chords[1], fall or 0.0)
-    return Found(levelled, found.choice("hold", HOLDS), bool(found.flag("sure")))
+    return Found(levelled, found.choice("hold", HOLDS), bool(found.flag("sure")), taped == "level")

@@ -14,6 +14,7 @@ from bowstring.job.got import Got, read_got
 from bowstring.job.hand import read_hand
 from bowstring.job.landmarks import LANDMARK_LIMIT, read_ends
 from bowstring.job.reader import Reader, Reading
+from bowstring.job.record import RECORD_KEYS, Record, read_record
 from bowstring.job.site import KEYS as SITE_KEYS
 from bowstring.job.site import Site, read_site
 from bowstring.methods.ends import STARTS
@@ -28,7 +29,7 @@ VERSION = 1
 KEYS = (
     "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "turn", "offset", "toward", "tolerance",
     "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
-    *SITE_KEYS,
+    *SITE_KEYS, *RECORD_KEYS,
 )  # fmt: skip
 
 TOWARD = ("centre", "outside")
@@ -85,6 +86,7 @@ class Job:
     found: Found | None
     got: Mapping[str, Got]
     site: Site
+    record: Record
     readings: tuple[Reading, ...]
 
 
@@ -137,6 +139,7 @@ def read_job(job: object) -> Job:
         found=read_found(reader),
         got=read_got(reader),
         site=read_site(reader, tape),
+        record=read_record(reader),
         readings=tuple(reader.readings),
     )
 

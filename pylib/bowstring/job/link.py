@@ -32,6 +32,7 @@ from bowstring.job.linkfinder import (
     check_of,
     find_links,
 )
+from bowstring.job.record import RECORD_KEYS
 from bowstring.methods.meant import BEFORE, meant_beside
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.tape import make_tape
@@ -44,8 +45,10 @@ _LIKE_ONE = re.compile(r"(?:#|^\s*)(b[0-9][A-Za-z0-9_-]*)")
 _PLACES = {key: place for place, key in enumerate(ORDER)}
 
 
-def write_link(job: JobForm) -> str:
+def write_link(job: JobForm, *, whole: bool = False) -> str:
     """Return the link text of a job (the part after ``#``); a method that it doesn't name stays unsaid.
+
+    What was done and read, by whom and when, stays out of it unless it's asked for the ``whole`` job.
 
     Raises ``BadJob`` when a value in the job can't be used, or when there is too much in it for a link.
 
@@ -53,7 +56,8 @@ def write_link(job: JobForm) -> str:
     {'radius': '12 m', 'chord': '9 m'}
     """
     read_job(job)
-    text = json.dumps(_in_order(_without_defaults(job)), ensure_ascii=False, separators=(",", ":"))
+    sent = {key: value for key, value in _without_defaults(job).items() if whole or key not in RECORD_KEYS}
+    text = json.dumps(_in_order(sent), ensure_ascii=False, separators=(",", ":"))
     packer = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, DICTIONARIES[FORM])
     packed = packer.compress(text.encode()) + packer.flush()
     body = base64.urlsafe_b64encode(packed).rstrip(b"=").decode()
@@ -140,7 +144,7 @@ def _without_defaults(job: JobForm) -> dict[str, object]:
             or (key == "tangent_from" and value == TANGENT_FROM[2])
             or (key == "tapes_from" and list(cast("list[object]", value)) == ["A", "B"])
             or (key in ("title", "note") and not value)
-            or (key in ("ties", "ends", "got", "ground", "known", "stations") and not value)
+            or (key in ("ties", "ends", "got", "ground", "known", "stations", *RECORD_KEYS) and not value)
             or (key == "greater" and value is False)
         )
         if key == "ends" and isinstance(value, Mapping):

@@ -1,5 +1,5 @@
 """Single changes that would make a method possible: a longer tape, more people, more room, no obstacle, more stakes,
-a parallel string."""
+a parallel string, another start."""
 
 from __future__ import annotations
 
@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from math import ceil
 
 from bowstring.analysis.reach import Limits, blocks_of, needs_of
+from bowstring.errors import BadJob
+from bowstring.job.job import Job
 from bowstring.job.services import may_be_service
-from bowstring.layout.layout import Layout
+from bowstring.layout.layout import Layout, lay_out
 from bowstring.layout.limits import limits_of
 from bowstring.layout.rows import MOST_COMPARED, Row, measured, row_of, write
 from bowstring.layout.strings import string_at
@@ -33,6 +35,9 @@ ROUND_STRING = {True: 2 * FOOT, False: 0.5}
 STRINGS_TRIED = 4
 """So many are tried on either side: what is farther off nobody squares from."""
 
+FROM_STRAIGHTS = ("corner", "one-end")
+"""The starts that set an end from a straight: what is in the way there needn't be in the way of the marked ends."""
+
 MOST_FINER = 3
 """So many times may the gaps be halved to get by something: three make eight stakes of one."""
 
@@ -41,7 +46,8 @@ MOST_FINER = 3
 class Change:
     """A single change that would make a method possible: a ``tape`` of ``size`` metres, an ``obstacle`` (``what``)
     moved, more ``hands``, more ``room`` (``what`` of ``size`` metres), more ``levels`` (stakes ``size`` metres apart),
-    a ``string`` parallel to the chord (``size`` metres ``toward`` the curve or ``behind`` the chord).
+    a ``string`` parallel to the chord (``size`` metres ``toward`` the curve or ``behind`` the chord), another ``start``
+    (``what``: as a job says it).
 
     ``halve_first``: how often the arc is halved before, where the method is a mix; ``parallel``: the string that its
     ordinates are from, where it isn't the chord.
@@ -65,11 +71,40 @@ def changes_of(layout: Layout, rows: Sequence[Row]) -> list[Change]:
 
     rows = sorted(rows, key=lambda row: not row.method.everyday)
     relied = [row for row in rows if row.accuracy is not None and row.accuracy.reliable]
-    for change in (*_beside(layout), *_of_tools(layout, relied), *_moved(layout, relied), *_finer(layout, rows)):
+    for change in (
+        *_started(layout), *_beside(layout), *_of_tools(layout, relied), *_moved(layout, relied), *_finer(layout, rows)
+    ):  # fmt: skip
         before = found.get((change.kind, change.what))
         if before is None or weight(change) < weight(before):
             found[change.kind, change.what] = change
     return list(found.values())
+
+
+def _started(layout: Layout) -> Iterator[Change]:
+    """The other ways to find the ends, where the job starts from a corner or from one end and its straight and
+    something is in the way of just that."""
+    job = layout.job
+    if job.start not in FROM_STRAIGHTS:
+        return
+    if next(blocks_of(layout.setting.arc, layout.recipe_of_ends, limits_of(job)), None) is None:
+        return
+    for start in ("ends", *(one for one in FROM_STRAIGHTS if one != job.start)):
+        try:
+            other = lay_out(Job(**{**vars(job), "start": start}))
+        except BadJob:
+            continue  # no corner, or a method that needs what this start has
+        found = next((row for row in _plain_rows(other) if row.sound), None)
+        if found:
+            yield Change("start", start, 0.0, found.method, 0, found.parallel)
+
+
+def _plain_rows(layout: Layout) -> Iterator[Row]:
+    """Each method that keeps to the arc, everyday ones first, from the parallel string that the job names too."""
+    for method in catalogue.METHODS:
+        if method.exact:
+            if layout.parallel and method.stand.parallel:
+                yield row_of(layout, method, 0, layout.parallel)
+            yield row_of(layout, method, 0)
 
 
 def _beside(layout: Layout) -> Iterator[Change]:

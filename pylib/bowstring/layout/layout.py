@@ -9,12 +9,13 @@ from itertools import pairwise
 from bowstring.analysis.checks import Check, find_checks
 from bowstring.analysis.checks_counted import find_counted_checks
 from bowstring.analysis.checks_ground import tapeable_checks
+from bowstring.analysis.gaps import telling_gaps
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.analysis.proving import proving_on
 from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import rule_misses
 from bowstring.analysis.taped import independent
-from bowstring.construction import Recipe, Stake
+from bowstring.construction import STRING, Recipe, Stake
 from bowstring.errors import BadJob, bad
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.givens import Settled, settle
@@ -83,6 +84,22 @@ class Layout:
         return self.job.side or self.hand_from_points
 
     @property
+    def string_used(self) -> bool:
+        """Whether a step goes by the string from A to B itself, once that is up."""
+        return any(
+            kind == STRING and {start, end} == {"A", "B"}
+            for step in self.recipe.steps if step.level
+            for move in step.moves for kind, start, end in move.lines
+        )  # fmt: skip
+
+    @property
+    def slope(self) -> tuple[float, float]:
+        """The ground's fall in percent, along and across, for a tape that lies on it; none for one that is held level,
+        as the chord found says it is."""
+        site, found = self.job.site, self.job.found
+        return (0.0, 0.0) if found and found.held_level else (site.along, site.across)
+
+    @property
     def halved(self) -> tuple[Stake, ...]:
         """The stakes that halving drives, or would drive: the rule of thumb's too."""
         return stakes_of(self.levels)
@@ -127,6 +144,7 @@ def lay_out(job: Job) -> Layout:
     checks, marks = tapeable_checks(staked, stakes, recipe, own, marks, in_the_way)
     if checks is not own:  # others were found instead
         checks = independent(checks, recipe.steps, marks)
+    checks = telling_gaps(checks, job.tape.mark)
     try:
         rounded = replay(recipe, job.tape.round, to_second)
     except TooSmall:

@@ -24,6 +24,7 @@ class Taken:
     Attributes:
         layout: its layout; the layout's own job names the method, whether or not the job did.
         said: the job itself names it, or means it by its other words.
+        by_rounds: it names none, and the rounds that it asks for mean halving.
         rows, advice: every method and the advised one, where they had to be worked out to choose; else ``None``.
         own: the row of the layout's own method, where that was worked out with them.
     """
@@ -33,6 +34,7 @@ class Taken:
     rows: Sequence[Row] | None = None
     advice: Advice | None = None
     own: Row | None = None
+    by_rounds: bool = False
 
 
 def take(job: Job) -> Taken:
@@ -47,7 +49,8 @@ def take(job: Job) -> Taken:
     """
     said = job.site.method or _meant(job)
     if said:
-        return Taken(lay_out(_by(job, said, job.site.halve_first)), True)
+        by_rounds = job.site.method is None and said == USUAL and not job.got
+        return Taken(lay_out(_by(job, said, job.site.halve_first)), True, by_rounds=by_rounds)
     from bowstring.layout.comparison import advise, compare
     from bowstring.layout.rows import row_of
 

@@ -82,6 +82,11 @@ class Method:
         """Whether the stakes are set by halving, exact or not, level by level: so the sheets tell them."""
         return self.stand.halves
 
+    def running(self, kind: str) -> frozenset[int]:
+        """Return which measures of a kind of step stand in a column of places along one line."""
+        columns = self.tables[kind].columns if kind in self.tables else ()
+        return frozenset(column.shows for column in columns if column.running and isinstance(column.shows, int))
+
     @property
     def levels_alike(self) -> bool:
         """Whether, from exact ends, all strings of a level are one another's images."""

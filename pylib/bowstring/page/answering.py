@@ -10,6 +10,7 @@ from bowstring.page.beside import for_layout
 from bowstring.page.fields import field_of, job_of_fields
 from bowstring.page.form import label_of
 from bowstring.page.talk import Asked
+from bowstring.sheet.entries import entry_name
 from bowstring.words import say
 
 
@@ -54,4 +55,4 @@ def link_of(job: JobForm) -> tuple[str, str]:
 
 def label_at(place: str) -> str:
     """Return a field's label where the form has one: nobody who fills in a form knows a job's keys."""
-    return label_of(field_of(place) or "") or place
+    return label_of(field_of(place) or "") or entry_name(place)

@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-MOST_READ = 64
+MOST_READ = 200
 """Rows of readings that are kept at most."""
 
 PLAIN = ("done", "by", "date", "stood")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
 
-_ROW = re.compile(r"read-(?P<row>[0-9]{1,2})-(?P<what>check|value)")
+_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
 Typed = Mapping[str, str]
 
@@ -23,7 +23,9 @@ def is_beside(name: str) -> bool:
 
 def done_of(fields: Typed) -> tuple[int, ...]:
     """Return the cards that stand, in order; what is no number isn't counted."""
-    return tuple(sorted({int(text) for text in fields.get("done", "").split() if re.fullmatch("[1-9][0-9]{0,4}", text)}))
+    return tuple(
+        sorted({int(text) for text in fields.get("done", "").split() if re.fullmatch("[1-9][0-9]{0,4}", text)})
+    )
 
 
 def read_of(fields: Typed) -> list[dict[str, str]]:
@@ -46,7 +48,11 @@ def told(fields: Typed) -> dict[str, object]:
         job["done"] = list(done)
     if read:
         job["read"] = read
-    return job | {name: fields[name].strip() for name in ("by", "date") if fields.get(name, "").strip()}
+    if fields.get("by", "").strip():
+        job["by"] = fields["by"].strip()
+    if re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", fields.get("date", "").strip()):
+        job["date"] = fields["date"].strip()
+    return job
 
 
 def fields_of(job: Mapping[str, object]) -> dict[str, str]:

@@ -119,7 +119,7 @@ class Entries:
             inside = "".join(
                 f'<option value="{mark}"{" selected" if mark == chosen else ""}>{mark}</option>' for mark in marks
             )
-            options += f'<optgroup label="{said(f"form.unit.{unit}")}">{inside}</optgroup>'
+            options += f'<optgroup label="{said(f"form.unit.{unit}")}" data-marks="{unit}">{inside}</optgroup>'
         return options
 
     def _beside(self, field: Field) -> str:

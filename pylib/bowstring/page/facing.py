@@ -32,7 +32,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
         answered = last.for_fields(asked["fields"])
         made = _FACES[face](answered, asked)
     except BadJob as refusal:
-        return _refused(refusal)
+        return _not_yet(asked["fields"], refusal)
     state = _state(answered)
     return {"sign": "computed", "html": "", "state": state, **made}  # type: ignore[typeddict-item]  # the face's own keys
 
@@ -59,16 +59,22 @@ def _state(answered: Answer) -> dict[str, str]:
     return {"sign": "computed", "text": say("page.state_ready")}
 
 
-def _refused(refusal: BadJob) -> Face:
-    """Return a face that has nothing to show yet, with the way to where that can be mended."""
-    text = escape(say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy))
+def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Face:
+    """Return a face that has nothing to show yet, with the way to where that can be mended: ``open`` while there are too
+    few numbers, which is nobody's mistake, otherwise ``refused``."""
+    from bowstring.faces.numbers import numbers
+
+    face = numbers(fields)
+    is_open = face["sign"] == "open"
+    text = say("page.two_first") if is_open else say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
     html = (
         f'<div class="scroll"><section class="stopbox plain"><h2 tabindex="-1">{escape(say("page.not_yet"))}</h2>'
-        f"<p>{text}</p></section></div>"
+        f"<p>{escape(text)}</p></section></div>"
         f'<div class="thumb one"><button type="button" class="btn first" data-do="face" data-face="numbers">'
         f"{escape(say('page.to_numbers'))}</button></div>"
     )
-    return {"sign": "refused", "html": html, "state": {"sign": "refused", "text": say("page.state_refused")}}
+    state = face["state"] if face["sign"] != "computed" else {"sign": "refused", "text": say("page.state_refused")}
+    return {"sign": "open" if is_open else "refused", "html": html, "state": state}
 
 
 def _stakes(answered: Answer, asked: Asked) -> Made:

@@ -15,6 +15,7 @@ from bowstring.errors import bad
 from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.form import JobForm
 from bowstring.job.hand import SIDES
+from bowstring.job.record import RECORD_KEYS
 from bowstring.page import beside
 from bowstring.page.plainly import as_asked
 from bowstring.page.rows import (
@@ -183,6 +184,8 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
                 "mark", "tolerance", "fair", "spacing"):  # fmt: skip
         if key == "diameter" and typed.get("driven", "pin") != "pin":
             continue  # left in its field by somebody who drove pins before
+        if key == "mark" and is_other_mark(typed):
+            continue  # left in its field by somebody whose unit was another before
         if key in typed and not stands_for_itself(key, typed[key]):
             job[key] = typed[key]
     if "levels" in typed:
@@ -226,6 +229,16 @@ def _typed(fields: Mapping[str, str]) -> dict[str, str]:
     if strangers:
         raise ValueError(f"no such fields: {strangers}")
     return {name: text.strip() for name, text in fields.items() if text.strip()}
+
+
+def is_other_mark(fields: Mapping[str, str]) -> bool:
+    """Tell whether the mark chosen is one of another unit's tape: the usual one of the unit stands in for it.
+
+    >>> is_other_mark({"unit": "m", "mark": "1/16 in"}), is_other_mark({"mark": "1/16 in"})
+    (True, False)
+    """
+    mark = fields.get("mark", "").strip()
+    return mark in _BY_ID["mark"].choices and mark not in MARKS[unit_of(fields)]
 
 
 def _points(typed: Mapping[str, str]) -> list[list[str]]:
@@ -307,7 +320,7 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
     """
     asked = as_asked(job)
     kept = beside.fields_of(asked)
-    layout = {key: value for key, value in asked.items() if key not in ("done", "read", "by", "date")}
+    layout = {key: value for key, value in asked.items() if key not in RECORD_KEYS}
     fields = {"-".join(_pieces(place)): text for place, value in _leaves(in_texts(layout)) if (text := _text(value))}
     fields |= kept
     fields.pop("bowstring", None)

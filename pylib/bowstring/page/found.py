@@ -86,7 +86,9 @@ def _fitted(panel: Panel, fields: Typed, found: dict[str, str]) -> Panel:
         return _with(panel, stops=(stop,))
     if fit["reason"] == "slip":
         sure = found | {"found-sure": "yes", "found-hold": ""}
-        return _with(panel, stops=(fit["slips"][0] if fit["slips"] else stop,), choices=(Choice(say("face_got.sure"), sure),))
+        return _with(
+            panel, stops=(fit["slips"][0] if fit["slips"] else stop,), choices=(Choice(say("face_got.sure"), sure),)
+        )
     return _choosing(panel, fit, found)
 
 

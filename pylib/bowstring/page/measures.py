@@ -23,8 +23,8 @@ def face_html(entries: Entries, made: NumbersFace) -> str:
     hows = "".join(f'<p class="unseen" id="how-{how}">{said(f"numbers.how_{how}")}</p>' for how in _HOWS)
     return (
         f'<div class="scroll" id="numbers-face" data-sign="{made["sign"]}" data-ask="{made["ask"]}">'
-        f'<figure id="live-drawing">{made["drawing"]}</figure>'
-        f'<p id="tell" class="tell">{made["tell"][""]}</p>'
+        f'<div class="over"><figure id="live-drawing">{made["drawing"]}</figure>'
+        f'<div class="tells"><p id="tell" class="tell">{made["tell"][""]}</p>{_unit(entries)}</div></div>'
         f'<div class="measures" role="group" aria-label="{said("numbers.measures")}">{rows}</div>{hows}'
         f'{_bar(made)}<section class="asks" id="asks" aria-label="{said("numbers.asks")}">{lines}'
         f'<button type="button" class="ask" id="ask-example" data-do="example"><span>{said("numbers.unsure")}</span>'
@@ -58,6 +58,15 @@ def _row(entries: Entries, name: str, row: MeasureRow, lets_go: bool) -> str:
         f'<small id="{field.id}-beside">{escape(row["beside"])}</small></div>'
         f'<button type="button" class="letgo" data-let-go="{field.id}"{let_go}>{said("numbers.let_go")}</button>'
         f'<p class="wrong unseen" id="{field.id}-wrong">{escape(row["told"])}</p></div>'
+    )
+
+
+def _unit(entries: Entries) -> str:
+    """The unit, and in one tap the way to another."""
+    unit = f"<span data-unit>{said(f'form.beside.{entries.unit}')}</span>"
+    return (
+        '<button type="button" id="unit-button" data-do="panel" data-panel="fine">'
+        f'<span class="unseen">{said("form.unit")} </span>{unit}</button>'
     )
 
 

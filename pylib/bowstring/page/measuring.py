@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
@@ -10,7 +11,7 @@ from bowstring.faces.numbers import numbers
 from bowstring.faces.questions import panel_of
 from bowstring.job.job import read_job
 from bowstring.job.letters import of_place
-from bowstring.page.fields import MARKS, Field, all_fields, field_of, job_of_fields
+from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.form import label_of
 from bowstring.page.talk import Asked, ErrorRow
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
@@ -31,7 +32,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
     null}``: ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what
     is wrong with them, and ``unit_note``, see ``answering.shown_sheet``."""
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
-    echoes, errors = read_back(fields)
+    echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)))
     face = numbers(
         fields,
         focus=str(asked.get("focus") or ""),
@@ -79,8 +80,13 @@ def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
         return ""
 
 
-def read_back(fields: Mapping[str, str]) -> tuple[dict[str, str], list[ErrorRow]]:
-    """Return how each field of a panel is read, as HTML by its id, and what is wrong with any of them."""
+@lru_cache(4)  # a number typed in a row changes none of them
+def read_back(typed: tuple[tuple[str, str], ...]) -> tuple[dict[str, str], list[ErrorRow]]:
+    """Return how each field of a panel is read, as HTML by its id, and what is wrong with any of them.
+
+    ``typed``: the fields of the panels alone, each with its text.
+    """
+    fields = dict(typed)
     echoes: dict[str, str] = {}
     errors: dict[str, ErrorRow] = {}
     try:
@@ -90,9 +96,9 @@ def read_back(fields: Mapping[str, str]) -> tuple[dict[str, str], list[ErrorRow]
         if name and panel_of(name):
             errors[name] = _error(name, refusal, fields)
     tape = tape_of(fields)
-    for field in all_fields(fields) if any(map(panel_of, fields)) else ():
+    for field in all_fields(fields) if fields else ():
         text = fields.get(field.id, "")
-        if not text or not panel_of(field.id) or field.id in errors:
+        if not text or field.id in errors:
             continue
         try:
             echo = _echo(field, text, tape)
@@ -101,9 +107,12 @@ def read_back(fields: Mapping[str, str]) -> tuple[dict[str, str], list[ErrorRow]
             continue
         if echo:
             echoes[field.id] = marked(echo)
+    if is_other_mark(fields):
+        echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
 
 
+@lru_cache(256)
 def _echo(field: Field, text: str, tape: Tape) -> str:
     """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
     if field.kind == "angle":

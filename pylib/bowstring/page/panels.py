@@ -111,8 +111,8 @@ def _desk_of_plan(plan: str) -> str:
     adding = "".join(button(name, f"form.draw_{name}") for name in ("tape", "feet", "round"))
     going = button("undo", "form.draw_undo") + button("done", "form.draw_done") + button("cancel", "form.draw_cancel")
     return (
-        f'<div id="site-plan">{plan}</div><p id="site-none" class="help" hidden>{said("form.no_plan")}</p>'
-        f'<p id="draw-wrong" class="alarm" role="alert" hidden></p><p id="draw-said" role="status"></p>'
-        f'<div class="actions" id="draw-adding">{adding}</div>'
+        f'<div class="drawing-on"><p id="draw-wrong" class="alarm" role="alert" hidden></p>'
+        f'<p id="draw-said" role="status"></p><div class="actions" id="draw-adding">{adding}</div>'
         f'<div class="actions" id="draw-going" hidden>{going}</div>'
+        f'<div id="site-plan">{plan}</div><p id="site-none" class="help" hidden>{said("form.no_plan")}</p></div>'
     )

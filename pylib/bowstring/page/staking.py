@@ -63,6 +63,6 @@ def _stood_html(moved: int, stood: str) -> str:
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
         f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'
         f'<div class="thumb one"><button type="button" class="btn first" data-do="stood" data-stood="{escape(stood)}">'
-        f'{escape(say("page.stood_keep"))}</button>'
+        f"{escape(say('page.stood_keep'))}</button>"
         f'<button type="button" class="btn" data-do="restart">{escape(say("page.stood_again"))}</button></div>'
     )

@@ -14,7 +14,20 @@ from bowstring.report.forms.answer import Answer
 LEAST_MOVED = 0.0005
 """Metres: no tape shows less."""
 
-_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "got", "found", "tolerance", "fair", "read", "done", "by", "date")
+_NO_STAKE_HANGS_ON = (
+    "title",
+    "note",
+    "ends",
+    "ties",
+    "got",
+    "found",
+    "tolerance",
+    "fair",
+    "read",
+    "done",
+    "by",
+    "date",
+)
 
 
 def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int]) -> int:
@@ -27,7 +40,7 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
         if _said(before) == _said(now):
             return 0
         # What was got since brought later stakes elsewhere by itself, and belongs to both.
-        since = {key: now[key] for key in ("got", "found") if key in now}  # type: ignore[literal-required]
+        since = {key: now[key] for key in ("got", "found") if key in now}
         old = answering(cast("JobForm", {**before, **since}))
         places = {stake["name"]: (stake["x"], stake["y"]) for stake in old["stakes"]}
     except BadJob:

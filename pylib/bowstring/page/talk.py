@@ -31,6 +31,6 @@ class State(TypedDict):
 class Face(TypedDict):
     """One face as HTML, and what the bar says; each face may tell more."""
 
-    sign: Literal["computed", "refused"]
+    sign: Literal["open", "computed", "refused"]
     html: str
     state: State

@@ -22,8 +22,7 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     accuracy, errors = row.accuracy, row.errors
     assert accuracy is not None and errors is not None and row.recipe is not None
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
-    site = layout.job.site
-    found = biases(layout.staked, row.recipe, layout.stakes, (site.along, site.across))
+    found = biases(layout.staked, row.recipe, layout.stakes, layout.slope)
     lines = [
         *report_todo(layout, row),
         say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95)),

@@ -84,8 +84,10 @@ def why_not(layout: Layout, row: Row) -> str | None:
     if row.none:
         return say(f"method.{row.none}.wrong")
     if row.blocks:
-        texts = list(dict.fromkeys(block_text(layout, block) for block in row.blocks))
-        return " ".join(texts[:TOLD_BLOCKS])
+        # An obstacle is told once, however many lines it stops; so is the tape, and the room on a side.
+        first = {block.what or block.kind: block for block in reversed(row.blocks)}
+        told = [block for block in row.blocks if first[block.what or block.kind] is block]
+        return " ".join(block_text(layout, block) for block in told[:TOLD_BLOCKS])
     if row.few_hands:
         return say("method.few_hands", hands=row.method.hands)
     return None
@@ -191,6 +193,6 @@ def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:
 def _change(layout: Layout, change: Change) -> str:
     tape = layout.job.tape
     size = f"{change.size:.0f}" if change.kind == "hands" else tape.show(change.size)
-    kind = f"room_{change.what}" if change.kind == "room" else change.kind
+    kind = f"{change.kind}_{change.what}" if change.kind in ("room", "start") else change.kind
     method = name_of(layout, change)
     return say(f"advice.change_{kind}", size=size, what=change.what, method=method)

@@ -32,6 +32,8 @@ DASHED = ("match", "sight", "string", "straight")
 def lines_of(step: Step, moves: Sequence[Move], measures: Sequence[Measure], discs: Discs) -> list[CardLine]:
     """Return a card's lines: of its moves, then those of its measures that no move is taped by."""
     lines: list[CardLine] = []
+    if step.kind == "prove_parts":  # the first nail and the last ones say it all
+        moves, measures = (moves[0], moves[-1]), (measures[0], measures[-1])
     for move in moves:
         for line in _of_move(move, step, discs):
             if not any(_same(line, one) for one in lines):

@@ -181,7 +181,7 @@ SHARED = ("centre_behind", "centre_inside", "produce_first", "produce_straight",
 """Kinds whose one number is held twice."""
 
 TITLED = ("have_ends", "set_ends", "have_ends_untaped", "set_ends_untaped", "have_straight", "have_corner",
-          "from_corner", "from_corner_untaped", "string", "string_up", "string_none", "string_taped",
+          "from_corner", "from_corner_untaped", "string", "string_up", "string_none", "no_string", "string_taped", "ends_taped",
           "string_middle", "parallel_crossed", "parallel_squared", "parallel_strung")  # fmt: skip
 """Kinds that have a title of their own in the list."""
 
@@ -190,4 +190,3 @@ def squares_for(layout: Layout) -> Mapping[str, Square]:
     """Return how each offset that a triangle squares is squared, by its mark."""
     squared = any(move.squares and not move.squares.slide for step in layout.recipe.steps for move in step.moves)
     return squares_here(layout.job, layout.setting, layout.recipe) if squared else {}
-

@@ -85,6 +85,8 @@ _ENDS: dict[str, tuple[Part, ...]] = {
     "string_up": (Part(),),
     "string_none": (Part(),),
     "string_taped": (Part((("must_read", 0),), "again"),),
+    "ends_taped": (Part((("must_read", 0),), "again"),),
+    "no_string": (Part(),),
 }
 
 _HALVING: dict[str, tuple[Part, ...]] = {

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bowstring.construction import STRING, SquareOff, Step
 from bowstring.layout.layout import Layout
 from bowstring.report.card_of_step import Told, squares_for
 from bowstring.report.forms.cards import CardNumber, CardRow
@@ -13,7 +12,7 @@ from bowstring.report.stakeline import report_on_line
 from bowstring.report.steps import LONG_STRING
 from bowstring.words import say
 
-TAKEN = ("have_ends_untaped", "string_none")
+TAKEN = ("have_ends_untaped", "string_none", "no_string")
 """Kinds of steps in which nothing is done on the ground: they belong to the card after them."""
 
 
@@ -43,19 +42,7 @@ def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
 
 
 def _taken(layout: Layout, kind: str) -> bool:
-    return kind in TAKEN or (kind in ("string", "string_up") and not _strung(layout.recipe.steps))
-
-
-def _strung(steps: Sequence[Step]) -> bool:
-    """Whether a stake or a peg is set from the string between the ends."""
-    ends = {"A", "B"}
-    for step in steps:
-        for move in step.moves if step.level else ():
-            if any(kind == STRING and {start, end} == ends for kind, start, end in move.lines):
-                return True
-            if isinstance(move, SquareOff) and {move.start, move.end} == ends:
-                return True
-    return False
+    return kind in TAKEN
 
 
 def _note(layout: Layout, cards: Sequence[CardRow]) -> None:

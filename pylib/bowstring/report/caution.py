@@ -26,6 +26,7 @@ STOPS = frozenset(
         "caution.method_blocked",
         "caution.method_hands",
         "caution.method_unreliable",
+        "caution.method_hopeless",
         "caution.rule_over",
         "caution.got_far",
         "caution.got_over",

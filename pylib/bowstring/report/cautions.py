@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.job.landmarks import doubts_of_landmarks
@@ -24,28 +24,28 @@ LIKELY_TOLERANCE = 0.05
 """Metres: nobody sets forms to a coarser tolerance (common practice, no source)."""
 
 
-def report_cautions(layout: Layout, own: Row) -> list[str]:
-    """Return the cautions of a layout, gravest first."""
-    return [caution.text for caution in _all(layout, own)]
+def report_cautions(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[str]:
+    """Return the cautions of a layout, gravest first; ``advised`` finds the row of the advised method."""
+    return [caution.text for caution in _all(layout, own, advised)]
 
 
-def report_stops(layout: Layout, own: Row) -> list[str]:
+def report_stops(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[str]:
     """Return those cautions for which nobody should build from the sheet before something is settled."""
-    return [caution.text for caution in stopping(layout, own)]
+    return [caution.text for caution in stopping(layout, own, advised)]
 
 
-def stopping(layout: Layout, own: Row) -> list[Caution]:
+def stopping(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[Caution]:
     """Return the cautions that stop a layout."""
-    return [caution for caution in _all(layout, own) if caution.stops]
+    return [caution for caution in _all(layout, own, advised) if caution.stops]
 
 
-def _all(layout: Layout, own: Row) -> list[Caution]:
+def _all(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[Caution]:
     return [
         *_hand(layout),
         *_ground(layout),
         *doubts_of_givens(layout),
         *_line(layout),
-        *cautions_of_method(layout, own),
+        *cautions_of_method(layout, own, advised),
         *_ends(layout),
         *cautions_of_ties(layout),
         *_sizes(layout),

@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-from bowstring.analysis.limits import Judged, judged, recommended
+from collections.abc import Sequence
+
+from bowstring.analysis.limits import Judged, recommended
 from bowstring.layout.layout import Layout
-from bowstring.layout.rows import Row
 from bowstring.report.forms.checks import CheckRow
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
-def report_checks(layout: Layout, own: Row, shown: dict[float, str]) -> list[CheckRow]:
-    """Return the answer's ``checks``; a blind one is marked and is not for a sheet. ``own``: the row of the layout's
-    method; ``shown`` keeps the text of each length met."""
-    tape, tolerance = layout.job.tape, layout.job.tolerance
-    assert own.accuracy is not None
-    found = judged(layout.checks, own.accuracy.spread, tolerance, tape.mark)
+def report_checks(layout: Layout, found: Sequence[Judged], shown: dict[float, str]) -> list[CheckRow]:
+    """Return the answer's ``checks``; a blind one is marked and is not for a sheet. ``found``: the layout's, judged;
+    ``shown`` keeps the text of each length met."""
     best = recommended(found)
-    return [_row(tape, one, one in best, shown) for one in found]
+    return [_row(layout.job.tape, one, one in best, shown) for one in found]
 
 
 def _row(tape: Tape, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow:

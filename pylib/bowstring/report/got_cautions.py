@@ -39,8 +39,9 @@ def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
         key = "caution.got_likely" if judged.within else "caution.got_slip"
         yield caution(key, mark=name, slip=told_slip(tape, slip))
     if judged.within is False:
-        yield caution("caution.got_over", stake=judged.stake, tolerance=tape.show_small(layout.job.tolerance or 0.0),
-                      off=_off(layout, judged))  # fmt: skip
+        shown, allowed = tape.show_over(judged.across or 0.0, layout.job.tolerance or 0.0)
+        off = off_the_arc(tape, judged.across or 0.0, shown)
+        yield caution("caution.got_over", stake=judged.stake, tolerance=allowed, off=off)
     elif judged.fair is False and judged.bump is not None:
         yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
                       fair=tape.show_small(layout.job.fair or 0.0))  # fmt: skip

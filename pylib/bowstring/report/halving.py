@@ -65,7 +65,7 @@ def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     steps = [step for step in layout.recipe.steps if step.level == level]
     lengths = {tape.show(measure.length) for step in steps for measure in step.measures}
     half, sagitta = tape.show(arc.chord / 2), tape.show(arc.sagitta)
-    sloping = layout.job.site.along or layout.job.site.across  # then each string has slope numbers of its own
+    sloping = any(layout.slope)  # then each string has slope numbers of its own
     if not layout.method.levels_alike or sloping or layout.job.got or lengths != {half, sagitta}:
         return None
     return say(

@@ -8,8 +8,10 @@ from bowstring.report.answer import answering
 from bowstring.report.forms.answer import Answer
 
 
-def write_link(job: JobForm) -> str:
+def write_link(job: JobForm, *, whole: bool = False) -> str:
     """Return the link text of a job (the part after ``#``), with the method that its answer takes.
+
+    What was done and read, by whom and when, stays out of it unless it's asked for the ``whole`` job.
 
     Raises ``BadJob`` when the job can't be used, or when there is too much in it for a link.
 
@@ -17,7 +19,7 @@ def write_link(job: JobForm) -> str:
     >>> read_link(write_link({"bowstring": 1, "arc": {"radius": "12 m", "chord": "9 m"}, "levels": 2}))["method"]
     'halving'
     """
-    return link.write_link(job if "method" in job else with_method(job, answering(job)))
+    return link.write_link(job if "method" in job else with_method(job, answering(job)), whole=whole)
 
 
 def with_method(job: JobForm, answered: Answer) -> JobForm:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
@@ -11,8 +11,11 @@ from bowstring.report.caution import Caution, caution
 from bowstring.report.demand import HOPELESS
 
 
-def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
-    """Yield what keeps this method from being staked here, and what its numbers cost."""
+def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> Iterator[Caution]:
+    """Yield what keeps this method from being staked here, and what its numbers cost.
+
+    ``advised``: finds the row of the advised method, which takes the comparison of all; asked where it is needed.
+    """
     tape, tolerance = layout.job.tape, layout.job.tolerance
     method = name_of(layout, own)
     if own.blocks:
@@ -22,28 +25,33 @@ def cautions_of_method(layout: Layout, own: Row) -> Iterator[Caution]:
     # Sagittae of less than a few marks are told by themselves, and what they do stays small.
     if own.accuracy is not None and not own.accuracy.reliable and not own.method.halves:
         yield caution("caution.method_unreliable", method=method)
-    yield from _hopeless(layout, own, method)
+    yield from _hopeless(layout, own, method, advised)
     if not own.method.exact and layout.misses.worst:
-        worst = abs(layout.misses.worst)
-        key = "caution.rule_over" if tolerance is not None and worst > tolerance else "caution.rule"
-        yield caution(key, worst=tape.show_small(worst), at=layout.misses.at,
-                      tolerance=tape.show_small(tolerance) if tolerance is not None else "")  # fmt: skip
+        worst, at = abs(layout.misses.worst), layout.misses.at
+        if tolerance is not None and worst > tolerance:
+            shown, allowed = tape.show_over(worst, tolerance)
+            yield caution("caution.rule_over", worst=shown, at=at, tolerance=allowed)
+        else:
+            yield caution("caution.rule", worst=tape.show_small(worst), at=at)
     site = layout.job.site
-    if site.along or site.across:
+    if any(layout.slope):
         yield caution("caution.slope_numbers")
     in_parts = any(step.kind in ("prove_two", "prove_parts") for step in layout.recipe.steps)
     if own.longest_pull and in_parts and layout.staked.chord > site.tape_length:
         yield caution("caution.chord_over_tape", chord=tape.show(layout.staked.chord), tape=tape.show(site.tape_length))
 
 
-def _hopeless(layout: Layout, own: Row, method: str) -> Iterator[Caution]:
-    """A method whose worst stake may be many tolerances off: no care makes up for it."""
+def _hopeless(layout: Layout, own: Row, method: str, advised: Callable[[], Row | None]) -> Iterator[Caution]:
+    """A method whose worst stake may be many tolerances off: no care makes up for it. Who chose it is stopped, and told
+    which other to take; where it is itself the advised one, or none is, nothing else would do better."""
     tape, tolerance = layout.job.tape, layout.job.tolerance
-    if tolerance is None or not own.possible or own.accuracy is None or own.expected <= HOPELESS * tolerance:
+    if tolerance is None or not own.possible or own.accuracy is None or own.accuracy.miss_95 <= HOPELESS * tolerance:
+        return  # by the scatter alone: what was got, or a rule's own miss, is told by itself
+    values = {"method": method, "miss": tape.show_cost(own.accuracy.miss_95), "tolerance": tape.show_small(tolerance)}
+    better = advised()
+    if better is None or (better.stands_for(own) and better.halve_first == own.halve_first):
+        yield caution("caution.method_misses", **values)
         return
     yield caution(
-        "caution.method_misses",
-        method=method,
-        miss=tape.show_cost(own.expected),
-        tolerance=tape.show_small(tolerance),
+        "caution.method_hopeless", advised=name_of(layout, better), best=tape.show_cost(better.expected), **values
     )

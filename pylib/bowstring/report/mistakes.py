@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
+from bowstring.analysis.checks import Check
 from bowstring.analysis.mistakes import Crew, Mistake, Reading, decimal_tape, read_checks
 from bowstring.analysis.replay import SAME, far_off, misses
 from bowstring.analysis.triangles import Square
@@ -28,10 +29,13 @@ MARKS_UNSEEN = 2
 """A string read within so many marks of what it must read is taken for right."""
 
 
-def report_mistakes(layout: Layout) -> list[MistakeRow]:
-    """Return the answer's ``mistakes``: one row for each blunder that this method, unit and job leave room for."""
-    listed = _listed(layout)
-    return [_row(layout, mistake, values, listed) for mistake, values in _made(layout) if mistake is not None]
+def report_mistakes(layout: Layout, checks: Sequence[Check] | None = None) -> list[MistakeRow]:
+    """Return the answer's ``mistakes``: one row for each blunder that this method, unit and job leave room for.
+
+    ``checks``: those that the sheet has, all of the layout's where that isn't said.
+    """
+    listed, checks = _listed(layout), layout.checks if checks is None else checks
+    return [_row(layout, mistake, values, listed, checks) for mistake, values in _made(layout) if mistake is not None]
 
 
 def known_slips(layout: Layout) -> list[tuple[Mistake, str]]:
@@ -96,7 +100,9 @@ def _listed(layout: Layout) -> list[Stake]:
     return [stakes[round(number * step)] for number in range(MOST_STAKES)]
 
 
-def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: list[Stake]) -> MistakeRow:
+def _row(
+    layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: list[Stake], checks: Sequence[Check]
+) -> MistakeRow:
     tape = layout.job.tape
     moved = {stake.name: distance(mistake.at[stake.name], layout.recipe.at[stake.name]) for stake in layout.stakes}
     far = max(moved.values())
@@ -105,7 +111,7 @@ def _row(layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: li
     across = far_off if mistake.kind == "wrong_hand" else misses
     off = across(layout.staked, layout.stakes, mistake.at)
     worst, at = off.worst, off.at
-    seen = read_checks(layout.checks, mistake.at, layout.job.tolerance, tape.mark)
+    seen = read_checks(checks, mistake.at, layout.job.tolerance, tape.mark)
     return {
         "kind": mistake.kind,
         "text": _text(layout, mistake, values),
@@ -128,7 +134,7 @@ def _place(name: str, point: Point) -> PlaceRow:
 
 
 def _shown(tape: Tape, length: float) -> str:
-    """A miss, small or large: nobody reads a hundred inches."""
+    """A miss, small or large: nobody reads a hundred millimetres to a tenth."""
     return tape.show(length) if abs(length) >= (FOOT if tape.feet else 0.1) else tape.show_small(length)
 
 
@@ -168,19 +174,20 @@ def _what_is_seen(
     string = [*_string(layout, mistake), *([] if seen else _slid(layout, mistake))]
     if seen:
         return " ".join([_sees(tape, seen[0]), *string])
+    # What a step reads sees it after all: then it isn't unseen, only unseen by all that comes later.
+    key = "later" if string else "unseen"
     if mistake.kind == "wrong_hand":
         return say("mistake.wrong_hand.unseen", told=hand_told(layout))
     offset = tape.show(abs(layout.job.outward))
     instead = say(f"mistake.{mistake.kind}.instead", told=hand_told(layout), offset=offset)
     miss, at = abs(worst[0]), worst[1]
     if tolerance is not None and moved[0] <= tolerance:
-        within = say("mistake.within", at=at, miss=tape.show_cost(miss), tolerance=tape.show_small(tolerance))
-        return " ".join([within, *string])
-    if miss < tape.mark / 2:
-        unseen = say("mistake.unseen_along", at=moved[1], miss=_shown(tape, moved[0]), instead=instead)
+        told = say(f"mistake.{key}_within", at=at, miss=tape.show_cost(miss), tolerance=tape.show_small(tolerance))
+    elif miss < tape.mark / 2:
+        told = say(f"mistake.{key}_along", at=moved[1], miss=_shown(tape, moved[0]), instead=instead)
     else:
-        unseen = say("mistake.unseen", at=at, miss=_shown(tape, miss), instead=instead)
-    return " ".join([unseen, *string])
+        told = say(f"mistake.{key}", at=at, miss=_shown(tape, miss), instead=instead)
+    return " ".join([*string, told])
 
 
 def _string(layout: Layout, mistake: Mistake) -> list[str]:
@@ -234,7 +241,7 @@ def _sees(tape: Tape, reading: Reading) -> str:
         start=check.start,
         end=check.end,
         pair=check.start.removeprefix("mid ").replace("-", say("check.to")),
-        along=tape.show(check.along or 0.0),
+        along=tape.show_running(check.along or 0.0),
         reads=tape.show(reading.reads),
         should=tape.show(check.distance),
     )

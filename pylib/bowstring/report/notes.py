@@ -16,8 +16,8 @@ def report_top() -> list[str]:
     return [say("top.authority"), say("top.services"), say("top.stakes")]
 
 
-def report_notes(layout: Layout) -> list[str]:
-    """Return the notes of a layout."""
+def report_notes(layout: Layout, *, by_rounds: bool = False) -> list[str]:
+    """Return the notes of a layout; ``by_rounds``: nothing but the rounds asked for chose its method."""
     job, tape = layout.job, layout.job.tape
     notes = []
     if len(layout.settled.pair) == 2:
@@ -30,6 +30,9 @@ def report_notes(layout: Layout) -> list[str]:
         notes.append(say("note.resolved", hold=say(f"fit.hold_{layout.ground.taken.hold}")))
     if job.levels is not None and job.spacing is not None:
         notes.append(say("note.levels_win", levels=layout.levels))
+    if by_rounds:
+        key = "usual" if job.levels is None else "one" if job.levels == 1 else "many"
+        notes.append(say(f"note.rounds_{key}", levels=job.levels))
     if not any(job.ends.values()):
         notes.append(say("note.landmarks"))
     if not job.ties:

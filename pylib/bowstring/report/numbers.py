@@ -29,15 +29,15 @@ def percent(part: float) -> str:
     return f"{100 * part:.2g} %" if part < 1 else f"{100 * part:.0f} %"
 
 
-def off_the_arc(tape: Tape, miss: float) -> str:
-    """Return a miss in words: how far, and on which side of the arc. Outward is positive.
+def off_the_arc(tape: Tape, miss: float, shown: str | None = None) -> str:
+    """Return a miss in words: how far, and on which side of the arc. Outward is positive; ``shown``: its size's text.
 
     >>> from bowstring.units.tape import make_tape
     >>> off_the_arc(make_tape("mm", None), -0.0052)
     '5.2 mm inside the arc'
     """
     key = "miss.none" if miss == 0 else "miss.inside" if miss < 0 else "miss.outside"
-    return say(key, miss=tape.show_cost(miss))
+    return say(key, miss=tape.show_cost(miss) if shown is None else shown)
 
 
 def report_measures(arc: Arc) -> ArcMeasures:

@@ -154,7 +154,7 @@ def _square(work: Work) -> list[str]:
 def _checks(work: Work) -> list[CheckRow]:
     from bowstring.report.checks import report_checks
 
-    return report_checks(work.layout, work.own, work.texts)
+    return report_checks(work.layout, work.judged, work.texts)
 
 
 def _got(work: Work) -> list[GotRow]:
@@ -170,9 +170,10 @@ def _read(work: Work) -> ReadPart:
 
 
 def _mistakes(work: Work) -> list[MistakeRow]:
+    from bowstring.analysis.limits import printed
     from bowstring.report.mistakes import report_mistakes
 
-    return report_mistakes(work.layout)
+    return report_mistakes(work.layout, [one.check for one in printed(work.judged)])
 
 
 def _stick(work: Work) -> StickPart:
@@ -208,7 +209,7 @@ def _warnings_top(work: Work) -> list[str]:
 def _stops(work: Work) -> list[str]:
     from bowstring.report.cautions import report_stops
 
-    return report_stops(work.layout, work.own)
+    return report_stops(work.layout, work.own, lambda: work.advice.row)
 
 
 def _ways_out(work: Work) -> list[WayOutRow]:
@@ -220,7 +221,7 @@ def _ways_out(work: Work) -> list[WayOutRow]:
 def _cautions(work: Work) -> list[str]:
     from bowstring.report.cautions import report_cautions
 
-    return report_cautions(work.layout, work.own)
+    return report_cautions(work.layout, work.own, lambda: work.advice.row)
 
 
 def _site(work: Work) -> SitePart:
@@ -232,7 +233,7 @@ def _site(work: Work) -> SitePart:
 def _notes(work: Work) -> list[str]:
     from bowstring.report.notes import report_notes
 
-    return report_notes(work.layout)
+    return report_notes(work.layout, by_rounds=work.taken.by_rounds)
 
 
 PARTS: dict[str, Callable[[Work], object]] = {

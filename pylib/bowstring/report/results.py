@@ -66,12 +66,15 @@ def _rule_text(layout: Layout, holds: bool | None) -> str:
     tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
     if layout.levels == 1 or rule.worst == 0:
         return say("rule.one_level")
+    worst, allowed = tape.show_small(abs(rule.worst)), "" if tolerance is None else tape.show_small(tolerance)
+    if holds is False and tolerance is not None:
+        worst, allowed = tape.show_over(rule.worst, tolerance)
     return say(
         "rule.no_tolerance" if holds is None else "rule.holds" if holds else "rule.fails",
-        worst=tape.show_small(abs(rule.worst)),
+        worst=worst,
         at=rule.at,
         where=say("rule.inside" if rule.worst < 0 else "rule.outside"),
-        tolerance=tape.show_small(tolerance) if tolerance is not None else "",
+        tolerance=allowed,
     )
 
 

@@ -96,7 +96,8 @@ def _overrun(layout: Layout) -> OverrunPart | None:
     if not free:
         return None
     blocked = [say("on_line.overrun_blocked", what=what, end=end) for end, what in found.items() if what]
-    numbers = (say("on_line.overrun", **shown), say(f"on_line.overrun_{which}", **shown))
+    line = say("on_line.string" if layout.string_used else "on_line.line")
+    numbers = (say("on_line.overrun", **shown), say(f"on_line.overrun_{which}", line=line, **shown))
     parts = (*numbers, *blocked, say("on_line.brace"))
     return {
         "length": length,

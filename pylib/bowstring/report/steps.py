@@ -35,7 +35,11 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
 
     rows: list[StepRow] = []
     for number, step in enumerate(layout.recipe.steps, 1):
-        texts = {f"{one.start}>{one.end}": _held(layout, one, show) for one in step.measures}
+        # What stands in a column of places along a line is told in the step as it stands there.
+        running = layout.method.running(step.kind)
+        shows = [tape.show_running if count in running else show for count in range(len(step.measures))]
+        measures = list(zip(step.measures, shows, strict=True))
+        texts = {f"{one.start}>{one.end}": _held(layout, one, as_shown) for one, as_shown in measures}
         halving = step.sagitta is not None
         rows.append(
             {
@@ -52,7 +56,7 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
                 "stake": step.stake,
                 "names": dict(step.names),
                 "measures": [
-                    *(_measure_row(layout, measure, texts, show) for measure in step.measures),
+                    *(_measure_row(layout, measure, texts, as_shown) for measure, as_shown in measures),
                     *(_angle_row(turned) for turned in step.angles),
                 ],
                 "readings": _readings(layout, step, show),
@@ -64,7 +68,7 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
 def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
     """What somebody should know at this very step."""
     tape, chord = layout.job.tape, layout.staked.chord
-    if step.kind == "string" and chord > LONG_STRING:
+    if step.kind == "string" and chord > LONG_STRING and layout.string_used:
         bow = tape.show_cost(string_bow(chord))
         return [say("caution.wind", chord=tape.show(chord), bow=bow, wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)]
     if number == 1:
@@ -85,11 +89,11 @@ def _taped(layout: Layout, step: Step, texts: dict[str, str]) -> str:
 
 
 def _sloping(layout: Layout, measure: Measure) -> float | None:
-    """A measure's slope distance in metres, ``None`` on level ground."""
-    site, at = layout.job.site, layout.marks
-    if not (site.along or site.across):
+    """A measure's slope distance in metres, ``None`` on level ground and for a tape that is held level."""
+    at = layout.marks
+    if not any(layout.slope):
         return None
-    return measure.length + level_of(site.along, site.across, at[measure.start], at[measure.end])
+    return measure.length + level_of(*layout.slope, at[measure.start], at[measure.end])
 
 
 def _held(layout: Layout, measure: Measure, show: Callable[[float], str]) -> str:
@@ -167,12 +171,17 @@ PROVED_ALONG = ("prove_two", "prove_parts")
 
 
 def kind_told(layout: Layout, step: Step) -> str:
-    """Return the name of a step's sentence; an offset string was just set at both ends, so it is taped; one that the ends were proved
-    along is up already."""
+    """Return the name of a step's sentence.
+
+    An offset string was just set at both ends, so it is taped; one that the ends were proved along is up already; one
+    that no step goes by isn't stretched.
+    """
     if step.stands and not _told_by_halving(layout, step):
         return "stands" if step.stake else "stands_helper"
     if step.kind != "string":
         return step.kind
+    if not layout.string_used:
+        return "ends_taped" if step.measures else "no_string"
     if step.measures:
         return "string_taped"
     proved = any(one.kind in PROVED_ALONG and one.names["start"] == step.names["start"] for one in layout.recipe.steps)

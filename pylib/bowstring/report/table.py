@@ -7,7 +7,6 @@ from collections.abc import Mapping, Sequence
 from bowstring.layout.layout import Layout
 from bowstring.methods.method import DEFLECTION, HALF_CHORD, OFF_CHORD, TAPED, Column, Table
 from bowstring.report.forms.steps import StepRow, StepTable
-from bowstring.report.steps import on_the_slope
 from bowstring.words import say
 
 
@@ -21,7 +20,7 @@ def report_tables(layout: Layout, steps: Sequence[StepRow]) -> list[StepTable]:
         table = layout.method.tables[step["kind"]]
         if table.kind not in rows:
             heads[table.kind], rows[table.kind] = _head(table, step["names"]), []
-        rows[table.kind].append([str(step["stake"]), *(_cell(layout, column, step) for column in table.columns)])
+        rows[table.kind].append([str(step["stake"]), *(_cell(column, step) for column in table.columns)])
     return [{"kind": kind, "head": heads[kind], "rows": rows[kind]} for kind in rows]
 
 
@@ -32,18 +31,10 @@ def _head(table: Table, names: Mapping[str, str]) -> list[str]:
     return [say("table.stake"), *(say(f"table.{column.head}", **marks) for column in table.columns)]
 
 
-def _cell(layout: Layout, column: Column, step: StepRow) -> str:
+def _cell(column: Column, step: StepRow) -> str:
     names = step["names"]
-    shown = _running(layout, column, step) if column.running else _shown(column.shows, step)
+    shown = _shown(column.shows, step)
     return say(column.cell, shown=shown, mark=names.get("other"), **names) if column.cell else shown
-
-
-def _running(layout: Layout, column: Column, step: StepRow) -> str:
-    """A measured length as one of many along a line."""
-    assert isinstance(column.shows, int)
-    measure, show = step["measures"][column.shows], layout.job.tape.show_running
-    assert "distance" in measure
-    return on_the_slope(show(measure["distance"]), show(measure["slope"]) if "slope" in measure else None)
 
 
 def _shown(shows: int | str | None, step: StepRow) -> str:

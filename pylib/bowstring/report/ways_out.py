@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring.report.advice import name_of
+from bowstring.report.advice import block_text, name_of
+from bowstring.report.caution import Caution
 from bowstring.report.cautions import stopping
 from bowstring.report.forms.cards import WayOutRow
 from bowstring.report.work import Work
@@ -49,20 +50,34 @@ SETTLES: Mapping[str, str] = {
 
 def report_ways_out(work: Work) -> list[WayOutRow]:
     """Return the answer's ``ways_out``, in the order of its ``stops``."""
-    return [_way_out(work, caution.text, SETTLES[caution.key]) for caution in stopping(work.layout, work.own)]
+    found = stopping(work.layout, work.own, lambda: work.advice.row)
+    return [_way_out(work, one.text, _reason(work, one), SETTLES[one.key]) for one in found]
 
 
-def _way_out(work: Work, stop: str, what: str) -> WayOutRow:
+def _reason(work: Work, stop: Caution) -> str:
+    """What is told of a stop where it stands alone: of all that is in a method's way the first will do."""
+    blocks = work.own.blocks
+    return block_text(work.layout, blocks[0]) if stop.key == "caution.method_blocked" and blocks else stop.text
+
+
+def _way_out(work: Work, stop: str, reason: str, what: str) -> WayOutRow:
     if what != METHOD:
-        return {"stop": stop, "text": say(f"way_out.{what}"), "button": say(f"way_out.{what}.do"),
+        return {"stop": stop, "reason": reason, "text": say(f"way_out.{what}"), "button": say(f"way_out.{what}.do"),
                 "panel": "" if what == GIVEN else what, "fields": {}}  # fmt: skip
     text, best = say("way_out.method", method=say(f"method.name.{work.layout.method.name}")), work.advice.row
     if best is None:
-        return {"stop": stop, "text": text, "button": say("way_out.ground.do"), "panel": IN_THE_WAY, "fields": {}}
+        return {
+            "stop": stop,
+            "reason": reason,
+            "text": text,
+            "button": say("way_out.ground.do"),
+            "panel": IN_THE_WAY,
+            "fields": {},
+        }
     fields = {"method": best.method.name}
     if best.halve_first:
         fields["halve_first"] = str(best.halve_first)
     if best.parallel:
         fields["parallel"] = work.job.tape.show(best.parallel.distance)
     button = say("way_out.method.do", method=name_of(work.layout, best))
-    return {"stop": stop, "text": text, "button": button, "panel": None, "fields": fields}
+    return {"stop": stop, "reason": reason, "text": text, "button": button, "panel": None, "fields": fields}

@@ -13,6 +13,7 @@ from bowstring.layout.taken import Taken, take
 from bowstring.report.forms.steps import StepRow
 
 if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
+    from bowstring.analysis.limits import Judged
     from bowstring.layout.comparison import Advice
     from bowstring.layout.rows import Row
 
@@ -57,6 +58,14 @@ class Work:
         from bowstring.layout.rows import row_of
 
         return self.taken.own or row_of(self.layout, self.layout.method)
+
+    @cached_property
+    def judged(self) -> list[Judged]:
+        """The checks with what each may be out by."""
+        from bowstring.analysis.limits import judged
+
+        assert self.own.accuracy is not None
+        return judged(self.layout.checks, self.own.accuracy.spread, self.job.tolerance, self.job.tape.mark)
 
     @cached_property
     def steps(self) -> list[StepRow]:

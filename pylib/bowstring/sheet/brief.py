@@ -49,13 +49,14 @@ def line(answer: Answer) -> list[str]:
 
 def stand(answer: Answer) -> str:
     """Return where to stand and what to face, up to the hand itself."""
-    first, second = (_end(answer, end) for end in ("A", "B"))
-    return say("paper.stand", first=first, second=second)
+    ends = answer["ends"]
+    first, second = (_end(answer, end, landmark) for end, landmark in (("A", ends["A"]), ("B", ends["B"])))
+    return say("paper.stand" if answer["side"] else "paper.stand_unknown", first=first, second=second)
 
 
-def _end(answer: Answer, end: str) -> str:
-    landmark = answer["ends"]["A" if end == "A" else "B"]
-    if not landmark:
+def _end(answer: Answer, end: str, landmark: str | None) -> str:
+    """An end with its landmark; where the stakes stand off the line, its ends' own are told with the steps."""
+    if not landmark or (answer["offset"] and not answer["stops"]):
         return end
     return say("paper.end_off" if answer["offset"] else "paper.end", name=end, landmark=landmark)
 

@@ -15,10 +15,13 @@ UNEVEN = 0.002
 
 
 def checks(answer: Answer) -> Iterator[Block]:
-    """The checks of an answer but for blind ones and the closing gap, which is taped where the last stake is set."""
+    """The checks of an answer but for those that can't judge or are blind, and for the closing gap, which is taped
+    where the last stake is set. Where none judges those that can't are there, with a word."""
     rows = [check for check in answer["checks"] if not check["blind"] and check["kind"] != "closing"]
+    if any(check["judges"] for check in answer["checks"] if check in rows or check["kind"] == "closing"):
+        rows = [check for check in rows if check["judges"]]
     if not rows:
-        yield Paragraph(say("sheet.no_checks" if answer["checks"] else "sheet.no_checks_left"), "caution")
+        yield Paragraph(say(_why_none(answer)), "caution")
         return
     toleranced = answer["tolerance"] is not None
     yield Paragraph(" ".join([say("sheet.checks_intro"), *([say("sheet.checks_worst")] if toleranced else [])]))
@@ -35,12 +38,20 @@ def checks(answer: Answer) -> Iterator[Block]:
         yield Items([say("sheet.cant_judge_why")])
 
 
+def _why_none(answer: Answer) -> str:
+    """The key of the sentence that says why no check stands here."""
+    if not answer["checks"]:
+        return "sheet.no_checks_left"
+    closes = any(check["kind"] == "closing" and check["judges"] for check in answer["checks"])
+    return "sheet.checks_closing_alone" if closes else "sheet.no_checks"
+
+
 def _alike(rows: Sequence[CheckRow], uneven: Container[str]) -> list[list[CheckRow]]:
     """The checks that stand in one line."""
     seen: dict[tuple[object, ...], list[CheckRow]] = {}
     for check in rows:
         each = check["to"] if check["kind"] == "ordinate" else ""
-        key = (
+        key: tuple[object, ...] = (
             _kind(check, uneven),
             check["shown"],
             check["judges"],
@@ -48,15 +59,36 @@ def _alike(rows: Sequence[CheckRow], uneven: Container[str]) -> list[list[CheckR
             check["allowed_shown"],
             each,
         )
+        if check["kind"] == "gap":  # all in one line, the odd ones with what they read
+            key = (check["kind"],)
         seen.setdefault(key, []).append(check)
     return list(seen.values())
 
 
 def _line(alike: Sequence[CheckRow], toleranced: bool, uneven: Container[str]) -> list[str]:
     check = alike[0]
+    where = _where(check["kind"], alike)
+    if check["kind"] == "gap":
+        common, *odd = _gaps(alike)
+        where = "; ".join([_where("gap", common), *(_odd_gap(gaps) for gaps in odd)])
+        check = max(alike, key=lambda gap: gap["expected"]) | {"shown": common[0]["shown"]}
     limit = check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
     worst = [check["allowed_shown"] or ""] if toleranced else []
-    return [say(f"sheet.check_{_kind(check, uneven)}"), _where(check["kind"], alike), check["shown"], limit, *worst]
+    return [say(f"sheet.check_{_kind(check, uneven)}"), where, check["shown"], limit, *worst]
+
+
+def _gaps(gaps: Sequence[CheckRow]) -> list[list[CheckRow]]:
+    """The gaps that read the same, the common ones first; of lengths that are as common, the one between."""
+    lengths = sorted(gap["distance"] for gap in gaps)
+    middle = lengths[len(lengths) // 2]
+    alike: dict[str, list[CheckRow]] = {}
+    for gap in gaps:
+        alike.setdefault(gap["shown"], []).append(gap)
+    return sorted(alike.values(), key=lambda same: (-len(same), abs(same[0]["distance"] - middle)))
+
+
+def _odd_gap(gaps: Sequence[CheckRow]) -> str:
+    return say("sheet.gap_odd", names=_where("gap", gaps), shown=gaps[0]["shown"])
 
 
 def _first(check: CheckRow, uneven: Container[str]) -> str:

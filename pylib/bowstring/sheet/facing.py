@@ -35,19 +35,21 @@ def hand_of(answer: Answer, at: Places, start: str, end: str, foot: str, mark: s
     return say("paper.left" if left != (answer["side"] == "right") else "paper.right")
 
 
+ACROSS = ("stake_crossed", "cross", "polar", "sight", "sight_ahead", "sight_back")
+"""Steps whose stake is on a hand of the line from their first mark to their second."""
+
+
 def hand_in(answer: Answer, at: Places, step: StepRow) -> str | None:
     """Return the hand on which a step sets its stake, ``None`` where its row says it itself or none is asked for."""
-    kind, names = step["kind"], step["names"]
-    stake, start, end = str(step["stake"]), names.get("start", ""), names.get("end", "")
-    other, foot = names.get("other", ""), names.get("foot", "")
+    kind, names, stake = step["kind"], step["names"], str(step["stake"])
     if kind == "ordinate":
-        return hand_of(answer, at, names["first"], names["last"], foot, stake)
-    if kind in ("ordinate_mid", "ordinate_middle", "ordinate_on", "ordinate_end", "ordinate_past"):
+        return hand_of(answer, at, names["first"], names["last"], names["foot"], stake)
+    if kind.startswith("ordinate_"):
         return curve_hand(answer)
-    if kind in ("stake_crossed", "cross", "polar", "sight", "sight_ahead", "sight_back"):
-        return hand_of(answer, at, start, end, start, stake, back=kind == "sight_back")
+    if kind in ACROSS:
+        return hand_of(answer, at, names["start"], names["end"], names["start"], stake, back=kind == "sight_back")
     if kind == "swing":
-        return hand_of(answer, at, start, other, start, stake)
+        return hand_of(answer, at, names["start"], names["other"], names["start"], stake)
     if kind.startswith("produce"):
-        return hand_of(answer, at, start, names["ahead"], start, stake)
+        return hand_of(answer, at, names["start"], names["ahead"], names["start"], stake)
     return None

@@ -25,7 +25,7 @@ def firsts(answer: Answer) -> list[First]:
 
 
 def _landmarks(answer: Answer, step: StepRow) -> dict[str, str]:
-    """The drawn line's ends with what they are at, where the stakes have ends of their own: A and B are told so above."""
+    """The drawn line's ends with what they are at, where the stakes have ends of their own."""
     if not answer["offset"] or not step["kind"].startswith(("have_", "set_")):
         return {}
     ends, names = answer["ends"], step["names"]

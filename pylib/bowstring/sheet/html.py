@@ -9,6 +9,7 @@ from html import escape
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.sheet.drawn import drawn
+from bowstring.sheet.entries import entries
 from bowstring.sheet.markup import marked
 from bowstring.sheet.outline import outline, part
 from bowstring.words import say
@@ -23,11 +24,12 @@ _WIDTHS = (*range(300, 481, 20), 520, 560, 640, 720, 800, 960, 1120, 1280, 1600,
 """Pixels: the steps in which the style gives a drawing the room that its words need."""
 
 
-def sheet_html(answer: Answer, link: str = "", label: Label = str) -> str:
+def sheet_html(answer: Answer, link: str = "", label: Label | None = None) -> str:
     """Return the sheet of an answer as the inside of an element; every text in it is escaped.
 
     ``link`` is the job's own, whole or its text; on paper it stands at the sheet's end with a bar of known length.
-    ``label`` turns a field's place in the job into what it is called where it is filled in.
+    ``label`` turns an entry's place in the job into what it is called where it is filled in; without one it has its
+    plain name.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
@@ -42,10 +44,10 @@ def sheet_html(answer: Answer, link: str = "", label: Label = str) -> str:
 def part_html(answer: Answer, key: str) -> str:
     """Return one part of an answer's sheet, by its key, as it stands in the whole; empty where there is none."""
     section = part(answer, key)
-    return _section(section, answer, str) if section else ""
+    return _section(section, answer, None) if section else ""
 
 
-def inside_html(section: Section, answer: Answer, label: Label = str) -> str:
+def inside_html(section: Section, answer: Answer, label: Label | None = None) -> str:
     """Return what stands in a part of a sheet, without its title; ``label`` is ``sheet_html``'s."""
     return "".join(_block(block, section, answer, label) for block in section.blocks)
 
@@ -66,7 +68,7 @@ def _foot(answer: Answer, link: str) -> str:
     return f'<footer class="sheet-foot">{bar}{told}</footer>'
 
 
-def _section(section: Section, answer: Answer, label: Label) -> str:
+def _section(section: Section, answer: Answer, label: Label | None) -> str:
     name = f"sheet-{section.key}"
     inside = inside_html(section, answer, label)
     if section.key.startswith("level-"):
@@ -88,7 +90,7 @@ def _ways(answer: Answer) -> str:
     return '<p class="ways">' + "".join(f'<a href="{place}">{escape(text)}</a>' for place, text in links) + "</p>"
 
 
-def _block(block: Block, section: Section, answer: Answer, label: Label) -> str:
+def _block(block: Block, section: Section, answer: Answer, label: Label | None) -> str:
     if isinstance(block, Heading):
         return f"<h4>{marked(block.text)}</h4>"
     if isinstance(block, Paragraph):
@@ -96,9 +98,7 @@ def _block(block: Block, section: Section, answer: Answer, label: Label) -> str:
     if isinstance(block, Items):
         return _items(block)
     if isinstance(block, Table):
-        if section.key == "readings":
-            block = Table(block.head, [[label(row[0]), *row[1:]] for row in block.rows], block.caption)
-        return _table(block, section.title)
+        return _table(entries(answer, label) if section.key == "readings" else block, section.title)
     return _figure(block, answer)
 
 

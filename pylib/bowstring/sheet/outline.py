@@ -5,7 +5,6 @@ The text sheet and the HTML sheet render the same outline, so neither can leave 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TypeVar
 
@@ -19,12 +18,17 @@ from bowstring.report.forms.steps import StepRow
 from bowstring.sheet import checks as check_parts
 from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.entries import entries
 from bowstring.words import say
 
 
 def outline(answer: Answer) -> list[Section]:
-    """Return the sections of an answer's sheet, in the order in which a crew needs them."""
-    sections = (section for key in _SECTIONS for section in _sections(answer, key))
+    """Return the sections of an answer's sheet, in the order in which a crew needs them.
+
+    A sheet that nobody may build from has no step and no number of one: only what helps to settle why.
+    """
+    keys = _UNSETTLED if answer["stops"] else _SECTIONS
+    sections = (section for key in keys for section in _sections(answer, key))
     return [section for section in sections if section.blocks]
 
 
@@ -48,6 +52,7 @@ def _stops(answer: Answer) -> Iterator[Block]:
     """What has to be settled before anybody builds: it stands above everything."""
     if answer["stops"]:
         yield Items(answer["stops"], "stop")
+        yield Paragraph(say("sheet.steps_later"), "stop")
 
 
 def _short(answer: Answer) -> Iterator[Block]:
@@ -151,9 +156,7 @@ def fit_blocks(fit: FitPart) -> Iterator[Block]:
     yield Table(head, rows, caption)
 
 
-def _ends(answer: Answer) -> Iterator[Block]:
-    if answer["stops"]:
-        yield Paragraph(say("sheet.stop_here"), "stop")
+def _landmarks(answer: Answer) -> Iterator[Block]:
     landmarks = answer["ends"]
     if any(landmarks.values()):
         yield Paragraph(
@@ -165,6 +168,14 @@ def _ends(answer: Answer) -> Iterator[Block]:
             ),
             "key",
         )
+
+
+def _ends(answer: Answer) -> Iterator[Block]:
+    if answer["stops"]:  # a landmark or the hand may be what is to be settled
+        yield Paragraph(answer["hand"], "key")
+    yield from _landmarks(answer)
+    if answer["stops"]:
+        return
     steps = [step for step in answer["steps"] if step["level"] == 0]
     for step in steps:
         yield Items([step["text"]], first=step["number"])
@@ -314,26 +325,6 @@ def _stick(answer: Answer) -> Iterator[Block]:
     )
 
 
-_CORNER = re.compile(r"(?<=outline)\[.*")
-
-
-def _readings(answer: Answer) -> Table:
-    rows: list[list[str]] = []
-    for row in answer["readings"]:
-        place = _CORNER.sub("", row["field"])
-        if place != row["field"] and rows and rows[-1][0] == place:  # an outline is one row, however many corners
-            rows[-1] = [place, f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
-        else:
-            rows.append([_field(place), row["typed"], row["text"]])
-    return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
-
-
-def _field(place: str) -> str:
-    """The measure's own name where a field is one, otherwise its place in the job."""
-    measure = place.removeprefix("arc.")
-    return say(f"measure.{measure}") if measure in MEASURES and place != measure else place
-
-
 def _made(key: str, title: str, blocks: Callable[[Answer], Iterable[Block]]) -> Callable[[Answer], Section]:
     return lambda answer: Section(key, say(title), list(blocks(answer)))
 
@@ -357,7 +348,10 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "square": _made("square", "sheet.squaring", _square),
     "stakes": _made("stakes", "sheet.stakes", _stakes),
     "stick": _made("stick", "sheet.stick", _stick),
-    "readings": _made("readings", "sheet.readings", lambda answer: [_readings(answer)]),
+    "readings": _made("readings", "sheet.readings", lambda answer: [entries(answer)]),
     "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
 }
 """What makes each section, in the order in which a crew needs them."""
+
+_UNSETTLED = ("stops", "before", "arc", "ends", "advice", "readings", "notes")
+"""The sections of a sheet that nobody may build from yet."""

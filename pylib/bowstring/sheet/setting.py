@@ -91,8 +91,7 @@ def _setting(
         told = cells if same or not hand else [*cells[:-1], say("paper.head_hand", head=cells[-1], hand=hand)]
         rows.append(Row(step["number"], tuple(told), begins=bool(level) and step["level"] != level))
         level = step["level"]
-    how, heads = _how(answer, steps, hands, same), _head(answer, steps, head)
-    return Setting(tuple(how), tuple(heads), tuple(rows), words)
+    return Setting(tuple(_how(answer, steps, hands, same)), tuple(_head(answer, steps, head)), tuple(rows), words)
 
 
 def _head(answer: Answer, steps: list[StepRow], head: list[str]) -> list[str]:
@@ -133,8 +132,12 @@ def split(tables: list[Setting], most: int) -> tuple[list[Setting], list[Setting
     left = most
     for table in tables:
         if left > 0:
-            before.append(Setting(table.how, table.head, table.rows[:left], table.words))
+            before.append(_with_rows(table, table.rows[:left]))
         if len(table.rows) > left:
-            after.append(Setting(table.how, table.head, table.rows[max(left, 0) :], table.words))
+            after.append(_with_rows(table, table.rows[max(left, 0) :]))
         left -= len(table.rows)
     return before, after
+
+
+def _with_rows(table: Setting, rows: tuple[Row, ...]) -> Setting:
+    return Setting(table.how, table.head, rows, table.words)

@@ -19,7 +19,7 @@ def short_text(answer: Answer) -> str:
 
     >>> from bowstring import answer
     >>> text = short_text(answer({"bowstring": 1, "arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "side": "left",
-    ...                           "drawn_to": "face"}))
+    ...                           "drawn_to": "face", "method": "halving", "levels": 3}))
     >>> "square off, LEFT" in text, len(text.splitlines()) < 50
     (True, True)
     """

@@ -30,6 +30,12 @@ _SMALL_IN = {"ft-in": (INCH, "in", 2), "ft": (FOOT, "ft", 3), "m": _SMALL, "mm":
 _SMALL_STEP = {unit: size / 10**places for unit, (size, _name, places) in _SMALL_IN.items()}
 """What the last digit of a small length is, metres."""
 
+_LARGE = {"ft-in": 12 * 10**2, "m": 1000 * 10}
+"""From so many of those on a length isn't small: a foot, a metre."""
+
+_FINEST = 9
+"""Decimals: what is nearer to a limit than these show is on it but for a float's dust."""
+
 _NUDGE = 10**9
 """One part in so many of a step: two computations of one length that differ in the last bits never show
 differently at a half."""
@@ -137,13 +143,34 @@ class Tape:
         return self.both(metres)
 
     def show_small(self, metres: float) -> str:
-        """Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``.
+        r"""Return a miss or a cost, finer than the mark: ``0.26 in``, ``0.022 ft``, ``-6.6 mm``; as the tape shows it
+        from a foot on in inches, from a metre on in metres, where nobody reads the tape so.
 
         >>> make_tape("ft-in", None).show_small(-0.0066)
         '-0.26 in'
+        >>> make_tape("ft-in", None).show_small(1.293)
+        '4\' 2-7/8"'
         """
         _size, name, places = _SMALL_IN[self.unit]
-        return f"{_tenths(_count(metres, _SMALL_STEP[self.unit]), places)} {name}"
+        count = _count(metres, _SMALL_STEP[self.unit])
+        if self.unit in _LARGE and abs(count) >= _LARGE[self.unit]:
+            return self.show(metres)
+        return f"{_tenths(count, places)} {name}"
+
+    def show_over(self, metres: float, limit: float) -> tuple[str, str]:
+        """Return ``show_small`` of a size that is over a limit, and of the limit; with as many digits more as it takes
+        to tell the two apart.
+
+        >>> make_tape("ft-in", None).show_over(0.006352, 0.00635)
+        ('0.2501 in', '0.2500 in')
+        """
+        size, name, places = _SMALL_IN[self.unit]
+        shown = self.show_small(abs(metres)), self.show_small(limit)
+        while shown[0] == shown[1] and places < _FINEST:
+            places += 1
+            over, under = (_tenths(_count(length, size / 10**places), places) for length in (abs(metres), limit))
+            shown = f"{over} {name}", f"{under} {name}"
+        return shown
 
     def show_cost(self, metres: float) -> str:
         """Return ``show_small`` of a size, but one that would show as nothing as less than the smallest that shows."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import json
 import math
 from decimal import ROUND_HALF_UP, Decimal
@@ -14,6 +15,7 @@ import bowstring
 from bowstring.job.job import read_job
 from bowstring.layout.layout import lay_out
 from bowstring.report.mistakes import report_mistakes
+from helping import about
 from unit.analysis.mistake_crews import (
     FOOT,
     INCH,
@@ -242,7 +244,7 @@ def assert_checks(rows: dict[str, Any], answer: dict[str, Any], mark: float) -> 
             assert expected[first["from"], first["to"]][1] == pytest.approx(best, rel=1e-5)
             assert first["reads_shown"] in row["told"] and first["should_shown"] in row["told"]
         else:
-            assert row["told"].startswith("NO check on this sheet catches it")
+            assert ("NO check on this sheet catches it" in row["told"]) != ("No later check would" in row["told"])
 
 
 def only(job: dict[str, Any], kind: str) -> dict[str, Any] | None:
@@ -258,7 +260,9 @@ def test_a_blunder_within_the_allowances_is_reported_as_not_caught() -> None:
     assert row is not None
     assert abs(row["worst_miss"]) <= 0.015 and row["moved"] <= 0.015
     assert not row["caught"] and row["caught_by"] == []
-    assert row["told"].startswith("NO check on this sheet catches it") and "is allowed" in row["told"]
+    # What proves the ends reads it all the same, 6 mm off: then nobody is told that nothing catches it.
+    assert row["told"].startswith("Taping A to B catches it") and "is allowed" in row["told"]
+    assert "No later check would." in row["told"] and "NO check" not in row["told"]
     # The same board forgotten where less is allowed is seen.
     strict = only({**job, "tolerance": "0.002 m"}, "no_offset")
     assert strict is not None and strict["caught"]
@@ -331,8 +335,27 @@ def test_a_reading_of_the_step_itself_is_told_where_no_check_is_left() -> None:
     row = only({"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": 1, "side": "left"}, "burned_foot")
     assert row is not None and not row["caught"]
     read, right = math.hypot(9, 2.4), math.hypot(9, 2.5)
-    assert row["told"].endswith(f"A to M would read {round(read / 0.005) * 0.005:.3f} m; it must read "
-                                f"{round(right / 0.005) * 0.005:.3f} m.")  # fmt: skip
+    own = f"A to M would read {round(read / 0.005) * 0.005:.3f} m; it must read {round(right / 0.005) * 0.005:.3f} m."
+    assert own in row["told"] and "NO check" not in row["told"]
+    assert row["told"].endswith("No later check would, and M would stand 100.0 mm off the line.")
+
+
+@pytest.mark.parametrize("tolerance", [None, "5 mm", "1/2 in"])
+@pytest.mark.parametrize("start", ["ends", "corner"])
+def test_no_blunder_is_both_unseen_and_seen(tolerance: str | None, start: str) -> None:
+    bank = {"name": "bank", "stops": "tape", "outline": [["5 ft", "-1 ft"], ["55 ft", "-1 ft"], ["55 ft", "2 ft"],
+                                                         ["5 ft", "2 ft"]]}  # fmt: skip
+    told = 0
+    for method, ground in itertools.product(("ordinates", "tapes", "halving"), ([], [bank])):
+        job = {"arc": {"chord": "60 ft", "sagitta": "90 in"}, "side": "left", "method": method, "levels": 3,
+               "ground": ground, "start": start, **({"tolerance": tolerance} if tolerance else {})}  # fmt: skip
+        for row in report_mistakes(lay_out(read_job(job))):
+            with about(method, row["kind"]):
+                rest = row["told"].replace("NO check on this sheet catches it", "")
+                seen = "catches it" in rest or "Its own step shows it" in rest
+                assert seen != ("NO check" in row["told"])
+                told += 1
+    assert told > 12
 
 
 def test_what_cannot_happen_is_left_out() -> None:

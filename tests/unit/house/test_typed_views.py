@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 PACKAGE = Path(__file__).resolve().parents[3] / "pylib" / "bowstring"
-VIEWS = ("sheet", "drawings", "page")
+VIEWS = ("sheet", "drawings", "faces", "page")
 FILES = {
     file.relative_to(PACKAGE).as_posix(): file for view in VIEWS for file in sorted((PACKAGE / view).rglob("*.py"))
 }

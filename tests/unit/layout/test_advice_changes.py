@@ -68,3 +68,24 @@ def test_a_string_parallel_to_the_chord_is_offered_where_it_would_do() -> None:
     done = answer({**job, "parallel": f"{change['parallel']} m"}, whole=False)
     assert done["advice"]["method"] == done["method"] == "ordinates" and done["parallel"] == change["parallel"]
     assert done["stops"] == []
+
+
+def test_another_start_is_offered_where_it_would_do() -> None:
+    """A shed below the corner stops what is set from it; the ends themselves can be taped, and halved between."""
+    shed = {"name": "shed", "stops": "tape", "outline": [["-1 ft", "10 ft"], ["19 ft", "10 ft"], ["19 ft", "14 ft"],
+                                                         ["-1 ft", "14 ft"]]}  # fmt: skip
+    job = {"arc": {"chord": "40 ft", "sagitta": "8 ft"}, "side": "left", "drawn_to": "face", "start": "corner",
+           "ground": [shed]}  # fmt: skip
+    advice = answer(job, whole=False)["advice"]
+    assert advice["method"] is None
+    offered = {change["what"]: change for change in advice["changes"] if change["kind"] == "start"}
+    assert "ends" in offered and "corner" not in offered
+    for start in ("ends", "one-end"):
+        mended = answer({**job, "start": start}, whole=False)
+        if start in offered:
+            assert row(mended, offered[start]["method"])["possible"] and offered[start]["text"] in advice["text"]
+            assert mended["stops"] == [] and mended["advice"]["method"]
+        else:
+            assert mended["advice"]["method"] is None
+    ends = answer({**job, "start": "ends", "ground": [box("shed", 3, -1, 17, 20)]}, whole=False)["advice"]
+    assert all(change["kind"] != "start" for change in ends["changes"])

@@ -40,6 +40,24 @@ def test_rounds_of_halving_mean_halving_whatever_is_advised() -> None:
 
 
 @pytest.mark.parametrize(
+    ("more", "note"),
+    [
+        ({"levels": 3}, "3 rounds are asked for, so the method is halving."),
+        ({"levels": 1}, "One round is asked for, so the method is halving."),
+        ({"levels": "usual"}, "Rounds of halving are asked for, so the method is halving."),
+        ({"levels": 3, "method": "halving"}, None),
+        ({"levels": 3, "method": "ordinates"}, None),
+        ({"levels": 3, "halve_first": 1}, None),
+        ({"levels": 3, "got": [{"stake": "M", "sagitta": "10 ft"}]}, None),
+        ({"tolerance": "2 in"}, None),
+    ],
+)
+def test_rounds_that_chose_the_method_are_told(more: dict[str, Any], note: str | None) -> None:
+    told = answer_to({**PLAIN, **more})
+    assert [text for text in told["notes"] if "so the method is halving" in text] == ([note] if note else [])
+
+
+@pytest.mark.parametrize(
     ("words", "method"),
     [
         ({"stations": ["10 ft", "25 ft"]}, "ordinates"),

@@ -46,6 +46,7 @@ from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
 from bowstring.words import catalogue as sentences
+from helping import SAID
 
 BEAM = "beam"
 
@@ -113,6 +114,7 @@ ROW = Method(BEAM, EQUAL, 1, by_the_beam, {"beam": Table("beam", COLUMNS)}, over
 SENTENCES = {
     "method.name.beam": "a crossed beam",
     "form.method.beam": "crossed beam",
+    "card.beam": "Tape along the beam from {start}, then along the square one. Drive {stake}.",
     "step.beam": "{stake}: along the beam from {start} tape {length0}, along the square one {length1}. Drive {stake}.",
     "table.beam_along": "along the beam",
     "table.beam_square": "{shown} from {foot}",
@@ -123,7 +125,7 @@ SENTENCES = {
 CHORD, SAGITTA, RADIUS, CENTRE = 24.0, 4.0, 20.0, (12.0, -16.0)
 HALF = asin(CHORD / 2 / RADIUS)
 JOB: dict[str, Any] = {
-    "bowstring": 1, "unit": "m", "mark": 0.01, "arc": {"chord": CHORD, "sagitta": SAGITTA}, "side": "left",
+    "bowstring": 1, "unit": "m", "mark": 0.01, "arc": {"chord": CHORD, "sagitta": SAGITTA}, **SAID,
     "method": BEAM, "levels": 2, "tolerance": "10 mm",
 }  # fmt: skip
 PLACES = {
@@ -266,7 +268,8 @@ def test_blunders_are_made_at_its_pulls() -> None:
 
 
 def test_it_stands_on_the_sheets_and_in_the_drawings() -> None:
-    told = answered(ground=[WALL])
+    beside = {**WALL, "outline": [[x + 3, y] for x, y in WALL["outline"]]}
+    told = answered(ground=[beside])
     assert "Set the stakes: a crossed beam" in [section.title for section in outline(told)]
     text, page = " ".join(sheet_text(told).split()), sheet_html(told, "x")
     for step in told["steps"]:

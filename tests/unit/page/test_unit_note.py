@@ -6,7 +6,11 @@ import json
 import re
 from html import unescape
 
+import pytest
+
+from bowstring.demo import DEMO
 from bowstring.page.calls import handle
+from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.unit import unit_note
 
 FEET = {"unit": "ft", "arc-chord": "38", "arc-sagitta": "5.25", "drawn_to": "face", "side": "left"}
@@ -62,3 +66,23 @@ def test_markup_in_a_field_stays_text() -> None:
 def test_an_unknown_unit_before_is_no_unit() -> None:
     shown = json.loads(handle("sheet", json.dumps({"fields": FEET, "unit_before": "<b>"})))
     assert shown["unit_note"] == ""
+
+
+@pytest.mark.parametrize(("unit", "usual"), [("ft", "0.01 ft"), ("m", "5 mm"), ("mm", "5 mm")])
+def test_a_mark_of_another_unit_gives_way_to_the_usual_one_and_is_told(unit: str, usual: str) -> None:
+    fields = {**fields_of_job(DEMO), "unit": unit}
+    assert "mark" not in job_of_fields(fields)
+    shown = json.loads(handle("sheet", json.dumps({"fields": fields, "unit_before": "ft-in"})))
+    assert shown["sign"] == "computed" and shown["errors"] == []
+    told = plain(shown["echoes"]["mark"])
+    assert "1/16 in" in told and usual in told
+    refused = json.loads(handle("sheet", json.dumps({"fields": {**fields, "arc-chord": "-1"}})))
+    assert refused["sign"] == "refused" and plain(refused["echoes"]["mark"]) == told
+
+
+def test_a_mark_of_the_unit_s_own_stays_and_one_of_no_tape_is_refused() -> None:
+    fields = {**fields_of_job(DEMO), "unit": "m", "mark": "0.001 m"}
+    assert job_of_fields(fields)["mark"] == "0.001 m"
+    assert "mark" not in json.loads(handle("sheet", json.dumps({"fields": fields})))["echoes"]
+    strange = json.loads(handle("sheet", json.dumps({"fields": {**fields, "mark": "0.002 m"}})))
+    assert strange["sign"] == "refused" and strange["errors"][0]["id"] == "mark"

@@ -66,7 +66,7 @@ def test_equal_half_chords_slid_nowhere() -> None:
     [
         ("5 ft 2-3/4 in", "0.25 in inside the arc"),
         ("5 ft 3-1/4 in", "0.25 in outside the arc"),
-        ("5 ft 3 in", "right on the arc"),
+        ("5 ft 3 in", "exactly on the arc"),
     ],
 )
 def test_a_miss_is_told_by_its_side_and_never_by_a_sign(sagitta: str, told: str) -> None:

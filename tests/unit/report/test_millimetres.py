@@ -33,6 +33,12 @@ def test_no_length_under_a_metre_is_told_in_metres(method: str, start: str) -> N
     shown = [(key, text) for key, text in texts({**answer, "tables": [], "readings": []}) if key not in RUNNING]
     # A check of an ordinate and a blunder that one sees say where along A-B, as the table of stakes does.
     told = [re.sub(r"(at -?\d+\.\d+ m from A)", "", text, flags=re.IGNORECASE) for _key, text in shown]
+    # And a step has a place along its string as the column of such places has it.
+    columns = {
+        found for table in answer["tables"] for row in table["rows"] for found in UNDER_A_METRE.findall(" ".join(row))
+    }
+    assert columns or method not in ("ordinates", "tangent")
+    told = [re.sub("|".join(map(re.escape, columns)) or "(?!)", "", text) for text in told]
     assert [text for text in told if UNDER_A_METRE.search(text)] == []
     assert sum(" mm" in text for text in told) > 10
 
@@ -46,6 +52,17 @@ def test_columns_of_places_keep_one_unit() -> None:
         re.fullmatch(r"\d+\.\d{3} m from [AB]", row[2]) and re.fullmatch(r"\d+ mm", row[3]) for row in table["rows"]
     )
     assert all(stake["y_shown"].endswith(" mm") for stake in answer["stakes"])
+
+
+@pytest.mark.parametrize("method", ["ordinates", "tangent"])
+def test_a_step_and_its_row_say_one_number_alike(method: str) -> None:
+    answer = bowstring.answer({**JOB, "method": method, "levels": 3})
+    rows = {row[0]: row[2] for table in answer["tables"] for row in table["rows"]}
+    for step in answer["steps"]:
+        if step["stake"]:
+            number = " ".join(rows[step["stake"]].split()[:2])
+            assert re.fullmatch(r"0\.\d{3} m|1\.\d{3} m", number) and number in step["text"]
+            assert number == step["measures"][0]["shown"] == step["measures"][0]["text"]
 
 
 def test_what_was_typed_is_read_back_in_millimetres_first() -> None:

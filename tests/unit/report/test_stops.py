@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import json
+import re
+from html import unescape
 
 import pytest
 
 from bowstring.page.calls import handle
 from bowstring.report.caution import STOPS
+from bowstring.report.demand import HOPELESS
+from bowstring.sheet.blocks import Drawing
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
@@ -41,8 +45,43 @@ def test_a_job_that_nobody_may_build_says_so_above_everything(changes: dict[str,
     for sheet in (sheet_text(told), sheet_html(told)):
         lines = " ".join(sheet.split())
         assert say("sheet.stops").casefold() in lines.casefold()
-        assert say("sheet.stop_here") in lines
+        assert say("sheet.steps_later") in lines
     assert "!! " in sheet_text(told)
+
+
+@pytest.mark.parametrize("changes", STOPPED.values(), ids=STOPPED)
+def test_such_a_sheet_has_no_step_and_no_number_of_one(changes: dict[str, object]) -> None:
+    told = answer_to({**PLAIN, **changes})
+    assert told["steps"] and told["stakes"]
+    sections = outline(told)
+    keys = {"stops", "before", "arc", "ends", "advice", "readings", "notes"}
+    assert {"stops", "arc", "advice"} <= {section.key for section in sections} <= keys
+    drawn = {block.kind for section in sections for block in section.blocks if isinstance(block, Drawing)}
+    assert drawn <= {"site"}
+    html = sheet_html(told)
+    shown = " ".join(unescape(re.sub(r"<[^>]*>", "", html)).split())
+    for sheet in (shown, " ".join(sheet_text(told).split())):
+        assert "STOP: " in sheet
+        for step in told["steps"]:
+            assert " ".join(str(step["text"]).split()) not in sheet  # type: ignore[index]
+
+
+def test_a_line_that_is_blocked_is_told_and_not_taped() -> None:
+    """The hedge stands across A-B and behind it: what the sheet would tape is what it says can't be taped."""
+    hedge = {
+        "name": "hedge",
+        "stops": "tape",
+        "outline": [["18 ft", "-9 ft"], ["20 ft", "-9 ft"], ["20 ft", "8 ft"], ["18 ft", "8 ft"]],
+    }
+    told = answer_to({**PLAIN, "method": "halving", "ground": [hedge]})
+    own = next(row for row in told["methods"] if row["method"] == "halving")  # type: ignore[attr-defined]
+    assert not own["possible"] and told["stops"]
+    text = " ".join(sheet_text(told).split())
+    assert "hedge" in text and "Tape from A to B" not in text
+    assert not [section.key for section in outline(told) if section.key.startswith("level-")]
+    kinds = [block.kind for section in outline(told) for block in section.blocks if isinstance(block, Drawing)]
+    assert kinds == ["site"]
+    assert 'id="draw-site"' in sheet_html(told) and told["advice"]["text"] in text  # type: ignore[index]
 
 
 def test_an_ordinary_job_may_be_built() -> None:
@@ -84,3 +123,49 @@ def test_what_makes_every_check_blind_or_turns_the_curve_is_a_stop() -> None:
     assert blind["stops"] == [say("caution.unlikely_tolerance", shown='4" = 0.3333 ft')]
     alike = answer_to({**PLAIN, "drawn_to": "face", "ends": {"A": "Blue hydrant", "B": "blue hydrant"}})
     assert alike["stops"] == [say("caution.landmark_same")]
+
+
+FLAT = {"arc": {"chord": "140 ft", "sagitta": "12 ft"}, "drawn_to": "face", "side": "left", "tolerance": "1/2 in"}
+"""Chords produced add up their errors over 140 ft: by the model some 2-1/2 ft in place of 1/2 in."""
+
+
+def test_a_chosen_method_that_is_hopeless_is_a_stop_that_names_the_advised_one() -> None:
+    told = answer_to({**FLAT, "method": "produced"})
+    rows = {row["method"]: row for row in told["methods"]}
+    assert rows["produced"]["possible"] and rows["produced"]["miss_95"] > HOPELESS * told["tolerance"]
+    advised = rows[told["advice"]["method"]]
+    assert advised["expected"] < rows["produced"]["expected"] / HOPELESS
+    (stop,) = told["stops"]
+    assert f"Use {advised['name']}: " in stop and rows["produced"]["miss_95_shown"] in stop
+    taken = answer_to(FLAT)
+    assert taken["method"] == advised["method"] and taken["stops"] == []
+
+
+def test_what_is_hopeless_and_still_the_advised_method_warns_and_stops_nobody() -> None:
+    """Nothing does better, and a link of such a job, which names its method, has to be the same sheet."""
+    taken = answer_to({**FLAT, "tolerance": "1/32 in"})
+    assert any("No care makes up" in text for text in taken["cautions"]) and not taken["stops"]
+    assert answer_to({**FLAT, "tolerance": "1/32 in", "method": taken["method"]})["stops"] == []
+
+
+def test_a_method_a_little_over_the_tolerance_is_no_stop() -> None:
+    told = answer_to({**FLAT, "method": "tapes", "tolerance": "1 in", "tape": {"length": "150 ft"}})
+    own = next(row for row in told["methods"] if row["method"] == "tapes")
+    assert told["tolerance"] < own["expected"] <= HOPELESS * told["tolerance"] and told["stops"] == []
+
+
+def test_a_miss_just_over_the_tolerance_shows_that_it_is() -> None:
+    """A tolerance a hair finer than what quartering costs isn't told as the same number."""
+    job = {"unit": "m", "arc": {"chord": 10, "sagitta": 1}, "drawn_to": "face", "side": "left", "levels": 3}
+    worst = abs(answer_to({**job, "method": "rule"})["rule"]["worst_miss"])
+    told = answer_to({**job, "method": "rule", "tolerance": f"{worst - 2e-8:.9f} m"})
+    (stop,) = [text for text in told["stops"] if "the quarter rule's numbers" in text]
+    off, allowed = (float(number) for number in re.findall(r"(\d+\.\d+) mm", stop))
+    assert off > allowed
+    assert f"{off} mm" in told["rule"]["text"]
+
+
+def test_what_was_got_is_no_hopeless_method() -> None:
+    """A stake that was got 3 in off is told as that; halving itself is as good as it was."""
+    told = answer_to({**PLAIN, "tolerance": "1/2 in", "got": [{"stake": "M", "sagitta": "5 ft 6 in"}]})
+    assert told["stops"] and not any("No care makes up" in text for text in told["cautions"])

@@ -11,7 +11,13 @@ from bowstring import answering
 from bowstring.sheet.text import sheet_text
 from helping import about
 
-LARGE: dict[str, Any] = {"unit": "m", "side": "left", "drawn_to": "face", "tolerance": "10 mm"}
+LARGE: dict[str, Any] = {
+    "unit": "m",
+    "side": "left",
+    "drawn_to": "face",
+    "tolerance": "10 mm",
+    "tape": {"length": "4000 m"},
+}
 LARGE["arc"] = {"radius": "2000 m", "chord": "3000 m"}
 
 

@@ -15,6 +15,7 @@ from bowstring.drawings.scatter import scatter_svg
 from bowstring.sheet.csv import stakes_csv
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.text import sheet_text
+from helping import SAID
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_reader import Read
 
@@ -25,7 +26,7 @@ ALL = ("halving", "rule", *ROUND_ONCE)
 def told(method: str, **more: object) -> dict[str, object]:
     job = {"arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/2 in", "drawn_to": "face",
            "side": "left", "method": method, "centre": "reachable", **more}  # fmt: skip
-    return answer(job)
+    return answer({key: value for key, value in job.items() if value is not None})
 
 
 @pytest.mark.parametrize("method", ALL)
@@ -55,7 +56,7 @@ def test_a_right_hand_curve_is_never_told_as_a_left_hand_one(method: str) -> Non
 
 @pytest.mark.parametrize("method", ALL)
 def test_the_file_of_values_has_every_stake_and_every_reading(method: str) -> None:
-    found = told(method)
+    found = told(method, tolerance=None)  # what is hopeless by half an inch is a stop, and the file says so first
     rows = list(csv.reader(io.StringIO(stakes_csv(found))))
     assert [row[0] for row in rows[1:]] == [stake["name"] for stake in found["stakes"]]  # type: ignore[attr-defined]
     assert {len(row) for row in rows[1:]} <= set(range(6, len(rows[0]) + 1))
@@ -143,6 +144,13 @@ def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: st
 @pytest.mark.parametrize("method", ALL)
 def test_a_spacing_wider_than_the_arc_still_sets_a_stake(method: str) -> None:
     found = answer(
-        {"unit": "m", "arc": {"chord": 4, "sagitta": 0.5}, "spacing": 30, "method": method, "centre": "reachable"}
+        {
+            **SAID,
+            "unit": "m",
+            "arc": {"chord": 4, "sagitta": 0.5},
+            "spacing": 30,
+            "method": method,
+            "centre": "reachable",
+        }
     )
     assert len(found["stakes"]) == 3 and sheet_html(found) and sheet_text(found)  # type: ignore[arg-type]

@@ -10,9 +10,9 @@ from bowstring.sheet.blocks import Drawing, Table
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text, table_lines
 from bowstring.words import say
-from helping import answer_to
+from helping import SAID, answer_to
 
-JOBS = {
+_JOBS = {
     "demo": DEMO,
     "metric hubs": {
         "unit": "m",
@@ -21,6 +21,7 @@ JOBS = {
         "toward": "outside",
         "driven": "hub",
         "start": "one-end",
+        "tape": {"length": "60 m"},
         "tolerance": "10 mm",
     },
     "corner": {"arc": {"tangent_length": "22 ft", "external": "6 ft"}, "start": "corner", "side": "right"},
@@ -36,7 +37,12 @@ JOBS = {
         ],
         "ties": {"A": [{"to": "the hydrant", "distance": "12 ft"}, {"to": "a kerb joint", "distance": "9 ft"}]},
     },
-    "ten levels": {"arc": {"chord": "380 ft", "sagitta": "5 ft 3 in"}, "levels": 10, "tolerance": "1/4 in"},
+    "ten levels": {
+        "arc": {"chord": "380 ft", "sagitta": "5 ft 3 in"},
+        "levels": 10,
+        "tolerance": "1/4 in",
+        "tape": {"length": "300 ft"},
+    },
     "long words": {
         "title": "x" * 80,
         "note": "y" * 280,
@@ -52,6 +58,7 @@ JOBS = {
         "ties": {"A": [{"to": "\u5899" * 40, "distance": "4 m"}, {"to": "o\u0308" * 20, "distance": "3 m"}]},
     },
 }
+JOBS = {name: {**SAID, **job} for name, job in _JOBS.items()}
 
 
 @cache
@@ -156,6 +163,6 @@ def test_no_length_is_broken_over_two_lines(name):
 
 
 def test_a_heading_in_capitals_keeps_its_units():
-    text = sheet_text(answer_to({"unit": "mm", "arc": {"chord": 12000, "sagitta": 900}, "levels": 2}))
+    text = sheet_text(answer_to({**SAID, "unit": "mm", "arc": {"chord": 12000, "sagitta": 900}, "levels": 2}))
     headings = [line for line in text.splitlines() if line.startswith("ROUND 1")]
     assert headings and "900 mm" in headings[0] and "MID-ORDINATE" in headings[0]

@@ -20,17 +20,19 @@ import pytest
 
 import bowstring
 from bad_job_keys import ALL as CASES
+from bowstring.demo import DEMO
 from bowstring.terminal import main
-from helping import all_hold, answer_to
+from helping import SAID, all_hold, answer_to
 
 PYLIB = Path(bowstring.__file__).resolve().parent.parent
-JOBS: dict[str, dict[str, Any]] = {
+_JOBS: dict[str, dict[str, Any]] = {
     "broad": {
         "bowstring": 1,
         "title": "Läube ½",
         "unit": "ft-in",
         "arc": {"chord": "168'", "sagitta": "33'"},
         "levels": 4,
+        "method": "halving",
         "tolerance": "1/4 in",
         "ends": {"A": "the oak — north", "B": "a gate post, 38 letters long, or more."},
     },
@@ -50,6 +52,7 @@ JOBS: dict[str, dict[str, Any]] = {
     },
     "points": {"unit": "ft", "arc": {"points": [[0, 0], [20, 4.5], [40, 0]]}, "spacing": 3},
 }
+JOBS = {name: {**SAID, **job} for name, job in _JOBS.items()}
 ALL = pytest.mark.parametrize("name", JOBS)
 
 
@@ -113,6 +116,30 @@ def test_sheet_holds_the_numbers_of_the_answer(name: str) -> None:
         assert words in flowing
 
 
+def test_the_short_sheet_is_a_screen_or_two_with_every_number_that_is_set() -> None:
+    done = call("-", stdin=json.dumps(DEMO))
+    text, got = done.stdout.decode(), answer_to(DEMO)
+    assert done.returncode == 0 and len(text.splitlines()) <= 60
+    flowing = " ".join(text.split())
+    for step in got["steps"]:
+        for measure in step["measures"]:
+            assert measure["shown"] in text
+    for word in (DEMO["title"], "on your LEFT", "square off, LEFT", "must read", "Call 811", "--all"):
+        assert word in flowing
+    for check in got["checks"]:
+        assert not check["recommended"] or check["shown"] in text
+    assert len(text) < len(call("-", "--all", stdin=json.dumps(DEMO)).stdout.decode()) / 4
+
+
+def test_a_short_sheet_that_nobody_may_build_from_says_why_and_has_no_step() -> None:
+    job = {key: value for key, value in DEMO.items() if key != "side"}
+    text, got = call("-", stdin=json.dumps(job)).stdout.decode(), answer_to(job)
+    flowing = " ".join(text.split())
+    assert "STOP" in text.split() and all(" ".join(stop.split()) in flowing for stop in got["stops"])
+    numbers = {one["shown"] for step in got["steps"] for one in step["measures"]}
+    assert numbers and not [one for one in numbers if one in text]
+
+
 @ALL
 def test_json_is_the_answer(name: str) -> None:
     assert json.loads(sheet(name, "--json")) == answer_to(JOBS[name], whole=True)
@@ -124,7 +151,9 @@ def test_a_link_is_one_word_and_the_whole_job(name: str) -> None:
     assert "\n" not in link and "#" not in link
     received, sent = answer_to(bowstring.read_link(link)), answer_to(JOBS[name])
     assert received["method_said"]
-    assert received == {**sent, "method_said": True}  # the same sheet: the link says which method was taken
+    # The same sheet: the link says which method was taken, and no longer what chose it.
+    notes = [note for note in sent["notes"] if "so the method is" not in note]
+    assert received == {**sent, "method_said": True, "notes": notes}
 
 
 def test_path_standard_input_link_and_process_give_the_same(tmp_path: Path) -> None:
@@ -266,6 +295,7 @@ def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
         (("-", "--js"), "--js"),
         (("-", "--json=5"), ""),
         (("-", "--json", "--link"), "--link"),
+        (("-", "--all", "--csv"), "--all"),
         (("-", "-"), "-"),
         (("one.json", "an other\n.json"), "an other"),
     ],

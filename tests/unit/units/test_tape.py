@@ -159,9 +159,11 @@ def test_halves_go_away_from_zero_even_when_the_last_bits_are_short() -> None:
 
 
 def test_small_texts() -> None:
-    cases = (("0.26", "0.26 in"), ("-0.255", "-0.26 in"), ("-0.004", "0.00 in"), ("14.5", "14.50 in"))
+    cases = (("0.26", "0.26 in"), ("-0.255", "-0.26 in"), ("-0.004", "0.00 in"), ("11.99", "11.99 in"))
     for text, shown in cases:
         assert EIGHTHS.show_small(inches(text)) == shown
+    assert EIGHTHS.show_small(inches("50.91")) == "4' 2-7/8\"" and EIGHTHS.show_small(inches("-12")) == "-1' 0\""
+    assert METRES.show_small(0.9999) == "999.9 mm" and METRES.show_small(-1.5) == "-1.500 m"
     assert FEET.show_small(0.0066) == "0.022 ft" and FEET.show_small(-0.0066) == "-0.022 ft"
     assert METRES.show_small(0.0066) == "6.6 mm" and MILLIMETRES.show_small(-0.00005) == "-0.1 mm"
 

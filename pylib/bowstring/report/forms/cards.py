@@ -76,13 +76,15 @@ class WayOutRow(TypedDict):
     """What settles one of the answer's ``stops``, in their order.
 
     Attributes:
-        stop: its sentence; text: what not to do, in short; button: what to do.
+        stop: its sentence; reason: it, or what alone in it matters here; text: what not to do, in short; button: what
+            to do.
         panel: the question of the numbers that settles it, empty where the numbers themselves do, ``got`` where what
             was got at a stake does, ``None`` where another method does.
         fields: what to put into the job, by field; empty where somebody has to say it.
     """
 
     stop: str
+    reason: str
     text: str
     button: str
     panel: str | None

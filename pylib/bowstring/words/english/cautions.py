@@ -25,7 +25,7 @@ MESSAGES = {
         "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
     ),
     "caution.disagrees": (
-        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is right before "
+        "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is correct before "
         "building."
     ),
     "caution.disagrees_none": (
@@ -48,7 +48,7 @@ MESSAGES = {
     ),
     "caution.points_other_hand": (
         "The three points put the curve on the {points} (x east, y north), but the job says {side}. This sheet follows the job. "
-        "Don't build before it is settled which one is right."
+        "Don't build before it is settled which one is correct."
     ),
     "caution.degree": (
         "Degree of curve is for roads and railroads. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads "
@@ -140,14 +140,17 @@ MESSAGES = {
         "mid-ordinate off it in wind."
     ),
     "caution.over_half": (
-        "This arc turns {angle}, past a half circle. It bulges beyond the chord's ends and can't be reached from the chord "
-        "alone. Check the room on both sides."
+        "This arc turns {angle}, past a half circle. It bulges beyond the chord's ends, where no offset from the string A "
+        "to B reaches. Check the room on both sides."
     ),
     "note.settled": "The arc was worked out from {pair}.",
     "note.resolved": "Then it was worked out again over the measured chord, to {hold}.",
     "note.settled_points": "The arc was worked out from three points; the first is A, the third B.",
     "note.settled_sides": "The arc was worked out from three taped sides.",
     "note.levels_win": "Both rounds and a spacing were given: the rounds ({levels}) were used.",
+    "note.rounds_many": "{levels} rounds are asked for, so the method is halving.",
+    "note.rounds_one": "One round is asked for, so the method is halving.",
+    "note.rounds_usual": "Rounds of halving are asked for, so the method is halving.",
     "note.landmarks": "Give each end a landmark, so nobody starts from the wrong one.",
     "note.ties": "Tie each end to two fixed objects before digging, so it can be relocated.",
     "note.offset": (
@@ -165,6 +168,10 @@ MESSAGES = {
     "caution.method_misses": (
         "Set out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. No care makes up for "
         "that much."
+    ),
+    "caution.method_hopeless": (
+        "Don't build from this sheet: by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. "
+        "No care makes up for that much. Use {advised}: 19 times in 20 its worst stake is within {best}."
     ),
     "caution.rule_over": (
         "Don't build from this sheet: these are the quarter rule's numbers. They miss the arc by up to {worst} at {at}, and "

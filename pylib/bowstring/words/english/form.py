@@ -36,10 +36,7 @@ MESSAGES = {
     "form.title": "Title",
     "form.note": "Note",
     "form.unit": "Unit",
-    "form.unit.help": (
-        "A number with its own unit is read as written: 40' 6-1/2\", 40.54 ft, 12.35 m. A bare number is in this unit; with feet "
-        "and inches it is in feet."
-    ),
+    "form.unit.help": "A bare number is in this unit; with feet and inches it is in feet.",
     "form.radius": "Radius",
     "form.arc_diameter": "Or diameter",
     "form.arc_diameter.help": "Straight across the whole circle. Used instead of a radius.",
@@ -135,7 +132,7 @@ MESSAGES = {
     "form.drawn_to.flow line": "flow line",
     "form.drawn_to.lip": "lip",
     "form.drawn_to.unsure": "not sure",
-    "form.driven.pin": "a bare pin",
+    "form.driven.pin": "a bare pin (usual)",
     "form.driven.marked": "a stake, marked on top after driving",
     "form.driven.hub": "a hub with a tack",
     "form.driven.board": "a form board, its concrete side",
@@ -146,10 +143,10 @@ MESSAGES = {
     "form.turn.short": "How the curve turns",
     "form.turn.left": "left",
     "form.turn.right": "right",
-    "form.turn.none": "not said (three points say it)",
+    "form.turn.none": "leave it open",
     "form.side.left": "left",
     "form.side.right": "right",
-    "form.side.none": "not given (three points give it)",
+    "form.side.none": "leave it open",
     "form.start.ends": "both ends",
     "form.start.one-end": "A and its straight",
     "form.start.corner": "the corner where the straights meet",

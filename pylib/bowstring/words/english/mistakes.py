@@ -24,7 +24,9 @@ MESSAGES = {
     "mistake.arc_for_gaps.instead": "Tape the last gap to B as well.",
     "mistake.wrong_hand": "The whole curve was laid out on the wrong side.",
     "mistake.wrong_hand.instead": "{told}",
-    "mistake.wrong_hand.unseen": ("NO check on this sheet catches it: all the distances still come out right. {told}"),
+    "mistake.wrong_hand.unseen": (
+        "NO check on this sheet catches it: all the distances still read as they must. {told}"
+    ),
     "mistake.diameter": "The diameter was measured for the radius: {wrong} instead of {right}.",
     "mistake.diameter.instead": "Ask whether the drawing's number is a radius or a diameter.",
     "mistake.wrong_radius": "The drawing's radius ({wrong}) was measured from the center; the stakes' own is {right}.",
@@ -51,8 +53,13 @@ MESSAGES = {
     "mistake.unseen_along": (
         "NO check on this sheet catches it. All stakes stand on the line, but {at} is {miss} along it from its place. {instead}"
     ),
-    "mistake.within": (
+    "mistake.unseen_within": (
         "NO check on this sheet catches it. The worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed."
+    ),
+    "mistake.later": "No later check would, and {at} would stand {miss} off the line.",
+    "mistake.later_along": "No later check would: all stakes stand on the line, but {at} is {miss} along it from its place.",
+    "mistake.later_within": (
+        "No later check would. The worst stake, {at}, would stand {miss} off the line, and {tolerance} is allowed."
     ),
     "mistake.slid": "Its own step shows it: {start} to {end} would read {reads}; it must read {should}.",
     "mistake.draw.title": "What if: the stakes after a blunder",

@@ -3,7 +3,7 @@
 MESSAGES = {
     "miss.inside": "{miss} inside the arc",
     "miss.outside": "{miss} outside the arc",
-    "miss.none": "right on the arc",
+    "miss.none": "exactly on the arc",
     "rule.inside": "inside",
     "rule.outside": "outside",
     "rule.one_level": "With this many rounds the quarter rule and the exact figures are the same.",

@@ -1,8 +1,8 @@
 """Headings and labels of the sheet, the same in text and in HTML."""
 
 MESSAGES = {
-    "sheet.stops": "Do not build from this sheet yet",
-    "sheet.stop_here": "Do not build yet: see the top of this sheet.",
+    "sheet.stops": "STOP: do not build from this sheet yet",
+    "sheet.steps_later": "The steps and their numbers come when this is settled.",
     "sheet.short": "Layout at a glance",
     "sheet.short_caption": "Each stake: from the midpoint of its string, square off toward the curve",
     "sheet.nearest": "Numbers are rounded to {mark}. A reading within {mark} is good.",
@@ -90,6 +90,8 @@ MESSAGES = {
     "sheet.checks_worst": "Worst case: every stake in the check is off by its tolerance. Both are rounded down to a mark.",
     "sheet.checks_first": "Short of time? Make these first: {checks}.",
     "sheet.checks_none_judge": "No check here can judge by itself. Work finer, or tape every stake again from A and B.",
+    "sheet.checks_closing_alone": "The last gap, taped above, is the check here: no other one judges by itself.",
+    "sheet.gap_odd": "{names}: {shown}",
     "sheet.check_first": "{kind}, {where}: {shown}",
     "sheet.cant_judge": "can't judge",
     "sheet.cant_judge_why": "Can't judge: the limit is over half of what it must read, so a good reading proves little.",
@@ -102,7 +104,7 @@ MESSAGES = {
         "{limit}."
     ),
     "sheet.no_checks": "No check can catch a miss within this tolerance: use a finer tape or more rounds.",
-    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check is left. Tape each mid-ordinate twice.",
+    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check remains. Tape each mid-ordinate twice.",
     "sheet.note": "Note: {note}",
     "sheet.contents": "Go to a part of this sheet",
     "sheet.check": "check",
@@ -170,7 +172,7 @@ MESSAGES = {
     "sheet.stick_offsets": "Copy these marks onto a lath, all from the same end. Each offset is then one mark.",
     "sheet.mistakes": "If something went wrong",
     "sheet.mistakes_intro": "Common blunders, one at a time, and which check catches each.",
-    "sheet.mistakes_worst": "No check catches the worst one.",
+    "sheet.mistakes_worst": "Where no check catches one, it says so.",
     "sheet.mistake": "{text} {at} would stand {moved} from its place. {told}",
     "sheet.mistake_show": "Show where the stakes would be",
 }

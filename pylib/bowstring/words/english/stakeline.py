@@ -55,15 +55,17 @@ MESSAGES = {
     "on_line.each_marked": "the mark on each stake",
     "on_line.each_hub": "each tack",
     "on_line.overrun": "Where the work runs on straight, run the board on {length} past A and B, on the tangent.",
+    "on_line.string": "the string",
+    "on_line.line": "the line A-B",
     "on_line.overrun_past": (
-        "Its stake: carry the string on past the end for {along}, then square off {off}, away from the curve. The end to it reads "
+        "Its stake: carry {line} on past the end for {along}, then square off {off}, away from the curve. The end to it reads "
         "{length}."
     ),
     "on_line.overrun_before": (
-        "Its stake: from the end, back along the string for {along}, then square off {off}, away from the curve. "
+        "Its stake: from the end, back along {line} for {along}, then square off {off}, away from the curve. "
         "The end to it reads {length}."
     ),
-    "on_line.overrun_square": "Its stake: at the end, square off the string {off}, away from the curve.",
+    "on_line.overrun_square": "Its stake: at the end, square off {line} {off}, away from the curve.",
     "on_line.overrun_straight": "Its stake: in line with the straight, {length} from the end.",
     "on_line.overrun_blocked": "Past {end} {what} is in the way: run nothing on there.",
     "on_line.brace": "Against concrete nothing runs on: brace the board's end to the arc.",

@@ -122,6 +122,10 @@ MESSAGES = {
     "step.offset_away": "{end}: extend the line from {other} past {start} by {length0}. Set {end} there.",
     "step.offset_toward": "{end}: from {start} measure {length0} toward {other}. Set {end} there.",
     "step.string": "Stretch the string from {start} to {end}. {told}",
+    "step.no_string": "{told}",
+    "step.ends_taped": (
+        "Tape from {start} to {end}, level: it must read {length0}. If it doesn't, set both ends again. {told}"
+    ),
     "step.string_up": "Leave the string from {start} to {end} up. {told}",
     "step.string_none": ("No string goes straight from {start} to {end} here. {told}"),
     "step.string_taped": (

@@ -1,0 +1,47 @@
+"""How a job's entries were read, each under a name that somebody with the drawing knows."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from bowstring.geometry.arc import MEASURES
+from bowstring.job.arc_given import ALIASES
+from bowstring.report.forms.answer import Answer
+from bowstring.sheet.blocks import Table
+from bowstring.words import catalogue, say
+
+_CORNER = re.compile(r"(?<=outline)\[.*")
+_NUMBER = re.compile(r"\[([0-9]+)\]")
+
+
+def entries(answer: Answer, name: Callable[[str], str] | None = None) -> Table:
+    """Return the table of an answer's entries; ``name`` turns an entry's place in the job into what it's called."""
+    rows: list[list[str]] = []
+    before = ""
+    for row in answer["readings"]:
+        place = _CORNER.sub("", row["field"])
+        if place != row["field"] and before == place:  # an outline is one row, however many corners
+            rows[-1] = [rows[-1][0], f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
+        else:
+            rows.append([(name or entry_name)(place), row["typed"], row["text"]])
+        before = place
+    return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
+
+
+def entry_name(place: str) -> str:
+    """Return an entry's plain name, its place in the job where it has none.
+
+    >>> entry_name("arc.rise"), entry_name("ground[0].at[1]"), entry_name("fair")
+    ('mid-ordinate', 'obstacle 1: middle, y', 'tolerance on the fair curve')
+    """
+    group, _, measure = place.partition(".")
+    measure = ALIASES.get(measure, measure)
+    if group == "arc" and measure in MEASURES:
+        return say(f"measure.{measure}")
+    numbers = [int(number) for number in _NUMBER.findall(place)]
+    key = f"entry.{_NUMBER.sub('', place)}"
+    if key not in catalogue():
+        return place
+    first, last = (numbers[0], numbers[-1]) if numbers else (0, 0)
+    return say(key, first=first + 1, second=last + 1, axis="xy"[min(last, 1)])

@@ -1,0 +1,97 @@
+"""The sheet of paper prints as two pages, Letter and A4, for twenty jobs, with nothing cut."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from bowstring import answering, write_link
+from bowstring.faces.paper import paper_html
+from builder.house import ROOT
+from paper_jobs import JOBS
+
+STYLES = ROOT / "site"
+PAPERS = ("Letter", "A4")
+WIDE, TALL = 688, 952  # pixels between the margins, on either paper
+DAY = "November 26, 2026"
+HARD = {
+    **JOBS["four rounds"],
+    "title": "W" * 80,
+    "note": "Mind the roots. " * 17,
+    "ends": {"A": "\u05e9\u05e2\u05e8 " * 10, "B": "M" * 40},
+    "ties": {"A": [{"to": "W" * 40, "distance": "9 ft"}, {"to": "tree \U0001f333", "distance": "8 ft"}]},
+}
+CUT = """wide => {
+    const found = [];
+    for (const side of document.querySelectorAll(".side")) {
+        const right = side.getBoundingClientRect().left + wide + 1;
+        for (const inner of side.querySelectorAll("*")) {
+            if (inner.closest("svg") && inner.tagName !== "svg") continue;
+            if (inner.getBoundingClientRect().right > right) found.push(`${inner.tagName} ${inner.textContent}`);
+            if (inner.scrollWidth > inner.clientWidth + 1 && getComputedStyle(inner).overflowX !== "visible")
+                found.push(`cut: ${inner.tagName} ${inner.textContent}`);
+        }
+    }
+    return found.slice(0, 5);
+}"""
+
+
+@pytest.fixture(scope="module")
+def printer(chromium: Browser) -> Iterator[Page]:
+    """A page that shows what is printed, as wide as the paper between its margins."""
+    page = chromium.new_page(viewport={"width": WIDE, "height": 950})
+    page.emulate_media(media="print")
+    yield page
+    page.close()
+
+
+def written(*jobs: dict[str, object]) -> str:
+    """The paper of some jobs, one after the other, as a document with its styles."""
+    face, printed = ((STYLES / name).read_text("utf-8") for name in ("face-paper.css", "print.css"))
+    html = "".join(paper_html(answering(job), "https://example.org/#" + write_link(job), DAY) for job in jobs)  # type: ignore[arg-type]
+    own = "*{box-sizing:border-box}body{margin:0}article+article{break-before:page}"
+    style = f"<style>{own}{face}</style><style media=print>{printed}</style>"
+    return f"<!doctype html><html lang=en><meta charset=utf-8><title>x</title>{style}{html}"
+
+
+def pages(page: Page, paper: str) -> int:
+    return len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=paper)))
+
+
+def test_twenty_sheets_are_two_pages_each_and_nothing_is_cut(printer: Page) -> None:
+    printer.set_content(written(*JOBS.values()))
+    sides = printer.locator(".paper > .side")
+    assert (len(JOBS), sides.count()) == (20, 40)
+    assert printer.evaluate(CUT, WIDE) == []
+    assert printer.evaluate("document.documentElement.scrollWidth") <= WIDE
+    heights = sides.evaluate_all("sides => sides.map(side => side.getBoundingClientRect().height)")
+    assert max(heights) <= TALL
+    # no side is on less than a page, so that none of them is on two
+    assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 40)
+
+
+def test_long_names_a_note_and_a_wide_face_make_no_side_longer_than_its_page(printer: Page) -> None:
+    printer.set_content(written(HARD, JOBS["four rounds"], JOBS["angles off the straight"]))
+    for family in ("Liberation Sans", "DejaVu Sans"):
+        printer.add_style_tag(content=f".paper {{ font-family: '{family}' !important; }}")
+        assert printer.evaluate(CUT, WIDE) == []
+        assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 6)
+
+
+def test_more_stakes_than_its_sides_hold_print_on_further_pages(printer: Page) -> None:
+    printer.set_content(written({**JOBS["halving"], "levels": 6, "arc": {"chord": "140 ft", "sagitta": "20 ft"}}))
+    sides = printer.locator(".paper > .side").count()
+    assert sides > 3
+    assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, sides)
+
+
+def test_on_a_phone_nothing_is_wider_than_the_screen(chromium: Browser) -> None:
+    page = chromium.new_page(viewport={"width": 360, "height": 740})
+    page.set_content(written(JOBS["four rounds"]))
+    assert page.evaluate("document.documentElement.scrollWidth") <= 360
+    small = page.locator(".steps tbody td").nth(2).evaluate("cell => parseFloat(getComputedStyle(cell).fontSize)")
+    assert small >= 12
+    page.close()

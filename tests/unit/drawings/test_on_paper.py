@@ -1,0 +1,84 @@
+"""The drawings of the sheet of paper: the plan in a low box, the lath lying down, the two small signs."""
+
+from __future__ import annotations
+
+from bowstring.drawings.lath import lath_svg
+from bowstring.drawings.lowplan import WIDE, low_plan_svg
+from bowstring.drawings.signs import hand_sign, line_sign
+from helping import all_hold
+from unit.drawings.drawing_boxes import assert_clear
+from unit.drawings.drawing_cases import SHAPES, case, own
+from unit.drawings.drawing_reader import Read
+
+LOW, HIGH = 110.0, 190.0
+ROOMY = 1.35  # times its box a drawing of a whole circle's labels may be high: it is shrunk into it
+
+
+def plan(name: str, height: float) -> Read:
+    return Read(low_plan_svg(case(name), id="low", height=height))
+
+
+def is_clear(name: str, height: float) -> None:
+    drawn = plan(name, height)
+    assert_clear(drawn)
+    left, top, right, bottom = drawn.box
+    assert right - left >= WIDE - 1 and bottom - top <= ROOMY * height
+    stakes = case(name)["stakes"]
+    assert {"A", "B"} <= {words.stake for words in drawn.words()}
+    assert len(drawn.stakes()) == len(stakes)
+
+
+def test_no_label_of_a_low_plan_covers_another_and_it_keeps_to_its_box() -> None:
+    cases = {f"{name} {height:g}": (name, height) for name in SHAPES for height in (LOW, HIGH)}
+    all_hold(cases, is_clear)
+
+
+def test_a_low_plan_has_the_chord_and_the_mid_ordinate_where_there_is_room() -> None:
+    shown = case("ordinary")["staked_shown"]
+    tall = {words.text for words in plan("ordinary", HIGH).words()}
+    assert {f"chord {shown['chord']}", shown["sagitta"], "M", "R4"} <= tall
+    assert not any("chord" in words.text for words in plan("ordinary", LOW).words())
+
+
+def test_a_stopped_plan_has_no_number_of_a_step() -> None:
+    answer = own(case("ordinary"))
+    answer["stops"] = ["Ask first."]
+    svg = low_plan_svg(answer, id="low", height=HIGH)
+    assert answer["staked_shown"]["chord"].replace('"', "&quot;") not in svg.replace('"', "&quot;")
+    assert ">M<" in svg
+
+
+def test_a_flat_arc_says_how_much_too_high_it_is_drawn() -> None:
+    assert any("times too large" in words.text for words in plan("flat", HIGH).words())
+
+
+def test_the_lath_has_each_mark_once_from_its_zero_end() -> None:
+    answer = case("ordinary")
+    drawn = Read(lath_svg(answer, id="lath") or "")
+    assert_clear(drawn)
+    texts = [words.text for words in drawn.words()]
+    marks = answer["stick"]["marks"]
+    assert texts[0] == "0" and all(texts.count(mark["shown"]) == 1 for mark in marks)
+
+
+def test_there_is_no_lath_where_its_words_have_no_room_or_nothing_is_squared_off() -> None:
+    crowded, none = own(case("ordinary")), own(case("ordinary"))
+    mark = crowded["stick"]["marks"][0]
+    crowded["stick"]["marks"] = [{**mark, "shown": "4' 11-11/16\""} for _ in range(9)]
+    none["stick"]["marks"] = []
+    assert lath_svg(crowded, id="lath") is None and lath_svg(none, id="lath") is None
+
+
+def test_the_curve_of_the_sign_is_on_its_hand() -> None:
+    left, right = (hand_sign(case(name), id="hand") for name in ("ordinary", "right hand"))
+    assert "M-36,76" in left and "M36,76" in right
+    unknown = own(case("ordinary"))
+    unknown["side"] = None
+    assert "M-36,76" not in (asked := hand_sign(unknown, id="hand")) and "M36,76" not in asked
+
+
+def test_the_stake_of_the_sign_stands_off_the_line_where_the_stakes_do() -> None:
+    assert (
+        line_sign(case("ordinary"), id="line").count("bd-dash")
+        == line_sign(case("hub"), id="line").count("bd-dash") - 1
+    )

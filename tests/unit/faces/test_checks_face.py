@@ -1,0 +1,125 @@
+"""The checks' face: a row and an input a check, what is out first to be taped again, no number on a stopped job."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+from xml.etree import ElementTree
+
+import pytest
+
+from bowstring import Answer, answering
+from bowstring.demo import DEMO
+from bowstring.faces.checks import checks_html
+from helping import SAID
+
+ORDINATES: dict[str, Any] = {
+    **SAID,
+    "unit": "m",
+    "side": "right",
+    "arc": {"chord": 12, "sagitta": 2.2},
+    "tolerance": "10 mm",
+    "method": "ordinates",
+}
+OUT = ("Q1-B", "29' 1-7/8\"")
+FOUND = (OUT, ("R1-R2-Q1", '4-3/8"'), ("R2-R3-M", '4"'), ("A-Q2", "29' 1-1/2\""))
+
+
+def asked(*rows: tuple[str, str], job: Any = DEMO) -> Answer:
+    return answering({**job, "read": [{"check": key, "value": value} for key, value in rows]})
+
+
+def face(*rows: tuple[str, str], job: Any = DEMO) -> ElementTree.Element:
+    """Return the face, read strictly: what isn't closed or escaped fails here."""
+    html = re.sub(r"<input([^>]*)>", r"<input\1/>", checks_html(asked(*rows, job=job)))
+    return ElementTree.fromstring(html)
+
+
+def text_of(element: ElementTree.Element) -> str:
+    return " ".join("".join(element.itertext()).split())
+
+
+def inputs(element: ElementTree.Element) -> list[dict[str, str]]:
+    return [one.attrib for one in element.iter("input") if one.get("data-check")]
+
+
+def of_class(element: ElementTree.Element, name: str) -> list[ElementTree.Element]:
+    return [one for one in element.iter() if name in one.get("class", "").split()]
+
+
+@pytest.mark.parametrize("job", [DEMO, ORDINATES])
+def test_every_check_has_a_row_with_its_number_and_an_input(job: Any) -> None:
+    rows = [row for row in answering(job)["checks"] if not row["blind"] or row["kind"] == "closing"]
+    html = face(job=job)
+    fields = inputs(html)
+    assert {one["data-check"] for one in fields} == {row["key"] for row in rows} and len(fields) == len(rows)
+    assert len({one["id"] for one in fields}) == len(fields)
+    assert all(re.fullmatch(r"read-\d+", one["id"]) for one in fields)
+    told = text_of(html)
+    assert all(row["shown"] in told and row["expected_shown"] in told for row in rows)
+    first = [row["key"] for row in rows if row["recommended"]]
+    assert [one["data-check"] for one in fields[: len(first)]] == first
+
+
+def test_the_head_counts_and_says_how_many_to_tape() -> None:
+    assert text_of(of_class(face(), "checks-head")[0]) == "0 of 5 read. Tape all 5 before you build."
+    assert text_of(of_class(face(OUT), "checks-head")[0]) == "1 of 5 read, 1 out. Don't build yet."
+    assert "Tape the first 3" in text_of(of_class(face(job=ORDINATES), "checks-head")[0])
+    all_in = tuple((row["key"], row["shown"]) for row in answering(DEMO)["checks"])
+    assert text_of(of_class(face(*all_in), "checks-head")[0]) == "All 5 read, and all are in."
+
+
+def test_after_a_first_out_the_first_button_tapes_it_again_and_nobody_is_suspect() -> None:
+    html = face(OUT)
+    first = next(html.iter("button"))
+    assert (first.get("data-do"), text_of(first)) == ("focus", "Tape it again")
+    again = [one for one in inputs(html) if one["data-check"] == "Q1-B"]
+    assert [one["data-nth"] for one in again] == ["0", "1"] and again[1]["value"] == ""
+    assert first.get("data-for") == again[1]["id"]
+    assert not of_class(html, "suspect") and "?" not in text_of(html)
+
+
+def test_a_suspect_is_named_with_the_step_that_sets_it_again_and_ringed() -> None:
+    answer = asked(*FOUND)
+    html = face(*FOUND)
+    step = next(row["number"] for row in answer["steps"] if row["stake"] == "Q1")
+    go = next(one for one in html.iter("button") if one.get("data-do") == "go")
+    assert (go.get("data-step"), go.get("data-stake")) == (str(step), "Q1")
+    assert text_of(go) == f"Set Q1 again: step {step}"
+    svg = next(one for one in html.iter() if one.tag.endswith("svg"))
+    names = ["".join(one.itertext()) for one in svg.iter() if one.tag.endswith("text")]
+    assert "Q1?" in names
+    dashed = [one for one in svg.iter() if "bd-dash" in one.get("class", "")]
+    assert len(dashed) == 2  # the two that are out
+
+
+def test_what_was_typed_stands_in_its_input_and_in_or_out_is_a_word_and_a_sign() -> None:
+    html = face(*FOUND)
+    assert {one["data-check"]: one["value"] for one in inputs(html) if one["data-nth"] == "0"} == {
+        **dict(FOUND),
+        "R3-R4-Q2": "",
+    }
+    said = {row.get("data-check"): text_of(row) for row in html.iter("li")}
+    assert 'OUT 7/16" over, may be 3/16".' in said["Q1-B"] and "✕" in said["Q1-B"]
+    assert 'IN 1/16" over, may be 3/16".' in said["A-Q2"] and "✓" in said["A-Q2"]
+
+
+def test_a_text_that_is_no_length_is_told_at_its_row() -> None:
+    row = next(row for row in face(("A-Q2", '<b>"fish"')).iter("li") if row.get("data-check") == "A-Q2")
+    assert "can't be read" in text_of(row) and "fish" in text_of(row)
+    assert next(row.iter("input")).get("value") == '<b>"fish"'
+    assert not of_class(row, "sign")
+
+
+def test_a_stopped_job_has_no_number_and_a_way_out() -> None:
+    html = face(*FOUND, job={key: value for key, value in DEMO.items() if key != "side"})
+    assert not list(html.iter("input")) and not [one for one in html.iter() if one.tag.endswith("svg")]
+    button = next(html.iter("button"))
+    assert (button.get("data-do"), button.get("data-face")) == ("face", "numbers")
+    assert not re.search(r"\d", text_of(html))
+
+
+def test_hundreds_of_checks_stay_a_face() -> None:
+    html = face(job={**SAID, "arc": {"chord": "90 ft", "sagitta": "30 ft"}, "levels": 6})
+    assert 12 < len(inputs(html)) <= 60
+    assert "more checks" in text_of(next(html.iter("summary")))

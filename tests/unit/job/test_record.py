@@ -1,0 +1,95 @@
+"""What a job keeps of the work: read and kept, left out of links, and nothing of it moves a number."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from bowstring import BadJob, answer, read_link, write_link
+from bowstring.job.job import read_job
+from bowstring.job.record import RECORD_KEYS, Read, Record
+from bowstring.page.fields import fields_of_job, job_of_fields
+from helping import SAID, answer_to
+
+PLAIN: dict[str, Any] = {"bowstring": 1, **SAID, "arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "method": "halving"}
+RECORD: dict[str, Any] = {
+    "done": [1, 2, 4, 3],
+    "read": [{"check": "A-Q2", "value": "29' 4-3/8\""}, {"check": "Q1-Q2", "value": 19.5}],
+    "by": "the morning crew",
+    "date": "2028-02-29",
+    "parent": "Walk by the pond",
+}
+
+
+def test_it_is_read_and_kept() -> None:
+    record = read_job({**PLAIN, **RECORD}).record
+    assert record.done == (1, 2, 3, 4)
+    assert [one.check for one in record.read] == ["A-Q2", "Q1-Q2"]
+    assert [one.value for one in record.read] == pytest.approx([(29 + 4.375 / 12) * 0.3048, 19.5 * 0.3048])
+    assert (record.by, record.date, record.parent) == ("the morning crew", "2028-02-29", "Walk by the pond")
+    assert read_job(PLAIN).record == Record()
+
+
+@pytest.mark.parametrize(("unit", "metres"), [("ft-in", 0.9144), ("ft", 0.9144), ("m", 3.0), ("mm", 0.003)])
+def test_what_a_check_read_is_in_the_job_s_unit(unit: str, metres: float) -> None:
+    read = read_job({**PLAIN, "unit": unit, "read": [{"check": "A-M", "value": "3"}]}).record.read
+    assert read == (Read("A-M", pytest.approx(metres)),)
+    assert read_job({**PLAIN, "read": [{"check": "flat", "value": 0}]}).record.read == (Read("flat", 0.0),)
+
+
+def test_the_answer_is_the_same_with_and_without_it() -> None:
+    assert answer_to({**PLAIN, **RECORD}) == answer_to(PLAIN)
+
+
+def test_steps_that_are_done_were_done_with_a_method() -> None:
+    unsaid = {key: value for key, value in PLAIN.items() if key != "method"}
+    with pytest.raises(BadJob) as refused:
+        answer({**unsaid, "levels": 2, "done": [1]})
+    assert refused.value.field == "done" and refused.value.remedy == "Name the method the steps were done with."
+    assert answer_to({**unsaid, "done": []}) == answer_to(unsaid)
+
+
+def test_a_link_leaves_it_out_unless_it_is_asked_for() -> None:
+    job = {**PLAIN, **RECORD}
+    assert write_link(job) == write_link(PLAIN)
+    assert not RECORD_KEYS & read_link(write_link(job)).keys()  # type: ignore[operator]
+    assert read_link(write_link(job, whole=True)) == job
+    none = {**PLAIN, "done": [], "read": [], "by": "", "date": "", "parent": ""}
+    assert write_link(none, whole=True) == write_link(PLAIN)
+
+
+def test_a_job_with_it_opens_in_the_form_as_the_job_that_it_is() -> None:
+    assert fields_of_job({**PLAIN, **RECORD}) == fields_of_job(PLAIN)
+    assert job_of_fields(fields_of_job({**PLAIN, **RECORD}))["method"] == "halving"
+
+
+HEDGE = {
+    "name": "hedge",
+    "stops": "tape",
+    "outline": [["4 ft", "3 ft"], ["34 ft", "3 ft"], ["34 ft", "3.4 ft"], ["4 ft", "3.4 ft"]],
+}
+TRUNK = {"name": "oak", "stops": "tape", "at": ["19 ft", "2 ft"], "diameter": "3 ft"}
+POND = {
+    "name": "pond",
+    "stops": "feet",
+    "outline": [["10 ft", "-9 ft"], ["28 ft", "-9 ft"], ["28 ft", "4 ft"], ["10 ft", "4 ft"]],
+}
+
+
+@pytest.mark.parametrize("obstacle", [HEDGE, TRUNK, POND], ids=lambda one: one["name"])
+def test_once_a_step_is_done_another_method_is_only_suggested(obstacle: dict[str, Any]) -> None:
+    done = {**PLAIN, "done": [1, 2]}
+    told = answer_to({**done, "ground": [obstacle]})
+    assert told["method"] == "halving" and told["method_said"] is True
+    assert {step["kind"] for step in told["steps"] if step["level"]} <= {"stake", "stake_crossed", "stake_back"}
+    open_ground = answer_to(done)
+    assert [(one["name"], one["x"], one["y"]) for one in told["stakes"]] == [
+        (one["name"], one["x"], one["y"]) for one in open_ground["stakes"]
+    ]
+
+
+def test_the_suggestion_is_another_method_where_one_serves_better() -> None:
+    told = answer_to({**PLAIN, "done": [1, 2], "ground": [POND]})
+    assert told["advice"]["method"] == "tapes" and told["method"] == "halving"
+    assert told["stops"]  # nobody steps into the pond for halving, whatever is done already

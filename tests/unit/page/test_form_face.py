@@ -1,0 +1,63 @@
+"""The form as a face: each field in its row or its panel, few words, nothing asked that isn't needed."""
+
+from __future__ import annotations
+
+import re
+
+from bowstring.demo import DEMO
+from bowstring.faces.questions import ASKS, ROWS, panel_of
+from bowstring.page.fields import all_fields, fields_of_job
+from bowstring.page.form import form_html
+
+MOST_WORDS = 120
+
+
+def parts_of_form(html: str) -> dict[str, str]:
+    """Return the face (under the empty key), each panel and the keys, as HTML."""
+    face, *rest = re.split(r'(?=<section class="panel")|(?=<div id="keys")', html)
+    parts = {"": face}
+    for part in rest:
+        name = re.search(r'id="(?:panel-)?([a-z]+)"', part)
+        assert name
+        parts[name[1]] = part
+    return parts
+
+
+def test_every_field_stands_once_in_its_row_or_its_panel() -> None:
+    parts = parts_of_form(form_html())
+    assert set(parts) == {"", *ASKS, "keys"}
+    places: dict[str, set[str]] = {}
+    for key, part in parts.items():
+        for name in re.findall(r'<(?:input|select|textarea)[^>]* name="([^"]+)"', part):
+            places.setdefault(name, set()).add(key)
+    assert places == {field.id: {panel_of(field.id)} for field in all_fields({})}
+    ids = re.findall(r' id="([^"]+)"', form_html())
+    assert all(ids.count(field.id) == 1 for field in all_fields({}))
+
+
+def test_the_face_has_the_seven_measures_in_their_order_and_a_line_for_each_other_question() -> None:
+    face = parts_of_form(form_html())[""]
+    assert re.findall('data-row="arc-([a-z_]+)"', face) == list(ROWS)
+    assert re.findall('id="ask-([a-z]+)" data-do="panel"', face) == ["open", *ASKS]
+
+
+def test_an_empty_face_is_short_and_asks_for_nothing_but_two_numbers() -> None:
+    face = parts_of_form(form_html())[""]
+    seen = re.sub("<(title|desc|style)[^>]*>.*?</\\1>|<[a-z]+[^>]* hidden>.*?</[a-z]+>", " ", face, flags=re.DOTALL)
+    words = re.sub("<[^>]*>", " ", seen).split()
+    assert len([word for word in words if re.search(r"\w", word)]) <= MOST_WORDS
+    assert 'id="ask-bar" hidden' in face and 'data-state="wrong"' not in face
+    assert 'data-do="example"' in face
+
+
+def test_what_stands_in_the_fields_is_on_the_face_before_any_script() -> None:
+    face = parts_of_form(form_html(fields_of_job(DEMO)))[""]
+    assert 'placeholder="37&#x27; 0-1/8&quot;"' in face or 'placeholder="37&#x27; 0-1/16&quot;"' in face
+    assert 'id="to-step" data-do="face" data-face="stakes">' in face and "LEFT, from A facing B" in face
+
+
+def test_a_number_can_be_let_go_once_there_are_three() -> None:
+    two = {"arc-chord": "38'", "arc-sagitta": "5' 3\""}
+    assert len(re.findall('class="letgo"[^>]*hidden', form_html(two))) == len(ROWS)
+    three = form_html({**two, "arc-radius": "37'"})
+    assert len(re.findall('class="letgo"[^>]*hidden', three)) == len(ROWS) - 3
