@@ -119,7 +119,7 @@ def _must(tape: Tape, judged: Judged) -> Iterator[str]:
     rows = sorted(judged.standing.other, key=lambda row: -abs(row[0].length - row[1]))
     for now, asked in rows[:MOST_MUST]:
         if abs(now.length - asked) > tape.mark:
-            yield say("got.must", start=now.start, end=now.end, now=tape.show(now.length), asked=tape.show(asked))
+            yield say("got.must", start=now.start, end=now.end, now=tape.show(now.length))
 
 
 def _text(layout: Layout, judged: Judged, onward: str) -> str:

@@ -152,3 +152,137 @@ def test_the_line_held_after_a_found_chord_is_called_so() -> None:
     assert told["held"] is True and "line held now" in sheet_text(told)
     assert any("worked out again" in note for note in told["notes"])  # type: ignore[union-attr]
     assert answer_to(PLAIN)["held"] is False
+
+
+# The answer's part: where it stands, whether it may stay, what it looks like, what changes.
+
+FINE = {**PLAIN, "method": "halving", "tolerance": "1/4 in"}
+
+
+def reading(start: str, end: str, distance: object) -> dict[str, object]:
+    return {"from": start, "to": end, "distance": distance}
+
+
+def got_row(job: dict[str, object], stake: str, *measures: dict[str, object]) -> dict[str, object]:
+    told = answer_to({**job, "got": [{"stake": stake, "measures": list(measures)}]})
+    (row,) = told["got"]  # type: ignore[misc]
+    return row  # type: ignore[no-any-return]
+
+
+def test_a_stake_is_judged_by_its_place_and_by_its_neighbours() -> None:
+    """M stands over the chord's middle: a quarter inch more is a quarter inch off. Its neighbors will stand on the arc,
+    so it makes a bump of as much; the fair limit is half the tolerance."""
+    row = got_row(FINE, "M", reading("mid M", "M", "5 ft 3-1/4 in"))
+    quarter = 0.25 * FOOT / 12
+    assert row["across"] == pytest.approx(quarter, abs=1e-9) and row["bump"] == pytest.approx(quarter, abs=1e-9)
+    assert (row["within"], row["fair"], row["doubt"], row["slip"]) == (True, False, False, None)
+    assert row["move"] == {"text": "Move M in 1/4 in", "distance": pytest.approx(-quarter, abs=1e-9)}
+    inside = got_row(FINE, "M", reading("mid M", "M", "5 ft 2-7/8 in"))
+    assert inside["move"]["text"] == "Move M out 1/8 in" and inside["fair"] is True  # type: ignore[index]
+    assert got_row(FINE, "M", reading("mid M", "M", "5 ft 3-3/8 in"))["within"] is False
+
+
+def test_without_a_tolerance_nothing_is_judged() -> None:
+    row = got_row(PLAIN, "M", reading("mid M", "M", "5 ft 3-1/4 in"))
+    assert row["within"] is None and row["fair"] is None and row["across"] is not None
+
+
+def test_two_neighbours_that_stand_out_alike_make_no_bump() -> None:
+    """R1 on the arc between A and a Q1 that stands out: over them it is off the fair curve by half of that."""
+    rows = [{"stake": stake, "measures": [reading(f"mid {stake}", stake, read)]}
+            for stake, read in (("Q1", "1 ft 4-1/4 in"), ("R1", "3-7/8 in"))]  # fmt: skip
+    told = answer_to({**FINE, "got": rows})
+    first, second = told["got"]  # type: ignore[misc]
+    assert abs(second["across"]) < 0.01 * first["across"] + 0.002
+    assert second["bump"] == pytest.approx(second["across"] - first["across"] / 2, abs=1e-4)
+
+
+def test_the_numbers_that_change_are_told_as_they_were_and_are() -> None:
+    row = got_row(FINE, "Q1", reading("mid Q1", "Q1", "1 ft 4-1/4 in"))
+    plain, told = answer_to(FINE), answer_to(
+        {**FINE, "got": [{"stake": "Q1", "measures": [reading("mid Q1", "Q1", "1 ft 4-1/4 in")]}]}
+    )  # fmt: skip
+    assert [(one["stake"], one["label"]) for one in row["later"]] == [  # type: ignore[union-attr]
+        ("R1", "string's midpoint"), ("R1", "square off"), ("R2", "string's midpoint"), ("R2", "square off"),
+    ]  # fmt: skip
+    for one in row["later"]:  # type: ignore[union-attr]
+        for answer, when in ((plain, "was"), (told, "now")):
+            shown = {m["shown"] for step in answer["steps"] if step["stake"] == one["stake"] for m in step["measures"]}  # type: ignore[union-attr]
+            assert one[when] in shown
+    assert row["changes"] == 2 and "R1, R2" in str(row["text"])
+
+
+def test_where_nothing_hangs_on_a_stake_that_is_said() -> None:
+    row = got_row({**PLAIN, "method": "tapes"}, "K2", reading("A", "K2", "10 ft"))
+    assert row["later"] == [] and row["changes"] == 0 and "No other number changes" in str(row["text"])
+
+
+def test_a_helper_that_stands_elsewhere_is_told_by_its_own_place() -> None:
+    job = {**PLAIN, "method": "centre", "centre": "reachable"}
+    told = answer_to({**job, "got": [{"stake": "c", "measures": [reading("A", "C", "37 ft 1 in")]}]})
+    (row,) = told["got"]  # type: ignore[misc]
+    assert row["stake"] == "C" and row["at"] is None and row["across"] is None and row["move"] is None
+    assert "off its place" in row["text"] and row["changes"] > 2
+    assert any("C stands" in text for text in told["cautions"])  # type: ignore[union-attr]
+    kinds = {step["kind"] for step in told["steps"] if step["stake"]}  # type: ignore[union-attr]
+    assert kinds == {"swing_beside"}
+    assert all("hook" not in step["text"] for step in told["steps"] if step["stake"])  # type: ignore[union-attr]
+
+
+def test_readings_that_disagree_stop_the_sheet() -> None:
+    told = answer_to({**FINE, "tolerance": "1-1/2 in", "got": [{"stake": "M", "measures": [
+        reading("mid M", "M", "5 ft 3 in"), reading("A", "M", "19 ft 10 in"), reading("M", "B", "19 ft 10 in"),
+    ]}]})  # fmt: skip
+    (row,) = told["got"]  # type: ignore[misc]
+    assert row["doubt"] is True and row["slip"]["kind"] == "apart" and row["apart"] > 0.0035
+    assert any("disagree by" in text for text in told["stops"])  # type: ignore[union-attr]
+
+
+def test_what_wasn_t_read_and_must_read_else_is_told() -> None:
+    """Half a circle: an inch more at M makes both short chords longer by 0.7 in, and nobody taped them."""
+    job = {**PLAIN, "arc": {"chord": "20 ft", "sagitta": "10 ft"}, "method": "halving"}
+    row = got_row(job, "M", reading("mid M", "M", "10 ft 1/2 in"))
+    assert len(row["must"]) == 2 and all("must read 14' 2" in text for text in row["must"])  # type: ignore[arg-type, union-attr]
+
+
+def test_a_slip_out_of_tolerance_stops_and_one_within_doesnt() -> None:
+    """An inch more at K2's offset; a chord 38' and a rise of 5' 3" hold no more than 1/4 in."""
+    job = {**PLAIN, "method": "ordinates"}
+    row = {"got": [{"stake": "K2", "measures": [reading("foot K2", "K2", "4 ft 1-1/8 in")]}]}
+    tight = answer_to({**job, **row, "tolerance": "1/4 in"})
+    assert any("may be a slip" in text for text in tight["stops"])  # type: ignore[union-attr]
+    wide = answer_to({**job, **row, "tolerance": "1-1/2 in", "fair": "1-1/2 in"})
+    assert not any("slip" in text for text in wide["stops"])  # type: ignore[union-attr]
+    assert any("may be a slip" in text for text in wide["cautions"])  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize("method", ["ordinates", "tangent", "produced", "angles", "coordinates", "tapes"])
+def test_a_stake_that_stands_is_told_as_such_and_in_every_sheet(method: str) -> None:
+    from bowstring.sheet.html import sheet_html
+    from bowstring.sheet.text import sheet_text
+
+    job = {**PLAIN, "method": method}
+    plain = answer_to(job)
+    step = next(step for step in plain["steps"] if step["stake"] == "K2")  # type: ignore[union-attr]
+    measures = [
+        reading(one["from"], one["to"], f"{one['distance'] + 0.004} m") for one in step["measures"] if "distance" in one
+    ]
+    told = answer_to({**job, "got": [{"stake": "K2", "measures": measures[-1:]}]})
+    (stands,) = [step for step in told["steps"] if step["stake"] == "K2"]  # type: ignore[union-attr]
+    assert "K2 stands already" in stands["text"] and "K2 stands already" in " ".join(sheet_text(told).split())
+    assert "K2" in sheet_html(told)
+
+
+def test_a_job_that_names_no_method_keeps_its_own_when_something_was_got() -> None:
+    job = {**PLAIN, "tape": {"length": "20 ft"}}
+    del job["levels"]
+    plain = answer_to(job)
+    assert not plain["method_said"]
+    stake = next(step for step in plain["steps"] if step["stake"])  # type: ignore[union-attr]
+    last = stake["measures"][-1]
+    told = answer_to({**job, "got": [{"stake": stake["stake"], "measures": [
+        reading(last["from"], last["to"], f"{last['distance'] + 0.002} m"),
+    ]}]})  # fmt: skip
+    assert (told["method"], told["halve_first"], told["parallel"]) == (
+        plain["method"], plain["halve_first"], plain["parallel"],
+    )  # fmt: skip
