@@ -64,7 +64,8 @@ def swing(recipe: Recipe, setting: Setting, stakes: Sequence[Stake]) -> None:
         move = CrossTapes(stake.name, CENTRE, arc.radius, before.name, gap, left, holds=(RADIUS, GAP), keeps=CENTRE)
         if CENTRE in recipe.moved:  # a pin beside the center: every stake has a length of its own
             move = CrossTapes(stake.name, CENTRE, distance(centre, true), before.name, gap, left, holds=("", GAP))
-        recipe.do("swing_beside" if CENTRE in recipe.moved else "swing", 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
+        kind = "swing_beside" if CENTRE in recipe.moved else "swing"
+        recipe.do(kind, 1, [move], [(CENTRE, stake.name), (before.name, stake.name)],
                   stake=stake.name, start=CENTRE, other=before.name)  # fmt: skip
 
 
