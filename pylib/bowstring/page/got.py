@@ -40,7 +40,7 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
 
     ``asked``: ``fields`` and, by the names of the panel's own fields, what was ``got``.
     """
-    fields: Typed = asked["fields"]
+    fields: Typed = {**asked["fields"], **_by(answered)}
     typed: Typed = asked.get("got") or {}
     step = _step_of(answered, card)
     if step["level"] == 0:
@@ -64,6 +64,14 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
     panel = _judged(base, plain | {name: text for name, text in fill.items() if text}, head, readings, forget, stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
+
+
+def _by(answered: Answer) -> dict[str, str]:
+    """The fields that name the method that was taken: none is compared with others here."""
+    return {
+        "method": answered["method"],
+        **({"halve_first": str(answered["halve_first"])} if answered["halve_first"] else {}),
+    }
 
 
 def _judged(

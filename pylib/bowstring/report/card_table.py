@@ -149,3 +149,6 @@ _ONWARD: dict[str, tuple[Part, ...]] = {
 
 PARTS: Mapping[str, tuple[Part, ...]] = {**_ENDS, **_HALVING, **_CENTRE, **_OF_STRING, **_ONWARD}
 """The cards of each kind of step, by the name of its sentence."""
+
+AS_GOT = ("stands", "stands_helper")
+"""Kinds of steps whose mark stands already: their numbers are whatever was told of it."""
