@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bowstring.construction import Step
 from bowstring.layout.layout import Layout
 from bowstring.report.card_of_step import Told, squares_for
 from bowstring.report.forms.cards import CardNumber, CardRow
