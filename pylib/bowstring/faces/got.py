@@ -54,6 +54,7 @@ class Panel:
         row: what the answer makes of it, ``None`` where nothing differs; tolerance: as a text, empty without one.
         stops: sentences for which nobody goes on from there; told: what else is to be said.
         choices: what can be taken up at once; forget: the fields that take back what was got before.
+        level: the tape lies on a slope, and lengths here are level.
     """
 
     head: str
@@ -64,6 +65,7 @@ class Panel:
     told: str = ""
     choices: Sequence[Choice] = ()
     forget: Mapping[str, str] = field(default_factory=dict)
+    level: bool = False
 
     @property
     def verdict(self) -> str:
@@ -79,9 +81,10 @@ class Panel:
 def got_html(panel: Panel) -> str:
     """Return the panel as HTML, every text in it escaped; what is typed goes by the names of its fields."""
     rows = "".join(_reading(one) for one in panel.readings)
+    over = say("face_got.over_level" if panel.level else "face_got.over")
     return (
         '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
-        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(say("face_got.over"))}</p></div>'
+        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(over)}</p></div>'
         f'<div class="measures">{rows}</div>{_result(panel)}{_choices(panel)}{_forget(panel)}</section>{_thumb(panel)}'
     )
 
