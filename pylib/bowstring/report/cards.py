@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bowstring.construction import STRING, SquareOff, Step
+from bowstring.construction import STRING, Step
 from bowstring.layout.layout import Layout
 from bowstring.report.card_of_step import Told, squares_for
 from bowstring.report.forms.cards import CardNumber, CardRow
@@ -53,7 +53,7 @@ def _strung(steps: Sequence[Step]) -> bool:
         for move in step.moves if step.level else ():
             if any(kind == STRING and {start, end} == ends for kind, start, end in move.lines):
                 return True
-            if isinstance(move, SquareOff) and {move.start, move.end} == ends:
+            if (square := move.squares) and {square.start, square.end} == ends:
                 return True
     return False
 
