@@ -1,6 +1,6 @@
 """What a crew read at the checks, as it was typed: kept with a job, no stake hangs on it.
 
-A reading that is no length stops nothing: it is told at its check. So it is taken out of the job before the job is read.
+A reading that is no length stops nothing: it is told at its check. So it is taken out before the job is read.
 """
 
 from __future__ import annotations
@@ -37,7 +37,7 @@ class Kept:
 
 
 def part_kept(job: object) -> tuple[object, Kept]:
-    """Return a job without those readings that are no lengths, and all of them; raises ``BadJob`` where they are no rows.
+    """Return a job without those readings that are no lengths, and all that were read; raises ``BadJob``.
 
     What else is kept stays in the job as far as a job's reader knows it.
     """
