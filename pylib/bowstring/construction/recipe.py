@@ -88,7 +88,7 @@ class Recipe:
         return found.moves
 
     def to_set(self, stakes: Iterable[Stake]) -> list[Stake]:
-        """Return those stakes that are still set: one that was got stands where it was found, whatever a number says."""
+        """Return those stakes that are still set: one that was got stands where it was found."""
         stood = {mark for step in self.steps if step.stands for mark in step.sets}
         return [stake for stake in stakes if stake.name not in stood]
 
