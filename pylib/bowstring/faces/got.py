@@ -8,6 +8,8 @@ from dataclasses import dataclass, field
 from html import escape
 
 from bowstring.report.forms.got import GotRow, LaterNumber
+from bowstring.report.got import first_capital
+from bowstring.report.places import place_name
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 from bowstring.words.isolated import isolated
@@ -138,13 +140,17 @@ def _headline(panel: Panel) -> str:
         return say("face_got.chord")
     if row is None or verdict == STOP:
         key = "again" if row is None or row["doubt"] or row["within"] is not False else "move_or_ask"
-        return say(f"face_got.{key}", stake="" if row is None else row["at"] or row["stake"])
-    stake = row["at"] or row["stake"]
+        return say(f"face_got.{key}", stake="" if row is None else _name(row))
+    stake = _name(row)
     if verdict == STAY:
         return say(
             "face_got.stays_within" if row["within"] else "face_got.stays", stake=stake, tolerance=panel.tolerance
         )
     return say(f"face_got.{verdict}", stake=stake)
+
+
+def _name(row: GotRow) -> str:
+    return row["at"] or first_capital(place_name(row["stake"]))
 
 
 def _table(later: Sequence[LaterNumber]) -> str:
@@ -154,8 +160,8 @@ def _table(later: Sequence[LaterNumber]) -> str:
         f'<th scope="col">{escape(say(f"face_got.{key}"))}</th>' for key in ("next", "was_head", "now_head")
     )
     body = "".join(
-        f'<tr><th scope="row">{escape(row["stake"])} {marked(row["label"])}</th><td>{_number(row["was"])}</td>'
-        f"<td><b>{_number(row['now'])}</b></td></tr>"
+        f'<tr><th scope="row">{escape(place_name(row["stake"]))} {marked(row["label"])}</th>'
+        f"<td>{_number(row['was'])}</td><td><b>{_number(row['now'])}</b></td></tr>"
         for row in later[:MOST_ROWS]
     )
     return f"<table><thead><tr>{heads}</tr></thead><tbody>{body}</tbody></table>"

@@ -16,6 +16,7 @@ from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import label_of, short
+from bowstring.report.places import place_name
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import make_tape
 from bowstring.words import say
@@ -56,7 +57,7 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     readings = [
         _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
     ]
-    head, forget = say("face_got.head", stake=stake), _blanks(fields, row)
+    head, forget = say("face_got.head", stake=place_name(stake)), _blanks(fields, row)
     differs = [number for number, one in enumerate(readings) if one.note]
     level = any("slope" in one for one in step["measures"])
     if not differs or any(one.wrong for one in readings):

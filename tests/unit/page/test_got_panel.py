@@ -213,7 +213,7 @@ def test_on_a_slope_lengths_are_level() -> None:
 
 
 def test_the_panel_of_a_stake_that_stops_the_job_can_be_opened_to_settle_it() -> None:
-    """A stake that stands too far off, of any method: the stop's button leads to its own card, and its panel comes up."""
+    """A stake that stands too far off: the stop's button leads to its own card, and its panel comes up."""
     from bowstring.faces.stakes import stakes_html
     from bowstring.page.staking import staking
 
