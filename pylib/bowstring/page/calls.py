@@ -52,9 +52,9 @@ class Calls:
 
         Raises ``ValueError`` for a question that the page's own script never asks.
         """
-        if call not in _CALLS:
+        if call not in CALLS:
             raise ValueError(f"no such call: {call!r}")
-        return json.dumps(_CALLS[call](json.loads(payload), self._last))
+        return json.dumps(CALLS[call](json.loads(payload), self._last))
 
 
 def handle(call: str, payload: str) -> str:
@@ -179,7 +179,7 @@ def _example(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return {"fields": fields_of_job(DEMO)}
 
 
-_CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
+CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
     "numbers": _numbers,
     "numbers_later": _numbers_later,
     "face": _face,
