@@ -5,6 +5,7 @@ What only some questions need is imported when they are asked: the first one is 
 
 from __future__ import annotations
 
+import importlib
 import json
 import re
 import zlib
@@ -40,6 +41,8 @@ class Calls:
         ``face``       ``{"fields", "face": name, "card", "panel", "got", "address"}``, see ``facing.shown_face``;
         ``fold``       ``{"fields", "key"}``: what stands in a fold of the face that tells why;
         ``link``       ``{"fields"}`` gives ``{"link", "link_note"}``;
+        ``warm``       ``{"part": number}`` gives ``{"more": flag}``: imports a part of what other faces need, while nobody
+                       waits;
         ``example``    ``{}`` gives ``{"fields"}`` of the example;
         ``sheet``      ``{"fields": {id: text}, "address": text}``: the long sheet, see ``shown_sheet``;
         ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
@@ -173,6 +176,30 @@ def _link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return shown_link(asked, last)
 
 
+_WARMED = (
+    "bowstring.drawings.svg",
+    "bowstring.report.answer",
+    "bowstring.layout.comparison",
+    "bowstring.report.cards",
+    "bowstring.page.staking",
+    "bowstring.drawings.step",
+    "bowstring.report.cautions",
+    "bowstring.faces.numbers_later",
+    "bowstring.page.linking",
+    "bowstring.page.got",
+    "bowstring.faces.checks",
+    "bowstring.faces.paper",
+    "bowstring.faces.why",
+)
+"""Modules that the faces need, in the order in which somebody comes to them; each imports what it needs itself."""
+
+
+def _warm(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    part = int(asked["part"])
+    importlib.import_module(_WARMED[part])
+    return {"more": part + 1 < len(_WARMED)}
+
+
 def _example(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     from bowstring.demo import DEMO
 
@@ -185,6 +212,7 @@ _CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
     "face": _face,
     "fold": _fold,
     "link": _link,
+    "warm": _warm,
     "example": _example,
     "sheet": shown_sheet,
     "open_link": _open_link,

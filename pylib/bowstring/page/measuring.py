@@ -28,8 +28,8 @@ _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
 
 
 def shown_numbers(asked: Asked) -> dict[str, object]:
-    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "unit_before": unit or
-    null}``: ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what
+    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag,
+    "unit_before": unit or null}``: ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what
     is wrong with them, and ``unit_note``, see ``answering.shown_sheet``."""
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)))
@@ -37,6 +37,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         fields,
         focus=str(asked.get("focus") or ""),
         short=bool(asked.get("short")),
+        drawn=bool(asked.get("drawn")),
         wrong={error["id"]: error["text"] for error in errors if error["id"]},
     )
     before = asked.get("unit_before")
