@@ -54,7 +54,8 @@ export function numbersFace({ ask, leave, decimal }) {
     for (const line of face.querySelectorAll(".asks [data-panel]")) {
       line.toggleAttribute("data-asked", sign === "computed" && line.dataset.panel === key);
     }
-    at("ask-bar").hidden = sign !== "computed";
+    const apart = Object.values(last.rows).some(({ state }) => state === "differs"); // nobody goes on before that is settled
+    at("ask-bar").hidden = sign !== "computed" || apart;
     at("ask-open").hidden = !key;
     at("to-step").hidden = Boolean(key);
     if (!key) return;
@@ -77,7 +78,7 @@ export function numbersFace({ ask, leave, decimal }) {
 
   form.addEventListener("focusin", ({ target }) => {
     const now = target.closest("[data-row]") && target.matches("input") ? target.id : "";
-    if (now === focus || at("keys").contains(target)) return;
+    if (now === focus || target.closest("#keys, #tell")) return;
     focus = now;
     tell();
     redraw();
@@ -88,6 +89,7 @@ export function numbersFace({ ask, leave, decimal }) {
     tell();
     redraw();
   });
+  at("tell").addEventListener("pointerdown", (event) => event.preventDefault()); // the field that it is about stays in focus
   form.addEventListener("input", names);
   form.addEventListener("click", ({ target }) => {
     const button = target.closest("[data-let-go]");
@@ -99,7 +101,7 @@ export function numbersFace({ ask, leave, decimal }) {
     // Touched is answered: the pictures lead back by themselves. By keys somebody may still look around.
     if (target.closest("label.hand") && !target.matches("input")) setTimeout(leave, 0);
   });
-  document.addEventListener("click", ({ target }) => (opener = target.closest?.("[data-panel]") ?? opener), true);
+  document.addEventListener("click", ({ target }) => (opener = target.closest?.("button[data-panel]") ?? opener), true);
 
   // A panel that opens takes the focus to its heading, and gives it back to what opened it.
   const seen = new MutationObserver((changes) => {
@@ -110,7 +112,9 @@ export function numbersFace({ ask, leave, decimal }) {
         panel.querySelector(".scroll").scrollTop = 0;
         panel.querySelector("h2").focus({ preventScroll: true });
       } else if (!form.querySelector(".panel:not([hidden])") && (document.activeElement === document.body || panel.contains(document.activeElement))) {
-        const back = [opener, at(`ask-${panel.id.slice("panel-".length)}`), at("ask-open"), at("to-step")];
+        const bar = [at("ask-open"), at("to-step")];
+        const line = at(`ask-${panel.id.slice("panel-".length)}`);
+        const back = bar.includes(opener) ? [...bar, line] : [opener, line, ...bar];
         back.find((one) => one?.offsetParent)?.focus({ preventScroll: true });
       }
     }

@@ -19,9 +19,9 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
     "got": {field: text}, "address": text}``.
 
-    ``{"sign": "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes also tells
-    ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that are
-    settled once somebody has begun) and ``fill`` (fields that hold what was got). Every text in the HTML is escaped.
+    ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes
+    tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
+    are settled once somebody has begun) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
 
     Raises ``ValueError`` for a face that the page hasn't got.
     """
@@ -38,8 +38,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return one fold of the face that tells why: ``{"fields", "key", "head": flag}`` gives ``{"html"}``, what stands in
-    it or with ``head`` on it (and ``warns``), or ``{"error"}``."""
+    """Return one fold of the face that tells why: ``{"fields", "key", "head": flag}`` gives ``{"html"}``, what stands
+    in it or with ``head`` on it (and ``warns``), or ``{"error"}``."""
     from bowstring.faces.why import fold_head_html, fold_html
 
     key = str(asked["key"])
@@ -60,8 +60,8 @@ def _state(answered: Answer) -> dict[str, str]:
 
 
 def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Face:
-    """Return a face that has nothing to show yet, with the way to where that can be mended: ``open`` while there are too
-    few numbers, which is nobody's mistake, otherwise ``refused``."""
+    """Return a face that has nothing to show yet, with the way to where that can be mended: ``open`` while there are
+    too few numbers, which is nobody's mistake, otherwise ``refused``."""
     from bowstring.faces.numbers import numbers
 
     face = numbers(fields)
