@@ -15,12 +15,19 @@ function readingRow(check, nth) {
 export function acting({ place, job, steps, look, voice, undo, ask, touched, changed }) {
   const card = () => look.shown?.card ?? place.now.card;
 
+  // On a desk the numbers and their panels stand at the left, whatever is at the right.
+  function open(face, panel) {
+    const { now, wide } = place;
+    const stays = panel === "jobs" || (wide && face === "numbers");
+    place.go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
+  }
+
   const next = (from) => place.go({ face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
 
   const acts = {
-    panel: ({ panel, face }) => place.go({ face: face ?? (panel === "jobs" ? place.now.face : "numbers"), panel }),
+    panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
-    face: ({ face, open }) => place.go({ face, panel: open ?? "" }),
+    face: ({ face, open: panel }) => open(face, panel ?? ""),
     go: ({ step }) => place.go({ face: "stakes", card: Number(step) }),
     list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
     done() {

@@ -63,6 +63,9 @@ export function faces({ shown }) {
   WIDE.addEventListener("change", () => paint(now));
 
   return {
+    get wide() {
+      return WIDE.matches;
+    },
     get now() {
       return { ...now, face: right(now.face) };
     },

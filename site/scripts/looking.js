@@ -206,6 +206,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     },
     hear(on) {
       speaking = on;
+      at("aloud").ariaPressed = String(on);
       if (on) speak();
       else voice.hush();
     },
