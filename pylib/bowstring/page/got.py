@@ -47,25 +47,27 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     if step["level"] == 0:
         return found_panel(answered, fields, typed, step)
     row = _row_of(fields, step)
-    plain = _without(fields, row)
-    base = answered if row is None else answering(job_of_fields(plain))
-    step = next(one for one in base["steps"] if one["marks"] == step["marks"])
-    stake = step["stake"] or step["marks"][-1]
-    pairs = pairs_of(step)
+    base = answered if row is None else answering(job_of_fields(_without(fields, row)))
+    return _panel(base, fields, typed, next(one for one in base["steps"] if one["marks"] == step["marks"]), row)
+
+
+def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | None) -> dict[str, object]:
+    """The panel of a step as it is in ``base``, the job without what was got there; ``row``: where that stands."""
+    stake, pairs = step["stake"] or step["marks"][-1], pairs_of(step)
     kept = _kept(fields, row, pairs)
     texts = [typed.get(f"m{number}", kept.get(number, pair.shown)) for number, pair in enumerate(pairs)]
     readings = [
         _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
-    ]
-    head, forget = say("face_got.head", stake=place_name(stake)), _blanks(fields, row)
+    ]  # fmt: skip
+    forget, level = _blanks(fields, row), any("slope" in one for one in step["measures"])
+    panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level)
     differs = [number for number, one in enumerate(readings) if one.note]
-    level = any("slope" in one for one in step["measures"])
     if not differs or any(one.wrong for one in readings):
-        return {"html": got_html(Panel(head, readings, forget=forget, level=level))}
-    number = row if row is not None else max(filled_rows(plain, "got"), default=-1) + 1
+        return {"html": got_html(panel)}
+    number = row if row is not None else max(filled_rows(fields, "got"), default=-1) + 1
     fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
-    with_row = plain | {name: text for name, text in fill.items() if text}
-    panel = _judged(base, with_row, Panel(head, readings, forget=forget, level=level), stake)
+    told = _without(fields, row) | {name: text for name, text in fill.items() if text}
+    panel = _judged(base, told, panel, stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
 
 

@@ -32,6 +32,9 @@ def _questions() -> None:
     asked: set[str] = set()
     for text in BROKEN:
         _ask("open_file", asked, text=text)
+    part = 0
+    while _ask("warm", asked, part=part)["more"]:
+        part += 1
     fields = _ask("open_file", asked, text=json.dumps(DEMO))["fields"]
     for more in ({}, {"arc-chord": ""}, {"arc-chord": "5 3"}, {"unit": "m", "mark": ""}, BEGUN, GOT, STOPPED):
         _about({**fields, **more}, asked)

@@ -105,6 +105,18 @@ def test_no_face_shows_anything_of_a_refused_job_but_why_and_the_way_to_the_numb
     assert ask("sheet", fields=fields, address="").keys() == {"error"}
 
 
+def test_a_reading_that_is_no_length_stops_neither_a_face_nor_a_link_nor_a_file() -> None:
+    fields = {"arc-chord": "38", "arc-sagitta": "5' 3\"", "read-0-check": "A-M", "read-0-value": "good", "done": "1"}
+    link = ask("link", fields=fields, address="")
+    assert link["link"] and link == ask("link", fields={**fields, "read-0-value": "19 ft"}, address="")
+    for name in FACES:
+        assert face(fields, name)["sign"] == "computed", name
+    opened = ask("open_file", text=ask("job_file", fields=fields)["text"])
+    assert opened["fields"].items() >= fields.items()
+    harmed = ask("job_file", fields=fields)["text"].replace("good", "go\\u202eod")
+    assert "go" in ask("open_file", text=harmed)["error"], "nothing that turns a line round is shown"
+
+
 def test_numbers_are_read_alike_with_and_without_a_layout() -> None:
     fields = {"unit": "mm", "arc-chord": "12 m", "arc-sagitta": "900", "arc-central_angle": "33°30'"}
     fields |= {"offset": "38", "toward": "centre"}
