@@ -12,6 +12,9 @@ export function openJob({ keep, words, undo, changed, listed }) {
   let example = false; // it is the example, as it was offered
 
   function write() {
+    // What another window wrote since is read first: one that slept for an hour has heard of nothing.
+    const there = id && keep.read(id);
+    if (there && !sameFields(there, base) && !together(there)) return;
     id ??= newId();
     base = typed();
     const done = keep.write(id, base);
@@ -50,13 +53,21 @@ export function openJob({ keep, words, undo, changed, listed }) {
     if (id === null || (told !== null && told !== id)) return;
     const other = keep.read(id);
     if (!other) return keep.has(id) ? undefined : gone();
-    const own = typed();
-    if (sameFields(own, other)) return void (base = other);
-    const { fields, both } = merged(base, own, other);
-    if (both.length) return choosing(fields, both, other);
-    fill(fields, id);
+    if (!together(other)) return;
     if (!sameFields(typed(), other)) write();
-    else base = other;
+  }
+
+  // Put what both windows changed together into the fields, and tell whether that goes: otherwise it's asked.
+  function together(other) {
+    const own = typed();
+    const { fields, both } = merged(base, own, other);
+    if (both.length) {
+      choosing(fields, both, other);
+      return false;
+    }
+    if (!sameFields(fields, own)) fill(fields, id);
+    base = other;
+    return true;
   }
 
   function button(text, pressed) {
@@ -82,8 +93,8 @@ export function openJob({ keep, words, undo, changed, listed }) {
         both = both.filter(([one]) => one !== name);
         row.remove();
         if (both.length) return;
-        base = other;
         fill(fields, id);
+        base = other;
         write();
       };
       row.append(...[mine, theirs].map((text) => button(text || words.nothing, () => take(text))));
@@ -110,6 +121,9 @@ export function openJob({ keep, words, undo, changed, listed }) {
   keep.watch((told) => {
     listed();
     elsewhere(told);
+  });
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") elsewhere(id);
   });
 
   return {

@@ -87,6 +87,7 @@ const place = faces({
   shown(now, before) {
     root.dataset.sheet = root.dataset.sheet === "refused" ? "prebuilt" : root.dataset.sheet;
     look.turned(now, before);
+    if (now.panel === "jobs") work.list();
     staysOn();
     asked.changed(false);
   },
