@@ -63,8 +63,8 @@ def slipped(layout: Layout, step: Step, rng: random.Random, most: float) -> dict
 
 
 def _within(move: Move, most: float) -> tuple[float, float]:
-    """How far along its way a mark may slip: never past what its length is taped from, where one reading means two
-    places. A middle has no length."""
+    """How far along its way a mark may slip: never past what it is taped from, where one reading means two places. A
+    middle has no length."""
     low, high = -most, most
     if move.pulls:
         least = 0.4 * move.pulls[0]

@@ -54,7 +54,8 @@ export function numbersFace({ ask, leave, decimal }) {
     for (const line of face.querySelectorAll(".asks [data-panel]")) {
       line.toggleAttribute("data-asked", sign === "computed" && line.dataset.panel === key);
     }
-    at("ask-bar").hidden = sign !== "computed";
+    const apart = Object.values(last.rows).some(({ state }) => state === "differs"); // nobody goes on before that is settled
+    at("ask-bar").hidden = sign !== "computed" || apart;
     at("ask-open").hidden = !key;
     at("to-step").hidden = Boolean(key);
     if (!key) return;

@@ -24,6 +24,9 @@ NEAR_PART = 1 / 8
 NO_SLIP = 1.25
 """Tape marks: a smaller difference is how a stake stands."""
 
+FAR = 5
+"""Tape marks that another digit must change a length by: in the last places it explains nothing."""
+
 EXACT = 1 + 1e-9
 """What is a mark off to the last digit is within it."""
 
@@ -72,7 +75,7 @@ def slips_of(asked: float, read: float, tape: Tape) -> Iterator[str]:
     if tape.unit == "ft-in" and _same(read, _fraction_misread(wanted, tape), tape):
         yield "fraction"
     for kind, would_be in _digits(wanted, tape):
-        if _same(read, would_be, tape):
+        if abs(would_be - wanted) > FAR * tape.mark and _same(read, would_be, tape):
             yield kind
 
 

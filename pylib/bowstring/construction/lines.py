@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bowstring.construction.marks import Number
-from bowstring.construction.move import PULL, STRING, Line, Move
+from bowstring.construction.move import ON, PAST, PULL, STRING, Drawn, Line, Move
 from bowstring.construction.scatter import Scatter, Shifts, Source, mean_of, weighted_sum
 from bowstring.geometry.plane import Point, distance, left_of, middle, unit_vector
 
@@ -75,6 +75,11 @@ class Bisect(Move):
         return (STRING, self.start, self.end), (PULL, self.start, self.mark), (PULL, self.mark, self.end)
 
     @property
+    def drawn(self) -> tuple[Drawn, ...]:
+        halves = ((ON, self.start, self.mark, ""), (ON, self.mark, self.end, ""))
+        return ((STRING, self.start, self.end, ""), *halves)
+
+    @property
     def readings(self) -> int:
         return 2
 
@@ -123,6 +128,11 @@ class Along(Move):
     @property
     def lines(self) -> tuple[Line, ...]:
         return (STRING, self.start, self.toward), (STRING, self.start, self.mark)
+
+    @property
+    def drawn(self) -> tuple[Drawn, ...]:
+        kind = ON if self.length >= 0 else PAST
+        return (STRING, self.toward, self.start, ""), (kind, self.start, self.mark, "")
 
     @property
     def readings(self) -> int:

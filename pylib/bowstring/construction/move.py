@@ -25,6 +25,13 @@ GAP, RADIUS = "gap", "radius"
 Line = tuple[str, str, str]
 """A line on the ground: what it is, and the marks at its ends."""
 
+ON, PAST, OFF, TAPE, MATCH, TURN, STRAIGHT = "on", "past", "off", "tape", "match", "turn", "straight"
+"""What else a drawing shows: what is taped along a string, along a line carried on, square off a line, through the air;
+two readings that must match; an angle; a straight that is on the ground."""
+
+Drawn = tuple[str, str, str, str]
+"""A line of a drawing: what it is, the marks at its ends, and the mark at which an angle is turned, else empty."""
+
 
 class Move(ABC):
     """How one mark comes about.
@@ -62,6 +69,11 @@ class Move(ABC):
     @abstractmethod
     def lines(self) -> tuple[Line, ...]:
         """Its pulls, strings and sights on the ground."""
+
+    @property
+    def drawn(self) -> tuple[Drawn, ...]:
+        """What a drawing of it shows, in order."""
+        return tuple((TAPE if kind == PULL else kind, start, end, "") for kind, start, end in self.lines)
 
     @property
     @abstractmethod
@@ -137,6 +149,11 @@ class SquareOff(Move):
     def lines(self) -> tuple[Line, ...]:
         offset = (PULL, self.foot, self.mark)
         return (offset, (PULL, self.start, self.mark), (PULL, self.mark, self.end)) if self.slide else (offset,)
+
+    @property
+    def drawn(self) -> tuple[Drawn, ...]:
+        own = ((STRING, self.start, self.end, ""), (OFF, self.foot, self.mark, ""))
+        return (*own, (MATCH, self.start, self.mark, ""), (MATCH, self.mark, self.end, "")) if self.slide else own
 
     @property
     def readings(self) -> int:

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from bowstring.construction.marks import Marks, exact
 from bowstring.construction.move import Move
 from bowstring.construction.standing import BadReading, Standing, Told, stand
-from bowstring.construction.steps import Measure, Step, Turned
+from bowstring.construction.steps import Measure, Stake, Step, Turned
 from bowstring.geometry.plane import Point, angle_between, distance
 
 NEAR = 1e-6
@@ -86,6 +86,11 @@ class Recipe:
         self.standing[told] = found
         self.moved.update(move.mark for move in moves)
         return found.moves
+
+    def to_set(self, stakes: Iterable[Stake]) -> list[Stake]:
+        """Return those stakes that are still set: one that was got stands where it was found."""
+        stood = {mark for step in self.steps if step.stands for mark in step.sets}
+        return [stake for stake in stakes if stake.name not in stood]
 
     def leaning_on(self, step: Step) -> bool:
         """Tell whether a later step starts from a mark that this one sets."""

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from bowstring.construction.marks import Number
-from bowstring.construction.move import SIGHT, Line, Move
+from bowstring.construction.move import SIGHT, TAPE, TURN, Drawn, Line, Move
 from bowstring.construction.scatter import Scatter, Shifts, Source, projected, weighted_sum
 from bowstring.geometry.plane import Point, distance, left_of, turned, unit_vector, where_line_leaves
 
@@ -26,6 +26,11 @@ class AtInstrument(Move):
     @property
     def lines(self) -> tuple[Line, ...]:
         return (SIGHT, self.at, self.mark), (SIGHT, self.at, self.back)
+
+    @property
+    def drawn(self) -> tuple[Drawn, ...]:
+        turned = ((SIGHT, self.at, self.back, ""), (TURN, self.back, self.mark, self.at))
+        return (*turned, (TAPE, self.at, self.mark, ""))
 
     @property
     def readings(self) -> int:
@@ -99,6 +104,13 @@ class Sight(AtInstrument):
 
     def place(self, at: Mapping[str, Point], number: Number) -> Point:
         return where_line_leaves(at[self.at], self.sight(at), at[self.chained], number(self.length))
+
+    @property
+    def drawn(self) -> tuple[Drawn, ...]:
+        *turned, (_tape, at, mark, _at) = super().drawn
+        if self.chained == at:
+            return super().drawn
+        return (*turned, (SIGHT, at, mark, ""), (TAPE, self.chained, mark, ""))
 
     @property
     def uses(self) -> tuple[str, ...]:

@@ -210,10 +210,11 @@ class StepDrawing:
         steps = [one + sweep * step / 12 for step in range(13)]
         self.sketch.lines([[(vertex[0] + 42 * math.cos(a), vertex[1] + 42 * math.sin(a)) for a in steps]], "arrow")
         between = RADIUS / max(math.sin(min(abs(sweep), math.pi) / 2), 0.08) + 3  # there it touches neither sight
-        for radius in (max(between, 42.0), 42.0, 56.0, 70.0, 84.0, 98.0, 28.0):
-            for part in (0.5, 0.3, 0.7, -0.4, 1.4):
-                angle = one + sweep * part
-                yield vertex[0] + radius * math.cos(angle), vertex[1] + radius * math.sin(angle)
+        for parts in ((0.5, 0.35, 0.65), (-0.4, 1.4)):  # within the angle before beside it
+            for radius in (max(between, 42.0), 70.0, 60.0, 84.0, 98.0, 50.0, 42.0):
+                for part in parts:
+                    angle = one + sweep * part
+                    yield vertex[0] + radius * math.cos(angle), vertex[1] + radius * math.sin(angle)
 
     def _marks(self, at: Mapping[str, Point], now: list[str]) -> None:
         """The marks themselves, and their names: below the level line, beside what is set off it."""

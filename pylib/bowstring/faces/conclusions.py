@@ -8,6 +8,8 @@ from typing import NamedTuple
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.own import is_advised, is_own
+from bowstring.sheet import outline
+from bowstring.sheet.blocks import Table
 from bowstring.sheet.method import halves
 from bowstring.units.tape import Tape, make_tape
 from bowstring.words import say
@@ -172,7 +174,10 @@ def _ends(answer: Answer) -> Told:
 
 
 def _readings(answer: Answer) -> Told:
-    return Told(say("why.readings.told", count=len(answer["readings"])))
+    # An outline's corners are one entry.
+    section = outline.part(answer, "readings")
+    rows = [len(block.rows) for block in section.blocks if isinstance(block, Table)] if section else []
+    return Told(say("why.readings.told", count=sum(rows)))
 
 
 def _before(answer: Answer) -> Told:

@@ -8,6 +8,8 @@ from dataclasses import dataclass, field
 from html import escape
 
 from bowstring.report.forms.got import GotRow, LaterNumber
+from bowstring.report.got import first_capital
+from bowstring.report.places import place_name
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 from bowstring.words.isolated import isolated
@@ -54,6 +56,7 @@ class Panel:
         row: what the answer makes of it, ``None`` where nothing differs; tolerance: as a text, empty without one.
         stops: sentences for which nobody goes on from there; told: what else is to be said.
         choices: what can be taken up at once; forget: the fields that take back what was got before.
+        level: the tape lies on a slope, and lengths here are level.
     """
 
     head: str
@@ -64,6 +67,7 @@ class Panel:
     told: str = ""
     choices: Sequence[Choice] = ()
     forget: Mapping[str, str] = field(default_factory=dict)
+    level: bool = False
 
     @property
     def verdict(self) -> str:
@@ -79,9 +83,10 @@ class Panel:
 def got_html(panel: Panel) -> str:
     """Return the panel as HTML, every text in it escaped; what is typed goes by the names of its fields."""
     rows = "".join(_reading(one) for one in panel.readings)
+    over = say("face_got.over_level" if panel.level else "face_got.over")
     return (
         '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
-        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(say("face_got.over"))}</p></div>'
+        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(over)}</p></div>'
         f'<div class="measures">{rows}</div>{_result(panel)}{_choices(panel)}{_forget(panel)}</section>{_thumb(panel)}'
     )
 
@@ -135,13 +140,17 @@ def _headline(panel: Panel) -> str:
         return say("face_got.chord")
     if row is None or verdict == STOP:
         key = "again" if row is None or row["doubt"] or row["within"] is not False else "move_or_ask"
-        return say(f"face_got.{key}", stake="" if row is None else row["at"] or row["stake"])
-    stake = row["at"] or row["stake"]
+        return say(f"face_got.{key}", stake="" if row is None else _name(row))
+    stake = _name(row)
     if verdict == STAY:
         return say(
             "face_got.stays_within" if row["within"] else "face_got.stays", stake=stake, tolerance=panel.tolerance
         )
     return say(f"face_got.{verdict}", stake=stake)
+
+
+def _name(row: GotRow) -> str:
+    return row["at"] or first_capital(place_name(row["stake"]))
 
 
 def _table(later: Sequence[LaterNumber]) -> str:
@@ -151,8 +160,8 @@ def _table(later: Sequence[LaterNumber]) -> str:
         f'<th scope="col">{escape(say(f"face_got.{key}"))}</th>' for key in ("next", "was_head", "now_head")
     )
     body = "".join(
-        f'<tr><th scope="row">{escape(row["stake"])} {marked(row["label"])}</th><td>{_number(row["was"])}</td>'
-        f"<td><b>{_number(row['now'])}</b></td></tr>"
+        f'<tr><th scope="row">{escape(place_name(row["stake"]))} {marked(row["label"])}</th>'
+        f"<td>{_number(row['was'])}</td><td><b>{_number(row['now'])}</b></td></tr>"
         for row in later[:MOST_ROWS]
     )
     return f"<table><thead><tr>{heads}</tr></thead><tbody>{body}</tbody></table>"

@@ -223,7 +223,7 @@ def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
     places = {
         "chord": (_MIDDLE, base + 20.0, "middle"),
         "central_angle": (_MIDDLE, base + 20.0, "middle"),
-        "sagitta": (beside, (base + crown) / 2 if base - crown > 24.0 else crown - 14.0, "start"),
+        "sagitta": (beside, (base + crown) / 2 if base - crown > 34.0 else crown - 14.0, "start"),
         "arc_length": (_MIDDLE, (base + crown) / 2 if base - crown > 30.0 else crown - 16.0, "middle"),
         "radius": (beside, base + 18.0, "start"),
         "external": (beside, (crown + apex) / 2, "start"),

@@ -29,7 +29,8 @@ class StateOfJob(TypedDict):
 @final
 class NumbersFace(TypedDict):
     """The face: ``sign`` is ``open`` while there is no arc, ``refused`` or ``computed``; ``tell`` the help line as HTML
-    by the field in focus (empty: none); ``ask`` the question of the bar at the thumb, empty for the way to step 1."""
+    by the field in focus (empty: none); ``ask`` the question of the bar at the thumb, empty for the way to step 1;
+    while given numbers differ there is no bar."""
 
     sign: str
     rows: dict[str, MeasureRow]
@@ -67,7 +68,7 @@ def numbers(
         "tell": help_lines(arcs, rows),
         "drawing": live_drawing(arcs, typed, side=side_of(arcs, typed), focus=focus, short=short),
         "lines": lines,
-        "ask": asked(lines) if sign == "computed" else "",
+        "ask": asked(lines) if sign == "computed" and not is_stopped(rows) else "",
         "state": state_of(arcs, rows, lines),
     }
 

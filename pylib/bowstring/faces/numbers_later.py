@@ -7,7 +7,7 @@ from typing import TypedDict, final
 
 from bowstring import Answer
 from bowstring.errors import BadJob
-from bowstring.faces.measure_rows import measure_rows
+from bowstring.faces.measure_rows import is_stopped, measure_rows
 from bowstring.faces.numbers import StateOfJob, asked, state_of
 from bowstring.faces.question_lines import SAID, USUAL, WRONG, QuestionLine, capital, line_of, question_lines
 from bowstring.faces.questions import panel_of
@@ -57,7 +57,7 @@ def _with(fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: li
     state = state_of(arcs, rows, lines)
     if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
-    ask = asked(lines) if arcs.settled and not arcs.refusals else ""
+    ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
     return {"lines": changed, "ask": ask, "state": state, "advice": advice}
 
 

@@ -169,8 +169,7 @@ def lay_out(job: Job) -> Layout:
         misses=misses(staked, stakes, recipe.at),
         rule=rule,
         rule_at=rule_at,
-        # A stake that was got stands where it was found, not where a rounded number put it.
-        rounding=misses(staked, [stake for stake in stakes if stake.name not in job.got], rounded),
+        rounding=misses(staked, recipe.to_set(stakes), rounded),
     )
 
 

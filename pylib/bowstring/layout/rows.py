@@ -169,7 +169,7 @@ def measured(layout: Layout, method: Method, written: Written) -> Row:
     """Return the row of a recipe that was written: what it meets on the ground, takes, and comes to."""
     job, setting, stakes, recipe = layout.job, written.setting, written.stakes, written.recipe
     try:
-        shifts = misses(setting.arc, stakes, replay(recipe, job.tape.round, to_second))
+        shifts = misses(setting.arc, recipe.to_set(stakes), replay(recipe, job.tape.round, to_second))
     except TooSmall:
         return Row(method, setting.halve_first, setting.parallel, "too_small")
     squares = squares_here(job, setting, recipe)

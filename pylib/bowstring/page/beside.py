@@ -37,17 +37,19 @@ def read_of(fields: Typed) -> list[dict[str, str]]:
 
 def for_layout(fields: Typed) -> dict[str, str]:
     """Return the fields without those that no stake hangs on: what was worked out for them holds while they change."""
-    return {name: text for name, text in fields.items() if name not in PLAIN}
+    return {name: text for name, text in fields.items() if name not in ("done", "stood")}
 
 
-def told(fields: Typed) -> dict[str, object]:
-    """Return what a job file says of the work done, by the job's keys."""
-    done, read = done_of(fields), read_of(fields)
-    job: dict[str, object] = {}
-    if done:
-        job["done"] = list(done)
-    if read:
-        job["read"] = read
+def done_in(fields: Typed) -> dict[str, object]:
+    """Return what a job file says of the steps that stand."""
+    done = done_of(fields)
+    return {"done": list(done)} if done else {}
+
+
+def readings_in(fields: Typed) -> dict[str, object]:
+    """Return what was read at the checks, by whom and when, by the job's keys; a date that is none yet is left out."""
+    read = read_of(fields)
+    job: dict[str, object] = {"read": read} if read else {}
     if fields.get("by", "").strip():
         job["by"] = fields["by"].strip()
     if re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", fields.get("date", "").strip()):

@@ -16,7 +16,7 @@ from bowstring.job.form import JobForm
 from bowstring.job.job import read_job
 from bowstring.job.link import read_link
 from bowstring.page.answering import LastAnswer, link_of, shown_sheet
-from bowstring.page.beside import told
+from bowstring.page.beside import done_in
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.words import say
@@ -90,7 +90,7 @@ def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
-        job = cast("JobForm", _with_its_method(job, asked, last) | told(asked["fields"]))
+        job = cast("JobForm", _with_its_method(job, asked, last) | done_in(asked["fields"]))
     except BadJob as refusal:
         return _refusal(refusal)
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}

@@ -21,7 +21,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
 
     ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes
     tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
-    are settled once somebody has begun) and ``fill`` (fields that hold what was got). Every text in the HTML is escaped.
+    are settled once somebody has begun) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
 
     Raises ``ValueError`` for a face that the page hasn't got.
     """

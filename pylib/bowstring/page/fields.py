@@ -197,9 +197,7 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     parts = {"arc": _arc(typed), "ends": ends, "ties": _ties(typed), "found": _found(typed), "got": _got_rows(typed)}
     job.update({key: part for key, part in parts.items() if part})
     job.update(site_of_fields(typed))
-    read = beside.read_of(typed)
-    if read:
-        job["read"] = read
+    job.update(beside.readings_in(typed))
     return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
 
 

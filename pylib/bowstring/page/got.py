@@ -16,6 +16,7 @@ from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import label_of, short
+from bowstring.report.places import place_name
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import make_tape
 from bowstring.words import say
@@ -40,7 +41,7 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
 
     ``asked``: ``fields`` and, by the names of the panel's own fields, what was ``got``.
     """
-    fields: Typed = asked["fields"]
+    fields: Typed = {**asked["fields"], **_by(answered)}
     typed: Typed = asked.get("got") or {}
     step = _step_of(answered, card)
     if step["level"] == 0:
@@ -56,30 +57,41 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     readings = [
         _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
     ]
-    head, forget = say("face_got.head", stake=stake), _blanks(fields, row)
+    head, forget = say("face_got.head", stake=place_name(stake)), _blanks(fields, row)
     differs = [number for number, one in enumerate(readings) if one.note]
+    level = any("slope" in one for one in step["measures"])
     if not differs or any(one.wrong for one in readings):
-        return {"html": got_html(Panel(head, readings, forget=forget))}
+        return {"html": got_html(Panel(head, readings, forget=forget, level=level))}
     number = row if row is not None else max(filled_rows(plain, "got"), default=-1) + 1
     fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
-    panel = _judged(base, plain | {name: text for name, text in fill.items() if text}, head, readings, forget, stake)
+    with_row = plain | {name: text for name, text in fill.items() if text}
+    panel = _judged(base, with_row, Panel(head, readings, forget=forget, level=level), stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
 
 
-def _judged(
-    base: Answer, fields: Typed, head: str, readings: Sequence[Reading], forget: Typed, stake: str
-) -> Panel:  # fmt: skip
+def _by(answered: Answer) -> dict[str, str]:
+    """The fields that name the method that was taken: none is compared with others here."""
+    return {
+        "method": answered["method"],
+        **({"halve_first": str(answered["halve_first"])} if answered["halve_first"] else {}),
+    }
+
+
+def _judged(base: Answer, fields: Typed, plain: Panel, stake: str) -> Panel:
     """The panel with what the job makes of the readings."""
+    row, stops = None, []
     try:
         told = answering(job_of_fields(fields))
         (row,) = (one for one in told["got"] if one["stake"] == stake)
-        # What stops the job anew is the reading's doing, unless other words stand in an old stop.
+        # What stops the job anew is the reading's doing, unless the headline says it already.
         old = {way["stop"] for way in base["ways_out"]}
         new = [way["stop"] for way in told["ways_out"] if way["panel"] == "got" and way["stop"] not in old]
+        stops = [] if row["doubt"] or row["within"] is False else new
     except BadJob as refusal:
-        return Panel(head, readings, stops=[f"{refusal.wrong} {refusal.remedy}"], forget=forget)
-    stopped = [] if row["doubt"] or row["within"] is False else new
-    return Panel(head, readings, row, base["tolerance_shown"] or "", stopped, forget=forget)
+        stops = [f"{refusal.wrong} {refusal.remedy}"]
+    return Panel(
+        plain.head, plain.readings, row, base["tolerance_shown"] or "", stops, forget=plain.forget, level=plain.level
+    )  # fmt: skip
 
 
 def _step_of(answered: Answer, card: int) -> StepRow:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from bowstring.faces.measure_rows import MeasureRow
+from bowstring.faces.measure_rows import MeasureRow, is_stopped
 from bowstring.faces.numbers import NumbersFace
 from bowstring.faces.question_lines import QuestionLine
 from bowstring.faces.questions import ASKS, ROWS
@@ -72,10 +72,8 @@ def _unit(entries: Entries) -> str:
 
 def _bar(made: NumbersFace) -> str:
     """The one question that is asked, or the way to the first step: at the thumb until it is scrolled to."""
-    ask = made["ask"]
-    hidden, open_hidden, go_hidden = (
-        "" if shown else " hidden" for shown in (made["sign"] == "computed", ask, not ask)
-    )
+    ask, shown = made["ask"], made["sign"] == "computed" and not is_stopped(made["rows"])
+    hidden, open_hidden, go_hidden = ("" if there else " hidden" for there in (shown, ask, not ask))
     asked = made["lines"][ask]["asked"] if ask else ""
     return (
         f'<div class="ask-bar" id="ask-bar"{hidden}>'

@@ -4,19 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from bowstring.construction import (
-    PULL,
-    Along,
-    Bisect,
-    CrossTapes,
-    Measure,
-    Move,
-    Sight,
-    SquareOff,
-    Step,
-    Take,
-    TurnOff,
-)
+from bowstring.construction import Measure, Move, Step
+from bowstring.construction.move import MATCH, ON, SIGHT, STRAIGHT, STRING, TAPE, TURN
 from bowstring.methods.ends import SHOWN_BY
 from bowstring.report.forms.cards import CardLine
 
@@ -26,7 +15,8 @@ Discs = Mapping[frozenset[str], int]
 TURNED = frozenset({"turned"})
 """In place of a pull's marks: the angle."""
 
-DASHED = ("match", "sight", "string", "straight")
+PLAIN = (STRING, SIGHT, MATCH, STRAIGHT)
+"""Lines along which nothing is taped or turned here."""
 
 
 def lines_of(step: Step, moves: Sequence[Move], measures: Sequence[Measure], discs: Discs) -> list[CardLine]:
@@ -41,9 +31,9 @@ def lines_of(step: Step, moves: Sequence[Move], measures: Sequence[Measure], dis
     for one in measures:
         if not any(_joins(line, one.start, one.end) for line in lines):
             disc = discs.get(frozenset((one.start, one.end)))
-            lines.append(_line("match" if disc is None else "tape", one.start, one.end, disc))
+            lines.append(_line(MATCH if disc is None else TAPE, one.start, one.end, disc))
     if not lines and {"start", "end"} <= step.names.keys() and step.kind != "string_none":
-        lines.append(_line("string", step.names["start"], step.names["end"]))
+        lines.append(_line(STRING, step.names["start"], step.names["end"]))
     return lines
 
 
@@ -56,41 +46,15 @@ def _line(kind: str, start: str, end: str, disc: int | None = None, at: str | No
 
 
 def _joins(line: CardLine, start: str, end: str) -> bool:
-    return line["kind"] not in ("string", "turn", "sight") and {line["from"], line["to"]} == {start, end}
+    return line["kind"] not in (STRING, TURN, SIGHT) and {line["from"], line["to"]} == {start, end}
 
 
 def _of_move(move: Move, step: Step, discs: Discs) -> Iterator[CardLine]:
-    def disc(start: str, end: str) -> int | None:
-        return discs.get(frozenset((start, end)))
-
-    if isinstance(move, Bisect):
-        half = disc(move.start, move.mark)
-        yield _line("string", move.start, move.end)
-        yield _line("on", move.start, move.mark, half)
-        yield _line("on", move.mark, move.end, half)
-    elif isinstance(move, Along):
-        yield _line("string", move.toward, move.start)
-        kind = "on" if move.length >= 0 else "past"
-        yield _line(kind, move.start, move.mark, disc(move.start, move.mark))
-    elif isinstance(move, SquareOff):
-        yield _line("string", move.start, move.end)
-        yield _line("off", move.foot, move.mark, disc(move.foot, move.mark))
-        if move.slide:
-            yield _line("match", move.start, move.mark)
-            yield _line("match", move.mark, move.end)
-    elif isinstance(move, CrossTapes):
-        yield _line("tape", move.first, move.mark, disc(move.first, move.mark))
-        yield _line("tape", move.second, move.mark, disc(move.second, move.mark))
-    elif isinstance(move, TurnOff | Sight):
-        yield _line("sight", move.at, move.back)
-        yield _line("turn", move.back, move.mark, discs.get(TURNED), move.at)
-        chained = move.at if isinstance(move, TurnOff) else move.chained
-        if chained != move.at:
-            yield _line("sight", move.at, move.mark)
-        yield _line("tape", chained, move.mark, disc(chained, move.mark))
-    elif isinstance(move, Take):
-        if move.mark in SHOWN_BY:
-            yield _line("straight", move.mark, step.names.get("start", "P"))
-    else:
-        yield from (_line("tape" if what == PULL else "string", start, end, disc(start, end))
-                    for what, start, end in move.lines)  # fmt: skip
+    if move.mark in SHOWN_BY:
+        yield _line(STRAIGHT, move.mark, step.names.get("start", "P"))
+    half = None
+    for kind, start, end, at in move.drawn:
+        disc = discs.get(TURNED if kind == TURN else frozenset((start, end)))
+        if kind == ON:  # a string's other half reads the same
+            disc = half = disc or half
+        yield _line(kind, start, end, None if kind in PLAIN else disc, at or None)

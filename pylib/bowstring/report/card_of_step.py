@@ -6,15 +6,16 @@ from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 from bowstring.analysis.triangles import Square
-from bowstring.construction import CrossTapes, Measure, Move, Step
+from bowstring.construction import Measure, Move, Step
 from bowstring.layout.layout import Layout
 from bowstring.layout.limits import squares_here
 from bowstring.report.card_lines import TURNED, lines_of
-from bowstring.report.card_table import ANGLE, DEFLECTION, PARTS, SHORT_CHORDS, SQUARE, WHOLE, Part
+from bowstring.report.card_part import ANGLE, DEFLECTION, SHORT_CHORDS, SQUARE, WHOLE, Part
+from bowstring.report.card_table import PARTS
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.cards import CardNumber, CardRight, CardRow
 from bowstring.report.forms.steps import StepRow, TapeMeasure
-from bowstring.report.hands import curve_hand, turn_hand
+from bowstring.report.hands import curve_hand
 from bowstring.report.places import place_name
 from bowstring.report.proofs import proof_values
 from bowstring.report.square import blade_words
@@ -37,18 +38,12 @@ class Told:
     def hand(self) -> str:
         """The hand that the step goes to, in capitals: nobody may miss it."""
         hands = hands_of(self.layout, self.step)
-        cross = next((move for move in self.step.moves if isinstance(move, CrossTapes)), None)
+        kinds = ["turn_hand", "off_hand", "swing_hand", "cross_hand"]
         if self.kind in FROM_MIDDLE:
-            found = curve_hand(self.layout)
-        elif self.step.kind == "stake_got":
-            found = hands["cross_hand"]
-        elif self.step.angles:
-            found = hands["deflection_hand" if self.kind == "sight_back" else "turn_hand"]
-        elif cross:
-            found = turn_hand(self.layout, cross.left)
-        else:
-            found = hands["off_hand"] if "off_hand" in hands else curve_hand(self.layout)
-        return found.upper()
+            kinds = []
+        elif self.kind == "sight_back":
+            kinds = ["deflection_hand"]
+        return next((hands[kind] for kind in kinds if kind in hands), curve_hand(self.layout)).upper()
 
     @cached_property
     def values(self) -> dict[str, object]:

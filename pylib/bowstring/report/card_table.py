@@ -6,32 +6,8 @@ A kind that has no row here shows every measure of its step by its two marks.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
-ANGLE, DEFLECTION = "angle", "deflection"
-"""Numbers that are no measured length: what is turned, and the angle off the tangent."""
-
-SHORT_CHORDS, WHOLE, SQUARE = "short_chords", "whole", "square"
-"""What the last line shows: both short chords, all pulls together, the sides of the squaring triangle."""
-
-
-@dataclass(frozen=True)
-class Part:
-    """One card of a step.
-
-    Attributes:
-        numbers: the label (``card.label.`` + it) and which of the step's measures, counted from 0, or one of the above.
-        right: names the last line (``card.right.`` + it); shows: what stands beside it.
-        text: names the sentence (``card.`` + it), the step's kind where it is empty.
-        moves: which of the step's moves it is, from one up to another; all where there is nothing.
-    """
-
-    numbers: tuple[tuple[str, int | str], ...] = ()
-    right: str = ""
-    shows: int | str | None = None
-    text: str = ""
-    moves: tuple[int, int] | None = None
-
+from bowstring.report.card_part import ANGLE, DEFLECTION, SHORT_CHORDS, SQUARE, WHOLE, Part
 
 _TAPES = Part((("from_start", 0), ("from_end", 1)), "tapes")
 _SLID = Part((("half", 0), ("off", 1)), "short_chords", SHORT_CHORDS)
@@ -149,3 +125,6 @@ _ONWARD: dict[str, tuple[Part, ...]] = {
 
 PARTS: Mapping[str, tuple[Part, ...]] = {**_ENDS, **_HALVING, **_CENTRE, **_OF_STRING, **_ONWARD}
 """The cards of each kind of step, by the name of its sentence."""
+
+AS_GOT = ("stands", "stands_helper")
+"""Kinds of steps whose mark stands already: their numbers are whatever was told of it."""

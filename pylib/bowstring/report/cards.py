@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bowstring.construction import Step
 from bowstring.layout.layout import Layout
 from bowstring.report.card_of_step import Told, squares_for
 from bowstring.report.forms.cards import CardNumber, CardRow
@@ -22,12 +23,15 @@ def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
     cards = [_plain("locate")]
     cards[0]["notes"] = [say("card.note.ticket"), say("card.note.days")]
     waiting: list[int] = []
-    for step, row in zip(layout.recipe.steps, rows, strict=True):
+    steps = layout.recipe.steps
+    for place, (step, row) in enumerate(zip(steps, rows, strict=True)):
         told = Told(layout, step, row, squares)
-        if _taken(layout, told.kind):
+        if told.kind in TAKEN or _goes_with(step, steps[place + 1 : place + 2]):
             waiting.append(row["number"])
             continue
         made = told.cards()
+        if place and _goes_with(steps[place - 1], [step]):
+            made[0]["text"] = say("card.string_and_middle", **told.values)
         made[0]["steps"] = [*waiting, *made[0]["steps"]]
         waiting = []
         cards += made
@@ -41,8 +45,9 @@ def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
     return cards
 
 
-def _taken(layout: Layout, kind: str) -> bool:
-    return kind in TAKEN
+def _goes_with(step: Step, following: Sequence[Step]) -> bool:
+    """Whether a string is stretched and its midpoint marked in one go."""
+    return step.kind == "string" and any(one.kind == "string_middle" for one in following)
 
 
 def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
@@ -57,7 +62,7 @@ def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
     for card in cards:
         if card["kind"] == "stake_back":
             card["notes"].append(say("card.note.careful"))
-        elif card["kind"] == "string" and layout.staked.chord > LONG_STRING:
+        elif card["kind"] in ("string", "string_middle") and layout.staked.chord > LONG_STRING:
             card["notes"].append(say("card.note.wind"))
 
 

@@ -16,8 +16,8 @@ def hands_of(layout: Layout, step: Step) -> dict[str, str]:
 
     ``off_hand``: of what is squared off, facing ``last`` from ``first`` where the step names them, otherwise along the
     offset's own line. ``turn_hand``: to which an instrument is turned. ``deflection_hand``: to which the curve leaves
-    its tangent at A. ``cross_hand``: of a stake, facing ``end`` from ``start``. ``swing_hand``: of a stake, facing
-    ``ahead`` or the stake before (``other``) from ``start``.
+    its tangent at A. ``cross_hand``: of a stake, a peg or a point beside, facing ``end`` from ``start``.
+    ``swing_hand``: of a stake, facing ``ahead`` or the stake before (``other``) from ``start``.
     """
     at, names, row = layout.recipe.at, step.names, {}
     for move in step.moves:
@@ -32,7 +32,8 @@ def hands_of(layout: Layout, step: Step) -> dict[str, str]:
         row["deflection_hand"] = turn_hand(
             layout, False
         )  # y is toward the curve, so along the tangent it falls away right
-    stake, start = names.get("stake"), names.get("start")
+    start = names.get("start")
+    stake = names.get("stake") or names.get("peg") or names.get("beside")
     if stake and start:
         for key, faced in (("cross_hand", names.get("end")), ("swing_hand", names.get("ahead") or names.get("other"))):
             if faced:

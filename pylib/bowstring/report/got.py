@@ -13,6 +13,7 @@ from bowstring.layout.judging import Judged, judge
 from bowstring.layout.layout import Layout, lay_out
 from bowstring.report.forms.got import GotMove, GotRow, GotSlip, LaterNumber
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.places import place_name
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -110,7 +111,7 @@ def _slip(tape: Tape, judged: Judged, slip: Slip | None) -> GotSlip | None:
         return {"kind": slip.kind, "text": told_slip(tape, slip)}
     if judged.doubt:
         apart = tape.show_cost(judged.standing.apart)
-        return {"kind": "apart", "text": say("got.slip.apart", mark=judged.name, apart=apart)}
+        return {"kind": "apart", "text": say("got.slip.apart", mark=place_name(judged.name), apart=apart)}
     return None
 
 
@@ -125,7 +126,7 @@ def _must(tape: Tape, judged: Judged) -> Iterator[str]:
 def _text(layout: Layout, judged: Judged, onward: str) -> str:
     tape, job = layout.job.tape, layout.job
     values: dict[str, object] = {
-        "stake": judged.stake or judged.name,
+        "stake": judged.stake or first_capital(place_name(judged.name)),
         "off": _stands(tape, judged),
         "tolerance": "" if job.tolerance is None else tape.show_small(job.tolerance),
         "bump": "" if judged.bump is None else tape.show_cost(abs(judged.bump)),
@@ -147,7 +148,10 @@ def _onward(layout: Layout, later: list[LaterNumber], changes: int) -> str:
         return say("got.nothing_changes")
     if not layout.method.exact:
         return say("got.by_rule")
-    stakes = list(dict.fromkeys(row["stake"] for row in later))
+    names = {stake.name for stake in layout.stakes}
+    stakes = [one for one in dict.fromkeys(row["stake"] for row in later) if one in names]
+    if not stakes:
+        return say("got.allow")
     named = say("got.and", first=stakes[0], second=stakes[1]) if len(stakes) > 1 else stakes[0]
     return say("got.back_more" if changes > len(stakes[:2]) else "got.back", stakes=named)
 

@@ -8,8 +8,9 @@ from bowstring.geometry.plane import distance
 from bowstring.layout.judging import Judged, judge
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.report.caution import Caution, caution
-from bowstring.report.got import slip_of, told_slip
+from bowstring.report.got import first_capital, slip_of, told_slip
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.places import place_name
 
 OUT_OF_HAND = 1.05
 """A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
@@ -17,10 +18,10 @@ OUT_OF_HAND = 1.05
 
 def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
     """Yield what somebody should know of one mark that stands elsewhere."""
-    tape, judged = layout.job.tape, judge(layout, name)
+    tape, judged, told = layout.job.tape, judge(layout, name), place_name(name)
     far = False
     if judged.stake is None:
-        yield caution("caution.got_helper", mark=name, off=tape.show_cost(judged.off))
+        yield caution("caution.got_helper", mark=first_capital(told), off=tape.show_cost(judged.off))
     elif judged.step.sagitta is not None:
         wanted, stands = abs(judged.step.sagitta), judged.step.measures[1].length
         far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
@@ -32,12 +33,12 @@ def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
         yield caution("caution.got_alone" if alone else "caution.got_stands", stake=judged.stake,
                       off=_off(layout, judged))  # fmt: skip
     if judged.doubt:
-        yield caution("caution.got_apart", mark=name, apart=tape.show_cost(judged.standing.apart))
+        yield caution("caution.got_apart", mark=told, apart=tape.show_cost(judged.standing.apart))
     slip = None if far else slip_of(layout, judged)
     if slip:
         # What stands where it may is no reason to stop, whatever it looks like.
         key = "caution.got_likely" if judged.within else "caution.got_slip"
-        yield caution(key, mark=name, slip=told_slip(tape, slip))
+        yield caution(key, mark=told if judged.within is not True else first_capital(told), slip=told_slip(tape, slip))
     if judged.within is False:
         shown, allowed = tape.show_over(judged.across or 0.0, layout.job.tolerance or 0.0)
         off = off_the_arc(tape, judged.across or 0.0, shown)

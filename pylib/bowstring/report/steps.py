@@ -49,6 +49,7 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
                 "text": _sentence(layout, step, texts, _half_held(layout, step, show) if halving else ""),
                 "cautions": _cautions(layout, step, number),
                 "marks": list(step.sets),
+                "stands": step.stands,
                 "to": step.names.get("end"),
                 "half_chord": _half_held(layout, step, show) if halving else None,
                 "taped": _taped(layout, step, texts) if halving else None,

@@ -20,8 +20,15 @@ def report_tables(layout: Layout, steps: Sequence[StepRow]) -> list[StepTable]:
         table = layout.method.tables[step["kind"]]
         if table.kind not in rows:
             heads[table.kind], rows[table.kind] = _head(table, step["names"]), []
-        rows[table.kind].append([str(step["stake"]), *(_cell(column, step) for column in table.columns)])
+        rows[table.kind].append([_first(step), *(_cell(column, step) for column in table.columns)])
     return [{"kind": kind, "head": heads[kind], "rows": rows[kind]} for kind in rows]
+
+
+def _first(step: StepRow) -> str:
+    """The stake's own cell; one that stands already isn't set by the numbers beside it."""
+    # Halving says so in its column of what is squared off.
+    told = step["stands"] and step["taped"] is None
+    return say("table.stands", stake=step["stake"]) if told else str(step["stake"])
 
 
 def _head(table: Table, names: Mapping[str, str]) -> list[str]:

@@ -34,6 +34,7 @@ SETTLES: Mapping[str, str] = {
     "caution.board_on_centre": LINE,
     "caution.method_blocked": METHOD,
     "caution.method_hands": METHOD,
+    "caution.method_hopeless": METHOD,
     "caution.method_unreliable": METHOD,
     "caution.rule_over": METHOD,
     "caution.got_far": GOT,

@@ -89,7 +89,7 @@ def test_a_third_number_that_differs_says_by_how_much_at_each_of_the_three() -> 
     face = numbers({**SAID, "arc-radius": "36'"})
     assert given(face, "differs") == {"radius", "chord", "sagitta"}
     assert face["rows"]["arc-radius"]["told"] == "Chord and mid-ordinate make it 37' 0-1/8\", 1' 0-1/8\" more."
-    assert face["state"] == {"text": say("numbers.state_stopped"), "sign": "stop"}
+    assert face["state"] == {"text": say("numbers.state_stopped"), "sign": "stop"} and face["ask"] == ""
     back = numbers({**SAID, "arc-radius": ""})
     assert given(back, "differs") == set() and back["state"]["sign"] == "computed"
 

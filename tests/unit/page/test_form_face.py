@@ -61,3 +61,9 @@ def test_a_number_can_be_let_go_once_there_are_three() -> None:
     assert len(re.findall('class="letgo"[^>]*hidden', form_html(two))) == len(ROWS)
     three = form_html({**two, "arc-radius": "37'"})
     assert len(re.findall('class="letgo"[^>]*hidden', three)) == len(ROWS) - 3
+
+
+def test_while_given_numbers_differ_nobody_is_led_on() -> None:
+    said = {"arc-chord": "38'", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face"}
+    assert 'id="ask-bar">' in form_html(said)
+    assert 'id="ask-bar" hidden>' in form_html({**said, "arc-radius": "36'"})

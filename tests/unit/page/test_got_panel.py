@@ -205,3 +205,25 @@ def test_sixty_words_at_most_beside_the_table(stake: str, got: dict[str, str]) -
 def test_no_style_script_or_unescaped_text() -> None:
     made = panel(FINE, "Q1", m1="<b>1'</b>\"")
     assert "style=" not in made["html"] and "<script" not in made["html"] and "<b>1" not in made["html"]
+
+
+def test_on_a_slope_lengths_are_level() -> None:
+    assert "taped level" in text_of(panel({**FINE, "fall-along": "4"}, "Q1"))
+    assert "taped level" not in text_of(panel(FINE, "Q1"))
+
+
+def test_the_panel_of_a_stake_that_stops_the_job_can_be_opened_to_settle_it() -> None:
+    """A stake that stands too far off: the stop's button leads to its own card, and its panel comes up."""
+    from bowstring.faces.stakes import stakes_html
+    from bowstring.page.staking import staking
+
+    fields = {**ARC, "tolerance": "1/4 in", "levels": "3", "method": "ordinates", "got-0-stake": "K2",
+              "got-0-measures-0-from": "foot K2", "got-0-measures-0-to": "K2",
+              "got-0-measures-0-distance": "4' 0-5/8\""}  # fmt: skip
+    answer = answering(job_of_fields(fields))
+    number = card_of({name: text for name, text in fields.items() if not name.startswith("got-")}, "K2")
+    assert answer["stops"] and f'data-do="got" data-step="{number}"' in stakes_html(answer, number)
+    made = staking(answer, {"fields": fields, "panel": "got", "card": number, "got": {}, "address": ""}, ())
+    assert "What did you get at K2?" in text_of(made) and "Forget what I got here" in text_of(made)
+    healed = {**fields, **_forget(made)}
+    assert not answering(job_of_fields(healed))["stops"]

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from bowstring.demo import DEMO
-from bowstring.report.card_table import PARTS
+from bowstring.report.card_table import AS_GOT, PARTS
 from bowstring.report.cards import TAKEN
 from bowstring.report.caution import STOPS
 from bowstring.report.ways_out import SETTLES
@@ -33,7 +33,8 @@ def test_every_kind_of_step_has_its_card() -> None:
     """A step can't be written down without a sentence: so the sentences are all kinds that there are."""
     messages = catalogue()
     kinds = {key.removeprefix("step.") for key in messages if key.startswith("step.")} - NO_STEPS
-    assert kinds == set(PARTS)
+    assert kinds == set(PARTS) | set(AS_GOT)
+    assert all(f"card.{kind}" in messages for kind in AS_GOT)
     for kind, parts in PARTS.items():
         for part in parts:
             assert f"card.{part.text or kind}" in messages, kind

@@ -81,8 +81,8 @@ def test_a_bare_number_that_is_out_says_how_it_was_read() -> None:
 
 
 def test_a_reading_of_a_check_that_is_no_more_is_told() -> None:
-    part = read(("A-Q2", "29' 1-7/16\""), ("K1-K3-K2", '1"'), by="J. T.", date="Nov 26")
-    assert part["lost"] == ["K1-K3-K2"] and (part["by"], part["date"]) == ("J. T.", "Nov 26")
+    part = read(("A-Q2", "29' 1-7/16\""), ("K1-K3-K2", '1"'), by="J. T.", date="2026-11-26")
+    assert part["lost"] == ["K1-K3-K2"] and (part["by"], part["date"]) == ("J. T.", "2026-11-26")
 
 
 def test_nothing_else_of_an_answer_follows_what_was_read() -> None:

@@ -51,6 +51,7 @@ class StepRow(Deflected):
     Attributes:
         level: 0 for those that find the ends.
         marks: every mark that it sets; stake: the layout's own among them.
+        stands: its marks were set already and measured: its numbers are what was got there.
         to: the far end of its string; names: the marks that its sentence tells of, by their part in it.
         readings: both halves of a string at its middle, both half chords while a tip is slid; no check asks for them.
         half_chord, taped: of a stake on a string: what both half chords and what the sagitta must read.
@@ -62,6 +63,7 @@ class StepRow(Deflected):
     text: str
     cautions: list[str]
     marks: list[str]
+    stands: bool
     to: str | None
     half_chord: str | None
     taped: str | None

@@ -4,6 +4,7 @@ MESSAGES = {
     "face_got.head": "What did you get at {stake}?",
     "face_got.head_chord": "What does {start} to {end} read?",
     "face_got.over": "Type over what differs. Leave the rest.",
+    "face_got.over_level": "Type over what differs, taped level. Leave the rest.",
     "face_got.was": "was {asked}",
     "face_got.more": "{by} more",
     "face_got.less": "{by} less",

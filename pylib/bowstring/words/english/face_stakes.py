@@ -39,6 +39,7 @@ MESSAGES = {
     "card.centre_half": "String {start} to {end}. Drive {peg}, the center, at its midpoint.",
     "card.centre_near": "String {start} to {end}. From its midpoint, square off {hand}. Drive {peg}.",
     "card.swing": "Hook on {start}. Facing {other}, swing to the {hand}. Drive {stake}.",
+    "card.string_and_middle": "String {start} to {end}, curve on your {curve}. Mark its midpoint; zero there.",
     "card.string_middle": "Mark the midpoint of string {start} to {end}. Zero the tape there.",
     "card.ordinate": "Mark along string {first} to {last}. Square off to the {hand}. Drive {stake}.",
     "card.ordinate_mid": "From the string's midpoint go toward {end}. Square off {hand}. Drive {stake}.",

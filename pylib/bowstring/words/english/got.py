@@ -7,6 +7,7 @@ MESSAGES = {
     "got.over": "{tolerance} is allowed: move it, or ask.",
     "got.bump": "With its neighbors that is a bump of {bump}.",
     "got.nothing_changes": "No other number changes.",
+    "got.allow": "The next numbers allow for that.",
     "got.by_rule": "The numbers after it stay the rule of thumb's.",
     "got.back": "The next numbers bring {stakes} back onto the arc.",
     "got.back_more": "The next numbers bring {stakes} and the rest back onto the arc.",

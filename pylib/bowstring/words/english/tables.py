@@ -1,6 +1,7 @@
 """Heads and cells of the tables of stakes."""
 
 MESSAGES = {
+    "table.stands": "{stake} (stands)",
     "table.stake": "drive",
     "table.string_between": "string",
     "table.half": "midpoint at",
