@@ -9,14 +9,13 @@ import json
 import re
 import zlib
 from collections.abc import Callable, Mapping
-from typing import cast
 
 from bowstring.errors import BadJob
 from bowstring.job.form import JobForm
 from bowstring.job.job import read_job
 from bowstring.job.link import read_link
-from bowstring.page.answering import LastAnswer, link_of, shown_sheet
-from bowstring.page.beside import done_in
+from bowstring.page.answering import LastAnswer, shown_link, shown_sheet
+from bowstring.page.beside import done_of
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.words import say
@@ -74,6 +73,8 @@ def _open_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
 def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
+    from bowstring.page.linking import link_of
+
     try:
         job = read()
         checked = read_job(job)
@@ -90,7 +91,10 @@ def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
-        job = cast("JobForm", _with_its_method(job, asked, last) | done_in(asked["fields"]))
+        job = _with_its_method(job, asked, last)
+        done = done_of(asked["fields"])
+        if done:
+            job = {**job, "done": done}
     except BadJob as refusal:
         return _refusal(refusal)
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
@@ -167,12 +171,6 @@ def _fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return shown_fold(asked, last)
 
 
-def _link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    from bowstring.page.linking import shown_link
-
-    return shown_link(asked, last)
-
-
 def _example(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     from bowstring.demo import DEMO
 
@@ -184,7 +182,7 @@ _CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
     "numbers_later": _numbers_later,
     "face": _face,
     "fold": _fold,
-    "link": _link,
+    "link": shown_link,
     "example": _example,
     "sheet": shown_sheet,
     "open_link": _open_link,

@@ -8,14 +8,14 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
-from bowstring.page.talk import Asked, Face
+from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 Made = dict[str, object]
 
 
-def shown_face(asked: Asked, last: LastAnswer) -> Face:
+def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
     "got": {field: text}, "address": text}``.
 
@@ -34,7 +34,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
     state = _state(answered)
-    return {"sign": "computed", "html": "", "state": state, **made}  # type: ignore[typeddict-item]  # the face's own keys
+    return {"sign": "computed", "html": "", "state": state, **made}
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -59,7 +59,7 @@ def _state(answered: Answer) -> dict[str, str]:
     return {"sign": "computed", "text": say("page.state_ready")}
 
 
-def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Face:
+def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
     """Return a face that has nothing to show yet, with the way to where that can be mended: ``open`` while there are
     too few numbers, which is nobody's mistake, otherwise ``refused``."""
     from bowstring.faces.numbers import numbers

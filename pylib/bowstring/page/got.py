@@ -54,19 +54,24 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     pairs = pairs_of(step)
     kept = _kept(fields, row, pairs)
     texts = [typed.get(f"m{number}", kept.get(number, pair.shown)) for number, pair in enumerate(pairs)]
-    readings = [
-        _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
-    ]
-    head, forget = say("face_got.head", stake=place_name(stake)), _blanks(fields, row)
-    differs = [number for number, one in enumerate(readings) if one.note]
-    level = any("slope" in one for one in step["measures"])
-    if not differs or any(one.wrong for one in readings):
-        return {"html": got_html(Panel(head, readings, forget=forget, level=level))}
+    panel = _panel(step, stake, list(zip(pairs, texts, strict=True)), fields, row)
+    differs = [number for number, one in enumerate(panel.readings) if one.note]
+    if not differs or any(one.wrong for one in panel.readings):
+        return {"html": got_html(panel)}
     number = row if row is not None else max(filled_rows(plain, "got"), default=-1) + 1
-    fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
-    with_row = plain | {name: text for name, text in fill.items() if text}
-    panel = _judged(base, with_row, Panel(head, readings, forget=forget, level=level), stake)
+    fill = dict(panel.forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
+    panel = _judged(base, plain | {name: text for name, text in fill.items() if text}, panel, stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
+
+
+def _panel(step: StepRow, stake: str, read: Sequence[tuple[Pair, str]], fields: Typed, row: int | None) -> Panel:
+    """The panel with what stands in its fields, before anything is made of it."""
+    return Panel(
+        say("face_got.head", stake=place_name(stake)),
+        [_reading(number, pair, text, fields) for number, (pair, text) in enumerate(read)],
+        forget=_blanks(fields, row),
+        level=any("slope" in one for one in step["measures"]),
+    )
 
 
 def _by(answered: Answer) -> dict[str, str]:
