@@ -161,7 +161,6 @@ add("done-without-a-method-by-rounds", job(done=[1], levels=2), "done")
 for kind, row in {
     "text": "A-Q2 3 m", "no-check": {"value": "3 m"}, "blank-check": {"check": " ", "value": "3 m"},
     "no-value": {"check": "A-Q2"}, "long-check": {"check": "Q" * 41, "value": "3 m"},
-    "minus": {"check": "A-Q2", "value": "-3 m"}, "word": {"check": "A-Q2", "value": "good"},
     "stranger": {"check": "A-Q2", "value": "3 m", "by": "me"}, "nul": {"check": "A\x00", "value": "3 m"},
 }.items():  # fmt: skip
     add(f"read-{kind}", job(read=[row]), "read[0]*")

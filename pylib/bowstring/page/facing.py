@@ -40,11 +40,13 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return one fold of the face that tells why: ``{"fields", "key", "head": flag}`` gives ``{"html"}``, what stands
     in it or with ``head`` on it (and ``warns``), or ``{"error"}``."""
-    from bowstring.faces.why import fold_head_html, fold_html
+    from bowstring.faces.why import fold_head_html, fold_html, keys_of
 
     key = str(asked["key"])
     try:
         answered = last.for_fields(asked["fields"])
+        if key not in keys_of(answered):  # the job was stopped since that fold was made
+            return {"html": "", "warns": False}
         if not asked.get("head"):
             return {"html": fold_html(answered, key, label_at)}
         html, warns = fold_head_html(answered, key)

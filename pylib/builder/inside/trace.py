@@ -21,21 +21,35 @@ def _questions() -> None:
     for text in (json.dumps(DEMO), *BROKEN):
         opened = json.loads(handle("open_file", json.dumps({"text": text})))
         fields = opened.get("fields", {"arc-chord": "5 3", "arc-radius": "12 m"})
-        asked = json.dumps({"fields": fields, "unit_before": "m", "address": ""})
-        handle("advice", asked)
-        sheet = json.loads(handle("sheet", asked))
-        handle("open_link", json.dumps({"text": sheet.get("link") or "b1"}))
+        asked = json.dumps({"fields": fields, "unit_before": "m", "address": "", "panel": "way"})
+        for call in ("numbers", "numbers_later", "sheet"):
+            handle(call, asked)
+        _faces({**fields, "method": "ordinates", "done": "1", "stood": "b1"})
+        handle("open_link", json.dumps({"text": json.loads(handle("link", asked))["link"] or "b1"}))
         for file in ("job_file", "stakes_file"):
             handle(file, json.dumps({"fields": fields}))
         handle("mistake", json.dumps({"fields": fields, "kind": "burned_foot"}))
         tapped = {"stops": "tape", "scale": "20", "up": "-1", "points": [[0, 0], [60, 0], [60, 60]]}
         handle("outline", json.dumps({"fields": fields, **tapped}))
+    handle("example", "{}")
     try:
         handle("no such call", "{}")
     except ValueError as fault:
         import traceback  # what the runtime does with an exception that reaches the page's script
 
         traceback.format_exception(fault)
+
+
+def _faces(fields: dict[str, str]) -> None:
+    """Every face, the panel of what was got with something typed in it, and every fold."""
+    from bowstring.faces.conclusions import FOLDS
+    from bowstring.page.calls import handle
+
+    for face in ("stakes", "checks", "paper", "why"):
+        for more in ({}, {"panel": "got", "card": 4, "got": {"m0": "3"}}):
+            handle("face", json.dumps({"fields": fields, "face": face, **more}))
+    for key in FOLDS:
+        handle("fold", json.dumps({"fields": fields, "key": key}))
 
 
 def _of_the_library(name: str, packages: str) -> bool:
