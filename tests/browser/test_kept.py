@@ -17,9 +17,7 @@ from bowstring.words import say
 from page_acting import (
     PATIENCE,
     choose,
-    close_panel,
     kill,
-    look_at,
     open_desk,
     open_panel,
     sheet_of,

@@ -49,12 +49,6 @@ def for_layout(fields: Typed) -> dict[str, str]:
     return {name: text for name, text in fields.items() if name not in ("done", "stood")}
 
 
-def done_in(fields: Typed) -> dict[str, object]:
-    """Return what a job file says of the steps that stand."""
-    done = done_of(fields)
-    return {"done": list(done)} if done else {}
-
-
 def readings_in(fields: Typed) -> dict[str, object]:
     """Return what was read at the checks, by whom and when, by the job's keys; a date that is none yet is left out."""
     read = read_of(fields)
