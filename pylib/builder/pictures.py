@@ -22,14 +22,22 @@ PICTURES = ROOT / "site" / "pictures"
 
 
 def main() -> None:
-    """Write the plan as SVG and the top of the page as PNG."""
+    """Write the plan as SVG and the page with a step of the example as PNG."""
     PICTURES.mkdir(exist_ok=True)
     (PICTURES / "plan.svg").write_text(plan_svg(answer(DEMO), id="plan"), "utf-8")
     with serve.served(website.build()) as address, sync_playwright() as playwright:
         running = playwright.chromium.launch(executable_path=browser.find(), args=browser.arguments())
-        page = running.new_page(viewport={"width": 1280, "height": 1000})
+        page = running.new_page(viewport={"width": 1280, "height": 720})
         page.goto(address)
         page.wait_for_selector("html[data-sheet=computed]")
+        page.click("#ask-example")
+        page.wait_for_selector("#stakes .card")
+        for _card in range(4):
+            before = page.locator("#stakes .card").get_attribute("data-card")
+            page.click("[data-do=done]")
+            page.wait_for_selector(f"#stakes .card:not([data-card='{before}'])")
+        page.wait_for_selector("html:not([data-stale])")
+        page.locator("#undo").evaluate("bar => (bar.hidden = true)")
         page.screenshot(path=str(PICTURES / "page.png"))
         running.close()
 

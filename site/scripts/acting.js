@@ -1,17 +1,33 @@
 // What the buttons of a face do: each carries its name in `data-do`, and what it needs beside it.
 
 import { at } from "./document.js";
-import { fill } from "./form.js";
+import { fill, values } from "./form.js";
+
+// The row in which the nth reading of a check is kept: its own, or the next that is free.
+function readingRow(check, nth) {
+  const rows = Object.entries(values()).filter(([name]) => /^read-[0-9]+-check$/.test(name));
+  const number = ([name]) => Number(name.split("-")[1]);
+  const own = rows.filter(([, text]) => text === check).map(number);
+  const free = Math.max(-1, ...rows.map(number)) + 1;
+  return `read-${own.sort((one, other) => one - other)[nth] ?? free}`;
+}
 
 export function acting({ place, job, steps, look, voice, undo, ask, touched, changed }) {
   const card = () => look.shown?.card ?? place.now.card;
 
+  // On a desk the numbers and their panels stand at the left, whatever is at the right.
+  function open(face, panel) {
+    const { now, wide } = place;
+    const stays = panel === "jobs" || (wide && face === "numbers");
+    place.go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
+  }
+
   const next = (from) => place.go({ face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
 
   const acts = {
-    panel: ({ panel, face }) => place.go({ face: face ?? (panel === "jobs" ? place.now.face : "numbers"), panel }),
+    panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
-    face: ({ face, open }) => place.go({ face, panel: open ?? "" }),
+    face: ({ face, open: panel }) => open(face, panel ?? ""),
     go: ({ step }) => place.go({ face: "stakes", card: Number(step) }),
     list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
     done() {
@@ -88,12 +104,14 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
     look.gotTyped(target.name, target.value);
     changed();
   });
-  at("checks").addEventListener("input", ({ target }) => {
+  at("checks").addEventListener("change", ({ target }) => {
     if (!target.name) return;
     const text = target.value.trim();
-    const reading = target.dataset.check;
-    if (reading) fill({ [`${target.name}-check`]: text ? reading : "", [`${target.name}-value`]: text });
-    else fill({ [target.name]: text });
+    const { check, nth } = target.dataset;
+    if (check) {
+      const row = readingRow(check, Number(nth));
+      fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: text });
+    } else fill({ [target.name]: text });
     touched();
   });
 

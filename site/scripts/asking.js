@@ -2,7 +2,7 @@
 
 const QUIET = 500; // milliseconds without a keystroke before somebody is told that a half typed number is none
 const PATIENCE = 60_000; // milliseconds before the page says that something takes too long
-const IDLE = 1500; // milliseconds without a change before what nobody waits for is made
+const IDLE = 400; // milliseconds without a change before what nobody waits for is made
 
 // `questions`: what is to be asked just now, a list of {call, payload, shown}, the most urgent first; `later`: the same once
 // nothing has changed for a while.

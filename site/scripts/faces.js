@@ -1,7 +1,7 @@
 // Which face of the job is on the screen, which card and which panel: each has its address in the history, so that Back works.
 
-import { at } from "./document.js";
 import { linkInAddress } from "./copy.js";
+import { at } from "./document.js";
 
 export const FACES = ["numbers", "stakes", "checks", "paper", "why"];
 const PLACE = /^#(numbers|stakes|checks|paper|why)(?:-([a-z]+|[0-9]+))?$/;
@@ -63,6 +63,9 @@ export function faces({ shown }) {
   WIDE.addEventListener("change", () => paint(now));
 
   return {
+    get wide() {
+      return WIDE.matches;
+    },
     get now() {
       return { ...now, face: right(now.face) };
     },

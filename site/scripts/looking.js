@@ -11,6 +11,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
+  let warm = 0; // the part of what other faces need that is made ready next; -1 when all are
   let focus = false; // a card was turned: its heading is read out
 
   const numbersShow = () => !at("face-numbers").hidden;
@@ -93,6 +94,17 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     heads();
   }
 
+  // What other faces need is imported in small parts, so that a key waits for one of them at most.
+  function* warming() {
+    while (warm >= 0) {
+      yield {
+        call: "warm",
+        payload: () => ({ part: warm }),
+        shown: ({ more }) => (warm = more ? warm + 1 : -1),
+      };
+    }
+  }
+
   // --- the voice
 
   let speaking = false;
@@ -126,7 +138,10 @@ export function looking({ root, place, job, steps, voice, last, address, status,
           },
         });
       }
-      return list;
+      return (function* () {
+        yield* warming();
+        yield* list;
+      })();
     },
     // The job has changed: what stands on other faces is another job's.
     stale() {
@@ -191,6 +206,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     },
     hear(on) {
       speaking = on;
+      at("aloud").ariaPressed = String(on);
       if (on) speak();
       else voice.hush();
     },

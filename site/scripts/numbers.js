@@ -18,7 +18,8 @@ export function numbersFace({ ask, leave, decimal }) {
   let opener = null; // what opened the panel
 
   const keys = thumbKeys({ isDecimal: () => decimal.includes(values().unit), shown: () => redraw() });
-  const asked = () => ({ focus, short: keys.up || LOW.matches });
+  // `drawn`: nothing was shown yet, so that the drawing of an empty form stands there from the build.
+  const asked = () => ({ focus, short: keys.up || LOW.matches, drawn: last === null });
 
   // Another measure is in focus, or there is less room: only the drawing changes.
   async function redraw() {
@@ -111,7 +112,10 @@ export function numbersFace({ ask, leave, decimal }) {
       if (!panel.hidden) {
         panel.querySelector(".scroll").scrollTop = 0;
         panel.querySelector("h2").focus({ preventScroll: true });
-      } else if (!form.querySelector(".panel:not([hidden])") && (document.activeElement === document.body || panel.contains(document.activeElement))) {
+      } else if (
+        !form.querySelector(".panel:not([hidden])") &&
+        (document.activeElement === document.body || panel.contains(document.activeElement))
+      ) {
         const bar = [at("ask-open"), at("to-step")];
         const line = at(`ask-${panel.id.slice("panel-".length)}`);
         const back = bar.includes(opener) ? [...bar, line] : [opener, line, ...bar];
@@ -119,7 +123,8 @@ export function numbersFace({ ask, leave, decimal }) {
       }
     }
   });
-  for (const panel of form.querySelectorAll(".panel")) seen.observe(panel, { attributes: true, attributeFilter: ["hidden"], attributeOldValue: true });
+  for (const panel of form.querySelectorAll(".panel"))
+    seen.observe(panel, { attributes: true, attributeFilter: ["hidden"], attributeOldValue: true });
   names();
 
   return {
@@ -130,9 +135,10 @@ export function numbersFace({ ask, leave, decimal }) {
       const many = Object.keys(result.rows).filter((id) => at(id).value.trim()).length >= LET_GO_FROM;
       for (const [id, told] of Object.entries(result.rows)) row(id, told, many);
       lines(result.lines);
-      if (method && result.sign === "computed" && result.lines.method.state === "usual") at("ask-method-said").textContent = method;
+      if (method && result.sign === "computed" && result.lines.method.state === "usual")
+        at("ask-method-said").textContent = method;
       bar(result.sign, result.ask, result.lines);
-      at("live-drawing").innerHTML = result.drawing;
+      if (result.drawing) at("live-drawing").innerHTML = result.drawing;
       keys.ready();
       tell();
       names();

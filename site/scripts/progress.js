@@ -17,7 +17,9 @@ export function progress({ touched, undo, words }) {
       const before = done();
       const first = before.length === 0;
       write([...before, card], first ? fixed : {});
-      undo.offer(words.undo.done, () => write(before, first ? Object.fromEntries(Object.keys(fixed).map((name) => [name, ""])) : {}));
+      undo.offer(words.undo.done, () =>
+        write(before, first ? Object.fromEntries(Object.keys(fixed).map((name) => [name, ""])) : {}),
+      );
     },
     undone: (card) => write(done().filter((one) => one < card)),
   };

@@ -10,7 +10,6 @@ from collections.abc import Mapping
 from typing import TypedDict, final
 
 from bowstring.faces.help_line import help_lines
-from bowstring.faces.live_drawing import live_drawing
 from bowstring.faces.measure_rows import MeasureRow, is_stopped, measure_rows
 from bowstring.faces.question_lines import OPEN, WRONG, QuestionLine, question_lines, side_of
 from bowstring.faces.questions import ASKS
@@ -42,7 +41,12 @@ class NumbersFace(TypedDict):
 
 
 def numbers(
-    fields: Mapping[str, str], *, focus: str = "", short: bool = False, wrong: Mapping[str, str] | None = None
+    fields: Mapping[str, str],
+    *,
+    focus: str = "",
+    short: bool = False,
+    wrong: Mapping[str, str] | None = None,
+    drawn: bool = False,
 ) -> NumbersFace:
     """Return the face for what stands in the form's fields.
 
@@ -51,6 +55,7 @@ def numbers(
         focus: the id of the field in focus: its measure stands strong in the drawing.
         short: a low drawing, for a screen whose lower half is keys.
         wrong: what is wrong with a field of a panel, by its id.
+        drawn: the drawing of an empty form stands there already: none is made of one.
 
     >>> face = numbers({"arc-chord": "38'", "arc-sagitta": "5' 3"})
     >>> face["sign"], face["rows"]["arc-radius"]["out"], face["state"]["text"]
@@ -66,11 +71,17 @@ def numbers(
         "sign": sign,
         "rows": rows,
         "tell": help_lines(arcs, rows),
-        "drawing": live_drawing(arcs, typed, side=side_of(arcs, typed), focus=focus, short=short),
+        "drawing": "" if drawn and sign == "open" and not arcs.measures else _drawing(arcs, typed, focus, short=short),
         "lines": lines,
         "ask": asked(lines) if sign == "computed" and not is_stopped(rows) else "",
         "state": state_of(arcs, rows, lines),
     }
+
+
+def _drawing(arcs: Arcs, typed: Mapping[str, str], focus: str, *, short: bool) -> str:
+    from bowstring.faces.live_drawing import live_drawing  # what draws isn't needed for an empty form
+
+    return live_drawing(arcs, typed, side=side_of(arcs, typed), focus=focus, short=short)
 
 
 def asked(lines: Mapping[str, QuestionLine]) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from bowstring import Answer, BadJob, answering
 from bowstring.page.beside import for_layout
 from bowstring.page.fields import field_of, job_of_fields
-from bowstring.page.form import label_of
+from bowstring.page.labels import label_of
 from bowstring.page.talk import Asked
 from bowstring.sheet.entries import entry_name
 from bowstring.words import say

@@ -5,20 +5,22 @@ What only some questions need is imported when they are asked: the first one is 
 
 from __future__ import annotations
 
+import importlib
 import json
 import re
 import zlib
 from collections.abc import Callable, Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
-from bowstring.job.form import JobForm
-from bowstring.job.job import read_job
-from bowstring.job.link import read_link
-from bowstring.page.answering import LastAnswer, shown_link, shown_sheet
-from bowstring.page.beside import done_of
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.words import say
+
+if TYPE_CHECKING:
+    from bowstring.job.form import JobForm
+    from bowstring.page.answering import LastAnswer
 
 FILE_NAME = 40
 """Most characters of a title that a file's name repeats."""
@@ -27,8 +29,12 @@ FILE_NAME = 40
 class Calls:
     """One open page's questions, with the answer to what stands in its fields."""
 
-    def __init__(self) -> None:
-        self._last = LastAnswer()
+    @cached_property
+    def last(self) -> LastAnswer:
+        """The answer that was asked for last: what lays out a job is imported with it."""
+        from bowstring.page.answering import LastAnswer
+
+        return LastAnswer()
 
     def handle(self, call: str, payload: str) -> str:
         """Answer one question of the page's script, by name:
@@ -39,6 +45,8 @@ class Calls:
         ``face``       ``{"fields", "face": name, "card", "panel", "got", "address"}``, see ``facing.shown_face``;
         ``fold``       ``{"fields", "key"}``: what stands in a fold of the face that tells why;
         ``link``       ``{"fields"}`` gives ``{"link", "link_note"}``;
+        ``warm``       ``{"part": number}`` gives ``{"more": flag}``: imports a part of what other faces need, while
+                       nobody waits;
         ``example``    ``{}`` gives ``{"fields"}`` of the example;
         ``sheet``      ``{"fields": {id: text}, "address": text}``: the long sheet, see ``shown_sheet``;
         ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
@@ -53,7 +61,7 @@ class Calls:
         """
         if call not in _CALLS:
             raise ValueError(f"no such call: {call!r}")
-        return json.dumps(_CALLS[call](json.loads(payload), self._last))
+        return json.dumps(_CALLS[call](json.loads(payload), self))
 
 
 def handle(call: str, payload: str) -> str:
@@ -61,11 +69,13 @@ def handle(call: str, payload: str) -> str:
     return Calls().handle(call, payload)
 
 
-def _open_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _open_link(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.job.link import read_link
+
     return _opened(lambda: read_link(asked["text"]))
 
 
-def _open_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _open_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.jobfile import job_of_text
 
     return _opened(lambda: job_of_text(asked["text"]))
@@ -73,6 +83,7 @@ def _open_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
 def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
+    from bowstring.job.job import read_job
     from bowstring.page.linking import link_of
 
     try:
@@ -87,11 +98,14 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     return {"fields": fields, "title": checked.title, "link": link, "id": one}
 
 
-def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.job.job import read_job
+    from bowstring.page.beside import done_of
+
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(job).title
-        job = _with_its_method(job, asked, last)
+        job = _with_its_method(job, asked, calls)
         done = done_of(asked["fields"])
         if done:
             job = {**job, "done": done}
@@ -100,19 +114,19 @@ def _job_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
-def _with_its_method(job: JobForm, asked: Asked, last: LastAnswer) -> JobForm:
+def _with_its_method(job: JobForm, asked: Asked, calls: Calls) -> JobForm:
     """Return a job that says which method its sheet uses, as its link does; as it stands where it has no sheet."""
     from bowstring.report.linked import with_method
 
     try:
-        return with_method(job, last.for_fields(asked["fields"]))
+        return with_method(job, calls.last.for_fields(asked["fields"]))
     except BadJob:
         return job
 
 
-def _stakes_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _stakes_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     try:
-        answered = last.for_fields(asked["fields"])
+        answered = calls.last.for_fields(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
     from bowstring.sheet.csv import stakes_csv
@@ -120,9 +134,9 @@ def _stakes_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return {"name": f"{_file_name(answered['title'])}.csv", "text": stakes_csv(answered)}
 
 
-def _mistake(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _mistake(asked: Asked, calls: Calls) -> Mapping[str, object]:
     try:
-        answered = last.for_fields(asked["fields"])
+        answered = calls.last.for_fields(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
     from bowstring.drawings.mistakes import mistakes_svg
@@ -141,50 +155,87 @@ def _file_name(title: str) -> str:
     return "bowstring-" + (re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job")
 
 
-def _outline(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _outline(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.tapped import drawn_obstacle
 
     return drawn_obstacle(asked)
 
 
-def _numbers(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.measuring import shown_numbers
 
     return shown_numbers(asked)
 
 
-def _numbers_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _numbers_later(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.measuring import shown_later
 
-    return shown_later(asked, last)
+    return shown_later(asked, calls.last)
 
 
-def _face(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _face(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.facing import shown_face
 
-    return shown_face(asked, last)
+    return shown_face(asked, calls.last)
 
 
-def _fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _sheet(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.answering import shown_sheet
+
+    return shown_sheet(asked, calls.last)
+
+
+def _fold(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.facing import shown_fold
 
-    return shown_fold(asked, last)
+    return shown_fold(asked, calls.last)
 
 
-def _example(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+def _link(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.answering import shown_link
+
+    return shown_link(asked, calls.last)
+
+
+_WARMED = (
+    "bowstring.drawings.svg",
+    "bowstring.report.answer",
+    "bowstring.layout.comparison",
+    "bowstring.report.cards",
+    "bowstring.page.staking",
+    "bowstring.drawings.step",
+    "bowstring.report.cautions",
+    "bowstring.faces.numbers_later",
+    "bowstring.page.linking",
+    "bowstring.page.got",
+    "bowstring.faces.checks",
+    "bowstring.faces.paper",
+    "bowstring.faces.why",
+)
+"""Modules that the faces need, in the order in which somebody comes to them; each imports what it needs itself."""
+
+
+def _warm(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    part = int(asked["part"])
+    importlib.import_module(_WARMED[part])
+    return {"more": part + 1 < len(_WARMED)}
+
+
+def _example(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.demo import DEMO
 
     return {"fields": fields_of_job(DEMO)}
 
 
-_CALLS: dict[str, Callable[[Asked, LastAnswer], Mapping[str, object]]] = {
+_CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "numbers": _numbers,
     "numbers_later": _numbers_later,
     "face": _face,
     "fold": _fold,
-    "link": shown_link,
+    "link": _link,
+    "warm": _warm,
     "example": _example,
-    "sheet": shown_sheet,
+    "sheet": _sheet,
     "open_link": _open_link,
     "open_file": _open_file,
     "job_file": _job_file,

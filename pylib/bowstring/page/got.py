@@ -47,31 +47,28 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     if step["level"] == 0:
         return found_panel(answered, fields, typed, step)
     row = _row_of(fields, step)
-    plain = _without(fields, row)
-    base = answered if row is None else answering(job_of_fields(plain))
-    step = next(one for one in base["steps"] if one["marks"] == step["marks"])
-    stake = step["stake"] or step["marks"][-1]
-    pairs = pairs_of(step)
+    base = answered if row is None else answering(job_of_fields(_without(fields, row)))
+    return _panel(base, fields, typed, next(one for one in base["steps"] if one["marks"] == step["marks"]), row)
+
+
+def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | None) -> dict[str, object]:
+    """The panel of a step as it is in ``base``, the job without what was got there; ``row``: where that stands."""
+    stake, pairs = step["stake"] or step["marks"][-1], pairs_of(step)
     kept = _kept(fields, row, pairs)
     texts = [typed.get(f"m{number}", kept.get(number, pair.shown)) for number, pair in enumerate(pairs)]
-    panel = _panel(step, stake, list(zip(pairs, texts, strict=True)), fields, row)
-    differs = [number for number, one in enumerate(panel.readings) if one.note]
-    if not differs or any(one.wrong for one in panel.readings):
+    readings = [
+        _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
+    ]  # fmt: skip
+    forget, level = _blanks(fields, row), any("slope" in one for one in step["measures"])
+    panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level)
+    differs = [number for number, one in enumerate(readings) if one.note]
+    if not differs or any(one.wrong for one in readings):
         return {"html": got_html(panel)}
-    number = row if row is not None else max(filled_rows(plain, "got"), default=-1) + 1
-    fill = dict(panel.forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
-    panel = _judged(base, plain | {name: text for name, text in fill.items() if text}, panel, stake)
+    number = row if row is not None else max(filled_rows(fields, "got"), default=-1) + 1
+    fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
+    told = _without(fields, row) | {name: text for name, text in fill.items() if text}
+    panel = _judged(base, told, panel, stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
-
-
-def _panel(step: StepRow, stake: str, read: Sequence[tuple[Pair, str]], fields: Typed, row: int | None) -> Panel:
-    """The panel with what stands in its fields, before anything is made of it."""
-    return Panel(
-        say("face_got.head", stake=place_name(stake)),
-        [_reading(number, pair, text, fields) for number, (pair, text) in enumerate(read)],
-        forget=_blanks(fields, row),
-        level=any("slope" in one for one in step["measures"]),
-    )
 
 
 def _by(answered: Answer) -> dict[str, str]:

@@ -9,10 +9,9 @@ from typing import TYPE_CHECKING
 from bowstring.errors import BadJob
 from bowstring.faces.numbers import numbers
 from bowstring.faces.questions import panel_of
-from bowstring.job.job import read_job
 from bowstring.job.letters import of_place
 from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
-from bowstring.page.form import label_of
+from bowstring.page.labels import label_of
 from bowstring.page.talk import Asked, ErrorRow
 from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
 from bowstring.sheet.markup import marked
@@ -27,16 +26,24 @@ _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
 """An arc that stands in while the other fields are read: those of the arc are read one by one."""
 
 
+ALWAYS = ("unit", "start")
+"""Fields that hold something in an empty form too, and can't be wrong by themselves."""
+
+
 def shown_numbers(asked: Asked) -> dict[str, object]:
-    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "unit_before": unit or
-    null}``: ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what
-    is wrong with them, and ``unit_note``, see ``answering.shown_sheet``."""
+    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag,
+    "unit_before": unit or null}``.
+
+    ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what is wrong
+    with them, and ``unit_note``, see ``unit.unit_note``.
+    """
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)))
     face = numbers(
         fields,
         focus=str(asked.get("focus") or ""),
         short=bool(asked.get("short")),
+        drawn=bool(asked.get("drawn")),
         wrong={error["id"]: error["text"] for error in errors if error["id"]},
     )
     before = asked.get("unit_before")
@@ -86,6 +93,10 @@ def read_back(typed: tuple[tuple[str, str], ...]) -> tuple[dict[str, str], list[
 
     ``typed``: the fields of the panels alone, each with its text.
     """
+    if all(name in ALWAYS for name, _text in typed):
+        return {}, []
+    from bowstring.job.job import read_job  # with all that a job may ask for
+
     fields = dict(typed)
     echoes: dict[str, str] = {}
     errors: dict[str, ErrorRow] = {}

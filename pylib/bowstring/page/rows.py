@@ -15,7 +15,6 @@ from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.got import MOST_GOT, MOST_MEASURES
 from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
 from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
-from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
@@ -55,14 +54,20 @@ MOST_BESIDE_ROWS = MOST_GOT * 3 * MOST_MEASURES
 class _Methods(Collection[str]):
     """No method, which leaves the choice to the tool, then those of the catalogue."""
 
+    @staticmethod
+    def _names() -> tuple[str, ...]:
+        from bowstring.methods.catalogue import BY_NAME  # every recipe comes with it
+
+        return ("", *BY_NAME)
+
     def __iter__(self) -> Iterator[str]:
-        return iter(("", *BY_NAME))
+        return iter(self._names())
 
     def __len__(self) -> int:
-        return 1 + len(BY_NAME)
+        return len(self._names())
 
     def __contains__(self, name: object) -> bool:
-        return name == "" or name in BY_NAME
+        return name in self._names()
 
 
 METHOD_FIELDS: tuple[Row, ...] = (

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from bowstring.errors import BadJob
 from bowstring.job.letters import of_place
 from bowstring.page.fields import Field, all_fields, unit_of
-from bowstring.page.form import label_of
+from bowstring.page.labels import label_of
 from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
 from bowstring.sheet.markup import marked
 from bowstring.units.lengths import read_length

@@ -19,45 +19,65 @@ OUT_OF_HAND = 1.05
 
 def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
     """Yield what somebody should know of one mark that stands elsewhere."""
-    tape, judged, told = layout.job.tape, judge(layout, name), place_name(name)
-    far = False
+    judged = judge(layout, name)
+    far = _far(layout, judged)
+    yield from _stands(layout, judged, far)
+    yield from _doubts(layout, judged, far)
+    yield from _limits(layout, judged)
+
+
+def _far(layout: Layout, judged: Judged) -> bool:
+    """Whether a mid-ordinate is so far from the wanted one that it looks like a slip."""
+    if judged.stake is None or judged.step.sagitta is None:
+        return False
+    wanted, stands = abs(judged.step.sagitta), judged.step.measures[1].length
+    few = FEW_MARKS * layout.job.tape.mark
+    return max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > few
+
+
+def _stands(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
+    """Where it stands, and what hangs on it."""
+    tape = layout.job.tape
     if judged.stake is None:
-        yield caution("caution.got_helper", mark=first_capital(told), off=tape.show_cost(judged.off))
+        mark = first_capital(place_name(judged.name))
+        yield caution("caution.got_helper", mark=mark, off=tape.show_cost(judged.off))
     elif judged.step.sagitta is not None:
         wanted, stands = abs(judged.step.sagitta), judged.step.measures[1].length
-        far = max(wanted, stands) > OUT_OF_HAND * min(wanted, stands) and abs(wanted - stands) > FEW_MARKS * tape.mark
         yield caution("caution.got_far" if far else "caution.got", stake=judged.stake, off=_off(layout, judged),
                       wanted=tape.show(wanted), stands=tape.show(stands))  # fmt: skip
         yield from _aside(layout, judged)
     else:
-        alone = not layout.recipe.leaning_on(judged.step)
-        yield caution("caution.got_alone" if alone else "caution.got_stands", stake=judged.stake,
-                      off=_off(layout, judged))  # fmt: skip
+        key = "caution.got_stands" if layout.recipe.leaning_on(judged.step) else "caution.got_alone"
+        yield caution(key, stake=judged.stake, off=_off(layout, judged))
+
+
+def _doubts(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
+    """Readings that disagree, and what looks like a slip."""
+    tape, told = layout.job.tape, place_name(judged.name)
     if judged.doubt:
         yield caution("caution.got_apart", mark=told, apart=tape.show_cost(judged.standing.apart))
     slip = None if far else slip_of(layout, judged)
     if slip:
         # What stands where it may is no reason to stop, whatever it looks like.
-        key = "caution.got_likely" if judged.within else "caution.got_slip"
-        yield caution(key, mark=told if judged.within is not True else first_capital(told), slip=told_slip(tape, slip))
-    yield from _limits(layout, judged)
+        key, mark = ("caution.got_likely", first_capital(told)) if judged.within else ("caution.got_slip", told)
+        yield caution(key, mark=mark, slip=told_slip(tape, slip))
 
 
 def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
-    """What a mark is off by against what may be: the tolerance and the fair curve, or what is usual."""
-    tape, stake = layout.job.tape, judged.stake
-    if judged.within is False and (stake is None or layout.job.tolerance is None):
+    """What it is off by against what may be: the tolerance and the fair curve, or what is usual."""
+    job, tape, stake = layout.job, layout.job.tape, judged.stake
+    if judged.within is False and (stake is None or job.tolerance is None):
         off = say("got.off_place", off=tape.show_cost(judged.off)) if stake is None else _off(layout, judged)
         yield caution("caution.got_astray", mark=stake or place_name(judged.name), off=off)
     elif judged.within is False:
-        shown, allowed = tape.show_over(judged.across or 0.0, layout.job.tolerance or 0.0)
+        shown, allowed = tape.show_over(judged.across or 0.0, job.tolerance or 0.0)
         off = off_the_arc(tape, judged.across or 0.0, shown)
-        yield caution("caution.got_over", stake=judged.stake, tolerance=allowed, off=off)
+        yield caution("caution.got_over", stake=stake, tolerance=allowed, off=off)
     elif judged.fair is False and judged.bump is not None:
         yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
-                      fair=tape.show_small(layout.job.fair or 0.0))  # fmt: skip
+                      fair=tape.show_small(job.fair or 0.0))  # fmt: skip
     elif judged.usual is False:
-        yield caution("caution.got_unusual", stake=judged.stake, usual=tape.show_cost(usually_off(layout.job)))
+        yield caution("caution.got_unusual", stake=stake, usual=tape.show_cost(usually_off(job)))
 
 
 def _off(layout: Layout, judged: Judged) -> str:

@@ -23,7 +23,8 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.ends import STARTS
 from bowstring.methods.setting import TANGENT_FROM
 from bowstring.page.fields import FIELDS, MARKS, all_fields, field_of, fields_of_job, job_of_fields
-from bowstring.page.form import form_html, label_of
+from bowstring.page.form import form_html
+from bowstring.page.labels import label_of
 from bowstring.page.rows import LEAST, MOST
 from bowstring.units.lengths import UNITS, read_length
 from bowstring.units.tape import make_tape

@@ -10,8 +10,8 @@ import pytest
 
 from bowstring import answering, read_link, write_link
 from bowstring.page.fields import all_fields, field_of, fields_of_job, job_of_fields
-from bowstring.page.form import label_of
 from bowstring.page.got import got_panel
+from bowstring.page.labels import label_of
 
 ARC = {"arc-chord": "38 ft", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face"}
 FINE = {**ARC, "tolerance": "1/4 in", "levels": "3", "method": "halving"}

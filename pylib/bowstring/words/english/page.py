@@ -13,6 +13,7 @@ MESSAGES = {
     "page.face_paper": "Paper",
     "page.face_why": "Why",
     "page.panel_back": "Back",
+    "page.aloud": "Read each step aloud",
     "page.send": "Send the link",
     "page.appendix": "Everything, as one long sheet",
     "page.appendix_what": "All steps in words, tables and drawings. Open it, and it prints too.",
