@@ -158,7 +158,7 @@ for kind, value in {
     add(f"done-{kind}", job(done=value, **DONE), "done*")
 add("done-without-a-method", job(done=[1]), "done")
 add("done-without-a-method-by-rounds", job(done=[1], levels=2), "done")
-for kind, row in {
+for kind, row in {  # a reading that is no length stops nothing: it is told at its check
     "text": "A-Q2 3 m", "no-check": {"value": "3 m"}, "blank-check": {"check": " ", "value": "3 m"},
     "no-value": {"check": "A-Q2"}, "long-check": {"check": "Q" * 41, "value": "3 m"},
     "stranger": {"check": "A-Q2", "value": "3 m", "by": "me"}, "nul": {"check": "A\x00", "value": "3 m"},

@@ -12,8 +12,12 @@ function readingRow(check, nth) {
   return `read-${own.sort((one, other) => one - other)[nth] ?? free}`;
 }
 
+const root = document.documentElement;
+
 export function acting({ place, job, steps, look, voice, undo, ask, touched, changed }) {
   const card = () => look.shown?.card ?? place.now.card;
+  // The card on screen, as a step is done at it: none while what stands there is from last time, or of older numbers.
+  const standing = () => (root.dataset.sheet === "computed" && !("stale" in root.dataset) && look.shown?.card) || 0;
 
   // On a desk the numbers and their panels stand at the left, whatever is at the right.
   function open(face, panel) {
@@ -31,11 +35,13 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
     go: ({ step }) => place.go({ face: "stakes", card: Number(step) }),
     list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
     done() {
-      const one = card();
+      const one = standing();
+      if (!one) return;
       steps.stands(one, look.shown?.fixed);
       next(one);
     },
     back() {
+      if (!standing()) return;
       const before = Math.max(1, card() - 1);
       if (steps.done().includes(before)) steps.undone(before);
       place.go({ face: "stakes", card: before });
@@ -44,7 +50,8 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
     keep: () => place.leave(),
     move: () => place.leave(),
     "use-got"() {
-      const one = card();
+      const one = standing();
+      if (!one) return;
       fill(look.shown?.fill ?? {});
       steps.stands(one, look.shown?.fixed);
       next(one);

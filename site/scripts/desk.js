@@ -171,7 +171,8 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
       link = text;
       at("link-text").value = text && `${address()}#${text}`;
       at("link-said").textContent = text && !address() ? words.no_address : whyNone;
-      for (const id of ["link-copy", "link-share", "save-page"]) at(id).disabled = !text;
+      for (const id of ["link-copy", "link-share"]) at(id).disabled = !text;
+      at("save-page").disabled = !text && !present().untouched; // without a job it's saved for the ones to come
     },
   };
 }

@@ -1,5 +1,5 @@
 // The last face of a job that was looked at, kept so that it's on screen before Python is up: never taken as it stands, but
-// built anew from what a face is made of, and shown only for the very numbers that are in the fields.
+// built anew from what a face is made of, and shown only for the very numbers that are in the fields. Of a panel there is none.
 
 import { sameFields } from "./form.js";
 
@@ -10,21 +10,21 @@ const HTML = "http://www.w3.org/1999/xhtml";
 const SVG = "http://www.w3.org/2000/svg";
 const listed = (names) => new Set(names.split(","));
 const ELEMENTS = listed(
-  "a,article,b,button,caption,circle,dd,defs,desc,details,div,dl,dt,ellipse,figure,footer,g,h1,h2,h3,h4,header,i,input,label,li," +
-    "line,marker,ol,p,path,polygon,polyline,rect,section,small,span,strong,style,summary,svg,table,tbody,td,text,th,thead,title,tr," +
-    "tspan,ul",
+  "article,b,button,circle,dd,defs,desc,details,div,dl,dt,em,figure,h2,h3,i,input,label,li,p,path,progress,rect," +
+    "section,small,span,strong,style,summary,svg,table,tbody,td,text,th,thead,title,tr,ul",
 );
 const ATTRIBUTES = listed(
-  "aria-current,aria-describedby,aria-hidden,aria-label,aria-labelledby,autocomplete,class,cx,cy,d,data-check,data-do,data-face," +
-    "data-fill,data-fold,data-for,data-head,data-least-width,data-mistake,data-open,data-panel,data-read,data-stake,data-step,for," +
-    "height,href,id,inputmode,name,open,points,r,role,rx,ry,scope,start,tabindex,text-anchor,transform,type,value,viewBox,width,x," +
-    "x1,x2,y,y1,y2",
+  "aria-hidden,aria-label,aria-labelledby,autocapitalize,autocomplete,class,colspan,cx,cy,d,data-card,data-check," +
+    "data-do,data-face,data-fill,data-fold,data-for,data-kind,data-later,data-least-width,data-nth,data-open," +
+    "data-stake,data-step,data-steps,disabled,for,height,id,max,maxlength,name,r,role,scope,spellcheck,tabindex," +
+    "text-anchor,type,value,viewBox,width,x,y",
 );
 
 export function lastFace(version) {
   let pause = 0;
   return {
-    keep(fields, { face, card }, html) {
+    keep(fields, { face, card, panel }, html) {
+      if (panel) return;
       clearTimeout(pause);
       pause = setTimeout(() => {
         try {
@@ -36,7 +36,8 @@ export function lastFace(version) {
     },
 
     // The nodes of that face for these fields, or null.
-    of(fields, { face, card }) {
+    of(fields, { face, card, panel }) {
+      if (panel) return null;
       try {
         const text = localStorage.getItem(PLACE) ?? "";
         if (!text || text.length > LONGEST) return null;
@@ -57,7 +58,7 @@ function forget() {
   } catch {} // there is none
 }
 
-// Only elements and attributes of a face are made; a link leads to a place on this page.
+// Only elements and attributes of a face are made: no link is among them.
 function rebuilt(node) {
   const made = document.createDocumentFragment();
   for (const child of node.childNodes) {
@@ -67,8 +68,7 @@ function rebuilt(node) {
     if (!ELEMENTS.has(name) || ![HTML, SVG].includes(child.namespaceURI)) continue;
     const copy = document.createElementNS(child.namespaceURI, name);
     for (const { name: attribute, value } of child.attributes) {
-      if (!ATTRIBUTES.has(attribute) || (attribute === "href" && !value.startsWith("#"))) continue;
-      copy.setAttribute(attribute, value);
+      if (ATTRIBUTES.has(attribute)) copy.setAttribute(attribute, value);
     }
     copy.append(rebuilt(child));
     made.append(copy);

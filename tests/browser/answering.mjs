@@ -1,5 +1,6 @@
 // Under Node: start the browser's Python from a site's own files, with its prepared library, and answer jobs.
-// Usage: node answering.mjs RUNTIME LIBRARY LOCK JOBS     (JOBS: a JSON list of job texts; prints a JSON list of answers)
+// Usage: node answering.mjs RUNTIME LIBRARY LOCK JOBS     (prints a JSON list)
+// JOBS: {"jobs": [a job's text], "questions": {a call, and what else belongs to it: what is asked beside the fields}}
 
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -15,15 +16,20 @@ from bowstring import BadJob, answer
 from bowstring.page.calls import handle
 from bowstring.page.fields import fields_of_job
 
-def told(text):
+def told(text, questions):
     job = json.loads(text)
     try:
         found = answer(job)
     except BadJob as refusal:
         return json.dumps({"refused": [refusal.field, refusal.wrong, refusal.remedy]})
-    question = {"fields": fields_of_job(job), "unit_before": None, "address": ""}
-    return json.dumps({"answer": found, "shown": json.loads(handle("sheet", json.dumps(question)))})
+    shown = {}
+    for call, question in json.loads(questions).items():
+        asked = json.dumps({"fields": fields_of_job(job), **question})
+        shown[call] = json.loads(handle(call.split()[0], asked))
+    return json.dumps({"answer": found, "shown": shown})
 
 told
 `);
-console.log(JSON.stringify(JSON.parse(readFileSync(jobs, "utf8")).map((text) => told(text))));
+const asked = JSON.parse(readFileSync(jobs, "utf8"));
+const questions = JSON.stringify(asked.questions);
+console.log(JSON.stringify(asked.jobs.map((text) => told(text, questions))));

@@ -9,7 +9,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from bowstring.words import say
 from builder.website import SAVED
-from page_acting import sign, type_in, wait_for
+from page_acting import sheet_of, show_example, sign, type_in, wait_for
 
 # Every worker that the page starts, at hand; one can be made deaf, as one is that hangs.
 WORKERS = """
@@ -20,8 +20,8 @@ window.Worker = class extends Worker {
 };
 """
 ASKED = "async (before) => { while (window.asked === before) await new Promise((next) => setTimeout(next, 5)); }"
-SHEET_KEPT = """async (words) => {
-  while (!(localStorage["bowstring.1.sheet"] ?? "").includes(words)) await new Promise((next) => setTimeout(next, 20));
+FACE_KEPT = """async (words) => {
+  while (!(localStorage["bowstring.2.last"] ?? "").includes(words)) await new Promise((next) => setTimeout(next, 20));
 }"""
 TWO_FRAMES = """() => new Promise((done) => {
   const frame = new MessageChannel();
@@ -29,15 +29,16 @@ TWO_FRAMES = """() => new Promise((done) => {
   frame.port2.postMessage("");
 })"""
 KILL = "workers.at(-1).terminate()"
-ELEMENTS = """[...document.querySelectorAll("#sheet *")].map((one) =>
+ELEMENTS = """[...document.querySelectorAll("#stakes *")].map((one) =>
   [one.localName, one.id, one.getAttribute("class"), one.getAttribute("d"), one.getAttribute("viewBox")].join(" "))"""
+JOBS = "Object.entries(localStorage).filter(([key]) => key.startsWith('bowstring.2.job.'))"
 NO_WORKER = "window.Worker = class { constructor() { throw new DOMException('refused', 'SecurityError'); } };"
 
 
 def test_a_worker_that_never_answers_is_replaced_and_the_work_goes_on(open_page: Callable[..., Page]) -> None:
     page = open_page(before=WORKERS, before_goto=lambda context: context.clock.install())
     page.clock.resume()
-    wait_for(page, "computed")
+    show_example(page)
     page.evaluate(KILL)
     asked = page.evaluate("window.asked")
     type_in(page, "arc-chord", "41 ft")
@@ -47,17 +48,16 @@ def test_a_worker_that_never_answers_is_replaced_and_the_work_goes_on(open_page:
     page.clock.fast_forward(46_000)
     wait_for(page, "computed")
     assert page.evaluate("workers.length") == 2
-    expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
+    assert "41' 0\"" in sheet_of(page)
     assert page.locator("#arc-chord").input_value() == "41 ft"
     type_in(page, "arc-chord", "42 ft")
-    wait_for(page, "computed")
-    expect(page.locator("#sheet-short")).to_contain_text("42' 0\"")
+    assert "42' 0\"" in sheet_of(page)
 
 
 def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_page: Callable[..., Page]) -> None:
     page = open_page(before=WORKERS, before_goto=lambda context: context.clock.install())
     page.clock.resume()
-    wait_for(page, "computed")
+    show_example(page)
     page.evaluate("window.workers.at(-1).postMessage = () => { window.asked += 1; }")
     page.evaluate("window.Worker.prototype.postMessage = () => { window.askedInVain = true; }")
     asked = page.evaluate("window.asked")
@@ -75,10 +75,9 @@ def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_
 
 def test_without_a_worker_python_works_on_the_page_s_own_thread(open_page: Callable[..., Page]) -> None:
     page = open_page(before=NO_WORKER)
-    wait_for(page, "computed")
+    show_example(page)
     type_in(page, "arc-chord", "41 ft")
-    wait_for(page, "computed")
-    expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
+    assert "41' 0\"" in sheet_of(page)
 
 
 def test_a_saved_page_works_without_a_worker_too(
@@ -88,13 +87,12 @@ def test_a_saved_page_works_without_a_worker_too(
     context.add_init_script(NO_WORKER)
     page = context.new_page()
     page.goto(SAVED.as_uri())
-    wait_for(page, "computed")
+    show_example(page)
     type_in(page, "arc-chord", "41 ft")
-    wait_for(page, "computed")
-    expect(page.locator("#sheet-short")).to_contain_text("41' 0\"")
+    assert "41' 0\"" in sheet_of(page)
 
 
-BAD_SHEETS = {
+BAD_FACES = {
     "script": "<script>window.ran = 1</script><p>x</p>",
     "handler": "<p onclick='window.ran = 1'>x</p><svg onload='window.ran = 1'></svg>",
     "frame": "<iframe srcdoc='<script>parent.ran = 1</script>'></iframe>",
@@ -106,41 +104,45 @@ BAD_SHEETS = {
 
 
 def built_anew_and_nothing_in_it_runs(page: Page, faults: list[str]) -> None:
-    """Whatever stands in the place of the kept sheet: only what a sheet is made of is shown."""
-    odd = "script, iframe, img, image, link, form, input, meta, [style], [onclick], [onload], a[href]:not([href^='#'])"
-    for name, markup in BAD_SHEETS.items():
+    """Whatever stands in the place of the kept face: only what a face is made of is shown."""
+    odd = "script, iframe, img, image, link, form, a, meta, [style], [onclick], [onload], [href], [src]"
+    for name, markup in BAD_FACES.items():
         page.evaluate(
             """(html) => {
-              const kept = JSON.parse(localStorage["bowstring.1.sheet"]);
-              localStorage["bowstring.1.sheet"] = JSON.stringify({ ...kept, html });
+              const kept = JSON.parse(localStorage["bowstring.2.last"]);
+              localStorage["bowstring.2.last"] = JSON.stringify({ ...kept, html });
             }""",
             f"{markup}<h2>{name} from last time</h2>",
         )
         page.reload()
-        expect(page.locator("#sheet h2")).to_have_text(f"{name} from last time")
+        expect(page.locator("#stakes h2")).to_have_text(f"{name} from last time")
         page.evaluate(TWO_FRAMES)  # what was put in would have run by now
         assert page.evaluate("window.ran") is None, name
-        assert page.locator("#sheet").locator(odd).count() == 0, name
+        assert page.locator("#stakes").locator(odd).count() == 0, name
     assert all("Content Security Policy" in fault for fault in faults)  # it was parsed, and the policy saw what it is
     faults.clear()
 
 
-def test_the_last_sheet_stands_there_before_python_is_up_and_only_for_its_own_numbers(
+def test_the_last_face_stands_there_before_python_is_up_and_only_for_its_own_numbers(
     open_page: Callable[..., Page], faults: list[str]
 ) -> None:
     page = open_page()
-    wait_for(page, "computed")
+    show_example(page)
     type_in(page, "arc-chord", "41 ft")
     wait_for(page, "computed")
-    page.evaluate(SHEET_KEPT, "41 ft")  # once nothing has changed for a moment
-    told, made = page.locator("#sheet").inner_text(), page.evaluate(ELEMENTS)
+    page.evaluate(FACE_KEPT, "41 ft")  # once nothing has changed for a moment
+    told, made = page.locator("#stakes").inner_text(), page.evaluate(ELEMENTS)
     page.context.route("**/worker.js", lambda route: None)  # Python doesn't come
     page.reload()
     expect(page.locator("#status")).to_have_text(say("page.status_last"))
     assert page.locator("html").get_attribute("data-stale") is None and sign(page) == "prebuilt"
-    assert page.locator("#sheet").inner_text() == told and page.evaluate(ELEMENTS) == made
+    assert page.locator("#stakes").inner_text() == told and page.evaluate(ELEMENTS) == made
+    kept = page.evaluate(JOBS)
+    for step in ("done", "back"):  # what it is a step of isn't known yet
+        page.locator(f"#stakes [data-do={step}]").evaluate("button => { button.disabled = false; button.click(); }")
+    assert page.locator("#stakes").inner_text() == told and page.evaluate(JOBS) == kept
     built_anew_and_nothing_in_it_runs(page, faults)
     type_in(page, "arc-chord", "40 ft")
     page.wait_for_selector("html[data-stale]")
-    page.reload()  # now other numbers are kept than the sheet's
+    page.reload()  # now other numbers are kept than the face's
     page.wait_for_selector("html[data-stale]")

@@ -10,7 +10,8 @@ from typing import Any
 from playwright.sync_api import Page, expect
 
 from bowstring import write_link
-from page_acting import open_desk, type_in, wait_for
+from bowstring.page.facing import FACES
+from page_acting import look_at, open_desk, sheet_of, type_in, wait_for
 
 JOB: dict[str, Any] = {
     "bowstring": 1,
@@ -70,8 +71,8 @@ def bad_files() -> Iterator[str]:
         yield json.dumps({**JOB, "arc": {"chord": value, "sagitta": "6 ft"}})
 
 
-# Every job as it is kept; the sheet that was shown last comes a moment later.
-KEPT = "JSON.stringify(Object.entries(localStorage).filter(([name]) => name !== 'bowstring.1.sheet').sort())"
+# Every job as it is kept; the face that was shown last comes a moment later.
+KEPT = "JSON.stringify(Object.entries(localStorage).filter(([name]) => name !== 'bowstring.2.last').sort())"
 
 
 # The last value is none that would be called.
@@ -89,8 +90,8 @@ def test_two_hundred_bad_links_and_files_are_refused_and_leave_the_work_alone(pa
     wait_for(page, "computed")
     type_in(page, "arc-chord", "45 ft")
     wait_for(page, "computed")
+    before = sheet_of(page)
     open_desk(page)
-    before = page.locator("#sheet").inner_text()
     kept = page.evaluate(KEPT)
     wrong = page.locator("#open-wrong")
     links, files = list(dict.fromkeys(bad_links())), list(dict.fromkeys(bad_files()))
@@ -105,7 +106,7 @@ def test_two_hundred_bad_links_and_files_are_refused_and_leave_the_work_alone(pa
     page.wait_for_selector("#open-wrong:not(:empty)")
     expect(page.locator("#offer")).to_be_hidden()
     assert page.locator("#arc-chord").input_value() == "45 ft"
-    assert page.locator("#sheet").inner_text() == before
+    assert sheet_of(page) == before
     assert page.evaluate(KEPT) == kept
     assert hits(page) == []
 
@@ -118,18 +119,33 @@ def test_markup_in_every_text_is_shown_and_never_run(page: Page) -> None:
         "ends": {"A": SHORT_EVIL, "B": SHORT_EVIL + "2"},
         "ties": {end: [{"to": SHORT_EVIL + str(row), "distance": "3 ft"} for row in range(2)] for end in "AB"},
     }
+    open_desk(page)
     page.click("#clear")
     page.evaluate(WATCH)
     page.evaluate(f"location.hash = '{write_link(job)}'")
-    expect(page.locator("#sheet h2")).to_have_text(EVIL)
+    expect(page.locator("#job-name")).to_have_text(EVIL)
     wait_for(page, "computed")
+    for face in FACES:
+        look_at(page, face)
+        wait_for(page, "computed")
+        expect(page.locator(f"#{face} > *")).not_to_have_count(0)
+        for fold in page.locator("#why .fold").all() if face == "why" else ():
+            fold.evaluate("fold => (fold.open = true)")
+            expect(fold.locator(".in > *")).to_have_count(1)
+        nothing_of_it_is_there(page)
+    assert EVIL in page.locator("#paper").inner_text() and EVIL in sheet_of(page)
+    nothing_of_it_is_there(page)
     open_desk(page)
     expect(page.locator("#job-list")).to_contain_text(EVIL)
     page.evaluate(f"location.hash = '{write_link({**job, 'title': EVIL + '2'})}'")
     expect(page.locator("#offer-title")).to_have_text(EVIL + "2")
     assert page.pdf().startswith(b"%PDF")
-    for tag in ("script", "img", "iframe", "b"):
-        assert page.locator(f"#paper {tag}, #desk {tag}").count() == 0
+    nothing_of_it_is_there(page)
+
+
+def nothing_of_it_is_there(page: Page) -> None:
+    """No element or handler has come of what was typed, and nothing of it has run."""
+    assert page.locator("main").locator("script, img, iframe, [onload], [onerror]").count() == 0
     assert hits(page) == []
 
 
@@ -147,7 +163,7 @@ def test_the_policy_stops_what_markup_would_do_if_it_ever_got_in(
         "<iframe srcdoc='<script>parent.hit()</script>'></iframe>",
         "<iframe src='javascript:parent.hit()'></iframe>",
         "<a id=trap href='javascript:hit()'>x</a>",
-        "<form action='https://example.org/'><button id=send>x</button></form>",
+        "<form action='https://example.org/'><button id=trap-send>x</button></form>",
         "<object data='data:text/html,<script>parent.hit()</script>'></object>",
         "<img src='https://example.org/seen.png'>",
         "<style>@import 'https://example.org/seen.css'; body { display: none }</style>",
@@ -161,7 +177,7 @@ def test_the_policy_stops_what_markup_would_do_if_it_ever_got_in(
         document.body.append(script);
         fetch('https://example.org/').catch(() => {});
     }""")
-    for trap in ("#trap", "#send"):
+    for trap in ("#trap", "#trap-send"):
         page.locator(trap).evaluate("element => element.click()")
     page.wait_for_timeout(1000)
     assert hits(page) == []

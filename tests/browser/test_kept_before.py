@@ -42,9 +42,10 @@ def test_they_are_taken_over_with_their_meaning(open_page: Callable[..., Page]) 
         "Old walk": {**WALK, "method": "halving"},
         "Old pit": {**PIT, "method": "centre", "centre": "reachable"},
     }
+    open_desk(page)
+    expect(page.locator("#link-text")).not_to_have_value("")  # made while nobody waits
     said = read_link(page.locator("#link-text").input_value())
     assert said["method"] == "halving"
-    open_desk(page)
     expect(page.locator("#job-list li")).to_have_count(3)
     for name, (fields, edited) in jobs.items():
         text = page.evaluate(f"localStorage['{BEFORE}job.{name}']")
@@ -63,7 +64,6 @@ def test_they_are_taken_over_once(open_page: Callable[..., Page]) -> None:
     assert len(kept_now(page)) == 2
     open_desk(page)
     remover = page.locator("#job-list li").filter(has_text="Old pit").locator("button").nth(1)
-    remover.click()
     remover.click()
     expect(page.locator("#job-list li")).to_have_count(1)
     page.reload()

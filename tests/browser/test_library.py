@@ -16,6 +16,7 @@ from bad_job_keys import ALL
 from bowstring import BadJob, answer
 from bowstring.demo import DEMO
 from bowstring.page.calls import handle
+from bowstring.page.facing import FACES
 from bowstring.page.fields import fields_of_job
 from builder import library, npm, website
 from halving_jobs import JOBS
@@ -24,6 +25,13 @@ ANSWERING = Path(__file__).with_name("answering.mjs")
 GOOD = {"example": dict(DEMO), **{name: {"bowstring": 1, **job} for name, job in JOBS.items()}}
 TOO_DEEP = {"deep-title", "deep-chord", "deep-arc"}  # for a writer of JSON, too
 BAD = {name: job for name, job, _ in ALL if name not in TOO_DEEP}
+# Everything that the page asks about a job while it's looked at: a call, and a face's name behind it.
+QUESTIONS: dict[str, dict[str, Any]] = {
+    "numbers": {"unit_before": None},
+    "numbers_later": {"panel": "way"},
+    "sheet": {"address": ""},
+    **{f"face {name}": {"face": name, "card": None, "panel": "", "address": ""} for name in FACES},
+}
 PLACE = re.compile(r"-?\d+\.\d+")
 NEAR = 1e-12  # the host's and the browser's arithmetic differ in a float's last bits
 
@@ -34,7 +42,8 @@ def answered(site: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str, 
     (version,) = site.glob("v-*")
     jobs = tmp_path_factory.mktemp("jobs") / "jobs.json"
     wanted = {**GOOD, **BAD}
-    jobs.write_text(json.dumps([json.dumps(job) for job in wanted.values()]), "utf-8")
+    asked = {"jobs": [json.dumps(job) for job in wanted.values()], "questions": QUESTIONS}
+    jobs.write_text(json.dumps(asked), "utf-8")
     command = [npm.node(), ANSWERING, version / "pyodide", version / "python" / "library.zip", website.lock(), jobs]
     done = subprocess.run([str(word) for word in command], capture_output=True, text=True, encoding="utf-8")
     assert done.returncode == 0, done.stderr[-2000:]
@@ -53,23 +62,26 @@ def unlike(one: Any, other: Any, place: str = "") -> list[str]:
     return [] if one == other else [f"{place}: {one!r} and {other!r}"]
 
 
-def test_every_good_job_has_the_answer_and_the_sheet_that_it_has_elsewhere(answered: dict[str, Any]) -> None:
+def test_every_good_job_has_the_answer_and_the_faces_that_it_has_elsewhere(answered: dict[str, Any]) -> None:
     for name, job in GOOD.items():
-        question = {"fields": fields_of_job(job), "unit_before": None, "address": ""}
-        shown = json.loads(handle("sheet", json.dumps(question)))
         assert unlike(json.loads(json.dumps(answer(job))), answered[name]["answer"]) == [], name
-        assert unlike(taken_apart(shown), taken_apart(answered[name]["shown"])) == [], name
+        for call, question in QUESTIONS.items():
+            told = json.loads(handle(call.split()[0], json.dumps({"fields": fields_of_job(job), **question})))
+            assert unlike(taken_apart(told), taken_apart(answered[name]["shown"][call])) == [], (name, call)
 
 
-def taken_apart(shown: dict[str, Any]) -> dict[str, Any]:
-    """Return what is shown with its sheet as the words that are read, the tags without numbers, and the tags' numbers.
+def taken_apart(told: Any) -> Any:
+    """Return what is told with its HTML as the words that are read, the tags without numbers, and the tags' numbers.
 
     A place on paper may fall to the other side of a rounding; a number that is read may not.
     """
-    tags = re.findall("<[^>]*>", shown["sheet"])
+    if isinstance(told, dict):
+        return {key: taken_apart(value) for key, value in told.items()}
+    if not isinstance(told, str) or "<" not in told:
+        return told
+    tags = re.findall("<[^>]*>", told)
     places = [round(float(number), 1) for tag in tags for number in PLACE.findall(tag)]
-    words = re.sub("<[^>]*>", "\n", shown["sheet"])
-    return {**shown, "sheet": [words, [PLACE.sub("", tag) for tag in tags], len(places)], "places": places}
+    return [re.sub("<[^>]*>", "\n", told), [PLACE.sub("", tag) for tag in tags], len(places), places]
 
 
 def test_every_bad_job_is_refused_with_the_same_sentence(answered: dict[str, Any]) -> None:

@@ -19,7 +19,7 @@ PARTS = ("worker.js", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "lib
 
 
 @pytest.mark.parametrize("part", PARTS)
-def test_a_part_that_doesn_t_come_is_told_and_the_example_is_no_answer(
+def test_a_part_that_doesn_t_come_is_told_and_nothing_is_shown_as_an_answer(
     open_page: Callable[..., Page], faults: list[str], part: str
 ) -> None:
     page = open_page(missing=f"**/{part}")
@@ -28,7 +28,11 @@ def test_a_part_that_doesn_t_come_is_told_and_the_example_is_no_answer(
     expect(page.locator("#status")).to_have_text(say("page.status_failed"))
     assert sign(page) == "prebuilt"
     type_in(page, "arc-chord", "50 ft")
-    expect(page.locator("#sheet")).to_be_hidden()
+    type_in(page, "arc-sagitta", "6 ft")
+    expect(page.locator("#status")).to_have_text(say("page.status_failed"))
+    expect(page.locator("#arc-radius")).to_have_attribute("placeholder", "")
+    expect(page.locator(".card, article.paper, .folds, #sheet > *")).to_have_count(0)
+    assert sign(page) == "prebuilt"
     faults.clear()  # the request that was stopped may have been told in the console
     if part != "library.zip":
         return
@@ -88,7 +92,7 @@ def test_a_wasm_file_under_a_wrong_type_starts_all_the_same(open_page: Callable[
 
     page = open_page(before_goto=lambda context: context.route("**/*.wasm", mistyped))
     wait_for(page, "computed")
-    expect(page.locator("#status")).to_have_text(say("page.status_example"))
+    expect(page.locator("#status")).to_have_text(say("numbers.state_missing_2"))
     expect(page.locator("#trouble")).to_be_hidden()
 
 

@@ -12,7 +12,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 from bowstring.words import say
 from builder import serve
 from changing_site import ChangingSite
-from page_acting import PATIENCE, type_in, wait_for
+from page_acting import PATIENCE, open_desk, type_in, wait_for
 
 # Register the service worker anew and wait for how it ends; tell that, and the caches that are left.
 INSTALL = """async () => {
@@ -88,7 +88,7 @@ def test_a_wrong_clock_changes_nothing(open_page: Callable[..., Page]) -> None:
     wait_for(page, "computed")
     type_in(page, "arc-chord", "41 ft")
     wait_for(page, "computed")
-    page.locator("#desk").evaluate("fold => fold.open = true")
+    open_desk(page)
     expect(page.locator("#job-list li")).to_contain_text("1970")
     page.context.clock.set_system_time("2106-02-08T12:00:00Z")  # a day after the last that 32 bits can count
     page.reload()
@@ -96,7 +96,7 @@ def test_a_wrong_clock_changes_nothing(open_page: Callable[..., Page]) -> None:
     assert page.locator("#arc-chord").input_value() == "41 ft"
     type_in(page, "arc-chord", "42 ft")
     wait_for(page, "computed")
-    page.locator("#desk").evaluate("fold => fold.open = true")
+    open_desk(page)
     expect(page.locator("#job-list li")).to_have_count(1)
     expect(page.locator("#job-list li")).to_contain_text("2106")
 

@@ -27,14 +27,18 @@ PATIENCE = 60.0  # seconds
 PAUSE = 0.05
 
 
+DESK, PHONE = (1280, 900), (360, 740)
+"""Sizes of a window: width and height. Engines that have a least width take that."""
+
+
 class Driver(ABC):
-    """A running browser; ``folder`` is what it may keep its profile in."""
+    """A running browser; ``folder`` is what it may keep its profile in, ``window`` how large its window is."""
 
     lasting = True
     """Whether what a site has put on the device is there after a restart."""
 
-    def __init__(self, folder: Path) -> None:
-        self.folder = folder
+    def __init__(self, folder: Path, window: tuple[int, int] = DESK) -> None:
+        self.folder, self.window = folder, window
         self.start()
 
     @abstractmethod
@@ -92,7 +96,7 @@ class Chromium(Driver):
             str(self.folder / "profile"),
             executable_path=browser.find(),
             args=browser.arguments(),
-            viewport={"width": 1280, "height": 900},
+            viewport={"width": self.window[0], "height": self.window[1]},
         )
         self.page = self.context.pages[0]
 
@@ -132,7 +136,7 @@ class Firefox(Driver):
         command = [str(browser.find_firefox()), "--headless", "--marionette", "--profile", str(profile), "--no-remote"]
         self.process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         self.marionette = Marionette(port, PATIENCE)
-        self.marionette.ask("WebDriver:SetWindowRect", width=1280, height=900)
+        self.marionette.ask("WebDriver:SetWindowRect", width=self.window[0], height=self.window[1])
 
     def close(self) -> None:
         self.marionette.quit()
@@ -164,6 +168,7 @@ class WebKit(Driver):
         service = Service(str(shutil.which("WebKitWebDriver")), env=env)
         self.driver = WebKitGTK(options=options, service=service)
         self.driver.set_script_timeout(PATIENCE)
+        self.driver.set_window_size(*self.window)
 
     def close(self) -> None:
         self.driver.quit()

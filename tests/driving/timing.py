@@ -1,4 +1,4 @@
-"""Times of the page in one engine, beside the bare runtime's, in one and the same run.
+"""Times of the page in one engine, in a phone's window, beside the bare runtime's, in one and the same run.
 
 All times are milliseconds from the start of a navigation until what is measured is on screen, read from the page's own
 clock.
@@ -17,13 +17,15 @@ from pathlib import Path
 from builder import runtime, serve
 from builder.house import SITE
 from builder.website import SAVED
-from driving.drivers import Driver
+from driving.drivers import PHONE, Driver
 
 DONE = "return window.doneAt ?? null"
-FIRST_SHEET = "return performance.getEntriesByName('bowstring-sheet')[0]?.startTime ?? null"
+FIRST_FACE = "return performance.getEntriesByName('bowstring-sheet')[0]?.startTime ?? null"
 PAINTED = "return performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? null"
 OFFLINE = "return document.documentElement.dataset.offline === 'ready' || null"
 KEYSTROKES = 30
+ROUNDS = 6  # of taps: each goes through all faces, after another number was typed
+CARDS = 12  # turned, there and back
 SETTLED = 1.0  # seconds that a browser gets to come to rest
 BARE = "(await loadPyodide({ indexURL })).runPython('1 + 1');"
 STOCK = """
@@ -43,39 +45,63 @@ const indexURL = "./";
 %s
 window.doneAt = performance.now();
 </script>"""
-# Type into the chord's field again and again, each time when the sheet of the last is on screen.
-TYPING = """
+# What fingers do on the example, each time when what came of the last is on screen: type into the chord's field, go
+# from face to face, turn cards.
+WORKING = """
 const field = document.getElementById("arc-chord");
 const root = document.documentElement;
-const shown = () => root.dataset.sheet === "computed" && root.dataset.stale === undefined;
-window.keystrokes = [];
+const computed = () => root.dataset.sheet === "computed" && root.dataset.stale === undefined;
+const pause = (time) => new Promise((resolve) => setTimeout(resolve, time));
+const click = (selector) => document.querySelector(selector).click();
+const card = () => Number(document.querySelector("#stakes .card")?.dataset.card);
+const times = { keystroke: [], face: [], card: [] };
+const taken = async (what, act, there) => {
+  const start = performance.now();
+  act();
+  while (!(computed() && there())) await pause(1);
+  await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+  times[what].push(performance.now() - start);
+  await pause(150);
+};
+const type = (count) => {
+  field.value = `${38 + (count % 9)}' ${count % 12}"`;
+  field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+};
+const turnTo = (face) => taken("face", () => click(`[data-tab=${face}]`), () => root.dataset.face === face);
 window.longTasks = [];
 try {
   new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map((one) => one.duration)))
     .observe({ type: "longtask" });
 } catch {}
-(async () => {
-  for (let count = 0; count < arguments[0]; count += 1) {
-    const start = performance.now();
-    field.value = `${38 + (count % 9)}' ${count % 12}"`;
-    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-    while (!shown()) await new Promise((resolve) => setTimeout(resolve, 1));
-    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-    window.keystrokes.push(performance.now() - start);
-    await new Promise((resolve) => setTimeout(resolve, 150));
+(async (keystrokes, rounds, cards) => {
+  click("#ask-example");
+  while (!field.value || !computed()) await pause(1);
+  for (let count = 0; count < keystrokes; count += 1) await taken("keystroke", () => type(count), () => true);
+  for (let count = 0; count < rounds; count += 1) {
+    type(count);
+    await pause(1000); // what the numbers say later is said
+    for (const face of ["stakes", "checks", "paper", "why", "numbers"]) await turnTo(face);
   }
-})();
+  await turnTo("stakes");
+  for (const [step, by] of [["done", 1], ["back", -1]]) {
+    for (let count = 0; count < cards / 2; count += 1) {
+      const next = card() + by;
+      await taken("card", () => click(`#stakes [data-do=${step}]`), () => card() === next);
+    }
+  }
+  window.worked = times;
+})(...arguments);
 """
-TYPED = "return window.keystrokes?.length >= arguments[0] ? window.keystrokes : null"
+WORKED = "return window.worked ?? null"
 
 
 @dataclass
 class Times:
-    """What was measured in one engine: milliseconds by what it was, one for each round; all keystrokes together."""
+    """What was measured in one engine: milliseconds by what it was, one for each round; all taps and keys together."""
 
     version: str = ""
     rows: dict[str, list[float]] = field(default_factory=dict)
-    keystrokes: list[float] = field(default_factory=list)
+    taps: dict[str, list[float]] = field(default_factory=dict)
     long_tasks: list[float] = field(default_factory=list)
 
     def note(self, what: str, milliseconds: float | None) -> None:
@@ -101,7 +127,7 @@ def bare_pages() -> Iterator[str]:
 def fresh(make: type[Driver]) -> Iterator[Driver]:
     """Start a browser that has nothing of any page, in memory or on disk; its own start is over when this begins."""
     with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
-        driver = make(Path(folder))
+        driver = make(Path(folder), PHONE)
         try:
             driver.go("about:blank")
             time.sleep(SETTLED)
@@ -120,18 +146,19 @@ def one_round(times: Times, make: type[Driver], bare: str) -> None:
     with fresh(make) as driver:
         with serve.served(SITE) as address:
             driver.go(address)
-            times.note("first", driver.until_some(FIRST_SHEET))
+            times.note("first", driver.until_some(FIRST_FACE))
             times.note("painted", driver.run(PAINTED))
             driver.until_some(OFFLINE)
-            driver.run(TYPING, KEYSTROKES)
-            times.keystrokes += driver.until_some(TYPED, KEYSTROKES)
-            times.long_tasks += driver.run("return window.longTasks")
             driver.go("about:blank")
             driver.go(address)
-            times.note("repeat", driver.until_some(FIRST_SHEET))
+            times.note("repeat", driver.until_some(FIRST_FACE))
             driver.go("about:blank")
         driver.go(address)
-        times.note("offline", driver.until_some(FIRST_SHEET))
+        times.note("offline", driver.until_some(FIRST_FACE))
+        driver.run(WORKING, KEYSTROKES, ROUNDS, CARDS)  # last: the visits before it begin with an empty face
+        for what, taken in driver.until_some(WORKED).items():
+            times.taps.setdefault(what, []).extend(taken)
+        times.long_tasks += driver.run("return window.longTasks")
     with fresh(make) as driver:
         driver.go(SAVED.as_uri())
-        times.note("saved", driver.until_some(FIRST_SHEET))
+        times.note("saved", driver.until_some(FIRST_FACE))

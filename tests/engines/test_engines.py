@@ -32,6 +32,12 @@ CHOOSE = """
     document.querySelector(`input[name='${name}'][value='${value}']`).click();
   }
 """
+# Each face of the job but the numbers, turned to: it stands there once it has more than a word that it's being made.
+FACES = ("stakes", "checks", "paper", "why")
+TURN = "document.querySelector(`[data-tab='${arguments[0]}']`).click()"
+MADE = "return document.querySelector('#face-{face}:not([hidden]) #{face} > :not(.working)') !== null"
+APPENDIX = "document.getElementById('appendix').open = true"
+WHOLE = "return document.querySelector('#sheet .part') !== null"
 # Before anything of the page runs there is nothing to see: requests are listed by the browser itself.
 ASKED = "return performance.getEntriesByType('resource').map((one) => one.name)"
 JOB = {
@@ -58,7 +64,7 @@ def driver(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Driver]:
 
 
 def do_the_job(driver: Driver) -> None:
-    """Type a job by hand and read its numbers off the sheet."""
+    """Type a job by hand and read its numbers off its faces."""
     driver.run("document.getElementById('clear').click()")
     driver.run(TYPE, {"arc-radius": "62' 6\"", "arc-chord": "41' 3\"", "tolerance": "1/4 in"})
     driver.run(CHOOSE, {"drawn_to": "face", "side": "right", "method": "halving"})
@@ -68,6 +74,14 @@ def do_the_job(driver: Driver) -> None:
 
 def read_the_job(driver: Driver) -> None:
     told = answer(JOB)
+    for face in FACES:
+        driver.run(TURN, face)
+        driver.until(MADE.format(face=face), True)
+        driver.until(SIGN, "computed")
+    driver.run(TURN, "paper")
+    driver.until(SIGN, "computed")
+    driver.run(APPENDIX)
+    driver.until(WHOLE, True)
     sheet = driver.run("return document.getElementById('sheet').textContent")
     for row in told["halving"]:  # type: ignore[attr-defined]
         assert row["sagitta_shown"] in sheet and row["half_chord_shown"] in sheet
@@ -105,7 +119,7 @@ def one_visit_and_then_no_network(driver: Driver) -> None:
     driver.run("location.hash = arguments[0]", write_link({**JOB, "title": "Somebody else"}))
     driver.until("return document.getElementById('offer').hidden", False)  # asked first: work stands there
     driver.run("document.getElementById('offer-open').click()")
-    driver.until("return document.querySelector('#sheet h2').textContent", "Somebody else")
+    driver.until("return document.getElementById('job-name').textContent", "Somebody else")
     driver.until(SIGN, "computed")
     read_the_job(driver)
 

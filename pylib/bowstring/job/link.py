@@ -22,6 +22,7 @@ from bowstring.job.dictionary import DICTIONARY_1, DICTIONARY_2, ORDER
 from bowstring.job.form import JobForm
 from bowstring.job.job import VERSION, read_job
 from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
+from bowstring.job.kept import part_kept
 from bowstring.job.linkfinder import (
     CHECK_DIGITS,
     FORMS,
@@ -55,7 +56,7 @@ def write_link(job: JobForm, *, whole: bool = False) -> str:
     >>> read_link(write_link({"bowstring": 1, "arc": {"radius": "12 m", "chord": "9 m"}}))["arc"]
     {'radius': '12 m', 'chord': '9 m'}
     """
-    read_job(job)
+    read_job(job if whole else part_kept(job)[0])  # a reading that is no length stops nothing
     sent = {key: value for key, value in _without_defaults(job).items() if whole or key not in RECORD_KEYS}
     text = json.dumps(_in_order(sent), ensure_ascii=False, separators=(",", ":"))
     packer = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, DICTIONARIES[FORM])

@@ -8,6 +8,9 @@ from collections.abc import Mapping
 MOST_READ = 200
 """Rows of readings that are kept at most."""
 
+MOST_SIGNS = 2000
+"""Of a text that is kept so."""
+
 PLAIN = ("done", "by", "date", "stood")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
 
@@ -19,6 +22,12 @@ Typed = Mapping[str, str]
 def is_beside(name: str) -> bool:
     """Tell whether a field's id is of those that stand in no form."""
     return name in PLAIN or _ROW.fullmatch(name) is not None
+
+
+def is_plain(field: tuple[str, str]) -> bool:
+    """Tell whether a field, its id and its text, is one that may be shown as it came: a reading may be any text."""
+    name, text = field
+    return not is_beside(name) or (text.isprintable() and len(text) <= MOST_SIGNS)
 
 
 def done_of(fields: Typed) -> tuple[int, ...]:

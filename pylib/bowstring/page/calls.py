@@ -14,6 +14,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
+from bowstring.page.beside import is_plain
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.words import say
@@ -59,9 +60,9 @@ class Calls:
 
         Raises ``ValueError`` for a question that the page's own script never asks.
         """
-        if call not in _CALLS:
+        if call not in CALLS:
             raise ValueError(f"no such call: {call!r}")
-        return json.dumps(_CALLS[call](json.loads(payload), self))
+        return json.dumps(CALLS[call](json.loads(payload), self))
 
 
 def handle(call: str, payload: str) -> str:
@@ -84,12 +85,15 @@ def _open_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
 def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
     from bowstring.job.job import read_job
+    from bowstring.job.kept import part_kept
     from bowstring.page.linking import link_of
 
     try:
         job = read()
-        checked = read_job(job)
+        checked = read_job(part_kept(job)[0])
         fields = fields_of_job(job)
+        if not all(map(is_plain, fields.items())):
+            read_job(job)  # refuses it
         link, _why_none = link_of(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
         return _refusal(refusal)
@@ -100,11 +104,12 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
 
 def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.job import read_job
+    from bowstring.job.kept import part_kept
     from bowstring.page.beside import done_of
 
     try:
         job = job_of_fields(asked["fields"])
-        title = read_job(job).title
+        title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
         done = done_of(asked["fields"])
         if done:
@@ -227,7 +232,7 @@ def _example(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return {"fields": fields_of_job(DEMO)}
 
 
-_CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
+CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "numbers": _numbers,
     "numbers_later": _numbers_later,
     "face": _face,

@@ -26,11 +26,11 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     Raises ``ValueError`` for a face that the page hasn't got.
     """
     face = asked["face"]
-    if face not in _FACES:
+    if face not in FACES:
         raise ValueError(f"no such face: {face!r}")
     try:
         answered = last.for_fields(asked["fields"])
-        made = _FACES[face](answered, asked)
+        made = FACES[face](answered, asked)
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
     state = _state(answered)
@@ -104,7 +104,7 @@ def _why(answered: Answer, asked: Asked) -> Made:
     return {"html": why_html(answered)}
 
 
-_FACES: dict[str, Callable[[Answer, Asked], Made]] = {
+FACES: dict[str, Callable[[Answer, Asked], Made]] = {
     "stakes": _stakes,
     "checks": _checks,
     "paper": _paper,

@@ -2,9 +2,20 @@
 
 import json
 import sys
+from typing import Any
 
 STANDARD = "python314.zip"
 BROKEN = ("{", '{"bowstring": 1, "arc": {"chord": "5 3"}}')
+TAPPED = {"stops": "tape", "scale": "20", "up": "-1", "points": [[0, 0], [60, 0], [60, 60]]}
+# A job that somebody has begun, and one that is a stop: beside the example and jobs that can't be read.
+BEGUN = {"done": "1 2", "read-0-check": "A-M", "read-0-value": "19 ft", "by": "R.", "date": "2027-03-01"}
+GOT = {
+    "got-0-stake": "M",
+    "got-0-measures-0-from": "A",
+    "got-0-measures-0-to": "M",
+    "got-0-measures-0-distance": "20 ft",
+}
+STOPPED = {"arc-chord": "400 ft", "arc-sagitta": "60 ft", "method": "halving", "tape-length": "30 ft"}
 
 
 def traced(packages: str) -> str:
@@ -16,40 +27,59 @@ def traced(packages: str) -> str:
 
 def _questions() -> None:
     from bowstring.demo import DEMO
-    from bowstring.page.calls import handle
+    from bowstring.page.calls import CALLS
 
-    for text in (json.dumps(DEMO), *BROKEN):
-        opened = json.loads(handle("open_file", json.dumps({"text": text})))
-        fields = opened.get("fields", {"arc-chord": "5 3", "arc-radius": "12 m"})
-        asked = json.dumps({"fields": fields, "unit_before": "m", "address": "", "panel": "way"})
-        for call in ("numbers", "numbers_later", "sheet"):
-            handle(call, asked)
-        _faces({**fields, "method": "ordinates", "done": "1", "stood": "b1"})
-        handle("open_link", json.dumps({"text": json.loads(handle("link", asked))["link"] or "b1"}))
-        for file in ("job_file", "stakes_file"):
-            handle(file, json.dumps({"fields": fields}))
-        handle("mistake", json.dumps({"fields": fields, "kind": "burned_foot"}))
-        tapped = {"stops": "tape", "scale": "20", "up": "-1", "points": [[0, 0], [60, 0], [60, 60]]}
-        handle("outline", json.dumps({"fields": fields, **tapped}))
-    handle("example", "{}")
+    asked: set[str] = set()
+    for text in BROKEN:
+        _ask("open_file", asked, text=text)
+    part = 0
+    while _ask("warm", asked, part=part)["more"]:
+        part += 1
+    fields = _ask("open_file", asked, text=json.dumps(DEMO))["fields"]
+    for more in ({}, {"arc-chord": ""}, {"arc-chord": "5 3"}, {"unit": "m", "mark": ""}, BEGUN, GOT, STOPPED):
+        _about({**fields, **more}, asked)
+    left = set(CALLS) - asked
+    if left:
+        raise ValueError(f"never asked here, so what these import may be missing: {sorted(left)}")
     try:
-        handle("no such call", "{}")
+        _ask("no such call", asked)
     except ValueError as fault:
         import traceback  # what the runtime does with an exception that reaches the page's script
 
         traceback.format_exception(fault)
 
 
-def _faces(fields: dict[str, str]) -> None:
-    """Every face, the panel of what was got with something typed in it, and every fold."""
+def _about(fields: dict[str, str], asked: set[str]) -> None:
+    """Ask everything that the page asks about a job."""
     from bowstring.faces.conclusions import FOLDS
+    from bowstring.page.facing import FACES
+
+    for panel in ("", "way"):
+        for call in ("numbers", "numbers_later"):
+            _ask(call, asked, fields=fields, unit_before="m", panel=panel, focus="arc-chord")
+    for face in FACES:
+        _ask("face", asked, fields=fields, face=face, card=None, panel="", address="https://example.org/")
+    got = {"m0": "19 ft 2 in", "m1": "19 ft"}
+    for card, panel in ((1, "got"), (2, "got"), (2, "list"), (3, "")):
+        _ask("face", asked, fields=fields, face="stakes", card=card, panel=panel, got=got, address="")
+    for key in FOLDS:
+        for head in (True, False):
+            _ask("fold", asked, fields=fields, key=key, head=head)
+    link = _ask("link", asked, fields=fields, address="").get("link")
+    _ask("open_link", asked, text=link or "b1")
+    for call in ("sheet", "job_file", "stakes_file"):
+        _ask(call, asked, fields=fields, address="")
+    _ask("mistake", asked, fields=fields, kind="burned_foot")
+    _ask("outline", asked, fields=fields, **TAPPED)
+    _ask("example", asked)
+
+
+def _ask(call: str, asked: set[str], **question: object) -> dict[str, Any]:
     from bowstring.page.calls import handle
 
-    for face in ("stakes", "checks", "paper", "why"):
-        for more in ({}, {"panel": "got", "card": 4, "got": {"m0": "3"}}):
-            handle("face", json.dumps({"fields": fields, "face": face, **more}))
-    for key in FOLDS:
-        handle("fold", json.dumps({"fields": fields, "key": key}))
+    told: dict[str, Any] = json.loads(handle(call, json.dumps(question)))
+    asked.add(call)
+    return told
 
 
 def _of_the_library(name: str, packages: str) -> bool:

@@ -15,9 +15,12 @@ import pytest
 
 from bowstring import answer, write_link
 from bowstring.demo import DEMO
+from bowstring.faces.questions import panel_of
 from bowstring.page.build import build_page
 from bowstring.page.calls import handle
+from bowstring.page.facing import FACES
 from bowstring.page.fields import all_fields, fields_of_job
+from bowstring.page.form import form_html
 from bowstring.words import catalogue, say
 from builder import dress, scripts, website
 
@@ -26,6 +29,7 @@ SCRIPT = scripts.bundled(website.SCRIPTS / "page.js").script
 ALONE = ("early.js", "host.js", "worker.js")
 # As they are written: made one, names that two have in common are told apart by a number.
 SOURCE = "\n".join(file.read_text("utf-8") for file in website.SCRIPTS.glob("*.js") if file.name not in ALONE)
+GIVEN_WORDS = {"job.js": "job", "progress.js": "job", "desk.js": "desk"}  # scripts that are given a part of the words
 PLAIN = (SITE / "page.html").read_text("utf-8")
 LOOKS = {name: (SITE / name).read_text("utf-8") for name in website.STYLES}
 START = {f"v-1/{name}": dress.integrity(name.encode()) for name in website.START}
@@ -33,67 +37,114 @@ TEMPLATE = dress.served(PLAIN, "v-1", LOOKS, website.early_script(), "", START)
 SHELL = dress.shell(PLAIN, LOOKS, (SITE / "icon.svg").read_text("utf-8"), SCRIPT)
 
 
-def ask(fields: dict[str, str]) -> dict[str, Any]:
-    answered: dict[str, Any] = json.loads(handle("sheet", json.dumps({"fields": fields})))
+def ask(call: str, **question: Any) -> dict[str, Any]:
+    answered: dict[str, Any] = json.loads(handle(call, json.dumps(question)))
     return answered
+
+
+def numbers(fields: dict[str, str]) -> dict[str, Any]:
+    return ask("numbers", fields=fields)
+
+
+def face(fields: dict[str, str], name: str) -> dict[str, Any]:
+    return ask("face", fields=fields, face=name, card=None, panel="", address="")
 
 
 def plain(markup: str) -> str:
     return unescape(re.sub(r"<[^>]*>", "", markup))
 
 
-def test_the_example_is_computed_and_called_one() -> None:
-    result = ask(fields_of_job(DEMO))
-    assert result["sign"] == "computed" and result["example"] and result["errors"] == []
-    assert escape(say("page.example")) in result["sheet"]
-    readings = {row["field"]: row["text"] for row in answer(DEMO)["readings"]}  # type: ignore[attr-defined]
-    assert plain(result["echoes"]["arc-chord"]) == readings["arc.chord"]
-    assert plain(result["echoes"]["tolerance"]) == readings["tolerance"]
+def test_the_example_is_given_and_computed_on_every_face() -> None:
+    fields = ask("example")["fields"]
+    assert fields == fields_of_job(DEMO)
+    told = answer(DEMO)
+    shown = numbers(fields)
+    assert shown["sign"] == "computed" and shown["errors"] == [] and shown["state"]["sign"] == "computed"
+    readings = {row["field"]: row["text"] for row in told["readings"]}  # type: ignore[attr-defined]
+    assert readings["arc.chord"].endswith(" ft") and "38' 0\"" in readings["arc.chord"]
+    assert shown["rows"]["arc-chord"]["beside"] == "38' 0\"\n38.000 ft"
+    assert shown["rows"]["arc-radius"]["out"] == told["arc_shown"]["radius"]  # type: ignore[index]
+    assert plain(shown["echoes"]["tolerance"]) == readings["tolerance"]
+    for name in FACES:
+        made = face(fields, name)
+        assert made["sign"] == "computed" and made["state"]["text"] == say("page.state_ready"), name
+        assert made["html"] and "@" not in plain(made["html"]), name
+    assert escape(str(DEMO["title"])) in face(fields, "paper")["html"]
 
 
-def test_what_is_left_of_the_example_is_named_until_its_words_are_gone() -> None:
-    mixed = ask({**fields_of_job(DEMO), "arc-chord": "44 ft"})
-    assert not mixed["example"]
-    banner = plain(mixed["sheet"].partition("</p>")[0])
-    assert say("form.sagitta") in banner and say("form.title") in banner and say("form.chord") not in banner
-    own = ask({"arc-chord": "44 ft", "arc-sagitta": "5' 3\"", "tolerance": "1/4 in"})
-    assert "banner" not in own["sheet"] and not own["example"]
+def test_an_own_job_has_nothing_of_the_example_on_any_face() -> None:
+    own = {"arc-chord": "44 ft", "arc-sagitta": "5' 3\"", "tolerance": "1/4 in"}
+    said = [str(DEMO["title"]), str(DEMO["note"]), *DEMO["ends"].values()]  # type: ignore[attr-defined]
+    for name in FACES:
+        text = plain(face(own, name)["html"])
+        assert not [one for one in said if one in text], name
+    sheet = plain(ask("sheet", fields=own, address="")["sheet"])
+    assert "44' 0\"" in sheet and not [one for one in said if one in sheet]
 
 
 def test_a_refusal_stands_beside_its_field_and_keeps_the_other_echoes() -> None:
-    result = ask({"arc-chord": "38", "arc-sagitta": "5 3", "tolerance": "1/4", "offset": "0"})
-    assert result["sign"] == "refused" and "sheet" not in result
-    assert [error["id"] for error in result["errors"]] == ["arc-sagitta", "tolerance"]
-    first = result["errors"][0]
-    assert first["field"] == "arc.sagitta" and "5' 3\"" in first["text"]
-    assert first["line"] == f"{say('form.sagitta')}: {first['text']}"
-    assert plain(result["echoes"]["arc-chord"]) == "38' 0\" = 38.0000 ft"
-    assert set(result["echoes"]) == {"arc-chord", "offset"}
+    fields = {"arc-chord": "38", "arc-sagitta": "5 3", "tolerance": "1/4", "offset": "0"}
+    shown = numbers(fields)
+    rows = shown["rows"]
+    assert shown["sign"] == "refused"
+    assert [name for name, row in rows.items() if row["state"] == "wrong"] == ["arc-sagitta"]
+    assert "5 3" in rows["arc-sagitta"]["told"] and "5' 3\"" in rows["arc-sagitta"]["readings"]
+    assert rows["arc-chord"]["beside"] == "38' 0\"\n38.000 ft"
+    (wrong,) = shown["errors"]
+    assert (wrong["id"], wrong["field"]) == ("tolerance", "tolerance")
+    assert wrong["line"] == f"{say('form.tolerance')}: {wrong['text']}"
+    assert set(shown["echoes"]) == {"offset"}
 
 
-def test_numbers_are_read_alike_with_and_without_a_sheet() -> None:
+def test_no_face_shows_anything_of_a_refused_job_but_why_and_the_way_to_the_numbers() -> None:
+    fields = {"arc-chord": "38", "arc-sagitta": "5 3"}
+    for name in FACES:
+        made = face(fields, name)
+        assert made["sign"] == "refused" and "5' 3\"" in plain(made["html"]), name
+        assert 'data-face="numbers"' in made["html"] and "<svg" not in made["html"], name
+    assert ask("sheet", fields=fields, address="").keys() == {"error"}
+
+
+def test_a_reading_that_is_no_length_stops_neither_a_face_nor_a_link_nor_a_file() -> None:
+    fields = {"arc-chord": "38", "arc-sagitta": "5' 3\"", "read-0-check": "A-M", "read-0-value": "good", "done": "1"}
+    link = ask("link", fields=fields, address="")
+    assert link["link"] and link == ask("link", fields={**fields, "read-0-value": "19 ft"}, address="")
+    for name in FACES:
+        assert face(fields, name)["sign"] == "computed", name
+    opened = ask("open_file", text=ask("job_file", fields=fields)["text"])
+    assert opened["fields"].items() >= fields.items()
+    harmed = ask("job_file", fields=fields)["text"].replace("good", "go\\u202eod")
+    assert "go" in ask("open_file", text=harmed)["error"], "nothing that turns a line round is shown"
+
+
+def test_numbers_are_read_alike_with_and_without_a_layout() -> None:
     fields = {"unit": "mm", "arc-chord": "12 m", "arc-sagitta": "900", "arc-central_angle": "33°30'"}
     fields |= {"offset": "38", "toward": "centre"}
-    good, bad = ask(fields), ask({**fields, "levels": "13"})
-    assert (good["sign"], bad["sign"]) == ("computed", "refused")
-    assert good["echoes"] == bad["echoes"] and len(good["echoes"]) == 4
-    assert bad["errors"][0]["id"] == "levels"
+    good, bad = numbers(fields), numbers({**fields, "levels": "13"})
+    assert good["echoes"] == bad["echoes"] and set(good["echoes"]) == {"offset"}
+    assert good["rows"] == bad["rows"]
+    assert good["errors"] == [] and [one["id"] for one in bad["errors"]] == ["levels"]
+    assert face({**fields, "levels": "13"}, "stakes")["sign"] == "refused"
 
 
-def test_an_outline_is_echoed_whole_with_and_without_a_sheet() -> None:
+def test_an_outline_is_echoed_whole_with_and_without_a_layout() -> None:
     fields = {"unit": "m", "arc-chord": "12", "arc-sagitta": "0.9", "ground-1-stops": "feet"}
     fields |= {"ground-1-outline": "3, -2; 5, -2.5; 4, -6", "known-0-name": "tree", "known-0-x": "1", "known-0-y": "-1"}
-    good, bad = ask(fields), ask({**fields, "levels": "13"})
-    assert (good["sign"], bad["sign"]) == ("computed", "refused")
+    wrong = {**fields, "levels": "13"}
+    good, bad = numbers(fields), numbers(wrong)
     assert plain(good["echoes"]["ground-1-outline"]) == "3.000 m, -2.000 m; 5.000 m, -2.500 m; 4.000 m, -6.000 m"
     assert good["echoes"] == bad["echoes"] and "known-0-y" in good["echoes"]
-    assert 'data-scale="' in good["site_plan"] and bad["site_plan"] == ""
+    plans = [ask("numbers_later", fields=one, panel="way")["site_plan"] for one in (fields, wrong)]
+    assert 'data-scale="' in plans[0] and plans[1] == ""
 
 
-def test_an_empty_form_asks_for_the_arc() -> None:
-    result = ask({})
-    assert result["sign"] == "refused" and result["errors"][0]["id"] == "arc-chord"
-    assert result["errors"][0]["line"].startswith(say("form.section_arc"))
+def test_an_empty_form_asks_for_two_numbers_and_calls_nothing_wrong() -> None:
+    shown = numbers({})
+    assert shown["sign"] == "open" and shown["errors"] == []
+    assert {row["state"] for row in shown["rows"].values()} == {"empty"}
+    for name in FACES:
+        made = face({}, name)
+        assert made["sign"] == "open" and say("page.two_first") in plain(made["html"]), name
 
 
 def test_every_refusal_of_one_wrong_field_comes_back_to_it() -> None:
@@ -101,16 +152,27 @@ def test_every_refusal_of_one_wrong_field_comes_back_to_it() -> None:
     for field in all_fields({}):
         if field.kind in ("text", "note", "flag", "choice"):
             continue
-        result = ask({**good, field.id: "seven"})
-        assert result["sign"] == "refused", field.id
-        assert field.id in [error["id"] for error in result["errors"]], field.id
+        fields = {**good, field.id: "seven"}
+        shown = numbers(fields)
+        wrong = [error["id"] for error in shown["errors"]]
+        wrong += [name for name, row in shown["rows"].items() if row["state"] == "wrong"]
+        assert field.id in wrong, field.id
+        if panel_of(field.id):  # and its line on the face says so
+            line = {**shown["lines"], **ask("numbers_later", fields=fields)["lines"]}[panel_of(field.id)]
+            assert line["state"] == "wrong", field.id
+        for name in FACES:
+            assert face(fields, name)["sign"] == "refused", (field.id, name)
 
 
 def test_questions_that_the_page_never_asks() -> None:
-    for call, fields in (("sheets", "{}"), ("sheet", '{"arc-chord": 38}'), ("sheet", '{"x": "1"}')):
-        payload = f'{{"fields": {fields}}}'
+    for call, question in (
+        ("sheets", {"fields": {}}),
+        ("sheet", {"fields": {"x": "1"}}),
+        ("face", {"fields": {}, "face": "numbers"}),
+        ("face", {"fields": {}, "face": "sheet"}),
+    ):
         with pytest.raises(ValueError):
-            handle(call, payload)
+            ask(call, **question)
 
 
 def test_a_link_is_found_in_the_message_that_it_was_sent_with() -> None:
@@ -130,12 +192,14 @@ def test_the_page_is_whole() -> None:
     page = build_page(TEMPLATE, "1.2.3+<x>")
     assert not re.search(r"@[A-Za-z_.]+@", page)
     assert 'data-sheet="prebuilt"' in page and 'data-version="1.2.3+&lt;x&gt;"' in page
-    result = ask(fields_of_job(DEMO))
-    assert result["sheet"] in page
-    assert 'value="38 ft"' in page and escape(str(DEMO["note"])) in page
+    assert form_html({}, {}, "") in page, "an empty form: nothing of the example stands in it"
+    assert str(DEMO["title"]) not in unescape(page) and not re.search(r'<input type="text"[^>]* value="[^"]', page)
+    for name in ("numbers", *FACES):
+        assert f'id="face-{name}"' in page and f'data-tab="{name}"' in page, name
     ids = re.findall(r'\sid="([^"]+)"', page)
     assert len(ids) == len(set(ids))
-    assert set(re.findall(r'href="#([^"]+)"', page)) <= set(ids), "every link leads somewhere"
+    links = set(re.findall(r'href="#([^"]+)"', page))
+    assert {f"face-{name}" if name in FACES or name == "numbers" else name for name in links} <= set(ids)
 
 
 def policy_of(page: str) -> str:
@@ -212,6 +276,17 @@ def test_the_build_and_the_page_pack_the_same_parts() -> None:
     assert sorted(json.loads(files)) == sorted(json.loads(listed))
 
 
+def is_among(words: Any, chain: list[str]) -> bool:
+    """Whether words have what a script reads of them, step by step; what it does with a text is its own."""
+    for name in chain:
+        if isinstance(words, str):
+            return True
+        if name not in words:
+            return False
+        words = words[name]
+    return True
+
+
 def test_the_script_finds_its_words() -> None:
     page = build_page(TEMPLATE, "1")
     found = re.search(r'<script type="application/json" id="words">(.*?)</script>', page, re.DOTALL)
@@ -222,8 +297,12 @@ def test_the_script_finds_its_words() -> None:
         assert state in words["status"] or state in words["trouble"], state
     for state in re.findall(r'\btold\("([a-z]+)"\)', SOURCE):
         assert state in words["offline"], state
-    for word in re.findall(r"\bwords\.([a-z_]+)", SOURCE):
-        assert word in words or word in words["desk"], word
+    for file in website.SCRIPTS.glob("*.js"):
+        given = GIVEN_WORDS.get(file.name)
+        assert given is None or f"words: words.{given} " in SOURCE or f"words: words.{given}," in SOURCE, file.name
+        for chain in re.findall(r"\bwords((?:\.[a-z_]+)+)", file.read_text("utf-8")):
+            if file.name not in ALONE:
+                assert is_among(words[given] if given else words, chain.split(".")[1:]), (file.name, chain)
     for name in re.findall(r'\bat\("([a-z-]+)"\)', SOURCE):
         # A saved page holds its files itself and has no list of them.
         assert f'id="{name}"' in page, name
@@ -231,6 +310,7 @@ def test_the_script_finds_its_words() -> None:
 
 def test_the_script_has_no_sentence() -> None:
     bare = re.sub(r"^\s*//.*|(?<=[;{,]) // .*", "", SOURCE, flags=re.MULTILINE)
+    bare = re.sub(r'matchMedia\("[^"]*"\)', "", bare)  # a question about the window
     assert not [text for text in re.findall(r'"([^"\n]*)"', bare) if len(text.split()) > 3]
 
 
