@@ -59,26 +59,25 @@ def _doubts(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
     slip = None if far else slip_of(layout, judged)
     if slip:
         # What stands where it may is no reason to stop, whatever it looks like.
-        key = "caution.got_likely" if judged.within else "caution.got_slip"
-        yield caution(key, mark=told if judged.within is not True else first_capital(told), slip=told_slip(tape, slip))
-    yield from _limits(layout, judged)
+        key, mark = ("caution.got_likely", first_capital(told)) if judged.within else ("caution.got_slip", told)
+        yield caution(key, mark=mark, slip=told_slip(tape, slip))
 
 
 def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
-    """What a mark is off by against what may be: the tolerance and the fair curve, or what is usual."""
-    tape, stake = layout.job.tape, judged.stake
-    if judged.within is False and (stake is None or layout.job.tolerance is None):
+    """What it is off by against what may be: the tolerance and the fair curve, or what is usual."""
+    job, tape, stake = layout.job, layout.job.tape, judged.stake
+    if judged.within is False and (stake is None or job.tolerance is None):
         off = say("got.off_place", off=tape.show_cost(judged.off)) if stake is None else _off(layout, judged)
         yield caution("caution.got_astray", mark=stake or place_name(judged.name), off=off)
     elif judged.within is False:
-        shown, allowed = tape.show_over(judged.across or 0.0, layout.job.tolerance or 0.0)
+        shown, allowed = tape.show_over(judged.across or 0.0, job.tolerance or 0.0)
         off = off_the_arc(tape, judged.across or 0.0, shown)
-        yield caution("caution.got_over", stake=judged.stake, tolerance=allowed, off=off)
+        yield caution("caution.got_over", stake=stake, tolerance=allowed, off=off)
     elif judged.fair is False and judged.bump is not None:
         yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
-                      fair=tape.show_small(layout.job.fair or 0.0))  # fmt: skip
+                      fair=tape.show_small(job.fair or 0.0))  # fmt: skip
     elif judged.usual is False:
-        yield caution("caution.got_unusual", stake=judged.stake, usual=tape.show_cost(usually_off(layout.job)))
+        yield caution("caution.got_unusual", stake=stake, usual=tape.show_cost(usually_off(job)))
 
 
 def _off(layout: Layout, judged: Judged) -> str:
