@@ -62,6 +62,19 @@ JOBS: dict[str, dict[str, Any]] = {
     "got": {"method": "halving", "got": [{"stake": "M", "sagitta": "5' 3-1/2\""}], "tolerance": "2 in"},
     "got too far out": {"arc": {"chord": "100 ft", "sagitta": "6 in"}, "levels": 2, "method": "halving",
                         "got": [{"stake": "M", "sagitta": "12 in"}]},
+    "got a center": {"method": "centre", "got": [{"stake": "C", "measures": [
+        {"from": "A", "to": "C", "distance": "37' 1\""}]}]},
+    "got a corner": {"method": "tangent", "levels": 5, "got": [{"stake": "TA", "measures": [
+        {"from": "foot TA", "to": "TA", "distance": "9' 4\""}]}]},
+    "got a pin of a string": {"method": "ordinates", "parallel": "8 ft", "got": [{"stake": "PA", "measures": [
+        {"from": "A", "to": "PA", "distance": "8' 1\""}]}]},
+    "got a pin of a string too long to prove": {
+        "unit": "m", "arc": {"chord": 40, "sagitta": 10}, "method": "ordinates", "parallel": -9, "levels": None,
+        "tape": {"length": 36},
+        "got": [{"stake": "PA", "measures": [{"from": "A", "to": "PA", "distance": "9.03 m"}]}]},
+    "got a stake": {"method": "ordinates", "got": [{"stake": "K2", "measures": [
+        {"from": "foot K2", "to": "K2", "distance": "4' 0-1/4\""}]}]},
+    "tapes off the line": {"method": "tapes", **OFF},
     "center inside": {"method": "centre", "arc": {"chord": "8 ft", "sagitta": "9 ft"}},
     "center half": {"method": "centre", "arc": SQUARE},
     "center near": {"method": "centre", "arc": {"radius": "20 ft", "central_angle": 160}},

@@ -7,7 +7,9 @@ import os
 import signal
 from pathlib import Path
 
-from playwright.sync_api import Error, Page
+from playwright.sync_api import Error, Page, expect
+
+from bowstring.demo import DEMO
 
 PATIENCE = 60_000  # milliseconds
 
@@ -21,25 +23,29 @@ def wait_for(page: Page, wanted: str) -> None:
     page.wait_for_selector(f"html[data-sheet={wanted}]:not([data-stale])", timeout=PATIENCE)
 
 
-# Bring a field on the screen, as somebody does who looks for it: its face, its panel, its folds.
-REVEAL = """(id) => {
+# In which panel a field of the form stands, empty on the face itself, and which panel is open.
+PANELS = """(id) => {
   const field = document.getElementById(id) ?? document.querySelector(`#form [name="${id}"]`);
-  const panel = field.closest(".panel")?.id.replace("panel-", "") ?? "";
-  const shut = document.querySelector(".panel:not([hidden]) [data-do=panel-close]");
-  const open = document.querySelector(".panel:not([hidden])")?.id.replace("panel-", "") ?? "";
-  if (panel !== open) {
-    if (shut) shut.click();
-    const face = document.querySelector("[data-tab=numbers]");
-    if (document.getElementById("face-numbers").hidden) face.click();
-  }
-  if (panel && panel !== open) document.querySelector(`#ask-${panel}`).click();
+  const name = (panel) => panel?.id.replace("panel-", "") ?? "";
+  return [name(field.closest(".panel")), name(document.querySelector(".panel:not([hidden])"))];
+}"""
+UNFOLD = """(id) => {
+  const field = document.getElementById(id) ?? document.querySelector(`#form [name="${id}"]`);
   for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
 }"""
 
 
 def reveal(page: Page, name: str) -> None:
-    """Bring a field of the form on the screen, by its id or its name."""
-    page.evaluate(REVEAL, name)
+    """Bring a field on the screen, by its id or its name, as somebody does who looks for it: its face, its panel,
+    its folds."""
+    panel, shown = page.evaluate(PANELS, name)
+    if panel != shown:
+        close_panel(page)
+        if page.locator("#face-numbers").is_hidden():
+            look_at(page, "numbers")
+        if panel:
+            open_panel(page, panel)
+    page.evaluate(UNFOLD, name)
 
 
 def type_in(page: Page, name: str, text: str) -> None:
@@ -54,14 +60,20 @@ def beside(page: Page, name: str, what: str) -> str:
 def choose(page: Page, name: str, value: str) -> None:
     """Choose one of several answers."""
     reveal(page, name)
-    page.locator(f"input[name='{name}'][value='{value}']").check(force=True)
+    page.locator(f"input[name='{name}'][value='{value}']").evaluate("choice => choice.click()")
 
 
 def look_at(page: Page, face: str) -> None:
-    """Turn to a face and wait until it's there."""
+    """Turn to a face; what it shows is there when ``wait_for`` says so."""
     close_panel(page)
     page.locator(f"[data-tab='{face}']").evaluate("tab => tab.click()")
-    page.wait_for_selector(f"html[data-face={face}]")
+    page.wait_for_selector(f"#face-{face}:not([hidden])")
+
+
+def open_panel(page: Page, name: str) -> None:
+    """Open a panel of the numbers, or the one of the jobs."""
+    page.locator("#menu" if name == "jobs" else f"#ask-{name}").evaluate("button => button.click()")
+    page.wait_for_selector(f"#panel-{name}:not([hidden])")
 
 
 def close_panel(page: Page) -> None:
@@ -72,7 +84,8 @@ def close_panel(page: Page) -> None:
 def show_example(page: Page) -> None:
     """Have the example shown, and wait until Python has worked it out."""
     page.locator("#ask-example").evaluate("button => button.click()")
-    page.wait_for_selector("html[data-sheet=computed]:not([data-stale])", timeout=PATIENCE)
+    expect(page.locator("#title")).to_have_value(str(DEMO["title"]))
+    wait_for(page, "computed")
 
 
 def sheet_of(page: Page) -> str:
@@ -81,13 +94,13 @@ def sheet_of(page: Page) -> str:
     wait_for(page, "computed")
     page.evaluate("document.getElementById('appendix').open = true")
     page.wait_for_selector("#sheet .part", timeout=PATIENCE)
-    return page.locator("#sheet").inner_text()
+    return page.locator("#sheet").text_content() or ""  # what is off the screen isn't laid out, and told all the same
 
 
 def open_desk(page: Page) -> None:
     """Open the panel of the kept jobs, links and files, with its folds."""
     if page.locator("#panel-jobs").is_hidden():
-        page.locator("#menu").click()
+        open_panel(page, "jobs")
     page.evaluate("document.querySelectorAll('#panel-jobs details').forEach((fold) => (fold.open = true))")
 
 

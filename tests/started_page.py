@@ -16,6 +16,7 @@ EMPTIED = """async () => {
   const at = (id) => document.getElementById(id);
   if (!at("offer").hidden) at("offer-leave").click();
   document.querySelector(".panel:not([hidden]) [data-do=panel-close]")?.click();
+  while ("panel" in document.documentElement.dataset) await new Promise((resolve) => setTimeout(resolve, 10));
   at("clear").click(); // and back to the numbers
   document.dispatchEvent(new Event("visibilitychange")); // what still waits to be kept is kept before all is removed
   const database = await new Promise((resolve) => {

@@ -46,7 +46,7 @@ export function acting({ place, job, steps, look, voice, undo, ask, touched, cha
       if (steps.done().includes(before)) steps.undone(before);
       place.go({ face: "stakes", card: before });
     },
-    got: () => place.go({ face: "stakes", card: card(), panel: "got" }),
+    got: ({ step }) => place.go({ face: "stakes", card: Number(step) || card(), panel: "got" }),
     keep: () => place.leave(),
     move: () => place.leave(),
     "use-got"() {

@@ -10,7 +10,7 @@ const WIDE = matchMedia("(min-width: 1100px)"); // a desk: the numbers never lea
 const rootOf = document.documentElement;
 
 // What an address of this page means, or null where it means something else.
-export function placeOf(hash) {
+function placeOf(hash) {
   const [, face, more] = PLACE.exec(hash) ?? [];
   if (!face) return null;
   const card = /^[0-9]+$/.test(more ?? "") ? Number(more) : null;

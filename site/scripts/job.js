@@ -5,16 +5,30 @@ import { put, sameFields, typed, values } from "./form.js";
 import { newId } from "./kept.js";
 import { merged } from "./merging.js";
 
+const NEITHER = "\0"; // no field's text: neither value is the one that both windows had
+
 // `changed` is called when other fields stand in the form; `listed` when the list of jobs is another one.
 export function openJob({ keep, words, undo, changed, listed }) {
   let id = null; // the id that the present job is kept under; none while nothing was typed
   let base = {}; // what both this window and any other one have of it
+  let kept = false; // it stands in the storage, unless another window has removed it
   let example = false; // it is the example, as it was offered
 
+  // What another window has written since isn't overwritten, even where this one hasn't heard of it: its tab was asleep.
   function write() {
     id ??= newId();
-    base = typed();
+    if (kept && !keep.has(id)) return gone();
+    const other = kept ? keep.read(id) : null;
+    if (other && !sameFields(other, base)) {
+      if (!meet(other)) return;
+    }
+    store(typed());
+  }
+
+  function store(fields) {
+    base = fields;
     const done = keep.write(id, base);
+    kept = keep.has(id);
     const name = values().title?.trim() || words.desk.untitled;
     at("kept").textContent = done ? `${words.kept.kept} ${name}` : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
@@ -26,6 +40,7 @@ export function openJob({ keep, words, undo, changed, listed }) {
     put(fields);
     id = own;
     base = typed();
+    kept = own !== null && keep.has(own);
     at("elsewhere").hidden = true;
     changed();
   }
@@ -50,14 +65,34 @@ export function openJob({ keep, words, undo, changed, listed }) {
     if (id === null || (told !== null && told !== id)) return;
     const other = keep.read(id);
     if (!other) return keep.has(id) ? undefined : gone();
-    const own = typed();
-    if (sameFields(own, other)) return void (base = other);
-    const { fields, both } = merged(base, own, other);
-    if (both.length) return choosing(fields, both, other);
-    fill(fields, id);
-    if (!sameFields(typed(), other)) write();
-    else base = other;
+    if (sameFields(typed(), other)) return settled(other);
+    if (meet(other) && !sameFields(typed(), other)) store(typed());
   }
+
+  function settled(other) {
+    base = other;
+    at("elsewhere").hidden = true;
+  }
+
+  // Take in what another window has written; tell whether both go together. Where both changed one field, the other's value
+  // stays in the storage until somebody has chosen.
+  function meet(other) {
+    const { fields, both } = merged(base, typed(), other);
+    if (!sameFields(fields, typed())) fill(fields, id);
+    if (!both.length) {
+      settled(other);
+      return true;
+    }
+    const theirs = Object.fromEntries(both.map(([name, , text]) => [name, text]));
+    const stored = Object.fromEntries(Object.entries({ ...fields, ...theirs }).filter(([, text]) => text));
+    if (!sameFields(stored, other)) store(stored);
+    base = apart(stored, both);
+    choosing(both);
+    return false;
+  }
+
+  // What both windows have, but for the fields that are still to be chosen.
+  const apart = (fields, both) => ({ ...fields, ...Object.fromEntries(both.map(([name]) => [name, NEITHER])) });
 
   function button(text, pressed) {
     const made = document.createElement("button");
@@ -73,17 +108,14 @@ export function openJob({ keep, words, undo, changed, listed }) {
   }
 
   // Both windows changed one field: both values stand there to choose from.
-  function choosing(fields, both, other) {
+  function choosing(both) {
     const rows = both.map(([name, mine, theirs]) => {
       const row = document.createElement("li");
       row.textContent = `${label(name)}: `;
       const take = (text) => {
-        fields = { ...fields, [name]: text };
-        both = both.filter(([one]) => one !== name);
-        row.remove();
-        if (both.length) return;
-        base = other;
-        fill(fields, id);
+        const rest = both.filter(([one]) => one !== name);
+        fill({ ...typed(), [name]: text }, id);
+        base = apart(keep.read(id) ?? {}, rest);
         write();
       };
       row.append(...[mine, theirs].map((text) => button(text || words.nothing, () => take(text))));
@@ -95,7 +127,7 @@ export function openJob({ keep, words, undo, changed, listed }) {
   function gone() {
     const stay = button(words.elsewhere_keep, () => {
       at("elsewhere").hidden = true;
-      write();
+      store(typed());
     });
     ask(words.elsewhere_gone, [], [stay, button(words.elsewhere_leave, fresh)]);
   }

@@ -17,7 +17,7 @@ export function newId() {
 }
 
 // Return the fields of a kept text, or null when it isn't what this page writes.
-export function fieldsOf(text) {
+function fieldsOf(text) {
   if (typeof text !== "string" || text.length > sizes.text) return null;
   let kept;
   try {

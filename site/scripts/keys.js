@@ -7,7 +7,7 @@ const TOUCHED = matchMedia("(pointer: coarse)");
 const FRACTION = /^\d+\/\d+$/;
 
 // What stands before the caret, with a fraction of an inch put on: helps typing, and reads nothing.
-export function withFraction(before, fraction) {
+function withFraction(before, fraction) {
   const text = before.trimEnd().replace(/"$/, "");
   if (/-?\d+\/\d+$/.test(text)) return `${text.replace(/\d+\/\d+$/, "")}${fraction}"`; // another one in its place
   if (/'$/.test(text)) return `${text} 0-${fraction}"`;
@@ -16,7 +16,7 @@ export function withFraction(before, fraction) {
 }
 
 // What stands before the caret, with a digit or a sign put on: inches stand apart from the feet before them.
-export function withSign(before, sign) {
+function withSign(before, sign) {
   return /'$/.test(before) && /^\d$/.test(sign) ? `${before} ${sign}` : before + sign;
 }
 

@@ -185,8 +185,9 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     paperReady: () => paperFor === jobText(),
     async appendix() {
       if (at("sheet").childElementCount) return;
+      const asked = jobText();
       const result = await ask("sheet", { fields: values(), address: address() }).catch(() => ({}));
-      at("sheet").innerHTML = result.sheet ?? "";
+      if (asked === jobText()) at("sheet").innerHTML = result.sheet ?? ""; // otherwise it's another job's by now
     },
     // What stands in a fold, asked for when it's opened: `place` is where it belongs.
     async fold(fold, place, call, payload) {

@@ -85,8 +85,9 @@ const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(root.dataset.version);
 const place = faces({
   shown(now, before) {
-    root.dataset.sheet = root.dataset.sheet === "refused" ? "prebuilt" : root.dataset.sheet;
+    root.dataset.sheet = "prebuilt"; // what was computed stood on another face
     look.turned(now, before);
+    if (now.panel === "jobs") work.list();
     staysOn();
     asked.changed(false);
   },

@@ -4,16 +4,28 @@ from __future__ import annotations
 
 import json
 import math
+import time
 from collections.abc import Callable
 from pathlib import Path
 
+import pytest
 from playwright.sync_api import Page, expect
 
 from bowstring import answer, write_link
 from bowstring.job.jobfile import TEXT_LIMIT
 from bowstring.page.fields import MOST_FIELDS
 from bowstring.words import say
-from page_acting import PATIENCE, choose, kill, open_desk, type_in, wait_for
+from page_acting import (
+    PATIENCE,
+    choose,
+    kill,
+    open_desk,
+    open_panel,
+    sheet_of,
+    show_example,
+    type_in,
+    wait_for,
+)
 
 JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left"}
 KEY = "bowstring.2.job."
@@ -21,6 +33,13 @@ NO_STORAGE = "Object.defineProperty(window, 'localStorage', { get() { throw new 
 FULL_STORAGE = """window.withRoom = Storage.prototype.setItem;
 Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };
 0"""
+
+
+def new_job(page: Page) -> None:
+    """Begin a new job, from the panel of the jobs."""
+    open_panel(page, "jobs")
+    page.click("#clear")
+    page.wait_for_selector("html:not([data-panel])")
 
 
 def test_every_edit_survives_a_reload_a_sentence_half_typed_too(page: Page) -> None:
@@ -49,8 +68,7 @@ def test_a_killed_tab_loses_nothing(own_page: Page, site_url: str) -> None:
 def test_several_jobs_are_kept_by_name_and_opened_again(page: Page) -> None:
     page.evaluate("localStorage.clear()")
     for title, chord in (("First", "41 ft"), ("Second", "42 ft")):
-        page.click("#clear")
-        page.locator("#form-job").evaluate("fold => fold.open = true")
+        new_job(page)
         type_in(page, "title", title)
         type_in(page, "arc-chord", chord)
         type_in(page, "arc-sagitta", "5 ft")
@@ -61,11 +79,15 @@ def test_several_jobs_are_kept_by_name_and_opened_again(page: Page) -> None:
     rows.filter(has_text="First").locator("button").first.click()
     wait_for(page, "computed")
     assert page.locator("#arc-chord").input_value() == "41 ft"
-    expect(page.locator("#sheet .sheet-head")).to_contain_text("First")
-    second = rows.filter(has_text="Second")
-    second.locator("button").nth(1).click()
-    expect(rows).to_have_count(2)  # asked first
-    second.locator("button").nth(1).click()
+    assert "First" in sheet_of(page)
+    open_desk(page)
+    second = rows.filter(has_text="Second").locator("button")
+    second.nth(1).click()
+    expect(rows).to_have_count(1)
+    expect(page.locator("#undo-said")).to_have_text(say("page.undo_remove"))
+    page.click("#undo-take")
+    expect(rows).to_have_count(2)
+    second.nth(1).click()
     expect(rows).to_have_count(1)
     page.reload()
     wait_for(page, "computed")
@@ -74,17 +96,21 @@ def test_several_jobs_are_kept_by_name_and_opened_again(page: Page) -> None:
 
 def test_an_emptied_form_is_brought_back(page: Page) -> None:
     type_in(page, "arc-chord", "44 ft")
-    page.click("#clear")
+    new_job(page)
     assert page.locator("#arc-chord").input_value() == ""
-    page.click("#restore")
+    page.click("#undo-take")
     assert page.locator("#arc-chord").input_value() == "44 ft"
+    open_desk(page)
+    expect(page.locator("#job-list li")).to_have_count(1)
 
 
 def test_without_a_storage_the_page_works_and_says_that_nothing_is_kept(open_page: Callable[..., Page]) -> None:
     page = open_page(before=NO_STORAGE)
     wait_for(page, "computed")
+    show_example(page)
     type_in(page, "arc-chord", "44 ft")
     wait_for(page, "computed")
+    open_panel(page, "jobs")
     expect(page.locator("#kept")).to_have_text(say("page.kept_none"))
 
 
@@ -93,6 +119,31 @@ def test_with_a_full_storage_the_page_works_and_says_that_nothing_is_kept(page: 
     type_in(page, "arc-chord", "44 ft")
     wait_for(page, "computed")
     expect(page.locator("#kept")).to_have_text(say("page.kept_full"))
+    open_desk(page)
+    expect(page.locator("#full")).to_contain_text(say("page.full"))
+    page.evaluate("Storage.prototype.setItem = window.withRoom; 0")
+    type_in(page, "arc-chord", "45 ft")
+    expect(page.locator("#kept")).to_contain_text(say("page.kept_kept"))
+    expect(page.locator("#full")).to_be_hidden()
+
+
+def test_with_a_full_storage_the_oldest_jobs_are_offered_as_files(page: Page) -> None:
+    jobs = {f"old{number}jobjob": f"Walk {number}" for number in range(3)}
+    for number, (name, title) in enumerate(jobs.items()):
+        text = json.dumps(
+            {"fields": {"title": title, "arc-chord": "44 ft", "arc-sagitta": "6 ft"}, "edited": number + 1}
+        )
+        page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY + name, text])
+    page.evaluate(FULL_STORAGE)
+    type_in(page, "arc-chord", "44 ft")
+    open_desk(page)
+    given: list[str] = []
+    page.on("download", lambda download: given.append(download.suggested_filename))
+    page.click("#full-out")
+    until = time.monotonic() + PATIENCE / 1000
+    while len(given) < len(jobs) and time.monotonic() < until:
+        page.wait_for_timeout(50)
+    assert sorted(given) == [f"bowstring-walk-{number}.json" for number in range(3)]
     page.evaluate("Storage.prototype.setItem = window.withRoom; 0")
     type_in(page, "arc-chord", "45 ft")
     expect(page.locator("#kept")).to_contain_text(say("page.kept_kept"))
@@ -125,7 +176,7 @@ def test_what_is_read_back_is_checked_and_a_damaged_job_stays_away_from_the_form
     jobs = {f"abcdefgh1{number}": text for number, text in enumerate(DAMAGED)}
     page = open_page(before=stored({**jobs, "abcdefgh2": sound}))
     wait_for(page, "computed")
-    expect(page.locator("#status")).to_have_text(say("page.status_example"))
+    expect(page.locator("#status")).to_have_text(say("numbers.state_missing_2"))
     open_desk(page)
     rows = page.locator("#job-list li")
     expect(rows).to_have_count(len(DAMAGED) + 1)
@@ -139,10 +190,9 @@ def test_what_is_read_back_is_checked_and_a_damaged_job_stays_away_from_the_form
 
 
 def test_a_job_goes_into_a_file_and_comes_back(page: Page, tmp_path: Path) -> None:
-    page.click("#clear")
+    new_job(page)
     for name, text in (("arc-chord", "44 ft"), ("arc-sagitta", "6 ft")):
         type_in(page, name, text)
-    page.locator("#form-job").evaluate("fold => fold.open = true")
     type_in(page, "title", "Lodge drive")
     choose(page, "side", "left")
     wait_for(page, "computed")
@@ -153,10 +203,10 @@ def test_a_job_goes_into_a_file_and_comes_back(page: Page, tmp_path: Path) -> No
     file = tmp_path / "job.json"
     download.value.save_as(file)
     assert answer(json.loads(file.read_text("utf-8")))["arc"] == answer(dict(JOB))["arc"]
-    page.click("#clear")
+    new_job(page)
     page.set_input_files("#file-in", file)
+    expect(page.locator("#title")).to_have_value("Lodge drive")
     wait_for(page, "computed")
-    assert page.locator("#title").input_value() == "Lodge drive"
     assert page.locator("#arc-sagitta").input_value() == "6 ft"
 
 
@@ -177,7 +227,7 @@ def test_a_job_full_of_obstacles_is_opened_and_kept(page: Page, tmp_path: Path) 
     job = {"unit": "m", "title": "Beds", "arc": {"chord": "44", "sagitta": "6"}, "ground": ground}
     file.write_text(json.dumps(job, indent=1))
     assert file.stat().st_size > 106_300
-    page.click("#clear")
+    new_job(page)
     page.set_input_files("#file-in", file)
     expect(page.locator("#title")).to_have_value("Beds", timeout=PATIENCE)
     last = page.locator("#ground-39-outline").input_value()
@@ -187,15 +237,118 @@ def test_a_job_full_of_obstacles_is_opened_and_kept(page: Page, tmp_path: Path) 
     assert page.locator("#ground-39-outline").input_value() == last
 
 
-def test_two_windows_don_t_overwrite_each_other_unasked(page: Page, site_url: str) -> None:
+def two_windows(page: Page, site_url: str) -> Page:
+    """Keep a job, and open a second window on it."""
     type_in(page, "arc-chord", "44 ft")
+    page.add_init_script(CAN_SLEEP)
+    page.reload()
     other = page.context.new_page()
     other.goto(site_url)
+    expect(other.locator("#arc-chord")).to_have_value("44 ft")
     wait_for(other, "computed")
-    type_in(other, "arc-chord", "45 ft")
-    expect(page.locator("#elsewhere")).to_be_visible()
-    page.click("#elsewhere-take")
-    assert page.locator("#arc-chord").input_value() == "45 ft"
+    return other
+
+
+def test_two_windows_on_one_job_merge_what_each_changed(page: Page, site_url: str) -> None:
+    other = two_windows(page, site_url)
+    type_in(other, "arc-sagitta", "6 ft")
+    expect(page.locator("#arc-sagitta")).to_have_value("6 ft")
+    type_in(page, "tolerance", "1/2 in")
+    expect(other.locator("#tolerance")).to_have_value("1/2 in")
+    for one in (page, other):
+        wait_for(one, "computed")
+        expect(one.locator("#elsewhere")).to_be_hidden()
+        expect(one.locator("#arc-chord")).to_have_value("44 ft")
+        expect(one.locator("#arc-sagitta")).to_have_value("6 ft")
+
+
+# A window whose tab is asleep hears nothing of the other one.
+CAN_SLEEP = "addEventListener('storage', (event) => window.sleeping && event.stopImmediatePropagation());"
+ASLEEP = "window.sleeping = true"
+AWAKE = "window.sleeping = false"
+KEPT = "key => JSON.parse(localStorage.getItem(key)).fields"
+
+
+def kept_key(page: Page) -> str:
+    """Under which key the job is kept that is open."""
+    return KEY + str(page.evaluate("localStorage.getItem('bowstring.2.open')"))
+
+
+def wait_until_kept(page: Page, **wanted: str) -> None:
+    """Wait until fields are kept as a window sees the storage: what another process has written takes its time."""
+    until = time.monotonic() + PATIENCE / 1000
+    while time.monotonic() < until:
+        kept = page.evaluate(KEPT, kept_key(page))
+        if all(kept.get(name.replace("arc_", "arc-")) == text for name, text in wanted.items()):
+            return
+        page.wait_for_timeout(20)
+    pytest.fail(f"{wanted} isn't kept")
+
+
+def test_a_window_that_slept_overwrites_nothing(page: Page, site_url: str) -> None:
+    other = two_windows(page, site_url)
+    page.evaluate(ASLEEP)
+    type_in(other, "arc-sagitta", "6 ft")
+    wait_until_kept(page, arc_sagitta="6 ft")
+    type_in(page, "tolerance", "1/2 in")
+    expect(page.locator("#arc-sagitta")).to_have_value("6 ft")
+    expect(other.locator("#tolerance")).to_have_value("1/2 in")
+    kept = page.evaluate(KEPT, kept_key(page))
+    assert (kept["arc-sagitta"], kept["tolerance"]) == ("6 ft", "1/2 in")
+    page.evaluate(AWAKE)
+    expect(page.locator("#elsewhere")).to_be_hidden()
+
+
+def test_where_two_windows_changed_one_field_both_values_are_shown_and_chosen_from(page: Page, site_url: str) -> None:
+    other = two_windows(page, site_url)
+    page.evaluate(ASLEEP)
+    for name, text in (("arc-chord", "46 ft"), ("arc-sagitta", "6 ft"), ("tolerance", "3/8 in")):
+        type_in(other, name, text)
+    wait_until_kept(page, arc_chord="46 ft", tolerance="3/8 in")
+    type_in(page, "arc-chord", "45 ft")
+    said = page.locator("#elsewhere")
+    expect(said).to_contain_text(say("page.elsewhere_both"))
+    expect(said.locator("li")).to_contain_text(["Chord"])
+    expect(said.locator("li button")).to_have_text(["45 ft", "46 ft"])
+    expect(page.locator("#arc-sagitta")).to_have_value("6 ft")
+    type_in(page, "arc-chord", "47 ft")  # nobody has chosen yet: the other's value stays, here and there
+    expect(said.locator("li button")).to_have_text(["47 ft", "46 ft"])
+    assert page.evaluate(KEPT, kept_key(page))["arc-chord"] == "46 ft"
+    expect(other.locator("#arc-chord")).to_have_value("46 ft")
+    said.get_by_role("button", name="47 ft").click()
+    expect(said).to_be_hidden()
+    expect(page.locator("#arc-chord")).to_have_value("47 ft")
+    expect(other.locator("#arc-chord")).to_have_value("47 ft")
+    assert page.evaluate(KEPT, kept_key(page))["arc-chord"] == "47 ft"
+    page.evaluate(AWAKE)
+
+
+def test_the_other_window_s_value_can_be_taken(page: Page, site_url: str) -> None:
+    other = two_windows(page, site_url)
+    page.evaluate(ASLEEP)
+    type_in(other, "arc-chord", "46 ft")
+    wait_until_kept(page, arc_chord="46 ft")
+    type_in(page, "arc-chord", "45 ft")
+    page.locator("#elsewhere").get_by_role("button", name="46 ft").click()
+    expect(page.locator("#elsewhere")).to_be_hidden()
+    page.evaluate(AWAKE)
+    for one in (page, other):
+        expect(one.locator("#arc-chord")).to_have_value("46 ft")
+        wait_for(one, "computed")
+
+
+def test_a_job_removed_in_another_window_is_said_to_be(page: Page, site_url: str) -> None:
+    other = two_windows(page, site_url)
+    open_desk(other)
+    other.locator("#job-list [aria-current] + button").click()
+    said = page.locator("#elsewhere")
+    expect(said).to_contain_text(say("page.elsewhere_gone"))
+    expect(page.locator("#arc-chord")).to_have_value("44 ft")
+    said.get_by_role("button", name=say("page.elsewhere_keep")).click()
+    expect(said).to_be_hidden()
+    open_desk(page)
+    expect(page.locator("#job-list li")).to_have_count(1)
+    other.close()
 
 
 def test_a_link_opens_at_once_over_the_example_and_asks_over_work(open_page: Callable[..., Page]) -> None:
@@ -203,7 +356,7 @@ def test_a_link_opens_at_once_over_the_example_and_asks_over_work(open_page: Cal
     page = open_page(path=f"#{link}")
     wait_for(page, "computed")
     assert page.locator("#title").input_value() == "Lodge drive"
-    assert "#" not in page.url, "a reload finds the kept job, not the link again"
+    assert page.url.endswith("#stakes"), "a reload finds the kept job, not the link again"
     type_in(page, "arc-chord", "45 ft")
     other = write_link({**JOB, "title": "Elsewhere"})
     page.evaluate(f"location.hash = '{other}'")
@@ -239,7 +392,7 @@ def test_a_link_opens_from_the_address_as_a_messenger_left_it(open_page: Callabl
 
 def open_over_nothing(page: Page, link: str) -> None:
     """Open a link where nothing stands that would be asked about."""
-    page.click("#clear")
+    new_job(page)
     page.evaluate("localStorage.clear()")
     page.evaluate(f"location.hash = '{link}'")
     expect(page.locator("#title")).to_have_value("Lodge drive")
@@ -256,6 +409,7 @@ def test_the_link_opened_twice_doesn_t_overwrite_what_was_changed_since(page: Pa
     page.click("#offer-open")
     wait_for(page, "computed")
     assert page.locator("#arc-chord").input_value() == "44 ft"
+    open_desk(page)
     rows = page.locator("#job-list li")
     expect(rows).to_have_count(2)
     rows.filter(has_not=page.locator("[aria-current]")).locator("button").first.click()

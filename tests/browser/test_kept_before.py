@@ -43,7 +43,7 @@ def test_they_are_taken_over_with_their_meaning(open_page: Callable[..., Page]) 
         "Old pit": {**PIT, "method": "centre", "centre": "reachable"},
     }
     open_desk(page)
-    page.wait_for_selector("#link-copy:enabled")
+    expect(page.locator("#link-text")).not_to_have_value("")  # made while nobody waits
     said = read_link(page.locator("#link-text").input_value())
     assert said["method"] == "halving"
     expect(page.locator("#job-list li")).to_have_count(3)

@@ -41,7 +41,7 @@ def checks_html(answer: Answer) -> str:
     listed = [_row(row, number, by_key.get(row["key"]), len(rows)) for number, row in enumerate(rows[:MOST])]
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     return (
-        f'<div class="face-checks">{_drawing(answer, rows, by_key)}{_head(read, rows)}{_found(read, rows)}'
+        f'<div class="face-checks">{_drawing(answer, rows, by_key)}{_head(read, rows)}{_found(answer, rows)}'
         f'<p class="heads" aria-hidden="true">{heads}</p>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
@@ -93,13 +93,14 @@ def _head(read: ReadPart, rows: Sequence[CheckRow]) -> str:
     return f'<p class="checks-head{kind}" role="status">{bold}</p>'
 
 
-def _found(read: ReadPart, rows: Sequence[CheckRow]) -> str:
+def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
     """What to do about what is out: tape it again; then what is wrong by all readings, with the way to set it right."""
+    read = answer["read"]
     if not read["text"]:
         return ""
     said = f'<p class="said">{marked(read["text"])}</p>'
     if read["judged"]:
-        inside = said + "".join(_suspect(one) for one in read["suspects"])
+        inside = said + "".join(_suspect(one, _card_of(answer, one)) for one in read["suspects"])
     else:
         number, row, out = next(
             (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
@@ -116,14 +117,20 @@ def _button(number: int, read: ReadRow, count: int, classes: str) -> str:
     return f'<button type="button" class="{classes}" data-do="focus" data-for="{place}">{words}</button>'
 
 
-def _suspect(one: SuspectRow) -> str:
+def _card_of(answer: Answer, one: SuspectRow) -> int | None:
+    """The card on which a suspect's step is worked, as the face of the stakes counts them."""
+    cards = (card["number"] for card in answer["cards"] if one["step"] in card["steps"])
+    return None if one["step"] is None else next(cards, None)
+
+
+def _suspect(one: SuspectRow, card: int | None) -> str:
     lines = [f'<p class="who">{marked(one["text"])}</p>']
     if one["prove"]:
         lines.append(f"<p>{marked(one['prove'])}</p>")
-    if one["step"] is not None:
+    if card is not None:
         key = "go_ends" if one["kind"] == "end" else "set_again" if one["mark"] else "set_all"
-        words = escape(say(f"face_checks.{key}", stake=one["mark"], step=one["step"]))
-        where = f'data-do="go" data-step="{one["step"]}" data-stake="{escape(one["mark"])}"'
+        words = escape(say(f"face_checks.{key}", stake=one["mark"], step=card))
+        where = f'data-do="go" data-step="{card}" data-stake="{escape(one["mark"])}"'
         lines.append(f'<button type="button" class="btn" {where}>{words}</button>')
     if one["again"]:
         many = len(one["again"]) > AGAIN_NAMED

@@ -77,7 +77,7 @@ class Panel:
             return STOP
         if row is None:
             return ""
-        return SLIP if row["slip"] else MOVE if row["fair"] is False and row["move"] else STAY
+        return SLIP if row["slip"] else MOVE if row["move"] and False in (row["fair"], row["usual"]) else STAY
 
 
 def got_html(panel: Panel) -> str:
@@ -139,14 +139,15 @@ def _headline(panel: Panel) -> str:
     if not verdict:
         return say("face_got.chord")
     if row is None or verdict == STOP:
-        key = "again" if row is None or row["doubt"] or row["within"] is not False else "move_or_ask"
+        over = row is not None and row["within"] is False and not row["doubt"] and panel.tolerance and row["at"]
+        key = "move_or_ask" if over else "again"
         return say(f"face_got.{key}", stake="" if row is None else _name(row))
     stake = _name(row)
     if verdict == STAY:
         return say(
             "face_got.stays_within" if row["within"] else "face_got.stays", stake=stake, tolerance=panel.tolerance
         )
-    return say(f"face_got.{verdict}", stake=stake)
+    return say(f"face_got.{verdict if verdict == SLIP or row['fair'] is False else 'off'}", stake=stake)
 
 
 def _name(row: GotRow) -> str:

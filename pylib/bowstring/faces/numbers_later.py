@@ -12,7 +12,7 @@ from bowstring.faces.numbers import StateOfJob, asked, state_of
 from bowstring.faces.question_lines import SAID, USUAL, WRONG, QuestionLine, capital, line_of, question_lines
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
-from bowstring.report.cautions import LIKELY_TOLERANCE
+from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.report.own import is_advised, own_row
 from bowstring.sheet.markup import marked
 from bowstring.words import say

@@ -15,7 +15,6 @@ from bowstring.words import say
 MOST_BUILT = 18
 """Rows of what was built that the back holds, both ends among them."""
 _FIXED = 44.0 + 42.0 + 50.0 + 70.0 + 34.0  # head, the table's heads, who signs, two lines of notes, gaps
-_OWN_LEAST = 5  # cautions of its own that a back has room for whatever else stands on it
 _INSIDE = PAGE_WIDE - 40.0
 
 

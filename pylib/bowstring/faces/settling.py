@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import cast
 
 from bowstring.errors import BadJob, bad
 from bowstring.geometry.given import FIELDS, Given
@@ -111,6 +110,6 @@ def _settle_whole(arcs: Arcs, typed: Typed, texts: Typed) -> None:
 def _refuse_twice(arcs: Arcs, texts: Typed) -> None:
     """A radius beside its diameter is one measure given twice."""
     try:
-        named_plainly(cast("Mapping[object, object]", texts))
+        named_plainly(texts)
     except BadJob as refusal:
         arcs.refusals[refusal.field.replace(".", "-")] = refusal

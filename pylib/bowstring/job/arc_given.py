@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Any
 
 from bowstring.errors import bad
 from bowstring.geometry.given import ANGLES, FIELDS, Given
@@ -37,7 +38,7 @@ class ArcGiven:
     sides: tuple[float, float, float] | None = None
 
 
-def named_plainly(arc: Mapping[object, object], place: str = "arc") -> dict[object, object]:
+def named_plainly(arc: Mapping[Any, object], place: str = "arc") -> dict[object, object]:
     """Return a job's arc under the contract's own names; raises ``BadJob`` where one measure stands there twice.
 
     >>> named_plainly({"chord": "38 ft", "rise": "5 ft"})

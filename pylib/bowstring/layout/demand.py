@@ -11,6 +11,9 @@ from bowstring.layout.rows import Row
 
 PLACE, FAIR = "place", "fair"
 
+LIKELY_TOLERANCE = 0.05
+"""Metres: nobody sets forms to a coarser tolerance (common practice, no source)."""
+
 
 @dataclass(frozen=True)
 class Demand:

@@ -3,16 +3,28 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import pi, sqrt
+from math import hypot, pi, sqrt
 
+from bowstring.analysis.accuracy import NORMAL_95
+from bowstring.analysis.error_model import error_model
 from bowstring.construction import Standing, Step
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance, left_of, unit_vector
+from bowstring.job.job import Job
+from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.layout.got import step_of
 from bowstring.layout.layout import Layout
+from bowstring.units.sizes import FOOT
 
 READS_APART = 1.0
 """Tape marks by which readings at one mark may miss the place that meets them best; past it one is misread."""
+
+STANDS_OFF = 2
+"""Tape marks by which any stake may stand off, however finely it is driven."""
+
+FAR_OFF = FOOT / 2
+"""Metres: what is farther off its place is a misread tape before it is a mark that moved (common practice, no
+source)."""
 
 
 @dataclass(frozen=True)
@@ -23,7 +35,10 @@ class Judged:
         name: the mark as the job names it; stake: that of its step, if that drives one.
         off: how far the named mark is from where the sheet would have put it.
         across: how far the stake is off the arc, along: how far past its place toward B.
-        within, fair: whether it is inside the job's limits, ``None`` where there is none or no stake.
+        within: whether it is inside the tolerance. Without one ``False`` where nobody drives a stake so badly, nor
+            sets another mark, and otherwise ``None``.
+        usual: without a tolerance, whether a stake usually stands as near, ``None`` with one or without a stake.
+        fair: whether its bump is inside the fair limit, ``None`` where there is none or no stake.
         bump: how far off the mid-ordinate over its two neighbours as they will stand, positive outward.
         doubt: its readings disagree by more than tapes do.
     """
@@ -37,6 +52,7 @@ class Judged:
     along: float
     bump: float | None
     within: bool | None
+    usual: bool | None
     fair: bool | None
     doubt: bool
 
@@ -48,19 +64,36 @@ def judge(layout: Layout, name: str) -> Judged:
     stake = step.stake if step.stake in {one.name for one in layout.stakes} else None
     across = None if stake is None else layout.misses.by_stake[stake]
     bump = None if stake is None else bump_of(layout, stake)
+    off = distance(layout.recipe.at[name], standing.planned[name])
+    unasked = across is not None and job.tolerance is None
     return Judged(
         name=name,
         step=step,
         standing=standing,
         stake=stake,
-        off=distance(layout.recipe.at[name], standing.planned[name]),
+        off=off,
         across=across,
         along=0.0 if stake is None else _along(layout, stake),
         bump=bump,
-        within=None if across is None or job.tolerance is None else abs(across) <= job.tolerance,
+        within=_within(job, off, across),
+        usual=abs(across or 0.0) <= usually_off(job) if unasked else None,
         fair=None if bump is None or job.fair is None else abs(bump) <= job.fair,
         doubt=standing.apart > READS_APART * job.tape.mark,
     )
+
+
+def _within(job: Job, off: float, across: float | None) -> bool | None:
+    if across is None:
+        return False if off > FAR_OFF else None
+    if job.tolerance is None:
+        return False if abs(across) > LIKELY_TOLERANCE else None
+    return abs(across) <= job.tolerance
+
+
+def usually_off(job: Job) -> float:
+    """Return what a stake stands off by at most, 95 of 100: its driving, and the tape that is read at it."""
+    errors = error_model(job.tape.mark, job.tape.feet, job.site.tape_class, 0.0, job.site.errors, job.driven)
+    return max(NORMAL_95 * hypot(errors.stake, errors.pull), STANDS_OFF * job.tape.mark)
 
 
 def _along(layout: Layout, stake: str) -> float:

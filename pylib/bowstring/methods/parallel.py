@@ -124,7 +124,8 @@ def set_parallel(recipe: Recipe, chord: float, parallel: Parallel) -> None:
         recipe.do(f"parallel_{way}_{side}", 1, [move], measures, start=end, end=other, peg=mark)
     first, last = ENDS["A"], ENDS["B"]
     if not recipe.moved.isdisjoint((first, last)):  # a string that is parallel no more has a length of its own
-        recipe.do("parallel_stood", 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)
+        kind = "parallel_stood" if parallel.proved else "parallel_stood_strung"
+        recipe.do(kind, 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)
         return
     proof = "strung" if not parallel.proved else "squared" if parallel.squared else "crossed"
     recipe.do(f"parallel_{proof}", 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring import Answer, BadJob, JobForm, answering
-from bowstring.job.link import write_link
+from bowstring import Answer, BadJob, answering
 from bowstring.page.beside import for_layout
 from bowstring.page.fields import field_of, job_of_fields
 from bowstring.page.labels import label_of
@@ -43,14 +42,15 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return {"sheet": sheet_html(answered, link, label_at)}
 
 
-def link_of(job: JobForm) -> tuple[str, str]:
-    """Return a job's link, or an empty one and why there is none: a job may hold more. Raises ``BadJob``."""
+def shown_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
+    """Return ``{"link", "link_note"}`` for ``{"fields"}``: the part after ``#``; empty for a job that can't be used."""
+    from bowstring.page.linking import whole_link
+
     try:
-        return write_link(job), ""
-    except BadJob as refusal:
-        if refusal.field != "link":
-            raise
-        return "", say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
+        link, why_none = whole_link({**asked, "address": ""}, last.for_fields(asked["fields"]))
+    except BadJob:
+        return {"link": "", "link_note": ""}
+    return {"link": link, "link_note": why_none}
 
 
 def label_at(place: str) -> str:

@@ -16,12 +16,15 @@ PLAIN = ("done", "by", "date", "stood")
 
 _ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
+KEPT_BESIDE = f"{'|'.join(PLAIN)}|read-[0-9]{{1,4}}-(?:check|value)"
+"""What the page's script lets stand beside the form, as a pattern: any other field that it hasn't is left out."""
+
 Typed = Mapping[str, str]
 
 
 def is_beside(name: str) -> bool:
     """Tell whether a field's id is of those that stand in no form."""
-    return name in PLAIN or _ROW.fullmatch(name) is not None
+    return re.fullmatch(KEPT_BESIDE, name) is not None
 
 
 def is_plain(field: tuple[str, str]) -> bool:
@@ -47,12 +50,6 @@ def read_of(fields: Typed) -> list[dict[str, str]]:
 def for_layout(fields: Typed) -> dict[str, str]:
     """Return the fields without those that no stake hangs on: what was worked out for them holds while they change."""
     return {name: text for name, text in fields.items() if name not in ("done", "stood")}
-
-
-def done_in(fields: Typed) -> dict[str, object]:
-    """Return what a job file says of the steps that stand."""
-    done = done_of(fields)
-    return {"done": list(done)} if done else {}
 
 
 def readings_in(fields: Typed) -> dict[str, object]:

@@ -5,13 +5,12 @@ What only some questions need is imported when they are asked: the first one is 
 
 from __future__ import annotations
 
-import importlib
 import json
 import re
 import zlib
 from collections.abc import Callable, Mapping
 from functools import cached_property
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
 from bowstring.page.beside import is_plain
@@ -86,7 +85,7 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
-    from bowstring.page.answering import link_of
+    from bowstring.page.linking import link_of
 
     try:
         job = read()
@@ -105,12 +104,15 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
 def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
-    from bowstring.page.beside import done_in
+    from bowstring.page.beside import done_of
 
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
-        job = cast("JobForm", _with_its_method(job, asked, calls) | done_in(asked["fields"]))
+        job = _with_its_method(job, asked, calls)
+        done = done_of(asked["fields"])
+        if done:
+            job = {**job, "done": done}
     except BadJob as refusal:
         return _refusal(refusal)
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
@@ -194,33 +196,15 @@ def _fold(asked: Asked, calls: Calls) -> Mapping[str, object]:
 
 
 def _link(asked: Asked, calls: Calls) -> Mapping[str, object]:
-    from bowstring.page.linking import shown_link
+    from bowstring.page.answering import shown_link
 
     return shown_link(asked, calls.last)
 
 
-_WARMED = (
-    "bowstring.drawings.svg",
-    "bowstring.report.answer",
-    "bowstring.layout.comparison",
-    "bowstring.report.cards",
-    "bowstring.page.staking",
-    "bowstring.drawings.step",
-    "bowstring.report.cautions",
-    "bowstring.faces.numbers_later",
-    "bowstring.page.linking",
-    "bowstring.page.got",
-    "bowstring.faces.checks",
-    "bowstring.faces.paper",
-    "bowstring.faces.why",
-)
-"""Modules that the faces need, in the order in which somebody comes to them; each imports what it needs itself."""
-
-
 def _warm(asked: Asked, calls: Calls) -> Mapping[str, object]:
-    part = int(asked["part"])
-    importlib.import_module(_WARMED[part])
-    return {"more": part + 1 < len(_WARMED)}
+    from bowstring.page.warming import warm
+
+    return {"more": warm(int(asked["part"]))}
 
 
 def _example(asked: Asked, calls: Calls) -> Mapping[str, object]:

@@ -8,14 +8,14 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
-from bowstring.page.talk import Asked, Face
+from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 Made = dict[str, object]
 
 
-def shown_face(asked: Asked, last: LastAnswer) -> Face:
+def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
     "got": {field: text}, "address": text}``.
 
@@ -34,17 +34,19 @@ def shown_face(asked: Asked, last: LastAnswer) -> Face:
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
     state = _state(answered)
-    return {"sign": "computed", "html": "", "state": state, **made}  # type: ignore[typeddict-item]  # the face's own keys
+    return {"sign": "computed", "html": "", "state": state, **made}
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return one fold of the face that tells why: ``{"fields", "key", "head": flag}`` gives ``{"html"}``, what stands
     in it or with ``head`` on it (and ``warns``), or ``{"error"}``."""
-    from bowstring.faces.why import fold_head_html, fold_html
+    from bowstring.faces.why import fold_head_html, fold_html, keys_of
 
     key = str(asked["key"])
     try:
         answered = last.for_fields(asked["fields"])
+        if key not in keys_of(answered):  # the job was stopped since that fold was made
+            return {"html": "", "warns": False}
         if not asked.get("head"):
             return {"html": fold_html(answered, key, label_at)}
         html, warns = fold_head_html(answered, key)
@@ -59,7 +61,7 @@ def _state(answered: Answer) -> dict[str, str]:
     return {"sign": "computed", "text": say("page.state_ready")}
 
 
-def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Face:
+def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
     """Return a face that has nothing to show yet, with the way to where that can be mended: ``open`` while there are
     too few numbers, which is nobody's mistake, otherwise ``refused``."""
     from bowstring.faces.numbers import numbers

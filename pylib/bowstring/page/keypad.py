@@ -6,7 +6,6 @@ from html import escape
 
 from bowstring.page.entries import said
 
-_FRACTIONS = ("1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8")
 _FINER = {16: range(1, 16, 2), 32: range(1, 32, 2)}
 _SPOKEN = {"'": "feet", '"': "inches", "-": "dash", "/": "over", ".": "point", ",": "comma", " ": "space",
            "°": "degrees"}  # fmt: skip

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from bowstring.errors import BadJob
-from bowstring.page.answering import LastAnswer, link_of
+from bowstring.job.form import JobForm
+from bowstring.job.link import write_link
 from bowstring.page.fields import job_of_fields
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.report.linked import with_method
+from bowstring.words import say
 
 
 def whole_link(asked: Asked, answered: Answer) -> tuple[str, str]:
@@ -19,10 +19,11 @@ def whole_link(asked: Asked, answered: Answer) -> tuple[str, str]:
     return (f"{address}#{link}" if address and link else link), why_none
 
 
-def shown_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return ``{"link", "link_note"}`` for ``{"fields"}``: the part after ``#``; empty for a job that can't be used."""
+def link_of(job: JobForm) -> tuple[str, str]:
+    """Return a job's link, or an empty one and why there is none: a job may hold more. Raises ``BadJob``."""
     try:
-        link, why_none = whole_link({**asked, "address": ""}, last.for_fields(asked["fields"]))
-    except BadJob:
-        return {"link": "", "link_note": ""}
-    return {"link": link, "link_note": why_none}
+        return write_link(job), ""
+    except BadJob as refusal:
+        if refusal.field != "link":
+            raise
+        return "", say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)

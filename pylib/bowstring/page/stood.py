@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Mapping
-from typing import cast
 
 from bowstring import BadJob, JobForm, answering
 from bowstring.job.link import read_link
@@ -40,8 +39,11 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
         if _said(before) == _said(now):
             return 0
         # What was got since brought later stakes elsewhere by itself, and belongs to both.
-        since = {key: now[key] for key in ("got", "found") if key in now}
-        old = answering(cast("JobForm", {**before, **since}))
+        if "got" in now:
+            before = {**before, "got": now["got"]}
+        if "found" in now:
+            before = {**before, "found": now["found"]}
+        old = answering(before)
         places = {stake["name"]: (stake["x"], stake["y"]) for stake in old["stakes"]}
     except BadJob:
         return 0

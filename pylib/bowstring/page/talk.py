@@ -4,7 +4,7 @@ Without ``from __future__ import annotations``, as the answer's forms are.
 """
 
 from collections.abc import Mapping
-from typing import Any, Literal, TypedDict, final
+from typing import Any, TypedDict, final
 
 Asked = Mapping[str, Any]
 """A question of the page's script: what it may hold is told by the function that answers it."""
@@ -18,19 +18,3 @@ class ErrorRow(TypedDict):
     field: str
     text: str
     line: str
-
-
-@final
-class State(TypedDict):
-    """What the bar says of the job: a sign by its name (``computed``, ``ask``, ``stop``, ``refused``), and a text."""
-
-    sign: str
-    text: str
-
-
-class Face(TypedDict):
-    """One face as HTML, and what the bar says; each face may tell more."""
-
-    sign: Literal["open", "computed", "refused"]
-    html: str
-    state: State

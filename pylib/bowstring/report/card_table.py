@@ -94,7 +94,8 @@ _OF_STRING: dict[str, tuple[Part, ...]] = {
     "parallel_crossed": (Part((("must_read", 0),), "diagonals"),),
     "parallel_squared": (Part((("must_read", 0),), "square_again", None, "parallel_crossed"),),
     "parallel_strung": (Part((), "twice"),),
-    "parallel_stood": (Part(),),
+    "parallel_stood": (Part((("must_read", 0),)),),
+    "parallel_stood_strung": (Part(),),
     **{f"parallel_{way}_{where}": (Part(numbers, *_BY_TRIANGLE, f"parallel_{where}"),)
        for way in ("toward", "away")
        for where, numbers in (

@@ -30,6 +30,7 @@ STOPS = frozenset(
         "caution.rule_over",
         "caution.got_far",
         "caution.got_over",
+        "caution.got_astray",
         "caution.got_apart",
         "caution.got_slip",
         "fit.apart",

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.job.landmarks import doubts_of_landmarks
+from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.layout.rows import Row
 from bowstring.report.caution import Caution, caution
@@ -19,9 +20,6 @@ from bowstring.words import say
 
 LIKELY = {"board": (0.003, 0.1), "hub": (0.15, 30.0)}
 """Metres between which a form board's thickness and a hub line's distance lie (common practice, no source)."""
-
-LIKELY_TOLERANCE = 0.05
-"""Metres: nobody sets forms to a coarser tolerance (common practice, no source)."""
 
 
 def report_cautions(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[str]:

@@ -9,12 +9,11 @@ from bowstring.construction import HELPERS, Step
 from bowstring.errors import BadJob
 from bowstring.job.got import Got
 from bowstring.job.job import Job
-from bowstring.layout.judging import Judged, judge
+from bowstring.layout.judging import FAR_OFF, Judged, judge
 from bowstring.layout.layout import Layout, lay_out
 from bowstring.report.forms.got import GotMove, GotRow, GotSlip, LaterNumber
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.places import place_name
-from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -22,9 +21,6 @@ MOST_LATER = 6
 """Numbers that are told of those that change: as many as fit beside the question."""
 
 MOST_MUST = 2
-
-FAR_OFF = FOOT / 2
-"""Metres: nobody is told to move a stake by more before it was taped again (common practice, no source)."""
 
 
 def report_got(layout: Layout) -> list[GotRow]:
@@ -68,6 +64,7 @@ def _row(layout: Layout, judged: Judged) -> GotRow:
         "across": judged.across,
         "shown": _stands(tape, judged),
         "within": judged.within,
+        "usual": judged.usual,
         "bump": judged.bump,
         "bump_shown": "" if judged.bump is None else tape.show_cost(abs(judged.bump)),
         "fair": judged.fair,
@@ -136,7 +133,8 @@ def _text(layout: Layout, judged: Judged, onward: str) -> str:
         toward = "B" if judged.along > 0 else "A"
         lines.append(say("got.along", along=tape.show_cost(abs(judged.along)), end=toward))
     if judged.within is False:
-        return " ".join([*lines, say("got.over", **values)])
+        asked = judged.stake is not None and job.tolerance is not None
+        return " ".join([*lines, say("got.over" if asked else "got.astray", **values)])
     if judged.fair is False:
         lines.append(say("got.bump", **values))
     return " ".join([*lines, onward])

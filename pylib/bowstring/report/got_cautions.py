@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.geometry.plane import distance
-from bowstring.layout.judging import Judged, judge
+from bowstring.layout.judging import Judged, judge, usually_off
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.report.caution import Caution, caution
 from bowstring.report.got import first_capital, slip_of, told_slip
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.places import place_name
+from bowstring.words import say
 
 OUT_OF_HAND = 1.05
 """A got sagitta this far from the wanted one, as a ratio, is told as a likely slip."""
@@ -63,14 +64,20 @@ def _doubts(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
 
 
 def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
-    """Out of tolerance, or in it and no fair curve with its neighbours."""
-    job, tape = layout.job, layout.job.tape
-    if judged.within is False:
-        yield caution("caution.got_over", stake=judged.stake, tolerance=tape.show_small(job.tolerance or 0.0),
-                      off=_off(layout, judged))  # fmt: skip
+    """What it is off by against what may be: the tolerance and the fair curve, or what is usual."""
+    job, tape, stake = layout.job, layout.job.tape, judged.stake
+    if judged.within is False and (stake is None or job.tolerance is None):
+        off = say("got.off_place", off=tape.show_cost(judged.off)) if stake is None else _off(layout, judged)
+        yield caution("caution.got_astray", mark=stake or place_name(judged.name), off=off)
+    elif judged.within is False:
+        shown, allowed = tape.show_over(judged.across or 0.0, job.tolerance or 0.0)
+        off = off_the_arc(tape, judged.across or 0.0, shown)
+        yield caution("caution.got_over", stake=stake, tolerance=allowed, off=off)
     elif judged.fair is False and judged.bump is not None:
         yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
                       fair=tape.show_small(job.fair or 0.0))  # fmt: skip
+    elif judged.usual is False:
+        yield caution("caution.got_unusual", stake=stake, usual=tape.show_cost(usually_off(job)))
 
 
 def _off(layout: Layout, judged: Judged) -> str:

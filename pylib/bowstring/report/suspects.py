@@ -16,9 +16,6 @@ from bowstring.words import say
 MOST_SHOWN = 3
 """Suspects that are told; with more the readings don't say enough yet."""
 
-MOST_AGAIN = 6
-"""Stakes to set again that are told by name."""
-
 
 def told_suspects(
     layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow]

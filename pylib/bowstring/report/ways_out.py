@@ -39,6 +39,7 @@ SETTLES: Mapping[str, str] = {
     "caution.rule_over": METHOD,
     "caution.got_far": GOT,
     "caution.got_over": GOT,
+    "caution.got_astray": GOT,
     "caution.got_apart": GOT,
     "caution.got_slip": GOT,
     "fit.apart": ENDS,

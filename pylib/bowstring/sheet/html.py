@@ -11,7 +11,7 @@ from bowstring.sheet.blocks import Block, Drawing, Heading, Items, Paragraph, Se
 from bowstring.sheet.drawn import drawn
 from bowstring.sheet.entries import entries
 from bowstring.sheet.markup import marked
-from bowstring.sheet.outline import outline, part
+from bowstring.sheet.outline import outline
 from bowstring.words import say
 from bowstring.words.isolated import isolated
 
@@ -39,12 +39,6 @@ def sheet_html(answer: Answer, link: str = "", label: Label | None = None) -> st
     sections = outline(answer)
     parts = "".join(_section(section, answer, label) for section in sections)
     return head + _contents(sections) + parts + _foot(answer, link)
-
-
-def part_html(answer: Answer, key: str) -> str:
-    """Return one part of an answer's sheet, by its key, as it stands in the whole; empty where there is none."""
-    section = part(answer, key)
-    return _section(section, answer, None) if section else ""
 
 
 def inside_html(section: Section, answer: Answer, label: Label | None = None) -> str:

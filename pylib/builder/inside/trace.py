@@ -64,10 +64,7 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
         _ask("face", asked, fields=fields, face="stakes", card=card, panel=panel, got=got, address="")
     for key in FOLDS:
         for head in (True, False):
-            try:
-                _ask("fold", asked, fields=fields, key=key, head=head)
-            except KeyError:
-                continue  # a stopped job hasn't got it
+            _ask("fold", asked, fields=fields, key=key, head=head)
     link = _ask("link", asked, fields=fields, address="").get("link")
     _ask("open_link", asked, text=link or "b1")
     for call in ("sheet", "job_file", "stakes_file"):

@@ -268,8 +268,8 @@ def test_what_the_page_never_sends_is_refused() -> None:
 
 def test_an_obstacle_without_its_outline_yet_still_has_a_plan_to_be_drawn_on() -> None:
     fields = {**fields_of_job(BARE), "ground-0-name": "shed", "ground-0-stops": "tape"}
-    shown = json.loads(handle("sheet", json.dumps({"fields": fields})))
-    assert shown["sign"] == "refused" and shown["errors"][0]["id"] == "ground-0-outline"
+    shown = json.loads(handle("numbers_later", json.dumps({"fields": fields, "panel": "way"})))
+    assert shown["errors"][0]["id"] == "ground-0-outline" and shown["state"]["sign"] == "stop"
     assert 'data-scale="' in shown["site_plan"]
-    worse = json.loads(handle("sheet", json.dumps({"fields": {**fields, "arc-chord": "no"}})))
-    assert worse["sign"] == "refused" and worse["site_plan"] == ""
+    worse = json.loads(handle("numbers_later", json.dumps({"fields": {**fields, "arc-chord": "no"}, "panel": "way"})))
+    assert worse["state"]["sign"] == "refused" and worse["site_plan"] == ""

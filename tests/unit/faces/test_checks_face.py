@@ -79,13 +79,16 @@ def test_after_a_first_out_the_first_button_tapes_it_again_and_nobody_is_suspect
     assert not of_class(html, "suspect") and "?" not in text_of(html)
 
 
-def test_a_suspect_is_named_with_the_step_that_sets_it_again_and_ringed() -> None:
+def test_a_suspect_is_named_with_the_card_that_sets_it_again_and_ringed() -> None:
+    """The face of the stakes begins with the locate ticket, and counts that too."""
     answer = asked(*FOUND)
     html = face(*FOUND)
+    card = next(row["number"] for row in answer["cards"] if row["stake"] == "Q1")
     step = next(row["number"] for row in answer["steps"] if row["stake"] == "Q1")
+    assert answer["cards"][card - 1]["steps"] == [step] and card != step
     go = next(one for one in html.iter("button") if one.get("data-do") == "go")
-    assert (go.get("data-step"), go.get("data-stake")) == (str(step), "Q1")
-    assert text_of(go) == f"Set Q1 again: step {step}"
+    assert (go.get("data-step"), go.get("data-stake")) == (str(card), "Q1")
+    assert text_of(go) == f"Set Q1 again: step {card}"
     svg = next(one for one in html.iter() if one.tag.endswith("svg"))
     names = ["".join(one.itertext()) for one in svg.iter() if one.tag.endswith("text")]
     assert "Q1?" in names

@@ -24,6 +24,9 @@ CAST_ALLOWED = {"page/fields.py"}  # what was typed, as a job
 IGNORE_ALLOWED = {"drawings/svg.py"}
 ANSWERS = ("answer", "answered")
 """What an answer is called where it is handed on."""
+TYPED = ("typed", "fields")
+"""What stands in the form's fields is called so where it is handed on: texts by ids, any of which may be missing."""
+TEXTS = ("Typed", "Mapping[str, str]", "dict[str, str]", "str", "tuple[tuple[str, str], ...]")
 
 
 def loose_ends(source: str, name: str) -> list[str]:
@@ -44,9 +47,13 @@ def loose_ends(source: str, name: str) -> list[str]:
             said = ast.unparse(node.annotation) if node.annotation else "nothing"
             if said != "Answer":
                 found.append((line, f"{node.arg} is {said}"))
+        if isinstance(node, ast.arg) and node.arg in TYPED and node not in by_lambda:
+            said = ast.unparse(node.annotation) if node.annotation else "nothing"
+            if said.removesuffix(" | None") not in TEXTS:
+                found.append((line, f"{node.arg} is {said}"))
         if isinstance(node, ast.Name) and isinstance(node.ctx, ast.Store) and node.id == "Answer":
             found.append((line, "another Answer"))
-        if _gets_by_name(node) and not name.startswith("page/"):  # the page reads what was typed so
+        if _gets_by_name(node) and not name.startswith("page/"):  # the page reads what its script asks so
             found.append((line, "get"))
     lines = enumerate(source.splitlines(), 1)
     found += [(line, "type: ignore") for line, text in lines if "type: ignore" in text and name not in IGNORE_ALLOWED]
@@ -56,6 +63,8 @@ def loose_ends(source: str, name: str) -> list[str]:
 def _gets_by_name(node: ast.AST) -> bool:
     """Whether a key is read by ``get``: of a typed dict that gives no fault for one that it doesn't have."""
     if not (isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.func.attr == "get"):
+        return False
+    if isinstance(node.func.value, ast.Name) and node.func.value.id in TYPED:
         return False
     return any(isinstance(one, ast.Constant) and isinstance(one.value, str) for one in node.args[:1])
 
@@ -81,6 +90,9 @@ def test_every_view_is_looked_at() -> None:
         ("Answer = Mapping[str, object]", "another Answer"),
         ("row = cast(StepRow, one)", "cast"),
         ("side = answer.get('side', 'left')", "get"),
+        ("def f(row: StepRow) -> str: return row.get('side', '')", "get"),
+        ("def f(typed: StepRow) -> str: return typed.get('side', '')", "typed is StepRow"),
+        ("def f(fields) -> str: return fields.get('side', '')", "fields is nothing"),
         ("side = answer['sied']  # type: ignore[typeddict-item]", "type: ignore"),
     ],
 )
@@ -92,4 +104,5 @@ def test_the_rule_sees_what_lets_a_wrong_key_through(source: str, what: str) -> 
 def test_the_rule_lets_a_typed_view_be() -> None:
     source = "def f(answer: Answer) -> str:\n    return SIGNS.get(kind, '') + answer['side']\nf(lambda answer: answer)"
     assert loose_ends(source, "sheet/new.py") == []
-    assert loose_ends("unit = typed.get('unit', '')", "page/new.py") == []
+    assert loose_ends("unit = asked.get('unit', '')", "page/new.py") == []
+    assert loose_ends("def f(typed: Typed) -> str:\n    return typed.get('unit', '')", "faces/new.py") == []

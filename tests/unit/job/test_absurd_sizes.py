@@ -126,9 +126,10 @@ def test_a_form_with_absurd_rows_is_answered(row: int, group: str, kind: str) ->
     names = {"ground": "outline", "known": "x", "got": "sagitta"}
     fields = {"unit": "m", "arc-chord": "30", "arc-sagitta": "5", f"{group}-{row % 1000}-{names[group]}": value}
     began = process_time()
-    shown = json.loads(handle("sheet", json.dumps({"fields": fields, "unit_before": None, "address": ""})))
+    shown = json.loads(handle("numbers", json.dumps({"fields": fields})))
+    stakes = json.loads(handle("face", json.dumps({"fields": fields, "face": "stakes"})))
     with about(row, group, kind):
-        assert shown["sign"] == "refused" and shown["errors"]
+        assert stakes["sign"] == "refused" and shown["errors"] and shown["state"]["sign"] == "stop"
         assert process_time() - began < 5 * LONGEST
 
 

@@ -204,13 +204,21 @@ def test_flat_sides_say_how_much_a_mark_moves_the_radius() -> None:
 
 def test_the_page_reads_what_a_job_file_does() -> None:
     """Alone in its field, too, where another field is refused."""
+
+    def ask(fields: dict[str, str]) -> Any:
+        return json.loads(handle("numbers", json.dumps({"fields": fields})))
+
     fields = {"arc-radius": "R=15'", "arc-sagitta": "BOW 5", "arc-central_angle": "Δ 45°", "title": "x" * 90}
-    told = json.loads(handle("sheet", json.dumps({"fields": fields})))
-    assert told["sign"] == "refused" and [row["id"] for row in told["errors"]] == ["title"]
-    assert all(words in told["echoes"][name] for name, words in
-               {"arc-radius": "15", "arc-sagitta": "5", "arc-central_angle": "45"}.items())  # fmt: skip
-    wrong = json.loads(handle("sheet", json.dumps({"fields": {**fields, "title": "", "arc-radius": "M 15'"}})))
-    assert [row["id"] for row in wrong["errors"]] == ["arc-radius"]
+    told = ask(fields)
+    assert told["state"]["sign"] == "stop" and [row["id"] for row in told["errors"]] == ["title"]
+    assert {name: told["rows"][name]["beside"].partition("\n")[0] for name in fields if name != "title"} == {
+        "arc-radius": "15' 0\"",
+        "arc-sagitta": "5' 0\"",
+        "arc-central_angle": "45°00'00\"",
+    }
+    wrong = ask({**fields, "title": "", "arc-radius": "M 15'"})
+    assert wrong["sign"] == "refused" and not wrong["errors"]
+    assert [name for name, row in wrong["rows"].items() if row["state"] == "wrong"] == ["arc-radius"]
 
 
 @given(

@@ -9,6 +9,7 @@ import pytest
 from bowstring import BadJob, answer, read_link, write_link
 from bowstring.job.job import read_job
 from bowstring.job.record import RECORD_KEYS, Read, Record
+from bowstring.page.beside import done_of, is_beside
 from bowstring.page.fields import fields_of_job, job_of_fields
 from helping import SAID, answer_to
 
@@ -38,8 +39,19 @@ def test_what_a_check_read_is_in_the_job_s_unit(unit: str, metres: float) -> Non
     assert read_job({**PLAIN, "read": [{"check": "flat", "value": 0}]}).record.read == (Read("flat", 0.0),)
 
 
-def test_the_answer_is_the_same_with_and_without_it() -> None:
-    assert answer_to({**PLAIN, **RECORD}) == answer_to(PLAIN)
+def test_the_answer_is_the_same_with_and_without_it_but_for_what_was_read() -> None:
+    told, plain = answer_to({**PLAIN, **RECORD}), answer_to(PLAIN)
+    assert (told["read"]["count"], told["read"]["by"], told["read"]["date"]) == (1, RECORD["by"], RECORD["date"])
+    assert (plain["read"]["count"], plain["read"]["by"], plain["read"]["date"]) == (0, "", "")
+    assert {**told, "read": plain["read"]} == plain
+
+
+@pytest.mark.parametrize("value", ["-3 m", "good"])
+def test_a_reading_that_is_no_length_refuses_no_job_and_is_told_at_its_check(value: str) -> None:
+    told, plain = answer_to({**PLAIN, "read": [{"check": "A-Q2", "value": value}]}), answer_to(PLAIN)
+    (row,) = told["read"]["rows"]
+    assert row["verdict"] == "unread" and row["typed"] == [value] and row["wrong"]
+    assert {**told, "read": plain["read"]} == plain
 
 
 def test_steps_that_are_done_were_done_with_a_method() -> None:
@@ -59,9 +71,23 @@ def test_a_link_leaves_it_out_unless_it_is_asked_for() -> None:
     assert write_link(none, whole=True) == write_link(PLAIN)
 
 
-def test_a_job_with_it_opens_in_the_form_as_the_job_that_it_is() -> None:
-    assert fields_of_job({**PLAIN, **RECORD}) == fields_of_job(PLAIN)
-    assert job_of_fields(fields_of_job({**PLAIN, **RECORD}))["method"] == "halving"
+def test_a_job_with_it_opens_in_the_form_with_what_was_done_and_read() -> None:
+    fields = fields_of_job({**PLAIN, **RECORD})
+    kept = {name: text for name, text in fields.items() if is_beside(name)}
+    assert {name: text for name, text in fields.items() if name not in kept} == fields_of_job(PLAIN)
+    assert kept == {
+        "done": "1 2 4 3",
+        "by": "the morning crew",
+        "date": "2028-02-29",
+        "read-0-check": "A-Q2",
+        "read-0-value": "29' 4-3/8\"",
+        "read-1-check": "Q1-Q2",
+        "read-1-value": "19.5",
+    }
+    job = job_of_fields(fields)
+    assert job["method"] == "halving" and (job["by"], job["date"]) == (RECORD["by"], RECORD["date"])
+    assert job["read"] == [RECORD["read"][0], {"check": "Q1-Q2", "value": "19.5"}]
+    assert done_of(fields) == (1, 2, 3, 4)
 
 
 HEDGE = {

@@ -302,10 +302,12 @@ def test_the_form_offers_it_and_answers_it() -> None:
     assert fields["method"] == BEAM
     assert job_of_fields(fields)["method"] == BEAM
     asked = json.dumps({"fields": fields, "unit_before": None, "address": "https://example.org/"})
-    sheet = json.loads(handle("sheet", asked))
-    assert (sheet["sign"], sheet["errors"]) == ("computed", [])
-    assert "K2: along the beam from A tape 12.00 m" in sheet["sheet"]
-    assert "a crossed beam" in json.loads(handle("advice", asked))["advice"]
+    assert "K2: along the beam from A tape 12.00 m" in json.loads(handle("sheet", asked))["sheet"]
+    for face in ("stakes", "checks", "paper", "why"):
+        shown = json.loads(handle("face", json.dumps({"fields": fields, "face": face})))
+        assert (shown["sign"], shown["state"]["sign"]) == ("computed", "computed")
+    later = json.loads(handle("numbers_later", asked))
+    assert "a crossed beam" in later["advice"] and later["state"]["sign"] == "computed"
     assert "K3" in json.loads(handle("stakes_file", asked))["text"]
 
 

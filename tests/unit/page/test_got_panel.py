@@ -80,6 +80,21 @@ def test_a_slip_is_named_first_and_tape_it_again_is_the_first_thing() -> None:
     assert buttons(made) == ["use-got", "keep"] and "Tape it again" in text_of(made)
 
 
+def test_without_a_tolerance_a_stake_far_off_is_no_place_to_go_on_from() -> None:
+    """The offset typed for the distance along: 12 ft less."""
+    made = panel({**ARC, "method": "ordinates"}, "K1", m0="5' 3-1/4\"")
+    assert "Don't go on from this" in text_of(made) and "K1 stands 4' 3\" inside the arc" in text_of(made)
+    assert "can stay" not in text_of(made) and "fill" not in made and buttons(made) == ["keep"]
+
+
+def test_without_a_tolerance_a_stake_off_by_more_than_usual_is_moved_first() -> None:
+    made = panel({**ARC, "levels": "3", "method": "halving"}, "M", m1="5' 3-5/8\"")
+    assert "M is off the arc" in text_of(made) and "Move M in 5/8 in" in text_of(made)
+    assert buttons(made) == ["use-got", "move"] and made["fill"]["got-0-stake"] == "M"
+    near = panel({**ARC, "levels": "3", "method": "halving"}, "M", m1="5' 3-1/4\"")
+    assert "M can stay" in text_of(near) and buttons(near) == ["keep", "use-got"]
+
+
 def test_readings_that_disagree_are_no_place_to_go_on_from() -> None:
     made = panel({**FINE, "tolerance": "1-1/2 in"}, "M", m1="5' 3-1/4\"", m2="19' 10\"", m3="19' 8\"")
     assert "disagree by" in text_of(made) and "fill" not in made and buttons(made) == ["keep"]

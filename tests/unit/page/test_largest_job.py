@@ -93,14 +93,15 @@ def test_the_same_job_opened_twice_has_one_id_and_another_has_another() -> None:
     assert asked("open_file", text=text)["link"] == ""
 
 
-def test_the_sheet_of_a_job_too_large_for_a_link_says_to_save_the_file() -> None:
+def test_a_job_too_large_for_a_link_says_to_save_the_file() -> None:
     beds = [bed(number) for number in range(14)]
-    job = {**FRAME, "ground": beds}
-    shown = asked("sheet", fields=fields_of_job(job), unit_before=None, address="https://example.org/")
-    assert shown["sign"] == "computed"
+    large, small = (fields_of_job({**FRAME, "ground": rows}) for rows in (beds, beds[:1]))
+    shown = asked("link", fields=large)
     assert shown["link"] == "" and "file" in shown["link_note"]
-    assert "example.org" not in shown["sheet"]
-    small = asked(
-        "sheet", fields=fields_of_job({**job, "ground": beds[:1]}), unit_before=None, address="https://example.org/"
+    assert "example.org" not in asked("sheet", fields=large, address="https://example.org/")["sheet"]
+    assert "example.org" not in asked("face", face="paper", fields=large, address="https://example.org/")["html"]
+    shown = asked("link", fields=small)
+    assert shown["link"] and shown["link_note"] == ""
+    assert (
+        f"https://example.org/#{shown['link']}" in asked("sheet", fields=small, address="https://example.org/")["sheet"]
     )
-    assert small["link"] and small["link_note"] == ""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from html import unescape
+from typing import Any
 
 import pytest
 
@@ -52,10 +53,16 @@ def test_a_name_and_an_angle_are_no_lengths() -> None:
     assert unit_note({"unit": "m", "title": "38", "arc-central_angle": "60"}, "ft") == ""
 
 
-def test_the_sheet_carries_the_note_and_is_not_to_be_built_from() -> None:
-    shown = json.loads(handle("sheet", json.dumps({"fields": {**FEET, "unit": "m"}, "unit_before": "ft"})))
-    assert shown["sign"] == "computed" and shown["stop"] is True
-    assert shown["unit_note"] and shown["unit_note"] in shown["sheet"]
+def numbers(fields: dict[str, str], before: object = None) -> Any:
+    """The face of the numbers as the page asks for it."""
+    return json.loads(handle("numbers", json.dumps({"fields": fields, "unit_before": before})))
+
+
+def test_the_note_stands_on_the_numbers_until_somebody_says_which_unit_holds() -> None:
+    shown = numbers({**FEET, "unit": "m"}, "ft")
+    assert shown["sign"] == "computed"
+    assert shown["unit_note"] and shown["unit_note"] == unit_note({**FEET, "unit": "m"}, "ft")
+    assert numbers({**FEET, "unit": "m"})["unit_note"] == numbers(FEET, "ft")["unit_note"] == ""
 
 
 def test_markup_in_a_field_stays_text() -> None:
@@ -64,25 +71,26 @@ def test_markup_in_a_field_stays_text() -> None:
 
 
 def test_an_unknown_unit_before_is_no_unit() -> None:
-    shown = json.loads(handle("sheet", json.dumps({"fields": FEET, "unit_before": "<b>"})))
-    assert shown["unit_note"] == ""
+    assert numbers({**FEET, "unit": "m"}, "<b>")["unit_note"] == ""
 
 
 @pytest.mark.parametrize(("unit", "usual"), [("ft", "0.01 ft"), ("m", "5 mm"), ("mm", "5 mm")])
 def test_a_mark_of_another_unit_gives_way_to_the_usual_one_and_is_told(unit: str, usual: str) -> None:
     fields = {**fields_of_job(DEMO), "unit": unit}
     assert "mark" not in job_of_fields(fields)
-    shown = json.loads(handle("sheet", json.dumps({"fields": fields, "unit_before": "ft-in"})))
+    shown = numbers(fields, "ft-in")
     assert shown["sign"] == "computed" and shown["errors"] == []
     told = plain(shown["echoes"]["mark"])
     assert "1/16 in" in told and usual in told
-    refused = json.loads(handle("sheet", json.dumps({"fields": {**fields, "arc-chord": "-1"}})))
+    refused = numbers({**fields, "arc-chord": "-1"})
     assert refused["sign"] == "refused" and plain(refused["echoes"]["mark"]) == told
 
 
 def test_a_mark_of_the_unit_s_own_stays_and_one_of_no_tape_is_refused() -> None:
     fields = {**fields_of_job(DEMO), "unit": "m", "mark": "0.001 m"}
     assert job_of_fields(fields)["mark"] == "0.001 m"
-    assert "mark" not in json.loads(handle("sheet", json.dumps({"fields": fields})))["echoes"]
-    strange = json.loads(handle("sheet", json.dumps({"fields": {**fields, "mark": "0.002 m"}})))
-    assert strange["sign"] == "refused" and strange["errors"][0]["id"] == "mark"
+    assert "mark" not in numbers(fields)["echoes"]
+    strange = numbers({**fields, "mark": "0.002 m"})
+    assert strange["state"]["sign"] == "stop" and strange["errors"][0]["id"] == "mark"
+    asked = {"fields": {**fields, "mark": "0.002 m"}, "face": "stakes"}
+    assert json.loads(handle("face", json.dumps(asked)))["sign"] == "refused"

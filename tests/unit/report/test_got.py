@@ -9,10 +9,11 @@ from math import atan2, hypot
 import pytest
 
 from bowstring import BadJob
-from helping import answer_to
+from helping import about, answer_to
 
 FOOT = 0.3048
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "side": "left", "levels": 3}
+ORDINATES = {key: value for key, value in PLAIN.items() if key != "levels"} | {"method": "ordinates"}
 ASIDE = {"got": [{"stake": "M", "half_chords": ["19 ft 9 in", "19 ft 8 in"]}]}
 
 
@@ -182,9 +183,55 @@ def test_a_stake_is_judged_by_its_place_and_by_its_neighbours() -> None:
     assert got_row(FINE, "M", reading("mid M", "M", "5 ft 3-3/8 in"))["within"] is False
 
 
-def test_without_a_tolerance_nothing_is_judged() -> None:
-    row = got_row(PLAIN, "M", reading("mid M", "M", "5 ft 3-1/4 in"))
-    assert row["within"] is None and row["fair"] is None and row["across"] is not None
+def test_without_a_tolerance_a_stake_is_held_to_what_is_usual() -> None:
+    """A pin is driven with 1/8 in, and a tape read at both ends to 1/8 in with 0.051: 95 of 100 stand within 1.96 times
+    the root of the sum of their squares, 0.264 in. Nobody forms to 0.05 m, 1.97 in."""
+    for read, within, usual in (
+        ("5 ft 3-1/4 in", None, True),
+        ("5 ft 3-3/8 in", None, False),
+        ("5 ft 4-7/8 in", None, False),
+        ("5 ft 5 in", False, False),
+        ("5 ft 1-1/8 in", None, False),
+        ("5 ft 1 in", False, False),
+    ):
+        row = got_row(PLAIN, "M", reading("mid M", "M", read))
+        with about(read):
+            assert (row["within"], row["usual"], row["fair"]) == (within, usual, None)
+    assert got_row(FINE, "M", reading("mid M", "M", "5 ft 3-3/8 in"))["usual"] is None
+    board = got_row({**PLAIN, "errors": {"stake": "1/4 in"}}, "M", reading("mid M", "M", "5 ft 3-3/8 in"))
+    assert board["usual"] is True
+
+
+def test_without_a_tolerance_too_a_stake_that_is_far_off_is_a_stop() -> None:
+    """The offset typed for the distance along: the stake would stand 4 ft inside the arc."""
+    got = [{"stake": "K1", "measures": [reading("mid A-B", "foot K1", "5 ft 3-1/4 in")]}]
+    told = answer_to({**ORDINATES, "got": got})
+    (stop,) = told["stops"]
+    assert stop.startswith("Don't build yet: K1 stands 4' 3\" inside the arc.") and "tape it again" in stop
+    assert [way["panel"] for way in told["ways_out"]] == ["got"]
+    (row,) = told["got"]
+    assert row["move"] is None and row["text"].endswith("tape it again.")
+
+
+def test_a_stake_that_is_off_by_more_than_usual_is_told_and_is_no_stop() -> None:
+    got = [{"stake": "M", "measures": [reading("mid M", "M", "5 ft 3-3/8 in")]}]
+    told = answer_to({**PLAIN, "got": got})
+    assert not told["stops"]
+    assert "Stakes usually stand within 0.26 in of the arc, and M doesn't. Move it back, or ask." in told["cautions"]
+    near = answer_to({**PLAIN, "got": [{"stake": "M", "measures": [reading("mid M", "M", "5 ft 3-1/4 in")]}]})
+    assert not any("usually stand" in text for text in near["cautions"])
+
+
+def test_a_mark_that_drives_no_stake_and_is_far_off_its_place_is_a_stop() -> None:
+    """Half the string of 38 ft read 17 ft 0 in where 19 ft 0 in are asked."""
+    helper = next(step for step in answer_to(ORDINATES)["steps"] if step["kind"] == "string_middle")
+    measure = helper["measures"][0]
+    mark = helper["marks"][-1]
+    for read, stops in (("17 ft", 1), ("18 ft 11-1/2 in", 0)):
+        got = [{"stake": mark, "measures": [reading(measure["from"], measure["to"], read)]}]
+        told = answer_to({**ORDINATES, "got": got})
+        with about(read, told["stops"]):
+            assert sum("tape it again" in text for text in told["stops"]) == stops
 
 
 def test_two_neighbours_that_stand_out_alike_make_no_bump() -> None:

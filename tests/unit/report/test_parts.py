@@ -12,9 +12,9 @@ import pytest
 
 from bowstring import BadJob, answer
 from bowstring.demo import DEMO
+from bowstring.faces.fold_insides import section_of
 from bowstring.report import parts
 from bowstring.report.answer import Answering
-from bowstring.sheet.html import part_html
 from halving_jobs import JOBS
 
 
@@ -45,7 +45,7 @@ def test_each_part_is_worked_out_once_and_only_when_it_is_read(monkeypatch: pyte
     assert not made, "asking whether a part is there works nothing out"
     assert answering["arc"] is answering["arc"]
     assert made == {"arc": 1}
-    part_html(answering, "rounding")
+    assert section_of(answering, "rounding")
     assert made == {"arc": 1, "rounding": 1}
     dict(answering)
     assert set(made.values()) == {1} and made.keys() == parts.PARTS.keys()
@@ -70,23 +70,27 @@ print(json.dumps([name for name in sys.modules if name.startswith("bowstring.")]
 
 
 @pytest.mark.parametrize(
-    ("work", "unwanted"),
+    ("work", "wanted", "unwanted"),
     [
         (
             "from bowstring import answering; from bowstring.demo import DEMO; answering(DEMO)['arc_shown']",
+            "job.job",
             ("analysis.accuracy", "analysis.mistakes", "layout.comparison", "report.cautions", "drawings", "sheet"),
         ),
         (
             "from bowstring import answering; from bowstring.demo import DEMO; answering(DEMO)['steps']",
+            "job.job",
             ("analysis.accuracy", "analysis.mistakes", "layout.comparison", "drawings", "sheet"),
         ),
-        ("import bowstring.page.calls", ("drawings.plan", "drawings.mistakes", "analysis.mistakes", "sheet.csv")),
-        ("import bowstring.terminal", ("drawings", "sheet", "analysis.mistakes", "page")),
+        ("import bowstring.page.calls", "page.fields", ("layout", "report", "analysis", "drawings", "sheet", "faces")),
+        ("import bowstring.terminal", "job.job", ("drawings", "sheet", "analysis.mistakes", "page")),
     ],
 )
-def test_what_nobody_asked_for_is_not_even_imported(house: Path, work: str, unwanted: tuple[str, ...]) -> None:
+def test_what_nobody_asked_for_is_not_even_imported(
+    house: Path, work: str, wanted: str, unwanted: tuple[str, ...]
+) -> None:
     command = [sys.executable, "-c", LOADED.format(work=work), str(house / "pylib")]
     done = subprocess.run(command, capture_output=True, text=True, check=True)
     loaded = json.loads(done.stdout)
-    assert "bowstring.job.job" in loaded
+    assert f"bowstring.{wanted}" in loaded
     assert [name for name in loaded for one in unwanted if f"{name}.".startswith(f"bowstring.{one}.")] == []

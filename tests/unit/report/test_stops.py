@@ -16,7 +16,7 @@ from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
 from bowstring.words import say
-from helping import answer_to
+from helping import about, answer_to
 
 PLAIN = {"arc": {"chord": "38 ft", "sagitta": "5 ft 3 in"}, "drawn_to": "face", "side": "left", "levels": 2}
 FOUND = {"tape": "level", "chord": ["38 ft 6 in", "38 ft 6 in"]}
@@ -111,11 +111,23 @@ def test_every_sentence_that_says_not_to_build_is_a_stop() -> None:
     assert forbids - doubts <= STOPS
 
 
-def test_the_page_doesn_t_call_such_a_sheet_up_to_date() -> None:
+def test_no_face_of_such_a_job_says_that_it_is_ready() -> None:
     fields = {"unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5 ft 3 in", "drawn_to": "unsure", "side": "left"}
-    assert json.loads(handle("sheet", json.dumps({"fields": fields})))["stop"] is True
-    fields["drawn_to"] = "face"
-    assert json.loads(handle("sheet", json.dumps({"fields": fields})))["stop"] is False
+    for face in ("stakes", "checks", "paper", "why"):
+        asked = {"fields": fields, "face": face}
+        for drawn_to, sign in (("unsure", "stop"), ("face", "computed")):
+            fields["drawn_to"] = drawn_to
+            with about(face, drawn_to):
+                assert json.loads(handle("face", json.dumps(asked)))["state"]["sign"] == sign
+
+
+def test_a_fold_that_a_stopped_job_hasnt_is_empty() -> None:
+    """It was there, and was opened, before the job was stopped."""
+    fields = {"unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5 ft 3 in", "drawn_to": "face", "side": "left"}
+    for drawn_to, there in (("face", True), ("unsure", False)):
+        for head in (False, True):
+            asked = {"fields": {**fields, "drawn_to": drawn_to}, "key": "accuracy", "head": head}
+            assert bool(json.loads(handle("fold", json.dumps(asked)))["html"]) is there
 
 
 def test_what_makes_every_check_blind_or_turns_the_curve_is_a_stop() -> None:

@@ -32,7 +32,8 @@ def told(method: str, **more: object) -> dict[str, object]:
 @pytest.mark.parametrize("method", ALL)
 @pytest.mark.parametrize("side", ["left", "right"])
 def test_every_reading_of_every_step_stands_on_both_sheets(method: str, side: str) -> None:
-    found = told(method, side=side)
+    # Chords produced come to more than three times half an inch here, and then no number stands on a sheet.
+    found = told(method, side=side, **({"tolerance": "1-1/2 in"} if method == "produced" else {}))
     text, html = " ".join(sheet_text(found).split()), sheet_html(found)
     for step in found["steps"]:  # type: ignore[attr-defined]
         for measure in step["measures"]:

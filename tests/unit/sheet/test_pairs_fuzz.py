@@ -15,7 +15,8 @@ from bowstring.sheet.text import sheet_text
 from helping import about
 from unit.layout.test_ground_fuzz import job_of, sites
 
-OTHER = {"left": "right", "right": "left"}
+OTHER = {"left": "right", "right": "left", "LEFT": "RIGHT", "RIGHT": "LEFT"}
+HANDS = re.compile(r"\b(left|right|LEFT|RIGHT)\b")
 FACING = re.compile(r"(?:to|on) the (left|right) \(facing (\w+) from (\w+)\)")
 FEW = max(25, settings.default.max_examples // 4)
 tolerances = st.sampled_from(["1/16 in", "1/4 in", "1/2 in", "1 in"])
@@ -28,7 +29,7 @@ def plain(text: str) -> str:
 
 def swapped(text: str) -> str:
     """A plain text of the other hand."""
-    return re.sub(r"\b(left|right)\b", lambda found: OTHER[found[1]], plain(text))
+    return HANDS.sub(lambda found: OTHER[found[1]], plain(text))
 
 
 def texts(value: Any) -> Iterator[str]:

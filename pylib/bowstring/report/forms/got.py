@@ -36,7 +36,9 @@ class GotRow(TypedDict):
     Attributes:
         stake: the mark as the job names it; at: the stake of its step, ``None`` where that drives none.
         across: how far that stake is off the arc, ``None`` without one; shown: the same as a text.
-        within: whether it is within the tolerance, ``None`` without one.
+        within: whether it is within the tolerance; without one ``False`` where nobody drives a stake so badly, or a
+            mark is far off its place, and otherwise ``None``.
+        usual: without a tolerance, whether stakes usually stand as near, otherwise ``None``.
         bump: how far it is off the mid-ordinate over its two neighbours as they will stand; fair: whether that is
             within the fair limit, ``None`` without one.
         apart: by how much its readings disagree; doubt: they do by more than tapes may, so that nothing stands on them.
@@ -50,6 +52,7 @@ class GotRow(TypedDict):
     across: float | None
     shown: str
     within: bool | None
+    usual: bool | None
     bump: float | None
     bump_shown: str
     fair: bool | None

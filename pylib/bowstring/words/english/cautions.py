@@ -95,6 +95,8 @@ MESSAGES = {
     "caution.unlikely_hub": "Hubs {shown} off the line? Check the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",
     "caution.got_over": "Don't build yet: stake {stake} stands {off}, and {tolerance} is allowed. Move it, or ask.",
+    "caution.got_astray": "Don't build yet: {mark} stands {off}. Nobody sets a mark so far off: tape it again.",
+    "caution.got_unusual": "Stakes usually stand within {usual} of the arc, and {stake} doesn't. Move it back, or ask.",
     "caution.got": "Stake {stake} stands {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
     "caution.got_stands": "Stake {stake} stands {off}. The numbers after it allow for that.",
     "caution.got_alone": "Stake {stake} stands {off}. No other number hangs on it.",

@@ -37,16 +37,16 @@ MESSAGES = {
     "page.full": "This device has no room left for the page. Save your oldest jobs as files, then delete them here.",
     "page.full_out": "Save the oldest as files",
     "page.not_started": (
-        "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts, only the "
-        "example is here: don't build from it."
+        "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts, "
+        "nothing is computed here: don't build from it."
     ),
     "page.trouble_no_wasm": (
         "This browser blocks WebAssembly, which the page needs, so your numbers can't be worked out here. Try another browser, "
         "or turn off its strictest protection for this page. What the browser said:"
     ),
     "page.trouble_old": (
-        "This browser can't run the page's script. The page needs a browser of 2023 or later. Only the example stands here: don't build "
-        "from it."
+        "This browser can't run the page's script. The page needs a browser of 2023 or later. Nothing is computed here: don't "
+        "build from it."
     ),
     "page.lacked": (
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"

@@ -37,7 +37,6 @@ MESSAGES = {
     "face_checks.you_of": "{what}: you read",
     "face_checks.again_of": "{what}: read again",
     "face_checks.plus_minus": "± {limit}",
-    "face_checks.may_be": "within {limit}",
     "face_checks.little": "proves little",
     "face_checks.straight": "{start} to {end}",
     "face_checks.string": "String {pair}",

@@ -15,6 +15,7 @@ MESSAGES = {
     "face_got.stays": "{stake} can stay",
     "face_got.stays_within": "{stake} stays: it's within {tolerance}",
     "face_got.move": "{stake} makes a bump",
+    "face_got.off": "{stake} is off the arc",
     "face_got.slip": "That looks like a slip",
     "face_got.move_or_ask": "Move {stake}, or ask",
     "face_got.again": "Don't go on from this",

@@ -5,6 +5,7 @@ MESSAGES = {
     "got.stands": "{stake} stands {off}.",
     "got.along": "It is {along} past its place, toward {end}.",
     "got.over": "{tolerance} is allowed: move it, or ask.",
+    "got.astray": "Nobody sets a mark so far off: tape it again.",
     "got.bump": "With its neighbors that is a bump of {bump}.",
     "got.nothing_changes": "No other number changes.",
     "got.allow": "The next numbers allow for that.",

@@ -44,13 +44,8 @@ MESSAGES = {
     "page.unit_back": "Put the unit back",
     "page.version": "Version {version}",
     "page.no_script": (
-        "This page needs scripts to work out your numbers. Without them, only the example sheet is here: don't build from it."
+        "This page needs scripts to work out your numbers. Without them, nothing here is computed: don't build from it."
     ),
-    "page.example": (
-        "This is an example: an invented place with invented numbers. It becomes your sheet once the numbers are yours."
-    ),
-    "page.leftovers": "Parts of the example are still in the form: {labels}. Change or clear what isn't yours before you build.",
-    "page.leftover_joint": ", ",
     "page.error": "{label}: {text}",
     "page.error_text": "{wrong} {remedy}",
     "page.status_failed": "Not working",

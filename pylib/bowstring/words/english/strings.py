@@ -47,6 +47,11 @@ MESSAGES = {
         "corner twice."
     ),
     "step.parallel_stood": (
+        "Tape {start} to {end}: it must read {length0}. If not, tape where both pins stand again. Stretch the string "
+        "between them. One of its pins stands off its place, so the string isn't parallel to A-B. The distances below "
+        "allow for that."
+    ),
+    "step.parallel_stood_strung": (
         "Stretch the string from {start} to {end}. One of its pins stands off its place, so the string isn't parallel to "
         "A-B. The distances below allow for that."
     ),
