@@ -23,8 +23,8 @@ LOOK_FOR_UPDATES = "document.dispatchEvent(new Event('visibilitychange'))"
 KEPT = "prefix => Object.fromEntries(Object.entries(localStorage).filter(([key]) => key.startsWith(prefix)))"
 # As version 0.1 kept them: where no method was named it halved; and what was taken down on the ground stands there.
 WALK = {"title": "Old walk", "unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5' 3\"", "side": "left",
-        "drawn_to": "face", "ends-A": "lamp post", "ties-A-0-to": "oak", "ties-A-0-distance": "21' 4\"", "ties-A-1-to": "shed",
-        "ties-A-1-distance": "17'",
+        "drawn_to": "face", "ends-A": "lamp post", "ties-A-0-to": "oak", "ties-A-0-distance": "21' 4\"",
+        "ties-A-1-to": "shed", "ties-A-1-distance": "17'",
         "got-0-stake": "M", "got-0-sagitta": "5' 3-1/8\"", "tolerance": "1/2 in"}  # fmt: skip
 PIT = {"title": "Old pit", "unit": "ft-in", "arc-radius": "12 ft", "arc-central_angle": "90", "method": "centre"}
 FIRST = {"walkwalk1": WALK, "pitpitpit": PIT}
