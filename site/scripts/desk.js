@@ -62,13 +62,15 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     wrong("");
     offer(null);
     let result;
+    let own = {}; // the link of the job in the fields: the one on the page may not be made yet
     try {
       result = await ask(call, { text });
+      if (!present().untouched) own = await ask("link", { fields: present().fields, address: address() });
     } catch (reason) {
       return failing(reason);
     }
     if (result.error) return wrong(result.error);
-    if (result.link && result.link === link) {
+    if (result.link && result.link === own.link) {
       taken(text);
       return wrong(words.open_already);
     }

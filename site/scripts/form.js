@@ -1,6 +1,9 @@
 // The form: what stands in its fields, and what is said beside them. Nothing is read or worded here.
 
 import { at, form } from "./document.js";
+import { keptBeside } from "./sizes.js";
+
+const BESIDE = new RegExp(`^(?:${keptBeside})$`);
 
 let beside = {}; // what is kept with a job and stands in no field of the form: steps done, readings, who and when
 
@@ -48,7 +51,7 @@ function besides(fields) {
   const own = new Set([...form.elements].map((control) => control.name));
   for (const [name, text] of Object.entries(fields)) {
     if (own.has(name)) continue;
-    if (text) beside[name] = text;
+    if (text && BESIDE.test(name)) beside[name] = text;
     else delete beside[name];
   }
 }

@@ -2,4 +2,4 @@
 
 import { at } from "./document.js";
 
-export const { sizes, meant } = JSON.parse(at("words").textContent);
+export const { sizes, meant, kept_beside: keptBeside } = JSON.parse(at("words").textContent);

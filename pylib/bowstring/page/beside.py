@@ -16,12 +16,15 @@ PLAIN = ("done", "by", "date", "stood")
 
 _ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
+KEPT_BESIDE = f"{'|'.join(PLAIN)}|read-[0-9]{{1,4}}-(?:check|value)"
+"""What the page's script lets stand beside the form, as a pattern: any other field that it hasn't is left out."""
+
 Typed = Mapping[str, str]
 
 
 def is_beside(name: str) -> bool:
     """Tell whether a field's id is of those that stand in no form."""
-    return name in PLAIN or _ROW.fullmatch(name) is not None
+    return re.fullmatch(KEPT_BESIDE, name) is not None
 
 
 def is_plain(field: tuple[str, str]) -> bool:

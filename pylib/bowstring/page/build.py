@@ -11,6 +11,7 @@ from html import escape
 from bowstring.drawings.svg import STYLE
 from bowstring.job.jobfile import TEXT_LIMIT
 from bowstring.methods.meant import BEFORE, BESIDE, PLACED
+from bowstring.page.beside import KEPT_BESIDE
 from bowstring.page.fields import MARKS, MOST_FIELDS
 from bowstring.page.form import form_html
 from bowstring.page.tapped import DRAWN
@@ -75,6 +76,7 @@ def _script_words() -> str:
             "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),
+        "kept_beside": KEPT_BESIDE,
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},

@@ -5,7 +5,6 @@ What only some questions need is imported when they are asked: the first one is 
 
 from __future__ import annotations
 
-import importlib
 import json
 import re
 import zlib
@@ -202,28 +201,10 @@ def _link(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return shown_link(asked, calls.last)
 
 
-_WARMED = (
-    "bowstring.drawings.svg",
-    "bowstring.report.answer",
-    "bowstring.layout.comparison",
-    "bowstring.report.cards",
-    "bowstring.page.staking",
-    "bowstring.drawings.step",
-    "bowstring.report.cautions",
-    "bowstring.faces.numbers_later",
-    "bowstring.page.linking",
-    "bowstring.page.got",
-    "bowstring.faces.checks",
-    "bowstring.faces.paper",
-    "bowstring.faces.why",
-)
-"""Modules that the faces need, in the order in which somebody comes to them; each imports what it needs itself."""
-
-
 def _warm(asked: Asked, calls: Calls) -> Mapping[str, object]:
-    part = int(asked["part"])
-    importlib.import_module(_WARMED[part])
-    return {"more": part + 1 < len(_WARMED)}
+    from bowstring.page.warming import warm
+
+    return {"more": warm(int(asked["part"]))}
 
 
 def _example(asked: Asked, calls: Calls) -> Mapping[str, object]:

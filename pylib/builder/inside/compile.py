@@ -1,6 +1,7 @@
 """One archive of compiled modules, made by the browser's own Python (see ``prepare.mjs``).
 
-Of the standard library and of other people's packages those that are listed, of this project's own package all.
+Of the standard library and of other people's packages those that are listed, of this project's own package all that a
+page can ask for.
 The compiler has to be the page's own: code is good for one minor version. Equal sources give equal bytes: no dates, and
 files taken for what they are, unchecked. Stored, not squeezed: nothing has to be inflated when the page starts,
 and what squeezes the whole archive for the way does it better.
@@ -18,6 +19,11 @@ from builder.inside.untyped import untyped
 DATE = (1980, 1, 1, 0, 0, 0)  # the earliest that the format knows
 UNCHECKED = (1).to_bytes(4, "little")  # PEP 552: named by the source's hash, never compared with it
 OWN = "bowstring"
+ELSEWHERE = (
+    *("bowstring.__main__", "bowstring.terminal", "bowstring.words.english.terminal", "bowstring.words.english.usage"),
+    *("bowstring.sheet.short", "bowstring.sheet.text", "bowstring.page.build"),
+)
+"""The project's own modules that no page asks for: the terminal's, and what makes the page."""
 OPTIMIZE = 2  # no docstrings, no asserts
 
 
@@ -32,7 +38,8 @@ def library(listed: str, *archives: bytes) -> bytes:
         raise LookupError(f"the list of modules names what isn't there: {', '.join(sorted(missing))}")
     made = io.BytesIO()
     with zipfile.ZipFile(made, "w") as bundle:
-        for name in sorted(wanted | {name for name in files if name.split(".")[0] == OWN}):
+        own = {name for name in files if name.split(".")[0] == OWN} - set(ELSEWHERE)
+        for name in sorted(wanted | own):
             file, source = files[name]
             entry = zipfile.ZipInfo(f"{file}c", DATE)
             entry.external_attr = 0o644 << 16

@@ -121,9 +121,13 @@ def test_a_module_needs_the_standard_library_only_but_for_the_drawings() -> None
 
 
 def test_a_module_imports_by_its_full_name() -> None:
-    """Dynamic imports would slip past the rule; only the catalogue finds its topics by itself."""
+    """Dynamic imports would slip past the rule; only the catalogue finds its topics by itself, and what faces import
+    anyway is imported beforehand."""
     sources = {module: file.read_text("utf-8") for module, file in FILES.items()}
-    assert [name for name, text in sources.items() if "importlib" in text or "__import__" in text] == ["words"]
+    assert [name for name, text in sources.items() if "importlib" in text or "__import__" in text] == [
+        "page.warming",
+        "words",
+    ]
 
 
 def circle(graph: dict[str, set[str]]) -> list[str]:
