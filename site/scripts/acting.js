@@ -14,7 +14,7 @@ function readingRow(check, nth) {
 
 const root = document.documentElement;
 
-export function acting({ place, job, steps, look, voice, undo, ask, touched, changed }) {
+export function acting({ place, job, steps, look, undo, ask, touched, changed }) {
   const card = () => look.shown?.card ?? place.now.card;
   // The card on screen, as a step is done at it: none while what stands there is from last time, or of older numbers.
   const standing = () => (root.dataset.sheet === "computed" && !("stale" in root.dataset) && look.shown?.card) || 0;

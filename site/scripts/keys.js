@@ -77,7 +77,10 @@ export function thumbKeys({ isDecimal, shown }) {
 
   const acts = {
     delete: () => put("", Math.max(0, field.selectionEnd - (field.selectionEnd > field.selectionStart ? field.selectionEnd - field.selectionStart : 1))),
-    clear: () => (field.select(), put("")),
+    clear() {
+      field.select();
+      put("");
+    },
     next: () => next(),
     done,
     // Another keyboard comes up only for a field that is entered anew.

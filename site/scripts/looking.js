@@ -7,7 +7,7 @@ import { replace } from "./made.js";
 const PLACES = { stakes: "stakes", checks: "checks", paper: "paper", why: "why" };
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask }) {
+export function looking({ root, place, job, voice, last, address, status, announce, words, ask }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used

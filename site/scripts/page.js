@@ -8,7 +8,7 @@ import { at, form } from "./document.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
-import { rowsFor, showErrors, typed, values } from "./form.js";
+import { rowsFor, typed, values } from "./form.js";
 import { openJob } from "./job.js";
 import { keeper } from "./kept.js";
 import { lastFace } from "./lastsheet.js";
@@ -93,7 +93,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call) });
+const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call) });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
@@ -133,7 +133,19 @@ const asked = asking({
   },
 });
 
-acting({ place, job, steps, look, voice, undo, ask: (...call) => ask(...call), changed, touched: () => ((fingers = true), job.touched()) });
+acting({
+  place,
+  job,
+  steps,
+  look,
+  undo,
+  ask: (...call) => ask(...call),
+  changed,
+  touched() {
+    fingers = true;
+    job.touched();
+  },
+});
 
 form.addEventListener("input", () => {
   fingers = true;
