@@ -84,7 +84,6 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
       at(id)?.scrollIntoView({ block: "center" });
     },
     aloud: () => look.hear(!look.speaking),
-    "print-paper": () => at("print").click(),
   };
 
   document.addEventListener("click", (event) => {

@@ -151,9 +151,6 @@ export function openJob({ keep, words, undo, changed, listed }) {
     get untouched() {
       return id === null || example;
     },
-    get isExample() {
-      return example;
-    },
     write,
     fill,
     fresh,
