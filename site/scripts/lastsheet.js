@@ -4,6 +4,7 @@
 import { sameFields } from "./form.js";
 
 const PLACE = "bowstring.2.last";
+const BEFORE = "bowstring.1.sheet"; // the whole sheet, as it was kept before the faces: it only takes room
 const LONGEST = 2_000_000;
 const PAUSE_KEPT = 1000; // milliseconds without a newer one before it's kept
 const HTML = "http://www.w3.org/1999/xhtml";
@@ -22,6 +23,7 @@ const ATTRIBUTES = listed(
 
 export function lastFace(version) {
   let pause = 0;
+  forget(BEFORE);
   return {
     keep(fields, { face, card, panel }, html) {
       if (panel) return;
@@ -30,7 +32,7 @@ export function lastFace(version) {
         try {
           localStorage.setItem(PLACE, JSON.stringify({ version, fields, face, card, html }));
         } catch {
-          forget(); // no room, or no storage: then the next visit waits for Python
+          forget(PLACE); // no room, or no storage: then the next visit waits for Python
         }
       }, PAUSE_KEPT);
     },
@@ -52,9 +54,9 @@ export function lastFace(version) {
   };
 }
 
-function forget() {
+function forget(place) {
   try {
-    localStorage.removeItem(PLACE);
+    localStorage.removeItem(place);
   } catch {} // there is none
 }
 

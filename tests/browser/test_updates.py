@@ -11,7 +11,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 from bowstring.words import say
 from builder import serve
 from changing_site import ChangingSite
-from page_acting import PATIENCE, open_desk, type_in, wait_for
+from page_acting import PATIENCE, open_desk, show_example, type_in, wait_for
 
 LOOK_FOR_UPDATES = "document.dispatchEvent(new Event('visibilitychange'))"
 CACHES = "caches.keys()"
@@ -88,6 +88,7 @@ def test_a_page_of_the_old_version_keeps_its_files_until_it_is_closed(
     visit: tuple[BrowserContext, Page, str], changing: ChangingSite
 ) -> None:
     context, old, url = visit
+    show_example(old)
     type_in(old, "arc-chord", "43 ft")
     wait_for(old, "computed")
     turning = opened(context, url)

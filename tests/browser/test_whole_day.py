@@ -30,6 +30,7 @@ def do_a_job(page: Page) -> str:
     type_in(page, "tolerance", "1/4 in")
     choose(page, "drawn_to", "face")
     choose(page, "side", "right")
+    choose(page, "method", "halving")  # a link names its method: both sheets are to say who chose it
     look_at(page, "stakes")
     wait_for(page, "computed")
     expect(page.locator("#status")).to_have_text(say("page.state_ready"))
@@ -43,6 +44,7 @@ def faces_of(page: Page) -> str:
     for face in FACES:
         look_at(page, face)
         wait_for(page, "computed")
+        expect(page.locator("#why [data-later]")).to_have_count(0)  # conclusions that take longer
         said.append(page.locator(f"#{face}").inner_text())
     return "\n".join([*said, sheet_of(page)])
 
@@ -54,7 +56,9 @@ def link_of(page: Page) -> str:
 
 
 def prints_two_pages(page: Page) -> None:
-    """Whatever face is looked at, it's the paper that is printed: one sheet, front and back."""
+    """Whatever face is looked at, it's the paper that is printed: one sheet, front and back; more only by choice."""
+    assert printed_pages(page, "Letter") > 2  # the appendix is open
+    page.evaluate("document.getElementById('appendix').open = false")
     for face in ("numbers", *FACES):
         look_at(page, face)
         wait_for(page, "computed")

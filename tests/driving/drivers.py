@@ -63,9 +63,9 @@ class Driver(ABC):
         self.close()
         self.start()
 
-    def until_some(self, script: str, *values: Any) -> Any:
+    def until_some(self, script: str, *values: Any, patience: float = PATIENCE) -> Any:
         """Wait until a script returns something, and return that."""
-        end = time.monotonic() + PATIENCE
+        end = time.monotonic() + patience
         while (found := self.run(script, *values)) is None:
             assert time.monotonic() < end, f"{script}: nothing"
             time.sleep(PAUSE)

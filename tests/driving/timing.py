@@ -26,6 +26,7 @@ OFFLINE = "return document.documentElement.dataset.offline === 'ready' || null"
 KEYSTROKES = 30
 ROUNDS = 6  # of taps: each goes through all faces, after another number was typed
 CARDS = 12  # turned, there and back
+PATIENCE_WORK = 300.0  # seconds for all that fingers do
 SETTLED = 1.0  # seconds that a browser gets to come to rest
 BARE = "(await loadPyodide({ indexURL })).runPython('1 + 1');"
 STOCK = """
@@ -156,7 +157,7 @@ def one_round(times: Times, make: type[Driver], bare: str) -> None:
         driver.go(address)
         times.note("offline", driver.until_some(FIRST_FACE))
         driver.run(WORKING, KEYSTROKES, ROUNDS, CARDS)  # last: the visits before it begin with an empty face
-        for what, taken in driver.until_some(WORKED).items():
+        for what, taken in driver.until_some(WORKED, patience=PATIENCE_WORK).items():
             times.taps.setdefault(what, []).extend(taken)
         times.long_tasks += driver.run("return window.longTasks")
     with fresh(make) as driver:
