@@ -52,8 +52,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
     "use-got"() {
       const one = standing();
       if (!one) return;
-      fill(look.shown?.fill ?? {});
-      steps.stands(one, look.shown?.fixed);
+      steps.gotAt(one, look.shown?.fill, look.shown?.fixed);
       next(one);
     },
     fill({ fill: text, then }) {

@@ -56,6 +56,7 @@ export function openJob({ keep, words, undo, changed, listed }) {
     const unit = values().unit;
     example = false;
     fill(unit ? { unit } : {}, null); // the tape stays the one in hand
+    at("kept").textContent = "";
     listed();
   }
 
@@ -150,6 +151,10 @@ export function openJob({ keep, words, undo, changed, listed }) {
     },
     get untouched() {
       return id === null || example;
+    },
+    restore(fields) {
+      fill(fields, id);
+      write();
     },
     write,
     fill,
