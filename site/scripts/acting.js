@@ -52,8 +52,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
     "use-got"() {
       const one = standing();
       if (!one) return;
-      fill(look.shown?.fill ?? {});
-      steps.stands(one, look.shown?.fixed);
+      steps.gotAt(one, look.shown?.fill, look.shown?.fixed);
       next(one);
     },
     fill({ fill: text, then }) {
@@ -84,7 +83,6 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
       at(id)?.scrollIntoView({ block: "center" });
     },
     aloud: () => look.hear(!look.speaking),
-    "print-paper": () => at("print").click(),
   };
 
   document.addEventListener("click", (event) => {

@@ -58,6 +58,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     const unit = values().unit;
     example = false;
     fill(unit ? { unit } : {}, null); // the tape stays the one in hand
+    at("kept").textContent = "";
     listed();
   }
 
@@ -153,8 +154,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     get untouched() {
       return id === null || example;
     },
-    get isExample() {
-      return example;
+    restore(fields) {
+      fill(fields, id);
+      write();
     },
     write,
     fill,

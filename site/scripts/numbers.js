@@ -149,7 +149,5 @@ export function numbersFace({ ask, leave, decimal }) {
       at("method-advice").innerHTML = result.advice;
       if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
     },
-    // The panel in which a field stands, empty for a measure.
-    panelOf: (id) => at(id)?.closest(".panel")?.id.slice("panel-".length) ?? "",
   };
 }

@@ -80,7 +80,7 @@ function changed(byKey = true) {
 
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
-const steps = progress({ touched: job.touched, undo, words: words.job });
+const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(root.dataset.version);
 const place = faces({
