@@ -9,6 +9,7 @@ from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
 from bowstring.page.talk import Asked
+from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -17,7 +18,7 @@ Made = dict[str, object]
 
 def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
-    "got": {field: text}, "address": text}``.
+    "got": {field: text}, "address": text, "unit_before": unit or null}``.
 
     ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes
     tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
@@ -28,6 +29,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     face = asked["face"]
     if face not in FACES:
         raise ValueError(f"no such face: {face!r}")
+    if is_unit_open(asked):
+        return _unit_first()
     try:
         answered = last.for_fields(asked["fields"])
         made = FACES[face](answered, asked)
@@ -53,6 +56,16 @@ def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
     return {"html": html, "warns": warns}
+
+
+def _unit_first() -> Made:
+    """Return a face without a number: nobody has said yet which unit they are in."""
+    html = (
+        '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
+        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{escape(say("page.unit_first"))}</p>'
+        "</section></div>"
+    )
+    return {"sign": "computed", "html": html, "state": {"sign": "stop", "text": say("page.state_stop")}}
 
 
 def _state(answered: Answer) -> dict[str, str]:
