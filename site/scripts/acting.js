@@ -26,19 +26,28 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
     place.go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
   }
 
-  const next = (from) => place.go({ face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+  let again = 0; // the card that the checks sent back to: a stake to be set again
+  // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
+  function onward(from, face = "") {
+    const to = from === again ? "checks" : face;
+    again = 0;
+    place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+  }
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
-    go: ({ step }) => place.go({ face: "stakes", card: Number(step) }),
+    go({ step, stake }) {
+      again = stake === undefined ? 0 : Number(step);
+      place.go({ face: "stakes", card: Number(step) });
+    },
     list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
-    done() {
+    done({ face }) {
       const one = standing();
       if (!one) return;
       steps.stands(one, look.shown?.fixed);
-      next(one);
+      onward(one, face);
     },
     back() {
       if (!standing()) return;
@@ -54,7 +63,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
       if (!one) return;
       fill(look.shown?.fill ?? {});
       steps.stands(one, look.shown?.fixed);
-      next(one);
+      onward(one);
     },
     fill({ fill: text, then }) {
       fill(JSON.parse(text));
@@ -103,6 +112,17 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
   addEventListener("keydown", (event) => {
     if (event.key === "Escape" && place.now.panel) place.leave();
   });
+
+  // What stands in a field of readings is typed over: a tap takes all of it, and the next tap puts the caret.
+  let entered = null;
+  for (const face of [at("stakes"), at("checks")]) {
+    face.addEventListener("pointerdown", ({ target }) => (entered = target === document.activeElement ? null : target));
+    face.addEventListener("click", ({ target }) => {
+      if (target === entered && target.matches("input[data-keys]")) target.select();
+      entered = null;
+    });
+    face.addEventListener("focusin", ({ target }) => target.matches("input[data-keys]") && target.select());
+  }
 
   // What was got, and what was read: kept where it's typed.
   at("stakes").addEventListener("input", ({ target }) => {

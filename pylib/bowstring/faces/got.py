@@ -115,7 +115,9 @@ def _result(panel: Panel) -> str:
     lines = list(panel.stops)
     if row:
         slip = row["slip"]
-        lines = [*([slip["text"]] if slip else []), *(panel.stops or _told(row))]
+        rest = panel.stops or _told(row)
+        named = slip and not any(slip["text"] in line for line in rest)  # a stop for a slip says it by itself
+        lines = [*([slip["text"]] if slip and named else []), *rest]
     lines += [panel.told] if panel.told else []
     sign = f'<span class="sign" aria-hidden="true">{"✓" if verdict == STAY else "!"}</span>'
     role = "alert" if verdict == STOP else "status"
