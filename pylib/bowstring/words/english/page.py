@@ -22,6 +22,8 @@ MESSAGES = {
     "page.two_first": "Give two numbers of the arc first.",
     "page.state_ready": "All answered",
     "page.state_stop": "Stopped",
+    "page.state_out": "{count} checks out",
+    "page.state_out_one": "{count} check out",
     "page.state_refused": "Not yet",
     "page.stood": "{count} stakes stand on the old numbers.",
     "page.stood_one": "1 stake stands on the old numbers.",
