@@ -145,7 +145,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
     },
     // The job has changed: what stands on other faces is another job's.
     stale() {
-      if (place.now.face !== "paper") at("paper").replaceChildren();
+      if (place.now.face !== "paper") at("paper").textContent = words.paper_wait; // whoever prints just now gets that
       paperFor = "";
       at("sheet").replaceChildren();
       at("appendix").open = false;

@@ -202,8 +202,8 @@ def _thumb(panel: Panel) -> str:
     if unread or panel.want:
         first = say("face_got.type_again" if unread else "face_got.type_other")
         return (
-            f'<div class="thumb two"><button type="button" class="btn plain" data-do="keep">{escape(say("face_got.keep"))}'
-            f'</button><button type="button" class="btn first" data-do="focus" data-for="got-{unread or panel.want}">'
+            '<div class="thumb two"><button type="button" class="btn plain" data-do="keep">'
+            f'{escape(say("face_got.keep"))}</button><button type="button" class="btn first" data-do="focus" data-for="got-{unread or panel.want}">'
             f"{escape(first)}</button></div>"
         )
     keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
