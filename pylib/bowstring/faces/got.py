@@ -203,8 +203,8 @@ def _thumb(panel: Panel) -> str:
         first = say("face_got.type_again" if unread else "face_got.type_other")
         return (
             '<div class="thumb two"><button type="button" class="btn plain" data-do="keep">'
-            f'{escape(say("face_got.keep"))}</button><button type="button" class="btn first" data-do="focus" data-for="got-{unread or panel.want}">'
-            f"{escape(first)}</button></div>"
+            f'{escape(say("face_got.keep"))}</button><button type="button" class="btn first" data-do="focus" '
+            f'data-for="got-{unread or panel.want}">{escape(first)}</button></div>'
         )
     keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
     move = ("move", row["move"]["text"]) if row and row["move"] else None
