@@ -52,7 +52,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
         f'<section class="card" data-card="{one["number"]}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
         progress_html(one, len(cards), done),
-        f'<figure class="draw">{step_svg(answer, one, id="step")}</figure>',
+        f'<figure class="draw{"" if one["lines"] else " whole"}">{step_svg(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
         _right(one),
