@@ -62,9 +62,7 @@ def pages(page: Page, paper: str) -> int:
 
 
 @pytest.mark.parametrize("name", METHODS)
-def test_each_head_stands_over_its_column_and_all_of_it_on_two_pages(
-    open_page: Callable[..., Page], name: str
-) -> None:
+def test_each_head_stands_over_its_column_and_all_of_it_on_two_pages(open_page: Callable[..., Page], name: str) -> None:
     page = paper_of(open_page, METHODS[name])
     for media in ("screen", "print"):
         page.emulate_media(media=media)  # type: ignore[arg-type]
