@@ -7,8 +7,8 @@ import { merged } from "./merging.js";
 
 const NEITHER = "\0"; // no field's text: neither value is the one that both windows had
 
-// `changed` is called when other fields stand in the form; `listed` when the list of jobs is another one.
-export function openJob({ keep, words, undo, changed, listed }) {
+// `changed` is called when other fields stand in the form; `switched` when they are another job's; `listed` when the list of jobs is another one.
+export function openJob({ keep, words, undo, changed, switched, listed }) {
   let id = null; // the id that the present job is kept under; none while nothing was typed
   let base = {}; // what both this window and any other one have of it
   let kept = false; // it stands in the storage, unless another window has removed it
@@ -37,9 +37,11 @@ export function openJob({ keep, words, undo, changed, listed }) {
   }
 
   function fill(fields, own) {
+    const another = own === null || own !== id;
     put(fields);
+    if (another) switched();
     id = own;
-    base = typed();
+    if (another) base = (own !== null && keep.read(own)) || {};
     kept = own !== null && keep.has(own);
     at("elsewhere").hidden = true;
     changed();
@@ -56,6 +58,7 @@ export function openJob({ keep, words, undo, changed, listed }) {
     const unit = values().unit;
     example = false;
     fill(unit ? { unit } : {}, null); // the tape stays the one in hand
+    at("kept").textContent = "";
     listed();
   }
 
@@ -150,6 +153,10 @@ export function openJob({ keep, words, undo, changed, listed }) {
     },
     get untouched() {
       return id === null || example;
+    },
+    restore(fields) {
+      fill(fields, id);
+      write();
     },
     write,
     fill,

@@ -7,7 +7,7 @@ import { replace } from "./made.js";
 const PLACES = { stakes: "stakes", checks: "checks", paper: "paper", why: "why" };
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, voice, last, address, status, announce, words, ask }) {
+export function looking({ root, place, job, voice, last, address, status, announce, words, ask, unit }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
@@ -15,7 +15,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
   let focus = false; // a card was turned: its heading is read out
 
   const numbersShow = () => !at("face-numbers").hidden;
-  const jobText = () => JSON.stringify(typed());
+  const jobText = () => JSON.stringify([typed(), unit()]);
 
   function sign(result) {
     root.dataset.sheet = result.sign === "open" ? "computed" : result.sign;
@@ -61,7 +61,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
 
   function faceQuestion() {
     const { face, card, panel } = place.now;
-    const payload = () => ({ fields: values(), face, card, panel, got, address: address() });
+    const payload = () => ({ fields: values(), face, card, panel, got, address: address(), ...unit() });
     return { call: "face", payload, shown: (result) => showFace(face, result) };
   }
 
@@ -127,7 +127,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
         { call: "link", payload: () => ({ fields: values(), address: address() }), shown: (result) => work.linked(result) },
       ];
       if (paperFor !== jobText()) {
-        const payload = () => ({ fields: values(), face: "paper", address: address() });
+        const payload = () => ({ fields: values(), face: "paper", address: address(), ...unit() });
         list.push({
           call: "face",
           payload,
@@ -145,7 +145,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
     },
     // The job has changed: what stands on other faces is another job's.
     stale() {
-      if (place.now.face !== "paper") at("paper").replaceChildren();
+      if (place.now.face !== "paper") at("paper").textContent = words.paper_wait; // whoever prints just now gets that
       paperFor = "";
       at("sheet").replaceChildren();
       at("appendix").open = false;
@@ -186,8 +186,11 @@ export function looking({ root, place, job, voice, last, address, status, announ
     async appendix() {
       if (at("sheet").childElementCount) return;
       const asked = jobText();
-      const result = await ask("sheet", { fields: values(), address: address() }).catch(() => ({}));
-      if (asked === jobText()) at("sheet").innerHTML = result.sheet ?? ""; // otherwise it's another job's by now
+      const asking = ask("sheet", { fields: values(), address: address(), ...unit() });
+      const { sheet, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
+      if (asked !== jobText()) return; // it's another job's by now
+      if (sheet) at("sheet").innerHTML = sheet;
+      else at("sheet").textContent = error ?? "";
     },
     // What stands in a fold, asked for when it's opened: `place` is where it belongs.
     async fold(fold, place, call, payload) {

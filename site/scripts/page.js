@@ -79,8 +79,8 @@ function changed(byKey = true) {
 // --- the job, the faces, and what is looked at
 
 const undo = undoing();
-const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), listed: () => work.list() });
-const steps = progress({ touched: job.touched, undo, words: words.job });
+const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
+const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(root.dataset.version);
 const place = faces({
@@ -93,7 +93,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call) });
+const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked() });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
@@ -140,6 +140,7 @@ acting({
   look,
   undo,
   ask: (...call) => ask(...call),
+  wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
   changed,
   touched() {
     fingers = true;

@@ -1,8 +1,8 @@
 // How far the stakes are: which cards stand, kept with the job at each tap.
 
-import { fill, values } from "./form.js";
+import { fill, typed, values } from "./form.js";
 
-export function progress({ touched, undo, words }) {
+export function progress({ touched, undo, words, restore }) {
   const done = () => (values().done ?? "").split(" ").filter(Boolean).map(Number);
 
   function write(cards, more = {}) {
@@ -14,12 +14,16 @@ export function progress({ touched, undo, words }) {
     done,
     // `fixed`: what is settled once somebody has begun: the method, and what the stakes stand on.
     stands(card, fixed = {}) {
-      const before = done();
-      const first = before.length === 0;
-      write([...before, card], first ? fixed : {});
-      undo.offer(words.undo.done, () =>
-        write(before, first ? Object.fromEntries(Object.keys(fixed).map((name) => [name, ""])) : {}),
-      );
+      const before = typed();
+      write([...done(), card], done().length ? {} : fixed);
+      undo.offer(words.undo.done, () => restore(before));
+    },
+    // Something else was got at a card: those after it have other numbers from now on, and don't stand any more.
+    gotAt(card, fields, fixed = {}) {
+      const before = typed();
+      const cards = done().filter((one) => one < card);
+      write([...cards, card], { ...(done().length ? {} : fixed), ...fields });
+      undo.offer(words.undo.done, () => restore(before));
     },
     undone: (card) => write(done().filter((one) => one < card)),
   };

@@ -95,6 +95,19 @@ export function sitePlan({ tapping, ask, filled }) {
   addEventListener("keydown", (event) => {
     if (event.key === "Escape" && drawing) leave();
   });
+  // Whoever leaves the panel with something drawn means it: it's taken first, or told why it can't be.
+  place.closest(".panel").addEventListener(
+    "click",
+    async (event) => {
+      const button = event.target.closest("[data-do=panel-close]");
+      if (!button || !drawing?.points.length) return;
+      event.stopPropagation();
+      await done();
+      if (drawing) place.scrollIntoView();
+      else button.click();
+    },
+    true,
+  );
 
   function leave() {
     const { stops } = drawing;

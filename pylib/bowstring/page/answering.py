@@ -9,6 +9,7 @@ from bowstring.page.beside import for_layout
 from bowstring.page.fields import field_of, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.talk import Asked
+from bowstring.page.unit import is_unit_open, unit_note
 from bowstring.sheet.entries import entry_name
 from bowstring.words import say
 
@@ -30,7 +31,8 @@ class LastAnswer:
 
 
 def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return the long sheet, every part of it: ``{"fields", "address"}`` gives ``{"sheet": HTML}`` or ``{"error"}``."""
+    """Return the long sheet, every part of it: ``{"fields", "address", "unit_before"}`` gives ``{"sheet": HTML}`` or
+    ``{"error"}``. Where nobody has said which unit the numbers are in, that is all it says."""
     from bowstring.page.linking import whole_link
     from bowstring.sheet.html import sheet_html
 
@@ -39,6 +41,8 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         link, _why_none = whole_link(asked, answered)
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+    if is_unit_open(asked):
+        return {"sheet": unit_note(asked["fields"], asked["unit_before"])}
     return {"sheet": sheet_html(answered, link, label_at)}
 
 

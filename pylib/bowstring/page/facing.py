@@ -9,6 +9,7 @@ from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
 from bowstring.page.talk import Asked
+from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -17,9 +18,10 @@ Made = dict[str, object]
 
 def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
-    "got": {field: text}, "address": text}``.
+    "got": {field: text}, "address": text, "unit_before": unit or null}``.
 
-    ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes
+    ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, "badges": {face: text}, ...}``,
+    what the bar says and what stands on the tabs; the face of the stakes
     tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
     are settled once somebody has begun) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
 
@@ -28,13 +30,16 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     face = asked["face"]
     if face not in FACES:
         raise ValueError(f"no such face: {face!r}")
+    if is_unit_open(asked):
+        return _unit_first()
     try:
         answered = last.for_fields(asked["fields"])
         made = FACES[face](answered, asked)
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
-    state = _state(answered)
-    return {"sign": "computed", "html": "", "state": state, **made}
+    outs = _outs(answered, asked["fields"])
+    badges = {"checks": str(outs or "")}
+    return {"sign": "computed", "html": "", "state": _state(answered, outs), "badges": badges, **made}
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -55,9 +60,29 @@ def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return {"html": html, "warns": warns}
 
 
-def _state(answered: Answer) -> dict[str, str]:
+def _unit_first() -> Made:
+    """Return a face without a number: nobody has said yet which unit they are in."""
+    html = (
+        '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
+        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{escape(say("page.unit_first"))}</p>'
+        "</section></div>"
+    )
+    return {"sign": "computed", "html": html, "state": {"sign": "stop", "text": say("page.state_stop")}}
+
+
+def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
+    """How many checks were read out; where nothing was read nothing is worked out for it."""
+    if answered["stops"] or not any(text and name.startswith("read-") for name, text in fields.items()):
+        return 0
+    return answered["read"]["outs"]
+
+
+def _state(answered: Answer, outs: int) -> dict[str, str]:
+    """What the bar says; ``outs``: checks that were read out."""
     if answered["stops"]:
         return {"sign": "stop", "text": say("page.state_stop")}
+    if outs:
+        return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 
@@ -76,7 +101,7 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
         f"{escape(say('page.to_numbers'))}</button></div>"
     )
     state = face["state"] if face["sign"] != "computed" else {"sign": "refused", "text": say("page.state_refused")}
-    return {"sign": "open" if is_open else "refused", "html": html, "state": state}
+    return {"sign": "open" if is_open else "refused", "html": html, "state": state, "badges": {"checks": ""}}
 
 
 def _stakes(answered: Answer, asked: Asked) -> Made:

@@ -13,7 +13,7 @@ from bowstring.job.letters import of_place
 from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.talk import Asked, ErrorRow
-from bowstring.page.unit import is_length, shown_field, tape_of, unit_note
+from bowstring.page.unit import is_length, is_unit_open, shown_field, tape_of, unit_note
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.tape import Tape
@@ -48,6 +48,8 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
     )
     before = asked.get("unit_before")
     note = unit_note(fields, before) if before in MARKS else ""
+    if note:
+        face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     return {**face, "echoes": echoes, "errors": errors, "unit_note": note}
 
 
@@ -65,6 +67,8 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name), "errors": errors, "site_plan": plan}
     later: dict[str, object] = dict(numbers_later(answered, fields))
+    if is_unit_open(asked):
+        later["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
