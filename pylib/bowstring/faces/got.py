@@ -197,7 +197,6 @@ def _fill(text: str, fields: Mapping[str, str], kind: str, more: str = "") -> st
 
 def _thumb(panel: Panel) -> str:
     """The buttons at the thumb, the first thing to do last, where the thumb is."""
-    verdict, row = panel.verdict, panel.row
     unread = next((one.name for one in panel.readings if one.wrong), "")
     if unread or panel.want:
         first = say("face_got.type_again" if unread else "face_got.type_other")
@@ -206,21 +205,27 @@ def _thumb(panel: Panel) -> str:
             f'{escape(say("face_got.keep"))}</button><button type="button" class="btn first" data-do="focus" '
             f'data-for="got-{unread or panel.want}">{escape(first)}</button></div>'
         )
-    keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
-    move = ("move", row["move"]["text"]) if row and row["move"] else None
-    if verdict == STAY:
-        buttons = [keep, use]
-    elif verdict == MOVE and move:
-        buttons = [use, move]
-    elif verdict == SLIP:
-        buttons = [use, ("keep", say("face_got.tape_again"))]
-    elif verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
-        buttons = [("keep", say("face_got.tape_again")), move]
-    else:
-        buttons = [("keep", say("face_got.tape_again"))] if verdict == STOP else [keep]
+    buttons = _ways_on(panel)
     made = [
         f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}">'
         f"{escape(text)}</button>"
         for number, (do, text) in enumerate(buttons, 1)
     ]
     return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'
+
+
+def _ways_on(panel: Panel) -> list[tuple[str, str]]:
+    """What may be done with the readings: what a button does and says, the first thing to do last."""
+    verdict, row = panel.verdict, panel.row
+    keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
+    again = ("keep", say("face_got.tape_again"))
+    move = ("move", row["move"]["text"]) if row and row["move"] else None
+    if verdict == STAY:
+        return [keep, use]
+    if verdict == MOVE and move:
+        return [use, move]
+    if verdict == SLIP:
+        return [use, again]
+    if verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
+        return [again, move]
+    return [again] if verdict == STOP else [keep]
