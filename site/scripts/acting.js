@@ -14,7 +14,9 @@ function readingRow(check, nth) {
 
 const root = document.documentElement;
 
-export function acting({ place, job, steps, look, undo, ask, touched, changed }) {
+export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong }) {
+  const asked = (call, payload) => ask(call, payload).catch((reason) => ({ error: reason.message }));
+
   const card = () => look.shown?.card ?? place.now.card;
   // The card on screen, as a step is done at it: none while what stands there is from last time, or of older numbers.
   const standing = () => (root.dataset.sheet === "computed" && !("stale" in root.dataset) && look.shown?.card) || 0;
@@ -26,19 +28,28 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
     place.go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
   }
 
-  const next = (from) => place.go({ face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+  let again = 0; // the card that the checks sent back to: a stake to be set again
+  // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
+  function onward(from, face = "") {
+    const to = from === again ? "checks" : face;
+    again = 0;
+    place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+  }
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
-    go: ({ step }) => place.go({ face: "stakes", card: Number(step) }),
+    go({ step, stake }) {
+      again = stake === undefined ? 0 : Number(step);
+      place.go({ face: "stakes", card: Number(step) });
+    },
     list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
-    done() {
+    done({ face }) {
       const one = standing();
       if (!one) return;
       steps.stands(one, look.shown?.fixed);
-      next(one);
+      onward(one, face);
     },
     back() {
       if (!standing()) return;
@@ -53,7 +64,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
       const one = standing();
       if (!one) return;
       steps.gotAt(one, look.shown?.fill, look.shown?.fixed);
-      next(one);
+      onward(one);
     },
     fill({ fill: text, then }) {
       fill(JSON.parse(text));
@@ -61,14 +72,15 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
       if (then) place.go({ face: then });
     },
     async example() {
-      const { fields } = await ask("example", {});
+      const { fields, error } = await asked("example", {});
+      if (error) return wrong(error);
       job.showExample(fields);
       place.go({ face: "numbers" });
     },
     // The stakes stand on other numbers: back to those, or all of them again.
     async stood({ stood }) {
-      const result = await ask("open_link", { text: stood });
-      if (result.error) return;
+      const result = await asked("open_link", { text: stood });
+      if (result.error) return wrong(result.error);
       job.fill({ ...result.fields, done: steps.done().join(" "), stood }, job.id);
       touched();
     },
@@ -102,6 +114,17 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed })
   addEventListener("keydown", (event) => {
     if (event.key === "Escape" && place.now.panel) place.leave();
   });
+
+  // What stands in a field of readings is typed over: a tap takes all of it, and the next tap puts the caret.
+  let entered = null;
+  for (const face of [at("stakes"), at("checks")]) {
+    face.addEventListener("pointerdown", ({ target }) => (entered = target === document.activeElement ? null : target));
+    face.addEventListener("click", ({ target }) => {
+      if (target === entered && target.matches("input[data-keys]")) target.select();
+      entered = null;
+    });
+    face.addEventListener("focusin", ({ target }) => target.matches("input[data-keys]") && target.select());
+  }
 
   // What was got, and what was read: kept where it's typed.
   at("stakes").addEventListener("input", ({ target }) => {

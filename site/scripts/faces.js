@@ -58,7 +58,7 @@ export function faces({ shown }) {
 
   addEventListener("popstate", ({ state }) => {
     const place = state?.place ?? placeOf(location.hash);
-    if (place && !linkInAddress()) move(place, "");
+    if (place) move(place, "");
   });
   WIDE.addEventListener("change", () => paint(now));
 
@@ -73,7 +73,7 @@ export function faces({ shown }) {
     replace: (place) => move(place, "replace"),
     // Leave a panel by the way that it was opened: the history stays as short as what was done.
     leave() {
-      if (history.state?.place?.panel) history.back();
+      if (history.state?.place?.panel && !linkInAddress()) history.back();
       else move({ face: now.face, card: now.card }, "replace");
     },
     begin(place) {

@@ -17,7 +17,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
   // What another window has written since isn't overwritten, even where this one hasn't heard of it: its tab was asleep.
   function write() {
     id ??= newId();
-    if (kept && !keep.has(id)) return gone();
+    if (kept && !keep.has(id) && keep.open !== null) return gone(); // a storage emptied as a whole is filled again
     const other = kept ? keep.read(id) : null;
     if (other && !sameFields(other, base)) {
       if (!meet(other)) return;

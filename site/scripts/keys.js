@@ -4,6 +4,7 @@
 import { at, form } from "./document.js";
 
 const TOUCHED = matchMedia("(pointer: coarse)");
+const FIELDS = "#form input[data-keys], #stakes input[data-keys], #checks input[data-keys]";
 const FRACTION = /^\d+\/\d+$/;
 
 // What stands before the caret, with a fraction of an inch put on: helps typing, and reads nothing.
@@ -25,11 +26,12 @@ export function thumbKeys({ isDecimal, shown }) {
   const keys = at("keys");
   let field = null;
   let letters = false; // the phone's own keyboard was asked for
+  let typed = false; // keys were put into the field since it was entered
 
-  const takes = (target) => TOUCHED.matches && target.matches?.("#form input[data-keys]");
+  const takes = (target) => TOUCHED.matches && target.matches?.(FIELDS);
 
   function ready() {
-    for (const input of form.querySelectorAll("input[data-keys]")) {
+    for (const input of document.querySelectorAll(FIELDS)) {
       if (input !== field || !letters) input.inputMode = TOUCHED.matches ? "none" : isDecimal() ? "decimal" : "";
     }
   }
@@ -45,10 +47,11 @@ export function thumbKeys({ isDecimal, shown }) {
     if (keys.hidden === !on) return;
     keys.hidden = !on;
     document.documentElement.toggleAttribute("data-keys", on);
-    shown(on);
+    if (form.contains(keys)) shown(on);
   }
 
   function put(text, from = field.selectionStart) {
+    typed = true;
     field.setRangeText(text, from, field.selectionEnd, "end");
     field.dispatchEvent(new InputEvent("input", { bubbles: true, data: text, inputType: "insertText" }));
   }
@@ -61,13 +64,24 @@ export function thumbKeys({ isDecimal, shown }) {
 
   // The next field: an empty measure before one that is given; in a panel the one below.
   function next(from = field) {
-    const panel = from.closest(".panel");
-    const all = [...(panel ?? at("numbers-face")).querySelectorAll('input[type="text"]')].filter((one) => one.offsetParent);
+    const panel = from.closest(".panel, .made");
+    const all = [...(panel ?? at("numbers-face")).querySelectorAll('input[type="text"], input[data-keys]')].filter((one) => one.offsetParent);
     const after = [...all.slice(all.indexOf(from) + 1), ...(panel ? [] : all.slice(0, all.indexOf(from)))];
     const other = panel ? after[0] : (after.find((one) => !one.value.trim()) ?? after[0]);
     if (!other) return done();
     other.focus();
-    other.closest("[data-field]").scrollIntoView({ block: "nearest" });
+    seen(other);
+  }
+
+  function seen(input) {
+    const row = input.closest("[data-field]");
+    (row ?? input).scrollIntoView({ block: row ? "nearest" : "center" });
+  }
+
+  // The keys stand under what is typed in: the form, or the face of a reading.
+  function under(input) {
+    const place = input.closest("#form") ?? input.closest(".face");
+    if (keys.parentElement !== place) place.append(keys);
   }
 
   function done() {
@@ -93,17 +107,26 @@ export function thumbKeys({ isDecimal, shown }) {
     },
   };
 
-  form.addEventListener("focusin", ({ target }) => {
+  document.addEventListener("focusin", ({ target }) => {
     if (keys.contains(target)) return;
     if (!takes(target)) return show(false);
-    if (target !== field) letters = false;
+    if (target.id !== field?.id) letters = typed = false; // made anew under the fingers it's the same field
     field = target;
+    under(field);
     ready();
     if (letters) return;
     pad();
     show(true);
-    field.closest("[data-field]").scrollIntoView({ block: "nearest" });
+    seen(field);
   });
+  // What keys put in counts as typed for who listens to a change.
+  document.addEventListener("focusout", ({ target }) => {
+    if (target !== field || !typed) return;
+    typed = false;
+    if (!form.contains(target)) target.dispatchEvent(new Event("change", { bubbles: true }));
+  });
+  document.addEventListener("pointerdown", ({ target }) => takes(target) && ready(), true); // before the phone's own comes up
+  addEventListener("popstate", () => show(false));
   keys.addEventListener("pointerdown", (event) => event.preventDefault()); // the field keeps its caret
   keys.addEventListener("click", ({ target }) => {
     const key = target.closest("button");

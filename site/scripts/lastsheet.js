@@ -44,7 +44,7 @@ export function lastFace(version) {
         const text = localStorage.getItem(PLACE) ?? "";
         if (!text || text.length > LONGEST) return null;
         const kept = JSON.parse(text);
-        if (kept.version !== version || kept.face !== face || (kept.card ?? null) !== (card ?? null)) return null;
+        if (kept.version !== version || kept.face !== face || (card && kept.card !== card)) return null;
         if (typeof kept.html !== "string" || !sameFields(kept.fields, fields)) return null;
         return rebuilt(new DOMParser().parseFromString(kept.html, "text/html").body);
       } catch {

@@ -145,7 +145,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
     },
     // The job has changed: what stands on other faces is another job's.
     stale() {
-      if (place.now.face !== "paper") at("paper").replaceChildren();
+      if (place.now.face !== "paper") at("paper").textContent = words.paper_wait; // whoever prints just now gets that
       paperFor = "";
       at("sheet").replaceChildren();
       at("appendix").open = false;
@@ -186,8 +186,11 @@ export function looking({ root, place, job, voice, last, address, status, announ
     async appendix() {
       if (at("sheet").childElementCount) return;
       const asked = jobText();
-      const result = await ask("sheet", { fields: values(), address: address(), ...unit() }).catch(() => ({}));
-      if (asked === jobText()) at("sheet").innerHTML = result.sheet ?? ""; // otherwise it's another job's by now
+      const asking = ask("sheet", { fields: values(), address: address(), ...unit() });
+      const { sheet, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
+      if (asked !== jobText()) return; // it's another job's by now
+      if (sheet) at("sheet").innerHTML = sheet;
+      else at("sheet").textContent = error ?? "";
     },
     // What stands in a fold, asked for when it's opened: `place` is where it belongs.
     async fold(fold, place, call, payload) {

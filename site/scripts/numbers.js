@@ -72,7 +72,10 @@ export function numbersFace({ ask, leave, decimal }) {
   }
 
   function names() {
-    for (const place of form.querySelectorAll("[data-of]")) place.textContent = at(place.dataset.of).value.trim();
+    for (const place of form.querySelectorAll("[data-of]")) {
+      const name = at(place.dataset.of).value.trim();
+      place.textContent = name && ` ${name}`; // its blank goes with it
+    }
   }
 
   // --- what fingers do

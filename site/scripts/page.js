@@ -140,6 +140,7 @@ acting({
   look,
   undo,
   ask: (...call) => ask(...call),
+  wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
   changed,
   touched() {
     fingers = true;

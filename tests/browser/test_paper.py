@@ -92,6 +92,6 @@ def test_on_a_phone_nothing_is_wider_than_the_screen(chromium: Browser) -> None:
     page = chromium.new_page(viewport={"width": 360, "height": 740})
     page.set_content(written(JOBS["four rounds"]))
     assert page.evaluate("document.documentElement.scrollWidth") <= 360
-    small = page.locator(".steps tbody td").nth(2).evaluate("cell => parseFloat(getComputedStyle(cell).fontSize)")
+    small = page.locator(".setting tbody td").nth(2).evaluate("cell => parseFloat(getComputedStyle(cell).fontSize)")
     assert small >= 12
     page.close()

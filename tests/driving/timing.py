@@ -83,6 +83,8 @@ try {
     await pause(1000); // what the numbers say later is said
     for (const face of ["stakes", "checks", "paper", "why", "numbers"]) await turnTo(face);
   }
+  type(0); // no stop: its cards can be turned
+  await pause(1000);
   await turnTo("stakes");
   for (const [step, by] of [["done", 1], ["back", -1]]) {
     for (let count = 0; count < cards / 2; count += 1) {
@@ -91,9 +93,9 @@ try {
     }
   }
   window.worked = times;
-})(...arguments);
+})(...arguments).catch((fault) => (window.failed = String(fault)));
 """
-WORKED = "return window.worked ?? null"
+WORKED = "if (window.failed) throw new Error(window.failed); return window.worked ?? null"
 
 
 @dataclass

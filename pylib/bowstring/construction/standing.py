@@ -49,7 +49,9 @@ class BadReading(ValueError):
 
 
 class DontMeet(BadReading):
-    """Readings that leave a gap; the mark's name is its text."""
+    """Readings that leave a gap; the mark's name is its text, ``crossing`` whether they are two tapes that cross."""
+
+    crossing = False
 
 
 class NotFixed(BadReading):
@@ -253,7 +255,9 @@ class _Spot:
         left = other.minus(one).cross(self.begin.minus(one)) > 0
         point = cross_of_tapes(one, first, other, second, left)
         if point is None:
-            raise DontMeet(self.mark)
+            gap = DontMeet(self.mark)
+            gap.crossing = True
+            raise gap
         return point
 
     def _refuse_weak(self) -> None:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import math
+
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, Label
-from bowstring.drawings.obstacles import draw_obstacles, name_obstacles, obstacles_near, words_of
+from bowstring.drawings.obstacles import Shown, draw_obstacles, name_obstacles, obstacles_near, words_of
 from bowstring.drawings.offstring import draw_string, name_string
 from bowstring.drawings.paper import Leg, Paper, fit, gap_between, legs_of, places_of_ends, reach_of, round_length
 from bowstring.drawings.plan import (
@@ -24,6 +26,8 @@ from bowstring.words import say
 
 WIDE = 670.0
 """Drawing units: the width of the box, one to a pixel on a sheet of paper."""
+NARROW = 440.0
+"""Drawing units: the width of the box where the sheet is looked at on a phone; its words are over 9 pixels there."""
 
 _AROUND = 30.0
 _ABOVE = 22.0
@@ -35,10 +39,12 @@ _ROOM_FOR_NUMBER = 40.0
 _WITHOUT_NUMBERS = 115.0  # so low a box has room for the stakes alone
 _PER_NAME = 26.0
 _TRIES = 4
+_HALO = 2.0
+_UNBROKEN = "\u00a0"
 
 
-def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
-    """Return the plan as SVG, ``WIDE`` by ``height`` drawing units or a little higher where labels need it.
+def low_plan_svg(answer: Answer, *, id: str, height: float, wide: float = WIDE) -> str:
+    """Return the plan as SVG, ``wide`` by ``height`` drawing units or a little higher where labels need it.
 
     Raises ``ValueError`` when a figure is not finite.
     """
@@ -46,27 +52,27 @@ def low_plan_svg(answer: Answer, *, id: str, height: float) -> str:
     for straights in (True, False):
         tall = height - labels
         for _ in range(_TRIES):
-            paper = _paper(answer, tall, straights)
-            sketch = _drawn(answer, id, paper, straights, height > _WITHOUT_NUMBERS)
+            paper = _paper(answer, tall, straights, wide)
+            sketch = _drawn(answer, id, paper, straights, height > _WITHOUT_NUMBERS, wide)
             total = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN
             if total <= (1.0 + _SHRUNK) * height:
-                return _boxed(sketch, height)
+                return _boxed(sketch, height, wide)
             # what is beside a flat arc may be higher than the arc: all of it shrinks alike, but for the labels
             rise = paper.rise * paper.scale * paper.stretch
             tall = min(tall, rise) * (height - labels) / (total - labels)
-    return _boxed(sketch, height)
+    return _boxed(sketch, height, wide)
 
 
-def _boxed(sketch: Sketch, height: float) -> str:
+def _boxed(sketch: Sketch, height: float, wide: float) -> str:
     """Finish a sketch in the middle of its box."""
     edge = sketch.edge
-    side = max(0.0, (WIDE - 2 * MARGIN - (edge.right - edge.left)) / 2)
+    side = max(0.0, (wide - 2 * MARGIN - (edge.right - edge.left)) / 2)
     rest = max(0.0, height - 2 * MARGIN - (edge.bottom - edge.top)) / 2
     sketch.cover(Box(edge.left - side, edge.top - rest, edge.right + side, edge.bottom + rest))
     return sketch.finish()
 
 
-def _drawn(answer: Answer, id: str, paper: Paper, straight: bool, numbers: bool) -> Sketch:
+def _drawn(answer: Answer, id: str, paper: Paper, straight: bool, numbers: bool, wide: float) -> Sketch:
     stopped = bool(answer["stops"])  # then no number of a step stands anywhere
     told = hand_words(answer) if stopped else plan_description(answer, paper)
     sketch = Sketch(id=id, title=plan_title(answer), description=told)
@@ -89,13 +95,14 @@ def _drawn(answer: Answer, id: str, paper: Paper, straight: bool, numbers: bool)
     name_straights(sketch, legs)
     name_string(sketch, answer, paper)
     legend = [*name_obstacles(sketch, near, start[1]), *words_of(answer, near)]
-    _scale(sketch, answer, paper, legend)
+    _clear(sketch, near)
+    _scale(sketch, answer, paper, legend, wide)
     return sketch
 
 
-def _paper(answer: Answer, height: float, straight: bool) -> Paper:
+def _paper(answer: Answer, height: float, straight: bool, wide: float) -> Paper:
     """The map for the low box; without the corner of the straights where the arc would get too small."""
-    room = WIDE - 150.0
+    room = wide - 150.0
     alone = fit(answer, room, height)
     reach = reach_of(answer)
     if not reach:
@@ -111,11 +118,24 @@ def _numbers(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     shown = answer["staked_shown"]
     middle, tip = paper.point(paper.chord / 2, 0.0), paper.on_arc(0.0)
     sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
-    chord = say("draw.chord", shown=shown["chord"])
-    sketch.label(Label(chord, "number", [paper.point(paper.chord * part, 0.0) for part in (0.5, 0.3, 0.7)],
-                       (0.0, -float(paper.up)), 7.0))  # fmt: skip
-    if abs(tip[1] - middle[1]) > _ROOM_FOR_NUMBER:
-        sketch.sagitta(middle, tip, str(shown["sagitta"]))
+    lines = [say("draw.chord", shown=shown["chord"])]
+    if abs(tip[1] - middle[1]) > _ROOM_FOR_NUMBER and not sketch.sagitta_beside(middle, tip, shown["sagitta"]):
+        lines.append(say("draw.sagitta.shown", shown=shown["sagitta"]))  # inside a narrow arc it has no room
+    text = " ".join(line.replace(" ", _UNBROKEN) for line in lines) if lines[1:] else lines[0]
+    spots = [paper.point(paper.chord * part, 0.0) for part in (0.5, 0.3, 0.7)]
+    broken = max(text_width(line, "number") for line in lines)
+    sketch.label(Label(text, "number", spots, (0.0, -float(paper.up)), 7.0, broken if lines[1:] else math.inf))
+
+
+def _clear(sketch: Sketch, near: list[Shown]) -> None:
+    """Clear the ground under each label that stands on what is in the way: a letter in its hatching is hard to read."""
+    for one in near:
+        xs, ys = [x for x, _y in one.outline], [y for _x, y in one.outline]
+        over = Box(min(xs), min(ys), max(xs), max(ys))
+        for box in [text for text in sketch.texts if text.overlaps(over)]:
+            left, right = box.left - _HALO, box.right + _HALO
+            corners = ((right, box.top), (right, box.bottom), (left, box.bottom))
+            sketch.drawing.path([("M", (left, box.top)), *(("L", corner) for corner in corners), ("Z",)], "in")
 
 
 def _names(sketch: Sketch, answer: Answer, paper: Paper) -> None:
@@ -142,7 +162,7 @@ def _named(answer: Answer, paper: Paper) -> list[StakeRow]:
     return [stake for number, stake in enumerate(some) if stake["level"] == 0 or number % every == 0]
 
 
-def _scale(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str]) -> None:
+def _scale(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str], wide: float) -> None:
     """A bar of known length, what is not to scale, and the names of what is in the way: in a free corner of the box, or
     else under everything."""
     number, unit, metres = round_length(_BAR / paper.scale, answer["unit"])
@@ -152,12 +172,12 @@ def _scale(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str]) -> N
     if answer["offset"] and not gap_between(answer, paper)[1]:
         told.append(say("draw.low.gap"))
     words, bar, edge = " · ".join([*told, *legend]), metres * paper.scale, sketch.edge
-    wide, middle = bar + 7.0 + text_width(words, "word"), (edge.left + edge.right) / 2
-    half = WIDE / 2 - MARGIN
+    taken, middle = bar + 7.0 + text_width(words, "word"), (edge.left + edge.right) / 2
+    half = wide / 2 - MARGIN
     sketch.cover(Box(middle - half, edge.top, middle + half, edge.bottom))
-    corners = [(x, y) for y in (edge.top, edge.bottom - _HIGH) for x in (middle - half, middle + half - wide)]
-    free = (at for at in corners if not sketch.ground.taken(Box(*at, at[0] + wide, at[1] + _HIGH), FAINT))
-    x, y = next(free, (middle - half, edge.bottom + 6.0)) if wide < half else (middle - half, edge.bottom + 6.0)
+    corners = [(x, y) for y in (edge.top, edge.bottom - _HIGH) for x in (middle - half, middle + half - taken)]
+    free = (at for at in corners if not sketch.ground.taken(Box(*at, at[0] + taken, at[1] + _HIGH), FAINT))
+    x, y = next(free, (middle - half, edge.bottom + 6.0)) if taken < half else (middle - half, edge.bottom + 6.0)
     y += _HIGH / 2
     sketch.lines([[(x, y), (x + bar, y)], [(x, y - 4), (x, y + 4)], [(x + bar, y - 4), (x + bar, y + 4)]], "")
     sketch.paragraph(words, (x + bar + 7, y - 8), 2 * half - bar - 7)

@@ -119,17 +119,21 @@ class Sketch:
             self._write(one, classes, data)
         return placed is not None
 
+    def sagitta_beside(self, foot: Point, tip: Point, shown: str) -> bool:
+        """Write a sagitta's word at its arrow's left and its length at the right, or say that there is no room."""
+        both = self.ground.beside(_word_and_length(foot, tip, shown))
+        for placed in both or ():
+            self._write(placed, "", "")
+        return both is not None
+
     def sagitta(self, foot: Point, tip: Point, shown: str) -> None:
         """Write a sagitta's word at its arrow's left and its length at the right, or both where there is room."""
-        parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27, 0.22, 0.16)
-        spots = [(foot[0] + (tip[0] - foot[0]) * part, foot[1] + (tip[1] - foot[1]) * part) for part in parts]
-        word = Label(say("draw.sagitta"), "number", spots, (-1.0, 0.0), 6.0)
-        number = Label(shown, "number", spots, (1.0, 0.0), 6.0)
+        pair = _word_and_length(foot, tip, shown)
+        spots = pair[0].spots
         text = say("draw.sagitta.shown", shown=shown)
         length = math.dist(foot, tip) or 1.0
         away = ((foot[0] - tip[0]) / length, (foot[1] - tip[1]) / length)
         behind = Label(text, "number", [foot], away, 6.0)
-        pair = [word, number]
         both = self.ground.beside(pair) or self.ground.beside(pair, LINE) or self.ground.beside([behind])
         if both is None:
             lines = max(text_width(shown, "number"), 64.0)
@@ -225,3 +229,11 @@ class Sketch:
             edge = self.edge
             box = (edge.left - MARGIN, edge.top - MARGIN, edge.right + MARGIN, edge.bottom + MARGIN)
         return self.drawing.finish(box, width_mm=width_mm)
+
+
+def _word_and_length(foot: Point, tip: Point, shown: str) -> list[Label]:
+    """The two labels of a sagitta's arrow."""
+    parts = (0.5, 0.44, 0.38, 0.56, 0.32, 0.62, 0.27, 0.22, 0.16)
+    spots = [(foot[0] + (tip[0] - foot[0]) * part, foot[1] + (tip[1] - foot[1]) * part) for part in parts]
+    word = Label(say("draw.sagitta"), "number", spots, (-1.0, 0.0), 6.0)
+    return [word, Label(shown, "number", spots, (1.0, 0.0), 6.0)]

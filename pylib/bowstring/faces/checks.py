@@ -173,7 +173,7 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
         yield (
             f'<label class="yr">{before}<input id="{name}" name="{name}" '
             f'data-check="{escape(row["key"])}" data-nth="{nth}" value="{value}" autocomplete="off" '
-            f'autocapitalize="off" spellcheck="false" maxlength="40"{said}></label>'
+            f'data-keys="length" autocapitalize="off" spellcheck="false" maxlength="40"{said}></label>'
         )
 
 

@@ -27,7 +27,7 @@ class Reading:
 
     Attributes:
         name: of its field; label: what it is; asked: what the card says, empty where it asks for none.
-        typed: what stands in the field; note: how that differs; wrong: it can't be read.
+        typed: what stands in the field; note: how that differs, or why it can't be read (``wrong``).
     """
 
     name: str
@@ -56,6 +56,7 @@ class Panel:
         row: what the answer makes of it, ``None`` where nothing differs; tolerance: as a text, empty without one.
         stops: sentences for which nobody goes on from there; told: what else is to be said.
         choices: what can be taken up at once; forget: the fields that take back what was got before.
+        over: what to type, where that isn't said by what differs; want: the field that is still to be typed in.
         level: the tape lies on a slope, and lengths here are level.
     """
 
@@ -68,6 +69,8 @@ class Panel:
     choices: Sequence[Choice] = ()
     forget: Mapping[str, str] = field(default_factory=dict)
     level: bool = False
+    over: str = ""
+    want: str = ""
 
     @property
     def verdict(self) -> str:
@@ -83,7 +86,7 @@ class Panel:
 def got_html(panel: Panel) -> str:
     """Return the panel as HTML, every text in it escaped; what is typed goes by the names of its fields."""
     rows = "".join(_reading(one) for one in panel.readings)
-    over = say("face_got.over_level" if panel.level else "face_got.over")
+    over = panel.over or say("face_got.over_level" if panel.level else "face_got.over")
     return (
         '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
         f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(over)}</p></div>'
@@ -92,14 +95,15 @@ def got_html(panel: Panel) -> str:
 
 
 def _reading(one: Reading) -> str:
-    was = f"<small>{escape(say('face_got.was', asked=isolated(one.asked)))}</small>" if one.note and one.asked else ""
+    old = one.asked and (one.note or not one.typed.strip())
+    was = f"<small>{escape(say('face_got.was', asked=isolated(one.asked)))}</small>" if old else ""
     kind = "m tall wrong" if one.wrong else "m tall given" if one.note else "m tall"
     invalid = ' aria-invalid="true"' if one.wrong else ""
     return (
         f'<div class="{kind}"><label for="got-{one.name}"><span>{marked(one.label)}{was}</span></label>'
         f'<div class="box"><input id="got-{one.name}" name="{one.name}" value="{escape(one.typed)}" autocomplete="off" '
-        f'inputmode="text" aria-describedby="got-{one.name}-note"{invalid}>'
-        f'<small id="got-{one.name}-note">{escape(one.note)}</small></div></div>'
+        f'data-keys="length" inputmode="text" aria-describedby="got-{one.name}-note"{invalid}></div>'
+        f'<small class="note" id="got-{one.name}-note">{escape(one.note)}</small></div>'
     )
 
 
@@ -111,7 +115,9 @@ def _result(panel: Panel) -> str:
     lines = list(panel.stops)
     if row:
         slip = row["slip"]
-        lines = [*([slip["text"]] if slip else []), *(panel.stops or _told(row))]
+        rest = panel.stops or _told(row)
+        named = slip and not any(slip["text"] in line for line in rest)  # a stop for a slip says it by itself
+        lines = [*([slip["text"]] if slip and named else []), *rest]
     lines += [panel.told] if panel.told else []
     sign = f'<span class="sign" aria-hidden="true">{"✓" if verdict == STAY else "!"}</span>'
     role = "alert" if verdict == STOP else "status"
@@ -191,22 +197,35 @@ def _fill(text: str, fields: Mapping[str, str], kind: str, more: str = "") -> st
 
 def _thumb(panel: Panel) -> str:
     """The buttons at the thumb, the first thing to do last, where the thumb is."""
-    verdict, row = panel.verdict, panel.row
-    keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
-    move = ("move", row["move"]["text"]) if row and row["move"] else None
-    if verdict == STAY:
-        buttons = [keep, use]
-    elif verdict == MOVE and move:
-        buttons = [use, move]
-    elif verdict == SLIP:
-        buttons = [use, ("keep", say("face_got.tape_again"))]
-    elif verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
-        buttons = [("keep", say("face_got.tape_again")), move]
-    else:
-        buttons = [("keep", say("face_got.tape_again"))] if verdict == STOP else [keep]
+    unread = next((one.name for one in panel.readings if one.wrong), "")
+    if unread or panel.want:
+        first = say("face_got.type_again" if unread else "face_got.type_other")
+        return (
+            '<div class="thumb two"><button type="button" class="btn plain" data-do="keep">'
+            f'{escape(say("face_got.keep"))}</button><button type="button" class="btn first" data-do="focus" '
+            f'data-for="got-{unread or panel.want}">{escape(first)}</button></div>'
+        )
+    buttons = _ways_on(panel)
     made = [
         f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}">'
         f"{escape(text)}</button>"
         for number, (do, text) in enumerate(buttons, 1)
     ]
     return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'
+
+
+def _ways_on(panel: Panel) -> list[tuple[str, str]]:
+    """What may be done with the readings: what a button does and says, the first thing to do last."""
+    verdict, row = panel.verdict, panel.row
+    keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
+    again = ("keep", say("face_got.tape_again"))
+    move = ("move", row["move"]["text"]) if row and row["move"] else None
+    if verdict == STAY:
+        return [keep, use]
+    if verdict == MOVE and move:
+        return [use, move]
+    if verdict == SLIP:
+        return [use, again]
+    if verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
+        return [again, move]
+    return [again] if verdict == STOP else [keep]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from bowstring.drawings.lowplan import low_plan_svg
+from bowstring.drawings.lowplan import NARROW, low_plan_svg
 from bowstring.drawings.signs import hand_sign, line_sign
 from bowstring.faces.paper_back import back_side
 from bowstring.faces.paper_more import more_sides
@@ -23,6 +23,7 @@ _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
 _CHECK = 270.0
+_NARROW_TALL = 190.0
 _HALF = (PAGE_WIDE - 12.0) / 2
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
@@ -139,7 +140,8 @@ def _plan(answer: Answer, fitted: Sizes) -> str:
     svg = low_plan_svg(answer, id="paper-plan", height=float(fitted.plan))
     told = " ".join(brief.ties(answer))
     ties = f'<p class="ties">{marked(" ".join([say("paper.ties"), told]))}</p>' if told else ""
-    return f'<div class="low" tabindex="0" role="group">{svg}</div>{ties}'
+    narrow = low_plan_svg(answer, id="paper-plan-narrow", height=_NARROW_TALL, wide=NARROW)
+    return f'<div class="low">{svg}</div><div class="low narrow">{narrow}</div>{ties}'
 
 
 def _firsts(before: list[First], services: str) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from html import escape
 
 from bowstring.faces.paper_back import built_table
-from bowstring.faces.paper_sizes import PER_PAGE
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, PER_PAGE, tall
 from bowstring.faces.paper_table import tables_html
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
@@ -16,6 +16,9 @@ from bowstring.words import say
 
 MOST_PAGES = 8
 """Pages of stakes to set, and as many of what was built: more stakes are for a file of values, not for paper."""
+
+_ROW, _TWO_LINES = 25.0, 32.0  # heights of a row, of one with something in parentheses
+_HEADS, _HEAD = 66.0, 44.0  # a table's heads and the gap over it, the page's head
 
 
 def more_sides(answer: Answer, tables: Sequence[Setting], built: list[list[str]]) -> str:
@@ -29,7 +32,18 @@ def more_sides(answer: Answer, tables: Sequence[Setting], built: list[list[str]]
         pages[-1] += _some(answer, sum(len(table.rows) for table in rest))
     for start in range(0, min(len(built), MOST_PAGES * PER_PAGE), PER_PAGE):
         pages.append(built_table(answer, built[start : start + PER_PAGE]))
+    if len(pages) == 2 and tables and _tall(tables, built) <= PAGE_TALL:
+        pages = ["".join(pages)]  # both tables' rests stand on one page
     return "".join(_side(answer, page, number) for number, page in enumerate(pages, 3))
+
+
+def _tall(tables: Sequence[Setting], built: Sequence[Sequence[str]]) -> float:
+    """How high the rest of the stakes and the rest of what was built stand under each other."""
+    rows = [row for table in tables for row in table.rows]
+    small = sum(any("(" in cell for cell in row.cells) for row in rows)
+    hows = tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE)
+    heads = _HEADS * (len(tables) + 1)
+    return _HEAD + hows + heads + _ROW * (len(rows) - small + len(built)) + _TWO_LINES * small
 
 
 def _some(answer: Answer, left: int) -> str:

@@ -21,7 +21,7 @@ BIG = (37, 34, 31, 29, 27, 25, 23, 21, 19, 18, 17, 16, 15, 14, 13)
 """Sizes of a row's numbers that the style has."""
 PLANS = (190, 170, 150, 130, 110, 90, 70)
 """Heights of the plan that the style has."""
-MOST_ROWS = 16
+MOST_ROWS = 18
 """Stakes that stand on the front; more of them go on over further pages."""
 PER_PAGE = 30
 

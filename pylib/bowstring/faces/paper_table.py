@@ -29,8 +29,8 @@ def _table(table: Setting) -> str:
     rows = "".join(_row(row, table) for row in table.rows)
     many = " many" if len(table.rows) >= MANY else ""
     return (
-        f'{how}<table class="steps{many}"><thead><tr><td></td>{head}<th scope="col" class="bx">{done}</th></tr></thead>'
-        f"<tbody>{rows}</tbody></table>"
+        f'{how}<table class="setting{many}"><thead><tr><td></td>{head}'
+        f'<th scope="col" class="bx">{done}</th></tr></thead><tbody>{rows}</tbody></table>'
     )
 
 

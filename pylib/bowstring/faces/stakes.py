@@ -52,7 +52,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
         f'<section class="card" data-card="{one["number"]}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
         progress_html(one, len(cards), done),
-        f'<figure class="draw">{step_svg(answer, one, id="step")}</figure>',
+        f'<figure class="draw{"" if one["lines"] else " whole"}">{step_svg(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
         _right(one),
@@ -107,12 +107,16 @@ def _thumb(card: CardRow, count: int) -> str:
     buttons = [
         f'<button type="button" class="btn plain tight" data-do="back"{back}>{escape(say("card.do.back"))}</button>'
     ]
+    last = ' data-face="paper"' if number == count else ""  # nothing comes after it but the paper
     if kind == "checks":
-        go = escape(say("card.do.checks"))
-        buttons.append(f'<button type="button" class="btn tight" data-do="face" data-face="checks">{go}</button>')
-    elif kind not in BESIDE and card["numbers"]:
+        done, go = escape(say("card.do.done")), escape(say("card.do.checks"))
+        buttons.append(f'<button type="button" class="btn plain tight" data-do="done"{last}>{done}</button>')
+        buttons.append(f'<button type="button" class="btn first" data-do="face" data-face="checks">{go}</button>')
+        return f'<div class="thumb b3 main-last">{"".join(buttons)}</div>'
+    if kind not in BESIDE and card["numbers"]:
         got = escape(say("card.do.got"))
         buttons.append(f'<button type="button" class="btn tight" data-do="got" data-step="{number}">{got}</button>')
-    done = escape(say("card.do.located" if kind == "locate" else "card.do.done"))
-    buttons.append(f'<button type="button" class="btn first" data-do="done" data-step="{number}">{done}</button>')
+    words = "located" if kind == "locate" else "to_paper" if last else "done"
+    done = escape(say(f"card.do.{words}"))
+    buttons.append(f'<button type="button" class="btn first" data-do="done" data-step="{number}"{last}>{done}</button>')
     return f'<div class="thumb b{len(buttons)}">{"".join(buttons)}</div>'

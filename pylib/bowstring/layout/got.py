@@ -84,7 +84,7 @@ def _refused(job: Job, reason: BadReading) -> BadJob:
     assert isinstance(reason, DontMeet)
     if row.half_chords:
         return bad(f"{place}.half_chords", "got.tapes_dont_meet", stake=reason)
-    return bad(f"{place}.measures", "got.dont_meet", mark=reason)
+    return bad(f"{place}.measures", "got.dont_cross" if reason.crossing else "got.dont_meet", mark=reason)
 
 
 def _place(job: Job, name: str) -> str:

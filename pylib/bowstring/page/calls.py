@@ -93,6 +93,8 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
         fields = fields_of_job(job)
         if not all(map(is_plain, fields.items())):
             read_job(job)  # refuses it
+        if "done" in fields:
+            fields["done"] = _done_cards(fields)
         link, _why_none = link_of(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
         return _refusal(refusal)
@@ -101,18 +103,29 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     return {"fields": fields, "title": checked.title, "link": link, "id": one}
 
 
+def _done_cards(fields: Mapping[str, str]) -> str:
+    """Return the cards that are done, from the steps that a job says are."""
+    from bowstring import answering
+    from bowstring.page.beside import done_of, for_layout
+    from bowstring.page.done import cards_of
+
+    cards = cards_of(answering(job_of_fields(for_layout(fields))), done_of(fields))
+    return " ".join(str(card) for card in cards)
+
+
 def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
     from bowstring.page.beside import done_of
+    from bowstring.page.done import steps_of
 
     try:
         job = job_of_fields(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
         done = done_of(asked["fields"])
-        if done:
-            job = {**job, "done": done}
+        if done and "method" in job:
+            job = {**job, "done": steps_of(calls.last.for_fields(asked["fields"]), done)}
     except BadJob as refusal:
         return _refusal(refusal)
     return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}

@@ -20,7 +20,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
     "got": {field: text}, "address": text, "unit_before": unit or null}``.
 
-    ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, ...}``; the face of the stakes
+    ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, "badges": {face: text}, ...}``,
+    what the bar says and what stands on the tabs; the face of the stakes
     tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
     are settled once somebody has begun) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
 
@@ -36,8 +37,9 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         made = FACES[face](answered, asked)
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
-    state = _state(answered)
-    return {"sign": "computed", "html": "", "state": state, **made}
+    outs = _outs(answered, asked["fields"])
+    badges = {"checks": str(outs or "")}
+    return {"sign": "computed", "html": "", "state": _state(answered, outs), "badges": badges, **made}
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -68,9 +70,19 @@ def _unit_first() -> Made:
     return {"sign": "computed", "html": html, "state": {"sign": "stop", "text": say("page.state_stop")}}
 
 
-def _state(answered: Answer) -> dict[str, str]:
+def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
+    """How many checks were read out; where nothing was read nothing is worked out for it."""
+    if answered["stops"] or not any(text and name.startswith("read-") for name, text in fields.items()):
+        return 0
+    return answered["read"]["outs"]
+
+
+def _state(answered: Answer, outs: int) -> dict[str, str]:
+    """What the bar says; ``outs``: checks that were read out."""
     if answered["stops"]:
         return {"sign": "stop", "text": say("page.state_stop")}
+    if outs:
+        return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 
@@ -89,7 +101,7 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
         f"{escape(say('page.to_numbers'))}</button></div>"
     )
     state = face["state"] if face["sign"] != "computed" else {"sign": "refused", "text": say("page.state_refused")}
-    return {"sign": "open" if is_open else "refused", "html": html, "state": state}
+    return {"sign": "open" if is_open else "refused", "html": html, "state": state, "badges": {"checks": ""}}
 
 
 def _stakes(answered: Answer, asked: Asked) -> Made:

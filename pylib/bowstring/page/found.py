@@ -29,25 +29,32 @@ def found_panel(answered: Answer, fields: Typed, typed: Typed, step: StepRow) ->
         return {"html": got_html(Panel(head, [], told=say("face_got.set_again")))}
     start, end = pair["from"], pair["to"]
     drawn = _drawn(answered, pair["shown"])
-    first = typed.get("f0", fields.get("found-chord-0", drawn))
+    first = typed.get("f0", fields.get("found-chord-0", ""))
     second = typed.get("f1", fields.get("found-chord-1", ""))
     readings = [
         _reading("f0", say("face_got.first", start=start, end=end), drawn, first, fields),
-        _reading("f1", say("face_got.second", end=end), "", second, fields, drawn),
+        _reading("f1", say("face_got.second", end=end), drawn, second, fields),
     ]
     forget = {f"found-{name}": "" for name in _FOUND if fields.get(f"found-{name}")}
-    panel = Panel(say("face_got.head_chord", start=start, end=end), readings, forget=forget)
-    differs = bool(readings[0].note or readings[1].note)
-    if any(one.wrong for one in readings) or not differs:
+    panel = Panel(
+        say("face_got.head_chord", start=start, end=end), readings, forget=forget, over=say("face_got.over_chord")
+    )
+    empty = [one.name for one in readings if not one.typed.strip()]
+    if any(one.wrong for one in readings) or len(empty) == len(readings):
         return {"html": got_html(panel)}
-    if not first.strip() or not second.strip():
-        return {"html": got_html(_with(panel, told=say("face_got.twice", end=end)))}
+    if empty:
+        told = say("face_got.twice", end=end) if empty == ["f1"] else say("face_got.once", start=start, end=end)
+        return {"html": got_html(_with(panel, told=told, want=empty[0]))}
     found = {"found-chord-0": first.strip(), "found-chord-1": second.strip(), "found-tape": "level", "found-fall": ""}
     return {"html": got_html(_fitted(panel, fields, found))}
 
 
-def _with(panel: Panel, told: str = "", stops: tuple[str, ...] = (), choices: tuple[Choice, ...] = ()) -> Panel:
-    return Panel(panel.head, panel.readings, None, "", stops, told, choices, panel.forget)
+def _with(
+    panel: Panel, told: str = "", stops: tuple[str, ...] = (), choices: tuple[Choice, ...] = (), want: str = ""
+) -> Panel:
+    return Panel(
+        panel.head, panel.readings, None, "", stops, told, choices, panel.forget, over=panel.over, want=want
+    )  # fmt: skip
 
 
 def _drawn(answered: Answer, shown: str) -> str:
@@ -55,14 +62,14 @@ def _drawn(answered: Answer, shown: str) -> str:
     return answered["fit"]["drawn_shown"] if answered["fit"] else shown
 
 
-def _reading(name: str, label: str, asked: str, text: str, fields: Typed, drawn: str = "") -> Reading:
+def _reading(name: str, label: str, asked: str, text: str, fields: Typed) -> Reading:
     unit = unit_of(fields)
     if not text.strip():
         return Reading(name, label, asked, text)
     try:
-        by = read_length(text, unit, "found").metres - read_length(asked or drawn, unit, "found").metres
-    except BadJob:
-        return Reading(name, label, asked, text, say("face_got.unread"), wrong=True)
+        by = read_length(text, unit, "found").metres - read_length(asked, unit, "found").metres
+    except BadJob as refusal:
+        return Reading(name, label, asked, text, f"{refusal.wrong} {refusal.remedy}", wrong=True)
     if abs(by) <= _SAME:
         return Reading(name, label, asked, text)
     by_shown = short(make_tape(unit, fields.get("mark") or None), abs(by))

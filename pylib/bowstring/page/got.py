@@ -17,6 +17,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import label_of, short
 from bowstring.report.places import place_name
+from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import make_tape
 from bowstring.words import say
@@ -65,7 +66,9 @@ def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | 
     if not differs or any(one.wrong for one in readings):
         return {"html": got_html(panel)}
     number = row if row is not None else max(filled_rows(fields, "got"), default=-1) + 1
-    fill = dict(forget) | _fields(number, stake, [(pairs[one], texts[one]) for one in differs])
+    unit = unit_of(fields)
+    read = [(pairs[one], as_shown(texts[one], pairs[one].shown, unit)) for one in differs]
+    fill = dict(forget) | _fields(number, stake, read)
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
     panel = _judged(base, told, panel, stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
@@ -160,9 +163,10 @@ def _reading(number: int, pair: Pair, text: str, fields: Typed) -> Reading:
     if not text.strip():
         return Reading(name, label, pair.shown, text)
     try:
-        by = read_length(text, unit, "got").metres - read_length(pair.shown, unit, "got").metres
-    except BadJob:
-        return Reading(name, label, pair.shown, text, say("face_got.unread"), wrong=True)
+        read = read_length(as_shown(text, pair.shown, unit), unit, "got").metres
+        by = read - read_length(pair.shown, unit, "got").metres
+    except BadJob as refusal:
+        return Reading(name, label, pair.shown, text, f"{refusal.wrong} {refusal.remedy}", wrong=True)
     if abs(by) <= SAME:
         return Reading(name, label, pair.shown, text)
     tape = make_tape(unit, fields.get("mark") or None)

@@ -68,9 +68,11 @@ def _panel(key: str, inside: str, foot: str = "") -> str:
 
 def _hands(page: Entries) -> str:
     """Return the two pictures, each a button of its own, in the words of who stands at A or walks toward the arc."""
-    names = {end: f'<b data-of="ends-{end}">{escape(page.typed.get(f"ends-{end}", ""))}</b>' for end in "AB"}
+    # A blank goes with each name: an empty one leaves none before the period.
+    typed = {end: page.typed.get(f"ends-{end}", "") for end in "AB"}
+    names = {end: f'<b data-of="ends-{end}">{escape(name and f" {name}")}</b>' for end, name in typed.items()}
     stands = (
-        escape(say("numbers.stand", a="\1", b="\2")).replace("\1", f"A {names['A']}").replace("\2", f"B {names['B']}")
+        escape(say("numbers.stand", a="\1", b="\2")).replace("\1", f"A{names['A']}").replace("\2", f"B{names['B']}")
     )
     told = {"side": stands, "turn": said("numbers.walk")}
     return "".join(_hand(page, page.fields[name], told[name]) for name in ("side", "turn"))

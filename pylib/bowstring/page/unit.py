@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
 
 from bowstring.errors import BadJob
 from bowstring.job.letters import of_place
 from bowstring.page.fields import Field, all_fields, unit_of
 from bowstring.page.labels import label_of
 from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
+from bowstring.page.talk import Asked
 from bowstring.sheet.markup import marked
 from bowstring.units.lengths import UNITS, read_length
 from bowstring.units.tape import Tape, make_tape
@@ -49,7 +49,7 @@ def shown_field(field: Field, text: str, unit: str, tape: Tape) -> str:
     return tape.both(read_field(field, text, unit))
 
 
-def is_unit_open(asked: Mapping[str, Any]) -> bool:
+def is_unit_open(asked: Asked) -> bool:
     """Tell whether bare numbers stand under another unit than they were typed in, and nobody has said which holds."""
     before = asked.get("unit_before")
     return before in UNITS and bool(unit_note(asked["fields"], before))

@@ -147,9 +147,10 @@ class Told:
             return None
         if not square.shape:
             return {"text": say("card.right.blade", blade=blade_words(tape)), "shown": None, "more": ""}
-        sides = (tape.show(side) for side in (square.along, square.out, square.long_side))
-        text = say("card.right.square", shape=square.shape, toward=place_name(square.toward))
-        return {"text": text, "shown": ", ".join(sides), "more": ""}
+        along, out, across = (tape.show(side) for side in (square.along, square.out, square.long_side))
+        toward = place_name(square.toward)
+        text = say("card.right.square", toward=toward, along=along, out=out, across=across)
+        return {"text": text, "shown": None, "more": ""}
 
     def _title(self) -> str:
         step, names = self.step, self.step.names

@@ -11,6 +11,7 @@ from bowstring.report.checks import limit_shown
 from bowstring.report.forms.read import ReadPart, ReadRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.suspects import told_suspects
+from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -61,8 +62,10 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
 def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
     limit = max(tape.down(one.expected), tape.mark)
     lengths: list[float] = []
+    must = tape.show(one.check.distance)
+    meant = [as_shown(value, must, tape.unit) if isinstance(value, str) else value for value in values]
     wrong: str | None = None
-    for value in values:
+    for value in meant:
         try:
             lengths.append(read_length(value, tape.unit, "read", zero=True).metres)
             wrong = None
@@ -83,7 +86,7 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
         "limit": limit,
         "limit_shown": limit_shown(tape, one.expected),
         "verdict": verdict,
-        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths),
+        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip()),
         "wrong": wrong,
     }
 
@@ -115,7 +118,9 @@ def _counting(overs: list[float], limit: float, verdict: str) -> int:
     )
 
 
-def _told(tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float]) -> str:
+def _told(
+    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str
+) -> str:
     if verdict == "unread" or over is None:
         return say("read.unread")
     limit = limit_shown(tape, one.expected)
@@ -128,6 +133,7 @@ def _told(tape: Tape, one: Judged, verdict: str, over: float | None, typed: str,
         told.append(say("read.differ"))
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
-    if verdict != "in" and typed.replace(".", "", 1).isdigit():  # a bare number may have been meant otherwise
+    # A bare number may have been meant otherwise.
+    if meant != typed or (verdict != "in" and typed.replace(".", "", 1).isdigit()):
         told.append(say("read.read_as", typed=typed, shown=tape.show_whole(lengths[-1])))
     return " ".join(told)

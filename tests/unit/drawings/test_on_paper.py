@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bowstring.drawings.lath import lath_svg
-from bowstring.drawings.lowplan import WIDE, low_plan_svg
+from bowstring.drawings.lowplan import NARROW, WIDE, low_plan_svg
 from bowstring.drawings.signs import hand_sign, line_sign
-from helping import all_hold
+from helping import all_hold, answer_to
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import SHAPES, case, own
 from unit.drawings.drawing_reader import Read
@@ -38,6 +38,35 @@ def test_a_low_plan_has_the_chord_and_the_mid_ordinate_where_there_is_room() -> 
     tall = {words.text for words in plan("ordinary", HIGH).words()}
     assert {f"chord {shown['chord']}", shown["sagitta"], "M", "R4"} <= tall
     assert not any("chord" in words.text for words in plan("ordinary", LOW).words())
+
+
+def test_in_a_narrow_arc_the_mid_ordinate_stands_under_the_chord_with_no_line_to_it() -> None:
+    job = {"bowstring": 1, "side": "left", "drawn_to": "face", "method": "halving", "levels": 3}
+    answer = answer_to({**job, "arc": {"radius": "18 ft", "central_angle": 220}})
+    drawn = Read(low_plan_svg(answer, id="low", height=130.0))
+    assert_clear(drawn)
+    texts = [words.text.replace("\u00a0", " ") for words in drawn.words()]
+    shown = answer["staked_shown"]
+    at = texts.index(f"chord {shown['chord']}")
+    assert texts[at + 1] == f"mid-ord {shown['sagitta']}"
+
+
+def test_a_word_over_what_is_in_the_way_has_the_ground_cleared_under_it() -> None:
+    outline = [["14 ft", "-3 ft"], ["24 ft", "-3 ft"], ["24 ft", "-6 in"], ["14 ft", "-6 in"]]
+    job = {"bowstring": 1, "side": "left", "drawn_to": "face", "method": "halving", "levels": 3}
+    job |= {"arc": {"chord": "38 ft", "sagitta": "6 ft"}}
+    bed = {"ground": [{"name": "bed", "stops": "tape", "outline": outline}]}
+    with_bed, without = (low_plan_svg(answer_to({**job, **more}), id="low", height=HIGH) for more in (bed, {}))
+    assert without.count('class="bd-in"') == 0
+    assert with_bed.rindex('data-stops="tape"') < with_bed.index('class="bd-in"') < with_bed.index(">chord 38")
+
+
+def test_a_plan_for_a_phone_keeps_to_its_width_and_its_words_apart() -> None:
+    for name in ("ordinary", "flat"):
+        drawn = Read(low_plan_svg(case(name), id="low", height=HIGH, wide=NARROW))
+        assert_clear(drawn)
+        left, _top, right, _bottom = drawn.box
+        assert NARROW - 1 <= right - left <= NARROW + 1
 
 
 def test_a_stopped_plan_has_no_number_of_a_step() -> None:

@@ -156,3 +156,18 @@ def test_more_stakes_than_a_side_holds_go_on_over_pages() -> None:
     names = [step["stake"] for step in answer["steps"] if step["stake"]]
     assert [name for name in names if f" {name} " not in rest] == []
     assert all(stake["x_shown"] in " ".join([back, *more]) for stake in answer["stakes"])
+
+
+def tapes(chord: str) -> dict[str, Any]:
+    arc = {"chord": chord, "sagitta": "5 ft"}
+    return {**GOOD["two tapes"], "arc": arc, "method": "tapes", "spacing": "2.3 ft"}
+
+
+@pytest.mark.parametrize(("chord", "stakes", "further"), [("40 ft", 18, 0), ("44 ft", 19, 1), ("48 ft", 21, 1)])
+def test_a_few_more_stakes_than_the_front_holds_take_one_further_page(chord: str, stakes: int, further: int) -> None:
+    answer = answer_to(tapes(chord))
+    front, back, *more = sides(tapes(chord))
+    names = [step["stake"] for step in answer["steps"] if step["stake"]]
+    assert (len(names), len(more)) == (stakes, further)
+    assert [name for name in names if f" {name} " not in " ".join([front, *more])] == []
+    assert all(stake["y_shown"] in " ".join([back, *more]) for stake in answer["stakes"])

@@ -107,7 +107,25 @@ def test_readings_that_cant_meet_say_so_and_what_would_do() -> None:
 
 def test_what_is_no_length_is_marked_and_nothing_comes_of_it() -> None:
     made = panel(FINE, "Q1", m1="one foot four")
-    assert 'aria-invalid="true"' in made["html"] and "fill" not in made and buttons(made) == ["keep"]
+    assert 'aria-invalid="true"' in made["html"] and "fill" not in made and buttons(made) == ["keep", "focus"]
+    assert 'data-for="got-m1"' in made["html"] and "one foot four" in text_of(made)
+
+
+def test_beside_what_cant_be_read_the_other_reading_still_says_how_it_differs() -> None:
+    made = panel(FINE, "Q1", m0="9 10 1 4", m1="1' 4-1/4\"")
+    assert "1/4 in more" in text_of(made) and "Type it again" in text_of(made) and "fill" not in made
+    assert values_of(made)["m1"] == "1' 4-1/4\"" and "use-got" not in made["html"]
+
+
+def test_a_bare_number_over_inches_is_inches_and_over_millimetres_millimetres() -> None:
+    inches = panel(FINE, "R1", m1="3 7/8")
+    assert "1/8 in less" in text_of(inches) and inches["fill"]["got-0-measures-0-distance"] == '3-7/8"'
+    metric = {**ARC, "unit": "m", "arc-chord": "11.58", "arc-sagitta": "1.6", "levels": "3", "method": "halving"}
+    asked = values_of(panel(metric, "R1"))["m1"]
+    assert asked.endswith(" mm")
+    made = panel(metric, "R1", m1=str(int(asked.removesuffix(" mm")) + 5))
+    assert "5 mm more" in text_of(made)
+    assert made["fill"]["got-0-measures-0-distance"] == f"{int(asked.removesuffix(' mm')) + 5} mm"
 
 
 @pytest.mark.parametrize("method", ["centre", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates"])
@@ -176,6 +194,7 @@ def test_fields_and_job_both_ways_and_through_a_link() -> None:
 def test_the_chord_found_is_typed_twice_and_one_tap_holds_something() -> None:
     once = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": {"f0": "38' 1-1/4\""}}, card_of(FINE, "A"))
     assert values_of(once) == {"f0": "38' 1-1/4\"", "f1": ""} and "second time" in text_of(once)
+    assert buttons(once) == ["keep", "focus"] and 'data-for="got-f1"' in once["html"]
     typed = {"f0": "38' 1-1/4\"", "f1": "38' 1-1/4\""}
     both = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": typed}, card_of(FINE, "A"))
     holds = _choices(both)
@@ -183,6 +202,19 @@ def test_the_chord_found_is_typed_twice_and_one_tap_holds_something() -> None:
     taken = answering(job_of_fields({**FINE, **{name: text for name, text in holds[0].items() if text}}))
     assert taken["held"] is True and taken["arc"]["chord"] == pytest.approx(38 * 0.3048 + 1.25 * 0.0254)
     assert not taken["stops"]
+
+
+def test_the_chord_found_is_not_told_as_read_before_it_is() -> None:
+    def made(**got: str) -> dict[str, Any]:
+        return got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": got}, card_of(FINE, "A"))
+
+    assert values_of(made()) == {"f0": "", "f1": ""} and buttons(made()) == ["keep"]
+    assert "Type what both tapings read." in text_of(made()) and "told 38' 0\"" in text_of(made())
+    unread = made(f0="38 1", f1="38' 1\"")
+    assert buttons(unread) == ["keep", "focus"] and 'data-for="got-f0"' in unread["html"]
+    assert "38' 1\"" in text_of(unread) and "1 in more" in text_of(unread)
+    assert 'data-for="got-f0"' in made(f1="38' 1\"")["html"]
+    assert "Nothing changes" in text_of(made(f0="38'", f1="38'"))
 
 
 def _choices(made: dict[str, Any]) -> list[dict[str, str]]:

@@ -106,7 +106,7 @@ def test_no_face_shows_anything_of_a_refused_job_but_why_and_the_way_to_the_numb
 
 
 def test_a_reading_that_is_no_length_stops_neither_a_face_nor_a_link_nor_a_file() -> None:
-    fields = {"arc-chord": "38", "arc-sagitta": "5' 3\"", "read-0-check": "A-M", "read-0-value": "good", "done": "1"}
+    fields = {"arc-chord": "38", "arc-sagitta": "5' 3\"", "read-0-check": "A-M", "read-0-value": "good", "done": "1 2"}
     link = ask("link", fields=fields, address="")
     assert link["link"] and link == ask("link", fields={**fields, "read-0-value": "19 ft"}, address="")
     for name in FACES:

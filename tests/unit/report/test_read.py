@@ -77,7 +77,22 @@ def test_a_text_that_is_no_length_is_told_at_its_check_and_stops_nothing() -> No
 
 
 def test_a_bare_number_that_is_out_says_how_it_was_read() -> None:
-    assert "4 was read as 4' 0\"" in verdict(read(("R2-R3-M", "4")), "R2-R3-M")["text"]
+    assert "29 was read as 29' 0\"" in verdict(read(("A-Q2", "29")), "A-Q2")["text"]
+
+
+@pytest.mark.parametrize(("typed", "shown"), [("4", '4"'), ("3 7/8", '3-7/8"'), ("4-1/8", '4-1/8"')])
+def test_a_bare_number_is_read_the_way_the_number_to_read_is_shown_and_says_so(typed: str, shown: str) -> None:
+    row = verdict(read(("R2-R3-M", typed)), "R2-R3-M")
+    assert f"{typed} was read as {shown}." in row["text"] and row["verdict"] == "in"
+
+
+def test_in_metres_a_bare_number_beside_millimetres_is_millimetres() -> None:
+    job = {"unit": "m", "arc": {"chord": "10", "sagitta": "0.6"}, "side": "left", "drawn_to": "face", "levels": 3}
+    rows = [row for row in answer_to(job)["checks"] if row["shown"].endswith(" mm")]
+    key, shown = rows[0]["key"], rows[0]["shown"]
+    part = answer_to({**job, "read": [{"check": key, "value": shown.removesuffix(" mm")}]})["read"]
+    (row,) = part["rows"]
+    assert row["verdict"] == "in" and row["over"] == pytest.approx(0.0, abs=1e-9) and f"read as {shown}" in row["text"]
 
 
 def test_a_reading_of_a_check_that_is_no_more_is_told() -> None:

@@ -114,6 +114,8 @@ MESSAGES = {
     "got.not_fixed_tape.remedy": "Tape {start} to {end} too.",
     "got.dont_meet.wrong": "With these readings the tapes don't meet at {mark}.",
     "got.dont_meet.remedy": "Tape them again. One of them is misread.",
+    "got.dont_cross.wrong": "With these readings the tapes don't meet at {mark}.",
+    "got.dont_cross.remedy": "Tape both again: together they must be longer than the line between their other ends.",
     "got.either_side.wrong": "This is so short a distance that {mark} may stand on either side with it.",
     "got.either_side.remedy": "Move {mark} to where the sheet puts it, and go on.",
     "got.no_way_back.wrong": "From where these stakes stand, this method can't bring {mark} back onto the arc.",
