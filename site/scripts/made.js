@@ -4,7 +4,13 @@
 export function replace(place, html) {
   const { activeElement: field } = document;
   const inside = field && place.contains(field) && field.matches("input, textarea") ? field : null;
-  const was = inside && { id: inside.id, value: inside.value, mode: inside.inputMode, from: inside.selectionStart, to: inside.selectionEnd };
+  const was = inside && {
+    id: inside.id,
+    value: inside.value,
+    mode: inside.inputMode,
+    from: inside.selectionStart,
+    to: inside.selectionEnd,
+  };
   const open = [...place.querySelectorAll("details[open]")].map((fold) => fold.id).filter(Boolean);
   if (typeof html === "string") place.innerHTML = html;
   else place.replaceChildren(html);

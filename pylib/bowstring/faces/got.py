@@ -198,14 +198,8 @@ def _fill(text: str, fields: Mapping[str, str], kind: str, more: str = "") -> st
 def _thumb(panel: Panel) -> str:
     """The buttons at the thumb, the first thing to do last, where the thumb is."""
     verdict, row = panel.verdict, panel.row
-    unread = next((one.name for one in panel.readings if one.wrong), "")
-    if unread or panel.want:
-        first = say("face_got.type_again" if unread else "face_got.type_other")
-        return (
-            f'<div class="thumb two"><button type="button" class="btn plain" data-do="keep">{escape(say("face_got.keep"))}'
-            f'</button><button type="button" class="btn first" data-do="focus" data-for="got-{unread or panel.want}">'
-            f"{escape(first)}</button></div>"
-        )
+    if panel.want or any(one.wrong for one in panel.readings):
+        return _thumb_of_field(panel)
     keep, use = ("keep", say("face_got.keep")), ("use-got", say("face_got.use"))
     move = ("move", row["move"]["text"]) if row and row["move"] else None
     if verdict == STAY:
@@ -224,3 +218,14 @@ def _thumb(panel: Panel) -> str:
         for number, (do, text) in enumerate(buttons, 1)
     ]
     return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'
+
+
+def _thumb_of_field(panel: Panel) -> str:
+    """Where a reading can't be read, or one is missing: its field comes first."""
+    unread = next((one.name for one in panel.readings if one.wrong), "")
+    first = escape(say("face_got.type_again" if unread else "face_got.type_other"))
+    return (
+        f'<div class="thumb two"><button type="button" class="btn plain" data-do="keep">{escape(say("face_got.keep"))}'
+        '</button><button type="button" class="btn first" data-do="focus" '
+        f'data-for="got-{unread or panel.want}">{first}</button></div>'
+    )
