@@ -76,8 +76,16 @@ def open_panel(page: Page, name: str) -> None:
     page.wait_for_selector(f"#panel-{name}:not([hidden])")
 
 
+# The panels of the stakes have no button of their own to be left by: there the phone's Back does it.
+SHUT = """() => {
+  const shut = document.querySelector(".panel:not([hidden]) [data-do=panel-close]");
+  if (shut) shut.click();
+  else if ("panel" in document.documentElement.dataset) history.back();
+}"""
+
+
 def close_panel(page: Page) -> None:
-    page.evaluate("document.querySelector('.panel:not([hidden]) [data-do=panel-close]')?.click()")
+    page.evaluate(SHUT)
     page.wait_for_selector("html:not([data-panel])")
 
 

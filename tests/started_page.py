@@ -15,7 +15,9 @@ EXAMPLE = {"unit": "ft-in", **fields_of_job(dict(DEMO))}
 EMPTIED = """async () => {
   const at = (id) => document.getElementById(id);
   if (!at("offer").hidden) at("offer-leave").click();
-  document.querySelector(".panel:not([hidden]) [data-do=panel-close]")?.click();
+  const shut = document.querySelector(".panel:not([hidden]) [data-do=panel-close]");
+  if (shut) shut.click();
+  else if ("panel" in document.documentElement.dataset) history.back(); // one of the stakes' own
   while ("panel" in document.documentElement.dataset) await new Promise((resolve) => setTimeout(resolve, 10));
   at("clear").click(); // and back to the numbers
   document.dispatchEvent(new Event("visibilitychange")); // what still waits to be kept is kept before all is removed

@@ -14,17 +14,14 @@ MOST_SIGNS = 2000
 PLAIN = ("done", "by", "date", "stood")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
 
-_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
-
-KEPT_BESIDE = f"{'|'.join(PLAIN)}|read-[0-9]{{1,4}}-(?:check|value)"
-"""What the page's script lets stand beside the form, as a pattern: any other field that it hasn't is left out."""
+READ_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
 Typed = Mapping[str, str]
 
 
 def is_beside(name: str) -> bool:
     """Tell whether a field's id is of those that stand in no form."""
-    return re.fullmatch(KEPT_BESIDE, name) is not None
+    return name in PLAIN or READ_ROW.fullmatch(name) is not None
 
 
 def is_plain(field: tuple[str, str]) -> bool:
@@ -42,7 +39,7 @@ def done_of(fields: Typed) -> tuple[int, ...]:
 
 def read_of(fields: Typed) -> list[dict[str, str]]:
     """Return the readings that are told, as a job has them."""
-    rows = sorted({int(found["row"]) for name in fields if (found := _ROW.fullmatch(name))})
+    rows = sorted({int(found["row"]) for name in fields if (found := READ_ROW.fullmatch(name))})
     pairs = [(fields.get(f"read-{row}-check", "").strip(), fields.get(f"read-{row}-value", "").strip()) for row in rows]
     return [{"check": check, "value": value} for check, value in pairs if check and value]
 

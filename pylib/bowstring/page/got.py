@@ -42,7 +42,8 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
 
     ``asked``: ``fields`` and, by the names of the panel's own fields, what was ``got``.
     """
-    fields: Typed = {**asked["fields"], **_by(answered)}
+    stands = {name: text for name, text in asked["fields"].items() if text.strip()}  # an empty row is a free one
+    fields: Typed = {**stands, **_by(answered)}
     typed: Typed = asked.get("got") or {}
     step = _step_of(answered, card)
     if step["level"] == 0:

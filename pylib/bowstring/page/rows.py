@@ -45,7 +45,7 @@ LENGTH_ROWS = ("outline", "place", "stations")
 """Kinds of fields in whose one text several lengths stand."""
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
-_MEASURE_ID = re.compile("got-([0-9]{1,3})-measures-([0-9])-(from|to|distance)")
+MEASURE_ID = re.compile("got-([0-9]{1,3})-measures-([0-9])-(from|to|distance)")
 """What was read at a stake: beside the form's own fields, put there by the card of its step."""
 
 MOST_BESIDE_ROWS = MOST_GOT * 3 * MOST_MEASURES
@@ -125,12 +125,12 @@ def is_row(name: str) -> bool:
 
 def is_measure(name: str) -> bool:
     """Tell whether an id is that of something read at a stake."""
-    return _MEASURE_ID.fullmatch(name) is not None
+    return MEASURE_ID.fullmatch(name) is not None
 
 
 def measures_in(typed: Typed, row: int) -> list[int]:
     """Return the numbers of a stake's readings that have a length, in order."""
-    found = (_MEASURE_ID.fullmatch(name) for name in typed)
+    found = (MEASURE_ID.fullmatch(name) for name in typed)
     return sorted(int(one[2]) for one in found if one and int(one[1]) == row and one[3] == "distance")
 
 
