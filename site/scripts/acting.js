@@ -25,7 +25,9 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   function open(face, panel) {
     const { now, wide } = place;
     const stays = panel === "jobs" || (wide && face === "numbers");
-    place.go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
+    // From one panel to another nothing is put between them: Back leads to what was there before both.
+    const go = now.panel && panel ? place.replace : place.go;
+    go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
   }
 
   let again = 0; // the card that the checks sent back to: a stake to be set again

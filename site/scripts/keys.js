@@ -4,7 +4,7 @@
 import { at, form } from "./document.js";
 
 const TOUCHED = matchMedia("(pointer: coarse)");
-const FIELDS = "#form input[data-keys], #stakes input[data-keys], #checks input[data-keys]";
+const FIELDS = ":is(#form,#stakes,#checks) input[data-keys]";
 const FRACTION = /^\d+\/\d+$/;
 
 // What stands before the caret, with a fraction of an inch put on: helps typing, and reads nothing.

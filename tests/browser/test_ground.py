@@ -13,7 +13,7 @@ from bowstring.page.fields import job_of_fields
 from bowstring.units.lengths import read_length
 from bowstring.words import say
 from builder.website import SAVED
-from page_acting import close_panel, choose, look_at, open_panel, type_in, wait_for
+from page_acting import choose, look_at, open_desk, open_panel, type_in, wait_for
 
 FOOT = 0.3048
 CHORD, RISE = 40 * FOOT, 6 * FOOT
@@ -33,9 +33,8 @@ WHERE = """(svg) => {
 def describe(page: Page, side: str, method: str) -> None:
     """Empty the form and type a job of one's own."""
     wait_for(page, "computed")
-    open_panel(page, "jobs")
+    open_desk(page)
     page.click("#clear")
-    page.wait_for_selector("html:not([data-panel])")
     for name, text in TYPED.items():
         type_in(page, name, text)
     choose(page, "drawn_to", "face")
@@ -44,10 +43,8 @@ def describe(page: Page, side: str, method: str) -> None:
     choose(page, "method", method)
     if method == "centre":
         choose(page, "centre", "reachable")
-    close_panel(page)
     open_panel(page, "way")
-    wait_for(page, "computed")
-    expect(page.locator("#site-plan svg")).to_be_visible()
+    expect(page.locator("#draw-tape")).to_be_enabled()  # the plan is there, and that of the fields as they are
 
 
 def around(middle: tuple[float, float], half: float) -> list[tuple[float, float]]:
@@ -87,6 +84,12 @@ def told(page: Page) -> dict[str, Any]:
     return dict(answer(job_of_fields(fields)))
 
 
+def answer_way_out(page: Page) -> dict[str, Any]:
+    """The first stop of what stands in the form, with what settles it."""
+    way: dict[str, Any] = told(page)["ways_out"][0]
+    return way
+
+
 @pytest.mark.parametrize("side", ["left", "right"])
 def test_a_pond_drawn_over_the_centre_stops_the_swing_and_another_way_is_advised(phone: Page, side: str) -> None:
     describe(phone, side, "centre")
@@ -108,18 +111,16 @@ def test_a_pond_drawn_over_the_centre_stops_the_swing_and_another_way_is_advised
     expect(phone.locator("#site-plan svg text", has_text="pond")).to_be_visible()
     stands = say("block.feet", what="pond", start="C", end="C")
     expect(phone.locator("#site-plan .caution")).to_contain_text(stands)
+    expect(phone.locator("#status")).to_have_text(say("numbers.state_stopped"))
     advice = told(phone)["advice"]
     assert advice["method"] not in (None, "centre")
-    close_panel(phone)
-    open_panel(phone, "method")
-    expect(phone.locator("#method-advice")).to_contain_text(advice["text"])
+    expect(phone.locator("#site-advice")).to_contain_text(advice["text"])
     look_at(phone, "stakes")
     wait_for(phone, "computed")
-    expect(phone.locator("#status")).to_have_text(say("page.state_stop"))
-    expect(phone.locator("#stakes .stopped")).to_contain_text(stands)
-    phone.locator("#stakes .thumb button").tap()  # the way out
-    wait_for(phone, "computed")
-    expect(phone.locator("#stakes .stopped")).to_have_count(0)
+    name = answer_way_out(phone)
+    expect(phone.locator("#stakes .stopbox")).to_contain_text(name["reason"])
+    phone.locator("#stakes [data-do=fill]").tap()  # and there is the way out
+    expect(phone.locator("#stakes .card:not(.stopped)")).to_be_visible()
     expect(phone.locator(f"input[name=method][value={advice['method']}]")).to_be_checked()
 
 
@@ -162,14 +163,21 @@ def test_corners_are_undone_given_up_and_asked_for(phone: Page) -> None:
     expect(phone.locator("#ground-0-outline")).to_have_value("")
     expect(phone.locator("#draw-feet")).to_be_focused()
 
+    # Who leaves the panel with something drawn means it.
+    draw(phone, "feet", corners)
+    phone.locator("#panel-way [data-do=panel-close]").last.tap()
+    expect(phone.locator("#ground-0-outline")).not_to_have_value("")
+    expect(phone.locator("#panel-way")).to_be_hidden()
+    open_panel(phone, "way")
+    expect(phone.locator("#draw-tape")).to_be_enabled()
+
     phone.locator("#draw-tape").tap()
     type_in(phone, "arc-chord", "42 ft")  # another arc: what was begun was on the plan of the one before
-    open_panel(phone, "way")
     expect(phone.locator("#draw-going")).to_be_hidden()
     wait_for(phone, "computed")
     type_in(phone, "arc-chord", "nothing")
-    open_panel(phone, "way")
     wait_for(phone, "refused")
+    open_panel(phone, "way")
     expect(phone.locator("#site-none")).to_be_visible()
     expect(phone.locator("#draw-tape")).to_be_disabled()
 
@@ -216,9 +224,8 @@ def test_the_site_is_typed_kept_and_comes_back(page: Page) -> None:
     for name, text in rows.items():
         expect(page.locator(f"[id='{name}']")).to_have_value(text)
     expect(page.locator("input[name=method][value=tapes]")).to_be_checked()
-    open_panel(page, "jobs")
+    open_desk(page)
     page.click("#clear")
-    page.wait_for_selector("html:not([data-panel])")
     for name in rows:
         expect(page.locator(f"[id='{name}']")).to_have_value("")
     expect(page.locator("input[name=method][value='']")).to_be_checked()
@@ -234,6 +241,4 @@ def test_a_saved_page_is_drawn_on_too(profile: Callable[..., BrowserContext]) ->
     page.locator("#draw-done").tap()
     expect(page.locator("#ground-0-name")).to_have_value(say("siteplan.name.feet"))
     wait_for(page, "computed")
-    close_panel(page)
-    open_panel(page, "method")
-    expect(page.locator("#method-advice")).to_contain_text(told(page)["advice"]["text"])
+    expect(page.locator("#site-advice")).to_contain_text(told(page)["advice"]["text"])

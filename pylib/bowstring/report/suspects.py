@@ -76,16 +76,16 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow]) -> SuspectRow
         "far": one.far,
         "far_shown": shown,
         "again": [mark for mark in dict.fromkeys(one.along) if mark in names],
-        "text": say(_key(end, bool(one.along)), stake=one.mark, shown=shown, way=_way(layout, one)),
+        "text": say(_key(end, bool(one.along)), stake=one.mark, shown=shown, way=told_way(layout, one.mark, one.shift)),
         "prove": say("read.prove_ends", shown=tape.show(layout.staked.chord)) if end else _prove(one.mark, step),
     }
 
 
-def _way(layout: Layout, one: Suspect) -> str:
-    """To which side a stake stands off: out of the arc or in, or along it, whichever is more."""
-    at, staked = layout.marks[one.mark], layout.staked
+def told_way(layout: Layout, mark: str, shift: Point) -> str:
+    """Return to which side a stake stands off: out of the arc or in, or along it, whichever is more."""
+    at, staked = layout.marks[mark], layout.staked
     out = at.minus(Point(staked.chord / 2, staked.sagitta - staked.radius))  # as long as the radius
-    away, onward = one.shift.dot(out), one.shift.dot(Point(out.y, -out.x))
+    away, onward = shift.dot(out), shift.dot(Point(out.y, -out.x))
     if abs(away) >= abs(onward):
         return say("read.way_out" if away > 0 else "read.way_in")
     return say("read.way_along", end="B" if onward > 0 else "A")

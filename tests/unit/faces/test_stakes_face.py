@@ -90,6 +90,26 @@ def test_a_card_that_isn_t_there_is_the_nearest() -> None:
     assert 'data-do="face" data-face="checks"' in stakes_html(answer, 11)
 
 
+def test_on_the_last_card_the_large_button_leads_on() -> None:
+    def large(answer: Any, card: int) -> list[str]:
+        return re.findall(r'class="btn first" ([^>]*)>', stakes_html(answer, card))
+
+    answer = answer_to(dict(DEMO))
+    assert large(answer, len(answer["cards"])) == ['data-do="face" data-face="checks"']
+    assert 'data-do="done" data-face="paper"' in stakes_html(answer, len(answer["cards"]))
+    board = answer_to({**DEMO, "driven": "board"})
+    last = len(board["cards"])
+    assert [card["kind"] for card in board["cards"]][-2:] == ["checks", "board"]
+    assert large(board, last) == [f'data-do="done" data-step="{last}" data-face="paper"']
+    assert "data-face" not in stakes_html(board, last - 2)
+
+
+def test_a_drawing_of_the_whole_arc_says_so_to_its_style() -> None:
+    answer = answer_to(dict(DEMO))
+    assert '<figure class="draw whole">' in stakes_html(answer, len(answer["cards"]))
+    assert '<figure class="draw">' in stakes_html(answer, 4)
+
+
 def test_the_first_open_card() -> None:
     answer = told("halving")
     assert count(answer) == 11

@@ -9,6 +9,7 @@ import pytest
 import bowstring
 from bowstring.analysis.mistakes import reading_of
 from bowstring.demo import DEMO
+from bowstring.geometry.plane import Point
 from bowstring.report.mistakes import known_slips
 from bowstring.report.work import Work
 from helping import SAID, answer_to
@@ -67,6 +68,19 @@ def test_two_checks_that_are_out_name_the_stake_and_its_step() -> None:
     step = next(step for step in answer_to(dict(DEMO))["steps"] if step["stake"] == "Q1")
     assert (one["kind"], one["mark"], one["step"]) == ("stake", "Q1", step["number"])
     assert one["far_shown"] in one["text"] and "A to Q1" in one["prove"]
+    assert "too far out" in one["text"]
+
+
+@pytest.mark.parametrize(("way", "told"), [
+    ((0.0, 0.02), "too far out"), ((0.0, -0.02), "too far in"), ((0.02, 0.0), "too far toward B"),
+    ((-0.02, 0.0), "too far toward A"),
+])  # fmt: skip
+def test_a_suspect_is_told_with_the_way_that_it_stands_off(way: tuple[float, float], told: str) -> None:
+    """M stands over the middle of A-B: out is straight up from it, and along the arc is along A-B."""
+    from bowstring.report.suspects import told_way
+
+    layout = Work(dict(DEMO)).layout
+    assert told_way(layout, "M", Point(*way)) == told
 
 
 def test_a_text_that_is_no_length_is_told_at_its_check_and_stops_nothing() -> None:
