@@ -37,7 +37,7 @@ export function sitePlan({ tapping, ask, filled }) {
     marks.setAttribute("class", "tapped");
     svg().append(marks);
     controls();
-    place.scrollIntoView();
+    place.parentElement.scrollIntoView({ behavior: "instant" }); // with the buttons over it: a tap is never on a plan that moves
     at("draw-cancel").focus({ preventScroll: true });
   }
 
