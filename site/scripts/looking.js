@@ -1,6 +1,6 @@
 // What is looked at is asked for and shown: one face at a time, and the numbers beside it on a desk.
 
-import { at } from "./document.js";
+import { at, form } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace } from "./made.js";
 
@@ -75,7 +75,8 @@ export function looking({ root, place, job, voice, last, address, status, announ
     at("stakes-list").innerHTML = result.list ?? "";
     sign(result);
     if (result.sign === "computed") last.keep(typed(), place.now, result.html);
-    if (focus) at(PLACES[face]).querySelector("[tabindex='-1']")?.focus({ preventScroll: true });
+    const typing = form.contains(document.activeElement); // on a desk the numbers stand beside it
+    if (focus && !typing) at(PLACES[face]).querySelector("[tabindex='-1'], #card-head")?.focus({ preventScroll: true });
     focus = false;
     speak();
     heads();

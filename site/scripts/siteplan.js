@@ -103,7 +103,7 @@ export function sitePlan({ tapping, ask, filled }) {
       if (!button || !drawing?.points.length) return;
       event.stopPropagation();
       await done();
-      if (drawing) place.scrollIntoView();
+      if (drawing) place.parentElement.scrollIntoView({ behavior: "instant" });
       else button.click();
     },
     true,

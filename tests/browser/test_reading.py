@@ -38,12 +38,20 @@ def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
         held(page, face)
     look_at(page, "stakes")
     wait_for(page, "computed")
-    for _card in range(2):
-        page.locator("[data-do=done]").click()
-        page.wait_for_selector("html[data-sheet=computed]:not([data-stale])")
-    held(page, "a card with numbers")
-    page.locator("[data-do=got]").click()
+    card = page.locator("#stakes .card")
+    for number in range(1, 6):
+        expect(card).to_have_attribute("data-card", str(number))
+        held(page, f"card {number}")
+        page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "6")
+    page.locator("#card-head").click()
+    expect(page.locator("#stakes .steplist")).to_be_visible()
+    held(page, "all steps")
+    page.go_back()
+    page.locator("#stakes [data-do=got]").click()
     page.wait_for_selector("#stakes .got")
+    page.locator("#stakes .got input").nth(1).fill("1 ft")
+    expect(page.locator("#stakes .then")).to_be_visible()
     held(page, "what was got")
     choose(page, "drawn_to", "unsure")  # what must not be built
     look_at(page, "stakes")
@@ -56,6 +64,22 @@ def held(page: Page, what: str) -> None:
         page.emulate_media(color_scheme=scheme)
         found = Axe().run(page, options=rules)
         assert found.violations_count == 0, f"{what}, {scheme}: {found.generate_report()}"
+
+
+@pytest.mark.parametrize(("width", "height"), [(1280, 720), (740, 360)])
+def test_axe_finds_nothing_wrong_beside_each_other(open_page: Callable[..., Page], width: int, height: int) -> None:
+    """On a desk two faces stand beside each other; on a phone on its side the page scrolls as a whole."""
+    page = open_page(width, height, bypass_csp=True)
+    wait_for(page, "computed")
+    held(page, "an empty form")
+    show_example(page)
+    for face in FACES[1:]:
+        look_at(page, face)
+        wait_for(page, "computed")
+        held(page, face)
+    for panel in ("hand", "way", "jobs"):
+        open_panel(page, panel)
+        held(page, panel)
 
 
 @pytest.mark.parametrize("face", FACES)
