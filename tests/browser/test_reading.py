@@ -38,9 +38,9 @@ def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
         held(page, face)
     look_at(page, "stakes")
     wait_for(page, "computed")
-    for _card in range(2):
-        page.locator("[data-do=done]").click()
-        page.wait_for_selector("html[data-sheet=computed]:not([data-stale])")
+    page.locator("[data-do=done]").click()
+    page.wait_for_selector("#stakes .card[data-card='2']")
+    page.wait_for_selector("html[data-sheet=computed]:not([data-stale])")
     held(page, "a card with numbers")
     page.locator("[data-do=got]").click()
     page.wait_for_selector("#stakes .got")
