@@ -85,7 +85,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
   // Conclusions that take longer come one by one, once the face is there.
   async function heads() {
     const fold = document.querySelector("#why [data-later]");
-    if (place.now.face !== "why" || !fold) return;
+    if (!fold) return; // what was begun is finished, even where somebody looks at another face by now
     const { html, warns } = await ask("fold", { fields: values(), key: fold.dataset.fold, head: true }).catch(() => ({}));
     if (!fold.isConnected) return;
     delete fold.dataset.later;
