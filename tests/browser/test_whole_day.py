@@ -44,7 +44,7 @@ def faces_of(page: Page) -> str:
     for face in FACES:
         look_at(page, face)
         wait_for(page, "computed")
-        expect(page.locator("#why [data-later]")).to_have_count(0, timeout=2 * PATIENCE)  # conclusions that take longer
+        expect(page.locator("#why [data-later]")).to_have_count(0)  # conclusions that take longer
         said.append(page.locator(f"#{face}").inner_text())
     return "\n".join([*said, sheet_of(page)])
 
