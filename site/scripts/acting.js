@@ -69,8 +69,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       onward(one);
     },
     fill({ fill: text, then }) {
+      const from = place.now.panel === "got" ? card() : 0;
       fill(JSON.parse(text));
-      touched();
+      // What was got, or found, is another thing now: the cards from here on have other numbers, and don't stand any more.
+      if (from) steps.undone(from);
+      else touched();
       if (then) place.go({ face: then });
     },
     async example() {

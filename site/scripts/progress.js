@@ -12,17 +12,17 @@ export function progress({ touched, undo, words, restore }) {
 
   return {
     done,
-    // `fixed`: what is settled once somebody has begun: the method, and what the stakes stand on.
+    // `fixed`: what is settled as long as no stake stands: the method, and what the stakes will stand on.
     stands(card, fixed = {}) {
       const before = typed();
-      write([...done(), card], done().length ? {} : fixed);
+      write([...done(), card], fixed);
       undo.offer(words.undo.done, () => restore(before));
     },
     // Something else was got at a card: those after it have other numbers from now on, and don't stand any more.
     gotAt(card, fields, fixed = {}) {
       const before = typed();
       const cards = done().filter((one) => one < card);
-      write([...cards, card], { ...(done().length ? {} : fixed), ...fields });
+      write([...cards, card], { ...fixed, ...fields });
       undo.offer(words.undo.done, () => restore(before));
     },
     undone: (card) => write(done().filter((one) => one < card)),

@@ -10,13 +10,11 @@ from dataclasses import dataclass
 
 from bowstring.errors import BadJob, bad
 from bowstring.job.job import KEYS
+from bowstring.job.record import MOST_READ
 from bowstring.units.lengths import UNITS, read_length
 
 KEPT = ("read", "by", "date", "done")
 """The keys of a job that a layout doesn't look at."""
-
-MOST_READ = 1000
-"""Rows: every check that a form has, read twice."""
 
 
 @dataclass(frozen=True)

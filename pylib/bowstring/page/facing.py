@@ -23,7 +23,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, "badges": {face: text}, ...}``,
     what the bar says and what stands on the tabs; the face of the stakes
     tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
-    are settled once somebody has begun) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
+    are settled before a stake stands) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
 
     Raises ``ValueError`` for a face that the page hasn't got.
     """

@@ -24,13 +24,18 @@ def staking(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, 
         from bowstring.page.got import got_panel
 
         made |= got_panel(answered, asked, card)
-        return made if done else made | {"fixed": _fixed(answered, asked)}
+        return made if _standing(answered, done) else made | {"fixed": _fixed(answered, asked)}
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
-    if not done and not answered["stops"]:
+    if not answered["stops"] and not _standing(answered, done):
         made["fixed"] = _fixed(answered, asked)
     return made
+
+
+def _standing(answered: Answer, done: Collection[int]) -> bool:
+    """Whether a stake stands: until then the chord found, or another number, changes what all of them will stand on."""
+    return any(card["stake"] and card["number"] in done for card in answered["cards"])
 
 
 def _spoken(answered: Answer, card: int) -> str:
@@ -40,7 +45,7 @@ def _spoken(answered: Answer, card: int) -> str:
 
 
 def _fixed(answered: Answer, asked: Asked) -> dict[str, str]:
-    """What is settled with the first step that is done: the method, and the numbers that the stakes stand on."""
+    """What is settled by a step that is done before any stake stands: the method, and what the stakes will stand on."""
     fields = {"method": answered["method"], "stood": whole_link({**asked, "address": ""}, answered)[0]}
     if answered["halve_first"]:
         fields["halve_first"] = str(answered["halve_first"])

@@ -6,7 +6,7 @@ import json
 from collections.abc import Collection, Mapping
 
 from bowstring import BadJob, JobForm, answering
-from bowstring.job.link import read_link
+from bowstring.job.link import read_link, write_link
 from bowstring.page.fields import job_of_fields
 from bowstring.report.forms.answer import Answer
 
@@ -19,7 +19,6 @@ _NO_STAKE_HANGS_ON = (
     "ends",
     "ties",
     "got",
-    "found",
     "tolerance",
     "fair",
     "read",
@@ -36,18 +35,19 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
     """
     try:
         before, now = read_link(fields["stood"]), job_of_fields(fields)
-        if _said(before) == _said(now):
+        # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
+        if _said(before) == _said(read_link(write_link(now))):
             return 0
         # What was got since brought later stakes elsewhere by itself, and belongs to both.
         if "got" in now:
             before = {**before, "got": now["got"]}
-        if "found" in now:
-            before = {**before, "found": now["found"]}
         old = answering(before)
         places = {stake["name"]: (stake["x"], stake["y"]) for stake in old["stakes"]}
     except BadJob:
         return 0
-    names = {card["stake"] for card in answered["cards"] if card["number"] in done and card["stake"]}
+    names = {
+        card["stake"] for card in old["cards"] if card["number"] in done and card["stake"]
+    }  # counted as they were set
     if old["side"] != answered["side"] or old["method"] != answered["method"]:
         return len(names)
     today = {stake["name"]: (stake["x"], stake["y"]) for stake in answered["stakes"]}

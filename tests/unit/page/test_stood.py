@@ -1,0 +1,71 @@
+"""Numbers changed under stakes that stand: a stop, and nothing else of the job is."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+
+from bowstring.page import stood
+from bowstring.page.calls import Calls
+from bowstring.words import say
+
+FIELDS = {"unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face",
+          "levels": "2", "start": "ends"}  # fmt: skip
+FOUND = {"found-chord-0": "38' 0-3/4\"", "found-chord-1": "38' 0-3/4\"", "found-tape": "level", "found-hold": "radius"}
+M = 4
+"""The card of the first stake: the ticket, the chord and the string stand before it."""
+
+
+def card(fields: dict[str, str], number: int | None = None, calls: Calls | None = None) -> dict[str, Any]:
+    asked = {"fields": fields, "face": "stakes", "card": number}
+    told: dict[str, Any] = json.loads((calls or Calls()).handle("face", json.dumps(asked)))
+    return told
+
+
+def worked(fields: dict[str, str], last: int = M) -> dict[str, str]:
+    """The fields after each card up to one was done, in order, with what was settled on the way."""
+    for number in range(1, last + 1):
+        told = card(fields, number)
+        assert told["card"] == number
+        fields = {**fields, **told.get("fixed", {}), "done": f"{fields.get('done', '')} {number}"}
+    return fields
+
+
+def is_stop(fields: dict[str, str]) -> bool:
+    return 'data-do="restart"' in card(fields)["html"]
+
+
+@pytest.mark.parametrize("change", [
+    {"arc-chord": "39 ft"}, {"side": "right"}, {"method": "ordinates"}, {"offset": "1 in", "toward": "outside"}, FOUND,
+])  # fmt: skip
+def test_what_moves_a_stake_that_stands_is_a_stop(change: dict[str, str]) -> None:
+    fields = worked(FIELDS)
+    assert not is_stop(fields)
+    assert is_stop({**fields, **change})
+    assert say("page.stood_one") in card({**fields, **change})["html"] or "method" in change
+
+
+@pytest.mark.parametrize("change", [
+    {"title": "Boathouse curb"}, {"tolerance": "1/4 in"}, {"ends-A": "lamp post"},
+    {"got-0-stake": "M", "got-0-sagitta": "5' 3-1/8\""},
+])  # fmt: skip
+def test_what_moves_none_is_no_stop(change: dict[str, str]) -> None:
+    assert not is_stop({**worked(FIELDS), **change})
+
+
+def test_until_a_stake_stands_the_numbers_may_change() -> None:
+    """The chord found at its card belongs to what all stakes stand on."""
+    begun = worked(FIELDS, 2)
+    assert not is_stop({**begun, **FOUND})
+    fields = worked({**begun, **FOUND, "done": ""})
+    assert not is_stop(fields)
+    assert is_stop({**fields, "found-chord-0": "38' 0-5/8\"", "found-chord-1": "38' 0-5/8\""})
+
+
+def test_a_card_is_turned_without_laying_the_old_job_out(monkeypatch: pytest.MonkeyPatch) -> None:
+    fields, calls, laid = worked(FIELDS), Calls(), []
+    monkeypatch.setattr(stood, "answering", lambda job: laid.append(job))
+    assert card(fields, M, calls)["card"] == M
+    assert laid == []
