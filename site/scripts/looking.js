@@ -4,7 +4,7 @@ import { at, form } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace } from "./made.js";
 
-const PLACES = { stakes: "stakes", checks: "checks", paper: "paper", why: "why" };
+const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
 export function looking({ root, place, job, voice, last, address, status, announce, words, ask, unit }) {
@@ -69,14 +69,14 @@ export function looking({ root, place, job, voice, last, address, status, announ
     if (face !== place.now.face) return;
     shown = result;
     if (result.html !== undefined) {
-      replace(at(PLACES[face]), result.html);
+      replace(at(face), result.html);
       if (face === "paper") paperFor = jobText();
     }
     at("stakes-list").innerHTML = result.list ?? "";
     sign(result);
     if (result.sign === "computed") last.keep(typed(), place.now, result.html);
     const typing = form.contains(document.activeElement); // on a desk the numbers stand beside it
-    if (focus && !typing) at(PLACES[face]).querySelector("[tabindex='-1'], #card-head")?.focus({ preventScroll: true });
+    if (focus && !typing) at(face).querySelector("[tabindex='-1'], #card-head")?.focus({ preventScroll: true });
     focus = false;
     speak();
     heads();
@@ -157,7 +157,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
       if (before.panel !== now.panel) got = {};
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
-      if (before.face !== now.face && PLACES[now.face]) at(PLACES[now.face]).scrollTop = 0;
+      if (before.face !== now.face && MADE.includes(now.face)) at(now.face).scrollTop = 0;
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost
@@ -168,7 +168,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
     lastFace() {
       try {
         const face = localStorage.getItem(LAST) ?? "";
-        return PLACES[face] ? face : "numbers";
+        return MADE.includes(face) ? face : "numbers";
       } catch {
         return "numbers";
       }
@@ -177,9 +177,9 @@ export function looking({ root, place, job, voice, last, address, status, announ
     // What was shown for these very numbers last time stands there until Python has worked it out again.
     showLast() {
       const { face } = place.now;
-      const nodes = PLACES[face] && last.of(typed(), place.now);
+      const nodes = MADE.includes(face) && last.of(typed(), place.now);
       if (!nodes) return false;
-      at(PLACES[face]).replaceChildren(nodes);
+      at(face).replaceChildren(nodes);
       delete root.dataset.stale;
       return true;
     },

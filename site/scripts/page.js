@@ -118,7 +118,7 @@ const work = desk({
 
 const asked = asking({
   questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }),
-  later: () => look.later({ paper, work, plan }),
+  later: () => look.later({ paper, work }),
   waiting: () => status("waiting"),
   slow(kind) {
     settle();

@@ -32,6 +32,7 @@ class Thumb:
 
     def tap(self, what: str | Locator) -> None:
         place = self.page.locator(what) if isinstance(what, str) else what
+        self.page.wait_for_selector("html:not([data-stale])")  # nothing is put in its place under the thumb
         expect(place).to_be_visible()
         before = self.tops()
         place.scroll_into_view_if_needed()
