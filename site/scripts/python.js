@@ -6,7 +6,7 @@
 import { isSaved, plainAddress, unpacked } from "./packed.js";
 
 // What the worker of a saved page is given.
-const GIVEN = ["pyodide.asm.wasm", "library.zip"];
+const GIVEN = ["pyodide.asm.wasm", "library.zip", "rest.bin"];
 const GIVEN_SCRIPTS = ["pyodide.mjs", "pyodide.asm.mjs"];
 const PATIENCE_ANSWER = 45_000; // milliseconds: twelve levels take three seconds on a desk, and a phone is slower
 

@@ -24,6 +24,7 @@ FAULTS = [
     ("damaged", "worker.js", "damaged"),
     ("damaged", ".wasm", "damaged"),
     ("damaged", "library.zip", "damaged"),
+    ("damaged", "rest.bin", "damaged"),
 ]
 # Harm one file as the device holds it: a byte of it, or its type.
 HARM = """async ([end, type]) => {
@@ -51,7 +52,9 @@ def ready(page: Page) -> bool:
     return page.locator("html").get_attribute("data-offline") == "ready"
 
 
-@pytest.mark.parametrize(("harm", "ends", "kind"), FAULTS, ids=["type", "folder", "page", "worker", "core", "library"])
+@pytest.mark.parametrize(
+    ("harm", "ends", "kind"), FAULTS, ids=["type", "folder", "page", "worker", "core", "library", "rest"]
+)
 def test_what_is_wrong_with_the_host_is_told_at_once_and_is_over_once_it_is_mended(
     chromium: Browser, site: Path, harm: str, ends: str | tuple[str, ...], kind: str
 ) -> None:
