@@ -148,7 +148,9 @@ function serve(port) {
   let complete = false;
   let fetching = null; // the rest, on its way or there
   let give;
+  let giveRest;
   packed = new Promise((resolve) => (give = resolve));
+  const packedRest = new Promise((resolve) => (giveRest = resolve));
 
   const tell = (reason) => port.postMessage({ failed: String(reason?.message ?? reason) });
   const python = start().then((pyodide) => ({ pyodide, take: pyodide.pyimport("held").begin() }));
@@ -156,7 +158,7 @@ function serve(port) {
   handler.then(() => port.postMessage({ ready: true, version: VERSION }), tell);
 
   async function fetchRest() {
-    const content = SAVED ? (await packed).contents[REST] : await (await fetched(`./python/${REST}`)).arrayBuffer();
+    const content = SAVED ? await packedRest : await (await fetched(`./python/${REST}`)).arrayBuffer();
     const { pyodide, take } = await python;
     take(pyodide.toPy(new Uint8Array(content)));
   }
@@ -193,6 +195,7 @@ function serve(port) {
 
   port.onmessage = async ({ data }) => {
     if (data.contents) return give(data);
+    if (data.rest) return giveRest(data.rest);
     const { id, call, payload } = data;
     let handle;
     try {
