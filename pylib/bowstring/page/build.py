@@ -79,7 +79,6 @@ def _script_words() -> str:
             "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),
-        "paper_wait": say("page.paper_wait"),
         "kept_beside": KEPT_BESIDE,
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
