@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.paper import Paper
@@ -17,6 +19,9 @@ _WIDTH, _HEIGHT = 296.0, 84.0
 """Drawing units: with the names and the edge a phone's 360 pixels."""
 
 RING = 12.0
+
+_NAME_ROOM = 27.0
+"""Drawing units from one stake to the next that is named: their names stand side by side at the top of the arc."""
 
 FEW = 17
 """Stakes up to which all are named; of more the ends and the suspects alone."""
@@ -53,14 +58,23 @@ def checked_svg(
         sketch.see((x - RING, y - RING), (x + RING, y + RING))
         toward = paper.outward(paper.angle_of(stake, length)) if stake["level"] else (0.0, 1.0)
         sketch.label(Label(say("face_checks.ring", stake=name), "end", [(x, y)], toward, RING + 4.0), "", name)
-    if len(stakes_on_paper(answer)) <= FEW and not suspects:
+    every = _named_of(marks, [str(stake["name"]) for stake in stakes_on_paper(answer)])
+    if every == 1 and not suspects:
         name_stakes(sketch, answer, paper)
-    else:
-        shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in by_name]
-        _names(
-            sketch, answer, paper, marks, [name for name in dict.fromkeys(["A", "B", *shown]) if name not in suspects]
-        )
+        return sketch.finish()
+    shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in by_name]
+    some = [] if suspects or not every else [stake["name"] for stake in stakes_on_paper(answer)[::every]]
+    names = [name for name in dict.fromkeys(["A", "B", *shown, *some]) if name not in suspects]
+    _names(sketch, answer, paper, marks, names, shown)
     return sketch.finish()
+
+
+def _named_of(marks: dict[str, Point], names: Sequence[str]) -> int:
+    """Return how many-th stake has room for its name: each one, each second, each fourth; 0 where none has."""
+    if len(names) > FEW:
+        return 0
+    gap = min(math.dist(marks[one], marks[other]) for one, other in pairwise(names))
+    return next((every for every in (1, 2, 4) if every * gap >= _NAME_ROOM), 0)
 
 
 def _line(sketch: Sketch, row: CheckRow, marks: dict[str, Point], classes: str) -> None:
@@ -71,11 +85,14 @@ def _line(sketch: Sketch, row: CheckRow, marks: dict[str, Point], classes: str) 
     sketch.ground.take_lines([start, end], FAINT)
 
 
-def _names(sketch: Sketch, answer: Answer, paper: Paper, marks: dict[str, Point], names: Sequence[str]) -> None:
-    """Name A and B, and those stakes that checks which are out end at."""
+def _names(
+    sketch: Sketch, answer: Answer, paper: Paper, marks: dict[str, Point], names: Sequence[str], strong: Sequence[str]
+) -> None:
+    """Name A and B, and some stakes; ``strong``: those that checks which are out end at."""
     ends = {"A": (-0.92, 0.39), "B": (0.92, 0.39)}
     for stake in answer["stakes"]:
         name = stake["name"]
         if name in names:
             away = ends.get(name) or paper.outward(paper.angle_of(stake, answer["staked"]["arc_length"]))
-            sketch.label(Label(name, "end", [marks[name]], away, 9.5), "", name)
+            kind = "end" if name in ends or name in strong else "name"
+            sketch.label(Label(name, kind, [marks[name]], away, 9.5 if kind == "end" else 8.0), "", name)
