@@ -273,6 +273,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "stakes": _stakes,
     "marks": _marks,
     "steps": plain.steps,
+    "located": plain.located,
     "cards": _cards,
     "tables": _tables,
     "square": _square,
