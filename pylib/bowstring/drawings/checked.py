@@ -13,6 +13,7 @@ from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Point
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.stakes import StakeRow
 from bowstring.words import say
 
 _WIDTH, _HEIGHT = 296.0, 84.0
@@ -47,26 +48,38 @@ def checked_svg(
     for row in outs:
         _line(sketch, row, marks, "arrow dash")
     draw_stakes(sketch, answer, paper, None)
-    length = answer["staked"]["arc_length"]
     by_name = {stake["name"]: stake for stake in answer["stakes"]}
     for name in suspects:
-        stake = by_name.get(name)
-        if stake is None:
-            continue
-        x, y = marks[name]
-        sketch.drawing.dot((x, y), RING, "line arrow")
-        sketch.see((x - RING, y - RING), (x + RING, y + RING))
-        toward = paper.outward(paper.angle_of(stake, length)) if stake["level"] else (0.0, 1.0)
-        sketch.label(Label(say("face_checks.ring", stake=name), "end", [(x, y)], toward, RING + 4.0), "", name)
-    every = _named_of(marks, [str(stake["name"]) for stake in stakes_on_paper(answer)])
+        if name in by_name:
+            _ring(sketch, answer, paper, by_name[name], marks[name])
+    _name(sketch, answer, paper, marks, outs, suspects)
+    return sketch.finish()
+
+
+def _name(
+    sketch: Sketch, answer: Answer, paper: Paper, marks: dict[str, Point], outs: Sequence[CheckRow],
+    suspects: Sequence[str],
+) -> None:  # fmt: skip
+    """Name the stakes that there is room for, and whatever room there is those of checks that are out."""
+    stakes = [stake["name"] for stake in stakes_on_paper(answer)]
+    every = _named_of(marks, stakes)
     if every == 1 and not suspects:
         name_stakes(sketch, answer, paper)
-        return sketch.finish()
-    shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in by_name]
-    some = [] if suspects or not every else [stake["name"] for stake in stakes_on_paper(answer)[::every]]
+        return
+    known = {stake["name"] for stake in answer["stakes"]}
+    shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in known]
+    some = [] if suspects or not every else stakes[::every]
     names = [name for name in dict.fromkeys(["A", "B", *shown, *some]) if name not in suspects]
     _names(sketch, answer, paper, marks, names, shown)
-    return sketch.finish()
+
+
+def _ring(sketch: Sketch, answer: Answer, paper: Paper, stake: StakeRow, at: Point) -> None:
+    """Draw a ring about a suspect, with its name and a question mark."""
+    (x, y), name = at, stake["name"]
+    sketch.drawing.dot((x, y), RING, "line arrow")
+    sketch.see((x - RING, y - RING), (x + RING, y + RING))
+    toward = paper.outward(paper.angle_of(stake, answer["staked"]["arc_length"])) if stake["level"] else (0.0, 1.0)
+    sketch.label(Label(say("face_checks.ring", stake=name), "end", [(x, y)], toward, RING + 4.0), "", name)
 
 
 def _named_of(marks: dict[str, Point], names: Sequence[str]) -> int:
