@@ -26,9 +26,9 @@ def of_example_html(fields: Mapping[str, str]) -> str:
 
     Empty where nothing does, or where the example is as it was: ``fields`` are the texts typed, by field id.
     """
-    example = _example()
-    if not any(fields.get(name) == example[name] for name in _OWN):
+    if not any(fields.get(name) == text for name, text in _OWN.items()):
         return ""  # a number that is the same by chance is somebody's own
+    example = _example()
     if {name: text for name, text in fields.items() if not _is_work(name)} == example:
         return ""
     left = [name for name, text in example.items() if fields.get(name) == text and panel_of(name)]
@@ -38,7 +38,7 @@ def of_example_html(fields: Mapping[str, str]) -> str:
     return f"<span><b>{escape(strong)}</b> {marked(rest)}</span> {button}"
 
 
-_OWN = ("title", "ends-A", "ground-0-outline")
+_OWN = {"title": DEMO["title"], "ends-A": DEMO["ends"]["A"]}
 """Fields whose texts are nobody's but the example's."""
 
 
