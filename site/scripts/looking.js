@@ -7,7 +7,7 @@ import { replace } from "./made.js";
 const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, voice, last, address, status, announce, words, ask, unit }) {
+export function looking({ root, place, job, voice, last, address, status, announce, words, ask, unit, papered }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
@@ -16,6 +16,14 @@ export function looking({ root, place, job, voice, last, address, status, announ
 
   const numbersShow = () => !at("face-numbers").hidden;
   const jobText = () => JSON.stringify([typed(), unit()]);
+  const paperAsked = () => ({ fields: values(), face: "paper", address: address(), ...unit() });
+
+  // The paper on the page is that of the numbers in the fields from now on: it may be printed.
+  function paperThere() {
+    paperFor = jobText();
+    root.dataset.paper = "";
+    papered();
+  }
 
   function sign(result) {
     root.dataset.sheet = result.sign === "open" ? "computed" : result.sign;
@@ -70,7 +78,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
     shown = result;
     if (result.html !== undefined) {
       replace(at(face), result.html);
-      if (face === "paper") paperFor = jobText();
+      if (face === "paper") paperThere();
     }
     at("stakes-list").innerHTML = result.list ?? "";
     sign(result);
@@ -123,19 +131,17 @@ export function looking({ root, place, job, voice, last, address, status, announ
       return [...list.slice(0, 1), faceQuestion(), ...list.slice(1)];
     },
     // Made while nobody waits: what a printer, a message or a copy of the page needs at once.
-    later({ paper, work }) {
+    later({ work }) {
       const list = [
         { call: "link", payload: () => ({ fields: values(), address: address() }), shown: (result) => work.linked(result) },
       ];
       if (paperFor !== jobText()) {
-        const payload = () => ({ fields: values(), face: "paper", address: address(), ...unit() });
         list.push({
           call: "face",
-          payload,
+          payload: paperAsked,
           shown(result) {
             at("paper").innerHTML = result.html ?? "";
-            paperFor = jobText();
-            paper.named();
+            paperThere();
           },
         });
       }
@@ -144,9 +150,9 @@ export function looking({ root, place, job, voice, last, address, status, announ
         yield* list;
       })();
     },
-    // The job has changed: what stands on other faces is another job's.
+    // The job has changed: what stands on other faces is another job's. Whoever prints just now gets one sentence (print.css).
     stale() {
-      if (place.now.face !== "paper") at("paper").textContent = words.paper_wait; // whoever prints just now gets that
+      delete root.dataset.paper;
       paperFor = "";
       at("sheet").replaceChildren();
       at("appendix").open = false;
@@ -181,9 +187,19 @@ export function looking({ root, place, job, voice, last, address, status, announ
       if (!nodes) return false;
       at(face).replaceChildren(nodes);
       delete root.dataset.stale;
+      if (face === "paper") paperThere();
       return true;
     },
     paperReady: () => paperFor === jobText(),
+    // Somebody waits for the paper: it's made before anything else that isn't asked for yet.
+    async paperNow() {
+      const asked = jobText();
+      if (paperFor === asked) return;
+      const { html } = await ask("face", paperAsked());
+      if (html === undefined || asked !== jobText()) return; // numbers were typed meanwhile
+      at("paper").innerHTML = html;
+      paperThere();
+    },
     async appendix() {
       if (at("sheet").childElementCount) return;
       const asked = jobText();

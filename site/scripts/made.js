@@ -20,5 +20,5 @@ export function replace(place, html) {
   if (!again || !place.contains(again)) return;
   again.value = was.value;
   again.focus({ preventScroll: true });
-  again.setSelectionRange?.(was.from, was.to);
+  if (was.from !== null) again.setSelectionRange(was.from, was.to); // a day has no caret
 }

@@ -71,6 +71,11 @@ export function numbersFace({ ask, leave, decimal }) {
     at("tell").toggleAttribute("data-tint", strong || Object.values(last.rows).some(({ state }) => STRONG.includes(state)));
   }
 
+  function line(id, html) {
+    at(id).innerHTML = html;
+    at(id).hidden = !html;
+  }
+
   function names() {
     for (const place of form.querySelectorAll("[data-of]")) {
       const name = at(place.dataset.of).value.trim();
@@ -144,12 +149,15 @@ export function numbersFace({ ask, leave, decimal }) {
       if (result.drawing) at("live-drawing").innerHTML = result.drawing;
       keys.ready();
       tell();
+      line("of-example", result.of_example);
+      if (result.sign !== "computed") line("follows", "");
       names();
     },
     later(result) {
       lines(result.lines);
       method = result.lines.method?.state === "usual" ? result.lines.method.text : "";
       at("method-advice").innerHTML = result.advice;
+      line("follows", result.follows);
       if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
     },
   };

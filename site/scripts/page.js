@@ -87,13 +87,14 @@ const place = faces({
   shown(now, before) {
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
     look.turned(now, before);
+    acts.turned(now);
     if (now.panel === "jobs") work.list();
     staysOn();
     asked.changed(false);
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked() });
+const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
@@ -101,7 +102,7 @@ const plan = sitePlan({
   ask: (...call) => ask(...call),
   filled: () => form.dispatchEvent(new Event("input", { bubbles: true })),
 });
-const paper = onPaper({ ready: () => look.paperReady(), show: () => place.go({ face: "paper" }) });
+const paper = onPaper({ ready: () => look.paperReady(), make: () => look.paperNow() });
 const work = desk({
   keep,
   words: words.desk,
@@ -118,7 +119,7 @@ const work = desk({
 
 const asked = asking({
   questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }),
-  later: () => look.later({ paper, work }),
+  later: () => look.later({ work }),
   waiting: () => status("waiting"),
   slow(kind) {
     settle();
@@ -133,7 +134,7 @@ const asked = asking({
   },
 });
 
-acting({
+const acts = acting({
   place,
   job,
   steps,

@@ -6,6 +6,7 @@ import { typed, values } from "./form.js";
 export function unitAsked({ words, settled, kept }) {
   let before = null; // the unit that bare numbers were typed in, until somebody says which one holds
   let shown = values().unit;
+  const metric = new Set(words.metric);
   let otherMark = ""; // what the tape was read to in another unit: it stands again where the unit is put back
 
   // The mark that stands in a unit: the one chosen where it's on that unit's tape, otherwise the usual one.
@@ -46,6 +47,7 @@ export function unitAsked({ words, settled, kept }) {
     },
     shown() {
       for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[values().unit] ?? "";
+      form.toggleAttribute("data-metric", metric.has(values().unit)); // which of two hints is shown
     },
     // `note`: HTML that Python made and escaped.
     told(note) {

@@ -15,6 +15,9 @@ from bowstring.words import say
 
 Made = dict[str, object]
 
+LOCATED = 1
+"""The card of the locate ticket."""
+
 
 def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
@@ -120,7 +123,8 @@ def _paper(answered: Answer, asked: Asked) -> Made:
     from bowstring.faces.paper import paper_html
     from bowstring.page.linking import whole_link
 
-    return {"html": paper_html(answered, whole_link(asked, answered)[0], str(asked["fields"].get("date", "")))}
+    link, fields = whole_link(asked, answered)[0], asked["fields"]
+    return {"html": paper_html(answered, link, str(fields.get("date", "")), marks_in=LOCATED in done_of(fields))}
 
 
 def _why(answered: Answer, asked: Asked) -> Made:

@@ -23,13 +23,12 @@ def staking(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, 
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
-        made |= got_panel(answered, asked, card)
-        return made if _standing(answered, done) else made | {"fixed": _fixed(answered, asked)}
+        return made | got_panel(answered, asked, card) | {"fixed": _fixed(answered, asked, done)}
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
-    if not answered["stops"] and not _standing(answered, done):
-        made["fixed"] = _fixed(answered, asked)
+    if not answered["stops"]:
+        made["fixed"] = _fixed(answered, asked, done)
     return made
 
 
@@ -44,9 +43,13 @@ def _spoken(answered: Answer, card: int) -> str:
     return " ".join([one["text"], *(f"{number['label']}: {number['shown']}." for number in one["numbers"])])
 
 
-def _fixed(answered: Answer, asked: Asked) -> dict[str, str]:
-    """What is settled by a step that is done before any stake stands: the method, and what the stakes will stand on."""
-    fields = {"method": answered["method"], "stood": whole_link({**asked, "address": ""}, answered)[0]}
+def _fixed(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, str]:
+    """What is settled by a step that is done: what the stakes stand on, what was got included, and before any of them
+    stands the method."""
+    link = whole_link({**asked, "address": ""}, answered)[0]
+    if _standing(answered, done):
+        return {"stood": link} if link else {}
+    fields = {"method": answered["method"], "stood": link}
     if answered["halve_first"]:
         fields["halve_first"] = str(answered["halve_first"])
     return fields

@@ -51,7 +51,7 @@ def test_the_step_s_own_measures_stand_there_to_be_typed_over() -> None:
 
 def test_within_both_limits_it_stays_and_the_next_numbers_are_told() -> None:
     made = panel(FAIR, "Q1", m1="1' 4-1/4\"")
-    assert "Q1 stays: it's within 0.25 in" in text_of(made) and "0.21 in outside the arc" in text_of(made)
+    assert "Q1 stays: it's within 1/4 in" in text_of(made) and "It stands 1/4 in outside the arc" in text_of(made)
     assert buttons(made) == ["keep", "use-got"]
     table = html.unescape(re.sub(r"<[^>]+>", " ", re.findall(r"<table.*?</table>", made["html"])[0]))
     assert " ".join(table.split()) == (
