@@ -2,12 +2,12 @@
 
 import { at, form } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
-import { replace } from "./made.js";
+import { replace, showMade } from "./made.js";
 
 const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, voice, last, address, status, announce, words, ask, unit }) {
+export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, unit }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
@@ -60,10 +60,25 @@ export function looking({ root, place, job, voice, last, address, status, announ
   }
 
   function faceQuestion() {
-    const { face, card, panel } = place.now;
-    const payload = () => ({ fields: values(), face, card, panel, got, address: address(), ...unit() });
-    return { call: "face", payload, shown: (result) => showFace(face, result) };
+    const { now } = place;
+    return { call: "face", payload: () => faceAsked(now), shown: (result) => showFace(now.face, result) };
   }
+
+  // Whoever is asked for twice, of the same fields, is asked for by the same words: see answers.js.
+  function faceAsked({ face, card = null, panel = "" }, fields = values()) {
+    return { fields, face, card, panel, got, address: address(), ...unit() };
+  }
+
+  // The next card is made while nobody waits, of the fields as they'll be: a tap on Done then finds it, unless anything else
+  // changes before.
+  function* ahead() {
+    const { face, panel } = place.now;
+    if (face !== "stakes" || panel || shown?.sign !== "computed" || !(shown.card < shown.count) || !doneStands()) return;
+    const asked = faceAsked({ face, card: shown.card + 1 }, steps.fieldsAt(shown.card, shown.fixed));
+    yield { call: "face", payload: () => asked, shown() {} };
+  }
+
+  const doneStands = () => at("stakes").querySelector("[data-do=done]") !== null;
 
   function showFace(face, result) {
     if (face !== place.now.face) return;
@@ -72,7 +87,7 @@ export function looking({ root, place, job, voice, last, address, status, announ
       replace(at(face), result.html);
       if (face === "paper") paperFor = jobText();
     }
-    at("stakes-list").innerHTML = result.list ?? "";
+    showMade(at("stakes-list"), result.list ?? "");
     sign(result);
     if (result.sign === "computed") last.keep(typed(), place.now, result.html);
     const typing = form.contains(document.activeElement); // on a desk the numbers stand beside it
@@ -122,16 +137,16 @@ export function looking({ root, place, job, voice, last, address, status, announ
       if (place.now.face === "numbers") return list;
       return [...list.slice(0, 1), faceQuestion(), ...list.slice(1)];
     },
+    ahead,
     // Made while nobody waits: what a printer, a message or a copy of the page needs at once.
     later({ paper, work }) {
       const list = [
         { call: "link", payload: () => ({ fields: values(), address: address() }), shown: (result) => work.linked(result) },
       ];
       if (paperFor !== jobText()) {
-        const payload = () => ({ fields: values(), face: "paper", address: address(), ...unit() });
         list.push({
           call: "face",
-          payload,
+          payload: () => faceAsked({ face: "paper" }),
           shown(result) {
             at("paper").innerHTML = result.html ?? "";
             paperFor = jobText();
