@@ -20,25 +20,41 @@ class LastAnswer:
     def __init__(self) -> None:
         self._fields: Mapping[str, str] | None = None
         self._answer: Answer | None = None
+        self._link: tuple[str, str] | None = None
 
     def for_fields(self, fields: Mapping[str, str]) -> Answer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         asked = for_layout(fields)
         if self._answer is None or self._fields != asked:
             self._answer = answering(job_of_fields(asked))
-            self._fields = asked
+            self._fields, self._link = asked, None
         return self._answer
+
+    def link(self, fields: Mapping[str, str]) -> tuple[str, str]:
+        """Return the link of what stands in the fields, with the method that is taken, and why there is none; made once
+        for all faces, since no more hangs in it than the answer does. Raises ``BadJob``."""
+        from bowstring.page.linking import link_of
+        from bowstring.report.linked import with_method
+
+        answered = self.for_fields(fields)
+        if self._link is None:
+            self._link = link_of(with_method(job_of_fields(for_layout(fields)), answered))
+        return self._link
+
+    def whole_link(self, asked: Asked) -> str:
+        """Return the link of what stands in the fields with the page's ``address`` before it."""
+        link, address = self.link(asked["fields"])[0], str(asked.get("address") or "")
+        return f"{address}#{link}" if address and link else link
 
 
 def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return the long sheet, every part of it: ``{"fields", "address", "unit_before"}`` gives ``{"sheet": HTML}`` or
     ``{"error"}``. Where nobody has said which unit the numbers are in, that is all it says."""
-    from bowstring.page.linking import whole_link
     from bowstring.sheet.html import sheet_html
 
     try:
         answered = last.for_fields(asked["fields"])
-        link, _why_none = whole_link(asked, answered)
+        link = last.whole_link(asked)
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
     if is_unit_open(asked):
@@ -48,10 +64,8 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
 def shown_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return ``{"link", "link_note"}`` for ``{"fields"}``: the part after ``#``; empty for a job that can't be used."""
-    from bowstring.page.linking import whole_link
-
     try:
-        link, why_none = whole_link({**asked, "address": ""}, last.for_fields(asked["fields"]))
+        link, why_none = last.link(asked["fields"])
     except BadJob:
         return {"link": "", "link_note": ""}
     return {"link": link, "link_note": why_none}

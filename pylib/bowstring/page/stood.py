@@ -6,7 +6,7 @@ import json
 from collections.abc import Collection, Mapping
 
 from bowstring import BadJob, JobForm, answering
-from bowstring.job.link import read_link, write_link
+from bowstring.job.link import read_link
 from bowstring.page.fields import job_of_fields
 from bowstring.report.forms.answer import Answer
 
@@ -28,15 +28,16 @@ _NO_STAKE_HANGS_ON = (
 )
 
 
-def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int]) -> int:
+def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> int:
     """Return how many of the stakes that stand have another place now, or another hand or method than they were set by.
 
-    ``fields`` hold ``stood``, the link of the job that they were set by; one that can't be read says nothing.
+    ``fields`` hold ``stood``, the link of the job that they were set by; one that can't be read says nothing. ``link``:
+    that of the job in the fields.
     """
     try:
         before, now = read_link(fields["stood"]), job_of_fields(fields)
         # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
-        if _said(before) == _said(read_link(write_link(now))):
+        if _said(before) == _said(read_link(link)):
             return 0
         # What was got since brought later stakes elsewhere by itself, and belongs to both.
         if "got" in now:

@@ -16,7 +16,7 @@ def answer(job: JobForm, *, whole: bool = True) -> Answer:
 
     Lengths in the answer are metres, angles degrees, as full-precision floats beside the texts that a crew reads. Any
     mapping will do for a job, its values are checked one by one; it isn't changed. Not ``whole``: without the one dear
-    figure that no sheet shows, ``all_95`` of the methods that weren't asked for.
+    figure that no sheet shows, ``all_95`` of the methods in their comparison.
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
