@@ -16,7 +16,7 @@ from collections.abc import Mapping
 from html import escape
 from pathlib import Path
 
-SQUEEZED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "shell")
+SQUEEZED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell")
 PLAIN = ("worker",)
 """What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
 
@@ -80,7 +80,8 @@ def served(
         f'<script type="module" src="{at}/page.js" integrity="{start[f"{at}/page.js"]}"></script>',
     ]
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
-    files |= {"library.zip": f"{at}/python/library.zip", "worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
+    files |= {name: f"{at}/python/{name}" for name in ("library.zip", "rest.bin")}
+    files |= {"worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
     packed = f'<script type="application/json" id="files">{json.dumps(files)}</script>'
     return _filled(template, policy=policy, links="\n".join(links), script="", packed=packed)
 

@@ -12,6 +12,9 @@ LIST = LOCKS / "library.txt"
 STAND_INS = BUILDER / "stand_ins"
 PROGRAM = BUILDER / "prepare.mjs"
 INSIDE = BUILDER / "inside"
+FIRST, REST = "library.zip", "rest.bin"
+"""What a start needs, and what is fetched after the first answer."""
+
 HEADER = """\
 # The modules that the page's Python is started with, bowstring's own aside: python3 build.py library writes them anew.
 # A module that is missing here is found in the whole library, where there is a network, and the page says so.
@@ -33,9 +36,9 @@ def _prepare(listed: Path | str, result: Path, work: Path, doing: str) -> None:
     run([npm.node(), PROGRAM, runtime.pyodide(), listed, result, *wheels], doing=doing)
 
 
-def write(archive: Path, work: Path) -> None:
-    """Write the prepared library; ``work`` is a folder for what is made on the way."""
-    _prepare(LIST, archive, work, "Preparing the page's library")
+def write(folder: Path, work: Path) -> None:
+    """Write the prepared library (``FIRST`` and ``REST``); ``work`` is a folder for what is made on the way."""
+    _prepare(LIST, folder, work, "Preparing the page's library")
 
 
 def trace() -> Path:

@@ -1,5 +1,6 @@
 // Prepare Python's library for the page, here under Node: what the list names, and what the wheels install, compiled.
-// Usage: node prepare.mjs RUNTIME LIST ARCHIVE WHEEL...     LIST "-": write the modules that the page imports instead
+// Usage: node prepare.mjs RUNTIME LIST RESULT WHEEL...
+//        RESULT: a folder for library.zip and rest.bin; with LIST "-" a file for the names of what the page imports
 //        (micropip's own wheel is among the wheels and does the installing)
 
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -12,7 +13,7 @@ process.on("uncaughtException", (reason) => {
   process.exit(1);
 });
 
-const [runtime, list, archive, ...wheels] = process.argv.slice(2);
+const [runtime, list, result, ...wheels] = process.argv.slice(2);
 const { loadPyodide } = await import(pathToFileURL(join(runtime, "pyodide.mjs")));
 // A lock without packages: nothing can be fetched from anywhere, by intent or by mistake.
 const { info } = JSON.parse(readFileSync(join(runtime, "pyodide-lock.json"), "utf8"));
@@ -22,9 +23,11 @@ const STAND_INS = fileURLToPath(new URL("stand_ins/", import.meta.url));
 const INSIDE = fileURLToPath(new URL("inside/", import.meta.url)); // the package of the builder that runs in there
 const STANDARD = "python_stdlib.zip";
 
+const bare = (settings) => loadPyodide({ indexURL: runtime, lockFileContents, ...settings });
+
 // An interpreter whose builder.inside is this one's.
 async function started(settings) {
-  const pyodide = await loadPyodide({ indexURL: runtime, lockFileContents, ...settings });
+  const pyodide = await bare(settings);
   pyodide.FS.mkdirTree("/programs/builder/inside");
   for (const name of readdirSync(INSIDE).filter((name) => name.endsWith(".py"))) {
     pyodide.FS.writeFile(`/programs/builder/inside/${name}`, bytesOf(join(INSIDE, name)));
@@ -55,26 +58,46 @@ function standard(pyodide) {
   return pyodide.pyimport("builder.inside.lean").lean_library(stock, pyodide.toPy(standIns()));
 }
 
-// In an interpreter of its own, with the lean library: installing has imported much that a page never needs.
-async function traced(whole, packed) {
-  const folder = mkdtempSync(join(tmpdir(), "lean-"));
+// Do something in an interpreter of its own, with a library that is none of this one's.
+async function elsewhere(content, start, task) {
+  const folder = mkdtempSync(join(tmpdir(), "library-"));
   try {
     const stdLibURL = join(folder, STANDARD);
-    writeFileSync(stdLibURL, whole);
-    const fresh = await started({ stdLibURL });
-    fresh.FS.writeFile("/packages.zip", packed);
-    return fresh.pyimport("builder.inside.trace").traced("/packages.zip");
+    writeFileSync(stdLibURL, content);
+    return task(await start({ stdLibURL }));
   } finally {
     rmSync(folder, { recursive: true });
   }
+}
+
+// With the lean library: installing has imported much that a page never needs.
+function traced(whole, packed) {
+  return elsewhere(whole, started, (fresh) => {
+    fresh.FS.writeFile("/packages.zip", packed);
+    return fresh.pyimport("builder.inside.trace").traced("/packages.zip");
+  });
+}
+
+// What the runtime imports by itself, and what is there once the first face has been answered, asked as the page asks it.
+function imported(all) {
+  return elsewhere(all, bare, (fresh) => {
+    const there = () => Array.from(fresh.pyimport("sys").modules);
+    const byItself = there();
+    const question = JSON.stringify({ fields: {}, focus: "", drawn: true, unit_before: null });
+    fresh.pyimport("bowstring.page.calls").handle("numbers", question);
+    return { byItself, first: there() };
+  });
 }
 
 const pyodide = await started({});
 const packed = await packages(pyodide);
 const whole = standard(pyodide);
 if (list === "-") {
-  writeFileSync(archive, await traced(whole.toJs(), packed.toJs()));
+  writeFileSync(result, await traced(whole.toJs(), packed.toJs()));
 } else {
-  const { library } = pyodide.pyimport("builder.inside.compile");
-  writeFileSync(archive, library(readFileSync(list, "utf8"), whole, packed).toJs());
+  const library = pyodide.pyimport("builder.inside.compile").Library(readFileSync(list, "utf8"), whole, packed);
+  const { byItself, first } = await imported(library.archive_of_all().toJs());
+  const names = (list) => pyodide.globals.get("set")(pyodide.toPy(list));
+  writeFileSync(join(result, "library.zip"), library.archive(names(byItself), names(first)).toJs());
+  writeFileSync(join(result, "rest.bin"), library.rest(names([...byItself, ...first])).toJs());
 }

@@ -52,12 +52,12 @@ BESIDE = ("icon.svg", "bowstring.webmanifest", "icons")  # what keeps its name f
 VERSION_MARK = "@VERSION@"  # stands in the workers where the page's version belongs
 LOCK_MARK = '"@LOCK@"'  # stands in the worker where the runtime's lock belongs
 WHOLE = "python_stdlib.zip"  # fetched only when the prepared library lacks something: no part of what a device keeps
-LIBRARY_MARK = "@LIBRARY@"  # stands in the worker where the library's hash belongs
+LIBRARY_MARKS = {library.FIRST: "@LIBRARY@", library.REST: "@REST@"}  # stand in the worker where the hashes belong
 START = (
     "page.js",
     "worker.js",
     *(f"pyodide/pyodide.{end}" for end in ("mjs", "asm.mjs", "asm.wasm")),
-    "python/library.zip",
+    *(f"python/{name}" for name in LIBRARY_MARKS),
 )
 """What a start needs, the page itself apart: where it fails, each is looked at."""
 FILES_MARK = '"@FILES@"'  # stands in the service worker where the files and their hashes belong
@@ -126,8 +126,9 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     (here / "page.js").write_bytes(script.encode())
     (folder.parent / SCRIPT_MAP.name).write_bytes(script_map.encode())
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
-    library_hash = dress.integrity((here / "python" / "library.zip").read_bytes())
-    (here / "worker.js").write_bytes(worker.replace(LIBRARY_MARK, library_hash).encode())
+    for name, mark in LIBRARY_MARKS.items():
+        worker = worker.replace(mark, dress.integrity((here / "python" / name).read_bytes()))
+    (here / "worker.js").write_bytes(worker.encode())
     start = {f"{at}/{name}": dress.integrity((here / name).read_bytes()) for name in START}
     for name in BESIDE:
         if (SOURCES / name).is_dir():
@@ -161,7 +162,8 @@ def _parts(here: Path) -> dict[str, Path]:
     """Return the files that a saved page holds, by the names of their places."""
     names = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
     files = {name: here / "pyodide" / name for name in names}
-    return {**files, "library.zip": here / "python" / "library.zip", "worker": here / "worker.js"}
+    files |= {name: here / "python" / name for name in LIBRARY_MARKS}
+    return {**files, "worker": here / "worker.js"}
 
 
 def build(address: str = "") -> Path:
@@ -185,7 +187,7 @@ def build(address: str = "") -> Path:
         (made / at).mkdir(parents=True)
         _write_runtime(made / at / "pyodide")
         (made / at / "python").mkdir()
-        library.write(made / at / "python" / "library.zip", work)
+        library.write(made / at / "python", work)
         shell = _write_page(made, at, version, address)
         saved = dress.saved(shell, _parts(made / at), address)
         write_service_worker(made, version)

@@ -7,6 +7,7 @@ import { isSaved, plainAddress, unpacked } from "./packed.js";
 
 // What the worker of a saved page is given.
 const GIVEN = ["pyodide.asm.wasm", "library.zip"];
+const GIVEN_LATER = "rest.bin";
 const GIVEN_SCRIPTS = ["pyodide.mjs", "pyodide.asm.mjs"];
 const PATIENCE_ANSWER = 45_000; // milliseconds: twelve levels take three seconds on a desk, and a phone is slower
 
@@ -158,6 +159,8 @@ async function giveParts(port, failed) {
     const bytes = await Promise.all([...GIVEN, ...GIVEN_SCRIPTS].map(unpacked));
     const named = (names, from) => Object.fromEntries(names.map((name, place) => [name, bytes[from + place]]));
     port.postMessage({ contents: named(GIVEN, 0), scripts: named(GIVEN_SCRIPTS, GIVEN.length) }, bytes);
+    const rest = await unpacked(GIVEN_LATER);
+    port.postMessage({ rest }, [rest]);
   } catch (reason) {
     failed(String(reason?.message ?? reason));
   }

@@ -13,15 +13,17 @@ const LOCK = "@LOCK@";
 const WORKER = "WorkerGlobalScope" in self;
 const SAVED = import.meta.url.startsWith("data:"); // of a page that was opened from a disk
 const NOWHERE = "https://packed.invalid/"; // an address that no network has: what is asked there is given
-const LIBRARY = "library.zip"; // compiled, and cut to what the page imports
+const LIBRARY = "library.zip"; // compiled, and cut to what the first face of the page imports
+const REST = "rest.bin"; // what other faces import: fetched once there is an answer, or when it's asked for
 const WHOLE = "python_stdlib.zip"; // as the runtime brings it: fetched only when something is missing
-const TYPES = { wasm: "application/wasm", zip: "application/zip" };
+const TYPES = { wasm: "application/wasm", zip: "application/zip", bin: "application/octet-stream" };
+const AT_ONCE = ["numbers", "example"]; // questions that seldom need the rest
 const beside = (path) => new URL(path, import.meta.url).href;
 
 const networkFetch = self.fetch.bind(self);
 
 // The library is checked against its hash: a harmed byte in it could be another number on the sheet.
-const HASHES = { [`./python/${LIBRARY}`]: "@LIBRARY@" };
+const HASHES = { [`./python/${LIBRARY}`]: "@LIBRARY@", [`./python/${REST}`]: "@REST@" };
 
 async function fetched(path) {
   const response = await networkFetch(beside(path), { integrity: HASHES[path] ?? "" });
@@ -51,7 +53,7 @@ async function served() {
 async function given() {
   const { contents, scripts } = await packed;
   const files = {};
-  for (const [name, bytes] of Object.entries(contents)) files[name] = typed(bytes, name); // bytes: of a stream Firefox compiles slowly
+  for (const name of ["pyodide.asm.wasm", LIBRARY]) files[name] = typed(contents[name], name); // bytes: of a stream Firefox compiles slowly
   const { loadPyodide } = await brought(scripts["pyodide.mjs"]);
   const { default: createPyodideModule } = await brought(scripts["pyodide.asm.mjs"]);
   return { loadPyodide, createPyodideModule, files };
@@ -129,53 +131,81 @@ whole, cut = "/lib/whole.zip", "/lib/python314.zip"
 sys.path.insert(0, whole)
 for module in list(sys.modules.values()):
     places = getattr(module, "__path__", None)
-    if isinstance(places, list) and places and str(places[0]).startswith(cut):
+    if isinstance(places, list) and len(places) == 1 and str(places[0]).startswith(cut):
         places.append(whole + places[0][len(cut):])
 importlib.invalidate_caches()
 `;
 
+// Fetch the whole of Python's library where a module is in neither part, and tell it.
+async function fetchWhole(pyodide) {
+  const whole = await fetched(`./pyodide/${WHOLE}`);
+  pyodide.FS.writeFile("/lib/whole.zip", new Uint8Array(await whole.arrayBuffer()));
+  pyodide.runPython(COMPLETE);
+}
+
 // Answer what comes to a port: the worker's own, or one that the page has made.
 function serve(port) {
   let complete = false;
+  let fetching = null; // the rest, on its way or there
   let give;
+  let giveRest;
   packed = new Promise((resolve) => (give = resolve));
+  const packedRest = new Promise((resolve) => (giveRest = resolve));
 
-  // Do `task`; where it lacks a module, fetch the whole library and do it once more.
-  async function withLibrary(pyodide, task) {
-    try {
-      return task();
-    } catch (reason) {
-      if (reason?.type !== "ModuleNotFoundError" || complete || SAVED) throw reason;
-      const whole = await fetched(`./pyodide/${WHOLE}`);
-      pyodide.FS.writeFile("/lib/whole.zip", new Uint8Array(await whole.arrayBuffer()));
-      pyodide.runPython(COMPLETE);
-      complete = true;
-      port.postMessage({ lacked: /'([\w.]+)'/.exec(reason.message)?.[1] ?? "" });
-      return task();
+  const tell = (reason) => port.postMessage({ failed: String(reason?.message ?? reason) });
+  const python = start().then((pyodide) => ({ pyodide, take: pyodide.pyimport("held").begin() }));
+  const handler = python.then(() => trying(({ pyodide }) => pyodide.pyimport("bowstring.page.calls").Calls().handle));
+  handler.then(() => port.postMessage({ ready: true, version: VERSION }), tell);
+
+  async function fetchRest() {
+    const content = SAVED ? await packedRest : await (await fetched(`./python/${REST}`)).arrayBuffer();
+    const { pyodide, take } = await python;
+    take(pyodide.toPy(new Uint8Array(content)));
+  }
+
+  // A rest that doesn't come is a start that failed: the page looks into it, and tries it anew.
+  function rest() {
+    fetching ??= fetchRest().catch((reason) => {
+      tell(reason);
+      throw reason;
+    });
+    return fetching;
+  }
+
+  // Do `task`; where it lacks a module, fetch the rest, then the whole library, and do it once more.
+  async function trying(task) {
+    const there = await python;
+    while (true) {
+      try {
+        return task(there);
+      } catch (reason) {
+        if (reason?.type !== "ModuleNotFoundError" || complete) throw reason;
+        if (!fetching) {
+          await rest();
+        } else {
+          if (SAVED) throw reason;
+          await rest();
+          await fetchWhole(there.pyodide);
+          complete = true;
+          port.postMessage({ lacked: /'([\w.]+)'/.exec(reason.message)?.[1] ?? "" });
+        }
+      }
     }
   }
 
-  const handler = start().then(async (pyodide) => {
-    const handle = await withLibrary(pyodide, () => pyodide.pyimport("bowstring.page.calls").Calls().handle);
-    return (call, payload) => withLibrary(pyodide, () => handle(call, payload));
-  });
-
-  handler.then(
-    () => port.postMessage({ ready: true, version: VERSION }),
-    (reason) => port.postMessage({ failed: String(reason?.message ?? reason) }),
-  );
-
   port.onmessage = async ({ data }) => {
     if (data.contents) return give(data);
+    if (data.rest) return giveRest(data.rest);
     const { id, call, payload } = data;
     let handle;
     try {
-      handle = await handler;
+      [handle] = await Promise.all([handler, AT_ONCE.includes(call) ? null : rest()]);
     } catch {
       return; // already told: {failed}
     }
     try {
-      port.postMessage({ id, result: await handle(call, payload) });
+      port.postMessage({ id, result: await trying(() => handle(call, payload)) });
+      if (!fetching) await rest();
     } catch (reason) {
       port.postMessage({ id, error: String(reason?.message ?? reason) });
     }

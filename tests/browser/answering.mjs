@@ -1,15 +1,16 @@
 // Under Node: start the browser's Python from a site's own files, with its prepared library, and answer jobs.
-// Usage: node answering.mjs RUNTIME LIBRARY LOCK JOBS     (prints a JSON list)
+// Usage: node answering.mjs RUNTIME LIBRARY REST LOCK JOBS     (prints a JSON list)
 // JOBS: {"jobs": [a job's text], "questions": {a call, and what else belongs to it: what is asked beside the fields}}
 
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const [runtime, library, lock, jobs] = process.argv.slice(2);
+const [runtime, library, rest, lock, jobs] = process.argv.slice(2);
 const { loadPyodide } = await import(pathToFileURL(join(runtime, "pyodide.mjs")));
 const lockFileContents = JSON.parse(lock);
 const pyodide = await loadPyodide({ indexURL: runtime, stdLibURL: library, lockFileContents });
+pyodide.pyimport("held").begin()(pyodide.toPy(new Uint8Array(readFileSync(rest))));
 const told = pyodide.runPython(`
 import json
 from bowstring import BadJob, answer

@@ -44,7 +44,8 @@ def answered(site: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str, 
     wanted = {**GOOD, **BAD}
     asked = {"jobs": [json.dumps(job) for job in wanted.values()], "questions": QUESTIONS}
     jobs.write_text(json.dumps(asked), "utf-8")
-    command = [npm.node(), ANSWERING, version / "pyodide", version / "python" / "library.zip", website.lock(), jobs]
+    parts = [version / "python" / name for name in website.LIBRARY_MARKS]
+    command = [npm.node(), ANSWERING, version / "pyodide", *parts, website.lock(), jobs]
     done = subprocess.run([str(word) for word in command], capture_output=True, text=True, encoding="utf-8")
     assert done.returncode == 0, done.stderr[-2000:]
     texts = json.loads(done.stdout)
@@ -94,8 +95,8 @@ def test_every_bad_job_is_refused_with_the_same_sentence(answered: dict[str, Any
 
 
 def test_equal_sources_make_equal_bytes(site: Path) -> None:
-    (file,) = site.glob("v-*/python/library.zip")
+    (folder,) = site.glob("v-*/python")
     with tempfile.TemporaryDirectory() as work:
-        again = Path(work) / "library.zip"
-        library.write(again, Path(work))
-        assert again.read_bytes() == file.read_bytes()
+        library.write(Path(work), Path(work))
+        for name in website.LIBRARY_MARKS:
+            assert (Path(work) / name).read_bytes() == (folder / name).read_bytes()

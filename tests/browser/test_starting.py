@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import marshal
 import re
 import zipfile
 from collections.abc import Callable
@@ -13,6 +14,7 @@ from playwright.sync_api import BrowserContext, Page, Route, expect
 
 from bowstring.words import say
 from builder import dress
+from builder.inside.compile import FIRST
 from page_acting import sign, type_in, wait_for
 
 PARTS = ("worker.js", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip")
@@ -39,6 +41,24 @@ def test_a_part_that_doesn_t_come_is_told_and_nothing_is_shown_as_an_answer(
     page.context.unroute_all()
     page.reload()
     wait_for(page, "computed")
+    assert page.locator("#arc-chord").input_value() == "50 ft"
+
+
+def test_the_rest_that_doesn_t_come_is_told_and_comes_with_the_next_start(
+    open_page: Callable[..., Page], faults: list[str]
+) -> None:
+    page = open_page(missing="**/rest.bin")
+    expect(page.locator("#trouble")).to_contain_text(say("host.unreachable"))
+    expect(page.locator("#trouble code")).to_contain_text("rest.bin")
+    expect(page.locator("#status")).to_have_text(say("page.status_failed"))
+    type_in(page, "arc-chord", "50 ft")
+    type_in(page, "arc-sagitta", "6 ft")
+    page.locator("[data-tab=stakes]").click()
+    expect(page.locator(".card, article.paper, .folds, #sheet > *")).to_have_count(0)
+    faults.clear()  # the request that was stopped may have been told in the console
+    page.context.unroute_all()
+    page.reload()
+    expect(page.locator(".card")).to_be_visible()
     assert page.locator("#arc-chord").input_value() == "50 ft"
 
 
@@ -96,31 +116,45 @@ def test_a_wasm_file_under_a_wrong_type_starts_all_the_same(open_page: Callable[
     expect(page.locator("#trouble")).to_be_hidden()
 
 
+def without(held: bytes, name: str) -> bytes:
+    """Return a piece of the library that lacks a module."""
+    modules = marshal.loads(held)
+    del modules[name]
+    return marshal.dumps(modules, 2)
+
+
 def test_a_module_that_the_prepared_library_lacks_is_fetched_and_told_once(
     open_page: Callable[..., Page], site: Path
 ) -> None:
-    (file,) = site.glob("v-*/python/library.zip")
-    cut = io.BytesIO()
-    with zipfile.ZipFile(file) as whole, zipfile.ZipFile(cut, "w") as lacking:
-        for name in whole.namelist():
-            if name not in ("fractions.pyc", "email/feedparser.pyc"):  # a module, and one inside a package
-                lacking.writestr(name, whole.read(name))
+    (folder,) = site.glob("v-*/python")
+    whole = {name: (folder / name).read_bytes() for name in ("library.zip", "rest.bin")}
+    made = io.BytesIO()
+    with zipfile.ZipFile(folder / "library.zip") as archive, zipfile.ZipFile(made, "w") as lacking:
+        for name in archive.namelist():
+            content = archive.read(name)
+            lacking.writestr(name, without(content, "fractions") if name == FIRST else content)
+    # A module that the first face needs, and one inside a package that drawings need.
+    cut = {"library.zip": made.getvalue(), "rest.bin": without(whole["rest.bin"], "xml.etree.ElementPath")}
 
     def lacking_one(route: Route) -> None:
-        route.fulfill(content_type="application/zip", body=cut.getvalue())
+        route.fulfill(body=cut[route.request.url.split("/")[-1]])
 
     def worker(route: Route) -> None:
         (script,) = site.glob("v-*/worker.js")
-        hashes = (dress.integrity(content) for content in (file.read_bytes(), cut.getvalue()))
-        text = script.read_text("utf-8").replace(*hashes)  # it takes no library but the one that it knows
+        text = script.read_text("utf-8")
+        for name, content in whole.items():  # it takes no library but the one that it knows
+            text = text.replace(dress.integrity(content), dress.integrity(cut[name]))
         route.fulfill(content_type="text/javascript", body=text)
 
     def published(context: BrowserContext) -> None:
-        context.route("**/library.zip", lacking_one)
+        for name in whole:
+            context.route(f"**/{name}", lacking_one)
         context.route("**/worker.js", worker)
 
     page = open_page(before_goto=published)
     wait_for(page, "computed")
     expect(page.locator("#lacked")).to_contain_text(say("page.lacked"))
     type_in(page, "arc-chord", "43 ft")
+    type_in(page, "arc-sagitta", "4 ft")
     wait_for(page, "computed")
+    expect(page.locator("#live")).to_be_visible()

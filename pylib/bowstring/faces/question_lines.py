@@ -8,8 +8,7 @@ from typing import TypedDict, final
 from bowstring.errors import BadJob
 from bowstring.faces.questions import ASKS, panel_of
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.job.hand import OTHER, SIDES
-from bowstring.job.landmarks import doubts_of_landmarks
+from bowstring.job.terms import OTHER, SIDES
 from bowstring.units.lengths import read_length
 from bowstring.units.sizes import FOUR_FEET
 from bowstring.words import say
@@ -96,8 +95,11 @@ def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
 
 def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
     ends = {end: typed.get(f"ends-{end}", "") for end in "AB"}
-    for kind, end, _landmark in doubts_of_landmarks(ends, {}):
-        return line_of(say(f"numbers.ends_{kind}", end=end), WRONG)
+    if any(ends.values()):
+        from bowstring.job.landmarks import doubts_of_landmarks  # with all that a construction is
+
+        for kind, end, _landmark in doubts_of_landmarks(ends, {}):
+            return line_of(say(f"numbers.ends_{kind}", end=end), WRONG)
     found = [_length(arcs, typed, f"found-chord-{row}") for row in range(2)]
     if any(found) and arcs.settled:
         chord = arcs.tape.show(arcs.settled.arc.chord)

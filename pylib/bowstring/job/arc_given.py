@@ -11,6 +11,7 @@ from bowstring.geometry.given import ANGLES, FIELDS, Given
 from bowstring.geometry.plane import Point
 from bowstring.job.letters import without_letters
 from bowstring.job.reader import Reader, Reading
+from bowstring.job.terms import DEGREE_BY
 from bowstring.units.angles import both_angles, read_angle
 
 ALIASES = {
@@ -21,9 +22,6 @@ ALIASES = {
     "bow": "sagitta",
 }
 """Other names of a measure as drawings have them, each with the contract's own."""
-
-DEGREE_BY = ("arc", "chord")
-"""Over what a degree of curve is counted: 100 ft of arc (roads) or a chord of 100 ft (railroads), US."""
 
 WHOLE = {"points": "arc.beside_points", "three_sides": "arc.beside_sides"}
 """What settles the arc alone, with the refusal of anything beside it."""

@@ -8,13 +8,8 @@ from dataclasses import dataclass
 from bowstring.construction import Measure
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
+from bowstring.job.terms import MOST_GOT, MOST_MEASURES
 from bowstring.methods.halving import middle_name
-
-MOST_GOT = 1000
-"""Rows: nobody measures more stakes again, and the form has as many."""
-
-MOST_MEASURES = 8
-"""Readings of one row: no step has as many."""
 
 MARK_LIMIT = 16
 """Characters of a mark's name: ``mid PA-PB``, ``ahead K1024``."""

@@ -8,9 +8,7 @@ from __future__ import annotations
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-
-SIDES = ("left", "right")
-OTHER = {"left": "right", "right": "left"}
+from bowstring.job.terms import OTHER, SIDES
 
 
 def read_hand(reader: Reader) -> str | None:

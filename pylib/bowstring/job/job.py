@@ -14,9 +14,10 @@ from bowstring.job.got import Got, read_got
 from bowstring.job.hand import read_hand
 from bowstring.job.landmarks import LANDMARK_LIMIT, read_ends
 from bowstring.job.reader import Reader, Reading
-from bowstring.job.record import RECORD_KEYS, Record, read_record
+from bowstring.job.record import Record, read_record
 from bowstring.job.site import KEYS as SITE_KEYS
 from bowstring.job.site import Site, read_site
+from bowstring.job.terms import RECORD_KEYS
 from bowstring.methods.ends import STARTS
 from bowstring.methods.halving import MOST_LEVELS
 from bowstring.methods.meant import USUAL_LEVELS

@@ -33,9 +33,8 @@ from bowstring.job.linkfinder import (
     check_of,
     find_links,
 )
-from bowstring.job.record import RECORD_KEYS
+from bowstring.job.terms import RECORD_KEYS, TANGENT_FROM
 from bowstring.methods.meant import BEFORE, meant_beside
-from bowstring.methods.setting import TANGENT_FROM
 from bowstring.units.tape import make_tape
 
 FORM = "b2"

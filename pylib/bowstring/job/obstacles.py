@@ -9,12 +9,8 @@ from bowstring.geometry.outlines import Circle, fault_of
 from bowstring.geometry.plane import Point
 from bowstring.job.names import like_a_mark, name_of
 from bowstring.job.reader import Reader
+from bowstring.job.terms import MOST_CORNERS, MOST_OBSTACLES, STOPS
 from bowstring.words import say
-
-STOPS = ("tape", "feet")
-"""What an obstacle stops: one that stops a tape stops feet too."""
-
-MOST_OBSTACLES, MOST_CORNERS = 40, 60
 
 LEAST_DIAMETER = 0.0127
 """Metres (1/2 in): what is thinner than a pin is in nobody's way."""

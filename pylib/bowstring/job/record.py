@@ -8,9 +8,6 @@ from dataclasses import dataclass
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
 
-RECORD_KEYS = ("done", "read", "by", "date", "parent")
-"""Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
-
 MOST_STEPS = 5000
 """More than the most rounds of halving and the ends come to."""
 

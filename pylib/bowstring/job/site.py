@@ -12,20 +12,18 @@ from bowstring.geometry.plane import Point
 from bowstring.job.names import NAME_LIMIT, like_a_mark, name_of
 from bowstring.job.obstacles import Obstacle, read_obstacles
 from bowstring.job.reader import Reader
+from bowstring.job.terms import CLASSES, ERRORS, MOST_KNOWN, TANGENT_FROM
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.meant import USUAL_LEVELS
-from bowstring.methods.setting import TANGENT_FROM
 from bowstring.methods.stands import Stand
 from bowstring.units.angles import read_angle
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
 
-CLASSES = ("I", "II", "III")
-ERRORS = ("read", "scale", "stake", "line", "angle")
 USUAL_TAPE = 100 * FOOT
 """Metres (100 ft)."""
 
-MOST_KNOWN, MOST_STATIONS = 20, 500
+MOST_STATIONS = 500
 STEEPEST = 50.0
 """Percent: on steeper ground nobody sets forms with a tape and a string."""
 

@@ -20,8 +20,6 @@ FITS = 1 + 1e-12
 STAKE_LETTER = "K"
 """Stakes that are counted along the arc: none of the letters of halving, no letter of a mark."""
 
-TANGENT_FROM = ("A", "B", "both")
-
 
 class NoSuchStakes(ValueError):
     """The spacing asked for would take more stakes than anybody drives; ``gap`` is the least gap, metres."""

@@ -9,7 +9,7 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.page.fields import FIELDS, MARKS, YES, Field, all_fields, unit_of
 from bowstring.page.rows import LEAST, LENGTH_ROWS, MOST, STANDS
 from bowstring.sheet.markup import marked
-from bowstring.words import catalogue, say
+from bowstring.words import is_said, say
 
 DECIMAL = ("ft", "m", "mm")
 """Units whose numbers need no quote, dash or slash: there a phone may show its number keys."""
@@ -176,7 +176,7 @@ def said(key: str) -> str:
 
 
 def _hashelp_of(word: str) -> bool:
-    return f"form.{word}.help" in catalogue()
+    return is_said(f"form.{word}.help")
 
 
 def help_of(word: str, name: str = "") -> str:

@@ -12,10 +12,8 @@ from dataclasses import dataclass
 from typing import cast
 
 from bowstring.errors import bad
-from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.form import JobForm
-from bowstring.job.hand import SIDES
-from bowstring.job.record import RECORD_KEYS
+from bowstring.job.terms import DEGREE_BY, RECORD_KEYS, SIDES
 from bowstring.page import beside
 from bowstring.page.plainly import as_asked
 from bowstring.page.rows import (

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from bowstring import BadJob, answering
 from bowstring.faces.got import STOP, Panel, Reading, got_html
-from bowstring.job.got import MOST_MEASURES
+from bowstring.job.terms import MOST_MEASURES
 from bowstring.page.fields import job_of_fields, unit_of
 from bowstring.page.found import found_panel
 from bowstring.page.rows import filled_rows, is_row, measures_in

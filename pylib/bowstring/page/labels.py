@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from bowstring.page.fields import all_fields
 from bowstring.page.rows import ROW_NAMES
-from bowstring.words import catalogue, say
+from bowstring.words import is_said, say
 
 Typed = Mapping[str, str]
 
@@ -17,7 +17,7 @@ def label_of(field_id: str, typed: Typed | None = None) -> str:
         if field.id == field_id:
             pieces = field_id.split("-")
             # A choice's label often begins a sentence that its options end: in lists it has a short name.
-            word = f"form.{field.word}.short" if f"form.{field.word}.short" in catalogue() else f"form.{field.word}"
+            word = f"form.{field.word}.short" if is_said(f"form.{field.word}.short") else f"form.{field.word}"
             label = say(word, end=pieces[1] if len(pieces) > 1 else "")
             if pieces[0] in ROW_NAMES:
                 return f"{say(f'form.row_{pieces[0]}', number=int(pieces[1]) + 1)}: {label}"

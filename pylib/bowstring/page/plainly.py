@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bowstring.job.arc_given import named_plainly
-from bowstring.job.hand import OTHER
 from bowstring.job.reader import SPELLED
+from bowstring.job.terms import OTHER
 
 _SPELLED = ("toward", "drawn_to", "method")
 """Keys whose values may be spelled otherwise."""

@@ -11,11 +11,17 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from decimal import Decimal
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.arc_given import DEGREE_BY
-from bowstring.job.got import MOST_GOT, MOST_MEASURES
-from bowstring.job.obstacles import MOST_OBSTACLES, STOPS
-from bowstring.job.site import CLASSES, ERRORS, MOST_KNOWN
-from bowstring.methods.setting import TANGENT_FROM
+from bowstring.job.terms import (
+    CLASSES,
+    DEGREE_BY,
+    ERRORS,
+    MOST_GOT,
+    MOST_KNOWN,
+    MOST_MEASURES,
+    MOST_OBSTACLES,
+    STOPS,
+    TANGENT_FROM,
+)
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
 

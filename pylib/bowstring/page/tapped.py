@@ -7,7 +7,8 @@ from collections.abc import Mapping, Sequence
 
 from bowstring.geometry.outlines import fault_of
 from bowstring.geometry.plane import Point, distance
-from bowstring.job.obstacles import LEAST_DIAMETER, MOST_CORNERS, STOPS
+from bowstring.job.obstacles import LEAST_DIAMETER
+from bowstring.job.terms import MOST_CORNERS, STOPS
 from bowstring.page.rows import MOST, filled_rows, outline_text
 from bowstring.page.talk import Asked
 from bowstring.page.unit import tape_of

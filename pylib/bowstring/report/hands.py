@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bowstring.job.hand import OTHER
+from bowstring.job.terms import OTHER
 from bowstring.layout.layout import Layout
 from bowstring.words import say
 

@@ -9,7 +9,7 @@ from bowstring.geometry.arc import MEASURES
 from bowstring.job.arc_given import ALIASES
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Table
-from bowstring.words import catalogue, say
+from bowstring.words import is_said, say
 
 _CORNER = re.compile(r"(?<=outline)\[.*")
 _NUMBER = re.compile(r"\[([0-9]+)\]")
@@ -41,7 +41,7 @@ def entry_name(place: str) -> str:
         return say(f"measure.{measure}")
     numbers = [int(number) for number in _NUMBER.findall(place)]
     key = f"entry.{_NUMBER.sub('', place)}"
-    if key not in catalogue():
+    if not is_said(key):
         return place
     first, last = (numbers[0], numbers[-1]) if numbers else (0, 0)
     return say(key, first=first + 1, second=last + 1, axis="xy"[min(last, 1)])

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bowstring.job.hand import OTHER
+from bowstring.job.terms import OTHER
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.words import say

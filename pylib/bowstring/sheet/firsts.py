@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bowstring.job.hand import OTHER
+from bowstring.job.terms import OTHER
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.sheet.facing import away_hand, curve_hand
-from bowstring.words import catalogue, say
+from bowstring.words import is_said, say
 
 
 @dataclass(frozen=True)
@@ -40,7 +40,7 @@ def _landmarks(answer: Answer, step: StepRow) -> dict[str, str]:
 def _short(answer: Answer, step: StepRow) -> str:
     """The step in short, or its own sentence where there is no shorter one."""
     key = f"paper.first.{step['kind']}"
-    if key not in catalogue():
+    if not is_said(key):
         return step["text"]
     shown = [measure["text"] for measure in step["measures"]]
     side = answer["side"]

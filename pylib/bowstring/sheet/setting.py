@@ -10,7 +10,7 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.sheet.facing import Places, curve_hand, hand_in, places
-from bowstring.words import catalogue, say
+from bowstring.words import is_said, say
 
 CROSSED = ("stake", "crossed")
 """Tables of halving: a stake that two tapes cross stands among the others, in its place."""
@@ -112,7 +112,7 @@ def _how(answer: Answer, steps: list[StepRow], hands: dict[int, str | None], sam
         seen.add(kind)
         key, hand = f"paper.how.{kind}", hands[step["number"]]
         values = {**step["names"], "hand": hand if same and hand else say("paper.each_hand")}
-        yield say(key, **values) if key in catalogue() else step["text"]
+        yield say(key, **values) if is_said(key) else step["text"]
 
 
 def _way(kind: str) -> str:

@@ -21,7 +21,7 @@ from bowstring.demo import DEMO
 from bowstring.drawings.areas import spans
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.siteplan import HEIGHT, WIDTH, clipped, site_plan_svg
-from bowstring.job.obstacles import MOST_CORNERS
+from bowstring.job.terms import MOST_CORNERS
 from bowstring.page.calls import handle
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.siteplan import site_plan_html

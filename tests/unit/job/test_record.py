@@ -8,7 +8,8 @@ import pytest
 
 from bowstring import BadJob, answer, read_link, write_link
 from bowstring.job.job import read_job
-from bowstring.job.record import RECORD_KEYS, Read, Record
+from bowstring.job.record import Read, Record
+from bowstring.job.terms import RECORD_KEYS
 from bowstring.page.beside import done_of, is_beside
 from bowstring.page.fields import fields_of_job, job_of_fields
 from helping import SAID, answer_to

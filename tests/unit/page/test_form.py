@@ -12,16 +12,11 @@ import pytest
 from bowstring import BadJob, answer
 from bowstring.demo import DEMO
 from bowstring.geometry.given import FIELDS as GIVENS
-from bowstring.job.arc_given import DEGREE_BY
 from bowstring.job.found import HOLDS, TAPED
-from bowstring.job.hand import SIDES
 from bowstring.job.job import DRAWN_TO, DRIVEN, KEYS, TOWARD
-from bowstring.job.obstacles import STOPS
-from bowstring.job.record import RECORD_KEYS
-from bowstring.job.site import CLASSES
+from bowstring.job.terms import CLASSES, DEGREE_BY, RECORD_KEYS, SIDES, STOPS, TANGENT_FROM
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.methods.ends import STARTS
-from bowstring.methods.setting import TANGENT_FROM
 from bowstring.page.fields import FIELDS, MARKS, all_fields, field_of, fields_of_job, job_of_fields
 from bowstring.page.form import form_html
 from bowstring.page.labels import label_of

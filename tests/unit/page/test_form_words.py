@@ -8,7 +8,7 @@ import pytest
 
 import bowstring.words
 from bowstring.demo import DEMO
-from bowstring.page import entries, form, labels
+from bowstring.page import form, labels
 from bowstring.page.fields import all_fields, fields_of_job
 from bowstring.words import catalogue
 
@@ -33,8 +33,7 @@ class Asked(dict[str, str]):
 
 def test_every_word_of_the_form_is_asked_for(monkeypatch: pytest.MonkeyPatch) -> None:
     asked = Asked(catalogue())
-    for module in (bowstring.words, entries, labels):
-        monkeypatch.setattr(module, "catalogue", lambda: asked)
+    monkeypatch.setattr(bowstring.words, "templates", lambda group: asked)
     for typed in ({}, ROWS, {"unit": "ft"}, {"unit": "mm"}, fields_of_job(DEMO)):
         form.form_html(typed)
         for field in all_fields(typed):

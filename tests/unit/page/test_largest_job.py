@@ -7,12 +7,11 @@ import math
 from random import Random
 from typing import Any
 
-from bowstring.job.got import MOST_GOT
 from bowstring.job.job import LANDMARK_LIMIT, NOTE_LIMIT, TITLE_LIMIT, read_job
 from bowstring.job.jobfile import TEXT_LIMIT, job_of_text
 from bowstring.job.names import NAME_LIMIT
-from bowstring.job.obstacles import MOST_CORNERS, MOST_OBSTACLES
-from bowstring.job.site import MOST_KNOWN, MOST_STATIONS
+from bowstring.job.site import MOST_STATIONS
+from bowstring.job.terms import MOST_CORNERS, MOST_GOT, MOST_KNOWN, MOST_OBSTACLES
 from bowstring.page.calls import handle
 from bowstring.page.fields import MOST_FIELDS, fields_of_job, job_of_fields
 from bowstring.units.numerals import TEXT_LIMIT as LENGTH_LIMIT

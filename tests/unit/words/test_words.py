@@ -7,12 +7,15 @@ from __future__ import annotations
 
 import ast
 import builtins
+import importlib
+import pkgutil
 import re
 from collections.abc import Iterator
 from pathlib import Path
 from string import Formatter
 
-from bowstring.words import catalogue
+from bowstring.words import catalogue, english
+from bowstring.words.topics import TOPICS
 from helping import all_hold
 
 PACKAGE = Path(__file__).resolve().parents[3] / "pylib" / "bowstring"
@@ -196,3 +199,10 @@ def test_the_checks_see_what_they_look_for() -> None:
     assert sentences(ast.parse('raise TypeError("This is for programmers only.")')) == []
     assert len(sentences(ast.parse('f(f"<p>Measure {n} from the <b>end</b>.</p>")'))) == 1
     assert len(sentences(ast.parse('raise BadJob("This is for a person.")'))) == 1
+
+
+def test_each_message_is_found_by_the_first_word_of_its_key() -> None:
+    modules = [module.name for module in pkgutil.iter_modules(english.__path__)]
+    held = {name: importlib.import_module(f"{english.__name__}.{name}").MESSAGES for name in modules}
+    groups = {(key.partition(".")[0], name) for name, messages in held.items() for key in messages}
+    assert {(group, name) for group, names in TOPICS.items() for name in names} == groups

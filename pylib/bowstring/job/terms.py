@@ -1,0 +1,34 @@
+"""The words and the most rows that a job may have, where its form has to know them, too.
+
+They stand by themselves: who draws an empty form needs no reader of jobs.
+"""
+
+from __future__ import annotations
+
+SIDES = ("left", "right")
+OTHER = {"left": "right", "right": "left"}
+
+DEGREE_BY = ("arc", "chord")
+"""Over what a degree of curve is counted: 100 ft of arc (roads) or a chord of 100 ft (railroads), US."""
+
+TANGENT_FROM = ("A", "B", "both")
+
+CLASSES = ("I", "II", "III")
+"""Of tapes."""
+
+ERRORS = ("read", "scale", "stake", "line", "angle")
+
+STOPS = ("tape", "feet")
+"""What an obstacle stops: one that stops a tape stops feet too."""
+
+RECORD_KEYS = ("done", "read", "by", "date", "parent")
+"""Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
+
+MOST_GOT = 1000
+"""Rows: nobody measures more stakes again, and the form has as many."""
+
+MOST_MEASURES = 8
+"""Readings of one row: no step has as many."""
+
+MOST_KNOWN = 20
+MOST_OBSTACLES, MOST_CORNERS = 40, 60
