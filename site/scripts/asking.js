@@ -11,6 +11,7 @@ export function asking({ questions, ahead, later, waiting, fault, slow, first })
   let busy = false;
   let ask = null;
   let delay = 0;
+  let keyed = false; // the last change was a key
   let touched = 0; // when something was typed last
   let patience = 0;
   let idle = 0;
@@ -39,7 +40,7 @@ export function asking({ questions, ahead, later, waiting, fault, slow, first })
     const asked = edition;
     wait("slow");
     try {
-      if (!(await each(questions(), asked))) return;
+      if (!(await each(questions(keyed), asked))) return;
       clearTimeout(patience);
       await each(ahead(), asked).catch(() => {}); // asked again when somebody waits for it
       if (asked === edition) idle = setTimeout(afterwards, IDLE, asked);
@@ -85,6 +86,7 @@ export function asking({ questions, ahead, later, waiting, fault, slow, first })
     // `typed`: by a key, so that a half typed number isn't called wrong at once.
     changed(typed = true) {
       edition += 1;
+      keyed = typed;
       if (typed) touched = performance.now();
       clearTimeout(delay);
       delay = setTimeout(now); // several changes in one go are one question

@@ -32,8 +32,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
 
   // --- questions
 
-  function numbersQuestions({ numbers, plan, unit, typedJob }) {
-    const first = {
+  function numbersQuestion({ numbers, unit, typedJob }) {
+    return {
       call: "numbers",
       payload: typedJob,
       shown(result) {
@@ -46,17 +46,23 @@ export function looking({ root, place, job, steps, voice, last, address, status,
         announce(result.state.text);
       },
     };
-    const then = {
-      call: "numbers_later",
-      payload: typedJob,
-      shown(result) {
-        numbers.later(result);
-        if (result.errors?.length) showErrors(result.errors);
-        if (place.now.panel === "way") plan.show(result.site_plan);
-        if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text);
-      },
-    };
-    return [first, then];
+  }
+
+  // What takes longer is asked for piece by piece, so that the next key waits for one of them at most.
+  function* thenSaid({ numbers, plan, typedJob }) {
+    let more = true;
+    while (more) {
+      more = false;
+      const shown = (result) => (result.more ? (more = true) : said(result));
+      yield { call: "numbers_later", payload: () => ({ ...typedJob(), in_pieces: true }), shown };
+    }
+
+    function said(result) {
+      numbers.later(result);
+      if (result.errors?.length) showErrors(result.errors);
+      if (place.now.panel === "way") plan.show(result.site_plan);
+      if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text);
+    }
   }
 
   function faceQuestion() {
@@ -132,10 +138,13 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     get shown() {
       return shown;
     },
-    questions(parts) {
-      const list = numbersShow() ? numbersQuestions(parts) : [];
-      if (place.now.face === "numbers") return list;
-      return [...list.slice(0, 1), faceQuestion(), ...list.slice(1)];
+    // `keyed`: after a key, more of which may follow; a tap waits for its face.
+    *questions(parts, keyed) {
+      const numbers = numbersShow();
+      if (numbers) yield numbersQuestion(parts);
+      if (numbers && keyed) yield* thenSaid(parts);
+      if (place.now.face !== "numbers") yield faceQuestion();
+      if (numbers && !keyed) yield* thenSaid(parts);
     },
     ahead,
     // Made while nobody waits: what a printer, a message or a copy of the page needs at once.

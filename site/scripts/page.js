@@ -118,7 +118,7 @@ const work = desk({
 });
 
 const asked = asking({
-  questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }),
+  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }, keyed),
   ahead: look.ahead,
   later: () => look.later({ paper, work }),
   waiting: () => status("waiting"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Generator, Iterator, Mapping
 from typing import cast
 
 from bowstring.job.form import JobForm
@@ -31,6 +31,19 @@ def answering(job: JobForm, *, whole: bool = False) -> Answer:
     return _typed(Answering(job, whole=whole))
 
 
+def answering_in_pieces(job: JobForm) -> Generator[object, None, Answer]:
+    """Do what ``answering`` does and find the advised method, with pauses: a page that is asked something else in
+    between can leave it. Raises ``BadJob`` as ``answer`` does, at any piece."""
+    pieces = Work.in_pieces(job)
+    while True:
+        try:
+            row = next(pieces)
+        except StopIteration as end:
+            return _typed(Answering(job, work=end.value))
+        if row.method.exact:
+            yield row.sound  # what the advice will ask of it
+
+
 def _typed(parts: Mapping[str, object]) -> Answer:
     """Return all parts of an answer as what they are together.
 
@@ -53,8 +66,9 @@ class Answering(Mapping[str, object]):
     '25.000 m'
     """
 
-    def __init__(self, job: JobForm, *, whole: bool = False) -> None:
-        self._work = Work(job, whole=whole)
+    def __init__(self, job: JobForm, *, whole: bool = False, work: Work | None = None) -> None:
+        """``work``: the same job, begun elsewhere."""
+        self._work = work or Work(job, whole=whole)
         self._made: dict[str, object] = {}
 
     def __getitem__(self, part: str) -> object:
