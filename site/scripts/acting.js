@@ -13,7 +13,6 @@ function readingRow(check, nth) {
 }
 
 const root = document.documentElement;
-const ONCE = ["done", "use-got"]; // a card turns at once: the second tap of a glove would do the next step too
 
 export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong }) {
   const asked = (call, payload) => ask(call, payload).catch((reason) => ({ error: reason.message }));
@@ -113,7 +112,6 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     const button = event.target.closest("[data-do]");
     if (!button || !acts[button.dataset.do]) return;
     event.preventDefault();
-    if (ONCE.includes(button.dataset.do) && event.detail > 1) return;
     if (button.dataset.do !== "done" && button.dataset.do !== "use-got") undo.hide();
     acts[button.dataset.do](button.dataset);
   });

@@ -96,14 +96,3 @@ def test_a_card_made_ahead_is_thrown_away_when_a_number_changes_in_between(open_
             break
     else:
         raise AssertionError("no card hangs on the chord")
-
-
-def test_a_double_tap_on_done_turns_one_card(open_page: Callable[..., Page]) -> None:
-    page = at_first_card(open_page)
-    page.dblclick(DONE)
-    card(page, 2)
-    expect(page.locator("#stakes .card")).to_have_attribute("data-card", "2")
-    fields = page.evaluate(
-        "localStorage.getItem(Object.keys(localStorage).find((key) => key.startsWith('bowstring.2.job.')))"
-    )
-    assert json.loads(fields)["fields"]["done"] == "1"
