@@ -31,7 +31,7 @@ def _pickled(job: str, whole: bool) -> bytes:
 def answer_to(job: Mapping[str, Any], *, whole: bool = False) -> dict[str, Any]:
     """Return the answer to a job, asked once in a run whoever looks at it; each gets a copy of its own.
 
-    Without the one dear figure that no sheet shows (``all_95`` of the other methods) unless it's wanted ``whole``.
+    Without the one dear figure that no sheet shows (``all_95`` of the methods) unless it's wanted ``whole``.
     For tests of what stands in an answer; one about asking itself (twice, changed, refused) asks ``bowstring``.
     """
     copied: dict[str, Any] = pickle.loads(_pickled(json.dumps(job), whole))

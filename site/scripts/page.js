@@ -3,8 +3,9 @@
 
 import { acting } from "./acting.js";
 import { address, desk } from "./desk.js";
+import { remembering } from "./answers.js";
 import { asking } from "./asking.js";
-import { at, form } from "./document.js";
+import { at, form, write } from "./document.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
@@ -39,12 +40,12 @@ let dead = false; // Python couldn't be started
 let up = false; // Python has started: a link that comes into the address from now on is opened at once
 let taking = ""; // the link that is being opened
 let python = null;
-const ask = (call, payload) => python.ask(call, payload);
+const ask = remembering((call, payload) => python.ask(call, payload));
 
 // --- what the bar and the notices say
 
 function status(state, text = words.status[state]) {
-  at("status").textContent = text;
+  write(at("status"), text);
   at("status").parentElement.dataset.state = state;
 }
 
@@ -67,7 +68,7 @@ function changed(byKey = true) {
   root.dataset.stale = "";
   if (root.dataset.sheet === "computed") root.dataset.sheet = "prebuilt"; // what stands there is an older answer
   status(dead ? "failed" : "waiting");
-  at("job-name").textContent = values().title?.trim() || words.new_job;
+  write(at("job-name"), at("title").value.trim() || words.new_job);
   work.showLink(""); // what stands there is another job's by now
   copyHolds(linkInAddress(), address());
   unit.shown();
@@ -94,7 +95,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
@@ -118,7 +119,8 @@ const work = desk({
 });
 
 const asked = asking({
-  questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }),
+  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }, keyed),
+  ahead: look.ahead,
   later: () => look.later({ work }),
   waiting: () => status("waiting"),
   slow(kind) {

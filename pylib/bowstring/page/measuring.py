@@ -61,11 +61,16 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
 
 def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return what the layout has to say on the numbers face, for what ``shown_numbers`` takes and ``panel``, the panel
-    that is open: see ``faces.numbers_later``. With the panel of what is in the way ``site_plan`` beside it, as HTML."""
+    that is open: see ``faces.numbers_later``. With the panel of what is in the way ``site_plan`` beside it, as HTML.
+
+    ``in_pieces``: only ``{"more": True}`` while there is more to do than a key should wait for; then it's asked again.
+    """
     from bowstring.faces.numbers_later import numbers_later, refused_later
 
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     try:
+        if asked.get("in_pieces") and last.goes_on(asked["fields"]):
+            return {"more": True}
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
         name = field_of(refusal.field, fields) or ""

@@ -7,8 +7,7 @@ from collections.abc import Collection, Mapping
 from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
-from bowstring.job.link import read_link, write_link
-from bowstring.page.fields import job_of_fields
+from bowstring.job.link import read_link
 from bowstring.report.forms.answer import Answer
 
 LEAST_MOVED = 0.0005
@@ -39,17 +38,17 @@ _NO_STAKE_HANGS_ON = (
 )
 
 
-def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int]) -> int:
+def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> int:
     """Return how many of the stakes that stand have another place now, or another hand, method or number than they were
     set by.
 
     ``fields`` hold ``stood``, the link of the job that they were set by, as it was when a card was done last; one that
-    can't be read says nothing. A stake that something else was got at stands where it stands: it's those after it that
-    hang on what was got.
+    can't be read says nothing. ``link``: that of the job in the fields. A stake that something else was got at stands
+    where it stands: it's those after it that hang on what was got.
     """
     try:
         # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
-        before, now = read_link(fields["stood"]), read_link(write_link(job_of_fields(fields)))
+        before, now = read_link(fields["stood"]), read_link(link)
         if _said(before) == _said(now):
             return 0
         old = answering(before)
