@@ -7,20 +7,23 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from html import escape
-from typing import Any
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from xml.etree.ElementTree import Element
 
 CDATA = "<![CDATA[%s]]>"
 """The tag that svgwrite gives to text which stands as it is."""
 
 
-def written(element: Any) -> str:
+def written(element: Element) -> str:
     """Return an element with all in it as XML; its texts have no control characters."""
     pieces: list[str] = []
     _write(element, pieces.append)
     return "".join(pieces)
 
 
-def _write(element: Any, write: Callable[[str], object]) -> None:
+def _write(element: Element, write: Callable[[str], object]) -> None:
     tag, text = element.tag, element.text
     if tag == CDATA:
         write(CDATA % text)
