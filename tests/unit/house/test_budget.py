@@ -35,6 +35,7 @@ def test_a_first_visit_and_its_parts_stay_within_the_budget(version: Path) -> No
     core = weight(*(version / "pyodide" / name for name in BARE[:3]))
     assert page <= most["page"]
     assert library <= most["library"]
+    assert weight(version / "python" / "rest.bin") <= most["rest"]
     assert page + library + core <= most["first_visit"]
     bare = core + weight(*(runtime.pyodide() / name for name in BARE[3:]))
     assert page + library + core <= BUDGET["share"]["of_bare"] * bare
