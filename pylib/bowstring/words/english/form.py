@@ -67,8 +67,7 @@ MESSAGES = {
     "form.width": "Width of the work",
     "form.width.help": "Only needed with a centerline: it says how far each face is.",
     "form.diameter": "The pin's diameter",
-    "form.diameter.help": "Write its unit: 5/8 in. Where a board follows, half of it is how far off the pin's center goes.",
-    "form.diameter.help.metric": "Write its unit: 16 mm. Where a board follows, half of it is how far off the pin's center goes.",
+    "form.diameter.help": "Write its unit. Where a board follows, half of it is how far off the pin's center goes.",
     "form.toward": "Offset toward",
     "form.toward.help": (
         "The center: inside the curve. The outside: away from the center. Stakes behind a board go on the side away from the "
@@ -87,8 +86,7 @@ MESSAGES = {
     "form.mark.help.metric": "Usual: 5 mm.",
     "form.mark_usual": "the usual mark",
     "form.tolerance": "Tolerance across the arc",
-    "form.tolerance.help": "How far off its true place a stake may end up. With feet and inches, write the unit: 1/4 in.",
-    "form.tolerance.help.metric": "How far off its true place a stake may end up, like 5 mm.",
+    "form.tolerance.help": "How far off its true place a stake may end up. Write its unit.",
     "form.fair": "Tolerance on the fair curve",
     "form.fair.help": "How far off the mid-ordinate over its two neighbors a stake may be. Blank: half the tolerance.",
     "form.spacing": "Maximum stake spacing",
