@@ -167,6 +167,10 @@ for kind, row in {  # a reading that is no length stops nothing: it is told at i
 add("read-object", job(read={"check": "A-Q2", "value": "3 m"}), "read")
 add("by-long", job(by="b" * 41), "by")
 add("by-number", job(by=7), "by")
+add("ticket-long", job(ticket="t" * 41), "ticket")
+add("ticket-number", job(ticket=4417), "ticket")
+add("called-long", job(called="c" * 41), "called")
+add("called-list", job(called=["Monday"]), "called")
 add("parent-long", job(parent="p" * 81), "parent")
 add("parent-list", job(parent=["walk"]), "parent")
 for kind, value in {

@@ -59,7 +59,7 @@ def answer_to(job: Mapping[str, Any], *, whole: bool = False) -> Copied:
     """Return the answer to a job, asked once in a run whoever looks at it; each gets a copy of its own.
 
     What nobody reads isn't worked out: ``dict()`` of it works out all. Without the one dear figure that no sheet shows
-    (``all_95`` of the other methods) unless it's wanted ``whole``. For tests of what stands in an answer; one about
+    (``all_95`` of the methods) unless it's wanted ``whole``. For tests of what stands in an answer; one about
     asking itself (twice, changed, refused) asks ``bowstring``.
     """
     return Copied(json.dumps(job), whole)

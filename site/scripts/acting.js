@@ -1,7 +1,7 @@
 // What the buttons of a face do: each carries its name in `data-do`, and what it needs beside it.
 
 import { at } from "./document.js";
-import { fill, values } from "./form.js";
+import { fill, typed, values } from "./form.js";
 
 // The row in which the nth reading of a check is kept: its own, or the next that is free.
 function readingRow(check, nth) {
@@ -11,6 +11,8 @@ function readingRow(check, nth) {
   const free = Math.max(-1, ...rows.map(number)) + 1;
   return `read-${own.sort((one, other) => one - other)[nth] ?? free}`;
 }
+
+const OF_THE_DAY = /^(?:by|date|ticket|called|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
 
 const root = document.documentElement;
 
@@ -30,7 +32,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
   }
 
-  let again = 0; // the card that the checks sent back to: a stake to be set again
+  let again = 0; // the card that the checks sent back to, a stake to be set again, as long as nobody looks at anything else
   // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
   function onward(from, face = "") {
     const to = from === again ? "checks" : face;
@@ -86,7 +88,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     async stood({ stood }) {
       const result = await asked("open_link", { text: stood });
       if (result.error) return wrong(result.error);
-      job.fill({ ...result.fields, done: steps.done().join(" "), stood }, job.id);
+      const read = Object.entries(typed()).filter(([name]) => OF_THE_DAY.test(name)); // a link has none of that
+      job.fill({ ...result.fields, ...Object.fromEntries(read), done: steps.done().join(" "), stood }, job.id);
       touched();
     },
     restart() {
@@ -131,20 +134,25 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     face.addEventListener("focusin", ({ target }) => target.matches("input[data-keys]") && target.select());
   }
 
-  // What was got, and what was read: kept where it's typed.
-  at("stakes").addEventListener("input", ({ target }) => {
+  // What was got, what was read, and the ticket: kept where it's typed.
+  const keep = ({ target }) => {
+    fill({ [target.name]: target.value.trim() });
+    touched();
+  };
+  at("stakes").addEventListener("input", (event) => {
+    const { target } = event;
     if (!target.name) return;
+    if ("kept" in target.dataset) return keep(event); // at each key: who taps Done next isn't made to wait
     look.gotTyped(target.name, target.value);
     changed();
   });
-  at("checks").addEventListener("change", ({ target }) => {
-    if (!target.name) return;
-    const text = target.value.trim();
-    const { check, nth } = target.dataset;
-    if (check) {
-      const row = readingRow(check, Number(nth));
-      fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: text });
-    } else fill({ [target.name]: text });
+  at("checks").addEventListener("change", (event) => {
+    const { check, nth } = event.target.dataset;
+    if (!event.target.name) return;
+    if (!check) return keep(event);
+    const text = event.target.value.trim();
+    const row = readingRow(check, Number(nth));
+    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: text });
     touched();
   });
 
@@ -162,4 +170,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     },
     true,
   );
+
+  return {
+    // Another face, card or panel came up: who went elsewhere isn't sent back to the checks any more.
+    turned({ face, card: now }) {
+      if (face !== "stakes" || now !== again) again = 0;
+    },
+  };
 }

@@ -4,13 +4,14 @@ const QUIET = 500; // milliseconds without a keystroke before somebody is told t
 const PATIENCE = 60_000; // milliseconds before the page says that something takes too long
 const IDLE = 400; // milliseconds without a change before what nobody waits for is made
 
-// `questions`: what is to be asked just now, a list of {call, payload, shown}, the most urgent first; `later`: the same once
-// nothing has changed for a while.
-export function asking({ questions, later, waiting, fault, slow, first }) {
+// `questions`: what is to be asked just now, a list of {call, payload, shown}, the most urgent first; `ahead`: the same, of what
+// will be asked next, most likely; `later`: once nothing has changed for a while.
+export function asking({ questions, ahead, later, waiting, fault, slow, first }) {
   let edition = 0; // counts changes; an answer to an older one is dropped
   let busy = false;
   let ask = null;
   let delay = 0;
+  let keyed = false; // the last change was a key
   let touched = 0; // when something was typed last
   let patience = 0;
   let idle = 0;
@@ -39,7 +40,10 @@ export function asking({ questions, later, waiting, fault, slow, first }) {
     const asked = edition;
     wait("slow");
     try {
-      if (await each(questions(), asked)) idle = setTimeout(afterwards, IDLE, asked);
+      if (!(await each(questions(keyed), asked))) return;
+      clearTimeout(patience);
+      await each(ahead(), asked).catch(() => {}); // asked again when somebody waits for it
+      if (asked === edition) idle = setTimeout(afterwards, IDLE, asked);
     } catch (reason) {
       if (asked === edition) fault(reason.message);
     } finally {
@@ -82,6 +86,7 @@ export function asking({ questions, later, waiting, fault, slow, first }) {
     // `typed`: by a key, so that a half typed number isn't called wrong at once.
     changed(typed = true) {
       edition += 1;
+      keyed = typed;
       if (typed) touched = performance.now();
       clearTimeout(delay);
       delay = setTimeout(now); // several changes in one go are one question

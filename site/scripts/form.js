@@ -1,6 +1,7 @@
 // The form: what stands in its fields, and what is said beside them. Nothing is read or worded here.
 
-import { at, form } from "./document.js";
+import { at, form, write } from "./document.js";
+import { showMade } from "./made.js";
 import { keptBeside } from "./sizes.js";
 
 const BESIDE = new RegExp(`^(?:${keptBeside})$`);
@@ -16,6 +17,9 @@ export function values() {
   }
   return fields;
 }
+
+// The unit alone: asked for at every keystroke.
+export const unitNow = () => form.elements.unit.value;
 
 // Return what was really typed or chosen: what an empty form holds anyway is left out.
 export function typed() {
@@ -119,7 +123,7 @@ function nextRow(row, group, number) {
 }
 
 export function showEchoes(echoes) {
-  for (const place of form.querySelectorAll(".panel .echo")) place.innerHTML = echoes[place.id.slice(0, -"-echo".length)] ?? "";
+  for (const place of form.querySelectorAll(".panel .echo")) showMade(place, echoes[place.id.slice(0, -"-echo".length)] ?? "");
 }
 
 // Only in panels: what is told of a measure stands in its row.
@@ -132,7 +136,7 @@ function mark(id, text) {
   const field = at(id);
   const place = at(`${id}-wrong`);
   if (!field || !place) return;
-  place.textContent = text;
+  write(place, text);
   field.closest("[data-field]")?.toggleAttribute("data-bad", Boolean(text));
   if (!field.matches("fieldset")) field.ariaInvalid = text ? "true" : "false";
   if (text) {

@@ -1,7 +1,7 @@
 // The job that is open: kept at every change, and held together with what another window does to it.
 
 import { at } from "./document.js";
-import { put, sameFields, typed, values } from "./form.js";
+import { put, sameFields, typed, unitNow } from "./form.js";
 import { newId } from "./kept.js";
 import { merged } from "./merging.js";
 
@@ -29,7 +29,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     base = fields;
     const done = keep.write(id, base);
     kept = keep.has(id);
-    const name = values().title?.trim() || words.desk.untitled;
+    const name = at("title").value.trim() || words.desk.untitled;
     at("kept").textContent = done ? `${words.kept.kept} ${name}` : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
@@ -55,7 +55,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
   }
 
   function fresh() {
-    const unit = values().unit;
+    const unit = unitNow();
     example = false;
     fill(unit ? { unit } : {}, null); // the tape stays the one in hand
     at("kept").textContent = "";

@@ -31,8 +31,9 @@ export function thumbKeys({ isDecimal, shown }) {
   const takes = (target) => TOUCHED.matches && target.matches?.(FIELDS);
 
   function ready() {
+    const mode = TOUCHED.matches ? "none" : isDecimal() ? "decimal" : "";
     for (const input of document.querySelectorAll(FIELDS)) {
-      if (input !== field || !letters) input.inputMode = TOUCHED.matches ? "none" : isDecimal() ? "decimal" : "";
+      if ((input !== field || !letters) && input.inputMode !== mode) input.inputMode = mode;
     }
   }
 

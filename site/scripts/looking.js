@@ -2,12 +2,12 @@
 
 import { at, form } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
-import { replace } from "./made.js";
+import { replace, showMade } from "./made.js";
 
 const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, voice, last, address, status, announce, words, ask, unit }) {
+export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, unit, papered }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
@@ -16,6 +16,14 @@ export function looking({ root, place, job, voice, last, address, status, announ
 
   const numbersShow = () => !at("face-numbers").hidden;
   const jobText = () => JSON.stringify([typed(), unit()]);
+  const paperAsked = () => faceAsked({ face: "paper" });
+
+  // The paper on the page is that of the numbers in the fields from now on: it may be printed.
+  function paperThere() {
+    paperFor = jobText();
+    root.dataset.paper = "";
+    papered();
+  }
 
   function sign(result) {
     root.dataset.sheet = result.sign === "open" ? "computed" : result.sign;
@@ -32,8 +40,8 @@ export function looking({ root, place, job, voice, last, address, status, announ
 
   // --- questions
 
-  function numbersQuestions({ numbers, plan, unit, typedJob }) {
-    const first = {
+  function numbersQuestion({ numbers, unit, typedJob }) {
+    return {
       call: "numbers",
       payload: typedJob,
       shown(result) {
@@ -46,33 +54,54 @@ export function looking({ root, place, job, voice, last, address, status, announ
         announce(result.state.text);
       },
     };
-    const then = {
-      call: "numbers_later",
-      payload: typedJob,
-      shown(result) {
-        numbers.later(result);
-        if (result.errors?.length) showErrors(result.errors);
-        if (place.now.panel === "way") plan.show(result.site_plan);
-        if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text);
-      },
-    };
-    return [first, then];
+  }
+
+  // What takes longer is asked for piece by piece, so that the next key waits for one of them at most.
+  function* thenSaid({ numbers, plan, typedJob }) {
+    let more = true;
+    while (more) {
+      more = false;
+      const shown = (result) => (result.more ? (more = true) : said(result));
+      yield { call: "numbers_later", payload: () => ({ ...typedJob(), in_pieces: true }), shown };
+    }
+
+    function said(result) {
+      numbers.later(result);
+      if (result.errors?.length) showErrors(result.errors);
+      if (place.now.panel === "way") plan.show(result.site_plan);
+      if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text);
+    }
   }
 
   function faceQuestion() {
-    const { face, card, panel } = place.now;
-    const payload = () => ({ fields: values(), face, card, panel, got, address: address(), ...unit() });
-    return { call: "face", payload, shown: (result) => showFace(face, result) };
+    const { now } = place;
+    return { call: "face", payload: () => faceAsked(now), shown: (result) => showFace(now.face, result) };
   }
+
+  // Whoever is asked for twice, of the same fields, is asked for by the same words: see answers.js.
+  function faceAsked({ face, card = null, panel = "" }, fields = values()) {
+    return { fields, face, card, panel, got, address: address(), ...unit() };
+  }
+
+  // The next card is made while nobody waits, of the fields as they'll be: a tap on Done then finds it, unless anything else
+  // changes before.
+  function* ahead() {
+    const { face, panel } = place.now;
+    if (face !== "stakes" || panel || shown?.sign !== "computed" || !(shown.card < shown.count) || !doneStands()) return;
+    const asked = faceAsked({ face, card: shown.card + 1 }, steps.fieldsAt(shown.card, shown.fixed));
+    yield { call: "face", payload: () => asked, shown() {} };
+  }
+
+  const doneStands = () => at("stakes").querySelector("[data-do=done]") !== null;
 
   function showFace(face, result) {
     if (face !== place.now.face) return;
     shown = result;
     if (result.html !== undefined) {
       replace(at(face), result.html);
-      if (face === "paper") paperFor = jobText();
+      if (face === "paper") paperThere();
     }
-    at("stakes-list").innerHTML = result.list ?? "";
+    showMade(at("stakes-list"), result.list ?? "");
     sign(result);
     if (result.sign === "computed") last.keep(typed(), place.now, result.html);
     const typing = form.contains(document.activeElement); // on a desk the numbers stand beside it
@@ -117,25 +146,27 @@ export function looking({ root, place, job, voice, last, address, status, announ
     get shown() {
       return shown;
     },
-    questions(parts) {
-      const list = numbersShow() ? numbersQuestions(parts) : [];
-      if (place.now.face === "numbers") return list;
-      return [...list.slice(0, 1), faceQuestion(), ...list.slice(1)];
+    // `keyed`: after a key, more of which may follow; a tap waits for its face.
+    *questions(parts, keyed) {
+      const numbers = numbersShow();
+      if (numbers) yield numbersQuestion(parts);
+      if (numbers && keyed) yield* thenSaid(parts);
+      if (place.now.face !== "numbers") yield faceQuestion();
+      if (numbers && !keyed) yield* thenSaid(parts);
     },
+    ahead,
     // Made while nobody waits: what a printer, a message or a copy of the page needs at once.
-    later({ paper, work }) {
+    later({ work }) {
       const list = [
         { call: "link", payload: () => ({ fields: values(), address: address() }), shown: (result) => work.linked(result) },
       ];
       if (paperFor !== jobText()) {
-        const payload = () => ({ fields: values(), face: "paper", address: address(), ...unit() });
         list.push({
           call: "face",
-          payload,
+          payload: paperAsked,
           shown(result) {
             at("paper").innerHTML = result.html ?? "";
-            paperFor = jobText();
-            paper.named();
+            paperThere();
           },
         });
       }
@@ -144,9 +175,9 @@ export function looking({ root, place, job, voice, last, address, status, announ
         yield* list;
       })();
     },
-    // The job has changed: what stands on other faces is another job's.
+    // The job has changed: what stands on other faces is another job's. Whoever prints just now gets one sentence (print.css).
     stale() {
-      if (place.now.face !== "paper") at("paper").textContent = words.paper_wait; // whoever prints just now gets that
+      delete root.dataset.paper;
       paperFor = "";
       at("sheet").replaceChildren();
       at("appendix").open = false;
@@ -181,9 +212,19 @@ export function looking({ root, place, job, voice, last, address, status, announ
       if (!nodes) return false;
       at(face).replaceChildren(nodes);
       delete root.dataset.stale;
+      if (face === "paper") paperThere();
       return true;
     },
     paperReady: () => paperFor === jobText(),
+    // Somebody waits for the paper: it's made before anything else that isn't asked for yet.
+    async paperNow() {
+      const asked = jobText();
+      if (paperFor === asked) return;
+      const { html } = await ask("face", paperAsked());
+      if (html === undefined || asked !== jobText()) return; // numbers were typed meanwhile
+      at("paper").innerHTML = html;
+      paperThere();
+    },
     async appendix() {
       if (at("sheet").childElementCount) return;
       const asked = jobText();

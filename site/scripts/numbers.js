@@ -1,8 +1,9 @@
 // The face of the numbers: shows what Python says of each measure and each question. Nothing is read or worded here.
 
-import { at, form } from "./document.js";
-import { values } from "./form.js";
+import { at, form, write } from "./document.js";
+import { unitNow, values } from "./form.js";
 import { thumbKeys } from "./keys.js";
+import { showMade } from "./made.js";
 
 const HOWS = ["empty", "read"]; // states of a row with a word of their own for who can't see it
 const STRONG = ["wrong", "differs"];
@@ -17,7 +18,7 @@ export function numbersFace({ ask, leave, decimal }) {
   let focus = ""; // the measure in focus
   let opener = null; // what opened the panel
 
-  const keys = thumbKeys({ isDecimal: () => decimal.includes(values().unit), shown: () => redraw() });
+  const keys = thumbKeys({ isDecimal: () => decimal.includes(unitNow()), shown: () => redraw() });
   // `drawn`: nothing was shown yet, so that the drawing of an empty form stands there from the build.
   const asked = () => ({ focus, short: keys.up || LOW.matches, drawn: last === null });
 
@@ -26,7 +27,7 @@ export function numbersFace({ ask, leave, decimal }) {
     if (!last) return;
     const fields = values();
     const { drawing } = await ask("numbers", { fields, ...asked() }).catch(() => ({}));
-    if (drawing && JSON.stringify(fields) === JSON.stringify(values())) at("live-drawing").innerHTML = drawing;
+    if (drawing && JSON.stringify(fields) === JSON.stringify(values())) showMade(at("live-drawing"), drawing);
     if (keys.up && focus) at(focus).closest("[data-row]").scrollIntoView({ block: "nearest" });
   }
 
@@ -34,9 +35,9 @@ export function numbersFace({ ask, leave, decimal }) {
     const place = form.querySelector(`[data-row="${id}"]`);
     const input = at(id);
     place.dataset.state = state;
-    input.placeholder = out;
-    at(`${id}-beside`).textContent = beside;
-    at(`${id}-wrong`).textContent = told;
+    if (input.placeholder !== out) input.placeholder = out;
+    write(at(`${id}-beside`), beside);
+    write(at(`${id}-wrong`), told);
     input.setAttribute("aria-describedby", `how-${HOWS.includes(state) ? state : "given"} ${id}-beside ${id}-wrong`);
     if (state === "wrong") input.ariaInvalid = "true";
     else input.removeAttribute("aria-invalid");
@@ -46,7 +47,7 @@ export function numbersFace({ ask, leave, decimal }) {
   function lines(told) {
     for (const [key, { text, state }] of Object.entries(told)) {
       at(`ask-${key}`).dataset.state = state;
-      at(`ask-${key}-said`).textContent = text;
+      write(at(`ask-${key}-said`), text);
     }
   }
 
@@ -61,20 +62,25 @@ export function numbersFace({ ask, leave, decimal }) {
     at("to-step").hidden = Boolean(key);
     if (!key) return;
     at("ask-open").dataset.panel = key;
-    at("ask-open-said").textContent = told[key].asked;
+    write(at("ask-open-said"), told[key].asked);
   }
 
   function tell() {
     if (!last) return;
-    at("tell").innerHTML = last.tell[focus] ?? last.tell[""];
+    showMade(at("tell"), last.tell[focus] ?? last.tell[""]);
     const strong = focus ? STRONG.includes(last.rows[focus].state) : false;
     at("tell").toggleAttribute("data-tint", strong || Object.values(last.rows).some(({ state }) => STRONG.includes(state)));
+  }
+
+  function line(id, html) {
+    at(id).innerHTML = html;
+    at(id).hidden = !html;
   }
 
   function names() {
     for (const place of form.querySelectorAll("[data-of]")) {
       const name = at(place.dataset.of).value.trim();
-      place.textContent = name && ` ${name}`; // its blank goes with it
+      write(place, name && ` ${name}`); // its blank goes with it
     }
   }
 
@@ -138,18 +144,20 @@ export function numbersFace({ ask, leave, decimal }) {
       const many = Object.keys(result.rows).filter((id) => at(id).value.trim()).length >= LET_GO_FROM;
       for (const [id, told] of Object.entries(result.rows)) row(id, told, many);
       lines(result.lines);
-      if (method && result.sign === "computed" && result.lines.method.state === "usual")
-        at("ask-method-said").textContent = method;
+      if (method && result.sign === "computed" && result.lines.method.state === "usual") write(at("ask-method-said"), method);
       bar(result.sign, result.ask, result.lines);
-      if (result.drawing) at("live-drawing").innerHTML = result.drawing;
+      if (result.drawing) showMade(at("live-drawing"), result.drawing);
       keys.ready();
       tell();
+      line("of-example", result.of_example);
+      if (result.sign !== "computed") line("follows", "");
       names();
     },
     later(result) {
       lines(result.lines);
       method = result.lines.method?.state === "usual" ? result.lines.method.text : "";
-      at("method-advice").innerHTML = result.advice;
+      showMade(at("method-advice"), result.advice);
+      line("follows", result.follows);
       if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
     },
   };

@@ -3,8 +3,9 @@
 
 import { acting } from "./acting.js";
 import { address, desk } from "./desk.js";
+import { remembering } from "./answers.js";
 import { asking } from "./asking.js";
-import { at, form } from "./document.js";
+import { at, form, write } from "./document.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
@@ -39,12 +40,12 @@ let dead = false; // Python couldn't be started
 let up = false; // Python has started: a link that comes into the address from now on is opened at once
 let taking = ""; // the link that is being opened
 let python = null;
-const ask = (call, payload) => python.ask(call, payload);
+const ask = remembering((call, payload) => python.ask(call, payload));
 
 // --- what the bar and the notices say
 
 function status(state, text = words.status[state]) {
-  at("status").textContent = text;
+  write(at("status"), text);
   at("status").parentElement.dataset.state = state;
 }
 
@@ -67,7 +68,7 @@ function changed(byKey = true) {
   root.dataset.stale = "";
   if (root.dataset.sheet === "computed") root.dataset.sheet = "prebuilt"; // what stands there is an older answer
   status(dead ? "failed" : "waiting");
-  at("job-name").textContent = values().title?.trim() || words.new_job;
+  write(at("job-name"), at("title").value.trim() || words.new_job);
   work.showLink(""); // what stands there is another job's by now
   copyHolds(linkInAddress(), address());
   unit.shown();
@@ -87,13 +88,14 @@ const place = faces({
   shown(now, before) {
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
     look.turned(now, before);
+    acts.turned(now);
     if (now.panel === "jobs") work.list();
     staysOn();
     asked.changed(false);
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
@@ -101,7 +103,7 @@ const plan = sitePlan({
   ask: (...call) => ask(...call),
   filled: () => form.dispatchEvent(new Event("input", { bubbles: true })),
 });
-const paper = onPaper({ ready: () => look.paperReady(), show: () => place.go({ face: "paper" }) });
+const paper = onPaper({ ready: () => look.paperReady(), make: () => look.paperNow() });
 const work = desk({
   keep,
   words: words.desk,
@@ -117,8 +119,9 @@ const work = desk({
 });
 
 const asked = asking({
-  questions: () => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }),
-  later: () => look.later({ paper, work }),
+  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }, keyed),
+  ahead: look.ahead,
+  later: () => look.later({ work }),
   waiting: () => status("waiting"),
   slow(kind) {
     settle();
@@ -133,7 +136,7 @@ const asked = asking({
   },
 });
 
-acting({
+const acts = acting({
   place,
   job,
   steps,

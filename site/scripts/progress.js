@@ -5,8 +5,10 @@ import { fill, typed, values } from "./form.js";
 export function progress({ touched, undo, words, restore }) {
   const done = () => (values().done ?? "").split(" ").filter(Boolean).map(Number);
 
+  const inOrder = (cards) => [...new Set(cards)].sort((one, other) => one - other).join(" ");
+
   function write(cards, more = {}) {
-    fill({ ...more, done: [...new Set(cards)].sort((one, other) => one - other).join(" ") });
+    fill({ ...more, done: inOrder(cards) });
     touched();
   }
 
@@ -25,6 +27,8 @@ export function progress({ touched, undo, words, restore }) {
       write([...cards, card], { ...fixed, ...fields });
       undo.offer(words.undo.done, () => restore(before));
     },
+    // The fields as they'll be once that card is done too.
+    fieldsAt: (card, fixed = {}) => ({ ...values(), ...fixed, done: inOrder([...done(), card]) }),
     undone: (card) => write(done().filter((one) => one < card)),
   };
 }

@@ -1,11 +1,12 @@
 // A unit changed under bare numbers: nothing is converted, so it's asked which one holds.
 
-import { at, form } from "./document.js";
-import { typed, values } from "./form.js";
+import { at, form, write } from "./document.js";
+import { typed, unitNow } from "./form.js";
 
 export function unitAsked({ words, settled, kept }) {
   let before = null; // the unit that bare numbers were typed in, until somebody says which one holds
-  let shown = values().unit;
+  let shown = unitNow();
+  const metric = new Set(words.metric);
   let otherMark = ""; // what the tape was read to in another unit: it stands again where the unit is put back
 
   // The mark that stands in a unit: the one chosen where it's on that unit's tape, otherwise the usual one.
@@ -25,13 +26,13 @@ export function unitAsked({ words, settled, kept }) {
     at("unit").focus?.();
   }
 
-  at("unit-keep").addEventListener("click", () => settle(values().unit));
+  at("unit-keep").addEventListener("click", () => settle(unitNow()));
   at("unit-back").addEventListener("click", () => settle(before));
 
   return {
     asked: () => ({ unit_before: before }),
     changed() {
-      const unit = values().unit;
+      const unit = unitNow();
       if (unit !== shown) {
         before = before === unit ? null : (before ?? shown);
         at("mark").value = markIn(unit);
@@ -42,10 +43,12 @@ export function unitAsked({ words, settled, kept }) {
     forget() {
       before = null;
       otherMark = "";
-      shown = values().unit;
+      shown = unitNow();
     },
     shown() {
-      for (const place of form.querySelectorAll("[data-unit]")) place.textContent = words.units[values().unit] ?? "";
+      const said = words.units[unitNow()] ?? "";
+      for (const place of form.querySelectorAll("[data-unit]")) write(place, said);
+      form.toggleAttribute("data-metric", metric.has(unitNow())); // which of two hints is shown
     },
     // `note`: HTML that Python made and escaped.
     told(note) {

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, partial
 from math import atan2, degrees, sqrt
 
 from bowstring.analysis.error_model import ErrorModel
@@ -51,11 +51,17 @@ class StakeSpread:
 
 @dataclass(frozen=True)
 class Accuracy:
-    """How true all stakes of a construction will be; ``spread``: what moves each mark, with the errors assumed."""
+    """How true all stakes of a construction will be; ``spread``: what moves each mark, with the errors assumed;
+    ``tie``: makes of it how sure all stakes are at once, which few questions need."""
 
     stakes: tuple[StakeSpread, ...]
-    together: Together
+    tie: Callable[[], Together]
     spread: Spread
+
+    @cached_property
+    def together(self) -> Together:
+        """How sure it is that all stakes are within a miss at once."""
+        return self.tie()
 
     @property
     def worst(self) -> StakeSpread:
@@ -112,7 +118,7 @@ def accuracy_of(
         row, across = _stake(arc, recipe, spread, stake.name, off_fair)
         spreads.append(row)
         across_of[stake.name] = across
-    return Accuracy(tuple(spreads), _together(recipe, stakes, across_of), spread)
+    return Accuracy(tuple(spreads), partial(_together, recipe, stakes, across_of), spread)
 
 
 def _stake(arc: Arc, recipe: Recipe, spread: Spread, name: str, fair: float | None) -> tuple[StakeSpread, Across]:

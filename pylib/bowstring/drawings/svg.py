@@ -18,6 +18,7 @@ from typing import Any
 import svgwrite  # type: ignore[import-untyped]
 import svgwrite.base  # type: ignore[import-untyped]
 
+from bowstring.drawings.written import written
 from bowstring.words.isolated import isolated
 
 Point = tuple[float, float]
@@ -226,4 +227,4 @@ class Drawing:
         for element in (ground, *self._body):
             self._svg.add(element)
         self._body = []
-        return str(self._svg.tostring())
+        return written(self._svg.get_xml())

@@ -38,7 +38,7 @@ def _rule(answer: Answer) -> Told | None:
         return None
     if not rule["worst_miss"] or answer["levels"] == 1:
         return Told(say("why.rule.one"))
-    values = {"at": rule["at"], "miss": rule["shown"].removeprefix("-"),
+    values = {"at": rule["at"], "miss": tape_of(answer).show_near(rule["worst_miss"]),
               "where": say("rule.inside" if rule["worst_miss"] < 0 else "rule.outside")}  # fmt: skip
     holds = rule["holds"]
     if holds is None:
@@ -53,7 +53,7 @@ def _exact(answer: Answer) -> bool:
 def _accuracy(answer: Answer) -> Told:
     """Place and fairness: the worst to expect; no percentage here."""
     accuracy, tape = answer["accuracy"], tape_of(answer)
-    values = {"miss": tape.show_cost(accuracy["miss_95"]), "fair": tape.show_cost(accuracy["fair_95"])}
+    values = {"miss": tape.show_up(accuracy["miss_95"]), "fair": tape.show_up(accuracy["fair_95"])}
     if not accuracy["reliable"]:
         return Told(say("why.accuracy.unreliable"), warns=True)
     tolerance = answer["tolerance"]
@@ -128,7 +128,7 @@ def _stick(answer: Answer) -> Told | None:
 
 def _rounding(answer: Answer) -> Told:
     rounding = answer["rounding"]
-    values = {"mark": answer["mark"], "miss": rounding["shown"].removeprefix("-"), "at": rounding["at"]}
+    values = {"mark": answer["mark"], "miss": tape_of(answer).show_near(rounding["worst_miss"]), "at": rounding["at"]}
     return Told(
         say("why.rounding.eats" if rounding["eats_half"] else "why.rounding.costs", **values), rounding["eats_half"]
     )

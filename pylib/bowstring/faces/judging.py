@@ -90,4 +90,4 @@ def apart_shown(field: str, value: float, tape: Tape) -> str:
     """Return how far two values of a measure are apart, however little that is."""
     if field in ANGLES:
         return show_dms(value)
-    return tape.show(value) if value >= tape.mark else tape.show_cost(value)
+    return tape.show_near(value)

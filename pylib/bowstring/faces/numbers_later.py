@@ -20,12 +20,14 @@ from bowstring.words import say
 
 @final
 class NumbersLater(TypedDict):
-    """The lines that the layout changes, the question that is asked now, what the bar says, and the advice as HTML."""
+    """The lines that the layout changes, the question that is asked now, what the bar says, and as HTML the advice and
+    what the stakes follow where that isn't what was drawn (empty: they do)."""
 
     lines: dict[str, QuestionLine]
     ask: str
     state: StateOfJob
     advice: str
+    follows: str
 
 
 def numbers_later(answer: Answer, fields: Mapping[str, str]) -> NumbersLater:
@@ -37,7 +39,7 @@ def numbers_later(answer: Answer, fields: Mapping[str, str]) -> NumbersLater:
         changed["ends"] = line_of(text, WRONG)
     if tolerance is not None and tolerance > LIKELY_TOLERANCE:
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
-    return _with(fields, changed, answer["stops"], marked(answer["advice"]["text"]))
+    return _with(fields, changed, answer["stops"], marked(answer["advice"]["text"]), _follows(answer))
 
 
 def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str) -> NumbersLater:
@@ -49,7 +51,20 @@ def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str) -> Numb
     return _with(fields, changed, [], "")
 
 
-def _with(fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], advice: str) -> NumbersLater:
+def _follows(answer: Answer) -> str:
+    """What the stakes follow where the chord found has been taken: the rows still have the drawing's measures."""
+    fit = answer["fit"]
+    if fit is None or not answer["held"]:
+        return ""
+    shown = answer["arc_shown"]
+    values = {"found": fit["found_shown"], "sagitta": shown["sagitta"], "radius": shown["radius"]}
+    strong, _, rest = say("numbers.follows", **values).partition("|")
+    return f"<b>{marked(strong)}</b> {marked(rest)}"
+
+
+def _with(
+    fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], advice: str, follows: str = ""
+) -> NumbersLater:
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     arcs = arcs_of_fields(typed)
     rows = measure_rows(arcs, typed)
@@ -58,7 +73,7 @@ def _with(fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: li
     if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
-    return {"lines": changed, "ask": ask, "state": state, "advice": advice}
+    return {"lines": changed, "ask": ask, "state": state, "advice": advice, "follows": follows}
 
 
 def _method(answer: Answer, fields: Mapping[str, str]) -> QuestionLine:

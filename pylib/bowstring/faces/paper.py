@@ -6,6 +6,7 @@ from html import escape
 
 from bowstring.drawings.lowplan import NARROW, low_plan_svg
 from bowstring.drawings.signs import hand_sign, line_sign
+from bowstring.faces.located import BOX, ticket_html, ticket_text
 from bowstring.faces.paper_back import back_side
 from bowstring.faces.paper_more import more_sides
 from bowstring.faces.paper_sizes import MOST_ROWS, PAGE_WIDE, Sizes, lines, sizes, tall
@@ -18,7 +19,6 @@ from bowstring.sheet.markup import marked
 from bowstring.sheet.setting import Setting, settings, split
 from bowstring.words import say
 
-BOX = '<i class="tick"></i>'
 _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
@@ -28,10 +28,11 @@ _HALF = (PAGE_WIDE - 12.0) / 2
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
 
-def paper_html(answer: Answer, link: str = "", date: str = "") -> str:
+def paper_html(answer: Answer, link: str = "", date: str = "", *, marks_in: bool = False) -> str:
     """Return the paper of an answer as an ``article``; every text in it is escaped.
 
-    ``link`` is the job's own, ``date`` the day that it is printed, as a text. Where something has to be settled before
+    ``link`` is the job's own, ``date`` the day that it is printed, as a text; ``marks_in``: the marks of the services
+    are on the ground. Where something has to be settled before
     anybody builds, the front says so and no number of a step stands on it.
 
     Raises ``ValueError`` when a figure can't be drawn.
@@ -39,15 +40,17 @@ def paper_html(answer: Answer, link: str = "", date: str = "") -> str:
     stopped = bool(answer["stops"])
     tables: list[Setting] = [] if stopped else settings(answer)
     nothing: list[Setting] = []
-    front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date)
+    front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks_in=marks_in)
     back, built = back_side(answer, link, date, stopped=stopped)
     return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}</article>'
 
 
-def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[Setting]]:
+def _front(answer: Answer, tables: list[Setting], date: str, *, marks_in: bool) -> tuple[str, list[Setting]]:
     """The front, and the tables' rows that it has no room for."""
     before, found = firsts(answer), brief.checks(answer)
-    services, dense = say("paper.services"), sum(len(table.rows) for table in tables) > DENSE
+    ticket = ticket_text(answer)
+    services = say("paper.ticket", ticket=ticket) if ticket else say("paper.services")
+    dense = sum(len(table.rows) for table in tables) > DENSE
     fixed = _FIXED + _top_tall(answer, dense) + _firsts_tall(before, services, dense)
     fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 34.0
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
@@ -60,7 +63,7 @@ def _front(answer: Answer, tables: list[Setting], date: str) -> tuple[str, list[
         head_html(answer, say("paper.front"), date),
         _duo(answer),
         _plan(answer, fitted),
-        _firsts(before, services),
+        _firsts(before, ticket_html(answer, marks_in=marks_in)),
         tables_html(shown),
         on,
         checks_html(found, brief.no_check(answer) if not found else ""),
@@ -144,10 +147,7 @@ def _plan(answer: Answer, fitted: Sizes) -> str:
     return f'<div class="low">{svg}</div><div class="low narrow">{narrow}</div>{ties}'
 
 
-def _firsts(before: list[First], services: str) -> str:
-    blank = '<span class="blank"></span>'
-    marks = f'<span class="together">{BOX} {escape(say("paper.marks_in"))}</span>'
-    ticket = f"<li>{BOX}<span>{marked(services)} {blank} {marks}</span></li>"
+def _firsts(before: list[First], ticket: str) -> str:
     steps = "".join(f"<li>{BOX}<b>{one.number}</b><span>{marked(one.text)}</span></li>" for one in before)
     return f'<ul class="firsts {_columns(before)}">{ticket}{steps}</ul>'
 

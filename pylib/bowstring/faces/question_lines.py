@@ -46,7 +46,7 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
         if panel:
             lines[panel] = line_of(text, WRONG)
     for key in ASKS:
-        if lines[key]["state"] == OPEN:
+        if lines[key]["state"] == OPEN and not lines[key]["asked"]:
             lines[key]["asked"] = say(f"numbers.panel_{key}")
     return lines
 
@@ -88,9 +88,18 @@ def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
         return line_of(say("numbers.line_unsure"), WRONG)
     values = {"line": capital(say(f"form.drawn_to.{drawn_to}")), "driven": say(f"numbers.driven.{driven}")}
     offset, toward = _length(arcs, typed, "offset"), typed.get("toward", "")
+    if is_edge_open(typed) and _length(arcs, typed, "width"):
+        return {**line_of(say("numbers.line_edge", width=_length(arcs, typed, "width")), OPEN),
+                "asked": say("numbers.edge_asked")}  # fmt: skip
     if not offset or not toward:
         return line_of(say("numbers.line_on", **values), SAID)
     return line_of(say(f"numbers.line_{toward}", offset=offset, **values), SAID)
+
+
+def is_edge_open(typed: Typed) -> bool:
+    """Tell whether nobody has said where across the work the stakes stand: it has a width, the line is its middle."""
+    drawn_to = typed.get("drawn_to")
+    return drawn_to == "centre" and "width" in typed and "offset" not in typed
 
 
 def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:

@@ -8,6 +8,7 @@ from html import escape
 from bowstring.drawings.boxes import text_width
 from bowstring.drawings.step import step_svg
 from bowstring.drawings.svg import SIZES
+from bowstring.faces.located import ticket_fields_html
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
 from bowstring.report.forms.answer import Answer
@@ -57,6 +58,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
         _numbers(one),
         _right(one),
         _notes(one),
+        ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
         _thumb(one, len(cards)),
     ]

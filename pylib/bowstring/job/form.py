@@ -220,3 +220,5 @@ class JobForm(TypedDict, total=False):
     by: str
     date: str
     parent: str
+    ticket: str
+    called: str

@@ -12,7 +12,7 @@ MOST_STEPS = 5000
 """More than the most rounds of halving and the ends come to."""
 
 MOST_READ = 1000
-CHECK_LIMIT, BY_LIMIT, PARENT_LIMIT = 40, 40, 80
+CHECK_LIMIT, BY_LIMIT, PARENT_LIMIT, TICKET_LIMIT = 40, 40, 80, 40
 """Most characters of the texts."""
 
 _DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
@@ -30,13 +30,16 @@ class Read:
 @dataclass(frozen=True)
 class Record:
     """What was done: ``done`` by step number, in order; ``date`` as ``2026-05-31``; ``parent`` names the job that this
-    one is a copy of. Empty where the job doesn't say."""
+    one is a copy of; ``ticket``: the locate ticket's number, ``called``: when it was called, in free words. Empty where
+    the job doesn't say."""
 
     done: tuple[int, ...] = ()
     read: tuple[Read, ...] = ()
     by: str = ""
     date: str = ""
     parent: str = ""
+    ticket: str = ""
+    called: str = ""
 
 
 def read_record(reader: Reader) -> Record:
@@ -47,6 +50,8 @@ def read_record(reader: Reader) -> Record:
         by=reader.text("by", BY_LIMIT),
         date=_date(reader),
         parent=reader.text("parent", PARENT_LIMIT),
+        ticket=reader.text("ticket", TICKET_LIMIT),
+        called=reader.text("called", TICKET_LIMIT),
     )
 
 

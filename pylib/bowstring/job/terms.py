@@ -21,7 +21,7 @@ ERRORS = ("read", "scale", "stake", "line", "angle")
 STOPS = ("tape", "feet")
 """What an obstacle stops: one that stops a tape stops feet too."""
 
-RECORD_KEYS = ("done", "read", "by", "date", "parent")
+RECORD_KEYS = ("done", "read", "by", "date", "parent", "ticket", "called")
 """Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
 
 MOST_GOT = 1000

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Generator, Sequence
 from dataclasses import dataclass
 
 from bowstring.layout.changes import Change, changes_of
 from bowstring.layout.demand import Demand, decided, demand_of
 from bowstring.layout.layout import Layout
+from bowstring.layout.paused import finished
 from bowstring.layout.rows import Row, row_of, spread_of
 from bowstring.methods import catalogue
 
-__all__ = ["Advice", "Change", "Row", "advise", "compare", "spread_of"]
+__all__ = ["Advice", "Change", "Row", "advise", "compare", "comparing", "spread_of"]
 
 
 def compare(layout: Layout, own: Row) -> list[Row]:
@@ -19,6 +20,11 @@ def compare(layout: Layout, own: Row) -> list[Row]:
 
     Ordinates from the parallel string that a job names have a row of their own, after those from the chord.
     """
+    return finished(comparing(layout, own))
+
+
+def comparing(layout: Layout, own: Row) -> Generator[Row, None, list[Row]]:
+    """Do what ``compare`` does, with a pause after each method: gives its row."""
     rows: list[Row] = []
     for method in catalogue.METHODS:
         parallel = layout.parallel if method.stand.parallel else None
@@ -28,6 +34,7 @@ def compare(layout: Layout, own: Row) -> list[Row]:
             rows.append(row_of(layout, method, 0))
         if parallel:
             rows.append(own if own.parallel else row_of(layout, method, 0, parallel))
+        yield rows[-1]
     return rows
 
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property, partial
 from math import inf
 
 from bowstring.analysis.accuracy import Accuracy, accuracy_of
@@ -39,7 +40,8 @@ class Row:
         measurements, longest_pull: readings, and metres.
         behind: how far its marks reach behind the chord, metres.
         shift: metres, the largest known miss: of the shown numbers, and of the rule of thumb.
-        accuracy: how true its stakes will be.
+        spread: works out the error model at its longest pull and how true its stakes will be; ``None`` where there is
+            no such layout.
     """
 
     method: Method
@@ -54,8 +56,22 @@ class Row:
     longest_pull: float = 0.0
     behind: float = 0.0
     shift: float = 0.0
-    errors: ErrorModel | None = None
-    accuracy: Accuracy | None = None
+    spread: Callable[[], tuple[ErrorModel, Accuracy]] | None = None
+
+    @cached_property
+    def _spread(self) -> tuple[ErrorModel, Accuracy] | None:
+        """Worked out when it is asked for: of a method that can't be done here nobody may ever ask."""
+        return self.spread() if self.spread else None
+
+    @property
+    def errors(self) -> ErrorModel | None:
+        """The error model at its longest pull."""
+        return self._spread[0] if self._spread else None
+
+    @property
+    def accuracy(self) -> Accuracy | None:
+        """How true its stakes will be."""
+        return self._spread[1] if self._spread else None
 
     @property
     def possible(self) -> bool:
@@ -173,7 +189,6 @@ def measured(layout: Layout, method: Method, written: Written) -> Row:
     except TooSmall:
         return Row(method, setting.halve_first, setting.parallel, "too_small")
     squares = squares_here(job, setting, recipe)
-    errors, accuracy = spread_of(job, setting, recipe, stakes, squares)
     return Row(
         method=method,
         halve_first=setting.halve_first,
@@ -187,6 +202,5 @@ def measured(layout: Layout, method: Method, written: Written) -> Row:
         longest_pull=longest_pull(recipe),
         behind=max(-min(point.y for point in recipe.at.values()), 0.0),
         shift=abs(shifts.worst),
-        errors=errors,
-        accuracy=accuracy,
+        spread=partial(spread_of, job, setting, recipe, stakes, squares),
     )

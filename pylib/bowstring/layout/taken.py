@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Generator, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
 from bowstring.layout.layout import Layout, lay_out
+from bowstring.layout.paused import finished
 from bowstring.methods import catalogue
 from bowstring.methods.catalogue import BY_NAME, USUAL
 
@@ -47,18 +48,23 @@ def take(job: Job) -> Taken:
     >>> take(read_job({"unit": "m", "arc": {"chord": 40, "sagitta": 10}, "tape": {"length": 22}})).layout.method.name
     'ordinates'
     """
+    return finished(taking(job))
+
+
+def taking(job: Job) -> Generator[Row, None, Taken]:
+    """Do what ``take`` does, with a pause after each method that is compared: gives its row."""
     said = job.site.method or _meant(job)
     if said:
         by_rounds = job.site.method is None and said == USUAL and not job.got
         return Taken(lay_out(_by(job, said, job.site.halve_first)), True, by_rounds=by_rounds)
-    from bowstring.layout.comparison import advise, compare
+    from bowstring.layout.comparison import advise, comparing
     from bowstring.layout.rows import row_of
 
     # What was got is got by the method that was taken for the job as it is drawn.
     plain = Job(**{**vars(job), "got": {}})
     layout = _to_compare_by(plain)
     own = row_of(layout, layout.method)
-    rows = compare(layout, own)
+    rows = yield from comparing(layout, own)
     wanted = [row for row in rows if job.site.first_gap is None or row.method.stand.first_gap]
     advice = advise(layout, wanted)
     if advice.row is None or (advice.row.method is layout.method and not advice.row.halve_first):

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Generator, Mapping
+from time import monotonic
 
 from bowstring import Answer, BadJob, answering
 from bowstring.page.beside import for_layout
@@ -13,6 +14,9 @@ from bowstring.page.unit import is_unit_open, unit_note
 from bowstring.sheet.entries import entry_name
 from bowstring.words import say
 
+PIECE = 0.012
+"""Seconds after which no other method is begun at a time."""
+
 
 class LastAnswer:
     """The answer to what stands in the fields, kept until they change: several faces ask for one job."""
@@ -20,25 +24,67 @@ class LastAnswer:
     def __init__(self) -> None:
         self._fields: Mapping[str, str] | None = None
         self._answer: Answer | None = None
+        self._link: tuple[str, str] | None = None
+        self._begun: tuple[Mapping[str, str], Generator[object, None, Answer]] | None = None
 
     def for_fields(self, fields: Mapping[str, str]) -> Answer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         asked = for_layout(fields)
         if self._answer is None or self._fields != asked:
-            self._answer = answering(job_of_fields(asked))
-            self._fields = asked
+            self._keep(asked, answering(job_of_fields(asked)))
+        assert self._answer is not None
         return self._answer
+
+    def _keep(self, asked: Mapping[str, str], answer: Answer) -> None:
+        self._fields, self._answer, self._link, self._begun = asked, answer, None, None
+
+    def goes_on(self, fields: Mapping[str, str]) -> bool:
+        """Do a piece of the answer to what stands in the fields, and tell whether there is more to do: a key that is
+        typed in between waits for one piece. Raises ``BadJob``."""
+        from bowstring.report.answer import answering_in_pieces
+
+        asked = for_layout(fields)
+        if self._answer is not None and self._fields == asked:
+            return False
+        if self._begun is None or self._begun[0] != asked:
+            self._begun = asked, answering_in_pieces(job_of_fields(asked))
+        enough, pieces = monotonic() + PIECE, self._begun[1]
+        try:
+            next(pieces)
+            while monotonic() < enough:
+                next(pieces)
+        except StopIteration as end:
+            self._keep(asked, end.value)
+        except BadJob:
+            self._begun = None
+            raise
+        return self._begun is not None
+
+    def link(self, fields: Mapping[str, str]) -> tuple[str, str]:
+        """Return the link of what stands in the fields, with the method that is taken, and why there is none; made once
+        for all faces, since no more hangs in it than the answer does. Raises ``BadJob``."""
+        from bowstring.page.linking import link_of
+        from bowstring.report.linked import with_method
+
+        answered = self.for_fields(fields)
+        if self._link is None:
+            self._link = link_of(with_method(job_of_fields(for_layout(fields)), answered))
+        return self._link
+
+    def whole_link(self, asked: Asked) -> str:
+        """Return the link of what stands in the fields with the page's ``address`` before it."""
+        link, address = self.link(asked["fields"])[0], str(asked.get("address") or "")
+        return f"{address}#{link}" if address and link else link
 
 
 def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return the long sheet, every part of it: ``{"fields", "address", "unit_before"}`` gives ``{"sheet": HTML}`` or
     ``{"error"}``. Where nobody has said which unit the numbers are in, that is all it says."""
-    from bowstring.page.linking import whole_link
     from bowstring.sheet.html import sheet_html
 
     try:
         answered = last.for_fields(asked["fields"])
-        link, _why_none = whole_link(asked, answered)
+        link = last.whole_link(asked)
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
     if is_unit_open(asked):
@@ -48,10 +94,8 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
 def shown_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return ``{"link", "link_note"}`` for ``{"fields"}``: the part after ``#``; empty for a job that can't be used."""
-    from bowstring.page.linking import whole_link
-
     try:
-        link, why_none = whole_link({**asked, "address": ""}, last.for_fields(asked["fields"]))
+        link, why_none = last.link(asked["fields"])
     except BadJob:
         return {"link": "", "link_note": ""}
     return {"link": link, "link_note": why_none}

@@ -1,4 +1,4 @@
-"""What is kept with a job beside the form's fields: which steps stand, what was read, by whom and when."""
+"""What is kept with a job beside the form's fields: which steps stand, what was read, by whom and when, the ticket."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ MOST_READ = 200
 MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
-PLAIN = ("done", "by", "date", "stood")
+PLAIN = ("done", "by", "date", "ticket", "called", "stood")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
 
 READ_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
@@ -50,19 +50,20 @@ def for_layout(fields: Typed) -> dict[str, str]:
 
 
 def readings_in(fields: Typed) -> dict[str, object]:
-    """Return what was read at the checks, by whom and when, by the job's keys; a date that is none yet is left out."""
+    """Return what was read at the checks, by whom and when, and the ticket, by the job's keys; a date that is
+    none yet is left out."""
     read = read_of(fields)
     job: dict[str, object] = {"read": read} if read else {}
-    if fields.get("by", "").strip():
-        job["by"] = fields["by"].strip()
-    if re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", fields.get("date", "").strip()):
-        job["date"] = fields["date"].strip()
+    for name in ("by", "date", "ticket", "called"):
+        text = fields.get(name, "").strip()
+        if text and (name != "date" or re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", text)):
+            job[name] = text
     return job
 
 
 def fields_of(job: Mapping[str, object]) -> dict[str, str]:
-    """Return the fields that hold a job's ``done``, ``read``, ``by`` and ``date``; their values were read before."""
-    fields = {name: str(job[name]) for name in ("by", "date") if job.get(name)}
+    """Return the fields that hold what a job keeps of the work; their values were read before."""
+    fields = {name: str(job[name]) for name in ("by", "date", "ticket", "called") if job.get(name)}
     done, read = job.get("done"), job.get("read")
     if isinstance(done, list | tuple) and done:
         fields["done"] = " ".join(str(number) for number in done)

@@ -16,6 +16,7 @@ from bowstring.page.fields import MARKS, MOST_FIELDS
 from bowstring.page.form import form_html
 from bowstring.page.rows import MEASURE_ID
 from bowstring.page.tapped import DRAWN
+from bowstring.units.tape import make_tape
 from bowstring.words import say
 
 _STATES = ("starting", "last", "waiting", "failed")
@@ -67,6 +68,7 @@ def _script_words() -> str:
     words = {
         "units": {unit: say(f"form.beside.{unit}") for unit in MARKS},
         "decimal": [unit for unit in MARKS if unit != "ft-in"],
+        "metric": [unit for unit in MARKS if not make_tape(unit, None).feet],
         "status": {state: say(f"page.status_{state}") for state in _STATES},
         "trouble": {
             **{trouble: say(f"page.trouble_{trouble}") for trouble in _TROUBLES},
@@ -79,7 +81,6 @@ def _script_words() -> str:
             "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),
-        "paper_wait": say("page.paper_wait"),
         "kept_beside": KEPT_BESIDE,
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},

@@ -183,4 +183,8 @@ def help_of(word: str, name: str = "") -> str:
     if not _hashelp_of(word):
         return ""
     place = f' id="{name}-help"' if name else ""
-    return f'<p class="help"{place}>{marked(say(f"form.{word}.help"))}</p>'
+    key = f"form.{word}.help"
+    told = marked(say(key))
+    if is_said(f"{key}.metric"):  # the job's unit says which of the two is shown
+        told = f'<span data-in="feet">{told}</span><span data-in="metric">{marked(say(f"{key}.metric"))}</span>'
+    return f'<p class="help"{place}>{told}</p>'

@@ -15,6 +15,9 @@ from bowstring.words import say
 
 Made = dict[str, object]
 
+LOCATED = 1
+"""The card of the locate ticket."""
+
 
 def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
@@ -34,7 +37,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         return _unit_first()
     try:
         answered = last.for_fields(asked["fields"])
-        made = FACES[face](answered, asked)
+        made = FACES[face](answered, asked, last)
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
     outs = _outs(answered, asked["fields"])
@@ -104,32 +107,32 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
     return {"sign": "open" if is_open else "refused", "html": html, "state": state, "badges": {"checks": ""}}
 
 
-def _stakes(answered: Answer, asked: Asked) -> Made:
+def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.page.staking import staking
 
-    return staking(answered, asked, done_of(asked["fields"]))
+    return staking(answered, asked, done_of(asked["fields"]), lambda: last.link(asked["fields"])[0])
 
 
-def _checks(answered: Answer, asked: Asked) -> Made:
+def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.checks import checks_html
 
     return {"html": checks_html(answered)}
 
 
-def _paper(answered: Answer, asked: Asked) -> Made:
+def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
-    from bowstring.page.linking import whole_link
 
-    return {"html": paper_html(answered, whole_link(asked, answered)[0], str(asked["fields"].get("date", "")))}
+    link, fields = last.whole_link(asked), asked["fields"]
+    return {"html": paper_html(answered, link, str(fields.get("date", "")), marks_in=LOCATED in done_of(fields))}
 
 
-def _why(answered: Answer, asked: Asked) -> Made:
+def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.why import why_html
 
     return {"html": why_html(answered)}
 
 
-FACES: dict[str, Callable[[Answer, Asked], Made]] = {
+FACES: dict[str, Callable[[Answer, Asked, LastAnswer], Made]] = {
     "stakes": _stakes,
     "checks": _checks,
     "paper": _paper,

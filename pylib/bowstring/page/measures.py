@@ -24,7 +24,8 @@ def face_html(entries: Entries, made: NumbersFace) -> str:
     return (
         f'<div class="scroll" id="numbers-face" data-sign="{made["sign"]}" data-ask="{made["ask"]}">'
         f'<div class="over"><figure id="live-drawing">{made["drawing"]}</figure>'
-        f'<div class="tells"><p id="tell" class="tell">{made["tell"][""]}</p>{_unit(entries)}</div></div>'
+        f'<div class="tells"><p id="tell" class="tell">{made["tell"][""]}</p>{_unit(entries)}</div>'
+        '<p id="follows" class="tell" hidden></p><p id="of-example" class="tell" hidden></p></div>'
         f'<div class="measures" role="group" aria-label="{said("numbers.measures")}">{rows}</div>{hows}'
         f'{_bar(made)}<section class="asks" id="asks" aria-label="{said("numbers.asks")}">{lines}'
         f'<button type="button" class="ask" id="ask-example" data-do="example"><span>{said("numbers.unsure")}</span>'

@@ -4,18 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import lru_cache
+from math import isclose
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
+from bowstring.faces.help_line import fill_button
 from bowstring.faces.numbers import numbers
+from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
 from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
+from bowstring.page.of_example import of_example_html
 from bowstring.page.talk import Asked, ErrorRow
 from bowstring.page.unit import is_length, is_unit_open, shown_field, tape_of, unit_note
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
+from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -35,7 +40,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
     "unit_before": unit or null}``.
 
     ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what is wrong
-    with them, and ``unit_note``, see ``unit.unit_note``.
+    with them, ``unit_note``, see ``unit.unit_note``, and ``of_example``, what of the example still stands, as HTML.
     """
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)))
@@ -50,16 +55,22 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
     note = unit_note(fields, before) if before in MARKS else ""
     if note:
         face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
-    return {**face, "echoes": echoes, "errors": errors, "unit_note": note}
+    left = of_example_html(fields)
+    return {**face, "echoes": echoes, "errors": errors, "unit_note": note, "of_example": left}
 
 
 def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     """Return what the layout has to say on the numbers face, for what ``shown_numbers`` takes and ``panel``, the panel
-    that is open: see ``faces.numbers_later``. With the panel of what is in the way ``site_plan`` beside it, as HTML."""
+    that is open: see ``faces.numbers_later``. With the panel of what is in the way ``site_plan`` beside it, as HTML.
+
+    ``in_pieces``: only ``{"more": True}`` while there is more to do than a key should wait for; then it's asked again.
+    """
     from bowstring.faces.numbers_later import numbers_later, refused_later
 
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     try:
+        if asked.get("in_pieces") and last.goes_on(asked["fields"]):
+            return {"more": True}
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
         name = field_of(refusal.field, fields) or ""
@@ -122,9 +133,31 @@ def read_back(typed: tuple[tuple[str, str], ...]) -> tuple[dict[str, str], list[
             continue
         if echo:
             echoes[field.id] = marked(echo)
+    if is_edge_open(fields) and "width" in echoes:
+        echoes["width"] += _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape)
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
+
+
+def _edges(half: float, tape: Tape) -> str:
+    """Return the question which edge is staked where the drawing has the centerline, with a button for each answer.
+
+    The half is written so that nothing of it is rounded.
+    """
+    shown, exact = tape.show_whole(half), _exactly(half, tape)
+    answers = [
+        ({"offset": exact, "toward": "centre"}, say("numbers.edge_centre", half=shown)),
+        ({"offset": exact, "toward": "outside"}, say("numbers.edge_outside", half=shown)),
+        ({"offset": "0", "toward": ""}, say("numbers.edge_none")),
+    ]
+    return f"<b>{marked(say('numbers.edge_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)
+
+
+def _exactly(metres: float, tape: Tape) -> str:
+    """Return a length as the tape shows it where that is all of it, otherwise in metres to a float's last place."""
+    shown = tape.show(metres)
+    return shown if isclose(read_length(shown, tape.unit, "offset").metres, metres, abs_tol=1e-9) else f"{metres:.7f} m"
 
 
 @lru_cache(256)

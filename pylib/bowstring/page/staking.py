@@ -2,34 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from html import escape
 
 from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
-from bowstring.page.linking import whole_link
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 
-def staking(answered: Answer, asked: Asked, done: Collection[int]) -> dict[str, object]:
-    """Return what the face of the stakes shows, see ``facing.shown_face``."""
+def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> dict[str, object]:
+    """Return what the face of the stakes shows, see ``facing.shown_face``; ``link`` makes the job's own."""
     most = count(answered)
     card = min(int(asked.get("card") or 0) or first_open(answered, done), most)
     made: dict[str, object] = {"card": card, "count": most, "list": steps_list_html(answered, card, done)}
-    moved = _moved(answered, asked, done)
+    moved = _moved(answered, asked, done, link)
     if moved:
         return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
-        made |= got_panel(answered, asked, card)
-        return made if _standing(answered, done) else made | {"fixed": _fixed(answered, asked)}
+        return made | got_panel(answered, asked, card) | {"fixed": _fixed(answered, done, link)}
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
-    if not answered["stops"] and not _standing(answered, done):
-        made["fixed"] = _fixed(answered, asked)
+    if not answered["stops"]:
+        made["fixed"] = _fixed(answered, done, link)
     return made
 
 
@@ -44,22 +42,25 @@ def _spoken(answered: Answer, card: int) -> str:
     return " ".join([one["text"], *(f"{number['label']}: {number['shown']}." for number in one["numbers"])])
 
 
-def _fixed(answered: Answer, asked: Asked) -> dict[str, str]:
-    """What is settled by a step that is done before any stake stands: the method, and what the stakes will stand on."""
-    fields = {"method": answered["method"], "stood": whole_link({**asked, "address": ""}, answered)[0]}
+def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> dict[str, str]:
+    """What is settled by a step that is done: what the stakes stand on, what was got included, and before any of them
+    stands the method."""
+    if _standing(answered, done):
+        return {"stood": link()} if link() else {}
+    fields = {"method": answered["method"], "stood": link()}
     if answered["halve_first"]:
         fields["halve_first"] = str(answered["halve_first"])
     return fields
 
 
-def _moved(answered: Answer, asked: Asked, done: Collection[int]) -> int:
+def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> int:
     """Return how many stakes that stand would stand elsewhere by the numbers in the fields."""
     stood = asked["fields"].get("stood", "")
-    if not done or not stood:
+    if not done or not stood or stood == link():
         return 0
     from bowstring.page.stood import moved_stakes
 
-    return moved_stakes(answered, asked["fields"], done)
+    return moved_stakes(answered, asked["fields"], done, link())
 
 
 def _stood_html(moved: int, stood: str) -> str:

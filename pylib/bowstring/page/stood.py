@@ -4,45 +4,55 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Mapping
+from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
-from bowstring.job.link import read_link, write_link
-from bowstring.page.fields import job_of_fields
+from bowstring.job.link import read_link
 from bowstring.report.forms.answer import Answer
 
 LEAST_MOVED = 0.0005
 """Metres: no tape shows less."""
+
+
+class Standing(NamedTuple):
+    """Where a stake stands, and by which numbers it's set."""
+
+    x: float
+    y: float
+    numbers: tuple[str, ...]
+
 
 _NO_STAKE_HANGS_ON = (
     "title",
     "note",
     "ends",
     "ties",
-    "got",
     "tolerance",
     "fair",
     "read",
     "done",
     "by",
     "date",
+    "ticket",
+    "called",
 )
 
 
-def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int]) -> int:
-    """Return how many of the stakes that stand have another place now, or another hand or method than they were set by.
+def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> int:
+    """Return how many of the stakes that stand have another place now, or another hand, method or number than they were
+    set by.
 
-    ``fields`` hold ``stood``, the link of the job that they were set by; one that can't be read says nothing.
+    ``fields`` hold ``stood``, the link of the job that they were set by, as it was when a card was done last; one that
+    can't be read says nothing. ``link``: that of the job in the fields. A stake that something else was got at stands
+    where it stands: it's those after it that hang on what was got.
     """
     try:
-        before, now = read_link(fields["stood"]), job_of_fields(fields)
         # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
-        if _said(before) == _said(read_link(write_link(now))):
+        before, now = read_link(fields["stood"]), read_link(link)
+        if _said(before) == _said(now):
             return 0
-        # What was got since brought later stakes elsewhere by itself, and belongs to both.
-        if "got" in now:
-            before = {**before, "got": now["got"]}
         old = answering(before)
-        places = {stake["name"]: (stake["x"], stake["y"]) for stake in old["stakes"]}
+        stood = _standing(old)
     except BadJob:
         return 0
     names = {
@@ -50,15 +60,29 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
     }  # counted as they were set
     if old["side"] != answered["side"] or old["method"] != answered["method"]:
         return len(names)
-    today = {stake["name"]: (stake["x"], stake["y"]) for stake in answered["stakes"]}
-    return sum(_apart(places.get(name), today.get(name)) for name in names)
+    got, today = _got_elsewhere(before, now), _standing(answered)
+    numbers = bool(got)  # what else was got at one stake is in the numbers of those after it
+    return sum(_apart(stood.get(name), today.get(name), numbers=numbers) for name in names if name not in got)
+
+
+def _standing(answered: Answer) -> dict[str, Standing]:
+    """Each stake's place, and the numbers of the step that sets it."""
+    numbers = {step["stake"]: tuple(one["shown"] for one in step["measures"]) for step in answered["steps"]}
+    return {one["name"]: Standing(one["x"], one["y"], numbers.get(one["name"], ())) for one in answered["stakes"]}
+
+
+def _got_elsewhere(one: JobForm, other: JobForm) -> set[str]:
+    """The stakes at which one job has other readings than the other."""
+    first, second = ({str(row.get("stake", "")).upper(): row for row in job.get("got", ())} for job in (one, other))
+    return {name for name in first.keys() | second.keys() if first.get(name) != second.get(name)}
 
 
 def _said(job: JobForm) -> str:
     return json.dumps({key: value for key, value in job.items() if key not in _NO_STAKE_HANGS_ON}, sort_keys=True)
 
 
-def _apart(one: tuple[float, float] | None, other: tuple[float, float] | None) -> bool:
+def _apart(one: Standing | None, other: Standing | None, *, numbers: bool) -> bool:
     if one is None or other is None:
         return one is not other
-    return max(abs(one[0] - other[0]), abs(one[1] - other[1])) > LEAST_MOVED
+    far = max(abs(one.x - other.x), abs(one.y - other.y)) > LEAST_MOVED
+    return far or (numbers and one.numbers != other.numbers)

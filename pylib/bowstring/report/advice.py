@@ -20,8 +20,8 @@ TOLD_BLOCKS = 3
 
 
 def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[MethodRow]:
-    """Return the answer's ``methods``: one row a method; ``all_95`` of others than the job's own when ``whole``."""
-    return [_row(layout, row, whole or row.method is layout.method) for row in rows]
+    """Return the answer's ``methods``: one row a method; ``all_95``, which no sheet has of them, when ``whole``."""
+    return [_row(layout, row, whole) for row in rows]
 
 
 def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:

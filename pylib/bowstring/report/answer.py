@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Generator, Iterator, Mapping
 from typing import cast
 
 from bowstring.job.form import JobForm
@@ -16,7 +16,7 @@ def answer(job: JobForm, *, whole: bool = True) -> Answer:
 
     Lengths in the answer are metres, angles degrees, as full-precision floats beside the texts that a crew reads. Any
     mapping will do for a job, its values are checked one by one; it isn't changed. Not ``whole``: without the one dear
-    figure that no sheet shows, ``all_95`` of the methods that weren't asked for.
+    figure that no sheet shows, ``all_95`` of the methods in their comparison.
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
@@ -29,6 +29,19 @@ def answering(job: JobForm, *, whole: bool = False) -> Answer:
     For whoever only reads keys. Raises ``BadJob`` as ``answer`` does.
     """
     return _typed(Answering(job, whole=whole))
+
+
+def answering_in_pieces(job: JobForm) -> Generator[object, None, Answer]:
+    """Do what ``answering`` does and find the advised method, with pauses: a page that is asked something else in
+    between can leave it. Raises ``BadJob`` as ``answer`` does, at any piece."""
+    pieces = Work.in_pieces(job)
+    while True:
+        try:
+            row = next(pieces)
+        except StopIteration as end:
+            return _typed(Answering(job, work=end.value))
+        if row.method.exact:
+            yield row.sound  # what the advice will ask of it
 
 
 def _typed(parts: Mapping[str, object]) -> Answer:
@@ -53,8 +66,9 @@ class Answering(Mapping[str, object]):
     '25.000 m'
     """
 
-    def __init__(self, job: JobForm, *, whole: bool = False) -> None:
-        self._work = Work(job, whole=whole)
+    def __init__(self, job: JobForm, *, whole: bool = False, work: Work | None = None) -> None:
+        """``work``: the same job, begun elsewhere."""
+        self._work = work or Work(job, whole=whole)
         self._made: dict[str, object] = {}
 
     def __getitem__(self, part: str) -> object:

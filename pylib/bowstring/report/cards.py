@@ -21,7 +21,7 @@ def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
     """Return the answer's ``cards``; ``rows``: its steps."""
     squares = squares_for(layout)
     cards = [_plain("locate")]
-    cards[0]["notes"] = [say("card.note.ticket"), say("card.note.days")]
+    cards[0]["notes"] = [say("card.note.days")]
     waiting: list[int] = []
     steps = layout.recipe.steps
     for place, (step, row) in enumerate(zip(steps, rows, strict=True)):

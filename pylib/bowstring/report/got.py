@@ -66,7 +66,7 @@ def _row(layout: Layout, judged: Judged) -> GotRow:
         "within": judged.within,
         "usual": judged.usual,
         "bump": judged.bump,
-        "bump_shown": "" if judged.bump is None else tape.show_cost(abs(judged.bump)),
+        "bump_shown": "" if judged.bump is None else tape.show_near(judged.bump),
         "fair": judged.fair,
         "apart": judged.standing.apart,
         "doubt": judged.doubt,
@@ -83,7 +83,7 @@ def _row(layout: Layout, judged: Judged) -> GotRow:
 def _stands(tape: Tape, judged: Judged) -> str:
     if judged.across is not None:
         return off_the_arc(tape, judged.across)
-    return say("got.off_place", off=tape.show_cost(judged.off))
+    return say("got.off_place", off=tape.show_near(judged.off))
 
 
 def _move(tape: Tape, judged: Judged) -> GotMove | None:
@@ -98,16 +98,14 @@ def _move(tape: Tape, judged: Judged) -> GotMove | None:
 
 def short(tape: Tape, length: float) -> str:
     """Return a short length as somebody calls it: 1/4 in."""
-    shown = tape.show(length)
-    inches = tape.unit == "ft-in" and shown.endswith('"') and "'" not in shown
-    return say("got.inches", inches=shown.removesuffix('"')) if inches else shown
+    return tape.show_near(length)
 
 
 def _slip(tape: Tape, judged: Judged, slip: Slip | None) -> GotSlip | None:
     if slip is not None:
         return {"kind": slip.kind, "text": told_slip(tape, slip)}
     if judged.doubt:
-        apart = tape.show_cost(judged.standing.apart)
+        apart = tape.show_near(judged.standing.apart)
         return {"kind": "apart", "text": say("got.slip.apart", mark=place_name(judged.name), apart=apart)}
     return None
 
@@ -125,13 +123,16 @@ def _text(layout: Layout, judged: Judged, onward: str) -> str:
     values: dict[str, object] = {
         "stake": judged.stake or first_capital(place_name(judged.name)),
         "off": _stands(tape, judged),
-        "tolerance": "" if job.tolerance is None else tape.show_small(job.tolerance),
-        "bump": "" if judged.bump is None else tape.show_cost(abs(judged.bump)),
+        "tolerance": "" if job.tolerance is None else tape.show_limit(job.tolerance),
+        "bump": "" if judged.bump is None else tape.show_near(judged.bump),
     }
+    if judged.within is False and judged.across is not None and job.tolerance is not None:
+        shown, values["tolerance"] = tape.show_past(judged.across, job.tolerance)
+        values["off"] = off_the_arc(tape, judged.across, shown)
     lines = [say("got.stands", **values)]
     if abs(judged.along) > tape.mark:
         toward = "B" if judged.along > 0 else "A"
-        lines.append(say("got.along", along=tape.show_cost(abs(judged.along)), end=toward))
+        lines.append(say("got.along", along=tape.show_near(judged.along), end=toward))
     if judged.within is False:
         asked = judged.stake is not None and job.tolerance is not None
         return " ".join([*lines, say("got.over" if asked else "got.astray", **values)])

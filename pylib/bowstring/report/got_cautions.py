@@ -40,7 +40,7 @@ def _stands(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
     tape = layout.job.tape
     if judged.stake is None:
         mark = first_capital(place_name(judged.name))
-        yield caution("caution.got_helper", mark=mark, off=tape.show_cost(judged.off))
+        yield caution("caution.got_helper", mark=mark, off=tape.show_near(judged.off))
     elif judged.step.sagitta is not None:
         wanted, stands = abs(judged.step.sagitta), judged.step.measures[1].length
         yield caution("caution.got_far" if far else "caution.got", stake=judged.stake, off=_off(layout, judged),
@@ -55,7 +55,7 @@ def _doubts(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
     """Readings that disagree, and what looks like a slip."""
     tape, told = layout.job.tape, place_name(judged.name)
     if judged.doubt:
-        yield caution("caution.got_apart", mark=told, apart=tape.show_cost(judged.standing.apart))
+        yield caution("caution.got_apart", mark=told, apart=tape.show_near(judged.standing.apart))
     slip = None if far else slip_of(layout, judged)
     if slip:
         # What stands where it may is no reason to stop, whatever it looks like.
@@ -67,15 +67,15 @@ def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
     """What it is off by against what may be: the tolerance and the fair curve, or what is usual."""
     job, tape, stake = layout.job, layout.job.tape, judged.stake
     if judged.within is False and (stake is None or job.tolerance is None):
-        off = say("got.off_place", off=tape.show_cost(judged.off)) if stake is None else _off(layout, judged)
+        off = say("got.off_place", off=tape.show_near(judged.off)) if stake is None else _off(layout, judged)
         yield caution("caution.got_astray", mark=stake or place_name(judged.name), off=off)
     elif judged.within is False:
-        shown, allowed = tape.show_over(judged.across or 0.0, job.tolerance or 0.0)
+        shown, allowed = tape.show_past(judged.across or 0.0, job.tolerance or 0.0)
         off = off_the_arc(tape, judged.across or 0.0, shown)
         yield caution("caution.got_over", stake=stake, tolerance=allowed, off=off)
     elif judged.fair is False and judged.bump is not None:
-        yield caution("caution.got_bump", stake=judged.stake, bump=tape.show_cost(abs(judged.bump)),
-                      fair=tape.show_small(job.fair or 0.0))  # fmt: skip
+        bump, fair = tape.show_past(judged.bump, job.fair or 0.0)
+        yield caution("caution.got_bump", stake=judged.stake, bump=bump, fair=fair)
     elif judged.usual is False:
         yield caution("caution.got_unusual", stake=stake, usual=tape.show_cost(usually_off(job)))
 
@@ -95,4 +95,4 @@ def _aside(layout: Layout, judged: Judged) -> Iterator[Caution]:
     aside = (first - second) * (first + second) / (2 * distance(start, end))
     if abs(aside) > tape.mark:
         nearer = names["end"] if aside > 0 else names["start"]
-        yield caution("caution.got_aside", stake=judged.stake, aside=tape.show_small(abs(aside)), end=nearer)
+        yield caution("caution.got_aside", stake=judged.stake, aside=tape.show_near(aside), end=nearer)

@@ -23,7 +23,7 @@ def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | Non
     if own.few_hands:
         yield caution("caution.method_hands", method=method, hands=own.method.hands, there=layout.job.site.hands)
     # Sagittae of less than a few marks are told by themselves, and what they do stays small.
-    if own.accuracy is not None and not own.accuracy.reliable and not own.method.halves:
+    if not own.method.halves and own.accuracy is not None and not own.accuracy.reliable:
         yield caution("caution.method_unreliable", method=method)
     yield from _hopeless(layout, own, method, advised)
     if not own.method.exact and layout.misses.worst:

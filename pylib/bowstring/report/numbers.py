@@ -34,10 +34,10 @@ def off_the_arc(tape: Tape, miss: float, shown: str | None = None) -> str:
 
     >>> from bowstring.units.tape import make_tape
     >>> off_the_arc(make_tape("mm", None), -0.0052)
-    '5.2 mm inside the arc'
+    '5 mm inside the arc'
     """
     key = "miss.none" if miss == 0 else "miss.inside" if miss < 0 else "miss.outside"
-    return say(key, miss=tape.show_cost(miss) if shown is None else shown)
+    return say(key, miss=tape.show_near(miss) if shown is None else shown)
 
 
 def report_measures(arc: Arc) -> ArcMeasures:

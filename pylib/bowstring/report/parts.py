@@ -58,7 +58,7 @@ def _staked_shown(work: Work) -> ArcTexts:
 
 
 def _tolerance_shown(work: Work) -> str | None:
-    return None if work.job.tolerance is None else work.job.tape.show_small(work.job.tolerance)
+    return None if work.job.tolerance is None else work.job.tape.show_limit(work.job.tolerance)
 
 
 def _ties(work: Work) -> dict[str, list[TieRow]]:
@@ -273,6 +273,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "stakes": _stakes,
     "marks": _marks,
     "steps": plain.steps,
+    "located": plain.located,
     "cards": _cards,
     "tables": _tables,
     "square": _square,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.report.forms.arc import EndsPart
+from bowstring.report.forms.cards import LocatedPart
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.hands import hand_told
 from bowstring.report.work import Work
@@ -35,6 +36,10 @@ def side(work: Work) -> str | None:
 
 def hand(work: Work) -> str:
     return hand_told(work.layout)
+
+
+def located(work: Work) -> LocatedPart:
+    return {"ticket": work.job.record.ticket, "called": work.job.record.called}
 
 
 def ends(work: Work) -> EndsPart:

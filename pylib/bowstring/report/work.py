@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Generator
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from bowstring.job.form import JobForm
 from bowstring.job.job import Job, read_job
-from bowstring.job.kept import part_kept
+from bowstring.job.kept import Kept, part_kept
 from bowstring.layout.layout import Layout
-from bowstring.layout.taken import Taken, take
+from bowstring.layout.taken import Taken, take, taking
 from bowstring.report.forms.steps import StepRow
 
 if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
@@ -28,9 +29,23 @@ class Work:
     """
 
     def __init__(self, job: JobForm, *, whole: bool = True) -> None:
-        self.whole = whole
-        asked, self.kept = part_kept(job)
-        self.taken: Taken = take(read_job(asked))
+        asked, kept = part_kept(job)
+        self._begin(take(read_job(asked)), kept, whole)
+
+    @classmethod
+    def in_pieces(cls, job: JobForm) -> Generator[Row, None, Work]:
+        """Do what making one does and compare the methods, with a pause after each: gives its row."""
+        from bowstring.layout.comparison import comparing
+
+        work = cls.__new__(cls)
+        asked, kept = part_kept(job)
+        work._begin((yield from taking(read_job(asked))), kept, whole=False)
+        if work.taken.rows is None:
+            work.rows = yield from comparing(work.layout, work.own)
+        return work
+
+    def _begin(self, taken: Taken, kept: Kept, whole: bool) -> None:
+        self.whole, self.kept, self.taken = whole, kept, taken
         self.layout: Layout = self.taken.layout
         self.job: Job = self.layout.job
         self.texts: dict[float, str] = {}

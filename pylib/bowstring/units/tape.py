@@ -179,6 +179,59 @@ class Tape:
             return say("tape.less_than", least=self.show_small(least))
         return self.show_small(abs(metres))
 
+    def show_near(self, metres: float) -> str:
+        r"""Return the size of a difference as somebody reads it off the tape: the nearest mark, ``5/16 in`` or
+        ``5 mm``; less than a mark where it's nearer to none.
+
+        >>> make_tape("ft-in", None).show_near(-0.0066), make_tape("ft-in", None).show_near(0.001)
+        ('1/4 in', 'less than 1/8 in')
+        """
+        if metres and not self.round(metres):
+            return say("tape.less_than", least=self.show_mark())
+        return self._called(abs(metres))
+
+    def show_up(self, metres: float) -> str:
+        """Return the first mark that is no less than ``metres`` (0 or more), written as ``show_near`` writes it.
+
+        >>> make_tape("ft-in", None).show_up(0.0066)
+        '3/8 in'
+        """
+        mark = self.down(metres)
+        return self._called(mark if math.isclose(mark, metres, rel_tol=1e-9) else mark + self.mark)
+
+    def show_limit(self, metres: float) -> str:
+        """Return a limit by the coarsest mark of the unit, from the tape's own on, on which it stands, written as
+        ``show_near`` writes it; with ``show_small`` where it stands on none.
+
+        >>> make_tape("ft-in", None).show_limit(0.00635), make_tape("ft-in", None).show_limit(0.006)
+        ('1/4 in', '0.24 in')
+        """
+        tape: Tape | None = self
+        while tape:
+            if math.isclose(tape.round(metres), metres, rel_tol=1e-12):
+                return tape._called(metres)
+            tape = tape.finer()
+        return self.show_small(metres)
+
+    def show_past(self, metres: float, limit: float) -> tuple[str, str]:
+        """Return a size that is over a limit, and the limit, as the tape reads both; finer where that wouldn't tell the
+        two apart.
+
+        >>> make_tape("ft-in", None).show_past(-0.0095, 0.00635), make_tape("ft-in", None).show_past(0.0066, 0.00635)
+        (('3/8 in', '1/4 in'), ('0.26 in', '0.25 in'))
+        """
+        size = self.round(abs(metres))
+        texts = self.show_near(metres), self.show_limit(limit)
+        if size > limit and not math.isclose(size, limit, rel_tol=1e-9) and texts[0] != texts[1]:
+            return texts
+        return self.show_over(metres, limit)
+
+    def _called(self, metres: float) -> str:
+        """Return ``show``, with inches under a foot in words."""
+        shown = self.show(metres)
+        under = self.unit == "ft-in" and "'" not in shown
+        return say("tape.inches", inches=shown.removesuffix('"')) if under else shown
+
     def show_mark(self) -> str:
         """Return the mark itself: ``1/8 in``, ``0.01 ft`` or ``5 mm``."""
         return self.show(self.mark) if self.unit == "m" else self.listed_mark()

@@ -29,7 +29,7 @@ MARKS = [{"mark": "A", "x": "100 ft", "y": "50 ft"}, {"mark": "B", "x": "122.8 f
 TIES = {"A": [{"to": "oak", "distance": "9 ft"}, {"to": "pump", "distance": "12 ft"}]}
 JOBS: dict[str, dict[str, Any]] = {
     "example": {**DEMO, "note": "Ask Rosa about the gate.", "read": [{"check": "Q1-B", "value": "29' 1-7/8\""}] * 2,
-                "ties": TIES},
+                "ties": TIES, "ticket": "B-4417"},
     "ordinates": {**PLAIN, "method": "ordinates", "ground": DEMO["ground"][:1], "control": {"marks": MARKS}},
     "offset": {**PLAIN, "offset": "2 ft", "toward": "outside", "driven": "board", "fall": {"along": 3, "across": 1}},
     "found": {**PLAIN, "found": {"chord": ["38' 1\"", "38' 1\""], "tape": "level", "hold": "radius", "sure": True},
@@ -79,7 +79,7 @@ READ = re.compile(
 
 TEXTS = {
     "hand", "square", "cautions", "warnings_top", "notes", "tolerance_shown", "arc_shown", "staked_shown", "ends",
-    "title", "note", "version", "stops",
+    "title", "note", "version", "stops", "located",
 }  # fmt: skip
 """Parts that are texts themselves."""
 

@@ -97,7 +97,7 @@ def test_a_third_number_that_differs_says_by_how_much_at_each_of_the_three() -> 
 def test_of_four_numbers_the_odd_one_alone_differs() -> None:
     face = numbers({**TWO, "arc-arc_length": "39' 10-7/8\"", "arc-external": "6'"})
     assert given(face, "differs") == {"external"}
-    assert '1-3/8" more' in face["rows"]["arc-external"]["told"]
+    assert "1-3/8 in more" in face["rows"]["arc-external"]["told"]
 
 
 def test_numbers_that_make_no_arc_are_refused_at_one_of_them() -> None:

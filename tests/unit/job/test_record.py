@@ -21,6 +21,8 @@ RECORD: dict[str, Any] = {
     "by": "the morning crew",
     "date": "2028-02-29",
     "parent": "Walk by the pond",
+    "ticket": "B-4417",
+    "called": "2028-02-24",
 }
 
 
@@ -30,6 +32,7 @@ def test_it_is_read_and_kept() -> None:
     assert [one.check for one in record.read] == ["A-Q2", "Q1-Q2"]
     assert [one.value for one in record.read] == pytest.approx([(29 + 4.375 / 12) * 0.3048, 19.5 * 0.3048])
     assert (record.by, record.date, record.parent) == ("the morning crew", "2028-02-29", "Walk by the pond")
+    assert (record.ticket, record.called) == ("B-4417", "2028-02-24")
     assert read_job(PLAIN).record == Record()
 
 
@@ -44,7 +47,9 @@ def test_the_answer_is_the_same_with_and_without_it_but_for_what_was_read() -> N
     told, plain = answer_to({**PLAIN, **RECORD}), answer_to(PLAIN)
     assert (told["read"]["count"], told["read"]["by"], told["read"]["date"]) == (1, RECORD["by"], RECORD["date"])
     assert (plain["read"]["count"], plain["read"]["by"], plain["read"]["date"]) == (0, "", "")
-    assert {**told, "read": plain["read"]} == plain
+    assert told["located"] == {"ticket": "B-4417", "called": "2028-02-24"}
+    assert plain["located"] == {"ticket": "", "called": ""}
+    assert {**told, "read": plain["read"], "located": plain["located"]} == plain
 
 
 @pytest.mark.parametrize("value", ["-3 m", "good"])
@@ -68,7 +73,7 @@ def test_a_link_leaves_it_out_unless_it_is_asked_for() -> None:
     assert write_link(job) == write_link(PLAIN)
     assert not RECORD_KEYS & read_link(write_link(job)).keys()  # type: ignore[operator]
     assert read_link(write_link(job, whole=True)) == job
-    none = {**PLAIN, "done": [], "read": [], "by": "", "date": "", "parent": ""}
+    none = {**PLAIN, "done": [], "read": [], "by": "", "date": "", "parent": "", "ticket": "", "called": ""}
     assert write_link(none, whole=True) == write_link(PLAIN)
 
 
@@ -80,6 +85,8 @@ def test_a_job_with_it_opens_in_the_form_with_what_was_done_and_read() -> None:
         "done": "1 2 4 3",
         "by": "the morning crew",
         "date": "2028-02-29",
+        "ticket": "B-4417",
+        "called": "2028-02-24",
         "read-0-check": "A-Q2",
         "read-0-value": "29' 4-3/8\"",
         "read-1-check": "Q1-Q2",
@@ -87,6 +94,7 @@ def test_a_job_with_it_opens_in_the_form_with_what_was_done_and_read() -> None:
     }
     job = job_of_fields(fields)
     assert job["method"] == "halving" and (job["by"], job["date"]) == (RECORD["by"], RECORD["date"])
+    assert (job["ticket"], job["called"]) == (RECORD["ticket"], RECORD["called"])
     assert job["read"] == [RECORD["read"][0], {"check": "Q1-Q2", "value": "19.5"}]
     assert done_of(fields) == (1, 2, 3, 4)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from html import unescape
 from pathlib import Path
 
 import pytest
@@ -43,3 +45,16 @@ def test_every_word_of_the_form_is_asked_for(monkeypatch: pytest.MonkeyPatch) ->
     left = {key for key in asked if key.startswith("form.") and not key.endswith(HALVES)} - asked.keys_asked
     assert sorted(key for key in left if f'"{key}"' not in text) == []
     assert len(asked.keys_asked) > 200
+
+
+IMPERIAL, METRIC = r"[0-9] ?(?:ft|in|feet|inch(?:es)?)\b|[0-9]['\"]", r"[0-9] ?(?:mm|m|cm|meters?)\b"
+
+
+@pytest.mark.parametrize(("shown", "other", "stranger"), [("metric", "feet", IMPERIAL), ("feet", "metric", METRIC)])
+def test_a_hint_is_in_the_jobs_own_measures(shown: str, other: str, stranger: str) -> None:
+    html = re.sub(rf'<span data-in="{other}">.*?</span>(?=<|$)', "", form.form_html({}))
+    assert f'data-in="{shown}"' in html and f'data-in="{other}"' not in html
+    hints = [unescape(re.sub("<[^>]*>", "", one)) for one in re.findall(r'<p class="help"[^>]*>(.*?)</p>', html)]
+    assert len(hints) > 40
+    assert [hint for hint in hints if re.search(stranger, hint)] == []
+    assert re.findall(r'placeholder="[^"]*[0-9][^"]*"', html) == []

@@ -51,7 +51,7 @@ def test_the_step_s_own_measures_stand_there_to_be_typed_over() -> None:
 
 def test_within_both_limits_it_stays_and_the_next_numbers_are_told() -> None:
     made = panel(FAIR, "Q1", m1="1' 4-1/4\"")
-    assert "Q1 stays: it's within 0.25 in" in text_of(made) and "0.21 in outside the arc" in text_of(made)
+    assert "Q1 stays: it's within 1/4 in" in text_of(made) and "It stands 1/4 in outside the arc" in text_of(made)
     assert buttons(made) == ["keep", "use-got"]
     table = html.unescape(re.sub(r"<[^>]+>", " ", re.findall(r"<table.*?</table>", made["html"])[0]))
     assert " ".join(table.split()) == (
@@ -270,7 +270,7 @@ def test_the_panel_of_a_stake_that_stops_the_job_can_be_opened_to_settle_it() ->
     answer = answering(job_of_fields(fields))
     number = card_of({name: text for name, text in fields.items() if not name.startswith("got-")}, "K2")
     assert answer["stops"] and f'data-do="got" data-step="{number}"' in stakes_html(answer, number)
-    made = staking(answer, {"fields": fields, "panel": "got", "card": number, "got": {}, "address": ""}, ())
+    made = staking(answer, {"fields": fields, "panel": "got", "card": number, "got": {}, "address": ""}, (), lambda: "")
     assert "What did you get at K2?" in text_of(made) and "Forget what I got here" in text_of(made)
     healed = {**fields, **_forget(made)}
     assert not answering(job_of_fields(healed))["stops"]

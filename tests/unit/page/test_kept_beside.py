@@ -13,7 +13,8 @@ from bowstring.page.form import form_html
 from card_jobs import JOBS, job
 
 GOT = {"got": [{"stake": "M", "measures": [{"from": "A", "to": "M", "distance": "19 ft"}]}]}
-DONE = {"done": [1, 2], "read": [{"check": "A-Q2", "value": "29 ft"}], "by": "A. B.", "date": "2026-05-31"}
+DONE = {"done": [1, 2], "read": [{"check": "A-Q2", "value": "29 ft"}], "by": "A. B.", "date": "2026-05-31",
+        "ticket": "B-4417", "called": "2026-05-28"}  # fmt: skip
 
 
 def names_of(made: dict[str, object]) -> set[str]:
@@ -30,7 +31,16 @@ def test_every_field_of_a_job_is_kept(name: str) -> None:
 
 def test_got_and_done_stand_beside_the_form() -> None:
     beside = names_of({**DEMO, **GOT, **DONE})
-    assert {"done", "by", "date", "read-0-check", "read-0-value", "got-0-measures-0-distance"} <= beside
+    assert {
+        "done",
+        "by",
+        "date",
+        "ticket",
+        "called",
+        "read-0-check",
+        "read-0-value",
+        "got-0-measures-0-distance",
+    } <= beside
 
 
 def test_no_other_name_is_kept() -> None:

@@ -24,9 +24,9 @@ def card(fields: dict[str, str], number: int | None = None, calls: Calls | None 
     return told
 
 
-def worked(fields: dict[str, str], last: int = M) -> dict[str, str]:
+def worked(fields: dict[str, str], last: int = M, first: int = 1) -> dict[str, str]:
     """The fields after each card up to one was done, in order, with what was settled on the way."""
-    for number in range(1, last + 1):
+    for number in range(first, last + 1):
         told = card(fields, number)
         assert told["card"] == number
         fields = {**fields, **told.get("fixed", {}), "done": f"{fields.get('done', '')} {number}"}
@@ -48,8 +48,8 @@ def test_what_moves_a_stake_that_stands_is_a_stop(change: dict[str, str]) -> Non
 
 
 @pytest.mark.parametrize("change", [
-    {"title": "Boathouse curb"}, {"tolerance": "1/4 in"}, {"ends-A": "lamp post"},
-    {"got-0-stake": "M", "got-0-sagitta": "5' 3-1/8\""},
+    {"title": "Boathouse curb"}, {"ticket": "B-4417", "called": "2028-02-24"}, {"tolerance": "1/4 in"},
+    {"ends-A": "lamp post"}, {"got-0-stake": "M", "got-0-sagitta": "5' 3-1/8\""},
 ])  # fmt: skip
 def test_what_moves_none_is_no_stop(change: dict[str, str]) -> None:
     assert not is_stop({**worked(FIELDS), **change})
@@ -62,6 +62,36 @@ def test_until_a_stake_stands_the_numbers_may_change() -> None:
     fields = worked({**begun, **FOUND, "done": ""})
     assert not is_stop(fields)
     assert is_stop({**fields, "found-chord-0": "38' 0-5/8\"", "found-chord-1": "38' 0-5/8\""})
+
+
+GOT = {"got-0-stake": "M", "got-0-sagitta": "5' 3-1/2\""}
+Q1 = M + 1
+
+
+@pytest.mark.parametrize("change", [
+    {"got-0-sagitta": "5' 2-1/2\""}, {"got-0-stake": "", "got-0-sagitta": ""}, {"arc-chord": "39 ft"},
+])  # fmt: skip
+def test_what_was_got_is_a_stop_once_later_stakes_stand_on_it(change: dict[str, str]) -> None:
+    fields = {**worked(FIELDS), **GOT}
+    assert not is_stop(fields)
+    assert not is_stop({**fields, **change}) or "arc-chord" in change  # M stands where it stands, and nothing on it yet
+    fields = worked(fields, Q1, Q1)
+    assert not is_stop(fields)
+    html = card({**fields, **change})["html"]
+    assert say("page.stood_one") in html or (say("page.stood", count=2) in html and "arc-chord" in change)
+
+
+def test_what_is_told_of_a_stake_after_later_ones_were_set_without_it_is_a_stop() -> None:
+    fields = worked(FIELDS, Q1)
+    assert not is_stop(fields)
+    assert say("page.stood_one") in card({**fields, **GOT})["html"]
+    assert not is_stop({**fields, "got-0-stake": "Q1", "got-0-sagitta": "1' 4\""})  # nothing hangs on that one yet
+
+
+def test_the_old_numbers_are_those_of_the_card_that_was_done_last() -> None:
+    fields = worked({**worked(FIELDS), **GOT}, Q1, Q1)
+    told = json.loads(Calls().handle("open_link", json.dumps({"text": fields["stood"]})))["fields"]
+    assert {name: told[name] for name in GOT} == GOT
 
 
 def test_a_card_is_turned_without_laying_the_old_job_out(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -96,7 +96,7 @@ def test_the_card_of_a_stake_by_halving() -> None:
 def test_the_first_card_asks_for_the_ticket_and_the_last_for_the_checks() -> None:
     cards = told("a board")["cards"]
     first, checks, board = cards[0], cards[-2], cards[-1]
-    assert "811" in first["text"] and "Ticket in?" in first["text"] and "when it was called" in " ".join(first["notes"])
+    assert "811" in first["text"] and "Ticket in?" in first["text"] and "working days" in " ".join(first["notes"])
     assert (checks["kind"], board["kind"]) == ("checks", "board")
     assert board["numbers"][0]["shown"] == told("a board")["on_line"]["overrun"]["length_shown"]
     assert told("halving")["cards"][-1]["kind"] == "checks"

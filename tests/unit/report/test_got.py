@@ -44,7 +44,7 @@ def test_the_gap_told_is_the_widest_that_is_left() -> None:
 def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
     """Half chords 237 and 236 in over a string of 456 in: (237² - 236²)/(2 x 456) = 0.519 in toward B."""
     (text,) = [text for text in answer_to({**PLAIN, **ASIDE})["cautions"] if "off its string's midpoint" in text]
-    assert "0.52 in" in text and "toward B" in text
+    assert "stands 1/2 in off" in text and "toward B" in text
     other = {"got": [{"stake": "M", "half_chords": ["19 ft 8 in", "19 ft 9 in"]}]}
     (text,) = [text for text in answer_to({**PLAIN, **other})["cautions"] if "off its string's midpoint" in text]
     assert "toward A" in text
@@ -65,8 +65,8 @@ def test_equal_half_chords_slid_nowhere() -> None:
 @pytest.mark.parametrize(
     ("sagitta", "told"),
     [
-        ("5 ft 2-3/4 in", "0.25 in inside the arc"),
-        ("5 ft 3-1/4 in", "0.25 in outside the arc"),
+        ("5 ft 2-3/4 in", "1/4 in inside the arc"),
+        ("5 ft 3-1/4 in", "1/4 in outside the arc"),
         ("5 ft 3 in", "exactly on the arc"),
     ],
 )

@@ -168,6 +168,28 @@ def test_small_texts() -> None:
     assert METRES.show_small(0.0066) == "6.6 mm" and MILLIMETRES.show_small(-0.00005) == "-0.1 mm"
 
 
+def test_differences_are_read_off_the_tape() -> None:
+    near = {"0": "0 in", "0.06": "less than 1/8 in", "0.07": "1/8 in", "-0.34": "3/8 in", "11.9": "11-7/8 in",
+            "11.99": "1' 0\""}  # fmt: skip
+    for text, shown in near.items():
+        assert EIGHTHS.show_near(inches(text)) == shown
+    assert SIXTEENTHS.show_near(inches("0.34")) == "5/16 in" and FEET.show_near(0.0091) == "0.03 ft"
+    assert METRES.show_near(-0.0066) == MILLIMETRES.show_near(0.0066) == "5 mm" and METRES.show_near(1.5) == "1.500 m"
+    up = {"0": "0 in", "0.01": "1/8 in", "0.125": "1/8 in", "0.126": "1/4 in", "11.9": "1' 0\""}
+    assert {text: EIGHTHS.show_up(inches(text)) for text in up} == up
+    limits = {"0.25": "1/4 in", "0.1875": "3/16 in", "0.2": "0.20 in", "12": "1' 0\""}
+    assert {text: EIGHTHS.show_limit(inches(text)) for text in limits} == limits
+
+
+@given(st.sampled_from(TAPES), st.floats(1e-4, 2.0), st.floats(1e-6, 0.5))
+@example(EIGHTHS, 0.00635, 1e-6)
+@settings(deadline=None)
+def test_what_is_over_a_limit_never_reads_as_within_it(tape: Tape, limit: float, more: float) -> None:
+    texts = tape.show_past(-(limit + more), limit)
+    over, under = (read_length(text.replace("less than ", ""), tape.unit, "x", zero=True).metres for text in texts)
+    assert over > under
+
+
 def test_both_systems_are_echoed() -> None:
     exact, tenths = read_length("40' 6-1/2\"", "ft-in", "x").metres, read_length("40.54 ft", "ft", "x").metres
     for tape in (EIGHTHS, FEET):

@@ -14,8 +14,8 @@ class MethodRow(TypedDict):
         parallel: metres from the chord of the string that its ordinates are from, ``None`` for any other.
         stakes, measurements: how many; hands: people that it takes.
         longest_pull: metres of tape; behind: metres that its marks reach behind the chord.
-        miss_95, all_95: metres that the worst stake and all stakes stay within at 95 %; ``all_95`` of others than the
-            job's own method only in a whole answer.
+        miss_95, all_95: metres that the worst stake and all stakes stay within at 95 %; ``all_95`` only in a
+            whole answer.
         fair_95: metres off the mid-ordinate over its two neighbours that the least fair stake stays within at 95 %.
         shift: metres, the largest miss that is known; expected: metres, ``miss_95`` and ``shift`` together.
     """

@@ -14,7 +14,7 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
-from bowstring.report.forms.cards import CardRow, WayOutRow
+from bowstring.report.forms.cards import CardRow, LocatedPart, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
@@ -42,6 +42,7 @@ class Answer(TypedDict):
         given: beside the arc, where there are more than two; fit: ``None`` where no chord was found.
         got: where stakes that were set already really stand, one row for each of the job's.
         marks: every mark that the steps and the checks use.
+        located: the locate ticket, as far as it's written down.
         cards: the steps as they are worked, one at a time, with what comes before and after them.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
@@ -82,6 +83,7 @@ class Answer(TypedDict):
     stakes: list[StakeRow]
     marks: list[PlaceRow]
     steps: list[StepRow]
+    located: LocatedPart
     cards: list[CardRow]
     tables: list[StepTable]
     square: list[str]

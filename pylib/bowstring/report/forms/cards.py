@@ -72,6 +72,14 @@ class CardRow(TypedDict):
 
 
 @final
+class LocatedPart(TypedDict):
+    """The locate ticket as it's written down: its number, and when it was called; empty where it isn't."""
+
+    ticket: str
+    called: str
+
+
+@final
 class WayOutRow(TypedDict):
     """What settles one of the answer's ``stops``, in their order.
 

@@ -33,6 +33,8 @@ MESSAGES = {
     "paper.right": "RIGHT",
     # before the first stake
     "paper.services": "Services located? Call 811 (US) days ahead. Ticket",
+    "paper.ticket": "Services located. Ticket {ticket}.",
+    "paper.called": "called {date}",
     "paper.services_short": "Services located, marks in? Call 811 (US) days ahead; write down the ticket.",
     "paper.marks_in": "marks in",
     "paper.ties": "Ties, level.",

@@ -16,7 +16,6 @@ MESSAGES = {
     "got.must": "Then {start} to {end} must read {now}.",
     "got.move_in": "Move {stake} in {by}",
     "got.move_out": "Move {stake} out {by}",
-    "got.inches": "{inches} in",
     "got.label.middle": "string's midpoint",
     "got.label.midpoint": "midpoint",
     "got.label.along": "along from {start}",

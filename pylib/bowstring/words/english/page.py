@@ -15,7 +15,7 @@ MESSAGES = {
     "page.panel_back": "Back",
     "page.aloud": "Read each step aloud",
     "page.send": "Send the link",
-    "page.paper_wait": "The paper isn't ready yet. Wait a moment, then print again.",
+    "page.paper_wait": "The paper for these numbers is still being made. Print once more.",
     "page.appendix": "Everything, as one long sheet",
     "page.appendix_what": "All steps in words, tables and drawings. Open it, and it prints too.",
     "page.stop": "STOP",

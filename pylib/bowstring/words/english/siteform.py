@@ -55,6 +55,7 @@ MESSAGES = {
     # tape and hands
     "form.tape_length": "Longest tape",
     "form.tape_length.help": "Blank: 100 ft. Anything longer is reported as not possible.",
+    "form.tape_length.help.metric": "Blank: 30.48 m. Anything longer is reported as not possible.",
     "form.centre_reachable": "The arc's center",
     "form.centre_reachable.help": "Only after you have seen that a pin can stand there, with a clear swing.",
     "form.centre_reachable.none": "out of reach, or not known",
@@ -76,13 +77,13 @@ MESSAGES = {
     "form.ground_stops.tape": "tape and feet (a wall)",
     "form.ground_stops.feet": "feet only (a pond)",
     "form.ground_at": "Center, if it is round",
-    "form.ground_at.help": "A tree, post, box or manhole: x, y of its center, like 12 ft, -3 ft.",
+    "form.ground_at.help": "A tree, post, box or manhole: x, y of its center, like 12, -3.",
     "form.ground_diameter": "Its diameter",
     "form.ground_diameter.help": "With the center, in place of corners. Take the widest.",
     "form.ground_outline": "Corners, in order",
     "form.ground_outline.help": (
         "Each as x, y with ; between. x runs along the chord from A; y runs off it toward the curve, with a minus behind the "
-        "chord. Like 12 ft, -3 ft; 20 ft, -3 ft; 16 ft, -8 ft."
+        "chord. Like 12, -3; 20, -3; 16, -8."
     ),
     "form.room_behind": "Room behind the chord",
     "form.room_behind.help": "How far back anyone can go. Blank: unlimited.",
@@ -92,7 +93,7 @@ MESSAGES = {
     "form.room_outside.help": "From the curve away from its center.",
     "form.parallel": "String parallel to A-B: how far from it",
     "form.parallel.help": (
-        "For ordinates where A-B itself is blocked. A minus is behind A-B, like -8 ft; without it the string is toward the curve. "
+        "For ordinates where A-B itself is blocked. A minus is behind A-B, like -8; without it the string is toward the curve. "
         "The sheet compares it with the other methods. For its numbers choose ordinates."
     ),
     # known marks
@@ -113,7 +114,7 @@ MESSAGES = {
     "form.error_read": "Reading the tape",
     "form.error_read.help": "At one end of one pull. It matters most where many short lengths add up.",
     "form.error_scale": "The tape's scale",
-    "form.error_scale.help": "As a part of one: 0.0002 is 2 mm in 10 m. It matters on long pulls.",
+    "form.error_scale.help": "As a part of one: 0.0002 is 1 part in 5,000. It matters on long pulls.",
     "form.error_stake": "Plumbing and driving",
     "form.error_stake.help": "How far a stake ends up from where it was held.",
     "form.error_line": "Staying on a string",
@@ -138,13 +139,13 @@ MESSAGES = {
     "form.no_plan": "No plan to draw on yet: these numbers don't make an arc.",
     # what can be wrong
     "form.outline_pair.wrong": "Corner {number} isn't two lengths with a comma between them.",
-    "form.outline_pair.remedy": "Write each corner as x, y with ; between corners. Like 12 ft, -3 ft; 20 ft, -3 ft; 16 ft, -8 ft.",
+    "form.outline_pair.remedy": "Write each corner as x, y with ; between corners. Like 12, -3; 20, -3; 16, -8.",
     "form.outline_comma.wrong": (
         "Corner {number} has a comma right between two digits: it could separate two lengths or be a decimal comma."
     ),
     "form.outline_comma.remedy": "Put a space after a comma that separates x from y, and write decimals with a point: 1.5, 2.",
     "form.place_one.wrong": "That is more than one place.",
-    "form.place_one.remedy": "Give the center alone, as x, y: 12 ft, -3 ft. Corners go into their own field.",
+    "form.place_one.remedy": "Give the center alone, as x, y: 12, -3. Corners go into their own field.",
     "form.stations_comma.wrong": "The comma could separate two distances or be a decimal comma.",
     "form.stations_comma.remedy": "Put ; between two distances, and a point for decimals.",
     "form.two_marks.wrong": "Two tapes are held at two points, and this one is blank.",

@@ -1,0 +1,70 @@
+"""What is written down on a card, and the way that the checks send somebody back to one."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from page_acting import look_at, show_example, wait_for
+
+OUT = "29' 1-7/8\""  # Q1 to B of the example, far enough out for Q1 to be suspected
+
+
+@pytest.fixture
+def page(open_page: Callable[..., Page]) -> Page:
+    page = open_page(360, 740)
+    show_example(page)
+    return page
+
+
+def test_the_ticket_is_kept_where_it_is_written_and_done_needs_no_second_tap(page: Page) -> None:
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    page.locator("#ticket").fill("B-4417")
+    page.locator("#called").press_sequentially("Mon 8 am")
+    wait_for(page, "computed")
+    expect(page.locator("#called")).to_have_value("Mon 8 am")
+    page.locator("[data-do=done]").click()
+    expect(page.locator("#stakes .card")).to_have_attribute("data-card", "2")
+    look_at(page, "paper")
+    expect(page.locator("#paper .firsts li").first).to_contain_text("Ticket B-4417, called Mon 8 am.")
+    page.reload()
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    page.locator("[data-do=back]").click()
+    expect(page.locator("#ticket")).to_have_value("B-4417")
+
+
+def set_again(page: Page) -> int:
+    """Read a check out twice, follow the checks to the suspect, and return its card."""
+    look_at(page, "checks")
+    wait_for(page, "computed")
+    for nth in range(2):
+        reading = page.locator(f"#checks [data-check='Q1-B'][data-nth='{nth}']")
+        reading.fill(OUT)
+        reading.press("Tab")
+        expect(page.locator(f"#checks [data-check='Q1-B'][data-nth='{nth}']")).to_have_value(OUT)
+        wait_for(page, "computed")
+    page.locator("#checks .suspect [data-do=go]").first.click()
+    wait_for(page, "computed")
+    return int(page.locator("#stakes .card").get_attribute("data-card") or 0)
+
+
+def test_a_stake_that_the_checks_sent_to_leads_back_to_them(page: Page) -> None:
+    set_again(page)
+    page.locator("[data-do=done]").click()
+    expect(page).to_have_url(re.compile("#checks$"))
+
+
+def test_who_went_elsewhere_meanwhile_goes_on_with_the_next_card(page: Page) -> None:
+    card = set_again(page)
+    look_at(page, "paper")
+    wait_for(page, "computed")
+    page.go_back()
+    wait_for(page, "computed")
+    expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(card))
+    page.locator("[data-do=done]").click()
+    expect(page).to_have_url(re.compile(f"#stakes-{card + 1}$"))
