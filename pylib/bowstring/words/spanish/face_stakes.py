@@ -25,7 +25,9 @@ MESSAGES = {
     "card.offset_toward": "Desde {start} mida hacia {other}. Ponga {end}.",
     "card.offset_square_out": "En {start}, ~a escuadra~ de la recta, alejándose de la curva, ponga {end}.",
     "card.offset_square_in": "En {start}, ~a escuadra~ de la recta, hacia media curva, ponga {end}.",
-    "card.offset_away_off": "Prolongue la línea {other}-{start} pasando {start}. ~A escuadra~ a la {hand}, ponga {end}.",
+    "card.offset_away_off": (
+        "Prolongue la línea {other}-{start} pasando {start}. ~A escuadra~ a la {hand}, ponga {end}."
+    ),
     "card.offset_toward_off": "Desde {start} mida hacia {other}. ~A escuadra~ a la {hand}, ponga {end}.",
     "card.string": "Tienda el ~hilo~ {start}-{end}. En {start}, mirando a {end}: curva a la {curve}.",
     "card.string_up": "Deje puesto el ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}.",
