@@ -33,13 +33,13 @@ MESSAGES = {
     # the drawing
     "numbers.drawing": "El ~arco~ de A a B",
     "numbers.drawing_empty": (
-        "Con su ~cuerda del arco~, ~flecha~, ~tangentes~ y externa señaladas. Toma su forma conforme usted escribe."
+        "Con su ~cuerda del arco~, ~flecha~, ~tangentes~ y externa señaladas. Se ajusta conforme usted escribe."
     ),
     "numbers.drawing_arc": "~Cuerda del arco~ {chord}, ~flecha~ {sagitta}, a la {hand} desde A mirando a B.",
     "numbers.drawing_both": (
         "~Cuerda del arco~ {chord}, ~flecha~ {sagitta}. Falta decir el lado, por eso se dibuja en los dos."
     ),
-    "numbers.takes_shape": "toma su forma conforme usted escribe",
+    "numbers.takes_shape": "se ajusta conforme usted escribe",
     "numbers.drawn_chord": "~cuerda del arco~ {chord}",
     "numbers.other_side": "¿o a este lado?",
     # the help line: what stands before the bar is strong
@@ -47,7 +47,7 @@ MESSAGES = {
     "numbers.tell.radius": "del ~centro~ al ~arco~",
     "numbers.tell.chord": "en línea recta de A a B",
     "numbers.tell.sagitta": (
-        "del ~punto medio~ de la ~cuerda del arco~ al ~arco~, ~a escuadra~; también se le dice sagita u ~ordenada~ media"
+        "del ~punto medio~ de la ~cuerda del arco~ al ~arco~, ~a escuadra~; también: sagita, ~ordenada~ media"
     ),
     "numbers.tell.arc_length": "por la curva de A a B",
     "numbers.tell.central_angle": "entre los ~radios~ a A y a B",

@@ -1,4 +1,4 @@
-"""What was got at a stake: where it stands, what it looks like, and what changes after it, in Spanish as on US sites."""
+"""What was got at a stake: where it stands and what changes after it, in Spanish as on US sites."""
 
 # No sentence here is held against published text: everything is from memory.
 
