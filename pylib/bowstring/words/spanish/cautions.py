@@ -13,8 +13,8 @@ MESSAGES = {
         "CAT y permiso de excavación."
     ),
     "top.stakes": (
-        "Póngale ~tapón~ de hongo a cada ~estaca~ de metal y ~estaca de acero~ al clavarla. La ~tabla~ doblada es un "
-        "resorte: fije primero un extremo y hágase a un lado de su barrido."
+        "Póngale ~tapón~ de hongo a cada ~estaca de acero~ al clavarla. La ~tabla~ doblada es un resorte: fije "
+        "primero un extremo y hágase a un lado de su barrido."
     ),  # from memory
     "caution.odd_one": (
         "Los otros datos concuerdan entre sí, pero no con este: {field}. Se dio como {value}; con ellos sale "
@@ -78,8 +78,8 @@ MESSAGES = {
         "~línea de flujo~ o ~labio~)."
     ),
     "caution.board_on_back": (
-        "Las medidas del ~plano~ van a la parte de atrás; aquí se toma que la ~tabla~ va en la parte de atrás. Si la "
-        "~tabla~ va en la cara, sume el grueso del muro a la ~distancia a escuadra~."
+        "Las medidas del ~plano~ van a la parte de atrás; aquí se toma que la ~tabla~ va ahí. Si la ~tabla~ va en la "
+        "cara, sume el grueso del muro a la ~distancia a escuadra~."
     ),
     "caution.board_on_centre": (
         "No construya todavía: las medidas del ~plano~ van al eje, y ahí no va ninguna ~tabla~. La ~distancia a "
