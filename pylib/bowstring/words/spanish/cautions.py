@@ -52,7 +52,7 @@ MESSAGES = {
     ),
     "caution.points_hand": (
         "Según los tres puntos, la curva queda a la {points}, parado en A y mirando a B. Eso toma x como este "
-        "(derecha) y y como norte (adelante); cambiados, voltean la curva. Mire el ~plano~ antes de clavar una "
+        "(derecha) e y como norte (adelante); cambiados, voltean la curva. Mire el ~plano~ antes de clavar una "
         "~estaca~."
     ),
     "caution.points_other_hand": (
