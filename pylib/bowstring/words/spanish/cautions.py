@@ -70,12 +70,10 @@ MESSAGES = {
         "es de todo el ~arco~, es el ángulo central."
     ),
     "caution.line_unsure": (
-        "No construya todavía: pregunte a qué línea van las medidas del ~plano~ (cara, parte de atrás, eje, ~línea "
-        "de flujo~ o ~labio~)."
+        "No construya todavía: pregunte a qué línea va el ~plano~ (cara, atrás, eje, ~línea de flujo~ o ~labio~)."
     ),
     "caution.line_unsaid": (
-        "No construya todavía: falta decir a qué línea van las medidas del ~plano~ (cara, parte de atrás, eje, "
-        "~línea de flujo~ o ~labio~)."
+        "No construya todavía: falta decir a qué línea va el ~plano~ (cara, atrás, eje, ~línea de flujo~ o ~labio~)."
     ),
     "caution.board_on_back": (
         "Las medidas del ~plano~ van a la parte de atrás; aquí se toma que la ~tabla~ va ahí. Si la ~tabla~ va en la "
@@ -176,7 +174,7 @@ MESSAGES = {
         "Ninguna otra medida de ~cinta~ ayuda mucho más aquí: saque del ~plano~ el ~radio~ o el ángulo central."
     ),
     "caution.straight": (
-        "Toda la ~flecha~ ({sagitta}) es menos de una marca de la ~cinta~ ({mark}): esta ~cinta~ no distingue el "
+        "Toda la ~flecha~ ({sagitta}) es menos de una marca de la ~cinta~ ({mark}). Esta ~cinta~ no distingue el "
         "~arco~ de una línea recta."
     ),
     "caution.small_sagitta": (
@@ -215,7 +213,7 @@ MESSAGES = {
     ),
     "note.tolerance": "No se dio ~tolerancia~, así que esta hoja no puede decir si un error importa.",
     "note.spring": (
-        "La ~tabla~ doblada se curva pareja entre ~estacas~, pero en las puntas queda recta: pásela más allá de A y B."
+        "La ~tabla~ doblada se curva pareja entre ~estacas~, pero en las puntas queda recta. Pásela más allá de A y B."
     ),
     "note.square": "Una ~flecha~ fuera de escuadra casi no se nota en su propia ~estaca~; se nota una ronda después.",
     "caution.method_blocked": (

@@ -9,16 +9,16 @@ MESSAGES = {
     "on_line.board_off": "La línea es la cara de cada ~estaca~, hacia la ~tabla~.",
     "on_line.pin_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su ~centro~.",
     "on_line.pin_held": (
-        "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~: ponga el ~centro~ "
+        "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Ponga el ~centro~ "
         "a {half} de ella. Una ~estaca de acero~ de {size} centrada en la línea separa la ~tabla~ {half}."
     ),
     "on_line.pin_feet": (
         "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
-        "línea, la ~estaca de acero~ separa la ~tabla~ la mitad de su grueso: 5/16 in si es de 5/8 in."
+        "línea, la ~estaca de acero~ separa la ~tabla~ la mitad de su grueso. Si es de 5/8 in, la separa 5/16 in."
     ),
     "on_line.pin_metric": (
         "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
-        "línea, la ~estaca de acero~ separa la ~tabla~ la mitad de su grueso: 8 mm si es de 16 mm."
+        "línea, la ~estaca de acero~ separa la ~tabla~ la mitad de su grueso. Si es de 16 mm, la separa 8 mm."
     ),
     "on_line.marked_first": "Primero clave la ~estaca~. Luego lea la ~cinta~ otra vez, y marque la línea arriba.",
     "on_line.marked_then": "Trabaje solo desde la marca. De la cara de la ~estaca~ a su mitad hay {size}.",
@@ -30,7 +30,7 @@ MESSAGES = {
     "on_line.hub_then": "Mida otra vez a la ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
     "on_line.board_first": "Ponga la línea con ~estacas de acero~ provisionales, y doble la ~tabla~ contra ellas.",
     "on_line.board_off_first": (
-        "Mejor sin ~distancia a escuadra~: ponga la línea de la cara con ~estacas de acero~ provisionales, y doble "
+        "Mejor sin ~distancia a escuadra~. Ponga la línea de la cara con ~estacas de acero~ provisionales, y doble "
         "la ~tabla~ contra ellas."
     ),
     "on_line.board_then": (
@@ -41,21 +41,21 @@ MESSAGES = {
         "La línea del ~plano~ es la ~cara del concreto~. La ~distancia a escuadra~ se mide desde esa cara."
     ),
     "on_line.drawn_to_back": (
-        "La línea del ~plano~ es la parte de atrás. La cara está al grueso del ~concreto~: para poner ~estacas~ en "
+        "La línea del ~plano~ es la parte de atrás. La cara está al grueso del ~concreto~. Para poner ~estacas~ en "
         "la cara, ponga eso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_centre": (
-        "La línea del ~plano~ es el eje. Cada cara está a la mitad del ancho: para poner ~estacas~ en una cara, "
+        "La línea del ~plano~ es el eje. Cada cara está a la mitad del ancho. Para poner ~estacas~ en una cara, "
         "ponga eso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_flow line": (
         "La línea del ~plano~ es la ~línea de flujo~, donde la cuneta topa con la ~guarnición~. La parte de atrás de "
-        "la ~guarnición~ y el ~labio~ son otras líneas: para poner ~estacas~ en una, ponga su distancia en la "
+        "la ~guarnición~ y el ~labio~ son otras líneas. Para poner ~estacas~ en una, ponga su distancia en la "
         "~distancia a escuadra~."
     ),
     "on_line.drawn_to_lip": (
         "La línea del ~plano~ es el ~labio~, la orilla de afuera de la cuneta. La ~línea de flujo~ y la parte de "
-        "atrás de la ~guarnición~ son otras líneas: para poner ~estacas~ en una, ponga su distancia en la ~distancia "
+        "atrás de la ~guarnición~ son otras líneas. Para poner ~estacas~ en una, ponga su distancia en la ~distancia "
         "a escuadra~."
     ),
     "on_line.width": "Con {width} de ancho, cada cara está a {half} del eje.",
