@@ -20,8 +20,8 @@ MESSAGES = {
     "paper.line_flow line": "Las medidas del ~plano~ van a la ~línea de flujo~.",
     "paper.line_lip": "Las medidas del ~plano~ van al ~labio~.",
     "paper.line_unsure": "¿Qué línea está en el ~plano~? PREGUNTE.",
-    "paper.off_outside": "Las ~estacas~ van a {shown} de ella, por FUERA.",
-    "paper.off_centre": "Las ~estacas~ van a {shown} de ella, por DENTRO.",
+    "paper.off_outside": "Las ~estacas~ van a {shown} de ahí, por FUERA.",
+    "paper.off_centre": "Las ~estacas~ van a {shown} de ahí, por DENTRO.",
     # the hand
     "paper.stand": "Párese en {first}, mirando a {second}. La curva le queda a la",
     "paper.stand_unknown": "Párese en {first}, mirando a {second}. ¿De qué lado queda la curva?",
@@ -239,7 +239,7 @@ MESSAGES = {
     "paper.spring": (
         "Doble la ~tabla~ por las ~estacas~ y pásela más allá de A y B. Fije primero un extremo; hágase a un lado."
     ),  # from memory
-    "paper.hubs": "Mida otra vez a cada ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
+    "paper.hubs": "Mida otra vez hasta cada ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
     "paper.back_stick": "Corte un listón de {shown} de largo. Gírelo desde cada ~estaca~ hacia la línea.",
     "paper.within": "Dentro de {tolerance}; números a {mark}. Si falla por más, busque por qué.",
     "paper.to_mark": "Números a {mark}. Si una ~revisión~ falla por más, busque por qué.",

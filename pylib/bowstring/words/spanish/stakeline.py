@@ -10,15 +10,16 @@ MESSAGES = {
     "on_line.pin_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su ~centro~.",
     "on_line.pin_held": (
         "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Ponga el ~centro~ "
-        "a {half} de ella. Una ~estaca de acero~ de {size} centrada en la línea separa la ~tabla~ {half}."
+        "a {half} de la línea. Una ~estaca de acero~ de {size} centrada en la línea aparta la ~tabla~ {half}."
     ),
     "on_line.pin_feet": (
         "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
-        "línea, la ~estaca de acero~ separa la ~tabla~ la mitad de su grueso. Si es de 5/8 in, la separa 5/16 in."
+        "línea, la ~estaca de acero~ aparta la ~tabla~ la mitad de su propio grueso. Si es de 5/8 in, la aparta 5/16 "
+        "in."
     ),
     "on_line.pin_metric": (
         "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
-        "línea, la ~estaca de acero~ separa la ~tabla~ la mitad de su grueso. Si es de 16 mm, la separa 8 mm."
+        "línea, la ~estaca de acero~ aparta la ~tabla~ la mitad de su propio grueso. Si es de 16 mm, la aparta 8 mm."
     ),
     "on_line.marked_first": "Primero clave la ~estaca~. Luego lea la ~cinta~ otra vez, y marque la línea arriba.",
     "on_line.marked_then": "Trabaje solo desde la marca. De la cara de la ~estaca~ a su mitad hay {size}.",
@@ -27,7 +28,7 @@ MESSAGES = {
     "on_line.hub_first": (
         "Clave el ~trompo~ casi al ras. Luego lea la ~cinta~ otra vez encima de él, y ponga la ~tachuela~."
     ),
-    "on_line.hub_then": "Mida otra vez a la ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
+    "on_line.hub_then": "Mida otra vez hasta la ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
     "on_line.board_first": "Ponga la línea con ~estacas de acero~ provisionales, y doble la ~tabla~ contra ellas.",
     "on_line.board_off_first": (
         "Mejor sin ~distancia a escuadra~. Ponga la línea de la cara con ~estacas de acero~ provisionales, y doble "
@@ -66,7 +67,7 @@ MESSAGES = {
     "on_line.each_pin": "el ~centro~ de cada ~estaca de acero~",
     "on_line.each_marked": "la marca de cada ~estaca~",
     "on_line.each_hub": "cada ~tachuela~",
-    "on_line.overrun": "Donde la obra sigue recta, siga la ~tabla~ {length} más allá de A y B, por la ~tangente~.",
+    "on_line.overrun": "Donde la obra sigue recta, extienda la ~tabla~ {length} más allá de A y B, por la ~tangente~.",
     "on_line.string": "el ~hilo~",
     "on_line.line": "la línea A-B",
     "on_line.overrun_past": (
@@ -81,8 +82,8 @@ MESSAGES = {
         "Su ~estaca~: en el extremo, ~a escuadra~ con {line}, mida {off}, alejándose de la curva."
     ),
     "on_line.overrun_straight": "Su ~estaca~: en línea con la recta, a {length} del extremo.",
-    "on_line.overrun_blocked": "Más allá de {end} estorba {what}: ahí no siga nada.",
-    "on_line.brace": "Contra ~concreto~ no se sigue nada: apuntale la punta de la ~tabla~ al ~arco~.",
+    "on_line.overrun_blocked": "Más allá de {end} estorba {what}: ahí no extienda nada.",
+    "on_line.brace": "Contra ~concreto~ no se extiende nada: apuntale la punta de la ~tabla~ al ~arco~.",
     "draw.on_line.title": "Qué punto va en la línea",
     "draw.on_line.desc": (
         "Visto de lado, clavado en el terreno: {driven}; la línea va a plomo por el punto que cuenta. {point}"
