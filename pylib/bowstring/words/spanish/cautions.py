@@ -8,9 +8,9 @@ MESSAGES = {
         "esta hoja, sígalos a ellos."
     ),  # from memory
     "top.services": (
-        "Pida que localicen y marquen los servicios enterrados antes de clavar nada, tampoco ~estacas de acero~. EE. "
-        "UU.: llame al 811, espere unos días hábiles las marcas y anote el número de boleto. Reino Unido: detector "
-        "CAT y permiso de excavación."
+        "Pida que localicen y marquen los servicios enterrados antes de clavar nada, ni siquiera ~estacas de acero~. "
+        "EE. UU.: llame al 811, espere unos días hábiles las marcas y anote el número de boleto. Reino Unido: "
+        "detector CAT y permiso de excavación."
     ),
     "top.stakes": (
         "Póngale ~tapón~ de hongo a cada ~estaca de acero~ al clavarla. La ~tabla~ doblada es un resorte: fije "
@@ -70,22 +70,24 @@ MESSAGES = {
         "es de todo el ~arco~, es el ángulo central."
     ),
     "caution.line_unsure": (
-        "No construya todavía: pregunte a qué línea va el ~plano~ (cara, atrás, eje, ~línea de flujo~ o ~labio~)."
+        "No construya todavía: pregunte a qué línea va el ~plano~ (cara, atrás, eje central, ~línea de flujo~ o "
+        "~labio~)."
     ),
     "caution.line_unsaid": (
-        "No construya todavía: falta decir a qué línea va el ~plano~ (cara, atrás, eje, ~línea de flujo~ o ~labio~)."
+        "No construya todavía: falta decir a qué línea va el ~plano~ (cara, atrás, eje central, ~línea de flujo~ o "
+        "~labio~)."
     ),
     "caution.board_on_back": (
         "Las medidas del ~plano~ van a la parte de atrás; aquí se toma que la ~tabla~ va ahí. Si la ~tabla~ va en la "
         "cara, sume el grueso del muro a la ~distancia a escuadra~."
     ),
     "caution.board_on_centre": (
-        "No construya todavía: las medidas del ~plano~ van al eje, y ahí no va ninguna ~tabla~. La ~distancia a "
-        "escuadra~ ({shown}) debe ser de eje a cara más el grueso de la ~tabla~."
+        "No construya todavía: las medidas del ~plano~ van al eje central, y ahí no va ninguna ~tabla~. La "
+        "~distancia a escuadra~ ({shown}) debe ser de eje a cara más el grueso de la ~tabla~."
     ),
     "caution.board_from_centre": (
-        "Las medidas del ~plano~ van al eje. La ~distancia a escuadra~ ({shown}) se toma como de eje a cara más el "
-        "grueso de la ~tabla~."
+        "Las medidas del ~plano~ van al eje central. La ~distancia a escuadra~ ({shown}) se toma como de eje a cara "
+        "más el grueso de la ~tabla~."
     ),
     "caution.landmark_same": (
         "No construya todavía: los dos extremos tienen la misma ~referencia~, o dos que se parecen. Si se cambian, "
@@ -141,8 +143,8 @@ MESSAGES = {
     "caution.got_slip": "No construya todavía: {mark} puede ser una equivocación. {slip}",
     "caution.got_likely": "{mark} puede ser una equivocación. {slip}",
     "caution.got_aside": (
-        "La ~estaca~ {stake} quedó a {aside} del ~punto medio~ de su ~hilo~, hacia {end}. Eso casi no la saca del "
-        "~arco~, pero las ~separaciones~ a sus lados ya no son iguales."
+        "La ~estaca~ {stake} quedó corrida {aside} del ~punto medio~ de su ~hilo~, hacia {end}. Eso casi no la saca "
+        "del ~arco~, pero las ~separaciones~ a sus lados ya no son iguales."
     ),
     "caution.got_far": (
         "La ~estaca~ {stake} midió {stands} donde se quería {wanted}, {off}: parece una equivocación. Mídala otra "
@@ -233,8 +235,8 @@ MESSAGES = {
     ),
     "caution.method_hopeless": (
         "No construya con esta hoja: con este método ({method}), la peor ~estaca~ puede fallar por {miss}, y se "
-        "permite {tolerance}. Ni con cuidado se arregla tanto. Use mejor {advised}: 19 veces de 20 su peor ~estaca~ "
-        "falla por {best} o menos."
+        "permite {tolerance}. Ni con cuidado se arregla tanto. Mejor use este ({advised}): 19 veces de 20 su peor "
+        "~estaca~ falla por {best} o menos."
     ),
     "caution.rule_over": (
         "No construya con esta hoja: estos son los números de la regla del cuarto. Fallan del ~arco~ hasta por "

@@ -16,7 +16,7 @@ MESSAGES = {
     # which line, and what stands on it
     "paper.line_face": "Las medidas del ~plano~ van a la ~cara del concreto~.",
     "paper.line_back": "Las medidas del ~plano~ van a la parte de ATRÁS.",
-    "paper.line_centre": "Las medidas del ~plano~ van al EJE.",
+    "paper.line_centre": "Las medidas del ~plano~ van al EJE CENTRAL.",
     "paper.line_flow line": "Las medidas del ~plano~ van a la ~línea de flujo~.",
     "paper.line_lip": "Las medidas del ~plano~ van al ~labio~.",
     "paper.line_unsure": "¿Qué línea está en el ~plano~? PREGUNTE.",

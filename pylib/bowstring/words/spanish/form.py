@@ -69,7 +69,7 @@ MESSAGES = {
     "form.offset": "~Distancia a escuadra~ de las ~estacas~ a la línea del ~plano~",
     "form.offset.help": "El grueso de la ~tabla~, o a cuánto van los ~trompos~. En blanco: van en la línea misma.",
     "form.width": "Ancho de la obra",
-    "form.width.help": "Solo hace falta con eje: dice a cuánto queda cada cara.",
+    "form.width.help": "Solo hace falta con eje central: dice a cuánto queda cada cara.",
     "form.diameter": "Diámetro de la ~estaca de acero~",
     "form.diameter.help": (
         "Escriba su unidad. Donde sigue una ~tabla~, la mitad es lo que se aparta el ~centro~ de la ~estaca de acero~."
@@ -128,7 +128,7 @@ MESSAGES = {
     "form.beside.angle": "°",
     "form.drawn_to.face": "~cara del concreto~",
     "form.drawn_to.back": "parte de atrás",
-    "form.drawn_to.centre": "eje",
+    "form.drawn_to.centre": "eje central",
     "form.drawn_to.flow line": "~línea de flujo~",
     "form.drawn_to.lip": "~labio~",
     "form.drawn_to.unsure": "no estoy seguro",

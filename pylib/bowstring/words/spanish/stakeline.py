@@ -46,8 +46,8 @@ MESSAGES = {
         "la cara, ponga eso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_centre": (
-        "La línea del ~plano~ es el eje. Cada cara está a la mitad del ancho. Para poner ~estacas~ en una cara, "
-        "ponga eso en la ~distancia a escuadra~."
+        "La línea del ~plano~ es el eje central. Cada cara está a la mitad del ancho. Para poner ~estacas~ en una "
+        "cara, ponga eso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_flow line": (
         "La línea del ~plano~ es la ~línea de flujo~, donde la cuneta topa con la ~guarnición~. La parte de atrás de "
@@ -59,7 +59,7 @@ MESSAGES = {
         "atrás de la ~guarnición~ son otras líneas. Para poner ~estacas~ en una, ponga su distancia en la ~distancia "
         "a escuadra~."
     ),
-    "on_line.width": "Con {width} de ancho, cada cara está a {half} del eje.",
+    "on_line.width": "Con {width} de ancho, cada cara está a {half} del eje central.",
     "on_line.come_back": (
         "Para volver a la línea, corte un listón de {offset} de largo. Gírelo desde {each}: la ~tabla~ apenas toca "
         "cada barrido."
