@@ -78,7 +78,7 @@ MESSAGES = {
         "~labio~)."
     ),
     "caution.board_on_back": (
-        "Las medidas del ~plano~ van a la parte de atrás; aquí se toma que la ~tabla~ va ahí. Si la ~tabla~ va en la "
+        "Las medidas del ~plano~ van a la cara de atrás; aquí se toma que la ~tabla~ va ahí. Si la ~tabla~ va en la "
         "cara, sume el grueso del muro a la ~distancia a escuadra~."
     ),
     "caution.board_on_centre": (

@@ -15,7 +15,7 @@ MESSAGES = {
     "paper.arc": "~arco~",
     # which line, and what stands on it
     "paper.line_face": "Las medidas del ~plano~ van a la ~cara del concreto~.",
-    "paper.line_back": "Las medidas del ~plano~ van a la parte de ATRÁS.",
+    "paper.line_back": "Las medidas del ~plano~ van a la cara de ATRÁS.",
     "paper.line_centre": "Las medidas del ~plano~ van al EJE CENTRAL.",
     "paper.line_flow line": "Las medidas del ~plano~ van a la ~línea de flujo~.",
     "paper.line_lip": "Las medidas del ~plano~ van al ~labio~.",
@@ -204,7 +204,7 @@ MESSAGES = {
         "esa línea."
     ),
     "paper.how.sight_back": (
-        "Instrumento sobre {start}, apuntando atrás a {end}. Invierta el anteojo y gire la deflexión: {hand}. Mida "
+        "Instrumento sobre {start}, apuntando atrás a {end}. Dé vuelta de campana y gire la deflexión: {hand}. Mida "
         "la ~separación~ hasta caer en esa línea."
     ),
     "paper.how.swing": "Enganche en C. Gire: {hand}, mirando a la ~estaca~ anterior, hasta que den las dos ~cintas~.",

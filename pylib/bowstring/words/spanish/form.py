@@ -127,7 +127,7 @@ MESSAGES = {
     "form.beside.mm": "mm",
     "form.beside.angle": "°",
     "form.drawn_to.face": "~cara del concreto~",
-    "form.drawn_to.back": "parte de atrás",
+    "form.drawn_to.back": "cara de atrás",
     "form.drawn_to.centre": "eje central",
     "form.drawn_to.flow line": "~línea de flujo~",
     "form.drawn_to.lip": "~labio~",

@@ -42,20 +42,20 @@ MESSAGES = {
         "La línea del ~plano~ es la ~cara del concreto~. La ~distancia a escuadra~ se mide desde esa cara."
     ),
     "on_line.drawn_to_back": (
-        "La línea del ~plano~ es la parte de atrás. La cara está al grueso del ~concreto~. Para poner ~estacas~ en "
-        "la cara, ponga eso en la ~distancia a escuadra~."
+        "La línea del ~plano~ es la cara de atrás. La cara está al grueso del ~concreto~. Para poner ~estacas~ en la "
+        "cara, ponga eso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_centre": (
         "La línea del ~plano~ es el eje central. Cada cara está a la mitad del ancho. Para poner ~estacas~ en una "
         "cara, ponga eso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_flow line": (
-        "La línea del ~plano~ es la ~línea de flujo~, donde la cuneta topa con la ~guarnición~. La parte de atrás de "
+        "La línea del ~plano~ es la ~línea de flujo~, donde la cuneta topa con la ~guarnición~. La cara de atrás de "
         "la ~guarnición~ y el ~labio~ son otras líneas. Para poner ~estacas~ en una, ponga su distancia en la "
         "~distancia a escuadra~."
     ),
     "on_line.drawn_to_lip": (
-        "La línea del ~plano~ es el ~labio~, la orilla de afuera de la cuneta. La ~línea de flujo~ y la parte de "
+        "La línea del ~plano~ es el ~labio~, la orilla de afuera de la cuneta. La ~línea de flujo~ y la cara de "
         "atrás de la ~guarnición~ son otras líneas. Para poner ~estacas~ en una, ponga su distancia en la ~distancia "
         "a escuadra~."
     ),
