@@ -1,0 +1,1 @@
+"""Spanish, as spoken on construction sites in the United States."""
