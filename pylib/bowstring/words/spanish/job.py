@@ -61,8 +61,8 @@ MESSAGES = {
         "Si la ~cuerda del arco~ está medida, los dos extremos ya existen; esto los pondría otra vez."
     ),
     "start.found_needs_ends.remedy": (
-        "Diga que los dos extremos existen, o quite la ~cuerda del arco~ medida. Si puso los extremos "
-        "desde la esquina y no dan esa medida, las rectas no llevan el ángulo del ~plano~: pregunte."
+        "Diga que los dos extremos existen, o quite la ~cuerda del arco~ medida. Si los puso desde "
+        "la esquina y no dan eso, las rectas no llevan el ángulo del ~plano~: pregunte."
     ),
     "start.no_corner.wrong": "Este ~arco~ gira 180° o más: sus rectas no hacen esquina de su lado.",
     "start.no_corner.remedy": "Empiece desde los dos extremos, o desde un extremo y su recta.",
