@@ -39,12 +39,12 @@ MESSAGES = {
     "advice.miss": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}.",
     "advice.miss_holds": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}, y se permite {tolerance}.",
     "advice.miss_over": (
-        "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Aquí ningún método cumple de fijo sus {tolerance}: "
-        "tenga más cuidado, y revise cada ~estaca~."
+        "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Aquí ningún método cumple con seguridad su "
+        "~tolerancia~ de {tolerance}: tenga más cuidado, y revise cada ~estaca~."
     ),
     "advice.miss_far": (
-        "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Aquí ningún método cumple de fijo sus {tolerance}, "
-        "ni de cerca: pida otro control al diseñador o topógrafo."
+        "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Ningún método cumple su ~tolerancia~ de "
+        "{tolerance}, ni de cerca: pida otro control al diseñador o topógrafo."
     ),
     "advice.miss_misses": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}; se permite {tolerance}.",
     "advice.fair_holds": (
@@ -74,8 +74,8 @@ MESSAGES = {
         "control al diseñador o topógrafo."
     ),
     "advice.none_alone": (
-        " O diga que se puede llegar al ~centro~ del ~arco~: ahí una persona puede girar el ~arco~ desde una "
-        "~estaca de acero~. Está a {size} de la curva."
+        " O diga que se puede llegar al ~centro~: una persona gira el ~arco~ desde una ~estaca de acero~ ahí. Está "
+        "a {size} de la curva."
     ),
     "advice.none_service": (
         "Ningún método sirve en este terreno. Lo que estorba puede ser un servicio: {what}. No lo mueva. Pida otro "

@@ -11,8 +11,8 @@ MESSAGES = {
     "rule.one_level": "Con estas rondas, la regla del cuarto y los números exactos son lo mismo.",
     "rule.no_tolerance": "Por cuartos, la ~estaca~ {at} quedaría {worst} {where} del ~arco~ verdadero.",
     "rule.holds": (
-        "Por cuartos, la ~estaca~ {at} quedaría {worst} {where} del ~arco~ verdadero: cumple los {tolerance} que "
-        "se permiten."
+        "Por cuartos, la ~estaca~ {at} quedaría {worst} {where} del ~arco~ verdadero: cumple la ~tolerancia~ de "
+        "{tolerance}."
     ),
     "rule.fails": (
         "Aquí no trabaje por cuartos: la ~estaca~ {at} quedaría {worst} {where} del ~arco~ verdadero, y se permite "
@@ -23,8 +23,8 @@ MESSAGES = {
         "todo el ~arco~, pero {wrong} en {at} por cuartos (hay {apart} entre las dos)."
     ),
     "rule.good_up_to": (
-        "Con una ~cuerda del arco~ de {chord}, los cuartos cumplen {tolerance} hasta una ~flecha~ de {rise} "
-        "({ratio} de la ~cuerda del arco~). Aquí es {here}."
+        "Con ~cuerda del arco~ de {chord}, los cuartos cumplen {tolerance} hasta una ~flecha~ de {rise}. Eso es "
+        "{ratio} de la ~cuerda del arco~; aquí es {here}."
     ),
     "rule.good_always": (
         "Con ~cuerda del arco~ de {chord}, los cuartos cumplen {tolerance} con toda ~flecha~ hasta medio círculo."
@@ -35,11 +35,11 @@ MESSAGES = {
     ),
     "rounding.eats": (
         "Con los números mostrados ({mark}), la ~estaca~ {at} queda fuera {worst}. El redondeo se lleva más de la "
-        "mitad de los {tolerance} que se permiten. Lea la ~cinta~ a {finer}."
+        "mitad de la ~tolerancia~ de {tolerance}. Lea la ~cinta~ a {finer}."
     ),
     "rounding.eats_all": (
         "Con los números mostrados ({mark}), la ~estaca~ {at} queda fuera {worst}. El redondeo se lleva más de la "
-        "mitad de los {tolerance} que se permiten. No hay marca más fina: use menos rondas."
+        "mitad de la ~tolerancia~ de {tolerance}. No hay marca más fina: use menos rondas."
     ),
     "check.to": " a ",
     "check.alternate": "~Hilo~ {start_pair}: de su ~punto medio~ a {end} debe dar {shown}.",
@@ -87,7 +87,7 @@ MESSAGES = {
     ),
     "fit.do_not_build": (
         "No construya esto: pregunte. Con la ~cuerda del arco~ medida ({found}, en el ~plano~ {drawn}) los "
-        "extremos harían quiebre de {kink}, o cambiaría la curva."
+        "extremos quebrarían {kink}, o cambiaría la curva."
     ),
     "slip.stakes_chord": (
         "la ~cuerda del arco~ entre las ~estacas~ tomada por A0 a B0 de la línea del ~plano~: sería {would_be}."
