@@ -4,15 +4,13 @@
 
 MESSAGES = {
     "mistake.burned_foot": (
-        "Una vez se sostuvo la ~cinta~ en la marca {burn} y no se restó: {mark} necesita {right}, y sólo se midió "
+        "Una vez se sostuvo la ~cinta~ en la marca {burn} y no se restó. {mark} necesita {right}, y sólo se midió "
         "{wrong}."
     ),
     "mistake.burned_foot.instead": (
         "Diga en voz alta la marca que sostiene, siempre, y mida otra vez desde la punta de la ~cinta~."
     ),
-    "mistake.burned_foot_all": (
-        "En cada medida larga se sostuvo la ~cinta~ en la marca {burn} y no se restó: a todas les falta {short}."
-    ),
+    "mistake.burned_foot_all": "Cada medida larga empezó en la marca {burn} y no se restó: a todas les falta {short}.",
     "mistake.burned_foot_all.instead": (
         "Diga en voz alta la marca que sostiene, siempre, y mida una otra vez desde la punta de la ~cinta~."
     ),
@@ -21,8 +19,8 @@ MESSAGES = {
     ),
     "mistake.tenths_as_inches.instead": "Revise qué ~cinta~ es: pies en pulgadas, o pies en décimos.",
     "mistake.wrong_leg": (
-        "Cada triángulo de escuadrar (a lo largo {along}, hacia fuera {out}, lado largo {long_side}) se puso con "
-        "el lado largo sobre el ~hilo~. Nada quedó ~a escuadra~."
+        "Se puso mal cada triángulo de escuadrar (a lo largo {along}, hacia fuera {out}, lado largo {long_side}). "
+        "El lado largo fue sobre el ~hilo~; ninguna medida quedó ~a escuadra~."
     ),
     "mistake.wrong_leg_first": (
         "La primera ~flecha~ se escuadró con un triángulo (a lo largo {along}, hacia fuera {out}, lado largo "
@@ -30,7 +28,7 @@ MESSAGES = {
     ),
     "mistake.wrong_leg.instead": "Mida otra vez los tres lados del triángulo.",
     "mistake.arc_for_chord": (
-        "Se midió el largo del ~arco~ en vez de la ~cuerda del arco~: B queda a {wrong} de {start} en vez de {right}."
+        "Se midió el largo del ~arco~ en vez de la ~cuerda del arco~. B queda a {wrong} de {start} en vez de {right}."
     ),
     "mistake.arc_for_chord.instead": "Mida los extremos antes que nada.",
     "mistake.arc_for_gaps": (
