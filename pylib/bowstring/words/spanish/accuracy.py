@@ -34,7 +34,7 @@ MESSAGES = {
         "través del ~arco~."
     ),
     "accuracy.all": (
-        "Todas las {count} ~estacas~ juntas: en 19 de 20 ~trazos~ ninguna se pasa de {miss}. Es más que para una "
+        "Todas las {count} ~estacas~ a la vez: en 19 de 20 ~trazos~ ninguna se pasa de {miss}. Es más que para una "
         "sola ~estaca~, porque cualquiera puede ser la que falle."
     ),
     "accuracy.chance": "Toda ~estaca~ dentro de la ~tolerancia~ de {tolerance}: {chance} de los ~trazos~.",

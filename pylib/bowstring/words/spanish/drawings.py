@@ -77,8 +77,8 @@ MESSAGES: dict[str, str] = {
     "draw.triangle.alone": "Sólo para {name}: los otros ~hilos~ de esta ronda tienen sus propios números.",
     "draw.triangle.slide": "Mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den {half_chord}.",
     "draw.triangle.triangle.desc": (
-        "Un triángulo ~a escuadra~ con su esquina en el ~punto medio~ del ~hilo~ de {start} a {end}. Mide {along} sobre "
-        "el ~hilo~, {out} hacia fuera, y su lado largo {long_side}. La ~estaca~ {name} va en la línea del lado "
+        "Un triángulo ~a escuadra~ con su esquina en el ~punto medio~ del ~hilo~ de {start} a {end}. Mide {along} "
+        "sobre el ~hilo~, {out} hacia fuera, y su lado largo {long_side}. La ~estaca~ {name} va en la línea del lado "
         "hacia fuera, a {sagitta} del ~hilo~."
     ),
     "draw.triangle.along": "sobre el ~hilo~ {shown}",

@@ -4,7 +4,7 @@
 
 MESSAGES = {
     "mistake.burned_foot": (
-        "Una vez se sostuvo la ~cinta~ en la marca {burn} y no se restó. {mark} necesita {right}, y sólo se midió "
+        "Una vez se sostuvo la ~cinta~ en la marca {burn} sin restarla: {mark} necesita {right}, y sólo se midió "
         "{wrong}."
     ),
     "mistake.burned_foot.instead": (
