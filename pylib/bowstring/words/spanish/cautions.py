@@ -78,8 +78,8 @@ MESSAGES = {
         "~labio~)."
     ),
     "caution.board_on_back": (
-        "Las medidas del ~plano~ van a la cara de atrás; aquí se toma que la ~tabla~ va ahí. Si la ~tabla~ va en la "
-        "cara, sume el grueso del muro a la ~distancia a escuadra~."
+        "Las medidas del ~plano~ van a la cara de atrás; aquí se toma que la ~tabla~ va ahí. Si va en la cara de "
+        "enfrente, sume el grueso del muro a la ~distancia a escuadra~."
     ),
     "caution.board_on_centre": (
         "No construya todavía: las medidas del ~plano~ van al eje central, y ahí no va ninguna ~tabla~. La "

@@ -42,8 +42,8 @@ MESSAGES = {
         "La línea del ~plano~ es la ~cara del concreto~. La ~distancia a escuadra~ se mide desde esa cara."
     ),
     "on_line.drawn_to_back": (
-        "La línea del ~plano~ es la cara de atrás. La cara está al grueso del ~concreto~. Para poner ~estacas~ en la "
-        "cara, ponga eso en la ~distancia a escuadra~."
+        "La línea del ~plano~ es la cara de atrás. La de enfrente está al grueso del ~concreto~. Para poner ~estacas~ "
+        "en la de enfrente, ponga ese grueso en la ~distancia a escuadra~."
     ),
     "on_line.drawn_to_centre": (
         "La línea del ~plano~ es el eje central. Cada cara está a la mitad del ancho. Para poner ~estacas~ en una "
