@@ -15,11 +15,11 @@ TAGS = {"english": "en", "british": "en-GB", "spanish": "es"}
 """What a page says that its language is (BCP 47)."""
 
 SPOKEN_AS = {
+    "english": ("en", "en-us", "en-ca"),
     "british": ("en-gb", "en-ie", "en-au", "en-nz", "en-za"),
     "spanish": ("es",),
-    "english": ("en",),
 }
-"""What a device calls the languages for which each is chosen, looked at in this order; a region's own before the rest."""
+"""What a device calls the languages for which each is chosen, regions included: the longest that fits holds."""
 
 NAMES = {"english": "English (US)", "british": "English (UK)", "spanish": "Español"}
 """What each calls itself, the same whatever is spoken."""

@@ -16,6 +16,7 @@ MESSAGES = {
     "page.link_share": "Enviar el enlace",
     "page.link_in": "Abrir un enlace que le enviaron",
     "page.link_open": "Abrir",
+    "page.language": "Idioma",
     "page.save": "Copia completa en un archivo",
     "page.save_help": (
         "Un solo archivo con toda la página y este trabajo adentro. Abre sin internet, y es la única copia que ningún "
