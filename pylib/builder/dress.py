@@ -16,7 +16,16 @@ from collections.abc import Mapping
 from html import escape
 from pathlib import Path
 
-SQUEEZED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "words-en-gb.json", "words-es.json", "shell")
+SQUEEZED = (
+    "pyodide.mjs",
+    "pyodide.asm.mjs",
+    "pyodide.asm.wasm",
+    "library.zip",
+    "rest.bin",
+    "words-en-gb.json",
+    "words-es.json",
+    "shell",
+)
 PLAIN = ("worker",)
 """What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
 

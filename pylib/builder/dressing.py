@@ -62,7 +62,9 @@ def dressing(page: str, other: str, tag: str) -> str:
     told = {
         "tag": tag,
         "texts": {text: _short(there) for text, there in texts.items() if set(there) != {text}},
-        "attributes": {text: _short(there) for text, there in attributes.items() if set(there) != {text[text.index("=") + 1 :]}},
+        "attributes": {
+            text: _short(there) for text, there in attributes.items() if set(there) != {text[text.index("=") + 1 :]}
+        },
         "words": json.loads(two.script_words),
     }
     return json.dumps(told, ensure_ascii=False, separators=(",", ":"))

@@ -94,7 +94,16 @@ def _own_files(folder: Path) -> list[Path]:
 def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
     files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build"), npm.LOCK]
-    builders = ("dress.py", "dressing.py", "library.py", "npm.py", "programs.py", "runtime.py", "scripts.py", "website.py")
+    builders = (
+        "dress.py",
+        "dressing.py",
+        "library.py",
+        "npm.py",
+        "programs.py",
+        "runtime.py",
+        "scripts.py",
+        "website.py",
+    )
     files += [library.LIST, library.PROGRAM, *library.INSIDE.glob("*.py"), *library.STAND_INS.rglob("*.py")]
     files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGE) + _own_files(SOURCES))

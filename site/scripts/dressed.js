@@ -14,7 +14,8 @@ function ofDevice({ languages }) {
   const chosen = stored();
   if (languages.some(({ name }) => name === chosen)) return chosen;
   for (const spoken of navigator.languages ?? [navigator.language]) {
-    const fitting = ({ calls }) => Math.max(0, ...calls.filter((call) => `${spoken.toLowerCase()}-`.startsWith(`${call}-`)).map((call) => call.length));
+    const fitting = ({ calls }) =>
+      Math.max(0, ...calls.filter((call) => `${spoken.toLowerCase()}-`.startsWith(`${call}-`)).map((call) => call.length));
     const [best] = [...languages].sort((one, other) => fitting(other) - fitting(one));
     if (fitting(best)) return best.name;
   }

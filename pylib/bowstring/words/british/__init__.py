@@ -1,0 +1,1 @@
+"""What is said otherwise on a British site."""
