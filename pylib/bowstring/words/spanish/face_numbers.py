@@ -71,8 +71,8 @@ MESSAGES = {
     "numbers.of_example_tolerance": "~tolerancia~",
     "numbers.let_them_go": "Quitarlos",
     "numbers.follows": (
-        "Las ~estacas~ siguen la ~cuerda del arco~ encontrada,|{found}: ~flecha~ {sagitta}, ~radio~ {radius}. "
-        "Los renglones son los del ~plano~."
+        "Las ~estacas~ siguen la ~cuerda del arco~ encontrada,|{found}: ~flecha~ {sagitta}, ~radio~ {radius}. Los "
+        "renglones son los del ~plano~."
     ),
     # the rows
     "numbers.none": "no hay",

@@ -28,9 +28,7 @@ MESSAGES = {
     "got.slip.foot_more": "{what}: 1 ft más. ¿Empezó en el 1 ft de la ~cinta~? Entonces réstelo.",
     "got.slip.foot_less": "{what}: 1 ft menos. ¿Se puso empezando en el 1 ft de la ~cinta~, o se leyó mal un pie?",
     "got.slip.inch_more": "{what}: 1 in más. ¿Empezó en la 1 in de la ~cinta~, o se leyó mal una pulgada?",
-    "got.slip.inch_less": (
-        "{what}: 1 in menos. ¿Se puso empezando en la 1 in de la ~cinta~, o se leyó mal una pulgada?"
-    ),
+    "got.slip.inch_less": "{what}: 1 in menos. ¿Se puso empezando en la 1 in de la ~cinta~, o se leyó mal una pulgada?",
     "got.slip.metre_more": "{what}: 1 m más. ¿Se leyó mal un metro?",
     "got.slip.metre_less": "{what}: 1 m menos. ¿Se leyó mal un metro?",
     "got.slip.decimetre_more": "{what}: 100 mm más. ¿Empezó en 100 mm (10 cm) de la ~cinta~? Entonces réstelos.",
