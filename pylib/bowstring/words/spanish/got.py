@@ -11,7 +11,7 @@ MESSAGES = {
     "got.bump": "Con sus vecinas eso hace una panza o quiebre de {bump}.",
     "got.nothing_changes": "Ningún otro número cambia.",
     "got.allow": "Los siguientes números toman eso en cuenta.",
-    "got.by_rule": "Los números que siguen se quedan como los da la regla práctica.",
+    "got.by_rule": "Los números que siguen se quedan como los da la regla del cuarto.",
     "got.back": "Los siguientes números regresan {stakes} al ~arco~.",
     "got.back_more": "Los siguientes números regresan {stakes} y lo demás al ~arco~.",
     "got.and": "{first}, {second}",

@@ -16,22 +16,22 @@ MESSAGES = {
         "{end}, ~a nivel~: debe dar {length0}."
     ),
     "step.have_ends_untaped": (
-        "Busque las marcas {start}{first_landmark} y {end}{second_landmark}. Aquí ningún tramo solo va de una a otra. "
-        "El siguiente paso las comprueba."
+        "Busque las marcas {start}{first_landmark} y {end}{second_landmark}. Aquí ninguna tirada sola va de una a "
+        "otra. El siguiente paso las comprueba."
     ),
     "step.set_ends_untaped": (
         "Todavía no hay ningún extremo en el suelo. Ponga {start}{first_landmark} y {end}{second_landmark}, cada uno "
-        "con las medidas del ~plano~ a dos objetos fijos. Si el ~plano~ no las trae, pregunte. Aquí ningún tramo solo "
-        "va de uno a otro. El siguiente paso los comprueba."
+        "con las medidas del ~plano~ a dos objetos fijos. Si el ~plano~ no las trae, pregunte. Aquí ninguna tirada "
+        "sola va de uno a otro. El siguiente paso los comprueba."
     ),
     "step.prove_two": (
         "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga un ~clavo~ {nail} a {length0} "
-        "de {start}. De {nail} a {end} debe dar {rest}; los dos tramos juntos son {whole}. Si no da, pare y anote "
-        "cuánto suman los dos tramos."
+        "de {start}. De {nail} a {end} debe dar {rest}; las dos tiradas juntas son {whole}. Si no da, pare y anote "
+        "cuánto suman las dos tiradas."
     ),
     "step.prove_parts": (
         "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga ~clavos~ cada {length0} a "
-        "partir de {start}: de {nail} a {last}. De {last} a {end} debe dar {rest}; todos los tramos juntos son "
+        "partir de {start}: de {nail} a {last}. De {last} a {end} debe dar {rest}; todas las tiradas juntas son "
         "{whole}. Si no da, pare y anote cuánto suman."
     ),
     "step.prove_beside": (
