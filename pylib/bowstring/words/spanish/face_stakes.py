@@ -141,7 +141,7 @@ MESSAGES = {
     "card.right.both_read": "Queda ~a escuadra~ cuando los dos extremos dan igual.",
     "card.right.tapes": "Las dos ~cintas~ rectas y tirantes.",
     "card.right.must_read": "Entre {from} y {to} debe dar",
-    "card.right.pulls": "Todas las tiradas juntas",
+    "card.right.pulls": "Todas las tiradas sumadas",
     "card.right.ends": "¿Da otra medida dos veces? Toque “Me dio otra medida”.",
     "card.right.again": "Si da otra medida, ponga otra vez los dos extremos.",
     "card.right.proved_next": "El siguiente paso los comprueba.",

@@ -26,12 +26,12 @@ MESSAGES = {
     ),
     "step.prove_two": (
         "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga un ~clavo~ {nail} a {length0} "
-        "de {start}. De {nail} a {end} debe dar {rest}; las dos tiradas juntas son {whole}. Si no da, pare y anote "
+        "de {start}. De {nail} a {end} debe dar {rest}; las dos tiradas sumadas son {whole}. Si no da, pare y anote "
         "cuánto suman las dos tiradas."
     ),
     "step.prove_parts": (
         "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga ~clavos~ cada {length0} a "
-        "partir de {start}: de {nail} a {last}. De {last} a {end} debe dar {rest}; todas las tiradas juntas son "
+        "partir de {start}: de {nail} a {last}. De {last} a {end} debe dar {rest}; todas las tiradas sumadas son "
         "{whole}. Si no da, pare y anote cuánto suman."
     ),
     "step.prove_beside": (
