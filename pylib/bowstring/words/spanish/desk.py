@@ -10,7 +10,9 @@ MESSAGES = {
     "page.stakes_out": "Guardar las ~estacas~ como valores (CSV)",
     "page.file_in": "Abrir un archivo de trabajo",
     "page.link": "Enlace a este trabajo",
-    "page.link_help": "Todo el trabajo va en el enlace: no se guarda en ningún otro lado. Envíelo por mensaje de texto.",
+    "page.link_help": (
+        "Todo el trabajo va en el enlace: no se guarda en ningún otro lado. Envíelo por mensaje de texto."
+    ),
     "page.link_label": "Enlace",
     "page.link_copy": "Copiar el enlace",
     "page.link_share": "Enviar el enlace",
@@ -38,21 +40,21 @@ MESSAGES = {
     "page.files": "Archivos",
     "page.example_show": "Mostrar un ejemplo",
     "page.full": (
-        "A este dispositivo ya no le queda espacio para la página. Guarde sus trabajos más viejos como archivos, y luego "
-        "bórrelos aquí."
+        "A este dispositivo ya no le queda espacio para la página. Guarde sus trabajos más viejos como archivos, y "
+        "luego bórrelos aquí."
     ),
     "page.full_out": "Guardar los más viejos como archivos",
     "page.not_started": (
-        "El script de la página no ha arrancado. Necesita un navegador de 2023 o más nuevo, con los scripts permitidos. "
-        "Mientras no arranque, aquí no se calcula nada: no construya con esto."
+        "El script de la página no ha arrancado. Necesita un navegador de 2023 o más nuevo, con los scripts "
+        "permitidos. Mientras no arranque, aquí no se calcula nada: no construya con esto."
     ),
     "page.trouble_no_wasm": (
-        "Este navegador bloquea WebAssembly, que la página necesita, así que aquí no se pueden calcular sus números. Pruebe "
-        "otro navegador, o quite su protección más estricta para esta página. Lo que dijo el navegador:"
+        "Este navegador bloquea WebAssembly, que la página necesita, así que aquí no se pueden calcular sus números. "
+        "Pruebe otro navegador, o quite su protección más estricta para esta página. Lo que dijo el navegador:"
     ),
     "page.trouble_old": (
-        "Este navegador no puede correr el script de la página. La página necesita un navegador de 2023 o más nuevo. Aquí no "
-        "se calcula nada: no construya con esto."
+        "Este navegador no puede correr el script de la página. La página necesita un navegador de 2023 o más nuevo. "
+        "Aquí no se calcula nada: no construya con esto."
     ),
     "page.lacked": (
         "A la copia de esta página le faltaba una parte de Python y se bajó de internet. Todo funciona, pero solo con "
@@ -60,27 +62,27 @@ MESSAGES = {
     ),
     "page.kept_kept": "Guardado en este dispositivo:",
     "page.kept_full": (
-        "NO se guardó: el espacio de este dispositivo para la página está lleno. Borre trabajos aquí abajo, o guarde el "
-        "trabajo como archivo."
+        "NO se guardó: el espacio de este dispositivo para la página está lleno. Borre trabajos aquí abajo, o guarde "
+        "el trabajo como archivo."
     ),
     "page.kept_none": (
-        "NO se guardó: este navegador no guarda nada de esta página. Guarde el trabajo como archivo, o copie su enlace, "
-        "antes de cerrarla."
+        "NO se guardó: este navegador no guarda nada de esta página. Guarde el trabajo como archivo, o copie su "
+        "enlace, antes de cerrarla."
     ),
     "page.offline_fetching": (
         "Guardando la página en este dispositivo, para que funcione sin internet: siga conectado un momento."
     ),
     "page.offline_ready": (
-        "Toda la página está en este dispositivo: funciona sin internet. Un navegador puede borrarla después de un tiempo sin "
-        "uso; una copia guardada se queda."
+        "Toda la página está en este dispositivo: funciona sin internet. Un navegador puede borrarla después de un "
+        "tiempo sin uso; una copia guardada se queda."
     ),
     "page.offline_saved": "Esta es una copia guardada: funciona sin internet, y ningún navegador la borra.",
     "page.offline_never": (
         "Este navegador no puede guardar la página para usarla sin internet. Mejor guarde la página como archivo."
     ),
     "page.offline_failed": (
-        "No se pudo guardar la página en este dispositivo (sin internet o sin espacio), así que necesita internet. Vuelva a "
-        "cargarla para intentar otra vez, o guarde la página como archivo."
+        "No se pudo guardar la página en este dispositivo (sin internet o sin espacio), así que necesita internet. "
+        "Vuelva a cargarla para intentar otra vez, o guarde la página como archivo."
     ),
     "page.offline_dead": "Aquí la página todavía no puede calcular números, así que tampoco funciona sin internet.",
     "page.desk_ask_failed": "Eso no se pudo calcular, y su trabajo está como estaba:",
@@ -96,7 +98,7 @@ MESSAGES = {
     "page.desk_saved": "Se guardó en sus descargas, con este trabajo adentro.",
     "page.desk_save_failed": "No se pudo empacar la página:",
     "page.desk_no_address": (
-        "Esta copia no conoce la dirección de la página. Quien reciba este texto lo abre en su propia copia, en el campo de "
-        "abajo."
+        "Esta copia no conoce la dirección de la página. Quien reciba este texto lo abre en su propia copia, en el "
+        "campo de abajo."
     ),
 }

@@ -7,9 +7,7 @@ MESSAGES = {
     "read.found": "Una sola cosa explica todas las lecturas:",
     "read.found_two": "Cualquiera de las dos explica todas las lecturas:",
     "read.found_many": "Varias cosas explican estas lecturas. Mida las otras ~revisiones~ para saber cuál es.",
-    "read.no_single": (
-        "Ninguna ~estaca~ sola explica esto. Mida A a B, y luego otra vez cada una de las ~revisiones~."
-    ),
+    "read.no_single": "Ninguna ~estaca~ sola explica esto. Mida A a B, y luego otra vez cada una de las ~revisiones~.",
     "read.right_on": "Exacto",
     "read.over": "{size} de más",
     "read.under": "{size} de menos",

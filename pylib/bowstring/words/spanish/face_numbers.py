@@ -71,8 +71,8 @@ MESSAGES = {
     "numbers.of_example_tolerance": "~tolerancia~",
     "numbers.let_them_go": "Quitarlos",
     "numbers.follows": (
-        "Las ~estacas~ siguen la ~cuerda del arco~ encontrada,|{found}: ~flecha~ {sagitta}, ~radio~ {radius}. "
-        "Los renglones son los del ~plano~."
+        "Las ~estacas~ siguen la ~cuerda del arco~ encontrada,|{found}: ~flecha~ {sagitta}, ~radio~ {radius}. Los "
+        "renglones son los del ~plano~."
     ),
     # the rows
     "numbers.none": "no hay",
@@ -102,11 +102,11 @@ MESSAGES = {
     "numbers.line_on": "{line}, {driven} encima",
     "numbers.line_centre": "{line}, {driven} {offset} por dentro",
     "numbers.line_outside": "{line}, {driven} {offset} por fuera",
-    "numbers.line_edge": "Línea central, {width} de ancho: ¿qué orilla?",
+    "numbers.line_edge": "Eje central, {width} de ancho: ¿qué orilla?",
     "numbers.edge_asked": "¿En qué orilla pone las ~estacas~?",
     "numbers.edge_centre": "Orilla interior, {half} hacia adentro",
     "numbers.edge_outside": "Orilla exterior, {half} hacia afuera",
-    "numbers.edge_none": "La línea central",
+    "numbers.edge_none": "El eje central",
     "numbers.driven.pin": "~estacas de acero~",
     "numbers.driven.marked": "~estacas~ marcadas",
     "numbers.driven.hub": "~trompos~",

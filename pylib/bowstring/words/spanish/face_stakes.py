@@ -5,7 +5,7 @@
 # Everything else is from memory.
 
 MESSAGES = {
-    "card.locate": "Llame al 811 (EE.UU.) o a su servicio de marcas. ¿Boleto listo? ¿Marcas puestas?",
+    "card.locate": "Llame al 811 (EE. UU.) o a su servicio de marcas. ¿Boleto? ¿Marcas puestas?",
     "card.have_ends": "Busque {start} y {end}. Mida entre ambos, ~cinta~ ~a nivel~, dos veces.",
     "card.set_ends": "Ponga {start} y {end} según el ~plano~. Luego mida entre ambos, ~a nivel~.",
     "card.have_ends_untaped": "Busque {start} y {end}.",
@@ -17,8 +17,8 @@ MESSAGES = {
     "card.prove_beside_across": "Desde {beside} marque {toward} hacia {start} y {other} hacia {end}. Mida entre ambos.",
     "card.prove_corner": "Desde P marque {toward} hacia S y {other} hacia T. Mida entre ambos.",
     "card.have_straight": "Busque {start}, donde termina la recta. Marque S en ella, bien atrás.",
-    "card.from_straight": "Siga la recta pasando {start} hasta F. ~A escuadra~ a la {hand}, ponga {end}.",
-    "card.from_straight_back": "De {start} mida hacia S: marque F. ~A escuadra~ a la {hand}, ponga {end}.",
+    "card.from_straight": "Siga la recta pasando {start} hasta F: ~a escuadra~ a la {hand}, ponga {end}.",
+    "card.from_straight_back": "De {start} mida hacia S: marque F; ~a escuadra~ a la {hand}, ponga {end}.",
     "card.have_corner": "Busque la esquina P. Marque S y T bien atrás en las rectas.",
     "card.from_corner": "Desde P mida hacia atrás, hacia S y T. Ponga {start} y {end}.",
     "card.offset_away": "Prolongue la línea de {other} a {start} más allá de {start}. Ponga {end}.",
@@ -26,9 +26,9 @@ MESSAGES = {
     "card.offset_square_out": "En {start}, ~a escuadra~ de la recta, alejándose de la curva, ponga {end}.",
     "card.offset_square_in": "En {start}, ~a escuadra~ de la recta, hacia media curva, ponga {end}.",
     "card.offset_away_off": (
-        "Prolongue la línea {other}-{start} pasando {start}. ~A escuadra~ a la {hand}, ponga {end}."
+        "Prolongue la línea {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, ponga {end}."
     ),
-    "card.offset_toward_off": "Desde {start} mida hacia {other}. ~A escuadra~ a la {hand}, ponga {end}.",
+    "card.offset_toward_off": "Desde {start} mida hacia {other}. Ahí, ~a escuadra~ a la {hand}, ponga {end}.",
     "card.string": "Tienda el ~hilo~ {start}-{end}. En {start}, mirando a {end}: curva a la {curve}.",
     "card.string_up": "Deje puesto el ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}.",
     "card.string_none": "Aquí ningún ~hilo~ va directo de {start} a {end}.",
@@ -52,14 +52,16 @@ MESSAGES = {
     "card.swing": "Enganche la ~cinta~ en {start}. Mirando a {other}, gire a la {hand}. Clave {stake}.",
     "card.string_and_middle": "Tienda el ~hilo~ {start}-{end}, curva a la {curve}. Marque su mitad; cero ahí.",
     "card.string_middle": "Marque el ~punto medio~ del ~hilo~ {start}-{end}. Ahí va el cero de la ~cinta~.",
-    "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. ~A escuadra~ a la {hand}, clave {stake}.",
-    "card.ordinate_mid": "Del ~punto medio~ vaya hacia {end}. ~A escuadra~ a la {hand}, clave {stake}.",
+    "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
+    "card.ordinate_mid": "Del ~punto medio~ vaya hacia {end}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.ordinate_middle": "En el ~punto medio~ del ~hilo~, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.parallel_crossed": "Tienda el ~hilo~ {start}-{end} y mídalo: queda paralelo a A-B.",
     "card.parallel_strung": "Tienda el ~hilo~ {start}-{end}: queda paralelo a A-B.",
-    "card.parallel_on": "Marque sobre el ~hilo~ {start}-{end}. ~A escuadra~ a la {hand}, clave {stake}.",
-    "card.parallel_mid": "Del ~punto medio~ vaya hacia {end}. ~A escuadra~ a la {hand}, clave {stake}.",
-    "card.parallel_past": "Prolongue el ~hilo~ {end}-{start} pasando {start}. ~A escuadra~ a la {hand}, clave {stake}.",
+    "card.parallel_on": "Marque sobre el ~hilo~ {start}-{end}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
+    "card.parallel_mid": "Del ~punto medio~ vaya hacia {end}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
+    "card.parallel_past": (
+        "Prolongue el ~hilo~ {end}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {stake}."
+    ),
     "card.parallel_end": "En {start}, ~a escuadra~ del ~hilo~ a la {hand}, clave {stake}.",
     "card.parallel_middle": "En el ~punto medio~ del ~hilo~, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.parallel_over_on": "Marque sobre el ~hilo~ {start}-{end}. Clave {stake} ahí, sobre el ~hilo~.",
@@ -71,12 +73,12 @@ MESSAGES = {
     "card.polar": "Sobre {start}, apunte a {end}. Gire a la {hand}. Mida. Clave {stake}.",
     "card.sight": "Sobre {start}, apunte a {end}. Gire a la {hand}. Mida hasta alinear. Clave {stake}.",
     "card.sight_back": "Sobre {start}, vista atrás a {end}. Campanee, gire a la {hand}. Mida. Clave {stake}.",
-    "card.peg": "Marque sobre el ~hilo~ {start}-{end}. ~A escuadra~ a la {hand}, clave {peg}.",
-    "card.peg_back": "Prolongue el ~hilo~ {end}-{start} pasando {start}. ~A escuadra~ a la {hand}, clave {peg}.",
+    "card.peg": "Marque sobre el ~hilo~ {start}-{end}. Ahí, ~a escuadra~ a la {hand}, clave {peg}.",
+    "card.peg_back": "Prolongue el ~hilo~ {end}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {peg}.",
     "card.peg_square": "En {start}, ~a escuadra~ del ~hilo~ {start}-{end}, a la {hand}, clave {peg}.",
-    "card.tangent_offset": "Marque sobre el ~hilo~ {start}-{other}. ~A escuadra~ a la {hand}, clave {stake}.",
+    "card.tangent_offset": "Marque sobre el ~hilo~ {start}-{other}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.tangent_offset_past": (
-        "Prolongue la recta {other}-{start} pasando {start}. ~A escuadra~ a la {hand}, clave {stake}."
+        "Prolongue la recta {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {stake}."
     ),
     "card.produce_first": "Marque de {start} hacia {other}. Mirando la marca, gire a la {hand}. Clave {stake}.",
     "card.produce": "Prolongue {other}-{start} y marque. Mirando la marca, gire a la {hand}. Clave {stake}.",
@@ -126,7 +128,7 @@ MESSAGES = {
     "card.label.from_centre": "desde {start}, igual cada vez",
     "card.label.from_other": "desde {other}",
     "card.label.nail": "de {start} al ~clavo~ {nail}",
-    "card.label.each_pull": "cada tramo, de ~clavo~ a ~clavo~",
+    "card.label.each_pull": "cada tirada, de ~clavo~ a ~clavo~",
     "card.label.carried_on": "de {start} a la marca, y de {start} a {stake}",
     "card.label.swung_in": "hacia adentro, de la marca a {stake}",
     "card.label.turn": "gire a la {hand}, desde {end}",
@@ -139,11 +141,11 @@ MESSAGES = {
     "card.right.both_read": "Queda ~a escuadra~ cuando los dos extremos dan igual.",
     "card.right.tapes": "Las dos ~cintas~ rectas y tirantes.",
     "card.right.must_read": "Entre {from} y {to} debe dar",
-    "card.right.pulls": "Todos los tramos juntos",
+    "card.right.pulls": "Todas las tiradas sumadas",
     "card.right.ends": "¿Da otra medida dos veces? Toque “Me dio otra medida”.",
     "card.right.again": "Si da otra medida, ponga otra vez los dos extremos.",
     "card.right.proved_next": "El siguiente paso los comprueba.",
-    "card.right.square": "~A escuadra~: {along} hacia {toward}, {out} afuera, diagonal {across}: deben cerrar.",
+    "card.right.square": "Cuádrelo: {along} hacia {toward}, {out} afuera, diagonal {across}: deben cerrar.",
     "card.right.blade": "Cuádrela con una ~escuadra de carpintero~ de {blade}.",
     "card.right.diagonals": "A a {end} y B a {start} deben dar igual.",
     "card.right.square_again": "¿Da otra medida? Ponga otra vez ~a escuadra~ los dos extremos.",
@@ -155,7 +157,7 @@ MESSAGES = {
     "card.note.landmark": "{end}: {landmark}",
     "card.note.cap": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "card.note.careful": "CUIDADO: este ~hilo~ queda por fuera del ~arco~.",  # from memory
-    "card.note.wind": "El viento lo pandea: alinéelo con ~estacas de acero~.",
+    "card.note.wind": "El viento lo comba: alinéelo con ~estacas de acero~.",
     "way_out.hand": "Nadie ha dicho de qué lado queda la curva.",
     "way_out.hand.do": "Diga de qué lado queda",
     "way_out.given": "Los números del ~plano~ no concuerdan. No ponga ninguna ~estaca~ todavía.",

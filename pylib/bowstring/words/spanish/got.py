@@ -11,7 +11,7 @@ MESSAGES = {
     "got.bump": "Con sus vecinas eso hace una panza o quiebre de {bump}.",
     "got.nothing_changes": "Ningún otro número cambia.",
     "got.allow": "Los siguientes números toman eso en cuenta.",
-    "got.by_rule": "Los números que siguen se quedan como los da la regla práctica.",
+    "got.by_rule": "Los números que siguen se quedan como los da la regla del cuarto.",
     "got.back": "Los siguientes números regresan {stakes} al ~arco~.",
     "got.back_more": "Los siguientes números regresan {stakes} y lo demás al ~arco~.",
     "got.and": "{first}, {second}",
@@ -28,9 +28,7 @@ MESSAGES = {
     "got.slip.foot_more": "{what}: 1 ft más. ¿Empezó en el 1 ft de la ~cinta~? Entonces réstelo.",
     "got.slip.foot_less": "{what}: 1 ft menos. ¿Se puso empezando en el 1 ft de la ~cinta~, o se leyó mal un pie?",
     "got.slip.inch_more": "{what}: 1 in más. ¿Empezó en la 1 in de la ~cinta~, o se leyó mal una pulgada?",
-    "got.slip.inch_less": (
-        "{what}: 1 in menos. ¿Se puso empezando en la 1 in de la ~cinta~, o se leyó mal una pulgada?"
-    ),
+    "got.slip.inch_less": "{what}: 1 in menos. ¿Se puso empezando en la 1 in de la ~cinta~, o se leyó mal una pulgada?",
     "got.slip.metre_more": "{what}: 1 m más. ¿Se leyó mal un metro?",
     "got.slip.metre_less": "{what}: 1 m menos. ¿Se leyó mal un metro?",
     "got.slip.decimetre_more": "{what}: 100 mm más. ¿Empezó en 100 mm (10 cm) de la ~cinta~? Entonces réstelos.",

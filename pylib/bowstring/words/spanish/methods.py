@@ -5,14 +5,14 @@ sites."""
 
 MESSAGES = {
     "step.centre_behind": (
-        "C, el ~centro~: ponga una ~cinta~ en {start} y otra en {end}, y crúcelas a {length0} cada una. C queda a la "
-        "{other_hand}, parado en A y mirando a B. Eso es detrás de la ~cuerda del arco~, del lado contrario a la curva. Clave "
-        "una ~estaca de acero~ en C; las dos ~cintas~ deben seguir dando {length0}."
+        "C, el ~centro~: ponga una ~cinta~ en {start} y otra en {end}, y crúcelas a {length0} cada una. Párese en A, "
+        "mirando a B: C queda a la {other_hand}. Eso es detrás de la ~cuerda del arco~, del lado contrario a la curva. "
+        "Clave una ~estaca de acero~ en C; las dos ~cintas~ deben seguir dando {length0}."
     ),
     "step.centre_inside": (
-        "C, el ~centro~: ponga una ~cinta~ en {start} y otra en {end}, y crúcelas a {length0} cada una. C queda a la {hand}, "
-        "parado en A y mirando a B. Ese es el lado de la curva: el ~arco~ pasa de medio círculo. Clave una ~estaca de acero~ "
-        "en C; las dos ~cintas~ deben seguir dando {length0}."
+        "C, el ~centro~: ponga una ~cinta~ en {start} y otra en {end}, y crúcelas a {length0} cada una. Párese en A, "
+        "mirando a B: C queda a la {hand}. Ese es el lado de la curva: el ~arco~ pasa de medio círculo. Clave una "
+        "~estaca de acero~ en C; las dos ~cintas~ deben seguir dando {length0}."
     ),
     "step.centre_half": (
         "C, el ~centro~: el ~punto medio~ del ~hilo~ de {start} a {end}, a {length0} de cada extremo. Clave una "
@@ -20,87 +20,89 @@ MESSAGES = {
     ),
     "step.centre_near": (
         "C, el ~centro~: empiece en el ~punto medio~ del ~hilo~ de {start} a {end}, a {length0} de cada extremo. Mida "
-        "{length1} ~a escuadra~ a la {other_hand}, parado en A y mirando a B: alejándose de la curva. Mueva C de lado hasta "
+        "{length1} ~a escuadra~ a la {other_hand} (mirando de A a B), alejándose de la curva. Mueva C de lado hasta "
         "que quede a {length2} de los dos extremos. Clave una ~estaca de acero~ en C."
     ),
     "step.centre_near_inside": (
         "C, el ~centro~: empiece en el ~punto medio~ del ~hilo~ de {start} a {end}, a {length0} de cada extremo. Mida "
-        "{length1} ~a escuadra~ a la {hand}, parado en A y mirando a B: hacia la curva. Mueva C de lado hasta que quede a "
+        "{length1} ~a escuadra~ a la {hand} (mirando de A a B), hacia la curva. Mueva C de lado hasta que quede a "
         "{length2} de los dos extremos. Clave una ~estaca de acero~ en C."
     ),
     "step.swing": (
-        "{stake}: enganche la ~cinta~ en C y sosténgala en {length0}. Gírela hasta que {other} a {stake} mida {length1}, a la "
-        "{swing_hand} (mirando de C a {other}). Clave {stake}."
+        "{stake}: enganche la ~cinta~ en C y sosténgala en {length0}. Gírela hasta que {other} a {stake} mida "
+        "{length1}, a la {swing_hand} (mirando de C a {other}). Clave {stake}."
     ),
     "step.swing_beside": (
-        "{stake}: sostenga la ~cinta~ en C, donde está su ~estaca de acero~, a {length0}. Gírela hasta que {other} a {stake} "
-        "mida {length1}, a la {swing_hand} (mirando de C a {other}). Clave {stake}."
+        "{stake}: sostenga la ~cinta~ en C, donde está su ~estaca de acero~, a {length0}. Gírela hasta que {other} a "
+        "{stake} mida {length1}, a la {swing_hand} (mirando de C a {other}). Clave {stake}."
     ),
     "step.ordinate": (
-        "{stake}: ~hilo~ de {first} a {last}. En él marque {length0} desde {start}. Ahí mida {length1} ~a escuadra~ a la "
-        "{off_hand} (mirando de {first} a {last}). Clave {stake}."
+        "{stake}: ~hilo~ de {first} a {last}. En él marque {length0} desde {start}. Ahí mida {length1} ~a escuadra~ a "
+        "la {off_hand} (mirando de {first} a {last}). Clave {stake}."
     ),
     "step.cross": (
-        "{stake}: cruce {length0} desde {start} con {length1} desde {end}, a la {cross_hand} (mirando de {start} a {end}). "
-        "Clave {stake}."
+        "{stake}: cruce {length0} desde {start} con {length1} desde {end}, a la {cross_hand} (mirando de {start} a "
+        "{end}). Clave {stake}."
     ),
     "step.polar": (
         "{stake}: instrumento sobre {start}, apuntado a {end}. Gire {angle0} a la {turn_hand}. Sobre esa línea mida "
         "{length0}. Clave {stake}."
     ),
     "step.peg": (
-        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: en el ~hilo~ de {start} hacia {end}, marque {length0}. Ahí mida "
-        "{length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de {start} "
-        "hasta ella: la curva sale de {start} por ese ~hilo~."
+        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: en el ~hilo~ de {start} hacia {end}, marque {length0}. Ahí "
+        "mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de "
+        "{start} hasta ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.peg_back": (
-        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: prolongue el ~hilo~ de {end} más allá de {start} por {length0}. Ahí "
-        "mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de {start} "
-        "hasta ella: la curva sale de {start} por ese ~hilo~."
+        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: prolongue el ~hilo~ de {end} más allá de {start}, {length0}. "
+        "Ahí mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ "
+        "de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.peg_square": (
-        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: en {start}, mida {length0} ~a escuadra~ del ~hilo~ que va a {end}. "
-        "Vaya a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de {start} hasta ella: la curva "
-        "sale de {start} por ese ~hilo~."
+        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: en {start}, mida {length0} ~a escuadra~ del ~hilo~ que va a "
+        "{end}. Vaya a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de {start} hasta "
+        "ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.tangent_offset": (
-        "{stake}: ~hilo~ de {start} a {other}, por la ~tangente~. En él marque {length0} desde {start}. Ahí mida {length1} "
-        "~a escuadra~ a la {off_hand} (mirando de {start} a {other}), hacia la ~cuerda del arco~. Clave {stake}."
+        "{stake}: ~hilo~ de {start} a {other}, por la ~tangente~. En él marque {length0} desde {start}. Ahí mida "
+        "{length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {other}), hacia la ~cuerda del arco~. Clave "
+        "{stake}."
     ),
     "step.tangent_offset_past": (
-        "{stake}: prolongue la recta de {other} más allá de {start} por {length0}. Ahí mida {length1} ~a escuadra~ a la "
+        "{stake}: prolongue la recta de {other} más allá de {start}, {length0}. Ahí mida {length1} ~a escuadra~ a la "
         "{off_hand} (de espaldas a {other}), hacia la ~cuerda del arco~. Clave {stake}."
     ),
     "step.tangent_offset_out": (
-        "{stake}: ~hilo~ de {start} a {other}. En él marque {length0} desde {start}. Ahí mida {length1} ~a escuadra~ a la "
-        "{off_hand} (mirando de {start} a {other}), alejándose de la ~cuerda del arco~. Clave {stake}."
+        "{stake}: ~hilo~ de {start} a {other}. En él marque {length0} desde {start}. Ahí mida {length1} ~a escuadra~ a "
+        "la {off_hand} (mirando de {start} a {other}), alejándose de la ~cuerda del arco~. Clave {stake}."
     ),
     "step.produce_first": (
-        "{stake}: en la ~tangente~ de {start} hacia {other} marque {length0}. Ponga el cero en {start} y gire {length0} hasta "
-        "quedar a {length2} de la marca. Gire a la {swing_hand} (mirando la marca desde {start}). Clave {stake}."
+        "{stake}: en la ~tangente~ de {start} hacia {other} marque {length0}. Ponga el cero en {start} y gire "
+        "{length0} hasta quedar a {length2} de la marca. Gire a la {swing_hand} (mirando la marca desde {start}). "
+        "Clave {stake}."
     ),
     "step.produce_straight": (
-        "{stake}: prolongue la recta de {other} más allá de {start} por {length0} y márquela. Ponga el cero en {start} y gire "
-        "{length0} hasta quedar a {length2} de la marca. Gire a la {swing_hand} (mirando la marca desde {start}). Clave "
-        "{stake}."
+        "{stake}: prolongue la recta de {other} más allá de {start}, {length0}, y marque ahí. Ponga el cero en {start} "
+        "y gire {length0} hasta quedar a {length2} de la marca. Gire a la {swing_hand} (mirando la marca desde "
+        "{start}). Clave {stake}."
     ),
     "step.produce": (
-        "{stake}: prolongue la línea de {other}, pasando por {start}, por {length0} y márquela. Ponga el cero en {start} y "
-        "gire {length1} hasta quedar a {length2} de la marca. Gire a la {swing_hand} (mirando la marca desde {start}). Clave "
-        "{stake}."
+        "{stake}: prolongue la línea de {other} más allá de {start}, {length0}, y marque ahí. Ponga el cero en {start} "
+        "y gire {length1} hasta quedar a {length2} de la marca. Gire a la {swing_hand} (mirando la marca desde "
+        "{start}). Clave {stake}."
     ),
     "step.sight": (
-        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start}, apuntado a {end}. Gire {angle0} a la "
-        "{turn_hand}, desde la ~cuerda del arco~ larga. {onto} Clave {stake}."
+        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start}, apuntado a {end}. Gire "
+        "{angle0} a la {turn_hand}, desde la ~cuerda del arco~ larga. {onto} Clave {stake}."
     ),
     "step.sight_ahead": (
-        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC), apuntado a {end} (PI). Gire "
-        "{angle0} a la {turn_hand}; desde la ~cuerda del arco~ larga son {off_chord}. {onto} Clave {stake}."
+        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC), apuntado a {end} (PI). "
+        "Gire {angle0} a la {turn_hand}; desde la ~cuerda del arco~ larga son {off_chord}. {onto} Clave {stake}."
     ),
     "step.sight_back": (
-        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC). Apunte atrás a {end}, dé vuelta "
-        "de campana y gire {deflection} a la {deflection_hand}. Sin vuelta de campana son {angle0} a la {turn_hand}; desde la "
-        "~cuerda del arco~ larga son {off_chord}. {onto} Clave {stake}."
+        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC). Apunte atrás a {end}, dé "
+        "vuelta de campana y gire {deflection} a la {deflection_hand}. Sin vuelta de campana son {angle0} a la "
+        "{turn_hand}; desde la ~cuerda del arco~ larga son {off_chord}. {onto} Clave {stake}."
     ),
     "step.onto_first": "Mida {length} sobre esa línea.",
     "step.onto_next": "Mida {length} de {other} hasta esa línea, y tome el cruce más lejos de {start}.",

@@ -5,8 +5,8 @@
 MESSAGES = {
     "page.title": "Bowstring: un ~arco~, de sus números a las ~estacas~",
     "page.description": (
-        "Del ~arco~ del ~plano~ a ~estacas~ listas para medir, cuando no se alcanza el ~centro~: "
-        "por mitades exactas, ~revisiones~ y dibujos."
+        "Del ~arco~ del ~plano~ a ~estacas~ listas para medir, sin alcanzar el ~centro~: por mitades exactas, "
+        "~revisiones~ y dibujos."
     ),
     "page.name": "Bowstring",
     "page.to_numbers": "Ir a los números",
@@ -45,7 +45,8 @@ MESSAGES = {
     "page.clear": "Trabajo nuevo",
     "page.print": "Imprimir",
     "page.unit_changed": (
-        "La unidad ahora es {unit}; antes era {before}. No se convirtió nada, así que estos números significan otra cosa:"
+        "La unidad ahora es {unit}; antes era {before}. No se convirtió nada, así que estos números significan otra "
+        "cosa:"
     ),
     "page.unit_row": "{label} {typed}: ahora {now}, antes {then}.",
     "page.unit_unread": "no se puede leer",
@@ -55,22 +56,23 @@ MESSAGES = {
     "page.unit_back": "Regresar a la unidad anterior",
     "page.version": "Versión {version}",
     "page.no_script": (
-        "Esta página necesita scripts para calcular sus números. Sin ellos, aquí no se calcula nada: no construya con esto."
+        "Esta página necesita scripts para calcular sus números. Sin ellos, aquí no se calcula nada: no construya con "
+        "esto."
     ),
     "page.error": "{label}: {text}",
     "page.error_text": "{wrong} {remedy}",
     "page.status_failed": "No funciona",
     "page.trouble_start": (
-        "La parte que calcula no arrancó, así que aquí no se pueden calcular sus números. Vuelva a cargar la página. Si eso "
-        "no ayuda, pruebe otro navegador u otro dispositivo. Lo que dijo el navegador:"
+        "La parte que calcula no arrancó, así que aquí no se pueden calcular sus números. Vuelva a cargar la página. "
+        "Si eso no ayuda, pruebe otro navegador u otro dispositivo. Lo que dijo el navegador:"
     ),
     "page.trouble_slow_start": (
-        "La parte que calcula no ha arrancado después de un minuto; sigue intentando. Si nada cambia, revise la conexión y "
-        "vuelva a cargar la página, o pruebe otro navegador."
+        "La parte que calcula no ha arrancado después de un minuto; sigue intentando. Si nada cambia, revise la "
+        "conexión y vuelva a cargar la página, o pruebe otro navegador."
     ),
     "page.trouble_slow": (
-        "Sus números llevan más de un minuto. Pruebe con menos rondas o ~separaciones~ más grandes. Si eso no ayuda, vuelva "
-        "a cargar la página."
+        "Sus números llevan más de un minuto. Pruebe con menos rondas o ~separaciones~ más grandes. Si eso no ayuda, "
+        "vuelva a cargar la página."
     ),
     "page.trouble_fault": (
         "Algo salió mal al calcular sus números, así que no hay hoja. La culpa es de esta herramienta, no de usted. "
