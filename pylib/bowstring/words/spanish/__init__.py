@@ -1,1 +1,1 @@
-"""Spanish, as spoken on construction sites in the United States."""
+"""The sentences in Spanish as on US sites."""
