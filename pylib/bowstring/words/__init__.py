@@ -40,7 +40,7 @@ def remembered(most: int) -> Callable[[Callable[_P, _R]], Callable[_P, _R]]:
 
     def over(function: Callable[_P, _R]) -> Callable[_P, _R]:
         @lru_cache(most)
-        def kept(_language: str, *given: _P.args, **named: _P.kwargs) -> _R:
+        def kept(_language: str, *given: _P.args, **named: _P.kwargs) -> _R:  # type: ignore[misc]
             return function(*given, **named)
 
         @wraps(function)

@@ -1,1 +1,1 @@
-"""What is said otherwise on a British site."""
+"""British English: only the modules and sentences that differ from the American ones."""

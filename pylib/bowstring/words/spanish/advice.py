@@ -18,7 +18,7 @@ MESSAGES = {
     "method.mixed_once": "una vez por mitades, luego ~ordenadas~ desde cada ~cuerda corta~",
     "method.mixed": "{times} rondas por mitades, luego ~ordenadas~ desde cada ~cuerda corta~",
     "method.few_hands": "Se necesitan {hands} personas.",
-    "block.tape": "De {start} a {end} hay que medir {size}; la ~cinta~ sólo tiene {there}.",
+    "block.tape": "De {start} a {end} hay que medir {size}; la ~cinta~ solo tiene {there}.",
     "block.pull": "{what} estorba la ~cinta~ de {start} a {end}.",
     "block.string": "{what} estorba el ~hilo~ de {start} a {end}.",
     "block.sight": "{what} estorba la visual de {start} a {end}.",
@@ -26,10 +26,10 @@ MESSAGES = {
     "block.triangle_room": "No hay espacio para un triángulo de escuadrar en {start}.",
     "block.feet": "{what}: nadie se puede parar en {start}.",
     "block.behind": (
-        "La línea de {start} a {end} necesita {size} detrás de la ~cuerda del arco~; sólo hay {there} libres."
+        "La línea de {start} a {end} necesita {size} detrás de la ~cuerda del arco~; solo hay {there} libres."
     ),
-    "block.inside": "La línea de {start} a {end} necesita {size} por dentro de la curva; sólo hay {there} libres.",
-    "block.outside": "La línea de {start} a {end} necesita {size} por fuera de la curva; sólo hay {there} libres.",
+    "block.inside": "La línea de {start} a {end} necesita {size} por dentro de la curva; solo hay {there} libres.",
+    "block.outside": "La línea de {start} a {end} necesita {size} por fuera de la curva; solo hay {there} libres.",
     "place.mid": "~punto medio~ para {stake}",
     "place.foot": "pie de {stake}",
     "place.par": "pie de {stake} en el ~hilo~ paralelo",

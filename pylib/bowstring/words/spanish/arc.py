@@ -18,11 +18,11 @@ MESSAGES = {
     "arc.nothing": "nada",
     "arc.missing.wrong": "El trabajo no tiene ~arco~.",
     "arc.missing.remedy": (
-        "Dé dos de éstos: ~radio~, ~cuerda del arco~, ~flecha~, largo del ~arco~, ángulo central, largo de la "
+        "Dé dos de estos: ~radio~, ~cuerda del arco~, ~flecha~, largo del ~arco~, ángulo central, largo de la "
         "~tangente~ o externa. También sirven tres puntos o tres lados medidos."
     ),
     "arc.too_few.wrong": "Esto solo no fija un ~arco~: {fields}.",
-    "arc.too_few.remedy": "Dé uno más de éstos: {others}.",
+    "arc.too_few.remedy": "Dé uno más de estos: {others}.",
     "arc.full_circle.wrong": "Un ángulo central de 360° o más no tiene dos extremos.",
     "arc.full_circle.remedy": "Dé un ángulo menor de 360°, como medio círculo a la vez.",
     "arc.beside_points.wrong": "Tres puntos ya fijan el ~arco~.",
@@ -30,11 +30,11 @@ MESSAGES = {
     "arc.beside_sides.wrong": "Tres lados medidos ya fijan el ~arco~.",
     "arc.beside_sides.remedy": "Dé los tres lados o las otras medidas, no los dos.",
     "arc.sides_open.wrong": "Estas tres distancias no hacen triángulo: una es más larga que las otras dos sumadas.",
-    "arc.sides_open.remedy": "Délas en este orden: A a C, C a B, A a B. C va sobre el ~arco~, entre los extremos.",
+    "arc.sides_open.remedy": "Delas en este orden: A a C, C a B, A a B. C va sobre el ~arco~, entre los extremos.",
     "arc.sides_straight.wrong": "Por estas tres distancias, C está en línea con A y B.",
     "arc.sides_straight.remedy": "Mídalas otra vez, con C bien separado del ~hilo~ de A a B.",
     "arc.twice.wrong": "Una misma medida se dio dos veces, como {one} y como {other}.",
-    "arc.twice.remedy": "Déla una vez.",
+    "arc.twice.remedy": "Dela una vez.",
     "arc.letters.wrong": "Las letras {letters} significan {other}, y aquí va {own}.",
     "arc.letters.remedy": "Dé el número donde va, o sin sus letras si es {own}.",
     "arc.degree_by_alone.wrong": "Dice cómo se cuenta el grado de curva, y no se dio ningún grado.",

@@ -37,7 +37,7 @@ MESSAGES: dict[str, str] = {
     "draw.scale.number.mm": "{number} mm",
     "draw.scale": "Dibujado a escala.",
     "draw.stretch": (
-        "Alturas dibujadas {factor} veces más grandes; la barra sólo vale a lo largo de la ~cuerda del arco~."
+        "Alturas dibujadas {factor} veces más grandes; la barra solo vale a lo largo de la ~cuerda del arco~."
     ),
     "draw.stretch.level": "Alturas dibujadas {factor} veces más grandes.",
     "draw.low.gap": "La distancia entre los ~arcos~ no está a escala.",
@@ -74,16 +74,16 @@ MESSAGES: dict[str, str] = {
     ),
     "draw.triangle.found": "Como quedó: ~cuerdas cortas~ {first} y {second}.",
     "draw.triangle.slide.alike": "Mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den igual.",
-    "draw.triangle.alone": "Sólo para {name}: los otros ~hilos~ de esta ronda tienen sus propios números.",
+    "draw.triangle.alone": "Solo para {name}: los otros ~hilos~ de esta ronda tienen sus propios números.",
     "draw.triangle.slide": "Mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den {half_chord}.",
     "draw.triangle.triangle.desc": (
         "Un triángulo ~a escuadra~ con su esquina en el ~punto medio~ del ~hilo~ de {start} a {end}. Mide {along} "
-        "sobre el ~hilo~, {out} hacia fuera, y su lado largo {long_side}. La ~estaca~ {name} va en la línea del lado "
-        "hacia fuera, a {sagitta} del ~hilo~."
+        "sobre el ~hilo~, {out} hacia afuera, y su lado largo {long_side}. La ~estaca~ {name} va en la línea del lado "
+        "hacia afuera, a {sagitta} del ~hilo~."
     ),
     "draw.triangle.along": "sobre el ~hilo~ {shown}",
-    "draw.triangle.out": "hacia fuera {shown}",
-    "draw.triangle.out.stake": "hacia fuera hasta {name} {shown}",
+    "draw.triangle.out": "hacia afuera {shown}",
+    "draw.triangle.out.stake": "hacia afuera hasta {name} {shown}",
     "draw.triangle.long_side": "lado largo {shown}",
     "draw.triangle.square": "Esquina de la ~escuadra de carpintero~ en el ~punto medio~, un brazo sobre el ~hilo~.",
     "draw.triangle.square.desc": (
@@ -92,7 +92,7 @@ MESSAGES: dict[str, str] = {
     ),
     "draw.triangle.whole": "triángulo {whole}",
     # the story stick
-    "draw.stick.title": "Listón de marcas",
+    "draw.stick.title": "Listón de medidas",
     "draw.stick.desc": "Un listón con cada marca medida desde su punta cero: {marks}.",
     "draw.stick.zero": "punta cero",
     "draw.stick.mark": "{label}: {shown}",
@@ -112,5 +112,5 @@ MESSAGES: dict[str, str] = {
         "desviación estándar es {across}."
     ),
     "draw.scatter.enlarged": "Cada elipse abarca 19 de 20 ~trazos~, agrandada {factor} veces respecto al ~arco~.",
-    "draw.some_stakes": "Sólo se dibujan algunas ~estacas~.",
+    "draw.some_stakes": "Solo se dibujan algunas ~estacas~.",
 }

@@ -9,8 +9,8 @@ MESSAGES = {
     "job.version.remedy": 'Ábralo con la versión de este programa que lo escribió, o ponga "bowstring" en {version}.',
     "job.unknown_key.wrong": "No se conoce la clave {name}.",
     "job.unknown_key.remedy": "Aquí se conocen: {known}.",
-    "job.choice.wrong": "Ésa no es una de las opciones.",
-    "job.choice.remedy": "Use una de éstas: {choices}.",
+    "job.choice.wrong": "Esa no es una de las opciones.",
+    "job.choice.remedy": "Use una de estas: {choices}.",
     "job.not_a_group.wrong": "Aquí va un grupo de valores con nombre.",
     "job.not_a_group.remedy": "Dé un objeto con nombres, o no lo ponga.",
     "job.not_a_pair.wrong": "Aquí va un par de valores.",
@@ -40,7 +40,7 @@ MESSAGES = {
     "job.toward_alone.wrong": "Se dio hacia qué lado va la ~distancia a escuadra~, pero no cuánto mide.",
     "job.toward_alone.remedy": "Dé la distancia, o quite el lado.",
     "job.offset_alone.wrong": "Se dio la ~distancia a escuadra~, pero no hacia qué lado va.",
-    "job.offset_alone.remedy": "Diga hacia el ~centro~ o hacia fuera.",
+    "job.offset_alone.remedy": "Diga hacia el ~centro~ o hacia afuera.",
     "job.diameter_of_pin.wrong": "El diámetro es de una ~estaca de acero~, y se clava otra cosa.",
     "job.diameter_of_pin.remedy": "Quite el diámetro, o diga que se clavan ~estacas de acero~.",
     "job.thick_pin.wrong": "No hay ~estaca de acero~ tan gruesa: {most} a lo más.",
@@ -56,7 +56,7 @@ MESSAGES = {
     "job.too_large.wrong": "El trabajo pasa de {limit} letras y signos.",
     "job.too_large.remedy": "Dé un archivo de trabajo; uno común tiene unos cientos de letras y signos.",
     "job.not_plain.wrong": "El trabajo trae algo que no cabe en ningún archivo de trabajo.",
-    "job.not_plain.remedy": "Use sólo textos, números, true, false, listas y grupos.",
+    "job.not_plain.remedy": "Use solo textos, números, true, false, listas y grupos.",
     "start.found_needs_ends.wrong": (
         "Si la ~cuerda del arco~ está medida, los dos extremos ya existen; esto los pondría otra vez."
     ),
@@ -69,7 +69,7 @@ MESSAGES = {
     "offset.over_radius.wrong": (
         "La ~distancia a escuadra~ hacia el ~centro~ es tanta como el ~radio~ ({radius}) o más."
     ),
-    "offset.over_radius.remedy": "Dé una ~distancia a escuadra~ menor, o hacia fuera.",
+    "offset.over_radius.remedy": "Dé una ~distancia a escuadra~ menor, o hacia afuera.",
     "found.tape_unsaid.wrong": "No se dijo si la ~cuerda del arco~ se midió ~a nivel~ o sobre el terreno.",
     "found.tape_unsaid.remedy": "Diga ~a nivel~, o sobre el terreno con el desnivel de extremo a extremo.",
     "found.fall_unsaid.wrong": (
@@ -93,8 +93,8 @@ MESSAGES = {
     "done.date.wrong": "Esto no es una fecha.",
     "done.date.remedy": "Escriba año, mes y día, como 2026-05-31.",
     "got.not_a_list.wrong": "Aquí va una lista de ~estacas~ como quedaron.",
-    "got.too_many.wrong": "Esto tiene {count} renglones, y caben {most} a lo más.",
-    "got.too_many.remedy": "Dé sólo las ~estacas~ que midió otra vez.",
+    "got.too_many.wrong": "Esto tiene {count} filas, y caben {most} a lo más.",
+    "got.too_many.remedy": "Dé solo las ~estacas~ que midió otra vez.",
     "got.not_a_list.remedy": 'Dé objetos con "stake" y "measures" entre corchetes.',
     "got.no_stake.wrong": "Falta el nombre de la ~estaca~.",
     "got.no_stake.remedy": "Dé el nombre de la ~estaca~, como M o Q1.",
@@ -109,7 +109,7 @@ MESSAGES = {
     "got.two_marks.wrong": "Una lectura va de una marca a otra.",
     "got.two_marks.remedy": "Nombre las dos marcas como la hoja.",
     "got.no_distance.wrong": "No se dio nada de {start} a {end}.",
-    "got.no_distance.remedy": "Dé lo que leyó en la ~cinta~, o quite este renglón.",
+    "got.no_distance.remedy": "Dé lo que leyó en la ~cinta~, o quite esta fila.",
     "got.read_twice.wrong": "De {start} a {end} está dos veces en la lista.",
     "got.read_twice.remedy": "Deje la lectura que vale.",
     "got.an_end.wrong": "{mark} es parte de hallar los extremos. Nada más vale hasta que ellos estén.",

@@ -55,7 +55,7 @@ _LENGTHS: dict[str, tuple[str, str]] = {
     ),
     "broken_feet": (
         "{typed} trae una fracción de pie, y también pulgadas.",
-        "Escriba pies enteros con pulgadas, como 40' 6\", o sólo pies decimales, como 40.5 ft.",
+        "Escriba pies enteros con pulgadas, como 40' 6\", o solo pies decimales, como 40.5 ft.",
     ),
     "feet_fraction": ("En {typed} la parte después de los pies no trae unidad.{apart}", "Escriba {readings}."),
     "twelve": (
@@ -128,7 +128,7 @@ _ANGLES: dict[str, tuple[str, str]] = {
     ),
     "broken_part": (
         "{typed} trae decimales o una fracción antes de una parte menor.",
-        "Sólo la última parte puede llevar decimales, como 45°40.2'.",
+        "Solo la última parte puede llevar decimales, como 45°40.2'.",
     ),
     "sixty": (
         "{typed} trae sesenta minutos o segundos, o más.",

@@ -4,7 +4,7 @@
 
 MESSAGES = {
     "mistake.burned_foot": (
-        "Una vez se sostuvo la ~cinta~ en la marca {burn} sin restarla: {mark} necesita {right}, y sólo se midió "
+        "Una vez se sostuvo la ~cinta~ en la marca {burn} sin restarla: {mark} necesita {right}, y solo se midió "
         "{wrong}."
     ),
     "mistake.burned_foot.instead": (
@@ -19,11 +19,11 @@ MESSAGES = {
     ),
     "mistake.tenths_as_inches.instead": "Revise qué ~cinta~ es: pies en pulgadas, o pies en décimos.",
     "mistake.wrong_leg": (
-        "Se puso mal cada triángulo de escuadrar (a lo largo {along}, hacia fuera {out}, lado largo {long_side}). "
+        "Se puso mal cada triángulo de escuadrar (a lo largo {along}, hacia afuera {out}, lado largo {long_side}). "
         "El lado largo fue sobre el ~hilo~; ninguna medida quedó ~a escuadra~."
     ),
     "mistake.wrong_leg_first": (
-        "La primera ~flecha~ se escuadró con un triángulo (a lo largo {along}, hacia fuera {out}, lado largo "
+        "La primera ~flecha~ se escuadró con un triángulo (a lo largo {along}, hacia afuera {out}, lado largo "
         "{long_side}). El lado largo se puso sobre el ~hilo~; no quedó ~a escuadra~."
     ),
     "mistake.wrong_leg.instead": "Mida otra vez los tres lados del triángulo.",

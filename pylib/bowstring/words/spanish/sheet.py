@@ -27,7 +27,7 @@ MESSAGES = {
     "sheet.rule": "La regla del cuarto, y lo que costaría",
     "sheet.rounding": "Lo que cuesta redondear",
     "sheet.stakes": "Lugar de las ~estacas~",
-    "sheet.stick": "Listón de marcas",
+    "sheet.stick": "Listón de medidas",
     "sheet.readings": "Cómo se leyeron sus datos",
     "sheet.notes": "Notas",
     "sheet.bar_metric": (
@@ -97,14 +97,14 @@ MESSAGES = {
     "sheet.squaring_how": "Use el primero para el que haya espacio.",
     "sheet.squaring_level": "Ronda {level}, ~flecha~ {sagitta}",
     "sheet.checks_intro": (
-        "Ningún paso midió éstas. 19 de 20 lecturas quedan dentro del límite. Si se pasa: mida otra vez y halle la "
+        "Ningún paso midió estas. 19 de 20 lecturas quedan dentro del límite. Si se pasa: mida otra vez y halle la "
         "causa antes de seguir."
     ),
     "sheet.checks_worst": (
         "Peor caso: cada ~estaca~ de la ~revisión~ está fuera por toda su ~tolerancia~. Los dos se redondean "
         "hacia abajo, a una marca."
     ),
-    "sheet.checks_first": "¿Poco tiempo? Haga primero éstas: {checks}.",
+    "sheet.checks_first": "¿Poco tiempo? Haga primero estas: {checks}.",
     "sheet.checks_none_judge": (
         "Aquí ninguna ~revisión~ decide por sí sola. Trabaje más fino, o mida otra vez cada ~estaca~ desde A y B."
     ),
@@ -169,7 +169,7 @@ MESSAGES = {
     "sheet.way": "Ponga las ~estacas~: {method}",
     "sheet.rows_some": "Las primeras {shown} de {count} ~estacas~.",
     "sheet.steps_some": "Los primeros {shown} de {count} pasos. Los demás se hacen igual, con los números del cuadro.",
-    "sheet.method_taken": "El trabajo no dice el método; esta hoja usa éste: {method}.",
+    "sheet.method_taken": "El trabajo no dice el método; esta hoja usa este: {method}.",
     "sheet.advice": "Método recomendado",
     "sheet.ways_caption": (
         "Peor ~estaca~: 19 de 20 veces, la que puede quedar más fuera no pasa de esto, con todo y redondeo. Entre "
@@ -200,7 +200,7 @@ MESSAGES = {
     "sheet.model_size": "desviación estándar",
     "sheet.model_from": "base",
     "sheet.model_caption": (
-        "Cámbielos en el formulario si tiene mejores números. No cubren las equivocaciones; ésas sólo las hallan "
+        "Cámbielos en el formulario si tiene mejores números. No cubren las equivocaciones; esas solo las hallan "
         "las ~revisiones~."
     ),
     "sheet.stick_offsets": (

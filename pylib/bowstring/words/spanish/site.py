@@ -5,7 +5,7 @@
 MESSAGES = {
     "site.whole.wrong": "Esto no es un número entero.",
     "site.whole.remedy": "Dé un número entero.",
-    "site.rows.wrong": "Aquí va una lista de {most} renglones a lo más.",
+    "site.rows.wrong": "Aquí va una lista de {most} filas a lo más.",
     "site.rows.remedy": "Dé una lista, o no la ponga.",
     "site.stops_unsaid.wrong": "No se dijo qué estorba este obstáculo.",
     "site.stops_unsaid.remedy": (
@@ -33,9 +33,9 @@ MESSAGES = {
     "site.obstacle_name.remedy": "Llámelo por lo que es, como bodega, charco o árbol viejo.",
     "site.obstacle_twice.wrong": "Dos obstáculos se llaman {name}.",
     "site.obstacle_twice.remedy": "Dé a cada uno su nombre, para que la hoja diga cuál estorba.",
-    "site.error_large.wrong": "Ése no es un error chico: {most} a lo más.",
+    "site.error_large.wrong": "Ese no es un error chico: {most} a lo más.",
     "site.error_large.remedy": "Diga cuánto suele fallar la ~cuadrilla~, y revise la unidad.",
-    "site.angle_large.wrong": "Ése no es un error chico para un ángulo: {most} grados a lo más.",
+    "site.angle_large.wrong": "Ese no es un error chico para un ángulo: {most} grados a lo más.",
     "site.angle_large.remedy": "Diga cuánto suele fallar un ángulo girado, como 0°1' o 0.02.",
     "site.known_name.wrong": 'Un ~punto conocido~ no puede llamarse "{name}".',
     "site.known_name.remedy": (
@@ -51,7 +51,7 @@ MESSAGES = {
         "parte, dé la ~cuerda del arco~ medida, u otro nombre."
     ),
     "site.no_such_mark.wrong": "Ese punto no existe en el terreno.",
-    "site.no_such_mark.remedy": "Use uno de éstos: {known}.",
+    "site.no_such_mark.remedy": "Use uno de estos: {known}.",
     "site.mark_twice.wrong": "{mark} está dos veces.",
     "site.mark_twice.remedy": "Nombre dos puntos distintos.",
     "site.control_place.wrong": "No se dieron las coordenadas de este punto en el ~plano~.",
@@ -90,7 +90,7 @@ MESSAGES = {
     "site.parallel_close.remedy": (
         "Dé {least} o más, con un menos detrás de la ~cuerda del arco~. Para ~ordenadas~ desde A-B quítelo."
     ),
-    "site.halve_first_method.wrong": "Ir por mitades antes de otro método sólo va con ~ordenadas~.",
+    "site.halve_first_method.wrong": "Ir por mitades antes de otro método solo va con ~ordenadas~.",
     "site.halve_first_method.remedy": "Escoja ~ordenadas~, o quítelo.",
     "site.halve_first_stations.wrong": "Estaciones en la ~cuerda del arco~ y empezar por mitades no se combinan.",
     "site.halve_first_stations.remedy": "Quite uno de los dos.",

@@ -25,7 +25,7 @@ MESSAGES = {
     "table.tangent_at": "en la ~tangente~",
     "table.line_on": "prolongue la línea",
     "table.carry_on": "por esto, y sostenga",
-    "table.swing_in": "gire hacia dentro por",
+    "table.swing_in": "gire hacia adentro por",
     "table.from_mark": "{shown} desde {mark}",
     "table.from_start": "{shown} desde {start}",
     "table.string": "{first} a {last}",
