@@ -10,7 +10,7 @@ const UNREAD = "script, style, noscript";
 const root = document.documentElement;
 
 // What was chosen here, or what the device speaks.
-function ofDevice({ languages }) {
+function ofDevice(languages) {
   const chosen = stored();
   if (languages.some(({ name }) => name === chosen)) return chosen;
   for (const spoken of navigator.languages ?? [navigator.language]) {
@@ -80,16 +80,18 @@ function dress({ texts, attributes }) {
 // what it said then.
 export async function dressed(stays) {
   const words = JSON.parse(at("words").textContent);
-  const name = ofDevice(words);
-  const { tag } = words.languages.find((language) => language.name === name);
-  if (name === words.languages[0].name || stays) return { language: name, words };
+  const { languages } = words;
+  const own = languages[0].name; // what the page says as it comes
+  const name = stays ? own : ofDevice(languages);
+  if (name === own) return { language: own, words };
+  const { tag } = languages.find((language) => language.name === name);
   try {
     const there = await told(tag);
     dress(there);
     root.lang = tag;
     return { language: name, words: there.words };
   } catch {
-    return { language: words.languages[0].name, words }; // not to be had just now: the next start tries again
+    return { language: own, words }; // not to be had just now: the next start tries again
   }
 }
 

@@ -40,12 +40,12 @@ def remembered(most: int) -> Callable[[Callable[_P, _R]], Callable[_P, _R]]:
 
     def over(function: Callable[_P, _R]) -> Callable[_P, _R]:
         @lru_cache(most)
-        def kept(_language: str, *given: _P.args, **named: _P.kwargs) -> _R:  # type: ignore[misc]
+        def kept(_language: str, *given: _P.args, **named: _P.kwargs) -> _R:
             return function(*given, **named)
 
         @wraps(function)
         def asked(*given: _P.args, **named: _P.kwargs) -> _R:
-            return kept(_speaking, *given, **named)
+            return kept(_speaking, *given, **named)  # type: ignore[arg-type]
 
         return asked
 

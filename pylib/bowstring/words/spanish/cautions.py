@@ -13,7 +13,8 @@ MESSAGES = {
         "detector CAT y permiso de excavación."
     ),
     "top.stakes": (
-        "Póngale ~tapón~ de hongo a cada ~estaca de acero~ al clavarla. La ~tabla~ doblada es un resorte: fije "
+        "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla. Donde alguien pueda caerle encima, use un ~tapón~ hecho "
+        "contra empalamiento: el de plástico simple solo evita rasguños. La ~tabla~ doblada es un resorte: fije "
         "primero un extremo y hágase a un lado de su barrido."
     ),  # from memory
     "caution.odd_one": (
