@@ -110,7 +110,7 @@ def test_what_it_promises_is_what_the_package_says_of_that_job(keys: dict[str, s
 
 def test_a_layout_that_holds_says_so_and_asks_for_nothing() -> None:
     easy = first_lines(driven="hub", tolerance="1/2 in")
-    assert len(easy) == 1 and easy[0].startswith("Hubs and tacks") and "layouts of" in easy[0]
+    assert len(easy) == 1 and easy[0].startswith("Hubs and tacks") and " layouts" in easy[0]
 
 
 def test_without_a_tolerance_it_says_how_far_off_alone() -> None:

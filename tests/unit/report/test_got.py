@@ -177,7 +177,7 @@ def test_a_stake_is_judged_by_its_place_and_by_its_neighbours() -> None:
     quarter = 0.25 * FOOT / 12
     assert row["across"] == pytest.approx(quarter, abs=1e-9) and row["bump"] == pytest.approx(quarter, abs=1e-9)
     assert (row["within"], row["fair"], row["doubt"], row["slip"]) == (True, False, False, None)
-    assert row["move"] == {"text": "Move M in 1/4 in", "distance": pytest.approx(-quarter, abs=1e-9)}
+    assert row["move"] == {"text": "Move M inward 1/4 in", "distance": pytest.approx(-quarter, abs=1e-9)}
     inside = got_row(FINE, "M", reading("mid M", "M", "5 ft 2-7/8 in"))
     assert inside["move"]["text"] == "Move M out 1/8 in" and inside["fair"] is True  # type: ignore[index]
     assert got_row(FINE, "M", reading("mid M", "M", "5 ft 3-3/8 in"))["within"] is False
@@ -269,8 +269,8 @@ def test_a_helper_that_stands_elsewhere_is_told_by_its_own_place() -> None:
     told = answer_to({**job, "got": [{"stake": "c", "measures": [reading("A", "C", "37 ft 1 in")]}]})
     (row,) = told["got"]  # type: ignore[misc]
     assert row["stake"] == "C" and row["at"] is None and row["across"] is None and row["move"] is None
-    assert "off its place" in row["text"] and row["changes"] > 2
-    assert any("C stands" in text for text in told["cautions"])  # type: ignore[union-attr]
+    assert "out of place" in row["text"] and row["changes"] > 2
+    assert any("C is 1 in out of place" in text for text in told["cautions"])  # type: ignore[union-attr]
     kinds = {step["kind"] for step in told["steps"] if step["stake"]}  # type: ignore[union-attr]
     assert kinds == {"swing_beside"}
     assert all("hook" not in step["text"] for step in told["steps"] if step["stake"])  # type: ignore[union-attr]
