@@ -7,7 +7,7 @@ import pickle
 import re
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 import pytest
@@ -23,19 +23,46 @@ SAID = {"side": "left", "drawn_to": "face"}
 SOLVE_ONLY: dict[str, Any] = {"levels": 1}  # one level: the arc is what is asked
 
 
+class Copied(Mapping[str, Any]):
+    """A copy of an answer for one test: each part is worked out when the first test of the run reads it."""
+
+    def __init__(self, job: str, whole: bool) -> None:
+        self._asked, self._read = (job, whole), dict[str, Any]()
+        self._parts = _answering(job, whole)  # a job that can't be used is refused here
+
+    def __getitem__(self, part: str) -> Any:
+        if part not in self._read:
+            self._read[part] = pickle.loads(_pickled(*self._asked, part))
+        return self._read[part]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._parts)
+
+    def __len__(self) -> int:
+        return len(self._parts)
+
+    def __contains__(self, part: object) -> bool:
+        return part in self._parts
+
+
+@lru_cache(maxsize=200)  # each holds its whole layout; those asked for lately are those asked for again
+def _answering(job: str, whole: bool) -> Mapping[str, Any]:
+    return bowstring.answering(json.loads(job), whole=whole)
+
+
 @cache
-def _pickled(job: str, whole: bool) -> bytes:
-    return pickle.dumps(bowstring.answer(json.loads(job), whole=whole))
+def _pickled(job: str, whole: bool, part: str) -> bytes:
+    return pickle.dumps(_answering(job, whole)[part])
 
 
-def answer_to(job: Mapping[str, Any], *, whole: bool = False) -> dict[str, Any]:
+def answer_to(job: Mapping[str, Any], *, whole: bool = False) -> Copied:
     """Return the answer to a job, asked once in a run whoever looks at it; each gets a copy of its own.
 
-    Without the one dear figure that no sheet shows (``all_95`` of the methods) unless it's wanted ``whole``.
-    For tests of what stands in an answer; one about asking itself (twice, changed, refused) asks ``bowstring``.
+    What nobody reads isn't worked out: ``dict()`` of it works out all. Without the one dear figure that no sheet shows
+    (``all_95`` of the methods) unless it's wanted ``whole``. For tests of what stands in an answer; one about
+    asking itself (twice, changed, refused) asks ``bowstring``.
     """
-    copied: dict[str, Any] = pickle.loads(_pickled(json.dumps(job), whole))
-    return copied
+    return Copied(json.dumps(job), whole)
 
 
 def all_hold(cases: Mapping[str, tuple[Any, ...]], check: Callable[..., object]) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-import bowstring
+from helping import answer_to
 
 
 def assert_printed(value: float, printed: str) -> None:
@@ -15,7 +15,7 @@ def assert_printed(value: float, printed: str) -> None:
 
 def laid(unit: str, arc: dict[str, Any], method: str, **keys: Any) -> Any:
     """Return the answer to a job by this method, its centre within reach."""
-    return bowstring.answer({"bowstring": 1, "unit": unit, "arc": arc, "method": method, "centre": "reachable", **keys})
+    return answer_to({"bowstring": 1, "unit": unit, "arc": arc, "method": method, "centre": "reachable", **keys})
 
 
 def taped(answer: Any, start: str, end: str) -> float:

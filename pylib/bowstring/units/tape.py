@@ -220,9 +220,10 @@ class Tape:
         >>> make_tape("ft-in", None).show_past(-0.0095, 0.00635), make_tape("ft-in", None).show_past(0.0066, 0.00635)
         (('3/8 in', '1/4 in'), ('0.26 in', '0.25 in'))
         """
-        size = self.round(abs(metres))
+        size, step = self.round(abs(metres)), _SMALL_STEP[self.unit]
+        most = max(limit, float(_count(limit, step) * step))  # what the limit reads, where it stands on no mark
         texts = self.show_near(metres), self.show_limit(limit)
-        if size > limit and not math.isclose(size, limit, rel_tol=1e-9) and texts[0] != texts[1]:
+        if size > most and not math.isclose(size, most, rel_tol=1e-9) and texts[0] != texts[1]:
             return texts
         return self.show_over(metres, limit)
 

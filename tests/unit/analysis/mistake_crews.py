@@ -63,7 +63,7 @@ class Curve:
 
 @cache
 def kept(name: str) -> str:
-    return json.dumps([report_mistakes(lay_out(read_job(JOBS[name]))), bowstring.answer(JOBS[name])])
+    return json.dumps([report_mistakes(lay_out(read_job(JOBS[name]))), bowstring.answer(JOBS[name], whole=False)])
 
 
 def told(name: str) -> tuple[dict[str, Any], dict[str, Any]]:

@@ -56,7 +56,7 @@ def test_no_check_is_a_distance_that_a_step_has(job: dict[str, Any], got: bool, 
     if twin and job["method"] == "tapes" and "offset" not in job:  # a known mark on B: another name for one place
         job = {**job, "known": [{"name": "nail", "x": chord(job), "y": 0}], "tapes_from": ["A", "nail"]}
     try:
-        answer = bowstring.answer(job)
+        answer = bowstring.answering(job)
     except BadJob:
         return
     at, steps = places(answer), taped(answer)
@@ -67,19 +67,19 @@ def test_no_check_is_a_distance_that_a_step_has(job: dict[str, Any], got: bool, 
 
 
 def rise(job: dict[str, Any]) -> float:
-    return float(bowstring.answer({**job, "levels": 1})["staked"]["sagitta"])
+    return float(bowstring.answering({**job, "levels": 1})["staked"]["sagitta"])
 
 
 def chord(job: dict[str, Any]) -> float:
-    return float(bowstring.answer({**job, "levels": 1})["staked"]["chord"])
+    return float(bowstring.answering({**job, "levels": 1})["staked"]["chord"])
 
 
 def test_two_names_of_one_place_are_one() -> None:
     """A pull from a nail at B is a pull from B; a middle is read from both ends; both directions."""
     job = {"unit": "m", "arc": {"radius": 20, "central_angle": 60}, "levels": 2, "method": "tapes", "side": "left",
            "drawn_to": "face"}  # fmt: skip
-    plain = bowstring.answer(job)
-    nail = bowstring.answer({**job, "known": [{"name": "nail", "x": 20, "y": 0}], "tapes_from": ["nail", "A"]})
+    plain = bowstring.answering(job)
+    nail = bowstring.answering({**job, "known": [{"name": "nail", "x": 20, "y": 0}], "tapes_from": ["nail", "A"]})
     assert [(one["from"], one["to"]) for one in plain["checks"]] == [(one["from"], one["to"]) for one in nail["checks"]]
     recipe = Recipe({"N": Point(4.0, 5e-7)})
     recipe.do("ends", 0, [Take("A", Point(0.0, 0.0)), Take("B", Point(4.0, 0.0))])
@@ -93,7 +93,7 @@ def test_two_names_of_one_place_are_one() -> None:
 @pytest.mark.parametrize(("levels", "left"), [(1, False), (2, True), (3, True)])
 def test_half_chords_stand_under_the_step_that_reads_them(levels: int, left: bool) -> None:
     job = {"unit": "m", "arc": {"chord": 18, "sagitta": 2.5}, "levels": levels, "side": "left", "drawn_to": "face"}
-    answer = bowstring.answer(job)
+    answer = bowstring.answering(job)
     assert bool(answer["checks"]) is left
     assert not any(check["kind"] == "half" for check in answer["checks"])
     text = " ".join(sheet_text(answer).split())

@@ -217,7 +217,7 @@ def test_a_foot_is_taped_from_where_a_stands_when_a_is_moved(method: str) -> Non
     rows = json.loads(json.dumps(report_mistakes(lay_out(read_job(job)))))
     row = {one["kind"]: one for one in rows if one["kind"] == "no_offset"}
     assert {one["kind"] for one in row["no_offset"]["caught_by"]} >= {"ordinate"}
-    assert_checks(row, bowstring.answer(job), 0.005)
+    assert_checks(row, bowstring.answering(job), 0.005)
 
 
 def assert_checks(rows: dict[str, Any], answer: dict[str, Any], mark: float) -> None:

@@ -36,6 +36,7 @@ def laid(method: str) -> Work:
     return Work({**JOB, "method": method})
 
 
+@cache
 def checks_of(work: Work) -> list[tuple[Check, float]]:
     """Return each check that a sheet shows, with the limit that is printed."""
     layout, tape = work.layout, work.job.tape

@@ -186,7 +186,7 @@ def test_many_stakes_that_the_tape_alone_moves() -> None:
         "bowstring": 1, "unit": "m", "arc": {"chord": 60, "sagitta": 12}, "levels": 10, "method": "tapes",
         "errors": {"read": 0, "stake": 0, "line": 0, "angle": 0, "scale": 1e-3},
     }  # fmt: skip
-    accuracy: Any = bowstring.answer(job)["accuracy"]
+    accuracy: Any = bowstring.answering(job)["accuracy"]
     assert accuracy["all_95"] == pytest.approx(accuracy["miss_95"], rel=1e-3)
 
 
@@ -197,5 +197,5 @@ def test_nothing_can_go_wrong_without_errors() -> None:
     assert accuracy.all_95 == accuracy.miss_95 == 0
     assert accuracy.together.chance(1e-6) == 1
     job = {"bowstring": 1, "unit": "m", "arc": {"chord": 18, "sagitta": 3.4}, "tolerance": "5 mm", "levels": 2}
-    answer: Any = bowstring.answer({**job, "errors": dict.fromkeys(TYPICAL, 0)})
+    answer: Any = bowstring.answering({**job, "errors": dict.fromkeys(TYPICAL, 0)})
     assert answer["accuracy"]["chance"] == 1

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from functools import cache
 from typing import Any
 
@@ -93,7 +93,7 @@ _KeptList = type("_KeptList", (list,), dict.fromkeys(_CHANGES, _refuse))
 
 
 def _kept(value: Any) -> Any:
-    if isinstance(value, dict):
+    if isinstance(value, Mapping):
         return _KeptDict({key: _kept(one) for key, one in value.items()})
     return _KeptList(_kept(one) for one in value) if isinstance(value, list) else value
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 import re
+from functools import cache
 from itertools import pairwise
 from typing import Any
 from xml.etree import ElementTree
@@ -166,9 +167,15 @@ def test_every_site_has_a_plan_that_fits_a_phone(job: dict[str, Any]) -> None:
 # --- what is tapped
 
 
+@cache
+def _map_of_plan(job: str) -> dict[str, str]:
+    """Where the plan of a job puts things, drawn once however often it is tapped."""
+    return map_of(drawn(json.loads(job)))
+
+
 def tap(corners: list[tuple[float, float]], job: dict[str, Any], stops: str = "feet", **more: str) -> dict[str, Any]:
     """Tap corners (metres in the chord's frame) on the plan of a job; return what Python says."""
-    plan = map_of(drawn(job))
+    plan = _map_of_plan(json.dumps(job))
     points = [[x * float(plan["scale"]), y * float(plan["scale"]) * int(plan["up"])] for x, y in corners]
     fields = {**fields_of_job(job), **more}
     asked = {"fields": fields, "points": points, "stops": stops, **plan}

@@ -8,7 +8,7 @@ or from other texts, is named in ``ANEW`` with where.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from typing import Any
 
 import pytest
@@ -86,7 +86,7 @@ TEXTS = {
 
 def leaves(value: Any, place: tuple[Any, ...]) -> Iterator[tuple[Any, ...]]:
     """Yield the place of each text in an answer that a person reads."""
-    if isinstance(value, dict):
+    if isinstance(value, Mapping):
         for key, inner in value.items():
             yield from leaves(inner, (*place, key))
     elif isinstance(value, list):
@@ -110,9 +110,9 @@ def signs_in(html: str) -> set[str]:
     return set(re.findall(r"zq\d+z", html))
 
 
-def altered(answer: dict[str, Any]) -> tuple[dict[str, Any], dict[str, tuple[Any, ...]]]:
+def altered(told: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, tuple[Any, ...]]]:
     """Return the answer with a sign of its own in each such text, and the places by their signs."""
-    signs: dict[str, tuple[Any, ...]] = {}
+    answer, signs = dict(told), dict[str, tuple[Any, ...]]()
     for number, place in enumerate(list(leaves(answer, ()))):
         sign = f"zq{number}z"
         signs[sign] = place

@@ -106,7 +106,7 @@ def test_a_link_carries_the_whole_job(job: dict[str, Any]) -> None:
             assert back[key] == job[key]
     taken = answer_to(job)["method"]
     assert back["method"] == taken  # the link says what was taken
-    assert json.dumps(bowstring.answer(back, whole=False)) == json.dumps(answer_to({**job, "method": taken}))
+    assert json.dumps(bowstring.answer(back, whole=False)) == json.dumps(dict(answer_to({**job, "method": taken})))
     sent = answer_to(job)
     notes = [note for note in sent["notes"] if "so the method is" not in note]  # the link says the method itself
     assert bowstring.answer(back, whole=False) == {**sent, "method_said": True, "notes": notes}

@@ -14,7 +14,7 @@ from typing import Any
 
 import pytest
 
-from bowstring import answer
+from helping import answer_to
 
 FOOT = 0.3048
 ALL = {"centre", "halving", "rule", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates"}
@@ -27,9 +27,7 @@ def box(name: str, x0: float, y0: float, x1: float, y1: float, stops: str = "tap
 
 
 def ask(*ground: dict[str, Any], arc: dict[str, Any] | None = None, levels: int = 2, **more: Any) -> dict[str, Any]:
-    return answer(
-        {"centre": "reachable", "arc": arc or ARC, "levels": levels, "ground": list(ground), **more}, whole=False
-    )
+    return answer_to({"centre": "reachable", "arc": arc or ARC, "levels": levels, "ground": list(ground), **more})
 
 
 def possible(told: dict[str, Any]) -> set[str]:

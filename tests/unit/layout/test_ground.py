@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 from shapely import LineString, Polygon
 
-from bowstring import answer
+from helping import answer_to
 from unit.layout.test_advice import ARC, FOOT, POST, ask, box, changes, possible, row
 
 OAK = box("the oak", 18, -3, 22, 7)
@@ -22,7 +22,7 @@ PLAIN: dict[str, Any] = {"side": "left", "drawn_to": "face"}
 
 
 def told(*ground: dict[str, Any], **keys: Any) -> dict[str, Any]:
-    return answer({"arc": ARC, "levels": 2, "tolerance": "1 in", "ground": list(ground), **PLAIN, **keys})
+    return answer_to({"arc": ARC, "levels": 2, "tolerance": "1 in", "ground": list(ground), **PLAIN, **keys})
 
 
 def ends_of(sheet: dict[str, Any]) -> list[dict[str, Any]]:

@@ -22,9 +22,9 @@ HALF_SECOND = 0.5 / 3600 + 1e-9
 SIGHTED = {"ends": "B", "neither": "B", "one-end": "S", "corner": "P"}
 
 
-def answer_of(**keys: Any) -> dict[str, Any]:
-    return dict(bowstring.answer({"unit": "m", "drawn_to": "face", "method": "angles", "levels": 3, "side": "left",
-                                  **keys}))  # fmt: skip
+def answer_of(**keys: Any) -> Any:
+    return bowstring.answering({"unit": "m", "drawn_to": "face", "method": "angles", "levels": 3, "side": "left",
+                                **keys})  # fmt: skip
 
 
 def read_dms(shown: str) -> float:

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 import bowstring
+from helping import answer_to
 
 
 def near(one: float, other: float) -> bool:
@@ -22,7 +23,7 @@ def job(parallel: Any, **more: Any) -> dict[str, Any]:
 
 
 def steps_of(**more: Any) -> list[dict[str, Any]]:
-    told: Any = bowstring.answer(job(**more), whole=False)
+    told: Any = answer_to(job(**more), whole=False)
     return [step for step in told["steps"] if step["level"]]
 
 
@@ -52,7 +53,7 @@ def test_the_numbers_by_hand_beyond_the_curve() -> None:
 
 def test_a_string_through_the_arc_has_ordinates_on_both_hands() -> None:
     """7 m from the chord: over 5 m the arc is 2 m back toward it, over 13 m 2 m on; the table says which way."""
-    told: Any = bowstring.answer(job(7), whole=False)
+    told: Any = answer_to(job(7), whole=False)
     (table,) = told["tables"]
     assert [row[-1] for row in table["rows"]] == [
         "2.000 m toward A-B",
@@ -74,7 +75,7 @@ def test_the_other_hand_turns_the_words_and_no_number() -> None:
 
 def test_past_a_half_circle_the_string_runs_on_past_its_ends() -> None:
     """Radius 25 m, rise 40 m over a chord of 40 m: at three parts of the arc, and the widest places stand 5 m out."""
-    told: Any = bowstring.answer(
+    told: Any = answer_to(
         {"unit": "m", "arc": {"chord": 40, "sagitta": 40}, "method": "ordinates", "parallel": -10, "levels": 3,
          "side": "left", "drawn_to": "face", "tape": {"length": 60}}, whole=False,
     )  # fmt: skip
@@ -90,7 +91,7 @@ def test_past_a_half_circle_the_string_runs_on_past_its_ends() -> None:
 
 def test_a_stake_right_over_an_end_is_squared_off_that_end() -> None:
     """A three-quarter circle in six parts: a third of it from A stands square over A, one diameter's chord up."""
-    told: Any = bowstring.answer(
+    told: Any = answer_to(
         {"unit": "m", "arc": {"radius": 2, "central_angle": 270}, "method": "ordinates", "parallel": -1,
          "spacing": "1.6 m", "side": "left", "drawn_to": "face"}, whole=False,
     )  # fmt: skip
@@ -106,13 +107,13 @@ WALL = {"name": "hedge", "stops": "tape", "outline": [[15, -1], [25, -1], [25, 1
 
 
 def test_where_the_chord_is_blocked_its_row_is_possible_and_the_chords_own_is_not() -> None:
-    told: Any = bowstring.answer(job(30, ground=[WALL], tape={"length": 50}), whole=False)
+    told: Any = answer_to(job(30, ground=[WALL], tape={"length": 50}), whole=False)
     plain, parallel = (row for row in told["methods"] if row["method"] == "ordinates")
     assert (plain["parallel"], parallel["parallel"]) == (None, 30)
     assert not plain["possible"] and "hedge" in plain["why_not"]
     assert parallel["possible"] and parallel["why_not"] is None
     assert told["parallel"] == 30 and told["method"] == "ordinates"
-    behind: Any = bowstring.answer(job(-9, ground=[WALL], tape={"length": 50}), whole=False)
+    behind: Any = answer_to(job(-9, ground=[WALL], tape={"length": 50}), whole=False)
     row = next(row for row in behind["methods"] if row["parallel"])
     assert not row["possible"], "from behind the chord the offset to the middle runs through the hedge"
 
@@ -123,7 +124,7 @@ def test_where_a_diagonal_is_blocked_the_ends_are_squared_off_the_string() -> No
     pa, pb, proof, *_ = steps_of(parallel=-9, ground=[tree], tape={"length": 50}, stations=[5])
     assert [pa["kind"], pb["kind"], proof["kind"]] == ["parallel_squared_behind"] * 2 + ["parallel_squared"]
     assert shown(pa) == ["9.000 m"] and shown(proof) == ["40.000 m"]
-    told: Any = bowstring.answer(job(-9, ground=[tree, WALL], tape={"length": 50}, stations=[5]), whole=False)
+    told: Any = answer_to(job(-9, ground=[tree, WALL], tape={"length": 50}, stations=[5]), whole=False)
     row = next(row for row in told["methods"] if row["parallel"])
     assert not row["possible"] and {block["what"] for block in row["blocks"]} == {"oak"}, "no string A-B either"
 
@@ -136,7 +137,7 @@ def test_a_tape_shorter_than_the_diagonal_squares_the_ends_and_proves_by_what_it
 
 
 def test_every_pull_of_every_step_is_within_the_tape_or_told() -> None:
-    told: Any = bowstring.answer(job(-9, tape={"length": 12}, stations=[5]), whole=False)
+    told: Any = answer_to(job(-9, tape={"length": 12}, stations=[5]), whole=False)
     row = next(row for row in told["methods"] if row["parallel"])
     assert {block["kind"] for block in row["blocks"]} == {"tape"}
 
@@ -147,20 +148,20 @@ def test_it_is_advised_at_the_distance_given_and_the_chord_is_not() -> None:
     beds = [{"name": name, "stops": "tape", "outline": [[x, 0.2], [x + 4, 0.2], [x + 4, 1], [x, 1]]}
             for name, x in (("bed", 3), ("box", 33))]  # fmt: skip
     more: dict[str, Any] = {"ground": [WALL, *beds], "tape": {"length": 50}, "room": {"behind": 10}}
-    told: Any = bowstring.answer(job(30, **more), whole=False)
+    told: Any = answer_to(job(30, **more), whole=False)
     assert (told["advice"]["method"], told["advice"]["parallel"]) == ("ordinates", 30)
     text = "Use ordinates from a string parallel to A-B, 30.000 m beyond it toward the curve"
     assert told["advice"]["text"].startswith(text)
-    open_ground: Any = bowstring.answer(job(-9), whole=False)
+    open_ground: Any = answer_to(job(-9), whole=False)
     assert (open_ground["advice"]["method"], open_ground["advice"]["parallel"]) != ("ordinates", None)
     without = job(-9, **more)
     del without["parallel"]
-    rows: Any = bowstring.answer(without, whole=False)
+    rows: Any = answer_to(without, whole=False)
     assert all(row["parallel"] is None for row in rows["methods"]) and rows["parallel"] is None
 
 
 def test_halving_first_wins_and_the_string_is_compared_all_the_same() -> None:
-    told: Any = bowstring.answer({**{key: value for key, value in job(-9).items() if key != "stations"},
+    told: Any = answer_to({**{key: value for key, value in job(-9).items() if key != "stations"},
                                   "halve_first": 1}, whole=False)  # fmt: skip
     assert told["parallel"] is None and told["halve_first"] == 1
     assert [row["parallel"] for row in told["methods"] if row["method"] == "ordinates"] == [None, -9]
@@ -169,7 +170,7 @@ def test_halving_first_wins_and_the_string_is_compared_all_the_same() -> None:
 def test_it_goes_with_every_method_as_a_row_of_its_own() -> None:
     whole = job(-9, method="tapes")
     del whole["stations"]
-    rows: Any = bowstring.answer(whole, whole=False)["methods"]
+    rows: Any = answer_to(whole, whole=False)["methods"]
     names = [row["name"] for row in rows if row["method"] == "ordinates"]
     assert names == ["ordinates from the long chord", "ordinates from a string parallel to A-B, 9.000 m behind it"]
 
@@ -182,10 +183,10 @@ def test_links_carry_it() -> None:
 
 def test_a_stake_on_the_string_itself_is_squared_off_by_nothing() -> None:
     """9 m from the chord the arc crosses the string over 13 m; half a mark of 1 mm is as good as on it."""
-    told: Any = bowstring.answer(job("9.0004 m"), whole=False)
+    told: Any = answer_to(job("9.0004 m"), whole=False)
     first, second, _third = [step for step in told["steps"] if step["stake"]]
     assert second["kind"] == "parallel_over_on" and "Drive K2 there, on the string." in second["text"]
     assert first["kind"] == "parallel_toward_on"
     assert told["tables"][0]["rows"][1][-1] == "none: on the string"
-    moved: Any = bowstring.answer(job("9.0006 m"), whole=False)
+    moved: Any = answer_to(job("9.0006 m"), whole=False)
     assert [step["kind"] for step in moved["steps"] if step["stake"] == "K2"] == ["parallel_toward_on"]

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 import bowstring
 from bowstring.job.job import read_job
 from bowstring.layout.layout import Layout, lay_out
+from helping import answer_to
 
 FOOT = 0.3048
 ROUND_FEET, ROUND_METRES = {100, 50, 20, 10, 5, 2, 1, 0.5, 0.25}, {50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1}
@@ -33,7 +34,7 @@ def test_the_ordinates_of_a_walk_by_hand() -> None:
     layout = laid("ft", 26, 2)
     places = [-12, -10, -8, -6, -4, -2, 0, 2, 4, 6, 8, 10, 12]
     assert from_the_middle(layout, FOOT) == pytest.approx(places, abs=1e-9)
-    told: Any = bowstring.answer({"arc": {"chord": "26 ft", "sagitta": "2 ft"}, "method": "ordinates", "side": "left",
+    told: Any = answer_to({"arc": {"chord": "26 ft", "sagitta": "2 ft"}, "method": "ordinates", "side": "left",
                                   "drawn_to": "face"}, whole=False)  # fmt: skip
     middle, first, second = [step for step in told["steps"] if step["level"]][:3]
     assert middle["kind"] == "string_middle" and [one["shown"] for one in middle["measures"]] == ["13' 0\""]
@@ -75,14 +76,14 @@ def test_toward_a_steep_end_they_stand_closer() -> None:
 
 def test_the_gap_that_no_round_distance_closes_is_told() -> None:
     """A half circle of 100 ft: 3 in from its end it is hypot(0.25, root(100² - 99.75²)) = 7.07 ft down to it."""
-    told: Any = bowstring.answer({"unit": "ft", "arc": {"chord": 200, "sagitta": 100}, "method": "ordinates",
+    told: Any = answer_to({"unit": "ft", "arc": {"chord": 200, "sagitta": 100}, "method": "ordinates",
                                   "side": "left", "drawn_to": "face", "tape": {"length": 300}},
                                  whole=False)  # fmt: skip
     last = told["stakes"][-2]
     gap = hypot(last["x"] / FOOT - 200, last["y"] / FOOT)
     assert gap == pytest.approx(7.07, abs=0.005)
     assert [note for note in told["notes"] if "7.07 ft" in note and "steep" in note]
-    flat: Any = bowstring.answer({"unit": "ft", "arc": {"chord": 40, "sagitta": 5}, "method": "ordinates",
+    flat: Any = answer_to({"unit": "ft", "arc": {"chord": 40, "sagitta": 5}, "method": "ordinates",
                                   "side": "left", "drawn_to": "face"}, whole=False)  # fmt: skip
     assert not [note for note in flat["notes"] if "steep" in note]
 
@@ -138,5 +139,5 @@ def test_an_arc_shorter_than_the_first_round_distance_still_takes_a_stake() -> N
     job = {"unit": "ft", "arc": {"radius": 13.1, "chord": 2.4}, "side": "left", "drawn_to": "face"}
     for method in ("tangent", "ordinates"):
         for end in ("A", "B", "both"):
-            told = bowstring.answer({**job, "method": method, "tangent_from": end}, whole=False)
+            told = answer_to({**job, "method": method, "tangent_from": end}, whole=False)
             assert len(told["stakes"]) > 2

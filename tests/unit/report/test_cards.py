@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from typing import Any
 
 import pytest
@@ -121,7 +122,7 @@ OTHER = {"LEFT": "RIGHT", "RIGHT": "LEFT", "left": "right", "right": "left"}
 def mirrored(value: Any) -> Any:
     if isinstance(value, str):
         return SIDES.sub(lambda found: OTHER[found[0]], value)
-    if isinstance(value, dict):
+    if isinstance(value, Mapping):
         return {key: mirrored(one) for key, one in value.items() if key != "right"} | (
             {"right": mirrored(value["right"])} if "right" in value else {}
         )

@@ -11,7 +11,8 @@ from typing import Any
 
 import pytest
 
-from bowstring import BadJob, answer
+from bowstring import BadJob
+from helping import answer_to
 
 METHODS = ("centre", "halving", "rule", "ordinates", "tangent", "produced", "tapes", "angles", "coordinates")
 ROW = {"method", "possible", "why_not", "stakes", "measurements", "longest_pull", "miss_95", "all_95", "hands"}
@@ -19,7 +20,8 @@ PACKAGE = Path(__file__).resolve().parents[3] / "pylib"
 
 
 def ask(**more: object) -> dict[str, Any]:
-    return answer({"centre": "reachable", "unit": "m", "arc": {"chord": "12 m", "sagitta": "2 m"}, "levels": 3, **more})
+    usual = {"centre": "reachable", "unit": "m", "arc": {"chord": "12 m", "sagitta": "2 m"}, "levels": 3}
+    return answer_to({**usual, **more}, whole=True)
 
 
 def test_halving_is_what_is_done_unless_another_way_is_asked_for() -> None:
@@ -72,7 +74,7 @@ def test_the_usual_errors_are_the_mark_over_root_12_and_the_class_over_root_3(
 ) -> None:
     """a and b of the tape classes: UK Measuring Instruments Regulations 2016, S.I. 2016/1153, Schedule 1I."""
     a, b = {"II": (0.3, 0.2), "III": (0.6, 0.4)}[klass]
-    told = answer({"unit": unit, "arc": {"chord": "12 m", "sagitta": "2 m"}, "levels": 3, "method": "tapes"})
+    told = answer_to({"unit": unit, "arc": {"chord": "12 m", "sagitta": "2 m"}, "levels": 3, "method": "tapes"})
     errors = told["accuracy"]["errors"]  # type: ignore[index]
     longest = next(row for row in told["methods"] if row["method"] == "tapes")["longest_pull"]  # type: ignore[attr-defined]
     assert math.isclose(errors["read"], mark / math.sqrt(12), rel_tol=1e-12)
@@ -95,10 +97,10 @@ def test_the_ends_are_exact_unless_a_known_mark_carries_a_sigma() -> None:
     """Two tapes from A and B alone, every other error 0: an end's error along the chord goes on by geometry."""
     nothing = dict.fromkeys(("read", "scale", "stake", "line", "angle"), 0)
     job = {"unit": "m", "arc": {"chord": "6 m", "sagitta": "4 m"}, "levels": 1, "method": "tapes", "errors": nothing}
-    exact = answer(job)["stakes"]
+    exact = answer_to(job)["stakes"]
     assert all(stake["sigma_across"] == 0 for stake in exact)  # type: ignore[attr-defined]
     known = [{"name": "A", "x": 0, "y": 0, "sigma": "3 mm"}]
-    a, middle, b = answer({**job, "known": known})["stakes"]  # type: ignore[misc]
+    a, middle, b = answer_to({**job, "known": known})["stakes"]  # type: ignore[misc]
     assert a["sigma_across"] == pytest.approx(0.003) and a["sigma_along"] == pytest.approx(0.003)
     assert b["sigma_across"] == b["sigma_along"] == 0
     # Rows (3, 4)/5 and (-3, 4)/5: A's shift (p, q) moves the first tape's end by (3p + 4q)/5, so the crown by

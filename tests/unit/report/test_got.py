@@ -44,7 +44,7 @@ def test_the_gap_told_is_the_widest_that_is_left() -> None:
 def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
     """Half chords 237 and 236 in over a string of 456 in: (237² - 236²)/(2 x 456) = 0.519 in toward B."""
     (text,) = [text for text in answer_to({**PLAIN, **ASIDE})["cautions"] if "off its string's midpoint" in text]
-    assert "stands 1/2 in off" in text and "toward B" in text
+    assert "is 1/2 in off" in text and "toward B" in text
     other = {"got": [{"stake": "M", "half_chords": ["19 ft 8 in", "19 ft 9 in"]}]}
     (text,) = [text for text in answer_to({**PLAIN, **other})["cautions"] if "off its string's midpoint" in text]
     assert "toward A" in text
@@ -207,7 +207,7 @@ def test_without_a_tolerance_too_a_stake_that_is_far_off_is_a_stop() -> None:
     got = [{"stake": "K1", "measures": [reading("mid A-B", "foot K1", "5 ft 3-1/4 in")]}]
     told = answer_to({**ORDINATES, "got": got})
     (stop,) = told["stops"]
-    assert stop.startswith("Don't build yet: K1 stands 4' 3\" inside the arc.") and "tape it again" in stop
+    assert stop.startswith("Don't build yet: K1 is 4' 3\" inside the arc.") and "tape it again" in stop
     assert [way["panel"] for way in told["ways_out"]] == ["got"]
     (row,) = told["got"]
     assert row["move"] is None and row["text"].endswith("tape it again.")
@@ -316,7 +316,7 @@ def test_a_stake_that_stands_is_told_as_such_and_in_every_sheet(method: str) -> 
     ]
     told = answer_to({**job, "got": [{"stake": "K2", "measures": measures[-1:]}]})
     (stands,) = [step for step in told["steps"] if step["stake"] == "K2"]  # type: ignore[union-attr]
-    assert "K2 stands already" in stands["text"] and "K2 stands already" in " ".join(sheet_text(told).split())
+    assert "K2 is already set" in stands["text"] and "K2 is already set" in " ".join(sheet_text(told).split())
     assert "K2" in sheet_html(told)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 import pytest
@@ -34,7 +34,7 @@ NO_HAND = re.compile(r"right (angle|tri)\w*|(is|be|are) left|left over|all right
 
 
 def texts_in(value: object) -> Iterator[str]:
-    if isinstance(value, dict):
+    if isinstance(value, Mapping):
         for inner in value.values():
             yield from texts_in(inner)
     elif isinstance(value, list):

@@ -79,7 +79,7 @@ def assert_hands(answer: dict[str, Any]) -> int:
 @given(job=jobs())
 def test_every_printed_hand_is_the_true_one(job: dict[str, Any]) -> None:
     try:
-        answer = bowstring.answer(job)
+        answer = bowstring.answering(job)
     except BadJob:
         return
     with about(job):
@@ -100,7 +100,7 @@ SQUARED = {
 @pytest.mark.parametrize("angle", [45, 150, 205, 207, 250, 320])
 def test_ordinates_after_halving_go_by_their_own_string(angle: float, side: str) -> None:
     """From A-Q1, Q1-M and so on; somebody who faces B from A would turn the other way past some 206 degrees."""
-    answer = bowstring.answer(
+    answer = bowstring.answering(
         {"unit": "m", "arc": {"radius": 10, "central_angle": angle}, "spacing": 1, "method": "ordinates",
          "halve_first": 2, "side": side, "drawn_to": "face"}
     )  # fmt: skip
@@ -121,7 +121,7 @@ def test_ordinates_after_halving_go_by_their_own_string(angle: float, side: str)
 def test_a_foot_on_a_smaller_chord_is_its_own_mark() -> None:
     """The same stake has a foot on the string A to B too, for a check: each keeps its place."""
     for spacing, times in ((12, 1), (5, 2), (3, 1)):
-        answer = bowstring.answer(
+        answer = bowstring.answering(
             {"unit": "m", "arc": {"radius": 50, "central_angle": 45}, "spacing": spacing, "method": "ordinates",
              "halve_first": times, "side": "left", "drawn_to": "face"}
         )  # fmt: skip

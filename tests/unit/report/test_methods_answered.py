@@ -9,8 +9,8 @@ from typing import Any
 import mpmath
 import pytest
 
-import bowstring
 from exact_circle import Circle
+from helping import answer_to
 
 METHODS = ("centre", "halving", "rule", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates")
 
@@ -28,7 +28,7 @@ EVERY_START: dict[str, dict[str, Any]] = {
 
 def answered(**keys: Any) -> Any:
     usual = {} if "spacing" in keys else {"levels": 3}
-    return bowstring.answer({"bowstring": 1, "unit": "m", "arc": {"chord": 18, "sagitta": 3.4}, **usual, **keys})
+    return answer_to({"bowstring": 1, "unit": "m", "arc": {"chord": 18, "sagitta": 3.4}, **usual, **keys})
 
 
 @pytest.mark.parametrize("start", EVERY_START)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from typing import Any
 
 import pytest
 
-import bowstring
 from bowstring.sheet.text import sheet_text
+from helping import answer_to
 
 UNDER_A_METRE = re.compile(r"(?<![\d.=] )(?<![\d.])-?0\.\d+ m\b")
 JOB: dict[str, Any] = {"unit": "m", "arc": {"chord": 3.2, "sagitta": 0.3}, "side": "left", "drawn_to": "face",
@@ -19,7 +20,7 @@ METHODS = ("centre", "halving", "rule", "ordinates", "tangent", "tapes", "produc
 
 def texts(value: Any, key: str = "") -> list[tuple[str, str]]:
     """Every text of an answer with the key that it stands under."""
-    if isinstance(value, dict):
+    if isinstance(value, Mapping):
         return [pair for name, one in value.items() for pair in texts(one, name)]
     if isinstance(value, list):
         return [pair for one in value for pair in texts(one, key)]
@@ -29,7 +30,7 @@ def texts(value: Any, key: str = "") -> list[tuple[str, str]]:
 @pytest.mark.parametrize("method", METHODS)
 @pytest.mark.parametrize("start", ["ends", "one-end", "corner"])
 def test_no_length_under_a_metre_is_told_in_metres(method: str, start: str) -> None:
-    answer = bowstring.answer({**JOB, "method": method, "levels": 3, "start": start})
+    answer = answer_to({**JOB, "method": method, "levels": 3, "start": start})
     shown = [(key, text) for key, text in texts({**answer, "tables": [], "readings": []}) if key not in RUNNING]
     # A check of an ordinate and a blunder that one sees say where along A-B, as the table of stakes does.
     told = [re.sub(r"(at -?\d+\.\d+ m from A)", "", text, flags=re.IGNORECASE) for _key, text in shown]
@@ -44,7 +45,7 @@ def test_no_length_under_a_metre_is_told_in_metres(method: str, start: str) -> N
 
 
 def test_columns_of_places_keep_one_unit() -> None:
-    answer = bowstring.answer({**JOB, "method": "ordinates", "levels": 3})
+    answer = answer_to({**JOB, "method": "ordinates", "levels": 3})
     for name in ("x_shown", "along_shown"):
         assert all(re.fullmatch(r"-?\d+\.\d{3} m", stake[name]) for stake in answer["stakes"])
     (table,) = answer["tables"]
@@ -56,7 +57,7 @@ def test_columns_of_places_keep_one_unit() -> None:
 
 @pytest.mark.parametrize("method", ["ordinates", "tangent"])
 def test_a_step_and_its_row_say_one_number_alike(method: str) -> None:
-    answer = bowstring.answer({**JOB, "method": method, "levels": 3})
+    answer = answer_to({**JOB, "method": method, "levels": 3})
     rows = {row[0]: row[2] for table in answer["tables"] for row in table["rows"]}
     for step in answer["steps"]:
         if step["stake"]:
@@ -66,7 +67,7 @@ def test_a_step_and_its_row_say_one_number_alike(method: str) -> None:
 
 
 def test_what_was_typed_is_read_back_in_millimetres_first() -> None:
-    answer = bowstring.answer({**JOB, "arc": {"chord": 3.2, "sagitta": "0.029 m"}, "levels": 1})
+    answer = answer_to({**JOB, "arc": {"chord": 3.2, "sagitta": "0.029 m"}, "levels": 1})
     read = {row["field"]: row["text"] for row in answer["readings"]}
     assert read["arc.sagitta"].startswith("29 mm = 0.029 m") and read["arc.chord"].startswith("3.200 m = 3200 mm")
     assert "5 mm" in sheet_text(answer) and answer["mark"] == "5 mm"

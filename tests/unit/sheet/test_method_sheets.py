@@ -9,13 +9,12 @@ import xml.etree.ElementTree as ET
 
 import pytest
 
-from bowstring import answer
 from bowstring.drawings.method import method_svg
 from bowstring.drawings.scatter import scatter_svg
 from bowstring.sheet.csv import stakes_csv
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.text import sheet_text
-from helping import SAID
+from helping import SAID, answer_to
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_reader import Read
 
@@ -26,7 +25,7 @@ ALL = ("halving", "rule", *ROUND_ONCE)
 def told(method: str, **more: object) -> dict[str, object]:
     job = {"arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/2 in", "drawn_to": "face",
            "side": "left", "method": method, "centre": "reachable", **more}  # fmt: skip
-    return answer({key: value for key, value in job.items() if value is not None})
+    return answer_to({key: value for key, value in job.items() if value is not None})
 
 
 @pytest.mark.parametrize("method", ALL)
@@ -135,7 +134,7 @@ def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: st
     faces from the first to the second; the other crossing, (9, 8.6), is 5.2 m outside.
     """
     known = [{"name": "post", "x": 0, "y": 6}, {"name": "tree", "x": 18, "y": 6}]
-    found = answer({"unit": "m", "arc": {"chord": 18, "sagitta": 3.4}, "levels": 1, "method": "tapes", "side": side,
+    found = answer_to({"unit": "m", "arc": {"chord": 18, "sagitta": 3.4}, "levels": 1, "method": "tapes", "side": side,
                     "known": known, "tapes_from": ["post", "tree"]})  # fmt: skip
     step = next(step for step in found["steps"] if step["stake"] == "K1")  # type: ignore[attr-defined]
     hand = "right" if side == "left" else "left"
@@ -144,7 +143,7 @@ def test_two_tapes_held_beyond_the_curve_cross_on_the_hand_that_is_told(side: st
 
 @pytest.mark.parametrize("method", ALL)
 def test_a_spacing_wider_than_the_arc_still_sets_a_stake(method: str) -> None:
-    found = answer(
+    found = answer_to(
         {
             **SAID,
             "unit": "m",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from hypothesis import given, settings
@@ -33,7 +33,7 @@ def swapped(text: str) -> str:
 
 
 def texts(value: Any) -> Iterator[str]:
-    if isinstance(value, dict):
+    if isinstance(value, Mapping):
         for one in value.values():
             yield from texts(one)
     elif isinstance(value, list):

@@ -2,8 +2,8 @@
 
 from typing import Any
 
-from bowstring import answer
 from bowstring.sheet.text import sheet_text
+from helping import answer_to
 
 FLAT: dict[str, Any] = {
     "bowstring": 1,
@@ -18,13 +18,13 @@ TANGENT: dict[str, Any] = {
 
 
 def one_line(job: dict[str, Any]) -> str:
-    return " ".join(sheet_text(answer(job)).split())
+    return " ".join(sheet_text(answer_to(job)).split())
 
 
 def test_over_uneven_gaps_nobody_is_told_to_square_off_the_midpoint() -> None:
     """K7, K8, K9 are at 7, 8 and 8.45 m along the tangent: the midpoint of K7-K9 is 290 mm from K8, nearly along the
     string, while square off it K8 stands 0.5 x 1.080 x 0.495 / 20 = 13 mm away."""
-    told = sheet_text(answer(TANGENT))
+    told = sheet_text(answer_to(TANGENT))
     line = next(line for line in told.splitlines() if "K8 over K7 to K9" in line)
     assert line.split("  ")[1].startswith("string's midpoint straight") and "290 mm" in line
     even = next(line for line in told.splitlines() if "K1 over A" in line and "25 mm" in line)
@@ -32,29 +32,29 @@ def test_over_uneven_gaps_nobody_is_told_to_square_off_the_midpoint() -> None:
 
 
 def test_only_a_blunder_that_nothing_sees_is_said_to_be_unseen() -> None:
-    caught = answer(TANGENT)
+    caught = answer_to(TANGENT)
     assert all(row["caught_by"] for row in caught["mistakes"])
     assert "Where no check catches one, it says so." not in one_line(TANGENT)
-    assert not all(row["caught_by"] for row in answer(FLAT)["mistakes"])
+    assert not all(row["caught_by"] for row in answer_to(FLAT)["mistakes"])
     assert "Where no check catches one, it says so." in one_line(FLAT)
 
 
 def test_without_a_side_no_place_to_stand_is_named() -> None:
     unsaid = {key: value for key, value in FLAT.items() if key != "side"}
-    rounds = answer(unsaid)["halving"]  # its sheet has none of them: it is stopped
+    rounds = answer_to(unsaid)["halving"]  # its sheet has none of them: it is stopped
     assert all("there to the curve's side. Holding" in row["how"] for row in rounds)
     assert "there to the left (standing at the end nearer A, facing the other). Holding" in one_line(FLAT)
 
 
 def test_somebody_alone_is_told_of_the_swing() -> None:
     """The radius is (12 x 12 + 3 x 3) / 6 = 25.5 ft; a shorter tape doesn't reach."""
-    alone = answer({**FLAT, "hands": 1})["advice"]["text"]
+    alone = answer_to({**FLAT, "hands": 1})["advice"]["text"]
     assert "one person can swing the arc" in alone and "25' 6\" from the curve" in alone
-    assert "swing the arc" not in answer({**FLAT, "hands": 1, "tape": {"length": "25 ft"}})["advice"]["text"]
+    assert "swing the arc" not in answer_to({**FLAT, "hands": 1, "tape": {"length": "25 ft"}})["advice"]["text"]
 
 
 def test_three_taped_sides_are_not_called_points() -> None:
-    told = answer({**FLAT, "arc": {"three_sides": ["21 ft", "22 ft", "40 ft"]}})
+    told = answer_to({**FLAT, "arc": {"three_sides": ["21 ft", "22 ft", "40 ft"]}})
     assert "The arc was worked out from three taped sides." in told["notes"]
 
 
@@ -65,14 +65,14 @@ def test_a_string_that_the_ends_were_proved_along_is_up() -> None:
 
 def test_a_miss_of_many_tolerances_is_not_answered_with_care() -> None:
     """1/32 in is less than a third of what any method comes to here: no care makes up for it."""
-    fine = answer({**FLAT, "tolerance": "1/32 in"})["advice"]["text"]
+    fine = answer_to({**FLAT, "tolerance": "1/32 in"})["advice"]["text"]
     assert "comes close to your" in fine and "ask the designer or surveyor" in fine and "take more care" not in fine
-    assert "take more care" in answer({**FLAT, "tolerance": "1/4 in"})["advice"]["text"]
+    assert "take more care" in answer_to({**FLAT, "tolerance": "1/4 in"})["advice"]["text"]
 
 
 def test_words_in_a_table_are_whole() -> None:
     job = {**FLAT, "found": {"chord": ["24' 2\"", "24' 2\""], "tape": "level", "hold": "radius", "sure": True}}
-    told = sheet_text(answer({**job, "fall": {"along": 0, "across": 0}}))
+    told = sheet_text(answer_to({**job, "fall": {"along": 0, "across": 0}}))
     assert "mid-ordinate" in told.split("the arc by each choice")[1].split("hold the end")[0].split("kink")[0]
     assert not any(line.rstrip().endswith("hold the mi") or "  hold the mi " in line for line in told.splitlines())
 
@@ -80,7 +80,7 @@ def test_words_in_a_table_are_whole() -> None:
 def test_the_gap_that_closes_the_work_is_no_check_that_no_step_measured() -> None:
     """It is asked for once, where the last stake is set; the other checks stay."""
     job = {**TANGENT, "method": "angles"}
-    assert any(check["kind"] == "closing" for check in answer(job)["checks"])
+    assert any(check["kind"] == "closing" for check in answer_to(job)["checks"])
     told = one_line(job)
     assert (
         told.count("Close the work: tape the last gap") == 1
@@ -107,9 +107,11 @@ def test_where_no_string_goes_none_is_carried_on_past_the_end() -> None:
 
 
 def test_a_method_that_cannot_hold_the_tolerance_says_so_above_its_steps() -> None:
-    poor = answer(BANK)
-    assert poor["method"] == "produced" and any("Careful work won't make up for that." in text for text in poor["cautions"])
-    open_ground = answer({key: value for key, value in BANK.items() if key != "ground"})
+    poor = answer_to(BANK)
+    assert poor["method"] == "produced" and any(
+        "Careful work won't make up for that." in text for text in poor["cautions"]
+    )
+    open_ground = answer_to({key: value for key, value in BANK.items() if key != "ground"})
     assert not any("Careful work won't make up" in text for text in open_ground["cautions"])
 
 
@@ -126,18 +128,18 @@ def part(told: str, title: str) -> list[str]:
 
 
 def test_uneven_gaps_are_one_line_of_the_checks() -> None:
-    checks = part(sheet_text(answer(SIX)), "CHECKS")
+    checks = part(sheet_text(answer_to(SIX)), "CHECKS")
     assert sum("gap between" in line for line in checks) == 1
     told = " ".join(" ".join(checks).split())
     assert "K24: 635 mm" in told and "A to K1, K15 to" in told  # the narrowest, and the widest
     # A blunder that a gap sees names one of those that are printed.
-    kept = {(row["from"], row["to"]) for row in answer(SIX)["checks"]}
-    seen = [(one["from"], one["to"]) for row in answer(SIX)["mistakes"] for one in row["caught_by"]]
+    kept = {(row["from"], row["to"]) for row in answer_to(SIX)["checks"]}
+    seen = [(one["from"], one["to"]) for row in answer_to(SIX)["mistakes"] for one in row["caught_by"]]
     assert seen and set(seen) <= kept
 
 
 def test_a_check_that_cannot_judge_is_not_printed_beside_those_that_can() -> None:
-    told = answer(TANGENT)
+    told = answer_to(TANGENT)
     (poor,) = [row for row in told["checks"] if not row["judges"]]
     assert poor["to"] == "K9" and poor["kind"] == "alternate"
     text = " ".join(sheet_text(told).split())
@@ -150,11 +152,11 @@ def test_a_check_that_cannot_judge_is_not_printed_beside_those_that_can() -> Non
 def test_checks_that_cannot_judge_are_printed_where_nothing_else_is_there() -> None:
     small = {"unit": "m", "arc": {"chord": "0.6 m", "sagitta": "12 mm"}, "levels": 2, "side": "left",
              "drawn_to": "face", "tolerance": "20 mm"}  # fmt: skip
-    told = answer({**small, "method": "ordinates"})
+    told = answer_to({**small, "method": "ordinates"})
     assert told["checks"] and not any(row["judges"] for row in told["checks"] if not row["blind"])
     assert "can't judge" in sheet_text(told) and "No check here can judge by itself." in one_line(small)
     # The closing gap judges: that one is asked for where the last stake is set, and no other is printed.
-    closed = answer({**small, "method": "angles"})
+    closed = answer_to({**small, "method": "angles"})
     seeing = [row for row in closed["checks"] if not row["blind"] or row["kind"] == "closing"]
     assert [row["kind"] for row in seeing if row["judges"]] == ["closing"] and len(seeing) > 1
     text = " ".join(sheet_text(closed).split())
@@ -184,7 +186,7 @@ def test_a_string_that_no_step_goes_by_is_not_stretched() -> None:
 
 def test_one_obstacle_is_told_once_in_a_cell() -> None:
     oak = {"name": "oak", "stops": "tape", "at": ["19 ft", "2 ft"], "diameter": "2 ft"}
-    told = answer({**FLAT, "arc": {"chord": "38 ft", "sagitta": "63 in"}, "ground": [oak]})
+    told = answer_to({**FLAT, "arc": {"chord": "38 ft", "sagitta": "63 in"}, "ground": [oak]})
     rows = [row for row in told["methods"] if not row["possible"] and row["why_not"] and "oak" in row["why_not"]]
     assert rows and any(len(row["blocks"]) > 1 for row in rows)
     assert all(row["why_not"].count("oak") == 1 for row in rows)
@@ -193,7 +195,7 @@ def test_one_obstacle_is_told_once_in_a_cell() -> None:
 def test_a_tape_held_level_has_no_slope_numbers() -> None:
     job = {**FLAT, "arc": {"chord": "38 ft", "sagitta": "63 in"}, "fall": {"along": 4, "across": 2}}
     found = {"chord": ["38 ft 2 in", "38 ft 2 in"], "hold": "radius", "sure": True}
-    level = answer({**job, "found": {**found, "tape": "level"}})
+    level = answer_to({**job, "found": {**found, "tape": "level"}})
     text = " ".join(sheet_text(level).split())
     assert "on the slope" not in text and "The ground slopes." not in text and "slope figures" not in text
     assert text.count("slop") == 1 and "Hold the tape level: along sloping ground it reads long." in text

@@ -183,6 +183,7 @@ def test_differences_are_read_off_the_tape() -> None:
 
 @given(st.sampled_from(TAPES), st.floats(1e-4, 2.0), st.floats(1e-6, 0.5))
 @example(EIGHTHS, 0.00635, 1e-6)
+@example(make_tape("mm", "10 mm"), 0.99999, 0.00390625)
 @settings(deadline=None)
 def test_what_is_over_a_limit_never_reads_as_within_it(tape: Tape, limit: float, more: float) -> None:
     texts = tape.show_past(-(limit + more), limit)

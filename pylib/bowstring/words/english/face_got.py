@@ -3,8 +3,8 @@
 MESSAGES = {
     "face_got.head": "What did you get at {stake}?",
     "face_got.head_chord": "What does {start} to {end} read?",
-    "face_got.over": "Type over what differs. Leave the rest.",
-    "face_got.over_level": "Type over what differs, taped level. Leave the rest.",
+    "face_got.over": "Only type over what differs.",
+    "face_got.over_level": "Only type over what differs, taped level.",
     "face_got.over_chord": "Type what both tapings read.",
     "face_got.was": "called for {asked}",
     "face_got.more": "{by} more",
