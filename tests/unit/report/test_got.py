@@ -179,7 +179,7 @@ def test_a_stake_is_judged_by_its_place_and_by_its_neighbours() -> None:
     assert (row["within"], row["fair"], row["doubt"], row["slip"]) == (True, False, False, None)
     assert row["move"] == {"text": "Move M inward 1/4 in", "distance": pytest.approx(-quarter, abs=1e-9)}
     inside = got_row(FINE, "M", reading("mid M", "M", "5 ft 2-7/8 in"))
-    assert inside["move"]["text"] == "Move M out 1/8 in" and inside["fair"] is True  # type: ignore[index]
+    assert inside["move"]["text"] == "Move M outward 1/8 in" and inside["fair"] is True  # type: ignore[index]
     assert got_row(FINE, "M", reading("mid M", "M", "5 ft 3-3/8 in"))["within"] is False
 
 
