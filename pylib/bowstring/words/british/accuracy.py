@@ -3,8 +3,8 @@
 MESSAGES = {
     "todo.hub": "Pegs and nails, read again after driving",
     "todo.board": "Shutter boards",
-    "todo.share": "{part} jobs of {of}",
-    "todo.share_one": "1 job of {of}",
+    "todo.share": "{part} of {of} jobs",
+    "todo.share_one": "1 of {of} jobs",
     "todo.hardly": "hardly any job",
     "accuracy.fair": (
         "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbours."

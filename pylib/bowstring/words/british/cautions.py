@@ -13,8 +13,8 @@ MESSAGES = {
         "and mark them. Drive nothing without a permit to dig, and write down the permit's number."
     ),
     "caution.turn_unsaid": (
-        "Don't build yet: how it turns isn't given (walking along the straight towards the arc). This sheet names "
-        "no side."
+        "Don't build yet: which side it turns to isn't given (walking along the straight towards the arc). "
+        "This sheet names no side."
     ),
     "caution.degree": (
         "Degree of curve is for roads and railways. It was read as degrees per 100 ft of arc: a radius of "
@@ -43,11 +43,12 @@ MESSAGES = {
     ),
     "caution.unlikely_hub": "Pegs {shown} off the line? Check the unit before building.",
     "caution.got_bump": (
-        "Over its neighbours stake {stake} makes a bump of {bump}, and {fair} is fair. Move it back onto the arc."
+        "Over its neighbours stake {stake} makes a bump of {bump}, and only {fair} is allowed. Move it back "
+        "onto the arc."
     ),
     "caution.got_aside": (
-        "Stake {stake} stands {aside} off its string's midpoint, towards {end}. That hardly moves it off the arc, "
-        "but the gaps beside it are no longer equal."
+        "Stake {stake} is {aside} off its string's midpoint, towards {end}. That hardly moves it off the "
+        "arc, but the gaps beside it are no longer equal."
     ),
     "caution.services": (
         "Before the first stake: are buried services CAT scanned and marked, and is the permit's number written "

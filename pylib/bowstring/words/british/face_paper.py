@@ -31,11 +31,12 @@ MESSAGES = {
         "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT)."
     ),
     "paper.first.from_corner": (
-        "From P towards S {m0}: {start} (PC). Towards T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, "
-        "STOP. At {start}, facing {end}, P is {hand}."
+        "From P towards S {m0}: {start} (PC). Towards T {m1}: {end} (PT). {start} to {end} must read {m2}. "
+        "If not, STOP. At {start}, facing {end}, P is on your {hand}."
     ),
     "paper.first.from_corner_untaped": (
-        "From P towards S {m0}: {start} (PC). Towards T {m1}: {end} (PT). At {start}, facing {end}, P is {hand}."
+        "From P towards S {m0}: {start} (PC). Towards T {m1}: {end} (PT). At {start}, facing {end}, P is on "
+        "your {hand}."
     ),
     "paper.first.offset_away_arc": (
         "{end}: from {other} past {start} by {m0}, square off {m1} towards the curve. {start} to {end} must read {m2}."
@@ -47,8 +48,8 @@ MESSAGES = {
         "{end}: from {start} towards {other} {m0}, square off {m1} away from the curve. {start} to {end} must read "
         "{m2}."
     ),
-    "paper.first.offset_square_out": "{end}: at {start} square off the straight {m0}, away from the centre.",
-    "paper.first.offset_square_in": "{end}: at {start} square off the straight {m0}, towards the centre.",
+    "paper.first.offset_square_out": "{end}: at {start} square off the straight {m0}, away from the curve's centre.",
+    "paper.first.offset_square_in": "{end}: at {start} square off the straight {m0}, towards the curve's centre.",
     "paper.first.offset_toward_near": (
         "{end}: from {start} towards {other} {m0}, square off {m1} on {far}'s side. {start} to {end} must read {m2}."
     ),
@@ -59,33 +60,35 @@ MESSAGES = {
     "paper.first.parallel_crossed_curve": "{peg}: cross {m0} from {start}, {m1} from {end}, towards the curve.",
     "paper.first.parallel_squared_curve": "{peg}: at {start} square off {m0}, towards the curve.",
     "paper.first.peg": (
-        "Peg {peg}: from {start} towards {end} {m0}, square off {m1} towards the curve. String {start} to {peg}."
+        "Pin {peg}: from {start} towards {end} {m0}, square off {m1} towards the curve. String {start} to {peg}."
     ),
     "paper.first.peg_back": (
-        "Peg {peg}: from {end} past {start} by {m0}, square off {m1} towards the curve. String {start} to {peg}."
+        "Pin {peg}: from {end} past {start} by {m0}, square off {m1} towards the curve. String {start} to {peg}."
     ),
-    "paper.first.peg_square": "Peg {peg}: at {start} square off {m0} towards the curve. String {start} to {peg}.",
+    "paper.first.peg_square": "Pin {peg}: at {start} square off {m0} towards the curve. String {start} to {peg}.",
     "paper.first.centre_behind": (
-        "C, the centre: cross {m0} from {start} and {end}, AWAY from the curve ({away}). Both must still read it."
+        "C, the centre: cross {m0} from {start} and {end}, AWAY from the curve ({away}). Both tapes must "
+        "still read that."
     ),
     "paper.first.centre_inside": (
-        "C, the centre: cross {m0} from {start} and {end}, on the curve's side ({hand}). Both must still read it."
+        "C, the centre: cross {m0} from {start} and {end}, on the curve's side ({hand}). Both tapes must "
+        "still read that."
     ),
     "paper.first.centre_half": "C, the centre: the string's midpoint, {m0} from either end.",
     "paper.first.centre_near": (
         "C, the centre: from the string's midpoint, {m0}, square off {m1} AWAY from the curve ({away}). C to "
-        "{start} and {end} must read {m2}."
+        "{start} and C to {end} must each read {m2}."
     ),
     "paper.first.centre_near_inside": (
-        "C, the centre: from the string's midpoint, {m0}, square off {m1} towards the curve ({hand}). C to {start} "
-        "and {end} must read {m2}."
+        "C, the centre: from the string's midpoint, {m0}, square off {m1} towards the curve ({hand}). C to "
+        "{start} and C to {end} must each read {m2}."
     ),
     "paper.how.tangent_offset": "Mark along the tangent. There square off towards the chord.",
     "paper.hubs": "Read each nail once more. If it's off, move the nail, not the peg.",
     "paper.built_grade": "level",
     "paper.stick": "Storey rod: mark a lath, all from one end",
     "paper.safe_authority": (
-        "The drawing, the specification, British Standards and the engineer in charge stand above this sheet."
+        "The drawing, the specification, British Standards and the engineer in charge govern, not this sheet."
     ),
     "paper.safe_services": (
         "Services located by CAT scan and marked, and a permit to dig, before any stake or pin goes in."

@@ -10,7 +10,7 @@ MESSAGES = {
     "card.from_straight_back": "Tape back from {start} towards S: mark F. Square off {hand}. Set {end}.",
     "card.from_corner": "From P tape back towards S and T. Set {start} and {end}.",
     "card.offset_toward": "From {start} tape towards {other}. Set {end}.",
-    "card.offset_square_in": "At {start} square off the straight, towards the curve's middle. Set {end}.",
+    "card.offset_square_in": "At {start} square off the straight, towards the curve's centre. Set {end}.",
     "card.offset_toward_off": "From {start} tape towards {other}. Square off {hand}. Set {end}.",
     "card.centre_half": "String {start} to {end}. Drive {peg}, the centre, at its midpoint.",
     "card.ordinate_mid": "From the string's midpoint go towards {end}. Square off {hand}. Drive {stake}.",
@@ -26,6 +26,6 @@ MESSAGES = {
     "card.right.blade": "Square it with a {blade} builder's square.",
     "card.ticket": "Permit number",
     "card.called": "When issued",
-    "card.note.days": "Marks on the ground. Plans of services take a few working days.",
+    "card.note.days": "Wait for the service plans and the marks on the ground.",
     "card.title.locate": "Permit to dig and marks",
 }

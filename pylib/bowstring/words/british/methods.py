@@ -25,9 +25,9 @@ MESSAGES = {
         "it is {length2} from both ends. Drive a pin at C."
     ),
     "step.peg": (
-        "{peg}, a peg on the tangent at {start}: on the string from {start} towards {end}, mark {length0}. There "
-        "square off {length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from "
-        "{start} to it: the curve leaves {start} along it."
+        "{peg}, a pin on the tangent at {start}: on the string from {start} towards {end}, mark {length0}. "
+        "There square off {length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a "
+        "string from {start} to it: the curve leaves {start} along it."
     ),
     "step.tangent_offset": (
         "{stake}: string from {start} to {other}, along the tangent. On it mark {length0} from {start}. There "

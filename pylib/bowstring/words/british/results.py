@@ -5,7 +5,7 @@ MESSAGES = {
     "slip.inch": "an inch miscounted, or started from and not subtracted: it would be {would_be}.",
     "slip.metre": "a metre miscounted: it would be {would_be}.",
     "slip.decimetre": "a tenth of a metre miscounted: it would be {would_be}.",
-    "offset.centre": "The {driven} stand {shown} off the drawn line, towards the centre, on an arc of their own.",
-    "offset.outside": "The {driven} stand {shown} off the drawn line, away from the centre, on an arc of their own.",
+    "offset.centre": "The {driven} are {shown} off the drawn line, towards the centre, on an arc of their own.",
+    "offset.outside": "The {driven} are {shown} off the drawn line, away from the centre, on an arc of their own.",
     "driven.hub": "pegs",
 }

@@ -16,10 +16,10 @@ MESSAGES = {
     "form.room_outside.help": "From the curve away from its centre.",
     "form.parallel.help": (
         "For ordinates where A-B itself is blocked. A minus is behind A-B, like -8; without it the string is "
-        "towards the curve. The sheet compares it with the other methods. For its numbers choose ordinates."
+        "towards the curve. The sheet compares it with the other methods. To use it, choose ordinates."
     ),
     "form.known_x.help": "x, from A towards B.",
-    "form.known_y.help": "y, towards the curve; with a minus behind the chord.",
-    "form.fall_across.help": "Towards the curve's side; with a minus where it rises.",
+    "form.known_y.help": "y, towards the curve; minus behind the chord.",
+    "form.fall_across.help": "Towards the curve's side; minus where it rises.",
     "form.place_one.remedy": "Give the centre alone, as x, y: 12, -3. Corners go into their own field.",
 }

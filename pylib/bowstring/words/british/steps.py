@@ -24,9 +24,9 @@ MESSAGES = {
         "{end} until {start} to {end} reads {length2}."
     ),
     "step.from_straight_back_untaped": (
-        "From {start} measure back along the straight, towards S, {length0}: mark F. At F square off to the {turn} "
-        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next "
-        "step proves it."
+        "From {start} measure back along the straight, towards S, {length0}: mark F. At F square off "
+        "{length1} to the {turn} (facing away from S): set {end}{second_landmark}, the PT. Square it with "
+        "{square}. The next step proves it."
     ),
     "step.from_corner": (
         "From P measure back towards S {length0}: set {start} (PC). From P measure back towards T {length1}: set "
@@ -48,7 +48,7 @@ MESSAGES = {
         "read {length2}."
     ),
     "step.offset_square_in": (
-        "{end}: at {start} square off the straight {length0}, towards the curve's middle. Set {end} there."
+        "{end}: at {start} square off the straight {length0}, towards the curve's centre. Set {end} there."
     ),
     "step.offset_toward_near": (
         "{end}: from {start} measure {length0} towards {other} and set a mark there. From it square off {length1} "

@@ -2,8 +2,8 @@
 
 MESSAGES = {
     "step.ordinate_mid": (
-        "{stake}: from the string's midpoint towards {end} mark {length0}. There square off to the {hand} (facing "
-        "B from A) {length1}. Drive {stake}."
+        "{stake}: from the string's midpoint towards {end} mark {length0}. There square off {length1} to the "
+        "{hand} (facing B from A). Drive {stake}."
     ),
     "step.parallel_toward_on": (
         "{stake}: on the parallel string from {start} towards {end} mark {length0}. There square off to the "
