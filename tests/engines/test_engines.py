@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from bowstring import answer, write_link
+from bowstring.words import catalogue
 from builder import serve
 from builder.house import SITE
 from builder.website import SAVED
@@ -36,6 +37,7 @@ CHOOSE = """
 FACES = ("stakes", "checks", "paper", "why")
 TURN = "document.querySelector(`[data-tab='${arguments[0]}']`).click()"
 MADE = "return document.querySelector('#face-{face}:not([hidden]) #{face} > :not(.working)') !== null"
+CARD = "return Number(document.querySelector('#stakes .card')?.dataset.card)"
 APPENDIX = "document.getElementById('appendix').open = true"
 WHOLE = "return document.querySelector('#sheet .part') !== null"
 # Before anything of the page runs there is nothing to see: requests are listed by the browser itself.
@@ -122,6 +124,32 @@ def one_visit_and_then_no_network(driver: Driver) -> None:
     driver.until("return document.getElementById('job-name').textContent", "Somebody else")
     driver.until(SIGN, "computed")
     read_the_job(driver)
+    to_the_last_stake_in_spanish(driver, address)
+
+
+def to_the_last_stake_in_spanish(driver: Driver, address: str) -> None:
+    """Who reads Spanish first opens a link that somebody else has sent, with no network: the language is the reader's."""
+    driver.run("localStorage.setItem('bowstring.2.language', 'spanish')")
+    driver.run("for (const key of Object.keys(localStorage)) if (/job|open/.test(key)) localStorage.removeItem(key)")
+    driver.go("about:blank")
+    driver.go(f"{address}#{write_link({**JOB, 'title': 'Received', 'ends': {'A': 'post', 'B': 'pier'}})}")
+    driver.until("return document.documentElement.lang", "es")
+    driver.until("return document.getElementById('job-name').textContent", "Received")
+    driver.run(TURN, "stakes")
+    driver.until(MADE.format(face="stakes"), True)
+    spanish, english = catalogue("spanish"), catalogue("english")
+    assert (
+        driver.run("return document.querySelector('[data-tab=stakes]').textContent.trim()")
+        == spanish["page.face_stakes"]
+    )
+    for card in range(1, driver.run("return document.querySelectorAll('#stakes .ticks > *').length") + 1):
+        driver.until(CARD, card)
+        driver.until(SIGN, "computed")
+        told = driver.run("return document.querySelector('#stakes .thumb').textContent")
+        assert english["card.do.back"] not in told and spanish["card.do.back"] in told, card
+        driver.run("document.querySelector('#stakes [data-do=done]').click()")
+    driver.until("return document.documentElement.dataset.face", "checks")
+    driver.until(MADE.format(face="checks"), True)
 
 
 def the_saved_page_from_a_disk(driver: Driver) -> None:
