@@ -52,12 +52,12 @@ MESSAGES = {
     "sheet.yes": "sí",
     "sheet.no": "NO",
     "sheet.given_caption": "Los datos junto al ~arco~ que mejor les queda",
-    "sheet.drawn_to_face": "El ~plano~ está acotado a la ~cara del concreto~.",
-    "sheet.drawn_to_back": "El ~plano~ está acotado a la cara de atrás.",
-    "sheet.drawn_to_centre": "El ~plano~ está acotado al eje central.",
-    "sheet.drawn_to_flow line": "El ~plano~ está acotado a la ~línea de flujo~ de la cuneta.",
-    "sheet.drawn_to_lip": "El ~plano~ está acotado al ~labio~ de la cuneta.",
-    "sheet.drawn_to_unsure": "Todavía no se sabe a qué línea está acotado el ~plano~.",
+    "sheet.drawn_to_face": "Las medidas del ~plano~ van a la ~cara del concreto~.",
+    "sheet.drawn_to_back": "Las medidas del ~plano~ van a la cara de atrás.",
+    "sheet.drawn_to_centre": "Las medidas del ~plano~ van al eje central.",
+    "sheet.drawn_to_flow line": "Las medidas del ~plano~ van a la ~línea de flujo~ de la cuneta.",
+    "sheet.drawn_to_lip": "Las medidas del ~plano~ van al ~labio~ de la cuneta.",
+    "sheet.drawn_to_unsure": "Todavía no se sabe a qué línea van las medidas del ~plano~.",
     "sheet.hold": "mantener",
     "sheet.radius": "~radio~",
     "sheet.rise": "~flecha~",
@@ -109,7 +109,7 @@ MESSAGES = {
         "Aquí ninguna ~revisión~ decide por sí sola. Trabaje más fino, o mida otra vez cada ~estaca~ desde A y B."
     ),
     "sheet.checks_closing_alone": (
-        "La última ~separación~, medida arriba, es la ~revisión~ aquí: ninguna otra decide por sí sola."
+        "La última ~separación~, medida arriba, es aquí la ~revisión~: ninguna otra decide por sí sola."
     ),
     "sheet.gap_odd": "{names}: {shown}",
     "sheet.check_first": "{kind}, {where}: {shown}",
@@ -181,7 +181,7 @@ MESSAGES = {
     "sheet.way_worst_stake": "peor ~estaca~",
     "sheet.way_fair": "{miss} ({fair})",
     "sheet.way_readings": "lecturas",
-    "sheet.way_longest": "medida más larga",
+    "sheet.way_longest": "tirada más larga",
     "sheet.way_people": "personas",
     "sheet.way_yes": "sí",
     "sheet.way_unsound": "no es de fiar: las líneas cruzan muy cerradas, o los errores se juntan",
