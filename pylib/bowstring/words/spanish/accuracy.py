@@ -26,15 +26,15 @@ MESSAGES = {
         "~flecha~ sobre sus dos vecinas. Se permite {limit}."
     ),
     "accuracy.fair_over": (
-        "Curva pareja: la ~estaca~ {at} puede salir {miss} de la ~flecha~ sobre sus vecinas, y se permite {limit}. "
-        "Mire a lo largo de las ~estacas~, mida esa ~flecha~, y mueva lo que salga de línea."
+        "Curva pareja: la ~estaca~ {at} puede fallar {miss} contra la ~flecha~ sobre sus vecinas, y se permite "
+        "{limit}. Mire a lo largo de las ~estacas~, mida esa ~flecha~, y mueva lo que salga de línea."
     ),
     "accuracy.worst": (
         "La ~estaca~ que puede quedar más fuera es {at}. 19 de 20 veces queda a {miss} o menos de su lugar, a "
         "través del ~arco~."
     ),
     "accuracy.all": (
-        "Todas las {count} ~estacas~ a la vez: en 19 de 20 ~trazos~ ninguna se pasa de {miss}. Es más que para una "
+        "Las {count} ~estacas~ a la vez: en 19 de 20 ~trazos~ ninguna se pasa de {miss}. Es más que para una "
         "sola ~estaca~, porque cualquiera puede ser la que falle."
     ),
     "accuracy.chance": "Toda ~estaca~ dentro de la ~tolerancia~ de {tolerance}: {chance} de los ~trazos~.",
@@ -50,7 +50,7 @@ MESSAGES = {
     ),
     "accuracy.scale_shown": "{part} partes por millón, {size} en {on}",
     "accuracy.given": "su número",
-    "accuracy.usual": "valor usual",
+    "accuracy.usual": "valor normal",
     "accuracy.error_read": "leer la ~cinta~, en cada extremo",
     "accuracy.error_scale": "la ~cinta~ misma, igual en cada tirada",
     "accuracy.error_stake": "aplomar y clavar una ~estaca~, en cada dirección",
