@@ -48,11 +48,11 @@ MESSAGES = {
     ),
     "advice.miss_misses": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}; se permite {tolerance}.",
     "advice.fair_holds": (
-        "Ninguna ~estaca~ sale más de {fair} de la curva pareja por sus vecinas, y se permite {limit}."
+        "Ninguna ~estaca~ se sale más de {fair} de la curva pareja por sus vecinas, y se permite {limit}."
     ),
     "advice.fair_over": (
-        "Una ~estaca~ puede salir {fair} de la curva pareja por sus vecinas, y se permite {limit}. Mire a lo largo "
-        "de las ~estacas~, y revise cada una contra sus vecinas."
+        "Una ~estaca~ puede salirse {fair} de la curva pareja por sus vecinas, y se permite {limit}. Mire a lo "
+        "largo de las ~estacas~, y revise cada una contra sus vecinas."
     ),
     "advice.decided_place": "Lo decidió el lugar en el ~plano~.",
     "advice.decided_fair": "Lo decidió la curva pareja.",
