@@ -32,16 +32,17 @@ MESSAGES = {
         "pasa de una marca de la ~cinta~."
     ),
     "caution.disagrees": (
-        "Los datos no concuerdan. Este ({field}) se dio como {value}, pero con {pair} sale {computed}. Pregunte cuál "
-        "es el correcto antes de construir."
+        "Los datos no concuerdan. Este dato ({field}) se dio como {value}, pero con {pair} sale {computed}. "
+        "Pregunte cuál es el correcto antes de construir."
     ),
     "caution.disagrees_none": (
-        "Los datos no concuerdan. Este ({field}) se dio como {value}, pero con {pair} sale un ~arco~ de 180° o más, "
-        "que no lo tiene. Pregunte antes de construir."
+        "Los datos no concuerdan. Este dato ({field}) se dio como {value}, pero con {pair} sale un ~arco~ de "
+        "180° o más, que no lo tiene. Pregunte antes de construir."
     ),
     "caution.two_arcs": (
-        "Dos ~arcos~ dan con estos números. Esta hoja usa {angle}, ~radio~ {radius}, ~flecha~ {sagitta}. El otro es "
-        "{other_angle}, ~radio~ {other_radius}, ~flecha~ {other_sagitta}. Asegúrese de cuál está en el ~plano~."
+        "Con estos números salen dos ~arcos~. Esta hoja usa {angle}, ~radio~ {radius}, ~flecha~ {sagitta}. El "
+        "otro es {other_angle}, ~radio~ {other_radius}, ~flecha~ {other_sagitta}. Asegúrese de cuál está en el "
+        "~plano~."
     ),
     "caution.hand_unsaid": (
         "No construya todavía: falta decir de qué lado queda la curva (parado en A, mirando a B). Esta hoja no dice "
