@@ -96,11 +96,11 @@ MESSAGES = {
         "de este lado: {hand}."
     ),
     "paper.first.offset_away_arc": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. {start} a {end} "
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. {start} a {end} "
         "debe dar {m2}."
     ),
     "paper.first.offset_away_back": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de la curva. {start} a "
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de la curva. {start} a "
         "{end} debe dar {m2}."
     ),
     "paper.first.offset_toward_arc": (
@@ -123,18 +123,18 @@ MESSAGES = {
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_away_near": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a "
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a "
         "{end} debe dar {m2}."
     ),
     "paper.first.offset_away_far": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a "
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a "
         "{end} debe dar {m2}."
     ),
-    "paper.first.offset_away": "{end}: desde {other} siga hasta pasar {start} por {m0}.",
+    "paper.first.offset_away": "{end}: desde {other} siga en línea hasta pasar {start} por {m0}.",
     "paper.first.offset_toward": "{end}: desde {start} hacia {other} {m0}.",
     "paper.first.string": "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sepa dónde está el cero de la ~cinta~.",
     "paper.first.string_up": "Deje tendido el ~hilo~ de {start} a {end}. Sepa dónde está el cero de la ~cinta~.",
-    "paper.first.string_none": "No se puede tender ~hilo~ derecho de {start} a {end}.",
+    "paper.first.string_none": "No se puede tender ~hilo~ directo de {start} a {end}.",
     "paper.first.no_string": "No hace falta ~hilo~ de {start} a {end}.",
     "paper.first.ends_taped": "Mida {start} a {end}, ~cinta~ ~a nivel~: {m0}. Si no da, ponga los dos otra vez.",
     "paper.first.string_taped": (
@@ -162,7 +162,7 @@ MESSAGES = {
         "~hilo~ de {start} a {peg}."
     ),
     "paper.first.peg_back": (
-        "~Estaca de acero~ {peg}: desde {end} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la "
+        "~Estaca de acero~ {peg}: desde {end} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la "
         "curva. Tienda el ~hilo~ de {start} a {peg}."
     ),
     "paper.first.peg_square": (
@@ -229,7 +229,7 @@ MESSAGES = {
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
     "paper.some_rows": "Las primeras {shown} de {count} ~estacas~.",
     # checks
-    "paper.checks": "~Revisiones~: ningún paso usó estas",
+    "paper.checks": "~Revisiones~: medidas que ningún paso usó",
     "paper.must_read": "debe dar",
     "paper.may_be_out": "puede fallar por",
     "paper.you_read": "le dio",
