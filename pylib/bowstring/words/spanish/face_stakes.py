@@ -73,7 +73,7 @@ MESSAGES = {
     "card.parallel_over_middle": "Clave {stake} en el ~punto medio~ del ~hilo~, sobre el ~hilo~.",
     "card.cross": "Mirando de {start} a {end}, cruce dos ~cintas~ a la {hand}. Clave {driven}.",
     "card.polar": "Sobre {start}, apunte a {end}. Gire a la {hand}. Mida. Clave {stake}.",
-    "card.sight": "Apunte {start}-{end}. Gire a la {hand}. Mida hasta esa línea. Clave {stake}.",
+    "card.sight": "Sobre {start}, apunte a {end}. Gire a la {hand}. Mida y alinee. Clave {stake}.",
     "card.sight_back": "Sobre {start}, apunte atrás a {end}. Campanee, gire a la {hand}. Mida. Clave {stake}.",
     "card.peg": "Marque sobre el ~hilo~ {start}-{end}. Ahí, ~a escuadra~ a la {hand}, clave {peg}.",
     "card.peg_back": "Prolongue el ~hilo~ {end}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {peg}.",
