@@ -137,7 +137,7 @@ MESSAGES = {
     "sheet.limit": "límite",
     "sheet.worst_case": "peor caso",
     "sheet.check_alternate": "~flecha~ sobre una ~estaca~ sí y otra no",
-    "sheet.check_alternate_uneven": "~punto medio~ del ~hilo~ derecho a la ~estaca~",
+    "sheet.check_alternate_uneven": "del ~punto medio~ del ~hilo~, directo a la ~estaca~",
     "sheet.check_ordinate": "~a escuadra~ del ~hilo~ A a B",
     "sheet.check_cross": "diagonal larga",
     "sheet.check_half": "~cuerda corta~",
