@@ -38,7 +38,7 @@ MESSAGES = {
     "mistake.wrong_hand": "Toda la curva se trazó del lado equivocado.",
     "mistake.wrong_hand.instead": "{told}",
     "mistake.wrong_hand.unseen": (
-        "NINGUNA ~revisión~ de esta hoja lo detecta: todas las distancias siguen dando lo que deben. {told}"
+        "NINGUNA ~revisión~ de esta hoja lo detecta: cada distancia sigue dando lo que debe. {told}"
     ),
     "mistake.diameter": "Se midió el diámetro en vez del ~radio~: {wrong} en vez de {right}.",
     "mistake.diameter.instead": "Pregunte si el número del ~plano~ es ~radio~ o diámetro.",
@@ -85,7 +85,7 @@ MESSAGES = {
         "permite {tolerance}."
     ),
     "mistake.slid": "Su propio paso lo muestra: {start} a {end} daría {reads}; debe dar {should}.",
-    "mistake.draw.title": "Y si pasa: las ~estacas~ tras una equivocación",
+    "mistake.draw.title": "Y si pasa: las ~estacas~ después de una equivocación",
     "mistake.draw.desc": "{text} {told} {hand}",
     "mistake.draw.each": "{name} quedaría a {shown} de su lugar.",
     "mistake.draw.square": "cuadro: donde va la ~estaca~",

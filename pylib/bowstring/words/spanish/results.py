@@ -51,12 +51,12 @@ MESSAGES = {
     "check.no_judge": "No decide: las lecturas varían más de la mitad de eso.",
     "check.external": "Esquina P a {end}: debe dar {shown}.",
     "gap.left": (
-        "Las ~estacas~ quedan cada {gap}, en recto. Tramos rectos saldrían del ~arco~ por {rise} en su ~punto "
-        "medio~; una ~tabla~ doblada lo sigue mucho mejor."
+        "Las ~estacas~ quedan cada {gap}, medido en línea recta. Los tramos rectos fallarían del ~arco~ por "
+        "{rise} en su ~punto medio~; una ~tabla~ doblada lo sigue mucho mejor."
     ),
     "gap.left_got": (
-        "Las ~estacas~ quedan hasta a {gap}, en recto. Ahí un tramo recto saldría del ~arco~ por {rise} en su "
-        "~punto medio~; una ~tabla~ doblada lo sigue mucho mejor."
+        "Las ~estacas~ quedan hasta a {gap}, medido en línea recta. Ahí un tramo recto fallaría del ~arco~ por "
+        "{rise} en su ~punto medio~; una ~tabla~ doblada lo sigue mucho mejor."
     ),
     "stick.level": "ronda {level}: {stakes}",
     "stick.to": "{first} a {last}",
