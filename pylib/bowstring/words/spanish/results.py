@@ -19,8 +19,8 @@ MESSAGES = {
         "{tolerance}."
     ),
     "rule.alternate": (
-        "Las ~separaciones~ iguales no lo muestran; la ~flecha~ sobre una ~estaca~ sí y otra no, sí. Es {true} en "
-        "todo el ~arco~, pero {wrong} en {at} por cuartos (hay {apart} entre las dos)."
+        "Las ~separaciones~ iguales no lo muestran. Lo muestra la ~flecha~ sobre una ~estaca~ sí y otra no. Es "
+        "{true} en todo el ~arco~, pero {wrong} en {at} por cuartos (hay {apart} entre las dos)."
     ),
     "rule.good_up_to": (
         "Con ~cuerda del arco~ de {chord}, los cuartos cumplen {tolerance} hasta una ~flecha~ de {rise}. Eso es "
