@@ -120,7 +120,8 @@ MESSAGES = {
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_toward_far": (
-        "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a {end} debe dar {m2}."
+        "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} del lado contrario a {far}. {start} a {end} "
+        "debe dar {m2}."
     ),
     "paper.first.offset_away_near": (
         "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. "
