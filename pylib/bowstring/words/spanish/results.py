@@ -87,7 +87,7 @@ MESSAGES = {
     ),
     "fit.do_not_build": (
         "No construya esto: pregunte. Con la ~cuerda del arco~ medida ({found}, en el ~plano~ {drawn}) los "
-        "extremos quebrarían {kink}, o cambiaría la curva."
+        "extremos harían un quiebre de {kink}, o cambiaría la curva."
     ),
     "slip.stakes_chord": (
         "la ~cuerda del arco~ entre las ~estacas~ tomada por A0 a B0 de la línea del ~plano~: sería {would_be}."

@@ -42,7 +42,7 @@ MESSAGES = {
     "sheet.measure": "medida",
     "sheet.value": "valor",
     "sheet.drawn": "línea del ~plano~",
-    "sheet.held": "línea que se sigue ahora",
+    "sheet.held": "línea que se mantiene ahora",
     "sheet.staked": "línea de las ~estacas~",
     "sheet.none": "no hay",
     "sheet.given": "dato",
