@@ -86,8 +86,8 @@ MESSAGES = {
         "({hold})."
     ),
     "fit.do_not_build": (
-        "No construya esto: pregunte. Con la ~cuerda del arco~ medida ({found}, en el ~plano~ {drawn}) los "
-        "extremos harían un quiebre de {kink}, o cambiaría la curva."
+        "No construya esto: pregunte. La ~cuerda del arco~ medida es {found}, la del ~plano~ {drawn}. Con la "
+        "medida, los extremos harían un quiebre de {kink}, o cambiaría la curva."
     ),
     "slip.stakes_chord": (
         "la ~cuerda del arco~ entre las ~estacas~ tomada por A0 a B0 de la línea del ~plano~: sería {would_be}."
