@@ -27,7 +27,8 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     const when = edited
       ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
       : "";
-    const opener = button(when ? `${title} · ${when}` : title, () => open(fields, id));
+    const from = fields?.received ? words.received : fields?.parent ? words.copy : "";
+    const opener = button([title, from, when].filter(Boolean).join(" · "), () => open(fields, id));
     opener.disabled = !fields;
     if (id === present().id) opener.setAttribute("aria-current", "true");
     const remover = button(words.remove, () => remove(id));
@@ -70,6 +71,7 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
       return failing(reason);
     }
     if (result.error) return wrong(result.error);
+    if (call === "open_link") result.fields.received = result.parent; // as it was sent, as long as nothing of it is changed
     if (result.link && result.link === own.link) {
       taken(text);
       return wrong(words.open_already);

@@ -49,8 +49,8 @@ class Calls:
                        nobody waits;
         ``example``    ``{}`` gives ``{"fields"}`` of the example;
         ``sheet``      ``{"fields": {id: text}, "address": text}``: the long sheet, see ``shown_sheet``;
-        ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
-                       ``{"error": text}``;
+        ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id",
+                       "parent"}`` (what a copy names it by) or ``{"error": text}``;
         ``open_file``  ``{"text": a job file's text}`` gives the same;
         ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
         ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
@@ -85,7 +85,7 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
-    from bowstring.page.linking import link_of
+    from bowstring.page.linking import link_of, parent_of
 
     try:
         job = read()
@@ -100,7 +100,8 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
         return _refusal(refusal)
     # The same job opened twice is one job: its id comes from its link, or where it's too large for one from its text.
     one = re.sub("[^a-z0-9]", "", link.lower())[-14:] or f"{zlib.crc32(json.dumps(fields).encode()):010x}"
-    return {"fields": fields, "title": checked.title, "link": link, "id": one}
+    parent = parent_of(checked.title, one)
+    return {"fields": fields, "title": checked.title, "link": link, "id": one, "parent": parent}
 
 
 def _done_cards(fields: Mapping[str, str]) -> str:
