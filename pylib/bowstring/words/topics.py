@@ -32,6 +32,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "level": ("halving",),
     "link": ("link",),
     "measure": ("arc",),
+    "messages": ("messages",),
     "method": ("advice", "methods"),
     "miss": ("results",),
     "mistake": ("mistakes",),
