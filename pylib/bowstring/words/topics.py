@@ -24,6 +24,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "gap": ("results",),
     "got": ("got", "job"),
     "hand": ("hand", "steps"),
+    "hand_over": ("hand_over",),
     "hand_work": ("halving",),
     "host": ("host",),
     "job": ("hand", "job"),
