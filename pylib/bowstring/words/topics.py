@@ -15,6 +15,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "done": ("job",),
     "draw": ("drawings", "stakeline"),
     "driven": ("results",),
+    "dxf": ("values",),
     "entry": ("entries",),
     "face_checks": ("face_checks",),
     "face_got": ("face_got",),
