@@ -1,7 +1,7 @@
 """The layout as a drawing for other programs: DXF of release 12 (AC1009), which all that read DXF can read.
 
-Written here, since the release is a few kinds of lines: a group code and its value, one under the other. Layers are roles;
-true to scale in the job's feet or in metres, which the head and a text in the drawing say.
+Written here, since the release is a few kinds of lines: a group code and its value, one under the other. Layers are
+roles; true to scale in the job's feet or in metres, which the head and a text in the drawing say.
 """
 
 from __future__ import annotations

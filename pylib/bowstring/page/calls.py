@@ -22,9 +22,6 @@ if TYPE_CHECKING:
     from bowstring.job.form import JobForm
     from bowstring.page.answering import LastAnswer
 
-FILE_NAME = 40
-"""Most characters of a title that a file's name repeats."""
-
 
 class Calls:
     """One open page's questions, with the answer to what stands in its fields."""
@@ -54,6 +51,8 @@ class Calls:
         ``open_file``  ``{"text": a job file's text}`` gives the same;
         ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
         ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
+        ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
+        ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
@@ -119,6 +118,7 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.kept import part_kept
     from bowstring.page.beside import done_of
     from bowstring.page.done import steps_of
+    from bowstring.page.filing import file_name
 
     try:
         job = job_of_fields(asked["fields"])
@@ -129,7 +129,7 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
             job = {**job, "done": steps_of(calls.last.for_fields(asked["fields"]), done)}
     except BadJob as refusal:
         return _refusal(refusal)
-    return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
+    return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
 def _with_its_method(job: JobForm, asked: Asked, calls: Calls) -> JobForm:
@@ -147,9 +147,10 @@ def _stakes_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
         answered = calls.last.for_fields(asked["fields"])
     except BadJob as refusal:
         return _refusal(refusal)
+    from bowstring.page.filing import file_name
     from bowstring.sheet.csv import stakes_csv
 
-    return {"name": f"{_file_name(answered['title'])}.csv", "text": stakes_csv(answered)}
+    return {"name": file_name(answered["title"], "csv"), "text": stakes_csv(answered)}
 
 
 def _mistake(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -169,8 +170,16 @@ def _refusal(refusal: BadJob) -> Mapping[str, object]:
     return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
 
 
-def _file_name(title: str) -> str:
-    return "bowstring-" + (re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job")
+def _hand_over(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.handing import handed
+
+    return handed(asked, calls.last)
+
+
+def _hand_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.handing import handed_file
+
+    return handed_file(asked, calls.last)
 
 
 def _outline(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -240,6 +249,8 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "open_file": _open_file,
     "job_file": _job_file,
     "stakes_file": _stakes_file,
+    "hand_over": _hand_over,
+    "hand_file": _hand_file,
     "mistake": _mistake,
     "outline": _outline,
 }

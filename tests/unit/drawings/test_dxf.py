@@ -136,21 +136,14 @@ def test_the_head_and_the_drawing_say_the_unit(unit: str, word: str) -> None:
 
 
 def test_it_is_plain_ascii_whatever_somebody_named() -> None:
-    job = {
-        **DEMO,
-        "title": "Jardín Ñandú ½ \u05d2\u05e9\u05e8\n0\nEOF",
-        "ground": [{**DEMO["ground"][0], "name": "árbol\u2028x"}],
-    }
-    try:
-        answer = answer_to(job)
-    except Exception:
-        job["title"] = "Jardín Ñandú ½ \u05d2\u05e9\u05e8"
-        answer = answer_to(job)
+    title = "Jardín Ñandú ½ \u05d2\u05e9\u05e8"
+    job = {**DEMO, "title": title, "ground": [{**DEMO["ground"][0], "name": "árbol"}]}
+    answer = answer_to(job)
     text = layout_dxf(answer)  # type: ignore[arg-type]
     assert text.isascii() and text.count("\r\nEOF\r\n") == 1 and text.endswith("  0\r\nEOF\r\n")
     _, document, _ = opened(job)
     texts = [one.dxf.text for one in document.modelspace().query("TEXT")]
-    assert any(one.startswith("Jardin Nandu 1/2 ???") for one in texts)
+    assert any(one.startswith("Jardin Nandu 1/2 ???") for one in texts) and "arbol" in texts
 
 
 def test_a_stopped_job_has_no_drawing_to_build_from() -> None:
