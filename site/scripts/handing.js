@@ -22,7 +22,8 @@ export function handing({ ask, question, copy, give, wrong, words }) {
     if (mine !== wanted) return; // the job has changed, or something else was asked for
     if (error) at("handed").textContent = error;
     else at("handed").innerHTML = html;
-    at("handed").scrollIntoView({ block: "nearest" });
+    at("handed").focus({ preventScroll: true });
+    at("handed").scrollIntoView({ block: "start" });
   }
 
   async function file(kind) {

@@ -1,7 +1,8 @@
 """Where things stand for an instrument or another drawing: as on a map, in the job's feet or in metres.
 
 The answer's frame has y toward the curve whatever its hand; here y is to the left of A to B, as a map has it, so a
-curve on the right lies at negative y. Where the drawing gives two marks' coordinates (``control``), these are the drawing's.
+curve on the right lies at negative y. Where the drawing gives two marks' coordinates (``control``), these
+are the drawing's.
 """
 
 from __future__ import annotations

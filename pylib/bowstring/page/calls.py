@@ -50,7 +50,6 @@ class Calls:
                        "parent"}`` (what a copy names it by) or ``{"error": text}``;
         ``open_file``  ``{"text": a job file's text}`` gives the same;
         ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
-        ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
         ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
         ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
@@ -140,17 +139,6 @@ def _with_its_method(job: JobForm, asked: Asked, calls: Calls) -> JobForm:
         return with_method(job, calls.last.for_fields(asked["fields"]))
     except BadJob:
         return job
-
-
-def _stakes_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
-    try:
-        answered = calls.last.for_fields(asked["fields"])
-    except BadJob as refusal:
-        return _refusal(refusal)
-    from bowstring.page.filing import file_name
-    from bowstring.sheet.csv import stakes_csv
-
-    return {"name": file_name(answered["title"], "csv"), "text": stakes_csv(answered)}
 
 
 def _mistake(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -248,7 +236,6 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "open_link": _open_link,
     "open_file": _open_file,
     "job_file": _job_file,
-    "stakes_file": _stakes_file,
     "hand_over": _hand_over,
     "hand_file": _hand_file,
     "mistake": _mistake,

@@ -14,14 +14,17 @@ from bowstring.report.forms.answer import Answer
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
+WHILE_STOPPED = ("people", "svg", "png")
+"""Files that say themselves that nobody may build from them yet."""
+
 DOTS_PER_INCH = 300
 PLAN_WIDE = 190.0
 """Millimeters: a sheet of Letter or A4 within its margins."""
 
 
 def handed(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return what is handed over of ``{"fields", "address", "what": "qr" | "messages" | "files"}`` as ``{"html"}``, every
-    text in it escaped, or ``{"error"}``.
+    """Return what is handed over of ``{"fields", "address", "what": "qr" | "messages" | "files"}`` as ``{"html"}``,
+    every text in it escaped, or ``{"error"}``.
 
     Raises ``ValueError`` for anything else.
     """
@@ -68,6 +71,7 @@ def _files(answered: Answer, asked: Asked, last: LastAnswer) -> str:
     stopped = bool(answered["stops"])
     drawn = "hand_over.instrument_drawn" if answered["site"]["axes"] else "hand_over.instrument"
     parts = [
+        _group("hand_over.people", ("people",)),
         _group("hand_over.drawings", ("svg", "png", *(() if stopped else ("dxf",)))),
         _line("hand_over.stopped") if stopped else _group(drawn, ("instrument-n-e", "instrument-x-y")),
     ]
@@ -99,15 +103,23 @@ def handed_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
-    if answered["stops"] and kind not in ("svg", "png"):
+    if answered["stops"] and kind not in WHILE_STOPPED:
         return {"error": say("hand_over.stopped")}
     return {"name": file_name(answered["title"], ending), "type": media, **make(answered)}
 
 
+def _people(answered: Answer) -> dict[str, object]:
+    from bowstring.sheet.csv import stakes_csv
+
+    return {"text": stakes_csv(answered)}
+
+
 def _svg(answered: Answer) -> dict[str, object]:
     from bowstring.drawings.plan import plan_svg
+    from bowstring.drawings.svg import GROUND
 
-    return {"text": plan_svg(answered, id="plan", width_mm=PLAN_WIDE)}
+    drawing = plan_svg(answered, id="plan", width_mm=PLAN_WIDE)
+    return {"text": drawing.replace(GROUND, "#fff")}  # it goes on paper, or into somebody else's page
 
 
 def _png(answered: Answer) -> dict[str, object]:
@@ -136,6 +148,7 @@ def _instrument(order: str) -> Callable[[Answer], dict[str, object]]:
 
 
 _FILES: dict[str, tuple[str, str, Callable[[Answer], dict[str, object]]]] = {
+    "people": ("csv", "text/csv", _people),
     "svg": ("svg", "image/svg+xml", _svg),
     "png": ("png", "image/png", _png),
     "dxf": ("dxf", "image/vnd.dxf", _dxf),

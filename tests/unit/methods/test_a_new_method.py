@@ -45,7 +45,7 @@ from bowstring.sheet.csv import stakes_csv
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
-from bowstring.words import catalogue as sentences
+from bowstring.words import templates
 from helping import SAID
 
 BEAM = "beam"
@@ -141,8 +141,9 @@ def house_with_a_beam(monkeypatch: pytest.MonkeyPatch) -> None:
     last = 1 + max(number for number, method in enumerate(catalogue.METHODS) if method.everyday)
     monkeypatch.setattr(catalogue, "METHODS", (*catalogue.METHODS[:last], ROW, *catalogue.METHODS[last:]))
     for key, text in SENTENCES.items():
-        assert key not in sentences()
-        monkeypatch.setitem(sentences(), key, text)
+        sentences = templates(key.partition(".")[0])
+        assert isinstance(sentences, dict) and key not in sentences
+        monkeypatch.setitem(sentences, key, text)
 
 
 def answered(**keys: Any) -> dict[str, Any]:
@@ -308,7 +309,7 @@ def test_the_form_offers_it_and_answers_it() -> None:
         assert (shown["sign"], shown["state"]["sign"]) == ("computed", "computed")
     later = json.loads(handle("numbers_later", asked))
     assert "a crossed beam" in later["advice"] and later["state"]["sign"] == "computed"
-    assert "K3" in json.loads(handle("stakes_file", asked))["text"]
+    assert "K3" in json.loads(handle("hand_file", json.dumps({**json.loads(asked), "kind": "people"})))["text"]
 
 
 def test_a_link_carries_it(capsys: pytest.CaptureFixture[str]) -> None:

@@ -10,6 +10,8 @@ MESSAGES = {
     "hand_over.copy": "Copy",
     "hand_over.copy_one": "Copy text {number}",
     "hand_over.stopped": "This job is stopped: no file to set out by is made before that is settled.",
+    "hand_over.people": "The stakes with their readings, for a spreadsheet:",
+    "hand_over.file.people": "Stakes as values (CSV)",
     "hand_over.drawings": "The plan, and the layout for drawing programs:",
     "hand_over.instrument": "For an instrument. Which columns does it read? A is at 0, 0, and B lies along x (east).",
     "hand_over.instrument_drawn": "For an instrument, in the drawing's coordinates. Which columns does it read?",
