@@ -2,7 +2,17 @@
 
 const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 
-export const PACKED = ["worker", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell"];
+export const PACKED = [
+  "worker",
+  "pyodide.mjs",
+  "pyodide.asm.mjs",
+  "pyodide.asm.wasm",
+  "library.zip",
+  "rest.bin",
+  "words-en-gb.json",
+  "words-es.json",
+  "shell",
+];
 const PLAIN = ["worker"]; // needed at once, so it isn't squeezed: its text becomes an address
 
 export function isSaved() {

@@ -134,7 +134,7 @@ def _where(answer: Answer) -> Iterator[str]:
         key = "messages.ends_off" if answer["offset"] else "messages.ends"
         first, second = (ends[end] or say("messages.no_landmark") for end in ("A", "B"))
         yield say(key, first=first, second=second)
-    yield say("messages.hand", hand=curve_hand(answer))
+    yield say("messages.hand", hand=curve_hand(answer)) if answer["side"] else say("messages.hand_open")
     yield from brief.line(answer)
 
 

@@ -141,9 +141,9 @@ def house_with_a_beam(monkeypatch: pytest.MonkeyPatch) -> None:
     last = 1 + max(number for number, method in enumerate(catalogue.METHODS) if method.everyday)
     monkeypatch.setattr(catalogue, "METHODS", (*catalogue.METHODS[:last], ROW, *catalogue.METHODS[last:]))
     for key, text in SENTENCES.items():
-        sentences = templates(key.partition(".")[0])
-        assert isinstance(sentences, dict) and key not in sentences
-        monkeypatch.setitem(sentences, key, text)
+        there = templates(key.partition(".")[0], "english")
+        assert key not in there
+        monkeypatch.setitem(there, key, text)  # type: ignore[arg-type]
 
 
 def answered(**keys: Any) -> dict[str, Any]:

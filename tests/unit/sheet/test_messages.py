@@ -8,9 +8,12 @@ from typing import Any
 import pytest
 
 import paper_jobs
+from bowstring import answering
 from bowstring.demo import DEMO
 from bowstring.sheet.messages import messages
 from bowstring.units.plain_signs import BASIC, in_plain_signs
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
 from helping import answer_to
 
 # By its codes, 0 to 127, with the escape to the extension at 27 (3GPP TS 23.038, 6.2.1).
@@ -102,6 +105,22 @@ def test_messages_of_two_jobs_differ_in_their_code() -> None:
             assert len(code) == 1
             codes |= code
     assert len(codes) == 4
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", ["the example", "hubs off one end", "angles off the straight"])
+def test_in_every_language_they_are_as_short_and_plain(language: str, name: str) -> None:
+    numbers = set(re.findall(r"[0-9]+' [0-9]+(?:-[0-9]+/[0-9]+)?\"", " ".join(told(JOBS[name]))))
+    assert numbers
+    speak(language)
+    try:
+        found = messages(answering(JOBS[name]))
+    finally:
+        speak(LANGUAGES[0])
+    assert all(len(one) <= 160 and set(one) <= BASIC for one in found)
+    assert numbers <= set(re.findall(r"[0-9]+' [0-9]+(?:-[0-9]+/[0-9]+)?\"", " ".join(found)))
+    if name == "the example":
+        assert len(found) <= {"english": 6, "british": 6, "spanish": 9}[language]
 
 
 def test_a_stopped_job_tells_no_number_of_a_step_and_says_so_in_each() -> None:

@@ -11,6 +11,7 @@ MESSAGES = {
     "messages.ends_off": "A is off {first}. B is off {second}.",
     "messages.no_landmark": "as marked",
     "messages.hand": "At A, facing B: curve {hand}.",
+    "messages.hand_open": "At A, facing B: on which hand is the curve? ASK.",
     "messages.services": "Services located? Call 811 (US) first.",
     "messages.square": "Square when short chords match; tape square-off again.",
     "messages.half": "midpoint",
