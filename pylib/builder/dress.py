@@ -17,8 +17,8 @@ from html import escape
 from pathlib import Path
 
 SQUEEZED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell")
-PLAIN = ("worker",)
-"""What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
+PLAIN = ("worker", "wall")
+"""What a saved page holds: squeezed, and plain what scripts are: their text becomes their address."""
 
 AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
 START_MARK = '"@START@"'  # stands there where the files that a start needs belong, with their hashes
@@ -81,7 +81,7 @@ def served(
     ]
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
     files |= {name: f"{at}/python/{name}" for name in ("library.zip", "rest.bin")}
-    files |= {"worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
+    files |= {"worker": f"{at}/worker.js", "wall": f"{at}/wall.js", "shell": f"{at}/shell.html"}
     packed = f'<script type="application/json" id="files">{json.dumps(files)}</script>'
     return _filled(template, policy=policy, links="\n".join(links), script="", packed=packed)
 

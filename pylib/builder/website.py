@@ -125,6 +125,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     script, script_map = scripts.bundled(SCRIPTS / "page.js")
     (here / "page.js").write_bytes(script.encode())
     (folder.parent / SCRIPT_MAP.name).write_bytes(script_map.encode())
+    (here / "wall.js").write_bytes(scripts.bundled(SCRIPTS / "wall.js").script.encode())
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
     for name, mark in LIBRARY_MARKS.items():
         worker = worker.replace(mark, dress.integrity((here / "python" / name).read_bytes()))
@@ -163,7 +164,7 @@ def _parts(here: Path) -> dict[str, Path]:
     names = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
     files = {name: here / "pyodide" / name for name in names}
     files |= {name: here / "python" / name for name in LIBRARY_MARKS}
-    return {**files, "worker": here / "worker.js"}
+    return {**files, "worker": here / "worker.js", "wall": here / "wall.js"}
 
 
 def build(address: str = "") -> Path:

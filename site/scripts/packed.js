@@ -2,8 +2,8 @@
 
 const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 
-export const PACKED = ["worker", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell"];
-const PLAIN = ["worker"]; // needed at once, so it isn't squeezed: its text becomes an address
+export const PACKED = ["worker", "wall", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell"];
+const PLAIN = ["worker", "wall"]; // not squeezed: their text becomes their address
 
 export function isSaved() {
   return document.getElementById("packed-worker") !== null;

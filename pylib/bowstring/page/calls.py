@@ -55,6 +55,7 @@ class Calls:
         ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
         ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
+        ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
         Raises ``ValueError`` for a question that the page's own script never asks.
@@ -220,6 +221,12 @@ def _warm(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return {"more": warm(int(asked["part"]))}
 
 
+def _wall(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.walling import shown_wall
+
+    return shown_wall(asked, calls.last)
+
+
 def _example(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.demo import DEMO
 
@@ -234,6 +241,7 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "link": _link,
     "warm": _warm,
     "example": _example,
+    "wall": _wall,
     "sheet": _sheet,
     "open_link": _open_link,
     "open_file": _open_file,
