@@ -14,19 +14,19 @@ from bowstring.wall.hand_sum import next_sagitta
 from bowstring.wall.shape import Given, share
 from bowstring.words import say
 
-FIRST, BENDS = 2, 240
+FIRST, BENDS = 2, 220
 """The central angles, degrees, of the first row and the last."""
-TRACK = (110.0, 1170.0, 628.0)
+TRACK = (110.0, 1170.0, 636.0)
 """The slider's track: from, to, and at which height."""
-ENDS = (760.0, 1040.0, 440.0)
+ENDS = (706.0, 1174.0, 474.0)
 """The string's ends and its height on the board."""
 JOB_MARK = "shaft"
 TEXTS = (
     (48.0, 190.0, 34.0, "start", ""),
     (48.0, 300.0, 84.0, "start", "w-hot"),
     (48.0, 346.0, 28.0, "start", "w-quiet"),
-    (48.0, 408.0, 34.0, "start", ""),
-    (48.0, 456.0, 34.0, "start", ""),
+    (48.0, 412.0, 34.0, "start", ""),
+    (48.0, 462.0, 34.0, "start", ""),
 )
 """Where a row's texts stand: x, y, size, anchor, class."""
 

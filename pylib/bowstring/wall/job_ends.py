@@ -98,7 +98,7 @@ def _center(board: Board, given: Given, x: float, y: float) -> None:
 
 
 def _shore(part: float) -> float:
-    return HIGH + 20 - 138 * (4 * part * (1 - part))
+    return HIGH + 20 - 138 * (4 * part * (1 - part)) ** 0.5
 
 
 def first_sheet(given: Given, id: str) -> Sheet:

@@ -58,7 +58,7 @@ def slider_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     points = []
     for step in range(FIRST, BENDS + 1, 2):
         x = left + (right - left) * (step - FIRST) / (BENDS - FIRST)
-        points.append((x, y - 150 * miss_at(given, step) / most))
+        points.append((x, y - 104 * miss_at(given, step) / most))
     board.shape([(left, y), *points, (right, y)], "fill")
     board.line([(left, y), (right, y)], "arc")
     for bend, key in ((90, "right"), (180, "half")):
@@ -70,7 +70,7 @@ def slider_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     board.line([(x, y - 16), (x, y + 16)], JOB_MARK)
     if abs(job - 90) > 45 and abs(job - 180) > 45:
         board.text(say("lesson.4.mark_job", angle=f"{job:.1f}"), (x, y + 54), 26)
-    board.text(say("lesson.4.graph", most=given.fine(most)), (1232, 474), 26, "end", "hot num", room=420)
+    board.text(say("lesson.4.graph", most=given.fine(most)), (1128, 548), 26, "end", "hot num", room=420)
     board.head(say("lesson.4.slider_answer"))
     board.stroke("lesson.4.bend")
     return board.finish()
