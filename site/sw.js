@@ -7,6 +7,7 @@ const CACHE = PREFIX + VERSION;
 const TURNING = "turning"; // what an old page says that is about to be loaded anew
 const PAGE = "./";
 const TYPES = {
+  bin: "application/octet-stream",
   html: "text/html; charset=utf-8",
   js: "text/javascript; charset=utf-8",
   mjs: "text/javascript; charset=utf-8",

@@ -30,8 +30,9 @@ class BadHost(serve.SiteHandler):
         if not type(self).damaged(path):
             return super().send_head()
         whole = Path(self.translate_path(path)).read_bytes()
-        content = bytearray(whole[: len(whole) * 2 // 3])  # a script's end, too: what's left of one can't be run
+        content = bytearray(whole[: len(whole) * 2 // 3])
         content[len(whole) // 3] ^= 0x55
+        content += b"\n)]}"  # a script that ends early can be whole by chance: this one can't be run
         self.send_response(HTTPStatus.OK)
         self.send_header("Content-Type", self.guess_type(path))
         self.send_header("Content-Length", str(len(content)))

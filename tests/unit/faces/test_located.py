@@ -37,7 +37,7 @@ def test_its_card_has_a_place_to_write_and_shows_what_was_written() -> None:
 
 def test_the_paper_has_it_in_place_of_the_blank_line() -> None:
     box = first_box(paper_html(answer_to(dict(DEMO))))
-    assert BLANK in box and TICKED not in box and "Services located?" in box
+    assert BLANK in box and TICKED not in box and "Utilities located?" in box
     box = first_box(paper_html(answer_to({**DEMO, **TICKET})))
     assert BLANK not in box and TICKED not in box  # nobody has seen the marks
     assert "Ticket B-4417 &lt;7&gt;, called Mon 24 Feb, 8 am." in re.sub("<[^>]*>", "", box)

@@ -85,7 +85,7 @@ def has_its_numbers(job: dict[str, Any]) -> None:
     for text in answer["cautions"]:
         assert " ".join(text.split()) in back
     assert f"The curve is on your {answer['side'].upper()}" in front
-    assert f"At A, facing B: {answer['side'].upper()}." in back and "https://example.org/#x" in back
+    assert f"At A, facing B, it's on your {answer['side'].upper()}." in back and "https://example.org/#x" in back
 
 
 def test_the_front_has_each_number_of_each_stake_in_few_words() -> None:

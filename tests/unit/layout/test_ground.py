@@ -179,7 +179,7 @@ def test_equal_half_chords_prove_no_mid_ordinate() -> None:
     """1 in wrong in the mid-ordinate s moves the half chord h by s/h of it: 10/22.36 at M. The step asks for a second
     reading of the one and says what the others say."""
     text = told()["steps"][2]["text"]
-    assert "a second time" in text and "That squares it and no more" in text
+    assert "a second time" in text and "That only squares it" in text
     assert "twice" in told()["halving"][1]["how"]
 
 

@@ -240,7 +240,7 @@ def test_what_is_in_the_way_of_its_pull_stops_it() -> None:
     assert [(block["kind"], block["step"], block["from"], block["to"], block["what"]) for block in row["blocks"]] == [
         ("pull", 4, "foot K2", "K2", "shed")
     ]
-    assert any("a crossed beam isn't possible on this ground" in text for text in told["stops"])
+    assert any("you can't use a crossed beam on this ground" in text for text in told["stops"])
     beside = {**WALL, "outline": [[x + 3, y] for x, y in WALL["outline"]]}
     assert own_row(answered(ground=[beside]))["possible"]
     short = own_row(answered(tape={"length": "15 m"}))

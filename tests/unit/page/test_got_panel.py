@@ -51,7 +51,7 @@ def test_the_step_s_own_measures_stand_there_to_be_typed_over() -> None:
 
 def test_within_both_limits_it_stays_and_the_next_numbers_are_told() -> None:
     made = panel(FAIR, "Q1", m1="1' 4-1/4\"")
-    assert "Q1 stays: it's within 1/4 in" in text_of(made) and "It stands 1/4 in outside the arc" in text_of(made)
+    assert "Q1 stays: it's within 1/4 in" in text_of(made) and "It is 1/4 in outside the arc" in text_of(made)
     assert buttons(made) == ["keep", "use-got"]
     table = html.unescape(re.sub(r"<[^>]+>", " ", re.findall(r"<table.*?</table>", made["html"])[0]))
     assert " ".join(table.split()) == (
@@ -62,9 +62,9 @@ def test_within_both_limits_it_stays_and_the_next_numbers_are_told() -> None:
 
 def test_a_bump_is_moved_first_and_kept_second() -> None:
     made = panel(FINE, "Q1", m1="1' 4-1/4\"")
-    assert buttons(made) == ["use-got", "move"] and "Move Q1 in 1/4 in" in text_of(made)
+    assert buttons(made) == ["use-got", "move"] and "Move Q1 inward 1/4 in" in text_of(made)
     assert "makes a bump" in text_of(made)
-    assert "Move Q1 out" in text_of(panel(FINE, "Q1", m1="1' 3-7/8\""))
+    assert "Move Q1 outward" in text_of(panel(FINE, "Q1", m1="1' 3-7/8\""))
 
 
 def test_out_of_tolerance_nothing_is_used() -> None:
@@ -83,13 +83,13 @@ def test_a_slip_is_named_first_and_tape_it_again_is_the_first_thing() -> None:
 def test_without_a_tolerance_a_stake_far_off_is_no_place_to_go_on_from() -> None:
     """The offset typed for the distance along: 12 ft less."""
     made = panel({**ARC, "method": "ordinates"}, "K1", m0="5' 3-1/4\"")
-    assert "Don't go on from this" in text_of(made) and "K1 stands 4' 3\" inside the arc" in text_of(made)
+    assert "Don't go on from this" in text_of(made) and "K1 is 4' 3\" inside the arc" in text_of(made)
     assert "can stay" not in text_of(made) and "fill" not in made and buttons(made) == ["keep"]
 
 
 def test_without_a_tolerance_a_stake_off_by_more_than_usual_is_moved_first() -> None:
     made = panel({**ARC, "levels": "3", "method": "halving"}, "M", m1="5' 3-5/8\"")
-    assert "M is off the arc" in text_of(made) and "Move M in 5/8 in" in text_of(made)
+    assert "M is off the arc" in text_of(made) and "Move M inward 5/8 in" in text_of(made)
     assert buttons(made) == ["use-got", "move"] and made["fill"]["got-0-stake"] == "M"
     near = panel({**ARC, "levels": "3", "method": "halving"}, "M", m1="5' 3-1/4\"")
     assert "M can stay" in text_of(near) and buttons(near) == ["keep", "use-got"]
@@ -209,7 +209,7 @@ def test_the_chord_found_is_not_told_as_read_before_it_is() -> None:
         return got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": got}, card_of(FINE, "A"))
 
     assert values_of(made()) == {"f0": "", "f1": ""} and buttons(made()) == ["keep"]
-    assert "Type what both tapings read." in text_of(made()) and "told 38' 0\"" in text_of(made())
+    assert "Type what both tapings read." in text_of(made()) and "called for 38' 0\"" in text_of(made())
     unread = made(f0="38 1", f1="38' 1\"")
     assert buttons(unread) == ["keep", "focus"] and 'data-for="got-f0"' in unread["html"]
     assert "38' 1\"" in text_of(unread) and "1 in more" in text_of(unread)

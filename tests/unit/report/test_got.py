@@ -44,7 +44,7 @@ def test_the_gap_told_is_the_widest_that_is_left() -> None:
 def test_a_tip_that_slid_aside_is_told_with_its_side_and_amount() -> None:
     """Half chords 237 and 236 in over a string of 456 in: (237² - 236²)/(2 x 456) = 0.519 in toward B."""
     (text,) = [text for text in answer_to({**PLAIN, **ASIDE})["cautions"] if "off its string's midpoint" in text]
-    assert "stands 1/2 in off" in text and "toward B" in text
+    assert "is 1/2 in off" in text and "toward B" in text
     other = {"got": [{"stake": "M", "half_chords": ["19 ft 8 in", "19 ft 9 in"]}]}
     (text,) = [text for text in answer_to({**PLAIN, **other})["cautions"] if "off its string's midpoint" in text]
     assert "toward A" in text
@@ -177,9 +177,9 @@ def test_a_stake_is_judged_by_its_place_and_by_its_neighbours() -> None:
     quarter = 0.25 * FOOT / 12
     assert row["across"] == pytest.approx(quarter, abs=1e-9) and row["bump"] == pytest.approx(quarter, abs=1e-9)
     assert (row["within"], row["fair"], row["doubt"], row["slip"]) == (True, False, False, None)
-    assert row["move"] == {"text": "Move M in 1/4 in", "distance": pytest.approx(-quarter, abs=1e-9)}
+    assert row["move"] == {"text": "Move M inward 1/4 in", "distance": pytest.approx(-quarter, abs=1e-9)}
     inside = got_row(FINE, "M", reading("mid M", "M", "5 ft 2-7/8 in"))
-    assert inside["move"]["text"] == "Move M out 1/8 in" and inside["fair"] is True  # type: ignore[index]
+    assert inside["move"]["text"] == "Move M outward 1/8 in" and inside["fair"] is True  # type: ignore[index]
     assert got_row(FINE, "M", reading("mid M", "M", "5 ft 3-3/8 in"))["within"] is False
 
 
@@ -207,7 +207,7 @@ def test_without_a_tolerance_too_a_stake_that_is_far_off_is_a_stop() -> None:
     got = [{"stake": "K1", "measures": [reading("mid A-B", "foot K1", "5 ft 3-1/4 in")]}]
     told = answer_to({**ORDINATES, "got": got})
     (stop,) = told["stops"]
-    assert stop.startswith("Don't build yet: K1 stands 4' 3\" inside the arc.") and "tape it again" in stop
+    assert stop.startswith("Don't build yet: K1 is 4' 3\" inside the arc.") and "tape it again" in stop
     assert [way["panel"] for way in told["ways_out"]] == ["got"]
     (row,) = told["got"]
     assert row["move"] is None and row["text"].endswith("tape it again.")
@@ -269,8 +269,8 @@ def test_a_helper_that_stands_elsewhere_is_told_by_its_own_place() -> None:
     told = answer_to({**job, "got": [{"stake": "c", "measures": [reading("A", "C", "37 ft 1 in")]}]})
     (row,) = told["got"]  # type: ignore[misc]
     assert row["stake"] == "C" and row["at"] is None and row["across"] is None and row["move"] is None
-    assert "off its place" in row["text"] and row["changes"] > 2
-    assert any("C stands" in text for text in told["cautions"])  # type: ignore[union-attr]
+    assert "out of place" in row["text"] and row["changes"] > 2
+    assert any("C is 1 in out of place" in text for text in told["cautions"])  # type: ignore[union-attr]
     kinds = {step["kind"] for step in told["steps"] if step["stake"]}  # type: ignore[union-attr]
     assert kinds == {"swing_beside"}
     assert all("hook" not in step["text"] for step in told["steps"] if step["stake"])  # type: ignore[union-attr]
@@ -316,7 +316,7 @@ def test_a_stake_that_stands_is_told_as_such_and_in_every_sheet(method: str) -> 
     ]
     told = answer_to({**job, "got": [{"stake": "K2", "measures": measures[-1:]}]})
     (stands,) = [step for step in told["steps"] if step["stake"] == "K2"]  # type: ignore[union-attr]
-    assert "K2 stands already" in stands["text"] and "K2 stands already" in " ".join(sheet_text(told).split())
+    assert "K2 is already set" in stands["text"] and "K2 is already set" in " ".join(sheet_text(told).split())
     assert "K2" in sheet_html(told)
 
 

@@ -68,11 +68,11 @@ def test_two_checks_that_are_out_name_the_stake_and_its_step() -> None:
     step = next(step for step in answer_to(dict(DEMO))["steps"] if step["stake"] == "Q1")
     assert (one["kind"], one["mark"], one["step"]) == ("stake", "Q1", step["number"])
     assert one["far_shown"] in one["text"] and "A to Q1" in one["prove"]
-    assert "too far out" in one["text"]
+    assert "too far outside" in one["text"]
 
 
 @pytest.mark.parametrize(("way", "told"), [
-    ((0.0, 0.02), "too far out"), ((0.0, -0.02), "too far in"), ((0.02, 0.0), "too far toward B"),
+    ((0.0, 0.02), "too far outside"), ((0.0, -0.02), "too far inside"), ((0.02, 0.0), "too far toward B"),
     ((-0.02, 0.0), "too far toward A"),
 ])  # fmt: skip
 def test_a_suspect_is_told_with_the_way_that_it_stands_off(way: tuple[float, float], told: str) -> None:

@@ -156,7 +156,7 @@ def test_a_chosen_method_that_is_hopeless_is_a_stop_that_names_the_advised_one()
 def test_what_is_hopeless_and_still_the_advised_method_warns_and_stops_nobody() -> None:
     """Nothing does better, and a link of such a job, which names its method, has to be the same sheet."""
     taken = answer_to({**FLAT, "tolerance": "1/32 in"})
-    assert any("No care makes up" in text for text in taken["cautions"]) and not taken["stops"]
+    assert any("Careful work won't make up" in text for text in taken["cautions"]) and not taken["stops"]
     assert answer_to({**FLAT, "tolerance": "1/32 in", "method": taken["method"]})["stops"] == []
 
 
@@ -180,4 +180,4 @@ def test_a_miss_just_over_the_tolerance_shows_that_it_is() -> None:
 def test_what_was_got_is_no_hopeless_method() -> None:
     """A stake that was got 3 in off is told as that; halving itself is as good as it was."""
     told = answer_to({**PLAIN, "tolerance": "1/2 in", "got": [{"stake": "M", "sagitta": "5 ft 6 in"}]})
-    assert told["stops"] and not any("No care makes up" in text for text in told["cautions"])
+    assert told["stops"] and not any("Careful work won't make up" in text for text in told["cautions"])

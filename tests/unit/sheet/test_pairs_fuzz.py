@@ -78,7 +78,7 @@ def test_no_stake_is_told_in_tolerance_and_stopped_for_it(site: dict[str, Any], 
     own = next(row for row in sheet["methods"] if row["method"] == sheet["method"]
                and (row["parallel"] is None) == (sheet["parallel"] is None))  # fmt: skip
     advice, allowed = sheet["advice"], sheet["tolerance"]
-    hopeless = [stop for stop in sheet["stops"] if "No care makes up for that much." in stop]
+    hopeless = [stop for stop in sheet["stops"] if "Careful work won't make up for that." in stop]
     advised = advice["method"] == sheet["method"] and not advice["halve_first"]
     if hopeless:
         assert own["miss_95"] > HOPELESS * allowed and (sheet["accuracy"]["chance"] or 0.0) < 0.5

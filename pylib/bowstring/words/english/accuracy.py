@@ -10,8 +10,8 @@ MESSAGES = {
     "todo.holds": "{driven}: {tolerance} holds in {share}.",
     "todo.at_best": "{driven}: at best {tolerance} holds in {share}.",
     "todo.no_finer": "Nothing finer is offered: {tolerance} holds in {share}. Check every stake and move what is off.",
-    "todo.share": "{part} layouts of {of}",
-    "todo.share_one": "1 layout of {of}",
+    "todo.share": "{part} of {of} layouts",
+    "todo.share_one": "1 of {of} layouts",
     "todo.hardly": "hardly any layout",
     "accuracy.fair": "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbors.",
     "accuracy.fair_holds": (

@@ -26,9 +26,9 @@ MESSAGES = {
     "block.inside": "The line {start} to {end} needs {size} inside the curve; only {there} is clear.",
     "block.outside": "The line {start} to {end} needs {size} outside the curve; only {there} is clear.",
     "place.mid": "the midpoint for {stake}",
-    "place.foot": "the foot of {stake}",
-    "place.par": "the foot of {stake} on the parallel string",
-    "place.tan": "the foot of {stake} on the tangent",
+    "place.foot": "{stake}'s mark on the string",
+    "place.par": "{stake}'s mark on the parallel string",
+    "place.tan": "{stake}'s mark on the tangent",
     "place.ahead": "the mark ahead for {stake}",
     "advice.take": "Use {method}: {reason}. {miss}{blocked}",
     "advice.miss": "19 times in 20 its worst stake is within {miss}.",
@@ -38,7 +38,7 @@ MESSAGES = {
         "check every stake."
     ),
     "advice.miss_far": (
-        "19 times in 20 its worst stake is within {miss}. No method here reliably holds your {tolerance}, by far: ask the "
+        "19 times in 20 its worst stake is within {miss}. No method here comes close to your {tolerance}: ask the "
         "designer or surveyor for other control."
     ),
     "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
@@ -58,10 +58,13 @@ MESSAGES = {
     "advice.truest_near": "it comes nearest to both limits, place and fair curve",
     "advice.truest_hold": "it is the one that holds both limits, place and fair curve",
     "advice.instead": "Quicker, but not possible here: {method}. {why}",
-    "advice.none": "No method works on this ground, and no single change would do. Ask the designer or surveyor for other control.",
-    "advice.none_but": (
-        "No method works as things stand. Any one change would do: {changes}.{alone} Otherwise ask the designer or surveyor for other "
+    "advice.none": (
+        "No method works on this ground, and no single change would fix that. Ask the designer or surveyor for other "
         "control."
+    ),
+    "advice.none_but": (
+        "No method works as things are. Any one change would fix that: {changes}.{alone} Otherwise ask the designer "
+        "or surveyor for other control."
     ),
     "advice.none_alone": (
         " Or say that the arc's center can be reached: one person can swing the arc from a pin there. It is {size} from the curve."

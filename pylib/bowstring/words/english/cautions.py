@@ -22,7 +22,8 @@ MESSAGES = {
         "and has none. It is likely the wrong one. Don't build from this sheet until that is settled."
     ),
     "caution.differs": (
-        "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but over a tape mark."
+        "The {field} was given as {value}; {pair} make it {computed}. That is within its rounding on the drawing, but "
+        "more than a tape mark."
     ),
     "caution.disagrees": (
         "The givens don't agree. The {field} was given as {value}, but {pair} make it {computed}. Ask which one is correct before "
@@ -40,15 +41,16 @@ MESSAGES = {
         "Don't build yet: which side the curve is on isn't given (standing at A, facing B). This sheet names no side."
     ),
     "caution.turn_unsaid": (
-        "Don't build yet: how it turns isn't given (walking along the straight toward the arc). This sheet names no side."
+        "Don't build yet: which side it turns to isn't given (walking along the straight toward the arc). This sheet "
+        "names no side."
     ),
     "caution.points_hand": (
         "By the three points, the curve is on the {points}, standing at A and facing B. That takes x as east (right) and y as "
         "north (ahead); swapped, they flip the curve. Look at the drawing before you drive a stake."
     ),
     "caution.points_other_hand": (
-        "The three points put the curve on the {points} (x east, y north), but the job says {side}. This sheet follows the job. "
-        "Don't build before it is settled which one is correct."
+        "The three points put the curve on the {points} (x east, y north), but the job says {side}. This sheet "
+        "follows the job. Don't build until you know which one is correct."
     ),
     "caution.degree": (
         "Degree of curve is for roads and railroads. It was read as degrees per 100 ft of arc: a radius of {radius}. Railroads "
@@ -85,7 +87,8 @@ MESSAGES = {
         "what really stands there."
     ),
     "caution.landmark_mark": (
-        "Don't build yet: the landmark at {end} ({landmark}) reads like a mark of this sheet. Name what really stands there."
+        "Don't build yet: the landmark at {end} ({landmark}) reads like a mark on this sheet. Name what really stands "
+        "there."
     ),
     "caution.landmark_blank": "Don't build yet: the landmark at {end} can't be seen on paper. Type it again.",
     "caution.landmark_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
@@ -94,28 +97,31 @@ MESSAGES = {
     "caution.unlikely_board": "A board {shown} thick? Check its unit before building.",
     "caution.unlikely_hub": "Hubs {shown} off the line? Check the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",
-    "caution.got_over": "Don't build yet: stake {stake} stands {off}, and {tolerance} is allowed. Move it, or ask.",
-    "caution.got_astray": "Don't build yet: {mark} stands {off}. Nobody sets a mark so far off: tape it again.",
+    "caution.got_over": "Don't build yet: stake {stake} is {off}, and only {tolerance} is allowed. Move it, or ask.",
+    "caution.got_astray": "Don't build yet: {mark} is {off}. That is too far off to be a set mark: tape it again.",
     "caution.got_unusual": "Stakes usually stand within {usual} of the arc, and {stake} doesn't. Move it back, or ask.",
-    "caution.got": "Stake {stake} stands {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
-    "caution.got_stands": "Stake {stake} stands {off}. The numbers after it allow for that.",
-    "caution.got_alone": "Stake {stake} stands {off}. No other number hangs on it.",
-    "caution.got_helper": "{mark} stands {off} off its place. The numbers after it allow for that.",
-    "caution.got_bump": "Over its neighbors stake {stake} makes a bump of {bump}, and {fair} is fair. Move it back onto the arc.",
+    "caution.got": "Stake {stake} is {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
+    "caution.got_stands": "Stake {stake} is {off}. The numbers after it allow for that.",
+    "caution.got_alone": "Stake {stake} is {off}. No other number depends on it.",
+    "caution.got_helper": "{mark} is {off} out of place. The numbers after it allow for that.",
+    "caution.got_bump": (
+        "Over its neighbors stake {stake} makes a bump of {bump}, and only {fair} is allowed. Move it back onto the "
+        "arc."
+    ),
     "caution.got_apart": "Don't build yet: the readings at {mark} disagree by {apart}. One is misread: tape them all again.",
-    "caution.got_slip": "Don't build yet: {mark} may be a slip. {slip}",
-    "caution.got_likely": "{mark} may be a slip. {slip}",
+    "caution.got_slip": "Don't build yet: the reading at {mark} may be a slip. {slip}",
+    "caution.got_likely": "The reading at {mark} may be a slip. {slip}",
     "caution.got_aside": (
-        "Stake {stake} stands {aside} off its string's midpoint, toward {end}. That hardly moves it off the arc, but the gaps "
-        "beside it are no longer equal."
+        "Stake {stake} is {aside} off its string's midpoint, toward {end}. That hardly moves it off the arc, but the "
+        "gaps beside it are no longer equal."
     ),
     "caution.got_far": (
-        "Stake {stake} measured {stands} where {wanted} was wanted, {off}: that looks like a slip. Measure it "
+        "Stake {stake} measured {stands} where {wanted} was called for, {off}: that looks like a slip. Measure it "
         "again before going on."
     ),
     "caution.sensitive": "One tape mark ({mark}) in the {field} changes the radius by {change}. {better}",
     "caution.sensitive_all": "One tape mark ({mark}) in the {field} makes a different arc or none at all. {better}",
-    "caution.better": "Better: get the {field} (about {value}), where a mark changes it by {change}.",
+    "caution.better": "Better: get the {field} (about {value}), where one mark changes the radius by {change}.",
     "caution.better_three_sides": "Better: tape the chord and its mid-ordinate.",
     "caution.better_points": "Use points farther apart, with the middle one near the middle, or get the radius from the drawing.",
     "caution.services": (
@@ -162,32 +168,36 @@ MESSAGES = {
     "note.tolerance": "No tolerance was given, so this sheet can't say whether a miss matters.",
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
     "note.square": "A mid-ordinate out of square hardly shows at its own stake; it shows one round later.",
-    "caution.method_blocked": "Don't build from this sheet: {method} isn't possible on this ground. {why} See the recommended method.",
+    "caution.method_blocked": (
+        "Don't build from this sheet: you can't use {method} on this ground. {why} See the recommended method."
+    ),
     "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and you have {there}.",
     "caution.method_unreliable": (
         "Don't build from this sheet: with {method}, small errors grow out of control here. See the recommended method."
     ),
     "caution.method_misses": (
-        "Set out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. No care makes up for "
-        "that much."
+        "Laid out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. Careful "
+        "work won't make up for that."
     ),
     "caution.method_hopeless": (
-        "Don't build from this sheet: by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. "
-        "No care makes up for that much. Use {advised}: 19 times in 20 its worst stake is within {best}."
+        "Don't build from this sheet: by this method, {method}, the worst stake may be {miss} off, and {tolerance} is "
+        "allowed. Careful work won't make up for that. Use {advised}: 19 times in 20 its worst stake is within "
+        "{best}."
     ),
     "caution.rule_over": (
-        "Don't build from this sheet: these are the quarter rule's numbers. They miss the arc by up to {worst} at {at}, and "
-        "{tolerance} is allowed. Halving with exact numbers is the same work."
+        "Don't build from this sheet: these are the quarter rule's numbers. They miss the arc by up to {worst} at "
+        "{at}, and {tolerance} is allowed. Halving with exact numbers is no more work."
     ),
     "caution.rule": (
-        "These are the quarter rule's numbers: they miss the arc by up to {worst} at {at}. Halving with exact numbers is the "
-        "same work."
+        "These are the quarter rule's numbers: they miss the arc by up to {worst} at {at}. Halving with exact numbers "
+        "is no more work."
     ),
     "caution.slope_numbers": (
         "The ground slopes. Dimensions are horizontal; if the tape lies on the slope, use the slope figure in parentheses. A "
         "triangle squared on the slope isn't square from above: keep its sides level."
     ),
     "caution.chord_over_tape": (
-        "A to B is {chord} and the tape is {tape}. Taping it takes more than one pull, in line, each with an error of its own."
+        "A to B is {chord} and the tape is {tape}. Taping it takes more than one pull, in line, each with its own "
+        "error."
     ),
 }

@@ -26,7 +26,7 @@ MESSAGES = {
     "page.update": "A newer version of this page is ready. Your work is kept when you update.",
     "page.update_take": "Update now",
     "page.update_later": "Later",
-    "page.elsewhere_both": "This was changed here and in another window. Which one holds?",
+    "page.elsewhere_both": "This was changed here and in another window. Which one do you keep?",
     "page.elsewhere_gone": "This job was deleted in another window.",
     "page.elsewhere_keep": "Keep it",
     "page.elsewhere_leave": "Let it go",
@@ -37,16 +37,16 @@ MESSAGES = {
     "page.full": "This device has no room left for the page. Save your oldest jobs as files, then delete them here.",
     "page.full_out": "Save the oldest as files",
     "page.not_started": (
-        "The page's script hasn't started. It needs a browser of 2023 or later with scripts allowed. Until it starts, "
-        "nothing is computed here: don't build from it."
+        "The page's script hasn't started. It needs a browser from 2023 or later with scripts allowed. Until it "
+        "starts, nothing is computed here: don't build from it."
     ),
     "page.trouble_no_wasm": (
         "This browser blocks WebAssembly, which the page needs, so your numbers can't be worked out here. Try another browser, "
         "or turn off its strictest protection for this page. What the browser said:"
     ),
     "page.trouble_old": (
-        "This browser can't run the page's script. The page needs a browser of 2023 or later. Nothing is computed here: don't "
-        "build from it."
+        "This browser can't run the page's script. The page needs a browser from 2023 or later. Nothing is computed "
+        "here: don't build from it."
     ),
     "page.lacked": (
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
@@ -58,8 +58,8 @@ MESSAGES = {
     ),
     "page.offline_fetching": "Saving the page on this device, so it works without a network: stay online for a moment.",
     "page.offline_ready": (
-        "The whole page is on this device: it works without a network. A browser may delete it after a time without use; a saved copy "
-        "stays."
+        "The whole page is on this device: it works without a network. A browser may delete it after a while unused; "
+        "a saved copy stays."
     ),
     "page.offline_saved": "This is a saved copy: it works without a network, and no browser deletes it.",
     "page.offline_never": "This browser can't keep the page for use without a network. Save the page as a file instead.",
@@ -68,7 +68,7 @@ MESSAGES = {
         "save the page as a file."
     ),
     "page.offline_dead": "The page can't work out numbers here yet, so it doesn't work without a network either.",
-    "page.desk_ask_failed": "That couldn't be worked out, and your work is as it was:",
+    "page.desk_ask_failed": "That couldn't be worked out, and your work is unchanged:",
     "page.desk_untitled": "Job without a title",
     "page.desk_unreadable": "A job that can't be read",
     "page.desk_remove": "Delete",

@@ -18,8 +18,8 @@ MESSAGES = {
     "paper.line_flow line": "Drawn to the FLOW LINE.",
     "paper.line_lip": "Drawn to the LIP.",
     "paper.line_unsure": "Which line is drawn? ASK.",
-    "paper.off_outside": "Stakes stand {shown} off it, OUTSIDE.",
-    "paper.off_centre": "Stakes stand {shown} off it, INSIDE.",
+    "paper.off_outside": "Stakes are {shown} off it, OUTSIDE.",
+    "paper.off_centre": "Stakes are {shown} off it, INSIDE.",
     # the hand
     "paper.stand": "Stand at {first}, face {second}. The curve is on your",
     "paper.stand_unknown": "Stand at {first}, face {second}. On which hand is the curve?",
@@ -32,21 +32,22 @@ MESSAGES = {
     "paper.left": "LEFT",
     "paper.right": "RIGHT",
     # before the first stake
-    "paper.services": "Services located? Call 811 (US) days ahead. Ticket",
-    "paper.ticket": "Services located. Ticket {ticket}.",
+    "paper.services": "Utilities located? Call 811 (US) days ahead. Ticket",
+    "paper.ticket": "Utilities located. Ticket {ticket}.",
     "paper.called": "called {date}",
-    "paper.services_short": "Services located, marks in? Call 811 (US) days ahead; write down the ticket.",
+    "paper.services_short": "Utilities located, marks in? Call 811 (US) days ahead; write down the ticket.",
     "paper.marks_in": "marks in",
     "paper.ties": "Ties, level.",
     "paper.tie": "{end}: {ties}.",
     "paper.tie_one": "{to} {shown}",
     "paper.first.have_ends": "Tape {start} to {end} twice, level: {m0}. If not, STOP.",
     "paper.first.set_ends": "Set {start} and {end} from the drawing's dimensions. Tape twice, level: {m0}. If not, STOP.",
-    "paper.first.have_ends_untaped": "Find {start} and {end}. No one pull joins them.",
-    "paper.first.set_ends_untaped": "Set {start} and {end} from the drawing's dimensions. No one pull joins them.",
+    "paper.first.have_ends_untaped": "Find {start} and {end}. No single pull joins them.",
+    "paper.first.set_ends_untaped": "Set {start} and {end} from the drawing's dimensions. No single pull joins them.",
     "paper.first.prove_two": "On string {start} to {end} set nail {nail} at {m0}. {nail} to {end} must read {rest}. If not, STOP.",
     "paper.first.prove_parts": (
-        "On string {start} to {end} set nails {m0} apart, {nail} to {last}. {last} to {end} must read {rest}. If not, STOP."
+        "On string {start} to {end} set nails {nail} to {last} every {m0} from {start}. {last} to {end} must read "
+        "{rest}. If not, STOP."
     ),
     "paper.first.prove_beside": (
         "Away from the curve cross {m0} from {start}, {m1} from {end}: {beside}. Mark {toward} at {m2} toward {start}, {other} at "
@@ -72,10 +73,12 @@ MESSAGES = {
     "paper.first.from_straight_back_untaped": "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
     "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, well back.",
     "paper.first.from_corner": (
-        "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, STOP. "
-        "At {start}, facing {end}, P is {hand}."
+        "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, "
+        "STOP. At {start}, facing {end}, P is on your {hand}."
     ),
-    "paper.first.from_corner_untaped": "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). At {start}, facing {end}, P is {hand}.",
+    "paper.first.from_corner_untaped": (
+        "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). At {start}, facing {end}, P is on your {hand}."
+    ),
     "paper.first.offset_away_arc": (
         "{end}: from {other} past {start} by {m0}, square off {m1} toward the curve. {start} to {end} must read {m2}."
     ),
@@ -88,8 +91,8 @@ MESSAGES = {
     "paper.first.offset_toward_back": (
         "{end}: from {start} toward {other} {m0}, square off {m1} away from the curve. {start} to {end} must read {m2}."
     ),
-    "paper.first.offset_square_out": "{end}: at {start} square off the straight {m0}, away from the center.",
-    "paper.first.offset_square_in": "{end}: at {start} square off the straight {m0}, toward the center.",
+    "paper.first.offset_square_out": "{end}: at {start} square off the straight {m0}, away from the curve's center.",
+    "paper.first.offset_square_in": "{end}: at {start} square off the straight {m0}, toward the curve's center.",
     "paper.first.offset_toward_near": "{end}: from {start} toward {other} {m0}, square off {m1} on {far}'s side. {start} to {end} must read {m2}.",
     "paper.first.offset_toward_far": (
         "{end}: from {start} toward {other} {m0}, square off {m1} away from {far}. {start} to {end} must read {m2}."
@@ -115,20 +118,30 @@ MESSAGES = {
     "paper.first.parallel_squared_behind": "{peg}: at {start} square off {m0}, away from the curve.",
     "paper.first.parallel_crossed": "{start} to {end} must read {m0}, and A to {end} the same as B to {start}. String {start} to {end}.",
     "paper.first.parallel_squared": "{start} to {end} must read {m0}. If not, square both again. String {start} to {end}.",
-    "paper.first.parallel_strung": "String {start} to {end}. Set each square corner twice.",
-    "paper.first.peg": "Peg {peg}: from {start} toward {end} {m0}, square off {m1} toward the curve. String {start} to {peg}.",
-    "paper.first.peg_back": "Peg {peg}: from {end} past {start} by {m0}, square off {m1} toward the curve. String {start} to {peg}.",
-    "paper.first.peg_square": "Peg {peg}: at {start} square off {m0} toward the curve. String {start} to {peg}.",
-    "paper.first.centre_behind": "C, the center: cross {m0} from {start} and {end}, AWAY from the curve ({away}). Both must still read it.",
-    "paper.first.centre_inside": "C, the center: cross {m0} from {start} and {end}, on the curve's side ({hand}). Both must still read it.",
+    "paper.first.parallel_strung": "String {start} to {end}. Square each corner twice.",
+    "paper.first.peg": (
+        "Pin {peg}: from {start} toward {end} {m0}, square off {m1} toward the curve. String {start} to {peg}."
+    ),
+    "paper.first.peg_back": (
+        "Pin {peg}: from {end} past {start} by {m0}, square off {m1} toward the curve. String {start} to {peg}."
+    ),
+    "paper.first.peg_square": "Pin {peg}: at {start} square off {m0} toward the curve. String {start} to {peg}.",
+    "paper.first.centre_behind": (
+        "C, the center: cross {m0} from {start} and {end}, AWAY from the curve ({away}). Both tapes must still read "
+        "that."
+    ),
+    "paper.first.centre_inside": (
+        "C, the center: cross {m0} from {start} and {end}, on the curve's side ({hand}). Both tapes must still read "
+        "that."
+    ),
     "paper.first.centre_half": "C, the center: the string's midpoint, {m0} from either end.",
     "paper.first.centre_near": (
-        "C, the center: from the string's midpoint, {m0}, square off {m1} AWAY from the curve ({away}). C to {start} and {end} must "
-        "read {m2}."
+        "C, the center: from the string's midpoint, {m0}, square off {m1} AWAY from the curve ({away}). C to {start} "
+        "and C to {end} must each read {m2}."
     ),
     "paper.first.centre_near_inside": (
-        "C, the center: from the string's midpoint, {m0}, square off {m1} toward the curve ({hand}). C to {start} and {end} must "
-        "read {m2}."
+        "C, the center: from the string's midpoint, {m0}, square off {m1} toward the curve ({hand}). C to {start} and "
+        "C to {end} must each read {m2}."
     ),
     # how each row of a table goes
     "paper.how.stake": "Square when both short chords match. Tape the square-off again.",
@@ -142,7 +155,7 @@ MESSAGES = {
     "paper.how.sight": "Instrument over {start}, sighted on {end}. Turn {hand} off the long chord. Tape the gap onto that line.",
     "paper.how.sight_ahead": "Instrument over {start}, sighted on {end}. Turn the deflection {hand}. Tape the gap onto that line.",
     "paper.how.sight_back": "Instrument over {start}, sighted back on {end}. Plunge, turn the deflection {hand}. Tape the gap onto that line.",
-    "paper.how.swing": "Hook on C. Swing {hand}, facing the stake before, until both tapes read.",
+    "paper.how.swing": "Hook on C. Swing {hand}, facing the last stake, until both tapes read as the row says.",
     "paper.how.produce": "Carry the line on and mark it. Hold zero at the last stake, swing {hand}, facing the mark.",
     "paper.each_hand": "as the row says",
     "paper.head_hand": "{head}, {hand}",
@@ -171,11 +184,11 @@ MESSAGES = {
     "paper.hubs": "Read each tack once more. If it's off, move the tack, not the hub.",
     "paper.back_stick": "Cut a stick {shown} long. Swing it from each stake back to the line.",
     "paper.within": "Within {tolerance}; numbers to {mark}. Out by more: find out why.",
-    "paper.to_mark": "Numbers to {mark}. A check out by more: find out why.",
+    "paper.to_mark": "Numbers to {mark}. A check out by more than it may be: find out why.",
     # a stop
     "paper.stop": "STOP",
-    "paper.stop_do": "Build nothing from this. The numbers come when this is settled:",
-    "paper.stop_take": "{method} works here: take that, and print again.",
+    "paper.stop_do": "Build nothing from this. It gives no numbers until this is settled:",
+    "paper.stop_take": "{method}: use that here, and print again.",
     "paper.stop_asked": "asked (name)",
     "paper.stop_answer": "the answer",
     # the back
@@ -191,13 +204,13 @@ MESSAGES = {
     "paper.cut_fill": "cut / fill",
     "paper.stick": "Story stick: mark a lath, all from one end",
     "paper.stick_mark": "{shown} {stakes}",
-    "paper.safe_authority": "The drawing, the spec, local code and the professional in charge stand above this sheet.",
-    "paper.safe_services": "Services located and marked before any stake or pin goes in (US: call 811).",
+    "paper.safe_authority": "The drawing, the spec, local code and the engineer in charge govern, not this sheet.",
+    "paper.safe_services": "Utilities located and marked before any stake or pin goes in (US: call 811).",
     "paper.safe_caps": "Cap each steel stake as it is driven.",
     "paper.safe_board": "A bent board is a spring. Fix one end first, stand clear of its sweep.",
     "paper.safe_level": "Hold the tape level. If you burn a foot, subtract it.",
-    "paper.safe_hand": "No check sees a curve on the wrong hand. At A, facing B: {hand}.",
-    "paper.safe_more": "{count} more cautions stand on the long sheet. Read them.",
+    "paper.safe_hand": "No check catches a curve on the wrong hand. At A, facing B, it's on your {hand}.",
+    "paper.safe_more": "{count} more cautions are on the long sheet. Read them.",
     "paper.link": "This job:",
     "paper.notes": "Notes",
     "paper.by": "set by (initials)",

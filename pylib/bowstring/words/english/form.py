@@ -47,7 +47,7 @@ MESSAGES = {
     "form.greater": "If two arcs fit these numbers, use the one that turns more",
     "form.degree": "Degree of curve",
     "form.degree.help": "Used instead of a radius; one more dimension above fixes the arc.",
-    "form.degree_by": "It is counted over",
+    "form.degree_by": "Degree counted over",
     "form.degree_by.arc": "100 ft of arc (roads)",
     "form.degree_by.chord": "a chord of 100 ft (railroads)",
     "form.side_0": "A to C",
@@ -65,9 +65,9 @@ MESSAGES = {
     "form.offset": "Offset of the stakes from the drawn line",
     "form.offset.help": "The board's thickness, or how far out the hubs stand. Blank: they stand on the line itself.",
     "form.width": "Width of the work",
-    "form.width.help": "Only needed with a centerline: it says how far each face is.",
+    "form.width.help": "Only needed with a centerline: it tells how far off each face is.",
     "form.diameter": "The pin's diameter",
-    "form.diameter.help": "Write its unit. Where a board follows, half of it is how far off the pin's center goes.",
+    "form.diameter.help": "Write its unit. Where a board follows, the pin's center goes half of this off the line.",
     "form.toward": "Offset toward",
     "form.toward.help": (
         "The center: inside the curve. The outside: away from the center. Stakes behind a board go on the side away from the "
@@ -148,7 +148,7 @@ MESSAGES = {
     "form.found_hold.directions": "the directions at the ends",
     # what can be wrong
     "form.side_missing.wrong": "Three sides are needed, and this one is blank.",
-    "form.side_missing.remedy": "Fill it in, or empty all three.",
+    "form.side_missing.remedy": "Fill it in, or clear all three.",
     "form.point_missing.wrong": "Three points need all six coordinates, and this one is blank.",
     "form.point_missing.remedy": "Fill it in (0 counts), or clear all of them.",
     "form.tie_missing.wrong": "Relocating end {end} takes two objects and both distances, and this one is blank.",

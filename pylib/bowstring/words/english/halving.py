@@ -2,12 +2,14 @@
 
 MESSAGES = {
     "level.how_one": (
-        "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand}. Holding that distance, "
-        "move the stake sideways until both short chords read {half_chord}. That squares it and no more: tape the {sagitta} twice."
+        "On the string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand}. Holding "
+        "that distance, move the stake sideways until both short chords read {half_chord}. That only squares it: tape "
+        "the {sagitta} twice."
     ),
     "level.how": (
-        "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand}. Holding that distance, "
-        "move the stake sideways until both short chords read {half_chord}. That squares it and no more: tape the {sagitta} twice."
+        "On each string, mark the midpoint, {half} from either end. Square off {sagitta} there to the {hand}. Holding "
+        "that distance, move the stake sideways until both short chords read {half_chord}. That only squares it: tape "
+        "the {sagitta} twice."
     ),
     "level.hand": "{hand} (standing at the end nearer A, facing the other)",
     "hand_work.first": (
@@ -40,8 +42,8 @@ MESSAGES = {
     "square.cost": "the stake goes {aside} along the arc and {here} off it. The next round's stakes go {next} off.",
     "square.cost_last": "the stake goes {aside} along the arc and {here} off it.",
     "square.each": (
-        "Square each offset with a {shape} triangle at its foot. Lay {along} along the string, where it is longer, and {out} out; "
-        "the long side is {long_side}."
+        "Square each offset with a {shape} triangle where it leaves the string. Lay {along} along the longer part of "
+        "the string, and {out} out; the long side is {long_side}."
     ),
     "square.own": "For {marks} instead: {square}.",
     "square.with_triangle": "a {shape} triangle, {along} along the line toward {toward}, {out} out, long side {long_side}",

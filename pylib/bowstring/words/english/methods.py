@@ -23,12 +23,12 @@ MESSAGES = {
         "ends. Drive a pin at C."
     ),
     "step.swing": (
-        "{stake}: hook the tape on C and hold it at {length0}. Swing it until {other} to {stake} measures {length1}, to the "
-        "{swing_hand} (facing {other} from C). Drive {stake}."
+        "{stake}: hook the tape on C and hold it at {length0}. Swing it to the {swing_hand} (facing {other} from C) "
+        "until {other} to {stake} measures {length1}. Drive {stake}."
     ),
     "step.swing_beside": (
-        "{stake}: hold the tape on C, where its pin stands, at {length0}. Swing it until {other} to {stake} measures "
-        "{length1}, to the {swing_hand} (facing {other} from C). Drive {stake}."
+        "{stake}: hold the tape on C, where its pin is now, at {length0}. Swing it to the {swing_hand} (facing "
+        "{other} from C) until {other} to {stake} measures {length1}. Drive {stake}."
     ),
     "step.ordinate": (
         "{stake}: string from {first} to {last}. On it mark {length0} from {start}. There square off {length1} to the {off_hand} "
@@ -42,18 +42,19 @@ MESSAGES = {
         "Drive {stake}."
     ),
     "step.peg": (
-        "{peg}, a peg on the tangent at {start}: on the string from {start} toward {end}, mark {length0}. There square off "
-        "{length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along "
-        "it."
+        "{peg}, a pin on the tangent at {start}: on the string from {start} toward {end}, mark {length0}. There "
+        "square off {length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from "
+        "{start} to it: the curve leaves {start} along it."
     ),
     "step.peg_back": (
-        "{peg}, a peg on the tangent at {start}: extend the string from {end} past {start} by {length0}. There square off "
-        "{length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along "
-        "it."
+        "{peg}, a pin on the tangent at {start}: extend the string from {end} past {start} by {length0}. There square "
+        "off {length1} to the {off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} "
+        "to it: the curve leaves {start} along it."
     ),
     "step.peg_square": (
-        "{peg}, a peg on the tangent at {start}: at {start}, square off {length0} from the string to {end}. Go to the "
-        "{off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve leaves {start} along it."
+        "{peg}, a pin on the tangent at {start}: at {start}, square off {length0} from the string to {end}. Go to the "
+        "{off_hand} (facing {end} from {start}). Drive {peg} and stretch a string from {start} to it: the curve "
+        "leaves {start} along it."
     ),
     "step.tangent_offset": (
         "{stake}: string from {start} to {other}, along the tangent. On it mark {length0} from {start}. There square off "
@@ -76,8 +77,9 @@ MESSAGES = {
         "{length0} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
     ),
     "step.produce": (
-        "{stake}: extend the line from {other} through {start} by {length0} and mark it. Hold zero at {start} and swing "
-        "{length1} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). Drive {stake}."
+        "{stake}: extend the line from {other} past {start} by {length0} and mark it. Hold zero at {start} and swing "
+        "{length1} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). "
+        "Drive {stake}."
     ),
     "step.sight": (
         "{stake}, deflection {deflection} off the tangent: instrument over {start}, sighted on {end}. Turn {angle0} to the "

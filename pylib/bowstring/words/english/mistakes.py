@@ -24,9 +24,7 @@ MESSAGES = {
     "mistake.arc_for_gaps.instead": "Tape the last gap to B as well.",
     "mistake.wrong_hand": "The whole curve was laid out on the wrong side.",
     "mistake.wrong_hand.instead": "{told}",
-    "mistake.wrong_hand.unseen": (
-        "NO check on this sheet catches it: all the distances still read as they must. {told}"
-    ),
+    "mistake.wrong_hand.unseen": "NO check on this sheet catches it: every distance still reads what it should. {told}",
     "mistake.diameter": "The diameter was measured for the radius: {wrong} instead of {right}.",
     "mistake.diameter.instead": "Ask whether the drawing's number is a radius or a diameter.",
     "mistake.wrong_radius": "The drawing's radius ({wrong}) was measured from the center; the stakes' own is {right}.",

@@ -36,15 +36,15 @@ MESSAGES = {
     "check.half": "{start} to {end}: must read {shown}.",
     "check.gap": "{start} to {end}: must read {shown}.",
     "check.closing": "The closing gap, {start} to {end}, taped last: must read {shown}.",
-    "check.no_judge": "It can't judge: readings scatter by more than half of it.",
+    "check.no_judge": "It can't judge: readings scatter by more than half of that.",
     "check.external": "Corner P to {end}: must read {shown}.",
     "gap.left": (
-        "Stakes are {gap} apart, straight. Straight pieces would miss the arc by {rise} at their midpoints; a sprung board "
-        "follows it far better."
+        "Stakes are {gap} apart, measured straight. Straight pieces would miss the arc by {rise} at their midpoints; "
+        "a sprung board follows it far better."
     ),
     "gap.left_got": (
-        "Stakes are up to {gap} apart, straight. A straight piece there would miss the arc by {rise} at its midpoint; a sprung "
-        "board follows it far better."
+        "Stakes are up to {gap} apart, measured straight. A straight piece there would miss the arc by {rise} at its "
+        "midpoint; a sprung board follows it far better."
     ),
     "stick.level": "round {level}: {stakes}",
     "stick.to": "{first} to {last}",
@@ -81,8 +81,8 @@ MESSAGES = {
     "slip.tenths_as_inches": "tenths of a foot read as inches: it would be {would_be}.",
     "slip.inches_as_tenths": "inches read as tenths of a foot: it would be {would_be}.",
     "slip.swapped_digits": "two digits swapped: it would be {would_be}.",
-    "offset.centre": "The {driven} stand {shown} off the drawn line, toward the center, on an arc of their own.",
-    "offset.outside": "The {driven} stand {shown} off the drawn line, away from the center, on an arc of their own.",
+    "offset.centre": "The {driven} are {shown} off the drawn line, toward the center, on an arc of their own.",
+    "offset.outside": "The {driven} are {shown} off the drawn line, away from the center, on an arc of their own.",
     "driven.pin": "pins",
     "driven.marked": "marked stakes",
     "driven.board": "stakes behind the board",

@@ -89,7 +89,9 @@ MESSAGES = {
     ),
     "sheet.checks_worst": "Worst case: every stake in the check is off by its tolerance. Both are rounded down to a mark.",
     "sheet.checks_first": "Short of time? Make these first: {checks}.",
-    "sheet.checks_none_judge": "No check here can judge by itself. Work finer, or tape every stake again from A and B.",
+    "sheet.checks_none_judge": (
+        "No check here can judge by itself. Work tighter, or tape every stake again from A and B."
+    ),
     "sheet.checks_closing_alone": "The last gap, taped above, is the check here: no other one judges by itself.",
     "sheet.gap_odd": "{names}: {shown}",
     "sheet.check_first": "{kind}, {where}: {shown}",

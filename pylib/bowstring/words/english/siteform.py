@@ -6,7 +6,7 @@ MESSAGES = {
     "form.section_options.help": "Leave these blank unless you have a reason; the usual values are used.",
     "form.section_tape": "Tape and crew",
     "form.section_tape.help": "These decide which methods are possible, and how accurate the stakes will be.",
-    "form.section_room": "How far there is room",
+    "form.section_room": "Room to work",
     "form.section_known": "Known points",
     "form.section_known.help": "Points already on the ground. Tapes and an instrument can work from them.",
     "form.section_fall": "The slope of the ground",
@@ -49,7 +49,7 @@ MESSAGES = {
     "form.halve_first": "Rounds of halving first",
     "form.halve_first.help": "0 to 6, for ordinates. They are then shorter, from each short chord.",
     "form.stations": "Ordinates at",
-    "form.stations.help": "Distances from A along the chord, with ; between them. They replace the equal steps.",
+    "form.stations.help": "Distances from A along the chord, with ; between them. They replace the equal spacing.",
     "form.first_gap": "First gap",
     "form.first_gap.help": "Distance from A to the first stake; the last gap takes the remainder.",
     # tape and hands
@@ -93,8 +93,8 @@ MESSAGES = {
     "form.room_outside.help": "From the curve away from its center.",
     "form.parallel": "String parallel to A-B: how far from it",
     "form.parallel.help": (
-        "For ordinates where A-B itself is blocked. A minus is behind A-B, like -8; without it the string is toward the curve. "
-        "The sheet compares it with the other methods. For its numbers choose ordinates."
+        "For ordinates where A-B itself is blocked. A minus is behind A-B, like -8; without it the string is toward "
+        "the curve. The sheet compares it with the other methods. To use it, choose ordinates."
     ),
     # known marks
     "form.known_name": "Name",
@@ -102,19 +102,19 @@ MESSAGES = {
     "form.known_x": "Along the chord",
     "form.known_x.help": "x, from A toward B.",
     "form.known_y": "Off the chord",
-    "form.known_y.help": "y, toward the curve; with a minus behind the chord.",
+    "form.known_y.help": "y, toward the curve; minus behind the chord.",
     "form.known_sigma": "How far off it may be",
     "form.known_sigma.help": "One standard deviation in x and in y. Blank: it is exact.",
     # the slope
     "form.fall_along": "Fall from A to B",
-    "form.fall_along.help": "With a minus where the ground rises.",
+    "form.fall_along.help": "Minus where the ground rises.",
     "form.fall_across": "Fall away from the chord",
-    "form.fall_across.help": "Toward the curve's side; with a minus where it rises.",
+    "form.fall_across.help": "Toward the curve's side; minus where it rises.",
     # errors
     "form.error_read": "Reading the tape",
     "form.error_read.help": "At one end of one pull. It matters most where many short lengths add up.",
     "form.error_scale": "The tape's scale",
-    "form.error_scale.help": "As a part of one: 0.0002 is 1 part in 5,000. It matters on long pulls.",
+    "form.error_scale.help": "As a decimal: 0.0002 is 1 part in 5,000. It matters on long pulls.",
     "form.error_stake": "Plumbing and driving",
     "form.error_stake.help": "How far a stake ends up from where it was held.",
     "form.error_line": "Staying on a string",

@@ -23,13 +23,14 @@ MESSAGES = {
         "proves them."
     ),
     "step.prove_two": (
-        "Stretch the string from {start} to {end}. Along it, level, set a nail {nail} at {length0} from {start}. {nail} to "
-        "{end} must read {rest}; both pulls together are {whole}. If it doesn't, stop and enter what both pulls come to."
+        "Stretch the string from {start} to {end}. Along it, level, set nail {nail} at {length0} from {start}. {nail} "
+        "to {end} must read {rest}; both pulls together are {whole}. If it doesn't, stop and enter what both pulls "
+        "add up to."
     ),
     "step.prove_parts": (
-        "Stretch the string from {start} to {end}. Along it, level, set nails {length0} apart from {start} on: {nail} to "
-        "{last}. {last} to {end} must read {rest}; all pulls together are {whole}. If it doesn't, stop and enter what they "
-        "come to."
+        "Stretch the string from {start} to {end}. Along it, level, set nails {nail} to {last} every {length0} from "
+        "{start}. {last} to {end} must read {rest}; all pulls together are {whole}. If it doesn't, stop and enter "
+        "what they add up to."
     ),
     "step.prove_beside": (
         "Prove {start} and {end} from a point {beside}, on the side away from the curve. Cross {length0} from {start} with "
@@ -65,12 +66,14 @@ MESSAGES = {
         "{start} to {end} reads {length2}."
     ),
     "step.from_straight_untaped": (
-        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off to the {turn} (facing "
-        "away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next step proves it."
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
+        "{turn} (facing away from S): set {end}{second_landmark}, the PT. Square it with {square}. The next step "
+        "proves it."
     ),
     "step.from_straight_back_untaped": (
-        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off to the {turn} "
-        "(facing away from S) {length1}: set {end}{second_landmark}, the PT. Square it with {square}. The next step proves it."
+        "From {start} measure back along the straight, toward S, {length0}: mark F. At F square off {length1} to the "
+        "{turn} (facing away from S): set {end}{second_landmark}, the PT. Square it with {square}. The next step "
+        "proves it."
     ),
     "step.have_corner": (
         "Find the corner P, the PI, where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
@@ -101,8 +104,12 @@ MESSAGES = {
         "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} to the "
         "{off_hand} (facing {other} from {start}), away from the curve: set {end}. {start} to {end} must read {length2}."
     ),
-    "step.offset_square_out": "{end}: at {start} square off the straight {length0}, away from the curve's middle. Set {end} there.",
-    "step.offset_square_in": "{end}: at {start} square off the straight {length0}, toward the curve's middle. Set {end} there.",
+    "step.offset_square_out": (
+        "{end}: at {start} square off the straight {length0}, away from the curve's center. Set {end} there."
+    ),
+    "step.offset_square_in": (
+        "{end}: at {start} square off the straight {length0}, toward the curve's center. Set {end} there."
+    ),
     "step.offset_toward_near": (
         "{end}: from {start} measure {length0} toward {other} and set a mark there. From it square off {length1} on the side of "
         "{far}: set {end}. {start} to {end} must read {length2}."
@@ -138,20 +145,21 @@ MESSAGES = {
         "{stake}. Tape the {length1} a second time."
     ),
     "step.stake": (
-        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} to the "
-        "{hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to {stake} and {stake} "
-        "to {end} read the same ({half_chord}). That squares it and no more. Tape the {length1} a second time. Drive {stake}."
+        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. There square off {length1} "
+        "to the {hand} (facing {end} from {start}). Holding that distance, move {stake} sideways until {start} to "
+        "{stake} and {stake} to {end} read the same ({half_chord}). That only squares it: tape the {length1} a second "
+        "time. Drive {stake}."
     ),
     "step.stake_crossed": (
-        "{stake}: its midpoint can't be used here. Cross {length0} from {start} with {length1} from {end}, on the {cross_hand} "
-        "(facing {end} from {start}). Drive {stake}, and tape both a second time."
+        "{stake}: the string's midpoint can't be used here. Cross {length0} from {start} with {length1} from {end}, "
+        "on the {cross_hand} (facing {end} from {start}). Drive {stake}, and tape both a second time."
     ),
     "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
-    "step.stands": "{stake} stands already, {off}. The numbers after this one start from where it stands.",
-    "step.stands_helper": "{mark} stands already. The numbers after this one start from where it stands.",
+    "step.stands": "{stake} is already set, {off}. The numbers after this one start from where it is.",
+    "step.stands_helper": "{mark} is already set. The numbers after this one start from where it is.",
     "step.stake_got": (
-        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} out, to "
-        "the {hand}. It is {length1}, which is {off}. The numbers after this one start from where it stands."
+        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} "
+        "out, to the {hand}. It is {length1}, which is {off}. The numbers after this one start from where it is."
     ),
 }

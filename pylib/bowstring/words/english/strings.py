@@ -2,8 +2,8 @@
 
 MESSAGES = {
     "note.steep": (
-        "Between {start} and {end} the straight gap is {gap}: the curve is steep to its string there. For closer "
-        "stakes give a widest gap, or set them by halving."
+        "Between {start} and {end} the straight gap is {gap}: the curve runs steep to its string there. For closer "
+        "stakes enter a maximum stake spacing, or set them by halving."
     ),
     "note.halve_first_wins": "Both halving first and a parallel string were given. Halving first was used.",
     "step.string_middle": (
@@ -11,11 +11,11 @@ MESSAGES = {
         "distances below."
     ),
     "step.ordinate_mid": (
-        "{stake}: from the string's midpoint toward {end} mark {length0}. There square off to the {hand} (facing B "
-        "from A) {length1}. Drive {stake}."
+        "{stake}: from the string's midpoint toward {end} mark {length0}. There square off {length1} to the {hand} "
+        "(facing B from A). Drive {stake}."
     ),
     "step.ordinate_middle": (
-        "{stake}: at the string's midpoint square off to the {hand} (facing B from A) {length0}. Drive {stake}."
+        "{stake}: at the string's midpoint square off {length0} to the {hand} (facing B from A). Drive {stake}."
     ),
     "step.parallel_crossed_curve": (
         "{peg}, an end of the parallel string: cross {length0} from {start} with {length1} from {end}. It is on "
@@ -43,16 +43,16 @@ MESSAGES = {
         "string from {start} to {end}: it is parallel to A-B."
     ),
     "step.parallel_strung": (
-        "Stretch the string from {start} to {end}. The tape doesn't reach from one to the other: set each square "
-        "corner twice."
+        "Stretch the string from {start} to {end}. The tape doesn't reach from one to the other: square each corner "
+        "twice."
     ),
     "step.parallel_stood": (
-        "Tape {start} to {end}: it must read {length0}. If not, tape where both pins stand again. Stretch the string "
-        "between them. One of its pins stands off its place, so the string isn't parallel to A-B. The distances below "
+        "Tape {start} to {end}: it must read {length0}. If not, tape again where both pins are. Stretch the string "
+        "between them. One of its pins is off its place, so the string isn't parallel to A-B. The distances below "
         "allow for that."
     ),
     "step.parallel_stood_strung": (
-        "Stretch the string from {start} to {end}. One of its pins stands off its place, so the string isn't parallel to "
+        "Stretch the string from {start} to {end}. One of its pins is off its place, so the string isn't parallel to "
         "A-B. The distances below allow for that."
     ),
     "step.parallel_toward_on": (

@@ -13,7 +13,7 @@ MESSAGES = {
     "table.string_from": "on the string",
     "table.at": "mark at",
     "table.from_centre": "from C",
-    "table.from_before": "and from the stake before",
+    "table.from_before": "and from the last stake",
     "table.from_first": "from {first}",
     "table.from_second": "from {second}",
     "table.turn": "turn from {back}, at {at}",
