@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import cos, radians, sin
 
-from bowstring.wall.board import LEFT, NAME, Board, Sheet
+from bowstring.wall.board import LEFT, NAME, RIGHT, Board, Sheet, width_of
 from bowstring.wall.shape import Frame, Given, arc_of, outline, plain
 from bowstring.words import say
 
@@ -31,10 +31,10 @@ def _bow(board: Board) -> None:
     left, right, foot, top = points[0], points[-1], (310.0, 420.0), points[32]
     board.stroke("lesson.1.bow")
     board.line(points, "bow")
-    board.text(say("lesson.1.bow_word"), (310, 222), NAME)
+    board.text(say("lesson.1.bow_word"), (310, 222), NAME, "middle", "num")
     board.stroke("lesson.1.string")
     board.line([left, right], "string")
-    board.text(say("lesson.1.string_word"), (310, 470), NAME)
+    board.text(say("lesson.1.string_word"), (310, 470), NAME, "middle", "num")
     board.stroke("lesson.1.arrow")
     board.arrow(foot, (top[0], top[1] + 12))
     for feather in (0, 12, 24):
@@ -64,8 +64,9 @@ def _circle(board: Board, given: Given, numbers: tuple[str, str, str, str]) -> N
     if tall > 80:
         board.text(out, (x + 26, chord_y - tall / 2 + 14), NAME, "start", "hot num")
     else:
-        board.line([(x + 16, chord_y - tall / 2), (1146, chord_y - tall / 2)], "hatch")
-        board.text(out, (1154, chord_y - tall / 2 + 14), NAME, "start", "hot num", room=110)
+        beside = min(1154.0, RIGHT - width_of(out, NAME))
+        board.line([(x + 16, chord_y - tall / 2), (beside - 8, chord_y - tall / 2)], "hatch")
+        board.text(out, (beside, chord_y - tall / 2 + 14), NAME, "start", "hot num")
     board.stroke("lesson.1.guess")
     board.line([(x, chord_y), (x, y + _RADIUS)], "dash")
     board.stroke("lesson.1.crossed", half=half, out=out, down=down)

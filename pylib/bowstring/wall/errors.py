@@ -7,13 +7,13 @@ from typing import NamedTuple
 
 from bowstring.geometry.plane import Point as Place
 from bowstring.methods.halving import stakes_of
-from bowstring.wall.board import LEFT, NAME, RIGHT, Board, Sheet
+from bowstring.wall.board import LEFT, NAME, Board, Sheet
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
 _LEVELS = 3
-_LARGER = 20
-"""How many times larger a miss is drawn."""
+_LARGER = (20, 10, 5, 2)
+"""How many times larger a miss may be drawn."""
 
 
 class Moved(NamedTuple):
@@ -51,22 +51,25 @@ def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     """M set wrong by an inch: by halving it drags all others along, by ordinates none."""
     shown, _way = given.shape(0.2, 0.3)
     wrong = given.inch_shown
+    times = next((times for times in _LARGER if times * given.inch <= 0.33 * shown.sagitta), 1)
     off = moved(given, "M", given.inch)
     board = Board(id, say("lesson.5.told", wrong=wrong, count=len(off.dragged)), kick)
     board.head(say("lesson.5.question", wrong=wrong))
+    texts = {name: given.small(one).partition(" ")[0] for name, one in off.off.items()}
     board.stroke("lesson.5.halving", wrong=wrong)
-    _row(board, given, shown, 356.0, off.off, wrong)
+    _row(board, shown, 356.0, {name: times * one for name, one in off.off.items()}, wrong, texts)
     board.stroke("lesson.5.count", count=len(off.dragged))
     _count(board, "halving", 222.0, len(off.dragged))
     board.stroke("lesson.5.ordinates", wrong=wrong)
-    none = {name: given.inch if name == "M" else 0.0 for name in off.off}
-    _row(board, given, shown, 628.0, none, wrong)
+    none = {name: times * given.inch if name == "M" else 0.0 for name in off.off}
+    _row(board, shown, 628.0, none, wrong, dict.fromkeys(off.off, "0"))
     board.stroke("lesson.5.none")
     _count(board, "ordinates", 494.0, 0)
     board.head(say("lesson.5.answer"))
     board.stroke("lesson.5.check", **_check(given))
     board.text(say("lesson.5.check_word", **_check(given)), (LEFT, 694), 28, "start", "quiet num")
-    board.text(say("lesson.5.larger", times=_LARGER), (RIGHT, 160), 26, "end", "quiet")
+    if times > 1:
+        board.text(say("lesson.5.larger", times=times), (LEFT, 160), 26, "start", "quiet", room=420)
     return board.finish()
 
 
@@ -79,14 +82,16 @@ def _check(given: Given) -> dict[str, str]:
 def _count(board: Board, key: str, y: float, count: int) -> None:
     board.text(say(f"lesson.5.{key}_word"), (LEFT, y), NAME, "start", room=240)
     board.text(say("lesson.5.one_bad"), (LEFT, y + 50), 34, "start", room=240)
-    board.text(say("lesson.5.dragged", count=count), (LEFT, y + 98), NAME, "start", "hot" if count else "", room=240)
+    board.text(
+        say("lesson.5.dragged", count=count), (LEFT, y + 98), NAME, "start", "hot num" if count else "num", room=240
+    )
 
 
-def _row(board: Board, given: Given, shown: Given, y: float, off: dict[str, float], wrong: str) -> None:
-    """The arc with its stakes, each off it by its miss, drawn larger."""
+def _row(board: Board, shown: Given, y: float, off: dict[str, float], wrong: str, texts: dict[str, str]) -> None:
+    """The arc with its stakes, each off it by its miss, as large as it is drawn, with what it is in truth."""
     frame = Frame(outline(shown.arc), (330.0, 100.0, 1206.0, y))
     arc, adds = shown.arc, sum(value > 0 for value in off.values()) > 1
-    scale = frame.scale * shown.chord / given.chord * _LARGER
+    scale = frame.scale
     stakes = stakes_of(_LEVELS)
     right = [frame.at(arc.point_at(stake.fraction)) for stake in stakes]
     tips = [(x, at_y - scale * off[stake.name]) for stake, (x, at_y) in zip(stakes, right, strict=True)]
@@ -110,6 +115,7 @@ def _row(board: Board, given: Given, shown: Given, y: float, off: dict[str, floa
             board.text(wrong, (tip[0], tip[1] - 26), 36, "middle", "hot num")
         else:
             side = -1 if stake.fraction < 0.5 else 1
-            text = given.small(off[stake.name]).partition(" ")[0] if off[stake.name] else "0"
             classes = "hot num" if off[stake.name] else "num"
-            board.text(text, (tip[0] + side * 18, tip[1] - 16), 28, "end" if side < 0 else "start", classes)
+            board.text(
+                texts[stake.name], (tip[0] + side * 18, tip[1] - 16), 28, "end" if side < 0 else "start", classes
+            )

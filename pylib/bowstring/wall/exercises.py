@@ -6,12 +6,14 @@ from collections.abc import Callable
 from math import degrees, hypot, sqrt
 from typing import NamedTuple
 
+from bowstring.geometry.plane import Point as Place
 from bowstring.units.sizes import FOOT, INCH
 from bowstring.units.tape import make_tape
 from bowstring.wall.board import LEFT, RIGHT, Board, Sheet, fitting
 from bowstring.wall.errors import moved
 from bowstring.wall.hand_sum import next_sagitta
-from bowstring.wall.shape import Given, plain, share
+from bowstring.wall.job_ends import LEAST_BENT
+from bowstring.wall.shape import Frame, Given, outline, plain, share
 from bowstring.wall.triangles import lean
 from bowstring.words import say
 
@@ -22,11 +24,16 @@ class Exercise(NamedTuple):
     question: list[str]
     steps: list[str]
     answer: str
+    given: Given | None = None  # what is drawn beside it
 
 
-def _numbers(feet: bool, chord: float, sagitta: float) -> Given:
-    """An exercise's own chord and mid-ordinate: given in feet, and for metres in thirds of that."""
-    unit = FOOT if feet else 1 / 3
+_OWN = {True: ((24.0, 2.0), (20.0, 5.0)), False: ((8.0, 0.5), (6.0, 1.5))}
+
+
+def _numbers(feet: bool, number: int) -> Given:
+    """An exercise's own chord and mid-ordinate, out of two, in feet or in metres."""
+    chord, sagitta = _OWN[feet][number]
+    unit = FOOT if feet else 1.0
     return Given(chord * unit, sagitta * unit, make_tape("ft-in" if feet else "m", None))
 
 
@@ -36,7 +43,7 @@ def _asked(lesson: int, given: Given, **more: str) -> list[str]:
 
 
 def _bow(feet: bool) -> Exercise:
-    given = _numbers(feet, 24, 2)
+    given = _numbers(feet, 0)
     square, rest = given.half**2 / given.size**2, given.half**2 / given.sagitta / given.size
     half, out = plain(given.decimal(given.half, 2)), plain(given.decimal(given.sagitta, 2))
     whole = rest + given.sagitta / given.size
@@ -45,12 +52,12 @@ def _bow(feet: bool) -> Exercise:
         f"{plain(f'{square:.2f}')} ÷ {out} = {plain(f'{rest:.2f}')}",
         f"({plain(f'{rest:.2f}')} + {out}) ÷ 2 = {plain(f'{whole / 2:.2f}')}",
     ]
-    return Exercise(_asked(1, given), steps, given.show(given.arc.radius))
+    return Exercise(_asked(1, given), steps, given.show(given.arc.radius), given)
 
 
 def _square(feet: bool) -> Exercise:
     size, sides = (FOOT, (6, 8, 10)) if feet else (1.0, (1.8, 2.4, 3.0))
-    error, far = (INCH / 8, 20 * FOOT) if feet else (0.003, 6.0)
+    error, far = (INCH / 8, 20 * FOOT) if feet else (0.005, 6.0)
     tape = make_tape("ft-in" if feet else "m", None)
     along, out, long = (side * size for side in sides)
     leaned = lean(along, out, error)
@@ -68,25 +75,24 @@ def _square(feet: bool) -> Exercise:
 
 
 def _halving(feet: bool) -> Exercise:
-    given = _numbers(feet, 24, 2)
+    given = _numbers(feet, 0)
     long = hypot(given.half, given.sagitta)
     out = next_sagitta(given)
-    steps = [
-        say("lesson.3.step_middle", middle=given.show(long / 2)),
-        say("lesson.3.step_off", out=given.show(out)),
-    ]
-    return Exercise(_asked(3, given, long=given.show(long)), steps, given.show(hypot(long / 2, out)))
+    middle, off, following = (given.show(one) for one in (long / 2, out, hypot(long / 2, out)))
+    steps = [say("lesson.3.step_middle", middle=middle), say("lesson.3.step_off", out=off)]
+    question = _asked(3, given, long=given.show(long))
+    return Exercise(question, steps, say("lesson.3.comes_out", middle=middle, out=off, long=following), given)
 
 
 def _quarter(feet: bool) -> Exercise:
-    given = _numbers(feet, 20, 5)
+    given = _numbers(feet, 1)
     exact, quarter = next_sagitta(given), given.sagitta / 4
     turned = f"{2 * degrees(given.arc.half_angle):.1f}"
     steps = [
         say("lesson.4.step_bend", angle=turned, share=f"{share(given.arc.half_angle):.4f}"),
         say("lesson.4.step_next", exact=given.fine(exact), quarter=given.fine(quarter)),
     ]
-    return Exercise(_asked(4, given), steps, given.fine(exact - quarter))
+    return Exercise(_asked(4, given), steps, given.fine(exact - quarter), given)
 
 
 def _errors(feet: bool) -> Exercise:
@@ -99,7 +105,7 @@ def _errors(feet: bool) -> Exercise:
 
 
 def _parabola(feet: bool) -> Exercise:
-    given = _numbers(feet, 20, 5)
+    given = _numbers(feet, 1)
     x = given.half / 2
     flat = given.sagitta * (1 - (x / given.half) ** 2)
     radius = given.arc.radius
@@ -108,7 +114,7 @@ def _parabola(feet: bool) -> Exercise:
         say("lesson.6.step_parabola", up=given.fine(flat)),
         say("lesson.6.step_circle", up=given.fine(round_)),
     ]
-    return Exercise(_asked(6, given, away=given.show(x)), steps, given.fine(round_ - flat))
+    return Exercise(_asked(6, given, away=given.show(x)), steps, given.fine(round_ - flat), given)
 
 
 EXERCISES: dict[int, Callable[[bool], Exercise]] = {
@@ -127,6 +133,7 @@ def exercise_sheet(lesson: int, feet: bool, id: str, kick: list[tuple[str, str]]
     board = Board(id, say("lesson.exercise"), kick)
     board.head(say("lesson.exercise"))
     board.stroke("lesson.guess")
+    _picture(board, exercise.given)
     y = 200.0
     for line in exercise.question:
         board.text(line, (LEFT, y), 38, "start", room=RIGHT - LEFT)
@@ -137,6 +144,22 @@ def exercise_sheet(lesson: int, feet: bool, id: str, kick: list[tuple[str, str]]
         board.text(step, (LEFT + 40, y), 38, "start", "num", room=RIGHT - LEFT - 40)
         y += 66
     board.stroke("lesson.comes_out", answer=exercise.answer)
-    size = fitting(exercise.answer, 84, RIGHT - LEFT)
+    size = fitting(exercise.answer, 84, RIGHT - LEFT - 40 if exercise.given is None else 600)
     board.text(exercise.answer, (LEFT + 40, y + 60), size, "start", "hot num")
     return board.finish()
+
+
+def _picture(board: Board, given: Given | None) -> None:
+    """The arc that is asked about, low at the right."""
+    if given is None:
+        return
+    shown, _way = given.shape(LEAST_BENT)
+    frame = Frame(outline(shown.arc), (720.0, 400.0, 1180.0, 610.0))
+    ends, foot = [frame.at(Place(x, 0.0)) for x in (0.0, shown.chord)], frame.at(Place(shown.half, 0.0))
+    board.line(ends, "string")
+    board.line(frame.arc(shown.arc), "arc")
+    top = frame.at(Place(shown.half, shown.sagitta))
+    board.arrow(foot, (top[0], top[1] + 8))
+    for name, at in zip("AB", ends, strict=True):
+        board.stake(at, 12)
+        board.text(name, (at[0], at[1] + 50), 34)

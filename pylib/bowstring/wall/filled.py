@@ -33,7 +33,7 @@ def _bow(given: Given) -> Iterator[str]:
     yield say("handout.1.parts", arc=_blank(say("handout.1.arc")), chord=_blank(say("handout.1.chord")))
     yield say("handout.1.product", half=half, square=_blank(plain(f"{square:.2f}")))
     yield say("handout.1.rest", square=plain(f"{square:.2f}"), out=out, rest=_blank(rest))
-    yield say("handout.1.radius", rest=rest, out=out, radius=_blank(radius), unit=given.unit_word)
+    yield say("handout.1.radius", rest=_blank(rest), out=out, radius=_blank(radius), unit=given.unit_word)
 
 
 def _square(given: Given) -> Iterator[str]:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from math import hypot
+from math import hypot, sqrt
 
+from bowstring.drawings.svg import Point
 from bowstring.geometry.plane import Point as Place
-from bowstring.wall.board import HIGH, NAME, QUIET, WIDE, Board, Sheet, fitting, width_of
+from bowstring.wall.board import HIGH, KICK, LEAST, NAME, QUIET, WIDE, Board, Sheet, fitting, width_of
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
@@ -13,7 +14,7 @@ LEAST_BENT = 0.16
 """Mid-ordinate over half the chord, under which an arc can't be told from its string across a room."""
 _BOX = (108.0, 190.0, 1172.0, 420.0)
 _STEEP = 0.55  # mid-ordinate over half the chord
-_TITLE = 32  # characters
+_TITLE = 460.0  # how wide a title may be
 
 
 def kick_of(given: Given) -> list[tuple[str, str]]:
@@ -31,7 +32,11 @@ def kick_of(given: Given) -> list[tuple[str, str]]:
 def _short(title: str) -> str:
     """A title as far as its first comma, or as a line has room for it."""
     first = title.partition(",")[0]
-    return first if len(first) <= _TITLE else f"{first[: _TITLE - 1].rstrip()}…"
+    if width_of(first, KICK) <= _TITLE:
+        return first
+    while width_of(f"{first}…", KICK) > _TITLE:
+        first = first[:-1].rstrip()
+    return f"{first}…"
 
 
 def bent_note(board: Board, way: str, y: float = 160.0) -> None:
@@ -98,7 +103,7 @@ def _center(board: Board, given: Given, x: float, y: float) -> None:
 
 
 def _shore(part: float) -> float:
-    return HIGH + 20 - 138 * (4 * part * (1 - part)) ** 0.5
+    return HIGH + 20 - 138 * sqrt(4 * part * (1 - part))
 
 
 def first_sheet(given: Given, id: str) -> Sheet:
@@ -117,7 +122,7 @@ def first_sheet(given: Given, id: str) -> Sheet:
     board.stroke("wall.first.halves", half=half)
     for x in ((left[0] + foot[0]) / 2, (right[0] + foot[0]) / 2):
         board.disc(1, (x, foot[1]))
-        board.text(half, (x, foot[1] + 62), 48, "middle", "num", room=foot[0] - left[0] - 60)
+    _half_numbers(board, half, left, foot, right)
     board.stroke("wall.first.middle")
     board.dot(foot, 11, "fill")
     board.corner(foot, (1, 0), (0, -1))
@@ -145,6 +150,17 @@ def first_sheet(given: Given, id: str) -> Sheet:
     board.stroke("wall.first.twice", out=out, inch=given.inch_shown, seen=given.small(_seen(given)))
     _proved(board, 2, say("wall.first.tape_twice", out=out))
     return board.finish()
+
+
+def _half_numbers(board: Board, half: str, left: Point, foot: Point, right: Point) -> None:
+    """Half the string, under each half, or outside where it is too short for that."""
+    room = foot[0] - left[0] - 60
+    if width_of(half, LEAST) < room:
+        for end in (left, right):
+            board.text(half, ((end[0] + foot[0]) / 2, foot[1] + 62), 48, "middle", "num", room=room)
+        return
+    board.text(half, (left[0] - 44, foot[1] + 62), NAME, "end", "num")
+    board.text(half, (right[0] + 44, foot[1] + 62), NAME, "start", "num")
 
 
 def _seen(given: Given) -> float:

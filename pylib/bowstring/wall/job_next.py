@@ -48,7 +48,7 @@ def next_sheet(given: Given, id: str) -> Sheet:
     board.stroke("wall.next.stake", stake=stake)
     _stakes(board, places, end, stake, fresh=True)
     _numbers(board, places, sum_)
-    _sum(board, given, sum_, out)
+    _sum(board, given, sum_, out, places.q[0] - 48 - 46 - width_of(stake, NAME))
     _whole(board, given, stake, other)
     return board.finish()
 
@@ -97,7 +97,7 @@ def _half_at(places: _Places) -> Point:
     return (places.a[0] + places.middle[0]) / 2 + 60, (places.a[1] + places.middle[1]) / 2 + 52
 
 
-def _sum(board: Board, given: Given, sum_: HandSum, out: str) -> None:
+def _sum(board: Board, given: Given, sum_: HandSum, out: str, room: float) -> None:
     """The same shape gives a proportion, and the proportion the number."""
     board.stroke("wall.next.proportion")
     board.text(say("wall.next.like"), (48, 176), 32, "start", room=600)
@@ -106,7 +106,7 @@ def _sum(board: Board, given: Given, sum_: HandSum, out: str) -> None:
     board.stroke("wall.next.sum", long=sum_.long, past=sum_.past, twice=sum_.twice)
     board.text(f"= {sum_.long} × {sum_.past} ÷ {sum_.twice}", (48, 280), 38, "start", "num", room=600)
     board.stroke("wall.next.result", next=sum_.next, unit=given.unit_word, out=out)
-    board.text(f"= {sum_.next} {given.unit_word} = {out}", (48, 338), 46, "start", "hot num", room=500)
+    board.text(f"= {sum_.next} {given.unit_word} = {out}", (48, 338), 46, "start", "hot num", room=room)
 
 
 def _whole(board: Board, given: Given, stake: str, other: str) -> None:

@@ -74,7 +74,7 @@ def parabola_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
         board.line([up(part * given.half, middle), up(part * given.half, middle + out / 4)], "shaft")
     board.stroke("lesson.6.parabola")
     board.line(flat, "hotarc")
-    board.text(say("lesson.6.parabola_word"), up(given.half * 0.3, 0.08 * given.sagitta), NAME, "start", "hot")
+    board.text(say("lesson.6.parabola_word"), up(given.half * 0.36, 0.06 * given.sagitta), NAME, "start", "hot")
     board.stroke("lesson.6.circle", times=times)
     board.line(round_, "arc")
     place = up(-given.half * 0.62, gap.parabola(given.half * 0.62) + times * gap.at(given.half * 0.62))
@@ -83,7 +83,11 @@ def parabola_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
         board.stroke("lesson.6.apart" if x == given.half / 2 else "lesson.6.most", gap=given.small(gap.at(x)))
         low, high = up(x, gap.parabola(x)), up(x, gap.parabola(x) + times * gap.at(x))
         board.line([low, high], "arc")
-        board.text(given.small(gap.at(x)), (high[0] + 10, high[1] - 16), size, "start", "num", room=1232 - high[0] - 10)
+        words, room = given.small(gap.at(x)), 1232 - high[0] - 10
+        if x == given.half / 2:
+            board.text(words, (high[0] + 10, high[1] - 58), size, "middle", "num")
+        else:
+            board.text(words, (high[0] + 10, high[1] - 16), size, "start", "num", room=room)
     _why(board, given, times, half)
     return board.finish()
 

@@ -13,7 +13,7 @@ from bowstring.words import say
 FEET = ((3, 4, 5), (5, 12, 13), (8, 15, 17), (15, 20, 25))
 METRES = ((0.9, 1.2, 1.5), (1.5, 3.6, 3.9), (2.4, 4.5, 5.1), (4.5, 6.0, 7.5))
 FAR = {True: 20 * FOOT, False: 6.0}
-SLIP = {True: INCH / 8, False: 0.003}
+SLIP = {True: INCH / 8, False: 0.005}
 _LARGER = 20
 """How many times larger a lean is drawn."""
 _LEAN_DRAWN = 1 / 8

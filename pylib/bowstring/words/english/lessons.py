@@ -79,6 +79,7 @@ MESSAGES = {
     "lesson.3.exercise_then": "Round 2: where is the middle, how far off, and what do both half chords read?",
     "lesson.3.step_middle": "middle at {middle}",
     "lesson.3.step_off": "square off {out}",
+    "lesson.3.comes_out": "{middle}, {out}, {long}",
     # 4
     "lesson.4.name": "Why a quarter, and why not quite",
     "lesson.4.question": "What part of the first mid-ordinate is the next one?",
@@ -151,8 +152,8 @@ MESSAGES = {
     "lesson.6.scale_word": "The gap is drawn {times} times larger than it is.",
     "lesson.6.differ": "Here {here}, and {there} in lesson 4. Why?",
     "lesson.6.differ_word": "Here {here} off halfway, and {there} in lesson 4. Why?",
-    "lesson.6.because": "There we went square off the half chord. Straight up is a longer way to the circle, and another place on it.",
-    "lesson.6.because_word": "There: square off the half chord. Here: straight up, which is farther.",
+    "lesson.6.because": "There we went square off the half chord. Straight up is slanted to it, so a quarter reaches less far.",
+    "lesson.6.because_word": "There: square off the half chord. Straight up is slanted: it reaches less far.",
     "lesson.6.road": "The rise of a road over a hill is a parabola. There a quarter is exact.",
     "lesson.6.road_word": "A road over a hill is a parabola: there a quarter is exact.",
     "lesson.6.exercise": "A string of {chord} has a mid-ordinate of {out}.",
