@@ -8,6 +8,7 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Page, expect
 
+from bowstring.words import say
 from page_acting import look_at, show_example, type_in, wait_for
 
 # The smallest text that is shown on the wall, as a part of the screen's height.
@@ -107,6 +108,7 @@ def test_touch_goes_on_at_the_right_and_back_at_the_left(wall: Page) -> None:
     at(wall, "0-2")
     wall.mouse.click(100, 300)
     at(wall, "0-1")
+    assert said(wall) == say("wall.ends.stake", end="A")
 
 
 def test_back_and_escape_lead_to_the_job_and_reload_stays(wall: Page) -> None:
@@ -158,11 +160,8 @@ def test_the_smallest_words_are_a_forty_fifth_of_the_height(wall: Page, width: i
 def slider(page: Page) -> None:
     page.keyboard.press("4")
     at(page, "4-0")
-    for _ in range(40):
-        if page.locator("#wall .bend").count():
-            return
+    while said(page) != say("lesson.4.bend"):
         page.keyboard.press("ArrowRight")
-        page.wait_for_timeout(20)
     page.wait_for_selector("#wall .bend")
 
 

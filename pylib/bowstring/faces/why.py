@@ -47,7 +47,7 @@ def _wall(stopped: bool) -> str:
     """The way to the wall: to the lessons where the job itself can't be shown."""
     figure = 1 if stopped else 0
     return (
-        f'<div class="to-wall"><button type="button" class="btn" data-do="wall" data-wall="{figure}-0">'
+        f'<div class="to-wall"><button type="button" class="btn" data-do="wall" data-open="{figure}-0">'
         f"{escape(say('why.wall'))}</button><p>{escape(say('why.wall_note'))}</p></div>"
     )
 

@@ -43,7 +43,7 @@ def chalk_html(numbers: Given) -> str:
     svg = stakes_sheet(given, "chalk").svg.replace('viewBox="0 0 1280 720"', 'viewBox="0 126 1280 586"')
     needs = "".join(f"<li>{escape(say(f'chalk.need_{number}'))}</li>" for number in range(1, 5))
     return (
-        f'<section class="sheet answers"><header><h1>{escape(say("chalk.title"))}</h1><p>{escape(room)}</p></header>'
+        f'<section class="leaf answers"><header><h1>{escape(say("chalk.title"))}</h1><p>{escape(room)}</p></header>'
         f"{svg}<h2>{escape(say('chalk.needs'))}</h2><ol>{needs}</ol><h2>{escape(say('chalk.do'))}</h2>"
         f"<ol>{''.join(f'<li>{escape(step)}</li>' for step in steps)}</ol></section>"
     )

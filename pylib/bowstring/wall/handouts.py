@@ -33,7 +33,7 @@ def handout_html(number: int, given: Given | None) -> str:
 
 def _page(lesson: int, given: Given, answers: bool) -> str:
     kind = "answers" if answers else "asked"
-    return f'<section class="sheet {kind}">{"".join(_parts(lesson, given, answers))}</section>'
+    return f'<section class="leaf {kind}">{"".join(_parts(lesson, given, answers))}</section>'
 
 
 def _parts(lesson: int, given: Given, answers: bool) -> Iterator[str]:

@@ -1,9 +1,9 @@
 // On the wall: the package's pictures, stroke by stroke, by keys, a presenter, touch or a mouse. Nothing is computed here.
 
-import look from "../wall.css";
-import { bending } from "./wallbend.js";
-import { listing } from "./walllist.js";
-import { handingOut } from "./wallpaper.js";
+import look from "../../wall.css";
+import { bending } from "./bend.js";
+import { listing } from "./list.js";
+import { handingOut } from "./paper.js";
 
 const HOLD = 600; // milliseconds that a finger stays for the list
 const LAST = 6;
