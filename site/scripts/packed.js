@@ -2,7 +2,16 @@
 
 const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 
-export const PACKED = ["worker", "wall", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell"];
+export const PACKED = [
+  "worker",
+  "wall",
+  "pyodide.mjs",
+  "pyodide.asm.mjs",
+  "pyodide.asm.wasm",
+  "library.zip",
+  "rest.bin",
+  "shell",
+];
 const PLAIN = ["worker", "wall"]; // not squeezed: their text becomes their address
 
 export function isSaved() {

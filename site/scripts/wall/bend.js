@@ -24,7 +24,12 @@ export function bending({ stage, ask }) {
     const square = (className, half) => drawn("rect", className, svg, { width: 2 * half, height: 2 * half });
     const { ends, track, texts } = table;
     drawn("path", "w-string", svg, { d: `M${ends[0]},${ends[2]}H${ends[1]}` });
-    const made = { svg, arc: drawn("path", "w-arc", svg), strings: drawn("path", "w-dash", svg), next: drawn("path", "w-shaft", svg) };
+    const made = {
+      svg,
+      arc: drawn("path", "w-arc", svg),
+      strings: drawn("path", "w-dash", svg),
+      next: drawn("path", "w-shaft", svg),
+    };
     for (const x of ends.slice(0, 2)) {
       const end = square("w-stands", 11);
       end.setAttribute("x", x - 11);
@@ -53,13 +58,15 @@ export function bending({ stage, ask }) {
     };
     event.target.setPointerCapture(event.pointerId);
     event.target.addEventListener("pointermove", move);
-    event.target.addEventListener("lostpointercapture", () => event.target.removeEventListener("pointermove", move), { once: true });
+    event.target.addEventListener("lostpointercapture", () => event.target.removeEventListener("pointermove", move), {
+      once: true,
+    });
   }
 
   let waits = 0;
   function set(value) {
     bend = Math.max(0, Math.min(table.rows.length - 1, value));
-    waits ||= requestAnimationFrame(paint);
+    if (!waits) waits = requestAnimationFrame(paint);
   }
 
   function paint() {
@@ -75,13 +82,17 @@ export function bending({ stage, ask }) {
     parts.arc.setAttribute("d", `M${ends[0]},${ends[2]}A${radius},${radius} 0 ${large} 1 ${ends[1]},${ends[2]}`);
     parts.strings.setAttribute("d", `M${ends[0]},${ends[2]}L${m}L${ends[1]},${ends[2]}`);
     parts.next.setAttribute("d", `M${foot}L${q}`);
-    for (const [element, [x, y], half] of [[parts.m, m, 11], [parts.q, q, 13]]) {
+    for (const [element, [x, y], half] of [
+      [parts.m, m, 11],
+      [parts.q, q, 13],
+    ]) {
       element.setAttribute("x", x - half);
       element.setAttribute("y", y - half);
     }
     parts.rule.setAttribute("cx", rule[0]);
     parts.rule.setAttribute("cy", rule[1]);
-    for (const [index, text] of texts.entries()) if (parts.texts[index].textContent !== text) parts.texts[index].textContent = text;
+    for (const [index, text] of texts.entries())
+      if (parts.texts[index].textContent !== text) parts.texts[index].textContent = text;
     const x = track[0] + (bend / (rows.length - 1)) * (track[1] - track[0]);
     for (const one of [parts.knob, parts.dot]) one.setAttribute("cx", x);
   }
@@ -90,9 +101,9 @@ export function bending({ stage, ask }) {
   function sweep() {
     if (matchMedia("(prefers-reduced-motion: reduce)").matches) return set(table.rows.length - 1);
     const began = performance.now();
-    const mine = (playing = began);
+    playing = began;
     const step = (now) => {
-      if (playing !== mine || !parts) return;
+      if (playing !== began || !parts) return;
       const part = Math.min(1, Math.max(0, now - began) / SWEEP);
       set(part * (table.rows.length - 1));
       if (part < 1) requestAnimationFrame(step);

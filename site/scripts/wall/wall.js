@@ -100,7 +100,8 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
   async function go(number, wantedStroke) {
     list.hide();
     if (number !== figure || !shown) {
-      const asked = (wanted = String(number));
+      const asked = String(number);
+      wanted = asked;
       if (!shown) made("p", "waits", picture).textContent = starting();
       const came = await ask({ figure: number });
       if (wanted !== asked) return; // somebody went on
