@@ -10,6 +10,7 @@ const TYPES = {
   bin: "application/octet-stream",
   html: "text/html; charset=utf-8",
   js: "text/javascript; charset=utf-8",
+  json: "application/json",
   mjs: "text/javascript; charset=utf-8",
   png: "image/png",
   svg: "image/svg+xml",

@@ -16,7 +16,16 @@ from collections.abc import Mapping
 from html import escape
 from pathlib import Path
 
-SQUEEZED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "library.zip", "rest.bin", "shell")
+SQUEEZED = (
+    "pyodide.mjs",
+    "pyodide.asm.mjs",
+    "pyodide.asm.wasm",
+    "library.zip",
+    "rest.bin",
+    "words-en-gb.json",
+    "words-es.json",
+    "shell",
+)
 PLAIN = ("worker", "wall")
 """What a saved page holds: squeezed, and plain what scripts are: their text becomes their address."""
 
@@ -81,6 +90,7 @@ def served(
     ]
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
     files |= {name: f"{at}/python/{name}" for name in ("library.zip", "rest.bin")}
+    files |= {name: f"{at}/{name}" for name in SQUEEZED if name.startswith("words-")}
     files |= {"worker": f"{at}/worker.js", "wall": f"{at}/wall.js", "shell": f"{at}/shell.html"}
     packed = f'<script type="application/json" id="files">{json.dumps(files)}</script>'
     return _filled(template, policy=policy, links="\n".join(links), script="", packed=packed)

@@ -15,7 +15,7 @@ import shutil
 import tempfile
 from pathlib import Path
 
-from builder import dress, environment, library, npm, runtime, scripts, squeeze
+from builder import dress, dressing, environment, library, npm, runtime, scripts, squeeze
 from builder.house import (
     BUILDER,
     DIST,
@@ -62,11 +62,20 @@ START = (
 """What a start needs, the page itself apart: where it fails, each is looked at."""
 FILES_MARK = '"@FILES@"'  # stands in the service worker where the files and their hashes belong
 RENDER = """
-import pathlib, sys
+import json, pathlib, sys
 from bowstring.page.build import build_page
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES, TAGS
 version, *files = sys.argv[1:]
-for file in map(pathlib.Path, files):
-    file.write_bytes(build_page(file.read_text("utf-8"), version).encode("utf-8"))
+page, *_ = templates = {file: pathlib.Path(file).read_text("utf-8") for file in files}
+rendered = {}
+for language in LANGUAGES[1:]:
+    speak(language)
+    rendered[TAGS[language]] = build_page(templates[page], version)
+speak(LANGUAGES[0])
+for file, template in templates.items():
+    pathlib.Path(file).write_bytes(build_page(template, version).encode("utf-8"))
+sys.stdout.buffer.write(json.dumps(rendered).encode("ascii"))
 """
 
 
@@ -85,7 +94,16 @@ def _own_files(folder: Path) -> list[Path]:
 def inputs_digest() -> str:
     """Return the SHA-256 of everything that the site is made of."""
     files = [ROOT / "pyproject.toml", lock_file("site"), lock_file("build"), npm.LOCK]
-    builders = ("dress.py", "library.py", "npm.py", "programs.py", "runtime.py", "scripts.py", "website.py")
+    builders = (
+        "dress.py",
+        "dressing.py",
+        "library.py",
+        "npm.py",
+        "programs.py",
+        "runtime.py",
+        "scripts.py",
+        "website.py",
+    )
     files += [library.LIST, library.PROGRAM, *library.INSIDE.glob("*.py"), *library.STAND_INS.rglob("*.py")]
     files += [BUILDER / name for name in builders]
     return digest(files + _own_files(PACKAGE) + _own_files(SOURCES))
@@ -139,12 +157,20 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     page, shell = folder / "index.html", here / "shell.html"
     page.write_bytes(dress.served(template, at, styles, early_script(), address, start).encode())
     shell.write_bytes(dress.shell(template, styles, (SOURCES / "icon.svg").read_text("utf-8"), script).encode())
-    run(
+    rendered = run(
         [environment.python(), "-c", RENDER, version, page, shell],
         doing="Rendering the page",
         PYTHONPATH=str(PACKAGES),
     )
+    english = page.read_text("utf-8")
+    for tag, other in json.loads(rendered).items():
+        (here / words_file(tag)).write_text(dressing.dressing(english, other, tag), "utf-8")
     return shell
+
+
+def words_file(tag: str) -> str:
+    """Return the name of the file with the page's own words in a language."""
+    return f"words-{tag.lower()}.json"
 
 
 def write_service_worker(folder: Path, version: str) -> None:
@@ -164,6 +190,7 @@ def _parts(here: Path) -> dict[str, Path]:
     names = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
     files = {name: here / "pyodide" / name for name in names}
     files |= {name: here / "python" / name for name in LIBRARY_MARKS}
+    files |= {file.name: file for file in sorted(here.glob("words-*.json"))}
     return {**files, "worker": here / "worker.js", "wall": here / "wall.js"}
 
 

@@ -10,6 +10,8 @@ export const PACKED = [
   "pyodide.asm.wasm",
   "library.zip",
   "rest.bin",
+  "words-en-gb.json",
+  "words-es.json",
   "shell",
 ];
 const PLAIN = ["worker", "wall"]; // not squeezed: their text becomes their address

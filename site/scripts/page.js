@@ -6,6 +6,7 @@ import { address, desk } from "./desk.js";
 import { remembering } from "./answers.js";
 import { asking } from "./asking.js";
 import { at, form, write } from "./document.js";
+import { dressed, languageList } from "./dressed.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
@@ -27,12 +28,12 @@ import { wallDoor } from "./walldoor.js";
 const SPOKEN_AFTER = 700; // milliseconds: nobody wants to hear of each keystroke
 
 const root = document.documentElement;
-const words = JSON.parse(at("words").textContent);
-
 root.dataset.script = "";
 
 const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""; // the job that a page was saved with
 const copied = wasCopied(root);
+const { words, language } = await dressed(copied);
+languageList(at("language"), words, language);
 const keep = keeper(inside.slice(-14));
 let fingers = false; // something was typed, chosen or opened in this window
 let settle = null;
@@ -86,7 +87,7 @@ const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
-const last = lastFace(root.dataset.version);
+const last = lastFace(`${root.dataset.version} ${language}`);
 const place = faces({
   shown(now, before) {
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
@@ -255,6 +256,7 @@ unit.shown();
 if (job.untouched) copyHolds(linkInAddress() || inside, address());
 const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
 python = starting({
+  language,
   ready,
   failed,
   looking: () => trouble("start"),

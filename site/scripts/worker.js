@@ -1,7 +1,7 @@
 // Python's side of the page: starts the browser's Python from this site's own files and passes questions to the package.
 // In a worker; where none can be had the page loads this same file into its own thread and gives it a port.
 //
-// In:  {id, call, payload}    payload is JSON text
+// In:  {language} once, in which everything is said; then {id, call, payload}    payload is JSON text
 // Out: {ready: true, version} once; then {id, result} (JSON text) or {id, error} for each question
 //      {failed: message} when Python can't be started; questions are not answered then
 //      {lacked: name} when a module was missing and the whole library has been fetched for it
@@ -149,12 +149,19 @@ function serve(port) {
   let fetching = null; // the rest, on its way or there
   let give;
   let giveRest;
+  let speak;
   packed = new Promise((resolve) => (give = resolve));
+  const language = new Promise((resolve) => (speak = resolve));
   const packedRest = new Promise((resolve) => (giveRest = resolve));
 
   const tell = (reason) => port.postMessage({ failed: String(reason?.message ?? reason) });
   const python = start().then((pyodide) => ({ pyodide, take: pyodide.pyimport("held").begin() }));
-  const handler = python.then(() => trying(({ pyodide }) => pyodide.pyimport("bowstring.page.calls").Calls().handle));
+  const handler = Promise.all([python, language]).then(([, name]) =>
+    trying(({ pyodide }) => {
+      pyodide.pyimport("bowstring.words").speak(name);
+      return pyodide.pyimport("bowstring.page.calls").Calls().handle;
+    }),
+  );
   handler.then(() => port.postMessage({ ready: true, version: VERSION }), tell);
 
   async function fetchRest() {
@@ -196,6 +203,7 @@ function serve(port) {
   port.onmessage = async ({ data }) => {
     if (data.contents) return give(data);
     if (data.rest) return giveRest(data.rest);
+    if (data.language) return speak(data.language);
     const { id, call, payload } = data;
     let handle;
     try {

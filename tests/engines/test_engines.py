@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from bowstring import answer, write_link
+from bowstring.words import catalogue
 from builder import serve
 from builder.house import SITE
 from builder.website import SAVED
@@ -36,6 +37,7 @@ CHOOSE = """
 FACES = ("stakes", "checks", "paper", "why")
 TURN = "document.querySelector(`[data-tab='${arguments[0]}']`).click()"
 MADE = "return document.querySelector('#face-{face}:not([hidden]) #{face} > :not(.working)') !== null"
+CARD = "return Number(document.querySelector('#stakes .card')?.dataset.card)"
 APPENDIX = "document.getElementById('appendix').open = true"
 WHOLE = "return document.querySelector('#sheet .part') !== null"
 # Before anything of the page runs there is nothing to see: requests are listed by the browser itself.
@@ -48,6 +50,8 @@ JOB = {
     "tolerance": "1/4 in",
     "method": "halving",
 }
+
+ENDS = {"A": "post", "B": "pier"}
 
 
 @pytest.fixture(params=[name for name in ENGINES if name != "chromium"])
@@ -122,6 +126,34 @@ def one_visit_and_then_no_network(driver: Driver) -> None:
     driver.until("return document.getElementById('job-name').textContent", "Somebody else")
     driver.until(SIGN, "computed")
     read_the_job(driver)
+    to_the_last_stake_in_spanish(driver, address)
+
+
+def to_the_last_stake_in_spanish(driver: Driver, address: str) -> None:
+    """Who reads Spanish first opens a link from somebody else, with no network: the language is the reader's."""
+    driver.run("localStorage.setItem('bowstring.2.language', 'spanish')")
+    driver.go("about:blank")
+    driver.go(address)
+    driver.until("return document.documentElement.lang", "es")
+    driver.until(SIGN, "computed")
+    driver.run("location.hash = arguments[0]", write_link({**JOB, "title": "Received", "ends": ENDS}))
+    driver.until("return document.getElementById('offer').hidden", False)
+    driver.run("document.getElementById('offer-open').click()")
+    driver.until("return document.getElementById('job-name').textContent", "Received")
+    driver.run(TURN, "stakes")
+    driver.until(MADE.format(face="stakes"), True)
+    spanish, english = catalogue("spanish"), catalogue("english")
+    tab = driver.run("return document.querySelector('[data-tab=stakes]').textContent.trim()")
+    assert tab == spanish["page.face_stakes"]
+    last = len(answer({**JOB, "ends": ENDS})["cards"])  # type: ignore[arg-type]
+    for card in range(1, last + 1):
+        driver.until(CARD, card)
+        driver.until(SIGN, "computed")
+        told = driver.run("return document.querySelector('#stakes .thumb').textContent")
+        assert english["card.do.back"] not in told and spanish["card.do.back"] in told, card
+        driver.run(f"document.querySelector('#stakes [data-do={'done' if card < last else 'face'}]').click()")
+    driver.until("return document.documentElement.dataset.face", "checks")
+    driver.until(MADE.format(face="checks"), True)
 
 
 def the_saved_page_from_a_disk(driver: Driver) -> None:

@@ -200,7 +200,9 @@ def _names(figure: _Figure, short: bool) -> None:
         return
     figure.drawing.lines([[figure.at(0.0, figure.rise), figure.at(0.0, figure.apex)]], "line soft")
     figure.words(say("measure.external"), 188.0, (crown + apex) / 2 + 2.0, "number", "quiet", "start")
-    figure.words(say("measure.tangent_length"), 100.0, (base + apex) / 2 - 12.0, "number", "quiet", "end")
+    tangent = say("measure.tangent_length")
+    right = max(100.0, text_width(tangent, "number") + 6.0)
+    figure.words(tangent, right, (base + apex) / 2 - 12.0, "number", "quiet", "end")
     figure.words(say("numbers.takes_shape"), _MIDDLE, figure.room.words, "number", "quiet")
 
 

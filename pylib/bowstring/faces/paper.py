@@ -25,6 +25,9 @@ DENSE = 10
 _CHECK = 270.0
 _NARROW_TALL = 190.0
 _HALF = (PAGE_WIDE - 12.0) / 2
+_LONG_HAND = 6
+"""Letters of a hand's name that stand in the largest type on one line: ``RIGHT``."""
+
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
 
@@ -131,7 +134,9 @@ def _top_tall(answer: Answer, dense: bool) -> float:
 
 def _duo(answer: Answer) -> str:
     line = "".join(f"<p>{marked(text)}</p>" for text in brief.line(answer))
-    hand = f'<p>{marked(brief.stand(answer))} <strong class="hand">{escape(curve_hand(answer))}</strong></p>'
+    word = curve_hand(answer)
+    size = "hand long" if len(word) > _LONG_HAND else "hand"
+    hand = f'<p>{marked(brief.stand(answer))} <strong class="{size}">{escape(word)}</strong></p>'
     seen = f'<p class="seen">{BOX}{escape(say("paper.seen"))}</p>'
     return (
         f'<div class="duo"><div class="line">{line_sign(answer, id="paper-line")}<div>{line}</div></div>'

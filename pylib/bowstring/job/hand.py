@@ -9,6 +9,7 @@ from __future__ import annotations
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
 from bowstring.job.terms import OTHER, SIDES
+from bowstring.words import say
 
 
 def read_hand(reader: Reader) -> str | None:
@@ -20,5 +21,6 @@ def read_hand(reader: Reader) -> str | None:
     if turn is None:
         return side
     if side is not None and side != OTHER[turn]:
-        raise bad("turn", "job.turn_and_side", turn=turn, side=side, other=OTHER[side])
+        hands = {"turn": turn, "side": side, "other": OTHER[side]}
+        raise bad("turn", "job.turn_and_side", **{what: say(f"hand.{hand}") for what, hand in hands.items()})
     return OTHER[turn]

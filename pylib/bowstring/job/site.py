@@ -19,6 +19,7 @@ from bowstring.methods.stands import Stand
 from bowstring.units.angles import read_angle
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import Tape
+from bowstring.words import say
 
 USUAL_TAPE = 100 * FOOT
 """Metres (100 ft)."""
@@ -254,10 +255,10 @@ def _control(reader: Reader, names: set[str]) -> tuple[tuple[tuple[str, Point], 
         pair = ("n", "e") if north_first else ("x", "y")
         other = next((axis for axis in ("x", "y", "n", "e") if axis in one.job and axis not in pair), None)
         if other:
-            raise bad(one.field(other), "site.control_axes", axes=" and ".join(pair))
+            raise bad(one.field(other), "site.control_axes", axes=say("and", first=pair[0], second=pair[1]))
         for axis in pair:
             if axis not in one.job:
-                raise bad(one.field(axis), "site.control_place", axes=" and ".join(pair))
+                raise bad(one.field(axis), "site.control_place", axes=say("and", first=pair[0], second=pair[1]))
         first, second = (one.coordinate(axis, one.job[axis]) for axis in pair)
         rows.append((mark, Point(second, first) if north_first else Point(first, second)))
     if rows[0][0] == rows[1][0]:

@@ -18,6 +18,7 @@ from bowstring.page.rows import MEASURE_ID
 from bowstring.page.tapped import DRAWN
 from bowstring.units.tape import make_tape
 from bowstring.words import say
+from bowstring.words.languages import LANGUAGES, NAMES, SPOKEN_AS, TAGS
 
 _STATES = ("starting", "last", "waiting", "failed")
 _TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault", "old")
@@ -81,6 +82,9 @@ def _script_words() -> str:
             "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),
+        "languages": [
+            {"name": name, "called": NAMES[name], "tag": TAGS[name], "calls": SPOKEN_AS[name]} for name in LANGUAGES
+        ],
         "kept_beside": KEPT_BESIDE,
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import lru_cache
 from math import isclose
 from typing import TYPE_CHECKING
 
@@ -22,7 +21,7 @@ from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
-from bowstring.words import say
+from bowstring.words import remembered, say
 
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
     from bowstring.page.answering import LastAnswer
@@ -102,7 +101,7 @@ def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
         return ""
 
 
-@lru_cache(4)  # a number typed in a row changes none of them
+@remembered(4)  # a number typed in a row changes none of them
 def read_back(typed: tuple[tuple[str, str], ...]) -> tuple[dict[str, str], list[ErrorRow]]:
     """Return how each field of a panel is read, as HTML by its id, and what is wrong with any of them.
 
@@ -160,7 +159,7 @@ def _exactly(metres: float, tape: Tape) -> str:
     return shown if isclose(read_length(shown, tape.unit, "offset").metres, metres, abs_tol=1e-9) else f"{metres:.7f} m"
 
 
-@lru_cache(256)
+@remembered(256)
 def _echo(field: Field, text: str, tape: Tape) -> str:
     """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
     if field.kind == "angle":

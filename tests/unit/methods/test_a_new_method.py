@@ -45,7 +45,7 @@ from bowstring.sheet.csv import stakes_csv
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
 from bowstring.sheet.text import sheet_text
-from bowstring.words import catalogue as sentences
+from bowstring.words import templates
 from helping import SAID
 
 BEAM = "beam"
@@ -141,8 +141,9 @@ def house_with_a_beam(monkeypatch: pytest.MonkeyPatch) -> None:
     last = 1 + max(number for number, method in enumerate(catalogue.METHODS) if method.everyday)
     monkeypatch.setattr(catalogue, "METHODS", (*catalogue.METHODS[:last], ROW, *catalogue.METHODS[last:]))
     for key, text in SENTENCES.items():
-        assert key not in sentences()
-        monkeypatch.setitem(sentences(), key, text)
+        there = templates(key.partition(".")[0], "english")
+        assert key not in there
+        monkeypatch.setitem(there, key, text)  # type: ignore[arg-type]
 
 
 def answered(**keys: Any) -> dict[str, Any]:

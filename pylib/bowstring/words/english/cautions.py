@@ -10,8 +10,8 @@ MESSAGES = {
         "days for the marks, and write down the ticket number. UK: CAT scan and permit to dig."
     ),
     "top.stakes": (
-        "Put a mushroom cap on each steel stake or pin as it is driven. A bent board is a spring: fix one end first and stand "
-        "clear of its sweep."
+        "Cap each steel stake or pin as it is driven. Where somebody could fall on one, use a cap made to stop impalement: a "
+        "plain plastic one only stops scratches. A bent board is a spring: fix one end first and stand clear of its sweep."
     ),
     "caution.odd_one": (
         "The other givens agree with each other, but not with the {field}. It was given as {value}; they make it {computed}. It "

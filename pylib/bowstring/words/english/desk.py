@@ -14,6 +14,7 @@ MESSAGES = {
     "page.link_share": "Send the link",
     "page.link_in": "Open a link you were sent",
     "page.link_open": "Open",
+    "page.language": "Language",
     "page.save": "Self-contained copy",
     "page.save_help": (
         "One file with the whole page and this job in it. It opens without a network, and it is the only copy that no browser "

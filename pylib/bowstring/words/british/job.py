@@ -1,0 +1,9 @@
+"""What can be wrong with a job: what differs on a British site."""
+
+MESSAGES = {
+    "job.offset_alone.wrong": "The offset is given, but not towards which side.",
+    "job.offset_alone.remedy": "Say towards the centre or towards the outside.",
+    "offset.over_radius.wrong": "The offset towards the centre is as much as the radius ({radius}) or more.",
+    "offset.over_radius.remedy": "Give a smaller offset, or towards the outside.",
+    "got.unknown_stake.wrong": "No stake of this setting out is called {stake}.",
+}

@@ -1,0 +1,11 @@
+"""The rule of thumb, slips, offsets: what differs on a British site."""
+
+MESSAGES = {
+    "rule.planned": "This compares the rule with the setting out as planned, before any as-built stake was entered.",
+    "slip.inch": "an inch miscounted, or started from and not subtracted: it would be {would_be}.",
+    "slip.metre": "a metre miscounted: it would be {would_be}.",
+    "slip.decimetre": "a tenth of a metre miscounted: it would be {would_be}.",
+    "offset.centre": "The {driven} are {shown} off the drawn line, towards the centre, on an arc of their own.",
+    "offset.outside": "The {driven} are {shown} off the drawn line, away from the centre, on an arc of their own.",
+    "driven.hub": "pegs",
+}

@@ -1,0 +1,25 @@
+"""On which hand the curve is, in Spanish as on US sites.
+
+What stands in place of a hand is feminine, as the hands are: the sentences say "a la {hand}".
+"""
+# No safety sentence of an agency stands here; everything is from memory.
+
+MESSAGES = {
+    "hand.standing": "Parado en A, mirando a B: la curva le queda a la {hand}.",
+    "hand.walking": (
+        "Caminando por la recta hacia el ~arco~: da vuelta a la {turn}. En A, mirando a B, la curva le queda a la "
+        "{hand}."
+    ),
+    "hand.unknown": "Falta decir de qué lado de A-B va la curva. Pregunte antes de construir.",
+    # in place of a hand that isn't known
+    "hand.curve": "mano de la curva",
+    "hand.away": "mano contraria a la curva",
+    "hand.open": "mano que falta definir",
+    "job.turn_and_side.wrong": (
+        "Una curva con vuelta \u201c{turn}\u201d queda a mano \u201c{other}\u201d en A, mirando a B; el trabajo dice "
+        "\u201c{side}\u201d."
+    ),
+    "job.turn_and_side.remedy": (
+        "Dé uno de los dos: el lado con los dos extremos, o la vuelta con un extremo y su recta."
+    ),
+}
