@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import combinations
 
 import pytest
@@ -9,8 +10,11 @@ import pytest
 from bowstring.wall.board import HIGH, LEAST, WIDE, Sheet
 from bowstring.wall.figures import job_sheets, sheets_of
 from bowstring.wall.shape import Given
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
 from unit.wall.wall_reader import texts, varied, words_of
 
+EVERY = pytest.mark.parametrize(("name", "given"), list(varied()), ids=[name for name, _given in varied()])
 SMALLEST = HIGH / 45
 """What is asked for: a forty-fifth of the screen's height."""
 
@@ -20,8 +24,16 @@ def sheets(given: Given) -> list[tuple[str, Sheet]]:
             enumerate(sheets_of(figure, given), 1)]  # fmt: skip
 
 
-@pytest.mark.parametrize(("name", "given"), list(varied()), ids=[name for name, _given in varied()])
-def test_words_are_large_inside_and_clear_of_one_another(name: str, given: Given) -> None:
+@pytest.fixture(autouse=True)
+def in_english() -> Iterator[None]:
+    yield
+    speak("english")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@EVERY
+def test_words_are_large_inside_and_clear_of_one_another(name: str, given: Given, language: str) -> None:
+    speak(language)
     assert LEAST >= SMALLEST
     for place, sheet in sheets(given):
         words = words_of(sheet)
@@ -35,7 +47,7 @@ def test_words_are_large_inside_and_clear_of_one_another(name: str, given: Given
             assert not (together and one.box.overlaps(other.box)), (place, one.text, other.text)
 
 
-@pytest.mark.parametrize(("name", "given"), list(varied()), ids=[name for name, _given in varied()])
+@EVERY
 def test_each_stroke_brings_something_and_says_something(name: str, given: Given) -> None:
     for place, sheet in sheets(given):
         for number, stroke in enumerate(sheet.strokes, 1):
