@@ -53,6 +53,7 @@ class Calls:
         ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
         ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
+        ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
         Raises ``ValueError`` for a question that the page's own script never asks.
@@ -218,6 +219,12 @@ def _warm(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return {"more": warm(int(asked["part"]))}
 
 
+def _wall(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.walling import shown_wall
+
+    return shown_wall(asked, calls.last)
+
+
 def _example(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.demo import DEMO
 
@@ -232,6 +239,7 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "link": _link,
     "warm": _warm,
     "example": _example,
+    "wall": _wall,
     "sheet": _sheet,
     "open_link": _open_link,
     "open_file": _open_file,

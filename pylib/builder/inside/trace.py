@@ -75,6 +75,8 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
         _ask("hand_file", asked, fields=fields, kind=kind)
     _ask("mistake", asked, fields=fields, kind="burned_foot")
     _ask("outline", asked, fields=fields, **TAPPED)
+    for question in ({"figure": 0}, {"figure": 1}, {"slider": 1}, {"list": 1}, {"handout": 4}):
+        _ask("wall", asked, fields=fields, **question)
     _ask("example", asked)
 
 

@@ -30,6 +30,7 @@ FLOORS = (
     "drawings",
     "sheet",
     "faces",
+    "wall",
     "page",
     "terminal",
     "__main__",
