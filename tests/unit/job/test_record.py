@@ -87,6 +87,7 @@ def test_a_job_with_it_opens_in_the_form_with_what_was_done_and_read() -> None:
         "date": "2028-02-29",
         "ticket": "B-4417",
         "called": "2028-02-24",
+        "parent": RECORD["parent"],
         "read-0-check": "A-Q2",
         "read-0-value": "29' 4-3/8\"",
         "read-1-check": "Q1-Q2",
@@ -95,6 +96,7 @@ def test_a_job_with_it_opens_in_the_form_with_what_was_done_and_read() -> None:
     job = job_of_fields(fields)
     assert job["method"] == "halving" and (job["by"], job["date"]) == (RECORD["by"], RECORD["date"])
     assert (job["ticket"], job["called"]) == (RECORD["ticket"], RECORD["called"])
+    assert job["parent"] == RECORD["parent"]
     assert job["read"] == [RECORD["read"][0], {"check": "Q1-Q2", "value": "19.5"}]
     assert done_of(fields) == (1, 2, 3, 4)
 
