@@ -39,8 +39,8 @@ MESSAGES = {
     ),
     "accuracy.chance": "Toda ~estaca~ dentro de la ~tolerancia~ de {tolerance}: {chance} de los ~trazos~.",
     "accuracy.chance_poor": (
-        "Solo en {chance} de los ~trazos~ queda toda ~estaca~ dentro de {tolerance}. Más cuidado: ponga a plomo "
-        "cada ~estaca~, y lea a una marca más fina."
+        "Solo en {chance} de los ~trazos~ queda toda ~estaca~ dentro de {tolerance}. Tenga más cuidado: ponga a "
+        "plomo cada ~estaca~, y lea a una marca más fina."
     ),
     "accuracy.over": "más de {percent}",
     "accuracy.under": "menos de {percent}",

@@ -36,8 +36,8 @@ MESSAGES = {
         "Pregunte cuál es el correcto antes de construir."
     ),
     "caution.disagrees_none": (
-        "Los datos no concuerdan. Este dato ({field}) se dio como {value}, pero con {pair} sale un ~arco~ de "
-        "180° o más, que no lo tiene. Pregunte antes de construir."
+        "Los datos no concuerdan. Este dato ({field}) se dio como {value}, pero con {pair} el ~arco~ gira 180° o "
+        "más y no lo tiene. Pregunte antes de construir."
     ),
     "caution.two_arcs": (
         "Con estos números salen dos ~arcos~. Esta hoja usa {angle}, ~radio~ {radius}, ~flecha~ {sagitta}. El "

@@ -5,8 +5,8 @@
 MESSAGES = {
     "numbers.measures": "Medidas del ~arco~",
     "numbers.asks": "Antes de poner ~estacas~",
-    "numbers.how_empty": "Sin dar.",
-    "numbers.how_read": "Calculado. Escriba encima para darlo usted.",
+    "numbers.how_empty": "Sin dato.",
+    "numbers.how_read": "Calculado. Escriba encima para usar el del ~plano~.",
     "numbers.how_given": "Dado.",
     "numbers.let_go": "quitar",
     "numbers.answer": "Respuesta",
@@ -23,7 +23,7 @@ MESSAGES = {
     "numbers.line_fine": "Qué tan fino",
     "numbers.line_method": "El método",
     "numbers.line_rest": "Lo demás",
-    "numbers.panel_hand": "¿Para qué lado da la curva?",
+    "numbers.panel_hand": "¿Para qué lado va la curva?",
     "numbers.panel_line": "¿Qué línea es?",
     "numbers.panel_ends": "Los extremos",
     "numbers.panel_way": "Qué estorba",
@@ -61,7 +61,7 @@ MESSAGES = {
     "numbers.tell_points": "Dados:|tres puntos sobre el ~arco~",
     "numbers.tell_three_sides": "Dados:|tres lados medidos con ~cinta~",
     "numbers.tell_two_arcs": "Dos ~arcos~ quedan bien:|este gira {angle}, el otro {other}.",
-    "numbers.take_other": "Tomar el otro",
+    "numbers.take_other": "Usar el otro",
     # what stands under it
     "numbers.of_example": "Todavía del ejemplo:|{what}.",
     "numbers.of_example_title": "nombre",

@@ -96,12 +96,12 @@ MESSAGES = {
         "de este lado: {hand}."
     ),
     "paper.first.offset_away_arc": (
-        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. {start} a {end} "
-        "debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. "
+        "{start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_away_back": (
-        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de la curva. {start} a "
-        "{end} debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de la "
+        "curva. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_toward_arc": (
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} hacia la curva. {start} a {end} debe dar {m2}."
@@ -120,15 +120,16 @@ MESSAGES = {
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_toward_far": (
-        "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a {end} debe dar {m2}."
+        "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} del lado contrario a {far}. {start} a {end} "
+        "debe dar {m2}."
     ),
     "paper.first.offset_away_near": (
-        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a "
-        "{end} debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. "
+        "{start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_away_far": (
-        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a "
-        "{end} debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado contrario a "
+        "{far}. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_away": "{end}: desde {other} siga en línea hasta pasar {start} por {m0}.",
     "paper.first.offset_toward": "{end}: desde {start} hacia {other} {m0}.",

@@ -39,7 +39,8 @@ MESSAGES = {
         "Aquí basta una ~escuadra de carpintero~. Si hay tiempo, iguale también las ~cuerdas cortas~."
     ),
     "square.slide": (
-        "Mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den igual ({half_chord}). Si se llevan una marca:"
+        "Mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den igual ({half_chord}). Si difieren por "
+        "una marca:"
     ),
     "square.triangle_whole": (
         "Triángulo {shape}: {along} a lo largo del ~hilo~ desde el ~punto medio~, {out} hacia afuera, lado largo "
@@ -52,10 +53,10 @@ MESSAGES = {
     "square.blade": "~Escuadra de carpintero~ sobre el ~hilo~. Con una marca de error en su brazo de {blade}:",
     "square.eye": "A ojo, con {degrees}° de error (práctica común, sin fuente):",
     "square.cost": (
-        "la ~estaca~ se va {aside} a lo largo del ~arco~ y {here} fuera de él. Las ~estacas~ de la ronda siguiente "
-        "se van {next} fuera."
+        "la ~estaca~ se corre {aside} a lo largo del ~arco~ y {here} fuera de él. Las ~estacas~ de la ronda "
+        "siguiente quedan {next} fuera."
     ),
-    "square.cost_last": "la ~estaca~ se va {aside} a lo largo del ~arco~ y {here} fuera de él.",
+    "square.cost_last": "la ~estaca~ se corre {aside} a lo largo del ~arco~ y {here} fuera de él.",
     "square.each": (
         "Saque cada ~distancia a escuadra~ con un triángulo {shape} donde sale del ~hilo~. Ponga {along} sobre "
         "la parte más larga del ~hilo~, y {out} hacia afuera; el lado largo da {long_side}."

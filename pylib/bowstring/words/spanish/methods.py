@@ -129,7 +129,7 @@ MESSAGES = {
         "Con tantas ~estacas~, cada una puesta desde la anterior, los errores se juntarían demasiado."
     ),
     "method.chain_long.remedy": "Use ~separaciones~ más grandes, u otro método.",
-    "method.too_many.wrong": "Con ~separaciones~ tan chicas saldrían más ~estacas~ de las que nadie clava.",
+    "method.too_many.wrong": "Con ~separaciones~ tan chicas saldrían más ~estacas~ de las que cualquiera clavaría.",
     "method.too_many.remedy": "Use ~separaciones~ más grandes, u otro método.",
     "method.too_small.wrong": (
         "Aquí sus pasos son más chicos que las marcas de la ~cinta~: dos puntos caerían en el mismo lugar."

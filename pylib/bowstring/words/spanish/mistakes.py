@@ -4,13 +4,15 @@
 
 MESSAGES = {
     "mistake.burned_foot": (
-        "Una vez se sostuvo la ~cinta~ en la marca {burn} sin restarla: {mark} necesita {right}, y solo se midió "
-        "{wrong}."
+        "Una vez se sostuvo la ~cinta~ en la marca de {burn} sin restarla: {mark} necesita {right}, y solo se "
+        "midió {wrong}."
     ),
     "mistake.burned_foot.instead": (
         "Diga en voz alta la marca que sostiene, siempre, y mida otra vez desde la punta de la ~cinta~."
     ),
-    "mistake.burned_foot_all": "Cada medida larga empezó en la marca {burn} y no se restó: a todas les falta {short}.",
+    "mistake.burned_foot_all": (
+        "Cada medida larga empezó en la marca de {burn} y no se restó: a todas les falta {short}."
+    ),
     "mistake.burned_foot_all.instead": (
         "Diga en voz alta la marca que sostiene, siempre, y mida una otra vez desde la punta de la ~cinta~."
     ),

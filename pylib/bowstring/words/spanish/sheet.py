@@ -42,7 +42,7 @@ MESSAGES = {
     "sheet.measure": "medida",
     "sheet.value": "valor",
     "sheet.drawn": "línea del ~plano~",
-    "sheet.held": "línea que se sigue ahora",
+    "sheet.held": "línea que se mantiene ahora",
     "sheet.staked": "línea de las ~estacas~",
     "sheet.none": "no hay",
     "sheet.given": "dato",
@@ -84,8 +84,8 @@ MESSAGES = {
     "sheet.from_to": "{start} a {end}",
     "sheet.every_string": "Lo mismo para los {count} ~hilos~ entre ~estacas~ vecinas, de {first} a {last}.",
     "sheet.to_got": "¿~Estaca~ fuera de lugar? Escriba lo que midió",
-    "sheet.to_square": "Todos los modos de ponerlo ~a escuadra~",
-    "sheet.square": "Manténgalo ~a escuadra~. {text} {best}",
+    "sheet.to_square": "Todos los modos de sacar escuadra",
+    "sheet.square": "Manténgala ~a escuadra~. {text} {best}",
     "sheet.square_each": (
         "Mantenga cada una ~a escuadra~: mueva la ~estaca~ de lado hasta que sus dos ~cuerdas cortas~ den igual."
     ),
@@ -93,7 +93,7 @@ MESSAGES = {
         "Con una ~flecha~ tan corta, medio ~hilo~ y las ~cuerdas cortas~ difieren menos de una marca. Aquí todas "
         "dan {shown}."
     ),
-    "sheet.squaring": "Modos de ponerlo ~a escuadra~, y lo que hace un error chico",
+    "sheet.squaring": "Modos de sacar escuadra, y lo que hace un error chico",
     "sheet.squaring_how": "Use el primero para el que haya espacio.",
     "sheet.squaring_level": "Ronda {level}, ~flecha~ {sagitta}",
     "sheet.checks_intro": (

@@ -7,7 +7,7 @@ MESSAGES = {
     "site.whole.remedy": "Dé un número entero.",
     "site.rows.wrong": "Aquí va una lista de {most} filas a lo más.",
     "site.rows.remedy": "Dé una lista, o no la ponga.",
-    "site.stops_unsaid.wrong": "No se dijo qué estorba este obstáculo.",
+    "site.stops_unsaid.wrong": "No se dijo qué impide este obstáculo.",
     "site.stops_unsaid.remedy": (
         "Diga ~cinta~ (tape) si no pasa ni ~cinta~ ni visual (un muro, una bodega). Diga pies (feet) si ahí no "
         "se puede parar, pero la ~cinta~ cruza (un estanque, una jardinera)."
