@@ -62,6 +62,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       place.go({ face: "stakes", card: before });
     },
     got: ({ step }) => place.go({ face: "stakes", card: Number(step) || card(), panel: "got" }),
+    "got-sure"({ sure }) {
+      look.gotTyped("sure", sure);
+      changed();
+    },
     keep: () => place.leave(),
     move: () => place.leave(),
     "use-got"() {

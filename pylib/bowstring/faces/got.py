@@ -21,6 +21,10 @@ STOP, SLIP, MOVE, STAY = "stop", "slip", "move", "stay"
 """What comes of it: no way on from there, a reading that looks like a slip, a bump, or nothing to do."""
 
 
+SURE = "got-sure"
+"""The button by which what looks like a slip is told to be where the stake stands."""
+
+
 @dataclass(frozen=True)
 class Reading:
     """One reading of the step.
@@ -58,6 +62,7 @@ class Panel:
         choices: what can be taken up at once; forget: the fields that take back what was got before.
         over: what to type, where that isn't said by what differs; want: the field that is still to be typed in.
         level: the tape lies on a slope, and lengths here are level.
+        taped: the readings that may be taped twice, as one text; sure: they were.
     """
 
     head: str
@@ -71,6 +76,8 @@ class Panel:
     level: bool = False
     over: str = ""
     want: str = ""
+    taped: str = ""
+    sure: bool = False
 
     @property
     def verdict(self) -> str:
@@ -206,9 +213,10 @@ def _thumb(panel: Panel) -> str:
             f'data-for="got-{unread or panel.want}">{escape(first)}</button></div>'
         )
     buttons = _ways_on(panel)
+    sure = f' data-sure="{escape(panel.taped)}"'
     made = [
-        f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}">'
-        f"{escape(text)}</button>"
+        f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}"'
+        f"{sure if do == SURE else ''}>{escape(text)}</button>"
         for number, (do, text) in enumerate(buttons, 1)
     ]
     return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'
@@ -226,6 +234,12 @@ def _ways_on(panel: Panel) -> list[tuple[str, str]]:
         return [use, move]
     if verdict == SLIP:
         return [use, again]
-    if verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
+    if verdict != STOP:
+        return [keep]
+    if row is None or row["doubt"]:
+        return [again]
+    if move and row["within"] is False:
         return [again, move]
-    return [again] if verdict == STOP else [keep]
+    if panel.sure:
+        return [("keep", say("face_got.set_stake_again", stake=_name(row)))]
+    return [(SURE, say("face_got.taped_twice")), again] if panel.taped else [again]

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bowstring import BadJob, answering
 from bowstring.faces.got import STOP, Panel, Reading, got_html
 from bowstring.job.terms import MOST_MEASURES
-from bowstring.page.fields import job_of_fields, unit_of
+from bowstring.page.fields import YES, job_of_fields, unit_of
 from bowstring.page.found import found_panel
 from bowstring.page.rows import filled_rows, is_row, measures_in
 from bowstring.page.talk import Asked
@@ -70,6 +70,12 @@ def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | 
     unit = unit_of(fields)
     read = [(pairs[one], as_shown(texts[one], pairs[one].shown, unit)) for one in differs]
     fill = dict(forget) | _fields(number, stake, read)
+    taped = " ".join(f"m{one}={texts[one].strip()}" for one in differs)
+    # What was taped twice is that very text: another one is asked for anew.
+    sure = typed.get("sure") == taped or (f"got-{number}-sure" in fields and _same_row(fields, fill, number))
+    panel = replace(panel, taped=taped, sure=sure)
+    if sure:
+        fill[f"got-{number}-sure"] = YES
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
     panel = _judged(base, told, panel, stake)
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
@@ -95,9 +101,7 @@ def _judged(base: Answer, fields: Typed, plain: Panel, stake: str) -> Panel:
         stops = [] if row["doubt"] or row["within"] is False else new
     except BadJob as refusal:
         stops = [f"{refusal.wrong} {refusal.remedy}"]
-    return Panel(
-        plain.head, plain.readings, row, base["tolerance_shown"] or "", stops, forget=plain.forget, level=plain.level
-    )  # fmt: skip
+    return replace(plain, row=row, tolerance=base["tolerance_shown"] or "", stops=stops)
 
 
 def _step_of(answered: Answer, card: int) -> StepRow:
@@ -124,6 +128,11 @@ def _row_of(fields: Typed, step: StepRow) -> int | None:
 
 def _without(fields: Typed, row: int | None) -> dict[str, str]:
     return {name: text for name, text in fields.items() if row is None or not name.startswith(f"got-{row}-")}
+
+
+def _same_row(fields: Typed, fill: Typed, row: int) -> bool:
+    """Whether a row is filled with what stands in it already."""
+    return all(fields.get(name, "").strip() == text for name, text in fill.items() if name != f"got-{row}-sure")
 
 
 def _blanks(fields: Typed, row: int | None) -> dict[str, str]:
