@@ -9,8 +9,10 @@ from bowstring.drawings.checked import checked_svg
 from bowstring.faces.stopped import stopped_html
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.read import OUT
+from bowstring.sheet.brief import off_arc, off_names
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
@@ -41,7 +43,8 @@ def checks_html(answer: Answer) -> str:
     listed = [_row(row, number, by_key.get(row["key"]), len(rows)) for number, row in enumerate(rows[:MOST])]
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     return (
-        f'<div class="face-checks">{_drawing(answer, rows, by_key)}{_head(read, rows)}{_found(answer, rows)}'
+        f'<div class="face-checks">{_drawing(answer, rows, by_key)}'
+        f"{_head(read, rows, off_arc(answer))}{_found(answer, rows)}"
         f'<p class="heads" aria-hidden="true">{heads}</p>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
@@ -77,10 +80,19 @@ def _drawing(answer: Answer, rows: Sequence[CheckRow], by_key: dict[str, ReadRow
     return f'<figure class="draw">{svg}</figure>'
 
 
-def _head(read: ReadPart, rows: Sequence[CheckRow]) -> str:
+def _all_but(off: Sequence[GotRow]) -> str:
+    """The verdict where all that was read is in, and stakes stand off the arc: the checks follow them as they stand."""
+    if len(off) == 1:
+        return say("face_checks.head_stands", stake=off[0]["at"], shown=off[0]["shown"])
+    return say("face_checks.head_stand", stakes=off_names(off))
+
+
+def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> str:
     wanted, count = len(rows), read["count"]
     if read["outs"]:
         told, kind = say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
+    elif count == wanted and off:
+        told, kind = _all_but(off), " out"
     elif count == wanted:
         told, kind = say("face_checks.head_done", wanted=wanted), " in"
     elif wanted <= FEW:

@@ -126,3 +126,26 @@ def test_hundreds_of_checks_stay_a_face() -> None:
     html = face(job={**SAID, "arc": {"chord": "90 ft", "sagitta": "30 ft"}, "levels": 6})
     assert 12 < len(inputs(html)) <= 60
     assert "more checks" in text_of(next(html.iter("summary")))
+
+
+OFF: dict[str, Any] = {
+    **SAID,
+    "arc": {"chord": "30 ft", "sagitta": "2' 2-3/8\""},
+    "levels": 3,
+    "method": "halving",
+    "got": [{"stake": "M", "measures": [{"from": "mid M", "to": "M", "distance": "2' 3-1/8\""}]}],
+}
+
+
+def all_in(job: Any) -> str:
+    rows = tuple((row["key"], row["shown"]) for row in answering(job)["checks"])
+    return text_of(of_class(face(*rows, job=job), "checks-head")[0])
+
+
+def test_all_in_is_not_all_well_while_a_stake_stands_off_the_arc() -> None:
+    """The checks must read what the stakes as they stand make of them, so all of them are in."""
+    assert all_in(OFF) == "All in, but M stands 3/4 in outside the arc. Move it, or ask."
+    near = {**OFF, "got": [{"stake": "M", "measures": [{"from": "mid M", "to": "M", "distance": "2' 2-1/2\""}]}]}
+    assert all_in(near).endswith("and all are in.")
+    q1 = {"stake": "Q1", "sure": True, "measures": [{"from": "mid Q1", "to": "Q1", "distance": '7"'}]}
+    assert all_in({**OFF, "got": [*OFF["got"], q1]}) == "All in, but M, Q1 stand off the arc. Move them, or ask."

@@ -28,6 +28,8 @@ MESSAGES = {
     "face_checks.head_all": "{count} of {wanted} read. Tape all {wanted} before you build.",
     "face_checks.head_some": "{count} of {wanted} read. Tape the first {first} before you build.",
     "face_checks.head_done": "All {wanted} read, and all are in.",
+    "face_checks.head_stands": "All in, but {stake} stands {shown}. Move it, or ask.",
+    "face_checks.head_stand": "All in, but {stakes} stand off the arc. Move them, or ask.",
     "face_checks.head_out": "{count} of {wanted} read, {outs} out. Don't build yet.",
     "face_checks.none": "No check can catch a miss this small. Use a finer tape.",
     "face_checks.none_left": "Every distance here was read by a step. Tape each one a second time.",

@@ -30,6 +30,8 @@ MESSAGES = {
     "face_checks.head_all": "{count} de {wanted} leídas. Mida las {wanted} antes de construir.",
     "face_checks.head_some": "{count} de {wanted} leídas. Mida las primeras {first} antes de construir.",
     "face_checks.head_done": "Las {wanted} leídas, y todas quedan dentro.",
+    "face_checks.head_stands": "Todas dentro, pero {stake} está {shown}. Mueva la ~estaca~, o pregunte.",
+    "face_checks.head_stand": "Todas dentro, pero {stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "face_checks.head_out": "{count} de {wanted} leídas, {outs} fuera. No construya todavía.",
     "face_checks.none": "Ninguna ~revisión~ descubre un error tan chico. Use una ~cinta~ más fina.",
     "face_checks.none_left": "Cada distancia de aquí ya se leyó en un paso. Mida cada una por segunda vez.",
