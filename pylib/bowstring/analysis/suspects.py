@@ -197,6 +197,12 @@ def _upstream(marks: Sequence[str], moves: Sequence[Move], sets: Mapping[str, in
     return todo
 
 
+def hanging_on(recipe: Recipe, mark: str) -> set[str]:
+    """Return a mark and all that was set from it."""
+    moves = _moves(recipe)
+    return {mark, *(moves[number].mark for number in _hanging(mark, _users(moves), moves))}
+
+
 def _users(moves: Sequence[Move]) -> dict[str, list[int]]:
     """The numbers of the moves that start from a mark, by that mark."""
     users: dict[str, list[int]] = {}

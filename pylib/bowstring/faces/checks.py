@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+import json
+from collections.abc import Iterator, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.checked import checked_svg
@@ -26,9 +27,11 @@ AGAIN_NAMED = 6
 """Stakes that are told by name where they are to be set again."""
 
 
-def checks_html(answer: Answer) -> str:
+def checks_html(answer: Answer, anew: str = "") -> str:
     """Return the face of the checks as HTML, every text in it escaped.
 
+    ``anew``: the stake that was set again, empty for all of them, and the keys of the checks that are taped anew then,
+    apart by ``|``.
     Each row's input has an id ``read-N``, its check's key in ``data-check`` and in ``data-nth`` which reading of that
     check it is, from 0. Raises ``ValueError`` when the drawing can't be drawn.
     """
@@ -44,7 +47,7 @@ def checks_html(answer: Answer) -> str:
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     return (
         f'<div class="face-checks">{_drawing(answer, rows, by_key)}'
-        f"{_head(read, rows, off_arc(answer))}{_found(answer, rows)}"
+        f"{_head(read, rows, off_arc(answer))}{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<p class="heads" aria-hidden="true">{heads}</p>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
@@ -105,6 +108,15 @@ def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> st
     return f'<p class="checks-head{kind}" role="status">{bold}</p>'
 
 
+def _anew(anew: str, read: Mapping[str, ReadRow]) -> str:
+    """That a stake was set again, as long as any check that touches it isn't taped anew."""
+    stake, *keys = anew.split("|")
+    if all(key in read for key in keys):
+        return ""
+    told = say("face_checks.anew" if stake else "face_checks.anew_all", stake=stake)
+    return f'<p class="anew" role="status">{escape(told)}</p>'
+
+
 def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
     """What to do about what is out: tape it again; then what is wrong by all readings, with the way to set it right."""
     read = answer["read"]
@@ -142,7 +154,10 @@ def _suspect(one: SuspectRow, card: int | None) -> str:
     if card is not None:
         key = "go_ends" if one["kind"] == "end" else "set_again" if one["mark"] else "set_all"
         words = escape(say(f"face_checks.{key}", stake=one["mark"], step=card))
-        where = f'data-do="go" data-step="{card}" data-stake="{escape(one["mark"])}"'
+        where = (
+            f'data-do="go" data-step="{card}" data-stake="{escape(one["mark"])}" '
+            f'data-checks="{escape(json.dumps(one["checks"]))}"'
+        )
         lines.append(f'<button type="button" class="btn" {where}>{words}</button>')
     if one["again"]:
         many = len(one["again"]) > AGAIN_NAMED

@@ -11,8 +11,9 @@ MOST_READ = 200
 MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
-PLAIN = ("done", "by", "date", "ticket", "called", "stood")
-"""``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
+PLAIN = ("done", "by", "date", "ticket", "called", "stood", "anew")
+"""``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on;
+``anew``: the stake that was set again and the checks that are taped anew, apart by ``|``."""
 
 READ_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
@@ -46,7 +47,7 @@ def read_of(fields: Typed) -> list[dict[str, str]]:
 
 def for_layout(fields: Typed) -> dict[str, str]:
     """Return the fields without those that no stake hangs on: what was worked out for them holds while they change."""
-    return {name: text for name, text in fields.items() if name not in ("done", "stood")}
+    return {name: text for name, text in fields.items() if name not in ("done", "stood", "anew")}
 
 
 def readings_in(fields: Typed) -> dict[str, object]:

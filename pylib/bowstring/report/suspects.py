@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from bowstring.analysis.limits import Judged
-from bowstring.analysis.suspects import Slip, Suspect, Taped, suspects
+from bowstring.analysis.suspects import Slip, Suspect, Taped, hanging_on, suspects
 from bowstring.construction import HELPERS
 from bowstring.geometry.plane import Point
 from bowstring.layout.layout import Layout
@@ -40,13 +40,18 @@ def told_suspects(
     for one in [one for one in found if one not in ends[1:]][:MOST_SHOWN]:
         if one.slip:
             mistake, text = slips[int(one.mark.removeprefix("slip "))]
-            told.append(_slip(mistake.kind, mistake.mark, text, steps))
+            told.append(_slip(layout, mistake.kind, mistake.mark, text, steps))
         else:
             told.append(_stake(layout, one, steps))
     return told
 
 
-def _slip(kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectRow:
+def _touching(layout: Layout, marks: Collection[str]) -> list[str]:
+    """The keys of the checks that follow any of these marks."""
+    return [check.key for check in layout.checks if not check.follows.keys().isdisjoint(marks)]
+
+
+def _slip(layout: Layout, kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectRow:
     """A slip of one pull is set right at the step that has it; any other from the first stake on."""
     once = kind == "burned_foot"
     step = _step_of(mark, steps) if once else next((one for one in steps if one["level"]), None)
@@ -57,6 +62,7 @@ def _slip(kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectR
         "far": None,
         "far_shown": None,
         "again": [],
+        "checks": _touching(layout, hanging_on(layout.recipe, mark) if once else layout.marks),
         "text": text,
         "prove": "",
     }
@@ -75,6 +81,7 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow]) -> SuspectRow
         "step": step["number"] if step else None,
         "far": one.far,
         "far_shown": shown,
+        "checks": _touching(layout, layout.marks if end else {one.mark, *one.along}),
         "again": [mark for mark in dict.fromkeys(one.along) if mark in names],
         "text": say(_key(end, bool(one.along)), stake=one.mark, shown=shown, way=told_way(layout, one.mark, one.shift)),
         "prove": say("read.prove_ends", shown=tape.show(layout.staked.chord)) if end else _prove(one.mark, step),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from typing import Any
 from xml.etree import ElementTree
@@ -149,3 +150,23 @@ def test_all_in_is_not_all_well_while_a_stake_stands_off_the_arc() -> None:
     assert all_in(near).endswith("and all are in.")
     q1 = {"stake": "Q1", "sure": True, "measures": [{"from": "mid Q1", "to": "Q1", "distance": '7"'}]}
     assert all_in({**OFF, "got": [*OFF["got"], q1]}) == "All in, but M, Q1 stand off the arc. Move them, or ask."
+
+
+def test_a_suspect_s_button_names_the_checks_that_touch_it_and_no_other() -> None:
+    answer = asked(*FOUND)
+    go = next(one for one in face(*FOUND).iter("button") if one.get("data-do") == "go")
+    (one,) = answer["read"]["suspects"]
+    assert json.loads(go.get("data-checks", "")) == one["checks"]
+    for row in answer["checks"]:
+        named = {row["to"], *row["from"].removeprefix("mid ").split("-")}
+        assert (row["key"] in one["checks"]) is bool(named & {"Q1", *one["again"]}), row["key"]
+
+
+def test_what_was_set_again_is_told_until_all_that_touches_it_is_taped_anew() -> None:
+    def told(*rows: tuple[str, str]) -> list[str]:
+        html = re.sub(r"<input([^>]*)>", r"<input\1/>", checks_html(asked(*rows), "Q1|Q1-B|A-Q2"))
+        return [text_of(one) for one in of_class(ElementTree.fromstring(html), "anew")]
+
+    (line,) = told()
+    assert line.startswith("Q1 was set again.") and told(("A-Q2", "29' 1-1/2\"")) == [line]
+    assert told(("A-Q2", "29' 1-1/2\""), ("Q1-B", "29' 1-1/2\"")) == []

@@ -38,6 +38,7 @@ class SuspectRow(TypedDict):
         mark: the stake or end; of a slip the stake that it began at, empty where it is all of them.
         step: the number of the step to do again; again: stakes that hang on it and are set again after it.
         far: metres that it stands off, about; ``None`` of a slip.
+        checks: the keys of the checks that touch what is set again: what was read there says nothing of it then.
         prove: what to tape before it is pulled, in a sentence; empty for none.
     """
 
@@ -47,6 +48,7 @@ class SuspectRow(TypedDict):
     far: float | None
     far_shown: str | None
     again: list[str]
+    checks: list[str]
     text: str
     prove: str
 

@@ -60,6 +60,8 @@ MESSAGES = {
     "face_checks.go_ends": "Set the ends again: step {step}",
     "face_checks.then": "Then reset what was set from it: {stakes}.",
     "face_checks.then_many": "Then reset the {count} stakes that were set from it.",
+    "face_checks.anew": "{stake} was set again. What touches it is cleared: tape it anew.",
+    "face_checks.anew_all": "The stakes were set again. Their readings are cleared: tape them anew.",
     "face_checks.more": "{count} more checks",
     "face_checks.beyond": "{count} more are in the full list.",
     "face_checks.lost": "{count} readings belong to another layout of this job.",

@@ -62,6 +62,8 @@ MESSAGES = {
     "face_checks.go_ends": "Ponga los extremos otra vez: paso {step}",
     "face_checks.then": "Luego ponga otra vez lo que se puso a partir de ahí: {stakes}.",
     "face_checks.then_many": "Luego ponga otra vez las {count} ~estacas~ que se pusieron a partir de ahí.",
+    "face_checks.anew": "{stake} se puso otra vez. Sus lecturas se borraron: mídalas de nuevo.",
+    "face_checks.anew_all": "Las ~estacas~ se pusieron otra vez. Sus lecturas se borraron: mídalas de nuevo.",
     "face_checks.more": "{count} ~revisiones~ más",
     "face_checks.beyond": "{count} más están en la lista completa.",
     "face_checks.lost": "{count} lecturas son de otro ~trazo~ de este trabajo.",
