@@ -126,10 +126,11 @@ def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
     if read["judged"]:
         inside = said + "".join(_suspect(one, _card_of(answer, one)) for one in read["suspects"])
     else:
-        number, row, out = next(
+        found = [
             (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
             if one["check"] == row["key"] and one["verdict"] in OUT
-        )  # fmt: skip
+        ]  # fmt: skip
+        number, row, out = min(found, key=lambda one: one[2]["verdict"] != "differ")  # those are asked for first
         who = say("face_checks.is_out", what=" ".join(name_of(row)).strip(), told=out["text"])
         inside = f'<p class="who">{marked(who)}</p>{said}{_button(number, out, len(rows), "btn first")}'
     return f'<section class="found" role="status">{inside}</section>'

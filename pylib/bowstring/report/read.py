@@ -32,8 +32,10 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     tape = layout.job.tape
     rows = [_row(tape, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
-    twice = any(row["verdict"] == "out" for row in outs) or len(outs) > 1
-    suspects = told_suspects(layout, checks, rows, steps) if twice else []
+    # Readings that disagree say nothing yet: whatever is named has to explain every one.
+    differ = any(row["verdict"] == "differ" for row in outs)
+    twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
+    suspects = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else []
     return {
         "by": kept.by,
         "date": kept.date,
@@ -43,7 +45,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
-        "text": _text(outs, twice, len(suspects)),
+        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects)),
         "lost": [key for key in typed if key not in checks],
     }
 
@@ -54,8 +56,7 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
     if not twice:
         return say("read.again")
     if not suspects:
-        once = any(row["verdict"] != "out" for row in outs)
-        return say("read.again" if once else "read.no_single")
+        return say("read.no_single")
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 

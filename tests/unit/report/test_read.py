@@ -12,6 +12,7 @@ from bowstring.demo import DEMO
 from bowstring.geometry.plane import Point
 from bowstring.report.mistakes import known_slips
 from bowstring.report.work import Work
+from bowstring.units.sizes import INCH
 from helping import SAID, answer_to
 
 PLAIN: dict[str, Any] = {**SAID, "arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/4 in"}
@@ -67,8 +68,44 @@ def test_two_checks_that_are_out_name_the_stake_and_its_step() -> None:
     (one,) = read(*rows)["suspects"]
     step = next(step for step in answer_to(dict(DEMO))["steps"] if step["stake"] == "Q1")
     assert (one["kind"], one["mark"], one["step"]) == ("stake", "Q1", step["number"])
-    assert one["far_shown"] in one["text"] and "A to Q1" in one["prove"]
-    assert "too far outside" in one["text"]
+    assert one["text"] == 'Q1 is about 3/8" too far outside and 5/16" too far toward A.'  # neither alone explains all
+    assert "square-off to Q1" in one["prove"] and one["far"] == pytest.approx(0.5 * INCH, abs=INCH / 16)
+
+
+FLAT: dict[str, Any] = {**SAID, "arc": {"chord": "24 ft", "sagitta": "2' 6\""}, "levels": 3, "method": "halving"}
+
+
+def all_but(*rows: tuple[str, object]) -> list[tuple[str, object]]:
+    """Every check read right on, but for these."""
+    told = {key for key, _value in rows}
+    return [*((row["key"], row["shown"]) for row in answer_to(FLAT)["checks"] if row["key"] not in told), *rows]
+
+
+def test_the_smallest_move_that_explains_every_reading_is_named_and_what_would_read_otherwise() -> None:
+    """R3 off A-B 3/4 in over (2' 4-7/8") and 3/8 in allowed: it has to go out by 3/8 in at least, and up to 1/2 in its
+    two strings stay in. Toward A it would have to go 1-7/8 in. Its short chords hardly change with it, its square-off
+    does."""
+    part = read(*all_but(("foot-R3", "2' 4-7/8\""), ("foot-R3", "2' 4-7/8\"")), job=FLAT)
+    (one,) = part["suspects"]
+    assert part["text"] == "One thing explains every reading:"
+    assert one["mark"] == "R3" and 0.37 * INCH < one["far"] < 0.51 * INCH and "too far outside" in one["text"]
+    assert one["prove"] == 'Before you pull the stake, tape the square-off to R3: 1-7/8".'
+
+
+def test_where_no_one_stake_explains_every_reading_it_says_so() -> None:
+    part = read(*all_but(("foot-R1", "1' 2\""), ("foot-R4", "1' 2\"")), job=FLAT)
+    assert (
+        part["outs"] == 2
+        and part["suspects"] == []
+        and part["text"].startswith("No one stake explains these: tape them again")
+    )
+
+
+def test_nothing_is_named_while_readings_disagree() -> None:
+    rows = all_but(("foot-Q1", "1' 11-3/8\""), ("A-Q2", "18' 3-3/4\""), ("foot-Q1", "1' 10-3/8\""))
+    part = read(*rows, job=FLAT)
+    assert verdict(part, "foot-Q1")["verdict"] == "differ" and part["outs"] == 2
+    assert part["suspects"] == [] and not part["judged"] and part["text"].startswith("Settle readings that disagree")
 
 
 @pytest.mark.parametrize(("way", "told"), [
