@@ -63,6 +63,7 @@ class Panel:
         over: what to type, where that isn't said by what differs; want: the field that is still to be typed in.
         level: the tape lies on a slope, and lengths here are level.
         taped: the readings that may be taped twice, as one text; sure: they were.
+        slip: what readings that can't stand together look like each by itself.
     """
 
     head: str
@@ -78,6 +79,16 @@ class Panel:
     want: str = ""
     taped: str = ""
     sure: bool = False
+    slip: str = ""
+
+    @property
+    def named(self) -> str:
+        """What the readings look like, where nobody goes on from them: of a slip no place is told, and no move."""
+        row = self.row
+        if row is None:
+            return self.slip
+        stops = self.stops or row["within"] is False
+        return row["slip"]["text"] if row["slip"] and stops and not row["doubt"] else ""
 
     @property
     def verdict(self) -> str:
@@ -120,7 +131,9 @@ def _result(panel: Panel) -> str:
         return ""
     row = panel.row
     lines = list(panel.stops)
-    if row:
+    if panel.named:
+        lines = [panel.named]
+    elif row:
         slip = row["slip"]
         rest = panel.stops or _told(row)
         named = slip and not any(slip["text"] in line for line in rest)  # a stop for a slip says it by itself
@@ -151,6 +164,8 @@ def _headline(panel: Panel) -> str:
     row, verdict = panel.row, panel.verdict
     if not verdict:
         return say("face_got.chord")
+    if panel.named:
+        return say("face_got.slip")
     if row is None or verdict == STOP:
         over = row is not None and row["within"] is False and not row["doubt"] and panel.tolerance and row["at"]
         key = "move_or_ask" if over else "again"
@@ -238,7 +253,7 @@ def _ways_on(panel: Panel) -> list[tuple[str, str]]:
         return [keep]
     if row is None or row["doubt"]:
         return [again]
-    if move and row["within"] is False:
+    if move and row["within"] is False and not panel.named:
         return [again, move]
     if panel.sure:
         return [("keep", say("face_got.set_stake_again", stake=_name(row)))]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.analysis.limits import Judged, judged
+from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
@@ -10,6 +11,7 @@ from bowstring.layout.rows import Row
 from bowstring.report.checks import limit_shown
 from bowstring.report.forms.read import ReadPart, ReadRow
 from bowstring.report.forms.steps import StepRow
+from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
 from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
@@ -119,6 +121,13 @@ def _counting(overs: list[float], limit: float, verdict: str) -> int:
     )
 
 
+def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
+    """What a reading that is out looks like, the likeliest, as a stake's card names it."""
+    check = one.check
+    kinds = slips_of(check.distance, length, tape)
+    return [told_slip(tape, Slip(kind, check.start, check.end, check.distance, length)) for kind in kinds][:1]
+
+
 def _told(
     tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str
 ) -> str:
@@ -134,6 +143,8 @@ def _told(
         told.append(say("read.differ"))
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
+    if verdict != "in":
+        told += _slip(tape, one, lengths[-1])
     # A bare number may have been meant otherwise.
     if meant != typed or (verdict != "in" and typed.replace(".", "", 1).isdigit()):
         told.append(say("read.read_as", typed=typed, shown=tape.show_whole(lengths[-1])))

@@ -316,3 +316,19 @@ def test_the_panel_of_a_stake_that_stops_the_job_can_be_opened_to_settle_it() ->
     assert "What did you get at K2?" in text_of(made) and "Forget what I got here" in text_of(made)
     healed = {**fields, **_forget(made)}
     assert not answering(job_of_fields(healed))["stops"]
+
+
+@pytest.mark.parametrize("fields", [FINE, SMALL])
+@pytest.mark.parametrize("which", [("m2",), ("m3",), ("m2", "m3"), ("m0",)])
+@pytest.mark.parametrize("more", [True, False])
+def test_a_foot_too_much_or_too_little_is_named_and_no_place_derived(
+    fields: dict[str, str], which: tuple[str, ...], more: bool
+) -> None:
+    """At one short chord, or at both, which then don't meet or are nearly in line."""
+    asked = values_of(panel(fields, "Q1"))
+    feet = {name: int(asked[name].partition("'")[0]) + (1 if more else -1) for name in which}
+    made = panel(fields, "Q1", **{name: f"{feet[name]}'{asked[name].partition(chr(39))[2]}" for name in which})
+    told = text_of(made).partition("!")[2]
+    assert f"1 ft {'more' if more else 'less'}" in told and "looks like a slip" in told
+    assert not re.search(r"Q1 (?:is|measured)|inside|outside|past its place|line", told) and "move" not in buttons(made)
+    assert "fill" not in made

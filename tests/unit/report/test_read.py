@@ -101,6 +101,24 @@ def test_where_no_one_stake_explains_every_reading_it_says_so() -> None:
     )
 
 
+@pytest.mark.parametrize(("value", "told"), [
+    ("19' 2-3/4\"", "A to Q2: 1 ft more. Was the tape held at 1 ft?"), ("17' 2-3/4\"", "A to Q2: 1 ft less."),
+    ("18' 3-3/4\"", "A to Q2: 1 in more."),
+])  # fmt: skip
+def test_a_foot_at_a_check_is_the_tape_s_own_slip(value: str, told: str) -> None:
+    part = read(*all_but(("A-Q2", value)), job=FLAT)
+    assert told in verdict(part, "A-Q2")["text"] and part["suspects"] == []
+    assert "1 ft" not in verdict(read(*all_but(("A-Q2", "19' 6\"")), job=FLAT), "A-Q2")["text"]
+
+
+@pytest.mark.parametrize(("more", "told"), [(1.0, "1 m more."), (0.1, "100 mm more."), (-0.1, "100 mm less.")])
+def test_a_meter_and_10_cm_at_a_check_are_too(more: float, told: str) -> None:
+    job = {**SAID, "unit": "m", "arc": {"chord": "10", "sagitta": "0.6"}, "levels": 3, "method": "halving"}
+    must = next(row["distance"] for row in answer_to(job)["checks"] if row["key"] == "A-Q2")
+    part = read(("A-Q2", f"{must + more:.3f} m"), job=job)
+    assert told in verdict(part, "A-Q2")["text"]
+
+
 def test_nothing_is_named_while_readings_disagree() -> None:
     rows = all_but(("foot-Q1", "1' 11-3/8\""), ("A-Q2", "18' 3-3/4\""), ("foot-Q1", "1' 10-3/8\""))
     part = read(*rows, job=FLAT)

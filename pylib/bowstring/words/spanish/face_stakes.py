@@ -103,6 +103,7 @@ MESSAGES = {
     "card.slope": "~pendiente~ {shown}",
     "card.label.between": "entre {from} y {to}",
     "card.label.must_read": "entre {from} y {to} debe dar",
+    "card.label.taped": "{from} a {to}, como usted lo midió",
     "card.label.half": "~punto medio~ del ~hilo~, desde {start} o {end}",
     "card.label.off": "~a escuadra~ a la {hand}, mirando a {last}",
     "card.label.off_b": "~a escuadra~ a la {hand}, mirando a B",
@@ -154,6 +155,7 @@ MESSAGES = {
     "card.ticket": "Número de boleto del 811",
     "card.called": "Cuándo se llamó",
     "card.note.days": "Marcas en el suelo. Tardan unos días hábiles.",
+    "card.note.taped": "~Plano~: {drawn}. Usted midió {found}.",
     "card.note.landmark": "{end}: {landmark}",
     "card.note.cap": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "card.note.careful": "CUIDADO: este ~hilo~ queda por fuera del ~arco~.",  # from memory
