@@ -98,6 +98,9 @@ def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> st
         told, kind = _all_but(off), " out"
     elif count == wanted:
         told, kind = say("face_checks.head_done", wanted=wanted), " in"
+    elif count and _first_are_in(read, rows):
+        first = sum(row["recommended"] for row in rows)
+        told, kind = say("face_checks.head_first", first=first, left=wanted - count), ""
     elif wanted <= FEW:
         told, kind = say("face_checks.head_all", count=count, wanted=wanted), ""
     else:
@@ -106,6 +109,13 @@ def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> st
     first_sentence, point, rest = told.partition(". ")
     bold = f"<b>{escape(first_sentence + point.strip())}</b> {escape(rest)}" if rest else f"<b>{escape(told)}</b>"
     return f'<p class="checks-head{kind}" role="status">{bold}</p>'
+
+
+def _first_are_in(read: ReadPart, rows: Sequence[CheckRow]) -> bool:
+    """Whether the checks that are to be made first were read, and are in."""
+    inside = {row["check"] for row in read["rows"] if row["verdict"] == "in"}
+    first = {row["key"] for row in rows if row["recommended"]}
+    return bool(first) and first <= inside
 
 
 def _anew(anew: str, read: Mapping[str, ReadRow]) -> str:
@@ -176,6 +186,8 @@ def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
     if not row["judges"]:
         limit = f"{limit} {say('face_checks.little')}"
     inputs = list(_inputs(row, number, read, count, what))
+    if read and verdict == "in" and read["counts"]:
+        inputs.insert(0, inputs.pop(read["counts"]))  # what is in stands beside its verdict
     named = f"<b>{escape(what)}</b>" + (f" <span>{marked(small)}</span>" if small else "")
     return (
         f'<li class="{kind}" data-check="{escape(row["key"])}"><div class="ck"><p class="w">{named}</p>'

@@ -79,6 +79,7 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
     verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
     counts = None if verdict == "unread" else _counting(overs, limit, verdict)
     over = None if counts is None else overs[counts]
+    left_out = [length for length, one_over in zip(lengths, overs, strict=True) if not _is_in(one_over, limit)]
     return {
         "check": one.check.key,
         "typed": [str(value).strip() for value in values],
@@ -86,10 +87,11 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
         "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
         "over": over,
         "over_shown": None if over is None else _size(tape, over),
+        "counts": counts,
         "limit": limit,
         "limit_shown": limit_shown(tape, one.expected),
         "verdict": verdict,
-        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip()),
+        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out),
         "wrong": wrong,
     }
 
@@ -129,23 +131,36 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str
-) -> str:
+    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
+    left_out: list[float],
+) -> str:  # fmt: skip
     if verdict == "unread" or over is None:
         return say("read.unread")
+    if verdict == "differ":
+        return _disagree(tape, lengths)
     limit = limit_shown(tape, one.expected)
     if abs(over) <= tape.mark / 1000:
         size = say("read.right_on")
     else:
         size = say("read.over" if over > 0 else "read.under", size=_size(tape, over))
     told = [say("read.limit", size=size, limit=limit)]
-    if verdict == "differ":
-        told.append(say("read.differ"))
+    if verdict == "in":
+        told += [say("read.left_out", shown=tape.show_whole(length)) for length in left_out][:1]
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
     if verdict != "in":
         told += _slip(tape, one, lengths[-1])
-    # A bare number may have been meant otherwise.
-    if meant != typed or (verdict != "in" and typed.replace(".", "", 1).isdigit()):
-        told.append(say("read.read_as", typed=typed, shown=tape.show_whole(lengths[-1])))
+    # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
+    shown = tape.show_whole(lengths[-1])
+    bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
+    if meant != typed or bare:
+        told.append(say("read.read_as", typed=typed, shown=shown))
     return " ".join(told)
+
+
+def _disagree(tape: Tape, lengths: list[float]) -> str:
+    """Readings of which as many are in as are out."""
+    if len(lengths) > 2:
+        return say("read.differ_more")
+    first, second = (tape.show_whole(length) for length in lengths)
+    return say("read.differ", first=first, second=second)

@@ -104,8 +104,8 @@ def test_what_was_typed_stands_in_its_input_and_in_or_out_is_a_word_and_a_sign()
         "R3-R4-Q2": "",
     }
     said = {row.get("data-check"): text_of(row) for row in html.iter("li")}
-    assert 'OUT 7/16" over, may be 3/16".' in said["Q1-B"] and "✕" in said["Q1-B"]
-    assert 'IN 1/16" over, may be 3/16".' in said["A-Q2"] and "✓" in said["A-Q2"]
+    assert 'OUT. 7/16" over. 3/16" allowed.' in said["Q1-B"] and "✕" in said["Q1-B"]
+    assert 'IN. 1/16" over. 3/16" allowed.' in said["A-Q2"] and "✓" in said["A-Q2"]
 
 
 def test_a_text_that_is_no_length_is_told_at_its_row() -> None:
@@ -170,3 +170,18 @@ def test_what_was_set_again_is_told_until_all_that_touches_it_is_taped_anew() ->
     (line,) = told()
     assert line.startswith("Q1 was set again.") and told(("A-Q2", "29' 1-1/2\"")) == [line]
     assert told(("A-Q2", "29' 1-1/2\""), ("Q1-B", "29' 1-1/2\"")) == []
+
+
+def test_the_head_follows_what_is_read() -> None:
+    rows = [row for row in answering(DEMO)["checks"] if row["recommended"]]
+    head = text_of(of_class(face(*((row["key"], row["shown"]) for row in rows)), "checks-head")[0])
+    assert head == "First 3 are in. 2 to go."
+    some = text_of(of_class(face(*((row["key"], row["shown"]) for row in rows[:2])), "checks-head")[0])
+    assert some == "2 of 5 read. Tape all 5 before you build."
+
+
+def test_beside_in_stands_the_reading_that_is_in() -> None:
+    rows = (("A-Q2", "29' 3\""), ("A-Q2", "29' 1-1/2\""), ("A-Q2", "29' 1-1/2\""))
+    row = next(one for one in face(*rows).iter("li") if one.get("data-check") == "A-Q2")
+    assert [one["value"] for one in inputs(row)] == ["29' 1-1/2\"", "29' 3\"", "29' 1-1/2\""]
+    assert "Left out: 29' 3\"." in text_of(row)

@@ -40,10 +40,10 @@ def test_a_reading_is_held_against_what_is_printed() -> None:
     assert verdict(read(("A-Q2", "29' 1-5/8\"")), "A-Q2")["verdict"] == "in"
     row = verdict(read(("A-Q2", "29' 1-11/16\"")), "A-Q2")
     assert (row["verdict"], row["over_shown"], row["limit_shown"]) == ("again", '1/4"', '3/16"')
-    assert row["text"] == '1/4" over, may be 3/16".'
+    assert row["text"] == '1/4" over. 3/16" allowed.'
     under = verdict(read(("A-Q2", "29' 1-3/16\"")), "A-Q2")
     assert under["text"].startswith('1/4" under') and under["over"] < 0
-    assert verdict(read(("A-Q2", "29' 1-7/16\"")), "A-Q2")["text"].startswith("Right on")
+    assert verdict(read(("A-Q2", "29' 1-7/16\"")), "A-Q2")["text"].startswith("Dead on.")
 
 
 def test_once_out_is_taped_again_before_anything_is_named() -> None:
@@ -196,3 +196,18 @@ def test_a_planted_blunder_is_named(method: str) -> None:
             one["mark"] for one in part["suspects"]}), (mistake.kind, mistake.mark, texts)  # fmt: skip
         named += 1
     assert named >= 2
+
+
+def test_readings_that_disagree_are_told_beside_each_other_and_what_was_left_out_is_named() -> None:
+    metric = {**SAID, "unit": "m", "arc": {"chord": "12", "sagitta": "1"}, "levels": 3, "method": "halving"}
+    key, must = next((row["key"], row["shown"]) for row in answer_to(metric)["checks"] if row["shown"].endswith(" mm"))
+    differ = verdict(read((key, "1.000 m"), (key, must.removesuffix(" mm")), job=metric), key)["text"]
+    assert differ == f"First reading 1.000 m, second {must}. Tape once more."
+    settled = verdict(read((key, "1.000 m"), (key, must), (key, must), job=metric), key)
+    assert settled["text"].endswith("allowed. Left out: 1.000 m.") and settled["counts"] == 2
+
+
+def test_a_number_that_is_shown_as_it_was_typed_isn_t_told_again() -> None:
+    metric = {**SAID, "unit": "m", "arc": {"chord": "12", "sagitta": "1"}, "levels": 3, "method": "halving"}
+    assert "read as" not in verdict(read(("A-Q2", "6.250"), job=metric), "A-Q2")["text"]
+    assert "6 was read as 6.000 m" in verdict(read(("A-Q2", "6"), job=metric), "A-Q2")["text"]

@@ -11,6 +11,7 @@ class ReadRow(TypedDict):
         check: its key; typed: every reading of it as it was typed, in order.
         value, over: the reading that counts, and how far that is over what must be read as it is printed, negative
             under it; ``None`` while none counts. over_shown: without its sign.
+        counts: the number of that reading in ``typed``.
         limit: metres within which it is in: the printed limit.
         verdict: ``in``; ``again``: out once, to be taped again; ``out``: and out again; ``differ``: as often in as
             out; ``unread``: the last one is no length.
@@ -23,6 +24,7 @@ class ReadRow(TypedDict):
     value_shown: str | None
     over: float | None
     over_shown: str | None
+    counts: int | None
     limit: float
     limit_shown: str
     verdict: str
