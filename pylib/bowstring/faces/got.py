@@ -201,7 +201,11 @@ def _number(text: str) -> str:
 
 
 def _choices(panel: Panel) -> str:
-    buttons = "".join(_fill(one.text, one.fields, "btn", one.more) for one in panel.choices)
+    chosen = panel.verdict != STOP  # of what looks like a slip nothing is chosen first
+    kinds = ["btn first" if chosen and not number else "btn" for number in range(len(panel.choices))]
+    buttons = "".join(
+        _fill(one.text, one.fields, kind, one.more) for one, kind in zip(panel.choices, kinds, strict=True)
+    )
     return f'<div class="choices">{buttons}</div>' if buttons else ""
 
 
@@ -229,8 +233,9 @@ def _thumb(panel: Panel) -> str:
         )
     buttons = _ways_on(panel)
     sure = f' data-sure="{escape(panel.taped)}"'
+    filled = 0 if panel.choices and panel.verdict != STOP else len(buttons)  # the first choice is, over them
     made = [
-        f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}"'
+        f'<button type="button" class="btn {"first" if number == filled else "plain"}" data-do="{do}"'
         f"{sure if do == SURE else ''}>{escape(text)}</button>"
         for number, (do, text) in enumerate(buttons, 1)
     ]

@@ -240,6 +240,9 @@ def test_the_chord_found_is_typed_twice_and_one_tap_holds_something() -> None:
     typed = {"f0": "38' 1-1/4\"", "f1": "38' 1-1/4\""}
     both = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": typed}, card_of(FINE, "A"))
     holds = _choices(both)
+    filled = re.findall(r'<button [^>]*class="btn first"[^>]*>(.*?)</button>', both["html"])
+    assert len(filled) == 1 and "mid-ordinate" in filled[0]  # what was found is held by one of these
+    assert buttons(both) == ["fill", "keep"] and 'class="btn plain" data-do="keep"' in both["html"]
     assert [fields["found-hold"] for fields in holds] == ["radius", "sagitta", "directions"]
     taken = answering(job_of_fields({**FINE, **{name: text for name, text in holds[0].items() if text}}))
     assert taken["held"] is True and taken["arc"]["chord"] == pytest.approx(38 * 0.3048 + 1.25 * 0.0254)
@@ -264,7 +267,7 @@ def _choices(made: dict[str, Any]) -> list[dict[str, str]]:
 
     return [
         json.loads(html.unescape(text))
-        for text in re.findall(r'class="btn" data-do="fill" data-fill="([^"]*)"', made["html"])
+        for text in re.findall(r'class="btn(?: first)?" data-do="fill" data-fill="([^"]*)"', made["html"])
     ]
 
 
