@@ -31,7 +31,7 @@ MESSAGES = {
     "page.update": "Hay lista una versión más nueva de esta página. Al actualizar, su trabajo se conserva.",
     "page.update_take": "Actualizar ahora",
     "page.update_later": "Después",
-    "page.elsewhere_both": "Esto se cambió aquí y en otra ventana. ¿Cuál vale?",
+    "page.elsewhere_both": "Esto se cambió aquí y en otra ventana. ¿Con cuál se queda?",
     "page.elsewhere_gone": "Este trabajo se borró en otra ventana.",
     "page.elsewhere_keep": "Conservarlo",
     "page.elsewhere_leave": "No conservarlo",
@@ -85,7 +85,7 @@ MESSAGES = {
         "Vuelva a cargarla para intentar otra vez, o guarde la página como archivo."
     ),
     "page.offline_dead": "Aquí la página todavía no puede calcular números, así que tampoco funciona sin internet.",
-    "page.desk_ask_failed": "Eso no se pudo calcular, y su trabajo está como estaba:",
+    "page.desk_ask_failed": "Eso no se pudo calcular, y su trabajo no cambió:",
     "page.desk_untitled": "Trabajo sin nombre",
     "page.desk_unreadable": "Un trabajo que no se puede leer",
     "page.desk_remove": "Borrar",

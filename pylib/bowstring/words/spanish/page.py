@@ -36,7 +36,7 @@ MESSAGES = {
     "page.stood_keep": "Conservar los números anteriores",
     "page.stood_again": "Poner las ~estacas~ otra vez",
     "page.undo": "Deshacer",
-    "page.undo_clear": "Se vació.",
+    "page.undo_clear": "Se borró todo.",
     "page.undo_remove": "Se borró.",
     "page.undo_done": "Listo.",
     "page.status_starting": "Arrancando",
