@@ -87,5 +87,7 @@ MESSAGES = {
     "why.before.told": "*{count}* para leer antes de empezar.",
     "why.notes.told": "*{count} notas* de este ~trazo~.",
     "why.blocks": "{method}: {text}",
+    "why.wall": "Mostrarlo en la pared",
+    "why.wall_note": "El ~trazo~ y seis lecciones, en grande, trazo por trazo. Ahí hay también hojas para imprimir.",
     "why.stopped": "Detenido. Abra lo de abajo para ver por qué.",
 }
