@@ -40,6 +40,7 @@ SETTLES: Mapping[str, str] = {
     "caution.got_far": GOT,
     "caution.got_over": GOT,
     "caution.got_astray": GOT,
+    "caution.got_astray_sure": GOT,
     "caution.got_apart": GOT,
     "caution.got_slip": GOT,
     "fit.apart": ENDS,

@@ -123,7 +123,10 @@ MESSAGES = {
         "No construya todavía: la ~estaca~ {stake} quedó {off}, y solo se permite {tolerance}. Muévala, o pregunte."
     ),
     "caution.got_astray": (
-        "No construya todavía: {mark} quedó {off}. Es demasiado para una marca ya puesta: mídala otra vez con ~cinta~."
+        "No construya todavía: {mark} quedó {off}. Está demasiado lejos. Mídala otra vez con ~cinta~."
+    ),
+    "caution.got_astray_sure": (
+        "No construya todavía: {mark} quedó {off}, medido dos veces. Póngalo otra vez, o pregunte."
     ),
     "caution.got_unusual": (
         "Lo normal es que las ~estacas~ queden a {usual} o menos del ~arco~, y {stake} no. Regrésela, o pregunte."
