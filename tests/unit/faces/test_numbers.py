@@ -145,7 +145,7 @@ def test_three_points_settle_the_arc_and_its_hand() -> None:
 
 LINES = [
     ({}, "hand", "open", "Not answered"),
-    ({"side": "left"}, "hand", "said", "LEFT, from A facing B"),
+    ({"side": "left"}, "hand", "said", "Curve on the LEFT, from A facing B"),
     ({"start": "one-end", "side": "left"}, "hand", "open", "Not answered"),
     ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT, walking in"),
     ({}, "line", "open", "Not answered"),

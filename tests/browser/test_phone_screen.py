@@ -1,0 +1,67 @@
+"""A phone of 360 by 740: what has to be tapped or read stands on the screen whole, and stays there."""
+
+from __future__ import annotations
+
+from playwright.sync_api import Page, expect
+
+from bowstring.words import say
+from page_acting import open_panel, wait_for
+from started_page import FILLED
+
+TWO = {"arc-chord": "38' 6\"", "arc-sagitta": "4' 2-1/2\""}
+
+
+def begin(phone: Page, fields: dict[str, str]) -> None:
+    """A new job with some fields filled in, on its numbers."""
+    open_panel(phone, "jobs")
+    phone.locator("#clear").tap()
+    phone.wait_for_selector("html:not([data-panel])")
+    phone.evaluate(FILLED, fields)
+    phone.wait_for_selector("html:not([data-stale])")
+
+
+def bottom(page: Page, what: str) -> float:
+    box = page.locator(what).bounding_box()
+    assert box
+    return box["y"] + box["height"]
+
+
+def top(page: Page, what: str) -> float:
+    box = page.locator(what).bounding_box()
+    assert box
+    return box["y"]
+
+
+def test_the_side_is_asked_with_the_turn_and_can_be_left_open(phone: Page) -> None:
+    begin(phone, TWO)
+    wait_for(phone, "computed")
+    phone.locator("#ask-open").tap()
+    expect(phone.locator("#panel-hand h2")).to_contain_text(say("numbers.panel_hand"))
+    hands = phone.locator("#side label.hand")
+    expect(hands.first).to_contain_text("LEFT")
+    expect(hands.first).to_contain_text("you turn right")
+    expect(hands.last).to_contain_text("you turn left")
+    # Nothing of the last answer is under the bar at the thumb.
+    assert bottom(phone, "#side label.option") <= top(phone, "#panel-hand .thumb")
+    hands.first.tap()
+    wait_for(phone, "computed")
+    expect(phone.locator("#ask-hand-said")).to_have_text("Curve on the LEFT, from A facing B")
+
+
+def test_a_changed_unit_leaves_its_two_answers_and_the_typed_number_on_the_screen(phone: Page) -> None:
+    begin(phone, {"arc-chord": "24", "arc-radius": "30", "tolerance": "1/4", "spacing": "3"})
+    open_panel(phone, "fine")
+    phone.locator("#unit").select_option("m")
+    phone.locator("#panel-fine .btn.first").tap()
+    phone.wait_for_selector("html:not([data-panel])")
+    expect(phone.locator("#unit-note")).to_be_visible()
+    for answer in ("#unit-keep", "#unit-back"):
+        expect(phone.locator(answer)).to_be_in_viewport(ratio=1)
+        assert bottom(phone, answer) <= top(phone, "#face-numbers")
+    phone.locator("#arc-sagitta").tap()
+    expect(phone.locator("#keys")).to_be_visible()
+    field = phone.locator("#arc-sagitta").bounding_box()
+    assert field and field["y"] >= bottom(phone, ".bar") and field["y"] + field["height"] <= top(phone, "#keys")
+    phone.locator("#keys [data-key=done]:visible").tap()
+    phone.locator("#unit-back").tap()
+    expect(phone.locator("#unit-note")).to_be_hidden()
