@@ -5,7 +5,7 @@ from __future__ import annotations
 from playwright.sync_api import Page, expect
 
 from bowstring.words import say
-from page_acting import open_panel, wait_for
+from page_acting import choose, look_at, open_panel, wait_for
 from started_page import FILLED
 
 TWO = {"arc-chord": "38' 6\"", "arc-sagitta": "4' 2-1/2\""}
@@ -51,8 +51,8 @@ def test_the_side_is_asked_with_the_turn_and_can_be_left_open(phone: Page) -> No
 def test_a_changed_unit_leaves_its_two_answers_and_the_typed_number_on_the_screen(phone: Page) -> None:
     begin(phone, {"arc-chord": "24", "arc-radius": "30", "tolerance": "1/4", "spacing": "3"})
     open_panel(phone, "fine")
-    phone.locator("#unit").select_option("m")
-    phone.locator("#panel-fine .btn.first").tap()
+    choose(phone, "unit", "m")
+    phone.locator("#panel-fine .thumb .btn.first").tap()
     phone.wait_for_selector("html:not([data-panel])")
     expect(phone.locator("#unit-note")).to_be_visible()
     for answer in ("#unit-keep", "#unit-back"):
@@ -65,3 +65,31 @@ def test_a_changed_unit_leaves_its_two_answers_and_the_typed_number_on_the_scree
     phone.locator("#keys [data-key=done]:visible").tap()
     phone.locator("#unit-back").tap()
     expect(phone.locator("#unit-note")).to_be_hidden()
+
+
+DAY = {**TWO, "side": "right", "drawn_to": "face"}
+
+
+def test_the_folded_checks_stay_open_and_under_the_fingers(phone: Page) -> None:
+    begin(phone, DAY)
+    look_at(phone, "checks")
+    wait_for(phone, "computed")
+    fold = phone.locator("#checks-more")
+    fold.locator("summary").tap()
+    fields = fold.locator("input")
+    first, second = (fields.nth(place).get_attribute("id") for place in range(2))
+    before = bottom(phone, f"#{second}")
+    fields.first.tap()
+    for key in ("3", "inches", "Next"):
+        phone.locator("#keys").get_by_role("button", name=key, exact=True).tap()
+    wait_for(phone, "computed")
+    expect(phone.locator(f"#{first}")).to_have_value('3"')
+    expect(phone.locator("#checks-more .verdict")).to_have_count(1)
+    expect(fold).to_have_attribute("open", "")
+    expect(phone.locator(f"#{second}")).to_be_focused()
+    expect(phone.locator(f"#{second}")).to_be_in_viewport(ratio=1)
+    assert bottom(phone, f"#{second}") <= max(before, top(phone, "#keys"))
+    phone.locator("#keys [data-key=done]:visible").tap()
+    wait_for(phone, "computed")
+    expect(fold).to_have_attribute("open", "")
+    expect(fields.first).to_be_in_viewport(ratio=0.5)
