@@ -93,3 +93,30 @@ def test_the_folded_checks_stay_open_and_under_the_fingers(phone: Page) -> None:
     wait_for(phone, "computed")
     expect(fold).to_have_attribute("open", "")
     expect(fields.first).to_be_in_viewport(ratio=0.5)
+
+
+def test_a_new_job_begins_at_its_top_and_the_old_one_has_its_numbers_for_a_name(phone: Page) -> None:
+    begin(phone, DAY)
+    phone.evaluate("document.getElementById('numbers-face').scrollTop = 400")
+    assert phone.evaluate("document.getElementById('numbers-face').scrollTop") > 0
+    open_panel(phone, "jobs")
+    expect(phone.locator("#job-list [aria-current]")).to_contain_text("Chord 38' 6\", Mid-ordinate 4' 2-1/2\"")
+    phone.locator("#clear").tap()
+    phone.wait_for_selector("html:not([data-panel])")
+    expect(phone.locator("#undo-said")).to_have_text(say("page.undo_clear"))
+    assert phone.evaluate("document.getElementById('numbers-face').scrollTop") == 0
+
+
+def test_the_way_on_names_the_step_that_is_next(phone: Page) -> None:
+    begin(phone, DAY)
+    expect(phone.locator("#to-step")).to_have_text(say("numbers.go"))
+    look_at(phone, "stakes")
+    for card in ("1", "2"):
+        wait_for(phone, "computed")
+        expect(phone.locator("#stakes .card")).to_have_attribute("data-card", card)
+        phone.locator("#stakes [data-do=done]").tap()
+    look_at(phone, "numbers")
+    expect(phone.locator("#to-step")).to_have_text(say("numbers.go_on", step=3))
+    phone.locator("#to-step").tap()
+    wait_for(phone, "computed")
+    expect(phone.locator("#stakes .card")).to_have_attribute("data-card", "3")

@@ -9,6 +9,7 @@ MESSAGES = {
     "numbers.let_go": "drop",
     "numbers.answer": "Answer",
     "numbers.go": "Go to step 1",
+    "numbers.go_on": "Go on: step {step}",
     "numbers.unsure": "Not sure how this works?",
     "numbers.example": "Show an example",
     "numbers.back": "Back to the numbers",

@@ -11,6 +11,7 @@ MESSAGES = {
     "numbers.let_go": "quitar",
     "numbers.answer": "Respuesta",
     "numbers.go": "Ir al paso 1",
+    "numbers.go_on": "Seguir: paso {step}",
     "numbers.unsure": "¿No sabe cómo funciona esto?",
     "numbers.example": "Mostrar un ejemplo",
     "numbers.back": "Regresar a los números",
