@@ -82,7 +82,7 @@ def _hand(arcs: Arcs, typed: Typed) -> QuestionLine:
 
 
 def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
-    drawn_to, driven = typed.get("drawn_to", ""), typed.get("driven", "pin")
+    drawn_to, driven = typed.get("drawn_to", ""), typed.get("driven", "taken")
     if not drawn_to:
         return line_of(say("numbers.open"), OPEN)
     if drawn_to == "unsure":

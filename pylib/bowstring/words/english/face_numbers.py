@@ -54,7 +54,7 @@ MESSAGES = {
     "numbers.tell_apart": "These don't fit one arc.|Drop one, or ask.",
     "numbers.tell_points": "Given:|three points on the arc",
     "numbers.tell_three_sides": "Given:|three taped sides",
-    "numbers.tell_two_arcs": "Two arcs fit:|this one turns {angle}, the other {other}.",
+    "numbers.tell_two_arcs": "Short way round or long way round?|This one turns {angle}, the other {other}.",
     "numbers.take_other": "Take the other",
     # what stands under it
     "numbers.of_example": "Still the example's:|{what}.",
@@ -105,6 +105,7 @@ MESSAGES = {
     "numbers.driven.marked": "marked stakes",
     "numbers.driven.hub": "hubs",
     "numbers.driven.board": "boards",
+    "numbers.driven.taken": "pins (taken)",
     "numbers.ends_usual": "A and B, both set",
     "numbers.ends_named": "{first}, {second}: both set",
     "numbers.ends_one_end": "A and its straight are there",

@@ -61,7 +61,7 @@ MESSAGES = {
     "form.point_2_1": "y of B (north)",
     "form.drawn_to": "The drawing is dimensioned to the",
     "form.drawn_to.short": "Which line the drawing is dimensioned to",
-    "form.driven": "What you drive",
+    "form.driven": "What stands on the line",
     "form.offset": "Offset of the stakes from the drawn line",
     "form.offset.help": "The board's thickness, or how far out the hubs stand. Blank: they stand on the line itself.",
     "form.width": "Width of the work",

@@ -62,7 +62,7 @@ MESSAGES = {
     "numbers.tell_apart": "Estos no caben en un solo ~arco~.|Quite uno, o pregunte.",
     "numbers.tell_points": "Dados:|tres puntos sobre el ~arco~",
     "numbers.tell_three_sides": "Dados:|tres lados medidos con ~cinta~",
-    "numbers.tell_two_arcs": "Dos ~arcos~ quedan bien:|este gira {angle}, el otro {other}.",
+    "numbers.tell_two_arcs": "¿La vuelta corta o la larga?|Este gira {angle}, el otro {other}.",
     "numbers.take_other": "Tomar el otro",
     # what stands under it
     "numbers.of_example": "Todavía del ejemplo:|{what}.",
@@ -113,6 +113,7 @@ MESSAGES = {
     "numbers.driven.marked": "~estacas~ marcadas",
     "numbers.driven.hub": "~trompos~",
     "numbers.driven.board": "~tablas~",
+    "numbers.driven.taken": "~estacas de acero~ (supuestas)",
     "numbers.ends_usual": "A y B, los dos están puestos",
     "numbers.ends_named": "{first}, {second}: los dos están puestos",
     "numbers.ends_one_end": "Están puestos A y su recta",

@@ -65,7 +65,7 @@ MESSAGES = {
     "form.point_2_1": "y de B (norte)",
     "form.drawn_to": "Las medidas del ~plano~ van a",
     "form.drawn_to.short": "A qué línea van las medidas del ~plano~",
-    "form.driven": "Qué va a clavar",
+    "form.driven": "Qué queda sobre la línea",
     "form.offset": "~Distancia a escuadra~ de las ~estacas~ a la línea del ~plano~",
     "form.offset.help": "El grueso de la ~tabla~, o a cuánto van los ~trompos~. En blanco: van en la línea misma.",
     "form.width": "Ancho de la obra",
