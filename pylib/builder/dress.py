@@ -26,8 +26,8 @@ SQUEEZED = (
     "words-es.json",
     "shell",
 )
-PLAIN = ("worker",)
-"""What a saved page holds: squeezed, and plain what has to be there at once: its text becomes the worker's address."""
+PLAIN = ("worker", "wall")
+"""What a saved page holds: squeezed, and plain what scripts are: their text becomes their address."""
 
 AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
 START_MARK = '"@START@"'  # stands there where the files that a start needs belong, with their hashes
@@ -75,7 +75,7 @@ def served(
     looks = _looks(styles)
     policy = (
         f"default-src 'none'; script-src 'self' {_hash(early)} 'wasm-unsafe-eval'; "
-        f"style-src {' '.join(map(_hash, looks))} @STYLE@; img-src 'self'; "
+        f"style-src {' '.join(map(_hash, looks))} @STYLE@; img-src 'self' data:; "
         f"connect-src 'self'; worker-src 'self'; manifest-src 'self'; {_NOTHING}"
     )
     links = [
@@ -91,7 +91,7 @@ def served(
     files = {name: f"{at}/pyodide/{name}" for name in ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")}
     files |= {name: f"{at}/python/{name}" for name in ("library.zip", "rest.bin")}
     files |= {name: f"{at}/{name}" for name in SQUEEZED if name.startswith("words-")}
-    files |= {"worker": f"{at}/worker.js", "shell": f"{at}/shell.html"}
+    files |= {"worker": f"{at}/worker.js", "wall": f"{at}/wall.js", "shell": f"{at}/shell.html"}
     packed = f'<script type="application/json" id="files">{json.dumps(files)}</script>'
     return _filled(template, policy=policy, links="\n".join(links), script="", packed=packed)
 

@@ -15,7 +15,14 @@ from builder.house import DIST, run
 
 # What can start the page's Python at all reads this edition of the language; newer syntax is written out in its terms.
 TARGET = "es2022"
-OPTIONS = ("--bundle", "--format=esm", f"--target={TARGET}", "--charset=utf8", "--log-level=warning")
+OPTIONS = (
+    "--bundle",
+    "--format=esm",
+    f"--target={TARGET}",
+    "--charset=utf8",
+    "--log-level=warning",
+    "--loader:.css=text",
+)
 
 
 class Bundle(NamedTuple):

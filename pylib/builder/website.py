@@ -143,6 +143,7 @@ def _write_page(folder: Path, at: str, version: str, address: str) -> Path:
     script, script_map = scripts.bundled(SCRIPTS / "page.js")
     (here / "page.js").write_bytes(script.encode())
     (folder.parent / SCRIPT_MAP.name).write_bytes(script_map.encode())
+    (here / "wall.js").write_bytes(scripts.bundled(SCRIPTS / "wall" / "wall.js").script.encode())
     worker = (SCRIPTS / "worker.js").read_text("utf-8").replace(VERSION_MARK, version).replace(LOCK_MARK, lock())
     for name, mark in LIBRARY_MARKS.items():
         worker = worker.replace(mark, dress.integrity((here / "python" / name).read_bytes()))
@@ -190,7 +191,7 @@ def _parts(here: Path) -> dict[str, Path]:
     files = {name: here / "pyodide" / name for name in names}
     files |= {name: here / "python" / name for name in LIBRARY_MARKS}
     files |= {file.name: file for file in sorted(here.glob("words-*.json"))}
-    return {**files, "worker": here / "worker.js"}
+    return {**files, "worker": here / "worker.js", "wall": here / "wall.js"}
 
 
 def build(address: str = "") -> Path:

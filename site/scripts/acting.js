@@ -102,6 +102,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       at(id)?.focus();
       at(id)?.scrollIntoView({ block: "center" });
     },
+    // Whoever leaves the wall by Back or Escape comes back to where this button stands.
+    wall: ({ open: wall }) => place.go({ face: "why", wall, from: true }),
     aloud: () => look.hear(!look.speaking),
   };
 

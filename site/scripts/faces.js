@@ -5,19 +5,23 @@ import { at } from "./document.js";
 
 export const FACES = ["numbers", "stakes", "checks", "paper", "why"];
 const PLACE = /^#(numbers|stakes|checks|paper|why)(?:-([a-z]+|[0-9]+))?$/;
+const WALL = /^#wall-([0-9]-[0-9]+)$/; // a figure and its stroke, over the face that tells why
 const WIDE = matchMedia("(min-width: 1100px)"); // a desk: the numbers never leave the left
 
 const rootOf = document.documentElement;
 
 // What an address of this page means, or null where it means something else.
 function placeOf(hash) {
+  const [, wall] = WALL.exec(hash) ?? [];
+  if (wall) return { face: "why", card: null, panel: "", wall };
   const [, face, more] = PLACE.exec(hash) ?? [];
   if (!face) return null;
   const card = /^[0-9]+$/.test(more ?? "") ? Number(more) : null;
   return { face, card, panel: card === null ? (more ?? "") : "" };
 }
 
-function hashOf({ face, card, panel }) {
+function hashOf({ face, card, panel, wall }) {
+  if (wall) return `#wall-${wall}`;
   return `#${face}${panel ? `-${panel}` : card ? `-${card}` : ""}`;
 }
 
@@ -48,7 +52,7 @@ export function faces({ shown }) {
 
   function move(place, step) {
     const before = now;
-    now = { face: now.face, card: null, panel: "", ...place };
+    now = { face: now.face, card: null, panel: "", wall: "", ...place };
     // A link that waits in the address stays there: its job isn't open yet, or is kept nowhere.
     const hash = linkInAddress() ? undefined : hashOf(now);
     if (step === "push") history.pushState({ place: now }, "", hash);
@@ -73,8 +77,14 @@ export function faces({ shown }) {
     replace: (place) => move(place, "replace"),
     // Leave a panel by the way that it was opened: the history stays as short as what was done.
     leave() {
-      if (history.state?.place?.panel && !linkInAddress()) history.back();
+      const { panel, from } = history.state?.place ?? {};
+      if ((panel || from) && !linkInAddress()) history.back();
       else move({ face: now.face, card: now.card }, "replace");
+    },
+    // Another stroke on the wall: the same place in the history, with another address.
+    note(wall) {
+      now = { ...now, wall };
+      if (!linkInAddress()) history.replaceState({ place: now }, "", hashOf(now));
     },
     begin(place) {
       move(placeOf(location.hash) ?? place ?? now, "replace");

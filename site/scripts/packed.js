@@ -4,6 +4,7 @@ const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 
 export const PACKED = [
   "worker",
+  "wall",
   "pyodide.mjs",
   "pyodide.asm.mjs",
   "pyodide.asm.wasm",
@@ -13,7 +14,7 @@ export const PACKED = [
   "words-es.json",
   "shell",
 ];
-const PLAIN = ["worker"]; // needed at once, so it isn't squeezed: its text becomes an address
+const PLAIN = ["worker", "wall"]; // not squeezed: their text becomes their address
 
 export function isSaved() {
   return document.getElementById("packed-worker") !== null;

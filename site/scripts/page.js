@@ -23,6 +23,7 @@ import { sitePlan } from "./siteplan.js";
 import { starting } from "./starting.js";
 import { undoing } from "./undo.js";
 import { unitAsked } from "./unitasked.js";
+import { wallDoor } from "./walldoor.js";
 
 const SPOKEN_AFTER = 700; // milliseconds: nobody wants to hear of each keystroke
 
@@ -37,6 +38,8 @@ const keep = keeper(inside.slice(-14));
 let fingers = false; // something was typed, chosen or opened in this window
 let settle = null;
 const settled = new Promise((resolve) => (settle = resolve)); // Python has answered once, or can't
+let link = null;
+const linked = new Promise((resolve) => (link = resolve)); // Python is up, and a link's job is open
 let dead = false; // Python couldn't be started
 let up = false; // Python has started: a link that comes into the address from now on is opened at once
 let taking = ""; // the link that is being opened
@@ -90,6 +93,7 @@ const place = faces({
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
     look.turned(now, before);
     acts.turned(now);
+    door.turned(now);
     if (now.panel === "jobs") work.list();
     staysOn();
     asked.changed(false);
@@ -97,6 +101,13 @@ const place = faces({
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
 const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
+const door = wallDoor({
+  place,
+  ask: (...call) => ask(...call),
+  ready: linked,
+  starting: () => words.status.starting,
+  wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
+});
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
@@ -186,7 +197,10 @@ function ready() {
   back
     .then(takeLink)
     .catch((reason) => work.wrong(reason.message))
-    .finally(() => asked.begin(ask));
+    .finally(() => {
+      link();
+      asked.begin(ask);
+    });
 }
 
 function begin() {

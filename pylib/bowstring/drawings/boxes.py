@@ -38,7 +38,12 @@ _INSIDE_LENGTH = re.compile(r"(?<=[0-9'′½¼¾⅛⅜⅝⅞]) (?=[0-9½¼¾⅛�
 @lru_cache(4096)
 def text_width(text: str, kind: str) -> float:
     """Return the width of a line of text in drawing units, rather too wide than too narrow."""
-    return SIZES[kind] * sum(_ADVANCE.get(character, _UNKNOWN) for character in visible(text))
+    return SIZES[kind] * advance(text)
+
+
+def advance(text: str) -> float:
+    """Return the width of a line of text in sizes of its font, rather too wide than too narrow."""
+    return sum(_ADVANCE.get(character, _UNKNOWN) for character in visible(text))
 
 
 def wrap(text: str, kind: str, width: float) -> list[str]:

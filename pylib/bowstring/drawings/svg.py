@@ -13,7 +13,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, NamedTuple
 
 import svgwrite  # type: ignore[import-untyped]
 import svgwrite.base  # type: ignore[import-untyped]
@@ -34,6 +34,9 @@ _LEAST_PIXELS = 11.5  # of the smallest words; data-least-width says from which 
 _POINTS = {"M": 1, "L": 1, "C": 3, "Z": 0}
 _ID = re.compile(r"[A-Za-z][A-Za-z0-9_-]*\Z")
 _ANCHORS = ("start", "middle", "end")
+
+GROUND = "#fcfbf7"
+"""What a drawing stands on where no page says otherwise."""
 
 STYLE = (
     ".bd-drawing{color:var(--draw-ink,#15181c);display:block;"
@@ -83,6 +86,20 @@ _UNSEEN = re.compile(f"[\x00-\x1f\x7f-\x9f{_TURNING}{_BREAKING}{_NO_CHARACTERS}]
 _CLASSES = frozenset(re.findall(r"\.bd-([a-z-]+)", STYLE))
 
 
+class Look(NamedTuple):
+    """The classes that a drawing may use: the whole drawing's own, what the others begin with, the style block that
+    stands in it (or nothing, where a page has it), and their names."""
+
+    whole: str
+    prefix: str
+    style: str
+    classes: frozenset[str]
+
+
+PAGES = Look("bd-drawing", "bd-", STYLE, _CLASSES)
+"""The look of every drawing but those of the wall."""
+
+
 def number(value: float) -> str:
     """Return a coordinate as text with at most three decimals, never ``-0``.
 
@@ -114,12 +131,13 @@ def _picture(found: re.Match[str]) -> str:
 class Drawing:
     """One SVG drawing with its title and description, for a page or a sheet of paper."""
 
-    def __init__(self, *, id: str, title: str, description: str) -> None:
+    def __init__(self, *, id: str, title: str, description: str, look: Look = PAGES) -> None:
         """Start an empty drawing.
 
         Args:
             id: prefix of every id inside, unique on the page: a letter, then letters, digits, ``-`` or ``_``.
             title, description: what a person who can't see the drawing is told.
+            look: the classes that it uses.
 
         Raises ``ValueError`` for an id of another form or an empty title.
         """
@@ -131,7 +149,7 @@ class Drawing:
         attributes = self._svg.attribs
         for unwanted in ("width", "height"):
             attributes.pop(unwanted, None)
-        attributes.update({"id": id, "class": "bd-drawing", "role": "img", "aria-labelledby": f"{id}-title {id}-desc"})
+        attributes.update({"id": id, "class": look.whole, "role": "img", "aria-labelledby": f"{id}-title {id}-desc"})
         for part, words in (("title", title), ("desc", description)):
             head = (
                 svgwrite.base.Title(visible(isolated(words)))
@@ -140,8 +158,17 @@ class Drawing:
             )
             head.xml.set("id", f"{id}-{part}")
             self._svg.elements.insert(len(self._svg.elements) - 1, head)
-        self._svg.defs.add(self._svg.style(STYLE))
+        if look.style:
+            self._svg.defs.add(self._svg.style(look.style))
+        self._look = look
         self._body: list[Any] = []
+        self._group: Any = None
+
+    def group(self, data: Mapping[str, str]) -> None:
+        """Begin a group with data of its own: what is added from here on stands in it."""
+        self._group = self._svg.g()
+        self._group.attribs.update({f"data-{key}": visible(value) for key, value in data.items()})
+        self._body.append(self._group)
 
     def path(self, commands: Sequence[Command], classes: str, data: Mapping[str, str] | None = None) -> None:
         """Add a path. Raises ``ValueError`` for an unknown letter, a wrong count or a bad coordinate."""
@@ -192,18 +219,32 @@ class Drawing:
         """Add one line of text of a kind from ``SIZES``; ``at`` is its baseline's start, middle or end."""
         if kind not in SIZES or anchor not in _ANCHORS:
             raise ValueError(f"unknown kind or anchor of text: {kind!r}, {anchor!r}")
+        self._add(self._words(words, at, anchor), f"{kind} {classes}", data)
+
+    def sized(self, words: str, at: Point, size: float, anchor: str = "middle", classes: str = "") -> None:
+        """Add one line of text of any size, for a look without kinds."""
+        if anchor not in _ANCHORS:
+            raise ValueError(f"unknown anchor of text: {anchor!r}")
+        element = self._words(words, at, anchor)
+        element.attribs["font-size"] = number(size)
+        self._add(element, classes, None)
+
+    def _words(self, words: str, at: Point, anchor: str) -> Any:
         element = self._svg.text(visible(isolated(words)))
         element.attribs.update({"x": number(at[0]), "y": number(at[1]), "text-anchor": anchor})
-        self._add(element, f"{kind} {classes}", data)
+        return element
 
     def _add(self, element: Any, classes: str, data: Mapping[str, str] | None) -> None:
-        unknown = set(classes.split()) - _CLASSES
+        unknown = set(classes.split()) - self._look.classes
         if unknown:
             raise ValueError(f"classes without a style: {sorted(unknown)}")
-        element.attribs["class"] = " ".join(f"bd-{name}" for name in classes.split())
+        element.attribs["class"] = " ".join(self._look.prefix + name for name in classes.split())
         for key, value in (data or {}).items():
             element.attribs[f"data-{key}"] = visible(value)
-        self._body.append(element)
+        if self._group is None:
+            self._body.append(element)
+        else:
+            self._group.add(element)
 
     def finish(self, box: tuple[float, float, float, float], *, width_mm: float | None = None) -> str:
         """Return the SVG text, without an XML declaration.
@@ -223,7 +264,9 @@ class Drawing:
             attributes["width"] = number(width_mm) + "mm"
             attributes["height"] = number(width_mm * (bottom - top) / (right - left)) + "mm"
         ground = self._svg.rect()
-        ground.attribs.update(dict(zip(("x", "y", "width", "height"), sides, strict=True)), **{"class": "bd-ground"})
+        ground.attribs.update(
+            dict(zip(("x", "y", "width", "height"), sides, strict=True)), **{"class": f"{self._look.prefix}ground"}
+        )
         for element in (ground, *self._body):
             self._svg.add(element)
         self._body = []

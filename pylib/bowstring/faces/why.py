@@ -40,7 +40,16 @@ def why_html(answer: Answer, keys: Collection[str] | None = None) -> str:
     if stopped:
         told = "".join(f"<p>{marked(text)}</p>" for text in answer["stops"])
         stops = f'<section class="stopbox" role="alert">{told}<p>{escape(say("why.stopped"))}</p></section>'
-    return f'<div class="face-why">{stops}<div class="folds">{folds}</div></div>'
+    return f'<div class="face-why">{stops}<div class="folds">{folds}</div>{_wall(stopped)}</div>'
+
+
+def _wall(stopped: bool) -> str:
+    """The way to the wall: to the lessons where the job itself can't be shown."""
+    figure = 1 if stopped else 0
+    return (
+        f'<div class="to-wall"><button type="button" class="btn" data-do="wall" data-open="{figure}-0">'
+        f"{escape(say('why.wall'))}</button><p>{escape(say('why.wall_note'))}</p></div>"
+    )
 
 
 def fold_html(answer: Answer, key: str, label: Label | None = None) -> str:

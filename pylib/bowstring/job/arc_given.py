@@ -91,7 +91,7 @@ def _given(arc: Reader, name: str, by_chord: bool) -> Given:
     chord_degree = name == "degree" and by_chord
     if chord_degree and angle.degrees > 180:
         raise bad(field, "arc.degree_by_chord")
-    arc.readings.append(Reading(field, str(arc.job[name]).strip(), both_angles(angle.degrees)))
+    arc.readings.append(Reading(field, str(arc.job[name]).strip(), lambda: both_angles(angle.degrees)))
     return Given(name, angle.degrees, angle.place, chord_degree)
 
 

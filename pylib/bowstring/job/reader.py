@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from bowstring.errors import bad
@@ -27,11 +27,16 @@ PLAIN_NAME = 40
 
 @dataclass(frozen=True)
 class Reading:
-    """How one input was read: the field, what was typed, and the value in both systems."""
+    """How one input was read: the field, what was typed, and ``told``, what gives the value in both systems: a large
+    job has hundreds, and few of them are ever shown."""
 
     field: str
     typed: str
-    text: str
+    told: Callable[[], str]
+
+    @property
+    def text(self) -> str:
+        return self.told()
 
 
 class Reader:
@@ -148,7 +153,7 @@ class Reader:
         """Return a length that stands in ``typed``, which is told as it was typed."""
         length = read_length(value, self.tape.unit, field)
         told = typed.strip() if isinstance(typed, str) else length.typed
-        self.readings.append(Reading(field, told, self.tape.both(length.metres)))
+        self.readings.append(Reading(field, told, lambda: self.tape.both(length.metres)))
         return length
 
     def value(self, name: str, value: object) -> float:
@@ -175,5 +180,5 @@ class Reader:
         self, field: str, value: object, *, bare: bool = True, zero: bool = False, signed: bool = False
     ) -> Length:
         length = read_length(value, self.tape.unit, field, bare=bare, zero=zero, signed=signed)
-        self.readings.append(Reading(field, length.typed, self.tape.both(length.metres)))
+        self.readings.append(Reading(field, length.typed, lambda: self.tape.both(length.metres)))
         return length

@@ -121,7 +121,8 @@ def _ways(tape: Tape, ways: Squaring, another_level: bool) -> Iterator[tuple[str
             long_side=tape.show(ways.triangle.long_side),
         )
         yield "triangle", text + _cost(tape, ways.triangle_slip, another_level)
-    blade = f"{SQUARE_BLADE / INCH:.0f}-in" if tape.feet else f"{METRIC_BLADE * 1000:.0f}-mm"
+    number, unit = (f"{SQUARE_BLADE / INCH:.0f}", "in") if tape.feet else (f"{METRIC_BLADE * 1000:.0f}", "mm")
+    blade = say("tape.sized", number=number, unit=unit)
     yield "square", say("square.blade", blade=blade) + _cost(tape, ways.square, another_level)
     yield "eye", say("square.eye", degrees=f"{degrees(BY_EYE):.0f}") + _cost(tape, ways.eye, another_level)
 

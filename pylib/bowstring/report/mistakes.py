@@ -77,7 +77,7 @@ def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
 
 def _burned(tape: Tape, burn: float) -> dict[str, str]:
     number, unit = (f"{burn / FOOT:.0f}", "ft") if tape.feet else (f"{burn * 100:.0f}", "cm")
-    return {"burn": f"{number}-{unit}", "short": f"{number} {unit}"}
+    return {"burn": say("tape.sized", number=number, unit=unit), "short": f"{number} {unit}"}
 
 
 def _triangles(layout: Layout) -> Mapping[str, Square]:

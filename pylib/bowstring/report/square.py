@@ -69,4 +69,5 @@ def square_words(tape: Tape, square: Square) -> str:
 def blade_words(tape: Tape) -> str:
     """Return the size of a framing square's blade as one asks for it."""
     blade = kit_of(tape).blade
-    return f"{blade / 0.0254:.0f}-in" if tape.feet else f"{blade * 1000:.0f}-mm"
+    number, unit = (f"{blade / 0.0254:.0f}", "in") if tape.feet else (f"{blade * 1000:.0f}", "mm")
+    return say("tape.sized", number=number, unit=unit)

@@ -48,7 +48,7 @@ def test_a_saved_page_stays_within_the_budget(version: Path) -> None:
 
 def test_nothing_lies_on_the_site_that_no_page_asks_for(version: Path) -> None:
     files = {file.relative_to(version).as_posix() for file in version.rglob("*") if file.is_file()}
-    wanted = {"page.js", "worker.js", "shell.html", "python/library.zip", "python/rest.bin"}
+    wanted = {"page.js", "worker.js", "wall.js", "shell.html", "python/library.zip", "python/rest.bin"}
     wanted |= {f"words-{tag.lower()}.json" for tag in TAGS.values() if tag != "en"}
     wanted |= {f"pyodide/{name}" for name in (*BARE[:3], website.WHOLE)}
     assert {file for file in files if not squeeze.is_squeezed(Path(file))} == wanted

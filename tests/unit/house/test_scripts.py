@@ -67,3 +67,15 @@ def test_what_modules_share_does_not_change() -> None:
     assert [
         name for name, text in SOURCES.items() if re.search(r"^export (?:let|var|default)\b", text, re.MULTILINE)
     ] == []
+
+
+def test_the_walls_script_is_one_of_its_own_with_its_look_and_no_sentence() -> None:
+    """It comes when it is asked for: nothing of it stands in the page's script, and all that it says is Python's."""
+    folder = website.SCRIPTS / "wall"
+    made = scripts.bundled(folder / "wall.js").script
+    inside = re.findall(r"^// site/scripts/wall/(\S+)$", made, re.MULTILINE)
+    assert sorted(inside) == sorted(file.name for file in folder.glob("*.js"))
+    assert "globalThis.bowstringWall =" in made and ".w-arc" in made
+    for file in folder.glob("*.js"):
+        bare = re.sub(r"^\s*//.*|(?<=[;{,]) // .*", "", file.read_text("utf-8"), flags=re.MULTILINE)
+        assert not re.findall(r'"[^"\n]*[A-Za-z]{2,} [a-z]{2,} [a-z]{2,}[^"\n]*"', bare), file.name

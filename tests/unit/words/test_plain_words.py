@@ -15,7 +15,12 @@ WORD = re.compile(r"\w")
 # A word that another name has taken, and the keys that say it as something else. The form and the levels worked by
 # hand tell the mid-ordinate's other names, once each.
 OTHER_NAMES = {
-    r"sagitta|sagittae|middle ordinates?|rise": {"hand_work.first", "numbers.tell.sagitta"},
+    r"sagitta|sagittae|middle ordinates?|rise": {
+        "hand_work.first",
+        "numbers.tell.sagitta",
+        "lesson.1.arrow",
+        "lesson.1.sagitta_word",
+    },
     r"half chords?": set(),
     r"levels": set(),
     r"(?<!in the )ways?": {

@@ -84,5 +84,7 @@ MESSAGES = {
     "why.before.told": "*{count}* to read before you start.",
     "why.notes.told": "*{count} notes* on this layout.",
     "why.blocks": "{method}: {text}",
+    "why.wall": "Show it on the wall",
+    "why.wall_note": "The construction and six lessons, large, one stroke at a time. Handouts are there, too.",
     "why.stopped": "Stopped. Open these to see why.",
 }

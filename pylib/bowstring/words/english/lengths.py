@@ -155,6 +155,7 @@ MESSAGES: dict[str, str] = {
     "tape.with_inches_about": "{metric} (about {inches})",
     "tape.less_than": "less than {least}",
     "tape.inches": "{inches} in",
+    "tape.sized": "{number}-{unit}",
     "tape.marks": "Write {marks}.",
     "tape.no_mark.wrong": "{typed} is not one of the marks for this unit's tape.",
     "tape.no_mark.remedy": "Write {marks}.",

@@ -32,10 +32,10 @@ MESSAGES = {
     "block.inside": "La línea de {start} a {end} necesita {size} por dentro de la curva; solo hay {there} libres.",
     "block.outside": "La línea de {start} a {end} necesita {size} por fuera de la curva; solo hay {there} libres.",
     "place.mid": "~punto medio~ para {stake}",
-    "place.foot": "pie de {stake}",
-    "place.par": "pie de {stake} en el ~hilo~ paralelo",
-    "place.tan": "pie de {stake} en la ~tangente~",
-    "place.ahead": "marca de adelante para {stake}",
+    "place.foot": "la marca de {stake} en el ~hilo~",
+    "place.par": "la marca de {stake} en el ~hilo~ paralelo",
+    "place.tan": "la marca de {stake} en la ~tangente~",
+    "place.ahead": "la marca de adelante para {stake}",
     "advice.take": "Use este método: {method}. La razón: {reason}. {miss}{blocked}",
     "advice.miss": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}.",
     "advice.miss_holds": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}, y se permite {tolerance}.",
@@ -44,16 +44,16 @@ MESSAGES = {
         "~tolerancia~ de {tolerance}: tenga más cuidado, y revise cada ~estaca~."
     ),
     "advice.miss_far": (
-        "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Ningún método cumple su ~tolerancia~ de "
-        "{tolerance}, ni de cerca: pida otro control al diseñador o topógrafo."
+        "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Aquí ningún método se acerca a su ~tolerancia~ de "
+        "{tolerance}: pida otro control al diseñador o topógrafo."
     ),
     "advice.miss_misses": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}; se permite {tolerance}.",
     "advice.fair_holds": (
-        "Ninguna ~estaca~ sale más de {fair} de la curva pareja por sus vecinas, y se permite {limit}."
+        "Ninguna ~estaca~ se sale más de {fair} de la curva pareja por sus vecinas, y se permite {limit}."
     ),
     "advice.fair_over": (
-        "Una ~estaca~ puede salir {fair} de la curva pareja por sus vecinas, y se permite {limit}. Mire a lo largo "
-        "de las ~estacas~, y revise cada una contra sus vecinas."
+        "Una ~estaca~ puede salirse {fair} de la curva pareja por sus vecinas, y se permite {limit}. Mire a lo "
+        "largo de las ~estacas~, y revise cada una contra sus vecinas."
     ),
     "advice.decided_place": "Lo decidió el lugar en el ~plano~.",
     "advice.decided_fair": "Lo decidió la curva pareja.",
@@ -67,12 +67,12 @@ MESSAGES = {
     "advice.truest_hold": "es el que cumple los dos límites, lugar y curva pareja",
     "advice.instead": "Más rápido, pero aquí no se puede: {method}. {why}",
     "advice.none": (
-        "Ningún método sirve en este terreno, y ningún cambio solo bastaría. Pida otro control al diseñador o "
+        "Ningún método sirve en este terreno, y un solo cambio no lo arregla. Pida otro control al diseñador o "
         "topógrafo."
     ),
     "advice.none_but": (
-        "Tal como está, ningún método sirve. Basta cualquiera de estos cambios: {changes}.{alone} Si no, pida otro "
-        "control al diseñador o topógrafo."
+        "Tal como está, ningún método sirve. Lo arregla cualquiera de estos cambios: {changes}.{alone} Si no, "
+        "pida otro control al diseñador o topógrafo."
     ),
     "advice.none_string": "{why} En su lugar: {string}.{others} Si no, pida otro control al diseñador o al topógrafo.",
     "advice.others": "O bien: {changes}.",

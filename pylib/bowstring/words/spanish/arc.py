@@ -37,7 +37,7 @@ MESSAGES = {
     "arc.twice.remedy": "Dela una vez.",
     "arc.letters.wrong": "Las letras {letters} significan {other}, y aquí va {own}.",
     "arc.letters.remedy": "Dé el número donde va, o sin sus letras si es {own}.",
-    "arc.degree_by_alone.wrong": "Dice cómo se cuenta el grado de curva, y no se dio ningún grado.",
+    "arc.degree_by_alone.wrong": "Esto dice cómo se cuenta el grado de curva, y no se dio ningún grado.",
     "arc.degree_by_alone.remedy": "Dé el grado de curva, o quite esto.",
     "arc.degree_by_chord.wrong": "Ninguna ~cuerda del arco~ de 100 ft abarca más de 180°.",
     "arc.degree_by_chord.remedy": "Revise el grado de curva. Si el ángulo es de todo el ~arco~, es el ángulo central.",
@@ -49,40 +49,50 @@ MESSAGES = {
         "La ~cuerda del arco~ pasa del diámetro ({limit}): no cabe en un círculo de ese ~radio~."
     ),
     "pair.chord_over_diameter.remedy": (
-        "Revise que al ~radio~ no le falte, y que la ~cuerda del arco~ no sea el largo del ~arco~."
+        "Revise que el ~radio~ no esté corto, y que la ~cuerda del arco~ no sea el largo del ~arco~."
     ),
     "pair.sagitta_over_diameter.wrong": (
-        "La ~flecha~ es tanta como el diámetro ({limit}) o más: eso es un círculo completo."
+        "La ~flecha~ mide tanto como el diámetro ({limit}) o más: eso es un círculo completo."
     ),
     "pair.sagitta_over_diameter.remedy": (
-        "Una ~flecha~ es menos de dos veces el ~radio~; revise los dos números y sus unidades."
+        "Una ~flecha~ mide menos de dos veces el ~radio~; revise los dos números y sus unidades."
     ),
     "pair.arc_over_circle.wrong": "El largo del ~arco~ es un círculo completo de este ~radio~ ({limit}) o más.",
-    "pair.arc_over_circle.remedy": "Revise los dos números y sus unidades, y si un diámetro se partió dos veces.",
+    "pair.arc_over_circle.remedy": (
+        "Revise los dos números y sus unidades, y si un diámetro se partió a la mitad dos veces."
+    ),
     "pair.arc_under_chord.wrong": "El largo del ~arco~ no pasa de la ~cuerda del arco~ ({limit}): no hay curva.",
-    "pair.arc_under_chord.remedy": "Un ~arco~ siempre es más largo que su ~cuerda del arco~; revise si se cambiaron.",
+    "pair.arc_under_chord.remedy": (
+        "Un ~arco~ siempre es más largo que su ~cuerda del arco~; revise si están cambiados uno por otro."
+    ),
     "pair.chord_over_tangents.wrong": (
         "La ~cuerda del arco~ es tan larga como las dos ~tangentes~ sumadas ({limit}) o más."
     ),
     "pair.chord_over_tangents.remedy": (
-        "La ~cuerda del arco~ es menos de dos veces el largo de la ~tangente~; revise los dos números."
+        "La ~cuerda del arco~ mide menos de dos veces el largo de la ~tangente~; revise los dos números."
     ),
     "pair.sagitta_over_arc.wrong": "La ~flecha~ es muy grande para este largo del ~arco~: a lo más {limit}.",
     "pair.sagitta_over_arc.remedy": "Revise los dos números y sus unidades.",
     "pair.sagitta_over_tangent.wrong": "La ~flecha~ es muy grande para este largo de la ~tangente~: a lo más {limit}.",
     "pair.sagitta_over_tangent.remedy": "Revise los dos números y sus unidades.",
-    "pair.sagitta_over_external.wrong": "La ~flecha~ es tanta como la externa ({limit}) o más; siempre es la menor.",
-    "pair.sagitta_over_external.remedy": (
-        "Revise si se cambiaron ~flecha~ (de ~cuerda del arco~ a ~arco~) y externa (de esquina a ~arco~)."
+    "pair.sagitta_over_external.wrong": (
+        "La ~flecha~ mide tanto como la externa ({limit}) o más; la ~flecha~ siempre es la menor."
     ),
-    "pair.arc_over_tangents.wrong": "El largo del ~arco~ es tanto como las dos ~tangentes~ sumadas ({limit}) o más.",
+    "pair.sagitta_over_external.remedy": (
+        "Revise si están cambiadas la ~flecha~ (de ~cuerda del arco~ a ~arco~) y la externa (de esquina a ~arco~)."
+    ),
+    "pair.arc_over_tangents.wrong": (
+        "El largo del ~arco~ mide tanto como las dos ~tangentes~ sumadas ({limit}) o más."
+    ),
     "pair.arc_over_tangents.remedy": "Un ~arco~ es más corto que dar la vuelta por la esquina; revise los dos números.",
     "pair.no_corner.wrong": (
         "Desde 180° las ~tangentes~ no se juntan del lado de la curva: no hay largo de ~tangente~ ni externa."
     ),
     "pair.no_corner.remedy": "Revise el ángulo, o dé mejor ~radio~, ~cuerda del arco~, ~flecha~ o largo del ~arco~.",
-    "pair.external_over_tangent.wrong": "La externa es tanta como la ~tangente~ ({limit}) o más; siempre es la menor.",
+    "pair.external_over_tangent.wrong": (
+        "La externa mide tanto como la ~tangente~ ({limit}) o más; la externa siempre es la menor."
+    ),
     "pair.external_over_tangent.remedy": (
-        "Revise si se cambiaron largo de la ~tangente~ (de esquina a extremo) y externa (de esquina a ~arco~)."
+        "Revise si están cambiados el largo de la ~tangente~ (de esquina a extremo) y la externa (de esquina a ~arco~)."
     ),
 }

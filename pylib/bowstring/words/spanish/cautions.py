@@ -13,9 +13,9 @@ MESSAGES = {
         "detector CAT y permiso de excavación."
     ),
     "top.stakes": (
-        "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla. Donde alguien pueda caerle encima, use un ~tapón~ hecho "
-        "contra empalamiento: el de plástico simple solo evita rasguños. La ~tabla~ doblada es un resorte: fije "
-        "primero un extremo y hágase a un lado de su barrido."
+        "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla. Donde alguien pueda caerle encima, use un ~tapón~ "
+        "hecho contra empalamiento: el de plástico simple solo evita rasguños. La ~tabla~ doblada es un resorte: "
+        "fije primero un extremo y párese fuera de su alcance."
     ),  # from memory
     "caution.odd_one": (
         "Los otros datos concuerdan entre sí, pero no con este: {field}. Se dio como {value}; con ellos sale "
@@ -32,16 +32,17 @@ MESSAGES = {
         "pasa de una marca de la ~cinta~."
     ),
     "caution.disagrees": (
-        "Los datos no concuerdan. Este ({field}) se dio como {value}, pero con {pair} sale {computed}. Pregunte cuál "
-        "es el correcto antes de construir."
+        "Los datos no concuerdan. Este dato ({field}) se dio como {value}, pero con {pair} sale {computed}. "
+        "Pregunte cuál es el correcto antes de construir."
     ),
     "caution.disagrees_none": (
-        "Los datos no concuerdan. Este ({field}) se dio como {value}, pero con {pair} sale un ~arco~ de 180° o más, "
-        "que no lo tiene. Pregunte antes de construir."
+        "Los datos no concuerdan. Este dato ({field}) se dio como {value}, pero con {pair} el ~arco~ gira 180° o "
+        "más y no lo tiene. Pregunte antes de construir."
     ),
     "caution.two_arcs": (
-        "Dos ~arcos~ dan con estos números. Esta hoja usa {angle}, ~radio~ {radius}, ~flecha~ {sagitta}. El otro es "
-        "{other_angle}, ~radio~ {other_radius}, ~flecha~ {other_sagitta}. Asegúrese de cuál está en el ~plano~."
+        "Con estos números salen dos ~arcos~. Esta hoja usa {angle}, ~radio~ {radius}, ~flecha~ {sagitta}. El "
+        "otro es {other_angle}, ~radio~ {other_radius}, ~flecha~ {other_sagitta}. Asegúrese de cuál está en el "
+        "~plano~."
     ),
     "caution.hand_unsaid": (
         "No construya todavía: falta decir de qué lado queda la curva (parado en A, mirando a B). Esta hoja no dice "
@@ -53,12 +54,12 @@ MESSAGES = {
     ),
     "caution.points_hand": (
         "Según los tres puntos, la curva queda a la {points}, parado en A y mirando a B. Eso toma x como este "
-        "(derecha) e y como norte (adelante); cambiados, voltean la curva. Mire el ~plano~ antes de clavar una "
-        "~estaca~."
+        "(derecha) e y como norte (adelante); si se cambian, se voltea la curva. Mire el ~plano~ antes de clavar "
+        "una ~estaca~."
     ),
     "caution.points_other_hand": (
         "Los tres puntos ponen la curva a la {points} (x este, y norte), pero el trabajo dice: {side}. Esta hoja "
-        "sigue el trabajo. No construya antes de que se resuelva cuál es el correcto."
+        "sigue el trabajo. No construya hasta saber cuál es el correcto."
     ),
     "caution.degree": (
         "El grado de curva es para carreteras y ferrocarriles. Se leyó como grados por cada 100 ft de ~arco~: un "
@@ -71,12 +72,12 @@ MESSAGES = {
         "es de todo el ~arco~, es el ángulo central."
     ),
     "caution.line_unsure": (
-        "No construya todavía: pregunte a qué línea va el ~plano~ (cara, atrás, eje central, ~línea de flujo~ o "
-        "~labio~)."
+        "No construya todavía: pregunte a qué línea van las medidas del ~plano~ (cara, atrás, eje central, "
+        "~línea de flujo~ o ~labio~)."
     ),
     "caution.line_unsaid": (
-        "No construya todavía: falta decir a qué línea va el ~plano~ (cara, atrás, eje central, ~línea de flujo~ o "
-        "~labio~)."
+        "No construya todavía: falta decir a qué línea van las medidas del ~plano~ (cara, atrás, eje central, "
+        "~línea de flujo~ o ~labio~)."
     ),
     "caution.board_on_back": (
         "Las medidas del ~plano~ van a la cara de atrás; aquí se toma que la ~tabla~ va ahí. Si va en la cara de "
@@ -84,11 +85,11 @@ MESSAGES = {
     ),
     "caution.board_on_centre": (
         "No construya todavía: las medidas del ~plano~ van al eje central, y ahí no va ninguna ~tabla~. La "
-        "~distancia a escuadra~ ({shown}) debe ser de eje a cara más el grueso de la ~tabla~."
+        "~distancia a escuadra~ ({shown}) debe ser del eje central a la cara más el grueso de la ~tabla~."
     ),
     "caution.board_from_centre": (
-        "Las medidas del ~plano~ van al eje central. La ~distancia a escuadra~ ({shown}) se toma como de eje a cara "
-        "más el grueso de la ~tabla~."
+        "Las medidas del ~plano~ van al eje central. La ~distancia a escuadra~ ({shown}) se toma del eje central "
+        "a la cara más el grueso de la ~tabla~."
     ),
     "caution.landmark_same": (
         "No construya todavía: los dos extremos tienen la misma ~referencia~, o dos que se parecen. Si se cambian, "
@@ -104,8 +105,8 @@ MESSAGES = {
     ),
     "caution.landmark_blank": "No construya todavía: la ~referencia~ en {end} no se ve en papel. Escríbala otra vez.",
     "caution.landmark_tie": (
-        "Las dos ~medidas de amarre~ del extremo {end} van al mismo objeto: con uno no se puede volver a ubicar. "
-        "Amárrelo a dos objetos distintos."
+        "Las dos ~medidas de amarre~ del extremo {end} van al mismo objeto: con una sola no se puede volver a "
+        "ubicar. Amárrelo a dos objetos distintos."
     ),
     "caution.tie_over_tape": (
         "La ~medida de amarre~ de {end} a {to} es de {shown}, y la ~cinta~ es solo de {tape}. Amarre {end} a algo "
@@ -119,10 +120,10 @@ MESSAGES = {
         "detecta nada."
     ),
     "caution.got_over": (
-        "No construya todavía: la ~estaca~ {stake} quedó {off}, y se permite {tolerance}. Muévala, o pregunte."
+        "No construya todavía: la ~estaca~ {stake} quedó {off}, y solo se permite {tolerance}. Muévala, o pregunte."
     ),
     "caution.got_astray": (
-        "No construya todavía: {mark} quedó {off}. Nadie pone una marca tan lejos: mídala otra vez con ~cinta~."
+        "No construya todavía: {mark} quedó {off}. Es demasiado para una marca ya puesta: mídala otra vez con ~cinta~."
     ),
     "caution.got_unusual": (
         "Lo normal es que las ~estacas~ queden a {usual} o menos del ~arco~, y {stake} no. Regrésela, o pregunte."
@@ -134,21 +135,20 @@ MESSAGES = {
     "caution.got_alone": "La ~estaca~ {stake} quedó {off}. Ningún otro número depende de ella.",
     "caution.got_helper": "{mark} quedó a {off} de su lugar. Los números que siguen ya lo toman en cuenta.",
     "caution.got_bump": (
-        "Contra sus vecinas, la ~estaca~ {stake} hace una panza o quiebre de {bump}; para curva pareja se permite "
-        "{fair}. Regrésela al ~arco~."
+        "Contra sus vecinas, la ~estaca~ {stake} hace una panza o quiebre de {bump}, y solo se permite {fair}. "
+        "Regrésela al ~arco~."
     ),
     "caution.got_apart": (
-        "No construya todavía: las lecturas en {mark} no concuerdan por {apart}. Una está mal leída: mídalas todas "
-        "otra vez."
+        "No construya todavía: las lecturas en {mark} difieren {apart}. Una está mal leída: mídalas todas otra vez."
     ),
-    "caution.got_slip": "No construya todavía: {mark} puede ser una equivocación. {slip}",
-    "caution.got_likely": "{mark} puede ser una equivocación. {slip}",
+    "caution.got_slip": "No construya todavía: la lectura en {mark} puede ser una equivocación. {slip}",
+    "caution.got_likely": "La lectura en {mark} puede ser una equivocación. {slip}",
     "caution.got_aside": (
         "La ~estaca~ {stake} quedó corrida {aside} del ~punto medio~ de su ~hilo~, hacia {end}. Eso casi no la saca "
         "del ~arco~, pero las ~separaciones~ a sus lados ya no son iguales."
     ),
     "caution.got_far": (
-        "La ~estaca~ {stake} midió {stands} donde se quería {wanted}, {off}: parece una equivocación. Mídala otra "
+        "La ~estaca~ {stake} midió {stands} donde se pedía {wanted}, {off}: parece una equivocación. Mídala otra "
         "vez antes de seguir."
     ),
     "caution.sensitive": (
@@ -197,8 +197,9 @@ MESSAGES = {
         "~estacas de acero~, y no mida desde él una ~flecha~ con viento."
     ),
     "caution.over_half": (
-        "Este ~arco~ gira {angle}, más de medio círculo. Se sale más allá de los extremos de la ~cuerda del arco~. "
-        "Ahí no llega ninguna ~distancia a escuadra~ desde el ~hilo~ A a B. Revise que haya lugar en los dos lados."
+        "Este ~arco~ gira {angle}, más de medio círculo. Se sale más allá de los extremos de la ~cuerda del "
+        "arco~. Ahí no llega ninguna ~distancia a escuadra~ desde el ~hilo~ A a B. Revise que haya espacio en "
+        "los dos lados."
     ),
     "note.settled": "El ~arco~ se calculó con {pair}.",
     "note.resolved": "Luego se calculó otra vez sobre la ~cuerda del arco~ medida: {hold}.",
@@ -236,16 +237,16 @@ MESSAGES = {
     ),
     "caution.method_hopeless": (
         "No construya con esta hoja: con este método ({method}), la peor ~estaca~ puede fallar por {miss}, y se "
-        "permite {tolerance}. Ni con cuidado se arregla tanto. Mejor use este ({advised}): 19 veces de 20 su peor "
-        "~estaca~ falla por {best} o menos."
+        "permite {tolerance}. Ni con cuidado se arregla tanto. Mejor use este ({advised}): 19 de 20 veces su "
+        "peor ~estaca~ falla por {best} o menos."
     ),
     "caution.rule_over": (
         "No construya con esta hoja: estos son los números de la regla del cuarto. Fallan del ~arco~ hasta por "
-        "{worst} en {at}, y se permite {tolerance}. Por mitades con números exactos es el mismo trabajo."
+        "{worst} en {at}, y se permite {tolerance}. Por mitades con números exactos no es más trabajo."
     ),
     "caution.rule": (
-        "Estos son los números de la regla del cuarto: fallan del ~arco~ hasta por {worst} en {at}. Por mitades con "
-        "números exactos es el mismo trabajo."
+        "Estos son los números de la regla del cuarto: fallan del ~arco~ hasta por {worst} en {at}. Por mitades "
+        "con números exactos no es más trabajo."
     ),
     "caution.slope_numbers": (
         "El terreno está inclinado. Las medidas son horizontales; si la ~cinta~ va sobre la ~pendiente~, use el "

@@ -8,7 +8,7 @@ MESSAGES = {
     "face_got.over": "Escriba encima de lo que sea distinto. Deje lo demás.",
     "face_got.over_level": "Escriba encima de lo que sea distinto, medido ~a nivel~. Deje lo demás.",
     "face_got.over_chord": "Escriba lo que dieron las dos mediciones.",
-    "face_got.was": "se pidió {asked}",
+    "face_got.was": "debía dar {asked}",
     "face_got.more": "{by} más",
     "face_got.less": "{by} menos",
     "face_got.next": "Siguiente",
@@ -36,7 +36,7 @@ MESSAGES = {
     "face_got.hold": "¿Qué tiene que quedar como en el ~plano~? Si no sabe, pregunte.",
     "face_got.stands": "Está {shown}.",
     "face_got.hold_more": "~flecha~ {sagitta}, ~radio~ {radius}",
-    "face_got.unbuildable": "Se respete lo que se respete, sería otra curva. Pregunte.",
+    "face_got.unbuildable": "Mantenga lo que mantenga, sale otra curva. Pregunte.",
     "face_got.sure": "Lo medí otra vez: así es",
     "face_got.set_again": "Aquí no se puede anotar nada. Póngalo otra vez hasta que dé lo que dice la tarjeta.",
 }

@@ -5,8 +5,8 @@
 MESSAGES = {
     "numbers.measures": "Medidas del ~arco~",
     "numbers.asks": "Antes de poner ~estacas~",
-    "numbers.how_empty": "Sin dar.",
-    "numbers.how_read": "Calculado. Escriba encima para darlo usted.",
+    "numbers.how_empty": "Sin dato.",
+    "numbers.how_read": "Calculado. Escriba encima para usar el del ~plano~.",
     "numbers.how_given": "Dado.",
     "numbers.let_go": "quitar",
     "numbers.answer": "Respuesta",
@@ -49,12 +49,12 @@ MESSAGES = {
     "numbers.tell.radius": "del ~centro~ al ~arco~",
     "numbers.tell.chord": "en línea recta de A a B",
     "numbers.tell.sagitta": (
-        "del ~punto medio~ de la ~cuerda del arco~ al ~arco~, ~a escuadra~; también: sagita, ~ordenada~ media"
+        "del ~punto medio~ de la ~cuerda del arco~ al ~arco~, ~a escuadra~; en planos en inglés: mid-ordinate, rise"
     ),
     "numbers.tell.arc_length": "por la curva de A a B",
     "numbers.tell.central_angle": "entre los ~radios~ a A y a B",
-    "numbers.tell.tangent_length": "de un extremo a la esquina de las rectas",
-    "numbers.tell.external": "de esa esquina a la mitad del ~arco~",
+    "numbers.tell.tangent_length": "de A o B a la esquina de las rectas",
+    "numbers.tell.external": "de la esquina de las rectas a la mitad del ~arco~",
     "numbers.tell_two": "Escriba dos números,|cualesquiera, de su ~plano~",
     "numbers.tell_one": "Un número más|define el ~arco~",
     "numbers.tell_given": "Dados:|{given}. Escriba otro para comprobarlos.",
@@ -63,7 +63,7 @@ MESSAGES = {
     "numbers.tell_points": "Dados:|tres puntos sobre el ~arco~",
     "numbers.tell_three_sides": "Dados:|tres lados medidos con ~cinta~",
     "numbers.tell_two_arcs": "¿La vuelta corta o la larga?|Este gira {angle}, el otro {other}.",
-    "numbers.take_other": "Tomar el otro",
+    "numbers.take_other": "Usar el otro",
     # what stands under it
     "numbers.of_example": "Todavía del ejemplo:|{what}.",
     "numbers.of_example_title": "nombre",
@@ -73,8 +73,8 @@ MESSAGES = {
     "numbers.of_example_tolerance": "~tolerancia~",
     "numbers.let_them_go": "Quitarlos",
     "numbers.follows": (
-        "Las ~estacas~ siguen la ~cuerda del arco~ encontrada,|{found}: ~flecha~ {sagitta}, ~radio~ {radius}. Los "
-        "renglones son los del ~plano~."
+        "Las ~estacas~ siguen la ~cuerda del arco~ que usted midió,|{found}: ~flecha~ {sagitta}, ~radio~ "
+        "{radius}. Los renglones son los del ~plano~."
     ),
     # the rows
     "numbers.none": "no hay",
@@ -106,8 +106,8 @@ MESSAGES = {
     "numbers.line_outside": "{line}, {driven} {offset} por fuera",
     "numbers.line_edge": "Eje central, {width} de ancho: ¿qué orilla?",
     "numbers.edge_asked": "¿En qué orilla pone las ~estacas~?",
-    "numbers.edge_centre": "Orilla interior, {half} hacia adentro",
-    "numbers.edge_outside": "Orilla exterior, {half} hacia afuera",
+    "numbers.edge_centre": "Orilla interior, {half} por dentro",
+    "numbers.edge_outside": "Orilla exterior, {half} por fuera",
     "numbers.edge_none": "El eje central",
     "numbers.driven.pin": "~estacas de acero~",
     "numbers.driven.marked": "~estacas~ marcadas",
@@ -120,14 +120,14 @@ MESSAGES = {
     "numbers.ends_corner": "Está puesta la esquina de las rectas",
     "numbers.ends_neither": "Ningún extremo está puesto todavía",
     "numbers.ends_found": "Da {found}, ~plano~ {drawn}",
-    "numbers.ends_same": "Los dos extremos tienen el mismo nombre",
-    "numbers.ends_swapped": "El extremo {end} tiene el nombre del otro",
-    "numbers.ends_mark": "El nombre del extremo {end} parece de ~estaca~",
-    "numbers.ends_blank": "El nombre de {end} no se ve",
-    "numbers.way_usual": "Nada dicho",
+    "numbers.ends_same": "Las dos ~referencias~ son iguales",
+    "numbers.ends_swapped": "La ~referencia~ de {end} nombra el otro extremo",
+    "numbers.ends_mark": "La ~referencia~ de {end} parece ~estaca~",
+    "numbers.ends_blank": "La ~referencia~ de {end} no se ve",
+    "numbers.way_usual": "Nada anotado",
     "numbers.way_centre": "~centro~ al alcance",
     "numbers.way_more": "{count} más",
-    "numbers.way_room": "espacio dicho",
+    "numbers.way_room": "espacio anotado",
     "numbers.fine_marks": "marcas de {mark}",
     "numbers.fine_within": "dentro de {tolerance}",
     "numbers.fine_gaps": "~separaciones~ de {gap}",
@@ -138,7 +138,7 @@ MESSAGES = {
     "numbers.fine_unlikely": "¿Dentro de {tolerance}? Revise la unidad",
     "numbers.method_taken": "{method} (recomendado)",
     "numbers.method_holds": "{method} (recomendado): cumple {tolerance}",
-    "numbers.method_nearest": "{method} (recomendado): {tolerance} no es seguro",
+    "numbers.method_nearest": "{method} (recomendado): puede no cumplir {tolerance}",
     "numbers.method_blocked": "{method}: aquí no se puede",
     "numbers.method_none": "Ningún método sirve aquí",
     "numbers.rest_usual": "Nombre, ~medidas de amarre~, ~pendiente~, tres puntos",
@@ -166,7 +166,8 @@ MESSAGES = {
     "numbers.picture_walking": "Caminando hacia el ~arco~, da vuelta a la {hand}.",
     "numbers.not_sure": "¿No está seguro?",
     "numbers.no_check": (
-        "Ninguna ~revisión~ descubre una curva puesta del lado equivocado. Antes de esto ninguna ~estaca~ lleva número."
+        "Ninguna ~revisión~ detecta una curva puesta del lado equivocado. Ninguna ~estaca~ lleva número hasta "
+        "que usted lo diga."
     ),
     # keys
     "numbers.keys": "Teclas para un número",

@@ -5,7 +5,7 @@
 MESSAGES = {
     "paper.front": "FRENTE",
     "paper.back": "REVERSO",
-    "paper.more": "~Estacas~, página {number}",
+    "paper.more": "~ESTACAS~, página {number}",
     "paper.one_sheet": "FRENTE, 1 hoja",
     "paper.turn_over": "Voltee la hoja: precauciones, como quedó",
     "paper.turn_over_stopped": "Voltee la hoja: precauciones, notas",
@@ -14,11 +14,11 @@ MESSAGES = {
     "paper.measure": "{name} {shown}",
     "paper.arc": "~arco~",
     # which line, and what stands on it
-    "paper.line_face": "Las medidas del ~plano~ van a la ~cara del concreto~.",
+    "paper.line_face": "Las medidas del ~plano~ van a la ~CARA DEL CONCRETO~.",
     "paper.line_back": "Las medidas del ~plano~ van a la cara de ATRÁS.",
     "paper.line_centre": "Las medidas del ~plano~ van al EJE CENTRAL.",
-    "paper.line_flow line": "Las medidas del ~plano~ van a la ~línea de flujo~.",
-    "paper.line_lip": "Las medidas del ~plano~ van al ~labio~.",
+    "paper.line_flow line": "Las medidas del ~plano~ van a la ~LÍNEA DE FLUJO~.",
+    "paper.line_lip": "Las medidas del ~plano~ van al ~LABIO~.",
     "paper.line_unsure": "¿Qué línea está en el ~plano~? PREGUNTE.",
     "paper.off_outside": "Las ~estacas~ van a {shown} de ahí, por FUERA.",
     "paper.off_centre": "Las ~estacas~ van a {shown} de ahí, por DENTRO.",
@@ -46,25 +46,25 @@ MESSAGES = {
     "paper.tie_one": "{to} {shown}",
     "paper.first.have_ends": "Mida {start} a {end} dos veces, ~cinta~ ~a nivel~: {m0}. Si no da, ALTO.",
     "paper.first.set_ends": (
-        "Marque {start} y {end} con las medidas del ~plano~. Mida dos veces, ~cinta~ ~a nivel~: {m0}. Si no da, ALTO."
+        "Ponga {start} y {end} con las medidas del ~plano~. Mida dos veces, ~cinta~ ~a nivel~: {m0}. Si no da, ALTO."
     ),
-    "paper.first.have_ends_untaped": "Busque {start} y {end}. No se alcanzan con una sola medida de ~cinta~.",
+    "paper.first.have_ends_untaped": "Busque {start} y {end}. No se alcanzan con una sola tirada de ~cinta~.",
     "paper.first.set_ends_untaped": (
-        "Marque {start} y {end} con las medidas del ~plano~. No se alcanzan con una sola medida de ~cinta~."
+        "Ponga {start} y {end} con las medidas del ~plano~. No se alcanzan con una sola tirada de ~cinta~."
     ),
     "paper.first.prove_two": (
         "En el ~hilo~ de {start} a {end} ponga el ~clavo~ {nail} a {m0}. {nail} a {end} debe dar {rest}. Si no, ALTO."
     ),
     "paper.first.prove_parts": (
-        "En el ~hilo~ de {start} a {end} ponga ~clavos~ cada {m0}, de {nail} a {last}. {last} a {end} debe dar "
-        "{rest}. Si no, ALTO."
+        "En el ~hilo~ de {start} a {end} ponga los ~clavos~ {nail} a {last} cada {m0} desde {start}. {last} a "
+        "{end} debe dar {rest}. Si no, ALTO."
     ),
     "paper.first.prove_beside": (
-        "Del lado CONTRARIO de la curva cruce {m0} desde {start} y {m1} desde {end}: {beside}. Marque {toward} a "
+        "Del lado CONTRARIO a la curva cruce {m0} desde {start} y {m1} desde {end}: {beside}. Marque {toward} a "
         "{m2} hacia {start}, {other} a {m3} hacia {end}. {toward} a {other} debe dar {m4}. Si no, ALTO."
     ),
     "paper.first.prove_beside_inside": (
-        "Del MISMO lado de la curva cruce {m0} desde {start} y {m1} desde {end}: {beside}. Marque {toward} a {m2} "
+        "Del lado de la CURVA cruce {m0} desde {start} y {m1} desde {end}: {beside}. Marque {toward} a {m2} "
         "hacia {start}, {other} a {m3} hacia {end}. {toward} a {other} debe dar {m4}. Si no, ALTO."
     ),
     "paper.first.prove_corner": (
@@ -88,19 +88,20 @@ MESSAGES = {
     ),
     "paper.first.have_corner": "Busque la esquina P (PI). Marque S sobre la recta de A, T sobre la de B, bien atrás.",
     "paper.first.from_corner": (
-        "Desde P hacia S {m0}: {start} (PC). Hacia T {m1}: {end} (PT). {start} a {end} debe dar {m2}. Si no, ALTO. "
-        "En {start}, mirando a {end}, P queda: {hand}."
+        "Desde P hacia S {m0}: {start} (PC). Hacia T {m1}: {end} (PT). {start} a {end} debe dar {m2}. Si no, "
+        "ALTO. En {start}, mirando a {end}, P le queda de este lado: {hand}."
     ),
     "paper.first.from_corner_untaped": (
-        "Desde P hacia S {m0}: {start} (PC). Hacia T {m1}: {end} (PT). En {start}, mirando a {end}, P queda: {hand}."
+        "Desde P hacia S {m0}: {start} (PC). Hacia T {m1}: {end} (PT). En {start}, mirando a {end}, P le queda "
+        "de este lado: {hand}."
     ),
     "paper.first.offset_away_arc": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. {start} a {end} "
-        "debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. "
+        "{start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_away_back": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de la curva. {start} a "
-        "{end} debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de la "
+        "curva. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_toward_arc": (
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} hacia la curva. {start} a {end} debe dar {m2}."
@@ -109,27 +110,32 @@ MESSAGES = {
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} alejándose de la curva. {start} a {end} debe dar "
         "{m2}."
     ),
-    "paper.first.offset_square_out": "{end}: en {start}, ~a escuadra~ de la recta, {m0}, alejándose del ~centro~.",
-    "paper.first.offset_square_in": "{end}: en {start}, ~a escuadra~ de la recta, {m0}, hacia el ~centro~.",
+    "paper.first.offset_square_out": (
+        "{end}: en {start}, ~a escuadra~ de la recta, {m0}, alejándose del ~centro~ de la curva."
+    ),
+    "paper.first.offset_square_in": (
+        "{end}: en {start}, ~a escuadra~ de la recta, {m0}, hacia el ~centro~ de la curva."
+    ),
     "paper.first.offset_toward_near": (
         "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_toward_far": (
-        "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a {end} debe dar {m2}."
+        "{end}: desde {start} hacia {other} {m0}; ~a escuadra~ {m1} del lado contrario a {far}. {start} a {end} "
+        "debe dar {m2}."
     ),
     "paper.first.offset_away_near": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. {start} a "
-        "{end} debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado de {far}. "
+        "{start} a {end} debe dar {m2}."
     ),
     "paper.first.offset_away_far": (
-        "{end}: desde {other} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} alejándose de {far}. {start} a "
-        "{end} debe dar {m2}."
+        "{end}: desde {other} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} del lado contrario a "
+        "{far}. {start} a {end} debe dar {m2}."
     ),
-    "paper.first.offset_away": "{end}: desde {other} siga hasta pasar {start} por {m0}.",
+    "paper.first.offset_away": "{end}: desde {other} siga en línea hasta pasar {start} por {m0}.",
     "paper.first.offset_toward": "{end}: desde {start} hacia {other} {m0}.",
     "paper.first.string": "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sepa dónde está el cero de la ~cinta~.",
     "paper.first.string_up": "Deje tendido el ~hilo~ de {start} a {end}. Sepa dónde está el cero de la ~cinta~.",
-    "paper.first.string_none": "No se puede tender ~hilo~ derecho de {start} a {end}.",
+    "paper.first.string_none": "No se puede tender ~hilo~ directo de {start} a {end}.",
     "paper.first.no_string": "No hace falta ~hilo~ de {start} a {end}.",
     "paper.first.ends_taped": "Mida {start} a {end}, ~cinta~ ~a nivel~: {m0}. Si no da, ponga los dos otra vez.",
     "paper.first.string_taped": (
@@ -140,7 +146,7 @@ MESSAGES = {
     ),
     "paper.first.parallel_crossed_curve": "{peg}: cruce {m0} desde {start} y {m1} desde {end}, hacia la curva.",
     "paper.first.parallel_crossed_behind": (
-        "{peg}: cruce {m0} desde {start} y {m1} desde {end}, del lado contrario de la curva."
+        "{peg}: cruce {m0} desde {start} y {m1} desde {end}, del lado contrario a la curva."
     ),
     "paper.first.parallel_squared_curve": "{peg}: en {start}, ~a escuadra~ {m0}, hacia la curva.",
     "paper.first.parallel_squared_behind": "{peg}: en {start}, ~a escuadra~ {m0}, alejándose de la curva.",
@@ -148,37 +154,37 @@ MESSAGES = {
         "{start} a {end} debe dar {m0}, y A a {end} lo mismo que B a {start}. Tienda el ~hilo~ de {start} a {end}."
     ),
     "paper.first.parallel_squared": (
-        "{start} a {end} debe dar {m0}. Si no, saque los dos ~a escuadra~ otra vez. Tienda el ~hilo~ de {start} a "
-        "{end}."
+        "{start} a {end} debe dar {m0}. Si no, saque las dos ~a escuadra~ otra vez. Tienda el ~hilo~ de {start} "
+        "a {end}."
     ),
     "paper.first.parallel_strung": "Tienda el ~hilo~ de {start} a {end}. Saque cada esquina ~a escuadra~ dos veces.",
     "paper.first.peg": (
-        "Punto {peg}: desde {start} hacia {end} {m0}; ~a escuadra~ {m1} hacia la curva. Tienda el ~hilo~ de {start} "
-        "a {peg}."
-    ),
-    "paper.first.peg_back": (
-        "Punto {peg}: desde {end} siga hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la curva. Tienda el "
+        "~Estaca de acero~ {peg}: desde {start} hacia {end} {m0}; ~a escuadra~ {m1} hacia la curva. Tienda el "
         "~hilo~ de {start} a {peg}."
     ),
+    "paper.first.peg_back": (
+        "~Estaca de acero~ {peg}: desde {end} siga en línea hasta pasar {start} por {m0}; ~a escuadra~ {m1} hacia la "
+        "curva. Tienda el ~hilo~ de {start} a {peg}."
+    ),
     "paper.first.peg_square": (
-        "Punto {peg}: en {start}, ~a escuadra~ {m0} hacia la curva. Tienda el ~hilo~ de {start} a {peg}."
+        "~Estaca de acero~ {peg}: en {start}, ~a escuadra~ {m0} hacia la curva. Tienda el ~hilo~ de {start} a {peg}."
     ),
     "paper.first.centre_behind": (
-        "C, el ~centro~: cruce {m0} desde {start} y {end}, del lado CONTRARIO de la curva ({away}). Las dos ~cintas~ "
-        "deben seguir dando eso."
+        "C, el ~centro~: cruce {m0} desde {start} y {end}, del lado CONTRARIO a la curva ({away}). Las dos "
+        "~cintas~ deben seguir dando eso."
     ),
     "paper.first.centre_inside": (
-        "C, el ~centro~: cruce {m0} desde {start} y {end}, del MISMO lado de la curva ({hand}). Las dos ~cintas~ "
-        "deben seguir dando eso."
+        "C, el ~centro~: cruce {m0} desde {start} y {end}, del lado de la CURVA ({hand}). Las dos ~cintas~ deben "
+        "seguir dando eso."
     ),
     "paper.first.centre_half": "C, el ~centro~: el ~punto medio~ del ~hilo~, a {m0} de cada extremo.",
     "paper.first.centre_near": (
         "C, el ~centro~: desde el ~punto medio~ del ~hilo~, {m0}, mida ~a escuadra~ {m1} ALEJÁNDOSE de la curva "
-        "({away}). C a {start} y a {end} debe dar {m2}."
+        "({away}). C a {start} debe dar {m2}, y C a {end} también."
     ),
     "paper.first.centre_near_inside": (
-        "C, el ~centro~: desde el ~punto medio~ del ~hilo~, {m0}, mida ~a escuadra~ {m1} hacia la curva ({hand}). C "
-        "a {start} y a {end} debe dar {m2}."
+        "C, el ~centro~: desde el ~punto medio~ del ~hilo~, {m0}, mida ~a escuadra~ {m1} hacia la curva "
+        "({hand}). C a {start} debe dar {m2}, y C a {end} también."
     ),
     # how each row of a table goes
     "paper.how.stake": (
@@ -204,12 +210,15 @@ MESSAGES = {
         "esa línea."
     ),
     "paper.how.sight_back": (
-        "Instrumento sobre {start}, apuntando atrás a {end}. Dé vuelta de campana y gire la deflexión: {hand}. Mida "
-        "la ~separación~ hasta caer en esa línea."
+        "Instrumento sobre {start}, apuntando atrás a {end}. Campanee y gire la deflexión: {hand}. Mida la "
+        "~separación~ hasta caer en esa línea."
     ),
-    "paper.how.swing": "Enganche en C. Gire: {hand}, mirando a la ~estaca~ anterior, hasta que den las dos ~cintas~.",
+    "paper.how.swing": (
+        "Enganche en C. Gire: {hand}, mirando a la ~estaca~ anterior, hasta que las dos ~cintas~ den lo que dice "
+        "la fila."
+    ),
     "paper.how.produce": (
-        "Prolongue la línea y márquela. Ponga el cero en la última ~estaca~ y gire: {hand}, mirando a la marca."
+        "Prolongue la línea y márquela. Ponga el cero en la ~estaca~ anterior y gire: {hand}, mirando a la marca."
     ),
     "paper.each_hand": "como dice la fila",
     "paper.head_hand": "{head}, {hand}",
@@ -221,7 +230,7 @@ MESSAGES = {
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
     "paper.some_rows": "Las primeras {shown} de {count} ~estacas~.",
     # checks
-    "paper.checks": "~Revisiones~: ningún paso usó estas",
+    "paper.checks": "~Revisiones~: medidas que ningún paso usó",
     "paper.must_read": "debe dar",
     "paper.may_be_out": "puede fallar por",
     "paper.you_read": "le dio",
@@ -237,15 +246,16 @@ MESSAGES = {
     ),
     # the end
     "paper.spring": (
-        "Doble la ~tabla~ por las ~estacas~ y pásela más allá de A y B. Fije primero un extremo; hágase a un lado."
+        "Doble la ~tabla~ por las ~estacas~ y pásela más allá de A y B. Fije primero un extremo; párese fuera de "
+        "su alcance."
     ),  # from memory
     "paper.hubs": "Mida otra vez hasta cada ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
     "paper.back_stick": "Corte un listón de {shown} de largo. Gírelo desde cada ~estaca~ hacia la línea.",
     "paper.within": "Dentro de {tolerance}; números a {mark}. Si falla por más, busque por qué.",
-    "paper.to_mark": "Números a {mark}. Si una ~revisión~ falla por más, busque por qué.",
+    "paper.to_mark": "Números a {mark}. Si una ~revisión~ falla por más de lo permitido, busque por qué.",
     # a stop
     "paper.stop": "ALTO",
-    "paper.stop_do": "No construya nada con esto. Los números salen cuando esto quede resuelto:",  # from memory
+    "paper.stop_do": "No construya nada con esto. No da números hasta que esto quede resuelto:",  # from memory
     "paper.stop_take": "{method}: aquí sí sirve. Use ese método e imprima otra vez.",
     "paper.stop_asked": "a quién preguntó (nombre)",
     "paper.stop_answer": "la respuesta",
@@ -258,12 +268,12 @@ MESSAGES = {
     "paper.along": "a lo largo",
     "paper.square_off": "~a escuadra~",
     "paper.off_by": "falla por",
-    "paper.stake_top": "tope de ~estaca~",
+    "paper.stake_top": "cabeza de ~estaca~",
     "paper.cut_fill": "corte / relleno",
     "paper.stick": "Listón de medidas: marque un listón, todo desde la misma punta",
     "paper.stick_mark": "{shown} {stakes}",
     "paper.safe_authority": (
-        "El ~plano~, las especificaciones, el código local y el profesional a cargo mandan sobre esta hoja."
+        "Mandan el ~plano~, las especificaciones, el código local y el ingeniero a cargo, no esta hoja."
     ),  # from memory
     "paper.safe_services": (
         "Servicios localizados y marcados antes de clavar cualquier ~estaca~ o ~estaca de acero~ (EE. UU.: llame al "
@@ -271,10 +281,13 @@ MESSAGES = {
     ),
     "paper.safe_caps": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "paper.safe_board": (
-        "La ~tabla~ doblada es un resorte. Fije primero un extremo y hágase a un lado de su barrido."
+        "La ~tabla~ doblada es un resorte. Fije primero un extremo y párese fuera de su alcance."
     ),  # from memory
     "paper.safe_level": "Tenga la ~cinta~ ~a nivel~. Si empieza en 1 pie, réstelo.",
-    "paper.safe_hand": "Ninguna ~revisión~ detecta una curva del lado equivocado. En A, mirando a B: {hand}.",
+    "paper.safe_hand": (
+        "Ninguna ~revisión~ detecta una curva del lado equivocado. En A, mirando a B, la curva le queda de este "
+        "lado: {hand}."
+    ),
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",
     "paper.link": "Este trabajo:",
     "paper.notes": "Notas",

@@ -15,7 +15,7 @@ MESSAGES = {
     "form.section_points": "O tres puntos sobre el ~arco~",
     "form.section_points.help": (
         "El primero es el extremo A, el tercero el extremo B, el segundo cualquiera entre ellos. Ponga x a la "
-        "derecha (este) e y hacia adelante (norte), como en un ~plano~. Cambiados, voltean la curva."
+        "derecha (este) e y hacia adelante (norte), como en un ~plano~. Si los cambia, se voltea la curva."
     ),
     "form.section_ties": "~Medidas de amarre~, para volver a ubicar los extremos",
     "form.section_ties.help": "En cada extremo, mida a dos objetos fijos: la esquina de un muro, un hidrante.",
@@ -41,17 +41,17 @@ MESSAGES = {
     "form.unit.help": "Un número solo va en esta unidad; con pies y pulgadas, va en pies.",
     "form.radius": "~Radio~",
     "form.arc_diameter": "O diámetro",
-    "form.arc_diameter.help": "Derecho de lado a lado de todo el círculo. Se usa en vez del ~radio~.",
+    "form.arc_diameter.help": "En línea recta, de lado a lado de todo el círculo. Se usa en vez del ~radio~.",
     "form.chord": "~Cuerda del arco~",
     "form.sagitta": "~Flecha~",
     "form.arc_length": "Largo del ~arco~",
     "form.central_angle": "Ángulo central",
     "form.tangent_length": "Largo de la ~tangente~",
     "form.external": "Externa",
-    "form.greater": "Si dos ~arcos~ dan con estos números, usar el que gira más",
+    "form.greater": "Si con estos números salen dos ~arcos~, usar el que gira más",
     "form.degree": "Grado de curva",
     "form.degree.help": "Se usa en vez del ~radio~; con otra medida de arriba queda fijo el ~arco~.",
-    "form.degree_by": "Se cuenta sobre",
+    "form.degree_by": "El grado se cuenta sobre",
     "form.degree_by.arc": "100 ft de ~arco~ (carreteras)",
     "form.degree_by.chord": "una ~cuerda del arco~ de 100 ft (ferrocarriles)",
     "form.side_0": "A a C",
@@ -72,7 +72,8 @@ MESSAGES = {
     "form.width.help": "Solo hace falta con eje central: dice a cuánto queda cada cara.",
     "form.diameter": "Diámetro de la ~estaca de acero~",
     "form.diameter.help": (
-        "Escriba su unidad. Donde sigue una ~tabla~, la mitad es lo que se aparta el ~centro~ de la ~estaca de acero~."
+        "Escriba su unidad. Donde sigue una ~tabla~, el ~centro~ de la ~estaca de acero~ va separado de la línea "
+        "la mitad de esto."
     ),
     "form.toward": "~Distancia a escuadra~ hacia",
     "form.toward.help": (
@@ -105,7 +106,7 @@ MESSAGES = {
     "form.found_first": "Medida desde A",
     "form.found_second": "Medida desde B",
     "form.found_tape": "Cómo se tuvo la ~cinta~",
-    "form.found_fall": "Caída de extremo a extremo",
+    "form.found_fall": "Desnivel de extremo a extremo",
     "form.found_fall.help": "Solo con ~cinta~ sobre el terreno; 0 si está parejo.",
     "form.found_hold": "Qué mantener",
     "form.found_sure": "Medida otra vez, y seguro",
@@ -118,7 +119,7 @@ MESSAGES = {
     "form.got_half_second": "y ~cuerda corta~, lado de B",
     # choices
     "form.unit.ft-in": "pies y pulgadas",
-    "form.unit.ft": "pies, décimas, centésimas",
+    "form.unit.ft": "pies, décimos, centésimos",
     "form.unit.m": "metros",
     "form.unit.mm": "milímetros",
     "form.beside.ft-in": "ft, in",

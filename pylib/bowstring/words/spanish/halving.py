@@ -3,19 +3,19 @@
 
 MESSAGES = {
     "level.how_one": (
-        "En el ~hilo~, marque el ~punto medio~, a {half} de cada extremo. Ahí mida ~a escuadra~ {sagitta} a la "
-        "{hand}. Manteniendo esa distancia, mueva la ~estaca~ a los lados hasta que las dos ~cuerdas cortas~ den "
-        "{half_chord}. Eso la pone ~a escuadra~ y nada más: mida {sagitta} dos veces."
+        "En el ~hilo~, marque el ~punto medio~, a {half} de cada extremo. Ahí mida {sagitta} ~a escuadra~ a la "
+        "{hand}. Sin cambiar esa distancia, mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den "
+        "{half_chord}. Eso solo la pone ~a escuadra~: mida {sagitta} dos veces."
     ),
     "level.how": (
-        "En cada ~hilo~, marque el ~punto medio~, a {half} de cada extremo. Ahí mida ~a escuadra~ {sagitta} a la "
-        "{hand}. Manteniendo esa distancia, mueva la ~estaca~ a los lados hasta que las dos ~cuerdas cortas~ den "
-        "{half_chord}. Eso la pone ~a escuadra~ y nada más: mida {sagitta} dos veces."
+        "En cada ~hilo~, marque el ~punto medio~, a {half} de cada extremo. Ahí mida {sagitta} ~a escuadra~ a la "
+        "{hand}. Sin cambiar esa distancia, mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den "
+        "{half_chord}. Eso solo la pone ~a escuadra~: mida {sagitta} dos veces."
     ),
     "level.hand": "{hand} (parado en el extremo más cerca de A, mirando al otro)",
     "hand_work.first": (
-        "La primera ~flecha~ viene del ~plano~: no hay nada que calcular. También le dicen sagita, altura y "
-        "~ordenada~ media."
+        "La primera ~flecha~ viene del ~plano~: no hay nada que calcular. También se llama sagita u ~ordenada~ "
+        "media; en planos en inglés, mid-ordinate o rise."
     ),
     "hand_work.first_root": "Con el ~radio~ y ~media cuerda~: raíz cuadrada de ({radius}² - {half}²) = {root} {unit}.",
     "hand_work.first_under": (
@@ -39,8 +39,8 @@ MESSAGES = {
         "Aquí basta una ~escuadra de carpintero~. Si hay tiempo, iguale también las ~cuerdas cortas~."
     ),
     "square.slide": (
-        "Mueva la ~estaca~ a los lados hasta que las dos ~cuerdas cortas~ den igual ({half_chord}). Si se llevan una "
-        "marca:"
+        "Mueva la ~estaca~ de lado hasta que las dos ~cuerdas cortas~ den igual ({half_chord}). Si difieren por "
+        "una marca:"
     ),
     "square.triangle_whole": (
         "Triángulo {shape}: {along} a lo largo del ~hilo~ desde el ~punto medio~, {out} hacia afuera, lado largo "
@@ -53,13 +53,13 @@ MESSAGES = {
     "square.blade": "~Escuadra de carpintero~ sobre el ~hilo~. Con una marca de error en su brazo de {blade}:",
     "square.eye": "A ojo, con {degrees}° de error (práctica común, sin fuente):",
     "square.cost": (
-        "la ~estaca~ se va {aside} a lo largo del ~arco~ y {here} fuera de él. Las ~estacas~ de la ronda siguiente "
-        "se van {next} fuera."
+        "la ~estaca~ se corre {aside} a lo largo del ~arco~ y {here} fuera de él. Las ~estacas~ de la ronda "
+        "siguiente quedan {next} fuera."
     ),
-    "square.cost_last": "la ~estaca~ se va {aside} a lo largo del ~arco~ y {here} fuera de él.",
+    "square.cost_last": "la ~estaca~ se corre {aside} a lo largo del ~arco~ y {here} fuera de él.",
     "square.each": (
-        "Saque cada ~distancia a escuadra~ con un triángulo {shape} en su arranque. Ponga {along} por el ~hilo~, "
-        "hacia donde es más largo, y {out} hacia afuera; el lado largo da {long_side}."
+        "Saque cada ~distancia a escuadra~ con un triángulo {shape} donde sale del ~hilo~. Ponga {along} sobre "
+        "la parte más larga del ~hilo~, y {out} hacia afuera; el lado largo da {long_side}."
     ),
     "square.own": "Para {marks}, en vez de eso: {square}.",
     "square.with_triangle": (

@@ -7,16 +7,16 @@ Each sentence but the last two ends in a file's name.
 MESSAGES = {
     "host.missing": (
         "A este sitio le falta un archivo de la página, así que aquí no se pueden calcular sus números. Avise a "
-        "quien lleva el sitio y vuelva a cargar la página. El archivo, y lo que contestó el sitio:"
+        "quien administra el sitio y vuelva a cargar la página. El archivo, y lo que contestó el sitio:"
     ),
     "host.type": (
-        "Este sitio manda un archivo de la página con el tipo equivocado, así que el navegador no lo corre. Aquí no "
-        "se pueden calcular sus números. Avise a quien lleva el sitio y vuelva a cargar la página. El archivo y su "
-        "tipo:"
+        "Este sitio manda un archivo de la página con el tipo equivocado, así que el navegador no lo corre. Aquí "
+        "no se pueden calcular sus números. Avise a quien administra el sitio y vuelva a cargar la página. El "
+        "archivo y su tipo:"
     ),
     "host.damaged": (
-        "Un archivo de la página llega dañado, así que aquí no se pueden calcular sus números. Avise a quien lleva "
-        "el sitio y vuelva a cargar la página. El archivo:"
+        "Un archivo de la página llega dañado, así que aquí no se pueden calcular sus números. Avise a quien "
+        "administra el sitio y vuelva a cargar la página. El archivo:"
     ),
     "host.unreachable": (
         "No se puede traer un archivo de la página, así que aquí no se pueden calcular sus números. Revise la "

@@ -41,10 +41,10 @@ MESSAGES = {
     "job.toward_alone.remedy": "Dé la distancia, o quite el lado.",
     "job.offset_alone.wrong": "Se dio la ~distancia a escuadra~, pero no hacia qué lado va.",
     "job.offset_alone.remedy": "Diga hacia el ~centro~ o hacia afuera.",
-    "job.diameter_of_pin.wrong": "El diámetro es de una ~estaca de acero~, y se clava otra cosa.",
+    "job.diameter_of_pin.wrong": "Solo una ~estaca de acero~ lleva diámetro, y se clava otra cosa.",
     "job.diameter_of_pin.remedy": "Quite el diámetro, o diga que se clavan ~estacas de acero~.",
     "job.thick_pin.wrong": "No hay ~estaca de acero~ tan gruesa: {most} a lo más.",
-    "job.thick_pin.remedy": "Dé el diámetro de la ~estaca de acero~, como 5/8 in o 16 mm, y fíjese en la unidad.",
+    "job.thick_pin.remedy": "Dé el diámetro de la ~estaca de acero~, como 5/8 in o 16 mm, y revise la unidad.",
     "job.tie_half.wrong": "Una ~medida de amarre~ necesita un objeto y una distancia.",
     "job.tie_half.remedy": "Nombre el objeto (el muro, el hidrante) y dé la distancia.",
     "job.not_json.wrong": "Esto no es un archivo de trabajo, o está dañado ({reason}).",
@@ -67,7 +67,7 @@ MESSAGES = {
     "start.no_corner.wrong": "Este ~arco~ gira 180° o más: sus rectas no hacen esquina de su lado.",
     "start.no_corner.remedy": "Empiece desde los dos extremos, o desde un extremo y su recta.",
     "offset.over_radius.wrong": (
-        "La ~distancia a escuadra~ hacia el ~centro~ es tanta como el ~radio~ ({radius}) o más."
+        "La ~distancia a escuadra~ hacia el ~centro~ mide tanto como el ~radio~ ({radius}) o más."
     ),
     "offset.over_radius.remedy": "Dé una ~distancia a escuadra~ menor, o hacia afuera.",
     "found.tape_unsaid.wrong": "No se dijo si la ~cuerda del arco~ se midió ~a nivel~ o sobre el terreno.",
@@ -112,12 +112,12 @@ MESSAGES = {
     "got.no_distance.remedy": "Dé lo que leyó en la ~cinta~, o quite esta fila.",
     "got.read_twice.wrong": "De {start} a {end} está dos veces en la lista.",
     "got.read_twice.remedy": "Deje la lectura que vale.",
-    "got.an_end.wrong": "{mark} es parte de hallar los extremos. Nada más vale hasta que ellos estén.",
+    "got.an_end.wrong": "{mark} es parte de hallar los extremos. Nada más cuenta hasta que estén puestos.",
     "got.an_end.remedy": "Ponga {mark} otra vez, o escriba la ~cuerda del arco~ que midió.",
     "got.same_step.wrong": "{stake} se pone en el mismo paso que otra marca de esta lista.",
     "got.same_step.remedy": "Ponga las dos lecturas en una de las dos.",
     "got.no_reading.wrong": "De {start} a {end} no es una lectura en {stake}.",
-    "got.no_reading.remedy": "Mida de una marca que ya está a {stake}, o a una marca de su paso.",
+    "got.no_reading.remedy": "Mida a {stake} desde una marca ya puesta, o a una marca de su paso.",
     "got.not_fixed.wrong": "Estas lecturas no dicen dónde está {mark}.",
     "got.not_fixed.remedy": "Mida también desde otro lado.",
     "got.not_fixed_tape.wrong": "Estas lecturas van casi en línea y no dicen dónde está {mark}.",
@@ -125,7 +125,9 @@ MESSAGES = {
     "got.dont_meet.wrong": "Con estas lecturas las ~cintas~ no se juntan en {mark}.",
     "got.dont_meet.remedy": "Mídalas otra vez. Una está mal leída.",
     "got.dont_cross.wrong": "Con estas lecturas las ~cintas~ no se juntan en {mark}.",
-    "got.dont_cross.remedy": "Mida las dos otra vez: sumadas deben pasar de la línea entre sus otros extremos.",
+    "got.dont_cross.remedy": (
+        "Mida las dos otra vez: sumadas deben pasar de la línea entre los puntos de donde salen."
+    ),
     "got.either_side.wrong": "Es una distancia tan corta que {mark} puede estar de cualquiera de los dos lados.",
     "got.either_side.remedy": "Mueva {mark} a donde la pone la hoja, y siga.",
     "got.no_way_back.wrong": "Desde donde están estas ~estacas~, este método no puede regresar {mark} al ~arco~.",
@@ -135,7 +137,7 @@ MESSAGES = {
     "got.unknown_stake.wrong": "Ninguna ~estaca~ de este ~trazo~ se llama {stake}.",
     "got.unknown_stake.remedy": "Use un nombre de la hoja, o más rondas.",
     "got.off_the_arc.wrong": "Con esto, nada ~a escuadra~ del ~hilo~ llega al ~arco~ en la ~estaca~ {stake}.",
-    "got.off_the_arc.remedy": "Mida otra vez: está lejos de lo que se quería.",
+    "got.off_the_arc.remedy": "Mida otra vez: está lejos de lo que se pedía.",
     "got.tapes_dont_meet.wrong": "Con estas dos ~cuerdas cortas~ las ~cintas~ no se juntan en la ~estaca~ {stake}.",
     "got.tapes_dont_meet.remedy": "Mida las dos otra vez: sumadas deben pasar de la ~cuerda del arco~.",
 }

@@ -157,6 +157,7 @@ MESSAGES: dict[str, str] = {
     "tape.with_inches_about": "{metric} (cerca de {inches})",
     "tape.less_than": "menos de {least}",
     "tape.inches": "{inches} in",
+    "tape.sized": "{number} {unit}",
     "tape.marks": "Escriba {marks}.",
     "tape.no_mark.wrong": "{typed} no es una marca de la ~cinta~ de esta unidad.",
     "tape.no_mark.remedy": "Escriba {marks}.",

@@ -29,12 +29,12 @@ MESSAGES = {
         "{length2} de los dos extremos. Clave una ~estaca de acero~ en C."
     ),
     "step.swing": (
-        "{stake}: enganche la ~cinta~ en C y sosténgala en {length0}. Gírela hasta que {other} a {stake} mida "
-        "{length1}, a la {swing_hand} (mirando de C a {other}). Clave {stake}."
+        "{stake}: enganche la ~cinta~ en C y sosténgala en {length0}. Gírela a la {swing_hand} (mirando de C a "
+        "{other}) hasta que {other} a {stake} mida {length1}. Clave {stake}."
     ),
     "step.swing_beside": (
-        "{stake}: sostenga la ~cinta~ en C, donde está su ~estaca de acero~, a {length0}. Gírela hasta que {other} a "
-        "{stake} mida {length1}, a la {swing_hand} (mirando de C a {other}). Clave {stake}."
+        "{stake}: sostenga la ~cinta~ en C, donde está ahora su ~estaca de acero~, a {length0}. Gírela a la "
+        "{swing_hand} (mirando de C a {other}) hasta que {other} a {stake} mida {length1}. Clave {stake}."
     ),
     "step.ordinate": (
         "{stake}: ~hilo~ de {first} a {last}. En él marque {length0} desde {start}. Ahí mida {length1} ~a escuadra~ a "
@@ -49,19 +49,19 @@ MESSAGES = {
         "{length0}. Clave {stake}."
     ),
     "step.peg": (
-        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: en el ~hilo~ de {start} hacia {end}, marque {length0}. Ahí "
-        "mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de "
-        "{start} hasta ella: la curva sale de {start} por ese ~hilo~."
+        "{peg}, ~estaca de acero~ sobre la ~tangente~ en {start}: en el ~hilo~ de {start} hacia {end}, marque "
+        "{length0}. Ahí mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y "
+        "tienda un ~hilo~ de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.peg_back": (
-        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: prolongue el ~hilo~ de {end} más allá de {start}, {length0}. "
-        "Ahí mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ "
-        "de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
+        "{peg}, ~estaca de acero~ sobre la ~tangente~ en {start}: prolongue el ~hilo~ de {end} más allá de "
+        "{start}, {length0}. Ahí mida {length1} ~a escuadra~ a la {off_hand} (mirando de {start} a {end}). Clave "
+        "{peg} y tienda un ~hilo~ de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.peg_square": (
-        "{peg}, ~estaca~ sobre la ~tangente~ en {start}: en {start}, mida {length0} ~a escuadra~ del ~hilo~ que va a "
-        "{end}. Vaya a la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ de {start} hasta "
-        "ella: la curva sale de {start} por ese ~hilo~."
+        "{peg}, ~estaca de acero~ sobre la ~tangente~ en {start}: en {start}, mida {length0} ~a escuadra~ del "
+        "~hilo~ que va a {end}. Mida hacia la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un "
+        "~hilo~ de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.tangent_offset": (
         "{stake}: ~hilo~ de {start} a {other}, por la ~tangente~. En él marque {length0} desde {start}. Ahí mida "
@@ -93,16 +93,17 @@ MESSAGES = {
     ),
     "step.sight": (
         "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start}, apuntado a {end}. Gire "
-        "{angle0} a la {turn_hand}, desde la ~cuerda del arco~ larga. {onto} Clave {stake}."
+        "{angle0} a la {turn_hand}, desde la ~cuerda del arco~ A-B. {onto} Clave {stake}."
     ),
     "step.sight_ahead": (
-        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC), apuntado a {end} (PI). "
-        "Gire {angle0} a la {turn_hand}; desde la ~cuerda del arco~ larga son {off_chord}. {onto} Clave {stake}."
+        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC), apuntado a {end} "
+        "(PI). Gire {angle0} a la {turn_hand}; desde la ~cuerda del arco~ A-B son {off_chord}. {onto} Clave "
+        "{stake}."
     ),
     "step.sight_back": (
-        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC). Apunte atrás a {end}, dé "
-        "vuelta de campana y gire {deflection} a la {deflection_hand}. Sin vuelta de campana son {angle0} a la "
-        "{turn_hand}; desde la ~cuerda del arco~ larga son {off_chord}. {onto} Clave {stake}."
+        "{stake}, deflexión {deflection} desde la ~tangente~: instrumento sobre {start} (PC). Apunte atrás a "
+        "{end}, campanee y gire {deflection} a la {deflection_hand}. Sin campanear son {angle0} a la "
+        "{turn_hand}; desde la ~cuerda del arco~ A-B son {off_chord}. {onto} Clave {stake}."
     ),
     "step.onto_first": "Mida {length} sobre esa línea.",
     "step.onto_next": "Mida {length} de {other} hasta esa línea, y tome el cruce más lejos de {start}.",
@@ -111,11 +112,11 @@ MESSAGES = {
     "method.ordinates_overhang.wrong": (
         "Este ~arco~ gira más de medio círculo y se sale de su ~cuerda del arco~: ninguna ~ordenada~ lo alcanza todo."
     ),
-    "method.ordinates_overhang.remedy": "Use por mitades, dos ~cintas~ o girar desde el ~centro~.",
+    "method.ordinates_overhang.remedy": "Use otro método: por mitades, dos ~cintas~ o girar desde el ~centro~.",
     "method.tangent_overhang.wrong": (
         "Este ~arco~ gira más de medio círculo, así que se regresa más allá de sus ~tangentes~."
     ),
-    "method.tangent_overhang.remedy": "Use por mitades, dos ~cintas~ o girar desde el ~centro~.",
+    "method.tangent_overhang.remedy": "Use otro método: por mitades, dos ~cintas~ o girar desde el ~centro~.",
     "method.tangent_overhang_one.wrong": (
         "Este ~arco~ gira más de un cuarto de círculo: se regresa más allá de la ~tangente~ de un extremo."
     ),
@@ -123,12 +124,12 @@ MESSAGES = {
     "method.angles_turn_back.wrong": (
         "Cerca del final de este ~arco~ la ~separación~ regresa sobre la visual. Así no puede fijar la ~estaca~."
     ),
-    "method.angles_turn_back.remedy": "Use por mitades, dos ~cintas~ o girar desde el ~centro~.",
+    "method.angles_turn_back.remedy": "Use otro método: por mitades, dos ~cintas~ o girar desde el ~centro~.",
     "method.chain_long.wrong": (
         "Con tantas ~estacas~, cada una puesta desde la anterior, los errores se juntarían demasiado."
     ),
     "method.chain_long.remedy": "Use ~separaciones~ más grandes, u otro método.",
-    "method.too_many.wrong": "Con ~separaciones~ tan chicas saldrían más ~estacas~ de las que nadie clava.",
+    "method.too_many.wrong": "Con ~separaciones~ tan chicas saldrían más ~estacas~ de las que cualquiera clavaría.",
     "method.too_many.remedy": "Use ~separaciones~ más grandes, u otro método.",
     "method.too_small.wrong": (
         "Aquí sus pasos son más chicos que las marcas de la ~cinta~: dos puntos caerían en el mismo lugar."

@@ -4,13 +4,15 @@
 
 MESSAGES = {
     "mistake.burned_foot": (
-        "Una vez se sostuvo la ~cinta~ en la marca {burn} sin restarla: {mark} necesita {right}, y solo se midió "
-        "{wrong}."
+        "Una vez se sostuvo la ~cinta~ en la marca de {burn} sin restarla: {mark} necesita {right}, y solo se "
+        "midió {wrong}."
     ),
     "mistake.burned_foot.instead": (
         "Diga en voz alta la marca que sostiene, siempre, y mida otra vez desde la punta de la ~cinta~."
     ),
-    "mistake.burned_foot_all": "Cada medida larga empezó en la marca {burn} y no se restó: a todas les falta {short}.",
+    "mistake.burned_foot_all": (
+        "Cada medida larga empezó en la marca de {burn} y no se restó: a todas les falta {short}."
+    ),
     "mistake.burned_foot_all.instead": (
         "Diga en voz alta la marca que sostiene, siempre, y mida una otra vez desde la punta de la ~cinta~."
     ),
@@ -38,7 +40,7 @@ MESSAGES = {
     "mistake.wrong_hand": "Toda la curva se trazó del lado equivocado.",
     "mistake.wrong_hand.instead": "{told}",
     "mistake.wrong_hand.unseen": (
-        "NINGUNA ~revisión~ de esta hoja lo detecta: todas las distancias siguen dando lo que deben. {told}"
+        "NINGUNA ~revisión~ de esta hoja lo detecta: cada distancia sigue dando lo que debe. {told}"
     ),
     "mistake.diameter": "Se midió el diámetro en vez del ~radio~: {wrong} en vez de {right}.",
     "mistake.diameter.instead": "Pregunte si el número del ~plano~ es ~radio~ o diámetro.",
@@ -85,7 +87,7 @@ MESSAGES = {
         "permite {tolerance}."
     ),
     "mistake.slid": "Su propio paso lo muestra: {start} a {end} daría {reads}; debe dar {should}.",
-    "mistake.draw.title": "Y si pasa: las ~estacas~ tras una equivocación",
+    "mistake.draw.title": "Y si pasa: las ~estacas~ después de una equivocación",
     "mistake.draw.desc": "{text} {told} {hand}",
     "mistake.draw.each": "{name} quedaría a {shown} de su lugar.",
     "mistake.draw.square": "cuadro: donde va la ~estaca~",

@@ -19,8 +19,8 @@ MESSAGES = {
         "{tolerance}."
     ),
     "rule.alternate": (
-        "Las ~separaciones~ iguales no lo muestran; la ~flecha~ sobre una ~estaca~ sí y otra no, sí. Es {true} en "
-        "todo el ~arco~, pero {wrong} en {at} por cuartos (hay {apart} entre las dos)."
+        "Las ~separaciones~ iguales no lo muestran. Lo muestra la ~flecha~ sobre una ~estaca~ sí y otra no. Es "
+        "{true} en todo el ~arco~, pero {wrong} en {at} por cuartos (hay {apart} entre las dos)."
     ),
     "rule.good_up_to": (
         "Con ~cuerda del arco~ de {chord}, los cuartos cumplen {tolerance} hasta una ~flecha~ de {rise}. Eso es "
@@ -51,12 +51,12 @@ MESSAGES = {
     "check.no_judge": "No decide: las lecturas varían más de la mitad de eso.",
     "check.external": "Esquina P a {end}: debe dar {shown}.",
     "gap.left": (
-        "Las ~estacas~ quedan cada {gap}, en recto. Tramos rectos saldrían del ~arco~ por {rise} en su ~punto "
-        "medio~; una ~tabla~ doblada lo sigue mucho mejor."
+        "Las ~estacas~ quedan cada {gap}, medido en línea recta. Los tramos rectos fallarían del ~arco~ por "
+        "{rise} en su ~punto medio~; una ~tabla~ doblada lo sigue mucho mejor."
     ),
     "gap.left_got": (
-        "Las ~estacas~ quedan hasta a {gap}, en recto. Ahí un tramo recto saldría del ~arco~ por {rise} en su "
-        "~punto medio~; una ~tabla~ doblada lo sigue mucho mejor."
+        "Las ~estacas~ quedan hasta a {gap}, medido en línea recta. Ahí un tramo recto fallaría del ~arco~ por "
+        "{rise} en su ~punto medio~; una ~tabla~ doblada lo sigue mucho mejor."
     ),
     "stick.level": "ronda {level}: {stakes}",
     "stick.to": "{first} a {last}",
@@ -86,8 +86,8 @@ MESSAGES = {
         "({hold})."
     ),
     "fit.do_not_build": (
-        "No construya esto: pregunte. Con la ~cuerda del arco~ medida ({found}, en el ~plano~ {drawn}) los "
-        "extremos quebrarían {kink}, o cambiaría la curva."
+        "No construya esto: pregunte. La ~cuerda del arco~ medida es {found}, la del ~plano~ {drawn}. Con la "
+        "medida, los extremos harían un quiebre de {kink}, o cambiaría la curva."
     ),
     "slip.stakes_chord": (
         "la ~cuerda del arco~ entre las ~estacas~ tomada por A0 a B0 de la línea del ~plano~: sería {would_be}."

@@ -42,7 +42,7 @@ MESSAGES = {
     "sheet.measure": "medida",
     "sheet.value": "valor",
     "sheet.drawn": "línea del ~plano~",
-    "sheet.held": "línea que se sigue ahora",
+    "sheet.held": "línea que se mantiene ahora",
     "sheet.staked": "línea de las ~estacas~",
     "sheet.none": "no hay",
     "sheet.given": "dato",
@@ -52,12 +52,12 @@ MESSAGES = {
     "sheet.yes": "sí",
     "sheet.no": "NO",
     "sheet.given_caption": "Los datos junto al ~arco~ que mejor les queda",
-    "sheet.drawn_to_face": "El ~plano~ está acotado a la ~cara del concreto~.",
-    "sheet.drawn_to_back": "El ~plano~ está acotado a la cara de atrás.",
-    "sheet.drawn_to_centre": "El ~plano~ está acotado al eje central.",
-    "sheet.drawn_to_flow line": "El ~plano~ está acotado a la ~línea de flujo~ de la cuneta.",
-    "sheet.drawn_to_lip": "El ~plano~ está acotado al ~labio~ de la cuneta.",
-    "sheet.drawn_to_unsure": "Todavía no se sabe a qué línea está acotado el ~plano~.",
+    "sheet.drawn_to_face": "Las medidas del ~plano~ van a la ~cara del concreto~.",
+    "sheet.drawn_to_back": "Las medidas del ~plano~ van a la cara de atrás.",
+    "sheet.drawn_to_centre": "Las medidas del ~plano~ van al eje central.",
+    "sheet.drawn_to_flow line": "Las medidas del ~plano~ van a la ~línea de flujo~ de la cuneta.",
+    "sheet.drawn_to_lip": "Las medidas del ~plano~ van al ~labio~ de la cuneta.",
+    "sheet.drawn_to_unsure": "Todavía no se sabe a qué línea van las medidas del ~plano~.",
     "sheet.hold": "mantener",
     "sheet.radius": "~radio~",
     "sheet.rise": "~flecha~",
@@ -84,8 +84,8 @@ MESSAGES = {
     "sheet.from_to": "{start} a {end}",
     "sheet.every_string": "Lo mismo para los {count} ~hilos~ entre ~estacas~ vecinas, de {first} a {last}.",
     "sheet.to_got": "¿~Estaca~ fuera de lugar? Escriba lo que midió",
-    "sheet.to_square": "Todos los modos de ponerlo ~a escuadra~",
-    "sheet.square": "Manténgalo ~a escuadra~. {text} {best}",
+    "sheet.to_square": "Todos los modos de sacar escuadra",
+    "sheet.square": "Manténgala ~a escuadra~. {text} {best}",
     "sheet.square_each": (
         "Mantenga cada una ~a escuadra~: mueva la ~estaca~ de lado hasta que sus dos ~cuerdas cortas~ den igual."
     ),
@@ -93,7 +93,7 @@ MESSAGES = {
         "Con una ~flecha~ tan corta, medio ~hilo~ y las ~cuerdas cortas~ difieren menos de una marca. Aquí todas "
         "dan {shown}."
     ),
-    "sheet.squaring": "Modos de ponerlo ~a escuadra~, y lo que hace un error chico",
+    "sheet.squaring": "Modos de sacar escuadra, y lo que hace un error chico",
     "sheet.squaring_how": "Use el primero para el que haya espacio.",
     "sheet.squaring_level": "Ronda {level}, ~flecha~ {sagitta}",
     "sheet.checks_intro": (
@@ -109,7 +109,7 @@ MESSAGES = {
         "Aquí ninguna ~revisión~ decide por sí sola. Trabaje más fino, o mida otra vez cada ~estaca~ desde A y B."
     ),
     "sheet.checks_closing_alone": (
-        "La última ~separación~, medida arriba, es la ~revisión~ aquí: ninguna otra decide por sí sola."
+        "La última ~separación~, medida arriba, es aquí la ~revisión~: ninguna otra decide por sí sola."
     ),
     "sheet.gap_odd": "{names}: {shown}",
     "sheet.check_first": "{kind}, {where}: {shown}",
@@ -137,7 +137,7 @@ MESSAGES = {
     "sheet.limit": "límite",
     "sheet.worst_case": "peor caso",
     "sheet.check_alternate": "~flecha~ sobre una ~estaca~ sí y otra no",
-    "sheet.check_alternate_uneven": "~punto medio~ del ~hilo~ derecho a la ~estaca~",
+    "sheet.check_alternate_uneven": "del ~punto medio~ del ~hilo~, directo a la ~estaca~",
     "sheet.check_ordinate": "~a escuadra~ del ~hilo~ A a B",
     "sheet.check_cross": "diagonal larga",
     "sheet.check_half": "~cuerda corta~",
@@ -181,7 +181,7 @@ MESSAGES = {
     "sheet.way_worst_stake": "peor ~estaca~",
     "sheet.way_fair": "{miss} ({fair})",
     "sheet.way_readings": "lecturas",
-    "sheet.way_longest": "medida más larga",
+    "sheet.way_longest": "tirada más larga",
     "sheet.way_people": "personas",
     "sheet.way_yes": "sí",
     "sheet.way_unsound": "no es de fiar: las líneas cruzan muy cerradas, o los errores se juntan",

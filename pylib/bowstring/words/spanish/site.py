@@ -7,10 +7,10 @@ MESSAGES = {
     "site.whole.remedy": "Dé un número entero.",
     "site.rows.wrong": "Aquí va una lista de {most} filas a lo más.",
     "site.rows.remedy": "Dé una lista, o no la ponga.",
-    "site.stops_unsaid.wrong": "No se dijo qué estorba este obstáculo.",
+    "site.stops_unsaid.wrong": "No se dijo qué impide este obstáculo.",
     "site.stops_unsaid.remedy": (
-        "Diga ~cinta~ (tape) si no pasa ni ~cinta~ ni visual (un muro, una bodega). Diga pies (feet) si ahí no se "
-        "puede parar, pero la ~cinta~ cruza (un charco, una jardinera)."
+        "Diga ~cinta~ (tape) si no pasa ni ~cinta~ ni visual (un muro, una bodega). Diga pies (feet) si ahí no "
+        "se puede parar, pero la ~cinta~ cruza (un estanque, una jardinera)."
     ),
     "site.outline_short.wrong": "Un contorno necesita tres esquinas o más.",
     "site.outline_short.remedy": (
@@ -30,7 +30,7 @@ MESSAGES = {
     "site.circle_small.remedy": "Dé {least} o más, y revise la unidad.",
     "site.obstacle": "Obstáculo {number}",
     "site.obstacle_name.wrong": '"{name}" se puede confundir con un punto del ~trazo~.',
-    "site.obstacle_name.remedy": "Llámelo por lo que es, como bodega, charco o árbol viejo.",
+    "site.obstacle_name.remedy": "Llámelo por lo que es, como bodega, estanque o árbol viejo.",
     "site.obstacle_twice.wrong": "Dos obstáculos se llaman {name}.",
     "site.obstacle_twice.remedy": "Dé a cada uno su nombre, para que la hoja diga cuál estorba.",
     "site.error_large.wrong": "Ese no es un error chico: {most} a lo más.",
@@ -44,10 +44,12 @@ MESSAGES = {
     "site.known_twice.wrong": "Dos ~puntos conocidos~ se llaman {name}.",
     "site.known_twice.remedy": "Dé a cada uno su nombre.",
     "site.known_place.wrong": "No se dijo dónde está el ~punto conocido~ {name}.",
-    "site.known_place.remedy": "Dé x (a lo largo de la ~cuerda del arco~ desde A) y y (fuera de ella, hacia la curva).",
+    "site.known_place.remedy": (
+        "Dé x (a lo largo de la ~cuerda del arco~ desde A) e y (fuera de ella, hacia la curva)."
+    ),
     "site.known_off.wrong": "El ~punto conocido~ {name} está a {off} del {name} del ~trazo~.",
     "site.known_off.remedy": (
-        "Un extremo dado como ~punto conocido~ necesita su lugar en el ~trazo~, x {x} y y 0. Si está en otra "
+        "Un extremo dado como ~punto conocido~ necesita su lugar en el ~trazo~: x {x}, y 0. Si está en otra "
         "parte, dé la ~cuerda del arco~ medida, u otro nombre."
     ),
     "site.no_such_mark.wrong": "Ese punto no existe en el terreno.",
@@ -88,7 +90,7 @@ MESSAGES = {
     "site.stations_method.remedy": "Escoja ~ordenadas~, o quite las estaciones.",
     "site.parallel_close.wrong": "Ese ~hilo~ es la ~cuerda del arco~ A-B misma, o casi.",
     "site.parallel_close.remedy": (
-        "Dé {least} o más, con un menos detrás de la ~cuerda del arco~. Para ~ordenadas~ desde A-B quítelo."
+        "Dé {least} o más, con signo menos detrás de la ~cuerda del arco~. Para ~ordenadas~ desde A-B quítelo."
     ),
     "site.halve_first_method.wrong": "Ir por mitades antes de otro método solo va con ~ordenadas~.",
     "site.halve_first_method.remedy": "Escoja ~ordenadas~, o quítelo.",

@@ -7,7 +7,7 @@ MESSAGES = {
     "form.section_options.help": "Déjelas en blanco si no tiene un motivo; se usan los valores normales.",
     "form.section_tape": "~Cinta~ y ~cuadrilla~",
     "form.section_tape.help": "Deciden qué métodos se pueden usar, y qué tan exactas quedan las ~estacas~.",
-    "form.section_room": "Hasta dónde hay lugar",
+    "form.section_room": "Espacio para trabajar",
     "form.section_known": "~Puntos conocidos~",
     "form.section_known.help": (
         "Puntos que ya están en el terreno. Las ~cintas~ y el instrumento pueden salir de ellos."
@@ -43,7 +43,7 @@ MESSAGES = {
     "form.method.coordinates": "coordenadas",
     "form.method_apart": "Métodos de instrumento y de carretera:",
     "form.tangent_from": "Desde la ~tangente~, saliendo de",
-    "form.tangent_from.help": "Con los dos extremos salen más cortas. Use uno solo donde el otro no tiene lugar.",
+    "form.tangent_from.help": "Con los dos extremos salen más cortas. Use uno solo donde el otro no tiene espacio.",
     "form.tangent_from.both": "los dos extremos",
     "form.tangent_from.A": "extremo A",
     "form.tangent_from.B": "extremo B",
@@ -55,7 +55,8 @@ MESSAGES = {
     "form.halve_first.help": "0 a 6, para ~ordenadas~. Así salen más cortas, desde cada ~cuerda corta~.",
     "form.stations": "~Ordenadas~ a",
     "form.stations.help": (
-        "Distancias desde A a lo largo de la ~cuerda del arco~, con ; entre ellas. Reemplazan los pasos iguales."
+        "Distancias desde A a lo largo de la ~cuerda del arco~, con ; entre ellas. Reemplazan las ~separaciones~ "
+        "iguales."
     ),
     "form.first_gap": "Primera ~separación~",
     "form.first_gap.help": "Distancia de A a la primera ~estaca~; la última ~separación~ se lleva lo que sobra.",
@@ -69,7 +70,7 @@ MESSAGES = {
     "form.centre_reachable.reachable": "se alcanza",
     "form.tape_class": "Clase de exactitud de la ~cinta~",
     "form.tape_class.help": (
-        "Impresa cerca del cero de la ~cinta~: I, II o III. Con mejor clase, las medidas largas salen más exactas."
+        "Impresa cerca del cero de la ~cinta~: I, II o III. Con mejor clase, las tiradas largas salen más exactas."
     ),
     "form.tape_class.none": "la clase normal",
     "form.tape_class.I": "I",
@@ -91,19 +92,19 @@ MESSAGES = {
     "form.ground_diameter.help": "Con el ~centro~, en vez de esquinas. Ponga lo más ancho.",
     "form.ground_outline": "Esquinas, en orden",
     "form.ground_outline.help": (
-        "Cada una como x, y con ; entre ellas. La x va por la ~cuerda del arco~ desde A. La y sale de ella hacia la "
-        "curva, con menos detrás de la ~cuerda del arco~. Como 12, -3; 20, -3; 16, -8."
+        "Cada una como x, y con ; entre ellas. La x va por la ~cuerda del arco~ desde A. La y sale de ella hacia "
+        "la curva, con signo menos detrás de la ~cuerda del arco~. Como 12, -3; 20, -3; 16, -8."
     ),
-    "form.room_behind": "Lugar detrás de la ~cuerda del arco~",
+    "form.room_behind": "Espacio detrás de la ~cuerda del arco~",
     "form.room_behind.help": "Hasta dónde se puede ir hacia atrás. En blanco: sin límite.",
-    "form.room_inside": "Lugar por dentro de la curva",
+    "form.room_inside": "Espacio por dentro de la curva",
     "form.room_inside.help": "De la curva hacia su ~centro~.",
-    "form.room_outside": "Lugar por fuera de la curva",
+    "form.room_outside": "Espacio por fuera de la curva",
     "form.room_outside.help": "De la curva, alejándose de su ~centro~.",
     "form.parallel": "~Hilo~ paralelo a A-B: a cuánto de ella",
     "form.parallel.help": (
-        "Para ~ordenadas~ donde A-B misma está tapada. Con menos queda detrás de A-B, como -8; sin menos el ~hilo~ "
-        "queda hacia la curva. La hoja lo compara con los otros métodos. Para sus números escoja ~ordenadas~."
+        "Para ~ordenadas~ donde A-B misma está tapada. Con signo menos queda detrás de A-B, como -8; sin él, el "
+        "~hilo~ queda hacia la curva. La hoja lo compara con los otros métodos. Para usarlo, escoja ~ordenadas~."
     ),
     # known marks
     "form.known_name": "Nombre",
@@ -111,19 +112,19 @@ MESSAGES = {
     "form.known_x": "A lo largo de la ~cuerda del arco~",
     "form.known_x.help": "x, de A hacia B.",
     "form.known_y": "Fuera de la ~cuerda del arco~",
-    "form.known_y.help": "y, hacia la curva; con menos detrás de la ~cuerda del arco~.",
+    "form.known_y.help": "y, hacia la curva; con signo menos detrás de la ~cuerda del arco~.",
     "form.known_sigma": "Cuánto puede fallar",
     "form.known_sigma.help": "Una desviación estándar en x e y. En blanco: es exacto.",
     # the slope
-    "form.fall_along": "Caída de A a B",
-    "form.fall_along.help": "Con menos donde el terreno sube.",
-    "form.fall_across": "Caída alejándose de la ~cuerda del arco~",
-    "form.fall_across.help": "Hacia el lado de la curva; con menos donde sube.",
+    "form.fall_along": "Cuánto baja el terreno de A a B",
+    "form.fall_along.help": "Con signo menos donde el terreno sube.",
+    "form.fall_across": "Cuánto baja al alejarse de la ~cuerda del arco~",
+    "form.fall_across.help": "Hacia el lado de la curva; con signo menos donde sube.",
     # errors
     "form.error_read": "Leer la ~cinta~",
-    "form.error_read.help": "En un extremo de una medida. Importa más donde se suman muchos largos cortos.",
+    "form.error_read.help": "En un extremo de una tirada. Importa más donde se suman muchos tramos cortos.",
     "form.error_scale": "La escala de la ~cinta~",
-    "form.error_scale.help": "Como parte de uno: 0.0002 es 1 parte en 5,000. Importa en medidas largas.",
+    "form.error_scale.help": "En decimal: 0.0002 es 1 parte en 5,000. Importa en tiradas largas.",
     "form.error_stake": "Aplomar y clavar",
     "form.error_stake.help": "A cuánto queda una ~estaca~ de donde se tuvo.",
     "form.error_line": "Seguir un ~hilo~",

@@ -25,13 +25,13 @@ MESSAGES = {
         "sola va de uno a otro. El siguiente paso los comprueba."
     ),
     "step.prove_two": (
-        "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga un ~clavo~ {nail} a {length0} "
-        "de {start}. De {nail} a {end} debe dar {rest}; las dos tiradas sumadas son {whole}. Si no da, pare y anote "
-        "cuánto suman las dos tiradas."
+        "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga el ~clavo~ {nail} a "
+        "{length0} de {start}. De {nail} a {end} debe dar {rest}; las dos tiradas sumadas son {whole}. Si no da, "
+        "pare y anote cuánto suman las dos tiradas."
     ),
     "step.prove_parts": (
-        "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga ~clavos~ cada {length0} a "
-        "partir de {start}: de {nail} a {last}. De {last} a {end} debe dar {rest}; todas las tiradas sumadas son "
+        "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sobre él, ~a nivel~, ponga los ~clavos~ {nail} a "
+        "{last}, cada {length0} desde {start}. De {last} a {end} debe dar {rest}; todas las tiradas sumadas son "
         "{whole}. Si no da, pare y anote cuánto suman."
     ),
     "step.prove_beside": (
@@ -58,9 +58,9 @@ MESSAGES = {
         "atrás de {start}: S y {start} dan su dirección."
     ),
     "step.from_straight": (
-        "Siga la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a escuadra~ a la "
-        "{turn} (de espaldas a S): ponga {end}{second_landmark}, el PT. Sin cambiar esa distancia desde F, mueva {end} "
-        "hasta que {start} a {end} dé {length2}."
+        "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
+        "escuadra~ a la {turn} (de espaldas a S): ponga {end}{second_landmark}, el PT. Sin cambiar esa distancia "
+        "desde F, mueva {end} hasta que {start} a {end} dé {length2}."
     ),
     "step.from_straight_back": (
         "Desde {start} mida hacia atrás sobre la recta, hacia S, {length0}: marque F. En F mida {length1} ~a escuadra~ "
@@ -68,14 +68,14 @@ MESSAGES = {
         "{end} hasta que {start} a {end} dé {length2}."
     ),
     "step.from_straight_untaped": (
-        "Siga la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida ~a escuadra~ a la {turn} "
-        "(de espaldas a S) {length1}: ponga {end}{second_landmark}, el PT. Cuádrelo con {square}. El siguiente paso lo "
-        "comprueba."
+        "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
+        "escuadra~ a la {turn} (de espaldas a S): ponga {end}{second_landmark}, el PT. Póngalo ~a escuadra~ con "
+        "{square}. El siguiente paso lo comprueba."
     ),
     "step.from_straight_back_untaped": (
-        "Desde {start} mida hacia atrás sobre la recta, hacia S, {length0}: marque F. En F mida ~a escuadra~ a la "
-        "{turn} (de espaldas a S) {length1}: ponga {end}{second_landmark}, el PT. Cuádrelo con {square}. El siguiente "
-        "paso lo comprueba."
+        "Desde {start} mida hacia atrás sobre la recta, hacia S, {length0}: marque F. En F mida {length1} ~a "
+        "escuadra~ a la {turn} (de espaldas a S): ponga {end}{second_landmark}, el PT. Póngalo ~a escuadra~ con "
+        "{square}. El siguiente paso lo comprueba."
     ),
     "step.have_corner": (
         "Busque la esquina P, el PI, donde se cruzan las dos rectas. Marque S sobre la recta del lado de "
@@ -114,11 +114,11 @@ MESSAGES = {
         "{end} debe dar {length2}."
     ),
     "step.offset_square_out": (
-        "{end}: en {start} mida {length0} ~a escuadra~ de la recta, alejándose de la mitad de la curva. Ponga ahí "
-        "{end}."
+        "{end}: en {start} mida {length0} ~a escuadra~ de la recta, alejándose del ~centro~ de la curva. Ponga "
+        "ahí {end}."
     ),
     "step.offset_square_in": (
-        "{end}: en {start} mida {length0} ~a escuadra~ de la recta, hacia la mitad de la curva. Ponga ahí {end}."
+        "{end}: en {start} mida {length0} ~a escuadra~ de la recta, hacia el ~centro~ de la curva. Ponga ahí {end}."
     ),
     "step.offset_toward_near": (
         "{end}: desde {start} mida {length0} hacia {other} y ponga ahí una marca. Desde ella mida {length1} ~a "
@@ -155,14 +155,15 @@ MESSAGES = {
         "{hand} (mirando de {start} a {end}). Clave {stake}. Mida {length1} por segunda vez."
     ),
     "step.stake": (
-        "{stake}: ~hilo~ de {start} a {end}. Su ~punto medio~ queda a {length0} de cada extremo. Ahí mida {length1} ~a "
-        "escuadra~ a la {hand} (mirando de {start} a {end}). Sin cambiar esa distancia, mueva {stake} de lado hasta "
-        "que {start} a {stake} y {stake} a {end} den igual ({half_chord}). Eso la pone ~a escuadra~ y nada más. Mida "
-        "{length1} por segunda vez. Clave {stake}."
+        "{stake}: ~hilo~ de {start} a {end}. Su ~punto medio~ queda a {length0} de cada extremo. Ahí mida "
+        "{length1} ~a escuadra~ a la {hand} (mirando de {start} a {end}). Sin cambiar esa distancia, mueva "
+        "{stake} de lado hasta que {start} a {stake} y {stake} a {end} den igual ({half_chord}). Eso solo la "
+        "pone ~a escuadra~: mida {length1} por segunda vez. Clave {stake}."
     ),
     "step.stake_crossed": (
-        "{stake}: aquí no se puede usar su ~punto medio~. Cruce {length0} desde {start} con {length1} desde {end}, a "
-        "la {cross_hand} (mirando de {start} a {end}). Clave {stake}, y mida las dos por segunda vez."
+        "{stake}: aquí no se puede usar el ~punto medio~ del ~hilo~. Cruce {length0} desde {start} con {length1} "
+        "desde {end}, a la {cross_hand} (mirando de {start} a {end}). Clave {stake}, y mida las dos por segunda "
+        "vez."
     ),
     "step.got_short": "está a {shown}",
     "step.back_short": "{shown}, para el OTRO lado ({hand})",

@@ -5,8 +5,8 @@ sites."""
 
 MESSAGES = {
     "note.steep": (
-        "Entre {start} y {end} la ~separación~ en línea recta es {gap}: ahí la curva va muy inclinada contra su "
-        "~hilo~. Para ~estacas~ más cercanas dé una ~separación~ máxima, o póngalas por mitades."
+        "Entre {start} y {end} la ~separación~ en línea recta es {gap}: ahí la curva se aparta muy rápido de su "
+        "~hilo~. Para ~estacas~ más juntas, anote una ~separación~ máxima, o póngalas por mitades."
     ),
     "note.halve_first_wins": (
         "Se pidieron primero por mitades y también un ~hilo~ paralelo. Se usó primero por mitades."
@@ -16,12 +16,12 @@ MESSAGES = {
         "~cinta~ para las distancias que siguen."
     ),
     "step.ordinate_mid": (
-        "{stake}: del ~punto medio~ del ~hilo~ hacia {end} marque {length0}. Ahí mida ~a escuadra~ a la {hand} "
-        "(mirando de A a B) {length1}. Clave {stake}."
+        "{stake}: del ~punto medio~ del ~hilo~ hacia {end} marque {length0}. Ahí mida {length1} ~a escuadra~ a "
+        "la {hand} (mirando de A a B). Clave {stake}."
     ),
     "step.ordinate_middle": (
-        "{stake}: en el ~punto medio~ del ~hilo~ mida ~a escuadra~ a la {hand} (mirando de A a B) {length0}. Clave "
-        "{stake}."
+        "{stake}: en el ~punto medio~ del ~hilo~ mida {length0} ~a escuadra~ a la {hand} (mirando de A a B). "
+        "Clave {stake}."
     ),
     "step.parallel_crossed_curve": (
         "{peg}, un extremo del ~hilo~ paralelo: cruce {length0} desde {start} con {length1} desde {end}. Queda a la "
@@ -32,24 +32,24 @@ MESSAGES = {
         "{other_hand} (mirando de A a B), del lado contrario a la curva. Clave una ~estaca de acero~ en {peg}."
     ),
     "step.parallel_squared_curve": (
-        "{peg}, un extremo del ~hilo~ paralelo: en {start} mida ~a escuadra~ del ~hilo~ A-B {length0}. Queda a la "
-        "{hand} (mirando de A a B), del lado de la curva. Clave una ~estaca de acero~ en {peg}."
+        "{peg}, un extremo del ~hilo~ paralelo: en {start} mida {length0} ~a escuadra~ del ~hilo~ A-B. Queda a "
+        "la {hand} (mirando de A a B), del lado de la curva. Clave una ~estaca de acero~ en {peg}."
     ),
     "step.parallel_squared_behind": (
-        "{peg}, un extremo del ~hilo~ paralelo: en {start} mida ~a escuadra~ del ~hilo~ A-B {length0}. Queda a la "
-        "{other_hand} (mirando de A a B), del lado contrario a la curva. Clave una ~estaca de acero~ en {peg}."
+        "{peg}, un extremo del ~hilo~ paralelo: en {start} mida {length0} ~a escuadra~ del ~hilo~ A-B. Queda a "
+        "la {other_hand} (mirando de A a B), del lado contrario a la curva. Clave una ~estaca de acero~ en {peg}."
     ),
     "step.parallel_crossed": (
         "Mida {start} a {end}: debe dar {length0}, igual que A a B. A a {end} y B a {start} deben dar igual entre sí. "
         "Si no, ponga otra vez las dos ~estacas de acero~. Tienda el ~hilo~ de {start} a {end}: queda paralelo a A-B."
     ),
     "step.parallel_squared": (
-        "Mida {start} a {end}: debe dar {length0}, igual que A a B. Si no, ponga otra vez las dos ~a escuadra~. Tienda "
-        "el ~hilo~ de {start} a {end}: queda paralelo a A-B."
+        "Mida {start} a {end}: debe dar {length0}, igual que A a B. Si no, saque las dos ~a escuadra~ otra vez. "
+        "Tienda el ~hilo~ de {start} a {end}: queda paralelo a A-B."
     ),
     "step.parallel_strung": (
-        "Tienda el ~hilo~ de {start} a {end}. La ~cinta~ no alcanza de una a otra: ponga dos veces cada esquina ~a "
-        "escuadra~."
+        "Tienda el ~hilo~ de {start} a {end}. La ~cinta~ no alcanza de una a otra: saque cada esquina ~a "
+        "escuadra~ dos veces."
     ),
     "step.parallel_stood": (
         "Mida {start} a {end}: debe dar {length0}. Si no, mida otra vez dónde están las dos ~estacas de acero~. Tienda "
@@ -61,44 +61,44 @@ MESSAGES = {
         "queda paralelo a A-B. Las distancias que siguen toman eso en cuenta."
     ),
     "step.parallel_toward_on": (
-        "{stake}: en el ~hilo~ paralelo de {start} hacia {end} marque {length0}. Ahí mida ~a escuadra~ a la "
-        "{cross_hand} (mirando de {start} a {end}), hacia A-B, {length1}. Clave {stake}."
+        "{stake}: en el ~hilo~ paralelo de {start} hacia {end} marque {length0}. Ahí mida {length1} ~a escuadra~ "
+        "a la {cross_hand} (mirando de {start} a {end}), hacia A-B. Clave {stake}."
     ),
     "step.parallel_away_on": (
-        "{stake}: en el ~hilo~ paralelo de {start} hacia {end} marque {length0}. Ahí mida ~a escuadra~ a la "
-        "{cross_hand} (mirando de {start} a {end}), alejándose de A-B, {length1}. Clave {stake}."
+        "{stake}: en el ~hilo~ paralelo de {start} hacia {end} marque {length0}. Ahí mida {length1} ~a escuadra~ "
+        "a la {cross_hand} (mirando de {start} a {end}), alejándose de A-B. Clave {stake}."
     ),
     "step.parallel_toward_past": (
-        "{stake}: prolongue el ~hilo~ paralelo de {end} más allá de {start}, {length0}. Ahí mida ~a escuadra~ a la "
-        "{cross_hand} (mirando como de {start} a {end}), hacia A-B, {length1}. Clave {stake}."
+        "{stake}: prolongue el ~hilo~ paralelo de {end} más allá de {start}, {length0}. Ahí mida {length1} ~a "
+        "escuadra~ a la {cross_hand} (mirando como de {start} a {end}), hacia A-B. Clave {stake}."
     ),
     "step.parallel_away_past": (
-        "{stake}: prolongue el ~hilo~ paralelo de {end} más allá de {start}, {length0}. Ahí mida ~a escuadra~ a la "
-        "{cross_hand} (mirando como de {start} a {end}), alejándose de A-B, {length1}. Clave {stake}."
+        "{stake}: prolongue el ~hilo~ paralelo de {end} más allá de {start}, {length0}. Ahí mida {length1} ~a "
+        "escuadra~ a la {cross_hand} (mirando como de {start} a {end}), alejándose de A-B. Clave {stake}."
     ),
     "step.parallel_toward_end": (
-        "{stake}: vaya a {start}, en el ~hilo~ paralelo. Ahí mida ~a escuadra~ a la {cross_hand} (mirando de {start} a "
-        "{end}), hacia A-B, {length0}. Clave {stake}."
+        "{stake}: vaya a {start}, en el ~hilo~ paralelo. Ahí mida {length0} ~a escuadra~ a la {cross_hand} "
+        "(mirando de {start} a {end}), hacia A-B. Clave {stake}."
     ),
     "step.parallel_away_end": (
-        "{stake}: vaya a {start}, en el ~hilo~ paralelo. Ahí mida ~a escuadra~ a la {cross_hand} (mirando de {start} a "
-        "{end}), alejándose de A-B, {length0}. Clave {stake}."
+        "{stake}: vaya a {start}, en el ~hilo~ paralelo. Ahí mida {length0} ~a escuadra~ a la {cross_hand} "
+        "(mirando de {start} a {end}), alejándose de A-B. Clave {stake}."
     ),
     "step.parallel_toward_mid": (
-        "{stake}: del ~punto medio~ del ~hilo~ paralelo hacia {end} marque {length0}. Ahí mida ~a escuadra~ a la "
-        "{cross_hand} (mirando de {start} a {end}), hacia A-B, {length1}. Clave {stake}."
+        "{stake}: del ~punto medio~ del ~hilo~ paralelo hacia {end} marque {length0}. Ahí mida {length1} ~a "
+        "escuadra~ a la {cross_hand} (mirando de {start} a {end}), hacia A-B. Clave {stake}."
     ),
     "step.parallel_away_mid": (
-        "{stake}: del ~punto medio~ del ~hilo~ paralelo hacia {end} marque {length0}. Ahí mida ~a escuadra~ a la "
-        "{cross_hand} (mirando de {start} a {end}), alejándose de A-B, {length1}. Clave {stake}."
+        "{stake}: del ~punto medio~ del ~hilo~ paralelo hacia {end} marque {length0}. Ahí mida {length1} ~a "
+        "escuadra~ a la {cross_hand} (mirando de {start} a {end}), alejándose de A-B. Clave {stake}."
     ),
     "step.parallel_toward_middle": (
-        "{stake}: vaya al ~punto medio~ del ~hilo~ paralelo. Ahí mida ~a escuadra~ a la {cross_hand} (mirando de "
-        "{start} a {end}), hacia A-B, {length0}. Clave {stake}."
+        "{stake}: vaya al ~punto medio~ del ~hilo~ paralelo. Ahí mida {length0} ~a escuadra~ a la {cross_hand} "
+        "(mirando de {start} a {end}), hacia A-B. Clave {stake}."
     ),
     "step.parallel_away_middle": (
-        "{stake}: vaya al ~punto medio~ del ~hilo~ paralelo. Ahí mida ~a escuadra~ a la {cross_hand} (mirando de "
-        "{start} a {end}), alejándose de A-B, {length0}. Clave {stake}."
+        "{stake}: vaya al ~punto medio~ del ~hilo~ paralelo. Ahí mida {length0} ~a escuadra~ a la {cross_hand} "
+        "(mirando de {start} a {end}), alejándose de A-B. Clave {stake}."
     ),
     "step.parallel_over_on": (
         "{stake}: en el ~hilo~ paralelo de {start} hacia {end} marque {length0}. Clave {stake} ahí, sobre el ~hilo~."
