@@ -246,8 +246,7 @@ def _words(figure: _Figure, typed: Typed) -> None:
         asked = say("numbers.other_side")
         figure.words(asked, _MIDDLE, y, "number", "quiet")
         free -= text_width(asked, "number") / 2 + 6.0
-    left, right = figure.ends
-    for end, x, anchor in ((left, 6.0, "start"), (right, _WIDTH - 6.0, "end")):
+    for end, (x, anchor) in zip(figure.ends, ((6.0, "start"), (_WIDTH - 6.0, "end")), strict=True):
         name = _cut(typed.get(f"ends-{end}", ""), free)
         if name:
             figure.words(name, x, y, "number", "quiet", anchor)
