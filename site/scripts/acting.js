@@ -12,7 +12,15 @@ function readingRow(check, nth) {
   return `read-${own.sort((one, other) => one - other)[nth] ?? free}`;
 }
 
-const OF_THE_DAY = /^(?:by|date|ticket|called|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
+// The fields that clear what was read at some checks, and say that those are taped anew, whatever stands in them by then.
+function cleared({ stake, checks }) {
+  const read = Object.entries(values()).filter(([name, check]) => /^read-[0-9]+-check$/.test(name) && checks.includes(check));
+  if (!read.length) return {};
+  const rows = read.flatMap(([name]) => [[name, ""], [name.replace(/check$/, "value"), ""]]);
+  return { ...Object.fromEntries(rows), anew: [stake, ...new Set(read.map(([, check]) => check))].join("|") };
+}
+
+const OF_THE_DAY = /^(?:by|date|ticket|called|anew|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
 
 const root = document.documentElement;
 
@@ -33,6 +41,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   }
 
   let again = 0; // the card that the checks sent back to, a stake to be set again, as long as nobody looks at anything else
+  let suspect = null; // that stake, and the checks that touch it
   // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
   function onward(from, face = "") {
     const to = from === again ? "checks" : face;
@@ -40,19 +49,23 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
   }
 
+  // What was read before the stake was set again says nothing of where it stands now.
+  const setAnew = (card) => (card === again && suspect ? cleared(suspect) : {});
+
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
-    go({ step, stake }) {
+    go({ step, stake, checks }) {
       again = stake === undefined ? 0 : Number(step);
+      suspect = checks === undefined ? null : { stake, checks: JSON.parse(checks) };
       place.go({ face: "stakes", card: Number(step) });
     },
     list: () => place.go({ face: "stakes", card: card(), panel: "list" }),
     done({ face }) {
       const one = standing();
       if (!one) return;
-      steps.stands(one, look.shown?.fixed);
+      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) });
       onward(one, face);
     },
     back() {
@@ -62,12 +75,16 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       place.go({ face: "stakes", card: before });
     },
     got: ({ step }) => place.go({ face: "stakes", card: Number(step) || card(), panel: "got" }),
+    "got-sure"({ sure }) {
+      look.gotTyped("sure", sure);
+      changed();
+    },
     keep: () => place.leave(),
     move: () => place.leave(),
     "use-got"() {
       const one = standing();
       if (!one) return;
-      steps.gotAt(one, look.shown?.fill, look.shown?.fixed);
+      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, look.shown?.fixed);
       onward(one);
     },
     fill({ fill: text, then }) {

@@ -59,6 +59,26 @@ def test_a_stake_that_the_checks_sent_to_leads_back_to_them(page: Page) -> None:
     expect(page).to_have_url(re.compile("#checks$"))
 
 
+def test_a_stake_that_was_set_again_has_its_checks_taped_anew(page: Page) -> None:
+    """What was read of it before says nothing of where it stands now."""
+    look_at(page, "checks")
+    wait_for(page, "computed")
+    page.locator("#checks [data-check='R3-R4-Q2'][data-nth='0']").fill('4"')
+    page.locator("#checks [data-check='R3-R4-Q2'][data-nth='0']").press("Tab")
+    set_again(page)
+    page.locator("[data-do=done]").click()
+    wait_for(page, "computed")
+    expect(page.locator("#checks .anew")).to_contain_text("was set again")
+    expect(page.locator("#checks [data-check='Q1-B'][data-nth='0']")).to_have_value("")
+    expect(page.locator("#checks [data-check='Q1-B'][data-nth='1']")).to_have_count(0)
+    expect(page.locator("#checks li.out")).to_have_count(0)
+    expect(page.locator("#checks [data-check='R3-R4-Q2'][data-nth='0']")).to_have_value('4"')
+    page.reload()
+    look_at(page, "checks")
+    wait_for(page, "computed")
+    expect(page.locator("#checks .anew")).to_contain_text("was set again")
+
+
 def test_who_went_elsewhere_meanwhile_goes_on_with_the_next_card(page: Page) -> None:
     card = set_again(page)
     look_at(page, "paper")

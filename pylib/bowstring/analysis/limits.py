@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import hypot
 
@@ -10,6 +10,7 @@ from bowstring.analysis.accuracy import NORMAL_95
 from bowstring.analysis.checks import Check
 from bowstring.analysis.spread import Spread
 from bowstring.construction import SCALE
+from bowstring.geometry.plane import Point, distance, unit_vector
 
 RECOMMENDED = 3
 """How many checks a crew in a hurry is told to make."""
@@ -26,6 +27,14 @@ def expected_out(check: Check, spread: Spread) -> float:
         for source, (x, y) in spread.shifts.get(mark, {}).items():
             moved[source] = moved.get(source, 0.0) + weight * (check.way.x * x + check.way.y * y)
     return NORMAL_95 * hypot(spread.errors.pull, *moved.values())
+
+
+def expected_between(start: str, end: str, at: Mapping[str, Point], spread: Spread) -> float:
+    """Return metres within which any distance between two marks stays when it is read once more, at 95 %."""
+    line = unit_vector(at[start], at[end])
+    return expected_out(
+        Check("step", start, end, distance(at[start], at[end]), 0.0, None, 0, line, {start: -1.0, end: 1.0}), spread
+    )
 
 
 @dataclass(frozen=True)

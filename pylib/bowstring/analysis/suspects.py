@@ -9,7 +9,7 @@ with two free numbers has to explain more than one with none.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot, log
 
 from bowstring.analysis.accuracy import NORMAL_95
@@ -17,7 +17,7 @@ from bowstring.analysis.checks import Check
 from bowstring.analysis.mistakes import reading_of
 from bowstring.analysis.pulls import MOST_PLACED
 from bowstring.construction import Marks, Move, Recipe, Stake, exact
-from bowstring.geometry.plane import Point
+from bowstring.geometry.plane import Point, unit_vector
 
 USUAL_SLIP = 10
 """A stake that was set wrong stands off by some so many limits of a check, or by as much as one is out."""
@@ -28,8 +28,18 @@ ENDS_STAND = 8.0
 AS_LIKELY = 6.0
 """Guesses nearer than this to the best one (in twice a logarithm, some 20 times) can't be told from it."""
 
-WITHIN = 1.3
-"""A guess explains a check when what it leaves of the reading is within so many limits."""
+WITHIN, NEARLY = 1 + 1e-9, 1.3
+"""A guess explains a check when what it leaves of the reading is within its limit, as of one that is in; within so many
+limits it is held against the others: a reading that is out by chance clears nobody."""
+
+PRESSED, HARDER = 12, 1.5
+"""How often a fit that nearly explains is held closer to the readings that it leaves out, and by how much each time."""
+
+PLAINLY = 1.25
+"""A stake stands off one way alone where that explains what was read and isn't so many times as far."""
+
+THIN = 1e-3
+"""Where a stake is guessed to stand off one way alone, so much of its size may be the other way."""
 
 ROUNDS = 4
 """Steps of the fit: a long displacement isn't quite in proportion."""
@@ -79,9 +89,11 @@ class Suspect:
     Attributes:
         mark: the stake or the end; of a slip its name.
         slip: whether it is one.
-        shift: metres, the least displacement that explains what was read; nothing for a slip.
+        shift: metres, the least displacement that explains what was read: across the arc alone, or along it alone,
+            where that does; nothing for a slip.
         along: the marks that were set from it and stand off with it; none where it stands off alone.
         badness: twice the negative logarithm of how likely it is, up to a constant: less is better.
+        explains: every reading is within its limit of what it would be; otherwise some are only nearly so.
     """
 
     mark: str
@@ -89,6 +101,7 @@ class Suspect:
     shift: Point
     along: tuple[str, ...]
     badness: float
+    explains: bool = True
 
     @property
     def far(self) -> float:
@@ -97,10 +110,12 @@ class Suspect:
 
 
 def suspects(
-    taped: Sequence[Taped], recipe: Recipe, stakes: Sequence[Stake], marks: Mapping[str, Point], slips: Sequence[Slip]
-) -> list[Suspect]:
+    taped: Sequence[Taped], recipe: Recipe, stakes: Sequence[Stake], marks: Mapping[str, Point], slips: Sequence[Slip],
+    centre: Point,
+) -> list[Suspect]:  # fmt: skip
     """Return what explains the readings, the best guess first, those alone that can't be told from it; empty where no
-    check is out, or nothing by itself explains them. ``marks``: all marks, those of the checks included."""
+    check is out, or nothing by itself explains them. ``marks``: all marks, those of the checks included; ``centre``:
+    that of the arc on which the stakes stand."""
     outs = [one for one in taped if one.out]
     if not outs:
         return []
@@ -108,9 +123,9 @@ def suspects(
     size = max(usual, max(abs(one.out_by) for one in outs))
     guesses = [guess for slip in slips if (guess := _of_slip(slip, taped))]
     for moving in _movings(recipe, stakes, marks, outs):
-        if not all(moving.touches(one) for one in outs if abs(one.out_by) > WITHIN * one.limit):
+        if not all(moving.touches(one) for one in outs if abs(one.out_by) > NEARLY * one.limit):
             continue  # an out check that doesn't hang on it clears it
-        guess = _fitted(moving, taped, size)
+        guess = _fitted(moving, taped, size, centre)
         if guess:
             guesses.append(guess)
     best: dict[str, Suspect] = {}
@@ -122,18 +137,18 @@ def suspects(
 
 def _of_slip(slip: Slip, taped: Sequence[Taped]) -> Suspect | None:
     left = [one.reads - reading_of(one.check, slip.at) for one in taped]
-    if not _explains(left, taped):
+    if not _explains(left, taped, NEARLY):
         return None
     bad = _chi(left, taped) + 2 * log(slip.among)
-    return Suspect(slip.name, True, Point(0.0, 0.0), (), bad)
+    return Suspect(slip.name, True, Point(0.0, 0.0), (), bad, _explains(left, taped))
 
 
 def _chi(left: Sequence[float], taped: Sequence[Taped]) -> float:
     return sum((out / one.sigma) ** 2 for out, one in zip(left, taped, strict=True))
 
 
-def _explains(left: Sequence[float], taped: Sequence[Taped]) -> bool:
-    return all(abs(out) <= WITHIN * one.limit for out, one in zip(left, taped, strict=True))
+def _explains(left: Sequence[float], taped: Sequence[Taped], within: float = WITHIN) -> bool:
+    return all(abs(out) <= within * one.limit for out, one in zip(left, taped, strict=True))
 
 
 class _Moving:
@@ -197,6 +212,12 @@ def _upstream(marks: Sequence[str], moves: Sequence[Move], sets: Mapping[str, in
     return todo
 
 
+def hanging_on(recipe: Recipe, mark: str) -> set[str]:
+    """Return a mark and all that was set from it."""
+    moves = _moves(recipe)
+    return {mark, *(moves[number].mark for number in _hanging(mark, _users(moves), moves))}
+
+
 def _users(moves: Sequence[Move]) -> dict[str, list[int]]:
     """The numbers of the moves that start from a mark, by that mark."""
     users: dict[str, list[int]] = {}
@@ -217,8 +238,22 @@ def _hanging(mark: str, users: Mapping[str, list[int]], moves: Sequence[Move]) -
     return sorted(seen)
 
 
-def _fitted(moving: _Moving, taped: Sequence[Taped], size: float) -> Suspect | None:
-    """The displacement that explains the readings best, where one does; ``size``: its expected deviation, metres.
+@dataclass(frozen=True)
+class _Prior:
+    """How far a mark stands off before anything is read of it: deviations along a way and square to it, metres."""
+
+    way: Point
+    along: float
+    off: float
+
+    def weights(self) -> tuple[float, float, float]:
+        """Return what it adds to the normal equations: to x x, to y y and to x y."""
+        x, y, a, b = self.way.x, self.way.y, 1 / self.along**2, 1 / self.off**2
+        return a * x * x + b * y * y, a * y * y + b * x * x, (a - b) * x * y
+
+
+def _fitted(moving: _Moving, taped: Sequence[Taped], size: float, centre: Point) -> Suspect | None:
+    """The least displacement that explains the readings, where one does; ``size``: its expected deviation, metres.
 
     Looked for from its place, and where that finds none from around it: a mid-ordinate that is short beside the
     displacement doesn't say at first to which hand the stake went.
@@ -227,44 +262,98 @@ def _fitted(moving: _Moving, taped: Sequence[Taped], size: float) -> Suspect | N
     rest = _chi([one.out_by for one in others], others)
     around = () if len(moving.moves) > FEW_AGAIN else ((1, 0), (-1, 0), (0, 1), (0, -1))
     starts = [Point(x * size / 2, y * size / 2) for x, y in ((0, 0), *around)]
-    return next((guess for start in starts if (guess := _fitted_from(start, moving, touched, size, rest))), None)
+    out = unit_vector(centre, moving.marks[moving.mark])
+    priors = (_Prior(out, size, THIN * size), _Prior(out, THIN * size, size), _Prior(out, size, size))
+    tried = (
+        next((one for start in starts if (one := _fitted_from(start, moving, touched, prior, rest))), None)
+        for prior in priors
+    )
+    # One way alone is told plainly: it comes first unless both are much less.
+    found = [
+        (one.far * (1 if prior.off != prior.along else PLAINLY), one)
+        for prior, one in zip(priors, tried, strict=True)
+        if one
+    ]
+    if not found:
+        return None
+    least = min(found, key=lambda one: (not one[1].explains, one[0]))[1]
+    explains = least.explains and not any(one.out for one in others)
+    return replace(least, badness=min(one.badness for _far, one in found), explains=explains)
 
 
-def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], size: float, rest: float) -> Suspect | None:
+def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], prior: _Prior, rest: float) -> Suspect | None:
     """``rest``: the misfit of the checks that don't follow it."""
-    spread = 0.0
     try:
-        for _round in range(ROUNDS):
-            at = moving.at(shift)
-            left = [one.reads - reading_of(one.check, at) for one in taped]
-            follows = [
-                [(reading_of(one.check, moved) - reading_of(one.check, at)) / STEP for one in taped]
-                for moved in (moving.at(shift.plus(way, STEP)) for way in (Point(1.0, 0.0), Point(0.0, 1.0)))
-            ]
-            before = shift
-            shift, spread = _solved(shift, left, follows, taped, size)
-            if hypot(*shift.minus(before)) < STEP:
-                break
-        left = [one.reads - reading_of(one.check, moving.at(shift)) for one in taped]
+        shift, left, spread = _fit(shift, moving, taped, [1.0] * len(taped), prior)
+        if not _explains(left, taped, NEARLY):
+            return None
+        bad = (
+            rest
+            + _chi(left, taped)
+            + _drawn(prior, shift)
+            + spread
+            + (ENDS_STAND if moving.mark in ("A", "B") else 0.0)
+        )
+        shift, left = _pressed(shift, left, moving, taped, prior)
     except ZeroDivisionError:
         return None
-    if not _explains(left, taped):
-        return None
-    ends = ENDS_STAND if moving.mark in ("A", "B") else 0.0
-    bad = rest + _chi(left, taped) + (hypot(*shift) / size) ** 2 + spread + ends
-    return Suspect(moving.mark, False, shift, tuple(move.mark for move in moving.moves), bad)
+    along = tuple(move.mark for move in moving.moves)
+    return Suspect(moving.mark, False, shift, along, bad, _explains(left, taped))
+
+
+def _pressed(
+    shift: Point, left: Sequence[float], moving: _Moving, taped: Sequence[Taped], prior: _Prior
+) -> tuple[Point, Sequence[float]]:
+    """A fit that nearly explains, held closer to what it leaves out as long as that is out: the likeliest displacement
+    may leave a reading just outside its limit where another one leaves none."""
+    weights = [1.0] * len(taped)
+    for _round in range(PRESSED):
+        if _explains(left, taped):
+            break
+        weights = [
+            weight * (HARDER if abs(out) > WITHIN * one.limit else 1)
+            for weight, out, one in zip(weights, left, taped, strict=True)
+        ]
+        shift, left, _spread = _fit(shift, moving, taped, weights, prior)
+    return shift, left
+
+
+def _drawn(prior: _Prior, shift: Point) -> float:
+    aa, bb, ab = prior.weights()
+    return aa * shift.x**2 + bb * shift.y**2 + 2 * ab * shift.x * shift.y
+
+
+def _fit(
+    shift: Point, moving: _Moving, taped: Sequence[Taped], weights: Sequence[float], prior: _Prior
+) -> tuple[Point, Sequence[float], float]:
+    """The displacement that fits the readings best, looked for from ``shift``; what it leaves of each, and the
+    logarithm of how much wider it spreads what it foretells. Raises ``ZeroDivisionError``."""
+    spread = 0.0
+    for _round in range(ROUNDS):
+        at = moving.at(shift)
+        left = [one.reads - reading_of(one.check, at) for one in taped]
+        follows = [
+            [(reading_of(one.check, moved) - reading_of(one.check, at)) / STEP for one in taped]
+            for moved in (moving.at(shift.plus(way, STEP)) for way in (Point(1.0, 0.0), Point(0.0, 1.0)))
+        ]
+        before = shift
+        weighed = [weight / one.sigma**2 for weight, one in zip(weights, taped, strict=True)]
+        shift, spread = _solved(shift, left, follows, weighed, prior)
+        if hypot(*shift.minus(before)) < STEP:
+            break
+    return shift, [one.reads - reading_of(one.check, moving.at(shift)) for one in taped], spread
 
 
 def _solved(
-    shift: Point, left: Sequence[float], follows: Sequence[Sequence[float]], taped: Sequence[Taped], size: float
+    shift: Point, left: Sequence[float], follows: Sequence[Sequence[float]], weights: Sequence[float], prior: _Prior
 ) -> tuple[Point, float]:
-    """One step of least squares from ``shift``, drawn to nothing as ``size`` says, and the logarithm of how much wider
+    """One step of least squares from ``shift``, drawn to nothing as ``prior`` says, and the logarithm of how much wider
     the guess spreads what it foretells."""
-    aa, bb, ab, ga, gb = 1 / size**2, 1 / size**2, 0.0, -shift.x / size**2, -shift.y / size**2
-    for a, b, out, one in zip(*follows, left, taped, strict=True):
-        weight = 1 / one.sigma**2
+    aa, bb, ab = prior.weights()
+    ga, gb = -aa * shift.x - ab * shift.y, -ab * shift.x - bb * shift.y
+    for a, b, out, weight in zip(*follows, left, weights, strict=True):
         aa, bb, ab = aa + weight * a * a, bb + weight * b * b, ab + weight * a * b
         ga, gb = ga + weight * a * out, gb + weight * b * out
     det = aa * bb - ab * ab
     step = Point((bb * ga - ab * gb) / det, (aa * gb - ab * ga) / det)
-    return shift.plus(step), log(det * size**4)
+    return shift.plus(step), log(det * prior.along**2 * prior.off**2)

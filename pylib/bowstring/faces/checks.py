@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+import json
+from collections.abc import Iterator, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.checked import checked_svg
 from bowstring.faces.stopped import stopped_html
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.read import OUT
+from bowstring.sheet.brief import off_arc, off_names
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
@@ -24,9 +27,11 @@ AGAIN_NAMED = 6
 """Stakes that are told by name where they are to be set again."""
 
 
-def checks_html(answer: Answer) -> str:
+def checks_html(answer: Answer, anew: str = "") -> str:
     """Return the face of the checks as HTML, every text in it escaped.
 
+    ``anew``: the stake that was set again, empty for all of them, and the keys of the checks that are taped anew then,
+    apart by ``|``.
     Each row's input has an id ``read-N``, its check's key in ``data-check`` and in ``data-nth`` which reading of that
     check it is, from 0. Raises ``ValueError`` when the drawing can't be drawn.
     """
@@ -41,7 +46,8 @@ def checks_html(answer: Answer) -> str:
     listed = [_row(row, number, by_key.get(row["key"]), len(rows)) for number, row in enumerate(rows[:MOST])]
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     return (
-        f'<div class="face-checks">{_drawing(answer, rows, by_key)}{_head(read, rows)}{_found(answer, rows)}'
+        f'<div class="face-checks">{_drawing(answer, rows, by_key)}'
+        f"{_head(read, rows, off_arc(answer))}{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<p class="heads" aria-hidden="true">{heads}</p>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
@@ -77,12 +83,24 @@ def _drawing(answer: Answer, rows: Sequence[CheckRow], by_key: dict[str, ReadRow
     return f'<figure class="draw">{svg}</figure>'
 
 
-def _head(read: ReadPart, rows: Sequence[CheckRow]) -> str:
+def _all_but(off: Sequence[GotRow]) -> str:
+    """The verdict where all that was read is in, and stakes stand off the arc: the checks follow them as they stand."""
+    if len(off) == 1:
+        return say("face_checks.head_stands", stake=off[0]["at"], shown=off[0]["shown"])
+    return say("face_checks.head_stand", stakes=off_names(off))
+
+
+def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> str:
     wanted, count = len(rows), read["count"]
     if read["outs"]:
         told, kind = say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
+    elif count == wanted and off:
+        told, kind = _all_but(off), " out"
     elif count == wanted:
         told, kind = say("face_checks.head_done", wanted=wanted), " in"
+    elif count and _first_are_in(read, rows):
+        first = sum(row["recommended"] for row in rows)
+        told, kind = say("face_checks.head_first", first=first, left=wanted - count), ""
     elif wanted <= FEW:
         told, kind = say("face_checks.head_all", count=count, wanted=wanted), ""
     else:
@@ -91,6 +109,22 @@ def _head(read: ReadPart, rows: Sequence[CheckRow]) -> str:
     first_sentence, point, rest = told.partition(". ")
     bold = f"<b>{escape(first_sentence + point.strip())}</b> {escape(rest)}" if rest else f"<b>{escape(told)}</b>"
     return f'<p class="checks-head{kind}" role="status">{bold}</p>'
+
+
+def _first_are_in(read: ReadPart, rows: Sequence[CheckRow]) -> bool:
+    """Whether the checks that are to be made first were read, and are in."""
+    inside = {row["check"] for row in read["rows"] if row["verdict"] == "in"}
+    first = {row["key"] for row in rows if row["recommended"]}
+    return bool(first) and first <= inside
+
+
+def _anew(anew: str, read: Mapping[str, ReadRow]) -> str:
+    """That a stake was set again, as long as any check that touches it isn't taped anew."""
+    stake, *keys = anew.split("|")
+    if all(key in read for key in keys):
+        return ""
+    told = say("face_checks.anew" if stake else "face_checks.anew_all", stake=stake)
+    return f'<p class="anew" role="status">{escape(told)}</p>'
 
 
 def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
@@ -102,10 +136,11 @@ def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
     if read["judged"]:
         inside = said + "".join(_suspect(one, _card_of(answer, one)) for one in read["suspects"])
     else:
-        number, row, out = next(
+        found = [
             (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
             if one["check"] == row["key"] and one["verdict"] in OUT
-        )  # fmt: skip
+        ]  # fmt: skip
+        number, row, out = min(found, key=lambda one: one[2]["verdict"] != "differ")  # those are asked for first
         who = say("face_checks.is_out", what=" ".join(name_of(row)).strip(), told=out["text"])
         inside = f'<p class="who">{marked(who)}</p>{said}{_button(number, out, len(rows), "btn first")}'
     return f'<section class="found" role="status">{inside}</section>'
@@ -130,7 +165,10 @@ def _suspect(one: SuspectRow, card: int | None) -> str:
     if card is not None:
         key = "go_ends" if one["kind"] == "end" else "set_again" if one["mark"] else "set_all"
         words = escape(say(f"face_checks.{key}", stake=one["mark"], step=card))
-        where = f'data-do="go" data-step="{card}" data-stake="{escape(one["mark"])}"'
+        where = (
+            f'data-do="go" data-step="{card}" data-stake="{escape(one["mark"])}" '
+            f'data-checks="{escape(json.dumps(one["checks"]))}"'
+        )
         lines.append(f'<button type="button" class="btn" {where}>{words}</button>')
     if one["again"]:
         many = len(one["again"]) > AGAIN_NAMED
@@ -148,6 +186,8 @@ def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
     if not row["judges"]:
         limit = f"{limit} {say('face_checks.little')}"
     inputs = list(_inputs(row, number, read, count, what))
+    if read and verdict == "in" and read["counts"]:
+        inputs.insert(0, inputs.pop(read["counts"]))  # what is in stands beside its verdict
     named = f"<b>{escape(what)}</b>" + (f" <span>{marked(small)}</span>" if small else "")
     return (
         f'<li class="{kind}" data-check="{escape(row["key"])}"><div class="ck"><p class="w">{named}</p>'
@@ -200,7 +240,8 @@ def _more(rows: Sequence[str], beyond: int) -> str:
         return ""
     title = escape(say("face_checks.more", count=len(rows)))
     rest = f"<p>{escape(say('face_checks.beyond', count=beyond))}</p>" if beyond > 0 else ""
-    return f'<details class="more"><summary>{title}</summary><ul class="checks">{"".join(rows)}</ul>{rest}</details>'
+    listed = f'<summary>{title}</summary><ul class="checks">{"".join(rows)}</ul>{rest}'
+    return f'<details class="more" id="checks-more">{listed}</details>'
 
 
 def _signed(read: ReadPart) -> str:

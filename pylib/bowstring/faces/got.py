@@ -14,11 +14,17 @@ from bowstring.sheet.markup import marked
 from bowstring.words import say
 from bowstring.words.isolated import isolated
 
+_BACK = '<svg width="14" height="20" viewBox="0 0 14 20" aria-hidden="true"><path d="M12 2 3 10l9 8"/></svg>'
+
 MOST_ROWS = 4
 """Numbers of later stakes that the table has room for."""
 
 STOP, SLIP, MOVE, STAY = "stop", "slip", "move", "stay"
 """What comes of it: no way on from there, a reading that looks like a slip, a bump, or nothing to do."""
+
+
+SURE = "got-sure"
+"""The button by which what looks like a slip is told to be where the stake stands."""
 
 
 @dataclass(frozen=True)
@@ -58,6 +64,8 @@ class Panel:
         choices: what can be taken up at once; forget: the fields that take back what was got before.
         over: what to type, where that isn't said by what differs; want: the field that is still to be typed in.
         level: the tape lies on a slope, and lengths here are level.
+        taped: the readings that may be taped twice, as one text; sure: they were.
+        slip: what readings that can't stand together look like each by itself.
     """
 
     head: str
@@ -71,6 +79,18 @@ class Panel:
     level: bool = False
     over: str = ""
     want: str = ""
+    taped: str = ""
+    sure: bool = False
+    slip: str = ""
+
+    @property
+    def named(self) -> str:
+        """What the readings look like, where nobody goes on from them: of a slip no place is told, and no move."""
+        row = self.row
+        if row is None:
+            return self.slip
+        stops = self.stops or row["within"] is False
+        return row["slip"]["text"] if row["slip"] and stops and not row["doubt"] else ""
 
     @property
     def verdict(self) -> str:
@@ -89,7 +109,8 @@ def got_html(panel: Panel) -> str:
     over = panel.over or say("face_got.over_level" if panel.level else "face_got.over")
     return (
         '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
-        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(over)}</p></div>'
+        f'<button type="button" class="back" data-do="keep" aria-label="{escape(say("card.do.back"))}">{_BACK}</button>'
+        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2></div><p class="typing">{escape(over)}</p>'
         f'<div class="measures">{rows}</div>{_result(panel)}{_choices(panel)}{_forget(panel)}</section>{_thumb(panel)}'
     )
 
@@ -113,7 +134,9 @@ def _result(panel: Panel) -> str:
         return ""
     row = panel.row
     lines = list(panel.stops)
-    if row:
+    if panel.named:
+        lines = [panel.named]
+    elif row:
         slip = row["slip"]
         rest = panel.stops or _told(row)
         named = slip and not any(slip["text"] in line for line in rest)  # a stop for a slip says it by itself
@@ -144,6 +167,8 @@ def _headline(panel: Panel) -> str:
     row, verdict = panel.row, panel.verdict
     if not verdict:
         return say("face_got.chord")
+    if panel.named:
+        return say("face_got.slip")
     if row is None or verdict == STOP:
         over = row is not None and row["within"] is False and not row["doubt"] and panel.tolerance and row["at"]
         key = "move_or_ask" if over else "again"
@@ -179,7 +204,11 @@ def _number(text: str) -> str:
 
 
 def _choices(panel: Panel) -> str:
-    buttons = "".join(_fill(one.text, one.fields, "btn", one.more) for one in panel.choices)
+    chosen = panel.verdict != STOP  # of what looks like a slip nothing is chosen first
+    kinds = ["btn first" if chosen and not number else "btn" for number in range(len(panel.choices))]
+    buttons = "".join(
+        _fill(one.text, one.fields, kind, one.more) for one, kind in zip(panel.choices, kinds, strict=True)
+    )
     return f'<div class="choices">{buttons}</div>' if buttons else ""
 
 
@@ -206,9 +235,11 @@ def _thumb(panel: Panel) -> str:
             f'data-for="got-{unread or panel.want}">{escape(first)}</button></div>'
         )
     buttons = _ways_on(panel)
+    sure = f' data-sure="{escape(panel.taped)}"'
+    filled = 0 if panel.choices and panel.verdict != STOP else len(buttons)  # the first choice is, over them
     made = [
-        f'<button type="button" class="btn {"first" if number == len(buttons) else "plain"}" data-do="{do}">'
-        f"{escape(text)}</button>"
+        f'<button type="button" class="btn {"first" if number == filled else "plain"}" data-do="{do}"'
+        f"{sure if do == SURE else ''}>{escape(text)}</button>"
         for number, (do, text) in enumerate(buttons, 1)
     ]
     return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'
@@ -226,6 +257,12 @@ def _ways_on(panel: Panel) -> list[tuple[str, str]]:
         return [use, move]
     if verdict == SLIP:
         return [use, again]
-    if verdict == STOP and move and row and row["within"] is False and not row["doubt"]:
+    if verdict != STOP:
+        return [keep]
+    if row is None or row["doubt"]:
+        return [again]
+    if move and row["within"] is False and not panel.named:
         return [again, move]
-    return [again] if verdict == STOP else [keep]
+    if panel.sure:
+        return [("keep", say("face_got.set_stake_again", stake=_name(row)))]
+    return [(SURE, say("face_got.taped_twice")), again] if panel.taped else [again]

@@ -59,6 +59,8 @@ def _front(answer: Answer, tables: list[Setting], date: str, *, marks_in: bool) 
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
+    off = brief.stands_off(answer)
+    fixed += tall([off] if off else [], 14.0, 18.0, PAGE_WIDE)
     fitted = sizes(tables, len(found) or 1, fixed)
     shown, rest = split(tables, min(MOST_ROWS, fitted.rows))
     on = f'<p class="goes-on">{marked(say("paper.goes_on", page=3))}</p>' if rest else ""
@@ -69,6 +71,7 @@ def _front(answer: Answer, tables: list[Setting], date: str, *, marks_in: bool) 
         _firsts(before, ticket_html(answer, marks_in=marks_in)),
         tables_html(shown),
         on,
+        f'<p class="goes-on">{marked(off)}</p>' if off else "",
         checks_html(found, brief.no_check(answer) if not found else ""),
         f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
         foot_html(brief.foot(answer), say("paper.turn_over")),

@@ -8,6 +8,7 @@ from bowstring.drawings.lath import lath_svg
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, ROWS, fitting, tall
 from bowstring.faces.paper_table import built_html
 from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.stakes import StakeRow
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -61,12 +62,20 @@ def _within(own: list[str], room: float) -> list[str]:
 
 
 def built_rows(answer: Answer) -> list[list[str]]:
-    """Return each stake with where it must be, along the string from A and square off it."""
+    """Return each stake with where it must be, along the string from A and square off it; after that, as built, where
+    it stands if something else was got at it."""
     rows = []
     for stake in answer["stakes"]:
-        on_drawing = list(stake["drawing_shown"]) if answer["site"]["axes"] else []
-        rows.append([stake["name"], stake["x_shown"], stake["y_shown"], *on_drawing])
+        must = stake.get("meant") or stake
+        on_drawing = list(must["drawing_shown"]) if answer["site"]["axes"] else []
+        built = [stake["x_shown"], stake["y_shown"], _off_by(stake)] if "meant" in stake else []
+        rows.append([stake["name"], must["x_shown"], must["y_shown"], *on_drawing, *built])
     return rows
+
+
+def _off_by(stake: StakeRow) -> str:
+    off = stake["meant"]["off_shown"]
+    return say(f"paper.off_{'on' if not off else 'out' if stake['miss'] > 0 else 'in'}", off=off)
 
 
 def built_table(answer: Answer, rows: list[list[str]]) -> str:
@@ -77,10 +86,10 @@ def built_table(answer: Answer, rows: list[list[str]]) -> str:
     if axes:
         drawing = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")]
         head = [(say("paper.built_must"), 3), (say("paper.built_drawing"), 2), (say("paper.built_is"), 3)]
-        return built_html(head, [*names, *drawing, *built], rows, 3)
+        return built_html(head, [*names, *drawing, *built], rows, 5)
     grade = [say(f"paper.{name}") for name in ("stake_top", "cut_fill")]
     head = [(say("paper.built_must"), 3), (say("paper.built_is"), 3), (say("paper.built_grade"), 2)]
-    return built_html(head, [*names, *built, *grade], rows, 5)
+    return built_html(head, [*names, *built, *grade], rows, 3)
 
 
 def _stick(answer: Answer) -> str:

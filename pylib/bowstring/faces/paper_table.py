@@ -79,15 +79,18 @@ def checks_html(found: Sequence[Check], none: str) -> str:
 
 
 def built_html(
-    head: Sequence[tuple[str, int]], columns: Sequence[str], rows: Sequence[Sequence[str]], empty: int
+    head: Sequence[tuple[str, int]], columns: Sequence[str], rows: Sequence[Sequence[str]], must: int
 ) -> str:
     """Return the table of what was built: groups of columns with how many they span, the columns, and the rows, each
-    with so many ``empty`` cells after it."""
+    with an empty cell in every column that it doesn't reach; past the first ``must`` cells stands what was got."""
     groups = "".join(f'<th scope="colgroup" colspan="{span}">{escape(text)}</th>' for text, span in head)
     names = "".join(f'<th scope="col">{escape(text)}</th>' for text in columns)
-    blank = '<td class="write"></td>' * empty
+    stood = '"stood"'
+    blank = '<td class="write"></td>'
     body = "".join(
-        f'<tr><th scope="row">{marked(first)}</th>{"".join(f"<td>{marked(cell)}</td>" for cell in cells)}{blank}</tr>'
+        f'<tr><th scope="row">{marked(first)}</th>{"".join(f"<td>{marked(cell)}</td>" for cell in cells[: must - 1])}'
+        f"{''.join(f'<td class={stood}>{marked(cell)}</td>' for cell in cells[must - 1 :])}"
+        f"{blank * (len(columns) - 1 - len(cells))}</tr>"
         for first, *cells in rows
     )
     return f'<table class="built"><thead><tr>{groups}</tr><tr>{names}</tr></thead><tbody>{body}</tbody></table>'

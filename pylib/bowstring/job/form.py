@@ -82,12 +82,16 @@ GotMeasureForm = TypedDict("GotMeasureForm", {"from": str, "to": str, "distance"
 
 @final
 class GotForm(TypedDict, total=False):
-    """What was really got at a stake: what was read there; or, in the older form, its sagitta, or both half chords."""
+    """What was really got at a stake: what was read there; or, in the older form, its sagitta, or both half chords.
+
+    ``sure``: it was taped twice and reads the same.
+    """
 
     stake: str
     measures: Sequence[GotMeasureForm]
     sagitta: Size
     half_chords: Sequence[Size]
+    sure: bool
 
 
 # The longest tape, and its accuracy class: I, II or III.

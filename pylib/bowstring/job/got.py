@@ -23,12 +23,14 @@ class Got:
         measures: what was read between two marks; or, in the older form of a row,
         sagitta: its sagitta, or
         half_chords: its half chords (from A's side and from B's), metres.
+        sure: it was taped twice, and stands there whatever the readings look like.
     """
 
     stake: str
     sagitta: float | None = None
     half_chords: tuple[float, float] | None = None
     measures: tuple[Measure, ...] = ()
+    sure: bool = False
 
     @property
     def as_before(self) -> bool:
@@ -56,7 +58,7 @@ def read_got(reader: Reader) -> dict[str, Got]:
         raise bad("got", "got.too_many", most=MOST_GOT, count=len(rows))
     read: dict[str, Got] = {}
     for number, row in enumerate(rows):
-        got = reader.within(f"got[{number}]", row, ("stake", "sagitta", "half_chords", "measures"))
+        got = reader.within(f"got[{number}]", row, ("stake", "sagitta", "half_chords", "measures", "sure"))
         stake = _mark_of_layout(got.text("stake", MARK_LIMIT))
         if not stake:
             raise bad(got.field("stake"), "got.no_stake")
@@ -73,13 +75,14 @@ def _row(got: Reader, stake: str) -> Got:
     if len({"sagitta", "half_chords", "measures"} & got.job.keys()) > 1:
         both = "measures" in got.job
         raise bad(got.field("measures" if both else "sagitta"), "got.one_form" if both else "got.one_of_two")
+    sure = bool(got.flag("sure"))
     if "measures" in got.job:
-        return Got(stake, measures=_measures(got, stake))
+        return Got(stake, measures=_measures(got, stake), sure=sure)
     if "sagitta" in got.job:
-        return Got(stake, sagitta=got.length("sagitta"))
+        return Got(stake, sagitta=got.length("sagitta"), sure=sure)
     pair: Sequence[object] = got.items("half_chords", 2)
     return Got(
-        stake, half_chords=(got.value("half_chords[0]", pair[0]), got.value("half_chords[1]", pair[1]))
+        stake, half_chords=(got.value("half_chords[0]", pair[0]), got.value("half_chords[1]", pair[1])), sure=sure
     )  # fmt: skip
 
 

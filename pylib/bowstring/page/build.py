@@ -14,7 +14,7 @@ from bowstring.methods.meant import BEFORE, BESIDE, PLACED
 from bowstring.page.beside import PLAIN, READ_ROW
 from bowstring.page.fields import MARKS, MOST_FIELDS
 from bowstring.page.form import form_html
-from bowstring.page.rows import MEASURE_ID
+from bowstring.page.rows import MEASURE_ID, SURE_ID
 from bowstring.page.tapped import DRAWN
 from bowstring.units.tape import make_tape
 from bowstring.words import say
@@ -39,7 +39,9 @@ _DESK = (
     *("untitled", "unreadable", "remove", "file_large", "open_failed", "copied", "copy_by_hand"),
     *("saving", "saved", "save_failed", "no_address", "open_already", "ask_failed", "received", "copy"),
 )
-KEPT_BESIDE = "|".join([*PLAIN, *(re.sub(r"\?P<[a-z]+>", "?:", one.pattern) for one in (READ_ROW, MEASURE_ID))])
+KEPT_BESIDE = "|".join(
+    [*PLAIN, *(re.sub(r"\?P<[a-z]+>", "?:", one.pattern) for one in (READ_ROW, MEASURE_ID, SURE_ID))]
+)
 """What the page's script lets stand beside the form, as a pattern: any other field that the form hasn't is left out."""
 _MARK = re.compile(r"@([a-zA-Z_.]+)@")
 
@@ -87,7 +89,7 @@ def _script_words() -> str:
         "job": {
             **{word: say(f"page.{word}") for word in _JOB},
             "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
-            "undo": {what: say(f"page.undo_{what}") for what in ("clear", "remove", "done")},
+            "undo": {what: say(f"page.undo_{what}") for what in ("clear", "empty", "remove", "done")},
             "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),

@@ -116,7 +116,7 @@ def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.checks import checks_html
 
-    return {"html": checks_html(answered)}
+    return {"html": checks_html(answered, str(asked["fields"].get("anew", "")))}
 
 
 def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -29,6 +29,7 @@ from bowstring.page.rows import (
     in_texts,
     is_measure,
     is_row,
+    is_sure,
     measures_in,
     number_text,
     row_count,
@@ -156,7 +157,8 @@ def rows_of(group: str, count: int) -> tuple[Field, ...]:
 def all_fields(typed: Mapping[str, str]) -> tuple[Field, ...]:
     """Return every field of the form, with a row more of each group than is typed in."""
     rows = (field for group in ROW_NAMES for field in rows_of(group, row_count(typed, group)))
-    return (*FIELDS, *rows, *(_measure(name) for name in typed if is_measure(name)))
+    read = (_measure(name) for name in typed if is_measure(name))
+    return (*FIELDS, *rows, *read, *(_sure(name) for name in typed if is_sure(name)))
 
 
 def _measure(name: str) -> Field:
@@ -164,6 +166,11 @@ def _measure(name: str) -> Field:
     _got, row, _measures, number, what = name.split("-")
     kind = "length" if what == "distance" else "text"
     return Field(f"got[{row}].measures[{number}].{what}", kind, f"got_measure_{what}")
+
+
+def _sure(name: str) -> Field:
+    """The field that says that a stake was taped twice, by its id."""
+    return Field(f"got[{name.split('-')[1]}].sure", "flag", "found_sure")
 
 
 def job_of_fields(fields: Mapping[str, str]) -> JobForm:
@@ -305,6 +312,8 @@ def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
         ]
         if measures:
             got["measures"] = measures
+        if f"got-{row}-sure" in typed:
+            got["sure"] = True
         rows.append(got)
     return rows
 

@@ -4,18 +4,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bowstring import BadJob, answering
+from bowstring.analysis.slips import Slip, slips_of
 from bowstring.faces.got import STOP, Panel, Reading, got_html
 from bowstring.job.terms import MOST_MEASURES
-from bowstring.page.fields import job_of_fields, unit_of
+from bowstring.page.fields import YES, job_of_fields, unit_of
 from bowstring.page.found import found_panel
 from bowstring.page.rows import filled_rows, is_row, measures_in
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
-from bowstring.report.got import label_of, short
+from bowstring.report.got import label_of, short, told_slip
 from bowstring.report.places import place_name
 from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
@@ -70,8 +71,14 @@ def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | 
     unit = unit_of(fields)
     read = [(pairs[one], as_shown(texts[one], pairs[one].shown, unit)) for one in differs]
     fill = dict(forget) | _fields(number, stake, read)
+    taped = " ".join(f"m{one}={texts[one].strip()}" for one in differs)
+    # What was taped twice is that very text: another one is asked for anew.
+    sure = typed.get("sure") == taped or (f"got-{number}-sure" in fields and _same_row(fields, fill, number))
+    panel = replace(panel, taped=taped, sure=sure)
+    if sure:
+        fill[f"got-{number}-sure"] = YES
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
-    panel = _judged(base, told, panel, stake)
+    panel = _judged(base, told, panel, stake, "" if sure else _slip_in(read, unit, fields))
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
 
 
@@ -83,9 +90,19 @@ def _by(answered: Answer) -> dict[str, str]:
     }
 
 
-def _judged(base: Answer, fields: Typed, plain: Panel, stake: str) -> Panel:
-    """The panel with what the job makes of the readings."""
-    row, stops = None, []
+def _slip_in(read: Sequence[tuple[Pair, str]], unit: str, fields: Typed) -> str:
+    """What the readings look like each by itself, the likeliest, whether or not they can stand together."""
+    tape = make_tape(unit, fields.get("mark") or None)
+    for pair, text in read:
+        asked, length = (read_length(one, unit, "got").metres for one in (pair.shown, text))
+        for kind in slips_of(asked, length, tape):
+            return told_slip(tape, Slip(kind, pair.start, pair.end, asked, length))
+    return ""
+
+
+def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) -> Panel:
+    """The panel with what the job makes of the readings; ``slip``: what one of them looks like by itself."""
+    row, stops, apart = None, [], ""
     try:
         told = answering(job_of_fields(fields))
         (row,) = (one for one in told["got"] if one["stake"] == stake)
@@ -94,10 +111,8 @@ def _judged(base: Answer, fields: Typed, plain: Panel, stake: str) -> Panel:
         new = [way["stop"] for way in told["ways_out"] if way["panel"] == "got" and way["stop"] not in old]
         stops = [] if row["doubt"] or row["within"] is False else new
     except BadJob as refusal:
-        stops = [f"{refusal.wrong} {refusal.remedy}"]
-    return Panel(
-        plain.head, plain.readings, row, base["tolerance_shown"] or "", stops, forget=plain.forget, level=plain.level
-    )  # fmt: skip
+        stops, apart = [f"{refusal.wrong} {refusal.remedy}"], slip
+    return replace(plain, row=row, tolerance=base["tolerance_shown"] or "", stops=stops, slip=apart)
 
 
 def _step_of(answered: Answer, card: int) -> StepRow:
@@ -124,6 +139,11 @@ def _row_of(fields: Typed, step: StepRow) -> int | None:
 
 def _without(fields: Typed, row: int | None) -> dict[str, str]:
     return {name: text for name, text in fields.items() if row is None or not name.startswith(f"got-{row}-")}
+
+
+def _same_row(fields: Typed, fill: Typed, row: int) -> bool:
+    """Whether a row is filled with what stands in it already."""
+    return all(fields.get(name, "").strip() == text for name, text in fill.items() if name != f"got-{row}-sure")
 
 
 def _blanks(fields: Typed, row: int | None) -> dict[str, str]:

@@ -54,7 +54,10 @@ _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for 
 MEASURE_ID = re.compile("got-([0-9]{1,3})-measures-([0-9])-(from|to|distance)")
 """What was read at a stake: beside the form's own fields, put there by the card of its step."""
 
-MOST_BESIDE_ROWS = MOST_GOT * 3 * MOST_MEASURES
+SURE_ID = re.compile("got-([0-9]{1,3})-sure")
+"""That it was taped twice: beside them too."""
+
+MOST_BESIDE_ROWS = MOST_GOT * (3 * MOST_MEASURES + 1)
 
 
 class _Methods(Collection[str]):
@@ -126,12 +129,17 @@ def row_fields(group: str, row: int) -> tuple[Row, ...]:
 
 def is_row(name: str) -> bool:
     """Tell whether an id is that of a field in a row that may grow."""
-    return _ROW_ID.fullmatch(name) is not None or is_measure(name)
+    return _ROW_ID.fullmatch(name) is not None or is_measure(name) or is_sure(name)
 
 
 def is_measure(name: str) -> bool:
     """Tell whether an id is that of something read at a stake."""
     return MEASURE_ID.fullmatch(name) is not None
+
+
+def is_sure(name: str) -> bool:
+    """Tell whether an id says that what was read at a stake was taped twice."""
+    return SURE_ID.fullmatch(name) is not None
 
 
 def measures_in(typed: Typed, row: int) -> list[int]:

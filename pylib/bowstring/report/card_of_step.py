@@ -118,6 +118,8 @@ class Told:
             one = self.taped[int(source)]
             shown = one["shown"]
             values = {**values, "from": place_name(one["from"]), "to": place_name(one["to"])}
+            if self.kind == "have_ends" and taped_otherwise(self.layout):
+                label = "taped"  # nothing must read what was found there
             if "slope" in one and one["slope_shown"] != shown:
                 slope = say("card.slope", shown=one["slope_shown"])
         return {"disc": disc, "label": say(f"card.label.{label}", **values), "shown": shown, "slope": slope}
@@ -171,6 +173,14 @@ class Told:
         if step.sagitta is not None:
             return say("card.where.round", round=step.level, stake=step.stake)
         return say("card.where.stake", stake=step.stake)
+
+
+def taped_otherwise(layout: Layout) -> tuple[str, str] | None:
+    """Return the drawn chord and the taped one, as texts, where somebody taped another one than is drawn."""
+    if layout.ground is None:
+        return None
+    drawn, found = (layout.job.tape.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
+    return (drawn, found) if drawn != found else None
 
 
 SHARED = ("centre_behind", "centre_inside", "produce_first", "produce_straight", "produce", "prove_parts")

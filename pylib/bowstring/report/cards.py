@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bowstring.construction import Step
 from bowstring.layout.layout import Layout
-from bowstring.report.card_of_step import Told, squares_for
+from bowstring.report.card_of_step import Told, squares_for, taped_otherwise
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.stakeline import report_on_line
@@ -53,6 +53,9 @@ def _goes_with(step: Step, following: Sequence[Step]) -> bool:
 def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
     """What has to be known at one card: what stands at the ends, the cap of the first stake, the wind on a string."""
     ends = next((card for card in cards if card["kind"] != "locate"), None)
+    otherwise = taped_otherwise(layout)
+    if ends and otherwise:
+        ends["notes"].append(say("card.note.taped", drawn=otherwise[0], found=otherwise[1]))
     if ends:
         told = ((end, layout.job.ends[end]) for end in ("A", "B"))
         ends["notes"] += [say("card.note.landmark", end=end, landmark=mark) for end, mark in told if mark]

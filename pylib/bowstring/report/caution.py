@@ -31,6 +31,7 @@ STOPS = frozenset(
         "caution.got_far",
         "caution.got_over",
         "caution.got_astray",
+        "caution.got_astray_sure",
         "caution.got_apart",
         "caution.got_slip",
         "fit.apart",

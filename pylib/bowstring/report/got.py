@@ -29,7 +29,9 @@ def report_got(layout: Layout) -> list[GotRow]:
 
 
 def slip_of(layout: Layout, judged: Judged) -> Slip | None:
-    """Return what the readings at a mark look like, the likeliest, if anything."""
+    """Return what the readings at a mark look like, the likeliest, if anything; nothing where it was taped twice."""
+    if layout.job.got[judged.name].sure:
+        return None
     standing = judged.standing
     found = find_slips(
         standing.told, standing.asked, standing.meant, standing.planned, judged.step.names, layout.job.tape
@@ -135,7 +137,8 @@ def _text(layout: Layout, judged: Judged, onward: str) -> str:
         lines.append(say("got.along", along=tape.show_near(judged.along), end=toward))
     if judged.within is False:
         asked = judged.stake is not None and job.tolerance is not None
-        return " ".join([*lines, say("got.over" if asked else "got.astray", **values)])
+        astray = "got.astray_sure" if job.got[judged.name].sure else "got.astray"
+        return " ".join([*lines, say("got.over" if asked else astray, **values)])
     if judged.fair is False:
         lines.append(say("got.bump", **values))
     return " ".join([*lines, onward])

@@ -28,7 +28,7 @@ def cautions_of_got(layout: Layout, name: str) -> Iterator[Caution]:
 
 def _far(layout: Layout, judged: Judged) -> bool:
     """Whether a mid-ordinate is so far from the wanted one that it looks like a slip."""
-    if judged.stake is None or judged.step.sagitta is None:
+    if judged.stake is None or judged.step.sagitta is None or layout.job.got[judged.name].sure:
         return False
     wanted, stands = abs(judged.step.sagitta), judged.step.measures[1].length
     few = FEW_MARKS * layout.job.tape.mark
@@ -68,7 +68,8 @@ def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
     job, tape, stake = layout.job, layout.job.tape, judged.stake
     if judged.within is False and (stake is None or job.tolerance is None):
         off = say("got.off_place", off=tape.show_near(judged.off)) if stake is None else _off(layout, judged)
-        yield caution("caution.got_astray", mark=stake or place_name(judged.name), off=off)
+        key = "caution.got_astray_sure" if job.got[judged.name].sure else "caution.got_astray"
+        yield caution(key, mark=stake or place_name(judged.name), off=off)
     elif judged.within is False:
         shown, allowed = tape.show_past(judged.across or 0.0, job.tolerance or 0.0)
         off = off_the_arc(tape, judged.across or 0.0, shown)

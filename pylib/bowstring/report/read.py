@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.analysis.limits import Judged, judged
+from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
@@ -10,6 +11,7 @@ from bowstring.layout.rows import Row
 from bowstring.report.checks import limit_shown
 from bowstring.report.forms.read import ReadPart, ReadRow
 from bowstring.report.forms.steps import StepRow
+from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
 from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
@@ -32,8 +34,10 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     tape = layout.job.tape
     rows = [_row(tape, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
-    twice = any(row["verdict"] == "out" for row in outs) or len(outs) > 1
-    suspects = told_suspects(layout, checks, rows, steps) if twice else []
+    # Readings that disagree say nothing yet: whatever is named has to explain every one.
+    differ = any(row["verdict"] == "differ" for row in outs)
+    twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
+    suspects = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else []
     return {
         "by": kept.by,
         "date": kept.date,
@@ -43,7 +47,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
-        "text": _text(outs, twice, len(suspects)),
+        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects)),
         "lost": [key for key in typed if key not in checks],
     }
 
@@ -54,8 +58,7 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
     if not twice:
         return say("read.again")
     if not suspects:
-        once = any(row["verdict"] != "out" for row in outs)
-        return say("read.again" if once else "read.no_single")
+        return say("read.no_single")
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 
@@ -76,6 +79,7 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
     verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
     counts = None if verdict == "unread" else _counting(overs, limit, verdict)
     over = None if counts is None else overs[counts]
+    left_out = [length for length, one_over in zip(lengths, overs, strict=True) if not _is_in(one_over, limit)]
     return {
         "check": one.check.key,
         "typed": [str(value).strip() for value in values],
@@ -83,10 +87,11 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
         "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
         "over": over,
         "over_shown": None if over is None else _size(tape, over),
+        "counts": counts,
         "limit": limit,
         "limit_shown": limit_shown(tape, one.expected),
         "verdict": verdict,
-        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip()),
+        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out),
         "wrong": wrong,
     }
 
@@ -118,22 +123,44 @@ def _counting(overs: list[float], limit: float, verdict: str) -> int:
     )
 
 
+def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
+    """What a reading that is out looks like, the likeliest, as a stake's card names it."""
+    check = one.check
+    kinds = slips_of(check.distance, length, tape)
+    return [told_slip(tape, Slip(kind, check.start, check.end, check.distance, length)) for kind in kinds][:1]
+
+
 def _told(
-    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str
-) -> str:
+    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
+    left_out: list[float],
+) -> str:  # fmt: skip
     if verdict == "unread" or over is None:
         return say("read.unread")
+    if verdict == "differ":
+        return _disagree(tape, lengths)
     limit = limit_shown(tape, one.expected)
     if abs(over) <= tape.mark / 1000:
         size = say("read.right_on")
     else:
         size = say("read.over" if over > 0 else "read.under", size=_size(tape, over))
     told = [say("read.limit", size=size, limit=limit)]
-    if verdict == "differ":
-        told.append(say("read.differ"))
+    if verdict == "in":
+        told += [say("read.left_out", shown=tape.show_whole(length)) for length in left_out][:1]
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
-    # A bare number may have been meant otherwise.
-    if meant != typed or (verdict != "in" and typed.replace(".", "", 1).isdigit()):
-        told.append(say("read.read_as", typed=typed, shown=tape.show_whole(lengths[-1])))
+    if verdict != "in":
+        told += _slip(tape, one, lengths[-1])
+    # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
+    shown = tape.show_whole(lengths[-1])
+    bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
+    if meant != typed or bare:
+        told.append(say("read.read_as", typed=typed, shown=shown))
     return " ".join(told)
+
+
+def _disagree(tape: Tape, lengths: list[float]) -> str:
+    """Readings of which as many are in as are out."""
+    if len(lengths) > 2:
+        return say("read.differ_more")
+    first, second = (tape.show_whole(length) for length in lengths)
+    return say("read.differ", first=first, second=second)

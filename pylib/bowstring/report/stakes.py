@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from bowstring.analysis.accuracy import ELLIPSE_95, StakeSpread
+from bowstring.construction import Stake
 from bowstring.layout.frame import DrawingFrame
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.report.forms.stakes import Ellipse, PlaceRow, StakeRow
+from bowstring.report.forms.stakes import Ellipse, MeantRow, PlaceRow, StakeRow
 
 
 def report_marks(layout: Layout) -> list[PlaceRow]:
@@ -22,6 +23,7 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
     known = layout.job.site.control and layout.side
     frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if known else None
     assert own.accuracy is not None
+    stood = {step.stake for step in layout.recipe.steps if step.stands}
     for stake, spread in zip(layout.stakes, own.accuracy.stakes, strict=True):
         point = layout.marks[stake.name]
         along = layout.along(stake)
@@ -43,11 +45,27 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
             "sigma_fair_shown": None if spread.fair is None else tape.show_cost(spread.fair),
             "ellipse": _ellipse(spread),
         }
+        if stake.name in stood:
+            row["meant"] = _meant(layout, stake, frame)
         if frame:
             pair = frame.of(point)
             row["drawing"], row["drawing_shown"] = list(pair), [tape.show_running(value) for value in pair]
         rows.append(row)
     return rows
+
+
+def _meant(layout: Layout, stake: Stake, frame: DrawingFrame | None) -> MeantRow:
+    """Its place on the arc, whatever was got there."""
+    tape, place = layout.job.tape, layout.staked.point_at(stake.fraction)
+    miss = layout.misses.by_stake[stake.name]
+    row: MeantRow = {
+        "x_shown": tape.show_running(place.x),
+        "y_shown": tape.show(place.y),
+        "off_shown": tape.show_near(miss) if tape.round(abs(miss)) else "",
+    }
+    if frame:
+        row["drawing_shown"] = [tape.show_running(value) for value in frame.of(place)]
+    return row
 
 
 def _ellipse(spread: StakeSpread) -> Ellipse:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
-from bowstring.analysis.limits import Judged
-from bowstring.analysis.suspects import Slip, Suspect, Taped, suspects
+from bowstring.analysis.limits import Judged, expected_between
+from bowstring.analysis.spread import Spread
+from bowstring.analysis.suspects import Slip, Suspect, Taped, hanging_on, suspects
 from bowstring.construction import HELPERS
-from bowstring.geometry.plane import Point
+from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.read import ReadRow, SuspectRow
 from bowstring.report.forms.steps import StepRow
@@ -19,13 +20,13 @@ MOST_SHOWN = 3
 
 
 def told_suspects(
-    layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow]
+    layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow], spread: Spread
 ) -> list[SuspectRow]:
-    """Return what explains the readings, the likeliest first."""
+    """Return what explains every reading, the likeliest first; ``spread``: how the layout's marks scatter."""
     taped = [
         # As far out as the printed number says, so that nothing is out here that is in on the sheet.
         Taped(checks[row["check"]].check, checks[row["check"]].check.distance + row["over"], row["limit"])
-        for row in rows if row["over"] is not None and row["verdict"] != "differ"
+        for row in rows if row["over"] is not None
     ]  # fmt: skip
     slips = known_slips(layout)
     burned = sum(mistake.kind == "burned_foot" for mistake, _text in slips)
@@ -33,20 +34,26 @@ def told_suspects(
         Slip(f"slip {number}", {**layout.marks, **mistake.at}, burned if mistake.kind == "burned_foot" else 1)
         for number, (mistake, _text) in enumerate(slips)
     ]
-    found = suspects(taped, layout.recipe, layout.stakes, layout.marks, guesses)
+    guessed = suspects(taped, layout.recipe, layout.stakes, layout.marks, guesses, layout.staked.centre)
+    found = [one for one in guessed if one.explains]
     # Where all stakes were set from the ends, one end too far left is the other too far right: one row tells both.
     ends = [one for one in found if one.mark in ("A", "B") and one.along]
     told = []
     for one in [one for one in found if one not in ends[1:]][:MOST_SHOWN]:
         if one.slip:
             mistake, text = slips[int(one.mark.removeprefix("slip "))]
-            told.append(_slip(mistake.kind, mistake.mark, text, steps))
+            told.append(_slip(layout, mistake.kind, mistake.mark, text, steps))
         else:
-            told.append(_stake(layout, one, steps))
+            told.append(_stake(layout, one, steps, spread))
     return told
 
 
-def _slip(kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectRow:
+def _touching(layout: Layout, marks: Collection[str]) -> list[str]:
+    """The keys of the checks that follow any of these marks."""
+    return [check.key for check in layout.checks if not check.follows.keys().isdisjoint(marks)]
+
+
+def _slip(layout: Layout, kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectRow:
     """A slip of one pull is set right at the step that has it; any other from the first stake on."""
     once = kind == "burned_foot"
     step = _step_of(mark, steps) if once else next((one for one in steps if one["level"]), None)
@@ -57,12 +64,13 @@ def _slip(kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectR
         "far": None,
         "far_shown": None,
         "again": [],
+        "checks": _touching(layout, hanging_on(layout.recipe, mark) if once else layout.marks),
         "text": text,
         "prove": "",
     }
 
 
-def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow]) -> SuspectRow:
+def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], spread: Spread) -> SuspectRow:
     tape = layout.job.tape
     shown = tape.show(max(tape.round(one.far), tape.mark))
     end = one.mark in ("A", "B")
@@ -75,41 +83,76 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow]) -> SuspectRow
         "step": step["number"] if step else None,
         "far": one.far,
         "far_shown": shown,
+        "checks": _touching(layout, layout.marks if end else {one.mark, *one.along}),
         "again": [mark for mark in dict.fromkeys(one.along) if mark in names],
-        "text": say(_key(end, bool(one.along)), stake=one.mark, shown=shown, way=told_way(layout, one.mark, one.shift)),
-        "prove": say("read.prove_ends", shown=tape.show(layout.staked.chord)) if end else _prove(one.mark, step),
+        "text": (
+            say("read.ends_off" if one.along else "read.end_off", stake=one.mark, shown=shown)
+            if end
+            else _stands_off(layout, one, shown)
+        ),
+        "prove": _prove_ends(layout, one, spread) if end else _prove(layout, one, step, spread),
     }
 
 
 def told_way(layout: Layout, mark: str, shift: Point) -> str:
     """Return to which side a stake stands off: out of the arc or in, or along it, whichever is more."""
-    at, staked = layout.marks[mark], layout.staked
-    out = at.minus(Point(staked.chord / 2, staked.sagitta - staked.radius))  # as long as the radius
+    return max(_ways(layout, mark, shift))[1]
+
+
+def _ways(layout: Layout, mark: str, shift: Point) -> list[tuple[float, str]]:
+    """How far a stake stands off across the arc and along it, metres, each with its words."""
+    out = unit_vector(layout.staked.centre, layout.marks[mark])
     away, onward = shift.dot(out), shift.dot(Point(out.y, -out.x))
-    if abs(away) >= abs(onward):
-        return say("read.way_out" if away > 0 else "read.way_in")
-    return say("read.way_along", end="B" if onward > 0 else "A")
+    across = say("read.way_out" if away > 0 else "read.way_in")
+    return [(abs(away), across), (abs(onward), say("read.way_along", end="B" if onward > 0 else "A"))]
 
 
-def _key(end: bool, along: bool) -> str:
-    if not end:
-        return "read.stake_off"
-    return "read.ends_off" if along else "read.end_off"
+def _stands_off(layout: Layout, one: Suspect, shown: str) -> str:
+    """Where a stake stands, both ways where neither alone explains what was read."""
+    tape = layout.job.tape
+    less, more = sorted(_ways(layout, one.mark, one.shift))
+    if not tape.round(less[0]):
+        return say("read.stake_off", stake=one.mark, shown=shown, way=more[1])
+    both = {"shown": tape.show(max(tape.round(more[0]), tape.mark)), "way": more[1], "less": tape.show(less[0])}
+    return say("read.stake_off_both", stake=one.mark, other=less[1], **both)
 
 
-def _prove(mark: str, step: StepRow | None) -> str:
-    """What the stake's own step read of it: to be taped before anything is pulled."""
+def _prove(layout: Layout, one: Suspect, step: StepRow | None, spread: Spread) -> str:
+    """What the stake's own step read of it, and would read otherwise by more than such a reading may be out, if the
+    stake stands so: to be taped before anything is pulled."""
     if step is None:
         return ""
+    tape, at = layout.job.tape, layout.marks
+    there = {**at, one.mark: at[one.mark].plus(one.shift)}
     pairs = [
-        (one["from"], one["to"], one["shown"])
-        for one in (*step["readings"], *(measure for measure in step["measures"] if "distance" in measure))
-        if mark in (one["from"], one["to"]) and not {one["from"].split()[0], one["to"].split()[0]} & set(HELPERS)
-    ]  # fmt: skip
-    if not pairs:
+        (row["from"], row["to"], row["shown"])
+        for row in (*step["readings"], *(measure for measure in step["measures"] if "distance" in measure))
+        if one.mark in (row["from"], row["to"]) and {row["from"], row["to"]} <= at.keys()
+    ]
+    found = []
+    for start, end, shown in dict.fromkeys(pairs):
+        changes = abs(distance(there[start], there[end]) - distance(at[start], at[end]))
+        limit = max(tape.down(expected_between(start, end, at, spread)), tape.mark)
+        if changes > limit:
+            found.append((changes / limit, start, end, shown))
+    told = [_told_pair(start, end, shown) for _times, start, end, shown in sorted(found, key=lambda row: -row[0])][:2]
+    return say("read.prove", pairs=say("read.and").join(told)) if told else ""
+
+
+def _told_pair(start: str, end: str, shown: str) -> str:
+    if start.split()[0] in HELPERS:
+        return say("read.square_off", stake=end, shown=shown)
+    return say("read.pair", start=start, end=end, shown=shown)
+
+
+def _prove_ends(layout: Layout, one: Suspect, spread: Spread) -> str:
+    """A to B, where that would read otherwise."""
+    tape, at = layout.job.tape, layout.marks
+    there = {**at, one.mark: at[one.mark].plus(one.shift)}
+    changes = abs(distance(there["A"], there["B"]) - layout.staked.chord)
+    if changes <= max(tape.down(expected_between("A", "B", at, spread)), tape.mark):
         return ""
-    told = [say("read.pair", start=start, end=end, shown=shown) for start, end, shown in dict.fromkeys(pairs)][:2]
-    return say("read.prove", pairs=say("read.and").join(told))
+    return say("read.prove_ends", shown=tape.show(layout.staked.chord))
 
 
 def _step_of(mark: str, steps: Sequence[StepRow]) -> StepRow | None:

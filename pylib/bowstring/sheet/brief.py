@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.got import GotRow
 from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.sheet.facing import curve_hand
 from bowstring.words import say
+
+MOST_NAMES = 6
+"""Stakes that are told by name in one line."""
 
 
 @dataclass(frozen=True)
@@ -81,6 +85,26 @@ def checks(answer: Answer) -> list[Check]:
         if check["kind"] == "closing" or (check["recommended"] and not check["blind"])
     ]
     return [Check(_what(check), check["shown"], _limit(check)) for check in rows]
+
+
+def off_arc(answer: Answer) -> list[GotRow]:
+    """Return the stakes that something else was got at and that stand too far off the arc, or make a bump."""
+    return [row for row in answer["got"] if row["at"] and False in (row["within"], row["usual"], row["fair"])]
+
+
+def off_names(rows: Sequence[GotRow]) -> str:
+    """Return the names of stakes, or how many there are where a line has no room for all."""
+    if len(rows) > MOST_NAMES:
+        return say("paper.stakes_count", count=len(rows))
+    return ", ".join(row["at"] or "" for row in rows)
+
+
+def stands_off(answer: Answer) -> str:
+    """Return which stakes stand off the arc, and what to do, empty for none: the checks follow them as they stand."""
+    rows = off_arc(answer)
+    if len(rows) == 1:
+        return say("paper.stands_off", stake=rows[0]["at"], shown=rows[0]["shown"])
+    return say("paper.stand_off", stakes=off_names(rows)) if rows else ""
 
 
 def no_check(answer: Answer) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from typing import Any
 from xml.etree import ElementTree
@@ -103,8 +104,8 @@ def test_what_was_typed_stands_in_its_input_and_in_or_out_is_a_word_and_a_sign()
         "R3-R4-Q2": "",
     }
     said = {row.get("data-check"): text_of(row) for row in html.iter("li")}
-    assert 'OUT 7/16" over, may be 3/16".' in said["Q1-B"] and "✕" in said["Q1-B"]
-    assert 'IN 1/16" over, may be 3/16".' in said["A-Q2"] and "✓" in said["A-Q2"]
+    assert 'OUT. 7/16" over. 3/16" allowed.' in said["Q1-B"] and "✕" in said["Q1-B"]
+    assert 'IN. 1/16" over. 3/16" allowed.' in said["A-Q2"] and "✓" in said["A-Q2"]
 
 
 def test_a_text_that_is_no_length_is_told_at_its_row() -> None:
@@ -126,3 +127,61 @@ def test_hundreds_of_checks_stay_a_face() -> None:
     html = face(job={**SAID, "arc": {"chord": "90 ft", "sagitta": "30 ft"}, "levels": 6})
     assert 12 < len(inputs(html)) <= 60
     assert "more checks" in text_of(next(html.iter("summary")))
+
+
+OFF: dict[str, Any] = {
+    **SAID,
+    "arc": {"chord": "30 ft", "sagitta": "2' 2-3/8\""},
+    "levels": 3,
+    "method": "halving",
+    "got": [{"stake": "M", "measures": [{"from": "mid M", "to": "M", "distance": "2' 3-1/8\""}]}],
+}
+
+
+def all_in(job: Any) -> str:
+    rows = tuple((row["key"], row["shown"]) for row in answering(job)["checks"])
+    return text_of(of_class(face(*rows, job=job), "checks-head")[0])
+
+
+def test_all_in_is_not_all_well_while_a_stake_stands_off_the_arc() -> None:
+    """The checks must read what the stakes as they stand make of them, so all of them are in."""
+    assert all_in(OFF) == "All in, but M stands 3/4 in outside the arc. Move it, or ask."
+    near = {**OFF, "got": [{"stake": "M", "measures": [{"from": "mid M", "to": "M", "distance": "2' 2-1/2\""}]}]}
+    assert all_in(near).endswith("and all are in.")
+    q1 = {"stake": "Q1", "sure": True, "measures": [{"from": "mid Q1", "to": "Q1", "distance": '7"'}]}
+    assert all_in({**OFF, "got": [*OFF["got"], q1]}) == "All in, but M, Q1 stand off the arc. Move them, or ask."
+
+
+def test_a_suspect_s_button_names_the_checks_that_touch_it_and_no_other() -> None:
+    answer = asked(*FOUND)
+    go = next(one for one in face(*FOUND).iter("button") if one.get("data-do") == "go")
+    (one,) = answer["read"]["suspects"]
+    assert json.loads(go.get("data-checks", "")) == one["checks"]
+    for row in answer["checks"]:
+        named = {row["to"], *row["from"].removeprefix("mid ").split("-")}
+        assert (row["key"] in one["checks"]) is bool(named & {"Q1", *one["again"]}), row["key"]
+
+
+def test_what_was_set_again_is_told_until_all_that_touches_it_is_taped_anew() -> None:
+    def told(*rows: tuple[str, str]) -> list[str]:
+        html = re.sub(r"<input([^>]*)>", r"<input\1/>", checks_html(asked(*rows), "Q1|Q1-B|A-Q2"))
+        return [text_of(one) for one in of_class(ElementTree.fromstring(html), "anew")]
+
+    (line,) = told()
+    assert line.startswith("Q1 was set again.") and told(("A-Q2", "29' 1-1/2\"")) == [line]
+    assert told(("A-Q2", "29' 1-1/2\""), ("Q1-B", "29' 1-1/2\"")) == []
+
+
+def test_the_head_follows_what_is_read() -> None:
+    rows = [row for row in answering(DEMO)["checks"] if row["recommended"]]
+    head = text_of(of_class(face(*((row["key"], row["shown"]) for row in rows)), "checks-head")[0])
+    assert head == "First 3 are in. 2 to go."
+    some = text_of(of_class(face(*((row["key"], row["shown"]) for row in rows[:2])), "checks-head")[0])
+    assert some == "2 of 5 read. Tape all 5 before you build."
+
+
+def test_beside_in_stands_the_reading_that_is_in() -> None:
+    rows = (("A-Q2", "29' 3\""), ("A-Q2", "29' 1-1/2\""), ("A-Q2", "29' 1-1/2\""))
+    row = next(one for one in face(*rows).iter("li") if one.get("data-check") == "A-Q2")
+    assert [one["value"] for one in inputs(row)] == ["29' 1-1/2\"", "29' 3\"", "29' 1-1/2\""]
+    assert "Left out: 29' 3\"." in text_of(row)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from html import unescape
 from html.parser import HTMLParser
 from typing import Any
 
@@ -171,3 +172,23 @@ def test_a_few_more_stakes_than_the_front_holds_take_one_further_page(chord: str
     assert (len(names), len(more)) == (stakes, further)
     assert [name for name in names if f" {name} " not in " ".join([front, *more])] == []
     assert all(stake["y_shown"] in " ".join([back, *more]) for stake in answer["stakes"])
+
+
+def cells(html: str, stake: str) -> list[str]:
+    table = html[html.index('class="built"') :]
+    (row,) = re.findall(rf'<tr><th scope="row">{stake}</th>(.*?)</tr>', table)
+    return [unescape(re.sub("<[^>]+>", "", cell)) for cell in re.findall("<td[^>]*>(.*?)</td>", row)]
+
+
+def test_a_stake_that_was_got_must_be_on_the_arc_and_stands_beside_it_as_built() -> None:
+    """M in the middle of 30 ft, 2 ft 2-3/8 in off it; it was got at 2 ft 3-1/8 in."""
+    plain = {**GOOD["halving"], "unit": "ft-in", "mark": "1/8 in", "arc": {"chord": "30 ft", "sagitta": "2' 2-3/8\""},
+             "levels": 2}  # fmt: skip
+    plain = {key: value for key, value in plain.items() if key in ("arc", "unit", "mark", "side", "drawn_to", "levels")}
+    got = {**plain, "method": "halving",
+           "got": [{"stake": "M", "measures": [{"from": "mid M", "to": "M", "distance": "2' 3-1/8\""}]}]}  # fmt: skip
+    html = paper_html(answer_to(got))
+    assert cells(html, "M") == ["15' 0\"", "2' 2-3/8\"", "15' 0\"", "2' 3-1/8\"", "3/4 in outside", "", ""]
+    assert cells(html, "Q1")[2:] == [""] * 5 and len(cells(html, "A")) == 7
+    assert "M stands 3/4 in outside the arc. Move it, or ask." in sides(got)[0]
+    assert "Move it, or ask" not in sides({**plain, "method": "halving"})[0]

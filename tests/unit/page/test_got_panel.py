@@ -84,7 +84,7 @@ def test_without_a_tolerance_a_stake_far_off_is_no_place_to_go_on_from() -> None
     """The offset typed for the distance along: 12 ft less."""
     made = panel({**ARC, "method": "ordinates"}, "K1", m0="5' 3-1/4\"")
     assert "Don't go on from this" in text_of(made) and "K1 is 4' 3\" inside the arc" in text_of(made)
-    assert "can stay" not in text_of(made) and "fill" not in made and buttons(made) == ["keep"]
+    assert "can stay" not in text_of(made) and "fill" not in made and buttons(made) == ["got-sure", "keep"]
 
 
 def test_without_a_tolerance_a_stake_off_by_more_than_usual_is_moved_first() -> None:
@@ -93,6 +93,48 @@ def test_without_a_tolerance_a_stake_off_by_more_than_usual_is_moved_first() -> 
     assert buttons(made) == ["use-got", "move"] and made["fill"]["got-0-stake"] == "M"
     near = panel({**ARC, "levels": "3", "method": "halving"}, "M", m1="5' 3-1/4\"")
     assert "M can stay" in text_of(near) and buttons(near) == ["keep", "use-got"]
+
+
+def taped_twice(made: dict[str, Any]) -> str:
+    (text,) = re.findall(r'data-do="got-sure" data-sure="([^"]*)"', made["html"])
+    return html.unescape(text)
+
+
+SMALL = {**ARC, "arc-chord": "30 ft", "arc-sagitta": "2' 2-3/8\"", "levels": "3", "method": "halving"}
+
+
+@pytest.mark.parametrize(("reads", "off"), [('7-1/4"', "5/8 in"), ('7-3/8"', "3/4 in"), ('7-5/8"', "1 in")])
+def test_what_looks_like_a_slip_and_was_taped_twice_is_where_the_stake_stands(reads: str, off: str) -> None:
+    """6-5/8 in was called for at Q1: moved first, or kept, and then the later cards come back onto the arc."""
+    once = panel(SMALL, "Q1", m1=reads)
+    assert buttons(once) == ["got-sure", "keep"] and "fill" not in once and "I taped it twice" in text_of(once)
+    twice = panel(SMALL, "Q1", m1=reads, sure=taped_twice(once))
+    assert buttons(twice) == ["use-got", "move"] and f"Move Q1 inward {off}" in text_of(twice)
+    assert "slip" not in text_of(twice) and "Tape it again" not in text_of(twice)
+    now = {**SMALL, **twice["fill"]}
+    answer, plain = answering(job_of_fields(now)), answering(job_of_fields(SMALL))
+    assert not answer["stops"] and any(f"Q1 is {off} outside the arc" in text for text in answer["cautions"])
+    later = [{step["stake"]: step["measures"] for step in one["steps"]}["R1"] for one in (answer, plain)]
+    assert later[0] != later[1]
+    assert buttons(panel(now, "Q1")) == ["use-got", "move"]  # opened again it is still sure
+    assert read_link(write_link(job_of_fields(now)))["got"] == job_of_fields(now)["got"]
+    assert job_of_fields(fields_of_job(job_of_fields(now)))["got"] == job_of_fields(now)["got"]
+
+
+def test_another_reading_than_the_one_taped_twice_is_asked_for_anew() -> None:
+    sure = taped_twice(panel(SMALL, "Q1", m1='7-1/4"'))
+    other = panel(SMALL, "Q1", m1='7-3/8"', sure=sure)
+    assert buttons(other) == ["got-sure", "keep"] and "fill" not in other
+    stands = {**SMALL, **panel(SMALL, "Q1", m1='7-1/4"', sure=sure)["fill"]}
+    assert buttons(panel(stands, "Q1", m1='7-3/8"')) == ["got-sure", "keep"]
+
+
+def test_a_stake_a_foot_off_that_was_taped_twice_is_set_again() -> None:
+    """No move of a foot is told: the tape may have been held at its foot both times."""
+    once = panel(SMALL, "Q1", m1="1' 6-5/8\"")
+    twice = panel(SMALL, "Q1", m1="1' 6-5/8\"", sure=taped_twice(once))
+    assert buttons(twice) == ["keep"] and "Set Q1 again" in text_of(twice) and "fill" not in twice
+    assert "Tape it again" not in text_of(twice)
 
 
 def test_readings_that_disagree_are_no_place_to_go_on_from() -> None:
@@ -198,6 +240,9 @@ def test_the_chord_found_is_typed_twice_and_one_tap_holds_something() -> None:
     typed = {"f0": "38' 1-1/4\"", "f1": "38' 1-1/4\""}
     both = got_panel(answering(job_of_fields(FINE)), {"fields": FINE, "got": typed}, card_of(FINE, "A"))
     holds = _choices(both)
+    filled = re.findall(r'<button [^>]*class="btn first"[^>]*>(.*?)</button>', both["html"])
+    assert len(filled) == 1 and "mid-ordinate" in filled[0]  # what was found is held by one of these
+    assert buttons(both) == ["fill", "keep"] and 'class="btn plain" data-do="keep"' in both["html"]
     assert [fields["found-hold"] for fields in holds] == ["radius", "sagitta", "directions"]
     taken = answering(job_of_fields({**FINE, **{name: text for name, text in holds[0].items() if text}}))
     assert taken["held"] is True and taken["arc"]["chord"] == pytest.approx(38 * 0.3048 + 1.25 * 0.0254)
@@ -222,7 +267,7 @@ def _choices(made: dict[str, Any]) -> list[dict[str, str]]:
 
     return [
         json.loads(html.unescape(text))
-        for text in re.findall(r'class="btn" data-do="fill" data-fill="([^"]*)"', made["html"])
+        for text in re.findall(r'class="btn(?: first)?" data-do="fill" data-fill="([^"]*)"', made["html"])
     ]
 
 
@@ -274,3 +319,19 @@ def test_the_panel_of_a_stake_that_stops_the_job_can_be_opened_to_settle_it() ->
     assert "What did you get at K2?" in text_of(made) and "Forget what I got here" in text_of(made)
     healed = {**fields, **_forget(made)}
     assert not answering(job_of_fields(healed))["stops"]
+
+
+@pytest.mark.parametrize("fields", [FINE, SMALL])
+@pytest.mark.parametrize("which", [("m2",), ("m3",), ("m2", "m3"), ("m0",)])
+@pytest.mark.parametrize("more", [True, False])
+def test_a_foot_too_much_or_too_little_is_named_and_no_place_derived(
+    fields: dict[str, str], which: tuple[str, ...], more: bool
+) -> None:
+    """At one short chord, or at both, which then don't meet or are nearly in line."""
+    asked = values_of(panel(fields, "Q1"))
+    feet = {name: int(asked[name].partition("'")[0]) + (1 if more else -1) for name in which}
+    made = panel(fields, "Q1", **{name: f"{feet[name]}'{asked[name].partition(chr(39))[2]}" for name in which})
+    told = text_of(made).partition("!")[2]
+    assert f"1 ft {'more' if more else 'less'}" in told and "looks like a slip" in told
+    assert not re.search(r"Q1 (?:is|measured)|inside|outside|past its place|line", told) and "move" not in buttons(made)
+    assert "fill" not in made

@@ -169,3 +169,17 @@ def test_a_method_that_cant_be_is_changed_for_the_advised_one() -> None:
     assert way["fields"]["method"] == answer["advice"]["method"] and way["panel"] is None
     again = answer_to({**beds, **way["fields"]})
     assert not again["stops"]
+
+
+def test_after_another_chord_was_taped_its_card_tells_both_and_must_read_neither() -> None:
+    job = {key: value for key, value in DEMO.items() if key != "found"} | {"arc": {"chord": "30 ft", "sagitta": "3 ft"}}
+
+    def card(reads: str) -> dict[str, Any]:
+        found = {"chord": [reads, reads], "tape": "level", "hold": "radius", "sure": True}
+        return next(one for one in answer_to({**job, "found": found})["cards"] if one["kind"] == "have_ends")
+
+    other = card("30 ft 0-1/2 in")
+    assert "Drawing 30' 0\". You taped 30' 0-1/2\"." in other["notes"]
+    assert [one["label"] for one in other["numbers"]] == ["A to B, as you taped it"]
+    same = card("30 ft")
+    assert [one["label"] for one in same["numbers"]] == ["A to B must read"] and "taped" not in str(same["notes"])

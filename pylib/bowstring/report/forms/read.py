@@ -11,6 +11,7 @@ class ReadRow(TypedDict):
         check: its key; typed: every reading of it as it was typed, in order.
         value, over: the reading that counts, and how far that is over what must be read as it is printed, negative
             under it; ``None`` while none counts. over_shown: without its sign.
+        counts: the number of that reading in ``typed``.
         limit: metres within which it is in: the printed limit.
         verdict: ``in``; ``again``: out once, to be taped again; ``out``: and out again; ``differ``: as often in as
             out; ``unread``: the last one is no length.
@@ -23,6 +24,7 @@ class ReadRow(TypedDict):
     value_shown: str | None
     over: float | None
     over_shown: str | None
+    counts: int | None
     limit: float
     limit_shown: str
     verdict: str
@@ -38,6 +40,7 @@ class SuspectRow(TypedDict):
         mark: the stake or end; of a slip the stake that it began at, empty where it is all of them.
         step: the number of the step to do again; again: stakes that hang on it and are set again after it.
         far: metres that it stands off, about; ``None`` of a slip.
+        checks: the keys of the checks that touch what is set again: what was read there says nothing of it then.
         prove: what to tape before it is pulled, in a sentence; empty for none.
     """
 
@@ -47,6 +50,7 @@ class SuspectRow(TypedDict):
     far: float | None
     far_shown: str | None
     again: list[str]
+    checks: list[str]
     text: str
     prove: str
 

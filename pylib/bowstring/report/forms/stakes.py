@@ -26,6 +26,21 @@ class Ellipse(TypedDict):
 
 
 @final
+class MeantRow(TypedDict):
+    """Where a stake belongs that something else was got at, and how far off that it stands, as texts.
+
+    Attributes:
+        off_shown: how far off the arc, without a side; empty for less than a mark of the tape.
+        drawing_shown: in the drawing's axes, only where the stake has ``drawing``.
+    """
+
+    x_shown: str
+    y_shown: str
+    off_shown: str
+    drawing_shown: NotRequired[list[str]]
+
+
+@final
 class StakeRow(TypedDict):
     """A stake, metres: its place, how far along the arc, and how far off it (positive outside) it stands.
 
@@ -34,6 +49,7 @@ class StakeRow(TypedDict):
         sigma_across, sigma_along: one standard deviation across the arc and along it, metres.
         sigma_fair: that of the mid-ordinate of this stake over its two neighbours, ``None`` at the ends.
         drawing: only where the drawing gives two marks' coordinates: the stake's own, metres, in its axes' order.
+        meant: only where something else was got at it.
     """
 
     name: str
@@ -52,5 +68,6 @@ class StakeRow(TypedDict):
     sigma_along_shown: str
     sigma_fair_shown: str | None
     ellipse: Ellipse
+    meant: NotRequired[MeantRow]
     drawing: NotRequired[list[float]]
     drawing_shown: NotRequired[list[str]]

@@ -98,7 +98,8 @@ MESSAGES = {
     "caution.unlikely_hub": "Hubs {shown} off the line? Check the unit before building.",
     "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",
     "caution.got_over": "Don't build yet: stake {stake} is {off}, and only {tolerance} is allowed. Move it, or ask.",
-    "caution.got_astray": "Don't build yet: {mark} is {off}. That is too far off to be a set mark: tape it again.",
+    "caution.got_astray": "Don't build yet: {mark} is {off}. That's too far off. Tape it again.",
+    "caution.got_astray_sure": "Don't build yet: {mark} is {off}, taped twice. Set it again, or ask.",
     "caution.got_unusual": "Stakes usually stand within {usual} of the arc, and {stake} doesn't. Move it back, or ask.",
     "caution.got": "Stake {stake} is {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
     "caution.got_stands": "Stake {stake} is {off}. The numbers after it allow for that.",
@@ -169,11 +170,11 @@ MESSAGES = {
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
     "note.square": "A mid-ordinate out of square hardly shows at its own stake; it shows one round later.",
     "caution.method_blocked": (
-        "Don't build from this sheet: you can't use {method} on this ground. {why} See the recommended method."
+        "Don't build from this sheet: you can't use {method} on this ground. {why} See the advice."
     ),
     "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and you have {there}.",
     "caution.method_unreliable": (
-        "Don't build from this sheet: with {method}, small errors grow out of control here. See the recommended method."
+        "Don't build from this sheet: with {method}, small errors grow out of control here. See the advice."
     ),
     "caution.method_misses": (
         "Laid out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. Careful "

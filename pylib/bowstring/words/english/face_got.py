@@ -22,6 +22,8 @@ MESSAGES = {
     "face_got.keep": "Change nothing",
     "face_got.use": "Use what I got",
     "face_got.tape_again": "Tape it again",
+    "face_got.taped_twice": "I taped it twice: it stands there",
+    "face_got.set_stake_again": "Set {stake} again",
     "face_got.forget": "Forget what I got here",
     "face_got.chord": "Before you go on",
     "face_got.first": "{start} to {end}",

@@ -24,6 +24,8 @@ MESSAGES = {
     "face_got.keep": "No cambiar nada",
     "face_got.use": "Usar lo que me dio",
     "face_got.tape_again": "Mídalo otra vez",
+    "face_got.taped_twice": "Lo medí dos veces: ahí está",
+    "face_got.set_stake_again": "Ponga {stake} otra vez",
     "face_got.forget": "Olvidar lo que me dio aquí",
     "face_got.chord": "Antes de seguir",
     "face_got.first": "{start} a {end}",

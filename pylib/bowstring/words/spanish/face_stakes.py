@@ -105,6 +105,7 @@ MESSAGES = {
     "card.slope": "~pendiente~ {shown}",
     "card.label.between": "de {from} a {to}",
     "card.label.must_read": "de {from} a {to} debe dar",
+    "card.label.taped": "{from} a {to}, como usted lo midió",
     "card.label.half": "~punto medio~ del ~hilo~, desde {start} o {end}",
     "card.label.off": "~a escuadra~ a la {hand}, mirando a {last}",
     "card.label.off_b": "~a escuadra~ a la {hand}, mirando a B",
@@ -158,6 +159,7 @@ MESSAGES = {
     "card.ticket": "Número de boleto del 811",
     "card.called": "Cuándo se llamó",
     "card.note.days": "Espere las marcas en el suelo: unos días hábiles.",
+    "card.note.taped": "~Plano~: {drawn}. Usted midió {found}.",
     "card.note.landmark": "{end}: {landmark}",
     "card.note.cap": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "card.note.careful": "CUIDADO: este ~hilo~ queda por fuera del ~arco~.",  # from memory
