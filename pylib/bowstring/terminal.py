@@ -67,12 +67,13 @@ def _options(arguments: Sequence[str] | None) -> argparse.Namespace:
     parser.add_argument("--json", action="store_true", help=say("terminal.json"))
     parser.add_argument("--link", action="store_true", help=say("terminal.link"))
     parser.add_argument("--csv", action="store_true", help=say("terminal.csv"))
+    parser.add_argument("--messages", action="store_true", help=say("terminal.messages"))
     options, unknown = parser.parse_known_args(arguments)
     if unknown:
         raise bad("job", "usage.not_known", word=quoted(unknown[0]))
     if options.job is None:
         raise bad("job", "usage.no_job")
-    if options.all + options.json + options.link + options.csv > 1:
+    if options.all + options.json + options.link + options.csv + options.messages > 1:
         raise bad("job", "usage.one_of_two")
     return options
 
@@ -88,6 +89,10 @@ def _text(job: JobForm, options: argparse.Namespace) -> str:
         from bowstring.sheet.csv import stakes_csv
 
         return stakes_csv(answered)
+    if options.messages:
+        from bowstring.sheet.messages import messages
+
+        return "\n\n".join(messages(answered)) + "\n"
     if options.all:
         from bowstring.sheet.text import sheet_text
 

@@ -75,7 +75,7 @@ def served(
     looks = _looks(styles)
     policy = (
         f"default-src 'none'; script-src 'self' {_hash(early)} 'wasm-unsafe-eval'; "
-        f"style-src {' '.join(map(_hash, looks))} @STYLE@; img-src 'self'; "
+        f"style-src {' '.join(map(_hash, looks))} @STYLE@; img-src 'self' data:; "
         f"connect-src 'self'; worker-src 'self'; manifest-src 'self'; {_NOTHING}"
     )
     links = [

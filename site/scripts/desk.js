@@ -2,6 +2,7 @@
 
 import { copyHolds } from "./copy.js";
 import { at } from "./document.js";
+import { handing } from "./handing.js";
 import { isSaved, savedPage } from "./packed.js";
 import { sizes } from "./sizes.js";
 
@@ -27,7 +28,8 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     const when = edited
       ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
       : "";
-    const opener = button(when ? `${title} · ${when}` : title, () => open(fields, id));
+    const from = fields?.received ? words.received : fields?.parent ? words.copy : "";
+    const opener = button([title, from, when].filter(Boolean).join(" · "), () => open(fields, id));
     opener.disabled = !fields;
     if (id === present().id) opener.setAttribute("aria-current", "true");
     const remover = button(words.remove, () => remove(id));
@@ -70,6 +72,7 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
       return failing(reason);
     }
     if (result.error) return wrong(result.error);
+    if (call === "open_link") result.fields.received = result.parent; // as it was sent, as long as nothing of it is changed
     if (result.link && result.link === own.link) {
       taken(text);
       return wrong(words.open_already);
@@ -126,7 +129,6 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     download(new Blob([result.text], { type }), result.name);
   }
   at("file-out").addEventListener("click", () => giveFile("job_file", "application/json"));
-  at("stakes-out").addEventListener("click", () => giveFile("stakes_file", "text/csv"));
 
   at("save-page").addEventListener("click", async () => {
     at("save-said").textContent = words.saving;
@@ -139,17 +141,23 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     }
   });
 
-  at("link-copy").addEventListener("click", async () => {
-    at("link-text").select();
+  // `shown`: where the text stands, to be copied by hand where the device lets no page do it.
+  async function copy(text, shown) {
     try {
-      await navigator.clipboard.writeText(at("link-text").value);
+      await navigator.clipboard.writeText(text);
       at("link-said").textContent = words.copied;
     } catch {
+      getSelection().selectAllChildren(shown);
+      shown.select?.();
       at("link-said").textContent = words.copy_by_hand;
     }
-  });
+  }
+  at("link-copy").addEventListener("click", () => copy(at("link-text").value, at("link-text")));
+  const question = () => ({ fields: present().fields, address: address() });
+  const hand = handing({ ask, question, copy, give: download, wrong, words });
 
-  const share = () => navigator.share({ url: at("link-text").value }).catch(() => {}); // closing the list of ways is no fault
+  const shared = () => ({ title: at("title").value, [address() ? "url" : "text"]: at("link-text").value });
+  const share = () => navigator.share(shared()).catch(() => {}); // closing the list of ways is no fault
   at("link-share").hidden = !navigator.share;
   at("link-share").addEventListener("click", share);
   at("send").addEventListener("click", () => (navigator.share && link ? share() : show()));
@@ -171,6 +179,7 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     // Show the link of the job that the sheet answers; none while there is no sheet, or too much in it.
     showLink(text, whyNone = "") {
       link = text;
+      if (!text) hand.stale(); // what was handed over is another job's by now
       at("link-text").value = text && `${address()}#${text}`;
       at("link-said").textContent = text && !address() ? words.no_address : whyNone;
       for (const id of ["link-copy", "link-share"]) at(id).disabled = !text;

@@ -1,9 +1,10 @@
 // The job that is open: kept at every change, and held together with what another window does to it.
 
 import { at } from "./document.js";
-import { put, sameFields, typed, unitNow } from "./form.js";
+import { fill as fillIn, put, sameFields, typed, unitNow } from "./form.js";
 import { newId } from "./kept.js";
 import { merged } from "./merging.js";
+import { sameWork } from "./sent.js";
 
 const NEITHER = "\0"; // no field's text: neither value is the one that both windows had
 
@@ -13,16 +14,34 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
   let base = {}; // what both this window and any other one have of it
   let kept = false; // it stands in the storage, unless another window has removed it
   let example = false; // it is the example, as it was offered
+  let copied = false; // it was made of one that came by a link, in this window
 
   // What another window has written since isn't overwritten, even where this one hasn't heard of it: its tab was asleep.
   function write() {
     id ??= newId();
+    if (base.received && !sameWork(base, typed())) copy();
     if (kept && !keep.has(id) && keep.open !== null) return gone(); // a storage emptied as a whole is filled again
     const other = kept ? keep.read(id) : null;
     if (other && !sameFields(other, base)) {
       if (!meet(other)) return;
     }
     store(typed());
+  }
+
+  // What came by a link stays as it was sent, beside its copy.
+  function copy() {
+    fillIn({ parent: base.received, received: "" });
+    id = newId();
+    base = {};
+    kept = false;
+    copied = true;
+  }
+
+  // To read first: until its first step is done.
+  function tellSent({ received, done }) {
+    const text = received ? words.sent : copied ? words.copied : "";
+    at("sent").textContent = text;
+    at("sent").hidden = !text || Boolean(done);
   }
 
   function store(fields) {
@@ -33,17 +52,22 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     at("kept").textContent = done ? `${words.kept.kept} ${name}` : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
+    tellSent(fields);
     listed();
   }
 
   function fill(fields, own) {
     const another = own === null || own !== id;
     put(fields);
-    if (another) switched();
+    if (another) {
+      switched();
+      copied = false;
+    }
     id = own;
     if (another) base = (own !== null && keep.read(own)) || {};
     kept = own !== null && keep.has(own);
     at("elsewhere").hidden = true;
+    tellSent(fields);
     changed();
   }
 
@@ -169,7 +193,10 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     },
     open(fields, wanted) {
       example = false;
-      fill(fields, freeId(wanted, fields));
+      // A link that is opened once more: with what was done and read since.
+      const before = fields.received ? keep.read(wanted) : null;
+      const all = before && sameWork(fields, before) ? { ...fields, ...before } : fields;
+      fill(all, freeId(wanted, all));
       write();
     },
     // A job from elsewhere that nobody has chosen yet: it isn't kept before something is typed.

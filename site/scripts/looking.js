@@ -204,7 +204,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
         return "numbers";
       }
     },
-    firstFace: (fields) => (fields.done ? "stakes" : "numbers"),
+    firstFace: (fields) => (fields.done || fields.received ? "stakes" : "numbers"),
     // What was shown for these very numbers last time stands there until Python has worked it out again.
     showLast() {
       const { face } = place.now;

@@ -29,6 +29,11 @@ def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
     open_desk(page)
     held(page, "jobs")
     show_example(page)
+    open_desk(page)
+    for what in ("qr", "messages", "files"):
+        page.click(f"[data-hand={what}]")
+        expect(page.locator("#handed > *").first).to_be_visible()
+        held(page, f"handed over: {what}")
     for panel in PANELS:
         open_panel(page, panel)
         held(page, panel)

@@ -95,8 +95,9 @@ def test_the_stakes_go_into_a_file_of_values(page: Page, tmp_path: Path) -> None
     choose(page, "method", "ordinates")
     wait_for(page, "computed")
     open_desk(page)
+    page.click("[data-hand=files]")
     with page.expect_download() as download:
-        page.click("#stakes-out")
+        page.click("[data-file=people]")
     file = tmp_path / "stakes.csv"
     download.value.save_as(file)
     assert download.value.suggested_filename.endswith(".csv")

@@ -35,6 +35,9 @@ _POINTS = {"M": 1, "L": 1, "C": 3, "Z": 0}
 _ID = re.compile(r"[A-Za-z][A-Za-z0-9_-]*\Z")
 _ANCHORS = ("start", "middle", "end")
 
+GROUND = "#fcfbf7"
+"""What a drawing stands on where no page says otherwise."""
+
 STYLE = (
     ".bd-drawing{color:var(--draw-ink,#15181c);display:block;"
     'font-family:"Noto Sans","Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",'

@@ -11,8 +11,13 @@ MOST_READ = 200
 MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
-PLAIN = ("done", "by", "date", "ticket", "called", "stood")
-"""``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on."""
+PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received")
+"""``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on;
+``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long as
+it is as it came by a link."""
+
+NO_STAKE = ("done", "stood", "parent", "received")
+"""Those that change nothing of what a sheet says."""
 
 READ_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
 
@@ -46,15 +51,15 @@ def read_of(fields: Typed) -> list[dict[str, str]]:
 
 def for_layout(fields: Typed) -> dict[str, str]:
     """Return the fields without those that no stake hangs on: what was worked out for them holds while they change."""
-    return {name: text for name, text in fields.items() if name not in ("done", "stood")}
+    return {name: text for name, text in fields.items() if name not in NO_STAKE}
 
 
 def readings_in(fields: Typed) -> dict[str, object]:
-    """Return what was read at the checks, by whom and when, and the ticket, by the job's keys; a date that is
-    none yet is left out."""
+    """Return what was read at the checks, by whom and when, the ticket, and what the job is a copy of, by the
+    job's keys; a date that is none yet is left out."""
     read = read_of(fields)
     job: dict[str, object] = {"read": read} if read else {}
-    for name in ("by", "date", "ticket", "called"):
+    for name in ("by", "date", "ticket", "called", "parent"):
         text = fields.get(name, "").strip()
         if text and (name != "date" or re.fullmatch("[0-9]{4}-[0-9]{2}-[0-9]{2}", text)):
             job[name] = text
@@ -63,7 +68,7 @@ def readings_in(fields: Typed) -> dict[str, object]:
 
 def fields_of(job: Mapping[str, object]) -> dict[str, str]:
     """Return the fields that hold what a job keeps of the work; their values were read before."""
-    fields = {name: str(job[name]) for name in ("by", "date", "ticket", "called") if job.get(name)}
+    fields = {name: str(job[name]) for name in ("by", "date", "ticket", "called", "parent") if job.get(name)}
     done, read = job.get("done"), job.get("read")
     if isinstance(done, list | tuple) and done:
         fields["done"] = " ".join(str(number) for number in done)

@@ -25,10 +25,19 @@ _TROUBLES = ("start", "no_wasm", "slow_start", "slow", "fault", "old")
 _HOST = ("missing", "type", "damaged", "unreachable", "late", "copy")
 _KEPT = ("kept", "full", "none")
 _OFFLINE = ("fetching", "ready", "saved", "never", "failed", "dead")
-_JOB = ("elsewhere_both", "elsewhere_gone", "elsewhere_keep", "elsewhere_leave", "other_part", "nothing")
+_JOB = (
+    "elsewhere_both",
+    "elsewhere_gone",
+    "elsewhere_keep",
+    "elsewhere_leave",
+    "other_part",
+    "nothing",
+    "sent",
+    "copied",
+)
 _DESK = (
     *("untitled", "unreadable", "remove", "file_large", "open_failed", "copied", "copy_by_hand"),
-    *("saving", "saved", "save_failed", "no_address", "open_already", "ask_failed"),
+    *("saving", "saved", "save_failed", "no_address", "open_already", "ask_failed", "received", "copy"),
 )
 KEPT_BESIDE = "|".join([*PLAIN, *(re.sub(r"\?P<[a-z]+>", "?:", one.pattern) for one in (READ_ROW, MEASURE_ID))])
 """What the page's script lets stand beside the form, as a pattern: any other field that the form hasn't is left out."""

@@ -22,9 +22,6 @@ if TYPE_CHECKING:
     from bowstring.job.form import JobForm
     from bowstring.page.answering import LastAnswer
 
-FILE_NAME = 40
-"""Most characters of a title that a file's name repeats."""
-
 
 class Calls:
     """One open page's questions, with the answer to what stands in its fields."""
@@ -49,11 +46,12 @@ class Calls:
                        nobody waits;
         ``example``    ``{}`` gives ``{"fields"}`` of the example;
         ``sheet``      ``{"fields": {id: text}, "address": text}``: the long sheet, see ``shown_sheet``;
-        ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id"}`` or
-                       ``{"error": text}``;
+        ``open_link``  ``{"text": a link or a message with one}`` gives ``{"fields", "title", "link", "id",
+                       "parent"}`` (what a copy names it by) or ``{"error": text}``;
         ``open_file``  ``{"text": a job file's text}`` gives the same;
         ``job_file``   ``{"fields"}`` gives ``{"name", "text"}`` of a job file or ``{"error"}``;
-        ``stakes_file``  ``{"fields"}`` gives the same of a file of values;
+        ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
+        ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
@@ -86,7 +84,7 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
     """Return what stands in the form for a job from elsewhere: every value was read before any of it is shown."""
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
-    from bowstring.page.linking import link_of
+    from bowstring.page.linking import link_of, parent_of
 
     try:
         job = read()
@@ -101,7 +99,8 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
         return _refusal(refusal)
     # The same job opened twice is one job: its id comes from its link, or where it's too large for one from its text.
     one = re.sub("[^a-z0-9]", "", link.lower())[-14:] or f"{zlib.crc32(json.dumps(fields).encode()):010x}"
-    return {"fields": fields, "title": checked.title, "link": link, "id": one}
+    parent = parent_of(checked.title, one)
+    return {"fields": fields, "title": checked.title, "link": link, "id": one, "parent": parent}
 
 
 def _done_cards(fields: Mapping[str, str]) -> str:
@@ -119,6 +118,7 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.kept import part_kept
     from bowstring.page.beside import done_of
     from bowstring.page.done import steps_of
+    from bowstring.page.filing import file_name
 
     try:
         job = job_of_fields(asked["fields"])
@@ -129,7 +129,7 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
             job = {**job, "done": steps_of(calls.last.for_fields(asked["fields"]), done)}
     except BadJob as refusal:
         return _refusal(refusal)
-    return {"name": f"{_file_name(title)}.json", "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
+    return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
 def _with_its_method(job: JobForm, asked: Asked, calls: Calls) -> JobForm:
@@ -140,16 +140,6 @@ def _with_its_method(job: JobForm, asked: Asked, calls: Calls) -> JobForm:
         return with_method(job, calls.last.for_fields(asked["fields"]))
     except BadJob:
         return job
-
-
-def _stakes_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
-    try:
-        answered = calls.last.for_fields(asked["fields"])
-    except BadJob as refusal:
-        return _refusal(refusal)
-    from bowstring.sheet.csv import stakes_csv
-
-    return {"name": f"{_file_name(answered['title'])}.csv", "text": stakes_csv(answered)}
 
 
 def _mistake(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -169,8 +159,16 @@ def _refusal(refusal: BadJob) -> Mapping[str, object]:
     return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
 
 
-def _file_name(title: str) -> str:
-    return "bowstring-" + (re.sub("[^a-z0-9]+", "-", title.lower())[:FILE_NAME].strip("-") or "job")
+def _hand_over(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.handing import handed
+
+    return handed(asked, calls.last)
+
+
+def _hand_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.handing import handed_file
+
+    return handed_file(asked, calls.last)
 
 
 def _outline(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -246,7 +244,8 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "open_link": _open_link,
     "open_file": _open_file,
     "job_file": _job_file,
-    "stakes_file": _stakes_file,
+    "hand_over": _hand_over,
+    "hand_file": _hand_file,
     "mistake": _mistake,
     "outline": _outline,
 }

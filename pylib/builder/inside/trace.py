@@ -67,8 +67,12 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
             _ask("fold", asked, fields=fields, key=key, head=head)
     link = _ask("link", asked, fields=fields, address="").get("link")
     _ask("open_link", asked, text=link or "b1")
-    for call in ("sheet", "job_file", "stakes_file"):
+    for call in ("sheet", "job_file"):
         _ask(call, asked, fields=fields, address="")
+    for what in ("qr", "messages", "files"):
+        _ask("hand_over", asked, fields=fields, address="https://example.org/", what=what)
+    for kind in ("people", "svg", "png", "dxf", "instrument-n-e", "instrument-x-y"):
+        _ask("hand_file", asked, fields=fields, kind=kind)
     _ask("mistake", asked, fields=fields, kind="burned_foot")
     _ask("outline", asked, fields=fields, **TAPPED)
     for question in ({"figure": 0}, {"figure": 1}, {"slider": 1}, {"list": 1}, {"handout": 4}):

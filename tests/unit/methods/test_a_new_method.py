@@ -309,7 +309,7 @@ def test_the_form_offers_it_and_answers_it() -> None:
         assert (shown["sign"], shown["state"]["sign"]) == ("computed", "computed")
     later = json.loads(handle("numbers_later", asked))
     assert "a crossed beam" in later["advice"] and later["state"]["sign"] == "computed"
-    assert "K3" in json.loads(handle("stakes_file", asked))["text"]
+    assert "K3" in json.loads(handle("hand_file", json.dumps({**json.loads(asked), "kind": "people"})))["text"]
 
 
 def test_a_link_carries_it(capsys: pytest.CaptureFixture[str]) -> None:

@@ -296,6 +296,7 @@ def test_a_file_that_is_not_there_and_a_folder(tmp_path: Path) -> None:
         (("-", "--json=5"), ""),
         (("-", "--json", "--link"), "--link"),
         (("-", "--all", "--csv"), "--all"),
+        (("-", "--messages", "--csv"), "--messages"),
         (("-", "-"), "-"),
         (("one.json", "an other\n.json"), "an other"),
     ],
@@ -313,6 +314,13 @@ def test_a_closed_standard_input_is_refused_too() -> None:
         [sys.executable, "-S", "-c", code], env={"PYTHONPATH": str(PYLIB)}, capture_output=True, timeout=60, check=False
     )
     refused(done, "job")
+
+
+def test_messages_are_printed_apart() -> None:
+    done = call("-", "--messages", stdin=json.dumps(JOBS["metric"]))
+    assert done.returncode == 0 and done.stderr == b""
+    found = done.stdout.decode().rstrip("\n").split("\n\n")
+    assert len(found) > 1 and [one.split("/")[0] for one in found] == [str(number + 1) for number in range(len(found))]
 
 
 def test_help_says_how_to_call() -> None:

@@ -9,4 +9,5 @@ MESSAGES = {
     "terminal.not_utf8": "it isn't UTF-8 text",
     "terminal.method": "set it out by this method, whatever the job says: {methods}",
     "terminal.csv": "print the stakes as comma-separated values",
+    "terminal.messages": "the sheet as text messages of at most 160 characters",
 }

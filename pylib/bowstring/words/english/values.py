@@ -1,4 +1,4 @@
-"""The table of the stakes as values, for a file."""
+"""What stands in files for other programs: the stakes as values, and the layout as a drawing."""
 
 MESSAGES = {
     "csv.stake": "stake",
@@ -13,5 +13,17 @@ MESSAGES = {
     "csv.status_stop": "don't build",
     "csv.status_ready": "ready",
     "csv.reading": "reading {number}",
+    "csv.name": "name",
+    "csv.axis_northing": "northing {unit}",
+    "csv.axis_easting": "easting {unit}",
+    "csv.axis_x": "x {unit}",
+    "csv.axis_y": "y {unit}",
     "csv.told": "{name}: {shown}",
+    # a drawing for other programs
+    "dxf.made": "Written by Bowstring",
+    "dxf.units": "Units: {unit}.",
+    "dxf.unit_ft": "feet (1 ft = 0.3048 m)",
+    "dxf.unit_m": "meters",
+    "dxf.frame": "A is at 0, 0; B lies along x; y is to the left of A to B.",
+    "dxf.frame_drawn": "Coordinates are the drawing's own: x is easting, y is northing.",
 }

@@ -11,4 +11,5 @@ MESSAGES = {
     "terminal.not_utf8": "no es texto UTF-8",
     "terminal.method": "hace el ~trazo~ con este método, diga lo que diga el trabajo: {methods}",
     "terminal.csv": "imprime las ~estacas~ como valores separados por comas",
+    "terminal.messages": "la hoja como mensajes de texto de 160 caracteres o menos",
 }

@@ -1,4 +1,4 @@
-"""The table of the stakes as values, for a file, in Spanish as on US sites."""
+"""What stands in files for other programs, in Spanish as on US sites: the stakes as values, the layout as a drawing."""
 
 # No sentence here is a safety sentence of a published text; everything is from memory.
 
@@ -15,5 +15,17 @@ MESSAGES = {
     "csv.status_stop": "no construya",
     "csv.status_ready": "listo",
     "csv.reading": "lectura {number}",
+    "csv.name": "nombre",
+    "csv.axis_northing": "norte {unit}",
+    "csv.axis_easting": "este {unit}",
+    "csv.axis_x": "x {unit}",
+    "csv.axis_y": "y {unit}",
     "csv.told": "{name}: {shown}",
+    # a drawing for other programs
+    "dxf.made": "Hecho con Bowstring",
+    "dxf.units": "Unidades: {unit}.",
+    "dxf.unit_ft": "pies (1 pie = 0.3048 m)",
+    "dxf.unit_m": "metros",
+    "dxf.frame": "A está en 0, 0; B queda sobre x; y va a la izquierda de A a B.",
+    "dxf.frame_drawn": "Las coordenadas son las del ~plano~: x es este, y es norte.",
 }

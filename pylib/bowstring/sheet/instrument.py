@@ -1,0 +1,44 @@
+"""The stakes as a list for an instrument: a name and two coordinates a row, under a plain head, and nothing else."""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from bowstring.drawings.coordinates import coordinates
+from bowstring.report.forms.answer import Answer
+from bowstring.words import say
+
+ORDERS = ("n-e", "x-y")
+"""Northing before easting, or x before y: instruments differ, so somebody says it."""
+
+DECIMALS = 7
+"""Of a foot or a metre: read back, no place is off by a millionth of a metre."""
+
+
+def instrument_csv(answer: Answer, order: str) -> str:
+    """Return an answer's stakes as CSV in an order of ``ORDERS``, in the drawing's coordinates where it gives them.
+
+    Raises ``ValueError`` for a job that is stopped.
+
+    >>> from bowstring import answer
+    >>> job = {"bowstring": 1, "unit": "m", "arc": {"chord": 40, "sagitta": 10}, "levels": 1, "side": "right"}
+    >>> print(instrument_csv(answer({**job, "drawn_to": "face", "method": "halving"}), "x-y").replace("\\r", ""))
+    name,x m,y m
+    A,0.0000000,0.0000000
+    M,20.0000000,-10.0000000
+    B,40.0000000,0.0000000
+    <BLANKLINE>
+    """
+    if order not in ORDERS:
+        raise ValueError(f"no such order: {order!r}")
+    places = coordinates(answer)
+    names = ("northing", "easting") if order == "n-e" else ("x", "y")
+    out = io.StringIO()
+    writer = csv.writer(out)
+    writer.writerow([say("csv.name"), *(say(f"csv.axis_{name}", unit=places.unit) for name in names)])
+    for stake in answer["stakes"]:
+        x, y = places.of(stake["x"], stake["y"])
+        pair = (y, x) if order == "n-e" else (x, y)
+        writer.writerow([stake["name"], *(f"{round(value, DECIMALS) + 0.0:.{DECIMALS}f}" for value in pair)])
+    return out.getvalue()

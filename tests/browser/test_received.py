@@ -1,0 +1,95 @@
+"""A link from somebody else: it opens as the sender's sheet, and what changes a number of it goes on as a copy."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from bowstring import write_link
+from bowstring.words import say
+from page_acting import look_at, open_desk, type_in, wait_for
+
+JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left",
+       "drawn_to": "face", "method": "halving", "levels": 2}  # fmt: skip
+KEPT = """() => Object.keys(localStorage).filter((key) => key.startsWith("bowstring.2.job."))
+  .map((key) => JSON.parse(localStorage.getItem(key)).fields)"""
+SIGN = "html[data-sheet=computed]:not([data-stale])"
+
+
+@pytest.fixture
+def sent(open_page: Callable[..., Page]) -> Page:
+    """The page on a phone, opened by a link."""
+    page = open_page(360, 740, f"#{write_link(JOB)}")  # type: ignore[arg-type]
+    page.wait_for_selector(f"{SIGN}[data-face=stakes] #card-head")
+    return page
+
+
+def tap_done(page: Page) -> None:
+    wait_for(page, "computed")
+    page.locator("#stakes [data-do=done]").evaluate("button => button.click()")
+    wait_for(page, "computed")
+
+
+def test_a_link_opens_on_the_stakes_and_says_that_it_was_sent(sent: Page) -> None:
+    assert sent.url.endswith("#stakes")
+    expect(sent.locator("#sent")).to_have_text(say("page.sent"))
+    expect(sent.locator("#sent")).to_be_in_viewport()
+    (kept,) = sent.evaluate(KEPT)
+    assert kept["arc-chord"] == "44 ft" and kept["received"].startswith("Lodge drive ")
+
+
+def test_done_and_readings_are_no_change(sent: Page) -> None:
+    tap_done(sent)
+    tap_done(sent)
+    expect(sent.locator("#sent")).to_be_hidden()  # it was read
+    look_at(sent, "checks")
+    wait_for(sent, "computed")
+    first = sent.locator("#checks input[data-check]").first
+    first.fill("12 ft")
+    first.dispatch_event("change")
+    (kept,) = sent.evaluate(KEPT)
+    assert kept["done"] == "1 2" and kept["read-0-value"] == "12 ft"
+    assert kept["received"].startswith("Lodge drive ") and "parent" not in kept
+
+
+def test_a_number_typed_makes_a_copy_that_names_what_it_came_from(sent: Page) -> None:
+    tap_done(sent)
+    (before,) = sent.evaluate(KEPT)
+    look_at(sent, "numbers")
+    type_in(sent, "arc-chord", "45 ft")
+    type_in(sent, "arc-sagitta", "7 ft")  # the copy itself is changed: no third one
+    wait_for(sent, "computed")
+    copy, first = sorted(sent.evaluate(KEPT), key=lambda fields: "received" in fields)
+    assert first == before
+    assert copy["parent"] == first["received"] and "received" not in copy
+    assert (copy["arc-chord"], copy["arc-sagitta"], first["arc-chord"]) == ("45 ft", "7 ft", "44 ft")
+    open_desk(sent)
+    rows = sent.locator("#job-list li")
+    expect(rows).to_have_count(2)
+    expect(rows.filter(has=sent.locator("[aria-current]"))).to_contain_text(say("page.desk_copy"))
+    rows.filter(has_text=say("page.desk_received")).locator("button").first.click()
+    wait_for(sent, "computed")
+    assert sent.locator("#arc-chord").input_value() == "44 ft"
+
+
+def test_a_copy_says_so_until_work_begins(sent: Page) -> None:
+    look_at(sent, "numbers")
+    type_in(sent, "arc-chord", "45 ft")
+    expect(sent.locator("#sent")).to_have_text(say("page.copied"))
+    look_at(sent, "stakes")
+    tap_done(sent)
+    expect(sent.locator("#sent")).to_be_hidden()
+
+
+def test_the_link_opened_again_has_what_was_done_since(sent: Page) -> None:
+    tap_done(sent)
+    other = write_link({**JOB, "title": "Elsewhere"})  # type: ignore[arg-type]
+    for link, title in ((other, "Elsewhere"), (write_link(JOB), "Lodge drive")):  # type: ignore[arg-type]
+        sent.evaluate("link => (location.hash = link)", link)
+        sent.click("#offer-open")
+        expect(sent.locator("#title")).to_have_value(title)
+        wait_for(sent, "computed")
+    assert sorted(kept.get("done", "") for kept in sent.evaluate(KEPT)) == ["", "1"]
+    assert len(sent.evaluate(KEPT)) == 2

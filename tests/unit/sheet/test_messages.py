@@ -1,0 +1,158 @@
+"""The sheet as plain text for messages: short, in the signs that every phone has, each whole by itself."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+import pytest
+
+import paper_jobs
+from bowstring import answering
+from bowstring.demo import DEMO
+from bowstring.sheet.messages import messages
+from bowstring.units.plain_signs import BASIC, in_plain_signs
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
+from helping import answer_to
+
+# By its codes, 0 to 127, with the escape to the extension at 27 (3GPP TS 23.038, 6.2.1).
+TABLE = (
+    "@£$¥èéùìòÇ\nØø\rÅåΔ_ΦΓΛΩΠΨΣΘΞ\x1bÆæßÉ !\"#¤%&'()*+,-./0123456789:;<=>?"
+    "¡ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÑÜ§¿abcdefghijklmnopqrstuvwxyzäöñüà"
+)
+SOME = ("a swing", "tangents from pegs", "two tapes", "chords produced", "angles off the straight", "coordinates",
+        "ordinates from a parallel string", "hubs off one end", "on a slope, over the chord found")  # fmt: skip
+JOBS: dict[str, Any] = {
+    "the example": DEMO,
+    **{name: paper_jobs.JOBS[name] for name in ("four rounds", *SOME)},
+}
+HEAD = re.compile(r"([0-9]+)/([0-9]+) (.{1,10}) ([0-9A-Z]{4})( STOP)?: (.+)", re.DOTALL)
+
+
+def told(job: dict[str, Any]) -> list[str]:
+    return messages(answer_to(job))  # type: ignore[arg-type]
+
+
+def test_the_basic_table_is_the_standard_s() -> None:
+    assert len(TABLE) == 128 and set(TABLE) - {"\x1b"} == BASIC
+
+
+def test_the_example_fits_in_six_messages() -> None:
+    found = told(DEMO)  # type: ignore[arg-type]
+    assert len(found) <= 6 and all(len(one) <= 160 for one in found)
+    whole = " ".join(found)
+    for number in ("38' 0\"", "19' 0\"", "5' 3\"", "19' 8-9/16\"", "1' 4-1/16\"", "4' 11-13/16\"", "29' 1-7/16\""):
+        assert number in whole
+    for words in ("lamp post by the kiosk", "gate pier", "curve LEFT", "FACE", "tack", "811"):
+        assert words in whole
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_each_message_is_short_numbered_and_in_plain_signs(name: str) -> None:
+    found = told(JOBS[name])
+    heads = [HEAD.fullmatch(one) for one in found]
+    for one, head in zip(found, heads, strict=True):
+        assert len(one) <= 160 and set(one) <= set(TABLE) - {"\x1b", "\n", "\r"}, one
+        assert head, one
+    numbers = [(int(head[1]), int(head[2])) for head in heads if head]
+    assert numbers == [(number, len(found)) for number in range(1, len(found) + 1)]
+    assert len({head[4] for head in heads if head}) == 1
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_every_number_of_a_stake_stands_with_its_name(name: str) -> None:
+    answer, found = answer_to(JOBS[name]), told(JOBS[name])
+    stakes = [step for step in answer["steps"] if step["stake"] is not None]
+    assert stakes
+    for step in stakes:
+        measures = [in_plain_signs(measure["shown"]) for measure in step["measures"]]
+        named = [one for one in found if re.search(rf"\b{step['stake']}\b(?! to)", HEAD.sub(r"\6", one))]
+        # an angle is told by its deflection where the stake is on a line of sight
+        numbers = [measures[0]] if step["deflection"] else measures
+        assert any(all(number in one for number in numbers) for one in named), (step["stake"], numbers)
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_no_length_is_cut_in_two(name: str) -> None:
+    for one in told(JOBS[name]):
+        body = HEAD.sub(r"\6", one)
+        assert not re.search(r"[0-9]'?$", body), body
+        assert not re.match(r"\.\.\.[0-9]", body), body
+
+
+def test_the_hand_stands_in_every_message_of_stakes_squared_off() -> None:
+    for side in ("left", "right"):
+        found = told({**DEMO, "side": side})
+        squared = [one for one in found if "square off," in one]
+        assert len(squared) == 3
+        assert all(f"square off, {side.upper()} " in one for one in squared)
+
+
+def test_a_hand_that_no_number_tells_stands_with_each_stake() -> None:
+    found = told(paper_jobs.JOBS["two tapes"])
+    rows = [piece for one in found for piece in re.findall(r"K[0-9]+: from [^.]+\.", one)]
+    assert len(rows) == len(answer_to(paper_jobs.JOBS["two tapes"])["stakes"]) - 2
+    assert all(row.endswith("; RIGHT.") for row in rows)
+
+
+def test_messages_of_two_jobs_differ_in_their_code() -> None:
+    codes = set()
+    for sagitta in ("5' 3\"", "5' 3-1/4\""):
+        for title in ("Bandstand walk", "Bandstand green"):
+            found = told({**DEMO, "title": title, "arc": {"chord": "38 ft", "sagitta": sagitta}})
+            code = {HEAD.fullmatch(one)[4] for one in found}  # type: ignore[index]
+            assert len(code) == 1
+            codes |= code
+    assert len(codes) == 4
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", ["the example", "hubs off one end", "angles off the straight"])
+def test_in_every_language_they_are_as_short_and_plain(language: str, name: str) -> None:
+    numbers = set(re.findall(r"[0-9]+' [0-9]+(?:-[0-9]+/[0-9]+)?\"", " ".join(told(JOBS[name]))))
+    assert numbers
+    speak(language)
+    try:
+        found = messages(answering(JOBS[name]))
+    finally:
+        speak(LANGUAGES[0])
+    assert all(len(one) <= 160 and set(one) <= BASIC for one in found)
+    assert numbers <= set(re.findall(r"[0-9]+' [0-9]+(?:-[0-9]+/[0-9]+)?\"", " ".join(found)))
+    if name == "the example":
+        assert len(found) <= {"english": 6, "british": 6, "spanish": 9}[language]
+
+
+def test_a_stopped_job_tells_no_number_of_a_step_and_says_so_in_each() -> None:
+    job = paper_jobs.JOBS["no hand, no line, a wall"]
+    found, answer = told(job), answer_to(job)
+    assert answer["stops"]
+    assert all(" STOP: " in one for one in found)
+    whole = " ".join(found)
+    shown = {measure["shown"] for step in answer["steps"] for measure in step["measures"]}
+    why = " ".join([*answer["stops"], answer["advice"]["text"]])  # has distances of its own, of another method
+    shown = {number for number in shown if number not in why}
+    assert shown and not any(number in whole for number in shown)
+    assert "midpoint 17" not in whole and "square off," not in whole
+    assert "Build nothing" in whole and "which side the curve is on" in whole
+
+
+def test_signs_that_phones_lack_become_plain() -> None:
+    cases = {
+        "Jardín público, año 2": "Jardin publico, año 2",
+        "Curaçao – “Œuvre”": 'Curacao - "OEuvre"',
+        "Straße, Übergang, Ñandú": "Straße, Übergang, Ñandu",
+        "27°01′52″ and 3°": "27 deg 01'52\" and 3 deg",
+        "5½ in ± ¼ in": "5-1/2 in +- 1/4 in",
+        "[a] {b} c|d": "(a) (b) c/d",
+        "\u2068גשר\u2069 x": "??? x",
+        "20\N{NO-BREAK SPACE}m²": "20 m2",
+    }
+    for text, plain in cases.items():
+        assert in_plain_signs(text) == plain
+
+
+def test_a_title_of_any_script_and_length_leaves_room_for_the_work() -> None:
+    for title in ("גשר", "Ж" * 80, "x" * 80, "[]{}" * 10, ""):
+        found = told({**DEMO, "title": title})
+        assert len(found) <= 7 and all(len(one) <= 160 and HEAD.fullmatch(one) for one in found), title
