@@ -6,7 +6,7 @@ import math
 import re
 
 import pytest
-from mpmath import mp, mpf
+from mpmath import MPContext
 
 from bowstring import answer
 from bowstring.demo import DEMO
@@ -22,7 +22,9 @@ from bowstring.wall.triangles import lean
 from bowstring.words import say
 from unit.wall.wall_reader import texts, varied
 
+mp = MPContext()  # the precision of its own: other tests have another
 mp.dps = 40
+mpf = mp.mpf
 JOB = Given(38 * FOOT, 5.25 * FOOT, next(varied())[1].tape)
 
 
