@@ -9,7 +9,7 @@ with two free numbers has to explain more than one with none.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import hypot, log
 
 from bowstring.analysis.accuracy import NORMAL_95
@@ -278,7 +278,8 @@ def _fitted(moving: _Moving, taped: Sequence[Taped], size: float, centre: Point)
         return None
     least = min(found, key=lambda one: (not one[1].explains, one[0]))[1]
     explains = least.explains and not any(one.out for one in others)
-    return replace(least, badness=min(one.badness for _far, one in found), explains=explains)
+    best = min(one.badness for _far, one in found)
+    return Suspect(least.mark, least.slip, least.shift, least.along, best, explains)
 
 
 def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], prior: _Prior, rest: float) -> Suspect | None:

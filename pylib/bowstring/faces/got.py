@@ -132,16 +132,7 @@ def _result(panel: Panel) -> str:
     verdict = panel.verdict
     if not verdict and not panel.told:
         return ""
-    row = panel.row
-    lines = list(panel.stops)
-    if panel.named:
-        lines = [panel.named]
-    elif row:
-        slip = row["slip"]
-        rest = panel.stops or _told(row)
-        named = slip and not any(slip["text"] in line for line in rest)  # a stop for a slip says it by itself
-        lines = [*([slip["text"]] if slip and named else []), *rest]
-    lines += [panel.told] if panel.told else []
+    row, lines = panel.row, [*_lines(panel), *([panel.told] if panel.told else [])]
     sign = f'<span class="sign" aria-hidden="true">{"✓" if verdict == STAY else "!"}</span>'
     role = "alert" if verdict == STOP else "status"
     said = "".join(f"<p>{marked(line)}</p>" for line in lines)
@@ -150,6 +141,18 @@ def _result(panel: Panel) -> str:
         f'<section class="then {verdict or "told"}" role="{role}"><h3>{sign}{escape(_headline(panel))}</h3>'
         f"{said}{table}</section>"
     )
+
+
+def _lines(panel: Panel) -> list[str]:
+    """What is told under the headline, the slip first."""
+    if panel.named:
+        return [panel.named]
+    row = panel.row
+    if row is None:
+        return list(panel.stops)
+    slip, rest = row["slip"], list(panel.stops or _told(row))
+    named = slip and not any(slip["text"] in line for line in rest)  # a stop for a slip says it by itself
+    return [slip["text"], *rest] if slip and named else rest
 
 
 def _told(row: GotRow) -> list[str]:

@@ -66,9 +66,10 @@ def built_rows(answer: Answer) -> list[list[str]]:
     it stands if something else was got at it."""
     rows = []
     for stake in answer["stakes"]:
-        must = stake.get("meant") or stake
+        moved = "meant" in stake
+        must = stake["meant"] if moved else stake
         on_drawing = list(must["drawing_shown"]) if answer["site"]["axes"] else []
-        built = [stake["x_shown"], stake["y_shown"], _off_by(stake)] if "meant" in stake else []
+        built = [stake["x_shown"], stake["y_shown"], _off_by(stake)] if moved else []
         rows.append([stake["name"], must["x_shown"], must["y_shown"], *on_drawing, *built])
     return rows
 

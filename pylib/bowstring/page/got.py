@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring import BadJob, answering
 from bowstring.analysis.slips import Slip, slips_of
@@ -67,14 +67,22 @@ def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | 
     differs = [number for number, one in enumerate(readings) if one.note]
     if not differs or any(one.wrong for one in readings):
         return {"html": got_html(panel)}
+    return _typed_over(base, fields, typed, panel, stake, row, [(one, pairs[one], texts[one]) for one in differs])
+
+
+def _typed_over(
+    base: Answer, fields: Typed, typed: Typed, panel: Panel, stake: str, row: int | None,
+    differs: Sequence[tuple[int, Pair, str]],
+) -> dict[str, object]:  # fmt: skip
+    """The panel where something was typed over: ``differs``, each with its number, its pair and its text."""
     number = row if row is not None else max(filled_rows(fields, "got"), default=-1) + 1
     unit = unit_of(fields)
-    read = [(pairs[one], as_shown(texts[one], pairs[one].shown, unit)) for one in differs]
-    fill = dict(forget) | _fields(number, stake, read)
-    taped = " ".join(f"m{one}={texts[one].strip()}" for one in differs)
+    read = [(pair, as_shown(text, pair.shown, unit)) for _number, pair, text in differs]
+    fill = dict(panel.forget) | _fields(number, stake, read)
+    taped = " ".join(f"m{one}={text.strip()}" for one, _pair, text in differs)
     # What was taped twice is that very text: another one is asked for anew.
     sure = typed.get("sure") == taped or (f"got-{number}-sure" in fields and _same_row(fields, fill, number))
-    panel = replace(panel, taped=taped, sure=sure)
+    panel = Panel(**{**vars(panel), "taped": taped, "sure": sure})
     if sure:
         fill[f"got-{number}-sure"] = YES
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
@@ -112,7 +120,8 @@ def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) ->
         stops = [] if row["doubt"] or row["within"] is False else new
     except BadJob as refusal:
         stops, apart = [f"{refusal.wrong} {refusal.remedy}"], slip
-    return replace(plain, row=row, tolerance=base["tolerance_shown"] or "", stops=stops, slip=apart)
+    made = {"row": row, "tolerance": base["tolerance_shown"] or "", "stops": stops, "slip": apart}
+    return Panel(**{**vars(plain), **made})
 
 
 def _step_of(answered: Answer, card: int) -> StepRow:

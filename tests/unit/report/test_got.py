@@ -207,10 +207,10 @@ def test_without_a_tolerance_too_a_stake_that_is_far_off_is_a_stop() -> None:
     got = [{"stake": "K1", "measures": [reading("mid A-B", "foot K1", "5 ft 3-1/4 in")]}]
     told = answer_to({**ORDINATES, "got": got})
     (stop,) = told["stops"]
-    assert stop.startswith("Don't build yet: K1 is 4' 3\" inside the arc.") and "tape it again" in stop
+    assert stop.startswith("Don't build yet: K1 is 4' 3\" inside the arc.") and "Tape it again" in stop
     assert [way["panel"] for way in told["ways_out"]] == ["got"]
     (row,) = told["got"]
-    assert row["move"] is None and row["text"].endswith("tape it again.")
+    assert row["move"] is None and row["text"].endswith("Tape it again.")
 
 
 def test_a_stake_that_is_off_by_more_than_usual_is_told_and_is_no_stop() -> None:
@@ -231,7 +231,7 @@ def test_a_mark_that_drives_no_stake_and_is_far_off_its_place_is_a_stop() -> Non
         got = [{"stake": mark, "measures": [reading(measure["from"], measure["to"], read)]}]
         told = answer_to({**ORDINATES, "got": got})
         with about(read, told["stops"]):
-            assert sum("tape it again" in text for text in told["stops"]) == stops
+            assert sum("Tape it again" in text for text in told["stops"]) == stops
 
 
 def test_two_neighbours_that_stand_out_alike_make_no_bump() -> None:
