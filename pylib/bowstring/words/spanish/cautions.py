@@ -221,8 +221,7 @@ MESSAGES = {
     ),
     "note.square": "Una ~flecha~ fuera de escuadra casi no se nota en su propia ~estaca~; se nota una ronda después.",
     "caution.method_blocked": (
-        "No construya con esta hoja: este método ({method}) no se puede en este terreno. {why} Vea la "
-        "recomendación."
+        "No construya con esta hoja: este método ({method}) no se puede en este terreno. {why} Vea la recomendación."
     ),
     "caution.method_hands": (
         "No construya con esta hoja: este método ({method}) necesita {hands} personas, y usted tiene {there}."
