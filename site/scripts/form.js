@@ -63,7 +63,7 @@ function besides(fields) {
 // What a job is called: its title, otherwise the first numbers that were given.
 export function nameOf(fields, untitled) {
   const given = [...form.querySelectorAll("[data-row] input")].filter(({ id }) => fields[id]?.trim()).slice(0, 2);
-  const numbers = given.map(({ id, labels }) => `${labels[0].textContent.trim()} ${fields[id].trim()}`);
+  const numbers = given.map(({ id, labels }) => `${labels[0].textContent} ${fields[id].trim()}`);
   return fields.title?.trim() || numbers.join(", ") || untitled;
 }
 

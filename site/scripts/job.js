@@ -48,8 +48,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     base = fields;
     const done = keep.write(id, base);
     kept = keep.has(id);
-    const name = nameOf(fields, words.desk.untitled);
-    at("kept").textContent = done ? `${words.kept.kept} ${name}` : words.kept[keep.works ? "full" : "none"];
+    at("kept").textContent = done ? `${words.kept.kept} ${nameOf(fields, words.desk.untitled)}` : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
     tellSent(fields);
@@ -210,7 +209,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     clear() {
       const before = { fields: typed(), id, example };
       fresh();
-      undo.offer(before.id !== null && keep.has(before.id) ? words.undo.clear : words.undo.empty, () => {
+      undo.offer(words.undo[keep.has(before.id) ? "clear" : "empty"], () => {
         fill(before.fields, before.id);
         example = before.example;
         listed();

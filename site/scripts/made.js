@@ -49,7 +49,7 @@ export function replace(place, html) {
   else place.replaceChildren(html);
   for (const id of open) place.querySelector(`#${CSS.escape(id)}`)?.setAttribute("open", "");
   const now = place.firstElementChild; // what scrolls: the same face, or the same card, stays where it was read
-  if (top && now !== before && now?.dataset.card === before.dataset.card) now.scrollTop = top;
+  if (top && now?.dataset.card === before.dataset.card) now.scrollTop = top;
   if (!was?.id) return;
   const again = document.getElementById(was.id);
   if (!again || !place.contains(again)) return;

@@ -62,9 +62,9 @@ class _Figure:
         return _MIDDLE + x * self.scale, self.base - y * self.scale
 
     @property
-    def ends(self) -> str:
+    def ends(self) -> tuple[str, str]:
         """The end at the left and the one at the right."""
-        return "BA" if self.side == "right" else "AB"
+        return ("B", "A") if self.side == "right" else ("A", "B")
 
     def words(self, text: str, x: float, y: float, kind: str, classes: str = "", anchor: str = "middle") -> None:
         """Write a line of text whose middle is at the height ``y``, whole under the drawing's edge."""

@@ -47,8 +47,7 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
             lines[panel] = line_of(text, WRONG)
     for key in ASKS:
         if lines[key]["state"] == OPEN and not lines[key]["asked"]:
-            asked = "turn" if key == "hand" and typed.get("start") == "one-end" else key
-            lines[key]["asked"] = say(f"numbers.panel_{asked}")
+            lines[key]["asked"] = say(f"numbers.panel_{key}")
     return lines
 
 
