@@ -16,7 +16,10 @@ function readingRow(check, nth) {
 function cleared({ stake, checks }) {
   const read = Object.entries(values()).filter(([name, check]) => /^read-[0-9]+-check$/.test(name) && checks.includes(check));
   if (!read.length) return {};
-  const rows = read.flatMap(([name]) => [[name, ""], [name.replace(/check$/, "value"), ""]]);
+  const rows = read.flatMap(([name]) => [
+    [name, ""],
+    [name.replace(/check$/, "value"), ""],
+  ]);
   return { ...Object.fromEntries(rows), anew: [stake, ...new Set(read.map(([, check]) => check))].join("|") };
 }
 

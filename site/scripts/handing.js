@@ -28,7 +28,9 @@ export function handing({ ask, question, copy, give, wrong, words }) {
 
   async function file(kind) {
     const asking = ask("hand_file", { ...question(), kind });
-    const { error, name, type, text, pixels } = await asking.catch((reason) => ({ error: `${words.ask_failed} ${reason.message}` }));
+    const { error, name, type, text, pixels } = await asking.catch((reason) => ({
+      error: `${words.ask_failed} ${reason.message}`,
+    }));
     if (error) return wrong(error);
     give(pixels ? await picture(text, pixels) : new Blob([text], { type }), name);
   }

@@ -48,7 +48,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     base = fields;
     const done = keep.write(id, base);
     kept = keep.has(id);
-    at("kept").textContent = done ? `${words.kept.kept} ${nameOf(fields, words.desk.untitled)}` : words.kept[keep.works ? "full" : "none"];
+    at("kept").textContent = done
+      ? `${words.kept.kept} ${nameOf(fields, words.desk.untitled)}`
+      : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
     tellSent(fields);
