@@ -2,6 +2,7 @@
 
 import { copyHolds } from "./copy.js";
 import { at } from "./document.js";
+import { nameOf } from "./form.js";
 import { handing } from "./handing.js";
 import { isSaved, savedPage } from "./packed.js";
 import { sizes } from "./sizes.js";
@@ -24,7 +25,7 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
 
   function row({ id, fields, edited }) {
     const item = document.createElement("li");
-    const title = fields ? fields.title?.trim() || words.untitled : words.unreadable;
+    const title = fields ? nameOf(fields, words.untitled) : words.unreadable;
     const when = edited
       ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
       : "";

@@ -60,6 +60,13 @@ function besides(fields) {
   }
 }
 
+// What a job is called: its title, otherwise the first numbers that were given.
+export function nameOf(fields, untitled) {
+  const given = [...form.querySelectorAll("[data-row] input")].filter(({ id }) => fields[id]?.trim()).slice(0, 2);
+  const numbers = given.map(({ id, labels }) => `${labels[0].textContent.trim()} ${fields[id].trim()}`);
+  return fields.title?.trim() || numbers.join(", ") || untitled;
+}
+
 export function sameFields(one, other) {
   const inOrder = (fields) => JSON.stringify(Object.entries(fields).sort());
   return inOrder(one) === inOrder(other);

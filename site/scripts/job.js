@@ -1,7 +1,7 @@
 // The job that is open: kept at every change, and held together with what another window does to it.
 
 import { at } from "./document.js";
-import { fill as fillIn, put, sameFields, typed, unitNow } from "./form.js";
+import { fill as fillIn, nameOf, put, sameFields, typed, unitNow } from "./form.js";
 import { newId } from "./kept.js";
 import { merged } from "./merging.js";
 import { sameWork } from "./sent.js";
@@ -48,7 +48,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     base = fields;
     const done = keep.write(id, base);
     kept = keep.has(id);
-    const name = at("title").value.trim() || words.desk.untitled;
+    const name = nameOf(fields, words.desk.untitled);
     at("kept").textContent = done ? `${words.kept.kept} ${name}` : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
@@ -210,7 +210,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     clear() {
       const before = { fields: typed(), id, example };
       fresh();
-      undo.offer(words.undo.clear, () => {
+      undo.offer(before.id !== null && keep.has(before.id) ? words.undo.clear : words.undo.empty, () => {
         fill(before.fields, before.id);
         example = before.example;
         listed();

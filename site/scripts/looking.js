@@ -188,7 +188,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       if (before.panel !== now.panel) got = {};
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
-      if (before.face !== now.face && MADE.includes(now.face)) at(now.face).scrollTop = 0;
+      if (before.face !== now.face && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost

@@ -43,9 +43,13 @@ export function replace(place, html) {
     to: inside.selectionEnd,
   };
   const open = [...place.querySelectorAll("details[open]")].map((fold) => fold.id).filter(Boolean);
+  const before = place.firstElementChild;
+  const top = before?.scrollTop ?? 0;
   if (typeof html === "string") showMade(place, html);
   else place.replaceChildren(html);
   for (const id of open) place.querySelector(`#${CSS.escape(id)}`)?.setAttribute("open", "");
+  const now = place.firstElementChild; // what scrolls: the same face, or the same card, stays where it was read
+  if (top && now !== before && now?.dataset.card === before.dataset.card) now.scrollTop = top;
   if (!was?.id) return;
   const again = document.getElementById(was.id);
   if (!again || !place.contains(again)) return;

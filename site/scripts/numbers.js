@@ -158,6 +158,7 @@ export function numbersFace({ ask, leave, decimal }) {
       method = result.lines.method?.state === "usual" ? result.lines.method.text : "";
       showMade(at("method-advice"), result.advice);
       line("follows", result.follows);
+      write(at("to-step-said"), result.go);
       if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
     },
   };

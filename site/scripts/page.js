@@ -176,6 +176,7 @@ at("clear").addEventListener("click", () => {
   fingers = true;
   job.clear();
   place.go({ face: "numbers" });
+  at("numbers-face").scrollTop = 0;
 });
 
 // --- coming up

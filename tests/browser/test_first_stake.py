@@ -187,6 +187,8 @@ def test_each_card_is_whole_without_scrolling(phone: Page, method: str) -> None:
         whole = phone.evaluate(WHOLE)
         assert all(whole.values()), (one["number"], whole)
         assert phone.evaluate(WORDS) <= MOST_WORDS_CARD, one["number"]
+        if one["kind"] == "checks":
+            break  # nobody goes on from here with no check read
         phone.locator("#stakes [data-do=done]").tap()
 
 

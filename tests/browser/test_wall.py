@@ -6,9 +6,11 @@ import re
 from collections.abc import Callable
 
 import pytest
-from playwright.sync_api import Page, expect
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from bowstring.words import say
+from builder import website
 from page_acting import look_at, show_example, type_in, wait_for
 
 # The smallest text that is shown on the wall, as a part of the screen's height.
@@ -248,3 +250,25 @@ def test_a_stopped_job_shows_no_number_of_itself(open_page: Callable[..., Page])
     at(page, "0-0")
     page.keyboard.press("End")
     assert "38'" not in (page.locator("#wall .picture").text_content() or "")
+
+
+def test_axe_finds_nothing_wrong_on_the_wall_or_its_list(open_page: Callable[..., Page]) -> None:
+    page = open_page(1280, 720, path="#wall-4-3", bypass_csp=True)
+    page.wait_for_selector(WALL)
+    at(page, "4-3")
+    for key in ("End", "l"):
+        page.keyboard.press(key)
+        page.wait_for_timeout(300)  # what comes has come
+        found = Axe().run(page)
+        assert found.violations_count == 0, found.generate_report()
+
+
+def test_a_saved_page_has_the_wall_in_it(chromium: Browser, watched: Callable[[BrowserContext, str], None]) -> None:
+    context = chromium.new_context(viewport={"width": 1280, "height": 720})
+    watched(context, website.SAVED.as_uri())
+    page = context.new_page()
+    page.goto(f"{website.SAVED.as_uri()}#wall-2-1")
+    page.wait_for_selector(WALL)
+    at(page, "2-1")
+    assert said(page)
+    context.close()

@@ -33,7 +33,7 @@ def checked_svg(
 ) -> str:
     """Return the drawing of all stakes as SVG: the checks that are ``outs`` and ``ins``, and a ring about each of the
     ``suspects``. ``told``: the same in words."""
-    paper = paper_of(answer, _HEIGHT, _WIDTH)
+    paper = paper_of(answer, _HEIGHT, _WIDTH).turned()
     sketch = Sketch(
         id=id,
         stopped=bool(answer["stops"]),
@@ -68,9 +68,16 @@ def _name(
         return
     known = {stake["name"] for stake in answer["stakes"]}
     shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in known]
-    some = [] if suspects or not every else stakes[::every]
+    # What is to be taped first is named whatever room there is: its sentence names it too.
+    first = [mark for row in answer["checks"] if row["recommended"] for mark in _marks_of(row) if mark in known]
+    some = [] if suspects or not every else [*stakes[::every], *first]
     names = [name for name in dict.fromkeys(["A", "B", *shown, *some]) if name not in suspects]
     _names(sketch, answer, paper, marks, names, shown)
+
+
+def _marks_of(row: CheckRow) -> list[str]:
+    """The stakes that a check is taped between, or whose string it is."""
+    return [*row["from"].removeprefix("mid ").split("-"), row["to"]]
 
 
 def _ring(sketch: Sketch, answer: Answer, paper: Paper, stake: StakeRow, at: Point) -> None:
@@ -102,7 +109,7 @@ def _names(
     sketch: Sketch, answer: Answer, paper: Paper, marks: dict[str, Point], names: Sequence[str], strong: Sequence[str]
 ) -> None:
     """Name A and B, and some stakes; ``strong``: those that checks which are out end at."""
-    ends = {"A": (-0.92, 0.39), "B": (0.92, 0.39)}
+    ends = {"A": (-0.92 * paper.turn, 0.39), "B": (0.92 * paper.turn, 0.39)}
     for stake in answer["stakes"]:
         name = stake["name"]
         if name in names:

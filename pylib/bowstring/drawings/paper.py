@@ -56,14 +56,20 @@ class Paper:
     rise: float
     off: bool = False
     """Whether the corner of the straights is off the drawing."""
+    turn: int = 1
+    """-1: the paper is turned by half a circle, so that A stands right."""
+
+    def turned(self) -> Paper:
+        """Return the same map with the curve up: for one on the right it is turned by half a circle."""
+        return Paper(**{**vars(self), "up": -1, "turn": -1}) if self.up > 0 else self
 
     def without_corner(self) -> Paper:
         """Return the map of the same arc whose straights' corner is off the drawing."""
-        return Paper(self.scale, self.stretch, self.up, self.radius, self.half_angle, self.chord, self.rise, off=True)
+        return Paper(**{**vars(self), "off": True})
 
     def point(self, x: float, y: float) -> Point:
         """Return the place of a point of the frame (metres)."""
-        return (x * self.scale, y * self.scale * self.stretch * self.up)
+        return (x * self.scale * self.turn, y * self.scale * self.stretch * self.up)
 
     def on_arc(self, angle: float, radius: float | None = None) -> Point:
         """Return the arc's point at an angle (radians) from its middle; another radius is concentric."""
@@ -76,13 +82,13 @@ class Paper:
         """Return the unit direction, on paper, square off the drawn curve and away from its centre."""
         x, y = math.sin(angle), math.cos(angle) * self.up / self.stretch
         size = math.hypot(x, y)
-        return (x / size, y / size)
+        return (x * self.turn / size, y / size)
 
     def ahead(self, angle: float) -> Point:
         """Return the unit direction, on paper, of the curve at an angle, travelling from A to B."""
         x, y = math.cos(angle), -math.sin(angle) * self.stretch * self.up
         size = math.hypot(x, y)
-        return (x / size, y / size)
+        return (x * self.turn / size, y / size)
 
     def curve(self, radius: float | None = None) -> list[Command]:
         """Return the arc as cubic curves of at most 30 degrees each, true to 1e-6 of the radius."""

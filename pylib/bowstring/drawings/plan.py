@@ -234,7 +234,7 @@ def name_stakes(sketch: Sketch, answer: Answer, paper: Paper, newest: int | None
 
 def _toward_end_name(name: str, paper: Paper, under: bool) -> Point:
     """The direction in which the name of A or B stands; ``under``: under the string."""
-    way = -1.0 if name == "A" else 1.0
+    way = (-1.0 if name == "A" else 1.0) * paper.turn
     if not under:
         # off the tangent: that runs under the string up to a semicircle, and the curve itself beyond
         return way * 0.92, 0.39 * paper.up * (1 if paper.half_angle < math.pi / 2 else -1)

@@ -107,12 +107,13 @@ class StepDrawing:
         if not zoom.true:
             sketch.words(say("card.draw.not_to_scale"), (352.0, 20.0), "word", "end", "quiet")
         self._frame(Box(PANE.left, PANE.top, PANE.right, PANE.bottom))
-        self._obstacles(zoom)
+        shown = list(self._obstacles(zoom))
         sketch.drawing.lines(list(_inside(self._arc(zoom, places))), "line soft dash")
         self._lines(at)
         self._discs(at, ticks=False)
         self._marks(at, now)
         self._discs(at, ticks=True)
+        self._name_obstacles(shown)
 
     def _seen(self, places: Mapping[str, Point]) -> Mapping[str, Point]:
         """The marks that the drawing zooms to; where all are on the line between the ends, the arc's middle too."""
@@ -139,16 +140,22 @@ class StepDrawing:
         more = 0.2 * (last - first)
         return [zoom.point(x, y) for x, y in arc_points(self.answer, max(first - more, -1.0), min(last + more, 1.0))]
 
-    def _obstacles(self, zoom: Zoom) -> None:
-        """What is in the way near this step, with its name where there is room."""
+    def _obstacles(self, zoom: Zoom) -> Iterator[tuple[str, list[Point]]]:
+        """Draw what is in the way near this step; yield each one's name and outline."""
         pane = Box(PANE.left, PANE.top + 4, PANE.right, PANE.bottom)
         for one in self.answer["site"]["obstacles"]:
             outline = cut_to([zoom.point(x, y) for x, y in one["outline"]], pane)
             if outline:
                 draw_area(self.sketch, outline, one["stops"])
-                xs, ys = [x for x, _y in outline], [y for _x, y in outline]
-                spot = ((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
-                self.sketch.fits(Label(one["name"], "word", [spot], (0.0, 1.0), -8.0, 110.0))
+                yield one["name"], outline
+
+    def _name_obstacles(self, shown: Sequence[tuple[str, list[Point]]]) -> None:
+        """Their names, where nothing of the step stands."""
+        for name, outline in shown:
+            xs, ys = [x for x, _y in outline], [y for _x, y in outline]
+            y = (min(ys) + max(ys)) / 2
+            spots = [((min(xs) * (1 - part) + max(xs) * part), y) for part in (0.5, 0.25, 0.75, 0.12, 0.88)]
+            any(self.sketch.fits(Label(name, "word", [spot], (0.0, 1.0), -8.0, 110.0)) for spot in spots)
 
     def _lines(self, at: Mapping[str, Point]) -> None:
         sketch = self.sketch

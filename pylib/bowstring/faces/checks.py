@@ -240,7 +240,8 @@ def _more(rows: Sequence[str], beyond: int) -> str:
         return ""
     title = escape(say("face_checks.more", count=len(rows)))
     rest = f"<p>{escape(say('face_checks.beyond', count=beyond))}</p>" if beyond > 0 else ""
-    return f'<details class="more"><summary>{title}</summary><ul class="checks">{"".join(rows)}</ul>{rest}</details>'
+    listed = f'<summary>{title}</summary><ul class="checks">{"".join(rows)}</ul>{rest}'
+    return f'<details class="more" id="checks-more">{listed}</details>'
 
 
 def _signed(read: ReadPart) -> str:

@@ -14,6 +14,8 @@ from bowstring.sheet.markup import marked
 from bowstring.words import say
 from bowstring.words.isolated import isolated
 
+_BACK = '<svg width="14" height="20" viewBox="0 0 14 20" aria-hidden="true"><path d="M12 2 3 10l9 8"/></svg>'
+
 MOST_ROWS = 4
 """Numbers of later stakes that the table has room for."""
 
@@ -107,7 +109,8 @@ def got_html(panel: Panel) -> str:
     over = panel.over or say("face_got.over_level" if panel.level else "face_got.over")
     return (
         '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
-        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2><p>{escape(over)}</p></div>'
+        f'<button type="button" class="back" data-do="keep" aria-label="{escape(say("card.do.back"))}">{_BACK}</button>'
+        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2></div><p class="typing">{escape(over)}</p>'
         f'<div class="measures">{rows}</div>{_result(panel)}{_choices(panel)}{_forget(panel)}</section>{_thumb(panel)}'
     )
 

@@ -1,7 +1,8 @@
 """The drawing over the measures: the arc in its own shape as it is typed, the measure in focus strong.
 
-Few elements, placed by rule: it is drawn anew at each keystroke. The curve is up on paper when it is on the left of
-somebody at A who faces B, down when it is on the right, and on both sides while nobody said which.
+Few elements, placed by rule: it is drawn anew at each keystroke. The curve is up, as on the cards of the stakes: A
+stands at the left when it is on the left of somebody at A who faces B, at the right when it is on the right. While
+nobody said which it is on both sides.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from dataclasses import dataclass
 from math import cos, hypot, pi, sin, tan
 
 from bowstring.drawings.boxes import text_width
-from bowstring.drawings.svg import Drawing, Point
+from bowstring.drawings.svg import SIZES, Drawing, Point
 from bowstring.faces.judging import shown
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.words import say
@@ -33,17 +34,13 @@ class _Room:
     bottom: float
     words: float
 
-    def flipped(self, y: float) -> float:
-        """Return where a place is when the curve is down: its words stand over it then."""
-        return self.height - y
-
 
 def _room(short: bool) -> _Room:
     return _Room(112.0, 12.0, 98.0, 0.0) if short else _Room(184.0, 12.0, 152.0, 173.0)
 
 
 class _Figure:
-    """The drawing in the making, in the arc's own frame: x from the chord's middle toward B, y toward the curve, in
+    """The drawing in the making, in the arc's own frame: x from the chord's middle to the right, y toward the curve, in
     radii."""
 
     def __init__(self, half: float, side: str | None, room: _Room, corner: bool) -> None:
@@ -62,15 +59,17 @@ class _Figure:
 
     def at(self, x: float, y: float) -> Point:
         """Return a place on paper."""
-        return _MIDDLE + x * self.scale, self.down(self.base - y * self.scale)
+        return _MIDDLE + x * self.scale, self.base - y * self.scale
 
-    def down(self, y: float) -> float:
-        """Return a height on paper, turned over where the curve is on the right."""
-        return self.room.flipped(y) if self.side == "right" else y
+    @property
+    def ends(self) -> str:
+        """The end at the left and the one at the right."""
+        return "BA" if self.side == "right" else "AB"
 
     def words(self, text: str, x: float, y: float, kind: str, classes: str = "", anchor: str = "middle") -> None:
-        """Write a line of text whose middle is at the height ``y`` of the drawing with the curve up."""
-        self.drawing.text(text, (x, self.down(y) + 5.0), kind, anchor, classes)
+        """Write a line of text whose middle is at the height ``y``, whole under the drawing's edge."""
+        y = max(y, SIZES[kind] / 2 + 2.0)
+        self.drawing.text(text, (x, y + 5.0), kind, anchor, classes)
 
     def curve(self, way: int = 1) -> list[Point]:
         """Return points along the arc, or along its mirror image behind the chord."""
@@ -186,7 +185,7 @@ def _clipped(figure: _Figure, centre: Point, start: Point = (0.0, 0.0)) -> Point
 
 
 def _ends(figure: _Figure) -> None:
-    for name, way in (("A", -1), ("B", 1)):
+    for name, way in zip(figure.ends, (-1, 1), strict=True):
         x, y = figure.at(way * figure.reach, 0.0)
         figure.drawing.square((x, y), 7.0, "stake end-stake")
         figure.drawing.text(name, (x + way * 22.0, y + 6.0), "end")
@@ -194,12 +193,14 @@ def _ends(figure: _Figure) -> None:
 
 def _names(figure: _Figure, short: bool) -> None:
     """Name the measures on the arc that stands there while none is given."""
-    base, crown, apex = (figure.base - height * figure.scale for height in (0.0, figure.rise, figure.apex))
-    figure.words(say("measure.sagitta"), 190.0, (base + crown) / 2 + 4.0, "number", "quiet", "start")
+    base, apex = (figure.base - height * figure.scale for height in (0.0, figure.apex))
+    figure.words(say("measure.sagitta"), 190.0, base - 10.0, "number", "quiet", "start")
     if short:
         return
     figure.drawing.lines([[figure.at(0.0, figure.rise), figure.at(0.0, figure.apex)]], "line soft")
-    figure.words(say("measure.external"), 188.0, (crown + apex) / 2 + 2.0, "number", "quiet", "start")
+    # Outside the straights, beside their corner: within them it would lie on one.
+    beside = figure.at(figure.reach * 18.0 / (base - apex), 0.0)[0] + 4.0
+    figure.words(say("measure.external"), beside, apex + 8.0, "number", "quiet", "start")
     tangent = say("measure.tangent_length")
     right = max(100.0, text_width(tangent, "number") + 6.0)
     figure.words(tangent, right, (base + apex) / 2 - 12.0, "number", "quiet", "end")
@@ -245,7 +246,7 @@ def _words(figure: _Figure, typed: Typed) -> None:
         asked = say("numbers.other_side")
         figure.words(asked, _MIDDLE, y, "number", "quiet")
         free -= text_width(asked, "number") / 2 + 6.0
-    for end, x, anchor in (("A", 6.0, "start"), ("B", _WIDTH - 6.0, "end")):
+    for end, (x, anchor) in zip(figure.ends, ((6.0, "start"), (_WIDTH - 6.0, "end")), strict=True):
         name = _cut(typed.get(f"ends-{end}", ""), free)
         if name:
             figure.words(name, x, y, "number", "quiet", anchor)

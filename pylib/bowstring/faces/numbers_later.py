@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from typing import TypedDict, final
 
 from bowstring import Answer
@@ -20,18 +20,19 @@ from bowstring.words import say
 
 @final
 class NumbersLater(TypedDict):
-    """The lines that the layout changes, the question that is asked now, what the bar says, and as HTML the advice and
-    what the stakes follow where that isn't what was drawn (empty: they do)."""
+    """The lines that the layout changes, the question that is asked now, what the bar says, the way to the step that
+    is next, and as HTML the advice and what the stakes follow where that isn't what was drawn (empty: they do)."""
 
     lines: dict[str, QuestionLine]
     ask: str
     state: StateOfJob
+    go: str
     advice: str
     follows: str
 
 
-def numbers_later(answer: Answer, fields: Mapping[str, str]) -> NumbersLater:
-    """Return what an answer adds to the numbers face of its fields."""
+def numbers_later(answer: Answer, fields: Mapping[str, str], done: Collection[int] = ()) -> NumbersLater:
+    """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are."""
     changed = {"method": _method(answer, fields)}
     fit, tolerance = answer["fit"], answer["tolerance"]
     if fit and fit["reason"]:
@@ -39,7 +40,14 @@ def numbers_later(answer: Answer, fields: Mapping[str, str]) -> NumbersLater:
         changed["ends"] = line_of(text, WRONG)
     if tolerance is not None and tolerance > LIKELY_TOLERANCE:
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
-    return _with(fields, changed, answer["stops"], marked(answer["advice"]["text"]), _follows(answer))
+    made = _with(fields, changed, answer["stops"], marked(answer["advice"]["text"]), _follows(answer))
+    return {**made, "go": _go(answer, done)} if done and not answer["stops"] else made
+
+
+def _go(answer: Answer, done: Collection[int]) -> str:
+    from bowstring.faces.stakes import first_open  # with all that a card is
+
+    return say("numbers.go_on", step=first_open(answer, done))
 
 
 def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str) -> NumbersLater:
@@ -73,7 +81,8 @@ def _with(
     if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
-    return {"lines": changed, "ask": ask, "state": state, "advice": advice, "follows": follows}
+    go = say("numbers.go")
+    return {"lines": changed, "ask": ask, "state": state, "go": go, "advice": advice, "follows": follows}
 
 
 def _method(answer: Answer, fields: Mapping[str, str]) -> QuestionLine:

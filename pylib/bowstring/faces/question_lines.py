@@ -47,7 +47,8 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
             lines[panel] = line_of(text, WRONG)
     for key in ASKS:
         if lines[key]["state"] == OPEN and not lines[key]["asked"]:
-            lines[key]["asked"] = say(f"numbers.panel_{key}")
+            asked = "turn" if key == "hand" and typed.get("start") == "one-end" else key
+            lines[key]["asked"] = say(f"numbers.panel_{asked}")
     return lines
 
 
@@ -81,7 +82,7 @@ def _hand(arcs: Arcs, typed: Typed) -> QuestionLine:
 
 
 def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
-    drawn_to, driven = typed.get("drawn_to", ""), typed.get("driven", "pin")
+    drawn_to, driven = typed.get("drawn_to", ""), typed.get("driven", "taken")
     if not drawn_to:
         return line_of(say("numbers.open"), OPEN)
     if drawn_to == "unsure":

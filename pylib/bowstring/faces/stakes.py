@@ -60,7 +60,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
         _notes(one),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
-        _thumb(one, len(cards)),
+        _thumb(answer, one, len(cards)),
     ]
     return "".join(parts)
 
@@ -102,7 +102,7 @@ def _notes(card: CardRow) -> str:
     return f'<ul class="notes">{rows}</ul>' if rows else ""
 
 
-def _thumb(card: CardRow, count: int) -> str:
+def _thumb(answer: Answer, card: CardRow, count: int) -> str:
     """The buttons at the thumb: back, what was got instead, done."""
     number, kind = card["number"], card["kind"]
     back = "" if number > 1 else " disabled"
@@ -112,9 +112,10 @@ def _thumb(card: CardRow, count: int) -> str:
     last = ' data-face="paper"' if number == count else ""  # nothing comes after it but the paper
     if kind == "checks":
         done, go = escape(say("card.do.done")), escape(say("card.do.checks"))
-        buttons.append(f'<button type="button" class="btn plain tight" data-do="done"{last}>{done}</button>')
+        if answer["read"]["count"]:  # nobody goes on from here with no check read
+            buttons.append(f'<button type="button" class="btn plain tight" data-do="done"{last}>{done}</button>')
         buttons.append(f'<button type="button" class="btn first" data-do="face" data-face="checks">{go}</button>')
-        return f'<div class="thumb b3 main-last">{"".join(buttons)}</div>'
+        return f'<div class="thumb b{len(buttons)}{" main-last" if len(buttons) > 2 else ""}">{"".join(buttons)}</div>'
     if kind not in BESIDE and card["numbers"]:
         got = escape(say("card.do.got"))
         buttons.append(f'<button type="button" class="btn tight" data-do="got" data-step="{number}">{got}</button>')

@@ -13,8 +13,8 @@ MOST_SIGNS = 2000
 
 PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on;
-``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long as
-it is as it came by a link; ``anew``: the stake that was set again and the checks that are taped anew, apart by
+``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long
+as it is as it came by a link; ``anew``: the stake that was set again and the checks that are taped anew, apart by
 ``|``."""
 
 NO_STAKE = ("done", "stood", "parent", "received", "anew")

@@ -106,7 +106,7 @@ class Entries:
         if field.kind == "mark":
             return f"<select {common}>{self._marks(self.typed.get(field.id, ''))}</select>"
         keys = ""
-        if field.kind in ("length", "fine", "zero"):
+        if field.kind in _LENGTHS:
             keys = " data-keys" + (' inputmode="decimal"' if self.unit in DECIMAL else "")
         elif field.kind == "count":
             keys = ' inputmode="numeric"'

@@ -83,7 +83,7 @@ def _bar(made: NumbersFace) -> str:
         f'<span class="sign stop" aria-hidden="true">!</span><b id="ask-open-said">{escape(asked)}</b>'
         f"<i>{said('numbers.answer')}</i></button>"
         f'<button type="button" class="ask go" id="to-step" data-do="face" data-face="stakes"{go_hidden}>'
-        f"<b>{said('numbers.go')}</b></button></div>"
+        f'<b id="to-step-said">{said("numbers.go")}</b></button></div>'
     )
 
 

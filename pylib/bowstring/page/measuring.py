@@ -12,6 +12,7 @@ from bowstring.faces.numbers import numbers
 from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
+from bowstring.page.beside import done_of
 from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.of_example import of_example_html
@@ -76,7 +77,7 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         errors = [_error(name, refusal, fields)] if panel_of(name) else []
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name), "errors": errors, "site_plan": plan}
-    later: dict[str, object] = dict(numbers_later(answered, fields))
+    later: dict[str, object] = dict(numbers_later(answered, fields, done_of(asked["fields"])))
     if is_unit_open(asked):
         later["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     if asked.get("panel") == "way":

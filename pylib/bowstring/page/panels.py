@@ -5,6 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from bowstring.faces.hand_pictures import hand_picture
+from bowstring.job.terms import OTHER
 from bowstring.page.entries import Entries, said
 from bowstring.page.fields import Field
 from bowstring.page.rows import ERROR_FIELDS
@@ -61,9 +62,17 @@ def _panel(key: str, inside: str, foot: str = "") -> str:
     return (
         f'<section class="panel" id="panel-{key}" aria-labelledby="panel-{key}-title" hidden>'
         f'<div class="panelhead"><button type="button" class="back" {close} aria-label="{said("numbers.back")}">'
-        f'{_BACK}</button><h2 id="panel-{key}-title" tabindex="-1">{said(f"numbers.panel_{key}")}</h2></div>'
+        f'{_BACK}</button><h2 id="panel-{key}-title" tabindex="-1">{_title(key)}</h2></div>'
         f'<div class="scroll">{inside}</div><div class="thumb">{foot or done}</div></section>'
     )
+
+
+def _title(key: str) -> str:
+    """A panel's title; the one of the hand asks for a side, or with one end and its straight for a turn."""
+    if key != "hand":
+        return said(f"numbers.panel_{key}")
+    asked = (("side", "hand"), ("turn", "turn"))
+    return "".join(f'<span class="of-{field}">{said(f"numbers.panel_{word}")}</span>' for field, word in asked)
 
 
 def _hands(page: Entries) -> str:
@@ -87,13 +96,22 @@ def _hand(page: Entries, field: Field, told: str) -> str:
         picture = hand_picture(value, walking=field.id == "turn") if value else ""
         choices += (
             f'<label class="{"hand" if value else "option"}"><input type="radio" name="{field.id}" value="{value}"'
-            f"{checked}{blank}>{picture}<span>{said(words)}</span></label>"
+            f"{checked}{blank}>{picture}<span>{said(words)}</span>{_other_way(field.id, value)}</label>"
         )
     return (
         f'<fieldset class="choice hands" id="{field.id}" data-field="{field.id}" tabindex="-1" '
         f'aria-describedby="{field.id}-wrong"><legend>{told} {said("numbers.touch")}</legend>'
         f'<div class="options">{choices}</div><p class="wrong" id="{field.id}-wrong"></p></fieldset>'
     )
+
+
+def _other_way(field: str, value: str) -> str:
+    """The same answer as the other question would have it: a drawing may tell the turn where the side is asked."""
+    if not value:
+        return ""
+    other = say(f"numbers.turn.{OTHER[value]}")
+    told = say("numbers.turns", turn=other) if field == "side" else say("numbers.sits", side=other)
+    return f"<small>{escape(told)}</small>"
 
 
 def _open_foot() -> str:

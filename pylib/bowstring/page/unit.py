@@ -84,7 +84,10 @@ def _read(field: Field, text: str, unit: str) -> object:
 
 
 def _shown(field: Field, text: str, unit: str) -> str:
+    tape = make_tape(unit, None)
     try:
-        return shown_field(field, text, unit, make_tape(unit, None))
+        if field.kind == "length":
+            return tape.show(read_field(field, text, unit))  # the other unit's size stands beside it
+        return shown_field(field, text, unit, tape)
     except BadJob:
         return say("page.unit_unread")

@@ -42,6 +42,8 @@ def _given(asked: Asked, last: LastAnswer) -> tuple[Given | None, tuple[str, str
         answered = last.for_fields(asked["fields"])
         if answered["stops"]:
             return None, (say("wall.stopped"), say("wall.stopped_told"))
+        if answered["got"]:  # its later stakes have numbers of their own
+            return None, (say("wall.got"), say("wall.got_told"))
         return Given.of_answer(answered), ("", "")
     except BadJob:
         return None, (say("wall.not_yet"), say("wall.not_yet_told"))

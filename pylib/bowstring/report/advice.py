@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from bowstring.analysis.reach import Blocked
+from bowstring.construction import HELPERS
 from bowstring.job.services import may_be_service
 from bowstring.layout.comparison import Advice, Change
 from bowstring.layout.demand import demand_of
@@ -97,14 +98,17 @@ def block_text(layout: Layout, block: Blocked) -> str:
     """Return what one thing in the way stops."""
     tape, site = layout.job.tape, layout.job.site
     there = {"tape": site.tape_length, **site.room}.get(block.kind, 0.0)
-    return say(
-        f"block.{block.kind}",
+    # From a stake's own mark on a line to the stake itself: where that mark is doesn't matter to what is in the way.
+    out = block.kind == "pull" and any(block.start == f"{part} {block.end}" for part in HELPERS)
+    text = say(
+        f"block.{block.kind}{'_out' if out else ''}",
         start=place_name(block.start),
         end=place_name(block.end),
         what=block.what,
         size=tape.show(block.size),
         there=tape.show(there),
     )
+    return text[:1].upper() + text[1:]
 
 
 def report_block(layout: Layout, block: Blocked) -> BlockRow:
@@ -128,12 +132,7 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         for change in advice.changes
     ]  # fmt: skip
     if row is None:
-        texts = [change["text"] for change in changes]
-        text = (
-            say("advice.none_but", changes=say("advice.or").join(texts), alone=_alone(layout, rows))
-            if texts
-            else _none(layout, rows)
-        )
+        text = _no_method(layout, rows, advice, changes)
         return {"method": None, "halve_first": 0, "parallel": None, "text": text, "holds": None, "fair": None,
                 "decided": None, "changes": changes}  # fmt: skip
     text = say(
@@ -153,6 +152,31 @@ def report_advice(layout: Layout, rows: Sequence[Row], advice: Advice) -> Advice
         "decided": advice.decided,
         "changes": [],
     }
+
+
+def _no_method(layout: Layout, rows: Sequence[Row], advice: Advice, changes: Sequence[ChangeRow]) -> str:
+    """What to do where nothing works as things are: a string beside what is in the way before any other change."""
+    if not changes:
+        return _none(layout, rows)
+    alone = _alone(layout, rows)
+    string, block = string_of(advice), next((block for row in rows for block in row.blocks), None)
+    if string is None or block is None:
+        told = [change["text"] for change in changes]
+        return say("advice.none_but", changes=say("advice.or").join(told), alone=alone)
+    others = [change["text"] for change in changes if change["kind"] != "string"]
+    more = " " + say("advice.others", changes=say("advice.or").join(others)) if others else ""
+    return say("advice.none_string", why=block_text(layout, block), string=string_text(layout, string),
+               others=more + alone)  # fmt: skip
+
+
+def string_of(advice: Advice) -> Change | None:
+    """Return the single change that is a string parallel to the chord, the one beyond the curve before the other."""
+    return next((change for change in advice.changes if change.kind == "string"), None)
+
+
+def string_text(layout: Layout, change: Change) -> str:
+    """Return where a parallel string is, as short as a button."""
+    return say(f"advice.string_{change.what}", size=layout.job.tape.show(change.size))
 
 
 def _reason(layout: Layout, advice: Advice) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring.report.advice import block_text, name_of
+from bowstring.report.advice import block_text, name_of, string_of, string_text
 from bowstring.report.caution import Caution
 from bowstring.report.cautions import stopping
 from bowstring.report.forms.cards import WayOutRow
@@ -69,14 +69,13 @@ def _way_out(work: Work, stop: str, reason: str, what: str) -> WayOutRow:
                 "panel": "" if what == GIVEN else what, "fields": {}}  # fmt: skip
     text, best = say("way_out.method", method=say(f"method.name.{work.layout.method.name}")), work.advice.row
     if best is None:
-        return {
-            "stop": stop,
-            "reason": reason,
-            "text": text,
-            "button": say("way_out.ground.do"),
-            "panel": IN_THE_WAY,
-            "fields": {},
-        }
+        string = string_of(work.advice)
+        if string and string.parallel:
+            taken = {"method": string.method.name, "parallel": work.job.tape.show(string.parallel.distance)}
+            return {"stop": stop, "reason": reason, "text": text, "button": string_text(work.layout, string),
+                    "panel": None, "fields": taken}  # fmt: skip
+        return {"stop": stop, "reason": reason, "text": text, "button": say("way_out.ground.do"), "panel": IN_THE_WAY,
+                "fields": {}}  # fmt: skip
     fields = {"method": best.method.name}
     if best.halve_first:
         fields["halve_first"] = str(best.halve_first)

@@ -14,7 +14,7 @@ LEAST_BENT = 0.16
 """Mid-ordinate over half the chord, under which an arc can't be told from its string across a room."""
 _BOX = (108.0, 190.0, 1172.0, 420.0)
 _STEEP = 0.55  # mid-ordinate over half the chord
-_TITLE = 460.0  # how wide a title may be
+_TITLE = 400.0  # how wide a title may be
 
 
 def kick_of(given: Given) -> list[tuple[str, str]]:
@@ -22,6 +22,7 @@ def kick_of(given: Given) -> list[tuple[str, str]]:
     title = given.title or say("wall.job")
     return [
         (_short(title), ""),
+        (say("wall.by_halving"), "quiet"),
         (say("wall.chord"), "quiet"),
         (given.show(given.chord), "box"),
         (say("wall.mid_ordinate"), "quiet"),

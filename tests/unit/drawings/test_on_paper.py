@@ -78,7 +78,7 @@ def test_a_stopped_plan_has_no_number_of_a_step() -> None:
 
 
 def test_a_flat_arc_says_how_much_too_high_it_is_drawn() -> None:
-    assert any("times too large" in words.text for words in plan("flat", HIGH).words())
+    assert any("so you can see it" in words.text for words in plan("flat", HIGH).words())
 
 
 def test_the_lath_has_each_mark_once_from_its_zero_end() -> None:

@@ -145,12 +145,12 @@ def test_three_points_settle_the_arc_and_its_hand() -> None:
 
 LINES = [
     ({}, "hand", "open", "Not answered"),
-    ({"side": "left"}, "hand", "said", "LEFT, from A facing B"),
+    ({"side": "left"}, "hand", "said", "Curve on the LEFT, from A facing B"),
     ({"start": "one-end", "side": "left"}, "hand", "open", "Not answered"),
     ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT, walking in"),
     ({}, "line", "open", "Not answered"),
     ({"drawn_to": "unsure"}, "line", "wrong", "Not sure: ask before staking"),
-    ({"drawn_to": "face"}, "line", "said", "Face, pins on it"),
+    ({"drawn_to": "face"}, "line", "said", "Face, pins (taken) on it"),
     ({"drawn_to": "lip", "driven": "hub", "offset": "2'", "toward": "outside"}, "line", "said",
      "Lip, hubs 2' 0\" outside it"),
     ({}, "ends", "usual", "A and B, both set"),
@@ -224,13 +224,14 @@ def test_the_drawing_says_what_it_shows() -> None:
     assert say("numbers.takes_shape") in drawn({}) and HOT not in drawn({}, "arc-chord")
 
 
-def test_a_side_turns_the_drawing_over() -> None:
-    def crown(side: str) -> list[float]:
-        arc = re.findall(r'class="bd-line bd-arc" d="([^"]+)"', drawn({**TWO, "side": side}))[0]
-        return [float(y) for y in re.findall(r",([\d.]+)", arc)]
-
-    up, down = crown("left"), crown("right")
-    assert min(up) < up[0] and max(down) > down[0]
+@pytest.mark.parametrize(("side", "ends"), [("left", "AB"), ("right", "BA")])
+def test_the_curve_is_up_and_a_stands_as_on_the_cards(side: str, ends: str) -> None:
+    svg = drawn({**TWO, "side": side})
+    arc = re.findall(r'class="bd-line bd-arc" d="([^"]+)"', svg)[0]
+    heights = [float(y) for y in re.findall(r",([\d.]+)", arc)]
+    assert min(heights) < heights[0]
+    left, right = (float(re.findall(rf'x="([\d.]+)"[^>]*>{end}<', svg)[0]) for end in ends)
+    assert left < right
 
 
 def test_no_layout_is_loaded_for_it() -> None:

@@ -95,8 +95,12 @@ def test_on_the_last_card_the_large_button_leads_on() -> None:
         return re.findall(r'class="btn first" ([^>]*)>', stakes_html(answer, card))
 
     answer = answer_to(dict(DEMO))
-    assert large(answer, len(answer["cards"])) == ['data-do="face" data-face="checks"']
-    assert 'data-do="done" data-face="paper"' in stakes_html(answer, len(answer["cards"]))
+    last = len(answer["cards"])
+    assert large(answer, last) == ['data-do="face" data-face="checks"']
+    assert 'data-do="done"' not in stakes_html(answer, last)  # nobody goes on with no check read
+    read = answer_to({**DEMO, "read": [{"check": answer["checks"][0]["key"], "value": answer["checks"][0]["shown"]}]})
+    assert large(read, last) == ['data-do="face" data-face="checks"']
+    assert 'data-do="done" data-face="paper"' in stakes_html(read, last)
     board = answer_to({**DEMO, "driven": "board"})
     last = len(board["cards"])
     assert [card["kind"] for card in board["cards"]][-2:] == ["checks", "board"]

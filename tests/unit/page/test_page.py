@@ -29,7 +29,12 @@ SCRIPT = scripts.bundled(website.SCRIPTS / "page.js").script
 ALONE = ("early.js", "host.js", "worker.js")
 # As they are written: made one, names that two have in common are told apart by a number.
 SOURCE = "\n".join(file.read_text("utf-8") for file in website.SCRIPTS.glob("*.js") if file.name not in ALONE)
-GIVEN_WORDS = {"job.js": "job", "progress.js": "job", "desk.js": "desk"}  # scripts that are given a part of the words
+GIVEN_WORDS = {
+    "job.js": "job",
+    "progress.js": "job",
+    "desk.js": "desk",
+    "handing.js": "desk",
+}  # scripts that are given a part of the words
 PLAIN = (SITE / "page.html").read_text("utf-8")
 LOOKS = {name: (SITE / name).read_text("utf-8") for name in website.STYLES}
 START = {f"v-1/{name}": dress.integrity(name.encode()) for name in website.START}

@@ -23,7 +23,7 @@ def plain(html: str) -> str:
 
 def test_bare_numbers_are_told_with_both_meanings() -> None:
     text = plain(unit_note({**FEET, "unit": "m"}, "ft"))
-    assert "Chord 38: now" in text and "38.000 m" in text and "before 38' 0\"" in text
+    assert "Chord 38: now" in text and "38.000 m" in text and "before 38.00 ft" in text
     assert "Mid-ordinate 5.25: now" in text
 
 

@@ -12,6 +12,16 @@ from bowstring.page.calls import handle
 from bowstring.page.fields import fields_of_job
 from bowstring.words import say
 
+GOT = {
+    "method": "halving",
+    "got-0-stake": "M",
+    "got-0-measures-0-from": "A",
+    "got-0-measures-0-to": "M",
+    "got-0-measures-0-distance": "19 ft 8 1/2 in",
+    "got-0-measures-1-from": "B",
+    "got-0-measures-1-to": "M",
+    "got-0-measures-1-distance": "19 ft 8 1/2 in",
+}
 FIELDS = fields_of_job(DEMO)
 
 
@@ -33,6 +43,7 @@ def test_a_figure_comes_with_its_strokes_and_the_words_of_its_script() -> None:
 def test_a_stopped_job_and_one_without_an_arc_show_none_of_their_numbers() -> None:
     for fields, key in (
         ({**FIELDS, "tape-length": "10 ft"}, "wall.stopped"),
+        ({**FIELDS, **GOT}, "wall.got"),
         ({**FIELDS, "arc-chord": "38 ft 5 m"}, "wall.not_yet"),
         ({}, "wall.not_yet"),
     ):

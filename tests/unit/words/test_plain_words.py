@@ -25,7 +25,7 @@ OTHER_NAMES = {
     r"levels": set(),
     r"(?<!in the )ways?": {
         *("step.stake_back", "step.back_short", "link.damaged.wrong"),
-        *("numbers.line_hand", "numbers.panel_hand"),  # which way it curves
+        "numbers.panel_turn",  # which way it turns
     },
     r"centres?|metres?|millimetres?|neighbours?|neighbouring|kerbs?|colours?": set(),
 }

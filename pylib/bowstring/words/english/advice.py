@@ -16,9 +16,10 @@ MESSAGES = {
     "method.mixed": "{times} rounds of halving, then ordinates from each short chord",
     "method.few_hands": "It takes {hands} people.",
     "block.tape": "The pull from {start} to {end} is {size}; the tape is only {there}.",
-    "block.pull": "{what} is in the way of the tape from {start} to {end}.",
-    "block.string": "{what} is in the way of the string from {start} to {end}.",
-    "block.sight": "{what} is in the way of the sight from {start} to {end}.",
+    "block.pull": "{what} blocks the tape from {start} to {end}.",
+    "block.pull_out": "{what} blocks the tape out to {end}.",
+    "block.string": "{what} blocks the string from {start} to {end}.",
+    "block.sight": "{what} blocks the sight from {start} to {end}.",
     "block.triangle": "{what} leaves no room for a squaring triangle at {start}.",
     "block.triangle_room": "There is no room for a squaring triangle at {start}.",
     "block.feet": "{what}: nobody can stand at {start}.",
@@ -66,6 +67,8 @@ MESSAGES = {
         "No method works as things are. Any one change would fix that: {changes}.{alone} Otherwise ask the designer "
         "or surveyor for other control."
     ),
+    "advice.none_string": "{why} {string} instead.{others} Otherwise ask the designer or surveyor for other control.",
+    "advice.others": "Or: {changes}.",
     "advice.none_alone": (
         " Or say that the arc's center can be reached: one person can swing the arc from a pin there. It is {size} from the curve."
     ),
@@ -77,6 +80,8 @@ MESSAGES = {
     "advice.change_tape": "a tape of {size}, for {method}",
     "advice.change_obstacle": "{what} moved or cut back (ask first), for {method}",
     "advice.change_string": "{method}",
+    "advice.string_toward": "String {size} past A-B",
+    "advice.string_behind": "String {size} behind A-B",
     "advice.change_start_ends": "both ends already marked on the ground, for {method}",
     "advice.change_start_corner": "both ends set from the corner of the two straights, for {method}",
     "advice.change_start_one-end": "the far end set from one end and its straight, for {method}",

@@ -170,11 +170,11 @@ MESSAGES = {
     "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past A and B.",
     "note.square": "A mid-ordinate out of square hardly shows at its own stake; it shows one round later.",
     "caution.method_blocked": (
-        "Don't build from this sheet: you can't use {method} on this ground. {why} See the recommended method."
+        "Don't build from this sheet: you can't use {method} on this ground. {why} See the advice."
     ),
     "caution.method_hands": "Don't build from this sheet: {method} takes {hands} people, and you have {there}.",
     "caution.method_unreliable": (
-        "Don't build from this sheet: with {method}, small errors grow out of control here. See the recommended method."
+        "Don't build from this sheet: with {method}, small errors grow out of control here. See the advice."
     ),
     "caution.method_misses": (
         "Laid out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. Careful "

@@ -34,8 +34,8 @@ MESSAGES: dict[str, str] = {
     "draw.scale.number.m": "{number} m",
     "draw.scale.number.mm": "{number} mm",
     "draw.scale": "Drawn to scale.",
-    "draw.stretch": "Heights drawn {factor} times too large; the bar holds along the chord only.",
-    "draw.stretch.level": "Heights drawn {factor} times too large.",
+    "draw.stretch": "Curve drawn {factor}x so you can see it; the bar holds along the chord only.",
+    "draw.stretch.level": "Curve drawn {factor}x so you can see it.",
     "draw.low.gap": "Gap between the arcs not to scale.",
     "draw.not_to_scale": "Not to scale.",
     # plan

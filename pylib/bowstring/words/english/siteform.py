@@ -134,7 +134,7 @@ MESSAGES = {
     "form.draw_feet": "Pond: stops feet only",
     "form.draw_round": "Tree or post",
     "form.draw_undo": "Undo",
-    "form.draw_done": "Done",
+    "form.draw_done": "Close the outline",
     "form.draw_cancel": "Cancel",
     "form.no_plan": "No plan to draw on yet: these numbers don't make an arc.",
     # what can be wrong

@@ -20,6 +20,7 @@ MESSAGES = {
     "method.few_hands": "Se necesitan {hands} personas.",
     "block.tape": "De {start} a {end} hay que medir {size}; la ~cinta~ solo tiene {there}.",
     "block.pull": "{what} estorba la ~cinta~ de {start} a {end}.",
+    "block.pull_out": "{what} estorba la ~cinta~ hacia {end}.",
     "block.string": "{what} estorba el ~hilo~ de {start} a {end}.",
     "block.sight": "{what} estorba la visual de {start} a {end}.",
     "block.triangle": "{what} no deja espacio para un triángulo de escuadrar en {start}.",
@@ -73,6 +74,8 @@ MESSAGES = {
         "Tal como está, ningún método sirve. Lo arregla cualquiera de estos cambios: {changes}.{alone} Si no, "
         "pida otro control al diseñador o topógrafo."
     ),
+    "advice.none_string": "{why} En su lugar: {string}.{others} Si no, pida otro control al diseñador o al topógrafo.",
+    "advice.others": "O bien: {changes}.",
     "advice.none_alone": (
         " O diga que se puede llegar al ~centro~: una persona gira el ~arco~ desde una ~estaca de acero~ ahí. Está "
         "a {size} de la curva."
@@ -85,6 +88,8 @@ MESSAGES = {
     "advice.change_tape": "una ~cinta~ de {size}, para este método: {method}",
     "advice.change_obstacle": "mover o recortar (pregunte primero) {what}, para este método: {method}",
     "advice.change_string": "{method}",
+    "advice.string_toward": "~Hilo~ a {size} más allá de A-B",
+    "advice.string_behind": "~Hilo~ a {size} detrás de A-B",
     "advice.change_start_ends": "los dos extremos ya marcados en el terreno, para este método: {method}",
     "advice.change_start_corner": (
         "los dos extremos puestos desde la esquina de las dos rectas, para este método: {method}"

@@ -224,15 +224,14 @@ MESSAGES = {
     ),
     "note.square": "Una ~flecha~ fuera de escuadra casi no se nota en su propia ~estaca~; se nota una ronda después.",
     "caution.method_blocked": (
-        "No construya con esta hoja: este método ({method}) no se puede en este terreno. {why} Vea el método "
-        "recomendado."
+        "No construya con esta hoja: este método ({method}) no se puede en este terreno. {why} Vea la recomendación."
     ),
     "caution.method_hands": (
         "No construya con esta hoja: este método ({method}) necesita {hands} personas, y usted tiene {there}."
     ),
     "caution.method_unreliable": (
-        "No construya con esta hoja: con este método ({method}), los errores chicos crecen aquí sin control. Vea el "
-        "método recomendado."
+        "No construya con esta hoja: con este método ({method}), los errores chicos crecen aquí sin control. "
+        "Vea la recomendación."
     ),
     "caution.method_misses": (
         "Trazada con este método ({method}), la peor ~estaca~ puede fallar por {miss}, y se permite {tolerance}. Ni "

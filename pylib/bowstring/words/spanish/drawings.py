@@ -36,10 +36,8 @@ MESSAGES: dict[str, str] = {
     "draw.scale.number.m": "{number} m",
     "draw.scale.number.mm": "{number} mm",
     "draw.scale": "Dibujado a escala.",
-    "draw.stretch": (
-        "Alturas dibujadas {factor} veces más grandes; la barra solo vale a lo largo de la ~cuerda del arco~."
-    ),
-    "draw.stretch.level": "Alturas dibujadas {factor} veces más grandes.",
+    "draw.stretch": "Curva dibujada {factor}x para que se vea; la barra solo vale a lo largo de la ~cuerda del arco~.",
+    "draw.stretch.level": "Curva dibujada {factor}x para que se vea.",
     "draw.low.gap": "La distancia entre los ~arcos~ no está a escala.",
     "draw.not_to_scale": "Sin escala.",
     # plan

@@ -36,7 +36,8 @@ MESSAGES = {
     "page.stood_keep": "Conservar los números anteriores",
     "page.stood_again": "Poner las ~estacas~ otra vez",
     "page.undo": "Deshacer",
-    "page.undo_clear": "Se borró todo.",
+    "page.undo_clear": "Trabajo nuevo. El anterior queda en Trabajos.",
+    "page.undo_empty": "Trabajo nuevo.",
     "page.undo_remove": "Se borró.",
     "page.undo_done": "Listo.",
     "page.status_starting": "Arrancando",
@@ -44,11 +45,8 @@ MESSAGES = {
     "page.status_waiting": "Calculando",
     "page.clear": "Trabajo nuevo",
     "page.print": "Imprimir",
-    "page.unit_changed": (
-        "La unidad ahora es {unit}; antes era {before}. No se convirtió nada, así que estos números significan otra "
-        "cosa:"
-    ),
-    "page.unit_row": "{label} {typed}: ahora {now}, antes {then}.",
+    "page.unit_changed": "La unidad cambió a {unit}, antes {before}. Nada se convirtió:",
+    "page.unit_row": "{label} {typed}: ahora {now}, antes {then}",
     "page.unit_unread": "no se puede leer",
     "page.mark_other": "{mark} no viene en una ~cinta~ de esta unidad: se usa {used}.",
     "page.unit_first": "Se cambió la unidad de estos números. Diga primero en qué unidad están.",

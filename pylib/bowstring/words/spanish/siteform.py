@@ -144,7 +144,7 @@ MESSAGES = {
     "form.draw_feet": "Estanque: impide solo el paso",
     "form.draw_round": "Árbol o poste",
     "form.draw_undo": "Deshacer",
-    "form.draw_done": "Listo",
+    "form.draw_done": "Cerrar el contorno",
     "form.draw_cancel": "Cancelar",
     "form.no_plan": "Todavía no hay croquis donde dibujar: estos números no hacen un ~arco~.",
     # what can be wrong
