@@ -75,7 +75,7 @@ export function thumbKeys({ isDecimal, shown }) {
   }
 
   function seen(input) {
-    const row = input.closest("[data-field], .checks > li");
+    const row = input.closest("[data-field]") ?? input.closest(".checks > li");
     (row ?? input).scrollIntoView({ block: row ? "nearest" : "center" });
   }
 

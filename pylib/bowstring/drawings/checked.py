@@ -68,10 +68,13 @@ def _name(
         return
     known = {stake["name"] for stake in answer["stakes"]}
     shown = [mark for row in outs for mark in (row["from"], row["to"]) if mark in known]
-    # What is to be taped first is named whatever room there is: its sentence names it too.
+    # What is to be taped first is named before others: its sentence names it too.
     first = [mark for row in answer["checks"] if row["recommended"] for mark in _marks_of(row) if mark in known]
-    some = [] if suspects or not every else [*stakes[::every], *first]
-    names = [name for name in dict.fromkeys(["A", "B", *shown, *some]) if name not in suspects]
+    some = [] if suspects or not every else [*first, *stakes[::every]]
+    names = [name for name in dict.fromkeys(["A", "B", *shown]) if name not in suspects]
+    for name in some:
+        if all(other in "AB" or math.dist(marks[name], marks[other]) >= _NAME_ROOM for other in names if other != name):
+            names.append(name)
     _names(sketch, answer, paper, marks, names, shown)
 
 

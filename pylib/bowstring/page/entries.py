@@ -107,7 +107,8 @@ class Entries:
             return f"<select {common}>{self._marks(self.typed.get(field.id, ''))}</select>"
         keys = ""
         if field.kind in _LENGTHS:
-            keys = " data-keys" + (' inputmode="decimal"' if self.unit in DECIMAL else "")
+            is_plain = self.unit in DECIMAL and field.kind != "signed"  # a phone's number keys may have no minus
+            keys = " data-keys" + (' inputmode="decimal"' if is_plain else "")
         elif field.kind == "count":
             keys = ' inputmode="numeric"'
         short = "" if field.kind in ("text", "stations") else ' class="number"'

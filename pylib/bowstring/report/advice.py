@@ -100,7 +100,7 @@ def block_text(layout: Layout, block: Blocked) -> str:
     there = {"tape": site.tape_length, **site.room}.get(block.kind, 0.0)
     # From a stake's own mark on a line to the stake itself: where that mark is doesn't matter to what is in the way.
     out = block.kind == "pull" and any(block.start == f"{part} {block.end}" for part in HELPERS)
-    text = say(
+    return say(
         f"block.{block.kind}{'_out' if out else ''}",
         start=place_name(block.start),
         end=place_name(block.end),
@@ -108,7 +108,6 @@ def block_text(layout: Layout, block: Blocked) -> str:
         size=tape.show(block.size),
         there=tape.show(there),
     )
-    return text[:1].upper() + text[1:]
 
 
 def report_block(layout: Layout, block: Blocked) -> BlockRow:

@@ -103,7 +103,7 @@ def test_a_stopped_job_keeps_what_explains_the_stop_and_no_number_of_a_step() ->
     assert set(re.findall(r'data-fold="([\w-]+)"', html)) <= set(WHEN_STOPPED)
     assert 'data-fold="methods"' in html and 'data-fold="site"' in html
     inside = plain("".join(fold_html(answer, key) for key in keys_of(answer)))
-    assert "Wall blocks the tape" in inside
+    assert "is blocked by wall" in inside
     assert not re.search(r"\b[Ss]tep \d", inside)
     for step in answer["steps"]:
         assert step["text"] not in inside

@@ -136,7 +136,7 @@ def test_an_obstacle_without_a_name_is_told_by_its_number() -> None:
     rows = [{"stops": "tape", "outline": [[x, -3], [x + 1, -3], [x + 1, -1], [x, -1]]} for x in (0, 3)]
     told = answer(job(ground=rows, centre="reachable"), whole=False)
     (swing,) = (row for row in told["methods"] if row["method"] == "centre")  # type: ignore[attr-defined]
-    assert "Obstacle 1 is in the way" in swing["why_not"]
+    assert "blocked by Obstacle 1" in swing["why_not"]
 
 
 def tree(**more: Any) -> dict[str, Any]:

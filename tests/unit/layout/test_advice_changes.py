@@ -65,7 +65,7 @@ def test_a_string_parallel_to_the_chord_is_offered_where_it_would_do() -> None:
     assert advice["method"] is None
     (change,) = [one for one in advice["changes"] if one["kind"] == "string"]
     assert change["parallel"] == pytest.approx(change["size"])
-    assert advice["text"].startswith("Bank blocks the tape") and "String 14' 0\" past A-B instead." in advice["text"]
+    assert "is blocked by bank" in advice["text"] and "String 14' 0\" past A-B instead." in advice["text"]
     (way,) = answer(job, whole=False)["ways_out"]
     assert way["button"] == "String 14' 0\" past A-B" and way["fields"]["parallel"] == "14' 0\""
     taken = answer({**job, **way["fields"]}, whole=False)

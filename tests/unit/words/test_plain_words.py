@@ -25,7 +25,6 @@ OTHER_NAMES = {
     r"levels": set(),
     r"(?<!in the )ways?": {
         *("step.stake_back", "step.back_short", "link.damaged.wrong"),
-        "numbers.tell_two_arcs",  # which way round
     },
     r"centres?|metres?|millimetres?|neighbours?|neighbouring|kerbs?|colours?": set(),
 }

@@ -53,7 +53,7 @@ MESSAGES = {
     "numbers.tell_apart": "These don't fit one arc.|Drop one, or ask.",
     "numbers.tell_points": "Given:|three points on the arc",
     "numbers.tell_three_sides": "Given:|three taped sides",
-    "numbers.tell_two_arcs": "Short way round or long way round?|This one turns {angle}, the other {other}.",
+    "numbers.tell_two_arcs": "Short arc or long arc?|This one turns {angle}, the other {other}.",
     "numbers.take_other": "Take the other",
     # what stands under it
     "numbers.of_example": "Still the example's:|{what}.",
