@@ -29,6 +29,7 @@ export function wallDoor({ place, ask, ready, starting, wrong }) {
       coming
         .then((made) => place.now.wall && made.show(place.now.wall))
         .catch((reason) => {
+          coming?.then((made) => made.close()).catch(() => {}); // what lies under it can be reached again
           coming = null;
           place.leave();
           wrong(reason.message);

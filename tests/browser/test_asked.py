@@ -71,6 +71,13 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     page.evaluate("window.failing = false")
     look_at(page, "why")
     wait_for(page, "computed")
+    page.evaluate(FAIL)
+    page.locator("[data-do=wall]").click()
+    expect(wrong).to_contain_text(failed)
+    expect(page.locator("#wall .picture svg")).to_have_count(0)
+    page.evaluate("window.failing = false")
+    look_at(page, "why")
+    wait_for(page, "computed")
     page.evaluate("document.querySelector('#why [data-fold=mistakes]').open = true")
     expect(page.locator("#why [data-mistake]").first).to_be_attached()
     for place, call in (("#why [data-mistake]", "mistake"), ("#why [data-fold=arc]", "fold")):
