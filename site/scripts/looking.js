@@ -61,7 +61,10 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     let more = true;
     while (more) {
       more = false;
-      const shown = (result) => (result.more ? (more = true) : said(result));
+      const shown = (result) => {
+        if (result.more) more = true;
+        else said(result);
+      };
       yield { call: "numbers_later", payload: () => ({ ...typedJob(), in_pieces: true }), shown };
     }
 
