@@ -117,14 +117,14 @@ def _numbers(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     """The mid-ordinate's arrow and the chord's length: what shows at once that this is the right arc."""
     shown = answer["staked_shown"]
     middle, tip = paper.point(paper.chord / 2, 0.0), paper.on_arc(0.0)
-    sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
+    sketch.arrow(middle, (tip[0], tip[1] + 4.0))
     lines = [say("draw.chord", shown=shown["chord"])]
     if abs(tip[1] - middle[1]) > _ROOM_FOR_NUMBER and not sketch.sagitta_beside(middle, tip, shown["sagitta"]):
         lines.append(say("draw.sagitta.shown", shown=shown["sagitta"]))  # inside a narrow arc it has no room
     text = " ".join(line.replace(" ", _UNBROKEN) for line in lines) if lines[1:] else lines[0]
     spots = [paper.point(paper.chord * part, 0.0) for part in (0.5, 0.3, 0.7)]
     broken = max(text_width(line, "number") for line in lines)
-    sketch.label(Label(text, "number", spots, (0.0, -float(paper.up)), 7.0, broken if lines[1:] else math.inf))
+    sketch.label(Label(text, "number", spots, (0.0, 1.0), 7.0, broken if lines[1:] else math.inf))
 
 
 def _clear(sketch: Sketch, near: list[Shown]) -> None:
@@ -144,8 +144,8 @@ def _names(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     for stake in _named(answer, paper):
         at, name = paper.point(stake["x"], stake["y"]), stake["name"]
         if stake["level"] == 0:
-            way = -1.0 if name == "A" else 1.0
-            sketch.label(Label(name, "end", [at], (way * 0.9, -0.43 * paper.up), 9.0), "", name)
+            way = paper.turn * (-1.0 if name == "A" else 1.0)
+            sketch.label(Label(name, "end", [at], (way * 0.9, 0.43), 9.0), "", name)
         else:
             sketch.label(Label(name, "name", [at], paper.outward(paper.angle_of(stake, length)), 7.0), "", name)
 

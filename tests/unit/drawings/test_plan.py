@@ -79,13 +79,14 @@ def test_random_arcs_are_drawn_clear_and_true(seed: int) -> None:
 def test_the_hand_turns_the_drawing_and_not_the_words() -> None:
     for name in ("ordinary", "offset", "greater", "flat"):
         left, right = (Read(plan_svg(case(name, side=side), id="p")) for side in ("left", "right"))
-        chord_left, chord_right = left.stakes()["A"][0][1], right.stakes()["A"][0][1]
-        assert left.stakes()["M"][0][1] < chord_left and right.stakes()["M"][0][1] > chord_right
-        for read, hand, where in ((left, "left", "above"), (right, "right", "below")):
+        for read, hand in ((left, "left"), (right, "right")):
+            at = {name: read.stakes()[name][0] for name in ("A", "M", "B")}
+            assert at["M"][1] < at["A"][1] == at["B"][1]
+            assert (at["A"][0] < at["B"][0]) is (hand == "left")
             told = say("hand.standing", hand=hand)
             assert told in read.flowing_text()
             description = read.described()[1]
-            assert told in description and f"{where} the string" in description
+            assert told in description and f"at the {hand}, with the curve above the string" in description
         assert not [element for element in right.root.iter() if "transform" in element.attrib]
 
 
@@ -101,7 +102,7 @@ def test_the_arc_that_is_drawn_runs_through_the_stakes(name: str) -> None:
     staked = answer["staked"]
     for x, y in arc[::3]:
         across = (x - ax) / scale - staked["chord"] / 2
-        up = (y - ay) / scale / paper.stretch * paper.up
+        up = (y - ay) / scale / -paper.stretch
         # distance below the arc's top t = s - y and c^2: a circle is across^2 + t^2 = 2 R t
         below = staked["sagitta"] - up
         assert across**2 + below**2 == pytest.approx(
