@@ -165,14 +165,15 @@ def plan_description(answer: Answer, paper: Paper) -> str:
     return " ".join([text, *notes])
 
 
-def name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
-    """Name the drawn arc's ends, from which the staked ones are set."""
+def name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper, *, aside: bool = False) -> None:
+    """Name the drawn arc's ends, from which the staked ones are set; ``aside``: beside them rather than under."""
     out = -1 if gap_between(answer, paper)[0] > 0 else 1
     places = places_of_ends(answer, paper)
     for (end, name), at, way in zip(drawn_ends(answer).items(), places, (-paper.turn, paper.turn), strict=True):
         if name != end:
             # past a semicircle the arc itself stands over its end
             toward = (way * 0.8, 0.6 * out) if paper.half_angle < math.pi / 2 else (way * 0.9, 0.4)
+            toward = (way * 0.97, 0.25) if aside else toward
             sketch.label(Label(name, "name", [at], toward, 8.0), "", name)
 
 
