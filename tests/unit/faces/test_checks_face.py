@@ -11,7 +11,7 @@ import pytest
 
 from bowstring import Answer, answering
 from bowstring.demo import DEMO
-from bowstring.faces.checks import checks_html
+from bowstring.faces.checks import checks_html, ordered
 from helping import SAID
 
 ORDINATES: dict[str, Any] = {
@@ -185,3 +185,18 @@ def test_beside_in_stands_the_reading_that_is_in() -> None:
     row = next(one for one in face(*rows).iter("li") if one.get("data-check") == "A-Q2")
     assert [one["value"] for one in inputs(row)] == ["29' 1-1/2\"", "29' 3\"", "29' 1-1/2\""]
     assert "Left out: 29' 3\"." in text_of(row)
+
+
+def test_readings_that_put_every_check_in_leave_nobody_suspect_however_they_came() -> None:
+    """Read out twice, set again by no button, and read in three times, or typed over: it is the readings that say so."""
+    rows = [(row["key"], row["shown"]) for row in ordered(answering(DEMO))]
+    before = (*FOUND, (OUT[0], OUT[1]))
+    assert asked(*before)["read"]["suspects"]
+    for later in ([*FOUND[1:], *(2 * [OUT] + 3 * [row for row in rows if row[0] == OUT[0]])], rows):
+        keys = {key for key, _ in later}
+        every = [*later, *(row for row in rows if row[0] not in keys)]
+        answer = answering({**DEMO, "read": [{"check": key, "value": shown} for key, shown in every
+                                             if (key, shown) not in FOUND or key == OUT[0]]})  # fmt: skip
+        assert answer["read"]["outs"] == 0 and answer["read"]["suspects"] == []
+        html = checks_html(answer)
+        assert "suspect" not in html and "?</text>" not in html
