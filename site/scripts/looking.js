@@ -7,7 +7,7 @@ import { replace, showMade } from "./made.js";
 const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, unit, papered }) {
+export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
@@ -15,7 +15,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   let focus = false; // a card was turned: its heading is read out
 
   const numbersShow = () => !at("face-numbers").hidden;
-  const jobText = () => JSON.stringify([typed(), unit()]);
+  const jobText = () => JSON.stringify(typed());
   const paperAsked = () => faceAsked({ face: "paper" });
 
   // The paper on the page is that of the numbers in the fields from now on: it may be printed.
@@ -83,7 +83,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
 
   // Whoever is asked for twice, of the same fields, is asked for by the same words: see answers.js.
   function faceAsked({ face, card = null, panel = "" }, fields = values()) {
-    return { fields, face, card, panel, got, address: address(), ...unit() };
+    return { fields, face, card, panel, got, address: address() };
   }
 
   // The next card is made while nobody waits, of the fields as they'll be: a tap on Done then finds it, unless anything else
@@ -231,7 +231,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     async appendix() {
       if (at("sheet").childElementCount) return;
       const asked = jobText();
-      const asking = ask("sheet", { fields: values(), address: address(), ...unit() });
+      const asking = ask("sheet", { fields: values(), address: address() });
       const { sheet, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
       if (asked !== jobText()) return; // it's another job's by now
       if (sheet) at("sheet").innerHTML = sheet;

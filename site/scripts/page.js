@@ -100,7 +100,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named() });
 const door = wallDoor({
   place,
   ask: (...call) => ask(...call),
@@ -131,7 +131,7 @@ const work = desk({
 });
 
 const asked = asking({
-  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }, keyed),
+  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked() }) }, keyed),
   ahead: look.ahead,
   later: () => look.later({ work }),
   waiting: () => status("waiting"),

@@ -78,17 +78,17 @@ class LastAnswer:
 
 
 def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return the long sheet, every part of it: ``{"fields", "address", "unit_before"}`` gives ``{"sheet": HTML}`` or
+    """Return the long sheet, every part of it: ``{"fields", "address"}`` gives ``{"sheet": HTML}`` or
     ``{"error"}``. Where nobody has said which unit the numbers are in, that is all it says."""
     from bowstring.sheet.html import sheet_html
 
+    if is_unit_open(asked["fields"]):
+        return {"sheet": unit_note(asked["fields"])}
     try:
         answered = last.for_fields(asked["fields"])
         link = last.whole_link(asked)
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
-    if is_unit_open(asked):
-        return {"sheet": unit_note(asked["fields"], asked["unit_before"])}
     return {"sheet": sheet_html(answered, link, label_at)}
 
 
@@ -97,7 +97,7 @@ def shown_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         link, why_none = last.link(asked["fields"])
     except BadJob:
-        return {"link": "", "link_note": ""}
+        return {"link": "", "link_note": say("page.unit_first") if is_unit_open(asked["fields"]) else ""}
     return {"link": link, "link_note": why_none}
 
 

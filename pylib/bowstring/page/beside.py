@@ -11,11 +11,12 @@ MOST_READ = 200
 MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
-PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew")
+PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew", "unit_before")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on;
 ``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long as
 it is as it came by a link; ``anew``: the stake that was set again and the checks that are taped anew, apart by
-``|``."""
+``|``;
+``unit_before``: the unit that bare numbers were typed in, as long as nobody has said whether the present one holds."""
 
 NO_STAKE = ("done", "stood", "parent", "received", "anew")
 """Those that change nothing of what a sheet says."""

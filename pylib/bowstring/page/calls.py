@@ -36,8 +36,8 @@ class Calls:
     def handle(self, call: str, payload: str) -> str:
         """Answer one question of the page's script, by name:
 
-        ``numbers``    ``{"fields": {id: text}, "unit_before": unit or null}``: the face of the numbers, what is needed
-                       at once, see ``measuring.shown_numbers``;
+        ``numbers``    ``{"fields": {id: text}}``: the face of the numbers, what is needed at once, see
+                       ``measuring.shown_numbers``;
         ``numbers_later``  the same: what of that face takes longer;
         ``face``       ``{"fields", "face": name, "card", "panel", "got", "address"}``, see ``facing.shown_face``;
         ``fold``       ``{"fields", "key"}``: what stands in a fold of the face that tells why;

@@ -21,7 +21,7 @@ LOCATED = 1
 
 def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
-    "got": {field: text}, "address": text, "unit_before": unit or null}``.
+    "got": {field: text}, "address": text}``.
 
     ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, "badges": {face: text}, ...}``,
     what the bar says and what stands on the tabs; the face of the stakes
@@ -33,7 +33,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     face = asked["face"]
     if face not in FACES:
         raise ValueError(f"no such face: {face!r}")
-    if is_unit_open(asked):
+    if is_unit_open(asked["fields"]):
         return _unit_first()
     try:
         answered = last.for_fields(asked["fields"])

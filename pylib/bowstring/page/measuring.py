@@ -13,7 +13,7 @@ from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
 from bowstring.page.beside import done_of
-from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
+from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.of_example import of_example_html
 from bowstring.page.talk import Asked, ErrorRow
@@ -36,8 +36,7 @@ ALWAYS = ("unit", "start")
 
 
 def shown_numbers(asked: Asked) -> dict[str, object]:
-    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag,
-    "unit_before": unit or null}``.
+    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag}``.
 
     ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what is wrong
     with them, ``unit_note``, see ``unit.unit_note``, and ``of_example``, what of the example still stands, as HTML.
@@ -51,8 +50,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         drawn=bool(asked.get("drawn")),
         wrong={error["id"]: error["text"] for error in errors if error["id"]},
     )
-    before = asked.get("unit_before")
-    note = unit_note(fields, before) if before in MARKS else ""
+    note = unit_note(fields)
     if note:
         face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     left = of_example_html(fields)
@@ -73,13 +71,14 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return {"more": True}
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
+        if is_unit_open(fields):
+            stopped = {"text": say("numbers.state_stopped"), "sign": "stop"}
+            return {**refused_later(fields, refusal, ""), "errors": [], "site_plan": "", "state": stopped}
         name = field_of(refusal.field, fields) or ""
         errors = [_error(name, refusal, fields)] if panel_of(name) else []
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name), "errors": errors, "site_plan": plan}
     later: dict[str, object] = dict(numbers_later(answered, fields, done_of(asked["fields"])))
-    if is_unit_open(asked):
-        later["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 

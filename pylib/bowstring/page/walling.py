@@ -45,7 +45,9 @@ def _given(asked: Asked, last: LastAnswer) -> tuple[Given | None, tuple[str, str
         if answered["got"]:  # its later stakes have numbers of their own
             return None, (say("wall.got"), say("wall.got_told"))
         return Given.of_answer(answered), ("", "")
-    except BadJob:
+    except BadJob as refusal:
+        if refusal.key == "page.unit_open":
+            return None, (say("wall.stopped"), say("wall.stopped_told"))
         return None, (say("wall.not_yet"), say("wall.not_yet_told"))
 
 

@@ -56,7 +56,7 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
 
     for panel in ("", "way"):
         for call in ("numbers", "numbers_later"):
-            _ask(call, asked, fields=fields, unit_before="m", panel=panel, focus="arc-chord")
+            _ask(call, asked, fields={**fields, "unit_before": "m"}, panel=panel, focus="arc-chord")
     for face in FACES:
         _ask("face", asked, fields=fields, face=face, card=None, panel="", address="https://example.org/")
     got = {"m0": "19 ft 2 in", "m1": "19 ft"}

@@ -44,6 +44,8 @@ MESSAGES = {
     "page.unit_row": "{label} {typed}: now {now}, before {then}",
     "page.unit_unread": "not readable",
     "page.mark_other": "{mark} isn't on a tape in this unit: {used} is used.",
+    "page.unit_open.wrong": "The unit was changed under these numbers.",
+    "page.unit_open.remedy": "Say first which unit they are in.",
     "page.unit_first": "The unit was changed under these numbers. Say which unit they are in first.",
     "page.unit_keep": "They are right in this unit",
     "page.unit_back": "Put the unit back",

@@ -49,6 +49,8 @@ MESSAGES = {
     "page.unit_row": "{label} {typed}: ahora {now}, antes {then}",
     "page.unit_unread": "no se puede leer",
     "page.mark_other": "{mark} no viene en una ~cinta~ de esta unidad: se usa {used}.",
+    "page.unit_open.wrong": "Se cambió la unidad de estos números.",
+    "page.unit_open.remedy": "Diga primero en qué unidad están.",
     "page.unit_first": "Se cambió la unidad de estos números. Diga primero en qué unidad están.",
     "page.unit_keep": "Están bien en esta unidad",
     "page.unit_back": "Regresar a la unidad anterior",
