@@ -3,9 +3,10 @@
 import { at } from "./document.js";
 import { fill as fillIn, nameOf, put, sameFields, typed, unitNow } from "./form.js";
 import { newId } from "./kept.js";
-import { merged } from "./merging.js";
+import { merged, wholeOf } from "./merging.js";
 import { sameWork } from "./sent.js";
 
+const [MINE, THEIRS] = [1, 2]; // places in what is to be chosen, see merging.js
 const NEITHER = "\0"; // no field's text: neither value is the one that both windows had
 
 // `changed` is called when other fields stand in the form; `switched` when they are another job's; `listed` when the list of jobs is another one.
@@ -137,16 +138,25 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
 
   // Both windows changed one field: both values stand there to choose from.
   function choosing(both) {
-    const rows = both.map(([name, mine, theirs]) => {
+    const wholes = [...new Set(both.map(([name]) => wholeOf(name)))];
+    const rows = wholes.map((whole) => {
+      const choice = both.filter(([name]) => wholeOf(name) === whole);
       const row = document.createElement("li");
-      row.textContent = `${label(name)}: `;
-      const take = (text) => {
-        const rest = both.filter(([one]) => one !== name);
-        fill({ ...typed(), [name]: text }, id);
+      row.textContent = `${label(whole)}: `;
+      const take = (side) => {
+        const rest = both.filter((one) => !choice.includes(one));
+        const chosen = Object.fromEntries(choice.map((one) => [one[0], one[side]]));
+        if (whole === "unit") chosen.unit_before = choice[0][side === MINE ? THEIRS : MINE]; // its numbers are asked about
+        fill({ ...typed(), ...chosen }, id);
         base = apart(keep.read(id) ?? {}, rest);
         write();
       };
-      row.append(...[mine, theirs].map((text) => button(text || words.nothing, () => take(text))));
+      const told = (side) =>
+        choice
+          .map((one) => one[side])
+          .filter(Boolean)
+          .join(" · ") || words.nothing;
+      row.append(...[MINE, THEIRS].map((side) => button(told(side), () => take(side))));
       return row;
     });
     ask(words.elsewhere_both, rows, []);

@@ -1,0 +1,25 @@
+"""A module of the page's script, asked under Node: what it makes of what it is given, without a browser."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+from pathlib import Path
+from typing import Any
+
+from builder import npm, website
+
+
+def run(folder: Path, lines: str, *given: object) -> Any:
+    """Return what a script of some ``lines`` prints as JSON with ``told(...)``: it has what is ``given`` as ``given``,
+    and ``page(name)`` imports a module of the page."""
+    head = (
+        f"const page = (name) => import({json.dumps(website.SCRIPTS.as_uri())} + '/' + name);\n"
+        f"const given = {json.dumps(given)};\n"
+        "const told = (what) => console.log(JSON.stringify(what));\n"
+    )
+    script = folder / "asked.mjs"
+    script.write_text(head + lines, "utf-8")
+    done = subprocess.run([npm.node(), script], capture_output=True, text=True, encoding="utf-8", timeout=120)
+    assert done.returncode == 0, done.stderr[-2000:]
+    return json.loads(done.stdout)
