@@ -7,13 +7,16 @@ import subprocess
 from pathlib import Path
 from typing import Any
 
+from bowstring.page.build import build_page
 from builder import npm, website
 
 
 def run(folder: Path, lines: str, *given: object) -> Any:
     """Return what a script of some ``lines`` prints as JSON with ``told(...)``: it has what is ``given`` as ``given``,
-    and ``page(name)`` imports a module of the page."""
+    and ``page(name)`` imports a module of the page, in which the page's words stand and nothing else."""
+    words = json.loads(build_page("@FORM@\0@VERSION@\0@STYLE@\0@WORDS@", "0").rsplit("\0", 1)[1])
     head = (
+        f"globalThis.document = {{ getElementById: () => ({{ textContent: {json.dumps(json.dumps(words))} }}) }};\n"
         f"const page = (name) => import({json.dumps(website.SCRIPTS.as_uri())} + '/' + name);\n"
         f"const given = {json.dumps(given)};\n"
         "const told = (what) => console.log(JSON.stringify(what));\n"

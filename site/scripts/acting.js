@@ -2,6 +2,7 @@
 
 import { at } from "./document.js";
 import { fill, typed, values } from "./form.js";
+import { ofTheDay } from "./sizes.js";
 
 // The row in which the nth reading of a check is kept: its own, or the next that is free.
 function readingRow(check, nth) {
@@ -23,7 +24,7 @@ function cleared({ stake, checks }) {
   return { ...Object.fromEntries(rows), anew: [stake, ...new Set(read.map(([, check]) => check))].join("|") };
 }
 
-const OF_THE_DAY = /^(?:by|date|ticket|called|anew|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
+const OF_THE_DAY = new RegExp(`^(?:${ofTheDay})$`); // what was read and noted, whatever numbers the stakes stand on
 
 const TURNS = ["done", "use-got", "skip"];
 const REST = 700; // milliseconds

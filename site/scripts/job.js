@@ -189,8 +189,10 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     get untouched() {
       return id === null || example;
     },
+    // Whence this job came stays with it: what was undone may have made a copy, and only one of both is as it was sent.
     restore(fields) {
-      fill(fields, id);
+      const { parent = "", received = "" } = typed();
+      fill({ ...fields, parent, received }, id);
       write();
     },
     write,

@@ -118,11 +118,15 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   async function heads() {
     const fold = document.querySelector("#why [data-later]");
     if (!fold) return; // what was begun is finished, even where somebody looks at another face by now
-    const { html, warns } = await ask("fold", { fields: values(), key: fold.dataset.fold, head: true }).catch(() => ({}));
+    const asking = ask("fold", { fields: values(), key: fold.dataset.fold, head: true });
+    const { html, warns, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
     if (!fold.isConnected) return;
     delete fold.dataset.later;
-    if (!html) fold.remove();
-    else fold.querySelector("summary").innerHTML = html;
+    const head = fold.querySelector("summary");
+    if (html === "")
+      fold.remove(); // the job has no such fold any more
+    else if (html) head.innerHTML = html;
+    else head.textContent = error;
     fold.classList.toggle("warn", Boolean(warns));
     heads();
   }
@@ -188,7 +192,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     // Another face, card or panel came up.
     turned(now, before) {
       const same = before.face === now.face && before.card === now.card && before.panel === now.panel;
-      if (before.panel !== now.panel) got = {};
+      if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
       if (before.face !== now.face && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);

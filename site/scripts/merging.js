@@ -1,8 +1,10 @@
 // Two windows on one job: what each has changed since both were alike, field by field, and rows that grow as wholes.
 
+import { ofTheDay } from "./sizes.js";
+
 const ROW = /^(read|got|ground|known)-([0-9]+)-/;
 const KEY = { read: "check", got: "stake", ground: "name", known: "name" }; // what says whether two rows tell of one thing
-const NO_LENGTH = /^(?:title|note|mark|unit|unit_before|done|by|date|ticket|called|stood|parent|received|anew|read-.*)$/;
+const NO_LENGTH = new RegExp(`^(?:title|note|mark|unit|unit_before|${ofTheDay})$`);
 
 // What is chosen as one where both windows changed it: a stake's readings belong together.
 export const wholeOf = (name) => (name.startsWith("got-") ? ROW.exec(name)?.[0] : null) ?? name;

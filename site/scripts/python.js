@@ -19,7 +19,7 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
   let up = false; // whether Python has ever been ready
   let worker = null;
   let mending = false; // a start has failed, and is being looked into
-  let tried = false; // and has been tried once more
+  let tried = false; // and has been tried once more, since Python has answered last
   let over = null; // why there'll be no answer any more
 
   function heard(event) {
@@ -33,6 +33,7 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
     if (data.ready) return come();
     const asked = waiting.get(data.id);
     if (!asked) return;
+    tried = false;
     forget(data.id);
     if (data.error !== undefined) asked.reject(new Error(data.error));
     else asked.resolve(JSON.parse(data.result));
@@ -65,12 +66,19 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
 
   // What was asked of a worker that never came up.
   function resend() {
-    if (!up) waiting.forEach(send);
+    if (!up) unheard();
+  }
+
+  // What this worker hasn't been asked yet; for what it has, it's waited as long from now on.
+  function unheard() {
+    for (const asked of waiting.values()) {
+      if (asked.of === worker) wait(asked);
+      else send(asked);
+    }
   }
 
   function come() {
-    tried = false;
-    if (up) return waiting.forEach(send); // the new one has heard nothing yet
+    if (up) return unheard();
     up = true;
     ready();
   }
@@ -88,7 +96,12 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
   }
 
   function send(asked) {
+    asked.of = worker;
     worker.postMessage({ id: asked.id, call: asked.call, payload: asked.payload });
+    wait(asked);
+  }
+
+  function wait(asked) {
     clearTimeout(asked.timer);
     asked.timer = setTimeout(() => silent(asked), PATIENCE_ANSWER);
   }
@@ -129,7 +142,7 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
     last += 1;
     const id = last;
     return new Promise((resolve, reject) => {
-      const asked = { id, call, payload: JSON.stringify(payload), resolve, reject, timer: 0, again: false };
+      const asked = { id, call, payload: JSON.stringify(payload), resolve, reject, timer: 0, again: false, of: null };
       waiting.set(id, asked);
       send(asked);
     });

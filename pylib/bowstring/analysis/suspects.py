@@ -132,7 +132,12 @@ def suspects(
     for guess in sorted(guesses, key=lambda one: one.badness):
         best.setdefault(guess.mark, guess)
     found = list(best.values())
-    return [one for one in found if one.badness <= found[0].badness + AS_LIKELY]
+    # Step 1 proved the ends, but one may have been knocked since: what explains the readings is told, as less likely.
+    return [one for one in found if one.badness - _handicap(one.mark) <= found[0].badness + AS_LIKELY]
+
+
+def _handicap(mark: str) -> float:
+    return ENDS_STAND if mark in ("A", "B") else 0.0
 
 
 def _of_slip(slip: Slip, taped: Sequence[Taped]) -> Suspect | None:
@@ -288,13 +293,7 @@ def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], prior: _
         shift, left, spread = _fit(shift, moving, taped, [1.0] * len(taped), prior)
         if not _explains(left, taped, NEARLY):
             return None
-        bad = (
-            rest
-            + _chi(left, taped)
-            + _drawn(prior, shift)
-            + spread
-            + (ENDS_STAND if moving.mark in ("A", "B") else 0.0)
-        )
+        bad = rest + _chi(left, taped) + _drawn(prior, shift) + spread + _handicap(moving.mark)
         shift, left = _pressed(shift, left, moving, taped, prior)
     except ZeroDivisionError:
         return None

@@ -205,7 +205,7 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
         label = say("face_checks.again_of" if nth else "face_checks.you_of", what=what)
         value = escape(typed[nth]) if nth < len(typed) else ""
         said = f' aria-describedby="said-{number}"' if read else ""
-        if read and read["verdict"] == "unread" and nth == len(typed) - 1:
+        if read and read["wrong"] and nth == len(typed) - 1:
             said += ' aria-invalid="true"'
         before = f'<span class="unseen">{escape(label)}</span>'
         if nth:
@@ -231,7 +231,8 @@ def _verdict(read: ReadRow | None, number: int, again: Sequence[str]) -> str:
     sign, word = ("✓", say("face_checks.in")) if verdict == "in" else ("✕", say("face_checks.out"))
     shape = "sign" if verdict == "in" else "sign stop"
     seal = f'<span class="{shape}" aria-hidden="true">{sign}</span>'
-    told = f'<p id="said-{number}"><b>{seal}{escape(word)}</b> {marked(read["text"])}</p>'
+    wrong = f' <span class="wrong">{escape(read["wrong"])}</span>' if read["wrong"] else ""
+    told = f'<p id="said-{number}"><b>{seal}{escape(word)}</b> {marked(read["text"])}{wrong}</p>'
     return f'<div class="verdict">{told}<div class="agains">{"".join(again)}</div></div>'
 
 

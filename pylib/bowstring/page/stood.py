@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
 from bowstring.job.link import read_link
+from bowstring.job.terms import RECORD_KEYS
 from bowstring.report.forms.answer import Answer
 
 LEAST_MOVED = 0.0005
@@ -22,20 +23,7 @@ class Standing(NamedTuple):
     numbers: tuple[str, ...]
 
 
-_NO_STAKE_HANGS_ON = (
-    "title",
-    "note",
-    "ends",
-    "ties",
-    "tolerance",
-    "fair",
-    "read",
-    "done",
-    "by",
-    "date",
-    "ticket",
-    "called",
-)
+_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "tolerance", "fair", *RECORD_KEYS)
 
 
 def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> int:

@@ -68,17 +68,20 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
     must = tape.show(one.check.distance)
     meant = [as_shown(value, must, tape.unit) if isinstance(value, str) else value for value in values]
     wrong: str | None = None
-    for value in meant:
+    places: list[int] = []  # where those that can be read stand: they are judged, whatever else was typed
+    for place, value in enumerate(meant):
         try:
             lengths.append(read_length(value, tape.unit, "read", zero=True).metres)
+            places.append(place)
             wrong = None
         except BadJob as why:
             wrong = f"{why.wrong} {why.remedy}"
     # What must be read is held against what is printed: that is what the crew sees, and takes one from the other.
     overs = [length - tape.round(one.check.distance) for length in lengths]
-    verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
+    verdict = "unread" if not overs else _verdict(overs, limit)
     counts = None if verdict == "unread" else _counting(overs, limit, verdict)
     over = None if counts is None else overs[counts]
+    place = len(values) - 1 if counts is None else places[counts]
     left_out = [length for length, one_over in zip(lengths, overs, strict=True) if not _is_in(one_over, limit)]
     return {
         "check": one.check.key,
@@ -87,11 +90,21 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
         "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
         "over": over,
         "over_shown": None if over is None else _size(tape, over),
-        "counts": counts,
+        "counts": None if counts is None else place,
         "limit": limit,
         "limit_shown": limit_shown(tape, one.expected),
         "verdict": verdict,
-        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out),
+        "text": _told(
+            tape,
+            one,
+            verdict,
+            over,
+            str(values[place]).strip(),
+            lengths,
+            counts or 0,
+            str(meant[place]).strip(),
+            left_out,
+        ),
         "wrong": wrong,
     }
 
@@ -131,8 +144,8 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
-    left_out: list[float],
+    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], counts: int,
+    meant: str, left_out: list[float],
 ) -> str:  # fmt: skip
     if verdict == "unread" or over is None:
         return say("read.unread")
@@ -149,9 +162,9 @@ def _told(
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
     if verdict != "in":
-        told += _slip(tape, one, lengths[-1])
+        told += _slip(tape, one, lengths[counts])
     # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
-    shown = tape.show_whole(lengths[-1])
+    shown = tape.show_whole(lengths[counts])
     bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
     if meant != typed or bare:
         told.append(say("read.read_as", typed=typed, shown=shown))

@@ -74,7 +74,7 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], spread: Sprea
     tape = layout.job.tape
     shown = tape.show(max(tape.round(one.far), tape.mark))
     end = one.mark in ("A", "B")
-    step = next((row for row in steps if not row["level"] and "A" in (row["marks"] or ["A"])), None) if end else None
+    step = _step_of_end(one.mark, steps) if end else None
     step = step or _step_of(one.mark, steps)
     names = {stake.name for stake in layout.stakes}
     return {
@@ -153,6 +153,13 @@ def _prove_ends(layout: Layout, one: Suspect, spread: Spread) -> str:
     if changes <= max(tape.down(expected_between("A", "B", at, spread)), tape.mark):
         return ""
     return say("read.prove_ends", shown=tape.show(layout.staked.chord))
+
+
+def _step_of_end(mark: str, steps: Sequence[StepRow]) -> StepRow | None:
+    """The step that finds an end: its own where it has one, otherwise the one that finds both."""
+    finding = [row for row in steps if not row["level"]]
+    own = (row for row in finding if mark in row["marks"])
+    return next(own, None) or next((row for row in finding if "A" in (row["marks"] or ["A"])), None)
 
 
 def _step_of(mark: str, steps: Sequence[StepRow]) -> StepRow | None:

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import json
+import re
+from pathlib import Path
 
 from bowstring import read_link, write_link
 from bowstring.demo import DEMO
-from bowstring.page.beside import for_layout
+from bowstring.page.beside import NO_STAKE, OF_THE_DAY, PLAIN, for_layout
 from bowstring.page.calls import handle
 from bowstring.page.fields import job_of_fields
+from builder import website
+from in_node import run
 
 JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left"}
 
@@ -52,3 +56,26 @@ def test_a_job_as_it_was_sent_has_no_parent_of_its_own() -> None:
 def test_no_stake_hangs_on_either() -> None:
     fields = {"arc-chord": "44 ft", "parent": "Lodge drive x", "received": "Lodge drive x"}
     assert for_layout(fields) == {"arc-chord": "44 ft"}
+
+
+SENT = {"arc-chord": "44 ft", "received": "Lodge drive x"}
+SAME_WORK = "const { sameWork } = await page('sent.js');\ntold(given.map(([sent, own]) => sameWork(sent, own)));\n"
+
+
+def test_a_job_stays_as_it_was_sent_whatever_was_done_and_read(tmp_path: Path) -> None:
+    of_the_day = {name: "1" for name in (*PLAIN, "read-0-check", "read-0-value") if name != "unit_before"}
+    worked = [{**SENT, name: text} for name, text in of_the_day.items()]
+    changed = [{**SENT, "arc-chord": "45 ft"}, {**SENT, "unit_before": "m"}, {**SENT, "title": "x", **of_the_day}]
+    told = run(tmp_path, SAME_WORK, *([SENT, own] for own in (*worked, *changed)))
+    assert told == [True] * len(worked) + [False] * len(changed)
+
+
+def test_what_no_stake_hangs_on_is_listed_once() -> None:
+    """The scripts are told it by the build; the job's keys of the same are the record's."""
+    assert all(re.fullmatch(OF_THE_DAY, name) for name in (*NO_STAKE, "by", "read-3-check", "anew"))
+    assert not re.fullmatch(OF_THE_DAY, "unit_before") and set(NO_STAKE) < set(PLAIN)
+    scripts = {file.name: file.read_text("utf-8") for file in website.SCRIPTS.glob("*.js")}
+    assert [name for name, text in scripts.items() if re.search(r"ticket\|called|parent\|received", text)] == []
+    assert sorted(name for name, text in scripts.items() if "ofTheDay" in text) == [
+        "acting.js", "merging.js", "sent.js", "sizes.js",
+    ]  # fmt: skip
