@@ -16,7 +16,12 @@ def run(folder: Path, lines: str, *given: object) -> Any:
     and ``page(name)`` imports a module of the page, in which the page's words stand and nothing else."""
     words = json.loads(build_page("@FORM@\0@VERSION@\0@STYLE@\0@WORDS@", "0").rsplit("\0", 1)[1])
     head = (
-        f"globalThis.document = {{ getElementById: () => ({{ textContent: {json.dumps(json.dumps(words))} }}) }};\n"
+        f"const words = {json.dumps(json.dumps(words))};\n"
+        "const classList = { toggle() {} };\n"
+        "const part = { textContent: words, elements: [], hidden: true, classList, querySelectorAll: () => [] };\n"
+        "const byId = (id) => (id.startsWith('packed') ? null : part);\n"
+        "const documentElement = { dataset: {} };\n"
+        "globalThis.document = { getElementById: byId, querySelector: () => null, documentElement };\n"
         f"const page = (name) => import({json.dumps(website.SCRIPTS.as_uri())} + '/' + name);\n"
         f"const given = {json.dumps(given)};\n"
         "const told = (what) => console.log(JSON.stringify(what));\n"

@@ -9,7 +9,7 @@ from bowstring import Answer, BadJob, answering
 from bowstring.page.beside import for_layout
 from bowstring.page.fields import field_of, job_of_fields
 from bowstring.page.labels import label_of
-from bowstring.page.talk import Asked
+from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open, unit_note
 from bowstring.sheet.entries import entry_name
 from bowstring.words import say
@@ -88,7 +88,7 @@ def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         answered = last.for_fields(asked["fields"])
         link = last.whole_link(asked)
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
     return {"sheet": sheet_html(answered, link, label_at)}
 
 

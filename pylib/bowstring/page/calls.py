@@ -15,8 +15,7 @@ from typing import TYPE_CHECKING
 from bowstring.errors import BadJob
 from bowstring.page.beside import is_plain
 from bowstring.page.fields import fields_of_job, job_of_fields
-from bowstring.page.talk import Asked
-from bowstring.words import say
+from bowstring.page.talk import Asked, refused
 
 if TYPE_CHECKING:
     from bowstring.job.form import JobForm
@@ -96,7 +95,7 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
             fields["done"] = _done_cards(fields)
         link, _why_none = link_of(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
-        return _refusal(refusal)
+        return refused(refusal)
     # The same job opened twice is one job: its id comes from its link, or where it's too large for one from its text.
     one = re.sub("[^a-z0-9]", "", link.lower())[-14:] or f"{zlib.crc32(json.dumps(fields).encode()):010x}"
     parent = parent_of(checked.title, one)
@@ -128,7 +127,7 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
         if done and "method" in job:
             job = {**job, "done": steps_of(calls.last.for_fields(asked["fields"]), done)}
     except BadJob as refusal:
-        return _refusal(refusal)
+        return refused(refusal)
     return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
@@ -146,17 +145,13 @@ def _mistake(asked: Asked, calls: Calls) -> Mapping[str, object]:
     try:
         answered = calls.last.for_fields(asked["fields"])
     except BadJob as refusal:
-        return _refusal(refusal)
+        return refused(refusal)
     from bowstring.drawings.mistakes import mistakes_svg
 
     kind = asked["kind"]
     if not any(row["kind"] == kind for row in answered["mistakes"]):
         return {"svg": ""}  # the job has changed since
     return {"svg": mistakes_svg(answered, kind, id=f"mistake-{str(kind).replace('_', '-')}")}
-
-
-def _refusal(refusal: BadJob) -> Mapping[str, object]:
-    return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
 
 
 def _hand_over(asked: Asked, calls: Calls) -> Mapping[str, object]:

@@ -8,7 +8,7 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
-from bowstring.page.talk import Asked
+from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
@@ -59,7 +59,7 @@ def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return {"html": fold_html(answered, key, label_at)}
         html, warns = fold_head_html(answered, key)
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
     return {"html": html, "warns": warns}
 
 

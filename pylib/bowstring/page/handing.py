@@ -9,7 +9,7 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer
 from bowstring.page.filing import file_name
-from bowstring.page.talk import Asked
+from bowstring.page.talk import Asked, refused
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -34,7 +34,7 @@ def handed(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         return {"html": _MADE[what](last.for_fields(asked["fields"]), asked, last)}
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
 
 
 def _line(key: str, **values: object) -> str:
@@ -102,7 +102,7 @@ def handed_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
     if answered["stops"] and kind not in WHILE_STOPPED:
         return {"error": say("hand_over.stopped")}
     return {"name": file_name(answered["title"], ending), "type": media, **make(answered)}

@@ -79,3 +79,41 @@ def test_what_no_stake_hangs_on_is_listed_once() -> None:
     assert sorted(name for name, text in scripts.items() if "ofTheDay" in text) == [
         "acting.js", "merging.js", "sent.js", "sizes.js",
     ]  # fmt: skip
+
+
+# A job that came by a link, in a page that has no fields but those beside the form.
+OPENED = """
+const { openJob } = await page('job.js');
+const { progress } = await page('progress.js');
+const box = new Map();
+const keep = {
+  works: true, watch() {}, open: null, has: (id) => box.has(id), read: (id) => box.get(id) ?? null,
+  write: (id, fields) => box.set(id, fields) && true,
+};
+let back = null;
+const undo = { offer: (_text, take) => (back = take) };
+const none = () => {};
+const said = { kept: {}, desk: {}, undo: {} };
+const job = openJob({ keep, words: said, undo, changed: none, switched: none, listed: none });
+const steps = progress({ touched: job.touched, undo, words: said, restore: job.restore });
+job.open({ received: 'Lodge drive x' }, 'abcdef0123');
+"""
+
+
+def test_only_one_job_is_as_it_was_sent_after_a_tap_is_undone(tmp_path: Path) -> None:
+    lines = """
+    const row = { 'got-0-measures-0-from': 'A', 'got-0-measures-0-to': 'M', 'got-0-measures-0-distance': '19 ft' };
+    steps.gotAt(2, row);
+    const copied = [...box.values()];
+    back();
+    told([copied, [...box.values()]]);
+    """
+    copied, undone = run(tmp_path, OPENED + lines)
+    assert copied[0] == {"received": "Lodge drive x"} and len(copied) == 2
+    assert copied[1]["parent"] == "Lodge drive x" and copied[1]["done"] == "2" and "received" not in copied[1]
+    assert undone == [{"received": "Lodge drive x"}, {"parent": "Lodge drive x"}]
+
+
+def test_what_is_done_and_undone_in_a_job_as_it_was_sent_leaves_it_so(tmp_path: Path) -> None:
+    lines = "steps.stands(2, {});\nback();\ntold([...box.values()]);\n"
+    assert run(tmp_path, OPENED + lines) == [{"received": "Lodge drive x"}]
