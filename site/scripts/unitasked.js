@@ -30,7 +30,7 @@ export function unitAsked({ words, settled, kept }) {
   }
 
   at("unit-keep").addEventListener("click", () => settle(unitNow()));
-  at("unit-back").addEventListener("click", () => settle(before()));
+  at("unit-back").addEventListener("click", () => settle(before() || unitNow()));
 
   return {
     changed() {

@@ -69,7 +69,7 @@ def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
     page.reload()  # nobody has said which unit holds
     wait_for(page, "computed")
     expect(page.locator("#unit-note")).to_contain_text("Chord 38")
-    open_panel(page, "jobs")
+    open_desk(page)
     page.click("#file-out")
     expect(page.locator("#open-wrong")).to_contain_text(say("page.unit_open.wrong"))
     expect(page.locator("#link-said")).to_have_text(say("page.unit_first"))
