@@ -9,8 +9,9 @@ MESSAGES = {
         "govern. Where they differ from this sheet, follow them."
     ),
     "top.services": (
-        "Get the plans of buried services. Before driving anything, pins included, locate the services by CAT scan "
-        "and mark them. Drive nothing without a permit to dig, and write down the permit's number."
+        "Get the plans of buried services. Before driving anything, pins included, locate the services by CAT "
+        "scan and mark them. A CAT doesn't find plastic pipes: see the plans. Drive nothing without a permit to "
+        "dig, and write down the permit's number."
     ),
     "caution.turn_unsaid": (
         "Don't build yet: which side it turns to isn't given (walking along the straight towards the arc). "
@@ -27,11 +28,11 @@ MESSAGES = {
         "central angle."
     ),
     "caution.line_unsure": (
-        "Don't build yet: ask which line the drawing is dimensioned to (face, back, centreline, flow line or lip)."
+        "Don't build yet: ask which line the drawing is dimensioned to (face, back, centreline, channel line or lip)."
     ),
     "caution.line_unsaid": (
-        "Don't build yet: which line the drawing is dimensioned to isn't given (face, back, centreline, flow line "
-        "or lip)."
+        "Don't build yet: which line the drawing is dimensioned to isn't given (face, back, centreline, channel "
+        "line or lip)."
     ),
     "caution.board_on_centre": (
         "Don't build yet: the drawing is dimensioned to the centreline, and no board stands on that. The offset "
