@@ -282,8 +282,7 @@ MESSAGES = {
         "Mandan el ~plano~, las especificaciones, el código local y el ingeniero a cargo, no esta hoja."
     ),  # from memory
     "paper.safe_services": (
-        "Servicios localizados y marcados antes de clavar cualquier ~estaca~ o ~estaca de acero~ (EE. UU.: llame al "
-        "811)."
+        "Servicios localizados y marcados antes de clavar nada, ni siquiera ~estacas de acero~ (EE. UU.: llame al 811)."
     ),
     "paper.safe_caps": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "paper.safe_board": (

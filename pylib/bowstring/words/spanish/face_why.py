@@ -88,6 +88,6 @@ MESSAGES = {
     "why.notes.told": "*{count} notas* de este ~trazo~.",
     "why.blocks": "{method}: {text}",
     "why.wall": "Mostrarlo en la pared",
-    "why.wall_note": "El ~trazo~ y seis lecciones, en grande, trazo por trazo. Ahí hay también hojas para imprimir.",
+    "why.wall_note": "El ~trazo~ y seis lecciones, en grande, raya por raya. Ahí hay también hojas para imprimir.",
     "why.stopped": "Detenido. Abra lo de abajo para ver por qué.",
 }
