@@ -236,7 +236,7 @@ MESSAGES = {
     "paper.checks": "~Revisiones~: medidas que ningún paso usó",
     "paper.must_read": "debe dar",
     "paper.may_be_out": "puede fallar por",
-    "paper.you_read": "le dio",
+    "paper.you_read": "su lectura",
     "paper.in": "dentro",
     "paper.check.alternate": "~Hilo~ {string}: ~punto medio~ a {stake}",
     "paper.check.ordinate": "{stake} ~a escuadra~ de A-B, a {along} de A",
@@ -302,7 +302,7 @@ MESSAGES = {
     "paper.tape": "~cinta~ usada, su largo",
     # the terminal
     "paper.all": (
-        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, errores, posiciones."
+        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, equivocaciones, posiciones."
     ),
     "paper.first_title": "Primero",
     "paper.stakes_title": "~Estacas~, en orden",

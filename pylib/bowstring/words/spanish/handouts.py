@@ -55,7 +55,7 @@ MESSAGES = {
     "chalk.need_1": "un ~hilo~, una ~cinta~, gis, y cinta adhesiva para las puntas del ~hilo~",
     "chalk.need_2": "una ~escuadra de carpintero~, o una hoja de papel con una esquina recta",
     "chalk.need_3": "dos personas, mejor tres",
-    "chalk.need_4": "una tira delgada de madera o de cartón para doblarla por las marcas",
+    "chalk.need_4": "un listón delgado, o una tira de cartón, para doblarlo por las marcas",
     "chalk.do": "Haga esto",
     "chalk.ends": "Marque A y B a {chord} uno del otro. Tienda el ~hilo~ entre los dos.",
     "chalk.middle": (
@@ -66,7 +66,7 @@ MESSAGES = {
         "Tienda el ~hilo~ de A a M. ~Punto medio~ a {half}, ~a escuadra~ {out}: marque Q1. Lo mismo de M a B: Q2."
     ),
     "chalk.third": "Otra vez en los cuatro ~hilos~. ~Punto medio~ a {half}, ~a escuadra~ {out}.",
-    "chalk.join": "Doble la tira por las marcas y trace el ~arco~ con gis.",
+    "chalk.join": "Doble el listón por las marcas y trace el ~arco~ con gis.",
     "chalk.prove": (
         "Compruébelo. Desde M pase por el ~punto medio~ y siga {center} más allá del ~hilo~. Desde ahí, un "
         "~hilo~ de {radius} toca todas las marcas."
