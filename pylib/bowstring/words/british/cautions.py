@@ -1,7 +1,7 @@
 """Cautions and notes: what differs on a British site."""
 
 # Of the services' sentences the order (plans, locate, mark, permit) was held against HSE's guidance on underground
-# services (HSG47); the wording is from memory.
+# services (HSG47); the wording is from memory, and so is what a CAT doesn't find.
 
 MESSAGES = {
     "top.authority": (

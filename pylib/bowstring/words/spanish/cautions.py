@@ -1,6 +1,7 @@
 """Cautions and notes, in Spanish as on US sites."""
-# Held against the 811 campaign's notices in Spanish: the call, the working days and the marks before digging. Held
-# against California's advice on impalement in Spanish: the caps (it says "tapa"). Everything else is from memory.
+# Held against the 811 campaign's notices in Spanish: the call, the working days, the marks before digging, and "líneas
+# enterradas". Held against California's advice on impalement in Spanish: the caps (it says "tapa"; a builders' safety
+# talk in Spanish says "tapón"). Everything else is from memory.
 
 MESSAGES = {
     "top.authority": (
