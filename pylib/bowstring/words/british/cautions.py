@@ -59,6 +59,10 @@ MESSAGES = {
         "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm instead, subtract it "
         "from the reading."
     ),
+    "caution.method_misses": (
+        "Set out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. "
+        "Careful work won't make up for that."
+    ),
     "caution.slope_numbers": (
         "The ground slopes. Dimensions are horizontal; if the tape lies on the slope, use the slope figure in "
         "brackets. A triangle squared on the slope isn't square from above: keep its sides level."

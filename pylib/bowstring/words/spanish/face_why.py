@@ -13,7 +13,7 @@ MESSAGES = {
     "why.checks": "Cada ~revisión~, y su peor caso",
     "why.stick": "Listón de medidas",
     "why.rounding": "Lo que cuesta redondear",
-    "why.by-hand": "Hecho a mano",
+    "why.by-hand": "Calculado a mano",
     "why.stakes": "Dónde va cada ~estaca~",
     "why.on-line": "Qué punto va sobre la línea",
     "why.arc": "El ~arco~, y lo que se dio",
