@@ -27,8 +27,10 @@ Group = tuple[int, object]
 
 
 def layout_dxf(answer: Answer) -> str:
-    """Return an answer's layout as the text of a DXF file; ASCII alone. Raises ``ValueError`` for a job that is
-    stopped."""
+    """Return an answer's layout as the text of a DXF file; ASCII alone, in feet or metres as the job's unit is.
+
+    Raises ``ValueError`` for a job that is stopped.
+    """
     places = coordinates(answer)
     height = answer["staked"]["chord"] / _TEXT / places.size
     groups = [
