@@ -15,7 +15,7 @@ def report_checks(layout: Layout, found: Sequence[Judged], shown: dict[float, st
     """Return the answer's ``checks``; a blind one is marked and is not for a sheet. ``found``: the layout's, judged;
     ``shown`` keeps the text of each length met."""
     best = recommended(found)
-    return [_row(layout.job.tape, one, one in best, shown) for one in found]
+    return [_row(layout.job.shown, one, one in best, shown) for one in found]
 
 
 def _row(tape: Tape, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow:

@@ -48,17 +48,17 @@ def _staked(work: Work) -> ArcMeasures:
 def _arc_shown(work: Work) -> ArcTexts:
     from bowstring.report.numbers import shown_measures
 
-    return shown_measures(work.job.tape, work.layout.drawn)
+    return shown_measures(work.job.shown, work.layout.drawn)
 
 
 def _staked_shown(work: Work) -> ArcTexts:
     from bowstring.report.numbers import shown_measures
 
-    return shown_measures(work.job.tape, work.layout.staked)
+    return shown_measures(work.job.shown, work.layout.staked)
 
 
 def _tolerance_shown(work: Work) -> str | None:
-    return None if work.job.tolerance is None else work.job.tape.show_limit(work.job.tolerance)
+    return None if work.job.tolerance is None else work.job.shown.show_limit(work.job.tolerance)
 
 
 def _ties(work: Work) -> dict[str, list[TieRow]]:

@@ -31,7 +31,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     for row in kept.read:
         if str(row.value).strip():
             typed.setdefault(row.check, []).append(row.value)
-    tape = layout.job.tape
+    tape = layout.job.shown
     rows = [_row(tape, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
