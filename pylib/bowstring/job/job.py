@@ -60,8 +60,8 @@ class Job:
     job's ``side`` or ``turn`` says, for somebody at A who faces B, ``None`` when neither does; ``sides``: the taped
     distances A-C, C-B and A-B; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them;
     ``fair``: metres that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job
-    doesn't say it. ``tape`` is the job's own and decides; ``shown`` is the one of whoever reads it, by which lengths are
-    written and taped. No job and no link says that one.
+    doesn't say it. ``tape`` is the job's own and decides; ``shown`` is the one of whoever reads it, by which lengths
+    are written and taped. No job and no link says that one.
     """
 
     title: str

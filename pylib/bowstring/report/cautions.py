@@ -14,6 +14,7 @@ from bowstring.report.givens import doubts_of_givens, sharpness
 from bowstring.report.got_cautions import cautions_of_got
 from bowstring.report.hands import curve_hand
 from bowstring.report.method import cautions_of_method
+from bowstring.report.shown_in import shown_in
 from bowstring.report.ties import cautions_of_ties
 from bowstring.units.angles import show_dms
 from bowstring.words import say
@@ -40,6 +41,7 @@ def stopping(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> lis
 def _all(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[Caution]:
     return [
         *_hand(layout),
+        *_unit(layout),
         *_ground(layout),
         *doubts_of_givens(layout),
         *_line(layout),
@@ -75,6 +77,13 @@ def _ground(layout: Layout) -> Iterator[Caution]:
         yield caution("fit.taken", hold=say(f"fit.hold_{ground.taken.hold}"), **values)
     for slip in () if ground.taken else ground.slips:  # once it's surely the chord, it's no slip
         yield caution("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
+
+
+def _unit(layout: Layout) -> Iterator[Caution]:
+    """That the job is in another unit than the one it is shown in."""
+    text = shown_in(layout.job)
+    if text:
+        yield Caution(text, False, "caution.shown_in")
 
 
 def _hand(layout: Layout) -> Iterator[Caution]:

@@ -124,7 +124,7 @@ def _rounding(work: Work) -> RoundingPart:
 def _stakes(work: Work) -> list[StakeRow]:
     from bowstring.report.stakes import report_stakes
 
-    return report_stakes(work.layout, work.own)
+    return report_stakes(work.layout, work.told)
 
 
 def _marks(work: Work) -> list[PlaceRow]:
@@ -185,7 +185,7 @@ def _stick(work: Work) -> StickPart:
 def _accuracy(work: Work) -> AccuracyPart:
     from bowstring.report.accuracy import report_accuracy
 
-    return report_accuracy(work.layout, work.own)
+    return report_accuracy(work.layout, work.told)
 
 
 def _methods(work: Work) -> list[MethodRow]:

@@ -75,6 +75,14 @@ class Work:
         return self.taken.own or row_of(self.layout, self.layout.method)
 
     @cached_property
+    def told(self) -> Row:
+        """The row of the job's own method as whoever reads the job works by it: no truer than his own tape's marks."""
+        from bowstring.layout.rows import read_by
+
+        coarse = self.job.shown.coarser(self.job.tape)
+        return read_by(self.layout, self.own, self.job.shown) if coarse else self.own
+
+    @cached_property
     def judged(self) -> list[Judged]:
         """The checks with what each may be out by."""
         from bowstring.analysis.limits import judged
