@@ -183,8 +183,9 @@ def _told(
 
 def _in_another(typed: str, job: Job) -> bool:
     """Whether a reading stands there in another unit than the one that the job is shown in."""
-    said = said_unit(typed) or job.tape.unit
-    return said != job.shown.unit and job.shown != job.tape
+    metric = ("m", "mm")
+    said, shown = said_unit(typed) or job.tape.unit, job.shown.unit
+    return said != shown and not (said in metric and shown in metric)
 
 
 def _disagree(tape: Tape, lengths: list[float]) -> str:
