@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import SEMICIRCLE, Alternate, alternate_reading, good_up_to
+from bowstring.errors import bad
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.arc import FitOption, FitPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickMark, StickPart
@@ -104,14 +105,17 @@ def report_rounding(layout: Layout) -> RoundingPart:
 
 
 def rounded(layout: Layout) -> Misses:
-    """Return how far off the stakes come to stand by the numbers that are shown to whoever reads the job."""
+    """Return how far off the stakes come to stand by the numbers that are shown to whoever reads the job.
+
+    Raises ``BadJob`` where his tape is too coarse for it.
+    """
     tape = layout.job.shown
     if tape == layout.job.tape:
         return layout.rounding
     try:
         at = replay(layout.recipe, tape.round, to_second)
-    except TooSmall:  # by a tape so coarse nothing can be set: no number of it is left
-        return layout.rounding
+    except TooSmall:  # by a tape that is so much coarser nothing can be set
+        raise bad("method", "method.too_small") from None
     return misses(layout.staked, layout.recipe.to_set(layout.stakes), at)
 
 

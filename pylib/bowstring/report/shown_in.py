@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
-from bowstring.job.job import Job
+from typing import TYPE_CHECKING
+
 from bowstring.units.tape import Tape
 from bowstring.words import say
+
+if TYPE_CHECKING:  # the first face tells this too, before any job is read
+    from bowstring.job.job import Job
 
 
 def shown_in(job: Job) -> str:

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from bowstring import answering, write_link
+from bowstring import BadJob, answering, write_link
 from bowstring.analysis.replay import misses, replay
 from bowstring.report.work import Work
 from bowstring.sheet.short import short_text
@@ -203,3 +203,11 @@ def test_a_bare_reading_stays_in_the_job_s_unit_and_is_shown_with_it() -> None:
     assert own["typed"] == ["19.5"] and seen["typed"] == ["19.5 ft"]
     assert own["value"] == seen["value"] == pytest.approx(19.5 * 0.3048)
     assert "19.5 ft was read as 5.9436 m" in seen["text"]
+
+
+def test_a_tape_too_coarse_to_set_anything_by_is_refused_rather_than_told_of() -> None:
+    small = {**FINE, "arc": {"chord": 6, "sagitta": 1.5}, "method": "produced", "levels": 3}
+    assert answering(small)["rounding"]["text"]
+    with pytest.raises(BadJob) as refused:
+        _ = answering(small, shown="ft")["rounding"]
+    assert refused.value.key == "method.too_small"
