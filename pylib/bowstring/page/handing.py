@@ -18,6 +18,9 @@ WHILE_STOPPED = ("people", "svg", "png")
 """Files that say themselves that nobody may build from them yet."""
 
 _INSTRUMENT = "instrument-"
+IN_THE_JOBS_UNIT = ("dxf", "instrument-n-e", "instrument-x-y")
+"""Files that are laid over the drawing, or set out by it: they have its unit, whatever the device shows."""
+
 DOTS_PER_INCH = 300
 PLAN_WIDE = 190.0
 """Millimeters: a sheet of Letter or A4 within its margins."""
@@ -101,7 +104,7 @@ def handed_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         raise ValueError(f"no such file: {kind!r}")
     ending, media, make = _FILES[kind]
     try:
-        answered = last.for_fields(asked["fields"])
+        answered = last.own(asked["fields"]) if kind in IN_THE_JOBS_UNIT else last.for_fields(asked["fields"])
     except BadJob as refusal:
         return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
     if answered["stops"] and kind not in WHILE_STOPPED:
