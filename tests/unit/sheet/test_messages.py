@@ -22,7 +22,8 @@ TABLE = (
     "¡ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÑÜ§¿abcdefghijklmnopqrstuvwxyzäöñüà"
 )
 SOME = ("a swing", "angles off the chord", "tangents from pegs", "two tapes", "chords produced",
-        "angles off the straight", "coordinates", "ordinates from a parallel string", "hubs off one end", "on a slope, over the chord found")  # fmt: skip
+        "angles off the straight", "coordinates", "ordinates from a parallel string", "hubs off one end",
+        "on a slope, over the chord found")  # fmt: skip
 JOBS: dict[str, Any] = {
     "the example": DEMO,
     **{name: paper_jobs.JOBS[name] for name in ("four rounds", *SOME)},
