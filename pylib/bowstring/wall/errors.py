@@ -67,7 +67,7 @@ def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     _count(board, "ordinates", 494.0, 0)
     board.head(say("lesson.5.answer"))
     board.stroke("lesson.5.check", **_check(given))
-    board.text(say("lesson.5.check_word", **_check(given)), (LEFT, 694), 28, "start", "quiet num")
+    board.text(say("lesson.5.check_word", **_check(given)), (LEFT, 694), 28, "start", "quiet tell")
     if times > 1:
         board.text(say("lesson.5.larger", times=times), (LEFT, 160), 26, "start", "quiet", room=420)
     return board.finish()
@@ -81,7 +81,7 @@ def _check(given: Given) -> dict[str, str]:
 
 def _count(board: Board, key: str, y: float, count: int) -> None:
     board.text(say(f"lesson.5.{key}_word"), (LEFT, y), NAME, "start", room=240)
-    board.text(say("lesson.5.one_bad"), (LEFT, y + 50), 34, "start", room=240)
+    board.text(say("lesson.5.one_bad"), (LEFT, y + 50), 34, "start", "tell", room=240)
     board.text(
         say("lesson.5.dragged", count=count), (LEFT, y + 98), NAME, "start", "hot num" if count else "num", room=240
     )
@@ -112,7 +112,7 @@ def _row(board: Board, shown: Given, y: float, off: dict[str, float], wrong: str
             board.stake(at, 9)
         board.stake(tip, 17 if is_wrong else 13, "now" if off[stake.name] else "stands")
         if is_wrong:
-            board.text(wrong, (tip[0], tip[1] - 26), 36, "middle", "hot num")
+            board.text(wrong, (tip[0], tip[1] - 26), 36, "middle", "hot")
         else:
             side = -1 if stake.fraction < 0.5 else 1
             classes = "hot num" if off[stake.name] else "num"

@@ -61,10 +61,10 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
     if (index !== at) picture.innerHTML = svg;
     for (const group of picture.querySelectorAll("[data-s]")) {
       const { s, to = 999 } = group.dataset;
-      const start = "head" in group.dataset && local === 0 ? 0 : Number(s); // before the first stroke the sentence stands there
+      const start = "head" in group.dataset && s === "1" ? 0 : Number(s); // before the first stroke its sentence stands there
       const off = start > local || Number(to) < local;
       group.classList.toggle("fresh", !off && Number(s) === local && group.classList.contains("off"));
-      group.classList.toggle("off", off && !(start === 0 && Number(s) === 1));
+      group.classList.toggle("off", off);
     }
     at = index;
     marks();
