@@ -39,10 +39,14 @@ class Stroke(TypedDict):
 
 
 class Sheet(NamedTuple):
-    """One picture with its strokes; ``svg`` has a group for each, by its place in ``strokes`` from 1 on."""
+    """One picture with its strokes; ``svg`` has a group for each, by its place in ``strokes`` from 1 on.
+
+    ``zoom``: scale, x and y that bring it into the picture before it, where it is a part of that one.
+    """
 
     svg: str
     strokes: list[Stroke]
+    zoom: tuple[float, float, float] | None = None
 
 
 def width_of(words: str, size: float) -> float:
@@ -124,8 +128,8 @@ class Board:
     ) -> float:
         """Write a line, smaller where it is wider than ``room``; return its size.
 
-        Of its classes ``num`` is a number that a learner works out, ``tell`` words that would tell one: on the learner's
-        paper (``learner.py``) the first is a blank, the other isn't there.
+        Of its classes ``num`` is a number that a learner works out, ``tell`` words that would tell one: on the
+        learner's paper (``learner.py``) the first is a blank, the other isn't there.
         """
         size = fitting(words, size, room)
         self._drawing.sized(words, at, size, anchor, classes)

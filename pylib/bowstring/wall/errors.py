@@ -8,6 +8,7 @@ from typing import NamedTuple
 from bowstring.geometry.plane import Point as Place
 from bowstring.methods.halving import stakes_of
 from bowstring.wall.board import LEFT, NAME, Board, Sheet
+from bowstring.wall.job_ends import bent_note
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
@@ -49,7 +50,7 @@ def _squared_off(start: Place, end: Place, out: float) -> Place:
 
 def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     """M set wrong by an inch: by halving it drags all others along, by ordinates none."""
-    shown, _way = given.shape(0.2, 0.3)
+    shown, way = given.shape(0.2, 0.3)
     wrong = given.inch_shown
     times = next((times for times in _LARGER if times * given.inch <= 0.33 * shown.sagitta), 1)
     off = moved(given, "M", given.inch)
@@ -57,6 +58,7 @@ def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     board.head(say("lesson.5.question", wrong=wrong))
     texts = {name: given.small(one).partition(" ")[0] for name, one in off.off.items()}
     board.stroke("lesson.5.halving", wrong=wrong)
+    bent_note(board, way, 393.0)  # between the two rows
     _row(board, shown, 356.0, {name: times * one for name, one in off.off.items()}, wrong, texts)
     board.stroke("lesson.5.count", count=len(off.dragged))
     _count(board, "halving", 222.0, len(off.dragged))

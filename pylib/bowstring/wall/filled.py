@@ -65,7 +65,11 @@ def _quarter(given: Given) -> Iterator[str]:
     names = {"chord": given.show(given.chord), "half": given.decimal(given.half), "unit": given.unit_word}
     yield say("handout.4.names", **names)
     yield say("handout.4.why", half=_blank("1/2"), other=_blank("1/2"), quarter=_blank("1/4"))
-    values = {"half": _blank(given.decimal(half_long)), "next": _blank(sum_.next), "long": _blank(given.decimal(following))}
+    values = {
+        "half": _blank(given.decimal(half_long)),
+        "next": _blank(sum_.next),
+        "long": _blank(given.decimal(following)),
+    }
     yield say("handout.4.climb", **values)
     yield say("handout.4.more", longer=_blank(say("handout.4.longer")), more=_blank(say("handout.4.more_word")))
 

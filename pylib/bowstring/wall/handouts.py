@@ -11,7 +11,8 @@ from bowstring.wall.exercises import EXERCISES
 from bowstring.wall.figures import kick_of, sheets_of
 from bowstring.wall.filled import BLANK_END, BLANK_START, lines_of, table_of
 from bowstring.wall.learner import for_learner
-from bowstring.wall.shape import Given, for_lesson
+from bowstring.wall.shape import Given
+from bowstring.wall.suits import for_lesson
 from bowstring.words import say
 
 CHALK = 7
@@ -27,11 +28,11 @@ def handout_html(number: int, given: Given | None) -> str:
 
     Raises ``ValueError`` for a handout that there isn't.
     """
-    numbers = for_lesson(given)
     if number == CHALK:
-        return chalk_html(numbers)
+        return chalk_html(given or Given.own())
     if number not in EXERCISES:
         raise ValueError(f"no such handout: {number!r}")
+    numbers = for_lesson(number, given).given
     return "".join(_page(number, numbers, answers) for answers in (False, True))
 
 

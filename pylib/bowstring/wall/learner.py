@@ -1,4 +1,4 @@
-"""A picture for the learner's page: what is to be worked out is a blank there, and what would tell it isn't there at all."""
+"""A picture for the learner's page: what is to be worked out is a blank there, and what would tell it isn't there."""
 
 from __future__ import annotations
 
@@ -8,7 +8,8 @@ from html import escape, unescape
 from bowstring.wall.board import width_of
 
 _TEXT = re.compile(
-    r'<text(?: class="([^"]*)")? font-size="([^"]+)" text-anchor="(start|middle|end)" x="([^"]+)" y="([^"]+)">([^<]*)</text>'
+    r'<text(?: class="([^"]*)")? font-size="([^"]+)" text-anchor="(start|middle|end)" x="([^"]+)" y="([^"]+)">'
+    r"([^<]*)</text>"
 )
 _TITLE = re.compile(r"<(title|desc)( [^>]*)?>[^<]*</\1>")
 _HEAD = re.compile(r'<g data-head="[^>]*>.*?</g>')

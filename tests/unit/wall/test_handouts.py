@@ -46,7 +46,7 @@ def test_the_learners_picture_tells_no_answer_and_has_blanks_in_its_place(lesson
     sheet = sheets_of(lesson, Given.own(unit))[0]
     asked = for_learner(sheet.svg, "What is it?")
     words = [one for one in words_of(sheet) if {"w-num", "w-tell"} & set(one.classes.split())]
-    kept = [one for one in words_of(sheet) if one not in words and 130 < one.box.bottom]
+    kept = [one for one in words_of(sheet) if one not in words and one.box.bottom > 130]
     left = texts(Sheet(asked, sheet.strokes))
     assert words and not {one.text for one in words} & set(left) - {one.text for one in kept}
     assert {one.text for one in kept} <= set(left)
