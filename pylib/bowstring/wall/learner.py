@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from html import escape, unescape
+from html import escape
 
 from bowstring.wall.board import width_of
 
@@ -33,7 +33,7 @@ def _blank(found: re.Match[str]) -> str:
         return found[0]
     if float(size) < _LEAST:
         return ""
-    wide = max(width_of(unescape(words), float(size)), _WIDE)
+    wide = max(width_of(words, float(size)), _WIDE)
     left = float(x) - {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
     left = min(max(left, _LEFT), _RIGHT - wide)
     return f'<path class="w-thin" d="M{left:.0f},{float(y) + 4:.0f} h{wide:.0f}" />'

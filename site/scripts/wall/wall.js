@@ -8,6 +8,7 @@ import { handingOut } from "./paper.js";
 import { zoomed } from "./zoom.js";
 
 const HOLD = 600; // milliseconds that a finger stays for the list
+const BRUSH = 12; // pixels that a finger goes astray and still taps; farther than that it does nothing
 const LAST = 6;
 
 const sheet = new CSSStyleSheet();
@@ -190,21 +191,29 @@ globalThis.bowstringWall = function wall({ ask: askPage, starting, note, leave, 
   }
 
   let held = 0;
+  let down = null; // where the finger came down
   root.addEventListener("pointerdown", (event) => {
     clearTimeout(held);
+    held = 0;
+    down = event;
     if (list.shows || own.shows || event.target.closest("[data-knob]")) return;
     held = setTimeout(() => {
       held = -1;
       list.show(figure);
     }, HOLD);
   });
+  const far = ({ clientX, clientY }) => down && Math.hypot(clientX - down.clientX, clientY - down.clientY) > BRUSH;
+  root.addEventListener("pointermove", (event) => {
+    if (far(event) && held > 0) clearTimeout(held);
+  });
   root.addEventListener("pointercancel", () => clearTimeout(held));
   root.addEventListener("contextmenu", (event) => event.preventDefault()); // a long touch is the list
+  // A finger that was held comes up again over the list: that is no choice of what lies under it.
+  root.addEventListener("click", (event) => held === -1 && event.stopPropagation(), true);
   root.addEventListener("click", (event) => {
-    const long = held === -1;
     clearTimeout(held);
     held = 0;
-    if (long || list.shows || own.shows || event.target.closest("[data-knob]")) return;
+    if (list.shows || own.shows || far(event) || event.target.closest("[data-knob], button")) return;
     if (root.classList.contains("blank")) return blank();
     if (framed(event)) return own.show();
     if (event.clientX < innerWidth / 3) back();
