@@ -207,6 +207,7 @@ globalThis.bowstringWall = function wall({ ask: askPage, starting, note, leave, 
     if (far(event) && held > 0) clearTimeout(held);
   });
   root.addEventListener("pointercancel", () => clearTimeout(held));
+  root.addEventListener("pointerup", () => held === -1 && setTimeout(() => (held = 0), 100)); // its click has come by then
   root.addEventListener("contextmenu", (event) => event.preventDefault()); // a long touch is the list
   // A finger that was held comes up again over the list: that is no choice of what lies under it.
   root.addEventListener("click", (event) => held === -1 && event.stopPropagation(), true);
