@@ -152,6 +152,11 @@ class Board:
         x, y = at
         self.line([(x - 9, y), (x - 2, y + 8), (x + 10, y - 8)], "tick")
 
+    def warned(self, at: Point) -> None:
+        """The sign of what a reading hardly tells."""
+        self._drawing.dot(at, 24, "fill")
+        self.text("!", (at[0], at[1] + 13), 36, "middle", "in")
+
     # --- lines and marks
 
     def line(self, points: Sequence[Point], classes: str) -> None:

@@ -181,6 +181,5 @@ def _proved(board: Board, row: int, words: str) -> None:
     if row == 1:
         board.ticked((182, y), 24)
     else:
-        board.dot((182, y), 24, "fill")
-        board.text("!", (182, y + 13), 36, "middle", "in")
+        board.warned((182, y))
     board.text(words, (230, y + 14), 38, "start", room=900)

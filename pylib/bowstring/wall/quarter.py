@@ -77,7 +77,7 @@ def slider_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     board.line([(x, y - 16), (x, y + 16)], JOB_MARK)
     if abs(job - 90) > 45 and abs(job - 180) > 45:
         board.text(say("lesson.4.mark_job", angle=f"{job:.1f}"), (x, y + 54), 26)
-    board.text(say("lesson.4.graph", most=given.fine(most)), (1128, 548), 26, "end", "hot num", room=420)
+    board.text(say("lesson.4.graph", most=given.fine(most)), (1060, 556), 26, "end", "hot num", room=420)
     board.head(say("lesson.4.slider_answer"))
     board.stroke("lesson.4.bend")
     return board.finish()

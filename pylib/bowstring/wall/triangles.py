@@ -85,7 +85,7 @@ def cost_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
         board.line([foot, leaned], "shaft")
         board.stake(tip, 12)
         board.stake(leaned, 14, "now")
-        y = 622 if key == "middle" else 674
-        board.text(say(f"lesson.2.{key}_word", **values), (LEFT, y), 34, "start", "hot num")
+        y, classes = (622, "num") if key == "middle" else (674, "hot num")  # only the second one costs something
+        board.text(say(f"lesson.2.{key}_word", **values), (LEFT, y), 34, "start", classes)
     board.text(say("lesson.2.exaggerated"), (RIGHT, 160), 28, "end", "quiet")
     return board.finish()
