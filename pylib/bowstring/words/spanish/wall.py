@@ -105,7 +105,7 @@ MESSAGES = {
     "wall.stakes.more": "y así hasta la ronda {last}",
     # the script's
     "wall.list": "Oprima un número.",
-    "wall.keys": "→ sigue. ← vuelve. L: lista. N: números. H: hoja. F: pantalla completa. B: en blanco. Esc: trabajo.",
+    "wall.keys": "→ sigue. ← vuelve. L: lista. N: números. H: ejercicios. F: pantalla completa. B: blanco. Esc: salir.",
     "wall.numbers": "Números propios",
     "wall.full_screen": "Pantalla completa",
     "wall.to_job": "Volver al trabajo",
