@@ -86,6 +86,12 @@ function changed(byKey = true) {
 
 // --- the job, the faces, and what is looked at
 
+function opened(fields, id) {
+  fingers = true;
+  job.open(fields, id);
+  place.go({ face: look.firstFace(fields) });
+}
+
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
@@ -110,6 +116,7 @@ const door = wallDoor({
   ready: linked,
   starting: () => words.status.starting,
   wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
+  keep: opened,
 });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
@@ -123,11 +130,7 @@ const work = desk({
   keep,
   words: words.desk,
   ask: (...call) => ask(...call),
-  open(fields, id) {
-    fingers = true;
-    job.open(fields, id);
-    place.go({ face: look.firstFace(fields) });
-  },
+  open: opened,
   remove: job.remove,
   present: () => ({ id: job.id, untouched: job.untouched, fields: typed() }),
   show: () => place.go({ face: "numbers", panel: "jobs" }),

@@ -5,18 +5,12 @@ In Chromium all of that is held, and more, by the browser's own tests.
 
 from __future__ import annotations
 
-import os
-from collections.abc import Iterator
-from pathlib import Path
-
-import pytest
-
 from bowstring import answer, write_link
 from bowstring.words import catalogue
 from builder import serve
 from builder.house import SITE
 from builder.website import SAVED
-from driving.drivers import ENGINES, Driver
+from driving.drivers import Driver
 
 SIGN = "return document.documentElement.dataset.stale === undefined ? document.documentElement.dataset.sheet : 'stale'"
 OFFLINE = "return document.documentElement.dataset.offline"
@@ -52,19 +46,6 @@ JOB = {
 }
 
 ENDS = {"A": "post", "B": "pier"}
-
-
-@pytest.fixture(params=[name for name in ENGINES if name != "chromium"])
-def driver(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Driver]:
-    make, find = ENGINES[request.param]
-    if not find():
-        told = f"{request.param} isn't on this machine: python3 build.py test installs it where it may"
-        if os.environ.get("CI"):
-            pytest.fail(told, pytrace=False)
-        pytest.skip(told)
-    running = make(tmp_path)
-    yield running
-    running.close()
 
 
 def do_the_job(driver: Driver) -> None:
