@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page
 
-from page_acting import choose, look_at, open_desk, open_panel, show_example, wait_for
+from page_acting import look_at, open_panel, show_example, wait_for
+from screens import FACES, WORDS, held, screens
 
 # The card's head is hit by more than it shows.
 SMALL = """() => [...document.querySelectorAll(
@@ -17,58 +17,28 @@ SMALL = """() => [...document.querySelectorAll(
   .map((one) => one.outerHTML.slice(0, 80))"""
 SIZES = ((360, 740), (820, 1180), (1280, 800), (1920, 1080))
 DESK = 1100
-FACES = ("numbers", "stakes", "checks", "paper", "why")
-PANELS = ("hand", "line", "ends", "way", "fine", "method", "rest")
 
 
 def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
-    """In the dark what can be otherwise is the colours."""
     page = open_page(360, 740, bypass_csp=True)
     wait_for(page, "computed")
     held(page, "an empty form")
-    open_desk(page)
-    held(page, "jobs")
-    show_example(page)
-    open_desk(page)
-    for what in ("qr", "messages", "files"):
-        page.click(f"[data-hand={what}]")
-        expect(page.locator("#handed > *").first).to_be_visible()
-        held(page, f"handed over: {what}")
-    for panel in PANELS:
-        open_panel(page, panel)
-        held(page, panel)
-    for face in FACES[1:]:
-        look_at(page, face)
-        wait_for(page, "computed")
-        held(page, face)
-    look_at(page, "stakes")
+    for what in screens(page):
+        held(page, what)
+
+
+def test_axe_finds_nothing_wrong_in_spanish(spanish: Page) -> None:
+    for what in screens(spanish):
+        held(spanish, what, WORDS)
+
+
+def test_axe_finds_nothing_wrong_in_british(open_page: Callable[..., Page]) -> None:
+    """Beside each other on a desk, where two faces are looked at a time."""
+    page = open_page(1280, 720, locale="en-GB", bypass_csp=True)
     wait_for(page, "computed")
-    card = page.locator("#stakes .card")
-    for number in range(1, 6):
-        expect(card).to_have_attribute("data-card", str(number))
-        held(page, f"card {number}")
-        page.locator("#stakes [data-do=done]").click()
-    expect(card).to_have_attribute("data-card", "6")
-    page.locator("#card-head").click()
-    expect(page.locator("#stakes .steplist")).to_be_visible()
-    held(page, "all steps")
-    page.go_back()
-    page.locator("#stakes [data-do=got]").click()
-    page.wait_for_selector("#stakes .got")
-    page.locator("#stakes .got input").nth(1).fill("1 ft")
-    expect(page.locator("#stakes .then")).to_be_visible()
-    held(page, "what was got")
-    choose(page, "drawn_to", "unsure")  # what must not be built
-    look_at(page, "stakes")
-    expect(page.locator("#stakes .stopbox")).to_be_visible()
-    held(page, "a stop")
-
-
-def held(page: Page, what: str) -> None:
-    for scheme, rules in (("light", {}), ("dark", {"runOnly": ["color-contrast"]})):
-        page.emulate_media(color_scheme=scheme)
-        found = Axe().run(page, options=rules)
-        assert found.violations_count == 0, f"{what}, {scheme}: {found.generate_report()}"
+    assert page.locator("html").get_attribute("lang") == "en-GB"
+    for what in screens(page):
+        held(page, what, WORDS)
 
 
 @pytest.mark.parametrize(("width", "height"), [(1280, 720), (740, 360)])
