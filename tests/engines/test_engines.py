@@ -1,12 +1,13 @@
 """The page in the other engines: served, without a network, linked to, and as one saved file. One set of scenarios.
 
-In Chromium all of that is held, and more, by the browser's own tests.
+In Chromium all of that is held, and more, by the browser's own tests, but for the link that somebody reads in Spanish.
 """
 
 from __future__ import annotations
 
 import os
 from collections.abc import Iterator
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -16,7 +17,7 @@ from bowstring.words import catalogue
 from builder import serve
 from builder.house import SITE
 from builder.website import SAVED
-from driving.drivers import ENGINES, Driver
+from driving.drivers import ENGINES, PHONE, Driver
 
 SIGN = "return document.documentElement.dataset.stale === undefined ? document.documentElement.dataset.sheet : 'stale'"
 OFFLINE = "return document.documentElement.dataset.offline"
@@ -101,6 +102,17 @@ def test_a_day_with_one_visit_and_then_no_network_and_the_saved_page(driver: Dri
     """In one browser, for its start is what takes long."""
     one_visit_and_then_no_network(driver)
     the_saved_page_from_a_disk(driver)
+
+
+def test_in_chromium_too_from_a_received_link_to_the_last_stake_in_spanish(tmp_path: Path) -> None:
+    """The rest of a day in Chromium is held by the browser's own tests."""
+    with closing(ENGINES["chromium"][0](tmp_path, PHONE)) as driver:
+        with serve.served(SITE) as address:
+            driver.go(address)
+            driver.until(SIGN, "computed")
+            driver.run(TYPE, {"arc-radius": "62' 6\"", "arc-chord": "41' 3\""})  # one's own work: the link asks first
+            driver.until(OFFLINE, "ready")
+        to_the_last_stake_in_spanish(driver, address)
 
 
 def one_visit_and_then_no_network(driver: Driver) -> None:
