@@ -1,4 +1,4 @@
-"""Every screen of the page that somebody reads, one after the other, in whatever language it speaks; and axe on each."""
+"""Every screen of the page, one after the other, in whatever language it speaks; and axe on each."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ WORDS = (("light", {"rules": {"color-contrast": {"enabled": False}}}),)
 """In another language it's all but the colors."""
 FOUND = """async (rules) => {
   const { violations } = await axe.run(document, { resultTypes: ["violations"], ...rules });
-  return violations.map(({ id, help, nodes }) => `${id}: ${help} ${nodes.map((node) => node.html.slice(0, 120)).join(" | ")}`);
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 120)).join(" | ")}`);
 }"""
 
 

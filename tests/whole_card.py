@@ -1,4 +1,4 @@
-"""Whether the card on the screen is whole there: nothing of it under the bar, the buttons or the tabs, nothing to scroll."""
+"""Whether the card on the screen is whole: nothing of it under the bar, the buttons or the tabs, nothing to scroll."""
 
 from __future__ import annotations
 
