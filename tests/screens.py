@@ -1,11 +1,9 @@
-"""Every screen of the page, one after the other, in whatever language it speaks; and axe on each."""
+"""Every screen of the page, one after the other, in whatever language it speaks."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import cache
 
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, expect
 
 from page_acting import choose, close_panel, look_at, open_desk, open_panel, show_example, wait_for
@@ -15,28 +13,6 @@ PANELS = ("hand", "line", "ends", "way", "fine", "method", "rest")
 HANDED = ("qr", "messages", "files")
 CARDS = 6
 """Cards that are looked at: the ticket, the ends, the first stakes."""
-ALL = (("light", {}), ("dark", {"runOnly": ["color-contrast"]}))
-"""In the dark what can be otherwise is the colors."""
-WORDS = (("light", {"rules": {"color-contrast": {"enabled": False}}}),)
-"""In another language it's all but the colors."""
-FOUND = """async (rules) => {
-  const { violations } = await axe.run(document, { resultTypes: ["violations"], ...rules });
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 120)).join(" | ")}`);
-}"""
-
-
-@cache
-def _script() -> str:
-    return Axe().axe_script
-
-
-def held(page: Page, what: str, schemes: tuple[tuple[str, dict[str, object]], ...] = ALL) -> None:
-    """Axe finds nothing wrong on what is on the screen; it's given to the page once, for that takes longest."""
-    if page.evaluate("typeof axe") == "undefined":
-        page.evaluate(_script())
-    for scheme, rules in schemes:
-        page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
-        assert page.evaluate(FOUND, rules) == [], f"{what}, {scheme}"
 
 
 def screens(page: Page) -> Iterator[str]:

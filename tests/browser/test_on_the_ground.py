@@ -3,21 +3,18 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from page_acting import look_at, show_example, wait_for
+from page_acting import look_at, wait_for
 
 OUT = "29' 1-7/8\""  # Q1 to B of the example, far enough out for Q1 to be suspected
 
 
 @pytest.fixture
-def page(open_page: Callable[..., Page]) -> Page:
-    page = open_page(360, 740)
-    show_example(page)
-    return page
+def page(phone: Page) -> Page:
+    return phone
 
 
 def test_the_ticket_is_kept_where_it_is_written_and_done_needs_no_second_tap(page: Page) -> None:

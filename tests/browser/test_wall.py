@@ -10,8 +10,8 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from bowstring.words import say
 from builder import website
+from accessible import hold_accessible as held
 from page_acting import look_at, show_example, type_in, wait_for
-from screens import held
 
 # The smallest text that is shown on the wall, as a part of the screen's height.
 SMALLEST = """() => {
@@ -270,7 +270,7 @@ def _held_with_its_list(page: Page) -> None:
     for key in ("End", "l"):
         page.keyboard.press(key)
         page.wait_for_timeout(300)  # what comes has come
-        held(page, f"the wall after {key}")
+        held(page, f"the wall after {key}", ("light",))
 
 
 def test_a_saved_page_has_the_wall_in_it(chromium: Browser, watched: Callable[[BrowserContext, str], None]) -> None:
