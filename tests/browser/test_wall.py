@@ -8,9 +8,9 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
+from accessible import hold_accessible as held
 from bowstring.words import say
 from builder import website
-from accessible import hold_accessible as held
 from page_acting import look_at, show_example, type_in, wait_for
 
 # The smallest text that is shown on the wall, as a part of the screen's height.
