@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Page
 
-from accessible import hold_accessible as held
+from accessible import hold_accessible
 from page_acting import look_at, open_panel, show_example, wait_for
 from screens import FACES, screens
 
@@ -23,15 +23,15 @@ DESK = 1100
 def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
     page = open_page(360, 740, bypass_csp=True)
     wait_for(page, "computed")
-    held(page, "an empty form")
+    hold_accessible(page, "an empty form")
     for what in screens(page):
-        held(page, what)
+        hold_accessible(page, what)
 
 
 def test_axe_finds_nothing_wrong_in_spanish(spanish: Page) -> None:
     """In another language no color is another: the dark needn't be looked at."""
     for what in screens(spanish):
-        held(spanish, what, ("light",))
+        hold_accessible(spanish, what, ("light",))
 
 
 def test_axe_finds_nothing_wrong_in_british(open_page: Callable[..., Page]) -> None:
@@ -43,9 +43,9 @@ def test_axe_finds_nothing_wrong_in_british(open_page: Callable[..., Page]) -> N
     for face in FACES[1:]:
         look_at(page, face)
         wait_for(page, "computed")
-        held(page, face, ("light",))
+        hold_accessible(page, face, ("light",))
     open_panel(page, "jobs")
-    held(page, "jobs", ("light",))
+    hold_accessible(page, "jobs", ("light",))
 
 
 @pytest.mark.parametrize(("width", "height"), [(1280, 720), (740, 360)])
@@ -53,15 +53,15 @@ def test_axe_finds_nothing_wrong_beside_each_other(open_page: Callable[..., Page
     """On a desk two faces stand beside each other; on a phone on its side the page scrolls as a whole."""
     page = open_page(width, height, bypass_csp=True)
     wait_for(page, "computed")
-    held(page, "an empty form")
+    hold_accessible(page, "an empty form")
     show_example(page)
     for face in FACES[1:]:
         look_at(page, face)
         wait_for(page, "computed")
-        held(page, face)
+        hold_accessible(page, face)
     for panel in ("hand", "way", "jobs"):
         open_panel(page, panel)
-        held(page, panel)
+        hold_accessible(page, panel)
 
 
 @pytest.mark.parametrize("face", FACES)

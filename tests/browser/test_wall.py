@@ -8,7 +8,7 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
-from accessible import hold_accessible as held
+from accessible import hold_accessible
 from bowstring.words import say
 from builder import website
 from page_acting import look_at, show_example, type_in, wait_for
@@ -270,7 +270,7 @@ def _held_with_its_list(page: Page) -> None:
     for key in ("End", "l"):
         page.keyboard.press(key)
         page.wait_for_timeout(300)  # what comes has come
-        held(page, f"the wall after {key}", ("light",))
+        hold_accessible(page, f"the wall after {key}", ("light",))
 
 
 def test_a_saved_page_has_the_wall_in_it(chromium: Browser, watched: Callable[[BrowserContext, str], None]) -> None:
