@@ -212,7 +212,7 @@ def test_the_list_opens_a_figure_by_keys(wall: Page) -> None:
     wall.wait_for_selector("#wall .pick:not([hidden]) .card")
     for key in ("ArrowRight", "ArrowDown", "Enter"):
         wall.keyboard.press(key)
-    at(wall, "5-0")
+    expect(wall).to_have_url(re.compile("#wall-5-0$"))
 
 
 PRINTED = "window.print = () => document.documentElement.setAttribute('data-printed', '');"
