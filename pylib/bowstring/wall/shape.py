@@ -142,7 +142,7 @@ class Round:
 
 
 def arc_of(chord: float, sagitta: float) -> Arc:
-    """Return the arc over a chord with a mid-ordinate, metres."""
+    """Return the arc over a chord with a mid-ordinate, metres; raises ``ZeroDivisionError`` where there is none."""
     half = chord / 2
     whole = half * half + sagitta * sagitta
     return Arc(
