@@ -244,7 +244,10 @@ async function takeLink() {
   if (!inside || !job.untouched) return;
   const result = await ask("open_link", { text: inside });
   if (result.error) return work.wrong(result.error);
-  job.show(result.fields, result.id);
+  if (!job.untouched) return; // something was typed meanwhile
+  const fields = { ...result.fields, received: result.parent };
+  job.show(fields, result.id);
+  if (place.now.face === "numbers") place.replace({ face: look.firstFace(fields) });
 }
 
 // The link leaves the address only when its job is open, or was left: kept work is found again after a reload. Where nothing

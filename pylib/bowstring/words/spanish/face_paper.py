@@ -295,7 +295,8 @@ MESSAGES = {
         "lado: {hand}."
     ),
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",
-    "paper.link": "Este trabajo:",
+    "paper.scan": "Escanee el código para abrir este trabajo:",
+    "paper.no_code": "Este trabajo, demasiado largo para un código:",
     "paper.notes": "Notas",
     "paper.by": "trazó (iniciales)",
     "paper.checked": "revisó (iniciales)",
