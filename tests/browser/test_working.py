@@ -10,6 +10,7 @@ from page_acting import (
     choose,
     close_panel,
     look_at,
+    open_desk,
     open_panel,
     reveal,
     sheet_of,

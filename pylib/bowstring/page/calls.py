@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
 from bowstring.page.beside import is_plain
-from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.fields import fields_of_job, job_of_fields, unit_of
 from bowstring.page.talk import Asked, refused
 
 if TYPE_CHECKING:
@@ -52,6 +52,8 @@ class Calls:
         ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
         ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
+        ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
+                       the device shows another one than the job's; ``must``: what stands beside it;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
@@ -118,9 +120,10 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.beside import done_of
     from bowstring.page.done import steps_of
     from bowstring.page.filing import file_name
+    from bowstring.page.unit import settled_job
 
     try:
-        job = job_of_fields(asked["fields"])
+        job = settled_job(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
         done = done_of(asked["fields"])
@@ -170,6 +173,15 @@ def _outline(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.tapped import drawn_obstacle
 
     return drawn_obstacle(asked)
+
+
+def _spelled(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.shown import shown_here, unit_here
+    from bowstring.units.spelled import spelled
+
+    fields, text = asked["fields"], str(asked["text"]).strip()
+    other = shown_here() is not None and unit_here(fields) != unit_of(fields)
+    return {"text": spelled(text, str(asked["must"]), unit_here(fields)) if other else text}
 
 
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -242,5 +254,6 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "hand_over": _hand_over,
     "hand_file": _hand_file,
     "mistake": _mistake,
+    "spelled": _spelled,
     "outline": _outline,
 }

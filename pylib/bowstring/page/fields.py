@@ -176,15 +176,13 @@ def _sure(name: str) -> Field:
 def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     r"""Return the job of what was typed, by field id; its values are checked where a job is read.
 
-    Raises ``BadJob`` where one of the values that count only together is missing, or nobody has said which unit bare
-    numbers are in (whatever is made of a job comes by here), and ``ValueError`` for an id that isn't the form's.
+    Raises ``BadJob`` where one of the values that count only together is missing, and ``ValueError`` for
+    an id that isn't the form's.
 
     >>> job_of_fields({"arc-chord": "38 ft", "arc-sagitta": "5' 3\""})["arc"]
     {'chord': '38 ft', 'sagitta': '5\' 3"'}
     """
     typed = _typed(fields)
-    if "unit_before" in typed:
-        _refuse_open_unit(typed)
     job: dict[str, object] = {"bowstring": 1}
     hand = "turn" if typed.get("start") == "one-end" else "side"  # the form shows no more than the one
     for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", hand, "start",
@@ -206,13 +204,6 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     job.update(site_of_fields(typed))
     job.update(beside.readings_in(typed))
     return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
-
-
-def _refuse_open_unit(typed: Mapping[str, str]) -> None:
-    from bowstring.page.unit import is_unit_open
-
-    if is_unit_open(typed):
-        raise bad("unit", "page.unit_open")
 
 
 def _arc(typed: Mapping[str, str]) -> dict[str, object]:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring.errors import BadJob
+from bowstring.errors import BadJob, bad
+from bowstring.job.form import JobForm
 from bowstring.job.letters import of_place
-from bowstring.page.fields import Field, all_fields, unit_of
+from bowstring.page.fields import Field, all_fields, job_of_fields, unit_of
 from bowstring.page.labels import label_of
 from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
 from bowstring.sheet.markup import marked
@@ -51,6 +52,14 @@ def shown_field(field: Field, text: str, unit: str, tape: Tape) -> str:
 def is_unit_open(fields: Mapping[str, str]) -> bool:
     """Tell whether bare numbers stand under another unit than they were typed in, and nobody has said which holds."""
     return bool(unit_note(fields))
+
+
+def settled_job(fields: Mapping[str, str]) -> JobForm:
+    """Return the job of what stands in the page's fields, as ``job_of_fields`` does: whatever the page makes of its job
+    comes by here. Raises ``BadJob`` where nobody has said which unit bare numbers are in, too."""
+    if is_unit_open(fields):
+        raise bad("unit", "page.unit_open")
+    return job_of_fields(fields)
 
 
 def unit_note(fields: Mapping[str, str]) -> str:

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 from typing import Any
 
 import pytest
 
+import bowstring.page
 from bowstring.page.beside import is_beside
 from bowstring.page.build import KEPT_BESIDE
 from bowstring.page.calls import CALLS, handle
 from bowstring.words import say
 
+# Who reads fields that no unit was changed under: a link's, a file's, a class's own, those of panels one by one.
+UNASKED = {"fields", "unit", "calls", "class_numbers", "measuring"}
 TYPED = {"unit": "ft-in", "arc-chord": "38", "arc-sagitta": "5", "drawn_to": "face", "side": "left"}
 OPEN = {**TYPED, "unit": "m", "unit_before": "ft-in"}
 REFUSED = say("page.error_text", wrong=say("page.unit_open.wrong"), remedy=say("page.unit_open.remedy"))
@@ -39,6 +43,11 @@ def test_every_question_of_the_page_is_looked_at_here() -> None:
 def test_nothing_is_given_away(call: str, more: dict[str, object]) -> None:
     assert ask(call, **more) == {"error": REFUSED}
     assert "error" not in ask(call, {**TYPED, "unit": "m"}, **more)  # somebody has said that it holds
+
+
+def test_whatever_lays_out_the_job_asks_first() -> None:
+    files = Path(bowstring.page.__file__).parent.glob("*.py")
+    assert {file.stem for file in files if "job_of_fields(" in file.read_text("utf-8")} <= UNASKED
 
 
 def test_there_is_no_link_and_it_is_said_why() -> None:
