@@ -119,8 +119,10 @@ def test_ends_that_the_crew_set_are_set_again() -> None:
 
 
 @pytest.mark.parametrize(("arc", "first"), [
-    ({"arc-chord": "38 ft", "arc-sagitta": "5' 3\""}, "sagitta"), ({"arc-chord": "38 ft", "arc-radius": "37 ft"}, "radius"),
-    ({"arc-radius": "37 ft", "arc-sagitta": "5' 3\""}, "radius"), ({"arc-chord": "38 ft", "arc-arc_length": "60 ft"}, "arc_length"),
+    ({"arc-chord": "38 ft", "arc-sagitta": "5' 3\""}, "sagitta"),
+    ({"arc-chord": "38 ft", "arc-radius": "37 ft"}, "radius"),
+    ({"arc-radius": "37 ft", "arc-sagitta": "5' 3\""}, "radius"),
+    ({"arc-chord": "38 ft", "arc-arc_length": "60 ft"}, "arc_length"),
     ({"arc-chord": "38 ft", "arc-central_angle": "60"}, "directions"),
 ])  # fmt: skip
 def test_what_the_drawing_gave_is_held_first(arc: dict[str, str], first: str) -> None:
