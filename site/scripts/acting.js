@@ -25,6 +25,9 @@ function cleared({ stake, checks }) {
 
 const OF_THE_DAY = /^(?:by|date|ticket|called|anew|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
 
+const TURNS = ["done", "use-got", "skip"];
+const REST = 700; // milliseconds
+
 const root = document.documentElement;
 
 export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong }) {
@@ -47,13 +50,26 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   let suspect = null; // that stake, and the checks that touch it
   // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
   function onward(from, face = "") {
+    rest();
     const to = from === again ? "checks" : face;
     again = 0;
     place.go(to ? { face: to } : { face: "stakes", card: steps.after(from, look.shown?.count ?? from + 1) });
   }
 
-  // What was read before the stake was set again says nothing of where it stands now.
-  const setAnew = (card) => (card === again && suspect ? cleared(suspect) : {});
+  // What was read before the stake was set again says nothing of where it stands now, however somebody came to its card.
+  function setAnew(card) {
+    const set = (card === again && suspect) || look.shown?.suspect;
+    return set ? cleared(set) : {};
+  }
+
+  // A gloved finger taps twice: for a moment after a card turned, what turns the next one is deaf (face-stakes.css).
+  let rested;
+  function rest() {
+    root.dataset.turned = "";
+    clearTimeout(rested);
+    rested = setTimeout(awake, REST);
+  }
+  const awake = () => delete root.dataset.turned;
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
@@ -71,9 +87,12 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) });
       onward(one, face);
     },
+    // Past the checks with none of them read: their card isn't done.
+    skip: ({ face }) => standing() && onward(card(), face),
     back() {
       // From a card that can't be made there's a way back all the same.
       if (!standing() && root.dataset.sheet !== "refused") return;
+      awake();
       const before = Math.max(1, card() - 1);
       if (steps.done().includes(before)) steps.undone(before);
       place.go({ face: "stakes", card: before });
@@ -140,12 +159,15 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     const button = event.target.closest("[data-do]");
     if (!button || !acts[button.dataset.do]) return;
     event.preventDefault();
+    if (TURNS.includes(button.dataset.do) && "turned" in root.dataset) return;
     if (button.dataset.do !== "done" && button.dataset.do !== "use-got") undo.hide();
     acts[button.dataset.do](button.dataset);
   });
 
   addEventListener("keydown", (event) => {
     if (event.key === "Escape" && place.now.panel) place.leave();
+    // A key that is held presses once.
+    if (event.repeat && TURNS.includes(event.target.dataset?.do)) event.preventDefault();
   });
 
   // What stands in a field of readings is typed over: a tap takes all of it, and the next tap puts the caret.

@@ -147,6 +147,7 @@ async function fetchWhole(pyodide) {
 function serve(port) {
   let complete = false;
   let fetching = null; // the rest, on its way or there
+  let lost = false; // it didn't come, which was told
   let give;
   let giveRest;
   let speak;
@@ -173,6 +174,7 @@ function serve(port) {
   // A rest that doesn't come is a start that failed: the page looks into it, and tries it anew.
   function rest() {
     fetching ??= fetchRest().catch((reason) => {
+      lost = true;
       tell(reason);
       throw reason;
     });
@@ -215,7 +217,8 @@ function serve(port) {
       port.postMessage({ id, result: await trying(() => handle(call, payload)) });
       if (!fetching) await rest();
     } catch (reason) {
-      port.postMessage({ id, error: String(reason?.message ?? reason) });
+      // A question that lacked the rest stays open: who is started in this one's place is asked it again.
+      if (!lost) port.postMessage({ id, error: String(reason?.message ?? reason) });
     }
   };
 }

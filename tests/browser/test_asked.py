@@ -72,6 +72,7 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     look_at(page, "why")
     wait_for(page, "computed")
     page.evaluate(FAIL)
+    wrong.evaluate("place => (place.textContent = '')")
     page.locator("[data-do=wall]").click()
     expect(wrong).to_contain_text(failed)
     expect(page.locator("#wall .picture svg")).to_have_count(0)

@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 import pytest
 from playwright.sync_api import Page
 
 from bowstring.words import say
-from page_acting import look_at, show_example, wait_for
+from page_acting import look_at, wait_for
 
 # Printing notes what would be on the paper, in place of a printer.
-NOTED = """window.print = () => {
-  const told = "paper" in document.documentElement.dataset ? document.getElementById("paper").textContent : "";
-  document.documentElement.setAttribute("data-printed", told || "nothing");
-};"""
+NOTED = """() => {
+  document.documentElement.removeAttribute("data-printed");
+  window.print = () => {
+    const told = "paper" in document.documentElement.dataset ? document.getElementById("paper").textContent : "";
+    document.documentElement.setAttribute("data-printed", told || "nothing");
+  };
+}"""
 # A number typed, and in the same moment what the browser's menu would print.
 TYPED = """(text) => {
   const field = document.getElementById("arc-sagitta");
@@ -36,9 +37,8 @@ def paper_made(page: Page) -> None:
 
 
 @pytest.fixture
-def example(open_page: Callable[..., Page]) -> Page:
-    page = open_page(1280, 900, before=NOTED)
-    show_example(page)
+def example(page: Page) -> Page:
+    page.evaluate(NOTED)
     paper_made(page)
     return page
 

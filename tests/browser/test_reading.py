@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, expect
 
+from accessible import hold_accessible as held
 from page_acting import choose, look_at, open_desk, open_panel, show_example, wait_for
 
 # The card's head is hit by more than it shows.
@@ -22,7 +22,6 @@ PANELS = ("hand", "line", "ends", "way", "fine", "method", "rest")
 
 
 def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
-    """In the dark what can be otherwise is the colours."""
     page = open_page(360, 740, bypass_csp=True)
     wait_for(page, "computed")
     held(page, "an empty form")
@@ -62,13 +61,6 @@ def test_axe_finds_nothing_wrong(open_page: Callable[..., Page]) -> None:
     look_at(page, "stakes")
     expect(page.locator("#stakes .stopbox")).to_be_visible()
     held(page, "a stop")
-
-
-def held(page: Page, what: str) -> None:
-    for scheme, rules in (("light", {}), ("dark", {"runOnly": ["color-contrast"]})):
-        page.emulate_media(color_scheme=scheme)
-        found = Axe().run(page, options=rules)
-        assert found.violations_count == 0, f"{what}, {scheme}: {found.generate_report()}"
 
 
 @pytest.mark.parametrize(("width", "height"), [(1280, 720), (740, 360)])

@@ -12,6 +12,7 @@ from math import cos, hypot, pi, sin, tan
 
 from bowstring.drawings.boxes import text_width
 from bowstring.drawings.svg import SIZES, Drawing, Point
+from bowstring.drawings.turn import ends_of
 from bowstring.faces.judging import shown
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.words import say
@@ -64,7 +65,7 @@ class _Figure:
     @property
     def ends(self) -> tuple[str, str]:
         """The end at the left and the one at the right."""
-        return ("B", "A") if self.side == "right" else ("A", "B")
+        return ends_of(self.side)
 
     def words(self, text: str, x: float, y: float, kind: str, classes: str = "", anchor: str = "middle") -> None:
         """Write a line of text whose middle is at the height ``y``, whole under the drawing's edge."""

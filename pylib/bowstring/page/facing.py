@@ -123,7 +123,10 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
 
     link, fields = last.whole_link(asked), asked["fields"]
-    return {"html": paper_html(answered, link, str(fields.get("date", "")), marks_in=LOCATED in done_of(fields))}
+    done = done_of(fields)
+    stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
+    day = str(fields.get("date", ""))
+    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand)}
 
 
 def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -6,7 +6,7 @@ Where no single pull goes from A to B, what proves them is read instead, and the
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring import BadJob, answering
 from bowstring.faces.got import Choice, Panel, Reading, got_html
@@ -58,15 +58,15 @@ def proved_by(steps: Sequence[StepRow], step: StepRow, sets: Sequence[str]) -> P
     if not taped or not any(one["kind"].startswith("have_ends") for one in steps):
         return None
     first, last, read = step["names"].get("start", ""), step["names"].get("end", ""), taped[-1]
-    one = Proved(read["from"], read["to"], first, last, read["shown"])
+    marks = (read["from"], read["to"], first, last, read["shown"])
     if step["kind"].startswith("have_ends"):
-        return one
+        return Proved(*marks)
     if step["kind"] in ("prove_two", "prove_parts"):
-        return replace(one, plus=sum(pull["distance"] for pull in taped[:-1]))
+        return Proved(*marks, plus=sum(pull["distance"] for pull in taped[:-1]))
     if step["kind"].startswith("prove_beside") and read["from"] in sets:
         # D to DA is a part of D to A, and DA to DB that part of A to B, whatever that is.
         legs, parts = taped[0]["distance"], taped[2]["distance"]
-        return replace(one, times=legs / parts)
+        return Proved(*marks, times=legs / parts)
     return None
 
 

@@ -6,7 +6,7 @@ from typing import Any
 
 STANDARD = "python314.zip"
 BROKEN = ("{", '{"bowstring": 1, "arc": {"chord": "5 3"}}')
-TAPPED = {"stops": "tape", "scale": "20", "up": "-1", "points": [[0, 0], [60, 0], [60, 60]]}
+TAPPED = {"stops": "tape", "scale": "20", "turn": "1", "points": [[0, 0], [60, 0], [60, 60]]}
 # A job that somebody has begun, and one that is a stop: beside the example and jobs that can't be read.
 BEGUN = {"done": "1 2", "read-0-check": "A-M", "read-0-value": "19 ft", "by": "R.", "date": "2027-03-01"}
 GOT = {

@@ -11,7 +11,8 @@ import pytest
 
 from bowstring import Answer, answering
 from bowstring.demo import DEMO
-from bowstring.faces.checks import checks_html
+from bowstring.faces.checks import checks_html, ordered
+from bowstring.words import say
 from helping import SAID
 
 ORDINATES: dict[str, Any] = {
@@ -185,3 +186,16 @@ def test_beside_in_stands_the_reading_that_is_in() -> None:
     row = next(one for one in face(*rows).iter("li") if one.get("data-check") == "A-Q2")
     assert [one["value"] for one in inputs(row)] == ["29' 1-1/2\"", "29' 3\"", "29' 1-1/2\""]
     assert "Left out: 29' 3\"." in text_of(row)
+
+
+def test_readings_that_put_every_check_in_leave_nobody_suspect_however_they_came() -> None:
+    """Read out twice, then in three times, or typed over: the readings say so, whatever button was pressed."""
+    rows = {row["key"]: row["shown"] for row in ordered(answering(DEMO))}
+    before = (OUT, *FOUND)
+    assert [one["mark"] for one in asked(*before)["read"]["suspects"]] == ["Q1"]
+    for typed_over in (False, True):
+        old = () if typed_over else (OUT, OUT)
+        answer = asked(*old, *(3 * [(OUT[0], rows[OUT[0]])]), *rows.items())
+        assert answer["read"]["outs"] == 0 and answer["read"]["suspects"] == []
+        html = checks_html(answer)
+        assert 'class="suspect"' not in html and say("face_checks.ring", stake="Q1") not in html

@@ -228,6 +228,7 @@ MESSAGES = {
     "paper.slope": "{level} (~pendiente~ {slope})",
     "paper.done": "listo",
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
+    "paper.no_check_read": "No se leyó ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
     "paper.stands_off": "{stake} está {shown}. Mueva la ~estaca~, o pregunte.",
     "paper.stand_off": "{stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "paper.stakes_count": "{count} ~estacas~",

@@ -104,6 +104,8 @@ MESSAGES = {
     "card.do.located": "Ya están las marcas",
     "card.do.to_paper": "Listo: ir a Papel",
     "card.do.checks": "Ir a las ~revisiones~",
+    "card.do.skip": "Por ahora no",
+    "card.note.no_check": "No se ha leído ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
     "card.slope": "~pendiente~ {shown}",
     "card.label.between": "de {from} a {to}",
     "card.label.must_read": "de {from} a {to} debe dar",
