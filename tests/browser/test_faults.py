@@ -67,8 +67,8 @@ BREAKING = """
 window.Worker = class extends Worker {
   postMessage(asked, ...words) {
     const hit = asked.call === "face" && window.breaks && asked.payload.includes(window.breaks);
-    const payload = hit ? asked.payload.replace('"face":"stakes"', '"face":"none"') : asked.payload;
-    super.postMessage({ ...asked, payload }, ...words);
+    const payload = asked.payload?.replace('"face":"stakes"', '"face":"none"');
+    super.postMessage(hit ? { ...asked, payload } : asked, ...words);
   }
 };
 """
