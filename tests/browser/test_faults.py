@@ -96,13 +96,16 @@ def test_a_panel_or_a_card_that_cant_be_made_leaves_the_stakes_at_work(open_page
     page.locator("#stakes [data-do=done]").click()
     expect(card).to_have_attribute("data-card", "3")
     expect(trouble).to_be_hidden()
-    page.evaluate("""window.breaks = '"card":4'""")
+    page.evaluate("""window.breaks = '"card":5'""")  # card 4 is made already, ahead of the tap
+    page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "4")
+    wait_for(page, "computed")
     page.locator("#stakes [data-do=done]").click()
     expect(trouble).to_be_visible()
     wait_for(page, "computed")
-    expect(card).to_have_attribute("data-card", "3")
+    expect(card).to_have_attribute("data-card", "4")
     page.locator("#stakes [data-do=back]").click()
-    expect(card).to_have_attribute("data-card", "2")
+    expect(card).to_have_attribute("data-card", "3")
 
 
 def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_page: Callable[..., Page]) -> None:
