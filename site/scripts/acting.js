@@ -30,7 +30,7 @@ const REST = 700; // milliseconds
 
 const root = document.documentElement;
 
-export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong }) {
+export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong, shownIn }) {
   const asked = (call, payload) => ask(call, payload).catch((reason) => ({ error: reason.message }));
 
   const card = () => look.shown?.card ?? place.now.card;
@@ -198,10 +198,23 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     if (!event.target.name) return;
     if (!check) return keep(event);
     const text = event.target.value.trim();
-    const row = readingRow(check, Number(nth));
-    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: text });
-    touched();
+    read(check, Number(nth), text, event.target);
   });
+
+  // What was read at a check. A device that shows another unit than the job's keeps it with its unit, which only Python knows
+  // how to put there: nothing is kept before it has.
+  async function read(check, nth, text, target) {
+    let kept = text;
+    if (shownIn && text) {
+      const must = target.closest("li").querySelector(".must b").textContent;
+      const told = await asked("spelled", { fields: values(), text, must });
+      if (told.error) return wrong(told.error);
+      kept = told.text;
+    }
+    const row = readingRow(check, nth);
+    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: kept });
+    touched();
+  }
 
   // What stands in a fold is made when somebody opens it.
   document.addEventListener(

@@ -20,6 +20,7 @@ import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { progress } from "./progress.js";
 import { sitePlan } from "./siteplan.js";
+import { shownList, shownUnit } from "./shownin.js";
 import { starting } from "./starting.js";
 import { undoing } from "./undo.js";
 import { unitAsked } from "./unitasked.js";
@@ -34,6 +35,8 @@ const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""
 const copied = wasCopied(root);
 const { words, language } = await dressed(copied);
 languageList(at("language"), words, language);
+const shownIn = copied ? "" : shownUnit(at("shown"));
+shownList(at("shown"), shownIn);
 const keep = keeper(inside.slice(-14));
 let fingers = false; // something was typed, chosen or opened in this window
 let settle = null;
@@ -83,11 +86,17 @@ function changed(byKey = true) {
 
 // --- the job, the faces, and what is looked at
 
+function opened(fields, id) {
+  fingers = true;
+  job.open(fields, id);
+  place.go({ face: look.firstFace(fields) });
+}
+
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
-const last = lastFace(`${root.dataset.version} ${language}`);
+const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
 const place = faces({
   shown(now, before) {
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
@@ -107,6 +116,7 @@ const door = wallDoor({
   ready: linked,
   starting: () => words.status.starting,
   wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
+  keep: opened,
 });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
@@ -120,11 +130,7 @@ const work = desk({
   keep,
   words: words.desk,
   ask: (...call) => ask(...call),
-  open(fields, id) {
-    fingers = true;
-    job.open(fields, id);
-    place.go({ face: look.firstFace(fields) });
-  },
+  open: opened,
   remove: job.remove,
   present: () => ({ id: job.id, untouched: job.untouched, fields: typed() }),
   show: () => place.go({ face: "numbers", panel: "jobs" }),
@@ -150,6 +156,7 @@ const asked = asking({
 });
 
 const acts = acting({
+  shownIn,
   place,
   job,
   steps,
@@ -238,7 +245,10 @@ async function takeLink() {
   if (!inside || !job.untouched) return;
   const result = await ask("open_link", { text: inside });
   if (result.error) return work.wrong(result.error);
-  job.show(result.fields, result.id);
+  if (!job.untouched) return; // something was typed meanwhile
+  const fields = { ...result.fields, received: result.parent };
+  job.show(fields, result.id);
+  if (place.now.face === "numbers") place.replace({ face: look.firstFace(fields) });
 }
 
 // The link leaves the address only when its job is open, or was left: kept work is found again after a reload. Where nothing
@@ -259,6 +269,7 @@ if (job.untouched) copyHolds(linkInAddress() || inside, address());
 const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
 python = starting({
   language,
+  shownIn,
   ready,
   failed,
   looking: () => trouble("start"),

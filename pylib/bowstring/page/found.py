@@ -8,15 +8,16 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from bowstring import BadJob, answering
+from bowstring import BadJob
 from bowstring.faces.got import Choice, Panel, Reading, got_html
-from bowstring.page.fields import job_of_fields, unit_of
+from bowstring.page.fields import unit_of
+from bowstring.page.shown import answering_here, kept_text, tape_here, unit_here
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.arc import FitPart
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import short
 from bowstring.units.lengths import read_length
-from bowstring.units.tape import make_tape
+from bowstring.units.spelled import spelled
 from bowstring.words import say
 
 Typed = Mapping[str, str]
@@ -74,10 +75,7 @@ def found_panel(answered: Answer, fields: Typed, typed: Typed, proved: Proved) -
     """Return the panel of a step that reads the chord, see ``got.got_panel``."""
     start, end = proved.start, proved.end
     drawn = _drawn(answered, proved, fields)
-    first, second = (
-        typed.get(f"f{number}", _read_before(fields.get(f"found-chord-{number}", ""), proved, fields))
-        for number in range(2)
-    )
+    first, second = (typed.get(f"f{number}", _read_before(number, proved, fields)) for number in range(2))
     readings = [
         _reading("f0", say("face_got.first", start=start, end=end), drawn, first, fields),
         _reading("f1", say("face_got.second", end=end), drawn, second, fields),
@@ -97,10 +95,11 @@ def found_panel(answered: Answer, fields: Typed, typed: Typed, proved: Proved) -
     return {"html": got_html(_fitted(panel, fields, found, proved))}
 
 
-def _read_before(text: str, proved: Proved, fields: Typed) -> str:
+def _read_before(number: int, proved: Proved, fields: Typed) -> str:
     """What was read when a chord was found, as text; the chord itself where that is what was read."""
+    text = fields.get(f"found-chord-{number}", "")
     if proved.whole or not text.strip():
-        return text
+        return _kept(fields, number)
     try:
         chord = read_length(text, unit_of(fields), "found").metres
     except BadJob:
@@ -111,19 +110,25 @@ def _read_before(text: str, proved: Proved, fields: Typed) -> str:
 def _chord(text: str, proved: Proved, fields: Typed) -> str:
     """The chord that follows from what was read, as text."""
     if proved.whole:
-        return text.strip()
-    return _text(proved.chord(read_length(text, unit_of(fields), "found").metres), fields)
+        return kept_text(text, "", fields)
+    return _text(proved.chord(read_length(text, unit_here(fields), "found").metres), fields)
 
 
 def _text(metres: float, fields: Typed) -> str:
     """A length as a field has it: by the tape's marks, or finer ones, where it stands on one."""
-    unit = unit_of(fields)
-    shown = make_tape(unit, fields.get("mark") or None).show_whole(metres)
+    tape = tape_here(fields)
+    shown = tape.show_whole(metres)
     try:
-        read = read_length(shown, unit, "found").metres
+        read = read_length(shown, tape.unit, "found").metres
     except BadJob:
         return f"{metres:.5f} m"
     return shown if abs(read - metres) < _SAME else f"{metres:.5f} m"
+
+
+def _kept(fields: Typed, number: int) -> str:
+    """What was found before: with its unit where the device shows another."""
+    text = fields.get(f"found-chord-{number}", "")
+    return text if unit_here(fields) == unit_of(fields) else spelled(text, "", unit_of(fields))
 
 
 def _with(
@@ -141,22 +146,21 @@ def _drawn(answered: Answer, proved: Proved, fields: Typed) -> str:
     drawn = answered["fit"]["drawn_shown"]
     if proved.whole:
         return drawn
-    unit = unit_of(fields)
-    read = (read_length(drawn, unit, "found").metres - proved.plus) / proved.times
-    return make_tape(unit, fields.get("mark") or None).show(read)
+    tape = tape_here(fields)
+    return tape.show((read_length(drawn, tape.unit, "found").metres - proved.plus) / proved.times)
 
 
 def _reading(name: str, label: str, asked: str, text: str, fields: Typed) -> Reading:
-    unit = unit_of(fields)
+    tape = tape_here(fields)
     if not text.strip():
         return Reading(name, label, asked, text)
     try:
-        by = read_length(text, unit, "found").metres - read_length(asked, unit, "found").metres
+        by = read_length(text, tape.unit, "found").metres - read_length(asked, tape.unit, "found").metres
     except BadJob as refusal:
         return Reading(name, label, asked, text, f"{refusal.wrong} {refusal.remedy}", wrong=True)
     if abs(by) <= _SAME:
         return Reading(name, label, asked, text)
-    by_shown = short(make_tape(unit, fields.get("mark") or None), abs(by))
+    by_shown = short(tape, abs(by))
     return Reading(name, label, asked, text, say("face_got.more" if by > 0 else "face_got.less", by=by_shown))
 
 
@@ -165,7 +169,7 @@ def _fitted(panel: Panel, fields: Typed, found: dict[str, str], proved: Proved) 
     plain = {name: text for name, text in fields.items() if not name.startswith("found-")}
     kept = {name: text for name, text in found.items() if text}
     try:
-        told = answering(job_of_fields(plain | kept))
+        told = answering_here(plain | kept)
         fit = told["fit"]
     except BadJob as refusal:
         return _with(panel, stops=(f"{refusal.wrong} {refusal.remedy}",))

@@ -9,6 +9,7 @@ from typing import NamedTuple
 from bowstring import BadJob, JobForm, answering
 from bowstring.construction import HELPERS
 from bowstring.job.link import read_link
+from bowstring.page.shown import shown_here
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 
@@ -58,7 +59,7 @@ def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[in
         before, now = read_link(fields["stood"]), read_link(link)
         if _said(before) == _said(now):
             return []
-        old = answering(before)
+        old = answering(before, shown=shown_here())
         stood = _standing(old)
     except BadJob:
         return []

@@ -146,7 +146,7 @@ class Told:
 
     def _square(self, moves: Sequence[Move]) -> CardRight | None:
         """How an offset is squared; nothing where all sides of its own triangle are taped."""
-        tape = self.layout.job.tape
+        tape = self.layout.job.shown
         square = next((self.squares[move.mark] for move in moves if move.mark in self.squares), None)
         if square is None:
             return None
@@ -182,7 +182,7 @@ def taped_otherwise(layout: Layout) -> tuple[str, str] | None:
     """Return the drawn chord and the taped one, as texts, where somebody taped another one than is drawn."""
     if layout.ground is None:
         return None
-    drawn, found = (layout.job.tape.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
+    drawn, found = (layout.job.shown.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
     return (drawn, found) if drawn != found else None
 
 

@@ -71,7 +71,7 @@ def _slip(layout: Layout, kind: str, mark: str, text: str, steps: Sequence[StepR
 
 
 def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], spread: Spread) -> SuspectRow:
-    tape = layout.job.tape
+    tape = layout.job.shown
     shown = tape.show(max(tape.round(one.far), tape.mark))
     end = one.mark in ("A", "B")
     step = next((row for row in steps if not row["level"] and "A" in (row["marks"] or ["A"])), None) if end else None
@@ -109,7 +109,7 @@ def _ways(layout: Layout, mark: str, shift: Point) -> list[tuple[float, str]]:
 
 def _stands_off(layout: Layout, one: Suspect, shown: str) -> str:
     """Where a stake stands, both ways where neither alone explains what was read."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     less, more = sorted(_ways(layout, one.mark, one.shift))
     if not tape.round(less[0]):
         return say("read.stake_off", stake=one.mark, shown=shown, way=more[1])
@@ -122,7 +122,7 @@ def _prove(layout: Layout, one: Suspect, step: StepRow | None, spread: Spread) -
     stake stands so: to be taped before anything is pulled."""
     if step is None:
         return ""
-    tape, at = layout.job.tape, layout.marks
+    own, at = layout.job.tape, layout.marks
     there = {**at, one.mark: at[one.mark].plus(one.shift)}
     pairs = [
         (row["from"], row["to"], row["shown"])
@@ -132,7 +132,7 @@ def _prove(layout: Layout, one: Suspect, step: StepRow | None, spread: Spread) -
     found = []
     for start, end, shown in dict.fromkeys(pairs):
         changes = abs(distance(there[start], there[end]) - distance(at[start], at[end]))
-        limit = max(tape.down(expected_between(start, end, at, spread)), tape.mark)
+        limit = max(own.down(expected_between(start, end, at, spread)), own.mark)
         if changes > limit:
             found.append((changes / limit, start, end, shown))
     told = [_told_pair(start, end, shown) for _times, start, end, shown in sorted(found, key=lambda row: -row[0])][:2]
@@ -147,12 +147,12 @@ def _told_pair(start: str, end: str, shown: str) -> str:
 
 def _prove_ends(layout: Layout, one: Suspect, spread: Spread) -> str:
     """A to B, where that would read otherwise."""
-    tape, at = layout.job.tape, layout.marks
+    own, at = layout.job.tape, layout.marks
     there = {**at, one.mark: at[one.mark].plus(one.shift)}
     changes = abs(distance(there["A"], there["B"]) - layout.staked.chord)
-    if changes <= max(tape.down(expected_between("A", "B", at, spread)), tape.mark):
+    if changes <= max(own.down(expected_between("A", "B", at, spread)), own.mark):
         return ""
-    return say("read.prove_ends", shown=tape.show(layout.staked.chord))
+    return say("read.prove_ends", shown=layout.job.shown.show(layout.staked.chord))
 
 
 def _step_of(mark: str, steps: Sequence[StepRow]) -> StepRow | None:

@@ -237,7 +237,7 @@ MESSAGES = {
     "paper.checks": "~Revisiones~: medidas que ningún paso usó",
     "paper.must_read": "debe dar",
     "paper.may_be_out": "puede fallar por",
-    "paper.you_read": "le dio",
+    "paper.you_read": "su lectura",
     "paper.in": "dentro",
     "paper.check.alternate": "~Hilo~ {string}: ~punto medio~ a {stake}",
     "paper.check.alternate_inside": "~Hilo~ {string}: ~punto medio~ a {stake}, ADENTRO del ~hilo~",
@@ -285,8 +285,7 @@ MESSAGES = {
         "Mandan el ~plano~, las especificaciones, el código local y el ingeniero a cargo, no esta hoja."
     ),  # from memory
     "paper.safe_services": (
-        "Servicios localizados y marcados antes de clavar cualquier ~estaca~ o ~estaca de acero~ (EE. UU.: llame al "
-        "811)."
+        "Servicios localizados y marcados antes de clavar nada, ni siquiera ~estacas de acero~ (EE. UU.: llame al 811)."
     ),
     "paper.safe_caps": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "paper.safe_board": (
@@ -298,7 +297,8 @@ MESSAGES = {
         "lado: {hand}."
     ),
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",
-    "paper.link": "Este trabajo:",
+    "paper.scan": "Escanee el código para abrir este trabajo:",
+    "paper.no_code": "Este trabajo, demasiado largo para un código:",
     "paper.notes": "Notas",
     "paper.by": "trazó (iniciales)",
     "paper.checked": "revisó (iniciales)",
@@ -306,7 +306,7 @@ MESSAGES = {
     "paper.tape": "~cinta~ usada, su largo",
     # the terminal
     "paper.all": (
-        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, errores, posiciones."
+        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, equivocaciones, posiciones."
     ),
     "paper.first_title": "Primero",
     "paper.stakes_title": "~Estacas~, en orden",

@@ -23,8 +23,8 @@ MESSAGES = {
     "card.from_corner": "Desde P mida hacia atrás, hacia S y T. Ponga {start} y {end}.",
     "card.offset_away": "Prolongue la línea de {other} a {start} más allá de {start}. Ponga {end}.",
     "card.offset_toward": "Desde {start} mida hacia {other}. Ponga {end}.",
-    "card.offset_square_out": "En {start}, ~a escuadra~, alejándose del ~centro~ de la curva, ponga {end}.",
-    "card.offset_square_in": "En {start}, ~a escuadra~, hacia el ~centro~ de la curva, ponga {end}.",
+    "card.offset_square_out": "En {start}, ~a escuadra~ de la recta, alejándose del ~centro~, ponga {end}.",
+    "card.offset_square_in": "En {start}, ~a escuadra~ de la recta, hacia el ~centro~, ponga {end}.",
     "card.offset_away_off": (
         "Prolongue la línea {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, ponga {end}."
     ),
@@ -35,8 +35,8 @@ MESSAGES = {
     "card.no_string": "En {start}, mirando a {end}: la curva queda a la {curve}.",
     "card.ends_taped": "Mida {start}-{end} ~a nivel~. En {start}, mirando a {end}: curva a la {curve}.",
     "card.string_taped": "Tienda el ~hilo~ {start}-{end}, mídalo ~a nivel~. Mirando a {end}: curva a la {curve}.",
-    "card.stake": "Tienda el ~hilo~ {start}-{end}. De su mitad, ~a escuadra~ a la {hand}. Clave {stake}.",
-    "card.stake_back": "Tienda el ~hilo~ {start}-{end}. De su mitad, ~a escuadra~ a la {hand}. Clave {stake}.",
+    "card.stake": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
+    "card.stake_back": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_got": "{stake} está donde usted la midió. Los siguientes números parten de ahí.",
     "card.stands": "{stake} está donde usted la midió. Los siguientes números parten de ahí.",
     "card.stake_got_alone": "{stake} está donde usted la midió. Ningún otro número cambia.",
@@ -50,10 +50,10 @@ MESSAGES = {
     ),
     "card.centre_behind": "Mirando de {start} a {end}, cruce dos ~cintas~ a la {hand}. Clave {peg}.",
     "card.centre_half": "Tienda el ~hilo~ {start}-{end}. Clave {peg}, el ~centro~, en su ~punto medio~.",
-    "card.centre_near": "Tienda el ~hilo~ {start}-{end}. De su mitad, ~a escuadra~ a la {hand}. Clave {peg}.",
+    "card.centre_near": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {peg}.",
     "card.swing": "Enganche la ~cinta~ en {start}. Mirando a {other}, gire a la {hand}. Clave {stake}.",
     "card.string_and_middle": (
-        "Tienda ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}. Marque mitad; cero ahí."
+        "Tienda ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}. Marque ~punto medio~ (cero)."
     ),
     "card.string_middle": "Marque el ~punto medio~ del ~hilo~ {start}-{end}. Ahí va el cero de la ~cinta~.",
     "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
@@ -110,7 +110,7 @@ MESSAGES = {
     "card.label.between": "de {from} a {to}",
     "card.label.must_read": "de {from} a {to} debe dar",
     "card.label.taped": "{from} a {to}, como usted lo midió",
-    "card.label.half": "~punto medio~ del ~hilo~, desde {start} o {end}",
+    "card.label.half": "~punto medio~, desde {start} o {end}",
     "card.label.off": "~a escuadra~ a la {hand}, mirando a {last}",
     "card.label.off_b": "~a escuadra~ a la {hand}, mirando a B",
     "card.label.off_got": "como la midió, a la {hand}",
@@ -143,9 +143,9 @@ MESSAGES = {
     "card.label.tape_line": "mida sobre esa línea, desde {start}",
     "card.label.onto": "desde {other} hasta esa línea",
     "card.label.overrun": "más allá de cada extremo, en línea recta",
-    "card.right.short_chords": "Queda ~a escuadra~ cuando las dos ~cuerdas cortas~ dan igual.",
-    "card.right.offset_again": "Mida otra vez la ~distancia a escuadra~.",
-    "card.right.both_read": "Queda ~a escuadra~ cuando los dos extremos dan igual.",
+    "card.right.short_chords": "~A escuadra~ si las ~cuerdas cortas~ dan igual.",
+    "card.right.offset_again": "Mida ~a escuadra~ otra vez.",
+    "card.right.both_read": "~A escuadra~ si los dos extremos dan igual.",
     "card.right.tapes": "Las dos ~cintas~ rectas y tirantes.",
     "card.right.must_read": "De {from} a {to} debe dar",
     "card.right.pulls": "Todas las tiradas sumadas",
@@ -155,7 +155,7 @@ MESSAGES = {
     "card.right.square": (
         "Para escuadrar: {along} hacia {toward}, {out} hacia afuera; el lado largo debe dar {across}."
     ),
-    "card.right.blade": "Cuádrela con una ~escuadra de carpintero~ de {blade}.",
+    "card.right.blade": "Escuádrela con una ~escuadra de carpintero~ de {blade}.",
     "card.right.diagonals": "A a {end} y B a {start} deben dar igual.",
     "card.right.square_again": "¿Da otra medida? Ponga otra vez ~a escuadra~ los dos extremos.",
     "card.right.twice": "Saque cada esquina ~a escuadra~ dos veces.",
@@ -165,7 +165,7 @@ MESSAGES = {
     "card.note.days": "Espere las marcas en el suelo: unos días hábiles.",
     "card.note.taped": "~Plano~: {drawn}. Usted midió {found}.",
     "card.note.landmark": "{end}: {landmark}",
-    "card.note.cap": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
+    "card.note.cap": "~Tapón~ en cada ~estaca de acero~.",
     "card.note.careful": "CUIDADO: este ~hilo~ queda por fuera del ~arco~.",  # from memory
     "card.note.wind": "El viento lo comba: alinéelo con ~estacas de acero~.",
     "way_out.hand": "Nadie ha dicho de qué lado queda la curva.",
