@@ -84,6 +84,8 @@ def test_a_panel_or_a_card_that_cant_be_made_leaves_the_stakes_at_work(open_page
     for number in (1, 2):
         expect(card).to_have_attribute("data-card", str(number))
         page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "3")
+    wait_for(page, "computed")
     page.locator("#stakes [data-do=back]").click()
     expect(card).to_have_attribute("data-card", "2")
     wait_for(page, "computed")
