@@ -151,6 +151,7 @@ const asked = asking({
     delete root.dataset.stale;
     root.dataset.sheet = "refused";
     trouble("fault", told);
+    look.failed();
   },
 });
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 from math import cos, radians, sin
 
 from bowstring.wall.board import LEFT, NAME, RIGHT, Board, Sheet, width_of
+from bowstring.wall.hand_sum import bow_sum
 from bowstring.wall.job_ends import bent_note
-from bowstring.wall.shape import Frame, Given, arc_of, outline, plain
+from bowstring.wall.shape import Frame, Given, arc_of, outline
 from bowstring.words import say
 
 _CENTER, _RADIUS = (970.0, 436.0), 248.0
@@ -16,9 +17,7 @@ _BENT = (0.2, 1.0)
 
 def bow_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     """The bow at the left; at the right its whole circle, with what two lines that cross tell."""
-    rest = given.half * given.half / given.sagitta
-    half, out, down = (plain(given.decimal(one, 2)) for one in (given.half, given.sagitta, rest))
-    radius = plain(given.decimal(given.arc.radius, 2))
+    half, out, _square, down, radius = bow_sum(given)
     board = Board(id, say("lesson.1.told", radius=given.show(given.arc.radius)), kick)
     board.head(say("lesson.1.question"))
     _bow(board)

@@ -7,9 +7,9 @@ from math import degrees, hypot
 
 from bowstring.wall.bend import miss_at
 from bowstring.wall.errors import moved
-from bowstring.wall.hand_sum import hand_sum, next_sagitta
+from bowstring.wall.hand_sum import bow_sum, hand_sum, next_sagitta
 from bowstring.wall.parabola import Gap
-from bowstring.wall.shape import Given, plain, share
+from bowstring.wall.shape import Given, share
 from bowstring.wall.triangles import FAR, FEET, METRES, SLIP, lean
 from bowstring.words import say
 
@@ -27,12 +27,10 @@ def lines_of(lesson: int, given: Given) -> list[str]:
 
 
 def _bow(given: Given) -> Iterator[str]:
-    half, out = plain(given.decimal(given.half, 2)), plain(given.decimal(given.sagitta, 2))
-    square = (given.half / given.size) ** 2
-    rest, radius = (plain(given.decimal(one, 2)) for one in (given.half**2 / given.sagitta, given.arc.radius))
+    half, out, square, rest, radius = bow_sum(given)
     yield say("handout.1.parts", arc=_blank(say("handout.1.arc")), chord=_blank(say("handout.1.chord")))
-    yield say("handout.1.product", half=half, square=_blank(plain(f"{square:.2f}")))
-    yield say("handout.1.rest", square=_blank(plain(f"{square:.2f}")), out=out, rest=_blank(rest))
+    yield say("handout.1.product", half=half, square=_blank(square))
+    yield say("handout.1.rest", square=_blank(square), out=out, rest=_blank(rest))
     yield say("handout.1.radius", rest=_blank(rest), out=out, radius=_blank(radius), unit=given.unit_word)
 
 

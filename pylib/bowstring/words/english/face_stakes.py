@@ -33,6 +33,8 @@ MESSAGES = {
     "card.stake_back": "String {start} to {end}. From its midpoint, square off to the {hand}. Drive {stake}.",
     "card.stake_got": "{stake} is where you measured it. The next numbers start from there.",
     "card.stands": "{stake} is where you measured it. The next numbers start from there.",
+    "card.stake_got_alone": "{stake} is where you measured it. No other number changes.",
+    "card.stands_alone": "{stake} is where you measured it. No other number changes.",
     "card.stands_helper": "It is where you measured it. The next numbers start from there.",
     "card.parallel_stood": "String {start} to {end} and tape it. The next numbers allow for its pins.",
     "card.parallel_stood_strung": "String {start} to {end}. The next numbers allow for where its pins are.",

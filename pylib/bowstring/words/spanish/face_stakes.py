@@ -39,6 +39,8 @@ MESSAGES = {
     "card.stake_back": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_got": "{stake} está donde usted la midió. Los siguientes números parten de ahí.",
     "card.stands": "{stake} está donde usted la midió. Los siguientes números parten de ahí.",
+    "card.stake_got_alone": "{stake} está donde usted la midió. Ningún otro número cambia.",
+    "card.stands_alone": "{stake} está donde usted la midió. Ningún otro número cambia.",
     "card.stands_helper": "Está donde usted midió. Los siguientes números parten de ahí.",
     "card.parallel_stood": (
         "Tienda el ~hilo~ {start}-{end} y mídalo. Los siguientes números consideran sus ~estacas de acero~."
