@@ -29,6 +29,7 @@ FAIL = "window.failing = true"
 LINK = write_link({"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}})
 CALL = re.compile(r"""(?:ask|asked|giveFile|openText)\("([a-z_]+)"|\bcall: "([a-z_]+)\"""")
 LATER = {"numbers_later", "face", "link", "warm"}
+ELSEWHERE = {"spelled"}  # by a device that shows another unit than the job's
 
 
 def calls_of_the_page() -> set[str]:
@@ -72,9 +73,8 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     page.evaluate("window.failing = false; window.failingCall = 'fold'")
     look_at(page, "why")
     wait_for(page, "computed")
-    heads = page.locator(
-        "#why [data-fold] > summary", has_text=failed
-    )  # conclusions that come one by one: none vanishes
+    # Conclusions come one by one: one that doesn't come says so, and doesn't vanish.
+    heads = page.locator("#why [data-fold] > summary", has_text=failed)
     expect(heads.first).to_have_text(f"{say('page.desk_ask_failed')} {failed}")
     page.evaluate("window.failingCall = ''")
     page.evaluate(FAIL)
@@ -123,7 +123,7 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     expect(page.locator("#trouble")).to_contain_text(say("page.trouble_fault"))
     expect(page.locator("#trouble code")).to_have_text(failed)
     left = calls_of_the_page() - set(page.evaluate("window.asked"))
-    assert left <= LATER, "asked only when an earlier one is answered"
+    assert left <= LATER | ELSEWHERE, "asked only when an earlier one is answered"
     page.evaluate("window.failing = false")
     type_in(page, "arc-chord", "41 ft")
     wait_for(page, "computed")
