@@ -148,6 +148,7 @@ const asked = asking({
   first: settle,
   fault(told) {
     settle();
+    if (dead) return; // what is wrong is told already
     delete root.dataset.stale;
     root.dataset.sheet = "refused";
     trouble("fault", told);
