@@ -67,6 +67,7 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     open_desk(page)
     page.click("[data-hand=files]")
     expect(page.locator("[data-file=people]")).to_be_visible()
+    wait_for(page, "computed")  # a face that fails to come up closes the panel over it
     page.evaluate(FAIL)
     page.click("[data-file=people]")
     expect(wrong).to_have_text(f"{say('page.desk_ask_failed')} {failed}")
