@@ -46,7 +46,14 @@ globalThis.bowstringWall = function wall({ ask: askPage, starting, note, leave, 
   const own = ownNumbers({ stage, ask: askPage, keep, made, changed: () => again() });
   const bend = bending({ stage, ask });
   const paper = handingOut({ ask });
-  const list = listing({ stage, ask, open: (number) => go(number, 0), print: paper.print, made, acts: { numbers: () => own.show(), full_screen: full, to_job: leave } });
+  const list = listing({
+    stage,
+    ask,
+    open: (number) => go(number, 0),
+    print: paper.print,
+    made,
+    acts: { numbers: () => own.show(), full_screen: full, to_job: leave },
+  });
 
   const counts = () => shown.sheets.map(({ strokes }) => strokes.length);
   const whole = () => counts().reduce((sum, one) => sum + one, 0);

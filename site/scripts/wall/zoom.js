@@ -11,6 +11,10 @@ export function zoomed({ picture, sheets, before, index }) {
   const [scale, x, y] = into ? zoom : [1 / zoom[0], -zoom[1] / zoom[0], -zoom[2] / zoom[0]];
   for (const part of picture.querySelectorAll("g:not(.off):not([data-head]) > *")) {
     const title = part.parentElement.dataset.s === "0" && part.matches("text, .w-box");
-    if (!title) part.animate([{ transform: `translate(${x}px, ${y}px) scale(${scale})` }, { transform: "none" }], { duration: LASTS, easing: "ease-in-out" });
+    if (!title)
+      part.animate([{ transform: `translate(${x}px, ${y}px) scale(${scale})` }, { transform: "none" }], {
+        duration: LASTS,
+        easing: "ease-in-out",
+      });
   }
 }
