@@ -182,7 +182,7 @@ def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
     what, small = name_of(row)
     verdict = read["verdict"] if read else ""
     kind = "out" if verdict in OUT else verdict
-    limit = say("face_checks.plus_minus", limit=row["expected_shown"])
+    limit = say("face_checks.plus_minus", limit=row["limit_shown"])
     if not row["judges"]:
         limit = f"{limit} {say('face_checks.little')}"
     inputs = list(_inputs(row, number, read, count, what))

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from bowstring.analysis.limits import Judged, judged
+from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.report.checks import limit_shown
+from bowstring.report.checks import judged_checks, limit_shown
 from bowstring.report.forms.read import ReadPart, ReadRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import told_slip
@@ -25,8 +25,7 @@ OUT = ("again", "out", "differ")
 def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> ReadPart:
     """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read."""
     assert own.accuracy is not None
-    found = judged(layout.checks, own.accuracy.spread, layout.job.tolerance, layout.job.tape.mark)
-    checks = {one.check.key: one for one in found if one.shows}
+    checks = {one.check.key: one for one in judged_checks(layout, own.accuracy.spread) if one.shows}
     typed: dict[str, list[object]] = {}
     for row in kept.read:
         if str(row.value).strip():
@@ -38,6 +37,8 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     differ = any(row["verdict"] == "differ" for row in outs)
     twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
     suspects = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else []
+    if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
+        rows = [_row(tape, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
         "by": kept.by,
         "date": kept.date,
@@ -62,8 +63,8 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 
-def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
-    limit = max(tape.down(one.expected), tape.mark)
+def _row(tape: Tape, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+    limit = max(tape.down(one.limit), tape.mark)
     lengths: list[float] = []
     must = tape.show(one.check.distance)
     meant = [as_shown(value, must, tape.unit) if isinstance(value, str) else value for value in values]
@@ -79,6 +80,7 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
     verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
     counts = None if verdict == "unread" else _counting(overs, limit, verdict)
     over = None if counts is None else overs[counts]
+    slip = _slip(tape, one, lengths[-1]) if hint and lengths else []
     left_out = [length for length, one_over in zip(lengths, overs, strict=True) if not _is_in(one_over, limit)]
     return {
         "check": one.check.key,
@@ -89,9 +91,11 @@ def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
         "over_shown": None if over is None else _size(tape, over),
         "counts": counts,
         "limit": limit,
-        "limit_shown": limit_shown(tape, one.expected),
+        "limit_shown": limit_shown(tape, one.limit),
         "verdict": verdict,
-        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out),
+        "text": _told(
+            tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out, slip
+        ),
         "wrong": wrong,
     }
 
@@ -132,13 +136,13 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 def _told(
     tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
-    left_out: list[float],
+    left_out: list[float], slip: list[str],
 ) -> str:  # fmt: skip
     if verdict == "unread" or over is None:
         return say("read.unread")
     if verdict == "differ":
         return _disagree(tape, lengths)
-    limit = limit_shown(tape, one.expected)
+    limit = limit_shown(tape, one.limit)
     if abs(over) <= tape.mark / 1000:
         size = say("read.right_on")
     else:
@@ -149,7 +153,7 @@ def _told(
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
     if verdict != "in":
-        told += _slip(tape, one, lengths[-1])
+        told += slip
     # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
     shown = tape.show_whole(lengths[-1])
     bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
