@@ -45,22 +45,30 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
 
   let again = 0; // the card that the checks sent back to, a stake to be set again, as long as nobody looks at anything else
   let suspect = null; // that stake, and the checks that touch it
-  // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
+  let later = []; // the cards of what was set from it: it stood wrong, too, so they come again before the checks
+  // The next card; from one that the checks asked for on to those after it and back to them, from the last one to the
+  // face that it names.
   function onward(from, face = "") {
-    const to = from === again ? "checks" : face;
-    again = 0;
+    const healing = from === again;
+    const [next = 0, ...rest] = healing ? later : [];
+    again = next;
+    later = rest;
+    if (next) return place.go({ face: "stakes", card: next });
+    const to = healing ? "checks" : face;
     place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
   }
 
   // What was read before the stake was set again says nothing of where it stands now.
   const setAnew = (card) => (card === again && suspect ? cleared(suspect) : {});
+  const hanging = (card) => (card === again ? later : []);
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
-    go({ step, stake, checks }) {
+    go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);
+      later = then ? JSON.parse(then) : [];
       suspect = checks === undefined ? null : { stake, checks: JSON.parse(checks) };
       place.go({ face: "stakes", card: Number(step) });
     },
@@ -68,7 +76,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     done({ face }) {
       const one = standing();
       if (!one) return;
-      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) });
+      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) }, hanging(one));
       onward(one, face);
     },
     back() {

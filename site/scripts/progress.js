@@ -14,10 +14,11 @@ export function progress({ touched, undo, words, restore }) {
 
   return {
     done,
-    // `fixed`: what is settled as long as no stake stands: the method, and what the stakes will stand on.
-    stands(card, fixed = {}) {
+    // `fixed`: what is settled as long as no stake stands: the method, and what the stakes will stand on; `hanging`: the
+    // cards of what was set from a stake that is set again: that doesn't stand any more.
+    stands(card, fixed = {}, hanging = []) {
       const before = typed();
-      write([...done(), card], fixed);
+      write([...done().filter((one) => !hanging.includes(one)), card], fixed);
       undo.offer(words.undo.done, () => restore(before));
     },
     // Something else was got at a card: those after it have other numbers from now on, and don't stand any more.

@@ -29,6 +29,7 @@ WIDTH, HEIGHT = 300.0, 330.0
 
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
+_SAME_SCALE = 0.9  # of the scale: so much smaller may the rest be drawn for the centre to be seen
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -82,6 +83,7 @@ def _site(answer: Answer) -> Site:
         ys.append(mark["y"])
     size = max(2 * bulge, rise)
     ys.append(-_BEHIND * size)  # zoomed to the work: its centre is seen where it lies within
+    ys.append(_lowest(xs, ys, rise - radius))
     centre = rise - radius >= min(ys)
     margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
     left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin
@@ -90,6 +92,19 @@ def _site(answer: Answer) -> Site:
     paper = Paper(scale, 1, up, radius, half, chord, rise)
     (x, y), (x2, y2) = paper.point(left, low), paper.point(right, high)
     return Site(paper, Box(x, min(y, y2), x2, max(y, y2)), centre)
+
+
+def _lowest(xs: Sequence[float], ys: Sequence[float], centre: float) -> float:
+    """The centre's height, where the drawing has room left for it at the scale that the rest is drawn at."""
+    wide, high, low = max(xs) - min(xs), max(ys), min(ys)
+    if centre >= low:
+        return low
+
+    def scale(lowest: float) -> float:
+        margin = _MARGIN * max(wide, high - lowest)
+        return min(WIDTH / (wide + 2 * margin), HEIGHT / (high - lowest + 2 * margin))
+
+    return centre if scale(centre) >= _SAME_SCALE * scale(low) else low
 
 
 def _description(answer: Answer, site: Site) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Mapping
 from html import escape
 
 from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
@@ -25,10 +25,20 @@ def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callabl
         return made | got_panel(answered, asked, card) | {"fixed": _fixed(answered, done, link)}
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
-    made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
+    anew = _anew(answered, asked["fields"], card)
+    made |= {"html": stakes_html(answered, card, done, anew), "say": _spoken(answered, card)}
     if not answered["stops"]:
         made["fixed"] = _fixed(answered, done, link)
     return made
+
+
+def _anew(answered: Answer, fields: Mapping[str, str], card: int) -> dict[str, str]:
+    """The fields that take back what somebody else got at a card, in a job that is as it came by a link."""
+    if not fields.get("received") or not answered["got"]:
+        return {}
+    from bowstring.page.got import taken_back
+
+    return taken_back(answered, fields, card)
 
 
 def _standing(answered: Answer, done: Collection[int]) -> bool:

@@ -8,10 +8,10 @@ from typing import Any
 
 import pytest
 
-from card_crews import Planted, driven, found, read
 from bowstring.geometry.plane import unit_vector
 from bowstring.report.work import Work
 from helping import SAID
+from unit.analysis.card_crews import Planted, driven, found, read
 
 FEET: dict[str, Any] = {**SAID, "arc": {"chord": "44 ft", "sagitta": "6' 3\""}, "tolerance": "1/4 in", "levels": 4}
 METRES: dict[str, Any] = {**SAID, "unit": "m", "arc": {"chord": "17.3", "sagitta": "2.15"}, "tolerance": "10 mm"}
@@ -31,7 +31,7 @@ CASES = [("feet", "halving"), ("metres", "halving"), ("feet", "ordinates"), ("me
 def test_of_stakes_set_by_their_cards_at_most_one_row_in_twenty_reads_out(job: str, method: str) -> None:
     work, chance = laid(job, method), Random(f"{job} {method}")
     rows = [one.out for _crew in range(CREWS) for one in read(work, driven(work, chance), chance)]
-    assert len(rows) >= 200 and sum(rows) <= 0.05 * len(rows)
+    assert len(rows) >= 200 and sum(rows) <= 0.05 * len(rows), sum(rows) / len(rows)
 
 
 @pytest.mark.parametrize(("job", "method"), CASES)
@@ -56,11 +56,11 @@ def test_a_slip_of_three_limits_is_named(job: str, method: str, carried: bool) -
     """In nine of ten: first, or beside what can't be told from it."""
     work, chance = laid(job, method), Random(f"{job} {method} {carried}")
     names = [stake.name for stake in work.layout.stakes if stake.level]
-    limits = {one.check: one.limit for one in read(work, work.layout.marks, NoChance())}
+    limits = [(one.check.follows, one.limit) for one in read(work, work.layout.marks, NoChance())]
     named = first = 0
     for _trial in range(SLIPS):
         mark = chance.choice(names)
-        far = LIMITS * max(limit for check, limit in limits.items() if mark in check.follows) * chance.choice((-1, 1))
+        far = LIMITS * max(limit for follows, limit in limits if mark in follows) * chance.choice((-1, 1))
         out = unit_vector(work.layout.staked.centre, work.layout.marks[mark])
         slip = Planted(mark, out.plus(out, far - 1), carried)
         told = [one.mark for one in found(work, read(work, driven(work, chance, slip), chance))]

@@ -104,8 +104,8 @@ def test_what_was_typed_stands_in_its_input_and_in_or_out_is_a_word_and_a_sign()
         "R3-R4-Q2": "",
     }
     said = {row.get("data-check"): text_of(row) for row in html.iter("li")}
-    assert 'OUT. 7/16" over. 3/16" allowed.' in said["Q1-B"] and "✕" in said["Q1-B"]
-    assert 'IN. 1/16" over. 3/16" allowed.' in said["A-Q2"] and "✓" in said["A-Q2"]
+    assert 'OUT. 7/16" over. 1/4" allowed.' in said["Q1-B"] and "✕" in said["Q1-B"]
+    assert 'IN. 1/16" over. 1/4" allowed.' in said["A-Q2"] and "✓" in said["A-Q2"]
 
 
 def test_a_text_that_is_no_length_is_told_at_its_row() -> None:

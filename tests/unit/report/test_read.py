@@ -89,7 +89,10 @@ def test_the_smallest_move_that_explains_every_reading_is_named_and_what_would_r
     (one,) = part["suspects"]
     assert part["text"] == "One thing explains every reading:"
     assert one["mark"] == "R3" and 0.37 * INCH < one["far"] < 0.51 * INCH and "too far outside" in one["text"]
-    assert one["prove"] == 'Before you pull the stake, tape the square-off to R3: it should be 1-7/8". If it reads about 2-3/8", that\'s the slip.'
+    assert (
+        one["prove"] == 'Before you pull the stake, tape the square-off to R3: it should be 1-7/8". '
+        "If it reads about 2-3/8\", that's the slip."
+    )
 
 
 def test_where_no_one_stake_explains_every_reading_it_says_so() -> None:

@@ -83,7 +83,7 @@ MESSAGES = {
         "C, the centre: from the string's midpoint, {m0}, square off {m1} towards the curve ({hand}). C to "
         "{start} and C to {end} must each read {m2}."
     ),
-    "paper.how.tangent_offset": "Mark along the tangent. There square off towards the chord.",
+    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off towards the chord.",
     "paper.hubs": "Read each nail once more. If it's off, move the nail, not the peg.",
     "paper.built_grade": "level",
     "paper.stick": "Storey rod: mark a lath, all from one end",

@@ -73,6 +73,7 @@ MESSAGES = {
     "face_checks.set_again": "Set {stake} again: step {step}",
     "face_checks.set_all": "Set the stakes again from step {step}",
     "face_checks.go_ends": "Set the ends again: step {step}",
+    "face_checks.to_card": "Go to {stake}: step {step}",
     "face_checks.then": "Then reset what was set from it: {stakes}.",
     "face_checks.then_many": "Then reset the {count} stakes that were set from it.",
     "face_checks.anew": "{stake} was set again. Its readings are cleared. Tape those again.",

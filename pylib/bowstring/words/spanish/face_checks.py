@@ -75,6 +75,7 @@ MESSAGES = {
     "face_checks.set_again": "Ponga {stake} otra vez: paso {step}",
     "face_checks.set_all": "Ponga las ~estacas~ otra vez desde el paso {step}",
     "face_checks.go_ends": "Ponga los extremos otra vez: paso {step}",
+    "face_checks.to_card": "Ir a {stake}: paso {step}",
     "face_checks.then": "Luego ponga otra vez lo que se puso a partir de ahí: {stakes}.",
     "face_checks.then_many": "Luego ponga otra vez las {count} ~estacas~ que se pusieron a partir de ahí.",
     "face_checks.anew": "{stake} se puso otra vez. Sus lecturas se borraron. Mídalas otra vez.",
