@@ -28,9 +28,10 @@ ENDS_STAND = 8.0
 AS_LIKELY = 6.0
 """Guesses nearer than this to the best one (in twice a logarithm, some 20 times) can't be told from it."""
 
-WITHIN, NEARLY = 1 + 1e-9, 1.3
+WITHIN, NEARLY = 1 + 1e-9, 1.55
 """A guess explains a check when what it leaves of the reading is within its limit, as of one that is in; within so many
-limits it is held against the others: a reading that is out by chance clears nobody."""
+limits, a mark past one of two or three marks, it is held against the others: a reading that is out by chance clears
+nobody."""
 
 PRESSED, HARDER = 12, 1.5
 """How often a fit that nearly explains is held closer to the readings that it leaves out, and by how much each time."""
@@ -74,7 +75,7 @@ class Taped:
 
     @property
     def out(self) -> bool:
-        return abs(self.out_by) > self.limit
+        return abs(self.out_by) > WITHIN * self.limit
 
     def left(self, at: Mapping[str, Point]) -> float:
         """Return metres left of the reading where all marks stand, but for the cards' rounding, as in ``at``."""

@@ -175,7 +175,7 @@ def _card_of(answer: Answer, one: SuspectRow) -> int | None:
 
 
 def hanging_cards(answer: Answer, one: SuspectRow) -> list[int]:
-    """Return the cards that are done again after a suspect's own: what was set from where it stood stands wrong, too."""
+    """Return the cards that come again after a suspect's own: what was set from it stands wrong, too."""
     first = _card_of(answer, one) or 0
     again = set(one["again"])
     return [

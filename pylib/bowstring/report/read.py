@@ -9,7 +9,7 @@ from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.checks import judged_checks, limit_shown
-from bowstring.report.forms.read import ReadPart, ReadRow
+from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
@@ -36,7 +36,8 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
     differ = any(row["verdict"] == "differ" for row in outs)
     twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
-    suspects = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else []
+    told: list[SuspectRow] = []
+    suspects, every = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else (told, True)
     if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
         rows = [_row(tape, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
@@ -48,18 +49,20 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
-        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects)),
+        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every),
         "lost": [key for key in typed if key not in checks],
     }
 
 
-def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
+def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
     if not outs:
         return ""
     if not twice:
         return say("read.again")
     if not suspects:
         return say("read.no_single")
+    if suspects == 1 and not every:
+        return say("read.found_nearly")
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 

@@ -23,8 +23,9 @@ MOST_SHOWN = 3
 
 def told_suspects(
     layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow], spread: Spread
-) -> list[SuspectRow]:
-    """Return what explains every reading, the likeliest first; ``spread``: how the layout's marks scatter."""
+) -> tuple[list[SuspectRow], bool]:
+    """Return what explains the readings, the likeliest first, and whether it explains every one; ``spread``: how the
+    layout's marks scatter."""
     taped = [_taped(checks[row["check"]], row["over"], row["limit"]) for row in rows if row["over"] is not None]
     slips = known_slips(layout)
     burned = sum(mistake.kind == "burned_foot" for mistake, _text in slips)
@@ -44,7 +45,7 @@ def told_suspects(
             told.append(_slip(layout, mistake.kind, mistake.mark, text, steps))
         else:
             told.append(_stake(layout, one, steps, _Read(taped, spread)))
-    return told
+    return told, all(one.explains for one in found)
 
 
 def _taped(one: Judged, over: float, limit: float) -> Taped:

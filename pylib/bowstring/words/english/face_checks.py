@@ -3,6 +3,7 @@
 MESSAGES = {
     "read.again": "Tape it again before you move anything.",
     "read.found": "One thing explains every reading:",
+    "read.found_nearly": "One thing explains nearly every reading:",
     "read.found_two": "Either one explains every reading:",
     "read.found_many": "Several things explain these readings. Tape the other checks to tell which.",
     "read.no_single": "No one stake explains these: tape them again, and A to B.",

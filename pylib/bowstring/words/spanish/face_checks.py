@@ -5,6 +5,7 @@
 MESSAGES = {
     "read.again": "Mídalo otra vez antes de mover nada.",
     "read.found": "Una sola cosa explica todas las lecturas:",
+    "read.found_nearly": "Una sola cosa explica casi todas las lecturas:",
     "read.found_two": "Cualquiera de las dos explica todas las lecturas:",
     "read.found_many": "Varias cosas explican estas lecturas. Mida las otras ~revisiones~ para saber cuál es.",
     "read.no_single": "Ninguna ~estaca~ sola explica estas: mídalas otra vez, y también A a B.",

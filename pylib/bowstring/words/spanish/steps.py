@@ -79,7 +79,8 @@ MESSAGES = {
     ),
     "step.have_corner": (
         "Busque la esquina P, el PI, donde se cruzan las dos rectas. Marque S sobre la recta del lado de "
-        "A{first_landmark} y T sobre la recta del lado de B{second_landmark}. Ponga cada una al menos {back} atrás de P."
+        "A{first_landmark} y T sobre la recta del lado de B{second_landmark}. Ponga cada una al menos {back} "
+        "atrás de P."
     ),
     "step.corner_hand": (
         "Párese en {start}, mirando a {end}: P debe quedar a la {hand}, del lado de la curva; si no, pare."
