@@ -10,7 +10,7 @@ from bowstring.analysis.limits import expected_between
 from bowstring.analysis.slips import wrong_lengths
 from bowstring.analysis.spread import Spread
 from bowstring.analysis.suspects import NEARLY, Suspect, Taped, carried, leaves
-from bowstring.construction import HELPERS, Along, CrossTapes, Marks, SquareOff, Step, exact
+from bowstring.construction import HELPERS, Along, CrossTapes, Marks, Number, SquareOff, Step, exact
 from bowstring.geometry.plane import Point, distance, left_of, unit_vector
 from bowstring.layout.got import step_of
 from bowstring.layout.layout import Layout
@@ -22,10 +22,12 @@ SAME = 1e-9
 
 @dataclass(frozen=True)
 class Told:
-    """What is told of a suspect: the side that it stands on by mistake, if it does, and what to tape of it."""
+    """What is told of a suspect: the side that it stands on by mistake, if it does, what to tape of it, and how far
+    off the slip that is named puts it."""
 
     side: str = ""
     prove: str = ""
+    shift: Point | None = None
 
 
 @dataclass(frozen=True)
@@ -54,7 +56,9 @@ def told_of(layout: Layout, one: Suspect, taped: Sequence[Taped], spread: Spread
     for length in sorted(wrong, key=lambda each: -each.limits):
         for kind, slipped in wrong_lengths(length.asked, layout.job.tape):
             if _explains(layout, one, partial(_held, length.asked, slipped), step, taped):
-                return Told(prove=_prove(layout, length, slipped, kind))
+                at = _done(layout, one, partial(_held, length.asked, slipped), step)
+                shift = at[one.mark].minus(layout.marks[one.mark])
+                return Told(prove=_prove(layout, length, slipped, kind), shift=shift)
     most = max(wrong, key=lambda each: each.limits)
     return Told(prove=_prove(layout, most, most.reads))
 
@@ -75,16 +79,21 @@ def _held(asked: float, slipped: float, length: float) -> float:
     return slipped if abs(length - asked) <= SAME else length
 
 
-def _explains(layout: Layout, one: Suspect, number: object, step: Step, taped: Sequence[Taped]) -> bool:
+def _explains(layout: Layout, one: Suspect, number: Number, step: Step, taped: Sequence[Taped]) -> bool:
     """Whether the step done so, and what was set from it, leaves no reading out."""
-    at: Marks = dict(layout.marks)
     try:
-        for move in step.moves:
-            at[move.mark] = move.place(at, number)  # type: ignore[arg-type]
-        at = carried(layout.recipe, at, one.along)
+        at = _done(layout, one, number, step)
     except ZeroDivisionError:
         return False
     return leaves(taped, at) <= (1.0 if one.explains else NEARLY)
+
+
+def _done(layout: Layout, one: Suspect, number: Number, step: Step) -> Marks:
+    """Where all marks stand with the step done so. Raises ``ZeroDivisionError`` where it can't be done."""
+    at: Marks = dict(layout.marks)
+    for move in step.moves:
+        at[move.mark] = move.place(at, number)
+    return carried(layout.recipe, at, one.along)
 
 
 def _wrong(layout: Layout, one: Suspect, step: Step, spread: Spread) -> Iterator[_Wrong]:

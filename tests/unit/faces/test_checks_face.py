@@ -185,3 +185,23 @@ def test_beside_in_stands_the_reading_that_is_in() -> None:
     row = next(one for one in face(*rows).iter("li") if one.get("data-check") == "A-Q2")
     assert [one["value"] for one in inputs(row)] == ["29' 1-1/2\"", "29' 3\"", "29' 1-1/2\""]
     assert "Left out: 29' 3\"." in text_of(row)
+
+
+def test_a_stake_that_is_set_again_is_followed_by_what_was_set_from_it() -> None:
+    from bowstring.faces.checks import hanging_cards
+
+    answer = asked()
+    one: Any = {"step": 9, "again": ["R1", "R2"], "mark": "Q1", "kind": "stake", "checks": []}
+    step = next(row for row in answer["steps"] if row["stake"] == "Q1")
+    cards = hanging_cards(answer, {**one, "step": step["number"]})
+    assert [answer["cards"][number - 1]["stake"] for number in cards] == ["R1", "R2"]
+    go = next(one for one in face(*FOUND).iter("button") if one.get("data-do") == "go")
+    assert isinstance(json.loads(go.get("data-then", "")), list)
+
+
+def test_a_stake_off_the_arc_has_the_way_to_its_card_once_all_is_read() -> None:
+    rows = tuple((row["key"], row["shown"]) for row in answering(OFF)["checks"])
+    card = next(row["number"] for row in answering(OFF)["cards"] if row["stake"] == "M")
+    (button,) = [one for one in face(*rows, job=OFF).iter("button") if one.get("data-do") == "go"]
+    assert button.get("data-step") == str(card) and text_of(button) == f"Go to M: step {card}"
+    assert not [one for one in face(*rows[1:], job=OFF).iter("button") if one.get("data-do") == "go"]
