@@ -25,9 +25,12 @@ function cleared({ stake, checks }) {
 
 const OF_THE_DAY = /^(?:by|date|ticket|called|anew|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
 
+const TURNS = ["done", "use-got", "skip"];
+const REST = 700; // milliseconds
+
 const root = document.documentElement;
 
-export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong }) {
+export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong, shownIn }) {
   const asked = (call, payload) => ask(call, payload).catch((reason) => ({ error: reason.message }));
 
   const card = () => look.shown?.card ?? place.now.card;
@@ -49,23 +52,45 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   // The next card; from one that the checks asked for on to those after it and back to them, from the last one to the
   // face that it names.
   function onward(from, face = "") {
+    rest();
     const healing = from === again;
-    const [next = 0, ...rest] = healing ? later : [];
+    const [next = 0, ...more] = healing ? later : [];
     again = next;
-    later = rest;
+    later = more;
     if (next) return place.go({ face: "stakes", card: next });
     const to = healing ? "checks" : face;
     place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
   }
 
-  // What was read before the stake was set again says nothing of where it stands now.
-  const setAnew = (card) => (card === again && suspect ? cleared(suspect) : {});
-  const hanging = (card) => (card === again ? later : []);
+  // What was read before the stake was set again says nothing of where it stands now, however somebody came to its card.
+  function setAnew(card) {
+    const set = (card === again && suspect) || look.shown?.suspect;
+    return set ? cleared(set) : {};
+  }
+  // However somebody came to its card, what was set from it comes after it.
+  function hanging(card) {
+    if (card !== again && look.shown?.suspect?.then.length) {
+      again = card;
+      later = look.shown.suspect.then;
+    }
+    return card === again ? later : [];
+  }
+
+  // A gloved finger taps twice: for a moment after a card turned, what turns the next one is deaf (face-stakes.css).
+  let rested;
+  function rest() {
+    root.dataset.turned = "";
+    clearTimeout(rested);
+    rested = setTimeout(awake, REST);
+  }
+  const awake = () => delete root.dataset.turned;
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
+    // What the bar at the top says is to be answered: the first of it.
+    asked: () => at("ask-open").hidden || open("numbers", at("ask-open").dataset.panel),
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);
       later = then ? JSON.parse(then) : [];
@@ -79,8 +104,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) }, hanging(one));
       onward(one, face);
     },
+    // Past the checks with none of them read: their card isn't done.
+    skip: ({ face }) => standing() && onward(card(), face),
     back() {
       if (!standing()) return;
+      awake();
       const before = Math.max(1, card() - 1);
       if (steps.done().includes(before)) steps.undone(before);
       place.go({ face: "stakes", card: before });
@@ -145,12 +173,15 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     const button = event.target.closest("[data-do]");
     if (!button || !acts[button.dataset.do]) return;
     event.preventDefault();
+    if (TURNS.includes(button.dataset.do) && "turned" in root.dataset) return;
     if (button.dataset.do !== "done" && button.dataset.do !== "use-got") undo.hide();
     acts[button.dataset.do](button.dataset);
   });
 
   addEventListener("keydown", (event) => {
     if (event.key === "Escape" && place.now.panel) place.leave();
+    // A key that is held presses once.
+    if (event.repeat && TURNS.includes(event.target.dataset?.do)) event.preventDefault();
   });
 
   // What stands in a field of readings is typed over: a tap takes all of it, and the next tap puts the caret.
@@ -181,10 +212,23 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     if (!event.target.name) return;
     if (!check) return keep(event);
     const text = event.target.value.trim();
-    const row = readingRow(check, Number(nth));
-    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: text });
-    touched();
+    read(check, Number(nth), text, event.target);
   });
+
+  // What was read at a check. A device that shows another unit than the job's keeps it with its unit, which only Python knows
+  // how to put there: nothing is kept before it has.
+  async function read(check, nth, text, target) {
+    let kept = text;
+    if (shownIn && text) {
+      const must = target.closest("li").querySelector(".must b").textContent;
+      const told = await asked("spelled", { fields: values(), text, must });
+      if (told.error) return wrong(told.error);
+      kept = told.text;
+    }
+    const row = readingRow(check, nth);
+    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: kept });
+    touched();
+  }
 
   // What stands in a fold is made when somebody opens it.
   document.addEventListener(

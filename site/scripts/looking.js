@@ -1,6 +1,6 @@
 // What is looked at is asked for and shown: one face at a time, and the numbers beside it on a desk.
 
-import { at, form } from "./document.js";
+import { at, form, write } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace, showMade } from "./made.js";
 
@@ -30,12 +30,21 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     delete root.dataset.stale;
     at("trouble").hidden = true;
     if (result.state) status(result.state.sign, result.state.text);
+    if (result.shown_in !== undefined) unitTold(result.shown_in);
     for (const [face, text] of Object.entries(result.badges ?? {})) {
       const badge = document.querySelector(`[data-tab="${face}"] .badge`);
       badge.textContent = text;
       badge.hidden = !text;
     }
     performance.mark("bowstring-sheet"); // for whoever measures
+  }
+
+  // In which unit all is shown, where the job is in another: on a desk it stands in the bar, elsewhere over the face.
+  function unitTold(text) {
+    for (const place of document.querySelectorAll(".shown-in")) {
+      place.hidden = !text;
+      write(place, text);
+    }
   }
 
   // --- questions

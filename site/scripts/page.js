@@ -20,6 +20,7 @@ import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { progress } from "./progress.js";
 import { sitePlan } from "./siteplan.js";
+import { shownList, shownUnit } from "./shownin.js";
 import { starting } from "./starting.js";
 import { undoing } from "./undo.js";
 import { unitAsked } from "./unitasked.js";
@@ -34,6 +35,8 @@ const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""
 const copied = wasCopied(root);
 const { words, language } = await dressed(copied);
 languageList(at("language"), words, language);
+const shownIn = copied ? "" : shownUnit(at("shown"));
+shownList(at("shown"), shownIn);
 const keep = keeper(inside.slice(-14));
 let fingers = false; // something was typed, chosen or opened in this window
 let settle = null;
@@ -51,6 +54,7 @@ const ask = remembering((call, payload) => python.ask(call, payload));
 function status(state, text = words.status[state]) {
   write(at("status"), text);
   at("status").parentElement.dataset.state = state;
+  at("status").disabled = state !== "ask";
 }
 
 function trouble(kind, told = "") {
@@ -87,7 +91,7 @@ const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
-const last = lastFace(`${root.dataset.version} ${language}`);
+const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
 const place = faces({
   shown(now, before) {
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
@@ -149,6 +153,7 @@ const asked = asking({
 });
 
 const acts = acting({
+  shownIn,
   place,
   job,
   steps,
@@ -258,6 +263,7 @@ if (job.untouched) copyHolds(linkInAddress() || inside, address());
 const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
 python = starting({
   language,
+  shownIn,
   ready,
   failed,
   looking: () => trouble("start"),

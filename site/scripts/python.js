@@ -13,7 +13,7 @@ const PATIENCE_ANSWER = 45_000; // milliseconds: twelve levels take three second
 
 // `mended` is asked when a start has failed: it tells whether it's worth another try. Give back `ask`, and `again`, which tries
 // once more when all is given up.
-export function startPython({ language, ready, failed, lacked, replaced, mended }) {
+export function startPython({ language, shownIn, ready, failed, lacked, replaced, mended }) {
   const waiting = new Map();
   let last = 0;
   let up = false; // whether Python has ever been ready
@@ -77,7 +77,7 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
 
   function listen({ worker: next, said }) {
     worker = next;
-    worker.postMessage({ language });
+    worker.postMessage({ language, shownIn });
     worker.onmessage = worker.onerror = (event) => worker === next && heard(event);
     queueMicrotask(() => said.forEach(heard)); // when whoever called has what is returned
   }

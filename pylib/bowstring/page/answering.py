@@ -7,8 +7,9 @@ from time import monotonic
 
 from bowstring import Answer, BadJob, answering
 from bowstring.page.beside import for_layout
-from bowstring.page.fields import field_of, job_of_fields
+from bowstring.page.fields import field_of, job_of_fields, unit_of
 from bowstring.page.labels import label_of
+from bowstring.page.shown import answering_here, shown_here
 from bowstring.page.talk import Asked
 from bowstring.page.unit import is_unit_open, unit_note
 from bowstring.sheet.entries import entry_name
@@ -31,12 +32,19 @@ class LastAnswer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         asked = for_layout(fields)
         if self._answer is None or self._fields != asked:
-            self._keep(asked, answering(job_of_fields(asked)))
+            self._keep(asked, answering_here(asked))
         assert self._answer is not None
         return self._answer
 
     def _keep(self, asked: Mapping[str, str], answer: Answer) -> None:
         self._fields, self._answer, self._link, self._begun = asked, answer, None, None
+
+    def own(self, fields: Mapping[str, str]) -> Answer:
+        """Return the same answer in the job's own unit, whatever this device shows: a file that goes with the drawing
+        has the drawing's unit. Raises ``BadJob``."""
+        if shown_here() in (None, unit_of(fields)):
+            return self.for_fields(fields)
+        return answering(job_of_fields(for_layout(fields)))
 
     def goes_on(self, fields: Mapping[str, str]) -> bool:
         """Do a piece of the answer to what stands in the fields, and tell whether there is more to do: a key that is
@@ -47,7 +55,7 @@ class LastAnswer:
         if self._answer is not None and self._fields == asked:
             return False
         if self._begun is None or self._begun[0] != asked:
-            self._begun = asked, answering_in_pieces(job_of_fields(asked))
+            self._begun = asked, answering_in_pieces(job_of_fields(asked), shown=shown_here())
         enough, pieces = monotonic() + PIECE, self._begun[1]
         try:
             next(pieces)

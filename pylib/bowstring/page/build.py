@@ -68,7 +68,7 @@ def build_page(template: str, version: str) -> str:
         name = mark[1]
         if name in parts:
             return str(parts[name])
-        if not name.startswith("page."):
+        if not name.startswith(("page.", "shown.")):
             raise ValueError(f"the template has an unknown mark: {name}")
         return escape(say(name, version=version))
 

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
 from bowstring.page.beside import is_plain
-from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.fields import fields_of_job, job_of_fields, unit_of
 from bowstring.page.talk import Asked
 from bowstring.words import say
 
@@ -53,6 +53,8 @@ class Calls:
         ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
         ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
+        ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
+                       the device shows another one than the job's; ``must``: what stands beside it;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
@@ -177,6 +179,15 @@ def _outline(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return drawn_obstacle(asked)
 
 
+def _spelled(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.shown import shown_here, unit_here
+    from bowstring.units.spelled import spelled
+
+    fields, text = asked["fields"], str(asked["text"]).strip()
+    other = shown_here() is not None and unit_here(fields) != unit_of(fields)
+    return {"text": spelled(text, str(asked["must"]), unit_here(fields)) if other else text}
+
+
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.measuring import shown_numbers
 
@@ -247,5 +258,6 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "hand_over": _hand_over,
     "hand_file": _hand_file,
     "mistake": _mistake,
+    "spelled": _spelled,
     "outline": _outline,
 }

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring import BadJob, answering
+from bowstring import BadJob
 from bowstring.faces.got import Choice, Panel, Reading, got_html
-from bowstring.page.fields import job_of_fields, unit_of
+from bowstring.page.fields import unit_of
+from bowstring.page.shown import answering_here, kept_text, tape_here, unit_here
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.arc import FitPart
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import short
 from bowstring.units.lengths import read_length
-from bowstring.units.tape import make_tape
+from bowstring.units.spelled import spelled
 from bowstring.words import say
 
 Typed = Mapping[str, str]
@@ -29,8 +30,7 @@ def found_panel(answered: Answer, fields: Typed, typed: Typed, step: StepRow) ->
         return {"html": got_html(Panel(head, [], told=say("face_got.set_again")))}
     start, end = pair["from"], pair["to"]
     drawn = _drawn(answered, pair["shown"])
-    first = typed.get("f0", fields.get("found-chord-0", ""))
-    second = typed.get("f1", fields.get("found-chord-1", ""))
+    first, second = (typed.get(f"f{number}", _kept(fields, number)) for number in range(2))
     readings = [
         _reading("f0", say("face_got.first", start=start, end=end), drawn, first, fields),
         _reading("f1", say("face_got.second", end=end), drawn, second, fields),
@@ -45,8 +45,15 @@ def found_panel(answered: Answer, fields: Typed, typed: Typed, step: StepRow) ->
     if empty:
         told = say("face_got.twice", end=end) if empty == ["f1"] else say("face_got.once", start=start, end=end)
         return {"html": got_html(_with(panel, told=told, want=empty[0]))}
-    found = {"found-chord-0": first.strip(), "found-chord-1": second.strip(), "found-tape": "level", "found-fall": ""}
+    kept = [kept_text(text, "", fields) for text in (first, second)]
+    found = {"found-chord-0": kept[0], "found-chord-1": kept[1], "found-tape": "level", "found-fall": ""}
     return {"html": got_html(_fitted(panel, fields, found))}
+
+
+def _kept(fields: Typed, number: int) -> str:
+    """What was found before: with its unit where the device shows another."""
+    text = fields.get(f"found-chord-{number}", "")
+    return text if unit_here(fields) == unit_of(fields) else spelled(text, "", unit_of(fields))
 
 
 def _with(
@@ -63,16 +70,16 @@ def _drawn(answered: Answer, shown: str) -> str:
 
 
 def _reading(name: str, label: str, asked: str, text: str, fields: Typed) -> Reading:
-    unit = unit_of(fields)
+    tape = tape_here(fields)
     if not text.strip():
         return Reading(name, label, asked, text)
     try:
-        by = read_length(text, unit, "found").metres - read_length(asked, unit, "found").metres
+        by = read_length(text, tape.unit, "found").metres - read_length(asked, tape.unit, "found").metres
     except BadJob as refusal:
         return Reading(name, label, asked, text, f"{refusal.wrong} {refusal.remedy}", wrong=True)
     if abs(by) <= _SAME:
         return Reading(name, label, asked, text)
-    by_shown = short(make_tape(unit, fields.get("mark") or None), abs(by))
+    by_shown = short(tape, abs(by))
     return Reading(name, label, asked, text, say("face_got.more" if by > 0 else "face_got.less", by=by_shown))
 
 
@@ -81,7 +88,7 @@ def _fitted(panel: Panel, fields: Typed, found: dict[str, str]) -> Panel:
     plain = {name: text for name, text in fields.items() if not name.startswith("found-")}
     kept = {name: text for name, text in found.items() if text}
     try:
-        told = answering(job_of_fields(plain | kept))
+        told = answering_here(plain | kept)
         fit = told["fit"]
     except BadJob as refusal:
         return _with(panel, stops=(f"{refusal.wrong} {refusal.remedy}",))

@@ -6,13 +6,14 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from bowstring import BadJob, answering
+from bowstring import BadJob
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.faces.got import STOP, Panel, Reading, got_html
 from bowstring.job.terms import MOST_MEASURES
-from bowstring.page.fields import YES, job_of_fields, unit_of
+from bowstring.page.fields import YES, unit_of
 from bowstring.page.found import found_panel
 from bowstring.page.rows import filled_rows, is_row, measures_in
+from bowstring.page.shown import answering_here, kept_text, tape_here, unit_here
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
@@ -20,7 +21,7 @@ from bowstring.report.got import label_of, short, told_slip
 from bowstring.report.places import place_name
 from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
-from bowstring.units.tape import make_tape
+from bowstring.units.spelled import spelled
 from bowstring.words import say
 
 SAME = 1e-9
@@ -50,7 +51,7 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     if step["level"] == 0:
         return found_panel(answered, fields, typed, step)
     row = _row_of(fields, step)
-    base = answered if row is None else answering(job_of_fields(_without(fields, row)))
+    base = answered if row is None else answering_here(_without(fields, row))
     return _panel(base, fields, typed, next(one for one in base["steps"] if one["marks"] == step["marks"]), row)
 
 
@@ -76,8 +77,7 @@ def _typed_over(
 ) -> dict[str, object]:  # fmt: skip
     """The panel where something was typed over: ``differs``, each with its number, its pair and its text."""
     number = row if row is not None else max(filled_rows(fields, "got"), default=-1) + 1
-    unit = unit_of(fields)
-    read = [(pair, as_shown(text, pair.shown, unit)) for _number, pair, text in differs]
+    read = [(pair, kept_text(text, pair.shown, fields)) for _number, pair, text in differs]
     fill = dict(panel.forget) | _fields(number, stake, read)
     taped = " ".join(f"m{one}={text.strip()}" for one, _pair, text in differs)
     # What was taped twice is that very text: another one is asked for anew.
@@ -86,7 +86,7 @@ def _typed_over(
     if sure:
         fill[f"got-{number}-sure"] = YES
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
-    panel = _judged(base, told, panel, stake, "" if sure else _slip_in(read, unit, fields))
+    panel = _judged(base, told, panel, stake, "" if sure else _slip_in(read, fields))
     return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
 
 
@@ -98,11 +98,11 @@ def _by(answered: Answer) -> dict[str, str]:
     }
 
 
-def _slip_in(read: Sequence[tuple[Pair, str]], unit: str, fields: Typed) -> str:
+def _slip_in(read: Sequence[tuple[Pair, str]], fields: Typed) -> str:
     """What the readings look like each by itself, the likeliest, whether or not they can stand together."""
-    tape = make_tape(unit, fields.get("mark") or None)
+    tape = tape_here(fields)
     for pair, text in read:
-        asked, length = (read_length(one, unit, "got").metres for one in (pair.shown, text))
+        asked, length = (read_length(one, tape.unit, "got").metres for one in (pair.shown, text))
         for kind in slips_of(asked, length, tape):
             return told_slip(tape, Slip(kind, pair.start, pair.end, asked, length))
     return ""
@@ -112,7 +112,7 @@ def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) ->
     """The panel with what the job makes of the readings; ``slip``: what one of them looks like by itself."""
     row, stops, apart = None, [], ""
     try:
-        told = answering(job_of_fields(fields))
+        told = answering_here(fields)
         (row,) = (one for one in told["got"] if one["stake"] == stake)
         # What stops the job anew is the reading's doing, unless the headline says it already.
         old = {way["stop"] for way in base["ways_out"]}
@@ -190,23 +190,22 @@ def _kept(fields: Typed, row: int | None, pairs: Sequence[Pair]) -> dict[int, st
             old = fields.get(f"got-{row}-half_chords-{next(halves, 0)}", "")
         text = told.get(key, old).strip()
         if text:
-            kept[number] = text
+            kept[number] = text if unit_here(fields) == unit_of(fields) else spelled(text, "", unit_of(fields))
     return kept
 
 
 def _reading(number: int, pair: Pair, text: str, fields: Typed) -> Reading:
-    unit = unit_of(fields)
+    tape = tape_here(fields)
     label, name = label_of(pair.start, pair.end), f"m{number}"
     if not text.strip():
         return Reading(name, label, pair.shown, text)
     try:
-        read = read_length(as_shown(text, pair.shown, unit), unit, "got").metres
-        by = read - read_length(pair.shown, unit, "got").metres
+        read = read_length(as_shown(text, pair.shown, tape.unit), tape.unit, "got").metres
+        by = read - read_length(pair.shown, tape.unit, "got").metres
     except BadJob as refusal:
         return Reading(name, label, pair.shown, text, f"{refusal.wrong} {refusal.remedy}", wrong=True)
     if abs(by) <= SAME:
         return Reading(name, label, pair.shown, text)
-    tape = make_tape(unit, fields.get("mark") or None)
     told = say("face_got.more" if by > 0 else "face_got.less", by=short(tape, abs(by)))
     return Reading(name, label, pair.shown, text, told)
 

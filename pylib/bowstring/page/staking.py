@@ -22,11 +22,13 @@ def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callabl
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
-        return made | got_panel(answered, asked, card) | {"fixed": _fixed(answered, done, link)}
+        fixed = {"fixed": _fixed(answered, done, link)}
+        return made | got_panel(answered, asked, card) | fixed | _suspected(answered, card)
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     anew = _anew(answered, asked["fields"], card)
     made |= {"html": stakes_html(answered, card, done, anew), "say": _spoken(answered, card)}
+    made |= _suspected(answered, card)
     if not answered["stops"]:
         made["fixed"] = _fixed(answered, done, link)
     return made
@@ -39,6 +41,19 @@ def _anew(answered: Answer, fields: Mapping[str, str], card: int) -> dict[str, s
     from bowstring.page.got import taken_back
 
     return taken_back(answered, fields, card)
+
+
+def _suspected(answered: Answer, card: int) -> dict[str, object]:
+    """The suspect whose step a card is, and the checks that touch it: once it is set again, what was read there is old.
+
+    A slip in every stake names none, since one card that is done again doesn't set them all."""
+    steps = answered["cards"][card - 1]["steps"]
+    for one in answered["read"]["suspects"]:
+        if one["mark"] and one["step"] in steps:
+            from bowstring.faces.checks import hanging_cards
+
+            return {"suspect": {"stake": one["mark"], "checks": one["checks"], "then": hanging_cards(answered, one)}}
+    return {}
 
 
 def _standing(answered: Answer, done: Collection[int]) -> bool:

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
 from bowstring.job.link import read_link
+from bowstring.page.shown import shown_here
 from bowstring.report.forms.answer import Answer
 
 LEAST_MOVED = 0.0005
@@ -51,7 +52,7 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
         before, now = read_link(fields["stood"]), read_link(link)
         if _said(before) == _said(now):
             return 0
-        old = answering(before)
+        old = answering(before, shown=shown_here())
         stood = _standing(old)
     except BadJob:
         return 0

@@ -53,9 +53,9 @@ class Told:
         values: dict[str, object] = {"start": "A", "end": "B", **step.names, "hand": self.hand}
         values["curve"] = curve_hand(self.layout).upper()
         values["driven"] = next(iter(step.driven), "")
-        values["back"] = far_back(self.layout.marks, step.sets, self.layout.job.tape.feet)
+        values["back"] = far_back(self.layout.marks, step.sets, self.layout.job.shown.feet)
         if step.stake and step.stands:
-            values["off"] = off_the_arc(self.layout.job.tape, self.layout.misses.by_stake[step.stake])
+            values["off"] = off_the_arc(self.layout.job.shown, self.layout.misses.by_stake[step.stake])
         if square:
             values.setdefault("first", square.start)
             values.setdefault("last", square.end)
@@ -147,7 +147,7 @@ class Told:
 
     def _square(self, moves: Sequence[Move]) -> CardRight | None:
         """How an offset is squared; nothing where all sides of its own triangle are taped."""
-        tape = self.layout.job.tape
+        tape = self.layout.job.shown
         square = next((self.squares[move.mark] for move in moves if move.mark in self.squares), None)
         if square is None:
             return None
@@ -183,7 +183,7 @@ def taped_otherwise(layout: Layout) -> tuple[str, str] | None:
     """Return the drawn chord and the taped one, as texts, where somebody taped another one than is drawn."""
     if layout.ground is None:
         return None
-    drawn, found = (layout.job.tape.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
+    drawn, found = (layout.job.shown.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
     return (drawn, found) if drawn != found else None
 
 

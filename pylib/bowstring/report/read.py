@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from math import isclose
+
 from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
+from bowstring.job.job import Job
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
@@ -14,7 +17,8 @@ from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
 from bowstring.units.as_shown import as_shown
-from bowstring.units.lengths import read_length
+from bowstring.units.lengths import read_length, said_unit
+from bowstring.units.spelled import spelled
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -30,8 +34,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     for row in kept.read:
         if str(row.value).strip():
             typed.setdefault(row.check, []).append(row.value)
-    tape = layout.job.tape
-    rows = [_row(tape, checks[key], values) for key, values in typed.items() if key in checks]
+    rows = [_row(layout.job, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
     differ = any(row["verdict"] == "differ" for row in outs)
@@ -39,7 +42,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     told: list[SuspectRow] = []
     suspects, every = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else (told, True)
     if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
-        rows = [_row(tape, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
+        rows = [_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
         "by": kept.by,
         "date": kept.date,
@@ -66,45 +69,61 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 
-def _row(tape: Tape, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
-    limit = max(tape.down(one.limit), tape.mark)
+def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+    own, tape = job.tape, job.shown
+    limit = max(own.down(one.limit), own.mark)
     lengths: list[float] = []
-    must = tape.show(one.check.distance)
-    meant = [as_shown(value, must, tape.unit) if isinstance(value, str) else value for value in values]
+    overs: list[float] = []
+    inside: list[bool] = []
+    must = own.show(one.check.distance)
+    meant = [as_shown(value, must, own.unit) if isinstance(value, str) else value for value in values]
     wrong: str | None = None
     for value in meant:
         try:
-            lengths.append(read_length(value, tape.unit, "read", zero=True).metres)
-            wrong = None
+            length = read_length(value, own.unit, "read", zero=True).metres
         except BadJob as why:
             wrong = f"{why.wrong} {why.remedy}"
-    # What must be read is held against what is printed: that is what the crew sees, and takes one from the other.
-    overs = [length - tape.round(one.check.distance) for length in lengths]
-    verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
-    counts = None if verdict == "unread" else _counting(overs, limit, verdict)
+            continue
+        wrong = None
+        # What was read is held against what is printed: that is what the crew sees, and takes one from the other. By
+        # the unit of a reading everybody knows which print that was, in whichever unit he looks at it.
+        printed = own.seen_in(said_unit(value) if isinstance(value, str) else None)
+        off = length - printed.round(one.check.distance)
+        lengths.append(length)
+        overs.append(off)
+        inside.append(_is_in(off, max(limit, printed.mark)))
+    verdict = "unread" if wrong is not None or not overs else _verdict(inside)
+    counts = None if verdict == "unread" else _counting(inside, verdict)
     over = None if counts is None else overs[counts]
+    typed = [_as_typed(value, must, job) for value in values]
     slip = _slip(tape, one, lengths[-1]) if hint and lengths else []
-    left_out = [length for length, one_over in zip(lengths, overs, strict=True) if not _is_in(one_over, limit)]
+    left_out = [length for length, is_in in zip(lengths, inside, strict=True) if not is_in]
     return {
         "check": one.check.key,
-        "typed": [str(value).strip() for value in values],
+        "typed": typed,
         "value": None if counts is None else lengths[counts],
         "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
         "over": over,
         "over_shown": None if over is None else _size(tape, over),
         "counts": counts,
         "limit": limit,
-        "limit_shown": limit_shown(tape, one.limit),
+        "limit_shown": limit_shown(job, one.limit),
         "verdict": verdict,
-        "text": _told(
-            tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out, slip
-        ),
+        "text": _told(job, one, verdict, over, typed[-1], lengths, str(meant[-1]).strip(), left_out, slip),
         "wrong": wrong,
     }
 
 
+def _as_typed(value: object, must: str, job: Job) -> str:
+    """A reading as it was typed; a bare one is in the job's unit, which is said where another unit is shown."""
+    text = str(value).strip()
+    return text if job.shown == job.tape else spelled(text, must, job.tape.unit)
+
+
 def _size(tape: Tape, over: float) -> str:
     """How far out, finer than the mark where it was read so."""
+    if tape.round(over) != 0 and not isclose(tape.round(over), over, rel_tol=1e-9):
+        return tape.show_limit(abs(over))
     return tape.show_whole(abs(over)) if abs(over) > tape.mark / 1000 else tape.show(0.0)
 
 
@@ -112,21 +131,22 @@ def _is_in(over: float, limit: float) -> bool:
     return abs(over) <= limit * (1 + 1e-9)
 
 
-def _verdict(overs: list[float], limit: float) -> str:
-    inside = sum(_is_in(over, limit) for over in overs)
-    outside = len(overs) - inside
+def _verdict(readings: list[bool]) -> str:
+    """``readings``: of each whether it is in."""
+    inside = sum(readings)
+    outside = len(readings) - inside
     if inside == outside:
         return "differ"
     if inside > outside:
         return "in"
-    return "again" if len(overs) == 1 else "out"
+    return "again" if len(readings) == 1 else "out"
 
 
-def _counting(overs: list[float], limit: float, verdict: str) -> int:
+def _counting(readings: list[bool], verdict: str) -> int:
     """The number of the reading that counts: the last one on the side that the verdict took."""
     return max(
-        (number for number, over in enumerate(overs) if _is_in(over, limit) is (verdict == "in")),
-        default=len(overs) - 1,
+        (number for number, is_in in enumerate(readings) if is_in is (verdict == "in")),
+        default=len(readings) - 1,
     )
 
 
@@ -138,14 +158,15 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
+    job: Job, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
     left_out: list[float], slip: list[str],
 ) -> str:  # fmt: skip
+    tape = job.shown
     if verdict == "unread" or over is None:
         return say("read.unread")
     if verdict == "differ":
         return _disagree(tape, lengths)
-    limit = limit_shown(tape, one.limit)
+    limit = limit_shown(job, one.limit)
     if abs(over) <= tape.mark / 1000:
         size = say("read.right_on")
     else:
@@ -160,9 +181,16 @@ def _told(
     # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
     shown = tape.show_whole(lengths[-1])
     bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
-    if meant != typed or bare:
+    if meant != typed or bare or _in_another(meant, job):
         told.append(say("read.read_as", typed=typed, shown=shown))
     return " ".join(told)
+
+
+def _in_another(typed: str, job: Job) -> bool:
+    """Whether a reading stands there in another unit than the one that the job is shown in."""
+    metric = ("m", "mm")
+    said, shown = said_unit(typed) or job.tape.unit, job.shown.unit
+    return said != shown and not (said in metric and shown in metric)
 
 
 def _disagree(tape: Tape, lengths: list[float]) -> str:

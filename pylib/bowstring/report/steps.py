@@ -27,7 +27,7 @@ LONG_STRING = 15.24
 
 def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
     """Return the answer's ``steps``. ``shown`` keeps the text of each length met, since most repeat."""
-    tape = layout.job.tape
+    tape = layout.job.shown
 
     def show(length: float) -> str:
         if length not in shown:
@@ -69,7 +69,7 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
 
 def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
     """What somebody should know at this very step."""
-    tape, chord = layout.job.tape, layout.staked.chord
+    tape, chord = layout.job.shown, layout.staked.chord
     if step.kind == "string" and chord > LONG_STRING and layout.string_used:
         bow = tape.show_cost(string_bow(chord))
         return [say("caution.wind", chord=tape.show(chord), bow=bow, wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)]
@@ -199,7 +199,7 @@ def _told_by_halving(layout: Layout, step: Step) -> bool:
 
 
 def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str) -> str:
-    tape: Tape = layout.job.tape
+    tape: Tape = layout.job.shown
     lengths = list(texts.values())
     values: dict[str, object] = {
         **step.names,

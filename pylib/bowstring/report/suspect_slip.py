@@ -123,7 +123,7 @@ def _there(layout: Layout, one: Suspect, step: Step) -> Mapping[str, Point]:
 
 
 def _prove(layout: Layout, length: _Wrong, reads: float, slip: str = "") -> str:
-    tape = layout.job.tape
+    tape = layout.job.shown
     key = "read.prove_slip" if slip else "read.prove"
     kind = say(f"read.slip.{slip}") if slip else ""
     what = _what(length.start, length.end)

@@ -91,7 +91,7 @@ class _Read:
 
 
 def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], read: _Read) -> SuspectRow:
-    tape = layout.job.tape
+    tape = layout.job.shown
     end = one.mark in ("A", "B")
     step = next((row for row in steps if not row["level"] and "A" in (row["marks"] or ["A"])), None) if end else None
     step = step or _step_of(one.mark, steps)
@@ -130,7 +130,7 @@ def _ways(layout: Layout, mark: str, shift: Point) -> list[tuple[float, str]]:
 
 def _stands_off(layout: Layout, one: Suspect, shown: str) -> str:
     """Where a stake stands, both ways where neither alone explains what was read."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     less, more = sorted(_ways(layout, one.mark, one.shift))
     if not tape.round(less[0]):
         return say("read.stake_off", stake=one.mark, shown=shown, way=more[1])
@@ -140,12 +140,12 @@ def _stands_off(layout: Layout, one: Suspect, shown: str) -> str:
 
 def _prove_ends(layout: Layout, one: Suspect, spread: Spread) -> str:
     """A to B, where that would read otherwise."""
-    tape, at = layout.job.tape, layout.marks
+    own, at = layout.job.tape, layout.marks
     there = {**at, one.mark: at[one.mark].plus(one.shift)}
     changes = abs(distance(there["A"], there["B"]) - layout.staked.chord)
-    if changes <= max(tape.down(expected_between("A", "B", at, spread)), tape.mark):
+    if changes <= max(own.down(expected_between("A", "B", at, spread)), own.mark):
         return ""
-    return say("read.prove_ends", shown=tape.show(layout.staked.chord))
+    return say("read.prove_ends", shown=layout.job.shown.show(layout.staked.chord))
 
 
 def _step_of(mark: str, steps: Sequence[StepRow]) -> StepRow | None:

@@ -7,6 +7,7 @@ from functools import cached_property
 from math import atan, cos, hypot
 
 from bowstring.drawings.svg import Point
+from bowstring.drawings.turn import turn_of
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point as Place
 from bowstring.report.forms.answer import Answer
@@ -38,7 +39,7 @@ class Given:
         """Return what stands on the ground: the arc of the stakes."""
         arc = answer["staked"]
         tape = make_tape(answer["unit"], answer["mark"])
-        mirrored = answer["side"] == "right"
+        mirrored = turn_of(answer["side"]) < 0
         return cls(arc["chord"], arc["sagitta"], tape, answer["title"], mirrored, answer["levels"])
 
     @classmethod
@@ -141,7 +142,7 @@ class Round:
 
 
 def arc_of(chord: float, sagitta: float) -> Arc:
-    """Return the arc over a chord with a mid-ordinate, metres."""
+    """Return the arc over a chord with a mid-ordinate, metres; raises ``ZeroDivisionError`` where there is none."""
     half = chord / 2
     whole = half * half + sagitta * sagitta
     return Arc(

@@ -11,7 +11,8 @@ import pytest
 
 from bowstring import Answer, answering
 from bowstring.demo import DEMO
-from bowstring.faces.checks import checks_html
+from bowstring.faces.checks import checks_html, ordered
+from bowstring.words import say
 from helping import SAID
 
 ORDINATES: dict[str, Any] = {
@@ -205,3 +206,16 @@ def test_a_stake_off_the_arc_has_the_way_to_its_card_once_all_is_read() -> None:
     (button,) = [one for one in face(*rows, job=OFF).iter("button") if one.get("data-do") == "go"]
     assert button.get("data-step") == str(card) and text_of(button) == f"Go to M: step {card}"
     assert not [one for one in face(*rows[1:], job=OFF).iter("button") if one.get("data-do") == "go"]
+
+
+def test_readings_that_put_every_check_in_leave_nobody_suspect_however_they_came() -> None:
+    """Read out twice, then in three times, or typed over: the readings say so, whatever button was pressed."""
+    rows = {row["key"]: row["shown"] for row in ordered(answering(DEMO))}
+    before = (OUT, *FOUND)
+    assert [one["mark"] for one in asked(*before)["read"]["suspects"]] == ["Q1"]
+    for typed_over in (False, True):
+        old = () if typed_over else (OUT, OUT)
+        answer = asked(*old, *(3 * [(OUT[0], rows[OUT[0]])]), *rows.items())
+        assert answer["read"]["outs"] == 0 and answer["read"]["suspects"] == []
+        html = checks_html(answer)
+        assert 'class="suspect"' not in html and say("face_checks.ring", stake="Q1") not in html

@@ -7,8 +7,11 @@ from typing import Any
 
 import pytest
 
+from bowstring import answering
 from bowstring.page import stood
+from bowstring.page.beside import read_of
 from bowstring.page.calls import Calls
+from bowstring.page.fields import job_of_fields
 from bowstring.words import say
 
 FIELDS = {"unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face",
@@ -99,3 +102,23 @@ def test_a_card_is_turned_without_laying_the_old_job_out(monkeypatch: pytest.Mon
     monkeypatch.setattr(stood, "answering", lambda job: laid.append(job))
     assert card(fields, M, calls)["card"] == M
     assert laid == []
+
+
+def test_a_suspect_s_card_tells_what_is_old_once_it_is_done_again() -> None:
+    """Whoever comes to it, by a button or not; no other card does, and none where nothing is out."""
+    fields = worked(FIELDS, 7)
+    checks = answering(job_of_fields(fields))["checks"]
+    touching = next(row for row in checks if "Q1" in (row["from"], row["to"]))
+    reads = f"{touching['distance'] / 0.3048 + 0.2:.3f} ft"
+    far = {f"read-{row}-check": touching["key"] for row in (0, 1)} | {f"read-{row}-value": reads for row in (0, 1)}
+    answer = answering({**job_of_fields(fields), "read": read_of(far)})
+    suspects = {one["mark"]: one for one in answer["read"]["suspects"]}
+    assert suspects
+    for number in range(1, 8):
+        told = card({**fields, **far}, number).get("suspect")
+        steps = answer["cards"][number - 1]["steps"]
+        named = [mark for mark, one in suspects.items() if one["step"] in steps and mark]
+        assert (told or {}).get("stake") == (named[0] if named else None)
+        if told:
+            assert set(told["checks"]) == set(suspects[told["stake"]]["checks"]) and touching["key"] in told["checks"]
+        assert "suspect" not in card(fields, number)

@@ -2,6 +2,7 @@
 
 MESSAGES = {
     "rule.planned": "This compares the rule with the setting out as planned, before any as-built stake was entered.",
+    "fit.kink": "{degrees}°, {off} off line after 3.05 m (10 ft)",
     "slip.inch": "an inch miscounted, or started from and not subtracted: it would be {would_be}.",
     "slip.metre": "a metre miscounted: it would be {would_be}.",
     "slip.decimetre": "a tenth of a metre miscounted: it would be {would_be}.",

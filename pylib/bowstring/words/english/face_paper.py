@@ -166,6 +166,7 @@ MESSAGES = {
     "paper.slope": "{level} (slope {slope})",
     "paper.done": "done",
     "paper.goes_on": "Stakes go on: page {page}.",
+    "paper.no_check_read": "No check read. Tape the checks before anybody builds.",
     "paper.stands_off": "{stake} stands {shown}. Move it, or ask.",
     "paper.stand_off": "{stakes} stand off the arc. Move them, or ask.",
     "paper.stakes_count": "{count} stakes",

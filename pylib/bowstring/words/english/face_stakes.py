@@ -90,6 +90,8 @@ MESSAGES = {
     "card.do.anew": "Set {stake} anew",
     "card.note.received": "Somebody set {stake} before this link was sent. Leave it, or set it anew.",
     "card.do.checks": "Go to the checks",
+    "card.do.skip": "Skip for now",
+    "card.note.no_check": "No check read yet. Tape the checks before anybody builds.",
     "card.slope": "slope {shown}",
     "card.label.between": "{from} to {to}",
     "card.label.must_read": "{from} to {to} must read",

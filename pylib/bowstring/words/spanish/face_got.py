@@ -4,7 +4,7 @@
 
 MESSAGES = {
     "face_got.head": "¿Qué medida le dio en {stake}?",
-    "face_got.head_chord": "¿Cuánto da {start} a {end}?",
+    "face_got.head_chord": "¿Cuánto da de {start} a {end}?",
     "face_got.over": "Escriba encima de lo que sea distinto. Deje lo demás.",
     "face_got.over_level": "Escriba encima de lo que sea distinto, medido ~a nivel~. Deje lo demás.",
     "face_got.over_chord": "Escriba lo que dieron las dos mediciones.",
@@ -30,7 +30,7 @@ MESSAGES = {
     "face_got.chord": "Antes de seguir",
     "face_got.first": "{start} a {end}",
     "face_got.second": "otra vez, desde {end}",
-    "face_got.once": "Escriba también lo que dio {start} a {end} la primera vez.",
+    "face_got.once": "Escriba también lo que dio de {start} a {end} la primera vez.",
     "face_got.type_again": "Escríbalo otra vez",
     "face_got.type_other": "Escriba la otra lectura",
     "face_got.twice": "Mídalo por segunda vez, desde {end}, y escríbalo también.",

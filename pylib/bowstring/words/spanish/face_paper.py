@@ -233,6 +233,7 @@ MESSAGES = {
     "paper.slope": "{level} (~pendiente~ {slope})",
     "paper.done": "listo",
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
+    "paper.no_check_read": "No se leyó ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
     "paper.stands_off": "{stake} está {shown}. Mueva la ~estaca~, o pregunte.",
     "paper.stand_off": "{stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "paper.stakes_count": "{count} ~estacas~",
@@ -241,7 +242,7 @@ MESSAGES = {
     "paper.checks": "~Revisiones~: medidas que ningún paso usó",
     "paper.must_read": "debe dar",
     "paper.may_be_out": "puede fallar por",
-    "paper.you_read": "le dio",
+    "paper.you_read": "su lectura",
     "paper.in": "dentro",
     "paper.check.alternate": "~Hilo~ {string}: ~punto medio~ a {stake}",
     "paper.check.ordinate": "{stake} ~a escuadra~ de A-B, a {along} de A",
@@ -287,8 +288,7 @@ MESSAGES = {
         "Mandan el ~plano~, las especificaciones, el código local y el ingeniero a cargo, no esta hoja."
     ),  # from memory
     "paper.safe_services": (
-        "Servicios localizados y marcados antes de clavar cualquier ~estaca~ o ~estaca de acero~ (EE. UU.: llame al "
-        "811)."
+        "Servicios localizados y marcados antes de clavar nada, ni siquiera ~estacas de acero~ (EE. UU.: llame al 811)."
     ),
     "paper.safe_caps": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "paper.safe_board": (
@@ -308,7 +308,7 @@ MESSAGES = {
     "paper.tape": "~cinta~ usada, su largo",
     # the terminal
     "paper.all": (
-        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, errores, posiciones."
+        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, equivocaciones, posiciones."
     ),
     "paper.first_title": "Primero",
     "paper.stakes_title": "~Estacas~, en orden",

@@ -23,8 +23,8 @@ MESSAGES = {
     "card.from_corner": "Desde P mida hacia atrás, hacia S y T. Ponga {start} y {end}.",
     "card.offset_away": "Prolongue la línea de {other} a {start} más allá de {start}. Ponga {end}.",
     "card.offset_toward": "Desde {start} mida hacia {other}. Ponga {end}.",
-    "card.offset_square_out": "En {start}, ~a escuadra~, alejándose del ~centro~ de la curva, ponga {end}.",
-    "card.offset_square_in": "En {start}, ~a escuadra~, hacia el ~centro~ de la curva, ponga {end}.",
+    "card.offset_square_out": "En {start}, ~a escuadra~ de la recta, alejándose del ~centro~, ponga {end}.",
+    "card.offset_square_in": "En {start}, ~a escuadra~ de la recta, hacia el ~centro~, ponga {end}.",
     "card.offset_away_off": (
         "Prolongue la línea {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, ponga {end}."
     ),
@@ -35,8 +35,8 @@ MESSAGES = {
     "card.no_string": "En {start}, mirando a {end}: la curva queda a la {curve}.",
     "card.ends_taped": "Mida {start}-{end} ~a nivel~. En {start}, mirando a {end}: curva a la {curve}.",
     "card.string_taped": "Tienda el ~hilo~ {start}-{end}, mídalo ~a nivel~. Mirando a {end}: curva a la {curve}.",
-    "card.stake": "Tienda el ~hilo~ {start}-{end}. De su mitad, ~a escuadra~ a la {hand}. Clave {stake}.",
-    "card.stake_back": "Tienda el ~hilo~ {start}-{end}. De su mitad, ~a escuadra~ a la {hand}. Clave {stake}.",
+    "card.stake": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
+    "card.stake_back": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_got": "{stake} está como se midió, {off}. Los números siguen de ahí.",
     "card.stands": "{stake} está como se midió, {off}. Los números siguen de ahí.",
     "card.stands_helper": "Está como se midió. Los números siguen de ahí.",
@@ -48,10 +48,10 @@ MESSAGES = {
     ),
     "card.centre_behind": "Mirando de {start} a {end}, cruce dos ~cintas~ a la {hand}. Clave {peg}.",
     "card.centre_half": "Tienda el ~hilo~ {start}-{end}. Clave {peg}, el ~centro~, en su ~punto medio~.",
-    "card.centre_near": "Tienda el ~hilo~ {start}-{end}. De su mitad, ~a escuadra~ a la {hand}. Clave {peg}.",
+    "card.centre_near": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {peg}.",
     "card.swing": "Enganche la ~cinta~ en {start}. Mirando a {other}, gire a la {hand}. Clave {stake}.",
     "card.string_and_middle": (
-        "Tienda ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}. Marque mitad; cero ahí."
+        "Tienda ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}. Marque ~punto medio~ (cero)."
     ),
     "card.string_middle": "Marque el ~punto medio~ del ~hilo~ {start}-{end}. Ahí va el cero de la ~cinta~.",
     "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
@@ -104,6 +104,8 @@ MESSAGES = {
     "card.do.anew": "Poner {stake} de nuevo",
     "card.note.received": "Alguien puso {stake} antes de enviar este enlace. Déjela, o póngala de nuevo.",
     "card.do.checks": "Ir a las ~revisiones~",
+    "card.do.skip": "Por ahora no",
+    "card.note.no_check": "No se ha leído ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
     "card.slope": "~pendiente~ {shown}",
     "card.label.between": "de {from} a {to}",
     "card.label.must_read": "de {from} a {to} debe dar",
@@ -153,7 +155,7 @@ MESSAGES = {
     "card.right.square": (
         "Para escuadrar: {along} hacia {toward}, {out} hacia afuera; el lado largo debe dar {across}."
     ),
-    "card.right.blade": "Cuádrela con una ~escuadra de carpintero~ de {blade}.",
+    "card.right.blade": "Escuádrela con una ~escuadra de carpintero~ de {blade}.",
     "card.right.diagonals": "A a {end} y B a {start} deben dar igual.",
     "card.right.square_again": "¿Da otra medida? Ponga otra vez ~a escuadra~ los dos extremos.",
     "card.right.twice": "Saque cada esquina ~a escuadra~ dos veces.",

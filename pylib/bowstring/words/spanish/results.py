@@ -73,8 +73,9 @@ MESSAGES = {
         "que coincidan, esta hoja usa el ~arco~ del ~plano~. No construya con ella."
     ),
     "fit.slip": (
-        "La ~cuerda del arco~ medida ({found}) difiere {difference} de la del ~plano~ ({drawn}): parece error de "
-        "~cinta~. Mida otra vez. Hasta estar seguro, esta hoja usa el ~arco~ del ~plano~. No construya con ella."
+        "La ~cuerda del arco~ medida ({found}) difiere {difference} de la del ~plano~ ({drawn}): parece una "
+        "equivocación de ~cinta~. Mida otra vez. Hasta estar seguro, esta hoja usa el ~arco~ del ~plano~. No "
+        "construya con ella."
     ),
     "fit.choose": (
         "La ~cuerda del arco~ medida es {found}, la del ~plano~ {drawn} ({difference}). Escoja qué mantener. "
