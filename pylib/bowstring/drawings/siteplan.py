@@ -31,6 +31,7 @@ WIDTH, HEIGHT = 300.0, 330.0
 
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
+_SEEN = 0.7  # of the arc's size: a centre farther behind isn't worth the room
 _SAME_SCALE = 0.9  # of the scale: so much smaller may the rest be drawn for the centre to be seen
 _CROSS = 6.0
 _MOST_BLOCKS = 24
@@ -85,7 +86,8 @@ def _site(answer: Answer) -> Site:
         ys.append(mark["y"])
     size = max(2 * bulge, rise)
     ys.append(-_BEHIND * size)  # zoomed to the work: its centre is seen where it lies within
-    ys.append(_lowest(xs, ys, rise - radius))
+    if rise - radius >= -_SEEN * size:
+        ys.append(_lowest(xs, ys, rise - radius))
     centre = rise - radius >= min(ys)
     margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
     left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin

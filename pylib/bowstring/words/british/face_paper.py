@@ -24,7 +24,7 @@ MESSAGES = {
         "From P mark {toward} at {m0} towards S, {other} at {m1} towards T. {toward} to {other} must read {m2}. If "
         "not, STOP."
     ),
-    "paper.first.have_straight": "Find {start} (TP). Mark S on the straight, well back.",
+    "paper.first.have_straight": "Find {start} (TP). Mark S on the straight, at least {back} back.",
     "paper.first.from_straight": (
         "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP). "
         "{start} to {end} must read {m2}."
@@ -39,7 +39,7 @@ MESSAGES = {
     "paper.first.from_straight_back_untaped": (
         "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP)."
     ),
-    "paper.first.have_corner": "Find corner P (IP). Mark S on A's straight, T on B's, well back.",
+    "paper.first.have_corner": "Find corner P (IP). Mark S on A's straight, T on B's, at least {back} back.",
     "paper.first.from_corner": (
         "From P towards S {m0}: {start} (TP). Towards T {m1}: {end} (TP). {start} to {end} must read {m2}. If "
         "not, STOP. At {start}, facing {end}, P is on your {hand}."
