@@ -7,6 +7,8 @@ import re
 import subprocess
 import sys
 from collections.abc import Mapping
+from html import unescape
+from typing import Any
 
 import pytest
 

@@ -44,7 +44,8 @@ MESSAGES = {
     ),
     "step.have_corner": (
         "Find the corner P, the intersection point (IP), where the two straights meet. Mark S on the straight on "
-        "A's side{first_landmark} and T on the straight on B's side{second_landmark}. Set each at least {back} back from P."
+        "A's side{first_landmark} and T on the straight on B's side{second_landmark}. Set each at least {back} "
+        "back from P."
     ),
     "step.from_corner": (
         "From P measure back towards S {length0}: set {start} (TP). From P measure back towards T {length1}: set "
