@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring.analysis.limits import Judged, expected_between
 from bowstring.analysis.spread import Spread
@@ -96,7 +96,7 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], read: _Read) 
     step = next((row for row in steps if not row["level"] and "A" in (row["marks"] or ["A"])), None) if end else None
     step = step or _step_of(one.mark, steps)
     told = Told() if end else told_of(layout, one, read.taped, read.spread)
-    one = replace(one, shift=told.shift or one.shift)
+    one = Suspect(**{**vars(one), "shift": told.shift or one.shift})
     shown = tape.show(max(tape.round(one.far), tape.mark))
     return {
         "kind": "end" if end else "stake",
