@@ -96,7 +96,7 @@ def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> Read
     counts = None if verdict == "unread" else _counting(inside, verdict)
     over = None if counts is None else overs[counts]
     typed = [_as_typed(value, must, job) for value in values]
-    slip = _slip(tape, one, lengths[-1]) if hint and lengths else []
+    slip = _slip(tape, one, lengths, hint)
     left_out = [length for length, is_in in zip(lengths, inside, strict=True) if not is_in]
     return {
         "check": one.check.key,
@@ -150,9 +150,11 @@ def _counting(readings: list[bool], verdict: str) -> int:
     )
 
 
-def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
-    """What a reading that is out looks like, the likeliest, as a stake's card names it."""
-    check = one.check
+def _slip(tape: Tape, one: Judged, lengths: list[float], hint: bool) -> list[str]:
+    """What a reading that is out looks like, the likeliest, as a stake's card names it; nothing without ``hint``."""
+    if not hint or not lengths:
+        return []
+    check, length = one.check, lengths[-1]
     kinds = slips_of(check.distance, length, tape)
     return [told_slip(tape, Slip(kind, check.start, check.end, check.distance, length)) for kind in kinds][:1]
 
