@@ -28,8 +28,9 @@ def test_what_was_set_from_a_stake_comes_again_after_it_and_then_the_checks(open
         wait_for(page, "computed")
     button = page.locator("#checks .suspect [data-do=go]").first
     button.evaluate("(one, then) => { one.dataset.then = then }", json.dumps(then))
+    first = int(button.get_attribute("data-step") or 0)
     button.click()
-    for card in (cards["Q1"], *then):
+    for card in (first, *then):
         wait_for(page, "computed")
         expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(card))
         page.wait_for_function("!('turned' in document.documentElement.dataset)")

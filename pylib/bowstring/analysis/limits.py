@@ -40,7 +40,7 @@ def expected_about(usual: float, expected: float) -> float:
     within ``expected`` of that.
 
     >>> [round(expected_about(usual, 1.96), 2) for usual in (0.0, 0.5, -3.0)]
-    [1.96, 2.21, 4.64]
+    [1.96, 2.18, 4.64]
     """
     far, sigma = abs(usual), expected / NORMAL_95
     if not sigma:

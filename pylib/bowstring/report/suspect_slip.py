@@ -10,7 +10,7 @@ from bowstring.analysis.limits import expected_between
 from bowstring.analysis.slips import wrong_lengths
 from bowstring.analysis.spread import Spread
 from bowstring.analysis.suspects import NEARLY, Suspect, Taped, carried, leaves
-from bowstring.construction import HELPERS, Along, CrossTapes, Marks, Number, SquareOff, Step, exact
+from bowstring.construction import HELPERS, PULL, Marks, Number, Step, exact
 from bowstring.geometry.plane import Point, distance, left_of, unit_vector
 from bowstring.layout.got import step_of
 from bowstring.layout.layout import Layout
@@ -65,13 +65,14 @@ def told_of(layout: Layout, one: Suspect, taped: Sequence[Taped], spread: Spread
 
 def _wrong_side(layout: Layout, one: Suspect, step: Step, taped: Sequence[Taped]) -> str:
     """That it was set to the wrong side of its line, where that explains what was read."""
-    off = next((move for move in step.moves if isinstance(move, SquareOff | CrossTapes)), None)
+    off = next((move for move in step.moves if move.mirrored() != move), None)
     if off is None:
         return ""
     mirrored = Step(step.kind, step.level, tuple(move.mirrored() for move in step.moves))
     if not _explains(layout, one, exact, mirrored, taped):
         return ""
-    start, end = (off.start, off.end) if isinstance(off, SquareOff) else (off.first, off.second)
+    square = off.squares
+    start, end = (square.start, square.end) if square else off.uses[:2]
     return say("read.wrong_side", stake=one.mark, start=start, end=end)
 
 
@@ -101,7 +102,7 @@ def _wrong(layout: Layout, one: Suspect, step: Step, spread: Spread) -> Iterator
     tape, at = layout.job.tape, layout.marks
     there = _there(layout, one, step)
     pairs = [(each.start, each.end) for each in step.measures]
-    pairs += [(start, end) for move in step.moves for kind, start, end in move.lines if kind == "pull"]
+    pairs += [(start, end) for move in step.moves for kind, start, end in move.lines if kind == PULL]
     for start, end in dict.fromkeys(pairs):
         if {start, end} <= at.keys():
             asked, reads = distance(at[start], at[end]), distance(there[start], there[end])
@@ -113,12 +114,12 @@ def _wrong(layout: Layout, one: Suspect, step: Step, spread: Spread) -> Iterator
 def _there(layout: Layout, one: Suspect, step: Step) -> Mapping[str, Point]:
     """Where the step's marks are taped with the stake where it is suspected: its foot is square across from it."""
     at = {**layout.marks, one.mark: layout.marks[one.mark].plus(one.shift)}
-    feet = {move.mark for move in step.moves if isinstance(move, Along)}
-    for move in step.moves:
-        if isinstance(move, SquareOff) and move.foot in feet:
-            across = left_of(unit_vector(at[move.start], at[move.end]))
-            off = at[one.mark].minus(at[move.foot]).dot(across)
-            at[move.foot] = at[one.mark].plus(across, -off)
+    feet = {move.mark for move in step.moves if move.on_line and move.pulls}
+    for square in (move.squares for move in step.moves):
+        if square and square.foot in feet:
+            across = left_of(unit_vector(at[square.start], at[square.end]))
+            off = at[one.mark].minus(at[square.foot]).dot(across)
+            at[square.foot] = at[one.mark].plus(across, -off)
     return at
 
 
