@@ -59,7 +59,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     later = more;
     if (next) return place.go({ face: "stakes", card: next });
     const to = healing ? "checks" : face;
-    place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+    place.go(to ? { face: to } : { face: "stakes", card: steps.after(from, look.shown?.count ?? from + 1) });
   }
 
   // What was read before the stake was set again says nothing of where it stands now, however somebody came to its card.
@@ -107,7 +107,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     // Past the checks with none of them read: their card isn't done.
     skip: ({ face }) => standing() && onward(card(), face),
     back() {
-      if (!standing()) return;
+      // From a card that can't be made there's a way back all the same.
+      if (!standing() && root.dataset.sheet !== "refused") return;
       awake();
       const before = Math.max(1, card() - 1);
       if (steps.done().includes(before)) steps.undone(before);
@@ -123,14 +124,17 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     "use-got"() {
       const one = standing();
       if (!one) return;
-      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, look.shown?.fixed);
+      const others = [...(look.shown?.undone ?? []), ...hanging(one)];
+      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, others, look.shown?.fixed);
       onward(one);
     },
-    fill({ fill: text, then }) {
+    fill({ fill: text, undone, then }) {
       const from = place.now.panel === "got" ? card() : 0;
       fill(JSON.parse(text));
-      // What was got, or found, is another thing now: the cards from here on have other numbers, and don't stand any more.
-      if (from) steps.undone(from);
+      // What was got, or found, is another thing now: the cards that have other numbers for it don't stand any more, all from
+      // here on where nothing says which.
+      if (undone !== undefined) steps.theseUndone(undone.split(" ").map(Number));
+      else if (from) steps.undone(from);
       else touched();
       if (then) place.go({ face: then });
     },

@@ -28,8 +28,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     store(typed());
   }
 
-  // What came by a link stays as it was sent, beside its copy.
+  // What came by a link, or in a saved page, stays as it was sent, beside its copy.
   function copy() {
+    if (!kept) keep.write(id, base);
     fillIn({ parent: base.received, received: "" });
     id = newId();
     base = {};
@@ -77,6 +78,12 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     const before = wanted && keep.read(wanted);
     const same = !before || sameFields(before, fields);
     return wanted && same ? wanted : newId();
+  }
+
+  // What came from elsewhere and is opened once more: with what was done and read since.
+  function withSince(fields, wanted) {
+    const before = fields.received ? keep.read(wanted) : null;
+    return before && sameWork(fields, before) ? { ...fields, ...before } : fields;
   }
 
   function fresh() {
@@ -194,15 +201,15 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     },
     open(fields, wanted) {
       example = false;
-      // A link that is opened once more: with what was done and read since.
-      const before = fields.received ? keep.read(wanted) : null;
-      const all = before && sameWork(fields, before) ? { ...fields, ...before } : fields;
+      const all = withSince(fields, wanted);
       fill(all, freeId(wanted, all));
       write();
     },
-    // A job from elsewhere that nobody has chosen yet: it isn't kept before something is typed.
+    // A job from elsewhere that nobody has chosen yet: it isn't kept before something is typed or done.
     show(fields, wanted) {
-      fill(fields, freeId(wanted, fields));
+      const all = withSince(fields, wanted);
+      fill(all, freeId(wanted, all));
+      if (!kept) base = all;
     },
     showExample(fields) {
       fill(fields, null);

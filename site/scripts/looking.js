@@ -13,6 +13,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   let got = {}; // what is typed in the panel of what was got, before it's used
   let warm = 0; // the part of what other faces need that is made ready next; -1 when all are
   let focus = false; // a card was turned: its heading is read out
+  let failing = false; // a panel couldn't be made: that stays told when its card stands there again
 
   const numbersShow = () => !at("face-numbers").hidden;
   const jobText = () => JSON.stringify([typed(), unit()]);
@@ -28,7 +29,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   function sign(result) {
     root.dataset.sheet = result.sign === "open" ? "computed" : result.sign;
     delete root.dataset.stale;
-    at("trouble").hidden = true;
+    if (!failing) at("trouble").hidden = true;
+    failing = false;
     if (result.state) status(result.state.sign, result.state.text);
     if (result.shown_in !== undefined) unitTold(result.shown_in);
     for (const [face, text] of Object.entries(result.badges ?? {})) {
@@ -204,6 +206,15 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost
+    },
+    // What was asked for can't be made. A panel of the stakes goes, so that its card can be worked; a card that was turned to
+    // goes back to the one that stands there.
+    failed() {
+      const { face, card, panel } = place.now;
+      if (face !== "stakes" || failing || shown?.card === undefined) return;
+      if (!panel && (card ?? shown.card) === shown.card) return;
+      failing = true;
+      place.replace({ face, card: shown.card });
     },
     gotTyped(name, text) {
       got = { ...got, [name]: text };

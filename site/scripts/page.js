@@ -87,6 +87,12 @@ function changed(byKey = true) {
 
 // --- the job, the faces, and what is looked at
 
+function opened(fields, id) {
+  fingers = true;
+  job.open(fields, id);
+  place.go({ face: look.firstFace(fields) });
+}
+
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
@@ -111,6 +117,7 @@ const door = wallDoor({
   ready: linked,
   starting: () => words.status.starting,
   wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
+  keep: opened,
 });
 const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
@@ -124,11 +131,7 @@ const work = desk({
   keep,
   words: words.desk,
   ask: (...call) => ask(...call),
-  open(fields, id) {
-    fingers = true;
-    job.open(fields, id);
-    place.go({ face: look.firstFace(fields) });
-  },
+  open: opened,
   remove: job.remove,
   present: () => ({ id: job.id, untouched: job.untouched, fields: typed() }),
   show: () => place.go({ face: "numbers", panel: "jobs" }),
@@ -146,9 +149,11 @@ const asked = asking({
   first: settle,
   fault(told) {
     settle();
+    if (dead) return; // what is wrong is told already
     delete root.dataset.stale;
     root.dataset.sheet = "refused";
     trouble("fault", told);
+    look.failed();
   },
 });
 
@@ -242,7 +247,10 @@ async function takeLink() {
   if (!inside || !job.untouched) return;
   const result = await ask("open_link", { text: inside });
   if (result.error) return work.wrong(result.error);
-  job.show(result.fields, result.id);
+  if (!job.untouched) return; // something was typed meanwhile
+  const fields = { ...result.fields, received: result.parent };
+  job.show(fields, result.id);
+  if (place.now.face === "numbers") place.replace({ face: look.firstFace(fields) });
 }
 
 // The link leaves the address only when its job is open, or was left: kept work is found again after a reload. Where nothing

@@ -7,6 +7,8 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
+from bowstring import answering
+from bowstring.demo import DEMO
 from bowstring.words import say
 from page_acting import look_at, wait_for
 
@@ -34,6 +36,40 @@ def test_the_ticket_is_kept_where_it_is_written_and_done_needs_no_second_tap(pag
     wait_for(page, "computed")
     page.locator("[data-do=back]").click()
     expect(page.locator("#ticket")).to_have_value("B-4417")
+
+
+def test_what_was_got_is_used_and_forgotten_and_only_what_hangs_on_it_is_unticked(page: Page) -> None:
+    steps = answering(dict(DEMO))["steps"]  # type: ignore[arg-type]
+    stake = next(step for step in reversed(steps) if step["stake"])
+    off = next(one for one in stake["measures"] if "distance" in one and one["to"] == stake["stake"])
+    before = next(step for step in reversed(steps) if step["stake"] and step is not stake)
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    card = page.locator("#stakes .card")
+    while card.get_attribute("data-stake") != stake["stake"]:
+        number = int(card.get_attribute("data-card") or 0)
+        page.locator("#stakes [data-do=done]").click()
+        expect(card).to_have_attribute("data-card", str(number + 1))
+    last = int(card.get_attribute("data-card") or 0)
+    page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-kind", "checks")
+    page.evaluate(f"location.hash = '#stakes-{last - 1}'")
+    expect(card).to_have_attribute("data-stake", str(before["stake"]))
+    page.locator("#stakes [data-do=got]").click()
+    field = page.locator("#stakes .got input").nth(1)
+    field.fill(f"{off['distance'] + 0.003:.4f} m")
+    expect(page.locator("#stakes .then")).to_be_visible()
+    page.locator("#keys").get_by_role("button", name="Done", exact=True).click()  # the buttons stand there again
+    page.locator("#stakes [data-do=use-got]").click()
+    expect(card).to_have_attribute("data-kind", "checks")  # the last stake stands: nothing hangs on the one before it
+    page.evaluate(f"location.hash = '#stakes-{last - 1}'")
+    expect(card).to_contain_text(say("card.stands_alone", stake=before["stake"]).split(". ")[1])
+    page.locator("#stakes [data-do=got]").click()
+    page.locator("#stakes .got .forget").click()
+    wait_for(page, "computed")
+    expect(card).to_have_attribute("data-stake", str(before["stake"]))
+    page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-kind", "checks")
 
 
 def set_again(page: Page) -> int:

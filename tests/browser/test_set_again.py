@@ -33,6 +33,6 @@ def test_what_was_set_from_a_stake_comes_again_after_it_and_then_the_checks(open
     for card in (first, *then):
         wait_for(page, "computed")
         expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(card))
-        page.wait_for_function("!('turned' in document.documentElement.dataset)")
+        expect(page.locator("html[data-turned]")).to_have_count(0)
         page.locator("[data-do=done]").click()
     expect(page).to_have_url(re.compile("#checks$"))

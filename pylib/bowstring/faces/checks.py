@@ -66,11 +66,12 @@ def ordered(answer: Answer) -> list[CheckRow]:
 def name_of(row: CheckRow) -> tuple[str, str]:
     """Return what to tape, and the rest of it in small."""
     start, end, kind = row["from"], row["to"], row["kind"]
+    side = "_inside" if row["inside"] else ""
     if kind == "alternate":
         pair = start.removeprefix("mid ").replace("-", say("check.to"))
-        return say("face_checks.string", pair=pair), say("face_checks.string_middle", stake=end)
+        return say("face_checks.string", pair=pair), say(f"face_checks.string_middle{side}", stake=end)
     if kind == "ordinate":
-        along = say("face_checks.square_at", along=row["along_shown"] or "")
+        along = say(f"face_checks.square_at{side}", along=row["along_shown"] or "")
         return say("face_checks.square", stake=end), along
     small = {"closing": say("face_checks.closing"), "external": say("face_checks.corner")}.get(kind, "")
     return say("face_checks.straight", start=start, end=end), small

@@ -60,9 +60,7 @@ def _made(
 
 
 def _told(refusal: BadJob) -> str:
-    """What is wrong; what would do stands there as buttons where it can be told so."""
-    if refusal.readings:
-        return refusal.wrong
+    """What is wrong, and what to write."""
     return say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
 
 

@@ -11,8 +11,10 @@ from bowstring.analysis.slips import Slip, slips_of
 from bowstring.faces.got import STOP, Panel, Reading, got_html
 from bowstring.job.terms import MOST_MEASURES
 from bowstring.page.fields import YES, unit_of
-from bowstring.page.found import found_panel
+from bowstring.page.found import found_panel, proved_by
+from bowstring.page.hanging import hanging
 from bowstring.page.rows import filled_rows, is_row, measures_in
+from bowstring.page.set_again import end_panel, string_panel
 from bowstring.page.shown import answering_here, kept_text, tape_here, unit_here
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
@@ -39,6 +41,15 @@ class Pair:
     shown: str
 
 
+@dataclass(frozen=True)
+class Now:
+    """The job as it is answered, the same without what was got at the card's step, and the card's number."""
+
+    answered: Answer
+    base: Answer
+    card: int
+
+
 def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     """Return ``html``, and the fields (``fill``) that hold what was typed, where that can be used.
 
@@ -49,14 +60,19 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     typed: Typed = asked.get("got") or {}
     step = _step_of(answered, card)
     if step["level"] == 0:
-        return found_panel(answered, fields, typed, step)
+        sets = answered["cards"][card - 1]["sets"]
+        proved = proved_by(answered["steps"], step, sets)
+        return found_panel(answered, fields, typed, proved) if proved else {"html": got_html(end_panel(step, sets))}
+    if not step["marks"]:
+        return {"html": got_html(string_panel(answered, step))}
     row = _row_of(fields, step)
     base = answered if row is None else answering_here(_without(fields, row))
-    return _panel(base, fields, typed, next(one for one in base["steps"] if one["marks"] == step["marks"]), row)
+    step = next(one for one in base["steps"] if one["marks"] == step["marks"])
+    return _panel(Now(answered, base, card), fields, typed, step, row)
 
 
-def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | None) -> dict[str, object]:
-    """The panel of a step as it is in ``base``, the job without what was got there; ``row``: where that stands."""
+def _panel(now: Now, fields: Typed, typed: Typed, step: StepRow, row: int | None) -> dict[str, object]:
+    """The panel of a step as it is without what was got there; ``row``: where that stands."""
     stake, pairs = step["stake"] or step["marks"][-1], pairs_of(step)
     kept = _kept(fields, row, pairs)
     texts = [typed.get(f"m{number}", kept.get(number, pair.shown)) for number, pair in enumerate(pairs)]
@@ -64,15 +80,16 @@ def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | 
         _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
     ]  # fmt: skip
     forget, level = _blanks(fields, row), any("slope" in one for one in step["measures"])
-    panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level)
+    undone = hanging(now.answered, now.base, now.card) if forget else None
+    panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level, undone=undone)
     differs = [number for number, one in enumerate(readings) if one.note]
     if not differs or any(one.wrong for one in readings):
         return {"html": got_html(panel)}
-    return _typed_over(base, fields, typed, panel, stake, row, [(one, pairs[one], texts[one]) for one in differs])
+    return _typed_over(now, fields, typed, panel, stake, row, [(one, pairs[one], texts[one]) for one in differs])
 
 
 def _typed_over(
-    base: Answer, fields: Typed, typed: Typed, panel: Panel, stake: str, row: int | None,
+    now: Now, fields: Typed, typed: Typed, panel: Panel, stake: str, row: int | None,
     differs: Sequence[tuple[int, Pair, str]],
 ) -> dict[str, object]:  # fmt: skip
     """The panel where something was typed over: ``differs``, each with its number, its pair and its text."""
@@ -86,8 +103,12 @@ def _typed_over(
     if sure:
         fill[f"got-{number}-sure"] = YES
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
-    panel = _judged(base, told, panel, stake, "" if sure else _slip_in(read, fields))
-    return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
+    panel, answer = _judged(now.base, told, panel, stake, "" if sure else _slip_in(read, fields))
+    made: dict[str, object] = {"html": got_html(panel)}
+    if panel.verdict != STOP and answer is not None:
+        later = [card for card in hanging(now.answered, answer, now.card) if card != now.card]
+        made |= {"fill": fill, "undone": later}
+    return made
 
 
 def _by(answered: Answer) -> dict[str, str]:
@@ -108,9 +129,11 @@ def _slip_in(read: Sequence[tuple[Pair, str]], fields: Typed) -> str:
     return ""
 
 
-def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) -> Panel:
-    """The panel with what the job makes of the readings; ``slip``: what one of them looks like by itself."""
+def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) -> tuple[Panel, Answer | None]:
+    """The panel with what the job makes of the readings, and the answer to it, if there is one; ``slip``: what one of
+    them looks like by itself."""
     row, stops, apart = None, [], ""
+    told: Answer | None = None
     try:
         told = answering_here(fields)
         (row,) = (one for one in told["got"] if one["stake"] == stake)
@@ -121,7 +144,7 @@ def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) ->
     except BadJob as refusal:
         stops, apart = [f"{refusal.wrong} {refusal.remedy}"], slip
     made = {"row": row, "tolerance": base["tolerance_shown"] or "", "stops": stops, "slip": apart}
-    return Panel(**{**vars(plain), **made})
+    return Panel(**{**vars(plain), **made}), told
 
 
 def _step_of(answered: Answer, card: int) -> StepRow:

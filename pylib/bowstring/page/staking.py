@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
+
+NAMED = 8
+"""Marks that are told by name where they are set by old numbers."""
 
 
 def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> dict[str, object]:
@@ -78,18 +81,26 @@ def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> 
     return fields
 
 
-def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> int:
-    """Return how many stakes that stand would stand elsewhere by the numbers in the fields."""
+def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> list[str]:
+    """Return what stands, and would stand elsewhere by the numbers in the fields."""
     stood = asked["fields"].get("stood", "")
     if not done or not stood or stood == link():
-        return 0
-    from bowstring.page.stood import moved_stakes
+        return []
+    from bowstring.page.stood import moved_marks
 
-    return moved_stakes(answered, asked["fields"], done, link())
+    return moved_marks(answered, asked["fields"], done, link())
 
 
-def _stood_html(moved: int, stood: str) -> str:
-    title = escape(say("page.stood_one" if moved == 1 else "page.stood", count=moved))
+def stood_text(moved: Sequence[str]) -> str:
+    """Return the sentence that names what is set by the old numbers."""
+    names = ", ".join(moved[:NAMED])
+    if len(moved) > NAMED:
+        names = say("page.stood_more", names=names, count=len(moved) - NAMED)
+    return say("page.stood_one" if len(moved) == 1 else "page.stood", names=names)
+
+
+def _stood_html(moved: Sequence[str], stood: str) -> str:
+    title = escape(stood_text(moved))
     return (
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
         f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'

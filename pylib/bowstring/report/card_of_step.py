@@ -11,16 +11,17 @@ from bowstring.layout.layout import Layout
 from bowstring.layout.limits import squares_here
 from bowstring.report.card_lines import TURNED, lines_of
 from bowstring.report.card_part import ANGLE, DEFLECTION, SHORT_CHORDS, SQUARE, WHOLE, Part
-from bowstring.report.card_table import PARTS
+from bowstring.report.card_table import AS_GOT, PARTS
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.cards import CardNumber, CardRight, CardRow
 from bowstring.report.forms.steps import StepRow, TapeMeasure
+from bowstring.report.got import label_of
 from bowstring.report.hands import curve_hand
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.places import far_back, place_name
 from bowstring.report.proofs import proof_values
 from bowstring.report.square import blade_words
-from bowstring.report.steps import kind_told
+from bowstring.report.steps import alone, kind_told
 from bowstring.words import say
 
 FROM_MIDDLE = ("ordinate_mid", "ordinate_middle")
@@ -82,7 +83,7 @@ class Told:
             "title": self._title(),
             "main": shown[-1]["shown"] if shown else "",
             "where": self._where(),
-            "text": say(f"card.{part.text or self.kind}", **self.values),
+            "text": say(f"card.{part.text or self.kind}{alone(self.layout, step)}", **self.values),
             "numbers": shown,
             "right": self._right(part, moves),
             "notes": [],
@@ -121,6 +122,8 @@ class Told:
         else:
             one = self.taped[int(source)]
             shown = one["shown"]
+            if self.kind in AS_GOT:  # what was measured is told as somebody measures it
+                return {"disc": disc, "label": label_of(one["from"], one["to"]), "shown": shown, "slope": None}
             values = {**values, "from": place_name(one["from"]), "to": place_name(one["to"])}
             if self.kind == "have_ends" and taped_otherwise(self.layout):
                 label = "taped"  # nothing must read what was found there

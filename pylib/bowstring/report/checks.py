@@ -39,7 +39,8 @@ def _row(job: Job, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow
         "along": along,
         "start_pair": check.start.removeprefix("mid ").replace("-", say("check.to")),
     }
-    text = say(f"check.{check.kind}", **values)
+    inside = check.inside and tape.round(check.distance) > 0  # what reads nothing is on neither side
+    text = say(f"check.{check.kind}{'_inside' if inside else ''}", **values)
     return {
         "key": check.key,
         "from": check.start,
@@ -59,6 +60,7 @@ def _row(job: Job, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow
         "level": check.level,
         "along": check.along,
         "along_shown": along,
+        "inside": inside,
         "text": text if one.judges else " ".join([text, say("check.no_judge")]),
     }
 

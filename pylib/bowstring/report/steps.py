@@ -190,6 +190,11 @@ def kind_told(layout: Layout, step: Step) -> str:
     return "string_up" if proved else "string"
 
 
+def alone(layout: Layout, step: Step) -> str:
+    """Return what the name of the sentence of a stake that stands already ends in where nothing is set from it."""
+    return "_alone" if step.stake and step.stands and not layout.recipe.leaning_on(step) else ""
+
+
 def _told_by_halving(layout: Layout, step: Step) -> bool:
     """Whether a stake that was got is told by its string: its middle is where it should be."""
     if step.kind != "stake_got":
@@ -226,7 +231,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
     if step.stake and step.stands:
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    return say(f"step.{kind_told(layout, step)}", **values).rstrip()
+    return say(f"step.{kind_told(layout, step)}{alone(layout, step)}", **values).rstrip()
 
 
 def _corner_hand(layout: Layout, step: Step) -> str:

@@ -183,20 +183,6 @@ def outline(arc: Arc) -> list[Place]:
     return [arc.point_at(step / 32) for step in range(33)]
 
 
-_SUITS = (0.2, 1.0)
-"""Mid-ordinate over half the chord of a job whose numbers a lesson takes: bent enough to be seen, no more than a half
-circle."""
-
-
-def for_lesson(given: Given | None) -> Given:
-    """Return the job's numbers where they suit a lesson, else the lesson's own in the job's unit."""
-    if given is None:
-        return Given.own()
-    if _SUITS[0] <= given.sagitta / given.half <= _SUITS[1]:
-        return Given(given.chord, given.sagitta, given.tape)
-    return Given.own(given.tape.unit)
-
-
 def plain(text: str) -> str:
     """Return a decimal without the zeros that tell nothing: ``19`` for ``19.00``."""
     return text.rstrip("0").rstrip(".") if "." in text else text

@@ -6,6 +6,7 @@ from typing import Any
 
 STANDARD = "python314.zip"
 BROKEN = ("{", '{"bowstring": 1, "arc": {"chord": "5 3"}}')
+CLASS = {"numbers": 1, "own": {"chord": "38", "out": "5"}}
 TAPPED = {"stops": "tape", "scale": "20", "turn": "1", "points": [[0, 0], [60, 0], [60, 60]]}
 # A job that somebody has begun, and one that is a stop: beside the example and jobs that can't be read.
 BEGUN = {"done": "1 2", "read-0-check": "A-M", "read-0-value": "19 ft", "by": "R.", "date": "2027-03-01"}
@@ -87,7 +88,7 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
     _shown_in("ft", fields, asked)
     _ask("mistake", asked, fields=fields, kind="burned_foot")
     _ask("outline", asked, fields=fields, **TAPPED)
-    for question in ({"figure": 0}, {"figure": 1}, {"slider": 1}, {"list": 1}, {"handout": 4}):
+    for question in ({"figure": 0}, {"figure": 1}, {"slider": 1}, {"list": 1}, {"handout": 4}, CLASS):
         _ask("wall", asked, fields=fields, **question)
     _ask("example", asked)
 

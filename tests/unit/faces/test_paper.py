@@ -136,6 +136,14 @@ def test_a_stop_prints_why_and_no_number_of_a_step() -> None:
     assert not [one for one in numbers if re.search(rf"(?<![\d'-] ){re.escape(one)}", seen)]
 
 
+def test_a_link_too_long_for_a_code_that_scans_off_paper_stands_there_without_one() -> None:
+    link = "https://example.org/#" + "x" * 500
+    html = paper_html(answer_to(JOBS["halving"]), link)
+    assert say("paper.no_code") in html and link in html and "paper-code" not in html
+    assert "paper-code" in paper_html(answer_to(JOBS["halving"]), link[:400])
+    assert "paper-code" not in paper_html(answer_to(JOBS["halving"]))
+
+
 def test_no_attribute_that_the_page_forbids() -> None:
     found = Sides(paper_html(answer_to(JOBS["halving"]))).attributes
     assert "class" in found

@@ -20,7 +20,8 @@ from unit.report.test_stops import PLAIN as STOPPED_PLAIN
 from unit.report.test_stops import STOPPED
 
 MOST = 14
-NO_STEPS = {"got_short", "back_short", "corner_hand", "onto_first", "onto_next"}
+NO_STEPS = {"got_short", "back_short", "corner_hand", "onto_first", "onto_next", "stands_alone",
+            "stake_got_alone"}  # fmt: skip
 """Sentences about a step that are no step's own."""
 
 BESIDE = ("locate", "checks", "board")

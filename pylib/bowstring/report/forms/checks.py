@@ -21,6 +21,7 @@ class CheckRow(_Between):
             mark, at least one.
         judges: what is expected is no more than half of what must be read; recommended: one of those to make first.
         along: metres from A along the chord to where an ordinate is taken, ``None`` for other kinds.
+        inside: its stake stands on the other side of the string that it is read off than stakes of the arc do.
     """
 
     key: str
@@ -39,6 +40,7 @@ class CheckRow(_Between):
     level: int
     along: float | None
     along_shown: str | None
+    inside: bool
     text: str
 
 

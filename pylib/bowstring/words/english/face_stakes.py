@@ -33,6 +33,8 @@ MESSAGES = {
     "card.stake_back": "String {start} to {end}. From its midpoint, square off to the {hand}. Drive {stake}.",
     "card.stake_got": "{stake} stands as measured, {off}. Next numbers start there.",
     "card.stands": "{stake} stands as measured, {off}. Next numbers start there.",
+    "card.stake_got_alone": "{stake} stands as measured, {off}. No other number changes.",
+    "card.stands_alone": "{stake} stands as measured, {off}. No other number changes.",
     "card.stands_helper": "It stands as measured. Next numbers start there.",
     "card.parallel_stood": "String {start} to {end} and tape it. The next numbers allow for its pins.",
     "card.parallel_stood_strung": "String {start} to {end}. The next numbers allow for where its pins are.",

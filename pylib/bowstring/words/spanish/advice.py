@@ -90,8 +90,8 @@ MESSAGES = {
     "advice.change_tape": "una ~cinta~ de {size}, para este método: {method}",
     "advice.change_obstacle": "mover o recortar (pregunte primero) {what}, para este método: {method}",
     "advice.change_string": "{method}",
-    "advice.string_toward": "~Hilo~ a {size} más allá de A-B",
-    "advice.string_behind": "~Hilo~ a {size} detrás de A-B",
+    "advice.string_toward": "~Hilo~ a {size} de A-B, del lado de la curva",
+    "advice.string_behind": "~Hilo~ a {size} de A-B, por detrás",
     "advice.change_start_ends": "los dos extremos ya marcados en el terreno, para este método: {method}",
     "advice.change_start_corner": (
         "los dos extremos puestos desde la esquina de las dos rectas, para este método: {method}"

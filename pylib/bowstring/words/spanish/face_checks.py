@@ -64,8 +64,12 @@ MESSAGES = {
     "face_checks.straight": "{start} a {end}",
     "face_checks.string": "~Hilo~ {pair}",
     "face_checks.string_middle": "de su ~punto medio~ a {stake}",
+    "face_checks.string_middle_inside": (
+        "de su ~punto medio~ a {stake}, que está ADENTRO del ~hilo~, hacia el ~centro~"
+    ),
     "face_checks.square": "~Hilo~ A a B, hasta {stake}",
     "face_checks.square_at": "~a escuadra~ en {along}",
+    "face_checks.square_at_inside": "~a escuadra~ en {along}, al lado CONTRARIO de la curva",
     "face_checks.closing": "cierra el trabajo",
     "face_checks.corner": "de la esquina a la mitad",
     "face_checks.in": "DENTRO.",

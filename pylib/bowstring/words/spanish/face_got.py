@@ -40,5 +40,15 @@ MESSAGES = {
     "face_got.hold_more": "~flecha~ {sagitta}, ~radio~ {radius}",
     "face_got.unbuildable": "Mantenga lo que mantenga, sale otra curva. Pregunte.",
     "face_got.sure": "Lo medí otra vez: así es",
-    "face_got.set_again": "Aquí no se puede anotar nada. Póngalo otra vez hasta que dé lo que dice la tarjeta.",
+    "face_got.set_again": "Aquí no se anota nada. Póngalo otra vez hasta que dé lo que dice la tarjeta.",
+    "face_got.corner": (
+        "Aquí no se anota nada. Mida otra vez desde P. ¿Sigue dando otra cosa? "
+        "La esquina no es la del ~plano~: pregunte."
+    ),
+    "face_got.to_card": "Volver a la tarjeta",
+    "face_got.two": "{first} y {last}",
+    "face_got.head_string": "¿{start} a {end} da otra cosa?",
+    "face_got.string_off": "Debe dar {shown}. Si no, {start} o {end} está mal. Ponga los dos otra vez.",
+    "face_got.tape_between": "Los dos están bien: mida {start} a {end} otra vez",
+    "face_got.makes": "Así {start} a {end} da {shown}.",
 }

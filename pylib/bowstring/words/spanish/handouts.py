@@ -16,6 +16,7 @@ MESSAGES = {
     "handout.1.rest": "Arriba por abajo es lo mismo: {square} ÷ {out} = {rest}, lo que falta de la línea.",
     "handout.1.radius": "La mitad de toda la línea: ({rest} + {out}) ÷ 2 = {radius} {unit}, el ~radio~.",
     "handout.2.slip": "El lado largo de cada triángulo tiene {error} de más. ¿Cuánto se va su línea a {far}?",
+    "handout.2.rule": "Se va: {error} × lado largo ÷ primer lado ÷ segundo lado × {far}.",
     "handout.2.one": "{sides}: se va {off}",
     "handout.2.where": "En M lo ladeado corre la ~estaca~ y cuesta {at_m}. Cerca de un extremo la deja {end}.",
     "handout.2.nothing": "nada",
@@ -28,8 +29,14 @@ MESSAGES = {
     ),
     "handout.3.square": "~a escuadra~",
     "handout.3.length": "~flecha~",
+    "handout.4.names": (
+        "Con un ~hilo~ de {chord}, a es la mitad: {half} {unit}. s es la ~flecha~, h la ~cuerda corta~."
+    ),
     "handout.4.why": "La ~flecha~ crece como la ~cuerda corta~ al cuadrado. La mitad: {half} × {other} = {quarter}.",
-    "handout.4.climb": "La mitad de h es {half}. La siguiente ~cuerda corta~ sube: √(mitad² + {next}²) = {long}.",
+    "handout.4.climb": (
+        "Con la segunda s de la tabla: la mitad de h es {half}. La siguiente ~cuerda corta~ es √(mitad² + {next}²) = "
+        "{long}."
+    ),
     "handout.4.more": "Por eso es {longer} que la mitad de h, y la siguiente es {more} de un cuarto.",
     "handout.4.longer": "más larga",
     "handout.4.more_word": "más",
@@ -41,8 +48,10 @@ MESSAGES = {
     "handout.4.quarter": "s ÷ 4",
     "handout.4.miss": "falla",
     "handout.5.given": "Por mitades, M queda {wrong} más afuera. Todo lo demás está bien hecho.",
+    "handout.5.hint": "Una ~estaca~ puesta sobre un ~hilo~ toma como la mitad del error de cada extremo.",
     "handout.5.one": "{stake} queda {off} fuera",
     "handout.5.count": "~Estacas~ que se llevó: por mitades {halving}, por ~ordenadas~ {ordinates}.",
+    "handout.6.given": "El ~hilo~ es de {chord}, la ~flecha~ de {out}.",
     "handout.6.quarters": "Un cuarto de la ~flecha~ es {quarter}. Un cuarto de eso es {again}.",
     "handout.6.up": "Derecho hacia arriba, a {away} del ~punto medio~, la parábola está a {parabola}.",
     "handout.6.circle": "Ahí el círculo está a {circle}. Se llevan {gap}.",
