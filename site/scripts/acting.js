@@ -49,11 +49,17 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
 
   let again = 0; // the card that the checks sent back to, a stake to be set again, as long as nobody looks at anything else
   let suspect = null; // that stake, and the checks that touch it
-  // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
+  let later = []; // the cards of what was set from it: it stood wrong, too, so they come again before the checks
+  // The next card; from one that the checks asked for on to those after it and back to them, from the last one to the
+  // face that it names.
   function onward(from, face = "") {
     rest();
-    const to = from === again ? "checks" : face;
-    again = 0;
+    const healing = from === again;
+    const [next = 0, ...more] = healing ? later : [];
+    again = next;
+    later = more;
+    if (next) return place.go({ face: "stakes", card: next });
+    const to = healing ? "checks" : face;
     place.go(to ? { face: to } : { face: "stakes", card: steps.after(from, look.shown?.count ?? from + 1) });
   }
 
@@ -61,6 +67,14 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   function setAnew(card) {
     const set = (card === again && suspect) || look.shown?.suspect;
     return set ? cleared(set) : {};
+  }
+  // However somebody came to its card, what was set from it comes after it.
+  function hanging(card) {
+    if (card !== again && look.shown?.suspect?.then.length) {
+      again = card;
+      later = look.shown.suspect.then;
+    }
+    return card === again ? later : [];
   }
 
   // A gloved finger taps twice: for a moment after a card turned, what turns the next one is deaf (face-stakes.css).
@@ -76,8 +90,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
-    go({ step, stake, checks }) {
+    // What the bar at the top says is to be answered: the first of it.
+    asked: () => at("ask-open").hidden || open("numbers", at("ask-open").dataset.panel),
+    go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);
+      later = then ? JSON.parse(then) : [];
       suspect = checks === undefined ? null : { stake, checks: JSON.parse(checks) };
       place.go({ face: "stakes", card: Number(step) });
     },
@@ -85,7 +102,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     done({ face }) {
       const one = standing();
       if (!one) return;
-      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) });
+      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) }, hanging(one));
       onward(one, face);
     },
     // Past the checks with none of them read: their card isn't done.
@@ -108,7 +125,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     "use-got"() {
       const one = standing();
       if (!one) return;
-      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, look.shown?.undone ?? [], look.shown?.fixed);
+      const others = [...(look.shown?.undone ?? []), ...hanging(one)];
+      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, others, look.shown?.fixed);
       onward(one);
     },
     fill({ fill: text, undone, then }) {

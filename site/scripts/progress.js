@@ -23,10 +23,11 @@ export function progress({ touched, undo, words, restore }) {
       while (next < count && cards.includes(next)) next += 1;
       return Math.min(next, count);
     },
-    // `fixed`: what is settled as long as no stake stands: the method, and what the stakes will stand on.
-    stands(card, fixed = {}) {
+    // `fixed`: what is settled as long as no stake stands: the method, and what the stakes will stand on; `hanging`: the
+    // cards of what was set from a stake that is set again: that doesn't stand any more.
+    stands(card, fixed = {}, hanging = []) {
       const before = typed();
-      write([...done(), card], fixed);
+      write([...without(hanging), card], fixed);
       undo.offer(words.undo.done, () => restore(before));
     },
     // Something else was got at a card: `others`, those after it that have other numbers from now on, don't stand any more.

@@ -31,6 +31,8 @@ WIDTH, HEIGHT = 300.0, 330.0
 
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
+_SEEN = 0.7  # of the arc's size: a centre farther behind isn't worth the room
+_SAME_SCALE = 0.9  # of the scale: so much smaller may the rest be drawn for the centre to be seen
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -84,6 +86,8 @@ def _site(answer: Answer) -> Site:
         ys.append(mark["y"])
     size = max(2 * bulge, rise)
     ys.append(-_BEHIND * size)  # zoomed to the work: its centre is seen where it lies within
+    if rise - radius >= -_SEEN * size:
+        ys.append(_lowest(xs, ys, rise - radius))
     centre = rise - radius >= min(ys)
     margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
     left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin
@@ -91,6 +95,19 @@ def _site(answer: Answer) -> Site:
     paper = Paper(scale, 1, radius, half, chord, rise, turn=turn_of(answer["side"]))
     (x, low_y), (x2, high_y) = paper.point(left, low), paper.point(right, high)
     return Site(paper, Box(min(x, x2), high_y, max(x, x2), low_y), centre)
+
+
+def _lowest(xs: Sequence[float], ys: Sequence[float], centre: float) -> float:
+    """The centre's height, where the drawing has room left for it at the scale that the rest is drawn at."""
+    wide, high, low = max(xs) - min(xs), max(ys), min(ys)
+    if centre >= low:
+        return low
+
+    def scale(lowest: float) -> float:
+        margin = _MARGIN * max(wide, high - lowest)
+        return min(WIDTH / (wide + 2 * margin), HEIGHT / (high - lowest + 2 * margin))
+
+    return centre if scale(centre) >= _SAME_SCALE * scale(low) else low
 
 
 def _description(answer: Answer, site: Site) -> str:

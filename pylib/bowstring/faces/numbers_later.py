@@ -12,6 +12,7 @@ from bowstring.faces.numbers import StateOfJob, asked, state_of
 from bowstring.faces.question_lines import SAID, USUAL, WRONG, QuestionLine, capital, line_of, question_lines
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
+from bowstring.faces.taking import take_html
 from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.report.own import is_advised, own_row
 from bowstring.sheet.markup import marked
@@ -43,8 +44,12 @@ def numbers_later(
         changed["ends"] = line_of(text, WRONG)
     if tolerance is not None and tolerance > LIKELY_TOLERANCE:
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
-    made = _with(fields, changed, answer["stops"], shown, marked(answer["advice"]["text"]), _follows(answer))
+    made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer))
     return {**made, "go": _go(answer, done)} if done and not answer["stops"] else made
+
+
+def _advice(answer: Answer) -> str:
+    return " ".join(text for text in (marked(answer["advice"]["text"]), take_html(answer).strip()) if text)
 
 
 def _go(answer: Answer, done: Collection[int]) -> str:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+import json
+from collections.abc import Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.boxes import text_width
@@ -40,7 +41,7 @@ def first_open(answer: Answer, done: Collection[int]) -> int:
     return next((card["number"] for card in answer["cards"] if card["number"] not in done), count(answer))
 
 
-def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
+def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Mapping[str, str] | None = None) -> str:
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
     Where something stops the answer: that, and its way out.
@@ -59,6 +60,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
         _numbers(one),
         _right(one),
         _notes([*one["notes"], *_unread(answer, one)]),
+        _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
         _thumb(answer, one, len(cards)),
@@ -106,6 +108,18 @@ def _unread(answer: Answer, card: CardRow) -> list[str]:
 def _notes(notes: Sequence[str]) -> str:
     rows = "".join(f"<li>{marked(note)}</li>" for note in notes)
     return f'<ul class="notes">{rows}</ul>' if rows else ""
+
+
+def _received(card: CardRow, anew: Mapping[str, str]) -> str:
+    """On the card of a stake that stood when the job was sent: leave it (Done), or set it anew."""
+    if not anew:
+        return ""
+    told, words = (say(key, stake=card["stake"] or card["sets"][-1]) for key in ("card.note.received", "card.do.anew"))
+    fields = escape(json.dumps(dict(anew)))
+    return (
+        f'<div class="received"><p>{escape(told)}</p><button type="button" class="btn plain" data-do="fill" '
+        f'data-fill="{fields}">{escape(words)}</button></div>'
+    )
 
 
 def _thumb(answer: Answer, card: CardRow, count: int) -> str:

@@ -178,6 +178,13 @@ def _same_row(fields: Typed, fill: Typed, row: int) -> bool:
     return all(fields.get(name, "").strip() == text for name, text in fill.items() if name != f"got-{row}-sure")
 
 
+def taken_back(answered: Answer, fields: Typed, card: int) -> dict[str, str]:
+    """Return the fields that take back what was got at a card, none where nothing was."""
+    steps = [step for step in answered["steps"] if step["number"] in answered["cards"][card - 1]["steps"]]
+    rows = [row for step in steps if (row := _row_of(fields, step)) is not None]
+    return _blanks(fields, rows[0] if rows else None)
+
+
 def _blanks(fields: Typed, row: int | None) -> dict[str, str]:
     """The fields that take a row back."""
     if row is None:

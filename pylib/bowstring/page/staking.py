@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
@@ -29,11 +29,21 @@ def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callabl
         return made | got_panel(answered, asked, card) | fixed | _suspected(answered, card)
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
-    made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
+    anew = _anew(answered, asked["fields"], card)
+    made |= {"html": stakes_html(answered, card, done, anew), "say": _spoken(answered, card)}
     made |= _suspected(answered, card)
     if not answered["stops"]:
         made["fixed"] = _fixed(answered, done, link)
     return made
+
+
+def _anew(answered: Answer, fields: Mapping[str, str], card: int) -> dict[str, str]:
+    """The fields that take back what somebody else got at a card, in a job that is as it came by a link."""
+    if not fields.get("received") or not answered["got"]:
+        return {}
+    from bowstring.page.got import taken_back
+
+    return taken_back(answered, fields, card)
 
 
 def _suspected(answered: Answer, card: int) -> dict[str, object]:
@@ -43,7 +53,9 @@ def _suspected(answered: Answer, card: int) -> dict[str, object]:
     steps = answered["cards"][card - 1]["steps"]
     for one in answered["read"]["suspects"]:
         if one["mark"] and one["step"] in steps:
-            return {"suspect": {"stake": one["mark"], "checks": one["checks"]}}
+            from bowstring.faces.checks import hanging_cards
+
+            return {"suspect": {"stake": one["mark"], "checks": one["checks"], "then": hanging_cards(answered, one)}}
     return {}
 
 

@@ -17,7 +17,8 @@ from bowstring.report.forms.cards import CardNumber, CardRight, CardRow
 from bowstring.report.forms.steps import StepRow, TapeMeasure
 from bowstring.report.got import label_of
 from bowstring.report.hands import curve_hand
-from bowstring.report.places import place_name
+from bowstring.report.numbers import off_the_arc
+from bowstring.report.places import far_back, place_name
 from bowstring.report.proofs import proof_values
 from bowstring.report.square import blade_words
 from bowstring.report.steps import alone, kind_told
@@ -53,6 +54,9 @@ class Told:
         values: dict[str, object] = {"start": "A", "end": "B", **step.names, "hand": self.hand}
         values["curve"] = curve_hand(self.layout).upper()
         values["driven"] = next(iter(step.driven), "")
+        values["back"] = far_back(self.layout.marks, step.sets, self.layout.job.shown.feet)
+        if step.stake and step.stands:
+            values["off"] = off_the_arc(self.layout.job.shown, self.layout.misses.by_stake[step.stake])
         if square:
             values.setdefault("first", square.start)
             values.setdefault("last", square.end)

@@ -4,11 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bowstring.analysis.limits import Judged, recommended
+from bowstring.analysis.limits import Judged, judged, recommended
+from bowstring.analysis.mistakes import reading_of
+from bowstring.analysis.spread import Spread
 from bowstring.job.job import Job
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.checks import CheckRow
 from bowstring.words import say
+
+
+def judged_checks(layout: Layout, spread: Spread) -> list[Judged]:
+    """Return a layout's checks with their limits; ``spread``: how its marks scatter."""
+    tape, at = layout.job.tape, {**layout.marks, **layout.rounded}
+    usual = [reading_of(check, at) - tape.round(check.distance) for check in layout.checks]
+    return judged(layout.checks, usual, spread, layout.job.tolerance, tape.mark)
 
 
 def report_checks(layout: Layout, found: Sequence[Judged], shown: dict[float, str]) -> list[CheckRow]:
@@ -40,6 +49,8 @@ def _row(job: Job, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow
         "shown": shown[check.distance],
         "expected": one.expected,
         "expected_shown": limit_shown(job, one.expected),
+        "limit": one.limit,
+        "limit_shown": limit_shown(job, one.limit),
         "allowed": one.allowed,
         "allowed_shown": None if one.allowed is None else limit_shown(job, one.allowed),
         "blind": one.blind,

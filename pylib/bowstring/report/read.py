@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from math import isclose
 
-from bowstring.analysis.limits import Judged, judged
+from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.report.checks import limit_shown
-from bowstring.report.forms.read import ReadPart, ReadRow
+from bowstring.report.checks import judged_checks, limit_shown
+from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
@@ -29,8 +29,7 @@ OUT = ("again", "out", "differ")
 def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> ReadPart:
     """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read."""
     assert own.accuracy is not None
-    found = judged(layout.checks, own.accuracy.spread, layout.job.tolerance, layout.job.tape.mark)
-    checks = {one.check.key: one for one in found if one.shows}
+    checks = {one.check.key: one for one in judged_checks(layout, own.accuracy.spread) if one.shows}
     typed: dict[str, list[object]] = {}
     for row in kept.read:
         if str(row.value).strip():
@@ -40,7 +39,10 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
     differ = any(row["verdict"] == "differ" for row in outs)
     twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
-    suspects = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else []
+    told: list[SuspectRow] = []
+    suspects, every = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else (told, True)
+    if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
+        rows = [_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
         "by": kept.by,
         "date": kept.date,
@@ -50,24 +52,26 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
-        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects)),
+        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every),
         "lost": [key for key in typed if key not in checks],
     }
 
 
-def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
+def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
     if not outs:
         return ""
     if not twice:
         return say("read.again")
     if not suspects:
         return say("read.no_single")
+    if suspects == 1 and not every:
+        return say("read.found_nearly")
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 
-def _row(job: Job, one: Judged, values: list[object]) -> ReadRow:
+def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
     own, tape = job.tape, job.shown
-    limit = max(own.down(one.expected), own.mark)
+    limit = max(own.down(one.limit), own.mark)
     lengths: list[float] = []
     overs: list[float] = []
     inside: list[bool] = []
@@ -95,6 +99,7 @@ def _row(job: Job, one: Judged, values: list[object]) -> ReadRow:
     over = None if counts is None else overs[counts]
     place = len(values) - 1 if counts is None else places[counts]
     typed = [_as_typed(value, must, job) for value in values]
+    slip = _slip(tape, one, lengths[counts]) if hint and counts is not None else []
     left_out = [length for length, is_in in zip(lengths, inside, strict=True) if not is_in]
     return {
         "check": one.check.key,
@@ -105,9 +110,9 @@ def _row(job: Job, one: Judged, values: list[object]) -> ReadRow:
         "over_shown": None if over is None else _size(tape, over),
         "counts": None if counts is None else place,
         "limit": limit,
-        "limit_shown": limit_shown(job, one.expected),
+        "limit_shown": limit_shown(job, one.limit),
         "verdict": verdict,
-        "text": _told(job, one, verdict, over, typed[place], lengths, counts or 0, str(meant[place]).strip(), left_out),
+        "text": _told(job, one, verdict, over, typed[place], lengths, str(meant[place]).strip(), left_out, slip),
         "wrong": wrong,
     }
 
@@ -161,15 +166,15 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    job: Job, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], counts: int,
-    meant: str, left_out: list[float],
+    job: Job, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
+    left_out: list[float], slip: list[str],
 ) -> str:  # fmt: skip
     tape = job.shown
     if verdict == "unread" or over is None:
         return say("read.unread")
     if verdict == "differ":
         return _disagree(tape, lengths)
-    limit = limit_shown(job, one.expected)
+    limit = limit_shown(job, one.limit)
     if abs(over) <= tape.mark / 1000:
         size = say("read.right_on")
     else:
@@ -180,7 +185,7 @@ def _told(
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
     if verdict != "in":
-        told += _slip(tape, one, lengths[counts])
+        told += slip
     # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
     shown = tape.show_whole(lengths[counts])
     bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed

@@ -15,6 +15,7 @@ from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.places import far_back
 from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
@@ -220,6 +221,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "onto": _onto(step, lengths),
         **proof_values(layout, step, lengths),
         "mark": step.sets[-1] if step.sets else "",
+        "back": far_back(layout.marks, step.sets, tape.feet),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }

@@ -85,10 +85,10 @@ class Work:
     @cached_property
     def judged(self) -> list[Judged]:
         """The checks with what each may be out by."""
-        from bowstring.analysis.limits import judged
+        from bowstring.report.checks import judged_checks
 
         assert self.own.accuracy is not None
-        return judged(self.layout.checks, self.own.accuracy.spread, self.job.tolerance, self.job.tape.mark)
+        return judged_checks(self.layout, self.own.accuracy.spread)
 
     @cached_property
     def steps(self) -> list[StepRow]:

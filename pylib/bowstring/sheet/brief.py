@@ -116,7 +116,7 @@ def no_check(answer: Answer) -> str:
 
 
 def _limit(check: CheckRow) -> str:
-    return check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
+    return check["limit_shown"] if check["judges"] else say("sheet.cant_judge")
 
 
 def _what(check: CheckRow) -> str:

@@ -287,3 +287,12 @@ def test_an_obstacle_without_its_outline_yet_still_has_a_plan_to_be_drawn_on() -
     assert 'data-scale="' in shown["site_plan"]
     worse = json.loads(handle("numbers_later", json.dumps({"fields": {**fields, "arc-chord": "no"}, "panel": "way"})))
     assert worse["state"]["sign"] == "refused" and worse["site_plan"] == ""
+
+
+@pytest.mark.parametrize(("arc", "shown"), [
+    ({"radius": "15 ft", "central_angle": "86.5"}, True), ({"chord": "36 ft", "sagitta": "4' 6\""}, False),
+])  # fmt: skip
+def test_the_centre_is_shown_where_the_plan_has_room_for_it(arc: dict[str, str], shown: bool) -> None:
+    """A curb return's lies half a chord behind; that of a flat arc isn't worth the room."""
+    texts = " ".join("".join(one.itertext()) for one in drawn({**DEMO, "arc": arc, "levels": 2, "ground": []}).iter())
+    assert (say("siteplan.no_centre") not in texts) is shown

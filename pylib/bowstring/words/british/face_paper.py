@@ -24,7 +24,7 @@ MESSAGES = {
         "From P mark {toward} at {m0} towards S, {other} at {m1} towards T. {toward} to {other} must read {m2}. If "
         "not, STOP."
     ),
-    "paper.first.have_straight": "Find {start} (TP). Mark S on the straight, well back.",
+    "paper.first.have_straight": "Find {start} (TP). Mark S on the straight, at least {back} back.",
     "paper.first.from_straight": (
         "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP). "
         "{start} to {end} must read {m2}."
@@ -39,7 +39,7 @@ MESSAGES = {
     "paper.first.from_straight_back_untaped": (
         "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP)."
     ),
-    "paper.first.have_corner": "Find corner P (IP). Mark S on A's straight, T on B's, well back.",
+    "paper.first.have_corner": "Find corner P (IP). Mark S on A's straight, T on B's, at least {back} back.",
     "paper.first.from_corner": (
         "From P towards S {m0}: {start} (TP). Towards T {m1}: {end} (TP). {start} to {end} must read {m2}. If "
         "not, STOP. At {start}, facing {end}, P is on your {hand}."
@@ -93,7 +93,7 @@ MESSAGES = {
         "C, the centre: from the string's midpoint, {m0}, square off {m1} towards the curve ({hand}). C to "
         "{start} and C to {end} must each read {m2}."
     ),
-    "paper.how.tangent_offset": "Mark along the tangent. There square off towards the chord.",
+    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off towards the chord.",
     "paper.how.sight_back": (
         "Instrument over {start}, sighted back on {end}. Transit, turn the deflection {hand}. Tape the gap onto "
         "that line."

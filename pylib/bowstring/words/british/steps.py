@@ -20,7 +20,7 @@ MESSAGES = {
     ),
     "step.have_straight": (
         "Find {start}{first_landmark}, the tangent point (TP): the straight ends there and the curve begins. "
-        "Mark S on the straight, well back from {start}: S and {start} show its direction."
+        "Mark S on the straight, at least {back} back from {start}: S and {start} show its direction."
     ),
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to "
@@ -44,7 +44,8 @@ MESSAGES = {
     ),
     "step.have_corner": (
         "Find the corner P, the intersection point (IP), where the two straights meet. Mark S on the straight on "
-        "A's side{first_landmark} and T on the straight on B's side{second_landmark}. Set each well back from P."
+        "A's side{first_landmark} and T on the straight on B's side{second_landmark}. Set each at least {back} "
+        "back from P."
     ),
     "step.from_corner": (
         "From P measure back towards S {length0}: set {start} (TP). From P measure back towards T {length1}: set "

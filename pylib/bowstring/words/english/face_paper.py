@@ -60,7 +60,7 @@ MESSAGES = {
     "paper.first.prove_corner": (
         "From P mark {toward} at {m0} toward S, {other} at {m1} toward T. {toward} to {other} must read {m2}. If not, STOP."
     ),
-    "paper.first.have_straight": "Find {start} (PC). Mark S on the straight, well back.",
+    "paper.first.have_straight": "Find {start} (PC). Mark S on the straight, at least {back} back.",
     "paper.first.from_straight": (
         "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
         "read {m2}."
@@ -71,7 +71,7 @@ MESSAGES = {
     ),
     "paper.first.from_straight_untaped": "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
     "paper.first.from_straight_back_untaped": "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
-    "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, well back.",
+    "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, at least {back} back.",
     "paper.first.from_corner": (
         "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, "
         "STOP. At {start}, facing {end}, P is on your {hand}."
@@ -149,7 +149,8 @@ MESSAGES = {
     "paper.how.ordinate": "Mark along the string. There square off {hand}, facing as from A to B.",
     "paper.how.ordinate_mid": "Mark along the string from its midpoint. There square off {hand}, facing B from A.",
     "paper.how.parallel": "Mark along the parallel string. There square off as the row says.",
-    "paper.how.tangent_offset": "Mark along the tangent. There square off toward the chord.",
+    "paper.and": " and ",
+    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off toward the chord.",
     "paper.how.cross": "Cross both tapes, {hand}, facing {end} from {start}.",
     "paper.how.polar": "Instrument over {start}, sighted on {end}. Turn {hand}, then tape.",
     "paper.how.sight": "Instrument over {start}, sighted on {end}. Turn {hand} off the long chord. Tape the gap onto that line.",

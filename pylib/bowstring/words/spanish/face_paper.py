@@ -70,7 +70,7 @@ MESSAGES = {
     "paper.first.prove_corner": (
         "Desde P marque {toward} a {m0} hacia S, {other} a {m1} hacia T. {toward} a {other} debe dar {m2}. Si no, ALTO."
     ),
-    "paper.first.have_straight": "Busque {start} (PC). Marque S sobre la recta, bien atrás.",
+    "paper.first.have_straight": "Busque {start} (PC). Marque S sobre la recta, al menos {back} atrás.",
     "paper.first.from_straight": (
         "Más allá de {start}, en línea con S, {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} "
         "(PT). {start} a {end} debe dar {m2}."
@@ -86,7 +86,9 @@ MESSAGES = {
     "paper.first.from_straight_back_untaped": (
         "Desde {start} de regreso hacia S {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} (PT)."
     ),
-    "paper.first.have_corner": "Busque la esquina P (PI). Marque S sobre la recta de A, T sobre la de B, bien atrás.",
+    "paper.first.have_corner": (
+        "Busque la esquina P (PI). Marque S sobre la recta de A, T sobre la de B, al menos {back} atrás."
+    ),
     "paper.first.from_corner": (
         "Desde P hacia S {m0}: {start} (PC). Hacia T {m1}: {end} (PT). {start} a {end} debe dar {m2}. Si no, "
         "ALTO. En {start}, mirando a {end}, P le queda de este lado: {hand}."
@@ -198,7 +200,10 @@ MESSAGES = {
         "Marque a lo largo del ~hilo~ desde su ~punto medio~. Ahí mida ~a escuadra~: {hand}, mirando a B desde A."
     ),
     "paper.how.parallel": "Marque a lo largo del ~hilo~ paralelo. Ahí mida ~a escuadra~ como dice la fila.",
-    "paper.how.tangent_offset": "Marque a lo largo de la ~tangente~. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~.",
+    "paper.and": " y ",
+    "paper.how.tangent_offset": (
+        "Tense el ~hilo~ {strings}. Marque a lo largo. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~."
+    ),
     "paper.how.cross": "Cruce las dos ~cintas~: {hand}, mirando a {end} desde {start}.",
     "paper.how.polar": "Instrumento sobre {start}, apuntando a {end}. Gire: {hand}. Luego mida con ~cinta~.",
     "paper.how.sight": (

@@ -54,8 +54,8 @@ MESSAGES = {
         "a {other} debe dar {length2}. Si no da, las rectas no se cruzan con el ángulo del ~plano~: pregunte."
     ),
     "step.have_straight": (
-        "Busque {start}{first_landmark}, el PC: ahí termina la recta y empieza la curva. Marque S sobre la recta, bien "
-        "atrás de {start}: S y {start} dan su dirección."
+        "Busque {start}{first_landmark}, el PC: ahí termina la recta y empieza la curva. Marque S sobre la recta, al "
+        "menos {back} atrás de {start}: S y {start} dan su dirección."
     ),
     "step.from_straight": (
         "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
@@ -79,7 +79,8 @@ MESSAGES = {
     ),
     "step.have_corner": (
         "Busque la esquina P, el PI, donde se cruzan las dos rectas. Marque S sobre la recta del lado de "
-        "A{first_landmark} y T sobre la recta del lado de B{second_landmark}. Ponga cada una bien atrás de P."
+        "A{first_landmark} y T sobre la recta del lado de B{second_landmark}. Ponga cada una al menos {back} "
+        "atrás de P."
     ),
     "step.corner_hand": (
         "Párese en {start}, mirando a {end}: P debe quedar a la {hand}, del lado de la curva; si no, pare."
