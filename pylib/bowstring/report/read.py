@@ -112,7 +112,9 @@ def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> Read
         "limit": limit,
         "limit_shown": limit_shown(job, one.limit),
         "verdict": verdict,
-        "text": _told(job, one, verdict, over, typed[place], lengths, str(meant[place]).strip(), left_out, slip),
+        "text": _told(
+            job, one, verdict, over, typed[place], lengths, counts or 0, str(meant[place]).strip(), left_out, slip
+        ),
         "wrong": wrong,
     }
 
@@ -166,8 +168,8 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    job: Job, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
-    left_out: list[float], slip: list[str],
+    job: Job, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], counts: int,
+    meant: str, left_out: list[float], slip: list[str],
 ) -> str:  # fmt: skip
     tape = job.shown
     if verdict == "unread" or over is None:
