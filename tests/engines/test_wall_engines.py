@@ -71,10 +71,10 @@ def step_through(driver: Driver) -> None:
         assert strokes > 5
         for stroke in range(1, strokes + 1):
             driver.run(PRESS, ["PageDown"])
-            assert driver.run(PLACE) == f"#wall-{figure}-{stroke}"
-            assert driver.run(UNREAD) == [], (figure, stroke)
+            driver.until(PLACE, f"#wall-{figure}-{stroke}")
+            driver.until(UNREAD, [])
         driver.run(PRESS, ["PageUp"])
-        assert driver.run(PLACE) == f"#wall-{figure}-{strokes - 1}"
+        driver.until(PLACE, f"#wall-{figure}-{strokes - 1}")
 
 
 def slide(driver: Driver) -> None:
