@@ -34,6 +34,7 @@ CHOOSE = """
 FACES = ("stakes", "checks", "paper", "why")
 TURN = "document.querySelector(`[data-tab='${arguments[0]}']`).click()"
 MADE = "return document.querySelector('#face-{face}:not([hidden]) #{face} > :not(.working)') !== null"
+AWAKE = "delete document.documentElement.dataset.turned"  # a second tap right after the first does nothing
 CARD = "return Number(document.querySelector('#stakes .card')?.dataset.card)"
 APPENDIX = "document.getElementById('appendix').open = true"
 WHOLE = "return document.querySelector('#sheet .part') !== null"
@@ -167,6 +168,7 @@ def to_the_last_stake_in_spanish(driver: Driver, address: str) -> None:
         driver.until(SIGN, "computed")
         told = driver.run("return document.querySelector('#stakes .thumb').textContent")
         assert english["card.do.back"] not in told and spanish["card.do.back"] in told, card
+        driver.run(AWAKE)
         driver.run(f"document.querySelector('#stakes [data-do={'done' if card < last else 'face'}]').click()")
     driver.until("return document.documentElement.dataset.face", "checks")
     driver.until(MADE.format(face="checks"), True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from math import isclose
+from typing import NamedTuple
 
 from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
@@ -69,16 +70,19 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 
-def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
-    own, tape = job.tape, job.shown
-    limit = max(own.down(one.limit), own.mark)
-    lengths: list[float] = []
-    overs: list[float] = []
-    inside: list[bool] = []
-    must = own.show(one.check.distance)
-    meant = [as_shown(value, must, own.unit) if isinstance(value, str) else value for value in values]
+class Reading(NamedTuple):
+    """One reading of a check: where it stands among what was typed, its length and how far over, metres."""
+
+    place: int
+    length: float
+    over: float
+    is_in: bool
+
+
+def _readings(own: Tape, distance: float, meant: list[object], limit: float) -> tuple[list[Reading], str | None]:
+    """Return those that can be read, which are judged whatever else was typed, and what is wrong with the last."""
+    found: list[Reading] = []
     wrong: str | None = None
-    places: list[int] = []  # where those that can be read stand: they are judged, whatever else was typed
     for place, value in enumerate(meant):
         try:
             length = read_length(value, own.unit, "read", zero=True).metres
@@ -86,37 +90,50 @@ def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> Read
             wrong = f"{why.wrong} {why.remedy}"
             continue
         wrong = None
-        places.append(place)
         # What was read is held against what is printed: that is what the crew sees, and takes one from the other. By
         # the unit of a reading everybody knows which print that was, in whichever unit he looks at it.
         printed = _print_of(value, own)
-        off = length - printed.round(one.check.distance)
-        lengths.append(length)
-        overs.append(off)
-        inside.append(_is_in(off, max(limit, printed.mark)))
-    verdict = _verdict(inside) if overs else "unread"
-    counts = None if verdict == "unread" else _counting(inside, verdict)
-    over = None if counts is None else overs[counts]
-    place = len(values) - 1 if counts is None else places[counts]
+        off = length - printed.round(distance)
+        found.append(Reading(place, length, off, _is_in(off, max(limit, printed.mark))))
+    return found, wrong
+
+
+def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+    own, tape = job.tape, job.shown
+    limit = max(own.down(one.limit), own.mark)
+    must = own.show(one.check.distance)
+    meant = [as_shown(value, must, own.unit) if isinstance(value, str) else value for value in values]
+    found, wrong = _readings(own, one.check.distance, meant, limit)
+    lengths, inside = [read.length for read in found], [read.is_in for read in found]
+    verdict = _verdict(inside) if found else "unread"
+    counts = _counting(inside, verdict) if found and verdict != "unread" else None
+    counted = None if counts is None else found[counts]
     typed = [_as_typed(value, must, job) for value in values]
-    slip = _slip(tape, one, lengths[counts]) if hint and counts is not None else []
-    left_out = [length for length, is_in in zip(lengths, inside, strict=True) if not is_in]
-    return {
+    row: ReadRow = {
         "check": one.check.key,
         "typed": typed,
-        "value": None if counts is None else lengths[counts],
-        "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
-        "over": over,
-        "over_shown": None if over is None else _size(tape, over),
-        "counts": None if counts is None else place,
+        "value": None,
+        "value_shown": None,
+        "over": None,
+        "over_shown": None,
+        "counts": None,
         "limit": limit,
         "limit_shown": limit_shown(job, one.limit),
         "verdict": verdict,
-        "text": _told(
-            job, one, verdict, over, typed[place], lengths, counts or 0, str(meant[place]).strip(), left_out, slip
-        ),
+        "text": say("read.unread"),
         "wrong": wrong,
     }
+    if counted is None:
+        return row
+    place, length, over, _ = counted
+    slip = _slip(tape, one, length) if hint else []
+    left_out = [read.length for read in found if not read.is_in]
+    row["value"], row["value_shown"], row["counts"] = length, tape.show_whole(length), place
+    row["over"], row["over_shown"] = over, _size(tape, over)
+    row["text"] = _told(
+        job, one, verdict, over, typed[place], lengths, counts or 0, str(meant[place]).strip(), left_out, slip
+    )
+    return row
 
 
 def _print_of(value: object, own: Tape) -> Tape:
@@ -168,12 +185,10 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    job: Job, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], counts: int,
+    job: Job, one: Judged, verdict: str, over: float, typed: str, lengths: list[float], counts: int,
     meant: str, left_out: list[float], slip: list[str],
 ) -> str:  # fmt: skip
     tape = job.shown
-    if verdict == "unread" or over is None:
-        return say("read.unread")
     if verdict == "differ":
         return _disagree(tape, lengths)
     limit = limit_shown(job, one.limit)
