@@ -119,7 +119,7 @@ const door = wallDoor({
   wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
   keep: opened,
 });
-const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
+const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal, shownIn });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
   tapping: words.tapping,

@@ -28,7 +28,7 @@ def shown_in(page: Page, unit: str) -> None:
 
 
 def test_metres_are_chosen_on_the_device_and_the_job_stays_as_it_is(open_page: Callable[..., Page]) -> None:
-    page = open_page(360, 740)
+    page = open_page(360, 740, has_touch=True, is_mobile=True)
     wait_for(page, "computed")
     show_example(page)
     type_in(page, "title", "Seen twice")  # the job is somebody's own by now, and kept
@@ -58,6 +58,10 @@ def test_metres_are_chosen_on_the_device_and_the_job_stays_as_it_is(open_page: C
     must = row.locator(".must b").inner_text()
     assert must.endswith("m")
     bare = must.split()[0]
+    row.locator("input").first.focus()
+    decimal, feet = (page.locator(f"#keys [data-pad={name}]") for name in ("decimal", "feet"))
+    expect(decimal).to_be_visible()
+    expect(feet).to_be_hidden()
     row.locator("input").first.fill(bare)
     row.locator("input").first.blur()
     expect(row.locator("input").first).to_have_value(must)
@@ -69,6 +73,9 @@ def test_metres_are_chosen_on_the_device_and_the_job_stays_as_it_is(open_page: C
     wait_for(page, "computed")
     expect(said).to_be_hidden()
     expect(row.locator(".must b")).to_have_text(re.compile(r"\d\""))
+    row.locator("input").first.focus()
+    expect(feet).to_be_visible()
+    expect(decimal).to_be_hidden()
     expect(row.locator("input").first).to_have_value(must)
     expect(row.locator(".verdict")).to_contain_text(f"{must} was read as")
     assert link_of(page) == link and read_link(link).get("unit", "ft-in") == "ft-in"

@@ -16,6 +16,8 @@ from bowstring.layout.got import step_of
 from bowstring.layout.layout import Layout
 from bowstring.words import say
 
+ALL_BUT = 0.05
+"""What may be left of the misses, of what they are, for another side to explain them."""
 SAME = 1e-9
 """Metres: two lengths are the same."""
 
@@ -69,11 +71,21 @@ def _wrong_side(layout: Layout, one: Suspect, step: Step, taped: Sequence[Taped]
     if off is None:
         return ""
     mirrored = Step(step.kind, step.level, tuple(move.mirrored() for move in step.moves))
-    if not _explains(layout, one, exact, mirrored, taped):
+    if not _explains(layout, one, exact, mirrored, taped) and not _far_nearer(layout, one, mirrored, taped):
         return ""
     square = off.squares
     start, end = (square.start, square.end) if square else off.uses[:2]
     return say("read.wrong_side", stake=one.mark, start=start, end=end)
+
+
+def _far_nearer(layout: Layout, one: Suspect, step: Step, taped: Sequence[Taped]) -> bool:
+    """Whether the readings are nearly all explained by the other side: it has no size that could be chosen to fit, so
+    what the other stakes' own errors leave, far over a limit where tapes cross flat, speaks for it all the same."""
+    try:
+        left = leaves(taped, _done(layout, one, exact, step))
+    except ZeroDivisionError:
+        return False
+    return left <= ALL_BUT * leaves(taped, layout.marks)
 
 
 def _held(asked: float, slipped: float, length: float) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import random
 from math import isclose
 from typing import Any
 
@@ -9,6 +10,7 @@ import pytest
 
 from bowstring.analysis.mistakes import reading_of
 from bowstring.construction import Marks, exact
+from bowstring.geometry.plane import Point
 from bowstring.layout.got import step_of
 from bowstring.report.work import Work
 from bowstring.units.sizes import FOOT
@@ -76,6 +78,21 @@ def test_a_stake_on_the_wrong_side_is_told_so_and_no_tape_is_named_that_reads_ri
     )
     assert one["prove"] == ""
     assert all("Was the tape held" not in row["text"] for row in part["rows"])
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_the_wrong_side_is_told_over_the_other_stakes_own_errors(seed: int) -> None:
+    """In a flat arc two tapes cross flat: what the others are off leaves more than a limit of a reading."""
+    job = {**PLAIN, "unit": "m", "arc": {"radius": "18 m", "chord": "12 m"}, "method": "tapes"}
+    work, chance = Work(job), random.Random(seed)
+    at = {
+        mark: place.plus(Point(chance.uniform(-0.003, 0.003), chance.uniform(-0.003, 0.003)))
+        if mark[0] == "K"
+        else place
+        for mark, place in work.layout.marks.items()
+    }
+    at["K3"] = Point(at["K3"].x, -at["K3"].y)
+    assert part_of(job, at)["suspects"][0]["text"] == "K3 is on the wrong side of A to B."
 
 
 def test_what_is_named_reads_otherwise_by_more_than_a_mark() -> None:
