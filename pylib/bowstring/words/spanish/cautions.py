@@ -60,7 +60,7 @@ MESSAGES = {
     ),
     "caution.points_other_hand": (
         "Los tres puntos ponen la curva a la {points} (x este, y norte), pero el trabajo dice: {side}. Esta hoja "
-        "sigue el trabajo. No construya hasta saber cuál es el correcto."
+        "sigue el trabajo. No construya hasta saber cuál lado es el correcto."
     ),
     "caution.degree": (
         "El grado de curva es para carreteras y ferrocarriles. Se leyó como grados por cada 100 ft de ~arco~: un "
@@ -125,7 +125,7 @@ MESSAGES = {
     ),
     "caution.got_astray": "No construya todavía: {mark} quedó {off}. Está demasiado lejos. Mida otra vez con ~cinta~.",
     "caution.got_astray_sure": (
-        "No construya todavía: {mark} quedó {off}, con dos medidas. Ponga otra vez esa marca, o pregunte."
+        "No construya todavía: {mark} quedó {off}, y se midió dos veces. Ponga otra vez esa marca, o pregunte."
     ),
     "caution.got_unusual": (
         "Lo normal es que las ~estacas~ queden a {usual} o menos del ~arco~, y {stake} no. Regrésela, o pregunte."
@@ -150,7 +150,7 @@ MESSAGES = {
         "del ~arco~, pero las ~separaciones~ a sus lados ya no son iguales."
     ),
     "caution.got_far": (
-        "La ~estaca~ {stake} midió {stands} donde se pedía {wanted}, {off}: parece una equivocación. Mídala otra "
+        "En la ~estaca~ {stake} se midió {stands} donde se pedía {wanted}, {off}: parece una equivocación. Mídala otra "
         "vez antes de seguir."
     ),
     "caution.sensitive": (

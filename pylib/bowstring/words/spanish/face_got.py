@@ -43,12 +43,12 @@ MESSAGES = {
     "face_got.set_again": "Aquí no se anota nada. Póngalo otra vez hasta que dé lo que dice la tarjeta.",
     "face_got.corner": (
         "Aquí no se anota nada. Mida otra vez desde P. ¿Sigue dando otra cosa? "
-        "La esquina no es la del ~plano~: pregunte."
+        "Entonces la esquina no está como en el ~plano~: pregunte."
     ),
     "face_got.to_card": "Volver a la tarjeta",
     "face_got.two": "{first} y {last}",
-    "face_got.head_string": "¿{start} a {end} da otra cosa?",
+    "face_got.head_string": "¿De {start} a {end} da otra cosa?",
     "face_got.string_off": "Debe dar {shown}. Si no, {start} o {end} está mal. Ponga los dos otra vez.",
     "face_got.tape_between": "Los dos están bien: mida {start} a {end} otra vez",
-    "face_got.makes": "Así {start} a {end} da {shown}.",
+    "face_got.makes": "Así, de {start} a {end} da {shown}.",
 }

@@ -12,7 +12,7 @@ MESSAGES = {
     "numbers.answer": "Respuesta",
     "numbers.go": "Ir al paso 1",
     "numbers.go_on": "Seguir: paso {step}",
-    "numbers.unsure": "¿No sabe cómo funciona esto?",
+    "numbers.unsure": "¿Dudas de cómo funciona esto?",
     "numbers.example": "Mostrar un ejemplo",
     "numbers.back": "Regresar a los números",
     "numbers.done": "Listo",
@@ -48,20 +48,20 @@ MESSAGES = {
     "numbers.tell.radius": "del ~centro~ al ~arco~",
     "numbers.tell.chord": "en línea recta de A a B",
     "numbers.tell.sagitta": (
-        "del ~punto medio~ de la ~cuerda del arco~ al ~arco~, ~a escuadra~; en planos en inglés: mid-ordinate, rise"
+        "del ~punto medio~ de la ~cuerda del arco~ al ~arco~, ~a escuadra~; en ~planos~ en inglés: mid-ordinate, rise"
     ),
     "numbers.tell.arc_length": "por la curva de A a B",
     "numbers.tell.central_angle": "entre los ~radios~ a A y a B",
     "numbers.tell.tangent_length": "de A o B a la esquina de las rectas",
     "numbers.tell.external": "de la esquina de las rectas a la mitad del ~arco~",
-    "numbers.tell_two": "Escriba dos números,|cualesquiera, de su ~plano~",
+    "numbers.tell_two": "Escriba dos números|de su ~plano~, los que sean",
     "numbers.tell_one": "Un número más|define el ~arco~",
     "numbers.tell_given": "Dados:|{given}. Escriba otro para comprobarlos.",
     "numbers.tell_agree": "Todos los números dados concuerdan.|",
     "numbers.tell_apart": "Estos no caben en un solo ~arco~.|Quite uno, o pregunte.",
     "numbers.tell_points": "Dados:|tres puntos sobre el ~arco~",
     "numbers.tell_three_sides": "Dados:|tres lados medidos con ~cinta~",
-    "numbers.tell_two_arcs": "¿La vuelta corta o la larga?|Este gira {angle}, el otro {other}.",
+    "numbers.tell_two_arcs": "¿~Arco~ corto o ~arco~ largo?|Este gira {angle}, el otro {other}.",
     "numbers.take_other": "Usar el otro",
     # what stands under it
     "numbers.of_example": "Todavía del ejemplo:|{what}.",

@@ -202,7 +202,7 @@ MESSAGES = {
     "paper.how.parallel": "Marque a lo largo del ~hilo~ paralelo. Ahí mida ~a escuadra~ como dice la fila.",
     "paper.and": " y ",
     "paper.how.tangent_offset": (
-        "Tense el ~hilo~ {strings}. Marque a lo largo. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~."
+        "Tienda ~hilo~ {strings}, bien tirante. Marque a lo largo. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~."
     ),
     "paper.how.cross": "Cruce las dos ~cintas~: {hand}, mirando a {end} desde {start}.",
     "paper.how.polar": "Instrumento sobre {start}, apuntando a {end}. Gire: {hand}. Luego mida con ~cinta~.",
@@ -247,7 +247,7 @@ MESSAGES = {
     "paper.check.alternate": "~Hilo~ {string}: ~punto medio~ a {stake}",
     "paper.check.alternate_inside": "~Hilo~ {string}: ~punto medio~ a {stake}, ADENTRO del ~hilo~",
     "paper.check.ordinate": "{stake} ~a escuadra~ de A-B, a {along} de A",
-    "paper.check.ordinate_inside": "{stake} ~a escuadra~ de A-B, a {along} de A, al lado CONTRARIO de la curva",
+    "paper.check.ordinate_inside": "{stake} ~a escuadra~ de A-B, a {along} de A, ALEJÁNDOSE de la curva",
     "paper.check.line": "{start} a {end}",
     "paper.check.closing": "Última ~separación~, {start} a {end}",
     "paper.no_check": "Ninguna ~revisión~ sirve aquí para juzgar. Mida otra vez cada ~estaca~ desde A y B.",

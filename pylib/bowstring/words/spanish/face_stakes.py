@@ -37,11 +37,11 @@ MESSAGES = {
     "card.string_taped": "Tienda el ~hilo~ {start}-{end}, mídalo ~a nivel~. Mirando a {end}: curva a la {curve}.",
     "card.stake": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_back": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
-    "card.stake_got": "{stake} está como se midió, {off}. Los números siguen de ahí.",
-    "card.stands": "{stake} está como se midió, {off}. Los números siguen de ahí.",
-    "card.stake_got_alone": "{stake} está como se midió, {off}. Ningún otro número cambia.",
-    "card.stands_alone": "{stake} está como se midió, {off}. Ningún otro número cambia.",
-    "card.stands_helper": "Está como se midió. Los números siguen de ahí.",
+    "card.stake_got": "{stake} quedó como se midió, {off}. Los números siguen de ahí.",
+    "card.stands": "{stake} quedó como se midió, {off}. Los números siguen de ahí.",
+    "card.stake_got_alone": "{stake} quedó como se midió, {off}. Ningún otro número cambia.",
+    "card.stands_alone": "{stake} quedó como se midió, {off}. Ningún otro número cambia.",
+    "card.stands_helper": "Quedó como se midió. Los números siguen de ahí.",
     "card.parallel_stood": (
         "Tienda el ~hilo~ {start}-{end} y mídalo. Los siguientes números consideran sus ~estacas de acero~."
     ),
@@ -157,7 +157,7 @@ MESSAGES = {
     "card.right.square": (
         "Para escuadrar: {along} hacia {toward}, {out} hacia afuera; el lado largo debe dar {across}."
     ),
-    "card.right.blade": "Escuádrela con una ~escuadra de carpintero~ de {blade}.",
+    "card.right.blade": "Escuadre con una ~escuadra de carpintero~ de {blade}.",
     "card.right.diagonals": "A a {end} y B a {start} deben dar igual.",
     "card.right.square_again": "¿Da otra medida? Ponga otra vez ~a escuadra~ los dos extremos.",
     "card.right.twice": "Saque cada esquina ~a escuadra~ dos veces.",

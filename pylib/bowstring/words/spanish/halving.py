@@ -15,7 +15,7 @@ MESSAGES = {
     "level.hand": "{hand} (parado en el extremo más cerca de A, mirando al otro)",
     "hand_work.first": (
         "La primera ~flecha~ viene del ~plano~: no hay nada que calcular. También se llama sagita u ~ordenada~ "
-        "media; en planos en inglés, mid-ordinate o rise."
+        "media; en ~planos~ en inglés, mid-ordinate o rise."
     ),
     "hand_work.first_root": "Con el ~radio~ y ~media cuerda~: raíz cuadrada de ({radius}² - {half}²) = {root} {unit}.",
     "hand_work.first_under": (

@@ -9,8 +9,8 @@ MESSAGES = {
     "lesson.step": "{step}",
     "lesson.comes_out": "Da {answer}.",
     # 1
-    "lesson.too_flat": "con números propios: muy poca curva",
-    "lesson.too_bent": "con números propios: demasiada curva",
+    "lesson.too_flat": "con números de la lección: muy poca curva",
+    "lesson.too_bent": "con números de la lección: demasiada curva",
     "lesson.1.name": "Arco, cuerda y ~flecha~",
     "lesson.1.question": "Dos medidas de un arco: ¿qué tan grande es su círculo?",
     "lesson.1.answer": "La cuerda y la ~flecha~ dan el ~radio~.",

@@ -49,7 +49,7 @@ MESSAGES = {
     ),
     "check.ordinate": "En el ~hilo~ A a B, a {along} de A, ~a escuadra~ hasta {end}: debe dar {shown}.",
     "check.ordinate_inside": (
-        "En el ~hilo~ A a B, a {along} de A, ~a escuadra~ hasta {end}, al lado contrario de la curva. Debe dar {shown}."
+        "En el ~hilo~ A a B, a {along} de A, ~a escuadra~ hasta {end}, alejándose de la curva. Debe dar {shown}."
     ),
     "check.cross": "{start} a {end}: debe dar {shown}.",
     "check.half": "{start} a {end}: debe dar {shown}.",

@@ -4,8 +4,8 @@
 
 MESSAGES = {
     "shown.in": "Se muestra en {shown}. El trabajo está en {own}.",
-    "shown.coarser": "Redondeado a {mark}, más grueso que {own} del trabajo. Úselo solo donde eso alcance.",
-    "shown.echo": "{own}; se muestra {shown}",
+    "shown.coarser": "Redondeado a {mark}, más grueso que el trabajo ({own}). Úselo solo donde eso alcance.",
+    "shown.echo": "{own}; se muestra como {shown}",
     "shown.label": "Mostrar medidas en",
     "shown.own": "la unidad del trabajo",
     "shown.unit_ft_in": "pies y pulgadas",

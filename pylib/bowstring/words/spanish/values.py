@@ -26,7 +26,7 @@ MESSAGES = {
     "dxf.units": "Unidades: {unit}.",
     "dxf.unit_ft": "pies (1 pie = 0.3048 m)",
     "dxf.unit_m": "metros",
-    "dxf.offset": "El ~arco~ de las ~estacas~ no es el dibujado: capa DRAWN. {told}",
+    "dxf.offset": "El ~arco~ de las ~estacas~ no es el del ~plano~: capa DRAWN. {told}",
     "dxf.frame": "A está en 0, 0; B queda sobre x; y va a la izquierda de A a B.",
     "dxf.frame_drawn": "Las coordenadas son las del ~plano~: x es este, y es norte.",
 }

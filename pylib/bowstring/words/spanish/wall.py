@@ -51,7 +51,7 @@ MESSAGES = {
     "wall.first.same": "Las dos dan igual: M está ~a escuadra~ del ~punto medio~.",
     "wall.first.square": "~Cuerdas cortas~ iguales: M está ~a escuadra~.",
     "wall.first.reads": "Deben dar {long}.",
-    "wall.first.twice": "Casi no prueban la ~flecha~: {inch} de más se nota solo {seen}. Mida {out} dos veces.",
+    "wall.first.twice": "Casi no prueban la ~flecha~: con {inch} de más cambian solo {seen}. Mida {out} dos veces.",
     "wall.first.tape_twice": "Casi no prueban el largo: mida {out} dos veces.",
     # round 2
     "wall.next": "Ronda 2: el mismo triángulo, en la mitad de h.",
