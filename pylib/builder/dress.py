@@ -8,13 +8,14 @@ part): the build fills it, and so does the page itself when somebody saves it wi
 from __future__ import annotations
 
 import base64
-import gzip
 import hashlib
 import json
 import re
 from collections.abc import Mapping
 from html import escape
 from pathlib import Path
+
+from builder import squeeze
 
 SQUEEZED = (
     "pyodide.mjs",
@@ -127,12 +128,8 @@ def shell(template: str, styles: Mapping[str, str], icon: str, script: str) -> s
 
 def saved(shell_file: Path, parts: Mapping[str, Path], address: str) -> str:
     """Return a saved page that holds the example: the shell filled with what a served page fetches."""
-    texts = {"link": "", "address": escape(address), "shell": _squeezed(shell_file)}
-    for name, file in parts.items():
-        texts[name] = _squeezed(file) if name in SQUEEZED else _base64(file.read_bytes())
+    files = {"shell": shell_file, **parts}
+    tight = squeeze.tight([file for name, file in files.items() if name in SQUEEZED])
+    texts = {name: _base64(tight.get(file) or file.read_bytes()) for name, file in files.items()}
+    texts |= {"link": "", "address": escape(address)}
     return _PACKED.sub(lambda mark: texts[mark[1]], shell_file.read_text("utf-8"))
-
-
-def _squeezed(file: Path) -> str:
-    # No date in it: equal parts give equal pages.
-    return _base64(gzip.compress(file.read_bytes(), 9, mtime=0))
