@@ -1,5 +1,5 @@
-"""Brotli and gzip beside each file of the site, for servers that give what a browser can take; and gzip for what a saved
-page holds, where no server can give anything better.
+"""Brotli and gzip beside each file of the site, for servers that give what a browser can take; and gzip for what a
+saved page holds, where no server can give anything better.
 
 What was squeezed once is kept in ``.cache`` by the hash of its content: the large files change rarely, and squeezing
 them as well as can be takes most of a minute.
