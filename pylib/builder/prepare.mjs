@@ -83,7 +83,7 @@ function imported(all) {
   return elsewhere(all, bare, (fresh) => {
     const there = () => Array.from(fresh.pyimport("sys").modules);
     const byItself = there();
-    const question = JSON.stringify({ fields: {}, focus: "", drawn: true, unit_before: null });
+    const question = JSON.stringify({ fields: {}, focus: "", drawn: true });
     fresh.pyimport("bowstring.page.calls").handle("numbers", question);
     return { byItself, first: there() };
   });

@@ -2,6 +2,7 @@
 
 import { at } from "./document.js";
 import { fill, typed, values } from "./form.js";
+import { ofTheDay } from "./sizes.js";
 
 // The row in which the nth reading of a check is kept: its own, or the next that is free.
 function readingRow(check, nth) {
@@ -23,11 +24,14 @@ function cleared({ stake, checks }) {
   return { ...Object.fromEntries(rows), anew: [stake, ...new Set(read.map(([, check]) => check))].join("|") };
 }
 
-const OF_THE_DAY = /^(?:by|date|ticket|called|anew|read-.*)$/; // what was read and noted, whatever numbers the stakes stand on
+const OF_THE_DAY = new RegExp(`^(?:${ofTheDay})$`); // what was read and noted, whatever numbers the stakes stand on
+
+const TURNS = ["done", "use-got", "skip"];
+const REST = 700; // milliseconds
 
 const root = document.documentElement;
 
-export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong }) {
+export function acting({ place, job, steps, look, undo, ask, touched, changed, wrong, shownIn }) {
   const asked = (call, payload) => ask(call, payload).catch((reason) => ({ error: reason.message }));
 
   const card = () => look.shown?.card ?? place.now.card;
@@ -45,22 +49,52 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
 
   let again = 0; // the card that the checks sent back to, a stake to be set again, as long as nobody looks at anything else
   let suspect = null; // that stake, and the checks that touch it
-  // The next card; from one that the checks asked for back to them, from the last one to the face that it names.
+  let later = []; // the cards of what was set from it: it stood wrong, too, so they come again before the checks
+  // The next card; from one that the checks asked for on to those after it and back to them, from the last one to the
+  // face that it names.
   function onward(from, face = "") {
-    const to = from === again ? "checks" : face;
-    again = 0;
-    place.go(to ? { face: to } : { face: "stakes", card: Math.min(from + 1, look.shown?.count ?? from + 1) });
+    rest();
+    const healing = from === again;
+    const [next = 0, ...more] = healing ? later : [];
+    again = next;
+    later = more;
+    if (next) return place.go({ face: "stakes", card: next });
+    const to = healing ? "checks" : face;
+    place.go(to ? { face: to } : { face: "stakes", card: steps.after(from, look.shown?.count ?? from + 1) });
   }
 
-  // What was read before the stake was set again says nothing of where it stands now.
-  const setAnew = (card) => (card === again && suspect ? cleared(suspect) : {});
+  // What was read before the stake was set again says nothing of where it stands now, however somebody came to its card.
+  function setAnew(card) {
+    const set = (card === again && suspect) || look.shown?.suspect;
+    return set ? cleared(set) : {};
+  }
+  // However somebody came to its card, what was set from it comes after it.
+  function hanging(card) {
+    if (card !== again && look.shown?.suspect?.then.length) {
+      again = card;
+      later = look.shown.suspect.then;
+    }
+    return card === again ? later : [];
+  }
+
+  // A gloved finger taps twice: for a moment after a card turned, what turns the next one is deaf (face-stakes.css).
+  let rested;
+  function rest() {
+    root.dataset.turned = "";
+    clearTimeout(rested);
+    rested = setTimeout(awake, REST);
+  }
+  const awake = () => delete root.dataset.turned;
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
-    go({ step, stake, checks }) {
+    // What the bar at the top says is to be answered: the first of it.
+    asked: () => at("ask-open").hidden || open("numbers", at("ask-open").dataset.panel),
+    go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);
+      later = then ? JSON.parse(then) : [];
       suspect = checks === undefined ? null : { stake, checks: JSON.parse(checks) };
       place.go({ face: "stakes", card: Number(step) });
     },
@@ -68,11 +102,15 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     done({ face }) {
       const one = standing();
       if (!one) return;
-      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) });
+      steps.stands(one, { ...look.shown?.fixed, ...setAnew(one) }, hanging(one));
       onward(one, face);
     },
+    // Past the checks with none of them read: their card isn't done.
+    skip: ({ face }) => standing() && onward(card(), face),
     back() {
-      if (!standing()) return;
+      // From a card that can't be made there's a way back all the same.
+      if (!standing() && root.dataset.sheet !== "refused") return;
+      awake();
       const before = Math.max(1, card() - 1);
       if (steps.done().includes(before)) steps.undone(before);
       place.go({ face: "stakes", card: before });
@@ -87,14 +125,17 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     "use-got"() {
       const one = standing();
       if (!one) return;
-      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, look.shown?.fixed);
+      const others = [...(look.shown?.undone ?? []), ...hanging(one)];
+      steps.gotAt(one, { ...look.shown?.fill, ...setAnew(one) }, others, look.shown?.fixed);
       onward(one);
     },
-    fill({ fill: text, then }) {
+    fill({ fill: text, undone, then }) {
       const from = place.now.panel === "got" ? card() : 0;
       fill(JSON.parse(text));
-      // What was got, or found, is another thing now: the cards from here on have other numbers, and don't stand any more.
-      if (from) steps.undone(from);
+      // What was got, or found, is another thing now: the cards that have other numbers for it don't stand any more, all from
+      // here on where nothing says which.
+      if (undone !== undefined) steps.theseUndone(undone.split(" ").map(Number));
+      else if (from) steps.undone(from);
       else touched();
       if (then) place.go({ face: then });
     },
@@ -137,12 +178,15 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     const button = event.target.closest("[data-do]");
     if (!button || !acts[button.dataset.do]) return;
     event.preventDefault();
+    if (TURNS.includes(button.dataset.do) && "turned" in root.dataset) return;
     if (button.dataset.do !== "done" && button.dataset.do !== "use-got") undo.hide();
     acts[button.dataset.do](button.dataset);
   });
 
   addEventListener("keydown", (event) => {
     if (event.key === "Escape" && place.now.panel) place.leave();
+    // A key that is held presses once.
+    if (event.repeat && TURNS.includes(event.target.dataset?.do)) event.preventDefault();
   });
 
   // What stands in a field of readings is typed over: a tap takes all of it, and the next tap puts the caret.
@@ -173,10 +217,23 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     if (!event.target.name) return;
     if (!check) return keep(event);
     const text = event.target.value.trim();
-    const row = readingRow(check, Number(nth));
-    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: text });
-    touched();
+    read(check, Number(nth), text, event.target);
   });
+
+  // What was read at a check. A device that shows another unit than the job's keeps it with its unit, which only Python knows
+  // how to put there: nothing is kept before it has.
+  async function read(check, nth, text, target) {
+    let kept = text;
+    if (shownIn && text) {
+      const must = target.closest("li").querySelector(".must b").textContent;
+      const told = await asked("spelled", { fields: values(), text, must });
+      if (told.error) return wrong(told.error);
+      kept = told.text;
+    }
+    const row = readingRow(check, nth);
+    fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: kept });
+    touched();
+  }
 
   // What stands in a fold is made when somebody opens it.
   document.addEventListener(

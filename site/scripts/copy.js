@@ -13,7 +13,7 @@ export function copyHolds(link, address) {
 // Tell whether this page is such a copy, and take back what was true of the page that it was made from.
 export function wasCopied(root) {
   if (!("up" in root.dataset) && !("copied" in root.dataset)) return false;
-  for (const name of ["up", "copied", "stale", "dead", "told", "panel", "voice", "offline"]) delete root.dataset[name];
+  for (const name of ["up", "copied", "stale", "dead", "told", "panel", "voice", "offline", "turned"]) delete root.dataset[name];
   root.dataset.sheet = "prebuilt";
   for (const id of ["offer", "elsewhere", "undo", "update", "unit-note", "trouble", "lacked"]) {
     document.getElementById(id).hidden = true;

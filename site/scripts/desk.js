@@ -125,9 +125,9 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     } catch (reason) {
       result = { error: `${words.ask_failed} ${reason?.message ?? reason}` };
     }
-    if (result.error) return wrong(result.error);
-    wrong("");
-    download(new Blob([result.text], { type }), result.name);
+    wrong(result.error ?? "");
+    if (!result.error) download(new Blob([result.text], { type }), result.name);
+    return result.error;
   }
   at("file-out").addEventListener("click", () => giveFile("job_file", "application/json"));
 
@@ -166,7 +166,12 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
   // Where storage is full: the oldest jobs as files, before any of them is removed.
   at("full-out").addEventListener("click", async () => {
     const jobs = keep.list().filter(({ id, fields }) => fields && id !== present().id);
-    for (const { fields } of jobs.slice(-MOST_OUT)) await giveFile("job_file", "application/json", fields);
+    const wrongs = [];
+    for (const { fields } of jobs.slice(-MOST_OUT)) {
+      const error = await giveFile("job_file", "application/json", fields);
+      if (error) wrongs.push(`${nameOf(fields, words.untitled)}: ${error}`); // nobody removes a job that isn't out
+    }
+    wrong(wrongs.join(" "));
   });
 
   return {

@@ -6,6 +6,7 @@ import { at } from "./document.js";
 import { isSaved, unpacked } from "./packed.js";
 
 const CHOSEN = "bowstring.2.language";
+const PATIENCE = 4000; // milliseconds: a page in English is better than one that waits
 const UNREAD = "script, style, noscript";
 const root = document.documentElement;
 
@@ -48,6 +49,8 @@ async function told(tag) {
   return response.json();
 }
 
+const late = () => new Promise((_, reject) => setTimeout(reject, PATIENCE, new Error("no answer")));
+
 // The next text for one that stands in the page; null for one that stays. Equal texts may differ elsewhere: they come in order.
 function nextOf(there) {
   const left = structuredClone(there);
@@ -86,7 +89,7 @@ export async function dressed(stays) {
   if (name === own) return { language: own, words };
   const { tag } = languages.find((language) => language.name === name);
   try {
-    const there = await told(tag);
+    const there = await Promise.race([told(tag), late()]);
     dress(there);
     root.lang = tag;
     return { language: name, words: there.words };

@@ -6,6 +6,7 @@ import { at } from "./document.js";
 export const FACES = ["numbers", "stakes", "checks", "paper", "why"];
 const PLACE = /^#(numbers|stakes|checks|paper|why)(?:-([a-z]+|[0-9]+))?$/;
 const WALL = /^#wall-([0-9]-[0-9]+)$/; // a figure and its stroke, over the face that tells why
+const LATE = 1000; // milliseconds
 const WIDE = matchMedia("(min-width: 1100px)"); // a desk: the numbers never leave the left
 
 const rootOf = document.documentElement;
@@ -28,6 +29,7 @@ function hashOf({ face, card, panel, wall }) {
 // `shown` is called whenever another face, card or panel comes up, with the place before.
 export function faces({ shown }) {
   let now = { face: "numbers", card: null, panel: "" };
+  let late = 0;
 
   // On a desk the numbers stand at the left of every other face.
   const right = (face) => (WIDE.matches && face === "numbers" ? "stakes" : face);
@@ -50,7 +52,19 @@ export function faces({ shown }) {
     shown({ ...now, face }, before);
   }
 
+  // A browser may allow a hundred changes of the address in half a minute: then it follows later.
+  function noted() {
+    clearTimeout(late);
+    if (linkInAddress()) return;
+    try {
+      history.replaceState({ place: now }, "", hashOf(now));
+    } catch {
+      late = setTimeout(noted, LATE);
+    }
+  }
+
   function move(place, step) {
+    clearTimeout(late);
     const before = now;
     now = { face: now.face, card: null, panel: "", wall: "", ...place };
     // A link that waits in the address stays there: its job isn't open yet, or is kept nowhere.
@@ -84,7 +98,7 @@ export function faces({ shown }) {
     // Another stroke on the wall: the same place in the history, with another address.
     note(wall) {
       now = { ...now, wall };
-      if (!linkInAddress()) history.replaceState({ place: now }, "", hashOf(now));
+      noted();
     },
     begin(place) {
       move(placeOf(location.hash) ?? place ?? now, "replace");

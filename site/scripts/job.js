@@ -3,9 +3,10 @@
 import { at } from "./document.js";
 import { fill as fillIn, nameOf, put, sameFields, typed, unitNow } from "./form.js";
 import { newId } from "./kept.js";
-import { merged } from "./merging.js";
+import { merged, wholeOf } from "./merging.js";
 import { sameWork } from "./sent.js";
 
+const [MINE, THEIRS] = [1, 2]; // places in what is to be chosen, see merging.js
 const NEITHER = "\0"; // no field's text: neither value is the one that both windows had
 
 // `changed` is called when other fields stand in the form; `switched` when they are another job's; `listed` when the list of jobs is another one.
@@ -28,8 +29,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     store(typed());
   }
 
-  // What came by a link stays as it was sent, beside its copy.
+  // What came by a link, or in a saved page, stays as it was sent, beside its copy.
   function copy() {
+    if (!kept) keep.write(id, base);
     fillIn({ parent: base.received, received: "" });
     id = newId();
     base = {};
@@ -77,6 +79,12 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     const before = wanted && keep.read(wanted);
     const same = !before || sameFields(before, fields);
     return wanted && same ? wanted : newId();
+  }
+
+  // What came from elsewhere and is opened once more: with what was done and read since.
+  function withSince(fields, wanted) {
+    const before = fields.received ? keep.read(wanted) : null;
+    return before && sameWork(fields, before) ? { ...fields, ...before } : fields;
   }
 
   function fresh() {
@@ -137,16 +145,25 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
 
   // Both windows changed one field: both values stand there to choose from.
   function choosing(both) {
-    const rows = both.map(([name, mine, theirs]) => {
+    const wholes = [...new Set(both.map(([name]) => wholeOf(name)))];
+    const rows = wholes.map((whole) => {
+      const choice = both.filter(([name]) => wholeOf(name) === whole);
       const row = document.createElement("li");
-      row.textContent = `${label(name)}: `;
-      const take = (text) => {
-        const rest = both.filter(([one]) => one !== name);
-        fill({ ...typed(), [name]: text }, id);
+      row.textContent = `${label(whole)}: `;
+      const take = (side) => {
+        const rest = both.filter((one) => !choice.includes(one));
+        const chosen = Object.fromEntries(choice.map((one) => [one[0], one[side]]));
+        if (whole === "unit") chosen.unit_before = choice[0][side === MINE ? THEIRS : MINE]; // its numbers are asked about
+        fill({ ...typed(), ...chosen }, id);
         base = apart(keep.read(id) ?? {}, rest);
         write();
       };
-      row.append(...[mine, theirs].map((text) => button(text || words.nothing, () => take(text))));
+      const told = (side) =>
+        choice
+          .map((one) => one[side])
+          .filter(Boolean)
+          .join(" · ") || words.nothing;
+      row.append(...[MINE, THEIRS].map((side) => button(told(side), () => take(side))));
       return row;
     });
     ask(words.elsewhere_both, rows, []);
@@ -179,8 +196,10 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     get untouched() {
       return id === null || example;
     },
+    // Whence this job came stays with it: what was undone may have made a copy, and only one of both is as it was sent.
     restore(fields) {
-      fill(fields, id);
+      const { parent = "", received = "" } = typed();
+      fill({ ...fields, parent, received }, id);
       write();
     },
     write,
@@ -194,15 +213,15 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     },
     open(fields, wanted) {
       example = false;
-      // A link that is opened once more: with what was done and read since.
-      const before = fields.received ? keep.read(wanted) : null;
-      const all = before && sameWork(fields, before) ? { ...fields, ...before } : fields;
+      const all = withSince(fields, wanted);
       fill(all, freeId(wanted, all));
       write();
     },
-    // A job from elsewhere that nobody has chosen yet: it isn't kept before something is typed.
+    // A job from elsewhere that nobody has chosen yet: it isn't kept before something is typed or done.
     show(fields, wanted) {
-      fill(fields, freeId(wanted, fields));
+      const all = withSince(fields, wanted);
+      fill(all, freeId(wanted, all));
+      if (!kept) base = all;
     },
     showExample(fields) {
       fill(fields, null);

@@ -18,10 +18,11 @@ function withFraction(before, fraction) {
 
 // What stands before the caret, with a digit or a sign put on: inches stand apart from the feet before them.
 function withSign(before, sign) {
+  if (sign === '"' && before.endsWith('"')) return before; // a fraction brings its own
   return /'$/.test(before) && /^\d$/.test(sign) ? `${before} ${sign}` : before + sign;
 }
 
-// `isDecimal`: whether the unit is one of decimals; `shown`: called when the keys come up or go.
+// `isDecimal`: whether lengths in a field are typed in decimals, for what is read on a face by the unit that is shown; `shown`: called when the keys come up or go.
 export function thumbKeys({ isDecimal, shown }) {
   const keys = at("keys");
   let field = null;
@@ -31,14 +32,14 @@ export function thumbKeys({ isDecimal, shown }) {
   const takes = (target) => TOUCHED.matches && target.matches?.(FIELDS);
 
   function ready() {
-    const mode = TOUCHED.matches ? "none" : isDecimal() ? "decimal" : "";
     for (const input of document.querySelectorAll(FIELDS)) {
+      const mode = TOUCHED.matches ? "none" : isDecimal(input) ? "decimal" : "";
       if ((input !== field || !letters) && input.inputMode !== mode) input.inputMode = mode;
     }
   }
 
   function pad() {
-    const name = field.dataset.keys === "angle" ? "angle" : isDecimal() ? "decimal" : "feet";
+    const name = field.dataset.keys === "angle" ? "angle" : isDecimal(field) ? "decimal" : "feet";
     for (const one of keys.querySelectorAll(".pad")) one.hidden = one.dataset.pad !== name;
     const below = Number(/\/(\d+)/.exec(at("mark").value)?.[1] ?? 8);
     for (const one of keys.querySelectorAll(".finer")) one.hidden = name !== "feet" || below < Number(one.dataset.finer);

@@ -1,21 +1,22 @@
 // What is looked at is asked for and shown: one face at a time, and the numbers beside it on a desk.
 
-import { at, form } from "./document.js";
+import { at, form, write } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace, showMade } from "./made.js";
 
 const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, unit, papered }) {
+export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
   let warm = 0; // the part of what other faces need that is made ready next; -1 when all are
   let focus = false; // a card was turned: its heading is read out
+  let failing = false; // a panel couldn't be made: that stays told when its card stands there again
 
   const numbersShow = () => !at("face-numbers").hidden;
-  const jobText = () => JSON.stringify([typed(), unit()]);
+  const jobText = () => JSON.stringify(typed());
   const paperAsked = () => faceAsked({ face: "paper" });
 
   // The paper on the page is that of the numbers in the fields from now on: it may be printed.
@@ -28,14 +29,24 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   function sign(result) {
     root.dataset.sheet = result.sign === "open" ? "computed" : result.sign;
     delete root.dataset.stale;
-    at("trouble").hidden = true;
+    if (!failing) at("trouble").hidden = true;
+    failing = false;
     if (result.state) status(result.state.sign, result.state.text);
+    if (result.shown_in !== undefined) unitTold(result.shown_in);
     for (const [face, text] of Object.entries(result.badges ?? {})) {
       const badge = document.querySelector(`[data-tab="${face}"] .badge`);
       badge.textContent = text;
       badge.hidden = !text;
     }
     performance.mark("bowstring-sheet"); // for whoever measures
+  }
+
+  // In which unit all is shown, where the job is in another: on a desk it stands in the bar, elsewhere over the face.
+  function unitTold(text) {
+    for (const place of document.querySelectorAll(".shown-in")) {
+      place.hidden = !text;
+      write(place, text);
+    }
   }
 
   // --- questions
@@ -83,7 +94,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
 
   // Whoever is asked for twice, of the same fields, is asked for by the same words: see answers.js.
   function faceAsked({ face, card = null, panel = "" }, fields = values()) {
-    return { fields, face, card, panel, got, address: address(), ...unit() };
+    return { fields, face, card, panel, got, address: address() };
   }
 
   // The next card is made while nobody waits, of the fields as they'll be: a tap on Done then finds it, unless anything else
@@ -118,11 +129,15 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   async function heads() {
     const fold = document.querySelector("#why [data-later]");
     if (!fold) return; // what was begun is finished, even where somebody looks at another face by now
-    const { html, warns } = await ask("fold", { fields: values(), key: fold.dataset.fold, head: true }).catch(() => ({}));
+    const asking = ask("fold", { fields: values(), key: fold.dataset.fold, head: true });
+    const { html, warns, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
     if (!fold.isConnected) return;
     delete fold.dataset.later;
-    if (!html) fold.remove();
-    else fold.querySelector("summary").innerHTML = html;
+    const head = fold.querySelector("summary");
+    if (html === "")
+      fold.remove(); // the job has no such fold any more
+    else if (html) head.innerHTML = html;
+    else head.textContent = error;
     fold.classList.toggle("warn", Boolean(warns));
     heads();
   }
@@ -188,13 +203,22 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     // Another face, card or panel came up.
     turned(now, before) {
       const same = before.face === now.face && before.card === now.card && before.panel === now.panel;
-      if (before.panel !== now.panel) got = {};
+      if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
       if (before.face !== now.face && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost
+    },
+    // What was asked for can't be made. A panel of the stakes goes, so that its card can be worked; a card that was turned to
+    // goes back to the one that stands there.
+    failed() {
+      const { face, card, panel } = place.now;
+      if (face !== "stakes" || failing || shown?.card === undefined) return;
+      if (!panel && (card ?? shown.card) === shown.card) return;
+      failing = true;
+      place.replace({ face, card: shown.card });
     },
     gotTyped(name, text) {
       got = { ...got, [name]: text };
@@ -231,7 +255,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     async appendix() {
       if (at("sheet").childElementCount) return;
       const asked = jobText();
-      const asking = ask("sheet", { fields: values(), address: address(), ...unit() });
+      const asking = ask("sheet", { fields: values(), address: address() });
       const { sheet, error } = await asking.catch((reason) => ({ error: `${words.desk.ask_failed} ${reason.message}` }));
       if (asked !== jobText()) return; // it's another job's by now
       if (sheet) at("sheet").innerHTML = sheet;

@@ -10,15 +10,19 @@ const STRONG = ["wrong", "differs"];
 const LOW = matchMedia("(max-height: 690px) and (max-width: 1099px)"); // a low screen gives less to the drawing
 const LET_GO_FROM = 3; // so many given, and each can be let go
 
-// `ask(call, payload)`: a question to Python; `leave()`: shut the panel that is open; `decimal`: the units of decimals.
-export function numbersFace({ ask, leave, decimal }) {
+// `ask(call, payload)`: a question to Python; `leave()`: shut the panel that is open; `decimal`: the units of decimals; `shownIn`: the
+// unit that the device shows, empty for the job's: what is read on a face is typed in it.
+export function numbersFace({ ask, leave, decimal, shownIn }) {
   const face = at("numbers-face");
   let last = null; // what was shown last
   let method = ""; // what the layout said of the method, until it says something else
   let focus = ""; // the measure in focus
   let opener = null; // what opened the panel
 
-  const keys = thumbKeys({ isDecimal: () => decimal.includes(unitNow()), shown: () => redraw() });
+  const keys = thumbKeys({
+    isDecimal: (field) => decimal.includes((!field.closest("#form") && shownIn) || unitNow()),
+    shown: () => redraw(),
+  });
   // `drawn`: nothing was shown yet, so that the drawing of an empty form stands there from the build.
   const asked = () => ({ focus, short: keys.up || LOW.matches, drawn: last === null });
 

@@ -20,6 +20,7 @@ import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { progress } from "./progress.js";
 import { sitePlan } from "./siteplan.js";
+import { shownList, shownUnit } from "./shownin.js";
 import { starting } from "./starting.js";
 import { undoing } from "./undo.js";
 import { unitAsked } from "./unitasked.js";
@@ -34,6 +35,8 @@ const inside = document.querySelector("meta[name=bowstring-job]")?.content ?? ""
 const copied = wasCopied(root);
 const { words, language } = await dressed(copied);
 languageList(at("language"), words, language);
+const shownIn = copied ? "" : shownUnit(at("shown"));
+shownList(at("shown"), shownIn);
 const keep = keeper(inside.slice(-14));
 let fingers = false; // something was typed, chosen or opened in this window
 let settle = null;
@@ -51,6 +54,7 @@ const ask = remembering((call, payload) => python.ask(call, payload));
 function status(state, text = words.status[state]) {
   write(at("status"), text);
   at("status").parentElement.dataset.state = state;
+  at("status").disabled = state !== "ask";
 }
 
 function trouble(kind, told = "") {
@@ -83,11 +87,17 @@ function changed(byKey = true) {
 
 // --- the job, the faces, and what is looked at
 
+function opened(fields, id) {
+  fingers = true;
+  job.open(fields, id);
+  place.go({ face: look.firstFace(fields) });
+}
+
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
-const last = lastFace(`${root.dataset.version} ${language}`);
+const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
 const place = faces({
   shown(now, before) {
     root.dataset.sheet = "prebuilt"; // what was computed stood on another face
@@ -100,15 +110,16 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), unit: () => unit.asked(), papered: () => paper.named() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named() });
 const door = wallDoor({
   place,
   ask: (...call) => ask(...call),
   ready: linked,
   starting: () => words.status.starting,
   wrong: (told) => work.wrong(`${words.desk.ask_failed} ${told}`),
+  keep: opened,
 });
-const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal });
+const numbers = numbersFace({ ask: (...call) => ask(...call), leave: () => place.leave(), decimal: words.decimal, shownIn });
 const unit = unitAsked({ words, settled: (fields) => job.fill(fields, job.id), kept: job.write });
 const plan = sitePlan({
   tapping: words.tapping,
@@ -120,18 +131,14 @@ const work = desk({
   keep,
   words: words.desk,
   ask: (...call) => ask(...call),
-  open(fields, id) {
-    fingers = true;
-    job.open(fields, id);
-    place.go({ face: look.firstFace(fields) });
-  },
+  open: opened,
   remove: job.remove,
   present: () => ({ id: job.id, untouched: job.untouched, fields: typed() }),
   show: () => place.go({ face: "numbers", panel: "jobs" }),
 });
 
 const asked = asking({
-  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked(), ...unit.asked() }) }, keyed),
+  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked() }) }, keyed),
   ahead: look.ahead,
   later: () => look.later({ work }),
   waiting: () => status("waiting"),
@@ -142,13 +149,16 @@ const asked = asking({
   first: settle,
   fault(told) {
     settle();
+    if (dead) return; // what is wrong is told already
     delete root.dataset.stale;
     root.dataset.sheet = "refused";
     trouble("fault", told);
+    look.failed();
   },
 });
 
 const acts = acting({
+  shownIn,
   place,
   job,
   steps,
@@ -237,7 +247,10 @@ async function takeLink() {
   if (!inside || !job.untouched) return;
   const result = await ask("open_link", { text: inside });
   if (result.error) return work.wrong(result.error);
-  job.show(result.fields, result.id);
+  if (!job.untouched) return; // something was typed meanwhile
+  const fields = { ...result.fields, received: result.parent };
+  job.show(fields, result.id);
+  if (place.now.face === "numbers") place.replace({ face: look.firstFace(fields) });
 }
 
 // The link leaves the address only when its job is open, or was left: kept work is found again after a reload. Where nothing
@@ -258,6 +271,7 @@ if (job.untouched) copyHolds(linkInAddress() || inside, address());
 const back = Promise.race([comeBack(), new Promise((resolve) => setTimeout(resolve, 3000))]); // some databases never answer
 python = starting({
   language,
+  shownIn,
   ready,
   failed,
   looking: () => trouble("start"),

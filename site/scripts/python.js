@@ -13,13 +13,13 @@ const PATIENCE_ANSWER = 45_000; // milliseconds: twelve levels take three second
 
 // `mended` is asked when a start has failed: it tells whether it's worth another try. Give back `ask`, and `again`, which tries
 // once more when all is given up.
-export function startPython({ language, ready, failed, lacked, replaced, mended }) {
+export function startPython({ language, shownIn, ready, failed, lacked, replaced, mended }) {
   const waiting = new Map();
   let last = 0;
   let up = false; // whether Python has ever been ready
   let worker = null;
   let mending = false; // a start has failed, and is being looked into
-  let tried = false; // and has been tried once more
+  let tried = false; // and has been tried once more, since Python has answered last
   let over = null; // why there'll be no answer any more
 
   function heard(event) {
@@ -33,6 +33,7 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
     if (data.ready) return come();
     const asked = waiting.get(data.id);
     if (!asked) return;
+    tried = false;
     forget(data.id);
     if (data.error !== undefined) asked.reject(new Error(data.error));
     else asked.resolve(JSON.parse(data.result));
@@ -65,19 +66,26 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
 
   // What was asked of a worker that never came up.
   function resend() {
-    if (!up) waiting.forEach(send);
+    if (!up) unheard();
+  }
+
+  // What this worker hasn't been asked yet; for what it has, it's waited as long from now on.
+  function unheard() {
+    for (const asked of waiting.values()) {
+      if (asked.of === worker) wait(asked);
+      else send(asked);
+    }
   }
 
   function come() {
-    tried = false;
-    if (up) return waiting.forEach(send); // the new one has heard nothing yet
+    if (up) return unheard();
     up = true;
     ready();
   }
 
   function listen({ worker: next, said }) {
     worker = next;
-    worker.postMessage({ language });
+    worker.postMessage({ language, shownIn });
     worker.onmessage = worker.onerror = (event) => worker === next && heard(event);
     queueMicrotask(() => said.forEach(heard)); // when whoever called has what is returned
   }
@@ -88,7 +96,12 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
   }
 
   function send(asked) {
+    asked.of = worker;
     worker.postMessage({ id: asked.id, call: asked.call, payload: asked.payload });
+    wait(asked);
+  }
+
+  function wait(asked) {
     clearTimeout(asked.timer);
     asked.timer = setTimeout(() => silent(asked), PATIENCE_ANSWER);
   }
@@ -129,7 +142,7 @@ export function startPython({ language, ready, failed, lacked, replaced, mended 
     last += 1;
     const id = last;
     return new Promise((resolve, reject) => {
-      const asked = { id, call, payload: JSON.stringify(payload), resolve, reject, timer: 0, again: false };
+      const asked = { id, call, payload: JSON.stringify(payload), resolve, reject, timer: 0, again: false, of: null };
       waiting.set(id, asked);
       send(asked);
     });

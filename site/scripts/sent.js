@@ -1,6 +1,8 @@
 // A job that came by a link is kept as it was sent: what changes it goes on as a copy.
 
-const OF_THE_DAY = /^(?:by|date|ticket|called|done|stood|parent|received|read-.*)$/;
+import { ofTheDay } from "./sizes.js";
+
+const OF_THE_DAY = new RegExp(`^(?:${ofTheDay})$`);
 const SETTLED = ["method", "halve_first"]; // said by the first step that is done, where the link doesn't
 
 // Tell whether nothing but what was done, read and noted differs from the fields that were sent.

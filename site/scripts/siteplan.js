@@ -118,10 +118,10 @@ export function sitePlan({ tapping, ask, filled }) {
 
   async function done() {
     const asked = drawing;
-    const { scale, up } = place.querySelector("[data-scale]").dataset;
+    const { scale, turn } = place.querySelector("[data-scale]").dataset;
     let result;
     try {
-      result = await ask("outline", { fields: typed(), stops: asked.stops, points: asked.points, scale, up });
+      result = await ask("outline", { fields: typed(), stops: asked.stops, points: asked.points, scale, turn });
     } catch (reason) {
       result = { error: reason.message };
     }

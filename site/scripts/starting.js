@@ -6,7 +6,7 @@ const PATIENCE_LOOK = 3000; // milliseconds until it's told that the start faile
 
 // `failed` is told the kind of trouble and what was said of it; it may be called once more, and `ready` after it. Give back
 // `ask`, and `works`: it promises whether Python works, to be asked when every file is on the device.
-export function starting({ language, ready, failed, looking, replaced, lacked }) {
+export function starting({ language, shownIn, ready, failed, looking, replaced, lacked }) {
   let tell;
   let works = new Promise((resolve) => (tell = resolve));
   let fault = null; // what is wrong with the site's files, where that is known
@@ -27,6 +27,7 @@ export function starting({ language, ready, failed, looking, replaced, lacked })
 
   const { ask, again } = startPython({
     language,
+    shownIn,
     ready() {
       tell(true);
       ready();

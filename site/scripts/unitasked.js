@@ -1,10 +1,13 @@
 // A unit changed under bare numbers: nothing is converted, so it's asked which one holds.
 
 import { at, form, write } from "./document.js";
-import { typed, unitNow } from "./form.js";
+import { fill, typed, unitNow, values } from "./form.js";
 
 export function unitAsked({ words, settled, kept }) {
-  let before = null; // the unit that bare numbers were typed in, until somebody says which one holds
+  // The unit that bare numbers were typed in, until somebody says which one holds: kept with the job, so that the question
+  // survives the window, is asked in every window, and goes with every question to Python.
+  const before = () => values().unit_before ?? "";
+  const asks = (unit) => fill({ unit_before: unit });
   let shown = unitNow();
   const metric = new Set(words.metric);
   let otherMark = ""; // what the tape was read to in another unit: it stands again where the unit is put back
@@ -19,33 +22,32 @@ export function unitAsked({ words, settled, kept }) {
   }
 
   function settle(unit) {
-    before = null;
+    const { unit_before: _settled, ...fields } = typed();
     shown = unit;
-    settled({ ...typed(), unit, mark: markIn(unit) });
+    settled({ ...fields, unit, mark: markIn(unit) });
     kept();
     at("unit").focus?.();
   }
 
   at("unit-keep").addEventListener("click", () => settle(unitNow()));
-  at("unit-back").addEventListener("click", () => settle(before));
+  at("unit-back").addEventListener("click", () => settle(before() || unitNow()));
 
   return {
-    asked: () => ({ unit_before: before }),
     changed() {
       const unit = unitNow();
       if (unit !== shown) {
-        before = before === unit ? null : (before ?? shown);
+        asks(before() === unit ? "" : before() || shown);
         at("mark").value = markIn(unit);
       }
       shown = unit;
     },
     // Another job stands in the form.
     forget() {
-      before = null;
       otherMark = "";
       shown = unitNow();
     },
     shown() {
+      shown = unitNow();
       const said = words.units[unitNow()] ?? "";
       for (const place of form.querySelectorAll("[data-unit]")) write(place, said);
       form.toggleAttribute("data-metric", metric.has(unitNow())); // which of two hints is shown
@@ -54,7 +56,9 @@ export function unitAsked({ words, settled, kept }) {
     told(note) {
       at("unit-note").hidden = !note;
       at("unit-note").firstElementChild.innerHTML = note;
-      if (!note) before = null; // nothing hangs on the unit
+      if (note || !before()) return;
+      asks(""); // nothing hangs on the unit
+      kept();
     },
   };
 }

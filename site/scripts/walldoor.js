@@ -3,7 +3,7 @@
 import { values } from "./form.js";
 import { isSaved, plainAddress } from "./packed.js";
 
-export function wallDoor({ place, ask, ready, starting, wrong }) {
+export function wallDoor({ place, ask, ready, starting, wrong, keep }) {
   let coming = null;
 
   function load() {
@@ -17,7 +17,7 @@ export function wallDoor({ place, ask, ready, starting, wrong }) {
     }).then((made) => {
       script.remove(); // a copy that the browser saves would have it
       const asked = (payload) => ready.then(() => ask("wall", { fields: values(), ...payload }));
-      return made({ ask: asked, starting, note: place.note, leave: place.leave });
+      return made({ ask: asked, starting, note: place.note, leave: place.leave, keep });
     });
   }
 

@@ -1,7 +1,8 @@
 // Python's side of the page: starts the browser's Python from this site's own files and passes questions to the package.
 // In a worker; where none can be had the page loads this same file into its own thread and gives it a port.
 //
-// In:  {language} once, in which everything is said; then {id, call, payload}    payload is JSON text
+// In:  {language, shownIn} once: in which everything is said, and the unit in which every length is shown (empty: the job's own)
+//      then {id, call, payload}    payload is JSON text
 // Out: {ready: true, version} once; then {id, result} (JSON text) or {id, error} for each question
 //      {failed: message} when Python can't be started; questions are not answered then
 //      {lacked: name} when a module was missing and the whole library has been fetched for it
@@ -152,14 +153,15 @@ function serve(port) {
   let giveRest;
   let speak;
   packed = new Promise((resolve) => (give = resolve));
-  const language = new Promise((resolve) => (speak = resolve));
+  const spoken = new Promise((resolve) => (speak = resolve));
   const packedRest = new Promise((resolve) => (giveRest = resolve));
 
   const tell = (reason) => port.postMessage({ failed: String(reason?.message ?? reason) });
   const python = start().then((pyodide) => ({ pyodide, take: pyodide.pyimport("held").begin() }));
-  const handler = Promise.all([python, language]).then(([, name]) =>
+  const handler = Promise.all([python, spoken]).then(([, { language, shownIn }]) =>
     trying(({ pyodide }) => {
-      pyodide.pyimport("bowstring.words").speak(name);
+      pyodide.pyimport("bowstring.words").speak(language);
+      if (shownIn) pyodide.pyimport("bowstring.page.shown").show_in(shownIn);
       return pyodide.pyimport("bowstring.page.calls").Calls().handle;
     }),
   );
@@ -205,7 +207,7 @@ function serve(port) {
   port.onmessage = async ({ data }) => {
     if (data.contents) return give(data);
     if (data.rest) return giveRest(data.rest);
-    if (data.language) return speak(data.language);
+    if (data.language) return speak(data);
     const { id, call, payload } = data;
     let handle;
     try {

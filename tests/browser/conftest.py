@@ -165,6 +165,15 @@ def phone_page(chromium: Browser, site_url: str) -> Iterator[StartedPage]:
     started.close()
 
 
+@pytest.fixture(scope="session")
+def spanish_page(chromium: Browser, site_url: str) -> Iterator[StartedPage]:
+    size = {"width": 360, "height": 740}
+    phone = {"has_touch": True, "is_mobile": True, "device_scale_factor": 2}
+    started = StartedPage(chromium, site_url, viewport=size, locale="es-MX", bypass_csp=True, **phone)
+    yield started
+    started.close()
+
+
 def _in_turn(started: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
     started.faults, failed = faults, request.session.testsfailed
     yield started.begin()
@@ -183,6 +192,12 @@ def page(desk_page: StartedPage, faults: list[str], request: pytest.FixtureReque
 def phone(phone_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
     """The same in a phone-sized window with touch."""
     yield from _in_turn(phone_page, faults, request)
+
+
+@pytest.fixture
+def spanish(spanish_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
+    """The same on the phone of somebody who reads Spanish first; axe may look at it."""
+    yield from _in_turn(spanish_page, faults, request)
 
 
 @pytest.fixture

@@ -14,6 +14,8 @@ from page_acting import sheet_of, type_in, wait_for
 
 JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left"}
 LINK = write_link(JOB)
+KEPT = """() => Object.keys(localStorage).filter((key) => key.startsWith("bowstring.2.job."))
+  .map((key) => JSON.parse(localStorage.getItem(key)).fields)"""
 Profile = Callable[..., BrowserContext]
 
 
@@ -37,12 +39,18 @@ def shown(page: Page) -> dict[str, str]:
     return {name: page.locator(f"#{name}").input_value() for name in ("title", "arc-chord", "arc-sagitta")}
 
 
+def stands_as_sent(page: Page) -> None:
+    expect(page.locator("#sent")).to_have_text(say("page.sent"))
+    expect(page.locator("html")).to_have_attribute("data-face", "stakes")
+
+
 def test_a_copy_of_a_saved_page_has_the_job_that_was_open_in_it(profile: Profile, tmp_path: Path) -> None:
     sender = profile("sender", "file:", offline=True)
     page = sender.new_page()
     page.goto(f"{SAVED.as_uri()}#{LINK}")
     wait_for(page, "computed")
     assert not is_link(page)
+    stands_as_sent(page)
     holds_its_job(page)
     untouched = saved_by_the_browser(page, tmp_path / "untouched.html")
     type_in(page, "arc-chord", "45 ft")
@@ -58,8 +66,15 @@ def test_a_copy_of_a_saved_page_has_the_job_that_was_open_in_it(profile: Profile
         expect(page.locator("#title")).to_have_value("Lodge drive")
         wait_for(page, "computed")
         assert shown(page) == {"title": "Lodge drive", "arc-chord": chord, "arc-sagitta": "6 ft"}
+        stands_as_sent(page)
         page.wait_for_selector("html[data-offline=ready]")
     assert sheet_of(page) == sheet
+    assert page.evaluate(KEPT) == []  # nobody has chosen it yet
+    type_in(page, "arc-chord", "46 ft")
+    expect(page.locator("#sent")).to_have_text(say("page.copied"))
+    copy, sent = sorted(page.evaluate(KEPT), key=lambda fields: "received" in fields)
+    assert (copy["arc-chord"], sent["arc-chord"]) == ("46 ft", "45 ft")
+    assert copy["parent"] == sent["received"] and copy["parent"].startswith("Lodge drive ") and "received" not in copy
 
 
 def test_a_copy_of_the_site_s_page_says_that_it_is_none_that_works_and_where_its_job_is(

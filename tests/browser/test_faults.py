@@ -9,7 +9,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from bowstring.words import say
 from builder.website import SAVED
-from page_acting import sheet_of, show_example, sign, type_in, wait_for
+from page_acting import look_at, sheet_of, show_example, sign, type_in, wait_for
 
 # Every worker that the page starts, at hand; one can be made deaf, as one is that hangs.
 WORKERS = """
@@ -60,6 +60,54 @@ def test_a_worker_that_never_answers_is_replaced_and_the_work_goes_on(open_page:
     assert page.locator("#arc-chord").input_value() == "41 ft"
     type_in(page, "arc-chord", "42 ft")
     assert "42' 0\"" in sheet_of(page)
+
+
+# A question of which `window.breaks` is a part can't be answered.
+BREAKING = """
+window.Worker = class extends Worker {
+  postMessage(asked, ...words) {
+    const hit = asked.call === "face" && window.breaks && asked.payload.includes(window.breaks);
+    const payload = asked.payload?.replace('"face":"stakes"', '"face":"none"');
+    super.postMessage(hit ? { ...asked, payload } : asked, ...words);
+  }
+};
+"""
+
+
+def test_a_panel_or_a_card_that_cant_be_made_leaves_the_stakes_at_work(open_page: Callable[..., Page]) -> None:
+    """What went wrong is told, and the card that stood there can be worked: no button is dead."""
+    page = open_page(360, 740, before=BREAKING)
+    show_example(page)
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    card, trouble = page.locator("#stakes .card"), page.locator("#trouble")
+    for number in (1, 2):
+        expect(card).to_have_attribute("data-card", str(number))
+        page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "3")
+    wait_for(page, "computed")
+    page.locator("#stakes [data-do=back]").click()
+    expect(card).to_have_attribute("data-card", "2")
+    wait_for(page, "computed")
+    page.evaluate("""window.breaks = '"panel":"got"'""")
+    page.locator("#stakes [data-do=got]").click()
+    expect(trouble).to_contain_text(say("page.trouble_fault")[:20])
+    wait_for(page, "computed")
+    expect(card).to_have_attribute("data-card", "2")
+    assert page.locator("html").get_attribute("data-panel") is None
+    page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "3")
+    expect(trouble).to_be_hidden()
+    page.evaluate("""window.breaks = '"card":5'""")  # card 4 is made already, ahead of the tap
+    page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "4")
+    wait_for(page, "computed")
+    page.locator("#stakes [data-do=done]").click()
+    expect(trouble).to_be_visible()
+    wait_for(page, "computed")
+    expect(card).to_have_attribute("data-card", "4")
+    page.locator("#stakes [data-do=back]").click()
+    expect(card).to_have_attribute("data-card", "3")
 
 
 def test_a_job_that_hangs_every_worker_is_told_and_another_one_is_answered(open_page: Callable[..., Page]) -> None:

@@ -16,6 +16,7 @@ from bowstring.words import say
 from card_jobs import EVERYDAY, job
 from page_acting import choose, close_panel, look_at, open_panel, show_example, type_in, wait_for
 from started_page import FILLED
+from whole_card import WHOLE
 
 MOST_TAPS, MOST_TAPS_FOUND = 12, 4
 DONES = 3  # of the taps: work on the ground that comes before the first stake
@@ -143,25 +144,6 @@ def test_a_found_chord_that_differs_is_taken_up_within_four_taps(phone: Page) ->
     assert measures_of(phone) == [number["shown"] for number in first["numbers"]]
 
 
-WHOLE = """() => {
-  const box = (what) => document.querySelector(what).getBoundingClientRect();
-  const seen = (one) => one.checkVisibility() && !one.closest("svg, .unseen, #stakes-list");
-  const inside = [...document.querySelectorAll("#stakes .card *")]
-    .filter(seen)
-    .map((one) => one.getBoundingClientRect());
-  const page = document.documentElement;
-  const scrolls = [page, ...document.querySelectorAll("#face-stakes, #face-stakes *")]
-    .filter((one) => one === page || (seen(one) && getComputedStyle(one).overflowY === "auto"))
-    .filter((one) => one.scrollHeight > one.clientHeight + 1);
-  return {
-    top: box("#stakes .card").top >= box(".bar").bottom - 1,
-    low: Math.max(...inside.map((one) => one.bottom)) <= box("#stakes .thumb").top + 1,
-    wide: Math.max(...inside.map((one) => one.right)) <= innerWidth,
-    thumb: box("#stakes .thumb").bottom <= box(".tabs").top + 1,
-    tabs: box(".tabs").bottom <= innerHeight + 1,
-    still: scrolls.length === 0,
-  };
-}"""
 # How many words a card has without its drawing: what stands in elements of its own are words of their own.
 WORDS = """() => {
   const walker = document.createTreeWalker(document.querySelector("#stakes .card"), NodeFilter.SHOW_TEXT);

@@ -27,8 +27,8 @@ TYPED = {"arc-chord": "40 ft", "arc-sagitta": "6 ft", "spacing": "6 ft", "tolera
 # The plan's place in the window, and its map from the ground: as the drawing itself says.
 WHERE = """(svg) => {
   const { a, d, e, f } = svg.getScreenCTM();
-  const { scale, up } = svg.querySelector("[data-scale]").dataset;
-  return { a, d, e, f, scale: Number(scale), up: Number(up) };
+  const { scale, turn } = svg.querySelector("[data-scale]").dataset;
+  return { a, d, e, f, scale: Number(scale), turn: Number(turn) };
 }"""
 
 
@@ -57,7 +57,7 @@ def around(middle: tuple[float, float], half: float) -> list[tuple[float, float]
 def on_screen(page: Page, corner: tuple[float, float]) -> tuple[float, float, float]:
     """Return where a place on the ground (metres) is in the window, and how many metres a pixel is."""
     at: dict[str, float] = page.locator("#site-plan svg").evaluate(WHERE)
-    x, y = corner[0] * at["scale"], corner[1] * at["scale"] * at["up"]
+    x, y = corner[0] * at["scale"] * at["turn"], -corner[1] * at["scale"]
     return at["a"] * x + at["e"], at["d"] * y + at["f"], 1 / (at["scale"] * at["a"])
 
 

@@ -104,7 +104,7 @@ def test_the_files_are_saved_without_a_network(desk: Page, tmp_path: Path) -> No
         download.value.save_as(saved[kind])
     points = ezdxf.readfile(saved["dxf"]).modelspace().query("POINT")
     assert len(points) == len(answer(DEMO)["stakes"])
-    assert saved["instrument-n-e"].read_text("utf-8").startswith("name,northing ft,easting ft")
+    assert saved["instrument-n-e"].read_text("utf-8").startswith("name,y ft,x ft")
     assert saved["svg"].read_text("utf-8").startswith("<svg")
     picture = saved["png"].read_bytes()
     parts = dict(parts_of(picture))

@@ -27,7 +27,7 @@ TOO_DEEP = {"deep-title", "deep-chord", "deep-arc"}  # for a writer of JSON, too
 BAD = {name: job for name, job, _ in ALL if name not in TOO_DEEP}
 # Everything that the page asks about a job while it's looked at: a call, and a face's name behind it.
 QUESTIONS: dict[str, dict[str, Any]] = {
-    "numbers": {"unit_before": None},
+    "numbers": {},
     "numbers_later": {"panel": "way"},
     "sheet": {"address": ""},
     **{f"face {name}": {"face": name, "card": None, "panel": "", "address": ""} for name in FACES},

@@ -6,16 +6,30 @@ import re
 from collections.abc import Iterator
 
 import pytest
+import zxingcpp
 from playwright.sync_api import Browser, Page
 
 from bowstring import answering, write_link
 from bowstring.faces.paper import paper_html
 from builder.house import ROOT
 from paper_jobs import JOBS
+from pictures import dots_of
 
 STYLES = ROOT / "site"
 PAPERS = ("Letter", "A4")
 WIDE, TALL = 688, 952  # pixels between the margins, on either paper
+ADDRESS = "https://example.org/bowstring/#"
+DOTS = 300  # of a printer, to the inch
+LEAST_MODULE = 0.35  # millimeters: a phone's camera tells them apart at a hand's breadth
+# All codes in one picture; how wide a module of each is, in pixels.
+GATHERED = """() => {
+    const codes = [...document.querySelectorAll(".paper .back .qr")], paper = document.querySelector(".paper");
+    const modules = codes.map(code => code.getBoundingClientRect().width / code.viewBox.baseVal.width);
+    document.body.replaceChildren(paper);
+    paper.replaceChildren(...codes);
+    for (const code of codes) code.style.display = "inline-block";
+    return modules;
+}"""
 DAY = "November 26, 2026"
 HARD = {
     **JOBS["four rounds"],
@@ -51,7 +65,7 @@ def printer(chromium: Browser) -> Iterator[Page]:
 def written(*jobs: dict[str, object]) -> str:
     """The paper of some jobs, one after the other, as a document with its styles."""
     face, printed = ((STYLES / name).read_text("utf-8") for name in ("face-paper.css", "print.css"))
-    html = "".join(paper_html(answering(job), "https://example.org/#" + write_link(job), DAY) for job in jobs)  # type: ignore[arg-type]
+    html = "".join(paper_html(answering(job), ADDRESS + write_link(job), DAY) for job in jobs)  # type: ignore[arg-type]
     own = "*{box-sizing:border-box}body{margin:0}article+article{break-before:page}"
     style = f"<style>{own}{face}</style><style media=print>{printed}</style>"
     return f"<!doctype html><html lang=en><meta charset=utf-8><title>x</title>{style}{html}"
@@ -71,6 +85,23 @@ def test_twenty_sheets_are_two_pages_each_and_nothing_is_cut(printer: Page) -> N
     assert max(heights) <= TALL
     # no side is on less than a page, so that none of them is on two
     assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 40)
+
+
+@pytest.fixture
+def printed(chromium: Browser) -> Iterator[Page]:
+    """A page with the dots of a printer."""
+    page = chromium.new_page(viewport={"width": WIDE, "height": 950}, device_scale_factor=DOTS / 96)
+    page.emulate_media(media="print")
+    yield page
+    page.close()
+
+
+def test_the_code_of_each_of_twenty_jobs_scans_off_its_back(printed: Page) -> None:
+    printed.set_content(written(*JOBS.values()))
+    modules = printed.evaluate(GATHERED)
+    assert len(modules) == len(JOBS) and min(modules) / 96 * 25.4 >= LEAST_MODULE
+    found = zxingcpp.read_barcodes(dots_of(printed.screenshot(full_page=True)))
+    assert sorted(code.text for code in found) == sorted(ADDRESS + write_link(job) for job in JOBS.values())  # type: ignore[arg-type]
 
 
 def test_long_names_a_note_and_a_wide_face_make_no_side_longer_than_its_page(printer: Page) -> None:

@@ -28,6 +28,7 @@ def sent(open_page: Callable[..., Page]) -> Page:
 
 def tap_done(page: Page) -> None:
     wait_for(page, "computed")
+    expect(page.locator("html[data-turned]")).to_have_count(0)  # so soon after another tap it would be a glove's second
     page.locator("#stakes [data-do=done]").evaluate("button => button.click()")
     wait_for(page, "computed")
 

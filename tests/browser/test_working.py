@@ -10,6 +10,7 @@ from page_acting import (
     choose,
     close_panel,
     look_at,
+    open_desk,
     open_panel,
     reveal,
     sheet_of,
@@ -65,6 +66,15 @@ def test_a_unit_changed_under_bare_numbers_is_asked_about(page: Page) -> None:
         wait_for(page, "computed")
         expect(page.locator("#status")).not_to_have_text(say("page.state_ready"))
     expect(page.locator("#unit-note")).to_be_visible()
+
+    page.reload()  # nobody has said which unit holds
+    wait_for(page, "computed")
+    expect(page.locator("#unit-note")).to_contain_text("Chord 38")
+    open_desk(page)
+    page.click("#file-out")
+    expect(page.locator("#open-wrong")).to_contain_text(say("page.unit_open.wrong"))
+    expect(page.locator("#link-said")).to_have_text(say("page.unit_first"))
+    close_panel(page)
 
     page.click("#unit-back")
     wait_for(page, "computed")

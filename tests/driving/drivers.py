@@ -55,6 +55,10 @@ class Driver(ABC):
     def run(self, script: str, *values: Any) -> Any:
         """Run a function's body in the page, which finds ``values`` in ``arguments``; return what it returns."""
 
+    @abstractmethod
+    def press(self, place: str) -> None:
+        """Press what a selector finds as a finger does: a page may do more then than for a script of its own."""
+
     @property
     @abstractmethod
     def version(self) -> str: ...
@@ -109,6 +113,9 @@ class Chromium(Driver):
     def run(self, script: str, *values: Any) -> Any:
         return self.page.evaluate(f"(values) => (function () {{ {script} }}).apply(null, values)", list(values))
 
+    def press(self, place: str) -> None:
+        self.page.click(place)
+
     @property
     def version(self) -> str:
         running = self.context.browser
@@ -148,6 +155,9 @@ class Firefox(Driver):
     def run(self, script: str, *values: Any) -> Any:
         return self.marionette.execute(script, list(values))
 
+    def press(self, place: str) -> None:
+        self.marionette.press(place)
+
     @property
     def version(self) -> str:
         return str(self.marionette.capabilities["browserVersion"])
@@ -180,6 +190,9 @@ class WebKit(Driver):
 
     def run(self, script: str, *values: Any) -> Any:
         return self.driver.execute_script(script, *values)
+
+    def press(self, place: str) -> None:
+        self.driver.find_element("css selector", place).click()
 
     @property
     def version(self) -> str:

@@ -48,6 +48,11 @@ class Marionette:
         """Return what a function's body returns that runs in the page itself."""
         return self.ask("WebDriver:ExecuteScript", script=script, args=values, sandbox=None)["value"]
 
+    def press(self, place: str) -> None:
+        """Press what a selector finds."""
+        found = self.ask("WebDriver:FindElement", using="css selector", value=place)["value"]
+        self.ask("WebDriver:ElementClick", id=next(iter(found.values())))
+
     def quit(self) -> None:
         """Have the browser end, as if somebody had closed it."""
         self.ask("Marionette:Quit", flags=["eAttemptQuit"])

@@ -34,6 +34,7 @@ class Check:
         level: the level whose stake it looks at.
         way: the direction from its first mark to the other.
         follows: by how much it goes along that when each of these marks, stakes and others, does.
+        inside: it is read off a string, and its stake stands on that side of it to which the arc doesn't bulge.
     """
 
     kind: str
@@ -45,6 +46,7 @@ class Check:
     level: int
     way: Point
     follows: Weights
+    inside: bool = False
 
     @property
     def key(self) -> str:
@@ -89,7 +91,13 @@ class Marked:
                 pulls[stake] = pulls.get(stake, 0.0) + sign * weight * line.dot(self.across[stake])
         per_tolerance = sum(abs(pull) for pull in pulls.values())
         length = distance(self.at[start], self.at[end])
-        return Check(kind, start, end, length, per_tolerance, along, level, line, self._follows(start, end))
+        off_string = kind in ("alternate", "ordinate")
+        inside = off_string and line.dot(self.bulge(start, end)) < 0
+        return Check(kind, start, end, length, per_tolerance, along, level, line, self._follows(start, end), inside)
+
+    def bulge(self, start: str, end: str) -> Point:
+        """The direction in which the arc bulges from the string on which a check's first mark is."""
+        return Point(0.0, 1.0) if start in self.on_chord else self.across[end]
 
     def _follows(self, start: str, end: str) -> Weights:
         """Like the pulls, but for whole shifts, and for what the crew's string is stretched between too."""

@@ -8,8 +8,12 @@ from itertools import pairwise
 from bowstring.analysis.checks import Check, Marked
 from bowstring.construction import Marks, Recipe, Stake
 from bowstring.geometry.arc import Arc
+from bowstring.geometry.plane import middle, unit_vector
 
 QUARTERS = (0.25, 0.5, 0.75)
+MOST_ASLANT = 0.5
+"""How far along its string a stake may stand from the middle, of how far it stands off: at a half a tape from there
+still sees nine tenths of what the stake is off."""
 
 
 def find_counted_checks(
@@ -28,14 +32,20 @@ def find_counted_checks(
         *_gaps(marks, stakes, equal_gaps),
         *_long_ways(marks, stakes),
     ]
-    middle = next((stake.name for stake in stakes if stake.fraction == 0.5), None)
-    if "P" in recipe.at and middle:
-        found.append(marks.check("external", "P", middle, 1))
+    halfway = next((stake.name for stake in stakes if stake.fraction == 0.5), None)
+    if "P" in recipe.at and halfway:
+        found.append(marks.check("external", "P", halfway, 1))
     return tuple(found), marks.at
 
 
 def _alternates(marks: Marked, stakes: Sequence[Stake]) -> Iterator[Check]:
+    """Over stakes that stand evenly enough: from far beside the middle a tape to the stake lies along the string, and
+    sees nothing of how far off it stands."""
     for before, here, after in zip(stakes, stakes[1:], stakes[2:], strict=False):
+        ends = marks.at[before.name], marks.at[after.name]
+        string, away = unit_vector(*ends), marks.at[here.name].minus(middle(*ends))
+        if abs(away.dot(string)) > MOST_ASLANT * abs(string.cross(away)):
+            continue
         yield marks.check("alternate", marks.between(before.name, after.name), here.name, here.level)
 
 

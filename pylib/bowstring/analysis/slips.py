@@ -79,6 +79,23 @@ def slips_of(asked: float, read: float, tape: Tape) -> Iterator[str]:
             yield kind
 
 
+def wrong_lengths(asked: float, tape: Tape) -> Iterator[tuple[str, float]]:
+    """Yield what a length is held or read as by mistake, metres, each with its kind.
+
+    >>> from bowstring.units.tape import make_tape
+    >>> [kind for kind, length in wrong_lengths(12 * FOOT, make_tape("ft-in", None)) if length == 13 * FOOT]
+    ['foot']
+    """
+    wanted = tape.round(asked)
+    for kind, size in WHOLE_IN_FEET if tape.feet else WHOLE_IN_METRES:
+        yield kind, wanted + size
+        if wanted > size:
+            yield kind, wanted - size
+    for kind, would_be in _digits(wanted, tape):
+        if abs(would_be - wanted) > FAR * tape.mark:
+            yield kind, would_be
+
+
 def _same(read: float, would_be: float | None, tape: Tape) -> bool:
     return would_be is not None and abs(read - would_be) <= tape.mark / 4
 

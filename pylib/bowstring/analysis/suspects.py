@@ -8,7 +8,7 @@ with two free numbers has to explain more than one with none.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from math import hypot, log
 
@@ -28,9 +28,10 @@ ENDS_STAND = 8.0
 AS_LIKELY = 6.0
 """Guesses nearer than this to the best one (in twice a logarithm, some 20 times) can't be told from it."""
 
-WITHIN, NEARLY = 1 + 1e-9, 1.3
+WITHIN, NEARLY = 1 + 1e-9, 1.55
 """A guess explains a check when what it leaves of the reading is within its limit, as of one that is in; within so many
-limits it is held against the others: a reading that is out by chance clears nobody."""
+limits, a mark past one of two or three marks, it is held against the others: a reading that is out by chance clears
+nobody."""
 
 PRESSED, HARDER = 12, 1.5
 """How often a fit that nearly explains is held closer to the readings that it leaves out, and by how much each time."""
@@ -53,15 +54,19 @@ STEP = 1e-5
 
 @dataclass(frozen=True)
 class Taped:
-    """A check that was read: ``reads`` metres, and the ``limit`` within which it is in."""
+    """A check that was read: ``reads`` metres, and the ``limit`` within which it is in; ``usual``: how far over what it
+    must read it is where every stake stands just as its card says, rounded as that is; ``expected``: metres within
+    which 95 of 100 readings stay of that, the limit where it isn't said."""
 
     check: Check
     reads: float
     limit: float
+    usual: float = 0.0
+    expected: float = 0.0
 
     @property
     def sigma(self) -> float:
-        return self.limit / NORMAL_95
+        return (self.expected or self.limit) / NORMAL_95
 
     @property
     def out_by(self) -> float:
@@ -70,7 +75,11 @@ class Taped:
 
     @property
     def out(self) -> bool:
-        return abs(self.out_by) > self.limit
+        return abs(self.out_by) > WITHIN * self.limit
+
+    def left(self, at: Mapping[str, Point]) -> float:
+        """Return metres left of the reading where all marks stand, but for the cards' rounding, as in ``at``."""
+        return self.reads - self.usual - reading_of(self.check, at)
 
 
 @dataclass(frozen=True)
@@ -132,11 +141,33 @@ def suspects(
     for guess in sorted(guesses, key=lambda one: one.badness):
         best.setdefault(guess.mark, guess)
     found = list(best.values())
-    return [one for one in found if one.badness <= found[0].badness + AS_LIKELY]
+    # Step 1 proved the ends, but one may have been knocked since: what explains the readings is told, as less likely.
+    return [one for one in found if one.badness - _handicap(one.mark) <= found[0].badness + AS_LIKELY]
+
+
+def _handicap(mark: str) -> float:
+    return ENDS_STAND if mark in ("A", "B") else 0.0
+
+
+def carried(recipe: Recipe, at: Mapping[str, Point], along: Collection[str]) -> Marks:
+    """Return where all marks stand once those ``along`` were set by their own numbers from where the others stand.
+
+    Raises ``ZeroDivisionError`` where a step can't be done.
+    """
+    there = dict(at)
+    for move in _moves(recipe):
+        if move.mark in along:
+            there[move.mark] = move.place(there, exact)
+    return there
+
+
+def leaves(taped: Sequence[Taped], at: Mapping[str, Point]) -> float:
+    """Return how many limits at most are left of a reading where all marks stand ``at``."""
+    return max(abs(one.left(at)) / one.limit for one in taped)
 
 
 def _of_slip(slip: Slip, taped: Sequence[Taped]) -> Suspect | None:
-    left = [one.reads - reading_of(one.check, slip.at) for one in taped]
+    left = [one.left(slip.at) for one in taped]
     if not _explains(left, taped, NEARLY):
         return None
     bad = _chi(left, taped) + 2 * log(slip.among)
@@ -259,7 +290,7 @@ def _fitted(moving: _Moving, taped: Sequence[Taped], size: float, centre: Point)
     displacement doesn't say at first to which hand the stake went.
     """
     touched, others = [one for one in taped if moving.touches(one)], [one for one in taped if not moving.touches(one)]
-    rest = _chi([one.out_by for one in others], others)
+    rest = _chi([one.out_by - one.usual for one in others], others)
     around = () if len(moving.moves) > FEW_AGAIN else ((1, 0), (-1, 0), (0, 1), (0, -1))
     starts = [Point(x * size / 2, y * size / 2) for x, y in ((0, 0), *around)]
     out = unit_vector(centre, moving.marks[moving.mark])
@@ -288,13 +319,7 @@ def _fitted_from(shift: Point, moving: _Moving, taped: Sequence[Taped], prior: _
         shift, left, spread = _fit(shift, moving, taped, [1.0] * len(taped), prior)
         if not _explains(left, taped, NEARLY):
             return None
-        bad = (
-            rest
-            + _chi(left, taped)
-            + _drawn(prior, shift)
-            + spread
-            + (ENDS_STAND if moving.mark in ("A", "B") else 0.0)
-        )
+        bad = rest + _chi(left, taped) + _drawn(prior, shift) + spread + _handicap(moving.mark)
         shift, left = _pressed(shift, left, moving, taped, prior)
     except ZeroDivisionError:
         return None
@@ -332,7 +357,7 @@ def _fit(
     spread = 0.0
     for _round in range(ROUNDS):
         at = moving.at(shift)
-        left = [one.reads - reading_of(one.check, at) for one in taped]
+        left = [one.left(at) for one in taped]
         follows = [
             [(reading_of(one.check, moved) - reading_of(one.check, at)) / STEP for one in taped]
             for moved in (moving.at(shift.plus(way, STEP)) for way in (Point(1.0, 0.0), Point(0.0, 1.0)))
@@ -342,7 +367,8 @@ def _fit(
         shift, spread = _solved(shift, left, follows, weighed, prior)
         if hypot(*shift.minus(before)) < STEP:
             break
-    return shift, [one.reads - reading_of(one.check, moving.at(shift)) for one in taped], spread
+    at = moving.at(shift)
+    return shift, [one.left(at) for one in taped], spread
 
 
 def _solved(

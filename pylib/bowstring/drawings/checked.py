@@ -33,7 +33,7 @@ def checked_svg(
 ) -> str:
     """Return the drawing of all stakes as SVG: the checks that are ``outs`` and ``ins``, and a ring about each of the
     ``suspects``. ``told``: the same in words."""
-    paper = paper_of(answer, _HEIGHT, _WIDTH).turned()
+    paper = paper_of(answer, _HEIGHT, _WIDTH)
     sketch = Sketch(
         id=id,
         stopped=bool(answer["stops"]),

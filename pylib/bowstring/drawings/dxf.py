@@ -15,8 +15,8 @@ from bowstring.report.forms.answer import Answer
 from bowstring.units.plain_signs import in_plain_signs
 from bowstring.words import say
 
-LAYERS = {"ARC": 1, "STAKES": 5, "STRING": 3, "CHECKS": 6, "OBSTACLES": 8, "TEXT": 7}
-"""Each with its colour's number in the standard palette: red, blue, green, magenta, gray, black or white."""
+LAYERS = {"ARC": 1, "DRAWN": 2, "STAKES": 5, "STRING": 3, "CHECKS": 6, "OBSTACLES": 8, "TEXT": 7}
+"""Each with its colour's number in the standard palette: red, yellow, blue, green, magenta, gray, black or white."""
 
 _TEXT = 60.0
 """The chord over the height of a text."""
@@ -27,12 +27,14 @@ Group = tuple[int, object]
 
 
 def layout_dxf(answer: Answer) -> str:
-    """Return an answer's layout as the text of a DXF file; ASCII alone. Raises ``ValueError`` for a job that is
-    stopped."""
+    """Return an answer's layout as the text of a DXF file; ASCII alone, in feet or metres as the job's unit is.
+
+    Raises ``ValueError`` for a job that is stopped.
+    """
     places = coordinates(answer)
     height = answer["staked"]["chord"] / _TEXT / places.size
     groups = [
-        *_head(answer, places),
+        *_head(answer, places, height),
         *_tables(),
         (0, "SECTION"), (2, "ENTITIES"),
         *_arc(answer, places),
@@ -53,22 +55,42 @@ def _value(value: object) -> str:
 
 
 def _ascii(text: str) -> str:
-    """A text in the signs that every release and program has: what has none is a question mark."""
+    """A text in the signs that every release and program has: what has none is a question mark. Two percent signs would
+    begin a control code."""
     apart = (sign for sign in unicodedata.normalize("NFKD", in_plain_signs(text)) if not unicodedata.combining(sign))
-    return " ".join("".join(apart).encode("ascii", "replace").decode().split())
+    return " ".join("".join(apart).encode("ascii", "replace").decode().replace("%%", "% %").split())
 
 
 def _told(answer: Answer, places: Coordinates) -> list[str]:
     """What a reader has to know of the numbers, each in a line."""
     frame = "dxf.frame_drawn" if places.drawn else "dxf.frame"
-    return [say("dxf.units", unit=say(f"dxf.unit_{places.unit}")), say(frame)]
+    offset = [say("dxf.offset", told=answer["offset"]["text"])] if answer["offset"] else []
+    return [say("dxf.units", unit=say(f"dxf.unit_{places.unit}")), say(frame), *offset]
 
 
-def _head(answer: Answer, places: Coordinates) -> Iterator[Group]:
+def _corners(answer: Answer, places: Coordinates) -> list[Place]:
+    """Where stakes and obstacles stand."""
+    spots = [(one["x"], one["y"]) for one in answer["stakes"]]
+    spots += [(x, y) for one in answer["site"]["obstacles"] for x, y in one["outline"]]
+    return [places.of(x, y) for x, y in spots]
+
+
+def _lines(answer: Answer, places: Coordinates) -> list[str]:
+    return [answer["title"] or say("sheet.untitled"), answer["hand"], *_told(answer, places)]
+
+
+def _row_at(answer: Answer, places: Coordinates, height: float, row: int) -> Place:
+    """Where a line of the text under everything begins."""
+    corners = _corners(answer, places)
+    return min(x for x, _ in corners), min(y for _, y in corners) - height * (3 + 2 * row)
+
+
+def _head(answer: Answer, places: Coordinates, height: float) -> Iterator[Group]:
     for line in [say("dxf.made"), *_told(answer, places)]:
         yield 999, line
     yield from ((0, "SECTION"), (2, "HEADER"), (9, "$ACADVER"), (1, "AC1009"))
-    corners = [places.of(one["x"], one["y"]) for one in answer["stakes"]]
+    corners = _corners(answer, places)
+    corners.append(_row_at(answer, places, height, len(_lines(answer, places))))
     for name, pick in (("$EXTMIN", min), ("$EXTMAX", max)):
         yield 9, name
         yield from _at((pick(x for x, _ in corners), pick(y for _, y in corners)))
@@ -105,14 +127,17 @@ def _outline(layer: str, corners: Sequence[Place]) -> Iterator[Group]:
 
 
 def _arc(answer: Answer, places: Coordinates) -> Iterator[Group]:
-    """The arc that the stakes stand on, counterclockwise as the format wants it."""
+    """The arc that the stakes stand on, counterclockwise as the format wants it; and the drawn one where they stand off
+    it, about the same center."""
     staked = answer["staked"]
     chord, radius = staked["chord"], staked["radius"]
     centre = places.of(chord / 2, staked["sagitta"] - radius)
     ends = [places.of(0.0, 0.0), places.of(chord, 0.0)]
     at_a, at_b = (degrees(atan2(y - centre[1], x - centre[0])) % 360.0 for x, y in ends)
     start, end = (at_b, at_a) if places.flip > 0 else (at_a, at_b)
-    yield from ((0, "ARC"), (8, "ARC"), *_at(centre), (40, radius / places.size), (50, start), (51, end))
+    arcs = [("ARC", radius), *([("DRAWN", answer["arc"]["radius"])] if answer["offset"] else [])]
+    for layer, one in arcs:
+        yield from ((0, "ARC"), (8, layer), *_at(centre), (40, one / places.size), (50, start), (51, end))
 
 
 def _stakes(answer: Answer, places: Coordinates, height: float) -> Iterator[Group]:
@@ -123,9 +148,12 @@ def _stakes(answer: Answer, places: Coordinates, height: float) -> Iterator[Grou
 
 
 def _strings(answer: Answer, places: Coordinates) -> Iterator[Group]:
+    """A to B, and the string beside it as far as a stake is squared off it."""
     chord, parallel = answer["staked"]["chord"], answer["parallel"]
-    for off in [0.0] if parallel is None else [0.0, parallel]:
-        yield from _line("STRING", places.of(0.0, off), places.of(chord, off))
+    yield from _line("STRING", places.of(0.0, 0.0), places.of(chord, 0.0))
+    if parallel is not None:
+        along = [0.0, chord, *(one["x"] for one in answer["stakes"])]
+        yield from _line("STRING", places.of(min(along), parallel), places.of(max(along), parallel))
 
 
 def _checks(answer: Answer, places: Coordinates) -> Iterator[Group]:
@@ -152,9 +180,5 @@ def _obstacles(answer: Answer, places: Coordinates, height: float) -> Iterator[G
 
 def _titles(answer: Answer, places: Coordinates, height: float) -> Iterator[Group]:
     """The job's title, and what its numbers are, under everything."""
-    everything = [places.of(one["x"], one["y"]) for one in answer["stakes"]]
-    everything += [places.of(x, y) for one in answer["site"]["obstacles"] for x, y in one["outline"]]
-    left, low = min(x for x, _ in everything), min(y for _, y in everything)
-    title = answer["title"] or say("sheet.untitled")
-    for row, line in enumerate([title, answer["hand"], *_told(answer, places)]):
-        yield from _text(line, (left, low - height * (3 + 2 * row)), height)
+    for row, line in enumerate(_lines(answer, places)):
+        yield from _text(line, _row_at(answer, places, height, row), height)

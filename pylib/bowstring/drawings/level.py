@@ -13,7 +13,8 @@ from bowstring.drawings.plan import MOST_LEVELS, draw_arcs, draw_stakes, hand_wo
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.strings import String, row_of, strings_of
 from bowstring.drawings.svg import Point
-from bowstring.drawings.triangle import WIDTH, isosceles, room_of, up_of
+from bowstring.drawings.triangle import WIDTH, isosceles, room_of
+from bowstring.drawings.turn import turn_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -122,13 +123,13 @@ def _detail(sketch: Sketch, answer: Answer, level: int, strings: Sequence[String
     """One string of the level, large, with its numbers."""
     row, string, count = row_of(answer, level), strings[0], len(strings)
     key = "draw.level.detail." + {1: "one", 2: "two"}.get(count, "many")
-    edge, up = sketch.edge, up_of(answer)
+    edge, turn = sketch.edge, turn_of(answer["side"])
     width = max(edge.right - edge.left, WIDTH + 40)
     heading = say(key, start=string.names[0], end=string.names[2], count=count)
     top = sketch.paragraph(heading, (edge.left, edge.bottom + 14.0), width)
     left = max(edge.left + 24.0, (edge.left + edge.right - WIDTH) / 2)
-    over, under = room_of(row, up)
-    isosceles(sketch, row, string, up, (left, top + over))
+    over, under = room_of(row)
+    isosceles(sketch, row, string, turn, (left if turn > 0 else left + WIDTH, top + over))
     if string.half_chord is not None:
         note = say("draw.half_chords", name=string.names[1], shown=string.half_chord)
         sketch.paragraph(note, (edge.left, max(sketch.edge.bottom, top + over + under) + 4.0), width)

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
+from dataclasses import dataclass
 
-from bowstring.drawings.boxes import Box, text_width
+from bowstring.drawings.boxes import Box, text_width, wrap
 from bowstring.drawings.labels import FAINT, Label
 from bowstring.drawings.obstacles import Shown, draw_obstacles, name_obstacles, obstacles_near, words_of
 from bowstring.drawings.offstring import draw_string, name_string
@@ -20,6 +22,7 @@ from bowstring.drawings.plan import (
 )
 from bowstring.drawings.sketch import MARGIN, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
+from bowstring.drawings.svg import Point
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.words import say
@@ -37,30 +40,77 @@ _BAR, _HIGH = 60.0, 16.0  # how long the bar is at most, how high its row
 _SHRUNK = 0.05  # so much higher than its box a drawing is shrunk into it instead
 _ROOM_FOR_NUMBER = 40.0
 _WITHOUT_NUMBERS = 115.0  # so low a box has room for the stakes alone
-_PER_NAME = 26.0
+_BETWEEN = 2.0
+"""Drawing units between two names, so that a wider face than is reckoned with doesn't bring them together."""
+_SMALLER = (1.0, 0.93, 0.86, 0.79, 0.72)
+"""Of their usual height: the types in which the names may stand, so that as many of them as can be find room."""
+_WORDS_WIDE = 190.0  # what is said beside the bar is broken into lines so wide where it has no room on one
 _TRIES = 4
 _HALO = 2.0
 _UNBROKEN = "\u00a0"
 
 
 def low_plan_svg(answer: Answer, *, id: str, height: float, wide: float = WIDE) -> str:
-    """Return the plan as SVG, ``wide`` by ``height`` drawing units or a little higher where labels need it.
+    """Return the plan as SVG, in the shape of ``wide`` by ``height`` or a little higher where labels need it.
 
-    Raises ``ValueError`` when a figure is not finite.
+    The names stand in the largest type in which all of them have room, otherwise in that in which most have; on a
+    phone's narrow plan always in the usual one, since nothing can be read there in a smaller. Raises ``ValueError``
+    when a figure is not finite.
     """
-    labels = 2 * _ABOVE
-    for straights in (True, False):
-        tall = height - labels
+    sizes = _SMALLER if wide > NARROW else _SMALLER[:1]
+    numbers = height > _WITHOUT_NUMBERS
+    first = _fitted(answer, id, height, wide, numbers=numbers)
+    every, best = len(stakes_on_paper(answer)), (first.named, first)
+    for size in sizes[1:]:
+        # In a larger box, shown as large as before, all type is smaller.
+        high, across = height / size, wide / size
+        if best[0] == every or first.could_name(answer, high, across) <= best[0]:
+            continue
+        fitted = _fitted(answer, id, high, across, numbers=numbers, around=first.around)
+        best = max(best, (fitted.named, fitted), key=lambda one: one[0])
+    return _boxed(best[1].sketch, best[1].height, best[1].wide)
+
+
+@dataclass(frozen=True)
+class _Fitted:
+    """A drawing that goes into its box; ``around``: how high what stands around the arc is, ``straight``: whether the
+    straights are in it, ``named``: how many stakes have their names beside their squares."""
+
+    sketch: Sketch
+    height: float
+    wide: float
+    around: float
+    straight: bool
+    named: int
+
+    def could_name(self, answer: Answer, height: float, wide: float) -> int:
+        """Return how many stakes would have their names in another box, at most."""
+        paper = _paper(answer, (1.0 + _SHRUNK) * height - self.around, self.straight, wide)
+        return len(_named(answer, paper))
+
+
+def _fitted(
+    answer: Answer, id: str, height: float, wide: float, *, numbers: bool, around: float = 2 * _ABOVE
+) -> _Fitted:
+    """Return the largest drawing that goes into a box; without the straights where they leave it too small."""
+    for straight in (True, False) if reach_of(answer) else (False,):
+        tall, before = height - around, (0.0, 0.0)
         for _ in range(_TRIES):
-            paper = _paper(answer, tall, straights, wide)
-            sketch = _drawn(answer, id, paper, straights, height > _WITHOUT_NUMBERS, wide)
+            paper = _paper(answer, tall, straight, wide)
+            sketch = _drawn(answer, id, paper, straight, numbers, wide)
             total = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN
-            if total <= (1.0 + _SHRUNK) * height:
-                return _boxed(sketch, height, wide)
-            # what is beside a flat arc may be higher than the arc: all of it shrinks alike, but for the labels
             rise = paper.rise * paper.scale * paper.stretch
-            tall = min(tall, rise) * (height - labels) / (total - labels)
-    return _boxed(sketch, height, wide)
+            if total <= (1.0 + _SHRUNK) * height:
+                break
+            # What is around the arc shrinks with it in part: as much as it did from the try before to this one.
+            grows = (before[1] - total) / (before[0] - rise) if before[0] > rise else 1.0
+            tall, before = max(0.4 * rise, rise - (total - height) / max(grows, 1.0)), (rise, total)
+        else:
+            continue
+        break
+    named = {one["name"] for one in _named(answer, paper)}
+    far = sum(one.leader is not None and one.label.text in named for one in sketch.placed)
+    return _Fitted(sketch, height, wide, total - rise, straight, len(named) - far)
 
 
 def _boxed(sketch: Sketch, height: float, wide: float) -> str:
@@ -91,7 +141,7 @@ def _drawn(answer: Answer, id: str, paper: Paper, straight: bool, numbers: bool,
     if numbers and not stopped:
         _numbers(sketch, answer, paper)
     _names(sketch, answer, paper)
-    name_drawn_ends(sketch, answer, paper)
+    name_drawn_ends(sketch, answer, paper, aside=True)
     name_straights(sketch, legs)
     name_string(sketch, answer, paper)
     legend = [*name_obstacles(sketch, near, start[1]), *words_of(answer, near)]
@@ -117,14 +167,14 @@ def _numbers(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     """The mid-ordinate's arrow and the chord's length: what shows at once that this is the right arc."""
     shown = answer["staked_shown"]
     middle, tip = paper.point(paper.chord / 2, 0.0), paper.on_arc(0.0)
-    sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
+    sketch.arrow(middle, (tip[0], tip[1] + 4.0))
     lines = [say("draw.chord", shown=shown["chord"])]
     if abs(tip[1] - middle[1]) > _ROOM_FOR_NUMBER and not sketch.sagitta_beside(middle, tip, shown["sagitta"]):
         lines.append(say("draw.sagitta.shown", shown=shown["sagitta"]))  # inside a narrow arc it has no room
     text = " ".join(line.replace(" ", _UNBROKEN) for line in lines) if lines[1:] else lines[0]
     spots = [paper.point(paper.chord * part, 0.0) for part in (0.5, 0.3, 0.7)]
     broken = max(text_width(line, "number") for line in lines)
-    sketch.label(Label(text, "number", spots, (0.0, -float(paper.up)), 7.0, broken if lines[1:] else math.inf))
+    sketch.label(Label(text, "number", spots, (0.0, 1.0), 7.0, broken if lines[1:] else math.inf))
 
 
 def _clear(sketch: Sketch, near: list[Shown]) -> None:
@@ -144,8 +194,9 @@ def _names(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     for stake in _named(answer, paper):
         at, name = paper.point(stake["x"], stake["y"]), stake["name"]
         if stake["level"] == 0:
-            way = -1.0 if name == "A" else 1.0
-            sketch.label(Label(name, "end", [at], (way * 0.9, -0.43 * paper.up), 9.0), "", name)
+            way = paper.turn * (-1.0 if name == "A" else 1.0)
+            # over the drawn arc's end, which is named beside itself
+            sketch.label(Label(name, "end", [at], (way * 0.9, -0.43 if answer["offset"] else 0.43), 9.0), "", name)
         else:
             sketch.label(Label(name, "name", [at], paper.outward(paper.angle_of(stake, length)), 7.0), "", name)
 
@@ -153,7 +204,8 @@ def _names(sketch: Sketch, answer: Answer, paper: Paper) -> None:
 def _named(answer: Answer, paper: Paper) -> list[StakeRow]:
     """The stakes that are named, ends first; only so many that names stand apart."""
     stakes = stakes_on_paper(answer)
-    room = max(3, int(answer["staked"]["arc_length"] * paper.scale / _PER_NAME))
+    per = _BETWEEN + max(text_width(stake["name"], "name") for stake in stakes)
+    room = max(3, int(answer["staked"]["arc_length"] * paper.scale / per) + 1)
     deepest = max(stake["level"] for stake in stakes)
     while deepest > 1 and sum(stake["level"] <= deepest for stake in stakes) > room:
         deepest -= 1
@@ -172,12 +224,24 @@ def _scale(sketch: Sketch, answer: Answer, paper: Paper, legend: list[str], wide
     if answer["offset"] and not gap_between(answer, paper)[1]:
         told.append(say("draw.low.gap"))
     words, bar, edge = " · ".join([*told, *legend]), metres * paper.scale, sketch.edge
-    taken, middle = bar + 7.0 + text_width(words, "word"), (edge.left + edge.right) / 2
-    half = wide / 2 - MARGIN
+    half, middle = wide / 2 - MARGIN, (edge.left + edge.right) / 2
     sketch.cover(Box(middle - half, edge.top, middle + half, edge.bottom))
-    corners = [(x, y) for y in (edge.top, edge.bottom - _HIGH) for x in (middle - half, middle + half - taken)]
-    free = (at for at in corners if not sketch.ground.taken(Box(*at, at[0] + taken, at[1] + _HIGH), FAINT))
-    x, y = next(free, (middle - half, edge.bottom + 6.0)) if taken < half else (middle - half, edge.bottom + 6.0)
+    room = 2 * half - bar - 7.0
+    (x, y), room = next(_corners(sketch, words, bar, half), ((middle - half, edge.bottom + 6.0), room))
     y += _HIGH / 2
     sketch.lines([[(x, y), (x + bar, y)], [(x, y - 4), (x, y + 4)], [(x + bar, y - 4), (x + bar, y + 4)]], "")
-    sketch.paragraph(words, (x + bar + 7, y - 8), 2 * half - bar - 7)
+    sketch.paragraph(words, (x + bar + 7, y - 8), room)
+
+
+def _corners(sketch: Sketch, words: str, bar: float, half: float) -> Iterator[tuple[Point, float]]:
+    """The free corners of the box for the bar and its words, on one line or in several, with how wide these may be."""
+    edge = sketch.edge
+    for room in (half, _WORDS_WIDE):
+        rows = wrap(words, "word", room)
+        wide = max(text_width(row, "word") for row in rows) + 1.0
+        taken, high = bar + 7.0 + wide, _HIGH * len(rows)
+        for y in (edge.top, edge.bottom - high):
+            for x in (edge.left, edge.right - taken):
+                box = Box(x, y, x + taken, y + high)
+                if taken < half and high <= edge.bottom - edge.top and not sketch.ground.taken(box, FAINT):
+                    yield (x, y), wide

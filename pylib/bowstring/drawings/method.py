@@ -91,9 +91,8 @@ def _box(answer: Answer, paper: Paper) -> Box:
     places = [*paper.samples(), *places_of_string(answer, paper)]
     xs = [x for x, _y in places]
     ys = [y for _x, y in places]
-    low, high = (_ROOM_OVER, _ROOM_BEHIND) if paper.up < 0 else (_ROOM_BEHIND, _ROOM_OVER)
     beside = _ROOM_BESIDE * wide
-    return min(xs) - beside, min(ys) - low, max(xs) + beside, max(ys) + high
+    return min(xs) - beside, min(ys) - _ROOM_OVER, max(xs) + beside, max(ys) + _ROOM_BEHIND
 
 
 def _lines(step: StepRow, places: Mapping[str, Point], box: Box) -> Iterator[tuple[list[Point], bool]]:

@@ -10,6 +10,7 @@ from bowstring.drawings.paper import Paper, figures_of, stretch_of
 from bowstring.drawings.plan import WIDEST, hand_words
 from bowstring.drawings.sketch import MARGIN, Sketch
 from bowstring.drawings.svg import Point
+from bowstring.drawings.turn import turn_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import MistakeRow
 from bowstring.words import say
@@ -68,7 +69,7 @@ def _sketch(answer: Answer, row: MistakeRow, pairs: Sequence[Pair], width: float
     # The figure stands at the stake that it tells of, or nowhere.
     far = row["moved_at"]
     if far in names:
-        away = _away(true[far], wrong[far], paper)
+        away = _away(true[far], wrong[far])
         text = say("mistake.draw.off", shown=row["moved_shown"])
         sketch.label(Label(text, "number", [wrong[far]], away, 8.0, 70.0))
     _foot(sketch, answer, paper, times, len(pairs))
@@ -97,7 +98,6 @@ def _paper(answer: Answer, pairs: Sequence[Pair], width: float) -> tuple[Paper, 
     chord, rise = figures["chord"], figures["sagitta"]
     half_angle = math.radians(figures["central_angle"]) / 2
     bulge = figures["radius"] if half_angle > math.pi / 2 else chord / 2
-    up = 1 if answer["side"] == "right" else -1
     stretch = stretch_of(rise, chord)
     scale = min(width / (2 * bulge), _HEIGHT / (rise * stretch))
     far = max(math.hypot(x2 - x, (y2 - y) * stretch) for _name, (x, y), (x2, y2) in pairs) * scale
@@ -109,7 +109,8 @@ def _paper(answer: Answer, pairs: Sequence[Pair], width: float) -> tuple[Paper, 
         times = 1 / _round(far / _MOST)
     if mirrored:
         scale = min(scale, _HEIGHT / (2 * rise * stretch))
-    return Paper(scale, stretch, up, figures["radius"], half_angle, chord, rise), times
+    paper = Paper(scale, stretch, figures["radius"], half_angle, chord, rise, turn=turn_of(answer["side"]))
+    return paper, times
 
 
 def _round(factor: float) -> float:
@@ -145,14 +146,14 @@ def _names(sketch: Sketch, answer: Answer, paper: Paper, places: Mapping[str, Po
         if rows[name]["level"]:
             sketch.label(Label(name, "name", [at], paper.outward(paper.angle_of(rows[name], length)), 8.0), "", name)
         else:
-            way = -1.0 if name == "A" else 1.0
-            sketch.label(Label(name, "end", [at], (way * 0.92, 0.39 * paper.up), 9.5), "", name)
+            way = paper.turn * (-1.0 if name == "A" else 1.0)
+            sketch.label(Label(name, "end", [at], (way * 0.92, -0.39), 9.5), "", name)
 
 
-def _away(true: Point, wrong: Point, paper: Paper) -> Point:
+def _away(true: Point, wrong: Point) -> Point:
     """The unit direction from a stake's place on past where it would stand."""
     size = math.dist(true, wrong)
-    return ((wrong[0] - true[0]) / size, (wrong[1] - true[1]) / size) if size > _SAME_PLACE else (0.0, -1.0 * paper.up)
+    return ((wrong[0] - true[0]) / size, (wrong[1] - true[1]) / size) if size > _SAME_PLACE else (0.0, 1.0)
 
 
 def _foot(sketch: Sketch, answer: Answer, paper: Paper, times: float, drawn: int) -> None:

@@ -30,8 +30,8 @@ def draw_string(sketch: Sketch, answer: Answer, paper: Paper) -> None:
 
 def name_string(sketch: Sketch, answer: Answer, paper: Paper) -> None:
     """Name its ends."""
-    for at, end, way in zip(places_of_string(answer, paper), ENDS, (-1.0, 1.0), strict=False):
-        away = 0.5 * paper.up * (1 if (answer["parallel"] or 0.0) > 0 else -1)
+    for at, end, way in zip(places_of_string(answer, paper), ENDS, (-paper.turn, paper.turn), strict=False):
+        away = -0.5 if (answer["parallel"] or 0.0) > 0 else 0.5
         sketch.label(Label(ENDS[end], "name", [at], (0.86 * way, away), 8.0), "", ENDS[end])
 
 

@@ -10,6 +10,7 @@ from bowstring.drawings.boxes import Box
 from bowstring.drawings.paper import figures_of, stretch_of
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import SIZES, Point
+from bowstring.drawings.turn import turn_of
 from bowstring.report.forms.answer import Answer
 
 MOST = 33
@@ -23,9 +24,9 @@ _SAMPLES = 28
 
 @dataclass(frozen=True)
 class Overview:
-    """A map of the whole arc into a room on paper, the curve over its chord; mirrored for one on the right."""
+    """A map of the whole arc into a room on paper, the curve over its chord. ``turn``: -1 with A at the right."""
 
-    mirror: int
+    turn: int
     left: float
     low: float
     scale: float
@@ -34,7 +35,7 @@ class Overview:
 
     def point(self, x: float, y: float) -> Point:
         """Return a place on paper of one in the frame, metres."""
-        u = (x - self.middle) * self.mirror
+        u = (x - self.middle) * self.turn
         return self.left + u * self.scale, self.low - y * self.scale * self.stretch
 
 
@@ -45,8 +46,7 @@ def overview_in(answer: Answer, room: Box) -> Overview:
     wide = chord if figures["central_angle"] <= 180 else 2 * radius
     stretch = stretch_of(rise, chord)
     scale = min((room.right - room.left) / wide, (room.bottom - room.top) / (rise * stretch))
-    mirror = -1 if answer["side"] == "right" else 1
-    return Overview(mirror, (room.left + room.right) / 2, room.bottom, scale, stretch, chord / 2)
+    return Overview(turn_of(answer["side"]), (room.left + room.right) / 2, room.bottom, scale, stretch, chord / 2)
 
 
 def arc_points(answer: Answer, first: float = -1.0, last: float = 1.0) -> list[Point]:
@@ -75,7 +75,7 @@ def draw_overview(
         look = "stake new" if name in now else "stake" if name in standing else "stake older"
         sketch.drawing.square(place, size, look)
     for name, way in (("A", -1), ("B", 1)):
-        (x, y), out = view.point(*at[name]), way * view.mirror
+        (x, y), out = view.point(*at[name]), way * view.turn
         if large:
             sketch.words(name, (x, y + half + 3.0 + SIZES["end"]), "end")
         else:

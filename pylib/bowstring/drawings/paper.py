@@ -1,7 +1,6 @@
 """From the answer's frame (metres, A at the origin, x toward B, y toward the arc) to places on paper.
 
-A stands left and B right, as seen by somebody who looks from above with the string across the paper. With the
-curve on the left hand (standing at A, facing B) it is above the string; on the right hand the paper's y is
+The string lies level and the curve rises over it; at which end A stands is ``turn.turn_of``'s to say. The paper is
 turned, never the text.
 """
 
@@ -12,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bowstring.drawings.svg import Command, Point
+from bowstring.drawings.turn import turn_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.units.sizes import FOOT, INCH
@@ -48,8 +48,6 @@ class Paper:
     """Drawing units per metre along the string."""
     stretch: int
     """How many times too large distances across the string are drawn."""
-    up: int
-    """-1: the curve is above the string (left hand); +1: below (right hand); y runs down."""
     radius: float
     half_angle: float
     chord: float
@@ -57,11 +55,7 @@ class Paper:
     off: bool = False
     """Whether the corner of the straights is off the drawing."""
     turn: int = 1
-    """-1: the paper is turned by half a circle, so that A stands right."""
-
-    def turned(self) -> Paper:
-        """Return the same map with the curve up: for one on the right it is turned by half a circle."""
-        return Paper(**{**vars(self), "up": -1, "turn": -1}) if self.up > 0 else self
+    """Which way B lies from A: 1 to the right, -1 to the left."""
 
     def without_corner(self) -> Paper:
         """Return the map of the same arc whose straights' corner is off the drawing."""
@@ -69,7 +63,7 @@ class Paper:
 
     def point(self, x: float, y: float) -> Point:
         """Return the place of a point of the frame (metres)."""
-        return (x * self.scale * self.turn, y * self.scale * self.stretch * self.up)
+        return (x * self.scale * self.turn, -y * self.scale * self.stretch)
 
     def on_arc(self, angle: float, radius: float | None = None) -> Point:
         """Return the arc's point at an angle (radians) from its middle; another radius is concentric."""
@@ -80,13 +74,13 @@ class Paper:
 
     def outward(self, angle: float) -> Point:
         """Return the unit direction, on paper, square off the drawn curve and away from its centre."""
-        x, y = math.sin(angle), math.cos(angle) * self.up / self.stretch
+        x, y = math.sin(angle), -math.cos(angle) / self.stretch
         size = math.hypot(x, y)
         return (x * self.turn / size, y / size)
 
     def ahead(self, angle: float) -> Point:
         """Return the unit direction, on paper, of the curve at an angle, travelling from A to B."""
-        x, y = math.cos(angle), -math.sin(angle) * self.stretch * self.up
+        x, y = math.cos(angle), math.sin(angle) * self.stretch
         size = math.hypot(x, y)
         return (x * self.turn / size, y / size)
 
@@ -159,8 +153,7 @@ def fit(answer: Answer, width: float, height: float, reach: float = 0.0) -> Pape
     reach = max(reach, off)
     stretch = stretch_of(rise, chord, max(gap, reach - rise, -off))
     scale = min(width / (2 * bulge), height / (max(rise, reach) * stretch))
-    up = 1 if answer["side"] == "right" else -1
-    return Paper(scale, stretch, up, figures["radius"], half_angle, chord, rise)
+    return Paper(scale, stretch, figures["radius"], half_angle, chord, rise, turn=turn_of(answer["side"]))
 
 
 def gap_between(answer: Answer, paper: Paper) -> tuple[float, bool]:

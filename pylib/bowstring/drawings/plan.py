@@ -24,6 +24,7 @@ from bowstring.drawings.paper import (
 from bowstring.drawings.sketch import MARGIN, ROW, Sketch
 from bowstring.drawings.straights import draw_straights, name_straights
 from bowstring.drawings.svg import SIZES, Command, Point
+from bowstring.drawings.turn import turn_of
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.arc import OffsetPart
@@ -76,7 +77,7 @@ def _draw(answer: Answer, id: str, paper: Paper) -> Sketch:
     tip = paper.on_arc(0.0)
     draw_stakes(sketch, answer, paper, newest=None)
     sketch.lines([[paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)]], "string")
-    sketch.arrow(middle, (tip[0], tip[1] - 4.0 * paper.up))
+    sketch.arrow(middle, (tip[0], tip[1] + 4.0))
     draw_string(sketch, answer, paper)
     if legs:
         draw_straights(sketch, legs)
@@ -136,7 +137,7 @@ def hand_words(answer: Answer) -> str:
     """Return the sentences for the hand on which the curve is, and where that puts it on paper."""
     if answer["side"] is None:
         return answer["hand"]
-    return " ".join([answer["hand"], say("draw.below" if answer["side"] == "right" else "draw.above")])
+    return " ".join([answer["hand"], say(f"draw.at_{'left' if turn_of(answer['side']) > 0 else 'right'}")])
 
 
 def plan_title(answer: Answer) -> str:
@@ -164,14 +165,15 @@ def plan_description(answer: Answer, paper: Paper) -> str:
     return " ".join([text, *notes])
 
 
-def name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper) -> None:
-    """Name the drawn arc's ends, from which the staked ones are set."""
-    out = paper.up if gap_between(answer, paper)[0] > 0 else -paper.up
+def name_drawn_ends(sketch: Sketch, answer: Answer, paper: Paper, *, aside: bool = False) -> None:
+    """Name the drawn arc's ends, from which the staked ones are set; ``aside``: beside them rather than under."""
+    out = -1 if gap_between(answer, paper)[0] > 0 else 1
     places = places_of_ends(answer, paper)
-    for (end, name), at, way in zip(drawn_ends(answer).items(), places, (-1.0, 1.0), strict=True):
+    for (end, name), at, way in zip(drawn_ends(answer).items(), places, (-paper.turn, paper.turn), strict=True):
         if name != end:
             # past a semicircle the arc itself stands over its end
-            toward = (way * 0.8, 0.6 * out) if paper.half_angle < math.pi / 2 else (way * 0.9, -0.4 * paper.up)
+            toward = (way * 0.8, 0.6 * out) if paper.half_angle < math.pi / 2 else (way * 0.9, 0.4)
+            toward = (way * 0.97, 0.25) if aside else toward
             sketch.label(Label(name, "name", [at], toward, 8.0), "", name)
 
 
@@ -237,11 +239,11 @@ def _toward_end_name(name: str, paper: Paper, under: bool) -> Point:
     way = (-1.0 if name == "A" else 1.0) * paper.turn
     if not under:
         # off the tangent: that runs under the string up to a semicircle, and the curve itself beyond
-        return way * 0.92, 0.39 * paper.up * (1 if paper.half_angle < math.pi / 2 else -1)
+        return way * 0.92, -0.39 if paper.half_angle < math.pi / 2 else 0.39
     if paper.half_angle > 0.7 * math.pi:  # the drawn arc's end is itself under the string
-        return way * -0.5, 0.85 * paper.up
+        return way * -0.5, -0.85
     # beside the drawn arc's end it would be taken for that one's name
-    return way * 0.3, -0.95 * paper.up
+    return way * 0.3, 0.95
 
 
 def _named_under(answer: Answer, paper: Paper) -> bool:
@@ -260,49 +262,49 @@ def _tangents(sketch: Sketch, paper: Paper) -> None:
 def _centre(sketch: Sketch, paper: Paper) -> None:
     """Show the centre only where it falls inside the picture, clear of the string's middle."""
     x, y = paper.centre
-    if y * paper.up > 14.0:
+    if y < -14.0:
         sketch.lines([[(x - 4, y), (x + 4, y)], [(x, y - 4), (x, y + 4)]], "soft")
         sketch.label(Label(say("draw.centre"), "word", [(x, y)], (-1.0, 0.0)), "quiet")
 
 
 def _dimensions(sketch: Sketch, answer: Answer, paper: Paper, legs: list[Leg], corners: list[Point]) -> float:
     """Draw half chords and chord on the string's free side, clear of the ``corners`` of what is in the way; return how
-    far out they reach (signed y)."""
-    away = -paper.up
-    start, end = paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)
+    far down they reach."""
+    start, end = sorted([paper.point(0.0, 0.0), paper.point(paper.chord, 0.0)])
     # past a semicircle the tangents run under the string
     tangent = _TANGENT * abs(paper.ahead(paper.half_angle)[1]) if paper.half_angle > 1.5 and not legs else 0.0
     beside = [*places_of_ends(answer, paper), *places_of_string(answer, paper), *(leg.end for leg in legs), *corners]
-    below = max([0.0, *(away * y for x, y in beside if start[0] - 12 < x < end[0] + 12)])
+    below = max([0.0, *(y for x, y in beside if start[0] - 12 < x < end[0] + 12)])
     names = 26.0 if _named_under(answer, paper) else 0.0
     flat = _BEHIND if abs(paper.on_arc(0.0)[1] - start[1]) < _FLAT else 0.0
-    first = away * (14.0 + max(tangent, below, names, flat))
-    second = first + away * (ROW + 5)
+    first = 14.0 + max(tangent, below, names, flat)
+    second = first + ROW + 5
     half = answer["halving"][0]["half_shown"]
     chord = say("draw.chord", shown=answer["staked_shown"]["chord"])
-    sketch.halves(start[0], end[0], first, half, away)
-    sketch.dimension((start[0], second), (end[0], second), chord, away)
-    outer = second + away * ROW
+    sketch.halves(start[0], end[0], first, half, 1)
+    sketch.dimension((start[0], second), (end[0], second), chord, 1)
+    outer = second + ROW
     # what is said about the curve doesn't stand among the measures of the string
-    low, high = sorted((first - away * 11.0 if below > 0 or names or flat else away * 1.0, outer))
-    sketch.ground.take_box(Box(start[0], low, end[0], high))
+    top = first - 11.0 if below > 0 or names or flat else 1.0
+    sketch.ground.take_box(Box(start[0], top, end[0], outer))
     return outer
 
 
 def _walker(sketch: Sketch, answer: Answer, paper: Paper, outer: float) -> None:
     """A walker on A's line, seen from above, looking along the string, and the words that give the hand."""
-    away = -paper.up
-    words = answer["hand"]
+    words, turn = answer["hand"], paper.turn
     wide = max(paper.chord * paper.scale, 230.0)
-    x = min(0.0, paper.chord * paper.scale / 2 - wide / 2)
+    x = turn * min(0.0, paper.chord * paper.scale / 2 - wide / 2)
     extra = 0.625 * SIZES["word"] * (len(wrap(words, "word", wide - 20)) - 1)
-    y = outer + away * (11.0 + extra)
+    y = outer + 11.0 + extra
     if x == 0.0:
-        sketch.lines([[(0.0, outer - away * (2 * ROW + 12)), (0.0, y - away * 9)]], "soft dash")
+        sketch.lines([[(0.0, outer - (2 * ROW + 12)), (0.0, y - 9)]], "soft dash")
     sketch.lines([[(x, y - 7), (x, y + 7)]], "arc")
     sketch.drawing.dot((x, y), 4.2, "solid")
-    sketch.lines([[(x, y), (x + 19, y)], [(x + 14, y - 4), (x + 19, y), (x + 14, y + 4)]], "")
-    sketch.paragraph(words, (x + 27, y - extra - 0.62 * SIZES["word"]), wide - 20)
+    tip = x + turn * 19
+    sketch.lines([[(x, y), (tip, y)], [(tip - turn * 5, y - 4), (tip, y), (tip - turn * 5, y + 4)]], "")
+    anchor = "start" if turn > 0 else "end"
+    sketch.paragraph(words, (x + turn * 27, y - extra - 0.62 * SIZES["word"]), wide - 20, anchor=anchor)
 
 
 def _scale_words(paper: Paper) -> str:

@@ -21,6 +21,9 @@ MOST_SIDE = 149
 """The most modules of a side (version 33), the quiet zone left out: across a phone's 360 pixels each is over two, which
 another phone's camera still tells apart at arm's length."""
 
+MOST_PRINTED = 73
+"""The most modules of a side on paper (version 14): over a third of a millimeter each, four dots of a printer."""
+
 LEVELS = ("m", "l")
 """Error correction, the better first: M stands some 15 % of harm (a scratch, the sun), L 7 %."""
 
@@ -37,8 +40,8 @@ class Code:
         return len(self.rows)
 
 
-def code_of(text: str) -> Code | None:
-    """Return a text's code, or ``None`` where the text is too long for one that can be read off a phone.
+def code_of(text: str, most: int = MOST_SIDE) -> Code | None:
+    """Return a text's code, or ``None`` where the text is too long for one of ``most`` modules a side.
 
     >>> code = code_of("https://example.org/#b2")
     >>> (code.side, code.level) if code else None
@@ -50,7 +53,7 @@ def code_of(text: str) -> Code | None:
         except segno.DataOverflowError:
             continue
         rows = tuple(tuple(bool(module & 1) for module in row) for row in made.matrix)
-        if len(rows) <= MOST_SIDE:
+        if len(rows) <= most:
             return Code(rows, level)
     return None
 

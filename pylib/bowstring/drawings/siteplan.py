@@ -1,7 +1,8 @@
 """The plan of the site, true to scale: the arc and its stakes, what is in the way, and what that stops.
 
 It is drawn on, so its frame carries what turns a point of the drawing back into the chord's frame: ``data-scale``
-(drawing units per metre) and ``data-up`` (-1: the curve's side is up on paper, 1: down). A is the drawing's origin.
+(drawing units per metre) and ``data-turn`` (1: B lies to the right of A, -1: to the left). A is the drawing's origin,
+and the curve's side is up.
 """
 
 from __future__ import annotations
@@ -18,6 +19,7 @@ from bowstring.drawings.paper import Paper, figures_of, round_length
 from bowstring.drawings.plan import hand_words, stakes_on_paper
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Command, Point
+from bowstring.drawings.turn import turn_of
 from bowstring.methods.plain import CENTRE
 from bowstring.report.forms.advice import BlockRow
 from bowstring.report.forms.answer import Answer
@@ -29,6 +31,8 @@ WIDTH, HEIGHT = 300.0, 330.0
 
 _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
+_SEEN = 0.7  # of the arc's size: a centre farther behind isn't worth the room
+_SAME_SCALE = 0.9  # of the scale: so much smaller may the rest be drawn for the centre to be seen
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -82,14 +86,28 @@ def _site(answer: Answer) -> Site:
         ys.append(mark["y"])
     size = max(2 * bulge, rise)
     ys.append(-_BEHIND * size)  # zoomed to the work: its centre is seen where it lies within
+    if rise - radius >= -_SEEN * size:
+        ys.append(_lowest(xs, ys, rise - radius))
     centre = rise - radius >= min(ys)
     margin = _MARGIN * max(max(xs) - min(xs), max(ys) - min(ys))
     left, right, low, high = min(xs) - margin, max(xs) + margin, min(ys) - margin, max(ys) + margin
     scale = min(WIDTH / (right - left), HEIGHT / (high - low))
-    up = 1 if answer["side"] == "right" else -1
-    paper = Paper(scale, 1, up, radius, half, chord, rise)
-    (x, y), (x2, y2) = paper.point(left, low), paper.point(right, high)
-    return Site(paper, Box(x, min(y, y2), x2, max(y, y2)), centre)
+    paper = Paper(scale, 1, radius, half, chord, rise, turn=turn_of(answer["side"]))
+    (x, low_y), (x2, high_y) = paper.point(left, low), paper.point(right, high)
+    return Site(paper, Box(min(x, x2), high_y, max(x, x2), low_y), centre)
+
+
+def _lowest(xs: Sequence[float], ys: Sequence[float], centre: float) -> float:
+    """The centre's height, where the drawing has room left for it at the scale that the rest is drawn at."""
+    wide, high, low = max(xs) - min(xs), max(ys), min(ys)
+    if centre >= low:
+        return low
+
+    def scale(lowest: float) -> float:
+        margin = _MARGIN * max(wide, high - lowest)
+        return min(WIDTH / (wide + 2 * margin), HEIGHT / (high - lowest + 2 * margin))
+
+    return centre if scale(centre) >= _SAME_SCALE * scale(low) else low
 
 
 def _description(answer: Answer, site: Site) -> str:
@@ -103,7 +121,7 @@ def _frame(sketch: Sketch, site: Site) -> None:
     box = site.box
     corners = [(box.left, box.top), (box.right, box.top), (box.right, box.bottom), (box.left, box.bottom)]
     commands: list[Command] = [("L" if number else "M", corner) for number, corner in enumerate(corners)]
-    data = {"scale": repr(site.paper.scale), "up": str(site.paper.up)}
+    data = {"scale": repr(site.paper.scale), "turn": str(site.paper.turn)}
     sketch.drawing.path([*commands, ("Z",)], "line soft", data)
     sketch.see(*corners)
 
@@ -165,8 +183,8 @@ def clipped(start: Point, end: Point, box: Box) -> tuple[Point, Point] | None:
 
 def _names(sketch: Sketch, answer: Answer, site: Site) -> None:
     paper = site.paper
-    for name, x, way in (("A", 0.0, -1.0), ("B", paper.chord, 1.0)):
-        sketch.label(Label(name, "end", [paper.point(x, 0.0)], (way * 0.9, -0.4 * paper.up), 9.0), "", name)
+    for name, x, way in (("A", 0.0, -paper.turn), ("B", paper.chord, paper.turn)):
+        sketch.label(Label(name, "end", [paper.point(x, 0.0)], (way * 0.9, 0.4), 9.0), "", name)
     for obstacle in answer["site"]["obstacles"]:
         outline = _on_paper(paper, obstacle["outline"])
         box = Box(*(pick(point[axis] for point in outline) for pick in (min, max) for axis in (0, 1)))

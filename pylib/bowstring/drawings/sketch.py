@@ -190,7 +190,7 @@ class Sketch:
     def halves(self, start: float, end: float, y: float, half: str, away: int) -> None:
         """Draw the measure lines of a level string's two halves, or one for both where they are too short."""
         middle = (start + end) / 2
-        if text_width(half, "number") + 8 <= middle - start:
+        if text_width(half, "number") + 8 <= abs(middle - start):
             self.dimension((start, y), (middle, y), half, away)
             self.dimension((middle, y), (end, y), half, away)
         else:

@@ -1,7 +1,7 @@
 """How a level's sagitta is kept square to its string: equal half chords, a triangle or a square.
 
-Not to scale, and says so. The string lies across the paper as in the plan: the curve above it (left hand) or
-below.
+Not to scale, and says so. The string lies across the paper as in the plan: the curve above it, what is
+toward A on the side where A stands.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from bowstring.drawings.labels import Label
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.strings import String, row_of, strings_of
 from bowstring.drawings.svg import Point
+from bowstring.drawings.turn import turn_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.halving import LevelRow
 from bowstring.words import say
@@ -70,9 +71,11 @@ def triangle_svg(answer: Answer, level: int, *, id: str, way: str | None = None,
     ]
     title = say("draw.triangle.title", level=level)
     sketch = Sketch(id=id, title=title, description=" ".join(description), stopped=bool(answer["stops"]))
-    for left, right in ((_LEFT - 240.0, _LEFT), (_RIGHT, _RIGHT + 240.0)):
+    turn = turn_of(answer["side"])
+    for ends in ((_LEFT - 240.0, _LEFT), (_RIGHT, _RIGHT + 240.0)):
+        left, right = sorted(turn * x for x in ends)
         sketch.ground.take_box(Box(left, -400.0, right, 400.0))
-    notes = draw(sketch, row, string, up_of(answer))
+    notes = draw(sketch, row, string, turn)
     if alone:
         notes.append(say("draw.triangle.alone", name=name))
     edge = sketch.edge
@@ -108,15 +111,10 @@ def slide_words(string: String) -> str:
     return say("draw.triangle.slide.alike")
 
 
-def up_of(answer: Answer) -> int:
-    """Return -1 when the curve is drawn above the string (left hand), +1 below."""
-    return 1 if answer["side"] == "right" else -1
-
-
 def string_and_names(
     sketch: Sketch,
     names: tuple[str, str, str],
-    up: int,
+    turn: int,
     height: float,
     origin: Point = (0.0, 0.0),
     *,
@@ -126,14 +124,22 @@ def string_and_names(
 ) -> tuple[Point, Point, Point, Point]:
     """Draw a string with its end stakes and the new stake at a height over its middle.
 
-    ``origin`` is where the string starts; ``aside`` puts the new stake's name beside it; ``lift`` the
-    start's and the end's name above (-1) or under (1) it. Returns start, middle, end and the new stake's place.
+    ``turn``: which way the string runs on paper, 1 to the right, -1 to the left; ``origin`` is where it starts;
+    ``aside`` puts the new stake's name beside it; ``lift`` the start's and the end's name above (-1) or under (1) it.
+    Returns start, middle, end and the new stake's place.
     """
     x, y = origin
-    start, middle, end, tip = origin, (x + width / 2, y), (x + width, y), (x + width / 2, y + up * height)
-    toward = (1.0, 0.0) if aside else (0.0, float(up))
-    first, last = ((0.45, 0.9 * high) if high else (1.0, 0.0) for high in lift)
-    looks = ((start, "end-stake", (-first[0], first[1])), (tip, "new", toward), (end, "end-stake", last))
+    start, middle, end, tip = (
+        origin,
+        (x + turn * width / 2, y),
+        (x + turn * width, y),
+        (x + turn * width / 2, y - height),
+    )
+    toward = (float(turn), 0.0) if aside else (0.0, -1.0)
+    first, last = (
+        (way * 0.45, 0.9 * high) if high else (float(way), 0.0) for high, way in zip(lift, (-turn, turn), strict=True)
+    )
+    looks = ((start, "end-stake", first), (tip, "new", toward), (end, "end-stake", last))
     for name, (at, look, _) in zip(names, looks, strict=True):
         sketch.stake(name, at, look)
     sketch.lines([[start, end]], "string")
@@ -142,10 +148,9 @@ def string_and_names(
     return start, middle, end, tip
 
 
-def room_of(row: LevelRow, up: int) -> tuple[float, float]:
+def room_of(row: LevelRow) -> tuple[float, float]:
     """Return how much room ``isosceles`` needs over and under its string, drawing units."""
-    curve, free = _height(row, WIDTH) + 32.0, 68.0
-    return (curve, free) if up < 0 else (free, curve)
+    return _height(row, WIDTH) + 32.0, 68.0
 
 
 def _height(row: LevelRow, width: float, flattest: float = _FLATTEST) -> float:
@@ -156,7 +161,7 @@ def isosceles(
     sketch: Sketch,
     row: LevelRow,
     string: String,
-    up: int,
+    turn: int,
     origin: Point = (0.0, 0.0),
     *,
     width: float = WIDTH,
@@ -164,32 +169,31 @@ def isosceles(
 ) -> None:
     """Draw one string of a level with its sagitta and both half chords, and the numbers that it reads."""
     height = _height(row, width, _FLATTEST if width == WIDTH else _STEEPEST)
-    start, middle, end, tip = string_and_names(sketch, string.names, up, height, origin, width=width, lift=lift)
+    start, middle, end, tip = string_and_names(sketch, string.names, turn, height, origin, width=width, lift=lift)
     sketch.lines([[start, tip, end]], "")
-    sketch.arrow(middle, (tip[0], tip[1] - 5.0 * up))
-    sketch.corner(middle, (-1.0, 0.0), (0.0, float(up)))
-    away = -up
-    near, far = origin[1] + away * 16.0, origin[1] + away * 40.0
-    sketch.halves(start[0], end[0], near, string.half, away)
+    sketch.arrow(middle, (tip[0], tip[1] + 5.0))
+    sketch.corner(middle, (-float(turn), 0.0), (0.0, -1.0))
+    near, far = origin[1] + 16.0, origin[1] + 40.0
+    sketch.halves(start[0], end[0], near, string.half, 1)
     if string.chord is not None:
-        sketch.dimension((start[0], far), (end[0], far), say("draw.chord", shown=string.chord), away)
+        sketch.dimension((start[0], far), (end[0], far), say("draw.chord", shown=string.chord), 1)
     sketch.sagitta(middle, tip, string.sagitta)
     size = math.hypot(width / 2, height)
-    for text, corner, side in zip(string.half_chords or (), (start, end), (-1.0, 1.0), strict=False):
+    for text, corner, side in zip(string.half_chords or (), (start, end), (-turn, turn), strict=False):
         spots = [_between(corner, tip, part) for part in (0.5, 0.4, 0.6)]
-        sketch.label(Label(text, "number", spots, (side * height / size, up * width / 2 / size), 4.0))
+        sketch.label(Label(text, "number", spots, (side * height / size, -width / 2 / size), 4.0))
 
 
 def _between(one: Point, other: Point, part: float) -> Point:
     return (one[0] + (other[0] - one[0]) * part, one[1] + (other[1] - one[1]) * part)
 
 
-def _slide(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[str]:
-    isosceles(sketch, row, string, up, width=_ALONE, lift=(up, up))
+def _slide(sketch: Sketch, row: LevelRow, string: String, turn: int) -> list[str]:
+    isosceles(sketch, row, string, turn, width=_ALONE, lift=(-1, -1))
     return [slide_words(string)]
 
 
-def _triangle(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[str]:
+def _triangle(sketch: Sketch, row: LevelRow, string: String, turn: int) -> list[str]:
     """The leg along lies on the string, so the long side ends between the string's start and its middle."""
     squaring = row["squaring"]
     along, out, sagitta = squaring["along"], squaring["out"], row["sagitta"]
@@ -201,77 +205,79 @@ def _triangle(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[st
     # half as high, or half as high again: each height's number finds room beside it
     tip_height = rise if same else rise * 0.5 if sagitta < out else rise * 1.55
     _, middle, _, tip = string_and_names(
-        sketch, string.names, up, tip_height, width=_UNDER_TRIANGLE, aside=not same, lift=(up, -up)
+        sketch, string.names, turn, tip_height, width=_UNDER_TRIANGLE, aside=not same, lift=(-1, 1)
     )
-    foot, top = (middle[0] - leg, 0.0), (middle[0], up * rise)
-    away = -up
+    foot, top = (middle[0] - turn * leg, 0.0), (middle[0], -rise)
     if not same:
-        sketch.lines([[middle, (top[0], up * max(rise, tip_height))]], "soft dash")
+        sketch.lines([[middle, (top[0], -max(rise, tip_height))]], "soft dash")
     sketch.lines([[foot, top]], "arc")
     sketch.lines([[foot, middle], [middle, top]], "arc")
-    sketch.corner(middle, (-1.0, 0.0), (0.0, float(up)))
+    sketch.corner(middle, (-float(turn), 0.0), (0.0, -1.0))
     text = say("draw.triangle.along", shown=squaring["along_shown"])
-    sketch.dimension((foot[0], away * 16.0), (middle[0], away * 16.0), text, away)
+    sketch.dimension((foot[0], 16.0), (middle[0], 16.0), text, 1)
     size = math.hypot(leg, rise)
     spots = [_between(foot, top, part) for part in (0.5, 0.4, 0.6)]
     long_side = say("draw.triangle.long_side", shown=squaring["long_side_shown"])
-    sketch.label(Label(long_side, "number", spots, (-rise / size, up * leg / size), 5.0, _LINE))
-    _heights(sketch, row, string, top, tip, same)
+    sketch.label(Label(long_side, "number", spots, (-turn * rise / size, -leg / size), 5.0, _LINE))
+    _heights(sketch, row, string, top, tip, same, turn)
     whole = squaring["whole"]
     return [say("draw.triangle.whole", whole=whole)] if whole else []
 
 
-def _heights(sketch: Sketch, row: LevelRow, string: String, top: Point, tip: Point, same: bool) -> None:
+def _heights(sketch: Sketch, row: LevelRow, string: String, top: Point, tip: Point, same: bool, turn: int) -> None:
     """The leg out and the sagitta as measure lines: the taller one nearer, its number above the other."""
     out = row["squaring"]["out_shown"]
     if same:
-        x = tip[0] + 16.0
-        _upright(sketch, x, tip[1], 0.0, say("draw.triangle.out.stake", name=string.names[1], shown=out))
+        x = tip[0] + turn * 16.0
+        _upright(sketch, x, tip[1], turn, say("draw.triangle.out.stake", name=string.names[1], shown=out))
         return
     heights = [
         (top[1], say("draw.triangle.out", shown=out)),
         (tip[1], say("draw.sagitta.shown", shown=string.sagitta)),
     ]
     tall, short = sorted(heights, key=lambda one: -abs(one[0]))
-    x = tip[0] + text_width(string.names[1], "end") + 16.0
-    beside = x + 10.0
+    x = tip[0] + turn * (text_width(string.names[1], "end") + 16.0)
+    beside = x + turn * 10.0
     for at, height in ((x, tall[0]), (beside, short[0])):
         _line_up(sketch, at, height)
-    _name_upright(sketch, beside, short[0], 0.0, short[1])
-    _name_upright(sketch, x, tall[0], short[0], tall[1])
-    sketch.lines([[(top[0] + 9.0, top[1]), ((x if tall[0] == top[1] else beside) - 6.0, top[1])]], "soft dash")
+    _name_upright(sketch, beside, (short[0], 0.0), short[1], turn)
+    _name_upright(sketch, x, (tall[0], short[0]), tall[1], turn)
+    sketch.lines(
+        [[(top[0] + turn * 9.0, top[1]), ((x if tall[0] == top[1] else beside) - turn * 6.0, top[1])]], "soft dash"
+    )
 
 
-def _upright(sketch: Sketch, x: float, y: float, above: float, text: str) -> None:
-    """A measure line from the string out to ``y``, its number at its right, farther out than ``above``."""
+def _upright(sketch: Sketch, x: float, y: float, turn: int, text: str) -> None:
+    """A measure line from the string out to ``y``, its number beside it."""
     _line_up(sketch, x, y)
-    _name_upright(sketch, x, y, above, text)
+    _name_upright(sketch, x, (y, 0.0), text, turn)
 
 
 def _line_up(sketch: Sketch, x: float, y: float) -> None:
     sketch.lines([[(x, 0.0), (x, y)], [(x - 4, 0.0), (x + 4, 0.0)], [(x - 4, y), (x + 4, y)]], "soft")
 
 
-def _name_upright(sketch: Sketch, x: float, y: float, above: float, text: str) -> None:
-    spots = [(x, above + (y - above) * part) for part in (0.5, 0.6, 0.7, 0.4)]
-    sketch.label(Label(text, "number", spots, (1.0, 0.0), 5.0, _RIGHT - x - 8.0))
+def _name_upright(sketch: Sketch, x: float, between: tuple[float, float], text: str, turn: int) -> None:
+    """A height's number on the side of its line that is away from the string's start."""
+    spots = [(x, between[1] + (between[0] - between[1]) * part) for part in (0.5, 0.6, 0.7, 0.4)]
+    sketch.label(Label(text, "number", spots, (float(turn), 0.0), 5.0, _RIGHT - turn * x - 8.0))
 
 
-def _square(sketch: Sketch, row: LevelRow, string: String, up: int) -> list[str]:
-    start, middle, end, tip = string_and_names(sketch, string.names, up, 82.0, width=_ALONE, lift=(up, up))
+def _square(sketch: Sketch, row: LevelRow, string: String, turn: int) -> list[str]:
+    start, middle, end, tip = string_and_names(sketch, string.names, turn, 82.0, width=_ALONE, lift=(-1, -1))
     x, blade, tongue, wide = middle[0], 66.0, 46.0, 9.0
     corners = [
         (x, 0.0),
-        (x - blade, 0.0),
-        (x - blade, up * wide),
-        (x - wide, up * wide),
-        (x - wide, up * tongue),
-        (x, up * tongue),
+        (x - turn * blade, 0.0),
+        (x - turn * blade, -wide),
+        (x - turn * wide, -wide),
+        (x - turn * wide, -tongue),
+        (x, -tongue),
     ]
     sketch.lines([[*corners, corners[0]]], "")
-    sketch.arrow(middle, (tip[0], tip[1] - 5.0 * up), feathers=False)
+    sketch.arrow(middle, (tip[0], tip[1] + 5.0), feathers=False)
     spots = [_between(middle, tip, part) for part in (0.5, 0.4, 0.6)]
     text = say("draw.sagitta.shown", shown=string.sagitta)
     sketch.label(Label(text, "number", spots, (1.0, 0.0), 6.0, _LINE))
-    sketch.halves(start[0], end[0], -up * 16.0, string.half, -up)
+    sketch.halves(start[0], end[0], 16.0, string.half, 1)
     return [say("draw.triangle.square")]

@@ -15,6 +15,7 @@ from itertools import pairwise
 
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.svg import Point
+from bowstring.drawings.turn import turn_of
 
 ALIKE = 0.04
 """Part of a range: marks this near in one direction, and apart in the other, are drawn at one place in it."""
@@ -60,7 +61,7 @@ class Axis:
 class Zoom:
     """A map of the frame (metres, y toward the curve) onto paper (y down).
 
-    ``mirror``: 1, or -1 for a curve on the right; ``ahead``: the level line's direction in the mirrored frame.
+    ``mirror``: the job's ``turn``, 1 or -1; ``ahead``: the level line's direction in the mirrored frame.
     """
 
     mirror: int
@@ -97,7 +98,7 @@ def zoom_on(
     ``onward``: the line runs from left to right for a curve on the left, from right to left for one on the right;
     otherwise it is turned as little as will do. ``least``: that of two places along, drawing units.
     """
-    mirror = -1 if side == "right" else 1
+    mirror = turn_of(side)
     at = {name: (x * mirror, y) for name, (x, y) in places.items()}
     (x, y), (x2, y2) = at[base[0]], at[base[1]]
     size = math.hypot(x2 - x, y2 - y)

@@ -23,6 +23,9 @@ FEW = 8
 OPEN, MOST = 12, 60
 """Rows that stand open, and rows in all: nobody tapes hundreds."""
 
+MOST_OFF = 3
+"""Stakes off the arc that have a button of their own."""
+
 AGAIN_NAMED = 6
 """Stakes that are told by name where they are to be set again."""
 
@@ -47,7 +50,7 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     return (
         f'<div class="face-checks">{_drawing(answer, rows, by_key)}'
-        f"{_head(read, rows, off_arc(answer))}{_anew(anew, by_key)}{_found(answer, rows)}"
+        f"{_head(read, rows, off_arc(answer))}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<p class="heads" aria-hidden="true">{heads}</p>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
@@ -63,11 +66,12 @@ def ordered(answer: Answer) -> list[CheckRow]:
 def name_of(row: CheckRow) -> tuple[str, str]:
     """Return what to tape, and the rest of it in small."""
     start, end, kind = row["from"], row["to"], row["kind"]
+    side = "_inside" if row["inside"] else ""
     if kind == "alternate":
         pair = start.removeprefix("mid ").replace("-", say("check.to"))
-        return say("face_checks.string", pair=pair), say("face_checks.string_middle", stake=end)
+        return say("face_checks.string", pair=pair), say(f"face_checks.string_middle{side}", stake=end)
     if kind == "ordinate":
-        along = say("face_checks.square_at", along=row["along_shown"] or "")
+        along = say(f"face_checks.square_at{side}", along=row["along_shown"] or "")
         return say("face_checks.square", stake=end), along
     small = {"closing": say("face_checks.closing"), "external": say("face_checks.corner")}.get(kind, "")
     return say("face_checks.straight", start=start, end=end), small
@@ -111,6 +115,19 @@ def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> st
     return f'<p class="checks-head{kind}" role="status">{bold}</p>'
 
 
+def _to_off(answer: Answer, wanted: int) -> str:
+    """The way to the card of each stake that stands off the arc, once nothing else is left to do."""
+    if answer["read"]["outs"] or answer["read"]["count"] < wanted:
+        return ""
+    buttons = []
+    for row in off_arc(answer)[:MOST_OFF]:
+        card = next((card["number"] for card in answer["cards"] if card["stake"] == row["at"]), None)
+        if card is not None:
+            words = escape(say("face_checks.to_card", stake=row["at"], step=card))
+            buttons.append(f'<button type="button" class="btn" data-do="go" data-step="{card}">{words}</button>')
+    return f'<div class="to-off">{"".join(buttons)}</div>' if buttons else ""
+
+
 def _first_are_in(read: ReadPart, rows: Sequence[CheckRow]) -> bool:
     """Whether the checks that are to be made first were read, and are in."""
     inside = {row["check"] for row in read["rows"] if row["verdict"] == "in"}
@@ -134,7 +151,7 @@ def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
         return ""
     said = f'<p class="said">{marked(read["text"])}</p>'
     if read["judged"]:
-        inside = said + "".join(_suspect(one, _card_of(answer, one)) for one in read["suspects"])
+        inside = said + "".join(_suspect(answer, one) for one in read["suspects"])
     else:
         found = [
             (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
@@ -158,7 +175,19 @@ def _card_of(answer: Answer, one: SuspectRow) -> int | None:
     return None if one["step"] is None else next(cards, None)
 
 
-def _suspect(one: SuspectRow, card: int | None) -> str:
+def hanging_cards(answer: Answer, one: SuspectRow) -> list[int]:
+    """Return the cards that come again after a suspect's own: what was set from it stands wrong, too."""
+    first = _card_of(answer, one) or 0
+    again = set(one["again"])
+    return [
+        card["number"]
+        for card in answer["cards"]
+        if card["number"] > first and (card["stake"] in again or one["step"] in card["steps"])
+    ]
+
+
+def _suspect(answer: Answer, one: SuspectRow) -> str:
+    card = _card_of(answer, one)
     lines = [f'<p class="who">{marked(one["text"])}</p>']
     if one["prove"]:
         lines.append(f"<p>{marked(one['prove'])}</p>")
@@ -167,7 +196,7 @@ def _suspect(one: SuspectRow, card: int | None) -> str:
         words = escape(say(f"face_checks.{key}", stake=one["mark"], step=card))
         where = (
             f'data-do="go" data-step="{card}" data-stake="{escape(one["mark"])}" '
-            f'data-checks="{escape(json.dumps(one["checks"]))}"'
+            f'data-checks="{escape(json.dumps(one["checks"]))}" data-then="{json.dumps(hanging_cards(answer, one))}"'
         )
         lines.append(f'<button type="button" class="btn" {where}>{words}</button>')
     if one["again"]:
@@ -182,7 +211,7 @@ def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
     what, small = name_of(row)
     verdict = read["verdict"] if read else ""
     kind = "out" if verdict in OUT else verdict
-    limit = say("face_checks.plus_minus", limit=row["expected_shown"])
+    limit = say("face_checks.plus_minus", limit=row["limit_shown"])
     if not row["judges"]:
         limit = f"{limit} {say('face_checks.little')}"
     inputs = list(_inputs(row, number, read, count, what))
@@ -205,7 +234,7 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
         label = say("face_checks.again_of" if nth else "face_checks.you_of", what=what)
         value = escape(typed[nth]) if nth < len(typed) else ""
         said = f' aria-describedby="said-{number}"' if read else ""
-        if read and read["verdict"] == "unread" and nth == len(typed) - 1:
+        if read and read["wrong"] and nth == len(typed) - 1:
             said += ' aria-invalid="true"'
         before = f'<span class="unseen">{escape(label)}</span>'
         if nth:
@@ -231,7 +260,8 @@ def _verdict(read: ReadRow | None, number: int, again: Sequence[str]) -> str:
     sign, word = ("✓", say("face_checks.in")) if verdict == "in" else ("✕", say("face_checks.out"))
     shape = "sign" if verdict == "in" else "sign stop"
     seal = f'<span class="{shape}" aria-hidden="true">{sign}</span>'
-    told = f'<p id="said-{number}"><b>{seal}{escape(word)}</b> {marked(read["text"])}</p>'
+    wrong = f' <span class="wrong">{escape(read["wrong"])}</span>' if read["wrong"] else ""
+    told = f'<p id="said-{number}"><b>{seal}{escape(word)}</b> {marked(read["text"])}{wrong}</p>'
     return f'<div class="verdict">{told}<div class="agains">{"".join(again)}</div></div>'
 
 

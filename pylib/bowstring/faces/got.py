@@ -54,6 +54,14 @@ class Choice:
 
 
 @dataclass(frozen=True)
+class Way:
+    """A button that leads elsewhere: what it says, and what else its tag has."""
+
+    text: str
+    to: Mapping[str, str]
+
+
+@dataclass(frozen=True)
 class Panel:
     """All that the panel shows.
 
@@ -66,6 +74,9 @@ class Panel:
         level: the tape lies on a slope, and lengths here are level.
         taped: the readings that may be taped twice, as one text; sure: they were.
         slip: what readings that can't stand together look like each by itself.
+        ways: where else that is mended of which nothing can be typed here, the likeliest first.
+        again: what leads back to the card where nothing can be typed.
+        undone: cards that don't stand any more once what was got is forgotten.
     """
 
     head: str
@@ -82,6 +93,9 @@ class Panel:
     taped: str = ""
     sure: bool = False
     slip: str = ""
+    ways: Sequence[Way] = ()
+    again: str = ""
+    undone: Sequence[int] | None = None
 
     @property
     def named(self) -> str:
@@ -107,11 +121,13 @@ def got_html(panel: Panel) -> str:
     """Return the panel as HTML, every text in it escaped; what is typed goes by the names of its fields."""
     rows = "".join(_reading(one) for one in panel.readings)
     over = panel.over or say("face_got.over_level" if panel.level else "face_got.over")
+    typing = f'<p class="typing">{escape(over)}</p>' if panel.readings else ""
+    after = f"{_result(panel)}{_choices(panel)}{_ways(panel)}{_forget(panel)}"
     return (
         '<section class="got" aria-labelledby="got-head"><div class="panelhead">'
         f'<button type="button" class="back" data-do="keep" aria-label="{escape(say("card.do.back"))}">{_BACK}</button>'
-        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2></div><p class="typing">{escape(over)}</p>'
-        f'<div class="measures">{rows}</div>{_result(panel)}{_choices(panel)}{_forget(panel)}</section>{_thumb(panel)}'
+        f'<h2 id="got-head" tabindex="-1">{escape(panel.head)}</h2></div>{typing}'
+        f'<div class="measures">{rows}</div>{after}</section>{_thumb(panel)}'
     )
 
 
@@ -215,14 +231,34 @@ def _choices(panel: Panel) -> str:
     return f'<div class="choices">{buttons}</div>' if buttons else ""
 
 
+def _ways(panel: Panel) -> str:
+    """Buttons to where it is mended; the first of them is the first thing to do."""
+    buttons = "".join(
+        f'<button type="button" class="btn{"" if number else " first"}"{_tag(one.to)}>{escape(one.text)}</button>'
+        for number, one in enumerate(panel.ways)
+    )
+    return f'<div class="choices">{buttons}</div>' if buttons else ""
+
+
+def _tag(values: Mapping[str, str]) -> str:
+    return "".join(f' data-{name}="{escape(value)}"' for name, value in values.items())
+
+
 def _forget(panel: Panel) -> str:
-    return _fill(say("face_got.forget"), panel.forget, "btn plain forget") if panel.forget else ""
+    return _forgetting(panel, say("face_got.forget"), "btn plain forget") if panel.forget else ""
 
 
-def _fill(text: str, fields: Mapping[str, str], kind: str, more: str = "") -> str:
+def _forgetting(panel: Panel, text: str, kind: str) -> str:
+    """A button with which what was got here goes: the cards that hang on it don't stand any more."""
+    undone = None if panel.undone is None else " ".join(str(card) for card in panel.undone)
+    return _fill(text, panel.forget, kind, undone=undone)
+
+
+def _fill(text: str, fields: Mapping[str, str], kind: str, more: str = "", undone: str | None = None) -> str:
     small = f" <small>{escape(more)}</small>" if more else ""
+    cards = "" if undone is None else f' data-undone="{undone}"'
     return (
-        f'<button type="button" class="{kind}" data-do="fill" data-fill="{escape(json.dumps(dict(fields)))}" '
+        f'<button type="button" class="{kind}" data-do="fill" data-fill="{escape(json.dumps(dict(fields)))}"{cards} '
         f'data-then="stakes">{escape(text)}{small}</button>'
     )
 
@@ -239,12 +275,17 @@ def _thumb(panel: Panel) -> str:
         )
     buttons = _ways_on(panel)
     sure = f' data-sure="{escape(panel.taped)}"'
-    filled = 0 if panel.choices and panel.verdict != STOP else len(buttons)  # the first choice is, over them
-    made = [
-        f'<button type="button" class="btn {"first" if number == filled else "plain"}" data-do="{do}"'
-        f"{sure if do == SURE else ''}>{escape(text)}</button>"
-        for number, (do, text) in enumerate(buttons, 1)
-    ]
+    over = panel.ways or (panel.choices and panel.verdict != STOP)  # the first of those is, over them
+    filled = 0 if over else len(buttons)
+    made = []
+    for number, (do, text) in enumerate(buttons, 1):
+        kind = f"btn {'first' if number == filled else 'plain'}"
+        if do == "move" and panel.forget:  # what is moved stands no more where it was got
+            made.append(_forgetting(panel, text, kind))
+            continue
+        made.append(
+            f'<button type="button" class="{kind}" data-do="{do}"{sure if do == SURE else ""}>{escape(text)}</button>'
+        )
     return f'<div class="thumb {"one" if len(made) == 1 else "two"}">{"".join(made)}</div>'
 
 
@@ -260,6 +301,8 @@ def _ways_on(panel: Panel) -> list[tuple[str, str]]:
         return [use, move]
     if verdict == SLIP:
         return [use, again]
+    if panel.again:
+        return [("keep", panel.again)]
     if verdict != STOP:
         return [keep]
     if row is None or row["doubt"]:

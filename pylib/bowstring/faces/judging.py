@@ -47,7 +47,7 @@ def _agreeing(arcs: Arcs, given: Given) -> Judged:
     pair = say("and", first=name_of(first), second=name_of(second))
     computed = given.computed(arcs.settled.arc)
     if computed is not None and given.over_a_mark(arcs.settled.arc, arcs.tape.mark):
-        return Judged(HELD, say("numbers.agrees_about", pair=pair, computed=shown(given.field, computed, arcs.tape)))
+        return Judged(HELD, say("numbers.agrees_about", pair=pair, computed=shown(given.field, computed, arcs.shown)))
     return Judged(HELD, say("numbers.agrees", pair=pair))
 
 
@@ -62,8 +62,8 @@ def _differing(arcs: Arcs, given: Given) -> Judged:
     if computed is None:
         return Judged(DIFFERS, say("numbers.differs_none", others=names, measure=name_of(given)))
     key = "numbers.differs_less" if computed < given.value else "numbers.differs_more"
-    size = apart_shown(given.field, abs(computed - given.value), arcs.tape)
-    return Judged(DIFFERS, say(key, others=names, computed=shown(given.field, computed, arcs.tape), apart=size))
+    size = apart_shown(given.field, abs(computed - given.value), arcs.shown)
+    return Judged(DIFFERS, say(key, others=names, computed=shown(given.field, computed, arcs.shown), apart=size))
 
 
 def _arc_of(arcs: Arcs, pair: list[Given], given: Given) -> Arc | None:

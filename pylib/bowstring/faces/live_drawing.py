@@ -12,6 +12,7 @@ from math import cos, hypot, pi, sin, tan
 
 from bowstring.drawings.boxes import text_width
 from bowstring.drawings.svg import SIZES, Drawing, Point
+from bowstring.drawings.turn import ends_of
 from bowstring.faces.judging import shown
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.words import say
@@ -64,7 +65,7 @@ class _Figure:
     @property
     def ends(self) -> tuple[str, str]:
         """The end at the left and the one at the right."""
-        return ("B", "A") if self.side == "right" else ("A", "B")
+        return ends_of(self.side)
 
     def words(self, text: str, x: float, y: float, kind: str, classes: str = "", anchor: str = "middle") -> None:
         """Write a line of text whose middle is at the height ``y``, whole under the drawing's edge."""
@@ -106,7 +107,7 @@ def _drawing(arcs: Arcs, side: str | None) -> Drawing:
     title, described = say("numbers.drawing"), say("numbers.drawing_empty")
     if arcs.settled:
         arc = arcs.settled.arc
-        values = {"chord": arcs.tape.show(arc.chord), "sagitta": arcs.tape.show(arc.sagitta)}
+        values = {"chord": arcs.shown.show(arc.chord), "sagitta": arcs.shown.show(arc.sagitta)}
         hand = say(f"numbers.hand.{side}") if side else ""
         described = say("numbers.drawing_arc" if side else "numbers.drawing_both", **values, hand=hand)
     return Drawing(id="live", title=title, description=described)
@@ -118,7 +119,7 @@ def _name_of_string(arcs: Arcs, figure: _Figure, measure: str) -> tuple[str, flo
         return say("measure.chord"), 106.0, figure.base
     if measure in ("chord", "central_angle"):
         return None
-    text = say("numbers.drawn_chord", chord=arcs.tape.show(arcs.settled.arc.chord))
+    text = say("numbers.drawn_chord", chord=arcs.shown.show(arcs.settled.arc.chord))
     if 2 * figure.reach * figure.scale > 2 * text_width(text, "number") + 60.0:
         return text, figure.at(-0.5 * figure.reach, 0.0)[0], figure.base
     return text, _MIDDLE, figure.base + 20.0
@@ -210,7 +211,7 @@ def _names(figure: _Figure, short: bool) -> None:
 def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
     """Write the chord and the mid-ordinate, and large the measure in focus."""
     assert arcs.settled is not None
-    arc, tape = arcs.settled.arc, arcs.tape
+    arc, tape = arcs.settled.arc, arcs.shown
     base, crown = figure.base, figure.base - figure.rise * figure.scale
     beside, hot = figure.at(0.0, 0.0)[0] + 12.0, "hot"
     if measure not in ("sagitta", "arc_length", "radius", "external"):

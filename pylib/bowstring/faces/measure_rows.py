@@ -50,7 +50,7 @@ def _row(arcs: Arcs, name: str, text: str, judgments: dict[str, Judged]) -> Meas
     value: float | None = getattr(arcs.settled.arc, name)
     if value is None:
         return _made(state=READ, out=say("numbers.none"), told=say("numbers.no_corner"))
-    return _made(state=READ, out=shown(name, value, arcs.tape), beside=decimal(arcs, name, value))
+    return _made(state=READ, out=shown(name, value, arcs.shown), beside=decimal(arcs, name, value))
 
 
 def _made(
@@ -60,9 +60,7 @@ def _made(
 
 
 def _told(refusal: BadJob) -> str:
-    """What is wrong; what would do stands there as buttons where it can be told so."""
-    if refusal.readings:
-        return refusal.wrong
+    """What is wrong, and what to write."""
     return say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
 
 
@@ -82,6 +80,10 @@ def _as_read(arcs: Arcs, name: str, value: float, text: str) -> str:
     """Return how a given was read: as the tape shows it unless it was typed so, and with decimals."""
     form, both = shown(name, value, arcs.tape), arcs.tape.unit == "ft-in" or name in ANGLES
     numbers = decimal(arcs, name, value)
+    if (
+        arcs.shown != arcs.tape and name not in ANGLES
+    ):  # first in the unit that a bare number is in, then as it is shown
+        return f"{numbers}\n{shown(name, value, arcs.shown)}"
     return f"{form}\n{numbers}" if both and form != text and numbers != text else numbers
 
 

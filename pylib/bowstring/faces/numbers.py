@@ -47,6 +47,7 @@ def numbers(
     short: bool = False,
     wrong: Mapping[str, str] | None = None,
     drawn: bool = False,
+    shown: str | None = None,
 ) -> NumbersFace:
     """Return the face for what stands in the form's fields.
 
@@ -56,13 +57,14 @@ def numbers(
         short: a low drawing, for a screen whose lower half is keys.
         wrong: what is wrong with a field of a panel, by its id.
         drawn: the drawing of an empty form stands there already: none is made of one.
+        shown: the unit in which read-outs are shown, where that isn't the job's. What is typed is in the job's.
 
     >>> face = numbers({"arc-chord": "38'", "arc-sagitta": "5' 3"})
     >>> face["sign"], face["rows"]["arc-radius"]["out"], face["state"]["text"]
     ('computed', '37\\' 0-1/8"', '2 to answer')
     """
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
-    arcs = arcs_of_fields(typed)
+    arcs = arcs_of_fields(typed, shown)
     rows = measure_rows(arcs, typed)
     elsewhere = {name: why.wrong for name, why in arcs.refusals.items() if name not in rows}
     lines = question_lines(arcs, typed, {**elsewhere, **(wrong or {})})

@@ -12,6 +12,7 @@ from bowstring.faces.numbers import StateOfJob, asked, state_of
 from bowstring.faces.question_lines import SAID, USUAL, WRONG, QuestionLine, capital, line_of, question_lines
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
+from bowstring.faces.taking import take_html
 from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.report.own import is_advised, own_row
 from bowstring.sheet.markup import marked
@@ -31,8 +32,11 @@ class NumbersLater(TypedDict):
     follows: str
 
 
-def numbers_later(answer: Answer, fields: Mapping[str, str], done: Collection[int] = ()) -> NumbersLater:
-    """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are."""
+def numbers_later(
+    answer: Answer, fields: Mapping[str, str], done: Collection[int] = (), shown: str | None = None
+) -> NumbersLater:
+    """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are; ``shown`` as for
+    ``numbers``."""
     changed = {"method": _method(answer, fields)}
     fit, tolerance = answer["fit"], answer["tolerance"]
     if fit and fit["reason"]:
@@ -40,8 +44,12 @@ def numbers_later(answer: Answer, fields: Mapping[str, str], done: Collection[in
         changed["ends"] = line_of(text, WRONG)
     if tolerance is not None and tolerance > LIKELY_TOLERANCE:
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
-    made = _with(fields, changed, answer["stops"], marked(answer["advice"]["text"]), _follows(answer))
+    made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer))
     return {**made, "go": _go(answer, done)} if done and not answer["stops"] else made
+
+
+def _advice(answer: Answer) -> str:
+    return " ".join(text for text in (marked(answer["advice"]["text"]), take_html(answer).strip()) if text)
 
 
 def _go(answer: Answer, done: Collection[int]) -> str:
@@ -50,13 +58,13 @@ def _go(answer: Answer, done: Collection[int]) -> str:
     return say("numbers.go_on", step=first_open(answer, done))
 
 
-def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str) -> NumbersLater:
+def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str, shown: str | None = None) -> NumbersLater:
     """Return the same for a job that has no layout; ``name`` is the id of the field that it is refused for."""
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     panel = panel_of(name) if name else "method"
     settled = arcs_of_fields(typed).settled is not None
     changed = {panel: line_of(refusal.wrong, WRONG)} if panel and settled else {}
-    return _with(fields, changed, [], "")
+    return _with(fields, changed, [], shown)
 
 
 def _follows(answer: Answer) -> str:
@@ -71,10 +79,11 @@ def _follows(answer: Answer) -> str:
 
 
 def _with(
-    fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], advice: str, follows: str = ""
-) -> NumbersLater:
+    fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], shown: str | None,
+    advice: str = "", follows: str = "",
+) -> NumbersLater:  # fmt: skip
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
-    arcs = arcs_of_fields(typed)
+    arcs = arcs_of_fields(typed, shown)
     rows = measure_rows(arcs, typed)
     lines = {**question_lines(arcs, typed, {}), **changed}
     state = state_of(arcs, rows, lines)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from html import escape
 
 from bowstring.drawings.lowplan import NARROW, low_plan_svg
@@ -11,6 +12,7 @@ from bowstring.faces.paper_back import back_side
 from bowstring.faces.paper_more import more_sides
 from bowstring.faces.paper_sizes import MOST_ROWS, PAGE_WIDE, Sizes, lines, sizes, tall
 from bowstring.faces.paper_table import checks_html, tables_html
+from bowstring.faces.unread import nothing_read
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.facing import curve_hand
@@ -31,24 +33,35 @@ _LONG_HAND = 6
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
 
-def paper_html(answer: Answer, link: str = "", date: str = "", *, marks_in: bool = False) -> str:
+def paper_html(
+    answer: Answer, link: str = "", date: str = "", *, marks_in: bool = False, all_stand: bool = False
+) -> str:
     """Return the paper of an answer as an ``article``; every text in it is escaped.
 
     ``link`` is the job's own, ``date`` the day that it is printed, as a text; ``marks_in``: the marks of the services
-    are on the ground. Where something has to be settled before
-    anybody builds, the front says so and no number of a step stands on it.
+    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read. Where
+    something has to be settled before anybody builds, the front says so and no number of a step stands on it.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
     stopped = bool(answer["stops"])
     tables: list[Setting] = [] if stopped else settings(answer)
     nothing: list[Setting] = []
-    front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks_in=marks_in)
+    marks = _Marks(marks_in, all_stand)
+    front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
     back, built = back_side(answer, link, date, stopped=stopped)
     return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}</article>'
 
 
-def _front(answer: Answer, tables: list[Setting], date: str, *, marks_in: bool) -> tuple[str, list[Setting]]:
+@dataclass(frozen=True)
+class _Marks:
+    """What is on the ground already: the marks of the services, every stake."""
+
+    services: bool
+    stakes: bool
+
+
+def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> tuple[str, list[Setting]]:
     """The front, and the tables' rows that it has no room for."""
     before, found = firsts(answer), brief.checks(answer)
     ticket = ticket_text(answer)
@@ -59,8 +72,9 @@ def _front(answer: Answer, tables: list[Setting], date: str, *, marks_in: bool) 
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
-    off = brief.stands_off(answer)
-    fixed += tall([off] if off else [], 14.0, 18.0, PAGE_WIDE)
+    unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
+    told = [text for text in (brief.stands_off(answer), unread) if text]
+    fixed += sum(tall([text], 14.0, 18.0, PAGE_WIDE) for text in told)
     fitted = sizes(tables, len(found) or 1, fixed)
     shown, rest = split(tables, min(MOST_ROWS, fitted.rows))
     on = f'<p class="goes-on">{marked(say("paper.goes_on", page=3))}</p>' if rest else ""
@@ -68,10 +82,10 @@ def _front(answer: Answer, tables: list[Setting], date: str, *, marks_in: bool) 
         head_html(answer, say("paper.front"), date),
         _duo(answer),
         _plan(answer, fitted),
-        _firsts(before, ticket_html(answer, marks_in=marks_in)),
+        _firsts(before, ticket_html(answer, marks_in=there.services)),
         tables_html(shown),
         on,
-        f'<p class="goes-on">{marked(off)}</p>' if off else "",
+        *(f'<p class="goes-on">{marked(text)}</p>' for text in told),
         checks_html(found, brief.no_check(answer) if not found else ""),
         f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
         foot_html(brief.foot(answer), say("paper.turn_over")),

@@ -15,7 +15,10 @@ from bowstring.words import say
 
 MOST_BUILT = 20
 """Rows of what was built that the back holds, both ends among them."""
-_FIXED = 44.0 + 42.0 + 50.0 + 70.0 + 34.0  # head, the table's heads, who signs, two lines of notes, gaps
+CODE = 112.0
+"""The link's code, its blank around it included: 29.6 mm on paper."""
+_FIXED = 44.0 + 42.0 + 50.0 + 34.0  # head, the table's heads, who signs, gaps
+_NOTES, _GAP = 70.0, 12.0  # two lines of notes; between them and the code
 _INSIDE = PAGE_WIDE - 40.0
 
 
@@ -25,7 +28,8 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     shown, rest = built[:MOST_BUILT], built[MOST_BUILT:]
     stick = "" if stopped else _stick(answer)
     usual, own = brief.safe(answer), brief.own_cautions(answer)
-    fixed = _FIXED + (114.0 if stick else 0.0) + tall([link], 12.0, 15.0, PAGE_WIDE) + 10.0
+    tail, tail_tall = _tail(link)
+    fixed = _FIXED + (114.0 if stick else 0.0) + tail_tall
     fixed += tall(answer["note"].split("\n"), 14.0, 17.0, _INSIDE, 2.0) if answer["note"] else 0.0
     fixed += tall(usual, 15.0, 18.0, _INSIDE, 4.0)
     least = fixed + len(shown) * ROWS[-3]
@@ -41,8 +45,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
         stick,
         _cautions(usual, told, len(own) - len(told)),
         f'<p class="note">{marked(answer["note"])}</p>' if answer["note"] else "",
-        f'<p class="link">{escape(say("paper.link"))} <span>{escape(link)}</span></p>' if link else "",
-        f'<div class="notes">{escape(say("paper.notes"))}</div>',
+        tail,
         _signs(),
     ]
     label = escape(say("paper.back"))
@@ -103,6 +106,24 @@ def _cautions(usual: list[str], own: list[str], more: int) -> str:
     then = "".join(f'<li class="own">{marked(text)}</li>' for text in own)
     last = f'<li class="own">{marked(say("paper.safe_more", count=more))}</li>' if more else ""
     return f'<ul class="safe">{first}{then}{last}</ul>'
+
+
+def _tail(link: str) -> tuple[str, float]:
+    """Return the job's link, with its code where that can be scanned off paper, and room for notes; and how high they
+    stand at least."""
+    from bowstring.drawings.qr import MOST_PRINTED, code_of, qr_svg
+
+    notes = f'<div class="notes">{escape(say("paper.notes"))}</div>'
+    if not link:
+        return notes, _NOTES
+    code = code_of(link, MOST_PRINTED)
+    told = say("paper.scan" if code else "paper.no_code")
+    text = f'<p class="link">{escape(told)} <span>{escape(link)}</span></p>'
+    wide = PAGE_WIDE - (CODE + _GAP if code else 0.0)
+    high = tall([f"{told} {link}"], 12.0, 15.0, wide) + 10.0 + _NOTES
+    if code is None:
+        return f'<div class="tail">{text}{notes}</div>', high
+    return f'<div class="tail coded">{text}{qr_svg(code, id="paper-code")}{notes}</div>', max(high, CODE)
 
 
 def _signs() -> str:

@@ -73,7 +73,7 @@ def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     return Sizes(row, big, plan, len(shown))
 
 
-_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 17, 90: 14}
+_WANTED = {190: 26, 170: 23, 150: 21, 130: 19, 110: 15, 90: 14}
 """The type that a plan has to leave room for: rather a lower plan than small numbers."""
 
 

@@ -111,7 +111,7 @@ def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
             return line_of(say(f"numbers.ends_{kind}", end=end), WRONG)
     found = [_length(arcs, typed, f"found-chord-{row}") for row in range(2)]
     if any(found) and arcs.settled:
-        chord = arcs.tape.show(arcs.settled.arc.chord)
+        chord = arcs.shown.show(arcs.settled.arc.chord)
         return line_of(say("numbers.ends_found", found=found[0] or found[1], drawn=chord), SAID)
     start = typed.get("start", "ends")
     said = SAID if any(ends.values()) or start != "ends" else USUAL
@@ -139,7 +139,7 @@ def _fine(arcs: Arcs, typed: Typed) -> QuestionLine:
     tolerance = _length(arcs, typed, "tolerance", small=True)
     if tolerance:
         pieces.append(say("numbers.fine_within", tolerance=tolerance))
-    usual = arcs.tape.show(FOUR_FEET if arcs.tape.feet else USUAL_GAP)
+    usual = arcs.shown.show(FOUR_FEET if arcs.tape.feet else USUAL_GAP)
     if "levels" in typed:
         pieces.append(say("numbers.fine_rounds", count=typed["levels"]))
     else:
@@ -183,4 +183,4 @@ def _length(arcs: Arcs, typed: Typed, name: str, *, small: bool = False) -> str:
         metres = read_length(typed[name], arcs.tape.unit, name, bare=not small, zero=True).metres
     except BadJob:
         return ""
-    return arcs.tape.show_whole(metres) if small else arcs.tape.show(metres) if metres else ""
+    return arcs.shown.show_whole(metres) if small else arcs.shown.show(metres) if metres else ""

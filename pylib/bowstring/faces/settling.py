@@ -22,7 +22,8 @@ class Arcs:
     """What stands in the fields of the arc.
 
     Attributes:
-        tape: the tape that is chosen, or the unit's usual one.
+        tape: the tape that is chosen, or the unit's usual one; bare numbers are in its unit.
+        shown: the one by which lengths are shown, the same unless the device shows another unit.
         givens: what could be read, by its name among ``geometry.given.FIELDS``.
         refusals: why a field can't be used, by its id.
         settled: the arc, or ``None`` while there is none.
@@ -32,6 +33,7 @@ class Arcs:
     """
 
     tape: Tape
+    shown: Tape
     givens: dict[str, Given] = field(default_factory=dict)
     refusals: dict[str, BadJob] = field(default_factory=dict)
     settled: Settled | None = None
@@ -55,9 +57,11 @@ def tape_for(typed: Typed) -> Tape:
         return make_tape(unit, None)
 
 
-def arcs_of_fields(typed: Typed) -> Arcs:
-    """Return what stands in the fields of the arc, read and settled as far as it goes."""
-    arcs = Arcs(tape_for(typed), greater="greater" in typed)
+def arcs_of_fields(typed: Typed, shown: str | None = None) -> Arcs:
+    """Return what stands in the fields of the arc, read and settled as far as it goes; ``shown``: the unit in which
+    lengths are shown, where that is another than the job's."""
+    tape = tape_for(typed)
+    arcs = Arcs(tape, tape.seen_in(shown), greater="greater" in typed)
     texts = {name: typed[f"arc-{name}"] for name in FIELDS if f"arc-{name}" in typed}
     for name, text in texts.items():
         by = typed.get("arc-degree_by") if name == "degree" else None
@@ -69,7 +73,7 @@ def arcs_of_fields(typed: Typed) -> Arcs:
         _refuse_twice(arcs, texts)
     if not arcs.whole and arcs.measures > 1:
         try:
-            mark, show = arcs.tape.mark, arcs.tape.show
+            mark, show = arcs.tape.mark, arcs.shown.show
             arcs.settled = settle(list(arcs.givens.values()), arcs.greater, mark, show)
         except BadJob as refusal:
             arcs.refusals[refusal.field.replace(".", "-")] = refusal

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+import json
+from collections.abc import Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.boxes import text_width
@@ -11,6 +12,7 @@ from bowstring.drawings.svg import SIZES
 from bowstring.faces.located import ticket_fields_html
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
+from bowstring.faces.unread import nothing_read
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.sheet.markup import marked
@@ -39,7 +41,7 @@ def first_open(answer: Answer, done: Collection[int]) -> int:
     return next((card["number"] for card in answer["cards"] if card["number"] not in done), count(answer))
 
 
-def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
+def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Mapping[str, str] | None = None) -> str:
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
     Where something stops the answer: that, and its way out.
@@ -57,7 +59,8 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = ()) -> str:
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
         _right(one),
-        _notes(one),
+        _notes([*one["notes"], *_unread(answer, one)]),
+        _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
         _thumb(answer, one, len(cards)),
@@ -97,9 +100,26 @@ def _right(card: CardRow) -> str:
     return f'<p class="right{wide}">{text}{shown}{more}</p>'
 
 
-def _notes(card: CardRow) -> str:
-    rows = "".join(f"<li>{marked(note)}</li>" for note in card["notes"])
+def _unread(answer: Answer, card: CardRow) -> list[str]:
+    """What the board's card says while no check was read, where there is any."""
+    return [say("card.note.no_check")] if card["kind"] == "board" and nothing_read(answer) else []
+
+
+def _notes(notes: Sequence[str]) -> str:
+    rows = "".join(f"<li>{marked(note)}</li>" for note in notes)
     return f'<ul class="notes">{rows}</ul>' if rows else ""
+
+
+def _received(card: CardRow, anew: Mapping[str, str]) -> str:
+    """On the card of a stake that stood when the job was sent: leave it (Done), or set it anew."""
+    if not anew:
+        return ""
+    told, words = (say(key, stake=card["stake"] or card["sets"][-1]) for key in ("card.note.received", "card.do.anew"))
+    fields = escape(json.dumps(dict(anew)))
+    return (
+        f'<div class="received"><p>{escape(told)}</p><button type="button" class="btn plain" data-do="fill" '
+        f'data-fill="{fields}">{escape(words)}</button></div>'
+    )
 
 
 def _thumb(answer: Answer, card: CardRow, count: int) -> str:
@@ -111,11 +131,12 @@ def _thumb(answer: Answer, card: CardRow, count: int) -> str:
     ]
     last = ' data-face="paper"' if number == count else ""  # nothing comes after it but the paper
     if kind == "checks":
-        done, go = escape(say("card.do.done")), escape(say("card.do.checks"))
-        if answer["read"]["count"]:  # nobody goes on from here with no check read
-            buttons.append(f'<button type="button" class="btn plain tight" data-do="done"{last}>{done}</button>')
+        # Who goes on with no check read is told so until one is, and the checks don't count as done.
+        do = "done" if answer["read"]["count"] else "skip"
+        on, go = escape(say(f"card.do.{do}")), escape(say("card.do.checks"))
+        buttons.append(f'<button type="button" class="btn plain tight" data-do="{do}"{last}>{on}</button>')
         buttons.append(f'<button type="button" class="btn first" data-do="face" data-face="checks">{go}</button>')
-        return f'<div class="thumb b{len(buttons)}{" main-last" if len(buttons) > 2 else ""}">{"".join(buttons)}</div>'
+        return f'<div class="thumb b3 main-last">{"".join(buttons)}</div>'
     if kind not in BESIDE and card["numbers"]:
         got = escape(say("card.do.got"))
         buttons.append(f'<button type="button" class="btn tight" data-do="got" data-step="{number}">{got}</button>')

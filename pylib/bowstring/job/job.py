@@ -60,12 +60,14 @@ class Job:
     job's ``side`` or ``turn`` says, for somebody at A who faces B, ``None`` when neither does; ``sides``: the taped
     distances A-C, C-B and A-B; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them;
     ``fair``: metres that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job
-    doesn't say it.
+    doesn't say it. ``tape`` is the job's own and decides; ``shown`` is the one of whoever reads it, by which lengths
+    are written and taped. No job and no link says that one.
     """
 
     title: str
     note: str
     tape: Tape
+    shown: Tape
     givens: tuple[Given, ...]
     points: tuple[Point, Point, Point] | None
     sides: tuple[float, float, float] | None
@@ -90,9 +92,14 @@ class Job:
     record: Record
     readings: tuple[Reading, ...]
 
+    @property
+    def mark_shown(self) -> str:
+        """The mark that the job is held to, in the unit in which it is shown."""
+        return self.tape.show_mark() if self.shown == self.tape else self.shown.show_small(self.tape.mark)
 
-def read_job(job: object) -> Job:
-    """Return a job read and checked, value by value.
+
+def read_job(job: object, shown: str | None = None) -> Job:
+    """Return a job read and checked, value by value; ``shown``: the unit of whoever reads it, where it's another one.
 
     Raises ``BadJob`` for the first thing that can't be used. Whether the givens make an arc is not asked here.
 
@@ -109,7 +116,8 @@ def read_job(job: object) -> Job:
     if not isinstance(unit, str) or unit not in UNITS:
         raise bad("unit", "job.choice", choices=", ".join(UNITS))
     tape = make_tape(unit, job["mark"]) if "mark" in job else make_tape(unit, None)
-    reader = Reader(job, tape, KEYS)
+    seen = tape.seen_in(shown)
+    reader = Reader(job, tape, KEYS, shown=seen)
     arc = read_arc(reader)
     outward = _outward(reader)
     driven = reader.choice("driven", DRIVEN) or DRIVEN[0]
@@ -119,6 +127,7 @@ def read_job(job: object) -> Job:
         title=reader.text("title", TITLE_LIMIT),
         note=reader.text("note", NOTE_LIMIT, lines=True),
         tape=tape,
+        shown=seen,
         givens=arc.givens,
         points=arc.points,
         sides=arc.sides,

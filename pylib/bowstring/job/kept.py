@@ -9,12 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.job import KEYS
 from bowstring.job.record import MOST_READ
+from bowstring.job.terms import RECORD_KEYS
 from bowstring.units.lengths import UNITS, read_length
-
-KEPT = ("read", "by", "date", "done")
-"""The keys of a job that a layout doesn't look at."""
 
 
 @dataclass(frozen=True)
@@ -39,13 +36,13 @@ def part_kept(job: object) -> tuple[object, Kept]:
 
     What else is kept stays in the job as far as a job's reader knows it.
     """
-    if not isinstance(job, Mapping) or not any(key in job for key in KEPT):
+    if not isinstance(job, Mapping) or not any(key in job for key in RECORD_KEYS):
         return job, Kept()
     rows = job.get("read", ())
     if not isinstance(rows, list | tuple) or len(rows) > MOST_READ:
         raise bad("read", "site.rows", most=MOST_READ)
     read = tuple(CheckRead(str(row.get("check", "")), row.get("value", "")) for row in rows if isinstance(row, Mapping))
-    rest = {key: value for key, value in job.items() if key in KEYS or key not in KEPT}
+    rest = dict(job)
     if "read" in rest:
         unit = job.get("unit")
         rest["read"] = [row for row in rows if _is_length(row, unit if unit in UNITS else UNITS[0])]

@@ -40,7 +40,8 @@ class Reading:
 
 
 class Reader:
-    """One object of a job, its place in the job, and the tape that its lengths are read with.
+    """One object of a job, its place in the job, and the tape that its lengths are read with; ``shown``: the one that
+    they are told by, where that's another.
 
     Raises ``BadJob``, with the field's whole name, at every value that can't be used.
     """
@@ -52,9 +53,12 @@ class Reader:
         keys: Sequence[str] | None,
         place: str = "",
         readings: list[Reading] | None = None,
+        *,
+        shown: Tape | None = None,
     ) -> None:
         self.job = job
         self.tape = tape
+        self.shown = shown or tape
         self.place = place
         self.readings: list[Reading] = [] if readings is None else readings
         for key in job if keys is not None else ():
@@ -86,7 +90,7 @@ class Reader:
             value = {None: value}
         if not isinstance(value, Mapping):
             raise bad(field, "job.not_a_group" if keys is not None else "job.not_a_pair")
-        return Reader(value, self.tape, keys, field, self.readings)
+        return Reader(value, self.tape, keys, field, self.readings, shown=self.shown)
 
     def items(self, name: str | None, count: int) -> Sequence[object]:
         """Return a row of ``count`` values (``name`` ``None``: this reader's own)."""
@@ -153,7 +157,7 @@ class Reader:
         """Return a length that stands in ``typed``, which is told as it was typed."""
         length = read_length(value, self.tape.unit, field)
         told = typed.strip() if isinstance(typed, str) else length.typed
-        self.readings.append(Reading(field, told, lambda: self.tape.both(length.metres)))
+        self.readings.append(Reading(field, told, lambda: self.shown.both(length.metres)))
         return length
 
     def value(self, name: str, value: object) -> float:
@@ -180,5 +184,5 @@ class Reader:
         self, field: str, value: object, *, bare: bool = True, zero: bool = False, signed: bool = False
     ) -> Length:
         length = read_length(value, self.tape.unit, field, bare=bare, zero=zero, signed=signed)
-        self.readings.append(Reading(field, length.typed, lambda: self.tape.both(length.metres)))
+        self.readings.append(Reading(field, length.typed, lambda: self.shown.both(length.metres)))
         return length

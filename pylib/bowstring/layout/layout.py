@@ -55,7 +55,7 @@ class Layout:
         recipe: the steps and where every mark stands; recipe_of_ends: those that find the ends, alone.
         checks, marks: the checks, and every mark with theirs.
         misses: how far the stakes stand off (0 unless something was got).
-        rule, rule_at: the rule of thumb's misses and marks; rounding: those of the shown numbers.
+        rule, rule_at: the rule of thumb's misses and marks; rounding, rounded: those of the shown numbers.
     """
 
     job: Job
@@ -77,6 +77,7 @@ class Layout:
     rule: Misses
     rule_at: Mapping[str, Point]
     rounding: Misses
+    rounded: Mapping[str, Point]
 
     @property
     def side(self) -> str | None:
@@ -170,6 +171,7 @@ def lay_out(job: Job) -> Layout:
         rule=rule,
         rule_at=rule_at,
         rounding=misses(staked, recipe.to_set(stakes), rounded),
+        rounded=rounded,
     )
 
 

@@ -121,7 +121,7 @@ def spread_by(
 ) -> tuple[ErrorModel, Accuracy]:
     """Return the same for something else driven, or read on another tape than the job's."""
     site = job.site
-    errors = error_model(tape.mark, tape.feet, site.tape_class, longest_pull(recipe), site.errors, driven)
+    errors = error_model(tape.mark, job.tape.feet, site.tape_class, longest_pull(recipe), site.errors, driven)
     squares = squares_here(job, setting, recipe) if squares is None else squares
     return errors, accuracy_of(setting.arc, recipe, stakes, errors, known=known_errors(job), squares=squares)
 
@@ -168,6 +168,14 @@ def write(
         stakes = stakes_for(method, setting, levels=MOST_COMPARED, spacing=None)
     setting, recipe = past_what_blocks(job, method, setting, stakes, layout.recipe_of_ends)
     return Written(setting, stakes, driven, recipe)
+
+
+def read_by(layout: Layout, row: Row, tape: Tape) -> Row:
+    """Return the row of a layout's own method for whoever reads it on a coarser tape than the job's."""
+    assert row.recipe is not None
+    spread = partial(spread_by, layout.job, layout.setting, row.recipe, layout.stakes, layout.job.driven, tape)
+    known = {name: value for name, value in vars(row).items() if name != "_spread"}
+    return Row(**{**known, "spread": spread})
 
 
 def row_of(layout: Layout, method: Method, halve_first: int | None = None, parallel: Parallel | None = None) -> Row:

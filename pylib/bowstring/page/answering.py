@@ -7,10 +7,11 @@ from time import monotonic
 
 from bowstring import Answer, BadJob, answering
 from bowstring.page.beside import for_layout
-from bowstring.page.fields import field_of, job_of_fields
+from bowstring.page.fields import field_of, unit_of
 from bowstring.page.labels import label_of
-from bowstring.page.talk import Asked
-from bowstring.page.unit import is_unit_open, unit_note
+from bowstring.page.shown import answering_here, shown_here
+from bowstring.page.talk import Asked, refused
+from bowstring.page.unit import is_unit_open, settled_job, unit_note
 from bowstring.sheet.entries import entry_name
 from bowstring.words import say
 
@@ -31,12 +32,19 @@ class LastAnswer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         asked = for_layout(fields)
         if self._answer is None or self._fields != asked:
-            self._keep(asked, answering(job_of_fields(asked)))
+            self._keep(asked, answering_here(asked))
         assert self._answer is not None
         return self._answer
 
     def _keep(self, asked: Mapping[str, str], answer: Answer) -> None:
         self._fields, self._answer, self._link, self._begun = asked, answer, None, None
+
+    def own(self, fields: Mapping[str, str]) -> Answer:
+        """Return the same answer in the job's own unit, whatever this device shows: a file that goes with the drawing
+        has the drawing's unit. Raises ``BadJob``."""
+        if shown_here() in (None, unit_of(fields)):
+            return self.for_fields(fields)
+        return answering(settled_job(for_layout(fields)))
 
     def goes_on(self, fields: Mapping[str, str]) -> bool:
         """Do a piece of the answer to what stands in the fields, and tell whether there is more to do: a key that is
@@ -47,7 +55,7 @@ class LastAnswer:
         if self._answer is not None and self._fields == asked:
             return False
         if self._begun is None or self._begun[0] != asked:
-            self._begun = asked, answering_in_pieces(job_of_fields(asked))
+            self._begun = asked, answering_in_pieces(settled_job(asked), shown=shown_here())
         enough, pieces = monotonic() + PIECE, self._begun[1]
         try:
             next(pieces)
@@ -68,7 +76,7 @@ class LastAnswer:
 
         answered = self.for_fields(fields)
         if self._link is None:
-            self._link = link_of(with_method(job_of_fields(for_layout(fields)), answered))
+            self._link = link_of(with_method(settled_job(for_layout(fields)), answered))
         return self._link
 
     def whole_link(self, asked: Asked) -> str:
@@ -78,17 +86,17 @@ class LastAnswer:
 
 
 def shown_sheet(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
-    """Return the long sheet, every part of it: ``{"fields", "address", "unit_before"}`` gives ``{"sheet": HTML}`` or
+    """Return the long sheet, every part of it: ``{"fields", "address"}`` gives ``{"sheet": HTML}`` or
     ``{"error"}``. Where nobody has said which unit the numbers are in, that is all it says."""
     from bowstring.sheet.html import sheet_html
 
+    if is_unit_open(asked["fields"]):
+        return {"sheet": unit_note(asked["fields"])}
     try:
         answered = last.for_fields(asked["fields"])
         link = last.whole_link(asked)
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
-    if is_unit_open(asked):
-        return {"sheet": unit_note(asked["fields"], asked["unit_before"])}
+        return refused(refusal)
     return {"sheet": sheet_html(answered, link, label_at)}
 
 
@@ -97,7 +105,7 @@ def shown_link(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         link, why_none = last.link(asked["fields"])
     except BadJob:
-        return {"link": "", "link_note": ""}
+        return {"link": "", "link_note": say("page.unit_first") if is_unit_open(asked["fields"]) else ""}
     return {"link": link, "link_note": why_none}
 
 

@@ -5,22 +5,28 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-MOST_READ = 200
-"""Rows of readings that are kept at most."""
+MOST_ROWS = 200
+"""Rows of readings that the page keeps at most; a job may have more."""
 
 MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
-PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew")
+PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew", "unit_before")
 """``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on;
 ``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long as
 it is as it came by a link; ``anew``: the stake that was set again and the checks that are taped anew, apart by
-``|``."""
-
-NO_STAKE = ("done", "stood", "parent", "received", "anew")
-"""Those that change nothing of what a sheet says."""
+``|``;
+``unit_before``: the unit that bare numbers were typed in, as long as nobody has said whether the present one holds."""
 
 READ_ROW = re.compile(r"read-(?P<row>[0-9]{1,4})-(?P<what>check|value)")
+
+_OF_THE_DAY = tuple(name for name in PLAIN if name != "unit_before")
+
+OF_THE_DAY = "|".join((*_OF_THE_DAY, re.sub(r"\?P<[a-z]+>", "?:", READ_ROW.pattern)))
+"""What no stake hangs on, as a pattern, the script's too: what was done, read and noted, and whence a job came."""
+
+NO_STAKE = tuple(name for name in _OF_THE_DAY if name not in ("by", "date", "ticket", "called"))
+"""Those of them that change nothing of what a sheet says, either."""
 
 Typed = Mapping[str, str]
 

@@ -11,7 +11,7 @@ from html import escape
 from bowstring.drawings.svg import STYLE
 from bowstring.job.jobfile import TEXT_LIMIT
 from bowstring.methods.meant import BEFORE, BESIDE, PLACED
-from bowstring.page.beside import PLAIN, READ_ROW
+from bowstring.page.beside import OF_THE_DAY, PLAIN, READ_ROW
 from bowstring.page.fields import MARKS, MOST_FIELDS
 from bowstring.page.form import form_html
 from bowstring.page.rows import MEASURE_ID, SURE_ID
@@ -68,7 +68,7 @@ def build_page(template: str, version: str) -> str:
         name = mark[1]
         if name in parts:
             return str(parts[name])
-        if not name.startswith("page."):
+        if not name.startswith(("page.", "shown.")):
             raise ValueError(f"the template has an unknown mark: {name}")
         return escape(say(name, version=version))
 
@@ -97,6 +97,7 @@ def _script_words() -> str:
             {"name": name, "called": NAMES[name], "tag": TAGS[name], "calls": SPOKEN_AS[name]} for name in LANGUAGES
         ],
         "kept_beside": KEPT_BESIDE,
+        "of_the_day": OF_THE_DAY,
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
         "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},

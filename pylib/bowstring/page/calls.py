@@ -14,9 +14,8 @@ from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
 from bowstring.page.beside import is_plain
-from bowstring.page.fields import fields_of_job, job_of_fields
-from bowstring.page.talk import Asked
-from bowstring.words import say
+from bowstring.page.fields import fields_of_job, job_of_fields, unit_of
+from bowstring.page.talk import Asked, refused
 
 if TYPE_CHECKING:
     from bowstring.job.form import JobForm
@@ -36,8 +35,8 @@ class Calls:
     def handle(self, call: str, payload: str) -> str:
         """Answer one question of the page's script, by name:
 
-        ``numbers``    ``{"fields": {id: text}, "unit_before": unit or null}``: the face of the numbers, what is needed
-                       at once, see ``measuring.shown_numbers``;
+        ``numbers``    ``{"fields": {id: text}}``: the face of the numbers, what is needed at once, see
+                       ``measuring.shown_numbers``;
         ``numbers_later``  the same: what of that face takes longer;
         ``face``       ``{"fields", "face": name, "card", "panel", "got", "address"}``, see ``facing.shown_face``;
         ``fold``       ``{"fields", "key"}``: what stands in a fold of the face that tells why;
@@ -53,6 +52,8 @@ class Calls:
         ``hand_over``  ``{"fields", "address", "what"}``: a code, texts or a list of files, see ``handing.handed``;
         ``hand_file``  ``{"fields", "kind"}``: one of those files, see ``handing.handed_file``;
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
+        ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
+                       the device shows another one than the job's; ``must``: what stands beside it;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
@@ -96,7 +97,7 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
             fields["done"] = _done_cards(fields)
         link, _why_none = link_of(job_of_fields(fields))  # as the form would write it
     except BadJob as refusal:
-        return _refusal(refusal)
+        return refused(refusal)
     # The same job opened twice is one job: its id comes from its link, or where it's too large for one from its text.
     one = re.sub("[^a-z0-9]", "", link.lower())[-14:] or f"{zlib.crc32(json.dumps(fields).encode()):010x}"
     parent = parent_of(checked.title, one)
@@ -119,16 +120,17 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.beside import done_of
     from bowstring.page.done import steps_of
     from bowstring.page.filing import file_name
+    from bowstring.page.unit import settled_job
 
     try:
-        job = job_of_fields(asked["fields"])
+        job = settled_job(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
         done = done_of(asked["fields"])
         if done and "method" in job:
             job = {**job, "done": steps_of(calls.last.for_fields(asked["fields"]), done)}
     except BadJob as refusal:
-        return _refusal(refusal)
+        return refused(refusal)
     return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
 
 
@@ -146,17 +148,13 @@ def _mistake(asked: Asked, calls: Calls) -> Mapping[str, object]:
     try:
         answered = calls.last.for_fields(asked["fields"])
     except BadJob as refusal:
-        return _refusal(refusal)
+        return refused(refusal)
     from bowstring.drawings.mistakes import mistakes_svg
 
     kind = asked["kind"]
     if not any(row["kind"] == kind for row in answered["mistakes"]):
         return {"svg": ""}  # the job has changed since
     return {"svg": mistakes_svg(answered, kind, id=f"mistake-{str(kind).replace('_', '-')}")}
-
-
-def _refusal(refusal: BadJob) -> Mapping[str, object]:
-    return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
 
 
 def _hand_over(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -175,6 +173,15 @@ def _outline(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.tapped import drawn_obstacle
 
     return drawn_obstacle(asked)
+
+
+def _spelled(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.shown import shown_here, unit_here
+    from bowstring.units.spelled import spelled
+
+    fields, text = asked["fields"], str(asked["text"]).strip()
+    other = shown_here() is not None and unit_here(fields) != unit_of(fields)
+    return {"text": spelled(text, str(asked["must"]), unit_here(fields)) if other else text}
 
 
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -247,5 +254,6 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "hand_over": _hand_over,
     "hand_file": _hand_file,
     "mistake": _mistake,
+    "spelled": _spelled,
     "outline": _outline,
 }

@@ -8,7 +8,8 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
-from bowstring.page.talk import Asked
+from bowstring.page.shown import note_of, shown_here
+from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
@@ -21,7 +22,7 @@ LOCATED = 1
 
 def shown_face(asked: Asked, last: LastAnswer) -> Made:
     """Return what a face shows for ``{"fields": {id: text}, "face": name, "card": number or null, "panel": name,
-    "got": {field: text}, "address": text, "unit_before": unit or null}``.
+    "got": {field: text}, "address": text}``.
 
     ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, "badges": {face: text}, ...}``,
     what the bar says and what stands on the tabs; the face of the stakes
@@ -33,7 +34,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     face = asked["face"]
     if face not in FACES:
         raise ValueError(f"no such face: {face!r}")
-    if is_unit_open(asked):
+    if is_unit_open(asked["fields"]):
         return _unit_first()
     try:
         answered = last.for_fields(asked["fields"])
@@ -42,7 +43,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         return _not_yet(asked["fields"], refusal)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
-    return {"sign": "computed", "html": "", "state": _state(answered, outs), "badges": badges, **made}
+    told = {"sign": "computed", "html": "", "state": _state(answered, outs), "badges": badges}
+    return {**told, "shown_in": note_of(asked["fields"]), **made}
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -59,7 +61,7 @@ def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return {"html": fold_html(answered, key, label_at)}
         html, warns = fold_head_html(answered, key)
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
     return {"html": html, "warns": warns}
 
 
@@ -94,7 +96,7 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
     too few numbers, which is nobody's mistake, otherwise ``refused``."""
     from bowstring.faces.numbers import numbers
 
-    face = numbers(fields)
+    face = numbers(fields, shown=shown_here())
     is_open = face["sign"] == "open"
     text = say("page.two_first") if is_open else say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
     html = (
@@ -104,7 +106,13 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
         f"{escape(say('page.to_numbers'))}</button></div>"
     )
     state = face["state"] if face["sign"] != "computed" else {"sign": "refused", "text": say("page.state_refused")}
-    return {"sign": "open" if is_open else "refused", "html": html, "state": state, "badges": {"checks": ""}}
+    return {
+        "sign": "open" if is_open else "refused",
+        "html": html,
+        "state": state,
+        "badges": {"checks": ""},
+        "shown_in": note_of(fields),
+    }
 
 
 def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
@@ -123,7 +131,10 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
 
     link, fields = last.whole_link(asked), asked["fields"]
-    return {"html": paper_html(answered, link, str(fields.get("date", "")), marks_in=LOCATED in done_of(fields))}
+    done = done_of(fields)
+    stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
+    day = str(fields.get("date", ""))
+    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand)}
 
 
 def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

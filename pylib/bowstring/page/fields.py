@@ -140,7 +140,7 @@ MOST_FIELDS = (
     + sum(MOST[group] * len(names) for group, names in ROW_NAMES.items())
     + MOST_BESIDE_ROWS
     + len(beside.PLAIN)
-    + 2 * beside.MOST_READ
+    + 2 * beside.MOST_ROWS
 )
 """Fields that a kept job can have: the form's with every row that there can be, and those beside it."""
 

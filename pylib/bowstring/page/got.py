@@ -6,13 +6,16 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from bowstring import BadJob, answering
+from bowstring import BadJob
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.faces.got import STOP, Panel, Reading, got_html
 from bowstring.job.terms import MOST_MEASURES
-from bowstring.page.fields import YES, job_of_fields, unit_of
-from bowstring.page.found import found_panel
+from bowstring.page.fields import YES, unit_of
+from bowstring.page.found import found_panel, proved_by
+from bowstring.page.hanging import hanging
 from bowstring.page.rows import filled_rows, is_row, measures_in
+from bowstring.page.set_again import end_panel, string_panel
+from bowstring.page.shown import answering_here, kept_text, tape_here, unit_here
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
@@ -20,7 +23,7 @@ from bowstring.report.got import label_of, short, told_slip
 from bowstring.report.places import place_name
 from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length
-from bowstring.units.tape import make_tape
+from bowstring.units.spelled import spelled
 from bowstring.words import say
 
 SAME = 1e-9
@@ -38,6 +41,15 @@ class Pair:
     shown: str
 
 
+@dataclass(frozen=True)
+class Now:
+    """The job as it is answered, the same without what was got at the card's step, and the card's number."""
+
+    answered: Answer
+    base: Answer
+    card: int
+
+
 def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     """Return ``html``, and the fields (``fill``) that hold what was typed, where that can be used.
 
@@ -48,14 +60,19 @@ def got_panel(answered: Answer, asked: Asked, card: int) -> dict[str, object]:
     typed: Typed = asked.get("got") or {}
     step = _step_of(answered, card)
     if step["level"] == 0:
-        return found_panel(answered, fields, typed, step)
+        sets = answered["cards"][card - 1]["sets"]
+        proved = proved_by(answered["steps"], step, sets)
+        return found_panel(answered, fields, typed, proved) if proved else {"html": got_html(end_panel(step, sets))}
+    if not step["marks"]:
+        return {"html": got_html(string_panel(answered, step))}
     row = _row_of(fields, step)
-    base = answered if row is None else answering(job_of_fields(_without(fields, row)))
-    return _panel(base, fields, typed, next(one for one in base["steps"] if one["marks"] == step["marks"]), row)
+    base = answered if row is None else answering_here(_without(fields, row))
+    step = next(one for one in base["steps"] if one["marks"] == step["marks"])
+    return _panel(Now(answered, base, card), fields, typed, step, row)
 
 
-def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | None) -> dict[str, object]:
-    """The panel of a step as it is in ``base``, the job without what was got there; ``row``: where that stands."""
+def _panel(now: Now, fields: Typed, typed: Typed, step: StepRow, row: int | None) -> dict[str, object]:
+    """The panel of a step as it is without what was got there; ``row``: where that stands."""
     stake, pairs = step["stake"] or step["marks"][-1], pairs_of(step)
     kept = _kept(fields, row, pairs)
     texts = [typed.get(f"m{number}", kept.get(number, pair.shown)) for number, pair in enumerate(pairs)]
@@ -63,21 +80,21 @@ def _panel(base: Answer, fields: Typed, typed: Typed, step: StepRow, row: int | 
         _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
     ]  # fmt: skip
     forget, level = _blanks(fields, row), any("slope" in one for one in step["measures"])
-    panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level)
+    undone = hanging(now.answered, now.base, now.card) if forget else None
+    panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level, undone=undone)
     differs = [number for number, one in enumerate(readings) if one.note]
     if not differs or any(one.wrong for one in readings):
         return {"html": got_html(panel)}
-    return _typed_over(base, fields, typed, panel, stake, row, [(one, pairs[one], texts[one]) for one in differs])
+    return _typed_over(now, fields, typed, panel, stake, row, [(one, pairs[one], texts[one]) for one in differs])
 
 
 def _typed_over(
-    base: Answer, fields: Typed, typed: Typed, panel: Panel, stake: str, row: int | None,
+    now: Now, fields: Typed, typed: Typed, panel: Panel, stake: str, row: int | None,
     differs: Sequence[tuple[int, Pair, str]],
 ) -> dict[str, object]:  # fmt: skip
     """The panel where something was typed over: ``differs``, each with its number, its pair and its text."""
     number = row if row is not None else max(filled_rows(fields, "got"), default=-1) + 1
-    unit = unit_of(fields)
-    read = [(pair, as_shown(text, pair.shown, unit)) for _number, pair, text in differs]
+    read = [(pair, kept_text(text, pair.shown, fields)) for _number, pair, text in differs]
     fill = dict(panel.forget) | _fields(number, stake, read)
     taped = " ".join(f"m{one}={text.strip()}" for one, _pair, text in differs)
     # What was taped twice is that very text: another one is asked for anew.
@@ -86,8 +103,12 @@ def _typed_over(
     if sure:
         fill[f"got-{number}-sure"] = YES
     told = _without(fields, row) | {name: text for name, text in fill.items() if text}
-    panel = _judged(base, told, panel, stake, "" if sure else _slip_in(read, unit, fields))
-    return {"html": got_html(panel), **({} if panel.verdict == STOP else {"fill": fill})}
+    panel, answer = _judged(now.base, told, panel, stake, "" if sure else _slip_in(read, fields))
+    made: dict[str, object] = {"html": got_html(panel)}
+    if panel.verdict != STOP and answer is not None:
+        later = [card for card in hanging(now.answered, answer, now.card) if card != now.card]
+        made |= {"fill": fill, "undone": later}
+    return made
 
 
 def _by(answered: Answer) -> dict[str, str]:
@@ -98,21 +119,23 @@ def _by(answered: Answer) -> dict[str, str]:
     }
 
 
-def _slip_in(read: Sequence[tuple[Pair, str]], unit: str, fields: Typed) -> str:
+def _slip_in(read: Sequence[tuple[Pair, str]], fields: Typed) -> str:
     """What the readings look like each by itself, the likeliest, whether or not they can stand together."""
-    tape = make_tape(unit, fields.get("mark") or None)
+    tape = tape_here(fields)
     for pair, text in read:
-        asked, length = (read_length(one, unit, "got").metres for one in (pair.shown, text))
+        asked, length = (read_length(one, tape.unit, "got").metres for one in (pair.shown, text))
         for kind in slips_of(asked, length, tape):
             return told_slip(tape, Slip(kind, pair.start, pair.end, asked, length))
     return ""
 
 
-def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) -> Panel:
-    """The panel with what the job makes of the readings; ``slip``: what one of them looks like by itself."""
+def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) -> tuple[Panel, Answer | None]:
+    """The panel with what the job makes of the readings, and the answer to it, if there is one; ``slip``: what one of
+    them looks like by itself."""
     row, stops, apart = None, [], ""
+    told: Answer | None = None
     try:
-        told = answering(job_of_fields(fields))
+        told = answering_here(fields)
         (row,) = (one for one in told["got"] if one["stake"] == stake)
         # What stops the job anew is the reading's doing, unless the headline says it already.
         old = {way["stop"] for way in base["ways_out"]}
@@ -121,7 +144,7 @@ def _judged(base: Answer, fields: Typed, plain: Panel, stake: str, slip: str) ->
     except BadJob as refusal:
         stops, apart = [f"{refusal.wrong} {refusal.remedy}"], slip
     made = {"row": row, "tolerance": base["tolerance_shown"] or "", "stops": stops, "slip": apart}
-    return Panel(**{**vars(plain), **made})
+    return Panel(**{**vars(plain), **made}), told
 
 
 def _step_of(answered: Answer, card: int) -> StepRow:
@@ -155,6 +178,13 @@ def _same_row(fields: Typed, fill: Typed, row: int) -> bool:
     return all(fields.get(name, "").strip() == text for name, text in fill.items() if name != f"got-{row}-sure")
 
 
+def taken_back(answered: Answer, fields: Typed, card: int) -> dict[str, str]:
+    """Return the fields that take back what was got at a card, none where nothing was."""
+    steps = [step for step in answered["steps"] if step["number"] in answered["cards"][card - 1]["steps"]]
+    rows = [row for step in steps if (row := _row_of(fields, step)) is not None]
+    return _blanks(fields, rows[0] if rows else None)
+
+
 def _blanks(fields: Typed, row: int | None) -> dict[str, str]:
     """The fields that take a row back."""
     if row is None:
@@ -183,23 +213,22 @@ def _kept(fields: Typed, row: int | None, pairs: Sequence[Pair]) -> dict[int, st
             old = fields.get(f"got-{row}-half_chords-{next(halves, 0)}", "")
         text = told.get(key, old).strip()
         if text:
-            kept[number] = text
+            kept[number] = text if unit_here(fields) == unit_of(fields) else spelled(text, "", unit_of(fields))
     return kept
 
 
 def _reading(number: int, pair: Pair, text: str, fields: Typed) -> Reading:
-    unit = unit_of(fields)
+    tape = tape_here(fields)
     label, name = label_of(pair.start, pair.end), f"m{number}"
     if not text.strip():
         return Reading(name, label, pair.shown, text)
     try:
-        read = read_length(as_shown(text, pair.shown, unit), unit, "got").metres
-        by = read - read_length(pair.shown, unit, "got").metres
+        read = read_length(as_shown(text, pair.shown, tape.unit), tape.unit, "got").metres
+        by = read - read_length(pair.shown, tape.unit, "got").metres
     except BadJob as refusal:
         return Reading(name, label, pair.shown, text, f"{refusal.wrong} {refusal.remedy}", wrong=True)
     if abs(by) <= SAME:
         return Reading(name, label, pair.shown, text)
-    tape = make_tape(unit, fields.get("mark") or None)
     told = say("face_got.more" if by > 0 else "face_got.less", by=short(tape, abs(by)))
     return Reading(name, label, pair.shown, text, told)
 

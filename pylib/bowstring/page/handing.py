@@ -9,13 +9,17 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer
 from bowstring.page.filing import file_name
-from bowstring.page.talk import Asked
+from bowstring.page.talk import Asked, refused
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
 WHILE_STOPPED = ("people", "svg", "png")
 """Files that say themselves that nobody may build from them yet."""
+
+_INSTRUMENT = "instrument-"
+IN_THE_JOBS_UNIT = ("dxf", "instrument-n-e", "instrument-x-y")
+"""Files that are laid over the drawing, or set out by it: they have its unit, whatever the device shows."""
 
 DOTS_PER_INCH = 300
 PLAN_WIDE = 190.0
@@ -34,7 +38,7 @@ def handed(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     try:
         return {"html": _MADE[what](last.for_fields(asked["fields"]), asked, last)}
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
 
 
 def _line(key: str, **values: object) -> str:
@@ -100,12 +104,25 @@ def handed_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         raise ValueError(f"no such file: {kind!r}")
     ending, media, make = _FILES[kind]
     try:
-        answered = last.for_fields(asked["fields"])
+        answered = last.own(asked["fields"]) if kind in IN_THE_JOBS_UNIT else last.for_fields(asked["fields"])
     except BadJob as refusal:
-        return {"error": say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)}
+        return refused(refusal)
     if answered["stops"] and kind not in WHILE_STOPPED:
         return {"error": say("hand_over.stopped")}
-    return {"name": file_name(answered["title"], ending), "type": media, **make(answered)}
+    return {"name": file_name(answered["title"], ending, _told_apart(kind, answered)), "type": media, **make(answered)}
+
+
+def _told_apart(kind: str, answered: Answer) -> str:
+    """What a file's name says of its columns: a list without its head is read in their order, and in some unit."""
+    if kind == "people":
+        return "stakes"
+    if not kind.startswith(_INSTRUMENT):
+        return ""
+    from bowstring.drawings.coordinates import coordinates
+    from bowstring.sheet.instrument import axes_of
+
+    places = coordinates(answered)
+    return "-".join((*(axis[0] for axis in axes_of(places, kind.removeprefix(_INSTRUMENT))), places.unit))
 
 
 def _people(answered: Answer) -> dict[str, object]:

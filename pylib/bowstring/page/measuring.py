@@ -13,11 +13,13 @@ from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
 from bowstring.page.beside import done_of
-from bowstring.page.fields import MARKS, Field, all_fields, field_of, is_other_mark, job_of_fields
+from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.of_example import of_example_html
+from bowstring.page.rows import LENGTH_ROWS
+from bowstring.page.shown import answering_here, note_of, shown_here
 from bowstring.page.talk import Asked, ErrorRow
-from bowstring.page.unit import is_length, is_unit_open, shown_field, tape_of, unit_note
+from bowstring.page.unit import is_length, is_unit_open, read_field, shown_field, tape_of, unit_note
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.lengths import read_length
@@ -36,27 +38,33 @@ ALWAYS = ("unit", "start")
 
 
 def shown_numbers(asked: Asked) -> dict[str, object]:
-    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag,
-    "unit_before": unit or null}``.
+    """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag}``.
 
     ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what is wrong
     with them, ``unit_note``, see ``unit.unit_note``, and ``of_example``, what of the example still stands, as HTML.
     """
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
-    echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)))
+    echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)), shown_here())
     face = numbers(
         fields,
         focus=str(asked.get("focus") or ""),
         short=bool(asked.get("short")),
         drawn=bool(asked.get("drawn")),
         wrong={error["id"]: error["text"] for error in errors if error["id"]},
+        shown=shown_here(),
     )
-    before = asked.get("unit_before")
-    note = unit_note(fields, before) if before in MARKS else ""
+    note = unit_note(fields)
     if note:
         face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     left = of_example_html(fields)
-    return {**face, "echoes": echoes, "errors": errors, "unit_note": note, "of_example": left}
+    return {
+        **face,
+        "echoes": echoes,
+        "errors": errors,
+        "unit_note": note,
+        "of_example": left,
+        "shown_in": note_of(fields),
+    }
 
 
 def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -73,13 +81,14 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return {"more": True}
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
+        if is_unit_open(fields):
+            stopped = {"text": say("numbers.state_stopped"), "sign": "stop"}
+            return {**refused_later(fields, refusal, "", shown_here()), "errors": [], "site_plan": "", "state": stopped}
         name = field_of(refusal.field, fields) or ""
         errors = [_error(name, refusal, fields)] if panel_of(name) else []
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
-        return {**refused_later(fields, refusal, name), "errors": errors, "site_plan": plan}
-    later: dict[str, object] = dict(numbers_later(answered, fields, done_of(asked["fields"])))
-    if is_unit_open(asked):
-        later["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
+        return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
+    later: dict[str, object] = dict(numbers_later(answered, fields, done_of(asked["fields"]), shown_here()))
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
@@ -92,21 +101,21 @@ def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:
     on it. Empty where the arc itself can't be drawn."""
     if not refusal.field.startswith("ground"):
         return ""
-    from bowstring import answering
     from bowstring.page.siteplan import site_plan_html
 
     try:
-        job = job_of_fields({name: text for name, text in fields.items() if not name.startswith("ground-")})
-        return site_plan_html(answering(job))
+        without = {name: text for name, text in fields.items() if not name.startswith("ground-")}
+        return site_plan_html(answering_here(without))
     except BadJob:
         return ""
 
 
 @remembered(4)  # a number typed in a row changes none of them
-def read_back(typed: tuple[tuple[str, str], ...]) -> tuple[dict[str, str], list[ErrorRow]]:
+def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> tuple[dict[str, str], list[ErrorRow]]:
     """Return how each field of a panel is read, as HTML by its id, and what is wrong with any of them.
 
-    ``typed``: the fields of the panels alone, each with its text.
+    ``typed``: the fields of the panels alone, each with its text; ``shown``: the unit in which the device shows
+    lengths, where that's another.
     """
     if all(name in ALWAYS for name, _text in typed):
         return {}, []
@@ -122,30 +131,31 @@ def read_back(typed: tuple[tuple[str, str], ...]) -> tuple[dict[str, str], list[
         if name and panel_of(name):
             errors[name] = _error(name, refusal, fields)
     tape = tape_of(fields)
+    seen = tape.seen_in(shown)
     for field in all_fields(fields) if fields else ():
         text = fields.get(field.id, "")
         if not text or field.id in errors:
             continue
         try:
-            echo = _echo(field, text, tape)
+            echo = _echo(field, text, tape, seen)
         except BadJob as refusal:
             errors[field.id] = _error(field.id, refusal, fields)
             continue
         if echo:
             echoes[field.id] = marked(echo)
     if is_edge_open(fields) and "width" in echoes:
-        echoes["width"] += _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape)
+        echoes["width"] += _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
 
 
-def _edges(half: float, tape: Tape) -> str:
+def _edges(half: float, tape: Tape, seen: Tape) -> str:
     """Return the question which edge is staked where the drawing has the centerline, with a button for each answer.
 
     The half is written so that nothing of it is rounded.
     """
-    shown, exact = tape.show_whole(half), _exactly(half, tape)
+    shown, exact = seen.show_whole(half), _exactly(half, tape)
     answers = [
         ({"offset": exact, "toward": "centre"}, say("numbers.edge_centre", half=shown)),
         ({"offset": exact, "toward": "outside"}, say("numbers.edge_outside", half=shown)),
@@ -161,11 +171,19 @@ def _exactly(metres: float, tape: Tape) -> str:
 
 
 @remembered(256)
-def _echo(field: Field, text: str, tape: Tape) -> str:
-    """Return how one field is read by itself, empty where it is no number; raises ``BadJob``."""
+def _echo(field: Field, text: str, tape: Tape, seen: Tape) -> str:
+    """Return how one field is read by itself, empty where it is no number; raises ``BadJob``. By ``seen`` it is shown
+    elsewhere: the reading in the job's unit stands first, since a bare number is one of those."""
     if field.kind == "angle":
         return both_angles(read_angle(of_place(text, field.place), field.place).degrees)
-    return shown_field(field, text, tape.unit, tape) if is_length(field) else ""
+    if not is_length(field):
+        return ""
+    own = shown_field(field, text, tape.unit, tape)
+    if tape.unit == seen.unit:
+        return own
+    rows = field.kind in LENGTH_ROWS
+    shown = shown_field(field, text, tape.unit, seen) if rows else seen.show(read_field(field, text, tape.unit))
+    return say("shown.echo", own=own, shown=shown)
 
 
 def _error(name: str, refusal: BadJob, fields: Mapping[str, str]) -> ErrorRow:

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import json
 from html import escape
 
+from bowstring.faces.taking import take_html
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -31,13 +31,4 @@ def site_plan_html(answer: Answer, *, id: str = "site-plan-drawing") -> str:
 def advice_html(answer: Answer) -> str:
     """Return which way to take, and the way to the table that says why, as the inside of a paragraph."""
     link = f'<a href="#sheet-advice">{escape(say("siteplan.ways"))}</a>'
-    return f"{marked(answer['advice']['text'])} {_take(answer)}{link}"
-
-
-def _take(answer: Answer) -> str:
-    """The button that takes the way out that is a method, where the job is stopped for want of one."""
-    way = next((way for way in answer["ways_out"] if "parallel" in way["fields"]), None)
-    if way is None or answer["advice"]["method"]:
-        return ""
-    fields = escape(json.dumps(way["fields"]))
-    return f'<button type="button" class="btn" data-do="fill" data-fill="{fields}">{escape(way["button"])}</button> '
+    return f"{marked(answer['advice']['text'])} {take_html(answer)}{link}"

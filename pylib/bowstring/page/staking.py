@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
+
+NAMED = 8
+"""Marks that are told by name where they are set by old numbers."""
 
 
 def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> dict[str, object]:
@@ -22,13 +25,38 @@ def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callabl
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
-        return made | got_panel(answered, asked, card) | {"fixed": _fixed(answered, done, link)}
+        fixed = {"fixed": _fixed(answered, done, link)}
+        return made | got_panel(answered, asked, card) | fixed | _suspected(answered, card)
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
-    made |= {"html": stakes_html(answered, card, done), "say": _spoken(answered, card)}
+    anew = _anew(answered, asked["fields"], card)
+    made |= {"html": stakes_html(answered, card, done, anew), "say": _spoken(answered, card)}
+    made |= _suspected(answered, card)
     if not answered["stops"]:
         made["fixed"] = _fixed(answered, done, link)
     return made
+
+
+def _anew(answered: Answer, fields: Mapping[str, str], card: int) -> dict[str, str]:
+    """The fields that take back what somebody else got at a card, in a job that is as it came by a link."""
+    if not fields.get("received") or not answered["got"]:
+        return {}
+    from bowstring.page.got import taken_back
+
+    return taken_back(answered, fields, card)
+
+
+def _suspected(answered: Answer, card: int) -> dict[str, object]:
+    """The suspect whose step a card is, and the checks that touch it: once it is set again, what was read there is old.
+
+    A slip in every stake names none, since one card that is done again doesn't set them all."""
+    steps = answered["cards"][card - 1]["steps"]
+    for one in answered["read"]["suspects"]:
+        if one["mark"] and one["step"] in steps:
+            from bowstring.faces.checks import hanging_cards
+
+            return {"suspect": {"stake": one["mark"], "checks": one["checks"], "then": hanging_cards(answered, one)}}
+    return {}
 
 
 def _standing(answered: Answer, done: Collection[int]) -> bool:
@@ -53,18 +81,26 @@ def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> 
     return fields
 
 
-def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> int:
-    """Return how many stakes that stand would stand elsewhere by the numbers in the fields."""
+def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> list[str]:
+    """Return what stands, and would stand elsewhere by the numbers in the fields."""
     stood = asked["fields"].get("stood", "")
     if not done or not stood or stood == link():
-        return 0
-    from bowstring.page.stood import moved_stakes
+        return []
+    from bowstring.page.stood import moved_marks
 
-    return moved_stakes(answered, asked["fields"], done, link())
+    return moved_marks(answered, asked["fields"], done, link())
 
 
-def _stood_html(moved: int, stood: str) -> str:
-    title = escape(say("page.stood_one" if moved == 1 else "page.stood", count=moved))
+def stood_text(moved: Sequence[str]) -> str:
+    """Return the sentence that names what is set by the old numbers."""
+    names = ", ".join(moved[:NAMED])
+    if len(moved) > NAMED:
+        names = say("page.stood_more", names=names, count=len(moved) - NAMED)
+    return say("page.stood_one" if len(moved) == 1 else "page.stood", names=names)
+
+
+def _stood_html(moved: Sequence[str], stood: str) -> str:
+    title = escape(stood_text(moved))
     return (
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
         f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'

@@ -1,4 +1,4 @@
-"""Stakes that stand on other numbers than those in the fields."""
+"""Stakes, and what they were set from, that stand on other numbers than those in the fields."""
 
 from __future__ import annotations
 
@@ -7,8 +7,12 @@ from collections.abc import Collection, Mapping
 from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
+from bowstring.construction import HELPERS
 from bowstring.job.link import read_link
+from bowstring.job.terms import RECORD_KEYS
+from bowstring.page.shown import shown_here
 from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.cards import CardRow
 
 LEAST_MOVED = 0.0005
 """Metres: no tape shows less."""
@@ -22,25 +26,17 @@ class Standing(NamedTuple):
     numbers: tuple[str, ...]
 
 
-_NO_STAKE_HANGS_ON = (
-    "title",
-    "note",
-    "ends",
-    "ties",
-    "tolerance",
-    "fair",
-    "read",
-    "done",
-    "by",
-    "date",
-    "ticket",
-    "called",
-)
+_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "tolerance", "fair", *RECORD_KEYS)
 
 
-def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> int:
-    """Return how many of the stakes that stand have another place now, or another hand, method or number than they were
-    set by.
+NOT_SET = ("have_", "prove_two", "prove_parts")
+"""How the kinds of steps begin of which no mark is set by a number that could be another one: what exists already, and
+whole pulls along a string."""
+
+
+def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> list[str]:
+    """Return those of the stakes that stand which have another place now, or another hand, method or number than they
+    were set by, and before them the pins that stand for them by other numbers.
 
     ``fields`` hold ``stood``, the link of the job that they were set by, as it was when a card was done last; one that
     can't be read says nothing. ``link``: that of the job in the fields. A stake that something else was got at stands
@@ -50,19 +46,40 @@ def moved_stakes(answered: Answer, fields: Mapping[str, str], done: Collection[i
         # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
         before, now = read_link(fields["stood"]), read_link(link)
         if _said(before) == _said(now):
-            return 0
-        old = answering(before)
+            return []
+        old = answering(before, shown=shown_here())
         stood = _standing(old)
     except BadJob:
-        return 0
-    names = {
-        card["stake"] for card in old["cards"] if card["number"] in done and card["stake"]
-    }  # counted as they were set
-    if old["side"] != answered["side"] or old["method"] != answered["method"]:
-        return len(names)
+        return []
+    cards = [card for card in old["cards"] if card["number"] in done]
     got, today = _got_elsewhere(before, now), _standing(answered)
+    pins = [pin for pin in _pins_moved(cards, answered["cards"]) if pin.upper() not in got]
+    names = list(dict.fromkeys(card["stake"] for card in cards if card["stake"]))  # told as they were set
+    if old["side"] != answered["side"] or old["method"] != answered["method"]:
+        return [*pins, *names]
     numbers = bool(got)  # what else was got at one stake is in the numbers of those after it
-    return sum(_apart(stood.get(name), today.get(name), numbers=numbers) for name in names if name not in got)
+    return [
+        *pins,
+        *(name for name in names if name not in got and _apart(stood.get(name), today.get(name), numbers=numbers)),
+    ]
+
+
+def _pins_moved(done: Collection[CardRow], now: Collection[CardRow]) -> list[str]:
+    """The marks that are no stakes and were set by other numbers than their cards have now."""
+    new = {mark: card for card in now for mark in card["sets"]}
+    return [
+        mark
+        for card in done
+        if not card["kind"].startswith(NOT_SET)
+        for mark in card["sets"]
+        if mark != card["stake"]
+        and mark.split()[0] not in HELPERS
+        and (mark not in new or _set_by(card) != _set_by(new[mark]))
+    ]
+
+
+def _set_by(card: CardRow) -> tuple[str, list[str]]:
+    return card["text"], [one["shown"] for one in card["numbers"]]
 
 
 def _standing(answered: Answer) -> dict[str, Standing]:

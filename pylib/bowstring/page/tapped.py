@@ -25,10 +25,10 @@ DRAWN = (*STOPS, ROUND)
 def drawn_obstacle(asked: Asked) -> Mapping[str, object]:
     """Return the fields of an obstacle that was tapped on the plan.
 
-    ``{"fields": {id: text}, "stops": one of ``DRAWN``, "scale": text, "up": text, "points": [[x, y], ...]}``, points
-    in the drawing's units, ``scale`` and ``up`` as the plan's frame carries them (see ``siteplan``), gives ``{"fields":
-    {id: text}}``: the next free row's name, what it stops, and its outline to the tape's marks (of what is round its
-    center and its diameter, from a tap on each); or ``{"error": text}``.
+    ``{"fields": {id: text}, "stops": one of ``DRAWN``, "scale": text, "turn": text, "points": [[x, y], ...]}``, points
+    in the drawing's units, ``scale`` and ``turn`` as the plan's frame carries them (see ``siteplan``), gives
+    ``{"fields": {id: text}}``: the next free row's name, what it stops, and its outline to the tape's marks (of what
+    is round its center and its diameter, from a tap on each); or ``{"error": text}``.
 
     Raises ``ValueError`` for what the page never sends.
     """
@@ -72,13 +72,13 @@ def _wrong_circle(corners: Sequence[Point]) -> str | None:
 
 def _on_the_ground(asked: Asked) -> list[Point]:
     """Return the tapped points in metres in the chord's frame. Raises ``ValueError``."""
-    scale, up = float(asked["scale"]), str(asked["up"])
-    if up not in ("1", "-1") or not (math.isfinite(scale) and scale > 0):
+    scale, turn = float(asked["scale"]), str(asked["turn"])
+    if turn not in ("1", "-1") or not (math.isfinite(scale) and scale > 0):
         raise ValueError("no such plan")
     points = [(float(x), float(y)) for x, y in asked["points"]]
     if not all(math.isfinite(value) for point in points for value in point):
         raise ValueError("points must be finite")
-    return [Point(x / scale, y / (scale * int(up))) for x, y in points]
+    return [Point(x / (scale * int(turn)), -y / scale) for x, y in points]
 
 
 def _without_repeats(corners: Sequence[Point]) -> list[Point]:

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring.errors import BadJob
+from bowstring.errors import BadJob, bad
+from bowstring.job.form import JobForm
 from bowstring.job.letters import of_place
-from bowstring.page.fields import Field, all_fields, unit_of
+from bowstring.page.fields import Field, all_fields, job_of_fields, unit_of
 from bowstring.page.labels import label_of
 from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
-from bowstring.page.talk import Asked
 from bowstring.sheet.markup import marked
 from bowstring.units.lengths import UNITS, read_length
 from bowstring.units.tape import Tape, make_tape
@@ -49,15 +49,25 @@ def shown_field(field: Field, text: str, unit: str, tape: Tape) -> str:
     return tape.both(read_field(field, text, unit))
 
 
-def is_unit_open(asked: Asked) -> bool:
+def is_unit_open(fields: Mapping[str, str]) -> bool:
     """Tell whether bare numbers stand under another unit than they were typed in, and nobody has said which holds."""
-    before = asked.get("unit_before")
-    return before in UNITS and bool(unit_note(asked["fields"], before))
+    return bool(unit_note(fields))
 
 
-def unit_note(fields: Mapping[str, str], before: object) -> str:
-    """Return as HTML which numbers mean something else than they did in the unit ``before``; empty when none does."""
-    unit, old = unit_of(fields), str(before)
+def settled_job(fields: Mapping[str, str]) -> JobForm:
+    """Return the job of what stands in the page's fields, as ``job_of_fields`` does: whatever the page makes of its job
+    comes by here. Raises ``BadJob`` where nobody has said which unit bare numbers are in, too."""
+    if is_unit_open(fields):
+        raise bad("unit", "page.unit_open")
+    return job_of_fields(fields)
+
+
+def unit_note(fields: Mapping[str, str]) -> str:
+    """Return as HTML which numbers mean something else than they did in the unit ``unit_before`` of the fields; empty
+    when none does."""
+    unit, old = unit_of(fields), fields.get("unit_before", "")
+    if old not in UNITS:
+        return ""
     rows = []
     for field in all_fields(fields):
         text = fields.get(field.id, "").strip()

@@ -17,6 +17,7 @@ WARMED = (
     "bowstring.page.got",
     "bowstring.faces.checks",
     "bowstring.faces.paper",
+    "bowstring.drawings.qr",
     "bowstring.faces.why",
 )
 """Modules that the faces need, in the order in which somebody comes to them; each imports what it needs itself."""

@@ -18,7 +18,7 @@ from bowstring.words import say
 
 def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     """Return the answer's ``accuracy``: the model, the worst stake, all stakes at once, and the known shifts."""
-    tape, tolerance = layout.job.tape, layout.job.tolerance
+    tape, tolerance = layout.job.shown, layout.job.tolerance
     accuracy, errors = row.accuracy, row.errors
     assert accuracy is not None and errors is not None and row.recipe is not None
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
@@ -48,13 +48,13 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
         "model": _model(layout, errors),
         "lines": lines,
         # What shows as nothing needs nobody's care.
-        "biases": [_bias(layout, bias) for bias in found if abs(bias.worst) >= tape.mark / 64],
+        "biases": [_bias(layout, bias) for bias in found if abs(bias.worst) >= layout.job.tape.mark / 64],
     }
 
 
 def _fair(layout: Layout, accuracy: Accuracy) -> str:
     """How far off the fair curve the least fair stake may stand, and whether that is within the limit."""
-    tape, limit = layout.job.tape, layout.job.fair
+    tape, limit = layout.job.shown, layout.job.fair
     key = (
         "accuracy.fair"
         if limit is None
@@ -88,7 +88,7 @@ def _errors(errors: ErrorModel) -> ErrorsPart:
 
 def _model(layout: Layout, errors: ErrorModel) -> list[ModelRow]:
     """Return the model's rows: what it is, how large, and whether the job says so itself."""
-    tape, given = layout.job.tape, layout.job.site.errors
+    tape, given = layout.job.shown, layout.job.site.errors
     shown = {
         "read": tape.show_cost(errors.read),
         "scale": say("accuracy.scale_shown", part=f"{errors.scale * 1e6:.0f}", on=tape.show(100 * layout_unit(layout)),
@@ -107,11 +107,11 @@ def _model(layout: Layout, errors: ErrorModel) -> list[ModelRow]:
 
 def layout_unit(layout: Layout) -> float:
     """Return a foot or a metre, as the job's tape reads."""
-    return 0.3048 if layout.job.tape.feet else 1.0
+    return 0.3048 if layout.job.shown.feet else 1.0
 
 
 def _bias(layout: Layout, bias: Bias) -> BiasRow:
-    tape = layout.job.tape
+    tape = layout.job.shown
     shown = tape.show_cost(bias.worst)
     return {
         "kind": bias.kind,

@@ -14,6 +14,7 @@ from bowstring.layout.rows import Row
 from bowstring.report.demand import limits_told
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
 from bowstring.report.places import place_name
+from bowstring.units.tape import Tape
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
@@ -26,7 +27,7 @@ def report_methods(layout: Layout, rows: Sequence[Row], whole: bool) -> list[Met
 
 
 def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
-    tape, accuracy, there = layout.job.tape, row.accuracy, row.none is None
+    tape, accuracy, there = layout.job.shown, row.accuracy, row.none is None
     longest, behind = (size if there else None for size in (row.longest_pull, row.behind))
     shift, expected = (size if there else None for size in (row.shift, row.expected))
     miss_95 = accuracy.miss_95 if accuracy else None
@@ -70,7 +71,7 @@ def name_of(layout: Layout, one: Row | Change) -> str:
     if one.halve_first:
         return say("method.mixed_once" if one.halve_first == 1 else "method.mixed", times=one.halve_first)
     if one.parallel:
-        size = layout.job.tape.show(abs(one.parallel.distance))
+        size = layout.job.shown.show(abs(one.parallel.distance))
         return say("method.parallel" if one.parallel.distance > 0 else "method.parallel_behind", size=size)
     return say(f"method.name.{one.method.name}")
 
@@ -96,7 +97,7 @@ def why_not(layout: Layout, row: Row) -> str | None:
 
 def block_text(layout: Layout, block: Blocked) -> str:
     """Return what one thing in the way stops."""
-    tape, site = layout.job.tape, layout.job.site
+    tape, site = layout.job.shown, layout.job.site
     there = {"tape": site.tape_length, **site.room}.get(block.kind, 0.0)
     # From a stake's own mark on a line to the stake itself: where that mark is doesn't matter to what is in the way.
     out = block.kind == "pull" and any(block.start == f"{part} {block.end}" for part in HELPERS)
@@ -175,7 +176,7 @@ def string_of(advice: Advice) -> Change | None:
 
 def string_text(layout: Layout, change: Change) -> str:
     """Return where a parallel string is, as short as a button."""
-    return say(f"advice.string_{change.what}", size=layout.job.tape.show(change.size))
+    return say(f"advice.string_{change.what}", size=layout.job.shown.show(change.size))
 
 
 def _reason(layout: Layout, advice: Advice) -> str:
@@ -188,7 +189,7 @@ def _reason(layout: Layout, advice: Advice) -> str:
 
 def _alone(layout: Layout, rows: Sequence[Row]) -> str:
     """What somebody alone may still do: a swing, where only nobody said that its center can be reached."""
-    tape, site = layout.job.tape, layout.job.site
+    tape, site = layout.job.shown, layout.job.site
     radius = layout.staked.radius
     for row in rows:
         if row.none == "centre_unreached" and row.method.hands <= site.hands < 2 and radius <= site.tape_length:
@@ -213,9 +214,15 @@ def _blocked(layout: Layout, rows: Sequence[Row], taken: Row) -> str:
     return ""
 
 
+def _enough(tape: Tape, size: float) -> float:
+    """Return a size on a mark of the tape that is no less than what is asked for."""
+    near = tape.round(size)
+    return near if near >= size - tape.mark / 1000 else near + tape.mark
+
+
 def _change(layout: Layout, change: Change) -> str:
-    tape = layout.job.tape
-    size = f"{change.size:.0f}" if change.kind == "hands" else tape.show(change.size)
+    tape = layout.job.shown
+    size = f"{change.size:.0f}" if change.kind == "hands" else tape.show(_enough(tape, change.size))
     kind = f"{change.kind}_{change.what}" if change.kind in ("room", "start") else change.kind
     method = name_of(layout, change)
     return say(f"advice.change_{kind}", size=size, what=change.what, method=method)

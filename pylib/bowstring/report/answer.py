@@ -11,30 +11,31 @@ from bowstring.report.parts import PARTS
 from bowstring.report.work import Work
 
 
-def answer(job: JobForm, *, whole: bool = True) -> Answer:
+def answer(job: JobForm, *, whole: bool = True, shown: str | None = None) -> Answer:
     """Return the whole answer to a job: the arc, the steps, the stakes, what they cost and how to check them.
 
     Lengths in the answer are metres, angles degrees, as full-precision floats beside the texts that a crew reads. Any
     mapping will do for a job, its values are checked one by one; it isn't changed. Not ``whole``: without the one dear
-    figure that no sheet shows, ``all_95`` of the methods in their comparison.
+    figure that no sheet shows, ``all_95`` of the methods in their comparison. ``shown``: the unit of whoever reads it,
+    where that isn't the job's: every text is in it, nothing of the job changes.
 
     Raises ``BadJob`` when the job can't be used, with the field, what is wrong and what would do.
     """
-    return _typed(dict(Answering(job, whole=whole)))
+    return _typed(dict(Answering(job, whole=whole, shown=shown)))
 
 
-def answering(job: JobForm, *, whole: bool = False) -> Answer:
+def answering(job: JobForm, *, whole: bool = False, shown: str | None = None) -> Answer:
     """Return an answer whose parts are worked out when they are first read, each once: see ``Answering``.
 
     For whoever only reads keys. Raises ``BadJob`` as ``answer`` does.
     """
-    return _typed(Answering(job, whole=whole))
+    return _typed(Answering(job, whole=whole, shown=shown))
 
 
-def answering_in_pieces(job: JobForm) -> Generator[object, None, Answer]:
+def answering_in_pieces(job: JobForm, *, shown: str | None = None) -> Generator[object, None, Answer]:
     """Do what ``answering`` does and find the advised method, with pauses: a page that is asked something else in
     between can leave it. Raises ``BadJob`` as ``answer`` does, at any piece."""
-    pieces = Work.in_pieces(job)
+    pieces = Work.in_pieces(job, shown)
     while True:
         try:
             row = next(pieces)
@@ -66,9 +67,11 @@ class Answering(Mapping[str, object]):
     '25.000 m'
     """
 
-    def __init__(self, job: JobForm, *, whole: bool = False, work: Work | None = None) -> None:
+    def __init__(
+        self, job: JobForm, *, whole: bool = False, shown: str | None = None, work: Work | None = None
+    ) -> None:
         """``work``: the same job, begun elsewhere."""
-        self._work = work or Work(job, whole=whole)
+        self._work = work or Work(job, whole=whole, shown=shown)
         self._made: dict[str, object] = {}
 
     def __getitem__(self, part: str) -> object:

@@ -24,7 +24,7 @@ GUARD = 8
 
 def by_hand(layout: Layout, level: int) -> list[str]:
     """Return the worked lines of a level's sagitta: from the drawing, from the radius, or from the level before."""
-    tape, staked = layout.job.tape, layout.staked
+    tape, staked = layout.job.shown, layout.staked
     if level > 1:
         return _next(tape, staked.part(2 ** (level - 2)))
     drawn = any(given.field == "sagitta" for given in layout.settled.pair)

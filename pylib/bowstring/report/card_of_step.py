@@ -11,15 +11,17 @@ from bowstring.layout.layout import Layout
 from bowstring.layout.limits import squares_here
 from bowstring.report.card_lines import TURNED, lines_of
 from bowstring.report.card_part import ANGLE, DEFLECTION, SHORT_CHORDS, SQUARE, WHOLE, Part
-from bowstring.report.card_table import PARTS
+from bowstring.report.card_table import AS_GOT, PARTS
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.cards import CardNumber, CardRight, CardRow
 from bowstring.report.forms.steps import StepRow, TapeMeasure
+from bowstring.report.got import label_of
 from bowstring.report.hands import curve_hand
-from bowstring.report.places import place_name
+from bowstring.report.numbers import off_the_arc
+from bowstring.report.places import far_back, place_name
 from bowstring.report.proofs import proof_values
 from bowstring.report.square import blade_words
-from bowstring.report.steps import kind_told
+from bowstring.report.steps import alone, kind_told
 from bowstring.words import say
 
 FROM_MIDDLE = ("ordinate_mid", "ordinate_middle")
@@ -52,6 +54,9 @@ class Told:
         values: dict[str, object] = {"start": "A", "end": "B", **step.names, "hand": self.hand}
         values["curve"] = curve_hand(self.layout).upper()
         values["driven"] = next(iter(step.driven), "")
+        values["back"] = far_back(self.layout.marks, step.sets, self.layout.job.shown.feet)
+        if step.stake and step.stands:
+            values["off"] = off_the_arc(self.layout.job.shown, self.layout.misses.by_stake[step.stake])
         if square:
             values.setdefault("first", square.start)
             values.setdefault("last", square.end)
@@ -78,7 +83,7 @@ class Told:
             "title": self._title(),
             "main": shown[-1]["shown"] if shown else "",
             "where": self._where(),
-            "text": say(f"card.{part.text or self.kind}", **self.values),
+            "text": say(f"card.{part.text or self.kind}{alone(self.layout, step)}", **self.values),
             "numbers": shown,
             "right": self._right(part, moves),
             "notes": [],
@@ -117,6 +122,8 @@ class Told:
         else:
             one = self.taped[int(source)]
             shown = one["shown"]
+            if self.kind in AS_GOT:  # what was measured is told as somebody measures it
+                return {"disc": disc, "label": label_of(one["from"], one["to"]), "shown": shown, "slope": None}
             values = {**values, "from": place_name(one["from"]), "to": place_name(one["to"])}
             if self.kind == "have_ends" and taped_otherwise(self.layout):
                 label = "taped"  # nothing must read what was found there
@@ -143,7 +150,7 @@ class Told:
 
     def _square(self, moves: Sequence[Move]) -> CardRight | None:
         """How an offset is squared; nothing where all sides of its own triangle are taped."""
-        tape = self.layout.job.tape
+        tape = self.layout.job.shown
         square = next((self.squares[move.mark] for move in moves if move.mark in self.squares), None)
         if square is None:
             return None
@@ -179,7 +186,7 @@ def taped_otherwise(layout: Layout) -> tuple[str, str] | None:
     """Return the drawn chord and the taped one, as texts, where somebody taped another one than is drawn."""
     if layout.ground is None:
         return None
-    drawn, found = (layout.job.tape.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
+    drawn, found = (layout.job.shown.show(one) for one in (layout.settled.arc.chord, layout.ground.found))
     return (drawn, found) if drawn != found else None
 
 

@@ -14,6 +14,7 @@ from bowstring.report.givens import doubts_of_givens, sharpness
 from bowstring.report.got_cautions import cautions_of_got
 from bowstring.report.hands import curve_hand
 from bowstring.report.method import cautions_of_method
+from bowstring.report.shown_in import shown_in
 from bowstring.report.ties import cautions_of_ties
 from bowstring.units.angles import show_dms
 from bowstring.words import say
@@ -40,6 +41,7 @@ def stopping(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> lis
 def _all(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[Caution]:
     return [
         *_hand(layout),
+        *_unit(layout),
         *_ground(layout),
         *doubts_of_givens(layout),
         *_line(layout),
@@ -55,7 +57,7 @@ def _all(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[Ca
 
 
 def _ground(layout: Layout) -> Iterator[Caution]:
-    ground, tape = layout.ground, layout.job.tape
+    ground, tape = layout.ground, layout.job.shown
     if ground is None:
         return
     values = {
@@ -75,6 +77,13 @@ def _ground(layout: Layout) -> Iterator[Caution]:
         yield caution("fit.taken", hold=say(f"fit.hold_{ground.taken.hold}"), **values)
     for slip in () if ground.taken else ground.slips:  # once it's surely the chord, it's no slip
         yield caution("fit.looks_like", slip=say(f"slip.{slip.kind}", would_be=tape.show(slip.would_be)))
+
+
+def _unit(layout: Layout) -> Iterator[Caution]:
+    """That the job is in another unit than the one it is shown in."""
+    text = shown_in(layout.job)
+    if text:
+        yield Caution(text, False, "caution.shown_in")
 
 
 def _hand(layout: Layout) -> Iterator[Caution]:
@@ -98,7 +107,7 @@ def _line(layout: Layout) -> Iterator[Caution]:
     elif board and drawn_to == "centre":
         # No board stands on a centre line: the offset has to hold the way to the face too, and no board is that thick.
         thick = abs(layout.job.outward) <= LIKELY["board"][1]
-        shown = layout.job.tape.both(abs(layout.job.outward))
+        shown = layout.job.shown.both(abs(layout.job.outward))
         yield caution("caution.board_on_centre" if thick else "caution.board_from_centre", shown=shown)
 
 
@@ -121,20 +130,20 @@ def _sizes(layout: Layout) -> Iterator[Caution]:
     if job.driven == "board" and job.drawn_to == "centre":
         high = float("inf")  # told with the line
     if job.outward and not low <= abs(job.outward) <= high:
-        yield caution(f"caution.unlikely_{job.driven}", shown=job.tape.both(abs(job.outward)))
+        yield caution(f"caution.unlikely_{job.driven}", shown=job.shown.both(abs(job.outward)))
     if job.tolerance is not None and job.tolerance > LIKELY_TOLERANCE:
-        yield caution("caution.unlikely_tolerance", shown=job.tape.both(job.tolerance))
+        yield caution("caution.unlikely_tolerance", shown=job.shown.both(job.tolerance))
 
 
 def _marks(layout: Layout) -> Iterator[Caution]:
-    tape, staked = layout.job.tape, layout.staked
-    if staked.sagitta < tape.mark:
-        yield caution("caution.straight", sagitta=tape.show_small(staked.sagitta), mark=tape.show_mark())
+    own, tape, staked = layout.job.tape, layout.job.shown, layout.staked
+    if staked.sagitta < own.mark:
+        yield caution("caution.straight", sagitta=tape.show_small(staked.sagitta), mark=layout.job.mark_shown)
     small = next(
         (
             level
             for level in range(2, layout.levels + 1)
-            if staked.part(2 ** (level - 1)).sagitta < FEW_MARKS * tape.mark
+            if staked.part(2 ** (level - 1)).sagitta < FEW_MARKS * own.mark
         ),
         None,
     )
@@ -144,11 +153,11 @@ def _marks(layout: Layout) -> Iterator[Caution]:
             level=small,
             sagitta=tape.show_small(staked.part(2 ** (small - 1)).sagitta),
             few=FEW_MARKS,
-            mark=tape.show_mark(),
+            mark=layout.job.mark_shown,
         )
     tolerance = layout.job.tolerance
-    if tolerance is not None and tolerance < tape.mark:
-        yield caution("caution.tolerance_under_mark", tolerance=tape.show_small(tolerance), mark=tape.show_mark())
+    if tolerance is not None and tolerance < own.mark:
+        yield caution("caution.tolerance_under_mark", tolerance=tape.show_small(tolerance), mark=layout.job.mark_shown)
     if not layout.method.halves:
         return
     if layout.levels == 1 and "P" not in layout.marks:

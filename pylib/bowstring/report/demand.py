@@ -15,7 +15,7 @@ HOPELESS = 3.0
 
 def limits_told(layout: Layout, rows: Sequence[Row], row: Row, decided: str | None) -> str:
     """Return the sentences of a method's worst stake, of its least fair one, and of what the choice hung on."""
-    tape, demand = layout.job.tape, demand_of(layout.job)
+    tape, demand = layout.job.shown, demand_of(layout.job)
     tolerance, fair = demand.tolerance, demand.fair
     if tolerance is None:
         key = "advice.miss"

@@ -42,15 +42,15 @@ def report_given(layout: Layout) -> list[GivenRow]:
 
 
 def _show(field: str, value: float, layout: Layout) -> str:
-    return both_angles(value) if field in ANGLES else layout.job.tape.both(value)
+    return both_angles(value) if field in ANGLES else layout.job.shown.both(value)
 
 
 def doubts_of_givens(layout: Layout) -> Iterator[Caution]:
     """Yield what is doubtful about the givens: those that disagree or differ, a second arc, a road's angle."""
-    tape, settled = layout.job.tape, layout.settled
+    tape, settled = layout.job.shown, layout.settled
     if len(layout.job.givens) > 2:
         for given in layout.job.givens:
-            if given.over_a_mark(settled.arc, tape.mark):
+            if given.over_a_mark(settled.arc, layout.job.tape.mark):
                 yield _difference(given, layout)
     if settled.other:
         yield caution(
@@ -90,11 +90,11 @@ def _difference(given: Given, layout: Layout) -> Caution:
 
 def sharpness(layout: Layout) -> Iterator[Caution]:
     """Yield the givens of which one tape mark moves the radius too far, and what would be better measured."""
-    tape = layout.job.tape
-    for given, change in nudged(layout.settled, tape.mark):
+    tape = layout.job.shown
+    for given, change in nudged(layout.settled, layout.job.tape.mark):
         if change <= SENSITIVE:
             continue
-        better = better_measurement(layout.settled, given, tape.mark)
+        better = better_measurement(layout.settled, given, layout.job.tape.mark)
         advice = say("caution.no_better")
         if better:
             value = layout.settled.arc.measures()[better[0]]
@@ -108,7 +108,7 @@ def sharpness(layout: Layout) -> Iterator[Caution]:
         yield caution(
             "caution.sensitive" if change < 1 else "caution.sensitive_all",
             field=say(f"measure.{given.field}"),
-            mark=tape.show_mark(),
+            mark=layout.job.mark_shown,
             change=percent(change),
             better=advice,
         )
@@ -119,7 +119,7 @@ def sharpness(layout: Layout) -> Iterator[Caution]:
             yield caution(
                 key,
                 field=say(f"measure.{name}"),
-                mark=tape.show_mark(),
+                mark=layout.job.mark_shown,
                 change=percent(change),
                 better=say(f"caution.better_{name}"),
             )

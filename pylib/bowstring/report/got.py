@@ -55,7 +55,7 @@ def first_capital(text: str) -> str:
 
 
 def _row(layout: Layout, judged: Judged) -> GotRow:
-    tape = layout.job.tape
+    tape = layout.job.shown
     slip = slip_of(layout, judged)
     changed = list(_changed(layout, judged))
     later: list[LaterNumber] = [row for rows in changed for row in rows][:MOST_LATER]
@@ -121,7 +121,7 @@ def _must(tape: Tape, judged: Judged) -> Iterator[str]:
 
 
 def _text(layout: Layout, judged: Judged, onward: str) -> str:
-    tape, job = layout.job.tape, layout.job
+    tape, job = layout.job.shown, layout.job
     values: dict[str, object] = {
         "stake": judged.stake or first_capital(place_name(judged.name)),
         "off": _stands(tape, judged),
@@ -165,7 +165,7 @@ def _changed(layout: Layout, judged: Judged) -> Iterator[list[LaterNumber]]:
         return
     old = {step.sets[-1]: step for step in before.recipe.steps if step.sets}
     steps = layout.recipe.steps
-    show = layout.job.tape.show
+    show = layout.job.shown.show
     for step in steps[steps.index(judged.step) + 1 :]:
         if not step.sets or step.stands:
             continue

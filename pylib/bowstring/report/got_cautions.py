@@ -37,7 +37,7 @@ def _far(layout: Layout, judged: Judged) -> bool:
 
 def _stands(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
     """Where it stands, and what hangs on it."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     if judged.stake is None:
         mark = first_capital(place_name(judged.name))
         yield caution("caution.got_helper", mark=mark, off=tape.show_near(judged.off))
@@ -53,7 +53,7 @@ def _stands(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
 
 def _doubts(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
     """Readings that disagree, and what looks like a slip."""
-    tape, told = layout.job.tape, place_name(judged.name)
+    tape, told = layout.job.shown, place_name(judged.name)
     if judged.doubt:
         yield caution("caution.got_apart", mark=told, apart=tape.show_near(judged.standing.apart))
     slip = None if far else slip_of(layout, judged)
@@ -65,7 +65,7 @@ def _doubts(layout: Layout, judged: Judged, far: bool) -> Iterator[Caution]:
 
 def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
     """What it is off by against what may be: the tolerance and the fair curve, or what is usual."""
-    job, tape, stake = layout.job, layout.job.tape, judged.stake
+    job, tape, stake = layout.job, layout.job.shown, judged.stake
     if judged.within is False and (stake is None or job.tolerance is None):
         off = say("got.off_place", off=tape.show_near(judged.off)) if stake is None else _off(layout, judged)
         key = "caution.got_astray_sure" if job.got[judged.name].sure else "caution.got_astray"
@@ -82,7 +82,7 @@ def _limits(layout: Layout, judged: Judged) -> Iterator[Caution]:
 
 
 def _off(layout: Layout, judged: Judged) -> str:
-    return off_the_arc(layout.job.tape, judged.across or 0.0)
+    return off_the_arc(layout.job.shown, judged.across or 0.0)
 
 
 def _aside(layout: Layout, judged: Judged) -> Iterator[Caution]:
@@ -90,10 +90,10 @@ def _aside(layout: Layout, judged: Judged) -> Iterator[Caution]:
 
     By the two half chords a, b over a string c: (a² - b²)/(2c).
     """
-    at, names, tape = layout.recipe.at, judged.step.names, layout.job.tape
+    at, names, tape = layout.recipe.at, judged.step.names, layout.job.shown
     start, end, here = at[names["start"]], at[names["end"]], at[names["stake"]]
     first, second = distance(start, here), distance(here, end)
     aside = (first - second) * (first + second) / (2 * distance(start, end))
-    if abs(aside) > tape.mark:
+    if abs(aside) > layout.job.tape.mark:
         nearer = names["end"] if aside > 0 else names["start"]
         yield caution("caution.got_aside", stake=judged.stake, aside=tape.show_near(aside), end=nearer)

@@ -36,7 +36,7 @@ def report_levels(layout: Layout) -> list[LevelRow]:
 
 
 def _row(layout: Layout, level: int) -> LevelRow:
-    tape, staked = layout.job.tape, layout.staked
+    tape, staked = layout.job.shown, layout.staked
     arc, smaller = staked.part(2 ** (level - 1)), staked.part(2**level)
     rule = quarter_sagitta(staked, level)
     return {
@@ -55,13 +55,13 @@ def _row(layout: Layout, level: int) -> LevelRow:
         "mostly_rounding": arc.sagitta < FEW_MARKS * tape.mark,
         "how": _how(layout, level, arc, smaller),
         "by_hand": by_hand(layout, level),
-        "squaring": _squaring(tape, arc, level_squaring(layout, level), level < layout.levels),
+        "squaring": _squaring(layout, arc, level_squaring(layout, level), level < layout.levels),
     }
 
 
 def _how(layout: Layout, level: int, arc: Arc, smaller: Arc) -> str | None:
     """One sentence for all strings of a level, or ``None`` where what was got makes their numbers differ."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     steps = [step for step in layout.recipe.steps if step.level == level]
     lengths = {tape.show(measure.length) for step in steps for measure in step.measures}
     half, sagitta = tape.show(arc.chord / 2), tape.show(arc.sagitta)
@@ -88,9 +88,9 @@ def level_squaring(layout: Layout, level: int) -> Squaring:
     return squaring_of(arc, tape.mark, UNIT_LEG[tape.unit], SQUARE_BLADE if tape.feet else METRIC_BLADE, fits)
 
 
-def _squaring(tape: Tape, arc: Arc, ways: Squaring, another_level: bool) -> SquaringPart:
-    triangle = ways.triangle
-    way = "slide" if arc.sagitta >= TALL[tape.unit] else "square"
+def _squaring(layout: Layout, arc: Arc, ways: Squaring, another_level: bool) -> SquaringPart:
+    triangle, tape = ways.triangle, layout.job.shown
+    way = "slide" if arc.sagitta >= TALL[layout.job.tape.unit] else "square"
     return {
         "way": way,
         "half": ways.half,

@@ -11,7 +11,7 @@ def report_ties(job: Job) -> dict[str, list[TieRow]]:
     """Return the answer's ``ties``: the distances from landmarks to each end, as they were given: an end is set by
     them, so nothing is rounded off."""
     return {
-        end: [{"to": tie.to, "distance": tie.distance, "shown": job.tape.show_whole(tie.distance)} for tie in ties]
+        end: [{"to": tie.to, "distance": tie.distance, "shown": job.shown.show_whole(tie.distance)} for tie in ties]
         for end, ties in job.ties.items()
     }
 
@@ -26,11 +26,11 @@ def report_offset(job: Job) -> OffsetPart | None:
     if not job.outward:
         return None
     toward = "outside" if job.outward > 0 else "centre"
-    shown = job.tape.both(abs(job.outward))
+    shown = job.shown.both(abs(job.outward))
     text = say(f"offset.{toward}", shown=shown, driven=say(f"driven.{job.driven}"))
     return {
         "distance": abs(job.outward),
         "toward": toward,
-        "shown": job.tape.show(abs(job.outward)),
+        "shown": job.shown.show(abs(job.outward)),
         "text": text,
     }

@@ -16,7 +16,7 @@ def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | Non
 
     ``advised``: finds the row of the advised method, which takes the comparison of all; asked where it is needed.
     """
-    tape, tolerance = layout.job.tape, layout.job.tolerance
+    tape, tolerance = layout.job.shown, layout.job.tolerance
     method = name_of(layout, own)
     if own.blocks:
         yield caution("caution.method_blocked", method=method, why=why_not(layout, own))
@@ -44,7 +44,7 @@ def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | Non
 def _hopeless(layout: Layout, own: Row, method: str, advised: Callable[[], Row | None]) -> Iterator[Caution]:
     """A method whose worst stake may be many tolerances off: no care makes up for it. Who chose it is stopped, and told
     which other to take; where it is itself the advised one, or none is, nothing else would do better."""
-    tape, tolerance = layout.job.tape, layout.job.tolerance
+    tape, tolerance = layout.job.shown, layout.job.tolerance
     if tolerance is None or not own.possible or own.accuracy is None or own.accuracy.miss_95 <= HOPELESS * tolerance:
         return  # by the scatter alone: what was got, or a rule's own miss, is told by itself
     values = {"method": method, "miss": tape.show_cost(own.accuracy.miss_95), "tolerance": tape.show_small(tolerance)}

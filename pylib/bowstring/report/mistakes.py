@@ -35,12 +35,13 @@ def report_mistakes(layout: Layout, checks: Sequence[Check] | None = None) -> li
     ``checks``: those that the sheet has, all of the layout's where that isn't said.
     """
     listed, checks = _listed(layout), layout.checks if checks is None else checks
-    return [_row(layout, mistake, values, listed, checks) for mistake, values in _made(layout) if mistake is not None]
+    made = _made(layout, layout.job.shown)  # whoever reads the job blunders by the tape in his own hand
+    return [_row(layout, mistake, values, listed, checks) for mistake, values in made if mistake is not None]
 
 
 def known_slips(layout: Layout) -> list[tuple[Mistake, str]]:
     """Return each blunder that may have been made here, with its sentence; a forgotten foot at every single pull."""
-    made = [(mistake, values) for mistake, values in _made(layout) if mistake is not None]
+    made = [(mistake, values) for mistake, values in _made(layout, layout.job.tape) if mistake is not None]
     crew = Crew(layout.recipe, layout.stakes, layout.staked, layout.drawn, layout.job.tape)
     burn = _burned(layout.job.tape, crew.burn)
     once = [(mistake, burn) for mistake in crew.burned_feet()]
@@ -50,9 +51,9 @@ def known_slips(layout: Layout) -> list[tuple[Mistake, str]]:
     ]
 
 
-def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
-    """Every blunder with the values of its sentence that only a layout knows."""
-    job, tape = layout.job, layout.job.tape
+def _made(layout: Layout, tape: Tape) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
+    """Every blunder that such a tape leaves room for, with the values of its sentence that only a layout knows."""
+    job, show = layout.job, layout.job.shown.show
     crew = Crew(layout.recipe, layout.stakes, layout.staked, layout.drawn, tape)
     # Exact halving from exact ends: all strings of a level are one another's images.
     alike = layout.method.levels_alike and not job.got
@@ -63,7 +64,7 @@ def _made(layout: Layout) -> Iterator[tuple[Mistake | None, Mapping[str, str]]]:
     triangles = _triangles(layout)
     if triangles:
         told = triangles[min(triangles, key=lambda mark: (not triangles[mark].usual, -triangles[mark].long_side))]
-        sides = {"along": tape.show(told.along), "out": tape.show(told.out), "long_side": tape.show(told.long_side)}
+        sides = {"along": show(told.along), "out": show(told.out), "long_side": show(told.long_side)}
         yield crew.wrong_leg(triangles), sides
     if job.start in ("ends", "neither"):  # elsewhere nobody lays the chord off: both ends come from the straights
         yield crew.arc_for_chord(), {"start": "A0" if job.outward else "A"}
@@ -103,7 +104,7 @@ def _listed(layout: Layout) -> list[Stake]:
 def _row(
     layout: Layout, mistake: Mistake, values: Mapping[str, str], listed: list[Stake], checks: Sequence[Check]
 ) -> MistakeRow:
-    tape = layout.job.tape
+    tape = layout.job.shown
     moved = {stake.name: distance(mistake.at[stake.name], layout.recipe.at[stake.name]) for stake in layout.stakes}
     far = max(moved.values())
     moved_at = next(name for name, length in moved.items() if length >= far * (1 - SAME))
@@ -139,7 +140,7 @@ def _shown(tape: Tape, length: float) -> str:
 
 
 def _text(layout: Layout, mistake: Mistake, values: Mapping[str, str]) -> str:
-    tape = layout.job.tape
+    tape = layout.job.shown
     right, wrong = tape.show(mistake.right), tape.show(mistake.wrong)
     key = mistake.kind
     decimal = decimal_tape(tape)
@@ -170,7 +171,7 @@ def _what_is_seen(
     layout: Layout, mistake: Mistake, seen: list[Reading], worst: tuple[float, str], moved: tuple[float, str]
 ) -> str:
     """The best check that sees it; otherwise, plainly, that none does, and what does."""
-    tape, tolerance = layout.job.tape, layout.job.tolerance
+    tape, tolerance = layout.job.shown, layout.job.tolerance
     string = [*_string(layout, mistake), *([] if seen else _slid(layout, mistake))]
     if seen:
         return " ".join([_sees(tape, seen[0]), *string])
@@ -192,7 +193,7 @@ def _what_is_seen(
 
 def _string(layout: Layout, mistake: Mistake) -> list[str]:
     """What proving A and B says where the ends stand elsewhere: the steps ask for that, no check does."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     start, end, part = _proving(layout)
     reads, should = (
         distance(mistake.at[start], mistake.at["B"]) * part,
@@ -223,7 +224,7 @@ def _slid(layout: Layout, mistake: Mistake) -> list[str]:
     """What the half chords read at the one stake whose pull is wrong, while its tip is slid: a reading, no check."""
     if mistake.kind != "burned_foot":  # elsewhere the half chords are taped with the same mistake, or at every stake
         return []
-    tape, true = layout.job.tape, layout.recipe.at
+    tape, true = layout.job.shown, layout.recipe.at
     for step in layout.recipe.steps:
         slid = next((move.squares for move in step.moves if move.squares and move.squares.slide), None)
         if slid and slid.mark == mistake.mark:

@@ -18,7 +18,7 @@ def report_top() -> list[str]:
 
 def report_notes(layout: Layout, *, by_rounds: bool = False) -> list[str]:
     """Return the notes of a layout; ``by_rounds``: nothing but the rounds asked for chose its method."""
-    job, tape = layout.job, layout.job.tape
+    job, tape = layout.job, layout.job.shown
     notes = []
     if len(layout.settled.pair) == 2:
         first, second = layout.settled.pair
@@ -54,7 +54,7 @@ def report_notes(layout: Layout, *, by_rounds: bool = False) -> list[str]:
 
 def _strings(layout: Layout) -> Iterator[str]:
     """What the strings of ordinates and tangent offsets were chosen for, and where they leave a wide gap."""
-    setting, tape, at = layout.setting, layout.job.tape, layout.marks
+    setting, tape, at = layout.setting, layout.job.shown, layout.marks
     if layout.parallel and setting.halve_first:
         yield say("note.halve_first_wins")
     if setting.rounds and layout.method.stand.rounds(setting):

@@ -48,17 +48,17 @@ def _staked(work: Work) -> ArcMeasures:
 def _arc_shown(work: Work) -> ArcTexts:
     from bowstring.report.numbers import shown_measures
 
-    return shown_measures(work.job.tape, work.layout.drawn)
+    return shown_measures(work.job.shown, work.layout.drawn)
 
 
 def _staked_shown(work: Work) -> ArcTexts:
     from bowstring.report.numbers import shown_measures
 
-    return shown_measures(work.job.tape, work.layout.staked)
+    return shown_measures(work.job.shown, work.layout.staked)
 
 
 def _tolerance_shown(work: Work) -> str | None:
-    return None if work.job.tolerance is None else work.job.tape.show_limit(work.job.tolerance)
+    return None if work.job.tolerance is None else work.job.shown.show_limit(work.job.tolerance)
 
 
 def _ties(work: Work) -> dict[str, list[TieRow]]:
@@ -124,7 +124,7 @@ def _rounding(work: Work) -> RoundingPart:
 def _stakes(work: Work) -> list[StakeRow]:
     from bowstring.report.stakes import report_stakes
 
-    return report_stakes(work.layout, work.own)
+    return report_stakes(work.layout, work.told)
 
 
 def _marks(work: Work) -> list[PlaceRow]:
@@ -185,7 +185,7 @@ def _stick(work: Work) -> StickPart:
 def _accuracy(work: Work) -> AccuracyPart:
     from bowstring.report.accuracy import report_accuracy
 
-    return report_accuracy(work.layout, work.own)
+    return report_accuracy(work.layout, work.told)
 
 
 def _methods(work: Work) -> list[MethodRow]:

@@ -23,11 +23,11 @@ def note(work: Work) -> str:
 
 
 def unit(work: Work) -> str:
-    return work.job.tape.unit
+    return work.job.shown.unit
 
 
 def mark(work: Work) -> str:
-    return work.job.tape.show_mark()
+    return work.job.shown.show_mark()
 
 
 def side(work: Work) -> str | None:

@@ -17,7 +17,7 @@ def proof_values(layout: Layout, step: Step, lengths: Sequence[str]) -> dict[str
     other step."""
     if not step.kind.startswith("prove_"):
         return _untaped(layout, step)
-    at, tape = layout.recipe.at, layout.job.tape
+    at, tape = layout.recipe.at, layout.job.shown
     whole = distance(at[step.names["start"]], at[step.names["end"]])
     values: dict[str, object] = {"whole": tape.show(whole), "rest": lengths[-1]}
     if "beside" in step.names:
@@ -32,4 +32,4 @@ def _untaped(layout: Layout, step: Step) -> dict[str, object]:
         return {}
     squares = squares_here(layout.job, layout.setting, layout.recipe)
     found = [squares[mark] for mark in step.sets if mark in squares]
-    return {"square": square_words(layout.job.tape, found[0])} if found else {}
+    return {"square": square_words(layout.job.shown, found[0])} if found else {}

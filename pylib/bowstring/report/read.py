@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
-from bowstring.analysis.limits import Judged, judged
+from math import isclose
+from typing import NamedTuple
+
+from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
+from bowstring.job.job import Job
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
-from bowstring.report.checks import limit_shown
-from bowstring.report.forms.read import ReadPart, ReadRow
+from bowstring.report.checks import judged_checks, limit_shown
+from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
 from bowstring.units.as_shown import as_shown
-from bowstring.units.lengths import read_length
+from bowstring.units.lengths import read_length, said_unit
+from bowstring.units.spelled import spelled
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -25,19 +30,20 @@ OUT = ("again", "out", "differ")
 def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> ReadPart:
     """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read."""
     assert own.accuracy is not None
-    found = judged(layout.checks, own.accuracy.spread, layout.job.tolerance, layout.job.tape.mark)
-    checks = {one.check.key: one for one in found if one.shows}
+    checks = {one.check.key: one for one in judged_checks(layout, own.accuracy.spread) if one.shows}
     typed: dict[str, list[object]] = {}
     for row in kept.read:
         if str(row.value).strip():
             typed.setdefault(row.check, []).append(row.value)
-    tape = layout.job.tape
-    rows = [_row(tape, checks[key], values) for key, values in typed.items() if key in checks]
+    rows = [_row(layout.job, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
     differ = any(row["verdict"] == "differ" for row in outs)
     twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
-    suspects = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else []
+    told: list[SuspectRow] = []
+    suspects, every = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else (told, True)
+    if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
+        rows = [_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
         "by": kept.by,
         "date": kept.date,
@@ -47,57 +53,104 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
-        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects)),
+        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every),
         "lost": [key for key in typed if key not in checks],
     }
 
 
-def _text(outs: list[ReadRow], twice: bool, suspects: int) -> str:
+def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
     if not outs:
         return ""
     if not twice:
         return say("read.again")
     if not suspects:
         return say("read.no_single")
+    if suspects == 1 and not every:
+        return say("read.found_nearly")
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
 
 
-def _row(tape: Tape, one: Judged, values: list[object]) -> ReadRow:
-    limit = max(tape.down(one.expected), tape.mark)
-    lengths: list[float] = []
-    must = tape.show(one.check.distance)
-    meant = [as_shown(value, must, tape.unit) if isinstance(value, str) else value for value in values]
+class Reading(NamedTuple):
+    """One reading of a check: where it stands among what was typed, its length and how far over, metres."""
+
+    place: int
+    length: float
+    over: float
+    is_in: bool
+
+
+def _readings(own: Tape, distance: float, meant: list[object], limit: float) -> tuple[list[Reading], str | None]:
+    """Return those that can be read, which are judged whatever else was typed, and what is wrong with the last."""
+    found: list[Reading] = []
     wrong: str | None = None
-    for value in meant:
+    for place, value in enumerate(meant):
         try:
-            lengths.append(read_length(value, tape.unit, "read", zero=True).metres)
-            wrong = None
+            length = read_length(value, own.unit, "read", zero=True).metres
         except BadJob as why:
             wrong = f"{why.wrong} {why.remedy}"
-    # What must be read is held against what is printed: that is what the crew sees, and takes one from the other.
-    overs = [length - tape.round(one.check.distance) for length in lengths]
-    verdict = "unread" if wrong is not None or not overs else _verdict(overs, limit)
-    counts = None if verdict == "unread" else _counting(overs, limit, verdict)
-    over = None if counts is None else overs[counts]
-    left_out = [length for length, one_over in zip(lengths, overs, strict=True) if not _is_in(one_over, limit)]
-    return {
+            continue
+        wrong = None
+        # What was read is held against what is printed: that is what the crew sees, and takes one from the other. By
+        # the unit of a reading everybody knows which print that was, in whichever unit he looks at it.
+        printed = _print_of(value, own)
+        off = length - printed.round(distance)
+        found.append(Reading(place, length, off, _is_in(off, max(limit, printed.mark))))
+    return found, wrong
+
+
+def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+    own, tape = job.tape, job.shown
+    limit = max(own.down(one.limit), own.mark)
+    must = own.show(one.check.distance)
+    meant = [as_shown(value, must, own.unit) if isinstance(value, str) else value for value in values]
+    found, wrong = _readings(own, one.check.distance, meant, limit)
+    lengths, inside = [read.length for read in found], [read.is_in for read in found]
+    verdict = _verdict(inside) if found else "unread"
+    counts = _counting(inside, verdict) if found and verdict != "unread" else None
+    counted = None if counts is None else found[counts]
+    typed = [_as_typed(value, must, job) for value in values]
+    row: ReadRow = {
         "check": one.check.key,
-        "typed": [str(value).strip() for value in values],
-        "value": None if counts is None else lengths[counts],
-        "value_shown": None if counts is None else tape.show_whole(lengths[counts]),
-        "over": over,
-        "over_shown": None if over is None else _size(tape, over),
-        "counts": counts,
+        "typed": typed,
+        "value": None,
+        "value_shown": None,
+        "over": None,
+        "over_shown": None,
+        "counts": None,
         "limit": limit,
-        "limit_shown": limit_shown(tape, one.expected),
+        "limit_shown": limit_shown(job, one.limit),
         "verdict": verdict,
-        "text": _told(tape, one, verdict, over, str(values[-1]).strip(), lengths, str(meant[-1]).strip(), left_out),
+        "text": say("read.unread"),
         "wrong": wrong,
     }
+    if counted is None:
+        return row
+    place, length, over, _ = counted
+    slip = _slip(tape, one, length) if hint else []
+    left_out = [read.length for read in found if not read.is_in]
+    row["value"], row["value_shown"], row["counts"] = length, tape.show_whole(length), place
+    row["over"], row["over_shown"] = over, _size(tape, over)
+    row["text"] = _told(
+        job, one, verdict, over, typed[place], lengths, counts or 0, str(meant[place]).strip(), left_out, slip
+    )
+    return row
+
+
+def _print_of(value: object, own: Tape) -> Tape:
+    """The tape whose print a reading was held against: by its own unit where it says one."""
+    return own.seen_in(said_unit(value) if isinstance(value, str) else None)
+
+
+def _as_typed(value: object, must: str, job: Job) -> str:
+    """A reading as it was typed; a bare one is in the job's unit, which is said where another unit is shown."""
+    text = str(value).strip()
+    return text if job.shown == job.tape else spelled(text, must, job.tape.unit)
 
 
 def _size(tape: Tape, over: float) -> str:
     """How far out, finer than the mark where it was read so."""
+    if tape.round(over) != 0 and not isclose(tape.round(over), over, rel_tol=1e-9):
+        return tape.show_limit(abs(over))
     return tape.show_whole(abs(over)) if abs(over) > tape.mark / 1000 else tape.show(0.0)
 
 
@@ -105,21 +158,22 @@ def _is_in(over: float, limit: float) -> bool:
     return abs(over) <= limit * (1 + 1e-9)
 
 
-def _verdict(overs: list[float], limit: float) -> str:
-    inside = sum(_is_in(over, limit) for over in overs)
-    outside = len(overs) - inside
+def _verdict(readings: list[bool]) -> str:
+    """``readings``: of each whether it is in."""
+    inside = sum(readings)
+    outside = len(readings) - inside
     if inside == outside:
         return "differ"
     if inside > outside:
         return "in"
-    return "again" if len(overs) == 1 else "out"
+    return "again" if len(readings) == 1 else "out"
 
 
-def _counting(overs: list[float], limit: float, verdict: str) -> int:
+def _counting(readings: list[bool], verdict: str) -> int:
     """The number of the reading that counts: the last one on the side that the verdict took."""
     return max(
-        (number for number, over in enumerate(overs) if _is_in(over, limit) is (verdict == "in")),
-        default=len(overs) - 1,
+        (number for number, is_in in enumerate(readings) if is_in is (verdict == "in")),
+        default=len(readings) - 1,
     )
 
 
@@ -131,14 +185,13 @@ def _slip(tape: Tape, one: Judged, length: float) -> list[str]:
 
 
 def _told(
-    tape: Tape, one: Judged, verdict: str, over: float | None, typed: str, lengths: list[float], meant: str,
-    left_out: list[float],
+    job: Job, one: Judged, verdict: str, over: float, typed: str, lengths: list[float], counts: int,
+    meant: str, left_out: list[float], slip: list[str],
 ) -> str:  # fmt: skip
-    if verdict == "unread" or over is None:
-        return say("read.unread")
+    tape = job.shown
     if verdict == "differ":
         return _disagree(tape, lengths)
-    limit = limit_shown(tape, one.expected)
+    limit = limit_shown(job, one.limit)
     if abs(over) <= tape.mark / 1000:
         size = say("read.right_on")
     else:
@@ -149,13 +202,20 @@ def _told(
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
     if verdict != "in":
-        told += _slip(tape, one, lengths[-1])
+        told += slip
     # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
-    shown = tape.show_whole(lengths[-1])
+    shown = tape.show_whole(lengths[counts])
     bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
-    if meant != typed or bare:
+    if meant != typed or bare or _in_another(meant, job):
         told.append(say("read.read_as", typed=typed, shown=shown))
     return " ".join(told)
+
+
+def _in_another(typed: str, job: Job) -> bool:
+    """Whether a reading stands there in another unit than the one that the job is shown in."""
+    metric = ("m", "mm")
+    said, shown = said_unit(typed) or job.tape.unit, job.shown.unit
+    return said != shown and not (said in metric and shown in metric)
 
 
 def _disagree(tape: Tape, lengths: list[float]) -> str:

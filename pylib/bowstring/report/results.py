@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from bowstring.analysis.replay import Misses, TooSmall, misses, replay
 from bowstring.analysis.rule import SEMICIRCLE, Alternate, alternate_reading, good_up_to
+from bowstring.errors import bad
 from bowstring.layout.layout import Layout
 from bowstring.report.forms.arc import FitOption, FitPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickMark, StickPart
+from bowstring.units.angles import to_second
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
 def report_rule(layout: Layout) -> RulePart:
     """Return the answer's ``rule``: what the quarter rule would cost, stake by stake, and what shows it."""
-    tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
+    tape, tolerance, rule = layout.job.shown, layout.job.tolerance, layout.rule
     holds = None if tolerance is None else abs(rule.worst) <= tolerance
     alternate = alternate_reading(layout.staked, layout.halved, layout.rule_at)
     good = None if tolerance is None else good_up_to(layout.staked.chord, layout.levels, tolerance)
@@ -51,7 +54,7 @@ def _alternate_line(alternate: Alternate, tape: Tape) -> str:
 
 def _good_line(layout: Layout, ratio: float, tolerance: float) -> str:
     """How flat an arc on this chord has to be so that the rule is good enough."""
-    tape, staked = layout.job.tape, layout.staked
+    tape, staked = layout.job.shown, layout.staked
     return say(
         "rule.good_always" if ratio >= SEMICIRCLE else "rule.good_up_to",
         ratio=f"{ratio:.3f}",
@@ -63,7 +66,7 @@ def _good_line(layout: Layout, ratio: float, tolerance: float) -> str:
 
 
 def _rule_text(layout: Layout, holds: bool | None) -> str:
-    tape, tolerance, rule = layout.job.tape, layout.job.tolerance, layout.rule
+    tape, tolerance, rule = layout.job.shown, layout.job.tolerance, layout.rule
     if layout.levels == 1 or rule.worst == 0:
         return say("rule.one_level")
     worst, allowed = tape.show_small(abs(rule.worst)), "" if tolerance is None else tape.show_small(tolerance)
@@ -80,7 +83,7 @@ def _rule_text(layout: Layout, holds: bool | None) -> str:
 
 def report_rounding(layout: Layout) -> RoundingPart:
     """Return the answer's ``rounding``: where the stakes stand when the shown numbers are held exactly."""
-    tape, tolerance, rounding = layout.job.tape, layout.job.tolerance, layout.rounding
+    tape, tolerance, rounding = layout.job.shown, layout.job.tolerance, rounded(layout)
     finer = tape.finer()
     eats = tolerance is not None and abs(rounding.worst) > tolerance / 2
     key = "rounding.eats" if eats and finer else "rounding.eats_all" if eats else "rounding.fine"
@@ -101,9 +104,24 @@ def report_rounding(layout: Layout) -> RoundingPart:
     }
 
 
+def rounded(layout: Layout) -> Misses:
+    """Return how far off the stakes come to stand by the numbers that are shown to whoever reads the job.
+
+    Raises ``BadJob`` where his tape is too coarse for it.
+    """
+    tape = layout.job.shown
+    if tape == layout.job.tape:
+        return layout.rounding
+    try:
+        at = replay(layout.recipe, tape.round, to_second)
+    except TooSmall:  # by a tape that is so much coarser nothing can be set
+        raise bad("method", "method.too_small") from None
+    return misses(layout.staked, layout.recipe.to_set(layout.stakes), at)
+
+
 def report_gap(layout: Layout) -> GapPart:
     """Return what is left between neighbouring stakes: the straight gap, and the arc's rise over it."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     gap = layout.widest_gap
     equal = layout.method.halves and not layout.job.got
     rise = layout.staked.part(2**layout.levels).sagitta if equal else layout.staked.rise_over(gap)
@@ -135,12 +153,12 @@ def _offset_marks(layout: Layout) -> list[tuple[float, str, str]]:
     for step in layout.recipe.steps:
         if step.stake and layout.method.stick:
             length = step.measures[-1].length
-            alike.setdefault(layout.job.tape.show(length), (length, []))[1].append(step.stake)
+            alike.setdefault(layout.job.shown.show(length), (length, []))[1].append(step.stake)
     return [(length, ", ".join(stakes), shown) for shown, (length, stakes) in alike.items()]
 
 
 def _halving_marks(layout: Layout) -> list[tuple[float, str, str]]:
-    tape = layout.job.tape
+    tape = layout.job.shown
     marks: list[tuple[float, str, str]] = []
     for level in range(layout.levels, 0, -1):
         readings: dict[str, tuple[float, list[str]]] = {}
@@ -162,7 +180,7 @@ def _names(stakes: list[str]) -> str:
 
 def report_fit(layout: Layout) -> FitPart | None:
     """Return the answer's ``fit``: what the found chord makes of the drawn arc, for each thing that could be held."""
-    ground, tape = layout.ground, layout.job.tape
+    ground, tape = layout.ground, layout.job.shown
     if ground is None:
         return None
     options: list[FitOption] = []

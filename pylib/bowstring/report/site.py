@@ -8,7 +8,7 @@ from bowstring.report.forms.site import SitePart
 
 def report_site(layout: Layout) -> SitePart:
     """Return the answer's ``site``: tape, hands, obstacles and known marks, in metres in the frame of the chord."""
-    site, tape = layout.job.site, layout.job.tape
+    site, tape = layout.job.site, layout.job.shown
     return {
         "tape": {"length": site.tape_length, "shown": tape.show(site.tape_length), "class": site.tape_class},
         "hands": site.hands,

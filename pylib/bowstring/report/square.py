@@ -19,7 +19,7 @@ def report_square(layout: Layout) -> list[str]:
 
     Empty for methods without such offsets.
     """
-    tape = layout.job.tape
+    tape = layout.job.shown
     squares = squares_here(layout.job, layout.setting, layout.recipe)
     found = {
         one.mark: (abs(one.length), one.foot)
@@ -36,15 +36,15 @@ def report_square(layout: Layout) -> list[str]:
         say("square.each_cost", stake=stake, offset=tape.show(longest), mark=tape.show_mark(),
             aside=tape.show_cost(here[stake].turn(tape.mark) * longest / 2))
     )  # fmt: skip
-    kit = kit_of(tape)
+    kit = kit_of(layout.job.tape)
     lines.append(say("square.each_short", blade=blade_words(tape), enough=tape.show(kit.enough)))
     return lines
 
 
 def _common(layout: Layout, squares: Mapping[str, Square]) -> Iterator[str]:
     """The triangle for all, and each mark at which it has no room."""
-    tape = layout.job.tape
-    common = common_square(layout.recipe, kit_of(tape, layout.job.site.tape_length))
+    tape = layout.job.shown
+    common = common_square(layout.recipe, kit_of(layout.job.tape, layout.job.site.tape_length))
     if common and any(square.shape for square in squares.values()):
         yield say("square.each", along=tape.show(common.along), out=tape.show(common.out),
                   long_side=tape.show(common.long_side), shape=common.whole)  # fmt: skip

@@ -24,7 +24,7 @@ SQUARE = 1e-9
 def report_on_line(layout: Layout) -> OnLinePart:
     """Return the answer's ``on_line``."""
     job = layout.job
-    tape, half = job.tape, job.diameter / 2 if job.diameter else None
+    tape, half = job.shown, job.diameter / 2 if job.diameter else None
     return {
         "point": say(f"on_line.{_point(job)}"),
         "lines": _lines(job, half),
@@ -42,7 +42,7 @@ def _point(job: Job) -> str:
 
 
 def _lines(job: Job, half: float | None) -> list[str]:
-    tape = job.tape
+    tape = job.shown
     if job.driven == "board":
         return [say(f"on_line.{_point(job)}_first"), say("on_line.board_then")]
     if job.driven != "pin":
@@ -61,7 +61,7 @@ def _drawn_to(job: Job) -> str | None:
     told = say(f"on_line.drawn_to_{job.drawn_to}")
     if job.drawn_to != "centre" or not job.width:
         return told
-    width, half = (job.tape.show_whole(size) for size in (job.width, job.width / 2))
+    width, half = (job.shown.show_whole(size) for size in (job.width, job.width / 2))
     return " ".join([told, say("on_line.width", width=width, half=half)])
 
 
@@ -69,7 +69,7 @@ def _come_back(job: Job) -> str | None:
     if not job.outward or job.driven == "board":
         return None
     each = say(f"on_line.each_{job.driven}")
-    return say("on_line.come_back", offset=job.tape.show_whole(abs(job.outward)), each=each)
+    return say("on_line.come_back", offset=job.shown.show_whole(abs(job.outward)), each=each)
 
 
 def _in_the_way(layout: Layout, end: Point, stake: Point) -> str | None:
@@ -83,8 +83,8 @@ def _in_the_way(layout: Layout, end: Point, stake: Point) -> str | None:
 def _overrun(layout: Layout) -> OverrunPart | None:
     """The stake past each end: back along the tangent, which leaves the string at half the central angle; ``None``
     where neither end has room for one."""
-    arc, tape = layout.staked, layout.job.tape
-    length = OVERRUN[tape.feet]
+    arc, tape = layout.staked, layout.job.shown
+    length = OVERRUN[layout.job.tape.feet]
     along, off = length * arc.cosine, length * arc.sine
     which = "square" if isclose(along, 0, abs_tol=SQUARE) else "past" if along > 0 else "before"
     if any(step.kind == "string_none" for step in layout.recipe.steps):

@@ -18,7 +18,7 @@ def report_marks(layout: Layout) -> list[PlaceRow]:
 def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
     """Return the answer's ``stakes`` from A to B; ``own``: the row of the layout's method."""
     rows: list[StakeRow] = []
-    tape = layout.job.tape
+    tape = layout.job.shown
     # Without the hand it isn't known on which side of the control line the stakes are.
     known = layout.job.site.control and layout.side
     frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if known else None
@@ -56,7 +56,7 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
 
 def _meant(layout: Layout, stake: Stake, frame: DrawingFrame | None) -> MeantRow:
     """Its place on the arc, whatever was got there."""
-    tape, place = layout.job.tape, layout.staked.point_at(stake.fraction)
+    tape, place = layout.job.shown, layout.staked.point_at(stake.fraction)
     miss = layout.misses.by_stake[stake.name]
     row: MeantRow = {
         "x_shown": tape.show_running(place.x),

@@ -15,6 +15,7 @@ from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
 from bowstring.report.numbers import off_the_arc
+from bowstring.report.places import far_back
 from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
@@ -26,7 +27,7 @@ LONG_STRING = 15.24
 
 def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
     """Return the answer's ``steps``. ``shown`` keeps the text of each length met, since most repeat."""
-    tape = layout.job.tape
+    tape = layout.job.shown
 
     def show(length: float) -> str:
         if length not in shown:
@@ -68,7 +69,7 @@ def report_steps(layout: Layout, shown: dict[float, str]) -> list[StepRow]:
 
 def _cautions(layout: Layout, step: Step, number: int) -> list[str]:
     """What somebody should know at this very step."""
-    tape, chord = layout.job.tape, layout.staked.chord
+    tape, chord = layout.job.shown, layout.staked.chord
     if step.kind == "string" and chord > LONG_STRING and layout.string_used:
         bow = tape.show_cost(string_bow(chord))
         return [say("caution.wind", chord=tape.show(chord), bow=bow, wind=WIND_SPEED_SHOWN, pull=STRING_PULL_SHOWN)]
@@ -189,6 +190,11 @@ def kind_told(layout: Layout, step: Step) -> str:
     return "string_up" if proved else "string"
 
 
+def alone(layout: Layout, step: Step) -> str:
+    """Return what the name of the sentence of a stake that stands already ends in where nothing is set from it."""
+    return "_alone" if step.stake and step.stands and not layout.recipe.leaning_on(step) else ""
+
+
 def _told_by_halving(layout: Layout, step: Step) -> bool:
     """Whether a stake that was got is told by its string: its middle is where it should be."""
     if step.kind != "stake_got":
@@ -198,7 +204,7 @@ def _told_by_halving(layout: Layout, step: Step) -> bool:
 
 
 def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str) -> str:
-    tape: Tape = layout.job.tape
+    tape: Tape = layout.job.shown
     lengths = list(texts.values())
     values: dict[str, object] = {
         **step.names,
@@ -215,6 +221,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "onto": _onto(step, lengths),
         **proof_values(layout, step, lengths),
         "mark": step.sets[-1] if step.sets else "",
+        "back": far_back(layout.marks, step.sets, tape.feet),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
     }
@@ -224,7 +231,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
     if step.stake and step.stands:
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    return say(f"step.{kind_told(layout, step)}", **values).rstrip()
+    return say(f"step.{kind_told(layout, step)}{alone(layout, step)}", **values).rstrip()
 
 
 def _corner_hand(layout: Layout, step: Step) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 
 from bowstring.analysis.limits import Judged, expected_between
 from bowstring.analysis.spread import Spread
@@ -13,6 +14,7 @@ from bowstring.layout.layout import Layout
 from bowstring.report.forms.read import ReadRow, SuspectRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.mistakes import known_slips
+from bowstring.report.suspect_slip import Told, told_of
 from bowstring.words import say
 
 MOST_SHOWN = 3
@@ -21,13 +23,10 @@ MOST_SHOWN = 3
 
 def told_suspects(
     layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow], spread: Spread
-) -> list[SuspectRow]:
-    """Return what explains every reading, the likeliest first; ``spread``: how the layout's marks scatter."""
-    taped = [
-        # As far out as the printed number says, so that nothing is out here that is in on the sheet.
-        Taped(checks[row["check"]].check, checks[row["check"]].check.distance + row["over"], row["limit"])
-        for row in rows if row["over"] is not None
-    ]  # fmt: skip
+) -> tuple[list[SuspectRow], bool]:
+    """Return what explains the readings, the likeliest first, and whether it explains every one; ``spread``: how the
+    layout's marks scatter."""
+    taped = [_taped(checks[row["check"]], row["over"], row["limit"]) for row in rows if row["over"] is not None]
     slips = known_slips(layout)
     burned = sum(mistake.kind == "burned_foot" for mistake, _text in slips)
     guesses = [
@@ -35,7 +34,8 @@ def told_suspects(
         for number, (mistake, _text) in enumerate(slips)
     ]
     guessed = suspects(taped, layout.recipe, layout.stakes, layout.marks, guesses, layout.staked.centre)
-    found = [one for one in guessed if one.explains]
+    # Readings scatter: where nothing explains each of them, what explains them but for a hair is what is told.
+    found = [one for one in guessed if one.explains] or guessed
     # Where all stakes were set from the ends, one end too far left is the other too far right: one row tells both.
     ends = [one for one in found if one.mark in ("A", "B") and one.along]
     told = []
@@ -44,8 +44,13 @@ def told_suspects(
             mistake, text = slips[int(one.mark.removeprefix("slip "))]
             told.append(_slip(layout, mistake.kind, mistake.mark, text, steps))
         else:
-            told.append(_stake(layout, one, steps, spread))
-    return told
+            told.append(_stake(layout, one, steps, _Read(taped, spread)))
+    return told, all(one.explains for one in found)
+
+
+def _taped(one: Judged, over: float, limit: float) -> Taped:
+    """As far out as the printed number says, so that nothing is out here that is in on the sheet."""
+    return Taped(one.check, one.check.distance + over, limit, one.usual, one.expected)
 
 
 def _touching(layout: Layout, marks: Collection[str]) -> list[str]:
@@ -53,30 +58,46 @@ def _touching(layout: Layout, marks: Collection[str]) -> list[str]:
     return [check.key for check in layout.checks if not check.follows.keys().isdisjoint(marks)]
 
 
+def _stakes_of(layout: Layout, marks: Collection[str]) -> list[str]:
+    """The stakes among some marks that steps set, in the order in which they are set."""
+    names = {stake.name for stake in layout.stakes if stake.level}
+    return [mark for step in layout.recipe.steps for mark in step.sets if mark in names and mark in marks]
+
+
 def _slip(layout: Layout, kind: str, mark: str, text: str, steps: Sequence[StepRow]) -> SuspectRow:
     """A slip of one pull is set right at the step that has it; any other from the first stake on."""
     once = kind == "burned_foot"
     step = _step_of(mark, steps) if once else next((one for one in steps if one["level"]), None)
+    moved = hanging_on(layout.recipe, mark) if once else set(layout.marks)
     return {
         "kind": "slip",
         "mark": ((step["stake"] if step else None) or _plain(mark)) if once else "",
         "step": step["number"] if step else None,
         "far": None,
         "far_shown": None,
-        "again": [],
-        "checks": _touching(layout, hanging_on(layout.recipe, mark) if once else layout.marks),
+        "again": [stake for stake in _stakes_of(layout, moved) if not step or stake != step["stake"]],
+        "checks": _touching(layout, moved),
         "text": text,
         "prove": "",
     }
 
 
-def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], spread: Spread) -> SuspectRow:
-    tape = layout.job.tape
-    shown = tape.show(max(tape.round(one.far), tape.mark))
+@dataclass(frozen=True)
+class _Read:
+    """The readings, and how the layout's marks scatter."""
+
+    taped: Sequence[Taped]
+    spread: Spread
+
+
+def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], read: _Read) -> SuspectRow:
+    tape = layout.job.shown
     end = one.mark in ("A", "B")
-    step = next((row for row in steps if not row["level"] and "A" in (row["marks"] or ["A"])), None) if end else None
+    step = _step_of_end(one.mark, steps) if end else None
     step = step or _step_of(one.mark, steps)
-    names = {stake.name for stake in layout.stakes}
+    told = Told() if end else told_of(layout, one, read.taped, read.spread)
+    one = Suspect(**{**vars(one), "shift": told.shift or one.shift})
+    shown = tape.show(max(tape.round(one.far), tape.mark))
     return {
         "kind": "end" if end else "stake",
         "mark": one.mark,
@@ -84,13 +105,13 @@ def _stake(layout: Layout, one: Suspect, steps: Sequence[StepRow], spread: Sprea
         "far": one.far,
         "far_shown": shown,
         "checks": _touching(layout, layout.marks if end else {one.mark, *one.along}),
-        "again": [mark for mark in dict.fromkeys(one.along) if mark in names],
+        "again": _stakes_of(layout, one.along),
         "text": (
             say("read.ends_off" if one.along else "read.end_off", stake=one.mark, shown=shown)
             if end
-            else _stands_off(layout, one, shown)
+            else told.side or _stands_off(layout, one, shown)
         ),
-        "prove": _prove_ends(layout, one, spread) if end else _prove(layout, one, step, spread),
+        "prove": _prove_ends(layout, one, read.spread) if end else told.prove,
     }
 
 
@@ -109,7 +130,7 @@ def _ways(layout: Layout, mark: str, shift: Point) -> list[tuple[float, str]]:
 
 def _stands_off(layout: Layout, one: Suspect, shown: str) -> str:
     """Where a stake stands, both ways where neither alone explains what was read."""
-    tape = layout.job.tape
+    tape = layout.job.shown
     less, more = sorted(_ways(layout, one.mark, one.shift))
     if not tape.round(less[0]):
         return say("read.stake_off", stake=one.mark, shown=shown, way=more[1])
@@ -117,42 +138,21 @@ def _stands_off(layout: Layout, one: Suspect, shown: str) -> str:
     return say("read.stake_off_both", stake=one.mark, other=less[1], **both)
 
 
-def _prove(layout: Layout, one: Suspect, step: StepRow | None, spread: Spread) -> str:
-    """What the stake's own step read of it, and would read otherwise by more than such a reading may be out, if the
-    stake stands so: to be taped before anything is pulled."""
-    if step is None:
-        return ""
-    tape, at = layout.job.tape, layout.marks
-    there = {**at, one.mark: at[one.mark].plus(one.shift)}
-    pairs = [
-        (row["from"], row["to"], row["shown"])
-        for row in (*step["readings"], *(measure for measure in step["measures"] if "distance" in measure))
-        if one.mark in (row["from"], row["to"]) and {row["from"], row["to"]} <= at.keys()
-    ]
-    found = []
-    for start, end, shown in dict.fromkeys(pairs):
-        changes = abs(distance(there[start], there[end]) - distance(at[start], at[end]))
-        limit = max(tape.down(expected_between(start, end, at, spread)), tape.mark)
-        if changes > limit:
-            found.append((changes / limit, start, end, shown))
-    told = [_told_pair(start, end, shown) for _times, start, end, shown in sorted(found, key=lambda row: -row[0])][:2]
-    return say("read.prove", pairs=say("read.and").join(told)) if told else ""
-
-
-def _told_pair(start: str, end: str, shown: str) -> str:
-    if start.split()[0] in HELPERS:
-        return say("read.square_off", stake=end, shown=shown)
-    return say("read.pair", start=start, end=end, shown=shown)
-
-
 def _prove_ends(layout: Layout, one: Suspect, spread: Spread) -> str:
     """A to B, where that would read otherwise."""
-    tape, at = layout.job.tape, layout.marks
+    own, at = layout.job.tape, layout.marks
     there = {**at, one.mark: at[one.mark].plus(one.shift)}
     changes = abs(distance(there["A"], there["B"]) - layout.staked.chord)
-    if changes <= max(tape.down(expected_between("A", "B", at, spread)), tape.mark):
+    if changes <= max(own.down(expected_between("A", "B", at, spread)), own.mark):
         return ""
-    return say("read.prove_ends", shown=tape.show(layout.staked.chord))
+    return say("read.prove_ends", shown=layout.job.shown.show(layout.staked.chord))
+
+
+def _step_of_end(mark: str, steps: Sequence[StepRow]) -> StepRow | None:
+    """The step that finds an end: its own where it has one, otherwise the one that finds both."""
+    finding = [row for row in steps if not row["level"]]
+    own = (row for row in finding if mark in row["marks"])
+    return next(own, None) or next((row for row in finding if "A" in (row["marks"] or ["A"])), None)
 
 
 def _step_of(mark: str, steps: Sequence[StepRow]) -> StepRow | None:

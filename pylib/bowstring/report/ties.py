@@ -19,9 +19,9 @@ def cautions_of_ties(layout: Layout) -> Iterator[Caution]:
     for end, ties in job.ties.items():
         stands = f"{end}0" if job.outward else end
         for tie in ties:
-            values = {"end": stands, "to": tie.to, "shown": job.tape.show(tie.distance)}
+            values = {"end": stands, "to": tie.to, "shown": job.shown.show(tie.distance)}
             if tie.distance > job.site.tape_length + SPARE:
-                yield caution("caution.tie_over_tape", tape=job.tape.show(job.site.tape_length), **values)
+                yield caution("caution.tie_over_tape", tape=job.shown.show(job.site.tape_length), **values)
             elif tie.to.casefold() in known:
                 for what in ground.stoppers(at[stands], known[tie.to.casefold()]):
                     yield caution("caution.tie_blocked", what=what, **values)

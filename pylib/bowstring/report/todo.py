@@ -22,8 +22,10 @@ def report_todo(layout: Layout, row: Row) -> list[str]:
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
     if chance is not None and chance >= SURE:
         return [_holds(layout, Finer(job.driven, job.tape, chance))]
-    worst = job.tape.show(max(accuracy.all_95, job.tape.mark))
+    worst = job.shown.show(max(accuracy.all_95, job.shown.mark))
     lines = [say("todo.expect", driven=say(f"todo.{job.driven}"), worst=worst)]
+    if job.shown.coarser(job.tape):
+        return lines  # what a finer mark would do is nothing for a tape that hasn't got it
     finer = finer_way(layout, row)
     if finer:
         lines.append(_holds(layout, finer))
@@ -35,13 +37,13 @@ def report_todo(layout: Layout, row: Row) -> list[str]:
 def _holds(layout: Layout, way: Finer) -> str:
     driven, own = say(f"todo.{way.driven}"), layout.job
     if way.tape is not own.tape:
-        driven = say("todo.read_to", driven=driven, mark=way.tape.show_mark())
+        driven = say("todo.read_to", driven=driven, mark=way.tape.seen_in(own.shown.unit).show_mark())
     key = "todo.holds" if way.chance >= SURE else "todo.at_best"
     return say(key, driven=driven, tolerance=_tolerance(layout), share=share(way.chance))
 
 
 def _tolerance(layout: Layout) -> str:
-    tape, tolerance = layout.job.tape, layout.job.tolerance
+    tape, tolerance = layout.job.shown, layout.job.tolerance
     assert tolerance is not None
     return shown_exactly(tape, tolerance)
 

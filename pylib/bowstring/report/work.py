@@ -20,7 +20,7 @@ if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
 
 
 class Work:
-    """One job, read and laid out; ``whole`` as for ``bowstring.answer``. Raises ``BadJob``.
+    """One job, read and laid out; ``whole`` and ``shown`` as for ``bowstring.answer``. Raises ``BadJob``.
 
     Attributes:
         job: the job as it was read, with the method that was taken where it names none.
@@ -28,18 +28,18 @@ class Work:
         kept: what the crew read, kept with the job.
     """
 
-    def __init__(self, job: JobForm, *, whole: bool = True) -> None:
+    def __init__(self, job: JobForm, *, whole: bool = True, shown: str | None = None) -> None:
         asked, kept = part_kept(job)
-        self._begin(take(read_job(asked)), kept, whole)
+        self._begin(take(read_job(asked, shown)), kept, whole)
 
     @classmethod
-    def in_pieces(cls, job: JobForm) -> Generator[Row, None, Work]:
+    def in_pieces(cls, job: JobForm, shown: str | None = None) -> Generator[Row, None, Work]:
         """Do what making one does and compare the methods, with a pause after each: gives its row."""
         from bowstring.layout.comparison import comparing
 
         work = cls.__new__(cls)
         asked, kept = part_kept(job)
-        work._begin((yield from taking(read_job(asked))), kept, whole=False)
+        work._begin((yield from taking(read_job(asked, shown))), kept, whole=False)
         if work.taken.rows is None:
             work.rows = yield from comparing(work.layout, work.own)
         return work
@@ -75,12 +75,20 @@ class Work:
         return self.taken.own or row_of(self.layout, self.layout.method)
 
     @cached_property
+    def told(self) -> Row:
+        """The row of the job's own method as whoever reads the job works by it: no truer than his own tape's marks."""
+        from bowstring.layout.rows import read_by
+
+        coarse = self.job.shown.coarser(self.job.tape)
+        return read_by(self.layout, self.own, self.job.shown) if coarse else self.own
+
+    @cached_property
     def judged(self) -> list[Judged]:
         """The checks with what each may be out by."""
-        from bowstring.analysis.limits import judged
+        from bowstring.report.checks import judged_checks
 
         assert self.own.accuracy is not None
-        return judged(self.layout.checks, self.own.accuracy.spread, self.job.tolerance, self.job.tape.mark)
+        return judged_checks(self.layout, self.own.accuracy.spread)
 
     @cached_property
     def steps(self) -> list[StepRow]:

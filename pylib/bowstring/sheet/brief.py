@@ -116,16 +116,17 @@ def no_check(answer: Answer) -> str:
 
 
 def _limit(check: CheckRow) -> str:
-    return check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
+    return check["limit_shown"] if check["judges"] else say("sheet.cant_judge")
 
 
 def _what(check: CheckRow) -> str:
     start, end = check["from"], check["to"]
+    side = "_inside" if check["inside"] else ""
     if check["kind"] == "alternate":
         first, last = start.removeprefix("mid ").split("-")
-        return say("paper.check.alternate", string=say("sheet.from_to", start=first, end=last), stake=end)
+        return say(f"paper.check.alternate{side}", string=say("sheet.from_to", start=first, end=last), stake=end)
     if check["kind"] == "ordinate":
-        return say("paper.check.ordinate", stake=end, along=check["along_shown"])
+        return say(f"paper.check.ordinate{side}", stake=end, along=check["along_shown"])
     return say("paper.check.closing" if check["kind"] == "closing" else "paper.check.line", start=start, end=end)
 
 

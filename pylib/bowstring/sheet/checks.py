@@ -55,7 +55,7 @@ def _alike(rows: Sequence[CheckRow], uneven: Container[str]) -> list[list[CheckR
             _kind(check, uneven),
             check["shown"],
             check["judges"],
-            check["expected_shown"],
+            check["limit_shown"],
             check["allowed_shown"],
             each,
         )
@@ -72,7 +72,7 @@ def _line(alike: Sequence[CheckRow], toleranced: bool, uneven: Container[str]) -
         common, *odd = _gaps(alike)
         where = "; ".join([_where("gap", common), *(_odd_gap(gaps) for gaps in odd)])
         check = max(alike, key=lambda gap: gap["expected"]) | {"shown": common[0]["shown"]}
-    limit = check["expected_shown"] if check["judges"] else say("sheet.cant_judge")
+    limit = check["limit_shown"] if check["judges"] else say("sheet.cant_judge")
     worst = [check["allowed_shown"] or ""] if toleranced else []
     return [say(f"sheet.check_{_kind(check, uneven)}"), where, check["shown"], limit, *worst]
 
@@ -120,7 +120,7 @@ def closing(answer: Answer) -> Iterator[Block]:
         if check["kind"] == "closing":
             key = "sheet.closing" if check["judges"] else "sheet.closing_only"
             values = {"start": check["from"], "end": check["to"], "shown": check["shown"]}
-            yield Paragraph(say(key, limit=check["expected_shown"], **values), "key")
+            yield Paragraph(say(key, limit=check["limit_shown"], **values), "key")
 
 
 def _where(kind: str, alike: Sequence[CheckRow]) -> str:

@@ -1,4 +1,8 @@
-"""The stakes as comma-separated values (RFC 4180): one row a stake, for a spreadsheet or an instrument's list."""
+"""The stakes as comma-separated values (RFC 4180): one row a stake, for a spreadsheet.
+
+What an instrument reads stands in ``sheet.instrument``: there y is to the left of A to B, here it is
+on the curve's side, which the head names.
+"""
 
 from __future__ import annotations
 
@@ -29,7 +33,9 @@ def stakes_csv(answer: Answer) -> str:
     widest = max((len(table["head"]) - 1 for table in answer["tables"]), default=0)
     axes = answer["site"]["axes"]
     drawn = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")] if axes else []
-    head = [say("csv.stake"), *(say(f"csv.{name}") for name in ("along", "x", "y", "across", "along_off"))]
+    hand = say(f"hand.{answer['side']}") if answer["side"] else say("hand.curve")
+    head = [say("csv.stake"), say("csv.along"), say("csv.x"), say("csv.y", hand=hand)]
+    head += [say("csv.across"), say("csv.along_off")]
     head += [say("csv.metres", name=name) for name in drawn]
     head += [say("csv.status")]
     head += [say("csv.reading", number=number + 1) for number in range(widest)]

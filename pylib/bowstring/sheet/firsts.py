@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from bowstring.geometry.plane import Point
 from bowstring.job.terms import OTHER
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
+from bowstring.report.places import far_back
 from bowstring.sheet.facing import away_hand, curve_hand
 from bowstring.words import is_said, say
 
@@ -24,6 +26,21 @@ def firsts(answer: Answer) -> list[First]:
     return [First(step["number"], _short(answer, step)) for step in answer["steps"] if step["stake"] is None]
 
 
+STRINGS = ("string", "string_up", "string_taped", "ends_taped", "string_middle")
+"""Kinds of cards on which the string from A to B is stretched, or what is taped where none is."""
+
+
+def _told(answer: Answer, step: StepRow) -> str:
+    """The kind of a step as its card tells it: a string that no stake is set by isn't stretched."""
+    if step["kind"] != "string":
+        return step["kind"]
+    kinds = [card["kind"] for card in answer["cards"] if step["number"] in card["steps"]]
+    strung = [kind for kind in kinds if kind in STRINGS]
+    if not strung:
+        return "no_string" if kinds else step["kind"]
+    return strung[0] if strung[0] != "string_middle" else step["kind"]
+
+
 def _landmarks(answer: Answer, step: StepRow) -> dict[str, str]:
     """The drawn line's ends with what they are at, where the stakes have ends of their own."""
     if not answer["offset"] or not step["kind"].startswith(("have_", "set_")):
@@ -37,9 +54,15 @@ def _landmarks(answer: Answer, step: StepRow) -> dict[str, str]:
     }
 
 
+def back_shown(answer: Answer, step: StepRow) -> str:
+    """How far back on a straight its mark is set, empty for a step that sets none."""
+    at = {mark["name"]: Point(mark["x"], mark["y"]) for mark in answer["marks"]}
+    return far_back(at, step["marks"], answer["unit"] != "m")
+
+
 def _short(answer: Answer, step: StepRow) -> str:
     """The step in short, or its own sentence where there is no shorter one."""
-    key = f"paper.first.{step['kind']}"
+    key = f"paper.first.{_told(answer, step)}"
     if not is_said(key):
         return step["text"]
     shown = [measure["text"] for measure in step["measures"]]
@@ -50,6 +73,7 @@ def _short(answer: Answer, step: StepRow) -> str:
         **{f"m{number}": text for number, text in enumerate(shown)},
         "rest": shown[-1] if shown else "",
         "hand": curve_hand(answer),
+        "back": back_shown(answer, step),
         "away": away_hand(answer),
         # seen along the straight, away from S, the curve turns to the other hand than it lies on from A to B
         "turn": say(f"paper.{OTHER[side]}") if side else say("paper.hand_unknown"),

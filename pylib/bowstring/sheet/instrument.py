@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 
-from bowstring.drawings.coordinates import coordinates
+from bowstring.drawings.coordinates import Coordinates, coordinates
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -16,8 +16,17 @@ DECIMALS = 7
 """Of a foot or a metre: read back, no place is off by a millionth of a metre."""
 
 
+def axes_of(places: Coordinates, order: str) -> tuple[str, str]:
+    """Return what the two columns of an order are called: only the drawing has a north."""
+    names = ("northing", "easting") if places.drawn else ("y", "x")
+    return names if order == "n-e" else ("x", "y")
+
+
 def instrument_csv(answer: Answer, order: str) -> str:
-    """Return an answer's stakes as CSV in an order of ``ORDERS``, in the drawing's coordinates where it gives them.
+    """Return an answer's stakes as CSV in an order of ``ORDERS``, in feet or metres as the job's unit is.
+
+    In the drawing's coordinates where it gives them; otherwise A is at 0, 0 and B along x, and nothing is called a
+    northing: y is to the left of A to B.
 
     Raises ``ValueError`` for a job that is stopped.
 
@@ -33,7 +42,7 @@ def instrument_csv(answer: Answer, order: str) -> str:
     if order not in ORDERS:
         raise ValueError(f"no such order: {order!r}")
     places = coordinates(answer)
-    names = ("northing", "easting") if order == "n-e" else ("x", "y")
+    names = list(axes_of(places, order))
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow([say("csv.name"), *(say(f"csv.axis_{name}", unit=places.unit) for name in names)])

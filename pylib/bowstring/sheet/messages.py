@@ -149,29 +149,41 @@ def _stakes(answer: Answer, table: Setting, room: int) -> Iterator[str]:
     short = {say("table.half"): say("messages.half"), say("table.half_chord"): say("messages.half_chord")}
     head = [short.get(text, text) for text in table.head]
 
-    def numbers(row: Row) -> str:
+    def numbers(row: Row) -> tuple[str, ...]:
+        """What a row is set by, a cell each; the last is the hand, empty where it needs none or a cell says it."""
         cells = [
             say("messages.cell", head=head[column], cell=cell)
             for column, cell in enumerate(row.cells)
             if column and column not in table.words and cell
         ]
-        hand = hand_in(answer, at, steps[row.number])
-        told = "; ".join(cells)
-        return told if not hand or hand in told else f"{told}; {hand}"
+        hand = hand_in(answer, at, steps[row.number]) or ""
+        return (*cells, "" if any(hand in cell for cell in cells) else hand)
 
     for same, rows in groupby(table.rows, numbers):
         together: list[str] = []
         for row in rows:
             one = _stake(row, table, head, first=not together)
             if together and len(_group([*together, one], same)) > room:
-                yield _group(together, same)
+                yield from _whole(together, same, room)
                 together, one = [], _stake(row, table, head, first=True)
             together.append(one)
-        yield _group(together, same)
+        yield from _whole(together, same, room)
 
 
-def _group(stakes: Sequence[str], numbers: str) -> str:
-    return _held(say("messages.stakes", stakes=", ".join(stakes), cells=numbers))
+def _whole(stakes: Sequence[str], numbers: Sequence[str], room: int) -> Iterator[str]:
+    """Stakes with their numbers; where one message can't hold them, several that each name the stakes and the hand."""
+    *cells, hand = numbers
+    part: list[str] = []
+    for cell in cells:
+        if part and len(_group(stakes, [*part, cell, hand])) > room:
+            yield _group(stakes, [*part, hand])
+            part = []
+        part.append(cell)
+    yield _group(stakes, [*part, hand])
+
+
+def _group(stakes: Sequence[str], numbers: Sequence[str]) -> str:
+    return _held(say("messages.stakes", stakes=", ".join(stakes), cells="; ".join(filter(None, numbers))))
 
 
 def _stake(row: Row, table: Setting, head: Sequence[str], *, first: bool) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -112,7 +112,23 @@ def _how(answer: Answer, steps: list[StepRow], hands: dict[int, str | None], sam
         seen.add(kind)
         key, hand = f"paper.how.{kind}", hands[step["number"]]
         values = {**step["names"], "hand": hand if same and hand else say("paper.each_hand")}
+        values["strings"] = strings_of(answer, [one for one in steps if _way(one["kind"]) == kind])
         yield say(key, **values) if is_said(key) else step["text"]
+
+
+def strings_of(answer: Answer, steps: Sequence[StepRow]) -> str:
+    """Return the strings by which steps set their stakes, as their cards have them, each from the mark that is taped
+    from."""
+    numbers = {step["number"] for step in steps}
+    cards = [card for card in answer["cards"] if numbers & set(card["steps"])]
+    found: dict[frozenset[str], str] = {}
+    for card in cards:
+        tapes = {line["from"] for line in card["lines"] if line["kind"] == "on"}
+        for line in card["lines"]:
+            if line["kind"] == "string":
+                start, end = sorted((line["from"], line["to"]), key=lambda mark: mark not in tapes)
+                found.setdefault(frozenset((start, end)), say("sheet.from_to", start=start, end=end))
+    return say("paper.and").join(found.values())
 
 
 def _way(kind: str) -> str:

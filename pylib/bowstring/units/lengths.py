@@ -120,6 +120,22 @@ def job_unit(unit: str) -> str:
     return "ft" if unit == "ft-in" else unit
 
 
+def said_unit(typed: str) -> str | None:
+    """Return the unit that a text says itself, one of ``UNITS``; ``None`` where it says none, or is no length.
+
+    >>> said_unit("12 ft 6 in"), said_unit("3.65 m"), said_unit("3.65")
+    ('ft-in', 'm', None)
+    """
+    try:
+        parts = scan(signed_text(plain(typed))[1])
+        units = {_unit(part) for part in parts} - {None}
+    except Refused:
+        return None
+    if "in" in units or (units == {"ft"} and parts[0].quantity.shape != "decimal"):
+        return "ft-in"
+    return next(("mm" if unit == "cm" else unit for unit in units), None)
+
+
 def unit_size(unit: str) -> Fraction:
     """Return how many metres a bare number's one is, exactly: 0.3048 in "ft-in" and "ft", 1/1000 in "mm".
 

@@ -247,6 +247,22 @@ class Tape:
         place = marks.index(self._mark) + 1
         return _tape(self.unit, marks[place]) if place < len(marks) else None
 
+    def seen_in(self, unit: str | None) -> Tape:
+        """Return the tape that somebody has who reads another unit: its coarsest mark that is no coarser than this
+        one's, or its finest where all are. ``None`` is this tape's own unit.
+
+        >>> make_tape("ft-in", "1/8 in").seen_in("mm").show_mark(), make_tape("mm", "1 mm").seen_in("ft").show_mark()
+        ('1 mm', '0.01 ft')
+        """
+        if unit is None or unit == self.unit:
+            return self
+        marks = [_tape(unit, mark) for mark in _MARKS[unit]]
+        return next((one for one in marks if not one.coarser(self)), marks[-1])
+
+    def coarser(self, other: Tape) -> bool:
+        """Tell whether this tape's mark is coarser than another's."""
+        return self.mark > other.mark and not math.isclose(self.mark, other.mark, rel_tol=1e-9)
+
     def both(self, metres: float) -> str:
         r"""Return a length in both systems, the tape's own first, for the echo; "about" where it isn't exact.
 

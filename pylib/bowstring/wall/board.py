@@ -26,7 +26,7 @@ _HEAD = (32.0, 17.0)  # an arrow's head: how long, half how wide
 _CLASSES = (
     *("ground", "plain", "arc", "cut", "bow", "hotarc", "string", "thin", "dash", "ghost", "shaft", "hatch"),
     *("fill", "stands", "now", "box", "disc", "ok", "tick", "water", "body"),
-    *("in", "hot", "quiet", "halo", "num"),
+    *("in", "hot", "quiet", "halo", "num", "tell"),
 )
 LOOK = Look("wall-drawing", "w-", "", frozenset(_CLASSES))
 
@@ -39,10 +39,14 @@ class Stroke(TypedDict):
 
 
 class Sheet(NamedTuple):
-    """One picture with its strokes; ``svg`` has a group for each, by its place in ``strokes`` from 1 on."""
+    """One picture with its strokes; ``svg`` has a group for each, by its place in ``strokes`` from 1 on.
+
+    ``zoom``: scale, x and y that bring it into the picture before it, where it is a part of that one.
+    """
 
     svg: str
     strokes: list[Stroke]
+    zoom: tuple[float, float, float] | None = None
 
 
 def width_of(words: str, size: float) -> float:
@@ -105,7 +109,7 @@ class Board:
     def finish(self) -> Sheet:
         """Return the picture with its strokes."""
         for number, (start, sentence) in enumerate(self._heads):
-            data = {"s": str(start), "head": ""}
+            data = {"s": str(start), "head": "1"}
             if number + 1 < len(self._heads):
                 data["to"] = str(self._heads[number + 1][0] - 1)
             self._drawing.group(data)
@@ -122,16 +126,20 @@ class Board:
     def text(
         self, words: str, at: Point, size: float, anchor: str = "middle", classes: str = "", room: float = RIGHT - LEFT
     ) -> float:
-        """Write a line, smaller where it is wider than ``room``; return its size."""
+        """Write a line, smaller where it is wider than ``room``; return its size.
+
+        Of its classes ``num`` is a number that a learner works out, ``tell`` words that would tell one: on the
+        learner's paper (``learner.py``) the first is a blank, the other isn't there.
+        """
         size = fitting(words, size, room)
         self._drawing.sized(words, at, size, anchor, classes)
         return size
 
     def boxed(self, words: str, centre: Point, size: float = NUMBER) -> None:
-        """Write a number in a frame: one that is given or measured."""
+        """Write a number in a frame: one that is given or measured, and known to a learner."""
         half = width_of(words, size) / 2 + 16
         self.rect((centre[0] - half, centre[1] - 0.66 * size, centre[0] + half, centre[1] + 0.66 * size), "box")
-        self.text(words, (centre[0], centre[1] + 0.36 * size), size, "middle", "num")
+        self.text(words, (centre[0], centre[1] + 0.36 * size), size, "middle")
 
     def disc(self, number: int, at: Point) -> None:
         """The number of a move, white on a disc."""
@@ -143,6 +151,11 @@ class Board:
         self._drawing.dot(at, radius, "ok")
         x, y = at
         self.line([(x - 9, y), (x - 2, y + 8), (x + 10, y - 8)], "tick")
+
+    def warned(self, at: Point) -> None:
+        """The sign of what a reading hardly tells."""
+        self._drawing.dot(at, 24, "fill")
+        self.text("!", (at[0], at[1] + 13), 36, "middle", "in")
 
     # --- lines and marks
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from html import escape
 from math import hypot
 
+from bowstring.sheet.markup import marked
 from bowstring.units.sizes import FOOT
 from bowstring.units.tape import make_tape
 from bowstring.wall.job_stakes import stakes_sheet
@@ -45,5 +46,5 @@ def chalk_html(numbers: Given) -> str:
     return (
         f'<section class="leaf answers"><header><h1>{escape(say("chalk.title"))}</h1><p>{escape(room)}</p></header>'
         f"{svg}<h2>{escape(say('chalk.needs'))}</h2><ol>{needs}</ol><h2>{escape(say('chalk.do'))}</h2>"
-        f"<ol>{''.join(f'<li>{escape(step)}</li>' for step in steps)}</ol></section>"
+        f"<ol>{''.join(f'<li>{marked(step)}</li>' for step in steps)}</ol></section>"
     )

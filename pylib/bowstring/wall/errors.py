@@ -8,6 +8,7 @@ from typing import NamedTuple
 from bowstring.geometry.plane import Point as Place
 from bowstring.methods.halving import stakes_of
 from bowstring.wall.board import LEFT, NAME, Board, Sheet
+from bowstring.wall.job_ends import bent_note
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
@@ -49,7 +50,7 @@ def _squared_off(start: Place, end: Place, out: float) -> Place:
 
 def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     """M set wrong by an inch: by halving it drags all others along, by ordinates none."""
-    shown, _way = given.shape(0.2, 0.3)
+    shown, way = given.shape(0.2, 0.3)
     wrong = given.inch_shown
     times = next((times for times in _LARGER if times * given.inch <= 0.33 * shown.sagitta), 1)
     off = moved(given, "M", given.inch)
@@ -57,6 +58,7 @@ def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     board.head(say("lesson.5.question", wrong=wrong))
     texts = {name: given.small(one).partition(" ")[0] for name, one in off.off.items()}
     board.stroke("lesson.5.halving", wrong=wrong)
+    bent_note(board, way, 393.0)  # between the two rows
     _row(board, shown, 356.0, {name: times * one for name, one in off.off.items()}, wrong, texts)
     board.stroke("lesson.5.count", count=len(off.dragged))
     _count(board, "halving", 222.0, len(off.dragged))
@@ -67,7 +69,7 @@ def errors_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     _count(board, "ordinates", 494.0, 0)
     board.head(say("lesson.5.answer"))
     board.stroke("lesson.5.check", **_check(given))
-    board.text(say("lesson.5.check_word", **_check(given)), (LEFT, 694), 28, "start", "quiet num")
+    board.text(say("lesson.5.check_word", **_check(given)), (LEFT, 694), 28, "start", "quiet tell")
     if times > 1:
         board.text(say("lesson.5.larger", times=times), (LEFT, 160), 26, "start", "quiet", room=420)
     return board.finish()
@@ -81,7 +83,7 @@ def _check(given: Given) -> dict[str, str]:
 
 def _count(board: Board, key: str, y: float, count: int) -> None:
     board.text(say(f"lesson.5.{key}_word"), (LEFT, y), NAME, "start", room=240)
-    board.text(say("lesson.5.one_bad"), (LEFT, y + 50), 34, "start", room=240)
+    board.text(say("lesson.5.one_bad"), (LEFT, y + 50), 34, "start", "tell", room=240)
     board.text(
         say("lesson.5.dragged", count=count), (LEFT, y + 98), NAME, "start", "hot num" if count else "num", room=240
     )
@@ -112,7 +114,7 @@ def _row(board: Board, shown: Given, y: float, off: dict[str, float], wrong: str
             board.stake(at, 9)
         board.stake(tip, 17 if is_wrong else 13, "now" if off[stake.name] else "stands")
         if is_wrong:
-            board.text(wrong, (tip[0], tip[1] - 26), 36, "middle", "hot num")
+            board.text(wrong, (tip[0], tip[1] - 26), 36, "middle", "hot")
         else:
             side = -1 if stake.fraction < 0.5 else 1
             classes = "hot num" if off[stake.name] else "num"

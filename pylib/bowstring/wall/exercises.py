@@ -11,7 +11,7 @@ from bowstring.units.sizes import FOOT, INCH
 from bowstring.units.tape import make_tape
 from bowstring.wall.board import LEFT, RIGHT, Board, Sheet, fitting
 from bowstring.wall.errors import moved
-from bowstring.wall.hand_sum import next_sagitta
+from bowstring.wall.hand_sum import bow_sum, next_sagitta
 from bowstring.wall.job_ends import LEAST_BENT
 from bowstring.wall.shape import Frame, Given, outline, plain, share
 from bowstring.wall.triangles import lean
@@ -44,14 +44,8 @@ def _asked(lesson: int, given: Given, **more: str) -> list[str]:
 
 def _bow(feet: bool) -> Exercise:
     given = _numbers(feet, 0)
-    square, rest = given.half**2 / given.size**2, given.half**2 / given.sagitta / given.size
-    half, out = plain(given.decimal(given.half, 2)), plain(given.decimal(given.sagitta, 2))
-    whole = rest + given.sagitta / given.size
-    steps = [
-        f"{half} × {half} = {plain(f'{square:.2f}')}",
-        f"{plain(f'{square:.2f}')} ÷ {out} = {plain(f'{rest:.2f}')}",
-        f"({plain(f'{rest:.2f}')} + {out}) ÷ 2 = {plain(f'{whole / 2:.2f}')}",
-    ]
+    half, out, square, rest, radius = bow_sum(given)
+    steps = [f"{half} × {half} = {square}", f"{square} ÷ {out} = {rest}", f"({rest} + {out}) ÷ 2 = {radius}"]
     return Exercise(_asked(1, given), steps, given.show(given.arc.radius), given)
 
 
@@ -71,7 +65,7 @@ def _square(feet: bool) -> Exercise:
         error=tape.show_near(error),
     )
     step = f"{tape.show_small(error * long / along)} ÷ {plain(f'{out / size:.1f}')} × {plain(f'{far / size:.1f}')}"
-    return Exercise(question, [sum_, step], tape.show_small(far * leaned))
+    return Exercise(question, [sum_, step], tape.show_near(far * leaned))  # to a mark: the sum is good to that
 
 
 def _halving(feet: bool) -> Exercise:

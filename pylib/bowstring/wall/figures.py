@@ -15,7 +15,8 @@ from bowstring.wall.job_rounds import rounds_sheet
 from bowstring.wall.job_stakes import stakes_sheet
 from bowstring.wall.parabola import parabola_sheet
 from bowstring.wall.quarter import slider_sheet, three_sheet
-from bowstring.wall.shape import Given, for_lesson
+from bowstring.wall.shape import Given
+from bowstring.wall.suits import for_lesson
 from bowstring.wall.triangles import cost_sheet, square_sheet
 from bowstring.words import say
 
@@ -43,15 +44,17 @@ def sheets_of(figure: int, given: Given | None, stopped: tuple[str, str] = ("", 
         return job_sheets(given, "wall-0") if given else [_none(stopped)]
     if figure not in _LESSONS:
         raise ValueError(f"no such figure: {figure!r}")
-    numbers, kick = for_lesson(given), kick_of(figure)
+    numbers, why = for_lesson(figure, given)
+    kick = kick_of(figure, why)
     id = f"wall-{figure}"
     sheets = [sheet(numbers, f"{id}-{number}", kick) for number, sheet in enumerate(_LESSONS[figure], 1)]
     return [*sheets, exercise_sheet(figure, numbers.tape.feet, f"{id}-exercise", kick)]
 
 
-def kick_of(lesson: int) -> list[tuple[str, str]]:
-    """Return the line over a lesson's sentences."""
-    return [(say("lesson.number", number=lesson), "quiet"), (say(f"lesson.{lesson}.name"), "")]
+def kick_of(lesson: int, why: str = "") -> list[tuple[str, str]]:
+    """Return the line over a lesson's sentences; ``why`` it has numbers of its own, as ``for_lesson`` says."""
+    instead = [(say(f"lesson.too_{why}"), "quiet")] if why else []
+    return [(say("lesson.number", number=lesson), "quiet"), (say(f"lesson.{lesson}.name"), ""), *instead]
 
 
 def job_sheets(given: Given, id: str) -> list[Sheet]:
@@ -65,7 +68,7 @@ def thumbnail(figure: int, given: Given | None) -> str:
     """Return the picture that stands for a figure in the list, empty where there is none."""
     if figure == 0:
         return stakes_sheet(given, "list-0").svg if given else ""
-    return _LESSONS[figure][_PICTURES[figure]](for_lesson(given), f"list-{figure}", kick_of(figure)).svg
+    return _LESSONS[figure][_PICTURES[figure]](for_lesson(figure, given).given, f"list-{figure}", kick_of(figure)).svg
 
 
 def _none(stopped: tuple[str, str]) -> Sheet:

@@ -7,9 +7,9 @@ from math import degrees, hypot
 
 from bowstring.wall.bend import miss_at
 from bowstring.wall.errors import moved
-from bowstring.wall.hand_sum import hand_sum, next_sagitta
+from bowstring.wall.hand_sum import bow_sum, hand_sum, next_sagitta
 from bowstring.wall.parabola import Gap
-from bowstring.wall.shape import Given, plain, share
+from bowstring.wall.shape import Given, share
 from bowstring.wall.triangles import FAR, FEET, METRES, SLIP, lean
 from bowstring.words import say
 
@@ -27,12 +27,10 @@ def lines_of(lesson: int, given: Given) -> list[str]:
 
 
 def _bow(given: Given) -> Iterator[str]:
-    half, out = plain(given.decimal(given.half, 2)), plain(given.decimal(given.sagitta, 2))
-    square = (given.half / given.size) ** 2
-    rest, radius = (plain(given.decimal(one, 2)) for one in (given.half**2 / given.sagitta, given.arc.radius))
+    half, out, square, rest, radius = bow_sum(given)
     yield say("handout.1.parts", arc=_blank(say("handout.1.arc")), chord=_blank(say("handout.1.chord")))
-    yield say("handout.1.product", half=half, square=_blank(plain(f"{square:.2f}")))
-    yield say("handout.1.rest", square=plain(f"{square:.2f}"), out=out, rest=_blank(rest))
+    yield say("handout.1.product", half=half, square=_blank(square))
+    yield say("handout.1.rest", square=_blank(square), out=out, rest=_blank(rest))
     yield say("handout.1.radius", rest=_blank(rest), out=out, radius=_blank(radius), unit=given.unit_word)
 
 
@@ -40,6 +38,7 @@ def _square(given: Given) -> Iterator[str]:
     feet = given.tape.feet
     far, slip, size = FAR[feet], SLIP[feet], given.size
     yield say("handout.2.slip", error=given.tape.show_near(slip), far=given.tape.show(far))
+    yield say("handout.2.rule", error=given.tape.show_near(slip), far=given.tape.show(far))
     for along, out, long in FEET if feet else METRES:
         sides = "-".join(f"{side:g}" for side in (along, out, long))
         off = given.tape.show_small(lean(along * size, out * size, slip) * far)
@@ -61,15 +60,24 @@ def _quarter(given: Given) -> Iterator[str]:
     sum_ = hand_sum(given)
     half_long = hypot(given.half, given.sagitta) / 2
     following = hypot(half_long, next_sagitta(given))
+    names = {"chord": given.show(given.chord), "half": given.decimal(given.half), "unit": given.unit_word}
+    yield say("handout.4.names", **names)
     yield say("handout.4.why", half=_blank("1/2"), other=_blank("1/2"), quarter=_blank("1/4"))
-    values = {"half": _blank(given.decimal(half_long)), "next": sum_.next, "long": _blank(given.decimal(following))}
+    values = {
+        "half": _blank(given.decimal(half_long)),
+        "next": _blank(sum_.next),
+        "long": _blank(given.decimal(following)),
+    }
     yield say("handout.4.climb", **values)
     yield say("handout.4.more", longer=_blank(say("handout.4.longer")), more=_blank(say("handout.4.more_word")))
 
 
 def table_of(given: Given) -> list[list[str]]:
     """Return the head and four arcs on one string: mid-ordinate, bend, h, h - a, next, a quarter, miss."""
-    rows = [[say(f"handout.4.{name}") for name in ("out", "bend", "long", "past", "next", "quarter", "miss")]]
+    small = "in" if given.tape.feet else "mm"
+    names = (("out", given.unit_word), ("bend", ""), ("long", given.unit_word), ("past", given.unit_word))
+    columns = (*names, ("next", small), ("quarter", small), ("miss", small))
+    rows = [[", ".join(filter(None, (say(f"handout.4.{name}"), unit))) for name, unit in columns]]
     for part in (1 / 19, given.sagitta / given.half, 10 / 19, 1.0):
         one = Given(given.chord, given.half * part, given.tape)
         long = hypot(one.half, one.sagitta)
@@ -85,6 +93,7 @@ def table_of(given: Given) -> list[list[str]]:
 def _errors(given: Given) -> Iterator[str]:
     off = moved(given, "M", given.inch)
     yield say("handout.5.given", wrong=given.inch_shown)
+    yield say("handout.5.hint")
     for name in ("Q1", "R1", "R2"):
         yield say("handout.5.one", stake=name, off=_blank(given.small(off.off[name])))
     yield say("handout.5.count", halving=_blank(str(len(off.dragged))), ordinates=_blank("0"))
@@ -93,6 +102,7 @@ def _errors(given: Given) -> Iterator[str]:
 def _parabola(given: Given) -> Iterator[str]:
     gap = Gap(given)
     x = given.half / 2
+    yield say("handout.6.given", chord=given.show(given.chord), out=given.show(given.sagitta))
     yield say(
         "handout.6.quarters",
         quarter=_blank(given.show(given.sagitta / 4)),

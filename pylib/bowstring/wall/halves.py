@@ -21,11 +21,11 @@ def halving_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
         board.stroke(f"lesson.3.round_{number}")
         _round(board, bent, y, number)
         board.stroke(f"lesson.3.numbers_{number}", half=given.show(one.half), out=given.show(one.sagitta))
-        _numbers(board, given, one, y - 158)
+        _numbers(board, given, one, y - 158, number > 1)
     board.stroke("lesson.3.half_of_it")
     board.line([(1190, 330), (1214, 330), (1214, 470), (1190, 470)], "shaft")
     board.shape([(1168, 470), (1192, 454), (1192, 486)], "fill")
-    board.text(say("lesson.3.half_word"), (1200, 408), 32, "end", "hot")
+    board.text(say("lesson.3.half_word"), (1200, 408), 32, "end", "hot tell")
     board.head(say("lesson.3.answer"))
     board.stroke("lesson.3.alike")
     x = LEFT + 20
@@ -61,14 +61,17 @@ def _round(board: Board, bent: float, y: float, number: int) -> None:
     board.text(say("lesson.3.round", round=number), (LEFT, y - 144 if number == 1 else y - 120), 34, "start")
 
 
-def _numbers(board: Board, given: Given, one: Round, y: float) -> None:
+def _numbers(board: Board, given: Given, one: Round, y: float, fresh: bool) -> None:
+    """A round's three numbers; ``fresh``: those that a learner works out."""
     for row, (mark, metres) in enumerate(((1, one.half), (2, one.sagitta), (0, one.half_chord))):
         at = (900.0, y + 56 * row)
         if mark:
             board.disc(mark, at)
         else:
             board.ticked(at)
-        classes = "hot num" if mark == 2 else "num"
+        classes = "hot" if mark == 2 else ""
+        if fresh:
+            classes += " num"
         board.text(given.show(metres), (934, at[1] + 13), 38, "start", classes, room=RIGHT - 934 - 50)
 
 
@@ -98,12 +101,14 @@ def proof_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     board.arrow((top[0] + 18, top[1]), (top[0] + 96, top[1]))
     board.stake((top[0] + 114, top[1]), 16, "now")
     words = say("lesson.3.proof_square", shown=shown, apart=given.small(reads[0] - reads[1]))
-    board.text(words, (LEFT, 610), 36, "start", "num")
+    board.ticked((LEFT + 22, 598), 22)
+    board.text(words, (LEFT + 62, 610), 36, "start", "tell")
     board.stroke("lesson.3.proof_far", shown=shown, same=given.small(farther))
     board.arrow((top[0], top[1] - 16), (top[0], top[1] - 74))
     board.stake((top[0], top[1] - 92), 16, "now")
     words = say("lesson.3.proof_length", shown=shown, same=given.small(farther))
-    board.text(words, (LEFT, 668), 36, "start", "num")
+    board.warned((LEFT + 22, 656))
+    board.text(words, (LEFT + 62, 668), 36, "start", "tell")
     board.head(say("lesson.3.proof_answer"))
     board.stroke("lesson.3.proof_twice")
     return board.finish()

@@ -5,17 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 from html import escape
 
+from bowstring.sheet.markup import marked
 from bowstring.wall.chalk import chalk_html
 from bowstring.wall.exercises import EXERCISES
 from bowstring.wall.figures import kick_of, sheets_of
 from bowstring.wall.filled import BLANK_END, BLANK_START, lines_of, table_of
-from bowstring.wall.shape import Given, for_lesson
+from bowstring.wall.learner import for_learner
+from bowstring.wall.shape import Given
+from bowstring.wall.suits import for_lesson
 from bowstring.words import say
 
 CHALK = 7
 """The number of the page with string and chalk, after the six lessons."""
 _CROP = ("0 0 1280 720", "0 126 1280 586")
 """A picture as it stands on the wall, and without the lines over it."""
+_TABLED = (4,)
+"""Lessons with a table: their picture is smaller."""
 
 
 def handout_html(number: int, given: Given | None) -> str:
@@ -23,16 +28,16 @@ def handout_html(number: int, given: Given | None) -> str:
 
     Raises ``ValueError`` for a handout that there isn't.
     """
-    numbers = for_lesson(given)
     if number == CHALK:
-        return chalk_html(numbers)
+        return chalk_html(given or Given.own())
     if number not in EXERCISES:
         raise ValueError(f"no such handout: {number!r}")
+    numbers = for_lesson(number, given).given
     return "".join(_page(number, numbers, answers) for answers in (False, True))
 
 
 def _page(lesson: int, given: Given, answers: bool) -> str:
-    kind = "answers" if answers else "asked"
+    kind = ("answers" if answers else "asked") + (" tabled" if lesson in _TABLED else "")
     return f'<section class="leaf {kind}">{"".join(_parts(lesson, given, answers))}</section>'
 
 
@@ -43,21 +48,21 @@ def _parts(lesson: int, given: Given, answers: bool) -> Iterator[str]:
     yield f"<header><h1>{lesson}. {escape(name)}</h1><p>{right}</p></header>"
     sheet = sheets_of(lesson, given)[0]
     svg = sheet.svg.replace(f'viewBox="{_CROP[0]}"', f'viewBox="{_CROP[1]}"')
-    yield svg.replace(f'"wall-{lesson}', f'"{"a" if answers else "q"}-{lesson}')
-    yield f"<h2>{escape(sheet.strokes[0]['sentence'])}</h2><ol>"
+    question = sheet.strokes[0]["sentence"]
+    svg = svg.replace(f'"wall-{lesson}', f'"{"a" if answers else "q"}-{lesson}')
+    yield svg if answers else for_learner(svg, question)
+    yield f"<h2>{marked(question)}</h2><ol>"
     for line in lines_of(lesson, given):
         yield f"<li>{_filled(line, answers)}</li>"
     yield "</ol>"
-    if lesson == 4:
+    if lesson in _TABLED:
         yield _table(table_of(given), answers)
     exercise = EXERCISES[lesson](given.tape.feet)
     yield f"<h2>{escape(say('handout.exercise'))}</h2>"
-    yield "".join(f"<p>{escape(line)}</p>" for line in exercise.question)
-    if answers:
-        yield "".join(f"<p>{escape(step)}</p>" for step in exercise.steps)
-        yield f'<p>{escape(say("handout.answer"))} <b class="given">{escape(exercise.answer)}</b></p>'
-    else:
-        yield f'<div class="work"></div><p>{escape(say("handout.answer"))} <i class="blank name"></i></p>'
+    yield "".join(f"<p>{marked(line)}</p>" for line in exercise.question)
+    worked = "".join(f"<p>{marked(step)}</p>" for step in exercise.steps) if answers else ""
+    came = f'<b class="given">{marked(exercise.answer)}</b>' if answers else '<i class="blank name"></i>'
+    yield f'<div class="work">{worked}</div><p>{escape(say("handout.answer"))} {came}</p>'
 
 
 def _filled(line: str, answers: bool) -> str:
@@ -66,8 +71,8 @@ def _filled(line: str, answers: bool) -> str:
     for place, piece in enumerate(line.split(BLANK_START)):
         value, _end, rest = piece.partition(BLANK_END) if place else ("", "", piece)
         if place:
-            html.append(f'<b class="given">{escape(value)}</b>' if answers else '<i class="blank"></i>')
-        html.append(escape(rest))
+            html.append(f'<b class="given">{marked(value)}</b>' if answers else '<i class="blank"></i>')
+        html.append(marked(rest))
     return "".join(html)
 
 

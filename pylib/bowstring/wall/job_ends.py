@@ -54,6 +54,11 @@ def name_ends(board: Board, frame: Frame, given: Given, shown: Given) -> None:
         board.text(name, (at[0], at[1] + 62), NAME)
 
 
+def first_frame(shown: Given) -> Frame:
+    """Return how round 1 lies on the board: round 2 grows out of it."""
+    return Frame(outline(shown.arc), _BOX)
+
+
 def ends_sheet(given: Given, id: str) -> Sheet:
     """Two stakes, the string, the arc that is wanted, and where its center is."""
     shown, way = given.shape(LEAST_BENT)
@@ -110,7 +115,7 @@ def _shore(part: float) -> float:
 def first_sheet(given: Given, id: str) -> Sheet:
     """Round 1: the middle, the mid-ordinate square off, M, and what proves it."""
     shown, way = given.shape(LEAST_BENT)
-    frame = Frame(outline(shown.arc), _BOX)
+    frame = first_frame(shown)
     left, right = frame.at(Place(0.0, 0.0)), frame.at(Place(shown.chord, 0.0))
     foot, top = frame.at(Place(shown.half, 0.0)), frame.at(Place(shown.half, shown.sagitta))
     half, out = given.show(given.half), given.show(given.sagitta)
@@ -176,6 +181,5 @@ def _proved(board: Board, row: int, words: str) -> None:
     if row == 1:
         board.ticked((182, y), 24)
     else:
-        board.dot((182, y), 24, "fill")
-        board.text("!", (182, y + 13), 36, "middle", "in")
+        board.warned((182, y))
     board.text(words, (230, y + 14), 38, "start", room=900)

@@ -8,7 +8,7 @@ from bowstring.drawings.svg import Point
 from bowstring.geometry.plane import Point as Place
 from bowstring.wall.board import NAME, Board, Sheet, width_of
 from bowstring.wall.hand_sum import HandSum, hand_sum, next_sagitta
-from bowstring.wall.job_ends import LEAST_BENT, bent_note, kick_of
+from bowstring.wall.job_ends import LEAST_BENT, bent_note, first_frame, kick_of
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
@@ -50,7 +50,15 @@ def next_sheet(given: Given, id: str) -> Sheet:
     _numbers(board, places, sum_)
     _sum(board, given, sum_, out, places.q[0] - 48 - 46 - width_of(stake, NAME))
     _whole(board, given, stake, other)
-    return board.finish()
+    return board.finish()._replace(zoom=_zoom(given, places))
+
+
+def _zoom(given: Given, places: _Places) -> tuple[float, float, float]:
+    """What brings the grown half onto that half in the picture of round 1."""
+    first = first_frame(given.shape(LEAST_BENT)[0])
+    scale = first.scale / places.scale
+    x, y = first.at(Place(0.0, 0.0))
+    return round(scale, 4), round(x - scale * places.a[0], 2), round(y - scale * places.a[1], 2)
 
 
 class _Places:

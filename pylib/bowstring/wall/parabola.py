@@ -7,11 +7,14 @@ from math import degrees, sqrt
 from bowstring.drawings.svg import Point
 from bowstring.geometry.plane import Point as Place
 from bowstring.wall.bend import miss_at
-from bowstring.wall.board import LEFT, NAME, Board, Sheet
+from bowstring.wall.board import LEFT, NAME, Board, Sheet, width_of
+from bowstring.wall.job_ends import bent_note
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
 _STEPS = 64
+_LEAST = 0.2
+"""Mid-ordinate over half the chord: what is flatter is drawn more bent, and says so."""
 
 
 class Gap:
@@ -38,75 +41,112 @@ class Gap:
         return max((self.given.half * part / 1000 for part in range(1001)), key=self.at)
 
 
+class _Places:
+    """Where heights over the string are on the board; x counts from the middle. A flat arc is stretched upward."""
+
+    def __init__(self, gap: Gap) -> None:
+        given = gap.given
+        drawn, self.way = given.shape(_LEAST)
+        self._gap, self.times, self._stretch = gap, _times(gap, drawn), drawn.sagitta / given.sagitta
+        self._frame = Frame(outline(drawn.arc), (78.0, 250.0, 1202.0, 440.0))
+
+    def up(self, x: float, y: float, apart: float = 0.0) -> Point:
+        """Return where a height is; ``apart`` is drawn as many times larger as the gap."""
+        half = self._gap.given.half
+        return self._frame.at(Place(half + x, y * self._stretch + self.times * apart))
+
+    def parabola(self, x: float) -> Point:
+        """Return the parabola's point."""
+        return self.up(x, self._gap.parabola(x))
+
+    def circle(self, x: float) -> Point:
+        """Return the circle's point, as far outside as it is drawn."""
+        return self.up(x, self._gap.parabola(x), self._gap.at(x))
+
+
 def parabola_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     """The mid-ordinate, its quarter, a quarter of that, all straight up; parabola, circle, and why they part."""
     gap = Gap(given)
-    times = _times(gap)
-    shown = given.show(given.sagitta / 4), given.show(given.sagitta / 16)
-    frame = Frame(outline(given.arc), (78.0, 250.0, 1202.0, 440.0))
-
-    def up(x: float, y: float) -> Point:
-        return frame.at(Place(given.half + x, y))
-
-    xs = [given.half * (step / (_STEPS // 2) - 1) for step in range(_STEPS + 1)]
-    flat = [up(x, gap.parabola(x)) for x in xs]
-    round_ = [up(x, gap.parabola(x) + times * gap.at(x)) for x in xs]
-    half, widest = given.small(gap.at(given.half / 2)), gap.widest()
-    board = Board(id, say("lesson.6.told", times=times), kick)
+    places = _Places(gap)
+    board = Board(id, say(_scaled("lesson.6.told", places.times), times=places.times), kick)
     board.head(say("lesson.6.question"))
-    board.stroke("lesson.6.string", out=given.show(given.sagitta))
-    foot, top = up(0, 0), up(0, given.sagitta)
-    board.line([up(-given.half, 0), up(given.half, 0)], "string")
-    board.arrow(foot, (top[0], top[1] + 16))
-    board.boxed(given.show(given.sagitta), (foot[0] + 110, (foot[1] + top[1]) / 2 + 16), 34)
-    for at in (up(-given.half, 0), top, up(given.half, 0)):
-        board.stake(at)
-    board.stroke("lesson.6.quarter", out=shown[0])
-    x, out = -given.half / 2, given.sagitta / 4
-    board.line([up(-given.half, 0), top], "thin")
-    board.arrow(up(x, given.sagitta / 2), up(x, given.sagitta / 2 + out))
-    at = up(x, given.sagitta / 2)
-    board.text(shown[0], (at[0] + 4, at[1] + 44), 34, "start", "hot num")
-    board.stroke("lesson.6.again", out=shown[1])
-    board.line([up(-given.half, 0), up(x, given.sagitta * 0.75), top], "thin")
-    for part in (-0.75, -0.25):
-        middle = given.sagitta * (0.375 if part < -0.5 else 0.875)
-        board.line([up(part * given.half, middle), up(part * given.half, middle + out / 4)], "shaft")
+    _quarters(board, given, places)
     board.stroke("lesson.6.parabola")
-    board.line(flat, "hotarc")
-    board.text(say("lesson.6.parabola_word"), up(given.half * 0.36, 0.06 * given.sagitta), NAME, "start", "hot")
-    board.stroke("lesson.6.circle", times=times)
-    board.line(round_, "arc")
-    place = up(-given.half * 0.62, gap.parabola(given.half * 0.62) + times * gap.at(given.half * 0.62))
-    board.text(say("lesson.6.circle_word"), (place[0] - 20, place[1] - 22), NAME, "end")
-    for x, size in ((given.half / 2, 36), (widest, 46)):
-        board.stroke("lesson.6.apart" if x == given.half / 2 else "lesson.6.most", gap=given.small(gap.at(x)))
-        low, high = up(x, gap.parabola(x)), up(x, gap.parabola(x) + times * gap.at(x))
-        board.line([low, high], "arc")
-        words, room = given.small(gap.at(x)), 1232 - high[0] - 10
-        if x == given.half / 2:
-            board.text(words, (high[0] + 10, high[1] - 58), size, "middle", "num")
-        else:
-            board.text(words, (high[0] + 10, high[1] - 16), size, "start", "num", room=room)
-    _why(board, given, times, half)
+    xs = [given.half * (step / (_STEPS // 2) - 1) for step in range(_STEPS + 1)]
+    board.line([places.parabola(x) for x in xs], "hotarc")
+    at = places.up(given.half * 0.36, 0.06 * given.sagitta)
+    board.text(say("lesson.6.parabola_word"), at, NAME, "start", "hot")
+    board.stroke(_scaled("lesson.6.circle", places.times), times=places.times)
+    board.line([places.circle(x) for x in xs], "arc")
+    x, y = places.circle(-given.half * 0.62)
+    board.text(say("lesson.6.circle_word"), (x - 20, y - 22), NAME, "end")
+    _gaps(board, given, gap, places)
+    _why(board, given, places.times, given.small(gap.at(given.half / 2)))
     return board.finish()
 
 
-def _times(gap: Gap) -> int:
-    """How many times larger the gap is drawn: as much as stays under the mid-ordinate."""
+def _scaled(key: str, times: int) -> str:
+    """The sentence of a gap that is drawn larger than it is, or as it is."""
+    return key if times > 1 else f"{key}_true"
+
+
+def _quarters(board: Board, given: Given, places: _Places) -> None:
+    """The string with its mid-ordinate, a quarter of it, and a quarter of that."""
+    up = places.up
+    shown = given.show(given.sagitta / 4), given.show(given.sagitta / 16)
+    board.stroke("lesson.6.string", out=given.show(given.sagitta))
+    bent_note(board, places.way)
+    left, right, foot, top = up(-given.half, 0), up(given.half, 0), up(0, 0), up(0, given.sagitta)
+    board.line([left, right], "string")
+    board.arrow(foot, (top[0], top[1] + 16))
+    board.boxed(given.show(given.sagitta), (foot[0] + 110, (foot[1] + top[1]) / 2 + 16), 34)
+    for at in (left, top, right):
+        board.stake(at)
+    board.stroke("lesson.6.quarter", out=shown[0])
+    x, out = -given.half / 2, given.sagitta / 4
+    board.line([left, top], "thin")
+    at = up(x, given.sagitta / 2)
+    board.arrow(at, up(x, given.sagitta / 2 + out))
+    if width_of(shown[0], 34) < foot[0] - at[0] - 24:
+        board.text(shown[0], (at[0] + 4, at[1] + 44), 34, "start", "hot num")
+    else:  # a narrow picture: outside it
+        board.text(shown[0], (left[0] - 28, at[1]), 34, "end", "hot num")
+    board.stroke("lesson.6.again", out=shown[1])
+    board.line([left, up(x, given.sagitta * 0.75), top], "thin")
+    for part, middle in ((-0.75, 0.375 * given.sagitta), (-0.25, 0.875 * given.sagitta)):
+        board.line([up(part * given.half, middle), up(part * given.half, middle + out / 4)], "shaft")
+
+
+def _gaps(board: Board, given: Given, gap: Gap, places: _Places) -> None:
+    """How far they are apart, halfway and where it is most."""
+    for x, key in ((given.half / 2, "apart"), (gap.widest(), "most")):
+        words = given.small(gap.at(x))
+        board.stroke(f"lesson.6.{key}", gap=words)
+        high = places.circle(x)
+        board.line([places.parabola(x), high], "arc")
+        if key == "apart":
+            board.text(words, (high[0] + 10, high[1] - 58), 36, "middle", "num")
+        else:
+            board.text(words, (high[0] + 10, high[1] - 16), 46, "start", "num", room=1232 - high[0] - 10)
+
+
+def _times(gap: Gap, drawn: Given) -> int:
+    """How many times larger the gap is drawn: as much as stays under the mid-ordinate, no more than ten times where the
+    arc is drawn as it is."""
     most = gap.at(gap.widest())
-    return next((times for times in (10, 5, 2) if times * most < 0.3 * gap.given.sagitta), 1)
+    larger = (200, 100, 50, 20, 10, 5, 2) if drawn.sagitta > gap.given.sagitta else (10, 5, 2)
+    return next((times for times in larger if times * most < 0.3 * drawn.sagitta), 1)
 
 
 def _why(board: Board, given: Given, times: int, half: str) -> None:
     """What the picture says in words: the gap's scale, why the miss is another than along the arc, and a road."""
     square = given.small(miss_at(given, 2 * degrees(given.arc.half_angle)))
-    board.stroke("lesson.6.scale", times=times)
-    board.text(say("lesson.6.scale_word", times=times), (LEFT, 508), 32, "start", "num")
+    board.stroke(_scaled("lesson.6.scale", times), times=times)
+    board.text(say(_scaled("lesson.6.scale_word", times), times=times), (LEFT, 508), 32, "start")
     board.stroke("lesson.6.differ", here=half, there=square)
-    board.text(say("lesson.6.differ_word", here=half, there=square), (LEFT, 562), 32, "start", "num")
+    board.text(say("lesson.6.differ_word", here=half, there=square), (LEFT, 562), 32, "start", "tell")
     board.stroke("lesson.6.because")
-    board.text(say("lesson.6.because_word"), (LEFT, 616), 32, "start")
+    board.text(say("lesson.6.because_word"), (LEFT, 616), 32, "start", "tell")
     board.head(say("lesson.6.answer"))
     board.stroke("lesson.6.road")
     board.text(say("lesson.6.road_word"), (LEFT, 670), 32, "start")

@@ -7,26 +7,33 @@ from math import degrees
 from bowstring.geometry.plane import Point as Place
 from bowstring.wall.bend import BENDS, FIRST, JOB_MARK, TRACK, miss_at
 from bowstring.wall.board import LEFT, Board, Sheet
+from bowstring.wall.job_ends import bent_note
 from bowstring.wall.shape import Frame, Given, arc_of, share
 from bowstring.words import say
 
-_FLAT, _HALF = 12 / 360, 0.5  # parts of a whole turn
+_FLAT, _LEAST = 0.0525, 0.16
+"""Mid-ordinate over half the chord of the flat arc, and the least that a job's is drawn with."""
 _WIDE = 330.0
 
 
 def three_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     """A flat arc, this job's, and a half circle, each with its share."""
-    flat = given.half * 0.0525
+    shown, way = given.shape(_LEAST)
+    flat = given.half * _FLAT
     board = Board(id, say("lesson.4.told"), kick)
     board.head(say("lesson.4.question"))
-    rows = ((flat, "flat"), (given.sagitta, "job"), (given.half, "semi"))
-    for number, (sagitta, key) in enumerate(rows):
-        arc = arc_of(given.chord, sagitta)
+    rows = [(flat, flat, "flat"), (given.half, given.half, "semi")]
+    past = given.sagitta > given.half  # then it comes last
+    rows.insert(2 if past else 1, (given.sagitta, shown.sagitta, "past" if past else "job"))
+    for number, (sagitta, drawn, key) in enumerate(rows):
+        true, arc = arc_of(given.chord, sagitta), arc_of(given.chord, drawn)
         x = 214.0 + 426 * number
         frame = Frame([arc.point_at(0), arc.point_at(1)], (x - _WIDE / 2, 0.0, x + _WIDE / 2, 400.0))
         ends = [frame.at(Place(one, 0.0)) for one in (0.0, arc.chord)]
         top, quarter = frame.at(arc.point_at(0.5)), frame.at(arc.point_at(0.25))
-        board.stroke(f"lesson.4.{key}", angle=f"{2 * degrees(arc.half_angle):.0f}")
+        board.stroke(f"lesson.4.{key}", angle=f"{2 * degrees(true.half_angle):.0f}")
+        if key == "job":
+            bent_note(board, way)
         board.line(ends, "string")
         board.line(frame.arc(arc), "arc")
         board.line([ends[0], top], "dash")
@@ -35,12 +42,12 @@ def three_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
         for at in (*ends, top):
             board.stake(at, 10)
         board.stake(quarter, 11, "now")
-        board.text(f"{share(arc.half_angle):.3f}", (x, 470), 60, "middle", "num")
+        board.text(f"{share(true.half_angle):.3f}", (x, 470), 60, "middle", "num")
         board.text(say(f"lesson.4.{key}_word"), (x, 520), 30, "middle", "quiet")
     board.stroke("lesson.4.half")
-    board.text(say("lesson.4.half_word"), (LEFT, 592), 34, "start")
+    board.text(say("lesson.4.half_word"), (LEFT, 592), 34, "start", "tell")
     board.stroke("lesson.4.climb")
-    board.text(say("lesson.4.climb_word"), (LEFT, 640), 34, "start")
+    board.text(say("lesson.4.climb_word"), (LEFT, 640), 34, "start", "tell")
     board.head(say("lesson.4.answer"))
     board.stroke("lesson.4.exact")
     board.text(say("lesson.4.exact_word"), (LEFT, 688), 34, "start", "hot")
@@ -70,7 +77,7 @@ def slider_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
     board.line([(x, y - 16), (x, y + 16)], JOB_MARK)
     if abs(job - 90) > 45 and abs(job - 180) > 45:
         board.text(say("lesson.4.mark_job", angle=f"{job:.1f}"), (x, y + 54), 26)
-    board.text(say("lesson.4.graph", most=given.fine(most)), (1128, 548), 26, "end", "hot num", room=420)
+    board.text(say("lesson.4.graph", most=given.fine(most)), (1060, 556), 26, "end", "hot num", room=420)
     board.head(say("lesson.4.slider_answer"))
     board.stroke("lesson.4.bend")
     return board.finish()

@@ -7,6 +7,7 @@ from functools import cached_property
 from math import atan, cos, hypot
 
 from bowstring.drawings.svg import Point
+from bowstring.drawings.turn import turn_of
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point as Place
 from bowstring.report.forms.answer import Answer
@@ -38,7 +39,7 @@ class Given:
         """Return what stands on the ground: the arc of the stakes."""
         arc = answer["staked"]
         tape = make_tape(answer["unit"], answer["mark"])
-        mirrored = answer["side"] == "right"
+        mirrored = turn_of(answer["side"]) < 0
         return cls(arc["chord"], arc["sagitta"], tape, answer["title"], mirrored, answer["levels"])
 
     @classmethod
@@ -141,7 +142,7 @@ class Round:
 
 
 def arc_of(chord: float, sagitta: float) -> Arc:
-    """Return the arc over a chord with a mid-ordinate, metres."""
+    """Return the arc over a chord with a mid-ordinate, metres; raises ``ZeroDivisionError`` where there is none."""
     half = chord / 2
     whole = half * half + sagitta * sagitta
     return Arc(
@@ -180,20 +181,6 @@ class Frame:
 def outline(arc: Arc) -> list[Place]:
     """Return places that reach as far as an arc and its string do."""
     return [arc.point_at(step / 32) for step in range(33)]
-
-
-_SUITS = (0.2, 1.0)
-"""Mid-ordinate over half the chord of a job whose numbers a lesson takes: bent enough to be seen, no more than a half
-circle."""
-
-
-def for_lesson(given: Given | None) -> Given:
-    """Return the job's numbers where they suit a lesson, else the lesson's own in the job's unit."""
-    if given is None:
-        return Given.own()
-    if _SUITS[0] <= given.sagitta / given.half <= _SUITS[1]:
-        return Given(given.chord, given.sagitta, given.tape)
-    return Given.own(given.tape.unit)
 
 
 def plain(text: str) -> str:

@@ -6,7 +6,7 @@ from math import hypot
 
 from bowstring.geometry.plane import Point as Place
 from bowstring.units.sizes import FOOT, INCH
-from bowstring.wall.board import LEFT, NAME, RIGHT, WIDE, Board, Sheet
+from bowstring.wall.board import LEFT, NAME, RIGHT, Board, Sheet
 from bowstring.wall.shape import Frame, Given, outline
 from bowstring.words import say
 
@@ -85,9 +85,7 @@ def cost_sheet(given: Given, id: str, kick: list[tuple[str, str]]) -> Sheet:
         board.line([foot, leaned], "shaft")
         board.stake(tip, 12)
         board.stake(leaned, 14, "now")
-        x = WIDE / 2 if part == 0.5 else LEFT
-        board.text(
-            say(f"lesson.2.{key}_word", **values), (x + 20 * (part == 0.5), 640), 34, "start", "hot num", room=580
-        )
+        y, classes = (622, "num") if key == "middle" else (674, "hot num")  # only the second one costs something
+        board.text(say(f"lesson.2.{key}_word", **values), (LEFT, y), 34, "start", classes)
     board.text(say("lesson.2.exaggerated"), (RIGHT, 160), 28, "end", "quiet")
     return board.finish()

@@ -54,6 +54,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "rounding": ("results",),
     "rule": ("results",),
     "sheet": ("sheet",),
+    "shown": ("shown",),
     "site": ("site",),
     "siteplan": ("siteplan",),
     "slip": ("results",),

@@ -6,7 +6,8 @@ from typing import Any
 
 STANDARD = "python314.zip"
 BROKEN = ("{", '{"bowstring": 1, "arc": {"chord": "5 3"}}')
-TAPPED = {"stops": "tape", "scale": "20", "up": "-1", "points": [[0, 0], [60, 0], [60, 60]]}
+CLASS = {"numbers": 1, "own": {"chord": "38", "out": "5"}}
+TAPPED = {"stops": "tape", "scale": "20", "turn": "1", "points": [[0, 0], [60, 0], [60, 60]]}
 # A job that somebody has begun, and one that is a stop: beside the example and jobs that can't be read.
 BEGUN = {"done": "1 2", "read-0-check": "A-M", "read-0-value": "19 ft", "by": "R.", "date": "2027-03-01"}
 GOT = {
@@ -49,6 +50,17 @@ def _questions() -> None:
         traceback.format_exception(fault)
 
 
+def _shown_in(unit: str, fields: dict[str, str], asked: set[str]) -> None:
+    """Ask what a device asks that shows another unit than the job's."""
+    from bowstring.page.shown import show_in
+
+    show_in(unit)
+    _ask("spelled", asked, fields=fields, text="19.02", must="19.02 ft")
+    for face in ("checks", "paper"):
+        _ask("face", asked, fields=fields, face=face, card=None, panel="", address="")
+    show_in(None)
+
+
 def _about(fields: dict[str, str], asked: set[str]) -> None:
     """Ask everything that the page asks about a job."""
     from bowstring.faces.conclusions import FOLDS
@@ -56,7 +68,7 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
 
     for panel in ("", "way"):
         for call in ("numbers", "numbers_later"):
-            _ask(call, asked, fields=fields, unit_before="m", panel=panel, focus="arc-chord")
+            _ask(call, asked, fields={**fields, "unit_before": "m"}, panel=panel, focus="arc-chord")
     for face in FACES:
         _ask("face", asked, fields=fields, face=face, card=None, panel="", address="https://example.org/")
     got = {"m0": "19 ft 2 in", "m1": "19 ft"}
@@ -73,9 +85,10 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
         _ask("hand_over", asked, fields=fields, address="https://example.org/", what=what)
     for kind in ("people", "svg", "png", "dxf", "instrument-n-e", "instrument-x-y"):
         _ask("hand_file", asked, fields=fields, kind=kind)
+    _shown_in("ft", fields, asked)
     _ask("mistake", asked, fields=fields, kind="burned_foot")
     _ask("outline", asked, fields=fields, **TAPPED)
-    for question in ({"figure": 0}, {"figure": 1}, {"slider": 1}, {"list": 1}, {"handout": 4}):
+    for question in ({"figure": 0}, {"figure": 1}, {"slider": 1}, {"list": 1}, {"handout": 4}, CLASS):
         _ask("wall", asked, fields=fields, **question)
     _ask("example", asked)
 

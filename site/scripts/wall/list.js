@@ -1,6 +1,6 @@
 // The list of figures, a number key on each picture; under a lesson its handout.
 
-export function listing({ stage, ask, open, print, made }) {
+export function listing({ stage, ask, open, print, made, acts }) {
   const grid = made("div", "pick", stage);
   grid.hidden = true;
   let shows = false;
@@ -33,6 +33,24 @@ export function listing({ stage, ask, open, print, made }) {
     for (const row of figures) card(row, words);
     card({ figure: 7, name: words.try_it, svg: "" }, words);
     made("p", "keys", grid).textContent = words.keys;
+    const bar = made("div", "acts", grid);
+    for (const [name, act] of Object.entries(acts)) {
+      if (name === "full_screen" && !document.fullscreenEnabled) continue; // a phone may have none
+      const button = made("button", "", bar);
+      button.type = "button";
+      button.textContent = words[name];
+      button.dataset.act = name;
+      button.addEventListener("click", () => {
+        hide();
+        act();
+      });
+    }
+  }
+
+  function hide() {
+    shows = false;
+    stage.classList.remove("listed");
+    grid.hidden = true;
   }
 
   return {
@@ -46,14 +64,10 @@ export function listing({ stage, ask, open, print, made }) {
       await fill();
       grid.querySelector(`[data-figure="${Math.max(figure, 0)}"]`)?.focus();
     },
-    hide() {
-      shows = false;
-      stage.classList.remove("listed");
-      grid.hidden = true;
-    },
+    hide,
     // Tell whether a key was the list's own.
     keyed(key, event) {
-      if (key === "Escape" || key === "l") this.hide();
+      if (key === "Escape" || key === "l") hide();
       else if (key.startsWith("Arrow")) {
         const all = [...grid.querySelectorAll("button.figure")];
         const step = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 4, ArrowUp: -4 }[key];

@@ -3,9 +3,12 @@
 import look from "../../wall.css";
 import { bending } from "./bend.js";
 import { listing } from "./list.js";
+import { ownNumbers } from "./own.js";
 import { handingOut } from "./paper.js";
+import { zoomed } from "./zoom.js";
 
 const HOLD = 600; // milliseconds that a finger stays for the list
+const BRUSH = 12; // pixels that a finger goes astray and still taps; farther than that it does nothing
 const LAST = 6;
 
 const sheet = new CSSStyleSheet();
@@ -19,7 +22,7 @@ function made(name, className = "", parent = null) {
   return element;
 }
 
-globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
+globalThis.bowstringWall = function wall({ ask: askPage, starting, note, leave, keep }) {
   const root = made("div");
   root.id = "wall";
   root.tabIndex = -1;
@@ -37,10 +40,20 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
   let figure = -1;
   let stroke = 0;
   let at = -1; // the sheet that is in the picture
+  let last = 0; // the stroke before
   let wanted = ""; // the figure that is asked for, while it comes
+  const ask = (payload) => askPage(own.typed ? { own: own.typed, ...payload } : payload);
+  const own = ownNumbers({ stage, ask: askPage, keep, made, changed: () => again() });
   const bend = bending({ stage, ask });
   const paper = handingOut({ ask });
-  const list = listing({ stage, ask, open: (number) => go(number, 0), print: paper.print, made });
+  const list = listing({
+    stage,
+    ask,
+    open: (number) => go(number, 0),
+    print: paper.print,
+    made,
+    acts: { numbers: () => own.show(), full_screen: full, to_job: leave },
+  });
 
   const counts = () => shown.sheets.map(({ strokes }) => strokes.length);
   const whole = () => counts().reduce((sum, one) => sum + one, 0);
@@ -58,15 +71,18 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
   function paint() {
     const { index, local } = place(stroke);
     const { svg, strokes } = shown.sheets[index];
+    const before = at;
     if (index !== at) picture.innerHTML = svg;
     for (const group of picture.querySelectorAll("[data-s]")) {
       const { s, to = 999 } = group.dataset;
-      const start = "head" in group.dataset && local === 0 ? 0 : Number(s); // before the first stroke the sentence stands there
+      const start = "head" in group.dataset && s === "1" ? 0 : Number(s); // before the first stroke its sentence stands there
       const off = start > local || Number(to) < local;
       group.classList.toggle("fresh", !off && Number(s) === local && group.classList.contains("off"));
-      group.classList.toggle("off", off && !(start === 0 && Number(s) === 1));
+      group.classList.toggle("off", off);
     }
     at = index;
+    if (Math.abs(stroke - last) === 1) zoomed({ picture, sheets: shown.sheets, before, index });
+    last = stroke;
     marks();
     const said = local ? strokes[local - 1].said : strokes[0].sentence;
     spoken.textContent = said;
@@ -115,6 +131,14 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
     paint();
   }
 
+  // The same place, made of other numbers.
+  function again() {
+    const [number, before] = [figure, stroke];
+    shown = null;
+    root.focus({ preventScroll: true });
+    return go(Math.max(number, 0), before);
+  }
+
   function next() {
     if (!shown) return;
     if (stroke < whole()) go(figure, stroke + 1);
@@ -128,6 +152,7 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
   }
 
   function full() {
+    list.hide();
     if (document.fullscreenElement) document.exitFullscreen();
     else document.documentElement.requestFullscreen?.().catch(() => {}); // where it isn't allowed the window does
   }
@@ -146,6 +171,7 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
     Home: () => go(figure, 0),
     End: () => go(figure, -1),
     l: () => list.show(figure),
+    n: () => own.show(),
     f: full,
     b: blank,
     ".": blank,
@@ -157,6 +183,7 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
   function keyed(event) {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     event.stopPropagation();
+    if (own.shows) return own.keyed(event);
     const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
     if (root.classList.contains("blank")) {
       event.preventDefault();
@@ -171,25 +198,39 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
   }
 
   let held = 0;
+  let down = null; // where the finger came down
   root.addEventListener("pointerdown", (event) => {
     clearTimeout(held);
-    if (list.shows || event.target.closest("[data-knob]")) return;
+    held = 0;
+    down = event;
+    if (list.shows || own.shows || event.target.closest("[data-knob]")) return;
     held = setTimeout(() => {
       held = -1;
       list.show(figure);
     }, HOLD);
   });
+  const far = ({ clientX, clientY }) => down && Math.hypot(clientX - down.clientX, clientY - down.clientY) > BRUSH;
+  root.addEventListener("pointermove", (event) => {
+    if (far(event) && held > 0) clearTimeout(held);
+  });
   root.addEventListener("pointercancel", () => clearTimeout(held));
+  root.addEventListener("pointerup", () => held === -1 && setTimeout(() => (held = 0), 100)); // its click has come by then
   root.addEventListener("contextmenu", (event) => event.preventDefault()); // a long touch is the list
+  // A finger that was held comes up again over the list: that is no choice of what lies under it.
+  root.addEventListener("click", (event) => held === -1 && event.stopPropagation(), true);
   root.addEventListener("click", (event) => {
-    const long = held === -1;
     clearTimeout(held);
     held = 0;
-    if (long || list.shows || event.target.closest("[data-knob]")) return;
+    if (list.shows || own.shows || far(event) || event.target.closest("[data-knob], button")) return;
     if (root.classList.contains("blank")) return blank();
+    if (framed(event)) return own.show();
     if (event.clientX < innerWidth / 3) back();
     else next();
   });
+
+  // Whether somebody points at one of the two given numbers over the picture.
+  const framed = ({ clientX, clientY }) =>
+    document.elementsFromPoint(clientX, clientY).some((one) => one.matches('#wall .picture [data-s="0"] .w-box'));
 
   const others = () => [...document.body.children].filter((one) => one !== root && one.nodeName !== "SCRIPT");
 
@@ -201,6 +242,7 @@ globalThis.bowstringWall = function wall({ ask, starting, note, leave }) {
         document.body.append(root);
         document.addEventListener("keydown", keyed, true);
         shown = null; // the job may have changed since
+        own.forget();
         root.focus({ preventScroll: true });
       }
       if (number !== figure || wantedStroke !== stroke || !shown) return go(Math.min(number, LAST), wantedStroke);

@@ -10,7 +10,6 @@ from typing import Any
 import pytest
 
 from bowstring.analysis.checks import Check
-from bowstring.analysis.limits import judged
 from bowstring.analysis.mistakes import reading_of
 from bowstring.analysis.suspects import Slip, Suspect, Taped, suspects
 from bowstring.construction import Marks, exact
@@ -39,10 +38,8 @@ def laid(method: str) -> Work:
 @cache
 def checks_of(work: Work) -> list[tuple[Check, float]]:
     """Return each check that a sheet shows, with the limit that is printed."""
-    layout, tape = work.layout, work.job.tape
-    assert work.own.accuracy is not None
-    found = judged(layout.checks, work.own.accuracy.spread, work.job.tolerance, tape.mark)
-    return [(one.check, max(tape.down(one.expected), tape.mark)) for one in found if one.shows]
+    tape = work.job.tape
+    return [(one.check, max(tape.down(one.limit), tape.mark)) for one in work.judged if one.shows]
 
 
 def moved(work: Work, mark: str, by: Point, along: bool) -> Marks:

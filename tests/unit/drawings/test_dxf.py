@@ -21,6 +21,9 @@ SHOWN: dict[str, Any] = {
     "the example": DEMO,
     "a right hand": {**DEMO, "side": "right"},
     "round": {**DEMO, "ground": [*DEMO["ground"], ROUND]},
+    "off the drawn line": {**DEMO, "offset": "6 in", "toward": "outside", "driven": "hub"},
+    "a string past a half circle": {**JOBS["ordinates from a parallel string"], "ties": {},
+                                    "arc": {"radius": "30 ft", "central_angle": 230}},
     "past a half circle": {**JOBS["halving"], "arc": {"radius": "30 ft", "central_angle": 230}, "method": "halving",
                            "ties": {}},
     "past a half circle, right": {**JOBS["halving"], "arc": {"radius": "30 ft", "central_angle": 230}, "ties": {},
@@ -69,6 +72,11 @@ def test_the_stakes_stand_where_the_answer_has_them(name: str) -> None:
 def test_the_arc_goes_through_every_stake_and_from_end_to_end(name: str) -> None:
     answer, document, size = opened(SHOWN[name])
     (arc,) = document.modelspace().query("ARC[layer=='ARC']")
+    drawn = document.modelspace().query("ARC[layer=='DRAWN']")
+    assert len(drawn) == bool(answer["offset"])
+    for one in drawn:
+        assert one.dxf.center == arc.dxf.center
+        assert one.dxf.radius * size == pytest.approx(answer["arc"]["radius"], abs=NEAR)
     centre, radius = arc.dxf.center, arc.dxf.radius
     assert radius * size == pytest.approx(answer["staked"]["radius"], abs=NEAR)
     swept = (arc.dxf.end_angle - arc.dxf.start_angle) % 360
@@ -90,10 +98,13 @@ def test_strings_checks_and_obstacles_are_where_the_answer_has_them(name: str) -
     answer, document, size = opened(SHOWN[name])
     space = document.modelspace()
     strings = [(one.dxf.start, one.dxf.end) for one in space.query("LINE[layer=='STRING']")]
-    offs = [0.0] if answer["parallel"] is None else [0.0, answer["parallel"]]
-    for (start, end), off in zip(strings, offs, strict=True):
-        assert (start.x * size, start.y * size) == pytest.approx(to_plan(answer, 0.0, off), abs=NEAR)
-        assert (end.x * size, end.y * size) == pytest.approx(to_plan(answer, answer["staked"]["chord"], off), abs=NEAR)
+    chord, along = answer["staked"]["chord"], [stake["x"] for stake in answer["stakes"]]
+    ends = [(0.0, 0.0, chord)]
+    if answer["parallel"] is not None:
+        ends.append((answer["parallel"], min(0.0, *along), max(chord, *along)))
+    for (start, end), (off, first, last) in zip(strings, ends, strict=True):
+        assert (start.x * size, start.y * size) == pytest.approx(to_plan(answer, first, off), abs=NEAR)
+        assert (end.x * size, end.y * size) == pytest.approx(to_plan(answer, last, off), abs=NEAR)
     checks = [one for one in answer["checks"] if one["recommended"] or one["kind"] == "closing"]
     seen = [one for one in checks if not one["blind"]]
     drawn = [hypot(*(one.dxf.end - one.dxf.start).vec2) * size for one in space.query("LINE[layer=='CHECKS']")]
@@ -135,15 +146,33 @@ def test_the_head_and_the_drawing_say_the_unit(unit: str, word: str) -> None:
     assert x == pytest.approx(12.4 / 0.3048 if word == "feet" else 12.4, abs=1e-6)
 
 
+@pytest.mark.parametrize("name", SHOWN)
+def test_the_head_tells_how_far_everything_reaches(name: str) -> None:
+    _, document, _ = opened(SHOWN[name])
+    low, high = document.header["$EXTMIN"], document.header["$EXTMAX"]
+    for one in document.modelspace().query("POINT VERTEX TEXT"):
+        at = one.dxf.insert if one.dxftype() == "TEXT" else one.dxf.location
+        assert low[1] <= at.y and low[0] <= at.x + 1e-9, one.dxf.layer
+        if one.dxftype() == "POINT":
+            assert at.x <= high[0] + 1e-9 and at.y <= high[1] + 1e-9
+
+
+def test_stakes_off_the_drawn_line_say_so() -> None:
+    answer, document, _ = opened(SHOWN["off the drawn line"])
+    texts = " ".join(one.dxf.text for one in document.modelspace().query("TEXT"))
+    assert "layer DRAWN" in texts and "6" in answer["offset"]["text"]
+    assert answer["offset"]["text"].split()[0] in texts
+
+
 def test_it_is_plain_ascii_whatever_somebody_named() -> None:
     title = "Jardín Ñandú ½ \u05d2\u05e9\u05e8"
-    job = {**DEMO, "title": title, "ground": [{**DEMO["ground"][0], "name": "árbol"}]}
+    job = {**DEMO, "title": title, "ground": [{**DEMO["ground"][0], "name": "árbol 50%%c"}]}
     answer = answer_to(job)
     text = layout_dxf(answer)  # type: ignore[arg-type]
     assert text.isascii() and text.count("\r\nEOF\r\n") == 1 and text.endswith("  0\r\nEOF\r\n")
     _, document, _ = opened(job)
     texts = [one.dxf.text for one in document.modelspace().query("TEXT")]
-    assert any(one.startswith("Jardin Nandu 1/2 ???") for one in texts) and "arbol" in texts
+    assert any(one.startswith("Jardin Nandu 1/2 ???") for one in texts) and "arbol 50% %c" in texts
 
 
 def test_a_stopped_job_has_no_drawing_to_build_from() -> None:

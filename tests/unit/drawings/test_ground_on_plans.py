@@ -38,17 +38,17 @@ def areas(read: Read) -> list[tuple[str, list[tuple[float, float]]]]:
 def test_obstacles_stand_where_they_are_true_to_scale(side: str) -> None:
     read = Read(plan_svg(case("ordinary", ground=EVERY, side=side), id="p"))
     at = {name: places[0] for name, places in read.stakes().items()}
-    scale, turn = (at["B"][0] - at["A"][0]) / (38 * FOOT), 1 if side == "right" else -1
+    scale, turn = abs(at["B"][0] - at["A"][0]) / (38 * FOOT), -1 if side == "right" else 1
     (one, oak), (other, pond), (third, hole) = areas(read)
     assert (one, other, third) == ("tape", "feet", "feet"), "the shed is nowhere near"
     for outline, middle, wide in ((oak, (19, 2), 3), (hole, (10, 3), 2)):
         xs, ys = [x for x, _y in outline], [y for _x, y in outline]
-        assert (min(xs) + max(xs)) / 2 - at["A"][0] == pytest.approx(middle[0] * FOOT * scale, abs=0.05)
-        assert (min(ys) + max(ys)) / 2 - at["A"][1] == pytest.approx(middle[1] * FOOT * scale * turn, abs=0.05)
+        assert (min(xs) + max(xs)) / 2 - at["A"][0] == pytest.approx(middle[0] * FOOT * scale * turn, abs=0.05)
+        assert (min(ys) + max(ys)) / 2 - at["A"][1] == pytest.approx(-middle[1] * FOOT * scale, abs=0.05)
         assert max(xs) - min(xs) == pytest.approx(wide * FOOT * scale, rel=0.01)
         assert max(ys) - min(ys) == pytest.approx(wide * FOOT * scale, rel=0.01)
     corners = [(24, -6), (34, -6), (30, -2)]
-    want = [(at["A"][0] + x * FOOT * scale, at["A"][1] + y * FOOT * scale * turn) for x, y in corners]
+    want = [(at["A"][0] + x * FOOT * scale * turn, at["A"][1] - y * FOOT * scale) for x, y in corners]
     assert pond == [pytest.approx(corner, abs=0.05) for corner in want]
 
 
@@ -88,14 +88,14 @@ def test_the_parallel_string_is_drawn_where_it_is(off: str, side: str, drawing: 
     read = Read(drawing(answered(asked), id="p"))
     assert_clear(read)
     at = {name: places[0] for name, places in read.stakes().items()}
-    scale, turn = (at["B"][0] - at["A"][0]) / (38 * FOOT), 1 if side == "right" else -1
-    y = at["A"][1] + float(off.removesuffix(" ft")) * FOOT * scale * turn
+    scale, turn = abs(at["B"][0] - at["A"][0]) / (38 * FOOT), -1 if side == "right" else 1
+    y = at["A"][1] - float(off.removesuffix(" ft")) * FOOT * scale
     for end in "AB":
         assert any(cross == pytest.approx((at[end][0], y), abs=0.05) for cross in read.crosses()), end
         assert [words.text for words in read.words() if words.text == f"P{end}"] == [f"P{end}"]
     if drawing is plan_svg:
         name = box_of(read, "PA")
-        assert abs(name.bottom - y) < 60 and name.left < at["B"][0]
+        assert abs(name.bottom - y) < 60 and turn * name.left < turn * at["B"][0]
         assert "parallel to A-B" in read.flowing_text()
 
 

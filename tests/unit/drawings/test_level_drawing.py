@@ -167,8 +167,8 @@ def test_the_hand_and_the_stretch_are_told(name: str) -> None:
     for places in drawing.stakes().values():  # the whole arc, then the one string
         assert len(places) == 2
     for index in (0, 1):
-        below = drawing.stakes()["M"][index][1] > drawing.stakes()["A"][index][1]
-        assert below == (answer["side"] == "right")
+        new, start = drawing.stakes()["M"][index], drawing.stakes()["A"][index]
+        assert new[1] < start[1] and (new[0] < start[0]) == (answer["side"] == "right")
 
 
 def test_labels_are_large_enough_on_a_wall_and_on_a_phone() -> None:

@@ -83,10 +83,11 @@ def in_proportion(answer: dict[str, Any], kind: str, read: Read) -> None:
     true = {stake["name"]: (stake["x"], stake["y"]) for stake in answer["stakes"]}
     row = next(one for one in answer["mistakes"] if one["kind"] == kind)
     wrong = {stake["name"]: (stake["x"], stake["y"]) for stake in row["stakes"]}
-    scale = (at["B"][0] - at["A"][0]) / true["B"][0]
+    scale = (at["B"][0] - at["A"][0]) / true["B"][0]  # A is at the right where the curve is on the right
+    assert (scale < 0) == (answer["side"] == "right")
     high = max((one for one in at if one not in "AB"), key=lambda one: true[one][1])
-    rise = (at[high][1] - at["A"][1]) / true[high][1]  # down the page where the curve is on the right
-    assert (rise > 0) == (answer["side"] == "right")
+    rise = (at[high][1] - at["A"][1]) / true[high][1]
+    assert rise < 0, "the curve is up on paper"
     ways = {one: ((wrong[one][0] - true[one][0]) * scale, (wrong[one][1] - true[one][1]) * rise) for one in at}
     longest = max(ways, key=lambda one: math.hypot(*ways[one]))
     crosses, length = read.crosses(), math.hypot(*ways[longest])
@@ -118,11 +119,10 @@ def test_a_curve_on_the_wrong_hand_is_drawn_on_the_other_side_of_the_string(name
     answer = answered(JOBS[name])
     read = Read(mistakes_svg(answer, "wrong_hand", id="m"))
     at = {one: places[0] for one, places in read.stakes().items()}
-    below = answer["side"] == "right"
     string = at["A"][1]
     inner = [place[1] for one, place in at.items() if one not in "AB"]
-    assert all((y > string) == below for y in inner)
-    assert all((y > string) != below for _x, y in read.crosses())
+    assert all(y < string for y in inner)
+    assert all(y > string for _x, y in read.crosses())
     title, description = read.described()
     assert title == say("mistake.draw.title")
     assert answer["hand"] in description and f"on your {answer['side']}." in description

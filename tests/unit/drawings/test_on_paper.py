@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import math
+from typing import Any
+
+import pytest
+
 from bowstring.drawings.lath import lath_svg
 from bowstring.drawings.lowplan import NARROW, WIDE, low_plan_svg
 from bowstring.drawings.signs import hand_sign, line_sign
@@ -67,6 +72,40 @@ def test_a_plan_for_a_phone_keeps_to_its_width_and_its_words_apart() -> None:
         assert_clear(drawn)
         left, _top, right, _bottom = drawn.box
         assert NARROW - 1 <= right - left <= NARROW + 1
+
+
+FINEST = 0.7
+"""Of its usual height: the smallest type of the names."""
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize(("name", "more"), [
+    ("a porch", {"arc": {"chord": "52 ft", "sagitta": "6 ft 4 in"}}),
+    ("three sides", {"arc": {"three_sides": ["21 ft", "22 ft", "40 ft"]}}),
+    ("hubs", {"arc": {"radius": "25 ft", "central_angle": 90}, "driven": "hub", "offset": "3 ft", "toward": "outside",
+              "start": "one-end"}),
+])  # fmt: skip
+def test_the_fourth_round_s_stakes_are_named_too(name: str, more: dict[str, Any], side: str) -> None:
+    """All seventeen, beside their squares and apart, in as large a type as has room."""
+    job = {"drawn_to": "face", "side": side, "method": "halving", "levels": 4, **more}
+    answer = answer_to(job)
+    stakes = [stake["name"] for stake in answer["stakes"]]
+    assert "X8" in stakes
+    sizes = []
+    for height in (LOW, 150.0, HIGH):
+        drawn = Read(low_plan_svg(answer, id="low", height=height))
+        assert_clear(drawn)
+        assert set(stakes) <= {words.stake for words in drawn.words()}
+        left, top, right, bottom = drawn.box
+        sizes.append(min(WIDE / (right - left), height / (bottom - top)))
+        assert sizes[-1] >= FINEST
+        for words in drawn.words():
+            if words.stake in stakes:
+                at = drawn.stakes()[words.stake][0]
+                assert math.dist(words.at, at) == min(
+                    math.dist(words.at, other[0]) for other in drawn.stakes().values()
+                )
+    assert sizes == sorted(sizes), "a higher box has larger type"
 
 
 def test_a_stopped_plan_has_no_number_of_a_step() -> None:

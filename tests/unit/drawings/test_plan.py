@@ -25,12 +25,12 @@ def similar(answer: dict[str, Any], read: Read, stretch: int) -> float:
     drawn = {name: places[0] for name, places in read.stakes().items()}
     assert list(drawn) == [stake["name"] for stake in answer["stakes"]]
     ends = {stake["name"]: stake for stake in answer["stakes"]}
-    scale = (drawn["B"][0] - drawn["A"][0]) / (ends["B"]["x"] - ends["A"]["x"])
+    turn = -1 if answer["side"] == "right" else 1  # A at the right, and the curve up on either hand
+    scale = turn * (drawn["B"][0] - drawn["A"][0]) / (ends["B"]["x"] - ends["A"]["x"])
     assert scale > 0
-    turn = 1 if answer["side"] == "right" else -1  # y runs down on paper
     for name, (x, y) in drawn.items():
-        assert x - drawn["A"][0] == pytest.approx(ends[name]["x"] * scale, abs=0.01)
-        assert y - drawn["A"][1] == pytest.approx(ends[name]["y"] * scale * stretch * turn, abs=0.01)
+        assert x - drawn["A"][0] == pytest.approx(turn * ends[name]["x"] * scale, abs=0.01)
+        assert y - drawn["A"][1] == pytest.approx(-ends[name]["y"] * scale * stretch, abs=0.01)
     return scale
 
 
@@ -79,13 +79,14 @@ def test_random_arcs_are_drawn_clear_and_true(seed: int) -> None:
 def test_the_hand_turns_the_drawing_and_not_the_words() -> None:
     for name in ("ordinary", "offset", "greater", "flat"):
         left, right = (Read(plan_svg(case(name, side=side), id="p")) for side in ("left", "right"))
-        chord_left, chord_right = left.stakes()["A"][0][1], right.stakes()["A"][0][1]
-        assert left.stakes()["M"][0][1] < chord_left and right.stakes()["M"][0][1] > chord_right
-        for read, hand, where in ((left, "left", "above"), (right, "right", "below")):
+        for read, hand in ((left, "left"), (right, "right")):
+            at = {name: read.stakes()[name][0] for name in ("A", "M", "B")}
+            assert at["M"][1] < at["A"][1] == at["B"][1]
+            assert (at["A"][0] < at["B"][0]) is (hand == "left")
             told = say("hand.standing", hand=hand)
             assert told in read.flowing_text()
             description = read.described()[1]
-            assert told in description and f"{where} the string" in description
+            assert told in description and f"at the {hand}, with the curve above the string" in description
         assert not [element for element in right.root.iter() if "transform" in element.attrib]
 
 
@@ -98,10 +99,10 @@ def test_the_arc_that_is_drawn_runs_through_the_stakes(name: str) -> None:
     scale = similar(answer, read, paper.stretch)
     arc = max(read.paths("arc"), key=len)
     ax, ay = read.stakes()["A"][0]
-    staked = answer["staked"]
+    staked, turn = answer["staked"], -1 if answer["side"] == "right" else 1
     for x, y in arc[::3]:
-        across = (x - ax) / scale - staked["chord"] / 2
-        up = (y - ay) / scale / paper.stretch * paper.up
+        across = turn * (x - ax) / scale - staked["chord"] / 2
+        up = (y - ay) / scale / -paper.stretch
         # distance below the arc's top t = s - y and c^2: a circle is across^2 + t^2 = 2 R t
         below = staked["sagitta"] - up
         assert across**2 + below**2 == pytest.approx(
@@ -292,7 +293,7 @@ def test_each_end_is_named_nearest_to_its_own_mark(name: str, side: str, toward:
     read = Read(plan_svg(answer, id="p"))
     crosses = read.crosses()
     assert len(crosses) == 2
-    for end, cross in zip("AB", sorted(crosses), strict=True):
+    for end, cross in zip("BA" if side == "right" else "AB", sorted(crosses), strict=True):
         own, drawn, stake = box_of(read, end), box_of(read, f"{end}0"), read.stakes()[end][0]
         assert math.dist(own.nearest(stake), stake) < math.dist(own.nearest(cross), cross)
         assert math.dist(drawn.nearest(cross), cross) < math.dist(drawn.nearest(stake), stake)
@@ -318,13 +319,14 @@ def test_the_corner_is_drawn_where_the_straights_meet(name: str, side: str) -> N
     (mark,) = (mark for mark in answer["marks"] if mark["name"] == "P")
     over = mark["y"] > 0  # so far out that the staked string lies beyond the corner, it is under it
     assert over == (name != "flat hub")
-    assert (corner[1] > ay) == (over == (side == "right"))
-    assert s[0] < at_a[0] and t[0] > at_b[0] and (s[1] > at_a[1]) == (side == "left")
+    assert (corner[1] < ay) == over
+    turn = -1 if side == "right" else 1
+    assert turn * (s[0] - at_a[0]) < 0 < turn * (t[0] - at_b[0]) and s[1] > at_a[1]
     for start, end in ((s, at_a), (t, at_b)):  # one line from S over A to P
         one, two = (end[0] - start[0], end[1] - start[1]), (corner[0] - end[0], corner[1] - end[1])
         assert abs(one[0] * two[1] - one[1] * two[0]) < 2e-3 * math.hypot(*one) * math.hypot(*two)
     if not answer["offset"]:
-        scale = (bx - ax) / answer["staked"]["chord"]
+        scale = turn * (bx - ax) / answer["staked"]["chord"]
         turned = mark["y"] * scale * (corner[1] - ay) / abs(corner[1] - ay)
         stretched = say("draw.scale") not in read.flowing_text()
         assert stretched or corner[1] - ay == pytest.approx(turned, abs=0.05)
@@ -339,7 +341,7 @@ def test_a_far_corner_is_cut_off_and_said_so(degrees: float, changes: dict[str, 
     read = Read(plan_svg(answer, id="p"))
     assert_clear(read)
     (ax, _), (bx, _) = read.stakes()["A"][0], read.stakes()["B"][0]
-    assert bx - ax > 0.47 * (read.box[2] - read.box[0])
+    assert abs(bx - ax) > 0.47 * (read.box[2] - read.box[0])
     named = {words.stake for words in read.words()}
     off = say("draw.straights.off") in read.flowing_text()
     assert off == ("P" not in named) == ("off the drawing" in read.described()[1])

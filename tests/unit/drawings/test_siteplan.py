@@ -57,34 +57,34 @@ def points_of(path: ElementTree.Element) -> list[tuple[float, float]]:
 
 def map_of(svg: ElementTree.Element) -> dict[str, str]:
     (frame,) = with_data(svg, "scale")
-    return {"scale": str(frame.get("data-scale")), "up": str(frame.get("data-up"))}
+    return {"scale": str(frame.get("data-scale")), "turn": str(frame.get("data-turn"))}
 
 
 @pytest.mark.parametrize("side", ["left", "right"])
 def test_outlines_and_stakes_stand_where_they_are_on_the_ground(side: str) -> None:
     job = {**SITE, "side": side}
     told, svg = answer(job), drawn(job)
-    scale, up = float(map_of(svg)["scale"]), int(map_of(svg)["up"])
+    scale, turn = float(map_of(svg)["scale"]), int(map_of(svg)["turn"])
     for obstacle in told["site"]["obstacles"]:  # type: ignore[index]
         path = with_data(svg, "stops", obstacle["stops"])[0]
         for (x, y), (true_x, true_y) in zip(points_of(path), obstacle["outline"], strict=True):
-            assert abs(x / scale - true_x) <= 2 * ROUNDING / scale
-            assert abs(y / (scale * up) - true_y) <= 2 * ROUNDING / scale
+            assert abs(x / (scale * turn) - true_x) <= 2 * ROUNDING / scale
+            assert abs(-y / scale - true_y) <= 2 * ROUNDING / scale
     squares = {str(one.get("data-stake")): one for one in with_data(svg, "stake")}
     for stake in told["stakes"]:  # type: ignore[attr-defined]
         square = squares[stake["name"]]
         x, y = (float(str(square.get(axis))) + float(str(square.get("width"))) / 2 for axis in "xy")
-        assert abs(x / scale - stake["x"]) <= 2 * ROUNDING / scale
-        assert abs(y / (scale * up) - stake["y"]) <= 2 * ROUNDING / scale
+        assert abs(x / (scale * turn) - stake["x"]) <= 2 * ROUNDING / scale
+        assert abs(-y / scale - stake["y"]) <= 2 * ROUNDING / scale
 
 
-@pytest.mark.parametrize(("side", "below"), [("left", False), ("right", True)])
-def test_the_curve_is_on_the_hand_of_somebody_who_walks_from_a_to_b(side: str, below: bool) -> None:
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_the_curve_is_on_the_hand_of_somebody_who_walks_from_a_to_b(side: str) -> None:
     svg = drawn({**SITE, "side": side})
     at = {str(one.get("data-stake")): float(str(one.get("y"))) for one in with_data(svg, "stake")}
     across = {str(one.get("data-stake")): float(str(one.get("x"))) for one in with_data(svg, "stake")}
-    assert across["A"] < across["B"]  # walking to the right on paper, the right hand is down
-    assert (at["M"] > at["A"]) is below
+    # Up on paper is on the left hand of somebody who walks to the right, and on the right hand going back.
+    assert at["M"] < at["A"] and (across["A"] < across["B"]) is (side == "left")
     words = "".join(str(one.text) for one in svg.iter() if one.tag.endswith("text"))
     assert side in words
 
@@ -133,11 +133,11 @@ def test_what_is_stopped_is_drawn_from_mark_to_mark() -> None:
     (own,) = [row for row in told["methods"] if row["method"] == "halving"]  # type: ignore[attr-defined]
     ways = {(block["from"], block["to"]) for block in own["blocks"] if block["from"] != block["to"]}
     assert ways
-    scale, up = float(map_of(svg)["scale"]), int(map_of(svg)["up"])
+    scale, turn = float(map_of(svg)["scale"]), int(map_of(svg)["turn"])
     lines = [points_of(one) for one in svg.iter() if "bd-arrow bd-dash" in str(one.get("class"))]
     assert len(lines) == len(ways)
     for way in ways:
-        ends = [(x * scale, y * scale * up) for x, y in (marks[name] for name in way)]
+        ends = [(x * scale * turn, -y * scale) for x, y in (marks[name] for name in way)]
         assert any(line == [pytest.approx(end, abs=2 * ROUNDING) for end in ends] for line in lines), way
     html = site_plan_html(told)
     assert "shed" in html and "<li>" in html
@@ -176,7 +176,7 @@ def _map_of_plan(job: str) -> dict[str, str]:
 def tap(corners: list[tuple[float, float]], job: dict[str, Any], stops: str = "feet", **more: str) -> dict[str, Any]:
     """Tap corners (metres in the chord's frame) on the plan of a job; return what Python says."""
     plan = _map_of_plan(json.dumps(job))
-    points = [[x * float(plan["scale"]), y * float(plan["scale"]) * int(plan["up"])] for x, y in corners]
+    points = [[x * float(plan["scale"]) * int(plan["turn"]), -y * float(plan["scale"])] for x, y in corners]
     fields = {**fields_of_job(job), **more}
     asked = {"fields": fields, "points": points, "stops": stops, **plan}
     found: dict[str, Any] = json.loads(handle("outline", json.dumps(asked)))
@@ -267,8 +267,15 @@ def test_a_tree_is_tapped_at_its_center_and_on_its_edge(unit: str) -> None:
 
 
 def test_what_the_page_never_sends_is_refused() -> None:
-    good = {"fields": {}, "points": [[0, 0]], "stops": "feet", "scale": "20", "up": "-1"}
-    for wrong in ({"stops": "all"}, {"scale": "0"}, {"scale": "nan"}, {"up": "2"}, {"points": [[1e999, 0]]}):
+    good = {"fields": {}, "points": [[0, 0]], "stops": "feet", "scale": "20", "turn": "1"}
+    for wrong in (
+        {"stops": "all"},
+        {"scale": "0"},
+        {"scale": "nan"},
+        {"turn": "2"},
+        {"turn": "0"},
+        {"points": [[1e999, 0]]},
+    ):
         with pytest.raises(ValueError, match=r"plan|finite"):
             handle("outline", json.dumps({**good, **wrong}))
 
@@ -280,3 +287,12 @@ def test_an_obstacle_without_its_outline_yet_still_has_a_plan_to_be_drawn_on() -
     assert 'data-scale="' in shown["site_plan"]
     worse = json.loads(handle("numbers_later", json.dumps({"fields": {**fields, "arc-chord": "no"}, "panel": "way"})))
     assert worse["state"]["sign"] == "refused" and worse["site_plan"] == ""
+
+
+@pytest.mark.parametrize(("arc", "shown"), [
+    ({"radius": "15 ft", "central_angle": "86.5"}, True), ({"chord": "36 ft", "sagitta": "4' 6\""}, False),
+])  # fmt: skip
+def test_the_centre_is_shown_where_the_plan_has_room_for_it(arc: dict[str, str], shown: bool) -> None:
+    """A curb return's lies half a chord behind; that of a flat arc isn't worth the room."""
+    texts = " ".join("".join(one.itertext()) for one in drawn({**DEMO, "arc": arc, "levels": 2, "ground": []}).iter())
+    assert (say("siteplan.no_centre") not in texts) is shown

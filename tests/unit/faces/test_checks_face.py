@@ -11,7 +11,8 @@ import pytest
 
 from bowstring import Answer, answering
 from bowstring.demo import DEMO
-from bowstring.faces.checks import checks_html
+from bowstring.faces.checks import checks_html, ordered
+from bowstring.words import say
 from helping import SAID
 
 ORDINATES: dict[str, Any] = {
@@ -104,8 +105,8 @@ def test_what_was_typed_stands_in_its_input_and_in_or_out_is_a_word_and_a_sign()
         "R3-R4-Q2": "",
     }
     said = {row.get("data-check"): text_of(row) for row in html.iter("li")}
-    assert 'OUT. 7/16" over. 3/16" allowed.' in said["Q1-B"] and "✕" in said["Q1-B"]
-    assert 'IN. 1/16" over. 3/16" allowed.' in said["A-Q2"] and "✓" in said["A-Q2"]
+    assert 'OUT. 7/16" over. 1/4" allowed.' in said["Q1-B"] and "✕" in said["Q1-B"]
+    assert 'IN. 1/16" over. 1/4" allowed.' in said["A-Q2"] and "✓" in said["A-Q2"]
 
 
 def test_a_text_that_is_no_length_is_told_at_its_row() -> None:
@@ -185,3 +186,36 @@ def test_beside_in_stands_the_reading_that_is_in() -> None:
     row = next(one for one in face(*rows).iter("li") if one.get("data-check") == "A-Q2")
     assert [one["value"] for one in inputs(row)] == ["29' 1-1/2\"", "29' 3\"", "29' 1-1/2\""]
     assert "Left out: 29' 3\"." in text_of(row)
+
+
+def test_a_stake_that_is_set_again_is_followed_by_what_was_set_from_it() -> None:
+    from bowstring.faces.checks import hanging_cards
+
+    answer = asked()
+    one: Any = {"step": 9, "again": ["R1", "R2"], "mark": "Q1", "kind": "stake", "checks": []}
+    step = next(row for row in answer["steps"] if row["stake"] == "Q1")
+    cards = hanging_cards(answer, {**one, "step": step["number"]})
+    assert [answer["cards"][number - 1]["stake"] for number in cards] == ["R1", "R2"]
+    go = next(one for one in face(*FOUND).iter("button") if one.get("data-do") == "go")
+    assert isinstance(json.loads(go.get("data-then", "")), list)
+
+
+def test_a_stake_off_the_arc_has_the_way_to_its_card_once_all_is_read() -> None:
+    rows = tuple((row["key"], row["shown"]) for row in answering(OFF)["checks"])
+    card = next(row["number"] for row in answering(OFF)["cards"] if row["stake"] == "M")
+    (button,) = [one for one in face(*rows, job=OFF).iter("button") if one.get("data-do") == "go"]
+    assert button.get("data-step") == str(card) and text_of(button) == f"Go to M: step {card}"
+    assert not [one for one in face(*rows[1:], job=OFF).iter("button") if one.get("data-do") == "go"]
+
+
+def test_readings_that_put_every_check_in_leave_nobody_suspect_however_they_came() -> None:
+    """Read out twice, then in three times, or typed over: the readings say so, whatever button was pressed."""
+    rows = {row["key"]: row["shown"] for row in ordered(answering(DEMO))}
+    before = (OUT, *FOUND)
+    assert [one["mark"] for one in asked(*before)["read"]["suspects"]] == ["Q1"]
+    for typed_over in (False, True):
+        old = () if typed_over else (OUT, OUT)
+        answer = asked(*old, *(3 * [(OUT[0], rows[OUT[0]])]), *rows.items())
+        assert answer["read"]["outs"] == 0 and answer["read"]["suspects"] == []
+        html = checks_html(answer)
+        assert 'class="suspect"' not in html and say("face_checks.ring", stake="Q1") not in html

@@ -7,6 +7,8 @@ import re
 import subprocess
 import sys
 from collections.abc import Mapping
+from html import unescape
+from typing import Any
 
 import pytest
 
@@ -288,3 +290,26 @@ def test_a_job_without_a_layout_says_why_where_it_is_settled() -> None:
 def test_every_line_is_there_whatever_is_typed() -> None:
     for fields in ({}, TWO, SAID, POINTS, fields_of_job(DEMO)):
         assert tuple(numbers(fields)["lines"]) == ASKS
+
+
+def test_where_no_method_works_the_method_s_panel_has_the_button_that_takes_the_way_out() -> None:
+    wall = [
+        ["46' 1-7/8\"", '6-1/2"'],
+        ["48' 1-1/2\"", '6-1/2"'],
+        ["48' 1-1/2\"", "-11' 0-7/8\""],
+        ["46' 1-7/8\"", "-11' 0-7/8\""],
+    ]
+    job: Any = {
+        "unit": "ft-in",
+        "side": "left",
+        "drawn_to": "face",
+        "arc": {"radius": "62' 6\"", "chord": "52 ft"},
+        "driven": "board",
+        "ground": [{"name": "wall", "stops": "tape", "outline": wall}],
+    }
+    told = answering(job)
+    (way,) = [way for way in told["ways_out"] if "parallel" in way["fields"]]
+    advice = numbers_later(told, {})["advice"]
+    assert told["advice"]["method"] is None
+    assert "<button" in advice and way["button"] in unescape(advice) and 'data-do="fill"' in advice
+    assert "<button" not in numbers_later(answering(DEMO), {})["advice"]

@@ -13,6 +13,7 @@ from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_sizes import MOST_ROWS
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.sheet.setting import settings
+from bowstring.words import say
 from helping import all_hold, answer_to
 from paper_jobs import JOBS
 
@@ -135,6 +136,14 @@ def test_a_stop_prints_why_and_no_number_of_a_step() -> None:
     assert not [one for one in numbers if re.search(rf"(?<![\d'-] ){re.escape(one)}", seen)]
 
 
+def test_a_link_too_long_for_a_code_that_scans_off_paper_stands_there_without_one() -> None:
+    link = "https://example.org/#" + "x" * 500
+    html = paper_html(answer_to(JOBS["halving"]), link)
+    assert say("paper.no_code") in html and link in html and "paper-code" not in html
+    assert "paper-code" in paper_html(answer_to(JOBS["halving"]), link[:400])
+    assert "paper-code" not in paper_html(answer_to(JOBS["halving"]))
+
+
 def test_no_attribute_that_the_page_forbids() -> None:
     found = Sides(paper_html(answer_to(JOBS["halving"]))).attributes
     assert "class" in found
@@ -192,3 +201,13 @@ def test_a_stake_that_was_got_must_be_on_the_arc_and_stands_beside_it_as_built()
     assert cells(html, "Q1")[2:] == [""] * 5 and len(cells(html, "A")) == 7
     assert "M stands 3/4 in outside the arc. Move it, or ask." in sides(got)[0]
     assert "Move it, or ask" not in sides({**plain, "method": "halving"})[0]
+
+
+def test_where_every_stake_stands_and_no_check_was_read_the_front_says_so() -> None:
+    told = say("paper.no_check_read")
+    answer = answer_to(GOOD["halving"])
+    row = {"check": answer["checks"][0]["key"], "value": answer["checks"][0]["shown"]}
+    read = answer_to({**GOOD["halving"], "read": [row]})
+    assert told in " ".join(Sides(paper_html(answer, all_stand=True)).sides[0].split())
+    for one, all_stand in ((answer, False), (read, True), (read, False)):
+        assert told not in " ".join(Sides(paper_html(one, all_stand=all_stand)).sides[0].split())

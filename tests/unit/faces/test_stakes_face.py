@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import re
-from html import unescape
+from html import escape, unescape
 from html.parser import HTMLParser
 from typing import Any
 
@@ -14,6 +14,7 @@ from bowstring import answering
 from bowstring.demo import DEMO
 from bowstring.faces.stakes import SIZES_DOWN, count, first_open, size_of, stakes_html, steps_list_html
 from bowstring.faces.steplist import AROUND
+from bowstring.words import say
 from card_jobs import EVERYDAY, JOBS, told
 from helping import about, answer_to
 from unit.report.test_cards import words
@@ -97,15 +98,22 @@ def test_on_the_last_card_the_large_button_leads_on() -> None:
     answer = answer_to(dict(DEMO))
     last = len(answer["cards"])
     assert large(answer, last) == ['data-do="face" data-face="checks"']
-    assert 'data-do="done"' not in stakes_html(answer, last)  # nobody goes on with no check read
+    skips = stakes_html(answer, last)  # with no check read nobody is done with them, only past them
+    assert 'data-do="done"' not in skips and 'data-do="skip" data-face="paper"' in skips
     read = answer_to({**DEMO, "read": [{"check": answer["checks"][0]["key"], "value": answer["checks"][0]["shown"]}]})
     assert large(read, last) == ['data-do="face" data-face="checks"']
-    assert 'data-do="done" data-face="paper"' in stakes_html(read, last)
+    done = stakes_html(read, last)
+    assert 'data-do="done" data-face="paper"' in done and 'data-do="skip"' not in done
     board = answer_to({**DEMO, "driven": "board"})
     last = len(board["cards"])
     assert [card["kind"] for card in board["cards"]][-2:] == ["checks", "board"]
     assert large(board, last) == [f'data-do="done" data-step="{last}" data-face="paper"']
     assert "data-face" not in stakes_html(board, last - 2)
+    assert 'data-do="skip">' in stakes_html(board, last - 1)
+    told = escape(say("card.note.no_check"))
+    assert told in stakes_html(board, last) and told not in stakes_html(board, last - 1)
+    row = {"check": board["checks"][0]["key"], "value": board["checks"][0]["shown"]}
+    assert told not in stakes_html(answer_to({**DEMO, "driven": "board", "read": [row]}), last)
 
 
 def test_a_drawing_of_the_whole_arc_says_so_to_its_style() -> None:

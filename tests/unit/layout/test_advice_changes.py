@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bowstring import answer
+from bowstring.words import LANGUAGES, say, speak
 from unit.layout.test_advice import ARC, FOOT, box, possible, row
 
 EVERYDAY = {"centre", "halving", "ordinates", "tangent", "tapes"}
@@ -65,14 +66,28 @@ def test_a_string_parallel_to_the_chord_is_offered_where_it_would_do() -> None:
     assert advice["method"] is None
     (change,) = [one for one in advice["changes"] if one["kind"] == "string"]
     assert change["parallel"] == pytest.approx(change["size"])
-    assert "is blocked by bank" in advice["text"] and "String 14' 0\" past A-B instead." in advice["text"]
+    assert (
+        "is blocked by bank" in advice["text"]
+        and "Instead: String 14' 0\" off A-B, on the curve's side." in advice["text"]
+    )
     (way,) = answer(job, whole=False)["ways_out"]
-    assert way["button"] == "String 14' 0\" past A-B" and way["fields"]["parallel"] == "14' 0\""
+    assert way["button"] == "String 14' 0\" off A-B, on the curve's side" and way["fields"]["parallel"] == "14' 0\""
     taken = answer({**job, **way["fields"]}, whole=False)
     assert taken["stops"] == [] and taken["parallel"] == pytest.approx(change["parallel"])
     done = answer({**job, "parallel": f"{change['parallel']} m"}, whole=False)
     assert done["advice"]["method"] == done["method"] == "ordinates" and done["parallel"] == change["parallel"]
     assert done["stops"] == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_on_which_side_of_the_chord_a_string_is_stands_on_its_button(language: str) -> None:
+    speak(language)
+    try:
+        sides = [say(f"advice.string_{side}", size="8 ft") for side in ("toward", "behind")]
+    finally:
+        speak(LANGUAGES[0])
+    assert len(set(sides)) == 2 and all("8 ft" in one and "A-B" in one for one in sides)
+    assert ("curv" in sides[0]) and ("curv" not in sides[1])
 
 
 def test_another_start_is_offered_where_it_would_do() -> None:

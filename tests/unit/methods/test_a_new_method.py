@@ -302,7 +302,7 @@ def test_the_form_offers_it_and_answers_it() -> None:
     fields = fields_of_job(JOB)
     assert fields["method"] == BEAM
     assert job_of_fields(fields)["method"] == BEAM
-    asked = json.dumps({"fields": fields, "unit_before": None, "address": "https://example.org/"})
+    asked = json.dumps({"fields": fields, "address": "https://example.org/"})
     assert "K2: along the beam from A tape 12.00 m" in json.loads(handle("sheet", asked))["sheet"]
     for face in ("stakes", "checks", "paper", "why"):
         shown = json.loads(handle("face", json.dumps({"fields": fields, "face": face})))

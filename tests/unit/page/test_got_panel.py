@@ -116,7 +116,8 @@ def test_what_looks_like_a_slip_and_was_taped_twice_is_where_the_stake_stands(re
     assert not answer["stops"] and any(f"Q1 is {off} outside the arc" in text for text in answer["cautions"])
     later = [{step["stake"]: step["measures"] for step in one["steps"]}["R1"] for one in (answer, plain)]
     assert later[0] != later[1]
-    assert buttons(panel(now, "Q1")) == ["use-got", "move"]  # opened again it is still sure
+    again = panel(now, "Q1")  # opened again it is still sure; whoever moves it has got nothing there any more
+    assert buttons(again) == ["use-got", "fill"] and f"Move Q1 inward {off}" in text_of(again)
     assert read_link(write_link(job_of_fields(now)))["got"] == job_of_fields(now)["got"]
     assert job_of_fields(fields_of_job(job_of_fields(now)))["got"] == job_of_fields(now)["got"]
 
@@ -243,8 +244,8 @@ def test_the_chord_found_is_typed_twice_and_one_tap_holds_something() -> None:
     filled = re.findall(r'<button [^>]*class="btn first"[^>]*>(.*?)</button>', both["html"])
     assert len(filled) == 1 and "mid-ordinate" in filled[0]  # what was found is held by one of these
     assert buttons(both) == ["fill", "keep"] and 'class="btn plain" data-do="keep"' in both["html"]
-    assert [fields["found-hold"] for fields in holds] == ["radius", "sagitta", "directions"]
-    taken = answering(job_of_fields({**FINE, **{name: text for name, text in holds[0].items() if text}}))
+    assert [fields["found-hold"] for fields in holds] == ["sagitta", "radius", "directions"]
+    taken = answering(job_of_fields({**FINE, **{name: text for name, text in holds[1].items() if text}}))
     assert taken["held"] is True and taken["arc"]["chord"] == pytest.approx(38 * 0.3048 + 1.25 * 0.0254)
     assert not taken["stops"]
 

@@ -62,6 +62,10 @@ def test_every_file_that_is_offered_can_be_had() -> None:
     assert sorted(offered) == sorted(KINDS)
     names = {kind: ask("hand_file", DEMO, kind=kind)["name"] for kind in offered}
     assert {name.rsplit(".", 1)[1] for name in names.values()} == {"csv", "svg", "png", "dxf"}
+    assert len(set(names.values())) == len(KINDS), "no file is taken for another"
+    assert names["instrument-x-y"].endswith("-x-y-ft.csv") and names["instrument-n-e"].endswith("-y-x-ft.csv")
+    drawn = ask("hand_file", JOBS["coordinates"], kind="instrument-n-e")["name"]
+    assert re.search(r"-n-e-(ft|m)\.csv$", drawn)
     assert ask("hand_file", DEMO, kind="people")["text"] == stakes_csv(answer_to(DEMO))  # type: ignore[arg-type]
 
 

@@ -41,8 +41,8 @@ def test_half_a_set_of_points_is_asked_for_in_its_panel() -> None:
 
 
 def test_a_changed_unit_is_told() -> None:
-    assert asked({**SAID, "unit": "m", "spacing": "5"}, unit_before="ft-in")["unit_note"]
-    assert not asked({**SAID, "unit": "m"}, unit_before=None)["unit_note"]
+    assert asked({**SAID, "unit": "m", "spacing": "5", "unit_before": "ft-in"})["unit_note"]
+    assert not asked({**SAID, "unit": "m"})["unit_note"]
 
 
 def test_the_plan_is_made_only_where_it_is_looked_at() -> None:

@@ -107,6 +107,7 @@ def test_a_refusal_stands_beside_its_field_and_keeps_the_other_echoes() -> None:
     assert shown["sign"] == "refused"
     assert [name for name, row in rows.items() if row["state"] == "wrong"] == ["arc-sagitta"]
     assert "5 3" in rows["arc-sagitta"]["told"] and "5' 3\"" in rows["arc-sagitta"]["readings"]
+    assert rows["arc-sagitta"]["told"].endswith("Write 5' 3\" or 5.3 ft.")  # what to type is said, as beside an angle
     assert rows["arc-chord"]["beside"] == "38' 0\"\n38.000 ft"
     (wrong,) = shown["errors"]
     assert (wrong["id"], wrong["field"]) == ("tolerance", "tolerance")

@@ -7,8 +7,11 @@ from typing import Any
 
 import pytest
 
+from bowstring import answering
 from bowstring.page import stood
+from bowstring.page.beside import read_of
 from bowstring.page.calls import Calls
+from bowstring.page.fields import job_of_fields
 from bowstring.words import say
 
 FIELDS = {"unit": "ft-in", "arc-chord": "38 ft", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face",
@@ -44,7 +47,7 @@ def test_what_moves_a_stake_that_stands_is_a_stop(change: dict[str, str]) -> Non
     fields = worked(FIELDS)
     assert not is_stop(fields)
     assert is_stop({**fields, **change})
-    assert say("page.stood_one") in card({**fields, **change})["html"] or "method" in change
+    assert say("page.stood_one", names="M") in card({**fields, **change})["html"] or "method" in change
 
 
 @pytest.mark.parametrize("change", [
@@ -78,13 +81,14 @@ def test_what_was_got_is_a_stop_once_later_stakes_stand_on_it(change: dict[str, 
     fields = worked(fields, Q1, Q1)
     assert not is_stop(fields)
     html = card({**fields, **change})["html"]
-    assert say("page.stood_one") in html or (say("page.stood", count=2) in html and "arc-chord" in change)
+    both = say("page.stood", names="M, Q1")
+    assert say("page.stood_one", names="Q1") in html or (both in html and "arc-chord" in change)
 
 
 def test_what_is_told_of_a_stake_after_later_ones_were_set_without_it_is_a_stop() -> None:
     fields = worked(FIELDS, Q1)
     assert not is_stop(fields)
-    assert say("page.stood_one") in card({**fields, **GOT})["html"]
+    assert say("page.stood_one", names="Q1") in card({**fields, **GOT})["html"]
     assert not is_stop({**fields, "got-0-stake": "Q1", "got-0-sagitta": "1' 4\""})  # nothing hangs on that one yet
 
 
@@ -94,8 +98,63 @@ def test_the_old_numbers_are_those_of_the_card_that_was_done_last() -> None:
     assert {name: told[name] for name in GOT} == GOT
 
 
+STRING = {**FIELDS, "method": "ordinates", "parallel": "8 ft"}
+PB = 4
+"""The card of the string's second pin: the ticket, the chord and the first pin stand before it."""
+
+
+def test_pins_that_the_stakes_are_set_from_are_told_where_their_numbers_change() -> None:
+    """With the chord found their diagonal is another one, and no stake stands yet."""
+    fields = worked(STRING, PB)
+    assert not is_stop(fields)
+    assert say("page.stood", names="PA, PB") in card({**fields, **FOUND})["html"]
+    assert not is_stop({**fields, "tolerance": "1/4 in"}) and not is_stop({**worked(STRING, 2), **FOUND})
+    late = worked(fields, PB + 3, PB + 1)
+    assert say("page.stood", names="PA, PB, K1, K2") in card({**late, **FOUND})["html"]
+
+
+def test_what_proves_ends_that_exist_is_no_stop_as_long_as_its_numbers_stay() -> None:
+    """Where the point beside is, and what is marked toward the ends, hangs on no chord: what is read across does."""
+    from bowstring.page.fields import fields_of_job
+    from card_jobs import PLAIN, box
+
+    wall = {**PLAIN, "method": "ordinates", "parallel": "8 ft", "ground": [box("the wall", 34.5, -11, 36, 0.2)]}
+    fields = worked({"unit": "ft-in", **fields_of_job(wall)}, 3)
+    assert not is_stop({**fields, **FOUND})
+    fields = worked(fields, 5, 4)
+    assert say("page.stood", names="PA, PB") in card({**fields, **FOUND})["html"]
+
+
+def test_of_many_the_first_are_named() -> None:
+    from bowstring.page.staking import stood_text
+
+    assert stood_text([f"K{number}" for number in range(1, 11)]) == say(
+        "page.stood", names=say("page.stood_more", names="K1, K2, K3, K4, K5, K6, K7, K8", count=2)
+    )
+
+
 def test_a_card_is_turned_without_laying_the_old_job_out(monkeypatch: pytest.MonkeyPatch) -> None:
     fields, calls, laid = worked(FIELDS), Calls(), []
     monkeypatch.setattr(stood, "answering", lambda job: laid.append(job))
     assert card(fields, M, calls)["card"] == M
     assert laid == []
+
+
+def test_a_suspect_s_card_tells_what_is_old_once_it_is_done_again() -> None:
+    """Whoever comes to it, by a button or not; no other card does, and none where nothing is out."""
+    fields = worked(FIELDS, 7)
+    checks = answering(job_of_fields(fields))["checks"]
+    touching = next(row for row in checks if "Q1" in (row["from"], row["to"]))
+    reads = f"{touching['distance'] / 0.3048 + 0.2:.3f} ft"
+    far = {f"read-{row}-check": touching["key"] for row in (0, 1)} | {f"read-{row}-value": reads for row in (0, 1)}
+    answer = answering({**job_of_fields(fields), "read": read_of(far)})
+    suspects = {one["mark"]: one for one in answer["read"]["suspects"]}
+    assert suspects
+    for number in range(1, 8):
+        told = card({**fields, **far}, number).get("suspect")
+        steps = answer["cards"][number - 1]["steps"]
+        named = [mark for mark, one in suspects.items() if one["step"] in steps and mark]
+        assert (told or {}).get("stake") == (named[0] if named else None)
+        if told:
+            assert set(told["checks"]) == set(suspects[told["stake"]]["checks"]) and touching["key"] in told["checks"]
+        assert "suspect" not in card(fields, number)

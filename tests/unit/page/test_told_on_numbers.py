@@ -21,7 +21,7 @@ FOUND = {"found-chord-0": "38' 0-3/4\"", "found-chord-1": "38' 0-3/4\"", "found-
 
 
 def told(call: str, fields: dict[str, str]) -> dict[str, Any]:
-    asked = {"fields": fields, "focus": "", "short": False, "drawn": False, "unit_before": None, "panel": ""}
+    asked = {"fields": fields, "focus": "", "short": False, "drawn": False, "panel": ""}
     made: dict[str, Any] = json.loads(handle(call, json.dumps(asked)))
     return made
 

@@ -7,9 +7,10 @@ from typing import Any
 
 import pytest
 
+from bowstring import answer
 from bowstring.demo import DEMO
 from bowstring.page.calls import handle
-from bowstring.page.fields import fields_of_job
+from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.words import say
 
 GOT = {
@@ -66,3 +67,38 @@ def test_each_lesson_has_a_handout_and_nothing_else_is_answered() -> None:
     for wrong in ({"figure": 7}, {"handout": 0}, {}):
         with pytest.raises(ValueError, match=r"no such|nothing was asked"):
             asked(FIELDS, **wrong)
+
+
+OWN = {"chord": "24", "out": "2"}
+
+
+def test_the_class_has_its_own_numbers_whatever_the_job_is() -> None:
+    for fields in (FIELDS, {**FIELDS, "tape-length": "10 ft"}, {}):
+        figure = asked(fields, figure=0, own=OWN)
+        assert "24' 0\"" in figure["sheets"][0]["svg"] and say("wall.own_job") in figure["sheets"][0]["svg"]
+        assert figure["sheets"][2]["zoom"] and not figure["sheets"][0]["zoom"]
+        assert "12 × 12 = 2 × 72" in asked(fields, figure=1, own=OWN)["sheets"][0]["svg"]
+        assert "12 × 12 =" in asked(fields, handout=1, own=OWN)["html"]
+        told = asked(fields, numbers=1, own=OWN)
+        assert (told["chord"], told["out"]) == ("24' 0\"", "2' 0\"") and "error" not in told
+        assert answer(job_of_fields(told["fields"]))["arc_shown"]["chord"] == "24' 0\""
+
+
+def test_what_was_typed_is_of_the_jobs_tape() -> None:
+    told = asked({**FIELDS, "unit": "m", "mark": "0.001 m"}, numbers=1, own={"chord": "12", "out": "1.65"})
+    assert (told["chord"], told["out"]) == ("12.000 m", "1.650 m")
+    assert told["fields"] == {"unit": "m", "mark": "0.001 m", "arc-chord": "12", "arc-sagitta": "1.65",
+                              "title": say("wall.own_job")}  # fmt: skip
+    left = asked({**FIELDS, "unit": "m", "mark": "1/16 in"}, numbers=1, own={"chord": "12", "out": "1.65"})
+    assert left["fields"]["unit"] == "m" and "mark" not in left["fields"]
+
+
+def test_before_anything_is_typed_the_jobs_numbers_stand_there_or_a_lessons() -> None:
+    assert asked(FIELDS, numbers=1)["chord"] == "38' 0\""
+    assert asked({}, numbers=1)["out"] == "5' 3\""
+
+
+@pytest.mark.parametrize(("chord", "out"), [("", "2"), ("24", ""), ("24 x", "2"), ("24", "0"), ("1", "3"), ("-4", "1")])
+def test_numbers_that_are_none_are_refused_in_words(chord: str, out: str) -> None:
+    told = asked(FIELDS, numbers=1, own={"chord": chord, "out": out})
+    assert told["error"].endswith(".") and "fields" not in told and "chord" not in told

@@ -32,7 +32,7 @@ def test_an_instrument_s_table_reads_back(name: str, order: str) -> None:
     answer = answer_to(FREE[name])
     head, rows = read(instrument_csv(answer, order))  # type: ignore[arg-type]
     unit = "ft" if answer["unit"] in ("ft", "ft-in") else "m"
-    assert head == ["name", *(f"{axis} {unit}" for axis in (("northing", "easting") if order == "n-e" else ("x", "y")))]
+    assert head == ["name", *(f"{axis} {unit}" for axis in (("y", "x") if order == "n-e" else ("x", "y")))]
     assert list(rows) == [stake["name"] for stake in answer["stakes"]]
     hand = {"left": 1, "right": -1}[answer["side"]]
     for stake in answer["stakes"]:
@@ -56,7 +56,8 @@ def controlled(side: str, axes: str) -> dict[str, Any]:
 def test_the_drawing_s_own_coordinates_are_used_in_either_order(side: str, axes: str) -> None:
     answer = answer_to(controlled(side, axes))
     assert answer["site"]["axes"] == axes
-    _, northing_first = read(instrument_csv(answer, "n-e"))  # type: ignore[arg-type]
+    head, northing_first = read(instrument_csv(answer, "n-e"))  # type: ignore[arg-type]
+    assert head[1:] == ["northing ft", "easting ft"], "only the drawing has a north"
     _, x_first = read(instrument_csv(answer, "x-y"))  # type: ignore[arg-type]
     assert northing_first["A"] == pytest.approx([1250300.25, 880104.1], abs=NEAR)
     for stake in answer["stakes"]:
@@ -73,7 +74,8 @@ def test_the_drawing_s_own_coordinates_are_used_in_either_order(side: str, axes:
 def test_the_table_for_people_reads_back(name: str) -> None:
     answer = answer_to(DEMO if name == "the example" else FREE[name])  # type: ignore[arg-type]
     head, *rows = csv.reader(io.StringIO(stakes_csv(answer)))  # type: ignore[arg-type]
-    assert head[1:4] == ["along the arc from A (m)", "along the string A to B (m)", "square off it (m)"]
+    y = f"square off it, {answer['side']} (m)"
+    assert head[1:4] == ["along the arc from A (m)", "along the string A to B (m)", y]
     for stake, row in zip(answer["stakes"], rows, strict=True):
         assert row[0] == stake["name"]
         figures = [float(cell) for cell in row[1:4]]

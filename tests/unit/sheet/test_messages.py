@@ -21,8 +21,9 @@ TABLE = (
     "@£$¥èéùìòÇ\nØø\rÅåΔ_ΦΓΛΩΠΨΣΘΞ\x1bÆæßÉ !\"#¤%&'()*+,-./0123456789:;<=>?"
     "¡ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÑÜ§¿abcdefghijklmnopqrstuvwxyzäöñüà"
 )
-SOME = ("a swing", "tangents from pegs", "two tapes", "chords produced", "angles off the straight", "coordinates",
-        "ordinates from a parallel string", "hubs off one end", "on a slope, over the chord found")  # fmt: skip
+SOME = ("a swing", "angles off the chord", "tangents from pegs", "two tapes", "chords produced",
+        "angles off the straight", "coordinates", "ordinates from a parallel string", "hubs off one end",
+        "on a slope, over the chord found")  # fmt: skip
 JOBS: dict[str, Any] = {
     "the example": DEMO,
     **{name: paper_jobs.JOBS[name] for name in ("four rounds", *SOME)},
@@ -94,6 +95,19 @@ def test_a_hand_that_no_number_tells_stands_with_each_stake() -> None:
     rows = [piece for one in found for piece in re.findall(r"K[0-9]+: from [^.]+\.", one)]
     assert len(rows) == len(answer_to(paper_jobs.JOBS["two tapes"])["stakes"]) - 2
     assert all(row.endswith("; RIGHT.") for row in rows)
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_a_stake_that_one_message_can_t_hold_is_named_in_each_of_its_messages(side: str) -> None:
+    speak("spanish")
+    try:
+        found = messages(answering({**JOBS["angles off the chord"], "title": "Lodge drive", "side": side}))
+    finally:
+        speak(LANGUAGES[0])
+    bodies = [HEAD.sub(r"\6", one) for one in found]
+    assert not any(body.startswith("...") for body in bodies)
+    rows = [body for body in bodies if re.match(r"K[0-9]+: ", body)]
+    assert rows and all({"left": "IZQUIERDA", "right": "DERECHA"}[side] in body for body in rows)
 
 
 def test_messages_of_two_jobs_differ_in_their_code() -> None:

@@ -14,11 +14,14 @@ class CheckRow(_Between):
     Attributes:
         key: what a reading of it is kept by.
         expected: metres within which 95 of 100 readings stay by the error model, the reading itself included.
+        limit: metres within which a reading is in, of what is printed: as expected, with the rounding of the cards that
+            set its stakes, and its own.
         allowed: metres that it is out by when every stake of it is at the edge of its tolerance, the worse way;
-            ``None`` without a tolerance; blind: that is less than the tape shows. Both are shown rounded down to a
+            ``None`` without a tolerance; blind: that is less than the tape shows. All are shown rounded down to a
             mark, at least one.
         judges: what is expected is no more than half of what must be read; recommended: one of those to make first.
         along: metres from A along the chord to where an ordinate is taken, ``None`` for other kinds.
+        inside: its stake stands on the other side of the string that it is read off than stakes of the arc do.
     """
 
     key: str
@@ -26,6 +29,8 @@ class CheckRow(_Between):
     shown: str
     expected: float
     expected_shown: str
+    limit: float
+    limit_shown: str
     allowed: float | None
     allowed_shown: str | None
     blind: bool
@@ -35,6 +40,7 @@ class CheckRow(_Between):
     level: int
     along: float | None
     along_shown: str | None
+    inside: bool
     text: str
 
 

@@ -14,8 +14,9 @@ class ReadRow(TypedDict):
         counts: the number of that reading in ``typed``.
         limit: metres within which it is in: the printed limit.
         verdict: ``in``; ``again``: out once, to be taped again; ``out``: and out again; ``differ``: as often in as
-            out; ``unread``: the last one is no length.
-        text: the verdict in words; wrong: what is wrong with a text that is no length, and what would do.
+            out; ``unread``: none is a length.
+        text: the verdict in words; wrong: what is wrong with the last text where that is no length, and what would do:
+            those that can be read are judged without it.
     """
 
     check: str

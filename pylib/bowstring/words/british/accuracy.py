@@ -26,4 +26,8 @@ MESSAGES = {
         "Only {chance} of jobs have every stake within {tolerance}. Take more care: plumb each stake, and read to "
         "a finer mark."
     ),
+    "bias.sag": "A tape hanging free under a 67 N (15 lb) pull: up to {miss} at {at}. Lay it down or support it.",
+    "bias.wind": (
+        "A 10 mph (16 km/h) crosswind on the strings: up to {miss} at {at}. Pin long strings every 8 m (25 ft)."
+    ),
 }

@@ -1,7 +1,7 @@
 """Cautions and notes: what differs on a British site."""
 
 # Of the services' sentences the order (plans, locate, mark, permit) was held against HSE's guidance on underground
-# services (HSG47); the wording is from memory.
+# services (HSG47); the wording is from memory, and so is what a CAT doesn't find.
 
 MESSAGES = {
     "top.authority": (
@@ -9,8 +9,9 @@ MESSAGES = {
         "govern. Where they differ from this sheet, follow them."
     ),
     "top.services": (
-        "Get the plans of buried services. Before driving anything, pins included, locate the services by CAT scan "
-        "and mark them. Drive nothing without a permit to dig, and write down the permit's number."
+        "Get the plans of buried services. Before driving anything, pins included, locate the services by CAT "
+        "scan and mark them. A CAT doesn't find plastic pipes: see the plans. Drive nothing without a permit to "
+        "dig, and write down the permit's number."
     ),
     "caution.turn_unsaid": (
         "Don't build yet: which side it turns to isn't given (walking along the straight towards the arc). "
@@ -27,11 +28,11 @@ MESSAGES = {
         "central angle."
     ),
     "caution.line_unsure": (
-        "Don't build yet: ask which line the drawing is dimensioned to (face, back, centreline, flow line or lip)."
+        "Don't build yet: ask which line the drawing is dimensioned to (face, back, centreline, channel line or lip)."
     ),
     "caution.line_unsaid": (
-        "Don't build yet: which line the drawing is dimensioned to isn't given (face, back, centreline, flow line "
-        "or lip)."
+        "Don't build yet: which line the drawing is dimensioned to isn't given (face, back, centreline, channel "
+        "line or lip)."
     ),
     "caution.board_on_centre": (
         "Don't build yet: the drawing is dimensioned to the centreline, and no board stands on that. The offset "
@@ -57,6 +58,10 @@ MESSAGES = {
     "caution.tape_zero": (
         "Know where the tape's zero is (hook, ring or mark). If you hold at 1 ft or 10 cm instead, subtract it "
         "from the reading."
+    ),
+    "caution.method_misses": (
+        "Set out by this method, {method}, the worst stake may be {miss} off, and {tolerance} is allowed. "
+        "Careful work won't make up for that."
     ),
     "caution.slope_numbers": (
         "The ground slopes. Dimensions are horizontal; if the tape lies on the slope, use the slope figure in "

@@ -1,7 +1,9 @@
 """Checks as they are read: what must be read, in or out, and what to set again: what differs on a British site."""
 
 MESSAGES = {
+    "read.right_on": "Spot on",
     "read.way_along": "too far towards {end}",
     "read.ends_off": "A to B was set out wrong by about {shown}, or an end has moved.",
+    "face_checks.string_middle_inside": "its midpoint to {stake}, which is INSIDE the string, towards the centre",
     "face_checks.lost": "{count} readings belong to another setting out of this job.",
 }

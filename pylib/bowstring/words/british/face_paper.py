@@ -5,6 +5,7 @@
 
 MESSAGES = {
     "paper.line_centre": "Drawn to the CENTRELINE.",
+    "paper.line_flow line": "Drawn to the CHANNEL LINE.",
     "paper.services": "Services located? CAT scan done? Permit to dig",
     "paper.ticket": "Services located. Permit {ticket}.",
     "paper.called": "issued {date}",
@@ -23,20 +24,29 @@ MESSAGES = {
         "From P mark {toward} at {m0} towards S, {other} at {m1} towards T. {toward} to {other} must read {m2}. If "
         "not, STOP."
     ),
+    "paper.first.have_straight": "Find {start} (TP). Mark S on the straight, at least {back} back.",
+    "paper.first.from_straight": (
+        "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP). "
+        "{start} to {end} must read {m2}."
+    ),
     "paper.first.from_straight_back": (
-        "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} "
-        "to {end} must read {m2}."
+        "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP). "
+        "{start} to {end} must read {m2}."
+    ),
+    "paper.first.from_straight_untaped": (
+        "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP)."
     ),
     "paper.first.from_straight_back_untaped": (
-        "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT)."
+        "From {start} back towards S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (TP)."
     ),
+    "paper.first.have_corner": "Find corner P (IP). Mark S on A's straight, T on B's, at least {back} back.",
     "paper.first.from_corner": (
-        "From P towards S {m0}: {start} (PC). Towards T {m1}: {end} (PT). {start} to {end} must read {m2}. "
-        "If not, STOP. At {start}, facing {end}, P is on your {hand}."
+        "From P towards S {m0}: {start} (TP). Towards T {m1}: {end} (TP). {start} to {end} must read {m2}. If "
+        "not, STOP. At {start}, facing {end}, P is on your {hand}."
     ),
     "paper.first.from_corner_untaped": (
-        "From P towards S {m0}: {start} (PC). Towards T {m1}: {end} (PT). At {start}, facing {end}, P is on "
-        "your {hand}."
+        "From P towards S {m0}: {start} (TP). Towards T {m1}: {end} (TP). At {start}, facing {end}, P is on your "
+        "{hand}."
     ),
     "paper.first.offset_away_arc": (
         "{end}: from {other} past {start} by {m0}, square off {m1} towards the curve. {start} to {end} must read {m2}."
@@ -83,7 +93,11 @@ MESSAGES = {
         "C, the centre: from the string's midpoint, {m0}, square off {m1} towards the curve ({hand}). C to "
         "{start} and C to {end} must each read {m2}."
     ),
-    "paper.how.tangent_offset": "Mark along the tangent. There square off towards the chord.",
+    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off towards the chord.",
+    "paper.how.sight_back": (
+        "Instrument over {start}, sighted back on {end}. Transit, turn the deflection {hand}. Tape the gap onto "
+        "that line."
+    ),
     "paper.hubs": "Read each nail once more. If it's off, move the nail, not the peg.",
     "paper.built_grade": "level",
     "paper.stick": "Storey rod: mark a lath, all from one end",

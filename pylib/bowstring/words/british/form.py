@@ -19,6 +19,7 @@ MESSAGES = {
     "form.unit.m": "metres",
     "form.unit.mm": "millimetres",
     "form.drawn_to.centre": "centreline",
+    "form.drawn_to.flow line": "channel line",
     "form.driven.hub": "a peg with a nail",
     "form.driven.board": "a shutter board, its concrete side",
     "form.toward.centre": "the centre",

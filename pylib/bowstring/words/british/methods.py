@@ -42,6 +42,15 @@ MESSAGES = {
         "{length0} until it is {length2} from the mark. Swing to the {swing_hand} (facing the mark from {start}). "
         "Drive {stake}."
     ),
+    "step.sight_ahead": (
+        "{stake}, deflection {deflection} off the tangent: instrument over {start} (TP), sighted on {end} (IP). "
+        "Turn {angle0} to the {turn_hand}; off the long chord it is {off_chord}. {onto} Drive {stake}."
+    ),
+    "step.sight_back": (
+        "{stake}, deflection {deflection} off the tangent: instrument over {start} (TP). Sight back on {end}, "
+        "transit, and turn {deflection} to the {deflection_hand}. Without transiting it is {angle0} to the "
+        "{turn_hand}; off the long chord it is {off_chord}. {onto} Drive {stake}."
+    ),
     "method.centre_unreached.wrong": "Nobody has said that the arc's centre can be reached.",
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the centre.",
     "method.tangent_overhang.remedy": "Use halving, two tapes or a swing from the centre.",

@@ -6,7 +6,7 @@ MESSAGES = {
     "sheet.neighbours": "each pair of neighbours",
     "sheet.stick": "Storey rod",
     "sheet.drawn_to_centre": "The drawing is dimensioned to the centreline.",
-    "sheet.drawn_to_flow line": "The drawing is dimensioned to the flow line of the channel.",
+    "sheet.drawn_to_flow line": "The drawing is dimensioned to the channel line.",
     "sheet.drawn_to_lip": "The drawing is dimensioned to the lip of the channel.",
     "sheet.every_string": "The same for all {count} strings between neighbouring stakes, {first} to {last}.",
     "sheet.check_gap": "gap between neighbours",

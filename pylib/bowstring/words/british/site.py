@@ -1,6 +1,7 @@
 """What can be wrong with what a job says of the site: what differs on a British site."""
 
 MESSAGES = {
+    "site.outline_thin.remedy": "Give a fence or a wall its thickness: 100 mm or 4 in will do, if it is thinner.",
     "site.outline_and_circle.wrong": "This obstacle has corners, and also a centre or a diameter.",
     "site.outline_and_circle.remedy": (
         "Give one or the other: corners for a wall or a bed, centre and diameter for a tree."

@@ -24,11 +24,11 @@ MESSAGES = {
         "offset."
     ),
     "on_line.drawn_to_flow line": (
-        "The drawing's line is the flow line, where the channel meets the kerb. The back of the kerb and the lip "
-        "are other lines: to stake one, put its distance in the offset."
+        "The drawing's line is the channel line, where the channel meets the kerb. The back of the kerb and the "
+        "lip are other lines: to stake one, put its distance in the offset."
     ),
     "on_line.drawn_to_lip": (
-        "The drawing's line is the lip, the channel's outer edge. The flow line and the kerb's back are other "
+        "The drawing's line is the lip, the channel's outer edge. The channel line and the kerb's back are other "
         "lines: to stake one, put its distance in the offset."
     ),
     "on_line.width": "At {width} wide, each face is {half} from the centreline.",

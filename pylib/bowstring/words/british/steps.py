@@ -18,24 +18,43 @@ MESSAGES = {
         "{toward} to {other} must read {length2}. If it doesn't, the straights don't meet at the drawing's angle: "
         "ask."
     ),
+    "step.have_straight": (
+        "Find {start}{first_landmark}, the tangent point (TP): the straight ends there and the curve begins. "
+        "Mark S on the straight, at least {back} back from {start}: S and {start} show its direction."
+    ),
+    "step.from_straight": (
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to "
+        "the {turn} (facing away from S): set {end}{second_landmark}, the other TP. Holding that distance from "
+        "F, move {end} until {start} to {end} reads {length2}."
+    ),
     "step.from_straight_back": (
-        "From {start} measure back along the straight, towards S, {length0}: mark F. At F square off {length1} to "
-        "the {turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move "
-        "{end} until {start} to {end} reads {length2}."
+        "From {start} measure back along the straight, towards S, {length0}: mark F. At F square off {length1} "
+        "to the {turn} (facing away from S): set {end}{second_landmark}, the other TP. Holding that distance "
+        "from F, move {end} until {start} to {end} reads {length2}."
+    ),
+    "step.from_straight_untaped": (
+        "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to "
+        "the {turn} (facing away from S): set {end}{second_landmark}, the other TP. Square it with {square}. The "
+        "next step proves it."
     ),
     "step.from_straight_back_untaped": (
-        "From {start} measure back along the straight, towards S, {length0}: mark F. At F square off "
-        "{length1} to the {turn} (facing away from S): set {end}{second_landmark}, the PT. Square it with "
-        "{square}. The next step proves it."
+        "From {start} measure back along the straight, towards S, {length0}: mark F. At F square off {length1} "
+        "to the {turn} (facing away from S): set {end}{second_landmark}, the other TP. Square it with {square}. "
+        "The next step proves it."
+    ),
+    "step.have_corner": (
+        "Find the corner P, the intersection point (IP), where the two straights meet. Mark S on the straight on "
+        "A's side{first_landmark} and T on the straight on B's side{second_landmark}. Set each at least {back} "
+        "back from P."
     ),
     "step.from_corner": (
-        "From P measure back towards S {length0}: set {start} (PC). From P measure back towards T {length1}: set "
-        "{end} (PT). Check: {start} to {end} must read {length2}; if it doesn't, the straights don't meet at the "
+        "From P measure back towards S {length0}: set {start} (TP). From P measure back towards T {length1}: set "
+        "{end} (TP). Check: {start} to {end} must read {length2}; if it doesn't, the straights don't meet at the "
         "drawing's angle: ask. {corner_hand}"
     ),
     "step.from_corner_untaped": (
-        "From P measure back towards S {length0}: set {start} (PC). From P measure back towards T {length1}: set "
-        "{end} (PT). {corner_hand}"
+        "From P measure back towards S {length0}: set {start} (TP). From P measure back towards T {length1}: set "
+        "{end} (TP). {corner_hand}"
     ),
     "step.offset_toward_arc": (
         "{end}: from {start} measure {length0} towards {other} and set a mark there. From it square off {length1} "
@@ -46,6 +65,9 @@ MESSAGES = {
         "{end}: from {start} measure {length0} towards {other} and set a mark there. From it square off {length1} "
         "to the {off_hand} (facing {other} from {start}), away from the curve: set {end}. {start} to {end} must "
         "read {length2}."
+    ),
+    "step.offset_square_out": (
+        "{end}: at {start} square off the straight {length0}, away from the curve's centre. Set {end} there."
     ),
     "step.offset_square_in": (
         "{end}: at {start} square off the straight {length0}, towards the curve's centre. Set {end} there."

@@ -67,7 +67,7 @@ MESSAGES = {
         "No method works as things are. Any one change would fix that: {changes}.{alone} Otherwise ask the designer "
         "or surveyor for other control."
     ),
-    "advice.none_string": "{why} {string} instead.{others} Otherwise ask the designer or surveyor for other control.",
+    "advice.none_string": "{why} Instead: {string}.{others} Otherwise ask the designer or surveyor for other control.",
     "advice.others": "Or: {changes}.",
     "advice.none_alone": (
         " Or say that the arc's center can be reached: one person can swing the arc from a pin there. It is {size} from the curve."
@@ -80,8 +80,8 @@ MESSAGES = {
     "advice.change_tape": "a tape of {size}, for {method}",
     "advice.change_obstacle": "{what} moved or cut back (ask first), for {method}",
     "advice.change_string": "{method}",
-    "advice.string_toward": "String {size} past A-B",
-    "advice.string_behind": "String {size} behind A-B",
+    "advice.string_toward": "String {size} off A-B, on the curve's side",
+    "advice.string_behind": "String {size} off A-B, behind it",
     "advice.change_start_ends": "both ends already marked on the ground, for {method}",
     "advice.change_start_corner": "both ends set from the corner of the two straights, for {method}",
     "advice.change_start_one-end": "the far end set from one end and its straight, for {method}",

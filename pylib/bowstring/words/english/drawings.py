@@ -3,8 +3,8 @@
 MESSAGES: dict[str, str] = {
     "draw.stopped": "Don't build from this yet.",
     "draw.some_levels": "Stakes beyond round {level} are not drawn.",
-    "draw.above": "A is drawn at the left, so the curve is above the string.",
-    "draw.below": "A is drawn at the left, so the curve is below the string.",
+    "draw.at_left": "A is drawn at the left, with the curve above the string.",
+    "draw.at_right": "A is drawn at the right, with the curve above the string.",
     # labels
     "draw.chord": "chord {shown}",
     "draw.sagitta": "mid-ord",

@@ -38,5 +38,12 @@ MESSAGES = {
     "face_got.hold_more": "mid-ordinate {sagitta}, radius {radius}",
     "face_got.unbuildable": "Whatever you hold, it makes another curve. Ask.",
     "face_got.sure": "I taped it again: it's so",
-    "face_got.set_again": "Nothing can be entered here. Set it again until it reads what the card says.",
+    "face_got.set_again": "Nothing is typed here. Set it again until it reads what the card says.",
+    "face_got.corner": "Nothing is typed here. Tape from P again. Still reads something else? Then the corner isn't as drawn: ask.",
+    "face_got.to_card": "Back to the card",
+    "face_got.two": "{first} and {last}",
+    "face_got.head_string": "{start} to {end} reads something else?",
+    "face_got.string_off": "It must read {shown}. If it doesn't, {start} or {end} is off. Set both again.",
+    "face_got.tape_between": "Both are right: tape {start} to {end} again",
+    "face_got.makes": "That makes {start} to {end} {shown}.",
 }

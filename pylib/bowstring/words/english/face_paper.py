@@ -60,7 +60,7 @@ MESSAGES = {
     "paper.first.prove_corner": (
         "From P mark {toward} at {m0} toward S, {other} at {m1} toward T. {toward} to {other} must read {m2}. If not, STOP."
     ),
-    "paper.first.have_straight": "Find {start} (PC). Mark S on the straight, well back.",
+    "paper.first.have_straight": "Find {start} (PC). Mark S on the straight, at least {back} back.",
     "paper.first.from_straight": (
         "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
         "read {m2}."
@@ -71,7 +71,7 @@ MESSAGES = {
     ),
     "paper.first.from_straight_untaped": "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
     "paper.first.from_straight_back_untaped": "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
-    "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, well back.",
+    "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, at least {back} back.",
     "paper.first.from_corner": (
         "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, "
         "STOP. At {start}, facing {end}, P is on your {hand}."
@@ -149,7 +149,8 @@ MESSAGES = {
     "paper.how.ordinate": "Mark along the string. There square off {hand}, facing as from A to B.",
     "paper.how.ordinate_mid": "Mark along the string from its midpoint. There square off {hand}, facing B from A.",
     "paper.how.parallel": "Mark along the parallel string. There square off as the row says.",
-    "paper.how.tangent_offset": "Mark along the tangent. There square off toward the chord.",
+    "paper.and": " and ",
+    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off toward the chord.",
     "paper.how.cross": "Cross both tapes, {hand}, facing {end} from {start}.",
     "paper.how.polar": "Instrument over {start}, sighted on {end}. Turn {hand}, then tape.",
     "paper.how.sight": "Instrument over {start}, sighted on {end}. Turn {hand} off the long chord. Tape the gap onto that line.",
@@ -165,6 +166,7 @@ MESSAGES = {
     "paper.slope": "{level} (slope {slope})",
     "paper.done": "done",
     "paper.goes_on": "Stakes go on: page {page}.",
+    "paper.no_check_read": "No check read. Tape the checks before anybody builds.",
     "paper.stands_off": "{stake} stands {shown}. Move it, or ask.",
     "paper.stand_off": "{stakes} stand off the arc. Move them, or ask.",
     "paper.stakes_count": "{count} stakes",
@@ -176,7 +178,9 @@ MESSAGES = {
     "paper.you_read": "you read",
     "paper.in": "in",
     "paper.check.alternate": "String {string}: midpoint to {stake}",
+    "paper.check.alternate_inside": "String {string}: midpoint to {stake}, INSIDE the string",
     "paper.check.ordinate": "{stake} off A-B, at {along} from A",
+    "paper.check.ordinate_inside": "{stake} off A-B, at {along} from A, AWAY from the curve",
     "paper.check.line": "{start} to {end}",
     "paper.check.closing": "Last gap, {start} to {end}",
     "paper.no_check": "No check can judge here. Tape every stake again from A and B.",
@@ -217,7 +221,8 @@ MESSAGES = {
     "paper.safe_level": "Hold the tape level. If you burn a foot, subtract it.",
     "paper.safe_hand": "No check catches a curve on the wrong hand. At A, facing B, it's on your {hand}.",
     "paper.safe_more": "{count} more cautions are on the long sheet. Read them.",
-    "paper.link": "This job:",
+    "paper.scan": "Scan the code to open this job:",
+    "paper.no_code": "This job, too long for a code:",
     "paper.notes": "Notes",
     "paper.by": "set by (initials)",
     "paper.checked": "checked by (initials)",

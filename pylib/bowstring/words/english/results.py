@@ -31,7 +31,13 @@ MESSAGES = {
     ),
     "check.to": " to ",
     "check.alternate": "String {start_pair}: its midpoint to {end} must read {shown}.",
+    "check.alternate_inside": (
+        "String {start_pair}: {end} is inside it, toward the center. Its midpoint to {end} must read {shown}."
+    ),
     "check.ordinate": "On the string A to B at {along} from A, square off to {end}: must read {shown}.",
+    "check.ordinate_inside": (
+        "On the string A to B at {along} from A, square off to {end}, away from the curve. It must read {shown}."
+    ),
     "check.cross": "{start} to {end}: must read {shown}.",
     "check.half": "{start} to {end}: must read {shown}.",
     "check.gap": "{start} to {end}: must read {shown}.",

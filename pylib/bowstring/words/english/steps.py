@@ -52,8 +52,8 @@ MESSAGES = {
         "must read {length2}. If it doesn't, the straights don't meet at the drawing's angle: ask."
     ),
     "step.have_straight": (
-        "Find {start}{first_landmark}, the PC: the straight ends there and the curve begins. Mark S on the straight, well back "
-        "from {start}: S and {start} show its direction."
+        "Find {start}{first_landmark}, the PC: the straight ends there and the curve begins. Mark S on the straight, at least {back} "
+        "back from {start}: S and {start} show its direction."
     ),
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
@@ -77,7 +77,7 @@ MESSAGES = {
     ),
     "step.have_corner": (
         "Find the corner P, the PI, where the two straights meet. Mark S on the straight on A's side{first_landmark} and T on the "
-        "straight on B's side{second_landmark}. Set each well back from P."
+        "straight on B's side{second_landmark}. Set each at least {back} back from P."
     ),
     "step.corner_hand": "Stand at {start}, face {end}: P must be on your {hand}, the curve's side; if it isn't, stop.",
     "step.from_corner": (
@@ -157,9 +157,14 @@ MESSAGES = {
     "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
     "step.stands": "{stake} is already set, {off}. The numbers after this one start from where it is.",
+    "step.stands_alone": "{stake} is already set, {off}. No other number changes.",
     "step.stands_helper": "{mark} is already set. The numbers after this one start from where it is.",
     "step.stake_got": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} "
         "out, to the {hand}. It is {length1}, which is {off}. The numbers after this one start from where it is."
+    ),
+    "step.stake_got_alone": (
+        "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} "
+        "out, to the {hand}. It is {length1}, which is {off}. No other number changes."
     ),
 }

@@ -4,7 +4,7 @@ MESSAGES = {
     "csv.stake": "stake",
     "csv.along": "along the arc from A (m)",
     "csv.x": "along the string A to B (m)",
-    "csv.y": "square off it (m)",
+    "csv.y": "square off it, {hand} (m)",
     "csv.across": "standard deviation across (m)",
     "csv.along_off": "standard deviation along (m)",
     "csv.metres": "{name} (m)",
@@ -24,6 +24,7 @@ MESSAGES = {
     "dxf.units": "Units: {unit}.",
     "dxf.unit_ft": "feet (1 ft = 0.3048 m)",
     "dxf.unit_m": "meters",
+    "dxf.offset": "The arc of the stakes is not the drawn one: layer DRAWN. {told}",
     "dxf.frame": "A is at 0, 0; B lies along x; y is to the left of A to B.",
     "dxf.frame_drawn": "Coordinates are the drawing's own: x is easting, y is northing.",
 }

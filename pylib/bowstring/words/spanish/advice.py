@@ -45,7 +45,7 @@ MESSAGES = {
     ),
     "advice.miss_far": (
         "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Aquí ningún método se acerca a su ~tolerancia~ de "
-        "{tolerance}: pida otro control al diseñador o topógrafo."
+        "{tolerance}: pida al diseñador o al topógrafo otros puntos de control."
     ),
     "advice.miss_misses": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}; se permite {tolerance}.",
     "advice.fair_holds": (
@@ -67,29 +67,31 @@ MESSAGES = {
     "advice.truest_hold": "es el que cumple los dos límites, lugar y curva pareja",
     "advice.instead": "Más rápido, pero aquí no se puede: {method}. {why}",
     "advice.none": (
-        "Ningún método sirve en este terreno, y un solo cambio no lo arregla. Pida otro control al diseñador o "
-        "topógrafo."
+        "Ningún método sirve en este terreno, y un solo cambio no lo arregla. Pida al diseñador o al topógrafo "
+        "otros puntos de control."
     ),
     "advice.none_but": (
         "Tal como está, ningún método sirve. Lo arregla cualquiera de estos cambios: {changes}.{alone} Si no, "
-        "pida otro control al diseñador o topógrafo."
+        "pida al diseñador o al topógrafo otros puntos de control."
     ),
-    "advice.none_string": "{why} En su lugar: {string}.{others} Si no, pida otro control al diseñador o al topógrafo.",
+    "advice.none_string": (
+        "{why} En su lugar: {string}.{others} Si no, pida al diseñador o al topógrafo otros puntos de control."
+    ),
     "advice.others": "O bien: {changes}.",
     "advice.none_alone": (
         " O diga que se puede llegar al ~centro~: una persona gira el ~arco~ desde una ~estaca de acero~ ahí. Está "
         "a {size} de la curva."
     ),
     "advice.none_service": (
-        "Ningún método sirve en este terreno. Lo que estorba puede ser un servicio: {what}. No lo mueva. Pida otro "
-        "control al diseñador o topógrafo."
+        "Ningún método sirve en este terreno. Lo que estorba puede ser una línea de servicio: {what}. No la "
+        "mueva. Pida al diseñador o al topógrafo otros puntos de control."
     ),
     "advice.or": "; o ",
     "advice.change_tape": "una ~cinta~ de {size}, para este método: {method}",
     "advice.change_obstacle": "mover o recortar (pregunte primero) {what}, para este método: {method}",
     "advice.change_string": "{method}",
-    "advice.string_toward": "~Hilo~ a {size} más allá de A-B",
-    "advice.string_behind": "~Hilo~ a {size} detrás de A-B",
+    "advice.string_toward": "~Hilo~ a {size} de A-B, del lado de la curva",
+    "advice.string_behind": "~Hilo~ a {size} de A-B, por detrás",
     "advice.change_start_ends": "los dos extremos ya marcados en el terreno, para este método: {method}",
     "advice.change_start_corner": (
         "los dos extremos puestos desde la esquina de las dos rectas, para este método: {method}"

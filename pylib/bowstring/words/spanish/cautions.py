@@ -1,6 +1,7 @@
 """Cautions and notes, in Spanish as on US sites."""
-# Held against the 811 campaign's notices in Spanish: the call, the working days and the marks before digging. Held
-# against California's advice on impalement in Spanish: the caps (it says "tapa"). Everything else is from memory.
+# Held against the 811 campaign's notices in Spanish: the call, the working days, the marks before digging, and "líneas
+# enterradas". Held against California's advice on impalement in Spanish: the caps (it says "tapa"; a builders' safety
+# talk in Spanish says "tapón"). Everything else is from memory.
 
 MESSAGES = {
     "top.authority": (
@@ -8,9 +9,9 @@ MESSAGES = {
         "esta hoja, sígalos a ellos."
     ),  # from memory
     "top.services": (
-        "Pida que localicen y marquen los servicios enterrados antes de clavar nada, ni siquiera ~estacas de acero~. "
-        "EE. UU.: llame al 811, espere unos días hábiles las marcas y anote el número de boleto. Reino Unido: "
-        "detector CAT y permiso de excavación."
+        "Pida que localicen y marquen las líneas de servicios enterradas antes de clavar nada, ni siquiera "
+        "~estacas de acero~. EE. UU.: llame al 811, espere las marcas unos días hábiles y anote el número de "
+        "boleto. Reino Unido: detector CAT y permiso de excavación."
     ),
     "top.stakes": (
         "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla. Donde alguien pueda caerle encima, use un ~tapón~ "
@@ -72,11 +73,11 @@ MESSAGES = {
         "es de todo el ~arco~, es el ángulo central."
     ),
     "caution.line_unsure": (
-        "No construya todavía: pregunte a qué línea van las medidas del ~plano~ (cara, atrás, eje central, "
+        "No construya todavía. Pregunte a qué línea van las medidas del ~plano~ (cara, atrás, eje central, "
         "~línea de flujo~ o ~labio~)."
     ),
     "caution.line_unsaid": (
-        "No construya todavía: falta decir a qué línea van las medidas del ~plano~ (cara, atrás, eje central, "
+        "No construya todavía. Falta decir a qué línea van las medidas del ~plano~ (cara, atrás, eje central, "
         "~línea de flujo~ o ~labio~)."
     ),
     "caution.board_on_back": (
@@ -105,7 +106,7 @@ MESSAGES = {
     ),
     "caution.landmark_blank": "No construya todavía: la ~referencia~ en {end} no se ve en papel. Escríbala otra vez.",
     "caution.landmark_tie": (
-        "Las dos ~medidas de amarre~ del extremo {end} van al mismo objeto: con una sola no se puede volver a "
+        "Las dos ~medidas de amarre~ del extremo {end} van al mismo objeto. Con una sola no se puede volver a "
         "ubicar. Amárrelo a dos objetos distintos."
     ),
     "caution.tie_over_tape": (
@@ -122,11 +123,9 @@ MESSAGES = {
     "caution.got_over": (
         "No construya todavía: la ~estaca~ {stake} quedó {off}, y solo se permite {tolerance}. Muévala, o pregunte."
     ),
-    "caution.got_astray": (
-        "No construya todavía: {mark} quedó {off}. Está demasiado lejos. Mídala otra vez con ~cinta~."
-    ),
+    "caution.got_astray": "No construya todavía: {mark} quedó {off}. Está demasiado lejos. Mida otra vez con ~cinta~.",
     "caution.got_astray_sure": (
-        "No construya todavía: {mark} quedó {off}, medido dos veces. Póngalo otra vez, o pregunte."
+        "No construya todavía: {mark} quedó {off}, con dos medidas. Ponga otra vez esa marca, o pregunte."
     ),
     "caution.got_unusual": (
         "Lo normal es que las ~estacas~ queden a {usual} o menos del ~arco~, y {stake} no. Regrésela, o pregunte."
@@ -168,8 +167,8 @@ MESSAGES = {
         "Use puntos más separados, con el de en medio cerca de la mitad, o saque el ~radio~ del ~plano~."
     ),
     "caution.services": (
-        "Antes de la primera ~estaca~: ¿están localizados y marcados los servicios enterrados, y anotado el número "
-        "de boleto? Póngale ~tapón~ a cada ~estaca de acero~ al clavarla."
+        "Antes de la primera ~estaca~: ¿están localizadas y marcadas las líneas de servicios enterradas, y "
+        "anotado el número de boleto? Póngale ~tapón~ a cada ~estaca de acero~ al clavarla."
     ),
     "caution.tape_zero": (
         "Sepa dónde está el cero de la ~cinta~ (gancho, argolla o marca). Si empieza en 1 pie o en 10 cm, réstelo de "

@@ -8,7 +8,7 @@ MESSAGES = {
     "page.jobs_none": "Todavía ninguno. Un trabajo se guarda conforme usted escribe.",
     "page.file_out": "Guardar el trabajo como archivo",
     "page.file_in": "Abrir un archivo de trabajo",
-    "page.hand_over": "Pasarlo a otro",
+    "page.hand_over": "Pasárselo a otro",
     "page.hand_qr": "Código QR",
     "page.hand_messages": "Texto para mensajes",
     "page.hand_files": "Archivos",

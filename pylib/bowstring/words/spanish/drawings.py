@@ -5,8 +5,8 @@
 MESSAGES: dict[str, str] = {
     "draw.stopped": "Todavía no construya con esto.",
     "draw.some_levels": "Las ~estacas~ después de la ronda {level} no se dibujan.",
-    "draw.above": "A se dibuja a la izquierda, así que la curva queda arriba del ~hilo~.",
-    "draw.below": "A se dibuja a la izquierda, así que la curva queda abajo del ~hilo~.",
+    "draw.at_left": "A se dibuja a la izquierda, con la curva arriba del ~hilo~.",
+    "draw.at_right": "A se dibuja a la derecha, con la curva arriba del ~hilo~.",
     # labels
     "draw.chord": "~cuerda del arco~ {shown}",
     "draw.sagitta": "~flecha~",

@@ -21,7 +21,7 @@ MESSAGES = {
     "entry.got.half_chords": "~cuerda corta~ {second} como quedó, fila {first}",
     "entry.tape.length": "largo de la ~cinta~",
     "entry.ground.outline": "obstáculo {first}: esquinas",
-    "entry.ground.at": "obstáculo {first}: mitad, {axis}",
+    "entry.ground.at": "obstáculo {first}: centro, {axis}",
     "entry.ground.diameter": "obstáculo {first}: diámetro",
     "entry.room.behind": "espacio detrás del ~hilo~",
     "entry.room.inside": "espacio por dentro de la curva",

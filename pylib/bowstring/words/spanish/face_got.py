@@ -4,7 +4,7 @@
 
 MESSAGES = {
     "face_got.head": "¿Qué medida le dio en {stake}?",
-    "face_got.head_chord": "¿Cuánto da {start} a {end}?",
+    "face_got.head_chord": "¿Cuánto da de {start} a {end}?",
     "face_got.over": "Escriba encima de lo que sea distinto. Deje lo demás.",
     "face_got.over_level": "Escriba encima de lo que sea distinto, medido ~a nivel~. Deje lo demás.",
     "face_got.over_chord": "Escriba lo que dieron las dos mediciones.",
@@ -30,7 +30,7 @@ MESSAGES = {
     "face_got.chord": "Antes de seguir",
     "face_got.first": "{start} a {end}",
     "face_got.second": "otra vez, desde {end}",
-    "face_got.once": "Escriba también lo que dio {start} a {end} la primera vez.",
+    "face_got.once": "Escriba también lo que dio de {start} a {end} la primera vez.",
     "face_got.type_again": "Escríbalo otra vez",
     "face_got.type_other": "Escriba la otra lectura",
     "face_got.twice": "Mídalo por segunda vez, desde {end}, y escríbalo también.",
@@ -40,5 +40,15 @@ MESSAGES = {
     "face_got.hold_more": "~flecha~ {sagitta}, ~radio~ {radius}",
     "face_got.unbuildable": "Mantenga lo que mantenga, sale otra curva. Pregunte.",
     "face_got.sure": "Lo medí otra vez: así es",
-    "face_got.set_again": "Aquí no se puede anotar nada. Póngalo otra vez hasta que dé lo que dice la tarjeta.",
+    "face_got.set_again": "Aquí no se anota nada. Póngalo otra vez hasta que dé lo que dice la tarjeta.",
+    "face_got.corner": (
+        "Aquí no se anota nada. Mida otra vez desde P. ¿Sigue dando otra cosa? "
+        "La esquina no es la del ~plano~: pregunte."
+    ),
+    "face_got.to_card": "Volver a la tarjeta",
+    "face_got.two": "{first} y {last}",
+    "face_got.head_string": "¿{start} a {end} da otra cosa?",
+    "face_got.string_off": "Debe dar {shown}. Si no, {start} o {end} está mal. Ponga los dos otra vez.",
+    "face_got.tape_between": "Los dos están bien: mida {start} a {end} otra vez",
+    "face_got.makes": "Así {start} a {end} da {shown}.",
 }

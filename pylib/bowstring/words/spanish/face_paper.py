@@ -70,7 +70,7 @@ MESSAGES = {
     "paper.first.prove_corner": (
         "Desde P marque {toward} a {m0} hacia S, {other} a {m1} hacia T. {toward} a {other} debe dar {m2}. Si no, ALTO."
     ),
-    "paper.first.have_straight": "Busque {start} (PC). Marque S sobre la recta, bien atrás.",
+    "paper.first.have_straight": "Busque {start} (PC). Marque S sobre la recta, al menos {back} atrás.",
     "paper.first.from_straight": (
         "Más allá de {start}, en línea con S, {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} "
         "(PT). {start} a {end} debe dar {m2}."
@@ -86,7 +86,9 @@ MESSAGES = {
     "paper.first.from_straight_back_untaped": (
         "Desde {start} de regreso hacia S {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} (PT)."
     ),
-    "paper.first.have_corner": "Busque la esquina P (PI). Marque S sobre la recta de A, T sobre la de B, bien atrás.",
+    "paper.first.have_corner": (
+        "Busque la esquina P (PI). Marque S sobre la recta de A, T sobre la de B, al menos {back} atrás."
+    ),
     "paper.first.from_corner": (
         "Desde P hacia S {m0}: {start} (PC). Hacia T {m1}: {end} (PT). {start} a {end} debe dar {m2}. Si no, "
         "ALTO. En {start}, mirando a {end}, P le queda de este lado: {hand}."
@@ -198,7 +200,10 @@ MESSAGES = {
         "Marque a lo largo del ~hilo~ desde su ~punto medio~. Ahí mida ~a escuadra~: {hand}, mirando a B desde A."
     ),
     "paper.how.parallel": "Marque a lo largo del ~hilo~ paralelo. Ahí mida ~a escuadra~ como dice la fila.",
-    "paper.how.tangent_offset": "Marque a lo largo de la ~tangente~. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~.",
+    "paper.and": " y ",
+    "paper.how.tangent_offset": (
+        "Tense el ~hilo~ {strings}. Marque a lo largo. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~."
+    ),
     "paper.how.cross": "Cruce las dos ~cintas~: {hand}, mirando a {end} desde {start}.",
     "paper.how.polar": "Instrumento sobre {start}, apuntando a {end}. Gire: {hand}. Luego mida con ~cinta~.",
     "paper.how.sight": (
@@ -228,6 +233,7 @@ MESSAGES = {
     "paper.slope": "{level} (~pendiente~ {slope})",
     "paper.done": "listo",
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
+    "paper.no_check_read": "No se leyó ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
     "paper.stands_off": "{stake} está {shown}. Mueva la ~estaca~, o pregunte.",
     "paper.stand_off": "{stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "paper.stakes_count": "{count} ~estacas~",
@@ -236,10 +242,12 @@ MESSAGES = {
     "paper.checks": "~Revisiones~: medidas que ningún paso usó",
     "paper.must_read": "debe dar",
     "paper.may_be_out": "puede fallar por",
-    "paper.you_read": "le dio",
+    "paper.you_read": "su lectura",
     "paper.in": "dentro",
     "paper.check.alternate": "~Hilo~ {string}: ~punto medio~ a {stake}",
+    "paper.check.alternate_inside": "~Hilo~ {string}: ~punto medio~ a {stake}, ADENTRO del ~hilo~",
     "paper.check.ordinate": "{stake} ~a escuadra~ de A-B, a {along} de A",
+    "paper.check.ordinate_inside": "{stake} ~a escuadra~ de A-B, a {along} de A, al lado CONTRARIO de la curva",
     "paper.check.line": "{start} a {end}",
     "paper.check.closing": "Última ~separación~, {start} a {end}",
     "paper.no_check": "Ninguna ~revisión~ sirve aquí para juzgar. Mida otra vez cada ~estaca~ desde A y B.",
@@ -282,8 +290,7 @@ MESSAGES = {
         "Mandan el ~plano~, las especificaciones, el código local y el ingeniero a cargo, no esta hoja."
     ),  # from memory
     "paper.safe_services": (
-        "Servicios localizados y marcados antes de clavar cualquier ~estaca~ o ~estaca de acero~ (EE. UU.: llame al "
-        "811)."
+        "Servicios localizados y marcados antes de clavar nada, ni siquiera ~estacas de acero~ (EE. UU.: llame al 811)."
     ),
     "paper.safe_caps": "Póngale ~tapón~ a cada ~estaca de acero~ al clavarla.",
     "paper.safe_board": (
@@ -295,7 +302,8 @@ MESSAGES = {
         "lado: {hand}."
     ),
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",
-    "paper.link": "Este trabajo:",
+    "paper.scan": "Escanee el código para abrir este trabajo:",
+    "paper.no_code": "Este trabajo, demasiado largo para un código:",
     "paper.notes": "Notas",
     "paper.by": "trazó (iniciales)",
     "paper.checked": "revisó (iniciales)",
@@ -303,7 +311,7 @@ MESSAGES = {
     "paper.tape": "~cinta~ usada, su largo",
     # the terminal
     "paper.all": (
-        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, errores, posiciones."
+        "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, equivocaciones, posiciones."
     ),
     "paper.first_title": "Primero",
     "paper.stakes_title": "~Estacas~, en orden",

@@ -13,7 +13,7 @@ MESSAGES = {
     "why.checks": "Cada ~revisión~, y su peor caso",
     "why.stick": "Listón de medidas",
     "why.rounding": "Lo que cuesta redondear",
-    "why.by-hand": "Hecho a mano",
+    "why.by-hand": "Calculado a mano",
     "why.stakes": "Dónde va cada ~estaca~",
     "why.on-line": "Qué punto va sobre la línea",
     "why.arc": "El ~arco~, y lo que se dio",
@@ -88,6 +88,6 @@ MESSAGES = {
     "why.notes.told": "*{count} notas* de este ~trazo~.",
     "why.blocks": "{method}: {text}",
     "why.wall": "Mostrarlo en la pared",
-    "why.wall_note": "El ~trazo~ y seis lecciones, en grande, trazo por trazo. Ahí hay también hojas para imprimir.",
+    "why.wall_note": "El ~trazo~ y seis lecciones, en grande, raya por raya. Ahí hay también hojas para imprimir.",
     "why.stopped": "Detenido. Abra lo de abajo para ver por qué.",
 }

@@ -16,7 +16,7 @@ MESSAGES = {
     "hand.away": "mano contraria a la curva",
     "hand.open": "mano que falta definir",
     "job.turn_and_side.wrong": (
-        "Una curva que da vuelta a la {turn} queda a la {other} en A, mirando a B; el trabajo dice: {side}."
+        "Una curva que da vuelta a la {turn} queda a la {other} en A, mirando a B. El trabajo dice: {side}."
     ),
     "job.turn_and_side.remedy": (
         "Dé uno de los dos: el lado con los dos extremos, o la vuelta con un extremo y su recta."

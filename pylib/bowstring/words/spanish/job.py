@@ -6,7 +6,9 @@ MESSAGES = {
     "job.not_an_object.wrong": "El trabajo no es un grupo de valores con nombre.",
     "job.not_an_object.remedy": 'Dé un objeto como {{"bowstring": 1, "arc": {{"radius": "20 ft", "chord": "24 ft"}}}}.',
     "job.version.wrong": "Este trabajo no es de la versión {version}, la única que se lee aquí.",
-    "job.version.remedy": 'Ábralo con la versión de este programa que lo escribió, o ponga "bowstring" en {version}.',
+    "job.version.remedy": (
+        'Ábralo con la versión de esta herramienta que lo escribió, o ponga "bowstring" en {version}.'
+    ),
     "job.unknown_key.wrong": "No se conoce la clave {name}.",
     "job.unknown_key.remedy": "Aquí se conocen: {known}.",
     "job.choice.wrong": "Esa no es una de las opciones.",

@@ -60,8 +60,8 @@ MESSAGES = {
     ),
     "step.peg_square": (
         "{peg}, ~estaca de acero~ sobre la ~tangente~ en {start}: en {start}, mida {length0} ~a escuadra~ del "
-        "~hilo~ que va a {end}. Mida hacia la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un "
-        "~hilo~ de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
+        "~hilo~ a {end}. Mida hacia la {off_hand} (mirando de {start} a {end}). Clave {peg} y tienda un ~hilo~ "
+        "de {start} hasta ella: la curva sale de {start} por ese ~hilo~."
     ),
     "step.tangent_offset": (
         "{stake}: ~hilo~ de {start} a {other}, por la ~tangente~. En él marque {length0} desde {start}. Ahí mida "

@@ -4,7 +4,7 @@
 
 MESSAGES = {
     "mistake.burned_foot": (
-        "Una vez se sostuvo la ~cinta~ en la marca de {burn} sin restarla: {mark} necesita {right}, y solo se "
+        "Una vez se empezó en la marca de {burn} de la ~cinta~ sin restarla. {mark} necesita {right}, y solo se "
         "midió {wrong}."
     ),
     "mistake.burned_foot.instead": (

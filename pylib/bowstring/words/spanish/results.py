@@ -43,7 +43,14 @@ MESSAGES = {
     ),
     "check.to": " a ",
     "check.alternate": "~Hilo~ {start_pair}: de su ~punto medio~ a {end} debe dar {shown}.",
+    "check.alternate_inside": (
+        "~Hilo~ {start_pair}: {end} está adentro de él, hacia el ~centro~. De su ~punto medio~ a {end} debe dar "
+        "{shown}."
+    ),
     "check.ordinate": "En el ~hilo~ A a B, a {along} de A, ~a escuadra~ hasta {end}: debe dar {shown}.",
+    "check.ordinate_inside": (
+        "En el ~hilo~ A a B, a {along} de A, ~a escuadra~ hasta {end}, al lado contrario de la curva. Debe dar {shown}."
+    ),
     "check.cross": "{start} a {end}: debe dar {shown}.",
     "check.half": "{start} a {end}: debe dar {shown}.",
     "check.gap": "{start} a {end}: debe dar {shown}.",
@@ -73,8 +80,9 @@ MESSAGES = {
         "que coincidan, esta hoja usa el ~arco~ del ~plano~. No construya con ella."
     ),
     "fit.slip": (
-        "La ~cuerda del arco~ medida ({found}) difiere {difference} de la del ~plano~ ({drawn}): parece error de "
-        "~cinta~. Mida otra vez. Hasta estar seguro, esta hoja usa el ~arco~ del ~plano~. No construya con ella."
+        "La ~cuerda del arco~ medida ({found}) difiere {difference} de la del ~plano~ ({drawn}): parece una "
+        "equivocación de ~cinta~. Mida otra vez. Hasta estar seguro, esta hoja usa el ~arco~ del ~plano~. No "
+        "construya con ella."
     ),
     "fit.choose": (
         "La ~cuerda del arco~ medida es {found}, la del ~plano~ {drawn} ({difference}). Escoja qué mantener. "

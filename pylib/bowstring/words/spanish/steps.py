@@ -54,8 +54,8 @@ MESSAGES = {
         "a {other} debe dar {length2}. Si no da, las rectas no se cruzan con el ángulo del ~plano~: pregunte."
     ),
     "step.have_straight": (
-        "Busque {start}{first_landmark}, el PC: ahí termina la recta y empieza la curva. Marque S sobre la recta, bien "
-        "atrás de {start}: S y {start} dan su dirección."
+        "Busque {start}{first_landmark}, el PC: ahí termina la recta y empieza la curva. Marque S sobre la recta, al "
+        "menos {back} atrás de {start}: S y {start} dan su dirección."
     ),
     "step.from_straight": (
         "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
@@ -79,7 +79,8 @@ MESSAGES = {
     ),
     "step.have_corner": (
         "Busque la esquina P, el PI, donde se cruzan las dos rectas. Marque S sobre la recta del lado de "
-        "A{first_landmark} y T sobre la recta del lado de B{second_landmark}. Ponga cada una bien atrás de P."
+        "A{first_landmark} y T sobre la recta del lado de B{second_landmark}. Ponga cada una al menos {back} "
+        "atrás de P."
     ),
     "step.corner_hand": (
         "Párese en {start}, mirando a {end}: P debe quedar a la {hand}, del lado de la curva; si no, pare."
@@ -168,10 +169,15 @@ MESSAGES = {
     "step.got_short": "está a {shown}",
     "step.back_short": "{shown}, para el OTRO lado ({hand})",
     "step.stands": "{stake} ya está puesta, {off}. Los números que siguen parten de donde está.",
+    "step.stands_alone": "{stake} ya está puesta, {off}. Ningún otro número cambia.",
     "step.stands_helper": "{mark} ya está ahí. Los números que siguen parten de donde está.",
     "step.stake_got": (
         "{stake}: ~hilo~ de {start} a {end}. Su ~punto medio~ queda a {length0} de cada extremo. {stake} debe quedar a "
         "{wanted} hacia afuera, a la {hand}. Está a {length1}, o sea, {off}. Los números que siguen parten de donde "
         "está."
+    ),
+    "step.stake_got_alone": (
+        "{stake}: ~hilo~ de {start} a {end}. Su ~punto medio~ queda a {length0} de cada extremo. {stake} debe quedar a "
+        "{wanted} hacia afuera, a la {hand}. Está a {length1}, o sea, {off}. Ningún otro número cambia."
     ),
 }

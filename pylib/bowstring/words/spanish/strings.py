@@ -5,8 +5,8 @@ sites."""
 
 MESSAGES = {
     "note.steep": (
-        "Entre {start} y {end} la ~separación~ en línea recta es {gap}: ahí la curva se aparta muy rápido de su "
-        "~hilo~. Para ~estacas~ más juntas, anote una ~separación~ máxima, o póngalas por mitades."
+        "De {start} a {end} la ~separación~ en línea recta es {gap}: ahí la curva se aparta rápido de su ~hilo~. "
+        "Para ~estacas~ más juntas, anote una ~separación~ máxima, o póngalas por mitades."
     ),
     "note.halve_first_wins": (
         "Se pidieron primero por mitades y también un ~hilo~ paralelo. Se usó primero por mitades."

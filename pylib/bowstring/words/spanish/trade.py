@@ -63,7 +63,7 @@ TRADE = {
     "separaciones": "separaciones",
     "medida de amarre": "medida de amarre",
     "medidas de amarre": "medidas de amarre",
-    # how it is held; neither has a plural
+    # how it is held
     "a escuadra": "a escuadra",
     "a nivel": "a nivel",
     "pendiente": "pendiente",

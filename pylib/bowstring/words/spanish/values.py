@@ -6,7 +6,7 @@ MESSAGES = {
     "csv.stake": "~estaca~",
     "csv.along": "a lo largo del ~arco~ desde A (m)",
     "csv.x": "a lo largo del ~hilo~ A a B (m)",
-    "csv.y": "~a escuadra~ de él (m)",
+    "csv.y": "~a escuadra~ de él, {hand} (m)",
     "csv.across": "desviación estándar a través (m)",
     "csv.along_off": "desviación estándar a lo largo (m)",
     "csv.metres": "{name} (m)",
@@ -26,6 +26,7 @@ MESSAGES = {
     "dxf.units": "Unidades: {unit}.",
     "dxf.unit_ft": "pies (1 pie = 0.3048 m)",
     "dxf.unit_m": "metros",
+    "dxf.offset": "El ~arco~ de las ~estacas~ no es el dibujado: capa DRAWN. {told}",
     "dxf.frame": "A está en 0, 0; B queda sobre x; y va a la izquierda de A a B.",
     "dxf.frame_drawn": "Las coordenadas son las del ~plano~: x es este, y es norte.",
 }
