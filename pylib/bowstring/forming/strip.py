@@ -1,9 +1,9 @@
 """What a thin strip does that is bent around stakes on an arc and left loose at its ends: the elastica.
 
 The stakes hold it without friction, so they push square to it and nothing pulls along it; its loose ends carry no
-moment. Then its curvature k follows k'' + k³/2 = 0 between stakes (Euler's elastica without a pull along the strip), k and the
-heading go on unbroken over each stake, and k is 0 at the first one. Near its loose end it runs flatter than the arc:
-for closely set stakes by about 0.049 a²/R in the first gap a.
+moment. Then its curvature k follows k'' + k³/2 = 0 between stakes (Euler's elastica without a pull along the strip), k
+and the heading go on unbroken over each stake, and k is 0 at the first one. Near its loose end it runs flatter than the
+arc: for closely set stakes by about 0.049 a²/R in the first gap a.
 """
 
 from __future__ import annotations

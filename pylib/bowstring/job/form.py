@@ -168,6 +168,72 @@ class ControlForm(TypedDict, total=False):
 
 
 @final
+class SlabForm(TypedDict, total=False):
+    """The slab: its thickness, its width at B where it tapers, the bed under it; waste in percent; ``step`` and
+    ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's unit."""
+
+    end_width: Size
+    thickness: Size
+    base: Size
+    waste: Size
+    step: Size
+    truck: Size
+
+
+@final
+class BoardForm(TypedDict, total=False):
+    """The form boards: one of the list (``kind``) or the crew's own; ``level``: ``job lumber``, ``clear``,
+    ``selected``; in which lengths they come, how far past the ends they run, the most between form stakes."""
+
+    kind: str
+    thickness: Size
+    height: Size
+    level: str
+    lengths: Sequence[Size]
+    overrun: Size
+    gap: Size
+
+
+@final
+class JointsForm(TypedDict, total=False):
+    """The longest panel along the outer edge, or so many panels."""
+
+    every: Size
+    panels: Size
+
+
+@final
+class GroundReadForm(TypedDict):
+    """A height measured of the ground at a stake's ``inside`` or ``outside`` edge."""
+
+    stake: str
+    edge: str
+    level: Size
+
+
+# The tops: at A and at B, or a slope in percent and the end that is high; the cross slope and the edge that is low, or
+# a crown; the limits, and whether the sheet stops past them; the height of the instrument, and the ground as measured.
+GradeForm = TypedDict(
+    "GradeForm",
+    {
+        "from": Size,
+        "to": Size,
+        "slope": Size,
+        "high": str,
+        "cross": Size,
+        "low": str,
+        "crown": Size,
+        "limit": Size,
+        "cross_limit": Size,
+        "stops": bool,
+        "instrument": Size,
+        "ground": Sequence[GroundReadForm],
+    },
+    total=False,
+)
+
+
+@final
 class ReadForm(TypedDict, total=False):
     """What a check read."""
 
@@ -212,6 +278,11 @@ class JobForm(TypedDict, total=False):
     known: Sequence[KnownForm]
     fall: FallForm
     errors: ErrorsForm
+    edge: str
+    slab: SlabForm
+    board: BoardForm
+    joints: JointsForm
+    grade: GradeForm
     tangent_from: str
     tapes_from: Sequence[str]
     control: ControlForm

@@ -21,6 +21,13 @@ ERRORS = ("read", "scale", "stake", "line", "angle")
 STOPS = ("tape", "feet")
 """What an obstacle stops: one that stops a tape stops feet too."""
 
+EDGES = ("outside", "inside", "centre", "left", "right")
+"""Where the line runs in the slab: it is the edge away from the center, the one toward it, in the middle; or the edge
+on a hand, for somebody who walks from A to B."""
+
+BOARD_LEVELS = ("job lumber", "clear", "selected")
+"""How good the lumber of a form board is."""
+
 RECORD_KEYS = ("done", "read", "by", "date", "parent", "ticket", "called")
 """Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
 

@@ -17,6 +17,7 @@ if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
     from bowstring.analysis.limits import Judged
     from bowstring.layout.comparison import Advice
     from bowstring.layout.rows import Row
+    from bowstring.report.forming.plan import Plan
 
 
 class Work:
@@ -89,6 +90,13 @@ class Work:
 
         assert self.own.accuracy is not None
         return judged_checks(self.layout, self.own.accuracy.spread)
+
+    @cached_property
+    def plan(self) -> Plan:
+        """The slab along the arc, as far as the job says it."""
+        from bowstring.report.forming.plan import plan_of
+
+        return plan_of(self.layout, self.job.forming)
 
     @cached_property
     def steps(self) -> list[StepRow]:

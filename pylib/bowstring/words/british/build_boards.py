@@ -1,0 +1,3 @@
+"""The form boards, where Britain says something else."""
+
+MESSAGES: dict[str, str] = {}

@@ -1,0 +1,3 @@
+"""Both edges, where Britain says something else."""
+
+MESSAGES: dict[str, str] = {}

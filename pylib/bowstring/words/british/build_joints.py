@@ -1,0 +1,3 @@
+"""The joints, where Britain says something else."""
+
+MESSAGES: dict[str, str] = {}

@@ -1,0 +1,3 @@
+"""The concrete, where Britain says something else."""
+
+MESSAGES: dict[str, str] = {}

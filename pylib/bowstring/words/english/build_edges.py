@@ -1,0 +1,5 @@
+"""Both edges, in words."""
+
+MESSAGES = {
+    "edges.open": "Needs the width and the side",
+}

@@ -1,0 +1,5 @@
+"""The tops of the forms, in words."""
+
+MESSAGES = {
+    "grades.open": "Needs the slope",
+}

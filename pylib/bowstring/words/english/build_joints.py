@@ -1,0 +1,5 @@
+"""The joints, in words."""
+
+MESSAGES = {
+    "joints.open": "Needs the width",
+}

@@ -1,0 +1,5 @@
+"""The concrete, in words."""
+
+MESSAGES = {
+    "pour.open": "Needs width and thickness",
+}

@@ -1,0 +1,5 @@
+"""The face of the build, in words."""
+
+MESSAGES = {
+    "build.title": "Build",
+}

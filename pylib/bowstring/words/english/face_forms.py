@@ -1,0 +1,5 @@
+"""The form sheet on paper, in words."""
+
+MESSAGES = {
+    "forms.title": "Form sheet",
+}
