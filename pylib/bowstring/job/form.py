@@ -278,11 +278,6 @@ class JobForm(TypedDict, total=False):
     known: Sequence[KnownForm]
     fall: FallForm
     errors: ErrorsForm
-    edge: str
-    slab: SlabForm
-    board: BoardForm
-    joints: JointsForm
-    grade: GradeForm
     tangent_from: str
     tapes_from: Sequence[str]
     control: ControlForm
@@ -290,6 +285,11 @@ class JobForm(TypedDict, total=False):
     first_gap: Size
     halve_first: Size
     parallel: Size
+    edge: str
+    slab: SlabForm
+    board: BoardForm
+    joints: JointsForm
+    grade: GradeForm
     done: Sequence[int]
     read: Sequence[ReadForm]
     by: str
