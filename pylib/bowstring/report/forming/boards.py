@@ -79,7 +79,7 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
         state = part["state"]
         return {**row, "state": state, "text": part["short"], "more": part["more"],
                 "panel": "slab" if state == "stop" else ""}  # fmt: skip
-    if plan.no_inner:
+    if plan.no_inner or plan.slab is not None:  # a slab whose inner edge reaches the center
         return {**row, "state": "stop", "text": say("boards.no_inner")}
     line = Edge("inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle)  # the tighter of the two
     return {**row, "text": short_of(choose(plan, (line,))), "more": say("boards.line_alone")}

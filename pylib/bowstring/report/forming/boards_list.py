@@ -100,6 +100,8 @@ def edges_of(plan: Plan) -> tuple[Edge, ...]:
                      for key, radius in (("outside", slab.outer), ("inside", slab.inner)))  # fmt: skip
     share = {"inside": 0.0, "outside": 1.0, "both": 0.5}[LIES[plan.edge]]
     wider = far - plan.width
+    if slab.inner + (share - 1) * wider <= 0:
+        return ()
     return (
         _drawn_out("outside", slab.outer, share * wider, slab.angle),
         _drawn_out("inside", slab.inner, (share - 1) * wider, slab.angle),

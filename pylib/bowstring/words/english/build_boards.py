@@ -18,6 +18,8 @@ MESSAGES = {
     "boards.how_thick": "How thick is your board?",
     "boards.no_inner": "No inner edge to bend to",
     # the page
+    "boards.title": "Form boards",
+    "boards.where": "where",
     "boards.both_edges": "{board} bends to both edges.",
     "boards.so_does": "So does {other}.",
     "boards.but_not": "{other} does not.",

@@ -20,6 +20,8 @@ MESSAGES = {
     "boards.how_thick": "¿Qué grueso tiene su ~tabla~?",
     "boards.no_inner": "No hay borde interior que formar",
     # the page
+    "boards.title": "~Tablas~ de la ~forma~",
+    "boards.where": "dónde",
     "boards.both_edges": "{board} se dobla a los dos bordes.",
     "boards.so_does": "{other} también.",
     "boards.but_not": "{other} no.",
@@ -86,7 +88,7 @@ MESSAGES = {
     "boards.first_end": "Prense una punta en la ~estaca~ de A y atorníllela.",
     "boards.work_along": "Avance: empújela a la ~estaca~ que sigue, prense, atornille, siga.",
     "boards.screw_all": "Atornille cada ~estaca~, en las dos ~tablas~: los tornillos guardan la altura.",
-    "boards.double": "Dos tornillos donde se despega: exterior, segunda ~estaca~ desde la punta; interior, las dos puntas.",
+    "boards.double": "Dos tornillos donde se despega: exterior, segunda ~estaca~; interior, las dos puntas.",
     "boards.kickers": "Luego los puntales, y vea a ojo por el canto de arriba.",
     "boards.spring": "La ~tabla~ doblada es un resorte. Fije un extremo primero y hágase a un lado.",
     # the cut list
