@@ -64,6 +64,16 @@ class Plan:
         return tuple((stake.name, layout.along(stake) / whole) for stake in layout.stakes)
 
 
+def slab_of(plan: Plan, wider: float) -> Slab | None:
+    """Return the slab of a plan that is wider by so much, metres, off the same line; ``None`` where there is none."""
+    if plan.width is None or plan.edge is None:
+        return None
+    try:
+        return Slab.along(plan.line, plan.width + wider, LIES[plan.edge])  # type: ignore[arg-type]
+    except ValueError:
+        return None
+
+
 def plan_of(layout: Layout, said: Forming) -> Plan:
     """Return the plan of a layout."""
     edge = edge_of(said.edge, layout.side, layout.job.drawn_to)
