@@ -38,6 +38,8 @@ def base_lines(plan: Plan) -> Iterator[str]:
     yield say("grades.screed")
     if gap > 0:
         yield say("grades.bank_earth")
+    if plan.said.grade.ground and plan.said.slab.base is not None:
+        yield say("grades.to_base")
 
 
 def asks(plan: Plan, rows: Sequence[TopRow], start: float) -> Iterator[str]:
@@ -65,4 +67,4 @@ def _instrument(above: float, rows: Sequence[TopRow]) -> Iterator[str]:
 
 
 def _climb(rows: Sequence[TopRow]) -> float:
-    return max((abs(row[edge]["level"]) for row in rows for edge in ("outside", "inside")), default=0.0)  # type: ignore[literal-required]
+    return max((abs(row[edge]["level"]) for row in rows for edge in ("outside", "inside")), default=0.0)

@@ -31,6 +31,7 @@ class Judged:
         limit, across_limit: what is allowed; across: the steepest slope across.
         hold: the most that the center line may run, rounded down to 0.01 %; ``None`` where both tops decide it, or no
             slope would keep the limit.
+        by_tops: both tops decide the slope.
         ramp: whether the edges would keep a ramp's limit, where they don't keep the walk's.
     """
 
@@ -40,6 +41,7 @@ class Judged:
     across: float
     across_limit: float
     hold: float | None
+    by_tops: bool
     ramp: bool
 
     @property
@@ -82,6 +84,7 @@ def judge(plan: Plan, settled: Settled) -> Judged:
         across=grade.across_slope(),
         across_limit=USUAL_CROSS_LIMIT if said.most_cross is None else said.most_cross,
         hold=None if settled.by_tops else _hold(grade, limit),
+        by_tops=settled.by_tops,
         ramp=over and limit < RAMP and not is_over(slopes[steepest], RAMP),
     )
 

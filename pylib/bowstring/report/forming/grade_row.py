@@ -54,4 +54,6 @@ def _usual(plan: Plan, settled: Settled, judged: Judged) -> tuple[str, str]:
         across = say(f"grades.low_{settled.low}", drop=size_of(plan.tape, max(drops(grade))))
     if not judged.worst:
         return text, across
+    if settled.low == judged.steepest:
+        return text, say("grades.more_low_runs", across=across, slope=percent(judged.worst))
     return text, say(f"grades.more_runs_{judged.steepest}", across=across, slope=percent(judged.worst))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.band import OUTER
+from bowstring.forming.band import CENTER, INNER, OUTER
 from bowstring.forming.grades import Grade, rod
 from bowstring.report.forming.grade_limits import Judged, level_length
 from bowstring.report.forming.grade_said import Settled
@@ -110,9 +110,16 @@ def over_why(judged: Judged) -> Iterator[str]:
     if judged.hold is not None:
         yield say("grades.hold_or_ask", slope=percent(judged.hold))
     else:
-        yield say("grades.change_tops")
+        yield say("grades.change_tops" if judged.by_tops else "grades.no_slope_holds")
     if judged.limit == USUAL_LIMIT:
         yield say("grades.past_it_a_ramp", limit=limit_of(judged.limit))
+
+
+def _by_radii(plan: Plan, grade: Grade) -> str:
+    """Return by how much the inner edge is steeper than the center line, and why."""
+    center, inside = grade.band.radius(CENTER, 0.0), grade.band.radius(INNER, 0.0)
+    radii = {"center": plan.tape.show(center), "inside": plan.tape.show(inside)}
+    return say("grades.by_radii", ratio=f"{center / inside:.3f}", **radii)
 
 
 def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
@@ -132,6 +139,8 @@ def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
         yield say(key, center=texts["center"], outside=texts["outside"], inside=texts["inside"])
     if grade.band.widens:
         yield say("grades.by_width")
+    elif grade.running:
+        yield _by_radii(plan, grade)
     if settled.cross_taken:
         yield say("grades.cross_taken", slope=percent(grade.cross))
     if grade.crown:

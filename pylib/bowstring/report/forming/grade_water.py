@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import hypot
+
 from bowstring.forming.band import INNER, OUTER
 from bowstring.forming.grades import Grade
 from bowstring.report.forming.plan import Plan
@@ -49,5 +51,5 @@ def is_slow(grade: Grade) -> bool:
     """Tell whether the slab falls too little anywhere to shed its water, though it isn't level both ways."""
     width = max(grade.band.width(0.0), grade.band.width(1.0))
     across = max(abs(grade.cross), 2 * grade.crown / width)  # a crown's mean, from its middle to an edge
-    fall = (across**2 + grade.running**2) ** 0.5
+    fall = hypot(across, grade.running)
     return 0 < fall < SLOWEST

@@ -42,41 +42,41 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     rows = rows_of(plan, grade)
     short, more = two_lines(plan, settled, judged)
     part = _empty(plan)
-    part.update(
-        state="stop" if stop else _state(judged),
-        short=short,
-        more=more,
-        judged=list(judged_lines(plan, settled, judged)),
-        running=grade.running,
-        high=settled.high,
-        cross=abs(grade.cross),
-        low=settled.low,
-        crown=grade.crown or None,
-        slopes=[{"line": line, "slope": slope, "shown": percent(slope)} for line, slope in judged.slopes.items()],
-        steepest=judged.steepest,
-        limit=judged.limit,
-        cross_limit=judged.across_limit,
-        hold=judged.hold,
-        ways=ways_of(plan, settled, judged),
-        stop=stop,
-        warnings=list(warnings(plan, judged)),
-    )
+    part |= {
+        "state": "stop" if stop else _state(judged),
+        "short": short,
+        "more": more,
+        "judged": list(judged_lines(plan, settled, judged)),
+        "running": grade.running,
+        "high": settled.high,
+        "cross": abs(grade.cross),
+        "low": settled.low,
+        "crown": grade.crown or None,
+        "slopes": [{"line": line, "slope": slope, "shown": percent(slope)} for line, slope in judged.slopes.items()],
+        "steepest": judged.steepest,
+        "limit": judged.limit,
+        "cross_limit": judged.across_limit,
+        "hold": judged.hold,
+        "ways": ways_of(plan, settled, judged),
+        "stop": stop,
+        "warnings": list(warnings(plan, judged)),
+    }
     if stop:
         return part
     drop, most = level_drops(plan, judged)
-    part.update(
-        conclusion=conclusion(plan, settled),
-        across=across_rows(plan, grade),
-        drop="" if grade.crown else drop,
-        most_drop="" if grade.crown else most,
-        lowest=lowest(plan, grade),
-        water=water(plan, grade),
-        rows=rows,
-        has=_has(rows),
-        asks=list(asks(plan, rows, grade.start)),
-        base=list(base_lines(plan)),
-        notes=list(notes(plan, settled, judged)),
-    )
+    part |= {
+        "conclusion": conclusion(plan, settled),
+        "across": across_rows(plan, grade),
+        "drop": "" if grade.crown else drop,
+        "most_drop": "" if grade.crown else most,
+        "lowest": lowest(plan, grade),
+        "water": water(plan, grade),
+        "rows": rows,
+        "has": _has(rows),
+        "asks": list(asks(plan, rows, grade.start)),
+        "base": list(base_lines(plan)),
+        "notes": list(notes(plan, settled, judged)),
+    }
     return part
 
 
@@ -87,14 +87,20 @@ def _state(judged: Judged) -> str:
 
 def _has(rows: list[TopRow]) -> list[str]:
     tops = [top for row in rows for top in (row["outside"], row["inside"])]
-    return [name for name in ("feet", "elevation", "rod", "dig") if any(top[name] for top in tops)]  # type: ignore[literal-required]
+    return [name for name in ("feet", "elevation", "rod", "dig") if any(top[name] for top in tops)]
 
 
 def _stopped(plan: Plan, clash: Clashing) -> GradesPart:
     """Tell that two things don't agree."""
     short, more = row_of_clash(plan, clash)
     part = _empty(plan)
-    part.update(state="stop", short=short, more=more, stop=stop_of(plan, clash), ways=ways_of_clash(plan, clash))
+    part |= {
+        "state": "stop",
+        "short": short,
+        "more": more,
+        "stop": stop_of(plan, clash),
+        "ways": ways_of_clash(plan, clash),
+    }
     return part
 
 

@@ -31,14 +31,15 @@ def height(tape: Tape, metres: float) -> Height:
     """Return how a height over A's outer top is told: each text from the exact value by itself."""
     marks = tape_of_heights(tape)
     low = marks.round(metres) < 0
-    size = marks.show(abs(marks.round(metres)))
+    size = marks.show(abs(metres)) if marks.round(metres) else "0"
     shown = say("grades.low_by", height=size) if low else size
     return Height(shown, low, hundredths(metres) if tape.unit == "ft-in" else "")
 
 
 def size_of(tape: Tape, metres: float) -> str:
     """Return a difference of heights without its sign; less than a mark where it is nearer to none."""
-    return tape_of_heights(tape).show_near(metres) if tape.unit == "ft-in" else tape_of_heights(tape).show_cost(metres)
+    marks = tape_of_heights(tape)
+    return marks.show(abs(metres)) if marks.round(metres) else marks.show_near(metres)
 
 
 def elevation(tape: Tape, metres: float) -> str:
