@@ -4,7 +4,7 @@ import { at, form, write } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace, showMade } from "./made.js";
 
-const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
+const MADE = ["stakes", "checks", "build", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
 export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered }) {
