@@ -32,13 +32,15 @@ MESSAGES = {
     "grades.way_keep_cross": "Keep the crossfall",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centre line.",
     "grades.along": "The centre line runs {center}, the outer edge {outside}, the inner edge {inside}.",
-    "grades.along_taper": "The centre line runs {center}, the outer edge up to {outside}, the inner edge up to {inside}.",
+    "grades.along_taper": (
+        "The centre line runs {center}, the outer edge up to {outside}, the inner edge up to {inside}."
+    ),
     "grades.quarter_rule": (
         "The camber is a parabola: half way to an edge it is down a quarter. Here the quarter rule is exact."
     ),
     "grades.slow_metric": "It falls less than 10 mm per metre: water may stand on it.",
-    "grades.elevations": "Levels",
-    "grades.rods": "Staff readings",
+    "grades.elevation": "level, {unit}",
+    "grades.rod": "staff",
     "grades.rod_at_A": "On the outer form at A the staff reads {reading}.",
     "grades.inches_govern": (
         "Where the two differ, the inches govern: a form is set by them. A staff is read in hundredths."
