@@ -135,7 +135,8 @@ def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
         f'<td class="bx">{BOX}</td></tr>'
         for first, *cells in rows
     )
-    return f"<div><h3>{marked(title)}</h3><table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table></div>"
+    table = f"<table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table>"
+    return f"<div><h3>{marked(title)}</h3>{table}</div>"
 
 
 def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:

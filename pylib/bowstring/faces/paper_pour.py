@@ -68,8 +68,8 @@ def _head_told(grades: GradesPart | None) -> list[str]:
 
 def _tops(rows: list[TopRow], grades: GradesPart) -> str:
     """Both tops at each stake, with a place for what was set and for how deep the base is under it."""
-    feet = bool(rows[0]["outside"]["feet"])
-    one = [*grades["heads"][:1], *(grades["heads"][1:2] if feet else []), say("forms.as_set")]
+    feet = "feet" in grades["has"]
+    one = [say("forms.top"), *([say("forms.feet")] if feet else []), say("forms.as_set")]
     heads = [say("forms.stake"), *([*one] * 2), say("forms.base_under")]
     edges = "".join(
         f'<th scope="colgroup" colspan="{len(one)}">{escape(say(f"forms.{name}_form"))}</th>'

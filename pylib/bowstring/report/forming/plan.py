@@ -85,7 +85,7 @@ def slab_of(plan: Plan, wider: float) -> Slab | None:
     if plan.width is None or plan.edge is None:
         return None
     try:
-        return Slab.along(plan.line, plan.width + wider, LIES[plan.edge])  # type: ignore[arg-type]
+        return Slab.along(plan.line, plan.width + wider, LIES[plan.edge])
     except ValueError:
         return None
 

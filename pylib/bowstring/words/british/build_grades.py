@@ -32,7 +32,9 @@ MESSAGES = {
     "grades.way_keep_cross": "Keep the crossfall",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centre line.",
     "grades.along": "The centre line runs {center}, the outer edge {outside}, the inner edge {inside}.",
-    "grades.along_taper": "The centre line runs {center}, the outer edge up to {outside}, the inner edge up to {inside}.",
+    "grades.along_taper": (
+        "The centre line runs {center}, the outer edge up to {outside}, the inner edge up to {inside}."
+    ),
     "grades.quarter_rule": (
         "The camber is a parabola: half way to an edge it is down a quarter. Here the quarter rule is exact."
     ),

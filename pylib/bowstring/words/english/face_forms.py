@@ -35,6 +35,8 @@ MESSAGES = {
     "forms.inner_form": "inner form",
     "forms.outer": "outer",
     "forms.inner": "inner",
+    "forms.top": "top",
+    "forms.feet": "ft",
     "forms.as_set": "as set",
     "forms.base_under": "base under top",
     "forms.sign_off": "Before the truck: sign off",

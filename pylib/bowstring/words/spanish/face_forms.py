@@ -39,6 +39,8 @@ MESSAGES = {
     "forms.inner_form": "~forma~ de adentro",
     "forms.outer": "afuera",
     "forms.inner": "adentro",
+    "forms.top": "canto",
+    "forms.feet": "ft",
     "forms.as_set": "quedó",
     "forms.base_under": "base bajo el canto",
     "forms.sign_off": "Antes del camión: firme",
