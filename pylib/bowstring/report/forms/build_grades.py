@@ -11,8 +11,8 @@ class TopPart(TypedDict):
         level: metres above A's outer top; shown: the nearest mark, a rise below A told as ``low``.
         low: whether it stands below A's outer top by a mark or more.
         feet: the same in hundredths of a foot, from the exact value by itself; empty where one text tells all.
-        elevation: in the job's own levels; rod: what a rod on it reads; empty where nothing says the level or the
-            instrument.
+        elevation: in the job's own levels; rod, rod_marks: what a rod on it reads, in decimals and in inches; empty
+            where nothing says the level or the instrument, and where the top stands above the instrument.
         dig: how much is cut or filled under it; empty where the ground wasn't measured there.
     """
 
@@ -22,6 +22,7 @@ class TopPart(TypedDict):
     feet: str
     elevation: str
     rod: str
+    rod_marks: str
     dig: str
 
 
@@ -59,11 +60,10 @@ class AcrossRow(TypedDict):
 
 @final
 class GradeWay(TypedDict):
-    """A way on: what its button says, the field that it fills, and with what."""
+    """A way on: what its button says, and the fields that it fills, with what."""
 
     text: str
-    field: str
-    value: str
+    fields: dict[str, str]
 
 
 @final
@@ -83,7 +83,8 @@ class GradesPart(TypedDict):
         state: ``usual``, ``near`` or ``stop``; short, more: the row's two lines.
         conclusion: two sentences; judged: what holds and what doesn't, in a sentence or two.
         running: rise over run along the center line, positive where B is high; high: ``A``, ``B`` or ``None``.
-        cross: rise over run across; low: ``inside`` or ``outside``, ``None`` where neither is lower.
+        cross: rise over run across, as a size; low: ``inside`` or ``outside``, ``None`` where neither is lower.
+            Both slopes are ``None`` where what is said of them doesn't agree.
         crown: metres, ``None`` without one; across: its heights at the quarter points.
         slopes: along the edges and the center line; steepest: the edge that is judged.
         limit, cross_limit: what is allowed, rise over run.
@@ -92,8 +93,7 @@ class GradesPart(TypedDict):
         drop, most_drop: under a 4-ft level (1.2 m) by the cross slope, and at the limit.
         lowest: names of the corners where the water goes; water: that in a sentence.
         rows: stakes first, A to B, then joints; none where it stops.
-        heads: what the columns ``shown`` and ``feet`` are called; has: which other columns exist, of ``elevation``,
-            ``rod`` and ``dig``.
+        has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
         ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
         asks: what is still missing for a part of this; warnings: what is over a limit, or near it.
         base: where the bed is, under the form; notes: what was taken, and how to read the numbers; cautions: of slopes.
@@ -104,9 +104,9 @@ class GradesPart(TypedDict):
     more: str
     conclusion: list[str]
     judged: list[str]
-    running: float
+    running: float | None
     high: str | None
-    cross: float
+    cross: float | None
     low: str | None
     crown: float | None
     across: list[AcrossRow]
@@ -120,7 +120,6 @@ class GradesPart(TypedDict):
     lowest: list[str]
     water: str
     rows: list[TopRow]
-    heads: list[str]
     has: list[str]
     ways: list[GradeWay]
     stop: GradeStop | None
