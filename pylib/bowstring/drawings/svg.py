@@ -55,6 +55,7 @@ STYLE = (
     ".bd-drawing .bd-strong{stroke-width:5px}"
     ".bd-drawing .bd-head{fill:var(--draw-accent,#7d1747);stroke:none}"
     ".bd-drawing .bd-solid{fill:currentColor;stroke:none}"
+    ".bd-drawing .bd-concrete{fill:currentColor;fill-opacity:.2;stroke:none}"
     ".bd-drawing .bd-stake{fill:var(--draw-ground,#fcfbf7);stroke:currentColor;stroke-width:1.6px;"
     "vector-effect:non-scaling-stroke}"
     ".bd-drawing .bd-new{fill:var(--draw-accent,#7d1747);stroke-width:2.4px}"
