@@ -54,7 +54,7 @@ def edge_in(typed: Typed, side: str | None) -> str | None:
 
 def has_no_inner(arcs: Arcs, typed: Typed, side: str | None, radius: float) -> bool:
     """Tell whether the slab along a line of a radius, metres, reaches the center."""
-    width = metres_of(arcs, typed, "width") or 0.0
+    width = max(metres_of(arcs, typed, name) or 0.0 for name in ("width", "slab-end_width"))
     return {"outside": width, "centre": width / 2}.get(edge_in(typed, side) or "", 0.0) >= radius
 
 

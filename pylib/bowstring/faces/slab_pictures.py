@@ -23,7 +23,7 @@ def slab_picture(edge: str) -> str:
     inward = {"outside": _THICK, "centre": _THICK / 2, "inside": 0.0}[edge]
     outer, inner = _bow(_RADIUS + _THICK - inward), _bow(_RADIUS - inward)
     ring: list[Command] = [("M", outer[0]), *(("L", point) for point in outer[1:]), *(("L", p) for p in inner[::-1])]
-    drawing.path([*ring, ("Z",)], "concrete")
+    drawing.path([*ring, ("Z",)], "slab")
     line = _bow(_RADIUS)
     drawing.lines([line], "line arrow")
     for point in (line[0], line[len(line) // 2], line[-1]):

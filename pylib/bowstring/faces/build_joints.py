@@ -1,0 +1,10 @@
+"""The page of the build's joints."""
+
+from __future__ import annotations
+
+from bowstring.report.forms.answer import Answer
+
+
+def page_html(answer: Answer) -> str:
+    """Return the inside of the page, under its drawing."""
+    return ""
