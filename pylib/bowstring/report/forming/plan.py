@@ -113,8 +113,10 @@ def edge_of(said: str | None, side: str | None, drawn_to: str | None) -> str | N
     """Return where the line runs in the slab: ``outside``, ``inside``, ``centre``, or ``None`` where nothing says it.
 
     A hand is that of somebody who walks from A to B: where the curve is on his left, his left edge is the outside one.
-    A radius that is drawn to the center line of the work says it, too.
+    A radius that is drawn to the center line of the work says it, too; where the job says otherwise, nothing does.
     """
+    if drawn_to == "centre":
+        return drawn_to if said in (None, drawn_to) else None
     if said in ("left", "right"):
         return None if side is None else "outside" if said == side else "inside"
-    return said or ("centre" if drawn_to == "centre" else None)
+    return said
