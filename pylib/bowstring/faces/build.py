@@ -42,8 +42,9 @@ def build_html(answer: Answer, page: str = "", job: Mapping[str, object] | None 
     if at is None:
         drawn = _drawing(answer, "", job or {})
         return f'<div class="face-build">{drawn}{nav}{note(say("build.foot"))}</div>{bar}'
+    named = escape(say(f"build.{at['key']}"))
     return (
-        f'<section class="face-build paged" data-card="{at["key"]}" aria-label="{escape(say(f"build.{at['key']}"))}">'
+        f'<section class="face-build paged" data-card="{at["key"]}" aria-label="{named}">'
         f'{nav}<div class="page">{_head(at)}{_inside(answer, at, job or {})}</div></section>{bar}'
     )
 
@@ -74,9 +75,10 @@ def _row(row: BuildRow, here: bool) -> str:
 
 
 def _head(row: BuildRow) -> str:
+    named = escape(say(f"build.{row['key']}"))
     return (
         '<div class="panelhead"><button type="button" class="back" data-do="panel-close">'
-        f"{BACK}<span>{escape(say('build.title'))}</span></button><p>{escape(say(f'build.{row["key"]}'))}</p></div>"
+        f"{BACK}<span>{escape(say('build.title'))}</span></button><p>{named}</p></div>"
     )
 
 

@@ -10,18 +10,21 @@ from bowstring.report.forms.build import BuildRow
 
 BOTH = ("outside", "inside")
 
-_LEFT_OPEN = {
+_LEFT_OPEN: dict[str, tuple[tuple[str, *tuple[tuple[str, ...], ...]], ...]] = {
     "slab": (("width", ("width",)), ("edge", ("edge",)), ("thickness", ("slab", "thickness"))),
-    "slope": (("slope", ("grade", "slope")), ("high", ("grade", "high")), ("low", ("grade", "low"))),
+    "slope": (
+        ("slope", ("grade", "slope"), ("grade", "to")),
+        ("high", ("grade", "high"), ("grade", "to")),
+        ("low", ("grade", "low"), ("grade", "crown")),
+    ),
 }
-"""The questions of each panel in the order in which they are asked, and where in a job each is answered."""
+"""The questions of each panel in the order in which they are asked, and where in a job each may be answered."""
 
 
 def asked_of(row: BuildRow, job: Mapping[str, object]) -> str:
-    """Return which question is open: ``width``, ``edge``, ``thickness``, ``slope``, ``high``, ``low``, or ``more`` where
-    the job has an answer to each."""
-    for question, place in _LEFT_OPEN.get(row["panel"], ()):
-        if not _said(job, place):
+    """Return which question of a row's panel is open, or ``more`` where the job has an answer to each."""
+    for question, *places in _LEFT_OPEN.get(row["panel"], ()):
+        if not any(_said(job, place) for place in places):
             return question
     return "more"
 

@@ -4,11 +4,43 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 from math import ceil
 
 from bowstring.forming.slab import Slab
 
 NEAR = Fraction(1, 10**9)
+
+INCH, FOOT = 0.0254, 0.3048
+
+USUAL_MOST = ((4 * INCH, 10 * FOOT), (5 * INCH, 12 * FOOT), (6 * INCH, 15 * FOOT))
+"""Thickness, and the longest panel: a ready-mix association's table. It lies within 24 to 36 times the thickness (ACI
+302.1R, as it is quoted); 15 ft is the most for flatwork outside."""
+
+TIMES = 30.0
+"""Times the thickness, for a slab that is thinner than the table's first."""
+
+RATIO, NEAR_RATIO = 1.5, 1.3
+"""The longest side of a panel over its shortest: the most (ACI 302.1R, as it is quoted), and where that is near."""
+
+DEPTH = 0.25
+"""Of the thickness: a joint is cut so deep, at least."""
+
+NARROW = 2 * FOOT
+"""No slab is narrower (a paving association's wiki): a curb or a band is, and panels as long as wide don't suit it."""
+
+
+def usual_most(thickness: float) -> float:
+    """Return the longest usual panel of a slab so thick, both metres; between the table's rows by proportion.
+
+    >>> round(usual_most(0.1016), 4), round(usual_most(0.1), 4)
+    (3.048, 3.0)
+    """
+    first, last = USUAL_MOST[0], USUAL_MOST[-1]
+    if thickness <= first[0] or thickness >= last[0]:
+        return min(TIMES * thickness, last[1])
+    low, high = next(two for two in pairwise(USUAL_MOST) if thickness <= two[1][0])
+    return low[1] + (high[1] - low[1]) * (thickness - low[0]) / (high[0] - low[0])
 
 
 @dataclass(frozen=True)

@@ -169,12 +169,14 @@ class ControlForm(TypedDict, total=False):
 
 @final
 class SlabForm(TypedDict, total=False):
-    """The slab: its thickness, its width at B where it tapers, the bed under it; waste in percent; ``step`` and
-    ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's unit."""
+    """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
+    waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
+    unit."""
 
     end_width: Size
     thickness: Size
     base: Size
+    overdig: Size
     waste: Size
     step: Size
     truck: Size

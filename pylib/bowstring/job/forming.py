@@ -28,7 +28,7 @@ class SlabSaid:
 
     Attributes:
         far_width: the width at B, where it isn't that at A: it changes evenly along the line.
-        thickness: of the concrete; base: of the bed under it.
+        thickness: of the concrete; base: of the bed under it; overdig: how far past each edge it is dug.
         waste: a share of what is in the forms; step, truck: what the plant sells, and brings, cubic yards where the
             job's tape reads feet, else cubic metres.
     """
@@ -36,6 +36,7 @@ class SlabSaid:
     far_width: float | None = None
     thickness: float | None = None
     base: float | None = None
+    overdig: float | None = None
     waste: float | None = None
     step: float | None = None
     truck: float | None = None
@@ -120,13 +121,14 @@ def read_forming(reader: Reader) -> Forming:
 
 
 def _slab(reader: Reader) -> SlabSaid:
-    slab = reader.inside("slab", ("end_width", "thickness", "base", "waste", "step", "truck"))
+    slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck"))
     if slab is None:
         return SlabSaid()
     return SlabSaid(
         far_width=slab.length("end_width"),
         thickness=slab.length("thickness", bare=False),
         base=slab.length("base", bare=False, zero=True),
+        overdig=slab.length("overdig", zero=True),
         waste=_share(slab, "waste", HIGHEST_WASTE),
         step=slab.number("step", 0.01, 20),
         truck=slab.number("truck", 0.1, 50),

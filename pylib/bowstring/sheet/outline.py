@@ -15,10 +15,10 @@ from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.results import RuleMiss
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.report.forms.steps import StepRow
-from bowstring.sheet import build_grades as grade_parts
 from bowstring.sheet import checks as check_parts
 from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.build_sections import SECTIONS as BUILD
 from bowstring.sheet.entries import entries
 from bowstring.words import say
 
@@ -349,7 +349,7 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "square": _made("square", "sheet.squaring", _square),
     "stakes": _made("stakes", "sheet.stakes", _stakes),
     "stick": _made("stick", "sheet.stick", _stick),
-    "grades": _made("grades", "grades.title", grade_parts.grades),
+    **{key: _made(key, f"{key}.title", blocks) for key, blocks in BUILD.items()},
     "readings": _made("readings", "sheet.readings", lambda answer: [entries(answer)]),
     "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
 }

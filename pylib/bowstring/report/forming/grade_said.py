@@ -61,7 +61,7 @@ def band_of(plan: Plan) -> Band | None:
         return Band.of(plan.slab)
     try:
         widths = plan.slab.width, far
-        return Band.tapered(plan.line.radius, plan.slab.angle, widths, LIES[plan.edge])  # type: ignore[arg-type]
+        return Band.tapered(plan.line.radius, plan.slab.angle, widths, LIES[plan.edge])
     except ValueError:
         return None
 

@@ -2,27 +2,87 @@
 
 from __future__ import annotations
 
-from bowstring.forming.joints import Panels, offered, panels
-from bowstring.forming.slab import Slab
-from bowstring.report.forming.plan import Plan
+from dataclasses import dataclass
 
-USUAL_MOST = 10 * 0.3048
-"""Metres between joints of a 4-in slab, as a ready-mix association has it: thirty times the thickness."""
+from bowstring.forming.joints import NARROW, Panels, offered, panels, usual_most
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.quantities import down_to
+
+MOST_PANELS = 500
+"""Nobody joints more from one mark: the line is broken up."""
+
+THIN = 4 * 0.0254
+"""Metres: whose longest panel is taken where no thickness is said; it is the least that walks have."""
+
+EVERY, COUNT, WIDTH, THICKNESS, BAND = "every", "count", "width", "thickness", "band"
+"""What says how long a panel may be: the job, in lengths or in panels; the width; the thickness; that of a band so
+narrow that its width says nothing."""
+
+
+@dataclass(frozen=True)
+class Jointing:
+    """Panels, and how they came to be.
+
+    Attributes:
+        chosen: those that are built; offers: those to choose from, the fewest first that are short enough.
+        most: the longest that they may be along the outer form, metres, by ``rule``.
+        limit: the usual most of this thickness, metres.
+    """
+
+    chosen: Panels
+    offers: tuple[Panels, ...]
+    most: float
+    rule: str
+    limit: float
+
+    @property
+    def too_long(self) -> bool:
+        """Whether the panels that were chosen are longer than is usual."""
+        return self.chosen.outside > self.limit * (1 + 1e-9)
+
+
+def jointing_of(plan: Plan) -> Jointing | None:
+    """Return the panels of a plan, ``None`` where there is no slab yet."""
+    if plan.slab is None:
+        return None
+    said, limit = plan.said.joints, limit_of(plan)
+    most, rule = _most(plan, limit)
+    offers = _offers(plan, most, limit)
+    chosen = offers[0]
+    if said.count is not None:
+        chosen, rule = panels(plan.slab, said.count), COUNT
+        offers = offers if chosen in offers else (chosen, offers[0])
+    return Jointing(chosen, offers, most, rule, limit)
 
 
 def chosen_panels(plan: Plan) -> Panels | None:
-    """Return the panels that the job says, or else those that are usual: as long as wide, up to the usual most.
-
-    ``None`` where there is no slab yet.
-    """
-    if plan.slab is None:
-        return None
-    said = plan.said.joints
-    if said.count is not None:
-        return panels(plan.slab, said.count)
-    return offered(plan.slab, said.every or usual_most(plan.slab))[0]
+    """Return the panels that are built, ``None`` where there is no slab yet."""
+    jointing = jointing_of(plan)
+    return None if jointing is None else jointing.chosen
 
 
-def usual_most(slab: Slab) -> float:
-    """Return the longest panel along the outer edge where none is said, metres."""
-    return min(slab.width, USUAL_MOST)
+def limit_of(plan: Plan) -> float:
+    """Return the usual most between joints, metres, down to a half foot or a tenth of a metre."""
+    thickness = plan.said.slab.thickness or THIN
+    step = 0.1524 if plan.layout.job.tape.feet else 0.1
+    return max(step, down_to(usual_most(thickness), step))
+
+
+def _most(plan: Plan, limit: float) -> tuple[float, str]:
+    assert plan.slab is not None
+    if plan.said.joints.every is not None:
+        return plan.said.joints.every, EVERY
+    if plan.slab.width < NARROW * (1 - 1e-9):
+        return limit, BAND
+    if plan.slab.width < limit:
+        return plan.slab.width, WIDTH
+    return limit, THICKNESS
+
+
+def _offers(plan: Plan, most: float, limit: float) -> tuple[Panels, ...]:
+    """Return the fewest panels that are short enough and one fewer; one more, where that would be too long or none."""
+    assert plan.slab is not None
+    first, *fewer = offered(plan.slab, most)
+    if fewer and fewer[0].outside <= limit * (1 + 1e-9):
+        return first, fewer[0]
+    return first, panels(plan.slab, first.count + 1)

@@ -124,6 +124,7 @@ class BoardsPart(TypedDict):
         state: ``usual``, ``near`` or ``stop``; short, more: the row's two lines.
         conclusion: sentences; tighter: which edge decides.
         stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
+        push_head: over the column of the push.
         bow: how far a board of ``stock`` metres is sprung; fails: where a board breaks; otherwise: what to do where
             no board bends (strips, layers, kerfs).
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
@@ -140,6 +141,7 @@ class BoardsPart(TypedDict):
     rows: list[BoardRow]
     strips: list[StripRow]
     stock: float
+    push_head: str
     stock_shown: str
     unit_shown: str
     bow: list[str]

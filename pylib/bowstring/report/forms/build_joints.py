@@ -45,7 +45,9 @@ class JointsPart(TypedDict):
         longer: how much longer the back of the outer board is than its face.
         corner: the least angle between a joint and an edge, degrees: 90 where the width is the same all along.
         rows: the joints from A on, and B last; offers: the counts to choose from.
-        text: the conclusion; taped: how they are taped; lines: how and why, in order; cautions: where the hand is.
+        text: the row's conclusion; conclusion: the page's, over two lines; stop: why no table stands there, else empty.
+        taped: how they are taped; lines: how and why, in order; cautions: where the hand is. In these what stands
+            between stars is bold on a page.
     """
 
     state: str
@@ -66,6 +68,8 @@ class JointsPart(TypedDict):
     rows: list[JointRow]
     offers: list[PanelsRow]
     text: str
+    conclusion: str
+    stop: str
     taped: str
     lines: list[str]
     cautions: list[str]

@@ -54,7 +54,8 @@ class PourPart(TypedDict):
         number, unit: the conclusion as one large number; text: as a sentence; why: how it came to be.
         reach: when to call; reach_note: how it is read. changes: what changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
-        lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here.
+        lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here. In these
+            what stands between stars is bold on a page.
     """
 
     state: str

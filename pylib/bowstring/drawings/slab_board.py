@@ -1,0 +1,67 @@
+"""A form board sprung against its stakes: where it is tightest, and how far its middle bows from straight."""
+
+from __future__ import annotations
+
+from math import cos, sin
+
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.labels import FAINT, Label
+from bowstring.drawings.sketch import Sketch
+from bowstring.drawings.slab_sketch import LEFT, RIGHT
+from bowstring.drawings.svg import Point
+from bowstring.drawings.turn import turn_of
+from bowstring.report.forms.answer import Answer
+from bowstring.words import say
+
+_HALF, _RADIUS = 0.5, 304.0
+"""Half the angle that the board is drawn with, and its radius: a bow is always drawn larger than it is."""
+
+_THICK = 9.0
+_STAKES = (-0.96, -0.62, -0.28, 0.28, 0.62, 0.96)
+_MIDDLE = 180.0
+
+
+def board_svg(answer: Answer, *, id: str) -> str:
+    """Return the drawing of a sprung board as SVG; ``id``: prefix of the ids inside."""
+    boards = answer["boards"]
+    assert boards is not None
+    sketch = Sketch(id=id, title=say("build.draw_board"), description=" ".join([*boards["conclusion"], *boards["bow"]]))
+    inner = boards["tighter"] != "outside"
+    turn = turn_of(answer["side"])
+    for left in (LEFT - 130.0, RIGHT):
+        sketch.ground.take_box(Box(left, -170.0, left + 130.0, 170.0))
+    sketch.see((LEFT, 0.0), (RIGHT, 0.0))
+    face, back = ([_at(step / 30 - 1, off) for step in range(61)] for off in (0.0, _THICK))
+    outline = [*face, *reversed(back), face[0]]
+    sketch.lines([outline], "")
+    # The stakes stand on the back of the board, the concrete on its face: the inner form's back is toward the center.
+    behind = -8.0 if inner else _THICK + 8.0
+    for share in _STAKES:
+        look = "new" if abs(share) == 0.62 else "stake"
+        sketch.stake("", _at(share, behind), look)
+    ends = [_at(-1.0, 0.0), _at(1.0, 0.0)]
+    sketch.drawing.lines([ends], "line soft cut")
+    sketch.ground.take_lines(ends, FAINT)
+    foot = (_MIDDLE, ends[0][1])
+    sketch.arrow(foot, _at(0.0, 0.0), feathers=False)
+    return _words(sketch, answer, inner, turn)
+
+
+def _words(sketch: Sketch, answer: Answer, inner: bool, turn: int) -> str:
+    boards = answer["boards"]
+    assert boards is not None
+    tight = _at(-0.62 * turn, -8.0 if inner else _THICK + 8.0)
+    sketch.label(Label(say("build.draw_tightest"), "number", [tight], (-0.5 * turn, -1.0), 16.0, 170.0))
+    side = 1.0 if inner else -1.0  # the concrete is outside the inner form's curve, and inside the outer one's
+    spot = _at(0.55 * turn, _THICK if inner else 0.0)
+    sketch.label(Label(say("build.draw_concrete"), "word", [spot], (0.4 * turn, -side), 12.0), "quiet")
+    edge = say("build.draw_of_inside" if inner else "build.draw_of_outside", stock=boards["stock_shown"])
+    text = say("build.draw_larger", board=edge)
+    sketch.paragraph(text, (_MIDDLE, sketch.edge.bottom + 3.0), RIGHT - LEFT, "word", "middle", "quiet")
+    return sketch.finish()
+
+
+def _at(share: float, off: float) -> Point:
+    angle = share * _HALF
+    radius = _RADIUS + off
+    return (_MIDDLE + radius * sin(angle), _RADIUS - radius * cos(angle))
