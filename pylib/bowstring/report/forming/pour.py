@@ -59,6 +59,7 @@ def report_pour(plan: Plan) -> PourPart | None:
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
         "low_text": _low_text(pouring, fine.show(low), low),
+        "measure": say("pour.measure"),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],
         "notes": [say("pour.mix")],

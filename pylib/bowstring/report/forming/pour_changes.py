@@ -36,6 +36,9 @@ def _wider(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
     if slab is None:
         return []
     made = pouring.again(slab.area, pouring.depth, pouring.waste)
+    if plan.taper is not None:
+        more = thick_tape(plan.tape).show_whole(WIDER[pouring.yards])
+        return [_row(pouring, made, say("pour.if_wider", more=more))]
     return [_row(pouring, made, say("pour.if_wide", width=plan.tape.show_whole(wider)))]
 
 

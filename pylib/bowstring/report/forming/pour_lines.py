@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from math import isclose
 
 from bowstring.forming.joints import Panels
+from bowstring.forming.partly import area_to
 from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.plan import Plan
@@ -54,7 +56,11 @@ def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
         each = pouring.order.with_waste / chosen.count / BAGS[pouring.yards][1]
         return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 else ""
     feet, needed = plan.tape.feet, pouring.order.needed
-    reach = chosen.outside * chosen.count / needed * (CUBIC_YARD if feet else 1.0)
+    if not chosen.even:
+        areas = [area_to(pouring.slab, number / chosen.count) for number in range(chosen.count + 1)]
+        takes = [(after - before) * pouring.depth for before, after in pairwise(areas)]
+        return say("pour.panels_taper", least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
+    reach = chosen.outer[-1] / needed * (CUBIC_YARD if feet else 1.0)
     one = say("pour.one_yard" if feet else "pour.one_metre")
     return say(
         "pour.panel" if chosen.count > 1 else "pour.panel_one",

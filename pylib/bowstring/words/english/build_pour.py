@@ -55,25 +55,21 @@ MESSAGES = {
     "pour.if_low": "base {low} low all over",
     "pour.if_thick": "{thickness} thick",
     "pour.if_wide": "{width} wide",
+    "pour.if_wider": "{more} wider all along",
     "pour.if_waste": "{waste} waste",
     "pour.low_over": "+{extra}: more than the waste",
     "pour.low_under": "+{extra}: out of the waste",
-    "pour.fills": (
-        "*{order} fills a base up to {low} low* on the average, nothing spilled. "
-        "Measure the base at every stake before you call it in."
-    ),
-    "pour.fills_bags": (
-        "*{order} bags fill a base up to {low} low* on the average, nothing spilled. Measure the base at every stake."
-    ),
-    "pour.fills_none": (
-        "*{order} just fills the forms as drawn.* Measure the base at every stake before you call it in."
-    ),
+    "pour.fills": "{order} fills a base up to {low} low on the average, nothing spilled.",
+    "pour.fills_bags": "{order} bags fill a base up to {low} low on the average, nothing spilled.",
+    "pour.fills_none": "{order} just fills the forms as drawn.",
+    "pour.measure": "Measure the base at every stake before you call it in.",
     "pour.comes": "How it comes",
     "pour.one_truck": "*One truck* of up to {truck}.",
     "pour.trucks": "*{count} trucks* of {truck}, {last} on the last. Ask the plant how it splits and spaces them.",
     "pour.small_load": "By the truck it's *{order}*: ask the plant for its short-load charge.",
     "pour.panel": "Each panel takes *{panel}*; {one} reaches *{reach}* of outer form.",
     "pour.panel_one": "It takes *{panel}*; {one} reaches *{reach}* of outer form.",
+    "pour.panels_taper": "The panels take from *{least}* to *{most}*, as the width changes.",
     "pour.panel_bags": "Each panel takes about *{count} bags*.",
     "pour.one_yard": "one yard",
     "pour.one_metre": "one m³",

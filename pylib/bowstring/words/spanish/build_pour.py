@@ -64,19 +64,14 @@ MESSAGES = {
     "pour.if_low": "base {low} baja en todo",
     "pour.if_thick": "{thickness} de espesor",
     "pour.if_wide": "{width} de ancho",
+    "pour.if_wider": "{more} más ancho en todo",
     "pour.if_waste": "{waste} de desperdicio",
     "pour.low_over": "+{extra}: más que el desperdicio",
     "pour.low_under": "+{extra}: sale del desperdicio",
-    "pour.fills": (
-        "*{order} llena una base hasta {low} baja* en promedio, sin tirar nada. "
-        "Mida la base en cada ~estaca~ antes de pedir."
-    ),
-    "pour.fills_bags": (
-        "*{order} bultos llenan una base hasta {low} baja* en promedio, sin tirar nada. Mida la base en cada ~estaca~."
-    ),
-    "pour.fills_none": (
-        "*{order} apenas llena las ~formas~ como en el ~plano~.* Mida la base en cada ~estaca~ antes de pedir."
-    ),
+    "pour.fills": "{order} llena una base hasta {low} baja en promedio, sin tirar nada.",
+    "pour.fills_bags": "{order} bultos llenan una base hasta {low} baja en promedio, sin tirar nada.",
+    "pour.fills_none": "{order} apenas llena las ~formas~ como en el ~plano~.",
+    "pour.measure": "Mida la base en cada ~estaca~ antes de pedir.",
     "pour.comes": "Cómo llega",
     "pour.one_truck": "*Un camión* de hasta {truck}.",
     "pour.trucks": (
@@ -86,6 +81,7 @@ MESSAGES = {
     "pour.small_load": "En camión son *{order}*: pregunte a la planta cuánto cobra por viaje corto.",
     "pour.panel": "Cada tramo lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ de afuera.",
     "pour.panel_one": "Lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ de afuera.",
+    "pour.panels_taper": "Los tramos llevan de *{least}* a *{most}*, según cambia el ancho.",
     "pour.panel_bags": "Cada tramo lleva como *{count} bultos*.",
     "pour.one_yard": "una yarda",
     "pour.one_metre": "un m³",
