@@ -24,7 +24,7 @@ ROWS = (29, 27, 25, 23, 21, 19, 17)
 MORE = 34
 """Rows of a table on a further page."""
 
-_FIXED = 62.0 + 88.0 + 154.0 + 26.0 + 56.0  # head, boxes, drawing, last line, gaps
+_FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
 _HEADS = 44.0  # a table's heading and its column heads
 _LINES, _LINE_ROW = 20.0, 23.0
 
