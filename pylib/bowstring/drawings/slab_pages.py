@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from math import dist
 
-from bowstring.drawings.labels import LINE, Label
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.labels import LEADER, LINE, Label
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
-from bowstring.drawings.stepdiscs import draw_discs
+from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
 from bowstring.report.forms.build_grades import GradesPart
@@ -45,7 +46,7 @@ def _cross(made: SlabSketch, grades: GradesPart, share: float) -> None:
     if not grades["low"] or not grades["cross"]:
         return
     sides = ("outside", "inside") if grades["low"] == "inside" else ("inside", "outside")
-    made.sketch.arrow(*(made.shape.on(side, share) for side in sides), feathers=False)
+    made.flow(*(made.shape.on(side, share) for side in sides))
     way = say("build.draw_in" if grades["low"] == "inside" else "build.draw_out")
     made.beside(grades["low"], say("build.draw_cross", slope=percent(grades["cross"]), way=way), (share,), reach=6.0)
 
@@ -150,8 +151,12 @@ def _numbers(made: SlabSketch, shares: Mapping[int, float]) -> None:
         (x, y), (ox, oy) = made.shape.on("outside", share), made.shape.outward(share)
         at = (x + ox * 15.0, y + oy * 15.0)
         if all(dist(at, other) >= _DISC for other in kept) and LEFT < at[0] < RIGHT:
+            if made.sketch.ground.taken(
+                Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS), LEADER + 1
+            ):
+                continue
             kept.append(at)
-            made.sketch.see((at[0], at[1] - 12.0))
+            made.sketch.see((at[0], at[1] - RADIUS))
             draw_discs(made.sketch, [(number, [at])])
 
 
@@ -171,8 +176,9 @@ def _grades(made: SlabSketch) -> None:
         return
     stakes = [row for row in grades["rows"] if row["kind"] == "stake"]
     for row, share in ((stakes[0], -1.0), (stakes[-1], 1.0)) if stakes else ():
-        for side, top in (("outside", row["outside"]), ("inside", row["inside"])):
-            made.beside(side, top["shown"], (share,), "number")
+        for side, way, top in (("outside", 1.0, row["outside"]), ("inside", -1.0, row["inside"])):
+            x, y = made.shape.outward(share)
+            made.near(top["shown"], made.shape.on(side, share), (x * way, y * way))
     _cross(made, grades, _free(made, _CROSS_AT))
 
 
@@ -194,7 +200,7 @@ def _pour(made: SlabSketch) -> None:
         at, out = shape.on("outside", share), shape.outward(share)
         made.sketch.fits(Label(row["out"], "number", [at], out, 7.0), LINE, "hot")
     start = shape.between(-0.9, 0.5)
-    made.sketch.arrow(start, shape.between(min(-0.6, shares[0] - 0.1) if shares else -0.6, 0.5), feathers=False)
+    made.flow(start, shape.between(min(-0.6, shares[0] - 0.1) if shares else -0.6, 0.5))
 
 
 def _cuts(made: SlabSketch) -> None:
@@ -222,9 +228,9 @@ def percent(slope: float) -> str:
     """Return a slope, rise over run, in percent.
 
     >>> percent(0.015)
-    '1.5%'
+    '1.5 %'
     """
-    return f"{100 * slope:.2f}".rstrip("0").rstrip(".") + "%"
+    return f"{100 * slope:.2f}".rstrip("0").rstrip(".") + " %"
 
 
 PAGES: dict[str, Callable[[SlabSketch], None]] = {

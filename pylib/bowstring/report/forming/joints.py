@@ -6,7 +6,7 @@ from bowstring.forming.joints import DEPTH, NARROW, NEAR_RATIO, RATIO, Panels
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan
-from bowstring.report.forming.quantities import fine_tape, mark_up
+from bowstring.report.forming.quantities import fine_tape, mark_up, thick_tape
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
 from bowstring.words import say
@@ -36,16 +36,16 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "most_shown": tape.show_running(jointing.most),
         "why_most": _why_most(plan, jointing),
         "depth": depth,
-        "depth_shown": mark_up(tape, depth) if depth else "",
+        "depth_shown": mark_up(thick_tape(tape), depth) if depth else "",
         "longer": longer,
-        "longer_shown": tape.show_near(longer),
+        "longer_shown": _longer(plan, longer),
         "corner": 90.0,
         "rows": [] if state == "stop" else _rows(plan, chosen),
         "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
         "stop": _stop(plan, jointing) if state == "stop" else "",
-        "taped": say("joints.taped", longer=tape.show_near(longer)),
+        "taped": say("joints.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "cautions": [say("joints.silica")],
     }
@@ -66,11 +66,15 @@ def _open_row(plan: Plan) -> BuildRow:
         text = say("joints.open" if WIDTH in plan.waits else "joints.open_edge")
         most = plan.tape.show_whole(limit_of(plan))
         thickness = plan.said.slab.thickness
-        more = say("joints.open_more", most=most, thickness=plan.tape.show_whole(thickness)) if thickness else (
-            say("joints.open_plain", most=most))  # fmt: skip
+        at = thick_tape(plan.tape).show_whole(thickness) if thickness else ""
+        more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
     state = "stop" if plan.no_inner else "open"
     assert plan.no_inner or WIDTH in plan.waits or EDGE in plan.waits
     return {"key": "joints", "state": state, "text": text, "more": more, "panel": "slab"}
+
+
+def _longer(plan: Plan, longer: float) -> str:
+    return plan.tape.show(longer) if plan.tape.round(longer) else plan.tape.show_near(longer)
 
 
 def _state(plan: Plan, jointing: Jointing) -> str:
@@ -92,7 +96,7 @@ def _text(plan: Plan, jointing: Jointing) -> str:
         thickness, most = plan.said.slab.thickness, tape.show_whole(jointing.limit)
         if thickness is None:
             return say("joints.too_long_plain", most=most)
-        return say("joints.too_long", most=most, thickness=tape.show_whole(thickness))
+        return say("joints.too_long", most=most, thickness=thick_tape(tape).show_whole(thickness))
     if chosen.count == 1:
         return say("joints.one", outside=tape.show_running(chosen.outside))
     return say("joints.panels", count=chosen.count, outside=tape.show_running(chosen.outside))
@@ -129,7 +133,7 @@ def _more(plan: Plan, part: JointsPart) -> str:
 
 def _why_most(plan: Plan, jointing: Jointing) -> str:
     tape, thickness = plan.tape, plan.said.slab.thickness
-    shown = tape.show_whole(thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
+    shown = thick_tape(tape).show_whole(thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
     thin = "_thin" if jointing.rule == THICKNESS and not thickness else ""
     return say(
         f"joints.most_{jointing.rule}{thin}",
@@ -180,15 +184,19 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
 
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
-    tape, thickness = plan.tape, plan.said.slab.thickness
+    thick, thickness = thick_tape(plan.tape), plan.said.slab.thickness
     lines = [say("joints.square")]
     if depth and thickness:
-        lines.append(say("joints.deep", depth=mark_up(tape, depth), thickness=tape.show_whole(thickness)))
+        lines.append(say("joints.deep", depth=mark_up(thick, depth), thickness=thick.show_whole(thickness)))
     else:
         lines.append(say("joints.deep_open"))
     if not _is_band(plan):
         lines.append(_shape(plan, jointing.chosen))
-    return [*lines, _why_most(plan, jointing), say("joints.isolation", gap=fine_tape(tape).show(ISOLATION[tape.feet]))]
+    return [
+        *lines,
+        _why_most(plan, jointing),
+        say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.tape.feet])),
+    ]
 
 
 def _shape(plan: Plan, chosen: Panels) -> str:

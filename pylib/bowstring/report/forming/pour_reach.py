@@ -23,8 +23,10 @@ AT_JOINT = 0.05
 def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]:
     """Return the moments at which somebody looks, and where the concrete has to be then.
 
-    Every full truck but the last, then half and three quarters of the last one.
+    None where it comes in bags. Every full truck but the last, then half and three quarters of the last one.
     """
+    if pouring.small:
+        return []
     truck = pouring.truck * pouring.unit
     ordered = pouring.order.ordered
     count, last = loads(ordered, truck)
@@ -43,21 +45,25 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str
     step = form_step(plan.tape)
     call_up = up_to(call, step)
     plan_down = max(call_up, down_to(plan_at, step))  # nothing spare: the two are one
+    full = plan_at >= length * (1 - 1e-9)
     joint = next((row for row, at in enumerate(chosen.outside_marks(), 1) if abs(at - call) <= AT_JOINT), 0)
     return {
         "out": out,
         "share": share,
         "plan": plan_at,
         "call": call,
-        "plan_shown": plan.tape.show_running(plan_down),
+        "plan_shown": "B" if full else plan.tape.show_running(plan_down),
         "call_shown": plan.tape.show_running(call_up),
         "joint": joint,
     }
 
 
 def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:
-    """Return the last joint that the order reaches though the whole base is a little low, ``None`` without a joint."""
-    if chosen.count == 1:
+    """Return the last joint that the order reaches though the whole base is a little low, ``None`` without a joint.
+
+    In bags there is none: one more is fetched.
+    """
+    if chosen.count == 1 or pouring.small:
         return None
     made, low = pouring.order, LOW[pouring.yards]
     share = min(1.0, made.ordered / (made.needed + pouring.low_extra))

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bowstring.forming.pour import CUBIC_YARD, Order, order
+from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.quantities import INCH
+from bowstring.report.forming.quantities import INCH, ordered_number
 
 USUAL_WASTE = 0.10
 """5 and 10 % are usual; published are 3 to 20 %."""
@@ -62,6 +62,19 @@ class Pouring:
     def small(self) -> bool:
         """Whether it is a pour for bags."""
         return self.order.with_waste < SMALL[self.yards]
+
+    @property
+    def bought(self) -> float:
+        """What comes, cubic metres: in whole bags, or in whole steps of the plant's."""
+        return self.bags(self.order) * BAGS[self.yards][1] if self.small else self.order.ordered
+
+    def bags(self, made: Order) -> int:
+        """Return how many bags make an order with its waste."""
+        return bags(made.with_waste, BAGS[self.yards][1])
+
+    def called(self, made: Order) -> str:
+        """Return an order as a number of what is bought: bags, or what the plant sells."""
+        return f"{self.bags(made)}" if self.small else ordered_number(made.ordered, self.step, self.yards)
 
     @property
     def tight(self) -> bool:

@@ -4,7 +4,7 @@ MESSAGES = {
     "joints.no_inner": "No slab: the width reaches the centre",
     "joints.most_width": "Bays are no longer than the footpath is wide: {most}. The usual most is {limit}.",
     "joints.most_every": "Bays are at most {most} along the outer form, as you said.",
-    "joints.most_count": "{count} bays, as you said. At most {limit} is usual.",
+    "joints.most_count": "{count} bays, as you said. At most {limit} long is usual.",
     "joints.most_thickness": "Bays are at most {most}, the usual most for {thickness}.",
     "joints.most_thickness_thin": "Bays are at most {most}, the usual most for {thickness}: no thickness is given.",
     "joints.most_band": (

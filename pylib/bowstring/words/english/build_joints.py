@@ -21,7 +21,7 @@ MESSAGES = {
     "joints.inside_depth": "{inside} inside; cut {depth} deep or more",
     "joints.inside_plain": "{inside} inside; needs the thickness",
     "joints.most_every": "Panels are at most {most} along the outer form, as you said.",
-    "joints.most_count": "{count} panels, as you said. At most {limit} is usual.",
+    "joints.most_count": "{count} panels, as you said. At most {limit} long is usual.",
     "joints.most_width": "Panels are no longer than the walk is wide: {most}. The usual most is {limit}.",
     "joints.most_thickness": "Panels are at most {most}, the usual most for {thickness}.",
     "joints.most_thickness_thin": "Panels are at most {most}, the usual most for {thickness}: no thickness is given.",
@@ -58,7 +58,6 @@ MESSAGES = {
     "joints.shape_long": "Panels are {ratio} to 1, over 1.5: too long. Take more panels.",
     "joints.isolation": "*{gap} isolation* only against a building, a drive or an old slab, or where the spec says.",
     "joints.silica": "*Sawing makes silica dust.* Water on the blade, respirator where the rule asks for one.",
-    "joints.stop_head": "Too far apart",
     "joints.stop_text": "Panels are {outside} outside; {most} is the usual most. Take more panels.",
     "joints.stop_many": "Joints are marked from one end here, {most} at the most.",
 }

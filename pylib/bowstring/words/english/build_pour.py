@@ -15,7 +15,7 @@ MESSAGES = {
     "pour.unit_metres": "m³ to order",
     "pour.unit_bags": "bags of {bag}",
     "pour.more": "{volume} in the forms, {waste} waste",
-    "pour.tight": "{waste} with waste: the next step is {next}",
+    "pour.tight": "{waste} with waste: next is {next}",
     "pour.feet2": "{area} ft²",
     "pour.metres2": "{area} m²",
     "pour.yards3": "{volume} yd³",
@@ -51,6 +51,7 @@ MESSAGES = {
     "pour.if": "if",
     "pour.then_yards": "order, yd³",
     "pour.then_metres": "order, m³",
+    "pour.then_bags": "bags",
     "pour.if_low": "base {low} low all over",
     "pour.if_thick": "{thickness} thick",
     "pour.if_wide": "{width} wide",
@@ -61,22 +62,28 @@ MESSAGES = {
         "*{order} fills a base up to {low} low* on the average, nothing spilled. "
         "Measure the base at every stake before you call it in."
     ),
+    "pour.fills_bags": (
+        "*{order} bags fill a base up to {low} low* on the average, nothing spilled. Measure the base at every stake."
+    ),
     "pour.fills_none": (
-        "*{order} fills the forms as drawn, no more.* Measure the base at every stake before you call it in."
+        "*{order} just fills the forms as drawn.* Measure the base at every stake before you call it in."
     ),
     "pour.comes": "How it comes",
     "pour.one_truck": "*One truck* of up to {truck}.",
-    "pour.trucks": "*{count} trucks* of {truck}, {last} on the last. Ask the plant how they space them.",
+    "pour.trucks": "*{count} trucks* of {truck}, {last} on the last. Ask the plant how it splits and spaces them.",
     "pour.small_load": "By the truck it's *{order}*: ask the plant for its short-load charge.",
     "pour.panel": "Each panel takes *{panel}*; {one} reaches *{reach}* of outer form.",
     "pour.panel_one": "It takes *{panel}*; {one} reaches *{reach}* of outer form.",
+    "pour.panel_bags": "Each panel takes about *{count} bags*.",
     "pour.one_yard": "one yard",
     "pour.one_metre": "one m³",
     "pour.bag_feet": "0.60 ft³",
+    "pour.bag_litres": "11.5 litres",
     "pour.bag_makes": "One bag of {bag} is taken to make {made}: the bag says.",
     "pour.bags_many": "By the bag it's *{count} of {bag}*, so don't.",
     "pour.form_even": "The form is {height} high, as deep as the slab.",
     "pour.form_short": "The form is {height} high: the base is {off} below its foot. Bank earth against it.",
+    "pour.form_low": "A form {height} high leaves {off} open under its foot: take a deeper board.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the base.",
     "pour.bed": "A {base} bed under the slab is {volume} in place. Order more: it packs down.",
     "pour.both": "{order} is {other}.",

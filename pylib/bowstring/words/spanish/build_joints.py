@@ -23,7 +23,7 @@ MESSAGES = {
     "joints.inside_depth": "{inside} por dentro; corte {depth} o más",
     "joints.inside_plain": "{inside} por dentro; falta el espesor",
     "joints.most_every": "Los tramos son de {most} cuando mucho sobre la ~forma~ de afuera, como usted dijo.",
-    "joints.most_count": "{count} tramos, como usted dijo. Lo usual es {limit} cuando mucho.",
+    "joints.most_count": "{count} tramos, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
     "joints.most_width": "Los tramos no son más largos que el ancho: {most}. Lo usual es {limit} cuando mucho.",
     "joints.most_thickness": "Los tramos son de {most} cuando mucho, lo usual para {thickness}.",
     "joints.most_thickness_thin": (
@@ -68,7 +68,6 @@ MESSAGES = {
         "sólo contra un edificio, una entrada o una losa vieja, o donde lo pida la especificación."
     ),
     "joints.silica": "*Cortar ~concreto~ hace polvo de sílice.* Corte con agua; respirador si la norma lo exige.",
-    "joints.stop_head": "Muy separadas",
     "joints.stop_text": "Los tramos son de {outside} por fuera; lo usual es {most} cuando mucho. Ponga más tramos.",
     "joints.stop_many": "Aquí se marcan desde un solo extremo, {most} cuando mucho.",
 }
