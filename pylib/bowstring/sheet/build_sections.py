@@ -8,6 +8,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block
 from bowstring.sheet.build_boards import boards
 from bowstring.sheet.build_edges import edges
+from bowstring.sheet.build_grades import grades
 from bowstring.sheet.build_joints import joints
 from bowstring.sheet.build_pour import pour
 
@@ -15,6 +16,7 @@ SECTIONS: dict[str, Callable[[Answer], Iterable[Block]]] = {
     "edges": edges,
     "boards": boards,
     "joints": joints,
+    "grades": grades,
     "pour": pour,
 }
 """By the part of the answer; each one's title is ``PART.title``."""
