@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bowstring.forming.boards import LEVELS, least_edge
 from bowstring.report.forming.boards_bending import name_of, radius_up
-from bowstring.report.forming.boards_list import CLEAR, RANKS, SELECTED, Choice, Edge, Looked
+from bowstring.report.forming.boards_list import CLEAR, RANKS, SELECTED, Choice, Looked
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -38,7 +38,7 @@ def short_of(choice: Choice) -> str:
     return say("boards.row_nothing")
 
 
-def more_of(choice: Choice, edges: tuple[Edge, ...], tape: Tape, boards: int, stakes: int) -> str:
+def more_of(choice: Choice, tape: Tape, boards: int, stakes: int) -> str:
     """Return the row's second fact."""
     state = state_of(choice)
     if state == "stop":

@@ -122,10 +122,11 @@ class BoardsPart(TypedDict):
 
     Attributes:
         state: ``usual``, ``near`` or ``stop``; short, more: the row's two lines.
-        conclusion: sentences; tighter: which edge decides.
-        stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
-        push_head: over the column of the push.
-        bow: how far a board of ``stock`` metres is sprung; fails: where a board breaks; otherwise: what to do where
+        conclusion: sentences; tighter: the edge that decides, ``outside`` or ``inside``, and the sentence.
+        stock: the length of a board that is sprung, 0 where none can be told; bow_shown: how far at the tighter edge,
+            empty then; bow: sentences of it; push_head: over the column of the push.
+        lengths_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
+        fails: where a board breaks; otherwise: what to do where
             no board bends (strips, layers, kerfs).
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
         stakes: of both edges; with_spare: and a tenth more.
@@ -136,13 +137,16 @@ class BoardsPart(TypedDict):
     more: str
     conclusion: list[str]
     tighter: str
+    tighter_told: str
     level: str
     levels: list[LevelChoice]
     rows: list[BoardRow]
     strips: list[StripRow]
     stock: float
-    push_head: str
     stock_shown: str
+    bow_shown: str
+    push_head: str
+    lengths_shown: str
     unit_shown: str
     bow: list[str]
     fails: list[str]
