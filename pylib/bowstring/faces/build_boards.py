@@ -77,7 +77,7 @@ def _strips(part: BoardsPart) -> str:
 def _cut(part: BoardsPart) -> Iterator[str]:
     unit = part["unit_shown"]
     boards = say("boards.boards_in", unit=unit) if unit else say("boards.boards")
-    yield heading(say("boards.cut_head"), say("boards.cut_from", lengths=part["lengths_shown"], unit=unit).strip())
+    yield heading(say("boards.cut_head"), say("boards.cut_from", lengths=part["stock_shown"], unit=unit).strip())
     rows = [Row(row["name"], [row["needs"], row["boards"]], small=row["board"], over=True) for row in part["cut"]]
     yield table([say("boards.needs"), boards], rows, say("boards.cut_head"))
     yield paragraph(say("boards.cut_note"))
