@@ -25,8 +25,9 @@ def at_the_ends(choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Stak
         found.append(say("boards.carry_past", past=tape.show_whole(choice.overrun)))
     else:
         found.append(say("boards.no_overrun", past=tape.show_whole(choice.practice.overrun)))
-    board = choice.used.board if choice.used else choice.told.board
-    piece = tape.show_whole(choice.practice.splice)
+    if choice.used is None:
+        return found
+    board, piece = choice.used.board, tape.show_whole(choice.practice.splice)
     return [
         *found,
         say("boards.splice", length=piece, board=name_of(board)),

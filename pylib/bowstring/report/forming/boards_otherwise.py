@@ -6,11 +6,14 @@ from math import floor
 
 from bowstring.forming.boards import LEVELS, kerfs, layers
 from bowstring.forming.stock import Practice, Sheet
-from bowstring.report.forming.boards_bending import radius_up
-from bowstring.report.forming.boards_list import JOB, Choice, FormedEdge
+from bowstring.report.forming.boards_bending import radius_up, tightest_of
+from bowstring.report.forming.boards_list import JOB, RANKS, SELECTED, Choice, FormedEdge
 from bowstring.report.forms.build_boards import StripRow
 from bowstring.units.tape import Tape
 from bowstring.words import say
+
+CLOSEST = 12
+"""Kerfs to the foot: a board that is cut more often breaks in the hand (common practice, no source)."""
 
 
 def strip_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[StripRow]:
@@ -39,10 +42,9 @@ def otherwise(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list
     """Return what to do where the board of the row doesn't bend in job lumber."""
     if choice.told.rank == 0:
         return []
-    practice, tightest = choice.practice, min(edge.radius for edge in edges)
-    found = [_plywood(practice, tightest, tape), *_layered(choice, edges, tape)]
-    found += [line for edge in edges for line in _kerfed(choice, edge, tape)]
-    return [*found, say("boards.maker")]
+    found = [say("boards.try_selected")] if choice.told.rank == RANKS[SELECTED] and choice.level != SELECTED else []
+    found.append(_plywood(choice.practice, tightest_of(edges).radius, tape))
+    return [*found, *_layered(choice, edges, tape), *_kerfed(choice, edges, tape), say("boards.maker")]
 
 
 def _plywood(practice: Practice, tightest: float, tape: Tape) -> str:
@@ -56,7 +58,7 @@ def _plywood(practice: Practice, tightest: float, tape: Tape) -> str:
 def _layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
     practice = choice.practice
     whole = practice.thicknesses[0]
-    made = layers(min(edge.radius for edge in edges), LEVELS[choice.level], whole, practice.step)
+    made = layers(tightest_of(edges).radius, LEVELS[choice.level], whole, practice.step)
     if made is None:
         return []
     count, thick = made
@@ -67,15 +69,17 @@ def _layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[
             longer=tape.show_up(longer))]  # fmt: skip
 
 
-def _kerfed(choice: Choice, edge: FormedEdge, tape: Tape) -> list[str]:
-    """Return the kerfs that let the thick board follow an edge that it doesn't take."""
-    practice, thick = choice.practice, choice.thick
-    if thick.at[edge.key] == JOB:
-        return []
-    depth = floor(thick.board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
-    count, apart = kerfs(edge.length, edge.angle, edge.radius, thick.board.thickness, practice.saw, practice.kerf_miss)
-    if apart < practice.clear / 12:
-        return []
-    sentences = [say(f"boards.kerfs_{edge.key}", board=thick.board.name, count=count, apart=tape.show(tape.down(apart)),
-                     depth=tape.show_limit(depth)), say("boards.kerfs_how")]  # fmt: skip
-    return [*sentences, say("boards.kerfs_cover")] if not edge.inner else sentences
+def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
+    """Return the kerfs that let the thick board follow the edges that it doesn't take."""
+    practice, board = choice.practice, choice.thick.board
+    depth = floor(board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
+    found = []
+    for edge in edges:
+        count, apart = kerfs(edge.length, edge.angle, edge.radius, board.thickness, practice.saw, practice.kerf_miss)
+        if choice.thick.at[edge.key] != JOB and apart >= practice.clear / CLOSEST:
+            found.append(
+                say(f"boards.kerfs_{edge.key}", board=board.name, count=count, apart=tape.show(tape.down(apart)),
+                    depth=tape.show_limit(depth))
+            )  # fmt: skip
+            found += [] if edge.inner else [say("boards.kerfs_cover")]
+    return [*found, say("boards.kerfs_how")] if found else []

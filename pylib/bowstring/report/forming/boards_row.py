@@ -8,7 +8,7 @@ from bowstring.report.forming.boards_list import CLEAR, RANKS, SELECTED, Choice,
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
-SHORT_NAME = 12
+SHORT_NAME = 6
 """Letters: a longer name of a board has no room in the row."""
 
 
@@ -66,4 +66,4 @@ def conclusion(choice: Choice) -> list[str]:
 
 def _short_name(looked: Looked) -> str:
     name = name_of(looked.board)
-    return name if len(name) <= SHORT_NAME else say("boards.own")
+    return name if len(name) <= SHORT_NAME else say("boards.yours")
