@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from math import dist
 
-from bowstring.drawings.labels import LINE, Label
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.labels import LEADER, LINE, Label
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
-from bowstring.drawings.stepdiscs import draw_discs
+from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
+from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
@@ -30,13 +32,13 @@ def _first(made: SlabSketch) -> None:
     share = _free(made, _WIDTH_AT)
     made.across(share, "arrow strong")
     made.beside("inside", edges["width_shown"], (share,), "big", "hot")
-    radius = {row["key"]: row["radius_shown"] for row in edges["lines"]}
-    for side in ("outside", "inside"):
-        key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
-        made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     grades = made.answer["grades"]
     if grades is not None and not grades["stop"]:
         _cross(made, grades, _free(made, _CROSS_AT))
+    radius = {row["key"]: row["radius_shown"] for row in edges["lines"] if row["radius"] is not None}
+    for side in ("outside", "inside"):
+        key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
+        made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     _foot(made, grades)
 
 
@@ -45,7 +47,7 @@ def _cross(made: SlabSketch, grades: GradesPart, share: float) -> None:
     if not grades["low"] or not grades["cross"]:
         return
     sides = ("outside", "inside") if grades["low"] == "inside" else ("inside", "outside")
-    made.sketch.arrow(*(made.shape.on(side, share) for side in sides), feathers=False)
+    made.flow(*(made.shape.on(side, share) for side in sides))
     way = say("build.draw_in" if grades["low"] == "inside" else "build.draw_out")
     made.beside(grades["low"], say("build.draw_cross", slope=percent(grades["cross"]), way=way), (share,), reach=6.0)
 
@@ -77,15 +79,20 @@ def _second(made: SlabSketch) -> None:
     at = {name: made.shape.on("stakes", share) for name, share in made.share.items()}
     for second in edges["seconds"]:
         _partners(made, second, at)
-    quarter = -0.5
-    made.across(quarter, "arrow strong")
-    made.beside(
-        "outside", say("build.draw_stick", width=edges["stick"]["length_shown"]), (quarter, -0.6), "number", "hot"
-    )
+    inner = [row for row in edges["seconds"] if row["edge"] == "inside"] or edges["seconds"]
+    _stick(made, inner[0], at)
     _diagonals(made, edges, at)
-    for second in [row for row in edges["seconds"] if row["edge"] == "inside"] or edges["seconds"][:1]:
-        if not second["blocked"]:
-            _string(made, second)
+    if not inner[0]["blocked"]:
+        _string(made, inner[0])
+
+
+def _stick(made: SlabSketch, second: SecondEdge, at: Mapping[str, Point]) -> None:
+    """The stick at the stake that is nearest to a quarter of the line."""
+    row = min(second["rows"], key=lambda one: abs(made.share[one["stake"]] + 0.5))
+    made.sketch.lines([[at[row["stake"]], at[row["name"]]]], "arrow strong")
+    share = made.share[row["stake"]]
+    text = say("build.draw_stick", width=row["width_shown"])
+    made.beside("outside", text, (share, share - 0.1), "number", "hot")
 
 
 def _partners(made: SlabSketch, second: SecondEdge, at: dict[str, Point]) -> None:
@@ -150,8 +157,12 @@ def _numbers(made: SlabSketch, shares: Mapping[int, float]) -> None:
         (x, y), (ox, oy) = made.shape.on("outside", share), made.shape.outward(share)
         at = (x + ox * 15.0, y + oy * 15.0)
         if all(dist(at, other) >= _DISC for other in kept) and LEFT < at[0] < RIGHT:
+            if made.sketch.ground.taken(
+                Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS), LEADER + 1
+            ):
+                continue
             kept.append(at)
-            made.sketch.see((at[0], at[1] - 12.0))
+            made.sketch.see((at[0], at[1] - RADIUS))
             draw_discs(made.sketch, [(number, [at])])
 
 
@@ -171,8 +182,9 @@ def _grades(made: SlabSketch) -> None:
         return
     stakes = [row for row in grades["rows"] if row["kind"] == "stake"]
     for row, share in ((stakes[0], -1.0), (stakes[-1], 1.0)) if stakes else ():
-        for side, top in (("outside", row["outside"]), ("inside", row["inside"])):
-            made.beside(side, top["shown"], (share,), "number")
+        for side, way, top in (("outside", 1.0, row["outside"]), ("inside", -1.0, row["inside"])):
+            x, y = made.shape.outward(share)
+            made.near(top["shown"], made.shape.on(side, share), (x * way, y * way))
     _cross(made, grades, _free(made, _CROSS_AT))
 
 
@@ -194,7 +206,7 @@ def _pour(made: SlabSketch) -> None:
         at, out = shape.on("outside", share), shape.outward(share)
         made.sketch.fits(Label(row["out"], "number", [at], out, 7.0), LINE, "hot")
     start = shape.between(-0.9, 0.5)
-    made.sketch.arrow(start, shape.between(min(-0.6, shares[0] - 0.1) if shares else -0.6, 0.5), feathers=False)
+    made.flow(start, shape.between(min(-0.6, shares[0] - 0.1) if shares else -0.6, 0.5))
 
 
 def _cuts(made: SlabSketch) -> None:
@@ -216,15 +228,6 @@ def _free(made: SlabSketch, shares: tuple[float, ...]) -> float:
     if joints is not None:
         taken += [2 * row["outside"] / edges["outside"]["length"] - 1 for row in joints["rows"]]
     return max(shares, key=lambda share: round(min(abs(share - one) for one in taken), 3))
-
-
-def percent(slope: float) -> str:
-    """Return a slope, rise over run, in percent.
-
-    >>> percent(0.015)
-    '1.5%'
-    """
-    return f"{100 * slope:.2f}".rstrip("0").rstrip(".") + "%"
 
 
 PAGES: dict[str, Callable[[SlabSketch], None]] = {

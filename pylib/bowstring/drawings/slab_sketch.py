@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.drawings.boxes import Box, text_width
-from bowstring.drawings.labels import FAINT, Label
+from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.slab_shape import DOTTED, MIDDLE, shape_of
 from bowstring.drawings.svg import Point
@@ -16,8 +16,13 @@ from bowstring.words import say
 LEFT, RIGHT = 8.0, 352.0
 """Between which all is written: with the picture's margin a phone's width."""
 
-APART = 15.0
+APART = 18.0
 """Least distance of two stakes, drawing units: of more that stand nearer only some are drawn."""
+
+_CUTS_APART = 7.0
+
+_NEAR = 74.0
+"""A text at a corner is no wider, where it can be broken."""
 
 _FAR, _TALL = 130.0, 340.0
 
@@ -111,13 +116,42 @@ class SlabSketch:
 
     def _beside(self, spots: Sequence[Point], shares: Sequence[float], side: str, text: str, kind: str, classes: str,
                 reach: float) -> None:  # fmt: skip
-        way = 1.0 if side == "outside" else -1.0
+        way, width = (1.0 if side == "outside" else -1.0), RIGHT - LEFT
+        if way < 0:
+            radius = self.shape.line + self.shape.off(side, 0.0)
+            width = min(width, max(1.4 * radius, _NEAR))
+            reach += _hollow(radius, min(text_width(text, kind), width) / 2)
+            reach += 5.0 if self.edges and self.edges["edge"] == side else 0.0
         labels = []
         for at, share in zip(spots, shares, strict=True):
             out = self.shape.outward(share)
-            labels.append(Label(text, kind, [at], (out[0] * way, out[1] * way), reach, RIGHT - LEFT))
+            labels.append(Label(text, kind, [at], (out[0] * way, out[1] * way), reach, width))
         if not any(self.sketch.fits(label, FAINT, classes) for label in labels):
             self.sketch.label(labels[0], classes)
+
+    def near(
+        self, text: str, at: Point, toward: Point, kind: str = "number", classes: str = "", reach: float = 8.0
+    ) -> None:
+        """A text close to a place, on the side of it that is nearest to a direction and free."""
+        first = math.atan2(toward[1], toward[0])
+        for more in (0.0, 6.0):
+            for turn in (0, 22, -22, 45, -45, 68, -68, 90, -90, 125, -125):
+                angle = first + math.radians(turn)
+                label = Label(text, kind, [at], (math.cos(angle), math.sin(angle)), reach + more, _NEAR)
+                if self.sketch.fits(label, LINE, classes):
+                    return
+        self.sketch.label(Label(text, kind, [at], toward, reach, _NEAR), classes)
+
+    def flow(self, tail: Point, tip: Point) -> None:
+        """An arrow of what runs by itself, water or concrete: not in the accent, since nobody measures it."""
+        length = math.dist(tail, tip)
+        if length < 4.0:
+            return
+        x, y = (tip[0] - tail[0]) / length, (tip[1] - tail[1]) / length
+        neck = (tip[0] - x * 9.0, tip[1] - y * 9.0)
+        self.sketch.lines([[tail, neck]], "string")
+        corners = ((neck[0] - y * 4.5, neck[1] + x * 4.5), (neck[0] + y * 4.5, neck[1] - x * 4.5))
+        self.sketch.drawing.path([("M", tip), ("L", corners[0]), ("L", corners[1]), ("Z",)], "solid")
 
     def dotted(self, way: int) -> None:
         """Dots where a side of the slab might be."""
@@ -126,8 +160,12 @@ class SlabSketch:
         self._taken(points)
 
     def cuts(self, joints: Sequence[float]) -> None:
-        """Dashes across the slab at shares."""
-        pieces = [[self.shape.on("outside", share), self.shape.on("inside", share)] for share in joints]
+        """Dashes across the slab at shares, so many of them as can be told apart."""
+        pieces: list[list[Point]] = []
+        for share in joints:
+            piece = [self.shape.on("outside", share), self.shape.on("inside", share)]
+            if not pieces or math.dist(piece[0], pieces[-1][0]) >= _CUTS_APART:
+                pieces.append(piece)
         self.sketch.drawing.lines(pieces, "line cut")
         for piece in pieces:
             self.sketch.ground.take_lines(piece, FAINT)
@@ -147,12 +185,17 @@ class SlabSketch:
         y = top + 13.0
         self.sketch.words(text, (MIDDLE - way * 17.0, y), "number")
         start = MIDDLE + way * (wide / 2 - 11.0)
-        self.sketch.arrow((start, y - 5.0), (start + way * 28.0, y - 5.0), feathers=False)
+        self.flow((start, y - 5.0), (start + way * 30.0, y - 5.0))
 
     def foot(self, text: str, kind: str = "word", classes: str = "quiet") -> None:
         """A line of words under everything else."""
         edge = self.sketch.edge
         self.sketch.paragraph(text, (MIDDLE, edge.bottom + 2.0), RIGHT - LEFT, kind, "middle", classes)
+
+
+def _hollow(radius: float, half: float) -> float:
+    """How far an inner edge sinks over half a text under its middle: so much lower the text stands."""
+    return radius - math.sqrt(radius * radius - half * half) if half < 0.8 * radius else 0.0
 
 
 def apart(at: Mapping[str, Point], ends: tuple[str, str]) -> Iterator[str]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from bowstring.forming.boards import Board
+from bowstring.forming.boards import Board, sprung
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
@@ -53,6 +53,8 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         stock_shown=cutting.listed(tape, unit, sorted(choice.lengths)),
         unit_shown=unit,
         bow=bending.how_it_bows(choice, edges, tape, length),
+        springs="" if length is None else tape.show_whole(length),
+        springs_shown="" if length is None else tape.show(sprung(edges[-1].radius, length)),
         fails=bending.where_it_fails(choice, edges, tape, loose.tightest if loose else None),
         otherwise=bending.otherwise(choice, edges, tape),
         ends=how.at_the_ends(choice, edges, staked, tape),

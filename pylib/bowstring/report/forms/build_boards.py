@@ -125,8 +125,9 @@ class BoardsPart(TypedDict):
         conclusion: sentences; tighter: which edge decides.
         stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
         push_head: over the column of the push.
-        bow: how far a board of ``stock`` metres is sprung; fails: where a board breaks; otherwise: what to do where
-            no board bends (strips, layers, kerfs).
+        bow: how far a board of ``stock`` metres is sprung; springs, springs_shown: its length, and how far at the inner
+            edge, both empty where that can't be told.
+        fails: where a board breaks; otherwise: what to do where no board bends (strips, layers, kerfs).
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
         stakes: of both edges; with_spare: and a tenth more.
     """
@@ -145,6 +146,8 @@ class BoardsPart(TypedDict):
     stock_shown: str
     unit_shown: str
     bow: list[str]
+    springs: str
+    springs_shown: str
     fails: list[str]
     otherwise: list[str]
     ends: list[str]

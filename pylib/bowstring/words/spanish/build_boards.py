@@ -129,7 +129,7 @@ MESSAGES = {
     "boards.too_wide_bow": "Es mucha: el ~concreto~ fresco comba la ~tabla~ más de {bow}.",
     "boards.too_wide_smooth": "Es mucha: si queda recta entre ~estacas~, la ~tabla~ falla la curva más de {face}.",
     "boards.past_each": "Una o más pasando cada punta sujetan la ~tabla~ a lo largo de la recta.",
-    "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que el empalme tape.",
+    "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
     "boards.between": "Entre ellas el ~concreto~ fresco comba {board} {bow} a lo más.",
     "boards.tops": "Que no pasen del canto de arriba de la ~tabla~.",
     "boards.not_layout": "No son las ~estacas~ de ~trazo~: márquelas distinto.",
