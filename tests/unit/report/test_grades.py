@@ -171,6 +171,12 @@ def test_a_drop_under_the_level_is_never_told_over_its_most() -> None:
     """2.05 % is 0.984 in under 4 ft, 1 in to the mark; of a limit of 2.06 %, 0.989, no more than 7/8 fits."""
     part = part_of(graded(cross=2.05, cross_limit=2.06))
     assert (part["drop"], part["most_drop"]) == ('7/8"', '7/8"')
+    over = part_of(graded(cross=2.1))  # 1.008 in: both would be 1 in to the mark
+    assert (over["drop"], over["most_drop"]) == ("1.01 in", "1.00 in")
+
+
+def test_a_limit_of_nothing_holds_a_level_line() -> None:
+    assert part_of(graded(limit=0))["ways"][0]["fields"] == {"grade-slope": "0"}
 
 
 @pytest.mark.parametrize(

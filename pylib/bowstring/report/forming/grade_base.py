@@ -23,7 +23,7 @@ def base_lines(plan: Plan) -> Iterator[str]:
     if thickness is None:
         return
     marks = tape_of_heights(plan.tape)
-    yield say("grades.bed", thickness=marks.show(thickness))
+    yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
     height = choose(plan, edges_of(plan)).told.board.height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
     key = "at" if not gap else "under" if gap > 0 else "over"

@@ -55,12 +55,14 @@ def _across(plan: Plan, settled: Settled) -> str:
 
 
 def level_drops(plan: Plan, judged: Judged) -> tuple[str, str]:
-    """Return what stands under one end of a level by the cross slope, and the most that may: the second rounded down,
-    the first not past it where it holds."""
+    """Return what stands under one end of a level by the cross slope, and the most that may: where it holds the second
+    is rounded down and the first is not past it; where it doesn't, both are told so finely that they differ."""
     marks, length = tape_of_heights(plan.tape), level_length(plan.tape)
+    if judged.falls_over:
+        return marks.show_past(judged.across * length, judged.across_limit * length)
     most = marks.down(judged.across_limit * length)
     drop = marks.round(judged.across * length)
-    return marks.show(drop if judged.falls_over else min(drop, most)), marks.show(most)
+    return marks.show(min(drop, most)), marks.show(most)
 
 
 def judged_lines(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
