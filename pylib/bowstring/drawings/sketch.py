@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bowstring.drawings.boxes import LEADING, Box, text_box, text_width, wrap
 from bowstring.drawings.labels import FAINT, LINE, Ground, Label, Placed
@@ -120,7 +119,7 @@ class Sketch:
         """
         placed = self.ground.beside([label], least)
         for one in placed or ():
-            self._write(one if led else replace(one, leader=None), classes, data)
+            self._write(one if led else Placed(one.label, one.at, one.box, None), classes, data)
         return placed is not None
 
     def sagitta_beside(self, foot: Point, tip: Point, shown: str) -> bool:
