@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
+from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.forms.answer import Answer
@@ -19,9 +20,12 @@ JOINTS_WIDE = 10
 MORE = 36
 """Rows of tops on a further page."""
 
-_FIXED = 44.0 + 26.0 + 70.0 + 60.0  # head, last line, who signs, gaps
+_FIXED = 44.0 + 26.0 + 64.0 + 56.0  # head, last line, who signs, gaps
 _HEADS = 42.0
-_SIGN_ROW = 24.0
+_SIGN_ROW = 22.0
+_ORDER = 262.0
+"""How high the order stands beside what is signed off."""
+_JOINTS = 74.0
 
 
 def pour_side(answer: Answer, date: str) -> str:
@@ -33,7 +37,7 @@ def pour_side(answer: Answer, date: str) -> str:
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
     blocks = -(-len(joints) // JOINTS_WIDE)
-    fixed = _FIXED + _HEADS + blocks * 74.0 + _HEADS + _SIGN_ROW * len(signs)
+    fixed = _FIXED + _HEADS + _JOINTS * blocks + max(_HEADS + _SIGN_ROW * len(signs), _ORDER if pour else 0.0)
     fixed += tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(len(tops), 1))
     fit = max(1, int((PAGE_TALL - fixed) / row))
@@ -103,32 +107,41 @@ def _joint_tops(rows: list[TopRow]) -> str:
 
 def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be."""
-    edges, joints, grades, pour, shown = (
-        answer["edges"], answer["joints"], answer["grades"], answer["pour"], answer["staked_shown"]
-    )  # fmt: skip
-    tolerance = answer["tolerance_shown"]
-    rows = [("arc", say("forms.within", tolerance=tolerance) if tolerance else "")]
-    rows += [("chord", f"{shown['chord']}; {shown['sagitta']}")]
+    edges, joints, pour, shown = answer["edges"], answer["joints"], answer["pour"], answer["staked_shown"]
+    tolerance, depth = answer["tolerance_shown"], pour["depth_shown"] if pour else ""
+    rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
+    rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
     if edges:
         far = edges["far_width_shown"] if edges["far_width"] is not None else ""
-        rows += [("width", f"{edges['width_shown']}, B {far}" if far else edges["width_shown"])]
-    if grades and not grades["stop"]:
-        steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
-        rows += [("tops", say("forms.as_above")), ("running", steepest), ("cross", grades["drop"])]
-    rows += [
-        ("joints", str(joints["count"] - 1) if joints else ""),
-        ("joints_cut", joints["depth_shown"] if joints else ""),
+        rows += [
+            (
+                say("forms.sign_width"),
+                say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"],
+            )
+        ]
+    rows += _slopes(answer)
+    if joints:
+        cut = (
+            f"{joints['count'] - 1}; {joints['depth_shown']}"
+            if joints["depth"] is not None
+            else str(joints["count"] - 1)
+        )
+        rows += [(say("forms.sign_joints"), cut)]
+    rows += [(say("forms.sign_base"), depth)]
+    return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _slopes(answer: Answer) -> list[tuple[str, str]]:
+    """The tops and the two slopes, where the grades may be used."""
+    grades = answer["grades"]
+    if grades is None or grades["stop"]:
+        return []
+    steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
+    level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
+    return [
+        (say("forms.sign_tops"), say("forms.as_above")),
+        (say("forms.sign_slopes", level=level), f"{steepest}; {grades['drop']}"),
     ]
-    depth = pour["depth_shown"] if pour else ""
-    rows += [
-        ("stakes", ""),
-        ("base_mean", depth),
-        ("base_least", depth),
-        ("sleeves", ""),
-        ("services", ""),
-        ("booked", ""),
-    ]
-    return [(say(f"forms.sign_{name}"), must) for name, must in rows]
 
 
 def _sign_off(rows: list[tuple[str, str]]) -> str:
@@ -164,7 +177,7 @@ def _order(pour: PourPart | None) -> str:
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
     return (
         f'<div class="box order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
-        f"<p>{marked(pour['why'])}</p><p><b>{marked(pour['low_text'])}</b></p>{reach}{blanks}</div>"
+        f"<p>{bold(pour['why'])}</p><p>{bold(pour['low_text'])}</p>{reach}{blanks}</div>"
     )
 
 

@@ -9,9 +9,9 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import BOARD_LEVELS, EDGES
+from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
 
-KEYS = ("edge", "slab", "board", "joints", "grade")
+KEYS = SLAB_KEYS
 """The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
 
 HIGHEST_WASTE = 50.0

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_pour import ReachRow
+from bowstring.report.forms.build_pour import PourPart, ReachRow
 from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Table
 from bowstring.words import say
 from bowstring.words.stars import unstarred
@@ -17,7 +17,7 @@ def pour(answer: Answer) -> Iterator[Block]:
     if part is None:
         return
     yield Paragraph(" ".join([f"{part['text']}.", part["why"]]), "key")
-    yield Items([unstarred(line) for line in [*part["lines"], part["low_text"]]])
+    yield Items([unstarred(line) for line in [*part["lines"], part["low_text"], part["measure"]]])
     if not part["by_bags"]:
         yield Heading(say("pour.call"))
         head = [say("pour.out"), say("pour.on_plan"), say("pour.call_at")]
@@ -30,10 +30,16 @@ def pour(answer: Answer) -> Iterator[Block]:
     yield Heading(say("pour.changes"))
     rows = [[f"{row['what']} ({row['more']})" if row["more"] else row["what"], row["order_shown"]]
             for row in part["changes"]]  # fmt: skip
-    yield Table([say("pour.if"), say("pour.then_yards" if part["yards"] else "pour.then_metres")], rows)
+    yield Table([say("pour.if"), _bought(part)], rows)
     yield Items([unstarred(line) for line in part["cautions"]], "caution")
     yield Items(part["notes"])
 
 
 def _call(row: ReachRow) -> str:
     return f"{row['call_shown']} ({say('pour.at_joint', joint=row['joint'])})" if row["joint"] else row["call_shown"]
+
+
+def _bought(part: PourPart) -> str:
+    if part["by_bags"]:
+        return say("pour.then_bags")
+    return say("pour.then_yards" if part["yards"] else "pour.then_metres")

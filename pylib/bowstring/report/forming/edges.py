@@ -147,11 +147,8 @@ def _conclusion(plan: Plan, marks: Marks) -> str:
 
 
 def _check(diagonal: str, count: int) -> str:
-    told = (
-        say("edges.check_one")
-        if count == 1
-        else say("edges.check_alike" if diagonal else "edges.check_each", count=count)
-    )
+    alike = say("edges.check_alike", count=count, diagonal=diagonal)
+    told = alike if diagonal else say("edges.check_each")
     return f"{told} {say('edges.check_slid')}"
 
 

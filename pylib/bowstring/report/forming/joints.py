@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from bowstring.forming.joints import DEPTH, NARROW, NEAR_RATIO, RATIO, Panels
+from math import degrees, floor
+
+from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
+from bowstring.forming.partly import turned
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, jointing_of, limit_of
-from bowstring.report.forming.plan import EDGE, WIDTH, Plan
-from bowstring.report.forming.quantities import fine_tape, mark_up
+from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
+from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
+from bowstring.report.forming.quantities import fine_tape, mark_up, thick_tape
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
 from bowstring.words import say
@@ -17,12 +20,12 @@ ISOLATION = {True: 0.0127, False: 0.012}
 
 def report_joints(plan: Plan) -> JointsPart | None:
     """Return the answer's ``joints``, ``None`` where something has to be said first."""
-    jointing = jointing_of(plan)
-    if jointing is None or plan.slab is None:
+    jointing, slab = jointing_of(plan), slab_of(plan)
+    if jointing is None or slab is None:
         return None
     tape, chosen = plan.tape, jointing.chosen
     depth = plan.said.slab.thickness and plan.said.slab.thickness * DEPTH
-    longer = plan.slab.angle * form_of(plan).thickness
+    longer = turned(slab) * form_of(plan).thickness
     state = _state(plan, jointing)
     return {
         "state": state,
@@ -36,16 +39,16 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "most_shown": tape.show_running(jointing.most),
         "why_most": _why_most(plan, jointing),
         "depth": depth,
-        "depth_shown": mark_up(tape, depth) if depth else "",
+        "depth_shown": mark_up(thick_tape(tape), depth) if depth else "",
         "longer": longer,
-        "longer_shown": tape.show_near(longer),
-        "corner": 90.0,
+        "longer_shown": _longer(plan, longer),
+        "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
         "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
         "stop": _stop(plan, jointing) if state == "stop" else "",
-        "taped": say("joints.taped", longer=tape.show_near(longer)),
+        "taped": say("joints.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "cautions": [say("joints.silica")],
     }
@@ -66,22 +69,23 @@ def _open_row(plan: Plan) -> BuildRow:
         text = say("joints.open" if WIDTH in plan.waits else "joints.open_edge")
         most = plan.tape.show_whole(limit_of(plan))
         thickness = plan.said.slab.thickness
-        more = say("joints.open_more", most=most, thickness=plan.tape.show_whole(thickness)) if thickness else (
-            say("joints.open_plain", most=most))  # fmt: skip
+        at = thick_tape(plan.tape).show_whole(thickness) if thickness else ""
+        more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
     state = "stop" if plan.no_inner else "open"
     assert plan.no_inner or WIDTH in plan.waits or EDGE in plan.waits
     return {"key": "joints", "state": state, "text": text, "more": more, "panel": "slab"}
 
 
+def _longer(plan: Plan, longer: float) -> str:
+    return plan.tape.show(longer) if plan.tape.round(longer) else plan.tape.show_near(longer)
+
+
 def _state(plan: Plan, jointing: Jointing) -> str:
     if jointing.too_long or jointing.chosen.count > MOST_PANELS:
         return "stop"
-    return "near" if not _is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
-
-
-def _is_band(plan: Plan) -> bool:
-    """Whether it is too narrow for its panels to be judged by their shape."""
-    return plan.slab is not None and plan.slab.width < NARROW * (1 - 1e-9)
+    if degrees(jointing.chosen.corner) < LEAST_CORNER:
+        return "near"
+    return "near" if not is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
 
 
 def _text(plan: Plan, jointing: Jointing) -> str:
@@ -92,7 +96,7 @@ def _text(plan: Plan, jointing: Jointing) -> str:
         thickness, most = plan.said.slab.thickness, tape.show_whole(jointing.limit)
         if thickness is None:
             return say("joints.too_long_plain", most=most)
-        return say("joints.too_long", most=most, thickness=tape.show_whole(thickness))
+        return say("joints.too_long", most=most, thickness=thick_tape(tape).show_whole(thickness))
     if chosen.count == 1:
         return say("joints.one", outside=tape.show_running(chosen.outside))
     return say("joints.panels", count=chosen.count, outside=tape.show_running(chosen.outside))
@@ -101,7 +105,11 @@ def _text(plan: Plan, jointing: Jointing) -> str:
 def _conclusion(plan: Plan, jointing: Jointing) -> str:
     chosen, tape = jointing.chosen, plan.tape
     return say(
-        "joints.conclusion_one" if chosen.count == 1 else "joints.conclusion",
+        "joints.conclusion_one"
+        if chosen.count == 1
+        else "joints.conclusion"
+        if chosen.even
+        else "joints.conclusion_taper",
         count=chosen.count,
         outside=tape.show_running(chosen.outside),
         inside=tape.show_running(chosen.inside),
@@ -129,10 +137,14 @@ def _more(plan: Plan, part: JointsPart) -> str:
 
 def _why_most(plan: Plan, jointing: Jointing) -> str:
     tape, thickness = plan.tape, plan.said.slab.thickness
-    shown = tape.show_whole(thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
-    thin = "_thin" if jointing.rule == THICKNESS and not thickness else ""
+    shown = thick_tape(tape).show_whole(thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
+    key = f"joints.most_{jointing.rule}"
+    if jointing.rule == THICKNESS and not thickness:
+        key = "joints.most_thickness_thin"
+    if jointing.rule == "width" and not jointing.chosen.even:
+        key = "joints.most_width_taper"
     return say(
-        f"joints.most_{jointing.rule}{thin}",
+        key,
         most=tape.show_whole(jointing.most),
         thickness=shown,
         count=jointing.chosen.count,
@@ -141,14 +153,18 @@ def _why_most(plan: Plan, jointing: Jointing) -> str:
 
 
 def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
-    places = [*zip(chosen.outside_marks(), chosen.inside_marks(), strict=True)]
-    places.append((chosen.outside * chosen.count, chosen.inside * chosen.count))
+    places = [*zip(chosen.outer, chosen.inner, strict=True)]
     tape, close = plan.tape, plan.layout.job.tape.mark / 2
-    stakes = [(name, share * places[-1][0]) for name, share in plan.shares() if 0 < share < 1]
+    length = plan.line.arc_length
+    stakes = [(name, share) for name, share in plan.shares() if 0 < share < 1]
     rows: list[JointRow] = []
     for number, (outside, inside) in enumerate(places, 1):
         last = number == chosen.count
-        stake = "" if last else next((name for name, place in stakes if abs(place - outside) <= close), "")
+        stake = (
+            ""
+            if last
+            else next((name for name, share in stakes if abs(share - number / chosen.count) * length <= close), "")
+        )
         rows.append(
             {
                 "number": 0 if last else number,
@@ -180,22 +196,34 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
 
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
-    tape, thickness = plan.tape, plan.said.slab.thickness
-    lines = [say("joints.square")]
+    thick, thickness = thick_tape(plan.tape), plan.said.slab.thickness
+    chosen = jointing.chosen
+    lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
     if depth and thickness:
-        lines.append(say("joints.deep", depth=mark_up(tape, depth), thickness=tape.show_whole(thickness)))
+        lines.append(say("joints.deep", depth=mark_up(thick, depth), thickness=thick.show_whole(thickness)))
     else:
         lines.append(say("joints.deep_open"))
-    if not _is_band(plan):
+    if not is_band(plan):
         lines.append(_shape(plan, jointing.chosen))
-    return [*lines, _why_most(plan, jointing), say("joints.isolation", gap=fine_tape(tape).show(ISOLATION[tape.feet]))]
+    return [
+        *lines,
+        _why_most(plan, jointing),
+        say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.tape.feet])),
+    ]
+
+
+def _corners(chosen: Panels) -> str:
+    corner = degrees(chosen.corner)
+    key = "joints.corners" if corner >= LEAST_CORNER else "joints.corners_sharp"
+    return say(key, corner=f"{floor(corner)}°")
 
 
 def _shape(plan: Plan, chosen: Panels) -> str:
-    assert plan.slab is not None
     ratio = f"{chosen.ratio:.2f}"
     if chosen.ratio <= RATIO:
         return say("joints.shape", ratio=ratio)
-    if plan.slab.outer > RATIO * plan.slab.inner:
+    if not chosen.even:
+        return say("joints.shape_taper", ratio=ratio)
+    if chosen.outside > RATIO * chosen.inside:
         return say("joints.shape_never", ratio=ratio)
-    return say("joints.shape_wide" if plan.slab.width > chosen.outside else "joints.shape_long", ratio=ratio)
+    return say("joints.shape_wide" if max(chosen.widths) > chosen.outside else "joints.shape_long", ratio=ratio)

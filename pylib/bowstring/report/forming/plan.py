@@ -80,11 +80,15 @@ class Plan:
         return tuple((stake.name, layout.along(stake) / whole) for stake in layout.stakes)
 
 
-def slab_of(plan: Plan, wider: float) -> Slab | None:
-    """Return the slab of a plan that is wider by so much, metres, off the same line; ``None`` where there is none."""
-    if plan.width is None or plan.edge is None:
+def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
+    """Return the slab of a plan as it is built, its width changing or not, wider all along by so much, metres, off the
+    same line; ``None`` where there is none."""
+    if plan.width is None or plan.edge is None or plan.slab is None:
         return None
     try:
+        if plan.taper is not None:
+            made = plan.taper
+            return Taper(made.radius, made.first + wider, made.last + wider, made.angle, made.lies)
         return Slab.along(plan.line, plan.width + wider, LIES[plan.edge])
     except ValueError:
         return None
@@ -109,8 +113,10 @@ def edge_of(said: str | None, side: str | None, drawn_to: str | None) -> str | N
     """Return where the line runs in the slab: ``outside``, ``inside``, ``centre``, or ``None`` where nothing says it.
 
     A hand is that of somebody who walks from A to B: where the curve is on his left, his left edge is the outside one.
-    A radius that is drawn to the center line of the work says it, too.
+    A radius that is drawn to the center line of the work says it, too; where the job says otherwise, nothing does.
     """
+    if drawn_to == "centre":
+        return drawn_to if said in (None, drawn_to) else None
     if said in ("left", "right"):
         return None if side is None else "outside" if said == side else "inside"
-    return said or ("centre" if drawn_to == "centre" else None)
+    return said

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from bowstring.forming.pour import CUBIC_YARD, bags, loads
+from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.panels import chosen_panels
 from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, pouring_of
-from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, volume_text
+from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick_tape, volume_text
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.words import say
@@ -21,9 +21,8 @@ def report_pour(plan: Plan) -> PourPart | None:
     if pouring is None or chosen is None:
         return None
     made, feet, fine = pouring.order, plan.tape.feet, fine_tape(plan.tape)
-    bag, yields = BAGS[pouring.yards]
     count, last = loads(made.ordered, pouring.truck * pouring.unit)
-    low = fine.down(made.fills(pouring.area))
+    low = fine.down((pouring.bought - made.needed) / pouring.area)
     number, unit, text = _conclusion(pouring)
     return {
         "state": "near" if pouring.tight and not pouring.small else "usual",
@@ -38,15 +37,15 @@ def report_pour(plan: Plan) -> PourPart | None:
         "volume_shown": volume_text(made.needed, feet),
         "order_shown": _ordered(pouring),
         "depth": pouring.depth,
-        "depth_shown": plan.tape.show_whole(pouring.depth),
+        "depth_shown": thick_tape(plan.tape).show_whole(pouring.depth),
         "waste": pouring.waste,
         "waste_said": plan.said.slab.waste is not None,
         "step": pouring.step * pouring.unit,
         "truck": pouring.truck * pouring.unit,
         "loads": count,
         "last": last,
-        "bag_count": bags(made.with_waste, yields),
-        "bag_shown": bag,
+        "bag_count": pouring.bags(made),
+        "bag_shown": BAGS[pouring.yards][0],
         "by_bags": pouring.small,
         "low": low,
         "low_shown": fine.show(low),
@@ -60,6 +59,7 @@ def report_pour(plan: Plan) -> PourPart | None:
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
         "low_text": _low_text(pouring, fine.show(low), low),
+        "measure": say("pour.measure"),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],
         "notes": [say("pour.mix")],
@@ -103,8 +103,7 @@ def _ordered(pouring: Pouring) -> str:
 def _conclusion(pouring: Pouring) -> tuple[str, str, str]:
     """Return the conclusion as one number, what it counts, and as a sentence."""
     if pouring.small:
-        bag, yields = BAGS[pouring.yards]
-        count = str(bags(pouring.order.with_waste, yields))
+        bag, count = BAGS[pouring.yards][0], pouring.called(pouring.order)
         return count, say("pour.unit_bags", bag=bag), say("pour.bags", count=count, bag=bag)
     number = _ordered(pouring)
     if pouring.yards:
@@ -122,7 +121,7 @@ def _why(plan: Plan, pouring: Pouring) -> str:
     return say(
         key,
         area=area_text(pouring.area, feet),
-        depth=plan.tape.show_whole(pouring.depth),
+        depth=thick_tape(plan.tape).show_whole(pouring.depth),
         volume=volume_text(made.needed, feet),
         waste=percent(pouring.waste),
         with_waste=volume_text(made.with_waste, feet),
@@ -136,5 +135,6 @@ def _step(pouring: Pouring) -> str:
 
 
 def _low_text(pouring: Pouring, shown: str, low: float) -> str:
-    key = "pour.fills" if low > 0 else "pour.fills_none"
-    return say(key, order=_ordered(pouring), low=shown)
+    if pouring.small:
+        return say("pour.fills_bags" if low > 0 else "pour.fills_none", order=pouring.called(pouring.order), low=shown)
+    return say("pour.fills" if low > 0 else "pour.fills_none", order=_ordered(pouring), low=shown)

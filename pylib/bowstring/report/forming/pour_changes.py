@@ -5,7 +5,7 @@ from __future__ import annotations
 from bowstring.forming.pour import Order
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import LOW, THICKER, WIDER, Pouring
-from bowstring.report.forming.quantities import fine_tape, ordered_number, percent, volume_text
+from bowstring.report.forming.quantities import fine_tape, percent, thick_tape, volume_text
 from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.words import say
 
@@ -18,7 +18,7 @@ def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
         _row(pouring, pouring.again(pouring.area, pouring.depth + low, waste),
              say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring)),
         _row(pouring, pouring.again(pouring.area, thicker, waste),
-             say("pour.if_thick", thickness=tape.show_whole(thicker))),
+             say("pour.if_thick", thickness=thick_tape(tape).show_whole(thicker))),
     ]  # fmt: skip
     rows += _wider(plan, pouring)
     other = 0.05 if waste > 0.05 else 0.10
@@ -36,6 +36,9 @@ def _wider(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
     if slab is None:
         return []
     made = pouring.again(slab.area, pouring.depth, pouring.waste)
+    if plan.taper is not None:
+        more = thick_tape(plan.tape).show_whole(WIDER[pouring.yards])
+        return [_row(pouring, made, say("pour.if_wider", more=more))]
     return [_row(pouring, made, say("pour.if_wide", width=plan.tape.show_whole(wider)))]
 
 
@@ -44,8 +47,8 @@ def _row(pouring: Pouring, made: Order, what: str, more: str = "") -> ChangeRow:
         "what": what,
         "more": more,
         "order": made.ordered,
-        "order_shown": ordered_number(made.ordered, pouring.step, pouring.yards),
-        "changed": made.ordered != pouring.order.ordered,
+        "order_shown": pouring.called(made),
+        "changed": pouring.called(made) != pouring.called(pouring.order),
     }
 
 

@@ -2,15 +2,28 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from math import isclose
 
 from bowstring.forming.joints import Panels
-from bowstring.forming.pour import CUBIC_YARD, bags, loads
+from bowstring.forming.partly import area_to
+from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import BAGS, Pouring
-from bowstring.report.forming.quantities import down_to, fine_tape, form_step, ordered_number, percent, volume_text
+from bowstring.report.forming.quantities import (
+    down_to,
+    fine_tape,
+    form_step,
+    ordered_number,
+    percent,
+    thick_tape,
+    volume_text,
+)
 from bowstring.words import say
+
+MOST_BANKED = 0.0254 * (1 + 1e-9)
+"""Metres: earth is banked under a form's foot so far; past it the form is too low."""
 
 
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
@@ -39,8 +52,15 @@ def _called(pouring: Pouring, volume: float) -> str:
 
 
 def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
+    if pouring.small:
+        each = pouring.order.with_waste / chosen.count / BAGS[pouring.yards][1]
+        return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 else ""
     feet, needed = plan.tape.feet, pouring.order.needed
-    reach = chosen.outside * chosen.count / needed * (CUBIC_YARD if feet else 1.0)
+    if not chosen.even:
+        areas = [area_to(pouring.slab, number / chosen.count) for number in range(chosen.count + 1)]
+        takes = [(after - before) * pouring.depth for before, after in pairwise(areas)]
+        return say("pour.panels_taper", least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
+    reach = chosen.outer[-1] / needed * (CUBIC_YARD if feet else 1.0)
     one = say("pour.one_yard" if feet else "pour.one_metre")
     return say(
         "pour.panel" if chosen.count > 1 else "pour.panel_one",
@@ -51,10 +71,10 @@ def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
 
 
 def _by_the_bag(pouring: Pouring) -> str:
-    bag, yields = BAGS[pouring.yards]
-    made = volume_text(yields, False, 4) if not pouring.yards else say("pour.bag_feet")
+    bag = BAGS[pouring.yards][0]
+    made = say("pour.bag_feet" if pouring.yards else "pour.bag_litres")
     key = "pour.bag_makes" if pouring.small else "pour.bags_many"
-    return say(key, count=bags(pouring.order.with_waste, yields), bag=bag, made=made)
+    return say(key, count=pouring.bags(pouring.order), bag=bag, made=made)
 
 
 def _form(plan: Plan, pouring: Pouring) -> str:
@@ -63,12 +83,16 @@ def _form(plan: Plan, pouring: Pouring) -> str:
     height, off = fine.show(form.height), fine.show(abs(pouring.depth - form.height))
     if isclose(pouring.depth, form.height, rel_tol=1e-9):
         return say("pour.form_even", height=height)
+    if pouring.depth > form.height + MOST_BANKED:
+        return say("pour.form_low", height=height, off=off)
     return say("pour.form_short" if pouring.depth > form.height else "pour.form_deep", height=height, off=off)
 
 
 def _bed(plan: Plan, pouring: Pouring) -> str:
     base = plan.said.slab.base or 0.0
-    return say("pour.bed", base=plan.tape.show_whole(base), volume=volume_text(pouring.area * base, plan.tape.feet))
+    return say(
+        "pour.bed", base=thick_tape(plan.tape).show_whole(base), volume=volume_text(pouring.area * base, plan.tape.feet)
+    )
 
 
 def _both(pouring: Pouring) -> str:

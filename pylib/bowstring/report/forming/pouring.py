@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bowstring.forming.pour import CUBIC_YARD, Order, order
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.quantities import INCH
+from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
+from bowstring.forming.slab import Slab, Taper
+from bowstring.report.forming.plan import Plan, slab_of
+from bowstring.report.forming.quantities import INCH, ordered_number
 
 USUAL_WASTE = 0.10
 """5 and 10 % are usual; published are 3 to 20 %."""
@@ -36,12 +37,14 @@ class Pouring:
 
     Attributes:
         yards: whether the plant sells cubic yards; unit: cubic metres in one of what it sells.
+        slab: as it is built.
         area, depth: square metres, metres; waste: a share; step, truck: in the plant's unit.
         order: cubic metres.
     """
 
     yards: bool
     unit: float
+    slab: Slab | Taper
     area: float
     depth: float
     waste: float
@@ -64,6 +67,19 @@ class Pouring:
         return self.order.with_waste < SMALL[self.yards]
 
     @property
+    def bought(self) -> float:
+        """What comes, cubic metres: in whole bags, or in whole steps of the plant's."""
+        return self.bags(self.order) * BAGS[self.yards][1] if self.small else self.order.ordered
+
+    def bags(self, made: Order) -> int:
+        """Return how many bags make an order with its waste."""
+        return bags(made.with_waste, BAGS[self.yards][1])
+
+    def called(self, made: Order) -> str:
+        """Return an order as a number of what is bought: bags, or what the plant sells."""
+        return f"{self.bags(made)}" if self.small else ordered_number(made.ordered, self.step, self.yards)
+
+    @property
     def tight(self) -> bool:
         """Whether the order has next to nothing over what is needed with its waste: under a tenth of a step."""
         return self.order.ordered - self.order.with_waste < self.step * self.unit / 10
@@ -72,12 +88,13 @@ class Pouring:
 def pouring_of(plan: Plan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
     said = plan.said.slab
-    if plan.slab is None or said.thickness is None:
+    slab = slab_of(plan)
+    if slab is None or said.thickness is None:
         return None
     yards = plan.layout.job.tape.feet
     unit = CUBIC_YARD if yards else 1.0
     waste = USUAL_WASTE if said.waste is None else said.waste
     step, truck = said.step or USUAL_STEP, said.truck or USUAL_TRUCK[yards]
-    area = plan.slab.area
-    return Pouring(yards, unit, area, said.thickness, waste, step, truck,
+    area = slab.area
+    return Pouring(yards, unit, slab, area, said.thickness, waste, step, truck,
                    order(area * said.thickness, waste, step * unit))  # fmt: skip

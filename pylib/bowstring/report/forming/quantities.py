@@ -42,8 +42,13 @@ def form_step(tape: Tape) -> float:
 
 
 def fine_tape(tape: Tape) -> Tape:
-    """Return the tape by which the base is measured: to 1/16 in, 0.01 ft, 1 mm."""
-    return make_tape("ft-in", "1/16 in") if tape.unit == "ft-in" else tape if tape.feet else make_tape("mm", "1 mm")
+    """Return the tape by which the base is measured: to 1/16 in or 1 mm."""
+    return make_tape("ft-in", "1/16 in") if tape.feet else make_tape("mm", "1 mm")
+
+
+def thick_tape(tape: Tape) -> Tape:
+    """Return the tape by which a thickness is called out: in inches, though places are in decimals of a foot."""
+    return make_tape("ft-in", None) if tape.unit == "ft" else tape
 
 
 def area_text(area: float, feet: bool) -> str:

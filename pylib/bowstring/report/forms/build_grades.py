@@ -93,6 +93,7 @@ class GradesPart(TypedDict):
         drop, most_drop: under a 4-ft level (1.2 m) by the cross slope, and at the limit.
         lowest: names of the corners where the water goes; water: that in a sentence.
         rows: stakes first, A to B, then joints; none where it stops.
+        heads: what ``shown`` is called over a column, and ``feet`` where it exists.
         has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
         ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
         asks: what is still missing for a part of this; warnings: what is over a limit, or near it.
@@ -120,6 +121,7 @@ class GradesPart(TypedDict):
     lowest: list[str]
     water: str
     rows: list[TopRow]
+    heads: list[str]
     has: list[str]
     ways: list[GradeWay]
     stop: GradeStop | None

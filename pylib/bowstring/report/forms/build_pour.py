@@ -54,6 +54,7 @@ class PourPart(TypedDict):
         number, unit: the conclusion as one large number; text: as a sentence; why: how it came to be.
         reach: when to call; reach_note: how it is read. changes: what changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
+        low_text: how low a base it fills; measure: what is done about that.
         lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here. In these
             what stands between stars is bold on a page.
     """
@@ -92,6 +93,7 @@ class PourPart(TypedDict):
     changes: list[ChangeRow]
     bulkhead: BulkheadPart | None
     low_text: str
+    measure: str
     lines: list[str]
     cautions: list[str]
     notes: list[str]

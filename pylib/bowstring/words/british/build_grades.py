@@ -39,8 +39,8 @@ MESSAGES = {
         "The camber is a parabola: half way to an edge it is down a quarter. Here the quarter rule is exact."
     ),
     "grades.slow_metric": "It falls less than 10 mm per metre: water may stand on it.",
-    "grades.elevations": "Levels",
-    "grades.rods": "Staff readings",
+    "grades.elevation": "level, {unit}",
+    "grades.rod": "staff",
     "grades.rod_at_A": "On the outer form at A the staff reads {reading}.",
     "grades.inches_govern": (
         "Where the two differ, the inches govern: a form is set by them. A staff is read in hundredths."

@@ -15,24 +15,22 @@ MESSAGES = {
         "Have a stop end ready at *joint {joint}*, {outside} outside, {inside} inside. A short load ends there."
     ),
     "pour.if_low": "sub-base {low} low all over",
-    "pour.fills": (
-        "*{order} fills a sub-base up to {low} low* on the average, nothing spilled. "
-        "Measure it at every peg before you ring the order in."
-    ),
-    "pour.fills_none": (
-        "*{order} fills the forms as drawn, no more.* Measure the sub-base at every peg before you ring the order in."
-    ),
+    "pour.fills": "{order} fills a sub-base up to {low} low on the average, nothing spilled.",
+    "pour.fills_bags": "{order} bags fill a sub-base up to {low} low on the average, nothing spilled.",
+    "pour.measure": "Measure the sub-base at every peg before you ring the order in.",
     "pour.call": "Ring the plant",
     "pour.call_table": "When to ring the plant: distances on the outer form from A",
     "pour.call_at": "ring if short of",
     "pour.small_load": "By the wagon it's *{order}*: ask the plant for its part-load charge.",
     "pour.one_truck": "*One wagon* of up to {truck}.",
-    "pour.trucks": "*{count} wagons* of {truck}, {last} on the last. Ask the plant how they space them.",
+    "pour.trucks": "*{count} wagons* of {truck}, {last} on the last. Ask the plant how it splits and spaces them.",
     "pour.out": "wagon out",
     "pour.out_full": "all of wagon {number}",
     "pour.out_last_half": "1/2 of wagon {number}",
     "pour.out_last_three_quarters": "3/4 of wagon {number}",
     "pour.panel": "Each bay takes *{panel}*; {one} reaches *{reach}* of outer form.",
+    "pour.panels_taper": "The bays take from *{least}* to *{most}*, as the width changes.",
+    "pour.panel_bags": "Each bay takes about *{count} bags*.",
     "pour.form_short": "The form is {height} high: the sub-base is {off} below its foot. Bank earth against it.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",
     "pour.bed": "A {base} sub-base under the slab is {volume} in place. Order more: it packs down.",

@@ -48,6 +48,9 @@ MESSAGES = {
     "edges.yours_marked": "sus ~estacas~",
     "edges.yours_hub": "sus ~trompos~",
     "edges.yours_board": "sus ~estacas~",
+    "edges.what": "qué va ahí",
+    "edges.stopped": "{text}: {more}.",
+    "edges.change": "Cambie el ancho",
     "edges.none": "-",
     "edges.off_none": "0",
     "edges.off_out": "{size} por fuera",
@@ -78,6 +81,9 @@ MESSAGES = {
     "edges.how_halved": "Desde sus ~estacas~ la vara da cada borde, a la mitad del ancho.",
     "edges.how_square": "Tenga la vara ~a nivel~, y ~a escuadra~ con la curva, a ojo.",
     "edges.proves_square": "Para probar la escuadra: de la punta a la ~estaca~ de cada lado debe medir {length}.",
+    "edges.proves_square_both": (
+        "Para probar la escuadra: de la punta a la ~estaca~ vecina mide {outer} por fuera, {inner} por dentro."
+    ),
     "edges.proves_square_each": (
         "Para probar la escuadra, mida de la punta a las ~estacas~ de los lados: vea las diagonales."
     ),
@@ -94,10 +100,8 @@ MESSAGES = {
     ),
     "edges.string_stopped": "{what} estorba al ~hilo~ de {first} a {last}: use la vara.",
     "edges.string_no_room": "No hay lugar para el ~hilo~ de {first} a {last}: use la vara.",
-    "edges.check_head": "~Revisión~: toda diagonal {diagonal}",
-    "edges.check_head_each": "~Revisión~: las diagonales",
-    "edges.check_alike": "De esquina a esquina en los {count} tramos, las dos diagonales de cada uno.",
-    "edges.check_one": "De esquina a esquina, las dos diagonales.",
+    "edges.check_head": "~Revisión~: las diagonales",
+    "edges.check_alike": "De esquina a esquina en los {count} tramos: {diagonal}, las dos diagonales de cada uno.",
     "edges.check_each": "De esquina a esquina en cada tramo, las dos diagonales.",
     "edges.check_slid": "Si una no da, una ~estaca~ se corrió.",
     "edges.diagonal": "{start} a {end}",

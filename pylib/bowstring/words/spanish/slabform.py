@@ -1,0 +1,102 @@
+"""The form's words for the slab: its size and side, its boards, joints, order and slopes, in Spanish as on US sites."""
+
+# No sentence here is held against published text: everything is from memory.
+
+MESSAGES = {
+    # headings and folds
+    "form.section_bed": "Ancho variable, base y excavación",
+    "form.section_boards": "~Tablas~",
+    "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se supone se dice con las ~tablas~.",
+    "form.section_joints": "~Juntas~",
+    "form.section_order": "El pedido",
+    "form.section_tops": "O los dos niveles de arriba",
+    "form.section_tops.help": (
+        "Lo alto de la ~forma~ exterior, en sus niveles. Dé los dos donde la losa topa con algo en cada extremo: de "
+        "ahí sale la ~pendiente~. En blanco: todo se cuenta desde A."
+    ),
+    "form.section_crown": "O un lomo",
+    "form.section_limits": "Límites",
+    "form.section_limits.help": (
+        "Mandan ~planos~, especificaciones y código local. Contra estos se comparan sus niveles."
+    ),
+    "form.section_heights": "Aparato y terreno",
+    # the slab
+    "form.edge": "¿Dónde queda la losa?",
+    "form.edge.help": "En color: la línea de su ~plano~, de A a B.",
+    "form.edge.short": "Dónde queda la losa",
+    "form.edge.outside": "ADENTRO",
+    "form.edge.centre": "AMBOS",
+    "form.edge.inside": "AFUERA",
+    "form.edge.left": "Su línea es la orilla izquierda, caminando de A a B",
+    "form.edge.right": "Su línea es la orilla derecha, caminando de A a B",
+    "form.edge.none": "Dejarlo sin contestar",
+    "form.slab_thickness": "Espesor",
+    "form.slab_thickness.help": "Escriba su unidad.",
+    "form.slab_end_width": "Ancho en B, si cambia",
+    "form.slab_end_width.help": "El ancho de arriba es entonces el de A.",
+    "form.slab_base": "Base debajo",
+    "form.slab_base.help": "Qué espesor lleva la grava. Escriba su unidad.",
+    "form.slab_overdig": "Excavar más allá de cada orilla",
+    "form.slab_waste": "Desperdicio",
+    "form.slab_waste.help": "En blanco: 10.",
+    "form.slab_step": "La planta vende de a",
+    "form.slab_step.help": "Con decimales, como 0.25. En blanco: un cuarto de yarda.",
+    "form.slab_step.help.metric": "Con decimales, como 0.25.",
+    "form.slab_truck": "Un camión lleno",
+    # its boards
+    "form.board_kind": "~Tabla~",
+    "form.board_kind.help": "Su nombre, como 1x4. En blanco: se ven todas las de la lista.",
+    "form.board_thickness": "Su grueso",
+    "form.board_thickness.help": "Para una ~tabla~ que no está en la lista. Escriba su unidad.",
+    "form.board_height": "Su altura",
+    "form.board_height.help": "Parada de canto. Escriba su unidad.",
+    "form.board_level": "Qué tan buena es la madera",
+    "form.board_level.none": "sin decir: madera común de obra",
+    "form.board_level.job lumber": "madera común de obra",
+    "form.board_level.clear": "sin nudos",
+    "form.board_level.selected": "escogida, sin nudos y de veta recta",
+    "form.board_lengths": "Largos que consigue",
+    "form.board_lengths.help": "Como 8', 10', 12'.",
+    "form.board_lengths.help.metric": "Como 2.4 m; 3 m.",
+    "form.board_overrun": "Más allá de cada extremo",
+    "form.board_overrun.help": "Cuánto siguen las ~tablas~.",
+    "form.board_gap": "~Separación~ máxima entre ~estacas~ de la ~forma~",
+    # its joints
+    "form.joints_every": "Tramo más largo, orilla exterior",
+    "form.joints_panels": "O cuántos tramos",
+    # its top
+    "form.grade_slope": "~Pendiente~, de A a B",
+    "form.grade_slope.help": "Por el medio de la losa. 0 es ~a nivel~.",
+    "form.grade_high": "¿Qué extremo queda alto?",
+    "form.grade_high.short": "El extremo alto",
+    "form.grade_high.A": "A",
+    "form.grade_high.B": "B",
+    "form.grade_high.none": "Dejarlo sin contestar",
+    "form.grade_cross": "~Pendiente~ transversal",
+    "form.grade_cross.help": "~A escuadra~ con la curva. En blanco: 1.5.",
+    "form.grade_low": "¿Qué orilla queda baja?",
+    "form.grade_low.short": "La orilla baja",
+    "form.grade_low.inside": "la de adentro",
+    "form.grade_low.outside": "la de afuera",
+    "form.grade_low.none": "Dejarlo sin contestar",
+    "form.grade_from": "Nivel de arriba en A",
+    "form.grade_to": "Nivel de arriba en B",
+    "form.grade_crown": "Lomo",
+    "form.grade_crown.help": (
+        "Cuánto sube el medio sobre las dos orillas, en lugar de ~pendiente~ transversal. Escriba su unidad."
+    ),
+    "form.grade_limit": "~Pendiente~ máxima permitida",
+    "form.grade_cross_limit": "~Pendiente~ transversal máxima permitida",
+    "form.grade_stops": "Detener el trabajo si se pasan",
+    "form.grade_instrument": "Altura del aparato",
+    "form.grade_instrument.help": "En los mismos niveles. De ahí salen las lecturas de la regla.",
+    "form.grade_ground": "Niveles del terreno",
+    "form.grade_ground.help": "La ~estaca~, la orilla y el nivel, con ; entre ellos. Como A fuera -0.4; M dentro -0.5.",
+    "form.beside.volume.feet": "yd³",
+    "form.beside.volume.metric": "m³",
+    # what can be wrong
+    "form.stock_comma.wrong": "La coma puede separar dos ~tablas~, o ser parte de un largo.",
+    "form.stock_comma.remedy": "Ponga ; entre dos largos, y punto para los decimales.",
+    "form.height_row.wrong": "El nivel {number} no es ~estaca~, orilla y nivel.",
+    "form.height_row.remedy": "Escriba cada uno como A fuera 0.4, con ; entre ellos.",
+}
