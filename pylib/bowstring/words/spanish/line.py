@@ -28,5 +28,7 @@ MESSAGES = {
     "line.no_room.wrong": "Tramo {piece}, borde: {hand}. No cabe: los tramos son cortos para ese ancho.",
     "line.no_room.remedy": "Dé menos ancho o tramos más largos, o ponga un ~arco~ en vez del quiebre.",
     # a question that stops the sheet
-    "line.kink_asked": "Caminando por la línea, ¿el tramo {piece} se quiebra a la izquierda o a la derecha en {station}?",
+    "line.kink_asked": (
+        "Caminando por la línea, ¿el tramo {piece} se quiebra a la izquierda o a la derecha en {station}?"
+    ),
 }
