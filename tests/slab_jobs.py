@@ -1,55 +1,29 @@
-"""Jobs with a slab, for the paper and the build: the project's own walk, and shapes that strain a sheet."""
+"""A walk whose slab is said in a few words, one in all of them, and one in metres; figures of our own."""
 
 from __future__ import annotations
 
-WALK: dict[str, object] = {
-    "bowstring": 1,
-    "title": "Garden walk",
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "ends": {"A": "lamp post", "B": "gate pier"},
-    "side": "left",
-    "drawn_to": "face",
-    "tolerance": "1/4 in",
-    "levels": 3,
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in", "waste": 8},
-    "joints": {"every": "5 ft"},
-    "grade": {"slope": 2, "high": "B", "low": "inside"},
-}
-METRIC: dict[str, object] = {
-    "bowstring": 1,
-    "title": "Path",
-    "unit": "m",
-    "arc": {"radius": "12 m", "chord": "14 m"},
-    "ends": {"A": "lamp", "B": "gate"},
-    "side": "right",
-    "drawn_to": "centre",
-    "offset": "0",
-    "tolerance": "5 mm",
-    "width": "1.5 m",
-    "edge": "centre",
-    "slab": {"thickness": "100 mm"},
-    "grade": {"slope": 2, "high": "A", "low": "outside"},
-}
-APRON: dict[str, object] = {
-    "bowstring": 1,
-    "title": "Apron return",
-    "arc": {"radius": "15 ft", "central_angle": "85"},
-    "side": "right",
-    "drawn_to": "back",
-    "method": "tapes",
-    "width": "6 ft",
-    "edge": "inside",
-    "slab": {"thickness": "6 in"},
-    "grade": {"from": "100.00 ft", "to": "99.70 ft", "low": "outside"},
-}
-BARE: dict[str, object] = {key: value for key, value in WALK.items() if key not in ("slab", "joints", "grade")}
+from typing import Any
 
-JOBS: dict[str, dict[str, object]] = {
-    "a walk": WALK,
-    "fifteen stakes": {**WALK, "levels": 4},
-    "a walk in meters, its radius to the center line": METRIC,
-    "an apron outside its line": APRON,
-    "a width alone": BARE,
-}
+WALK: dict[str, Any] = {
+    "bowstring": 1, "title": "Garden walk", "arc": {"radius": "62 ft", "chord": "48 ft"},
+    "ends": {"A": "lamp post", "B": "gate pier"}, "side": "left", "drawn_to": "face", "levels": 3, "width": "5 ft",
+    "edge": "outside", "slab": {"thickness": "4 in", "waste": 8}, "joints": {"every": "5 ft"},
+    "grade": {"slope": 2, "high": "B", "low": "inside"},
+}  # fmt: skip
+ALL: dict[str, Any] = {
+    **WALK,
+    "edge": "left",
+    "slab": {**WALK["slab"], "end_width": "4 ft", "base": "0 in", "overdig": "8 in", "step": 0.25, "truck": 10},
+    "board": {"kind": "1x4", "thickness": "3/4 in", "height": "3-1/2 in", "level": "clear", "overrun": "0",
+              "lengths": ["8'", "10'", "12'"], "gap": "3 ft"},
+    "joints": {"every": "5 ft", "panels": 9},
+    "grade": {"from": "-0.5 ft", "to": "0.4 ft", "slope": 2, "high": "B", "cross": 1.5, "low": "inside",
+              "crown": "1 in", "limit": 5, "cross_limit": 2, "stops": True, "instrument": "4 ft 9 in",
+              "ground": [{"stake": "A", "edge": "outside", "level": "0.4 ft"},
+                         {"stake": "Q1", "edge": "inside", "level": "-1 ft 3 in"}]},
+}  # fmt: skip
+METRIC: dict[str, Any] = {
+    "unit": "m", "arc": {"radius": 19, "chord": 14.6}, "drawn_to": "centre", "width": 1.5, "edge": "centre",
+    "slab": {"thickness": "100 mm", "base": "150 mm"}, "board": {"lengths": [2.4, "3 m"]}, "joints": {"panels": 10},
+    "grade": {"from": 412.35, "to": 412.9, "crown": "20 mm", "stops": False},
+}  # fmt: skip

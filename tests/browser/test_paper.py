@@ -12,9 +12,9 @@ from playwright.sync_api import Browser, Page
 from bowstring import answering, write_link
 from bowstring.faces.paper import paper_html
 from builder.house import ROOT
+from form_jobs import JOBS as SLABS
 from paper_jobs import JOBS
 from pictures import dots_of
-from slab_jobs import JOBS as SLABS
 
 STYLES = ROOT / "site"
 PAPERS = ("Letter", "A4")

@@ -9,7 +9,7 @@ import pytest
 
 from bowstring import answering
 from bowstring.faces.paper_forms import forms_sides
-from slab_jobs import BARE, JOBS, WALK
+from form_jobs import BARE, JOBS, WALK
 
 
 def text_of(html: str) -> str:
