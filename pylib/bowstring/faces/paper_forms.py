@@ -49,10 +49,10 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     told, lines = _told(edges, boards), _set_lines(edges)
     columns = [*(_second(one, answer) for one in edges["seconds"]), *([_joints(joints)] if joints else [])]
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
-    fixed += sum(tall([text], 14.0, 17.0, PAGE_WIDE - 24.0) for text in told) + 14.0
     most = max((len(rows) for _name, _head, rows in columns), default=1)
     many = most > MANY
-    fixed -= _LOWER if many else 0.0
+    size, leading = (13.0, 15.0) if many else (14.0, 17.0)
+    fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
     fit = int((PAGE_TALL - fixed) / row)
     first = "".join(_table(name, head, rows[:fit]) for name, head, rows in columns)
