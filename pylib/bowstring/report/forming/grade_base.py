@@ -23,8 +23,8 @@ def base_lines(plan: Plan) -> Iterator[str]:
     if thickness is None:
         return
     marks = tape_of_heights(plan.tape)
-    yield say("grades.bed", thickness=marks.show(thickness))
-    height = form_of(plan).height
+    yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
+    height = form_of(plan).height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
     key = "at" if not gap else "under" if gap > 0 else "over"
     yield say(f"grades.bed_{key}", gap=marks.show(abs(gap)), height=marks.show(height))
