@@ -127,7 +127,7 @@ def test_a_slope_over_the_limit_is_a_warning_with_a_way_out() -> None:
     assert part["rows"] and part["stop"] is None
     assert part["ways"][0] == {"text": "Hold 4.78 % on center", "fields": {"grade-slope": "4.78"}}
     assert part["ways"][1]["fields"] == {"grade-limit": "8.33"}
-    assert row_of(graded(slope=4.78))["state"] == "near" and "5 %: close" in " ".join(
+    assert row_of(graded(slope=4.78))["state"] == "near" and "5 %: *close*" in " ".join(
         part_of(graded(slope=4.78))["judged"]
     )
     assert row_of(graded(slope=4.9, limit=8.33))["state"] == "usual"
