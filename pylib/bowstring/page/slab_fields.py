@@ -21,6 +21,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("slab.thickness", "fine", "slab_thickness", ()),
     ("slab.end_width", "length", "slab_end_width", ()),
     ("slab.base", "bed", "slab_base", ()),
+    ("slab.overdig", "zero", "slab_overdig", ()),
     ("slab.waste", "percent", "slab_waste", ()),
     ("slab.step", "volume", "slab_step", ()),
     ("slab.truck", "volume", "slab_truck", ()),

@@ -18,11 +18,10 @@ def slab_html(page: Entries) -> str:
     """Return what stands in the panel of the slab."""
     return "\n".join(
         [
-            page.plain(["width"]),
+            page.plain(["width", "slab.thickness"]),
             _choice(page, "edge", _where, "where"),
-            page.plain(["slab.thickness"]),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
-            page.fold("bed", page.plain(["slab.end_width", "slab.base"])),
+            page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
             page.fold("joints", page.plain(["joints.every", "joints.panels"])),
             page.fold("boards", page.plain(_BOARDS)),
             page.fold("order", page.plain(_ORDER)),
@@ -59,7 +58,7 @@ def _choice(page: Entries, place: str, inside: Callable[[Field, str], str], kind
             f"{checked}{blank}>{shown}</label>"
         )
     return (
-        f'<fieldset class="choice" id="{field.id}" data-field="{field.id}" tabindex="-1" '
+        f'<fieldset class="choice unasked" id="{field.id}" data-field="{field.id}" tabindex="-1" '
         f'aria-describedby="{field.id}-wrong"><legend>{said(f"form.{field.word}")}</legend>'
         f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
         f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'

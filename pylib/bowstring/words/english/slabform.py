@@ -2,7 +2,7 @@
 
 MESSAGES = {
     # headings and folds
-    "form.section_bed": "Taper and base",
+    "form.section_bed": "Taper, base and dig",
     "form.section_boards": "Boards",
     "form.section_boards.help": "Leave these blank unless yours differ; what is taken is said with the boards.",
     "form.section_joints": "Joints",
@@ -32,6 +32,7 @@ MESSAGES = {
     "form.slab_end_width.help": "The width above is then at A.",
     "form.slab_base": "Base under it",
     "form.slab_base.help": "How thick the stone is. Write its unit.",
+    "form.slab_overdig": "Dug past each edge",
     "form.slab_waste": "Waste",
     "form.slab_waste.help": "Blank: 10.",
     "form.slab_step": "The plant sells by",

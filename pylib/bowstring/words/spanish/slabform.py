@@ -4,7 +4,7 @@
 
 MESSAGES = {
     # headings and folds
-    "form.section_bed": "Ancho variable y base",
+    "form.section_bed": "Ancho variable, base y excavación",
     "form.section_boards": "~Tablas~",
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se supone se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
@@ -36,6 +36,7 @@ MESSAGES = {
     "form.slab_end_width.help": "El ancho de arriba es entonces el de A.",
     "form.slab_base": "Base debajo",
     "form.slab_base.help": "Qué espesor lleva la grava. Escriba su unidad.",
+    "form.slab_overdig": "Excavar más allá de cada orilla",
     "form.slab_waste": "Desperdicio",
     "form.slab_waste.help": "En blanco: 10.",
     "form.slab_step": "La planta vende de a",
