@@ -310,6 +310,7 @@ def test_a_taper_goes_by_the_width_at_each_place() -> None:
     across = last["outside"]["level"] - last["inside"]["level"]
     assert across == pytest.approx(0.015 * 8 * FOOT) and say("grades.by_width") in part["notes"]
     assert part["conclusion"][1] == 'Inner form 7/8" lower at A, 1-1/2" at B.'
+    assert part["more"] == "inner edge low, runs 2.09 %: ok"  # no one number holds at both ends
     assert row_of(graded(job={"slab": {"end_width": "70 ft"}}))["text"] == "No inner edge to grade"
 
 

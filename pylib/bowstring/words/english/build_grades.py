@@ -20,6 +20,8 @@ MESSAGES = {
     "grades.level": "Level from A to B",
     "grades.low_inside": "inner edge {drop} low",
     "grades.low_outside": "outer edge {drop} low",
+    "grades.low_inside_taper": "inner edge low",
+    "grades.low_outside_taper": "outer edge low",
     "grades.level_across": "level across",
     "grades.has_crown": "crown {height}",
     "grades.more_runs_inside": "{across}, inner runs {slope}: ok",

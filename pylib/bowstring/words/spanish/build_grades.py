@@ -22,6 +22,8 @@ MESSAGES = {
     "grades.level": "~A nivel~ de A a B",
     "grades.low_inside": "interior {drop} más bajo",
     "grades.low_outside": "exterior {drop} más bajo",
+    "grades.low_inside_taper": "interior más bajo",
+    "grades.low_outside_taper": "exterior más bajo",
     "grades.level_across": "~a nivel~ a lo ancho",
     "grades.has_crown": "bombeo {height}",
     "grades.more_runs_inside": "{across}, interior {slope}: bien",
