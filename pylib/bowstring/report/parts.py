@@ -20,6 +20,12 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.build import BuildRow, LinePart
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
@@ -236,6 +242,48 @@ def _notes(work: Work) -> list[str]:
     return report_notes(work.layout, by_rounds=work.taken.by_rounds)
 
 
+def _line(work: Work) -> LinePart:
+    from bowstring.report.forming.line import report_line
+
+    return report_line(work.layout)
+
+
+def _edges(work: Work) -> EdgesPart | None:
+    from bowstring.report.forming.edges import report_edges
+
+    return report_edges(work.plan)
+
+
+def _boards(work: Work) -> BoardsPart | None:
+    from bowstring.report.forming.boards import report_boards
+
+    return report_boards(work.plan)
+
+
+def _joints(work: Work) -> JointsPart | None:
+    from bowstring.report.forming.joints import report_joints
+
+    return report_joints(work.plan)
+
+
+def _grades(work: Work) -> GradesPart | None:
+    from bowstring.report.forming.grades import report_grades
+
+    return report_grades(work.plan)
+
+
+def _pour(work: Work) -> PourPart | None:
+    from bowstring.report.forming.pour import report_pour
+
+    return report_pour(work.plan)
+
+
+def _build(work: Work) -> list[BuildRow]:
+    from bowstring.report.forming.rows import report_build
+
+    return report_build(work.plan)
+
+
 PARTS: dict[str, Callable[[Work], object]] = {
     "version": plain.version,
     "title": plain.title,
@@ -290,6 +338,16 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "ways_out": _ways_out,
     "cautions": _cautions,
     "site": _site,
+    "line": _line,
+    "edges": _edges,
+    "boards": _boards,
+    "joints": _joints,
+    "grades": _grades,
+    "pour": _pour,
+    "build": _build,
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
+
+FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build")
+"""The parts that hang on what a job says of its slab; no other does."""
