@@ -10,6 +10,7 @@ from bowstring.drawings.labels import LEADER, LINE, Label
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
+from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
@@ -17,8 +18,9 @@ from bowstring.words import say
 _DISC = 25.0
 """Least distance of two discs, drawing units."""
 
-_WIDTH_AT = (0.68, 0.56, 0.8, 0.44, 0.3)
-_CROSS_AT = (-0.62, -0.5, -0.74, -0.38, -0.26)
+_WIDTH_AT = (0.82, 0.86, 0.78, 0.7)
+_CROSS_AT = (-0.82, -0.86, -0.78, -0.7)
+_CROSS_BETWEEN = (-0.5, -0.45, -0.55, -0.4)
 _LANDMARK = 112.0
 
 
@@ -28,17 +30,28 @@ def _first(made: SlabSketch) -> None:
     _cuts(made)
     made.stakes()
     made.ends()
-    share = _free(made, _WIDTH_AT)
-    made.across(share, "arrow strong")
-    made.beside("inside", edges["width_shown"], (share,), "big", "hot")
-    radius = {row["key"]: row["radius_shown"] for row in edges["lines"]}
-    for side in ("outside", "inside"):
-        key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
-        made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
+    _width(made, edges)
     grades = made.answer["grades"]
     if grades is not None and not grades["stop"]:
         _cross(made, grades, _free(made, _CROSS_AT))
+    radius = {row["key"]: row["radius_shown"] for row in edges["lines"] if row["radius"] is not None}
+    for side in ("outside", "inside"):
+        key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
+        made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     _foot(made, grades)
+
+
+def _width(made: SlabSketch, edges: EdgesPart) -> None:
+    """How wide it is: between two joints, or of a width that changes at both ends."""
+    if edges["far_width"] is None:
+        share = _free(made, _WIDTH_AT)
+        made.across(share, "arrow strong")
+        made.beside("inside", edges["width_shown"], (share,), "big", "hot")
+        return
+    for share, shown in ((-1.0, edges["width_shown"]), (1.0, edges["far_width_shown"])):
+        made.across(share, "arrow strong", 0.0)
+        x, y = made.shape.outward(share)
+        made.near(shown, made.shape.on("inside", share), (-x, -y), classes="hot")
 
 
 def _cross(made: SlabSketch, grades: GradesPart, share: float) -> None:
@@ -78,15 +91,20 @@ def _second(made: SlabSketch) -> None:
     at = {name: made.shape.on("stakes", share) for name, share in made.share.items()}
     for second in edges["seconds"]:
         _partners(made, second, at)
-    quarter = -0.5
-    made.across(quarter, "arrow strong")
-    made.beside(
-        "outside", say("build.draw_stick", width=edges["stick"]["length_shown"]), (quarter, -0.6), "number", "hot"
-    )
+    inner = [row for row in edges["seconds"] if row["edge"] == "inside"] or edges["seconds"]
+    _stick(made, inner[0], at)
     _diagonals(made, edges, at)
-    for second in [row for row in edges["seconds"] if row["edge"] == "inside"] or edges["seconds"][:1]:
-        if not second["blocked"]:
-            _string(made, second)
+    if not inner[0]["blocked"]:
+        _string(made, inner[0])
+
+
+def _stick(made: SlabSketch, second: SecondEdge, at: Mapping[str, Point]) -> None:
+    """The stick at the stake that is nearest to a quarter of the line."""
+    row = min(second["rows"], key=lambda one: abs(made.share[one["stake"]] + 0.5))
+    made.sketch.lines([[at[row["stake"]], at[row["name"]]]], "arrow strong")
+    share = made.share[row["stake"]]
+    text = say("build.draw_stick", width=row["width_shown"])
+    made.beside("outside", text, (share, share - 0.1), "number", "hot")
 
 
 def _partners(made: SlabSketch, second: SecondEdge, at: dict[str, Point]) -> None:
@@ -167,19 +185,17 @@ def _grades(made: SlabSketch) -> None:
     _cuts(made)
     made.corners()
     made.ends()
-    high = grades["high"]
-    for slope in grades["slopes"]:
-        if slope["line"] in ("outside", "inside") and high:
-            text = say(f"build.draw_runs_{slope['line']}", slope=slope["shown"], end=high)
-            made.beside(slope["line"], text, (0.0, -0.15, 0.15))
-    if grades["stop"]:
-        return
     stakes = [row for row in grades["rows"] if row["kind"] == "stake"]
     for row, share in ((stakes[0], -1.0), (stakes[-1], 1.0)) if stakes else ():
         for side, way, top in (("outside", 1.0, row["outside"]), ("inside", -1.0, row["inside"])):
             x, y = made.shape.outward(share)
             made.near(top["shown"], made.shape.on(side, share), (x * way, y * way))
-    _cross(made, grades, _free(made, _CROSS_AT))
+    if not grades["stop"]:
+        _cross(made, grades, _free(made, _CROSS_BETWEEN))
+    for slope in grades["slopes"]:
+        if slope["line"] in ("outside", "inside") and grades["high"]:
+            text = say(f"build.draw_runs_{slope['line']}", slope=slope["shown"], end=grades["high"])
+            made.beside(slope["line"], text, (0.0, 0.1, 0.2))
 
 
 def _pour(made: SlabSketch) -> None:
@@ -222,15 +238,6 @@ def _free(made: SlabSketch, shares: tuple[float, ...]) -> float:
     if joints is not None:
         taken += [2 * row["outside"] / edges["outside"]["length"] - 1 for row in joints["rows"]]
     return max(shares, key=lambda share: round(min(abs(share - one) for one in taken), 3))
-
-
-def percent(slope: float) -> str:
-    """Return a slope, rise over run, in percent.
-
-    >>> percent(0.015)
-    '1.5 %'
-    """
-    return f"{100 * slope:.2f}".rstrip("0").rstrip(".") + " %"
 
 
 PAGES: dict[str, Callable[[SlabSketch], None]] = {

@@ -19,6 +19,11 @@ LEFT, RIGHT = 8.0, 352.0
 APART = 18.0
 """Least distance of two stakes, drawing units: of more that stand nearer only some are drawn."""
 
+_CUTS_APART = 7.0
+
+_NEAR = 74.0
+"""A text at a corner is no wider, where it can be broken."""
+
 _FAR, _TALL = 130.0, 340.0
 
 
@@ -111,20 +116,19 @@ class SlabSketch:
 
     def _beside(self, spots: Sequence[Point], shares: Sequence[float], side: str, text: str, kind: str, classes: str,
                 reach: float) -> None:  # fmt: skip
-        way = 1.0 if side == "outside" else -1.0
+        way, width = (1.0 if side == "outside" else -1.0), RIGHT - LEFT
         if way < 0:
-            reach += self._hollow(side, text, kind)
-        labels = []
-        for at, share in zip(spots, shares, strict=True):
-            out = self.shape.outward(share)
-            labels.append(Label(text, kind, [at], (out[0] * way, out[1] * way), reach, RIGHT - LEFT))
-        if not any(self.sketch.fits(label, FAINT, classes) for label in labels):
-            self.sketch.label(labels[0], classes)
-
-    def _hollow(self, side: str, text: str, kind: str) -> float:
-        """How far an inner edge sinks over the half of a text under its middle: so much lower the text stands."""
-        radius, half = self.shape.line + self.shape.off(side, 0.0), text_width(text, kind) / 2
-        return radius - math.sqrt(radius * radius - half * half) if half < 0.8 * radius else 0.0
+            radius = self.shape.line + self.shape.off(side, 0.0)
+            width = min(width, max(1.4 * radius, _NEAR))
+            reach += _hollow(radius, min(text_width(text, kind), width) / 2)
+            reach += 5.0 if self.edges and self.edges["edge"] == side else 0.0
+        for more in range(0, 64 if way < 0 else 22, 7):
+            for at, share in zip(spots, shares, strict=True):
+                out = self.shape.outward(share)
+                label = Label(text, kind, [at], (out[0] * way, out[1] * way), reach + more, width)
+                if self.sketch.fits(label, FAINT, classes, led=False):
+                    return
+        self.sketch.label(Label(text, kind, spots, (0.0, -way), reach, width), classes)
 
     def near(
         self, text: str, at: Point, toward: Point, kind: str = "number", classes: str = "", reach: float = 8.0
@@ -134,10 +138,10 @@ class SlabSketch:
         for more in (0.0, 6.0):
             for turn in (0, 22, -22, 45, -45, 68, -68, 90, -90, 125, -125):
                 angle = first + math.radians(turn)
-                label = Label(text, kind, [at], (math.cos(angle), math.sin(angle)), reach + more)
+                label = Label(text, kind, [at], (math.cos(angle), math.sin(angle)), reach + more, _NEAR)
                 if self.sketch.fits(label, LINE, classes):
                     return
-        self.sketch.label(Label(text, kind, [at], toward, reach), classes)
+        self.sketch.label(Label(text, kind, [at], toward, reach, _NEAR), classes)
 
     def flow(self, tail: Point, tip: Point) -> None:
         """An arrow of what runs by itself, water or concrete: not in the accent, since nobody measures it."""
@@ -157,8 +161,12 @@ class SlabSketch:
         self._taken(points)
 
     def cuts(self, joints: Sequence[float]) -> None:
-        """Dashes across the slab at shares."""
-        pieces = [[self.shape.on("outside", share), self.shape.on("inside", share)] for share in joints]
+        """Dashes across the slab at shares, so many of them as can be told apart."""
+        pieces: list[list[Point]] = []
+        for share in joints:
+            piece = [self.shape.on("outside", share), self.shape.on("inside", share)]
+            if not pieces or math.dist(piece[0], pieces[-1][0]) >= _CUTS_APART:
+                pieces.append(piece)
         self.sketch.drawing.lines(pieces, "line cut")
         for piece in pieces:
             self.sketch.ground.take_lines(piece, FAINT)
@@ -184,6 +192,11 @@ class SlabSketch:
         """A line of words under everything else."""
         edge = self.sketch.edge
         self.sketch.paragraph(text, (MIDDLE, edge.bottom + 2.0), RIGHT - LEFT, kind, "middle", classes)
+
+
+def _hollow(radius: float, half: float) -> float:
+    """How far an inner edge sinks over half a text under its middle: so much lower the text stands."""
+    return radius - math.sqrt(radius * radius - half * half) if half < 0.8 * radius else 0.0
 
 
 def apart(at: Mapping[str, Point], ends: tuple[str, str]) -> Iterator[str]:

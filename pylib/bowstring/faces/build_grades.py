@@ -25,17 +25,11 @@ PANEL = "slope"
 
 
 def page_html(answer: Answer) -> str:
-    """Return the inside of the page, under its drawing."""
+    """Return the inside of the page, under its drawing; nothing as long as something has to be said first."""
     part = answer["grades"]
     if part is None:
-        return _open(answer)
+        return ""
     return "".join(_stopped(part) if part["stop"] else _told(part, answer["unit"]))
-
-
-def _open(answer: Answer) -> str:
-    """Return what has to be said first, and where."""
-    row = next(row for row in answer["build"] if row["key"] == "grades")
-    return conclusion(row["text"], row["more"]) + panel_button(row["text"], row["panel"], first=True)
 
 
 def _stopped(part: GradesPart) -> Iterator[str]:

@@ -7,11 +7,13 @@ from collections.abc import Callable, Iterable
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block
 from bowstring.sheet.build_boards import boards
+from bowstring.sheet.build_edges import edges
 from bowstring.sheet.build_grades import grades
 from bowstring.sheet.build_joints import joints
 from bowstring.sheet.build_pour import pour
 
 SECTIONS: dict[str, Callable[[Answer], Iterable[Block]]] = {
+    "edges": edges,
     "boards": boards,
     "joints": joints,
     "grades": grades,

@@ -92,16 +92,25 @@ def _how(plan: Plan, marks: Marks, halved: bool) -> Iterator[str]:
     else:
         yield say(f"edges.first_{first_edge(plan, marks)}")
     yield say("edges.how_square")
-    if len(marks.seconds) == 1:
-        (key,) = marks.seconds
-        read = {plan.tape.show(length) for length in marks.of_neighbors(key)}
-        yield say("edges.proves_square", length=read.pop()) if len(read) == 1 else say("edges.proves_square_each")
+    if marks.yours != STAKES:
+        yield _proof(plan, marks)
     if marks.yours == STAKES:
         offs = [off_shown(plan, marks.reach(key, 0)) for key in (OUTSIDE, INSIDE)]
         if plan.taper is None:
             yield say("edges.from_stakes", outer=offs[0], inner=offs[1])
     if plan.layout.job.got:
         yield say("edges.got")
+
+
+def _proof(plan: Plan, marks: Marks) -> str:
+    """What tells that the stick is square: its tip is as far from the stake before its own as from the one after."""
+    read = {key: {plan.tape.show(length) for length in marks.of_neighbors(key)} for key in marks.seconds}
+    if any(len(texts) != 1 for texts in read.values()):
+        return say("edges.proves_square_each")
+    texts = {key: next(iter(texts)) for key, texts in read.items()}
+    if len(texts) == 2:
+        return say("edges.proves_square_both", outer=texts[OUTSIDE], inner=texts[INSIDE])
+    return say("edges.proves_square", length=next(iter(texts.values())))
 
 
 def report_bays(plan: Plan, marks: Marks) -> list[BayRow]:
@@ -141,13 +150,18 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
     return [say(f"edges.form_{marks.yours}", size=size, board=name), say("edges.form_pull")]
 
 
-def passes_told(plan: Plan, marks: Marks) -> list[str]:
-    """Return the two passes: stakes within the dig are set again after it from what stands outside it."""
+def dug_out(plan: Plan, marks: Marks) -> bool:
+    """Tell whether any of the job's stakes stand within the dig."""
     past, at = overdig_of(plan), marks.stakes.first
     low = min(marks.inner.first, marks.inner.last) - past
     high = max(marks.outer.first, marks.outer.last) + past
-    size = plan.tape.show_whole(past)
-    paint = say("edges.paint", size=size) if past else say("edges.paint_at")
-    if low <= at <= high:
+    return low <= at <= high
+
+
+def passes_told(plan: Plan, marks: Marks) -> list[str]:
+    """Return the two passes: stakes within the dig are set again after it from what stands outside it."""
+    past = overdig_of(plan)
+    paint = say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
+    if dug_out(plan, marks):
         return [say("edges.hubs_first"), paint, say("edges.line_again")]
     return [say("edges.clear_of_dig"), paint, say("edges.line_again_stakes")]

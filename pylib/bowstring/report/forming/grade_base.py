@@ -4,16 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_grades import TopRow
 from bowstring.words import say
-
-USUAL_HEIGHT = 3.5 * 0.0254
-"""Of a 1x4 and of a 2x4 (common practice, no source)."""
-
-USUAL_BOARDS = ("", "1x4", "2x4")
 
 FAR = 5 * 0.3048
 """Nobody cuts or fills more under a slab that is formed by hand: the ground is told from another mark."""
@@ -27,11 +23,8 @@ def base_lines(plan: Plan) -> Iterator[str]:
     if thickness is None:
         return
     marks = tape_of_heights(plan.tape)
-    yield say("grades.bed", thickness=marks.show(thickness))
-    board = plan.said.board
-    height = board.height or (USUAL_HEIGHT if board.kind in USUAL_BOARDS else None)
-    if height is None:
-        return
+    yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
+    height = form_of(plan).height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
     key = "at" if not gap else "under" if gap > 0 else "over"
     yield say(f"grades.bed_{key}", gap=marks.show(abs(gap)), height=marks.show(height))

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
-from bowstring.forming.joints import DEPTH, NARROW, NEAR_RATIO, RATIO, Panels
+from math import degrees, floor
+
+from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
+from bowstring.forming.partly import turned
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, jointing_of, limit_of
-from bowstring.report.forming.plan import EDGE, WIDTH, Plan
+from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
+from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
+from bowstring.report.forming.pouring import WALL
 from bowstring.report.forming.quantities import fine_tape, mark_up, thick_tape
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
@@ -17,12 +21,13 @@ ISOLATION = {True: 0.0127, False: 0.012}
 
 def report_joints(plan: Plan) -> JointsPart | None:
     """Return the answer's ``joints``, ``None`` where something has to be said first."""
-    jointing = jointing_of(plan)
-    if jointing is None or plan.slab is None:
+    jointing, slab = jointing_of(plan), slab_of(plan)
+    if jointing is None or slab is None:
         return None
     tape, chosen = plan.tape, jointing.chosen
-    depth = plan.said.slab.thickness and plan.said.slab.thickness * DEPTH
-    longer = plan.slab.angle * form_of(plan).thickness
+    thickness = plan.said.slab.thickness
+    depth = thickness * DEPTH if thickness and thickness <= WALL else None
+    longer = turned(slab) * form_of(plan).thickness
     state = _state(plan, jointing)
     return {
         "state": state,
@@ -39,7 +44,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "depth_shown": mark_up(thick_tape(tape), depth) if depth else "",
         "longer": longer,
         "longer_shown": _longer(plan, longer),
-        "corner": 90.0,
+        "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
         "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
         "text": _text(plan, jointing),
@@ -80,12 +85,9 @@ def _longer(plan: Plan, longer: float) -> str:
 def _state(plan: Plan, jointing: Jointing) -> str:
     if jointing.too_long or jointing.chosen.count > MOST_PANELS:
         return "stop"
-    return "near" if not _is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
-
-
-def _is_band(plan: Plan) -> bool:
-    """Whether it is too narrow for its panels to be judged by their shape."""
-    return plan.slab is not None and plan.slab.width < NARROW * (1 - 1e-9)
+    if degrees(jointing.chosen.corner) < LEAST_CORNER:
+        return "near"
+    return "near" if not is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
 
 
 def _text(plan: Plan, jointing: Jointing) -> str:
@@ -105,7 +107,11 @@ def _text(plan: Plan, jointing: Jointing) -> str:
 def _conclusion(plan: Plan, jointing: Jointing) -> str:
     chosen, tape = jointing.chosen, plan.tape
     return say(
-        "joints.conclusion_one" if chosen.count == 1 else "joints.conclusion",
+        "joints.conclusion_one"
+        if chosen.count == 1
+        else "joints.conclusion"
+        if chosen.even
+        else "joints.conclusion_taper",
         count=chosen.count,
         outside=tape.show_running(chosen.outside),
         inside=tape.show_running(chosen.inside),
@@ -128,15 +134,21 @@ def _more(plan: Plan, part: JointsPart) -> str:
     if part["count"] == 1:
         return say("joints.inside_only", inside=part["inside_shown"])
     key = "joints.inside_depth" if part["depth_shown"] else "joints.inside_plain"
+    if plan.said.slab.thickness and not part["depth_shown"]:
+        key = "joints.inside_wall"
     return say(key, inside=part["inside_shown"], depth=part["depth_shown"])
 
 
 def _why_most(plan: Plan, jointing: Jointing) -> str:
     tape, thickness = plan.tape, plan.said.slab.thickness
     shown = thick_tape(tape).show_whole(thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
-    thin = "_thin" if jointing.rule == THICKNESS and not thickness else ""
+    key = f"joints.most_{jointing.rule}"
+    if jointing.rule == THICKNESS and not thickness:
+        key = "joints.most_thickness_thin"
+    if jointing.rule == "width" and not jointing.chosen.even:
+        key = "joints.most_width_taper"
     return say(
-        f"joints.most_{jointing.rule}{thin}",
+        key,
         most=tape.show_whole(jointing.most),
         thickness=shown,
         count=jointing.chosen.count,
@@ -145,14 +157,18 @@ def _why_most(plan: Plan, jointing: Jointing) -> str:
 
 
 def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
-    places = [*zip(chosen.outside_marks(), chosen.inside_marks(), strict=True)]
-    places.append((chosen.outside * chosen.count, chosen.inside * chosen.count))
+    places = [*zip(chosen.outer, chosen.inner, strict=True)]
     tape, close = plan.tape, plan.layout.job.tape.mark / 2
-    stakes = [(name, share * places[-1][0]) for name, share in plan.shares() if 0 < share < 1]
+    length = plan.line.arc_length
+    stakes = [(name, share) for name, share in plan.shares() if 0 < share < 1]
     rows: list[JointRow] = []
     for number, (outside, inside) in enumerate(places, 1):
         last = number == chosen.count
-        stake = "" if last else next((name for name, place in stakes if abs(place - outside) <= close), "")
+        stake = (
+            ""
+            if last
+            else next((name for name, share in stakes if abs(share - number / chosen.count) * length <= close), "")
+        )
         rows.append(
             {
                 "number": 0 if last else number,
@@ -185,12 +201,15 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
     thick, thickness = thick_tape(plan.tape), plan.said.slab.thickness
-    lines = [say("joints.square")]
-    if depth and thickness:
+    chosen = jointing.chosen
+    lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
+    if thickness and thickness > WALL:
+        lines.append(say("joints.deep_wall"))
+    elif depth and thickness:
         lines.append(say("joints.deep", depth=mark_up(thick, depth), thickness=thick.show_whole(thickness)))
     else:
         lines.append(say("joints.deep_open"))
-    if not _is_band(plan):
+    if not is_band(plan):
         lines.append(_shape(plan, jointing.chosen))
     return [
         *lines,
@@ -199,11 +218,18 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     ]
 
 
+def _corners(chosen: Panels) -> str:
+    corner = degrees(chosen.corner)
+    key = "joints.corners" if corner >= LEAST_CORNER else "joints.corners_sharp"
+    return say(key, corner=f"{floor(corner)}°")
+
+
 def _shape(plan: Plan, chosen: Panels) -> str:
-    assert plan.slab is not None
     ratio = f"{chosen.ratio:.2f}"
     if chosen.ratio <= RATIO:
         return say("joints.shape", ratio=ratio)
-    if plan.slab.outer > RATIO * plan.slab.inner:
+    if not chosen.even:
+        return say("joints.shape_taper", ratio=ratio)
+    if chosen.outside > RATIO * chosen.inside:
         return say("joints.shape_never", ratio=ratio)
-    return say("joints.shape_wide" if plan.slab.width > chosen.outside else "joints.shape_long", ratio=ratio)
+    return say("joints.shape_wide" if max(chosen.widths) > chosen.outside else "joints.shape_long", ratio=ratio)

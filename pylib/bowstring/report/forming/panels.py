@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bowstring.forming.joints import NARROW, Panels, offered, panels, usual_most
-from bowstring.report.forming.plan import Plan
+from bowstring.forming.partly import width_at
+from bowstring.forming.slab import Slab, Taper
+from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import down_to
 
 MOST_PANELS = 500
@@ -43,14 +45,15 @@ class Jointing:
 
 def jointing_of(plan: Plan) -> Jointing | None:
     """Return the panels of a plan, ``None`` where there is no slab yet."""
-    if plan.slab is None:
+    slab = slab_of(plan)
+    if slab is None:
         return None
     said, limit = plan.said.joints, limit_of(plan)
-    most, rule = _most(plan, limit)
-    offers = _offers(plan, most, limit)
+    most, rule = _most(plan, width_at(slab, 0.5), limit)
+    offers = _offers(slab, most, limit)
     chosen = offers[0]
     if said.count is not None:
-        chosen, rule = panels(plan.slab, said.count), COUNT
+        chosen, rule = panels(slab, said.count), COUNT
         offers = offers if chosen in offers else (chosen, offers[0])
     return Jointing(chosen, offers, most, rule, limit)
 
@@ -68,23 +71,27 @@ def limit_of(plan: Plan) -> float:
     return max(step, down_to(usual_most(thickness), step))
 
 
-def _most(plan: Plan, limit: float) -> tuple[float, str]:
-    assert plan.slab is not None
+def is_band(plan: Plan) -> bool:
+    """Whether it is too narrow all along for its panels to be judged by their shape."""
+    widths = (plan.width or 0.0, plan.taper.last if plan.taper else 0.0)
+    return max(widths) < NARROW * (1 - 1e-9)
+
+
+def _most(plan: Plan, width: float, limit: float) -> tuple[float, str]:
     if plan.said.joints.every is not None:
         return plan.said.joints.every, EVERY
-    if plan.slab.width < NARROW * (1 - 1e-9):
+    if is_band(plan):
         return limit, BAND
-    if plan.slab.width < limit:
-        return plan.slab.width, WIDTH
+    if width < limit:
+        return width, WIDTH
     return limit, THICKNESS
 
 
-def _offers(plan: Plan, most: float, limit: float) -> tuple[Panels, ...]:
+def _offers(slab: Slab | Taper, most: float, limit: float) -> tuple[Panels, ...]:
     """Return the fewest panels that are short enough and one fewer; one more, where that would be too long or none."""
-    assert plan.slab is not None
-    first, *fewer = offered(plan.slab, most)
+    first, *fewer = offered(slab, most)
     if first.outside > limit * (1 + 1e-9):  # as the job asks for them: beside them stand those that would do
-        return first, offered(plan.slab, limit)[0]
+        return first, offered(slab, limit)[0]
     if fewer and fewer[0].outside <= limit * (1 + 1e-9):
         return first, fewer[0]
-    return first, panels(plan.slab, first.count + 1)
+    return first, panels(slab, first.count + 1)

@@ -80,11 +80,15 @@ class Plan:
         return tuple((stake.name, layout.along(stake) / whole) for stake in layout.stakes)
 
 
-def slab_of(plan: Plan, wider: float) -> Slab | None:
-    """Return the slab of a plan that is wider by so much, metres, off the same line; ``None`` where there is none."""
-    if plan.width is None or plan.edge is None:
+def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
+    """Return the slab of a plan as it is built, its width changing or not, wider all along by so much, metres, off the
+    same line; ``None`` where there is none."""
+    if plan.width is None or plan.edge is None or plan.slab is None:
         return None
     try:
+        if plan.taper is not None:
+            made = plan.taper
+            return Taper(made.radius, made.first + wider, made.last + wider, made.angle, made.lies)
         return Slab.along(plan.line, plan.width + wider, LIES[plan.edge])
     except ValueError:
         return None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.forming.joints import Panels
+from bowstring.forming.partly import along, share_of
 from bowstring.forming.pour import loads, reached
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import LOW, Pouring
@@ -39,13 +40,13 @@ def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]
 
 
 def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str) -> ReachRow:
-    length = chosen.outside * chosen.count
     made = pouring.order
-    plan_at, call = reached(share, made.ordered, made.needed, length)
+    parts = reached(share, made.ordered, made.needed, 1.0)
+    plan_at, call = (_place(pouring, part) for part in parts)
     step = form_step(plan.tape)
     call_up = up_to(call, step)
     plan_down = max(call_up, down_to(plan_at, step))  # nothing spare: the two are one
-    full = plan_at >= length * (1 - 1e-9)
+    full = parts[0] >= 1 - 1e-9
     joint = next((row for row, at in enumerate(chosen.outside_marks(), 1) if abs(at - call) <= AT_JOINT), 0)
     return {
         "out": out,
@@ -58,6 +59,11 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str
     }
 
 
+def _place(pouring: Pouring, part: float) -> float:
+    """Return where along the outer form a part of the concrete ends, metres."""
+    return along(pouring.slab, "outside", share_of(part, pouring.volume_to))
+
+
 def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:
     """Return the last joint that the order reaches though the whole base is a little low, ``None`` without a joint.
 
@@ -66,18 +72,19 @@ def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPar
     if chosen.count == 1 or pouring.small:
         return None
     made, low = pouring.order, LOW[pouring.yards]
-    share = min(1.0, made.ordered / (made.needed + pouring.low_extra))
-    joint = min(chosen.count - 1, int(share * chosen.count + 1e-9))
+    part = min(1.0, made.ordered / (made.needed + pouring.low_extra))
+    ends = _place(pouring, part)
+    joint = sum(1 for at in chosen.outside_marks() if at <= ends * (1 + 1e-9))
     if joint == 0:
         return None
-    tape, outside, inside = plan.tape, chosen.outside * joint, chosen.inside * joint
-    key = "pour.bulkhead" if share < 1 else "pour.bulkhead_last"
+    tape, outside, inside = plan.tape, chosen.outer[joint - 1], chosen.inner[joint - 1]
+    key = "pour.bulkhead" if part < 1 else "pour.bulkhead_last"
     text = say(
         key,
         joint=joint,
         outside=tape.show_running(outside),
         inside=tape.show_running(inside),
         low=fine_tape(tape).show(low),
-        ends=tape.show_running(down_to(share * chosen.outside * chosen.count, form_step(tape))),
+        ends=tape.show_running(down_to(ends, form_step(tape))),
     )
     return {"joint": joint, "outside": outside, "inside": inside, "text": text}

@@ -49,11 +49,13 @@ class PourPart(TypedDict):
         yards: whether texts are in cubic yards; volume_yards, order_yards: cubic yards, whatever the texts are in.
         depth: metres; waste: a share; step, truck: cubic metres.
         loads: how many trucks; last: cubic metres on the last one.
+        footing, footing_order: what the footing takes, and its own order, cubic metres; ``None`` where there is none.
         bag_count, by_bags: bags for what is needed with its waste; whether they are the conclusion.
         low: metres, the lowest base that the order fills; per_panel: cubic metres.
         number, unit: the conclusion as one large number; text: as a sentence; why: how it came to be.
         reach: when to call; reach_note: how it is read. changes: what changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
+        low_text: how low a base it fills; measure: what is done about that.
         lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here. In these
             what stands between stars is bold on a page.
     """
@@ -77,6 +79,8 @@ class PourPart(TypedDict):
     truck: float
     loads: int
     last: float
+    footing: float | None
+    footing_order: float | None
     bag_count: int
     bag_shown: str
     by_bags: bool
@@ -92,6 +96,7 @@ class PourPart(TypedDict):
     changes: list[ChangeRow]
     bulkhead: BulkheadPart | None
     low_text: str
+    measure: str
     lines: list[str]
     cautions: list[str]
     notes: list[str]

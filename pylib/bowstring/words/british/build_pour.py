@@ -15,16 +15,9 @@ MESSAGES = {
         "Have a stop end ready at *joint {joint}*, {outside} outside, {inside} inside. A short load ends there."
     ),
     "pour.if_low": "sub-base {low} low all over",
-    "pour.fills": (
-        "*{order} fills a sub-base up to {low} low* on the average, nothing spilled. "
-        "Measure it at every peg before you ring the order in."
-    ),
-    "pour.fills_bags": (
-        "*{order} bags fill a sub-base up to {low} low* on the average, nothing spilled. Measure it at every peg."
-    ),
-    "pour.fills_none": (
-        "*{order} just fills the forms as drawn.* Measure the sub-base at every peg before you ring the order in."
-    ),
+    "pour.fills": "{order} fills a sub-base up to {low} low on the average, nothing spilled.",
+    "pour.fills_bags": "{order} bags fill a sub-base up to {low} low on the average, nothing spilled.",
+    "pour.measure": "Measure the sub-base at every peg before you ring the order in.",
     "pour.call": "Ring the plant",
     "pour.call_table": "When to ring the plant: distances on the outer form from A",
     "pour.call_at": "ring if short of",
@@ -36,6 +29,7 @@ MESSAGES = {
     "pour.out_last_half": "1/2 of wagon {number}",
     "pour.out_last_three_quarters": "3/4 of wagon {number}",
     "pour.panel": "Each bay takes *{panel}*; {one} reaches *{reach}* of outer form.",
+    "pour.panels_taper": "The bays take from *{least}* to *{most}*, as the width changes.",
     "pour.panel_bags": "Each bay takes about *{count} bags*.",
     "pour.form_short": "The form is {height} high: the sub-base is {off} below its foot. Bank earth against it.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",

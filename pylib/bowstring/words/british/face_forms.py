@@ -3,9 +3,9 @@
 MESSAGES = {
     "forms.sign_services": "Services, clearances",
     "forms.safe_line": "Line and level again right before the pour. Have services located and marked; cap steel.",
-    "forms.sign_cross": "Crossfall, 1.2 m level",
     "forms.safe_governs": (
         "The drawing, the specification and the local regulations win. The mix is the specification's and the plant's."
     ),
     "forms.back_title": "{title}: levels and pour",
+    "forms.sign_slopes": "Running inside; crossfall, {level} level",
 }

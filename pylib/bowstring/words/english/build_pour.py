@@ -52,28 +52,25 @@ MESSAGES = {
     "pour.then_yards": "order, yd³",
     "pour.then_metres": "order, m³",
     "pour.then_bags": "bags",
+    "pour.depth_edges": "{depth}, edges {edge},",
     "pour.if_low": "base {low} low all over",
     "pour.if_thick": "{thickness} thick",
     "pour.if_wide": "{width} wide",
+    "pour.if_wider": "{more} wider all along",
     "pour.if_waste": "{waste} waste",
     "pour.low_over": "+{extra}: more than the waste",
     "pour.low_under": "+{extra}: out of the waste",
-    "pour.fills": (
-        "*{order} fills a base up to {low} low* on the average, nothing spilled. "
-        "Measure the base at every stake before you call it in."
-    ),
-    "pour.fills_bags": (
-        "*{order} bags fill a base up to {low} low* on the average, nothing spilled. Measure the base at every stake."
-    ),
-    "pour.fills_none": (
-        "*{order} just fills the forms as drawn.* Measure the base at every stake before you call it in."
-    ),
+    "pour.fills": "{order} fills a base up to {low} low on the average, nothing spilled.",
+    "pour.fills_bags": "{order} bags fill a base up to {low} low on the average, nothing spilled.",
+    "pour.fills_none": "{order} just fills the forms as drawn.",
+    "pour.measure": "Measure the base at every stake before you call it in.",
     "pour.comes": "How it comes",
     "pour.one_truck": "*One truck* of up to {truck}.",
     "pour.trucks": "*{count} trucks* of {truck}, {last} on the last. Ask the plant how it splits and spaces them.",
     "pour.small_load": "By the truck it's *{order}*: ask the plant for its short-load charge.",
     "pour.panel": "Each panel takes *{panel}*; {one} reaches *{reach}* of outer form.",
     "pour.panel_one": "It takes *{panel}*; {one} reaches *{reach}* of outer form.",
+    "pour.panels_taper": "The panels take from *{least}* to *{most}*, as the width changes.",
     "pour.panel_bags": "Each panel takes about *{count} bags*.",
     "pour.one_yard": "one yard",
     "pour.one_metre": "one m³",
@@ -85,6 +82,14 @@ MESSAGES = {
     "pour.form_short": "The form is {height} high: the base is {off} below its foot. Bank earth against it.",
     "pour.form_low": "A form {height} high leaves {off} open under its foot: take a deeper board.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the base.",
+    "pour.edges": (
+        "Edges {depth} deep for {wide} along both forms add *{extra}*, sides plumb: sloped sides take more."
+    ),
+    "pour.footing": (
+        "The footing, {wide} wide and {depth} deep under the middle, takes {volume}. "
+        "Poured first: order *{order}* for it, {waste} waste in it."
+    ),
+    "pour.form_wall": "This deep it's a wall: its forms and bracing are designed, not boards on stakes.",
     "pour.bed": "A {base} bed under the slab is {volume} in place. Order more: it packs down.",
     "pour.both": "{order} is {other}.",
     "pour.taken_waste": "{waste} waste is taken; 5 to 10% is usual.",

@@ -37,7 +37,5 @@ MESSAGES = {
     "build.draw_board": "A board sprung on its stakes",
     "build.draw_tightest": "tightest here: first stake from a loose end",
     "build.draw_concrete": "concrete side",
-    "build.draw_of_inside": "{stock} board, inner edge",
-    "build.draw_of_outside": "{stock} board, outer edge",
-    "build.draw_larger": "{board}; bow drawn larger",
+    "build.draw_larger": "{stock} board, inner edge; bow drawn larger",
 }

@@ -7,10 +7,7 @@ MESSAGES = {
     "forms.front_title": "{title}: forms",
     "forms.back_title": "{title}: grade and pour",
     "forms.turn_over": "Turn over: grade, pour",
-    "forms.foot_boards": "A 1x4 is taken as 3/4 in thick: measure yours. A bent board is a spring: fix one end first.",
-    "forms.foot_grades": (
-        "Tops are each rounded from the exact value. Measure the base at every stake, both edges and middle."
-    ),
+    "forms.foot_grades": "Tops are each rounded from the exact value.",
     "forms.stakes_on": "Your stakes: {line}.",
     "forms.slab_outside": "Slab INSIDE the curve from the line, {width} wide.",
     "forms.slab_inside": "Slab OUTSIDE the curve from the line, {width} wide.",
@@ -47,16 +44,11 @@ MESSAGES = {
     "forms.within": "within {tolerance}",
     "forms.as_above": "as above",
     "forms.sign_arc": "Arc at A, quarter points, M, B",
-    "forms.sign_chord": "Chord; mid-ordinate, of your stakes",
+    "forms.sign_chord": "Chord; mid-ordinate (stakes)",
     "forms.sign_width": "Width at A, middle, B",
-    "forms.sign_tops": "Tops at A, middle, B, every joint",
-    "forms.sign_running": "Running slope, steeper edge",
-    "forms.sign_cross": "Cross slope, 4-ft level",
-    "forms.sign_joints": "Joints marked, both forms",
-    "forms.sign_joints_cut": "Joints tooled or sawn; when; depth",
-    "forms.sign_stakes": "Stakes screwed, tops low, capped",
-    "forms.sign_base_mean": "Base under form top, mean",
-    "forms.sign_base_least": "Base under form top, least",
+    "forms.sign_tops": "Tops at A, M, B, every joint",
+    "forms.sign_joints": "Joints marked, cut; depth; when",
+    "forms.sign_stakes": "Stakes screwed, low, capped",
     "forms.sign_sleeves": "Sleeves, dowels, steel",
     "forms.sign_services": "Utilities, clearances",
     "forms.sign_booked": "Form inspection booked, for",
@@ -73,4 +65,18 @@ MESSAGES = {
         "Wet cement burns and doesn't hurt at first: gloves, boots, kneepads. Sawing: water, respirator."
     ),
     "forms.safe_line": "Line and grade again right before the pour. Call 811 (US), wait for the marks; cap steel.",
+    "forms.sign_slopes": "Running inside; cross, {level} level",
+    "forms.sign_base": "Base under top: mean, least",
+    "forms.tapers": "A {near}, B {far}",
+    "forms.level_feet": "4-ft",
+    "forms.level_metric": "1.2-m",
+    "forms.diagonals": (
+        "*Check:* every diagonal from corner to corner of a bay, both ways, must read *{shown}*. One that "
+        "differs: a stake has slid along."
+    ),
+    "forms.screws": (
+        "*Screw every stake, both boards.* Two screws where a board pulls off: the outer one at the first stake "
+        "in, the inner one at its ends."
+    ),
+    "forms.dig": "Dig {past} past each edge. Hubs outside come first; the line is set again from them after the dig.",
 }

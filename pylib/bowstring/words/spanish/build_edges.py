@@ -24,6 +24,7 @@ MESSAGES = {
     "edges.other_outside": "Borde exterior R {radius}, a {width}",
     "edges.both": "Borde exterior R {outer}, interior R {inner}, {width} de ancho",
     "edges.tapers": "{first} de ancho en A, {last} en B",
+    "edges.off_head": "Cada línea desde sus ~estacas~",
     "edges.line": "línea",
     "edges.radius": "~radio~",
     "edges.chord": "~cuerda del arco~, A a B",
@@ -48,6 +49,9 @@ MESSAGES = {
     "edges.yours_marked": "sus ~estacas~",
     "edges.yours_hub": "sus ~trompos~",
     "edges.yours_board": "sus ~estacas~",
+    "edges.what": "qué va ahí",
+    "edges.stopped": "{text}: {more}.",
+    "edges.change": "Cambie el ancho",
     "edges.none": "-",
     "edges.off_none": "0",
     "edges.off_out": "{size} por fuera",
@@ -73,11 +77,16 @@ MESSAGES = {
     "edges.stick_other": "cara de la otra ~tabla~",
     "edges.stick_form": "sus ~estacas~, atrás de la {board}",
     "edges.stick_edge": "cara de cada ~tabla~",
+    "edges.stick_at": "{size}: {what}",
+    "edges.stick_drawn": "Una vara con tres marcas: {marks}.",
     "edges.first_outside": "Ponga primero la ~tabla~ exterior.",
     "edges.first_inside": "Ponga primero la ~tabla~ interior.",
     "edges.how_halved": "Desde sus ~estacas~ la vara da cada borde, a la mitad del ancho.",
     "edges.how_square": "Tenga la vara ~a nivel~, y ~a escuadra~ con la curva, a ojo.",
     "edges.proves_square": "Para probar la escuadra: de la punta a la ~estaca~ de cada lado debe medir {length}.",
+    "edges.proves_square_both": (
+        "Para probar la escuadra: de la punta a la ~estaca~ vecina mide {outer} por fuera, {inner} por dentro."
+    ),
     "edges.proves_square_each": (
         "Para probar la escuadra, mida de la punta a las ~estacas~ de los lados: vea las diagonales."
     ),
@@ -94,10 +103,8 @@ MESSAGES = {
     ),
     "edges.string_stopped": "{what} estorba al ~hilo~ de {first} a {last}: use la vara.",
     "edges.string_no_room": "No hay lugar para el ~hilo~ de {first} a {last}: use la vara.",
-    "edges.check_head": "~Revisión~: toda diagonal {diagonal}",
-    "edges.check_head_each": "~Revisión~: las diagonales",
-    "edges.check_alike": "De esquina a esquina en los {count} tramos, las dos diagonales de cada uno.",
-    "edges.check_one": "De esquina a esquina, las dos diagonales.",
+    "edges.check_head": "~Revisión~: las diagonales",
+    "edges.check_alike": "De esquina a esquina en los {count} tramos: {diagonal}, las dos diagonales de cada uno.",
     "edges.check_each": "De esquina a esquina en cada tramo, las dos diagonales.",
     "edges.check_slid": "Si una no da, una ~estaca~ se corrió.",
     "edges.diagonal": "{start} a {end}",
@@ -117,7 +124,9 @@ MESSAGES = {
         "El borde que se abre o se cierra no es ~arco~: trácelo por los anchos, y deje la ~tabla~ pareja."
     ),
     "edges.taper_both": "Ningún borde es ~arco~: trace los dos por los anchos, y deje las ~tablas~ parejas.",
-    "edges.taper_dig": "Las ~estacas~ de ~forma~ y la excavación lo siguen, al grueso de la ~tabla~ y a {size}.",
+    "edges.taper_dig": (
+        "Ahí las ~estacas~ de ~forma~ y la excavación siguen el borde, al grueso de la ~tabla~ y a {size}."
+    ),
     "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, gírelo desde ahí con {radius}.",
     "edges.dig_all": "Por dentro, la excavación llega al ~centro~: excave todo.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",

@@ -15,6 +15,7 @@ MESSAGES = {
     "joints.one": "Un tramo, {outside} por fuera",
     "joints.panels": "{count} tramos, {outside} por fuera",
     "joints.conclusion": "{count} tramos, {outside} por fuera,\n{inside} por dentro",
+    "joints.conclusion_taper": "{count} tramos, hasta {outside} por fuera,\nhasta {inside} por dentro",
     "joints.conclusion_one": "Un tramo, sin ~juntas~:\n{outside} por fuera, {inside} por dentro",
     "joints.stop_more": "tramos de {outside}: agregue una ~junta~",
     "joints.ratio_near": "{inside} por dentro: {ratio} a 1, máximo 1.5",
@@ -22,9 +23,13 @@ MESSAGES = {
     "joints.inside_only": "{inside} por dentro; sin ~juntas~",
     "joints.inside_depth": "{inside} por dentro; corte {depth} o más",
     "joints.inside_plain": "{inside} por dentro; falta el espesor",
+    "joints.inside_wall": "{inside} por dentro; según el ~plano~",
     "joints.most_every": "Los tramos son de {most} cuando mucho sobre la ~forma~ de afuera, como usted dijo.",
     "joints.most_count": "{count} tramos, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
     "joints.most_width": "Los tramos no son más largos que el ancho: {most}. Lo usual es {limit} cuando mucho.",
+    "joints.most_width_taper": (
+        "Los tramos no son más largos que el ancho a la mitad: {most}. Lo usual es {limit} cuando mucho."
+    ),
     "joints.most_thickness": "Los tramos son de {most} cuando mucho, lo usual para {thickness}.",
     "joints.most_thickness_thin": (
         "Los tramos son de {most} cuando mucho, lo usual para {thickness}: no se dio el espesor."
@@ -51,12 +56,26 @@ MESSAGES = {
         "De marca a marca, derecho: esa línea apunta al ~centro~. "
         "Queda ~a escuadra~ con las dos orillas, así que ninguna esquina es filosa."
     ),
+    "joints.corners": (
+        "De marca a marca, derecho: esa línea apunta al ~centro~. "
+        "El ancho cambia y las esquinas no quedan ~a escuadra~: {corner} o más; lo menos son 60°."
+    ),
+    "joints.corners_sharp": (
+        "De marca a marca, derecho: esa línea apunta al ~centro~. "
+        "El ancho cambia tan rápido que una esquina queda en {corner}. "
+        "Con menos de 60° se quiebra: pregunte al proyectista."
+    ),
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
+    "joints.deep_wall": "Así de hondo es un muro: el ~plano~ dice cómo van sus ~juntas~.",
     "joints.deep_open": "Corte de hondo un cuarto del espesor cuando menos.",
     "joints.shape": "Los tramos son de {ratio} a 1 cuando mucho; no pase de 1.5.",
     "joints.shape_never": (
         "Los tramos son de {ratio} a 1, más de 1.5. "
         "La curva es tan cerrada que ninguna cantidad de tramos lo arregla: pregunte al proyectista."
+    ),
+    "joints.shape_taper": (
+        "Donde es más angosto o más ancho los tramos son de {ratio} a 1, más de 1.5: "
+        "pregunte al proyectista dónde van las ~juntas~."
     ),
     "joints.shape_wide": (
         "Los tramos son de {ratio} a 1, más de 1.5: muy anchos. "

@@ -61,22 +61,18 @@ MESSAGES = {
     "pour.then_yards": "pedido, yd³",
     "pour.then_metres": "pedido, m³",
     "pour.then_bags": "bultos",
+    "pour.depth_edges": "{depth}, orillas de {edge},",
     "pour.if_low": "base {low} baja en todo",
     "pour.if_thick": "{thickness} de espesor",
     "pour.if_wide": "{width} de ancho",
+    "pour.if_wider": "{more} más ancho en todo",
     "pour.if_waste": "{waste} de desperdicio",
     "pour.low_over": "+{extra}: más que el desperdicio",
     "pour.low_under": "+{extra}: sale del desperdicio",
-    "pour.fills": (
-        "*{order} llena una base hasta {low} baja* en promedio, sin tirar nada. "
-        "Mida la base en cada ~estaca~ antes de pedir."
-    ),
-    "pour.fills_bags": (
-        "*{order} bultos llenan una base hasta {low} baja* en promedio, sin tirar nada. Mida la base en cada ~estaca~."
-    ),
-    "pour.fills_none": (
-        "*{order} apenas llena las ~formas~ como en el ~plano~.* Mida la base en cada ~estaca~ antes de pedir."
-    ),
+    "pour.fills": "{order} llena una base hasta {low} baja en promedio, sin tirar nada.",
+    "pour.fills_bags": "{order} bultos llenan una base hasta {low} baja en promedio, sin tirar nada.",
+    "pour.fills_none": "{order} apenas llena las ~formas~ como en el ~plano~.",
+    "pour.measure": "Mida la base en cada ~estaca~ antes de pedir.",
     "pour.comes": "Cómo llega",
     "pour.one_truck": "*Un camión* de hasta {truck}.",
     "pour.trucks": (
@@ -86,6 +82,7 @@ MESSAGES = {
     "pour.small_load": "En camión son *{order}*: pregunte a la planta cuánto cobra por viaje corto.",
     "pour.panel": "Cada tramo lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ de afuera.",
     "pour.panel_one": "Lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ de afuera.",
+    "pour.panels_taper": "Los tramos llevan de *{least}* a *{most}*, según cambia el ancho.",
     "pour.panel_bags": "Cada tramo lleva como *{count} bultos*.",
     "pour.one_yard": "una yarda",
     "pour.one_metre": "un m³",
@@ -97,6 +94,15 @@ MESSAGES = {
     "pour.form_short": "La ~forma~ mide {height} de alto: la base queda {off} abajo de su pie. Arrímele tierra.",
     "pour.form_low": "Una ~forma~ de {height} de alto deja {off} abiertas bajo su pie: use ~tabla~ más alta.",
     "pour.form_deep": "La ~forma~ mide {height} de alto: su pie entra {off} en la base.",
+    "pour.edges": (
+        "Las orillas de {depth} de hondo por {wide} en las dos ~formas~ suman *{extra}*, de lados a plomo. "
+        "Inclinados llevan más."
+    ),
+    "pour.footing": (
+        "La zapata, de {wide} de ancho y {depth} de hondo bajo el medio, lleva {volume}. "
+        "Se cuela primero: pida *{order}* para ella, con {waste} de desperdicio."
+    ),
+    "pour.form_wall": "Así de hondo es un muro: sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",
     "pour.bed": "Una cama de {base} bajo la losa son {volume} ya en su lugar. Pida más: se compacta.",
     "pour.both": "{order} son {other}.",
     "pour.taken_waste": "Se toma {waste} de desperdicio; lo usual es 5 a 10%.",

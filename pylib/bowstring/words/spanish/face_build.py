@@ -39,7 +39,5 @@ MESSAGES = {
     "build.draw_board": "Una ~tabla~ doblada contra sus ~estacas~",
     "build.draw_tightest": "aquí dobla más: primera ~estaca~ desde un extremo suelto",
     "build.draw_concrete": "lado del ~concreto~",
-    "build.draw_of_inside": "~tabla~ de {stock}, borde interior",
-    "build.draw_of_outside": "~tabla~ de {stock}, borde exterior",
-    "build.draw_larger": "{board}; la curva se dibuja más grande",
+    "build.draw_larger": "~tabla~ de {stock}, borde interior; la curva se dibuja más grande",
 }

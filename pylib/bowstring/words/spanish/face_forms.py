@@ -9,12 +9,7 @@ MESSAGES = {
     "forms.front_title": "{title}: ~formas~",
     "forms.back_title": "{title}: niveles y colado",
     "forms.turn_over": "Voltee: niveles, colado",
-    "forms.foot_boards": (
-        "Una 1x4 se toma de 3/4 in de grueso: mida la suya. La ~tabla~ doblada es un resorte: fije primero un extremo."
-    ),
-    "forms.foot_grades": (
-        "Cada canto se redondea del valor exacto. Mida la base en cada ~estaca~, en los dos bordes y al centro."
-    ),
+    "forms.foot_grades": "Cada canto se redondea de su valor exacto.",
     "forms.stakes_on": "Sus ~estacas~: {line}.",
     "forms.slab_outside": "Losa POR DENTRO de la curva desde la línea, {width} de ancho.",
     "forms.slab_inside": "Losa POR FUERA de la curva desde la línea, {width} de ancho.",
@@ -51,16 +46,11 @@ MESSAGES = {
     "forms.within": "dentro de {tolerance}",
     "forms.as_above": "como arriba",
     "forms.sign_arc": "~Arco~ en A, cuartos, M, B",
-    "forms.sign_chord": "~Cuerda del arco~; ~flecha~, de sus ~estacas~",
+    "forms.sign_chord": "~Cuerda del arco~; ~flecha~",
     "forms.sign_width": "Ancho en A, a la mitad, en B",
-    "forms.sign_tops": "Cantos en A, a la mitad, en B y en cada ~junta~",
-    "forms.sign_running": "~Pendiente~ a lo largo, borde más empinado",
-    "forms.sign_cross": "~Pendiente~ transversal, ~nivel de burbuja~ de 4 pies",
-    "forms.sign_joints": "~Juntas~ marcadas en las dos ~formas~",
-    "forms.sign_joints_cut": "~Juntas~ con llana o disco; cuándo; hondo",
+    "forms.sign_tops": "Cantos en A, M, B y cada ~junta~",
+    "forms.sign_joints": "~Juntas~ marcadas, cortadas; hondo; cuándo",
     "forms.sign_stakes": "~Estacas~ atornilladas, bajas, con ~tapón~",
-    "forms.sign_base_mean": "Base bajo el canto, promedio",
-    "forms.sign_base_least": "Base bajo el canto, mínimo",
     "forms.sign_sleeves": "Pasos de tubo, pasajuntas, varilla",
     "forms.sign_services": "Servicios, espacios libres",
     "forms.sign_booked": "Inspección de ~formas~ pedida, para",
@@ -80,5 +70,22 @@ MESSAGES = {
     ),
     "forms.safe_line": (
         "Revise línea y nivel justo antes de colar. Llame al 811, espere las marcas; póngale ~tapón~ al acero."
+    ),
+    "forms.sign_slopes": "Por dentro; transversal, ~nivel de burbuja~ de {level}",
+    "forms.sign_base": "Base bajo el canto: promedio, mínimo",
+    "forms.tapers": "A {near}, B {far}",
+    "forms.level_feet": "4 pies",
+    "forms.level_metric": "1.2 m",
+    "forms.diagonals": (
+        "*~Revisión~:* cada diagonal de esquina a esquina de un tramo, en los dos sentidos, debe dar *{shown}*. "
+        "Si una no da: una ~estaca~ se corrió a lo largo."
+    ),
+    "forms.screws": (
+        "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: la de afuera en "
+        "la primera ~estaca~ hacia adentro, la de adentro en sus puntas."
+    ),
+    "forms.dig": (
+        "Excave {past} más allá de cada borde. Primero los ~trompos~ por fuera; después de excavar se vuelve a "
+        "trazar desde ellos."
     ),
 }
