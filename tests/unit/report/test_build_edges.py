@@ -228,7 +228,7 @@ def test_without_a_hand_no_edge_is_left_or_right() -> None:
         ({}, "outside", ["inside"]),
         ({"edge": "inside"}, "inside", ["outside"]),
         ({"edge": "centre"}, "centre", ["outside", "inside"]),
-        ({"offset": "3/4 in", "toward": "outside", "driven": "board"}, "outer_form", ["outside", "inside"]),
+        ({"offset": "3/4 in", "toward": "outside", "driven": "board"}, "outer_form", ["inside"]),
         ({"offset": "4 ft", "toward": "outside", "driven": "hub"}, "stakes", ["outside", "inside"]),
         ({"offset": "5 ft", "toward": "centre"}, "inside", ["outside"]),
         ({"offset": "2' 6\"", "toward": "centre"}, "centre", ["outside", "inside"]),
@@ -359,6 +359,23 @@ def test_past_a_half_circle_marks_lie_before_and_past_their_string() -> None:
     assert rows["Q1 in"]["along_shown"].endswith(" before A in") and "-" not in rows["Q1 in"]["along_shown"][:1]
     assert rows["Q2 in"]["along_shown"].endswith(" past B in")
     assert rows["Q1 in"]["along_shown"].split(" before")[0] == rows["Q2 in"]["along_shown"].split(" past")[0]
+
+
+def test_stakes_behind_the_board_have_its_edge_already() -> None:
+    part = told({**WALK, "offset": "3/4 in", "toward": "outside", "driven": "board"})
+    (inner,) = part["seconds"]
+    assert [end["width_shown"] for end in inner["ends"]] == ["5' 0-3/4\""] * 2 and inner["chord_shown"] == "44' 1-1/2\""
+    assert part["stick"]["length_shown"] == "5' 0\"" and part["diagonal_shown"] == "7' 8-7/8\""
+    inside = told({**WALK, "edge": "inside", "offset": "3/4 in", "toward": "centre", "driven": "board"})
+    assert [second["edge"] for second in inside["seconds"]] == ["outside"]
+    assert inside["stick"]["how"][0] == "Set the inner board first."
+
+
+def test_a_long_stick_is_a_tape_and_a_slope_is_taped_level() -> None:
+    assert any("a tape does it" in text for text in told({**WALK, "width": "10' 1\""})["stick"]["how"])
+    assert not any("a tape does it" in text for text in told({**WALK, "width": "10 ft"})["stick"]["how"])
+    assert any("level lengths" in note for note in told({**WALK, "fall": {"along": 4}})["notes"])
+    assert not any("level lengths" in note for note in told(WALK)["notes"])
 
 
 def test_a_width_that_tapers_is_told_stake_by_stake() -> None:
