@@ -17,7 +17,7 @@ def page_html(answer: Answer) -> str:
 
 
 def _page(part: BoardsPart) -> Iterator[str]:
-    yield conclusion("\n".join(part["conclusion"]), part["tighter"])
+    yield conclusion("\n".join(part["conclusion"]), part["tighter_told"])
     yield _boards(part)
     yield paragraph(say("boards.how_good"))
     yield _levels(part)

@@ -15,7 +15,7 @@ def boards(answer: Answer) -> Iterator[Block]:
     part = answer["boards"]
     if part is None:
         return
-    yield Paragraph(" ".join([*part["conclusion"], part["tighter"]]), "key")
+    yield Paragraph(" ".join([*part["conclusion"], part["tighter_told"]]), "key")
     yield Items(part["cautions"], "caution")
     yield _bends(part)
     yield Paragraph(" ".join([*part["fails"], *part["bow"]]))

@@ -36,7 +36,7 @@ MESSAGES = {
         "The centre line runs {center}, the outer edge up to {outside}, the inner edge up to {inside}."
     ),
     "grades.quarter_rule": (
-        "The camber is a parabola: half way to an edge it is down a quarter. Here the quarter rule is exact."
+        "The camber is a parabola: midway to an edge it is down a quarter. Here the quarter rule is exact."
     ),
     "grades.slow_metric": "It falls less than 10 mm per metre: water may stand on it.",
     "grades.elevation": "level, {unit}",

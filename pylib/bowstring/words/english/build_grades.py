@@ -141,7 +141,7 @@ MESSAGES = {
     "grades.by_radii": "The inner edge is steeper by the radii, {center} over {inside}: {ratio} times.",
     "grades.by_width": "The width changes: each height is by the width at its own place.",
     "grades.cross_taken": "{slope} across is taken, since nothing says it: a usual slope that leaves room under 1:48.",
-    "grades.quarter_rule": "The crown is a parabola: half way to an edge it is down a quarter. Here the quarter rule is exact.",
+    "grades.quarter_rule": "The crown is a parabola: midway to an edge it is down a quarter. Here the quarter rule is exact.",
     "grades.slow_feet": "It falls less than 1/8 in per foot: water may stand on it.",
     "grades.slow_metric": "It falls less than 10 mm per meter: water may stand on it.",
     "grades.each_rounded": "Inches and hundredths of a foot are each rounded from the exact height.",
