@@ -8,13 +8,13 @@ from math import acos, ceil, degrees, hypot, pi
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from numpy import column_stack, linspace
+from numpy import column_stack, linspace, minimum
 from numpy import cos as cosines
 from numpy import sin as sines
 from shapely.geometry import LineString, Polygon
 
 from bowstring.forming.joints import NARROW, USUAL_MOST, offered, panels, usual_most
-from bowstring.forming.partly import along, area_to, corner, share_of, turned, width_at
+from bowstring.forming.partly import along, area_to, bands_to, corner, share_of, turned, width_at
 from bowstring.forming.slab import Slab, Taper
 
 FOOT, INCH = 0.3048, 0.0254
@@ -69,8 +69,25 @@ def test_a_part_of_the_area_is_shapelys(slab: Slab | Taper, share: float) -> Non
     outer, inner = radii(slab)
     out, back = (curve(edge, slab.angle, 0, share).coords for edge in (outer, inner))
     assert area_to(slab, share) == pytest.approx(Polygon([*out, *list(back)[::-1]]).area, rel=1e-6)
-    assert share_of(slab, area_to(slab, share) / slab.area) == pytest.approx(share, abs=1e-9)
+    assert share_of(area_to(slab, share) / slab.area, lambda at: area_to(slab, at)) == pytest.approx(share, abs=1e-9)
     assert along(slab, "outside", share) == pytest.approx(curve(outer, slab.angle, 0, share).length, rel=1e-6)
+
+
+@given(either, st.floats(0.05, 3), st.floats(0.05, 1))
+def test_bands_along_both_edges_are_shapelys(slab: Slab | Taper, wide: float, share: float) -> None:
+    """What is left between two curves that are so far in from both edges, along the radius, taken off the whole."""
+    ends = radii(slab)
+    turns = linspace(0, share, SIDES + 1)
+    outer, inner = (first + (last - first) * turns for first, last in ends)
+    reach = minimum(wide, (outer - inner) / 2)
+    rings = []
+    for far, near in ((outer, inner), (outer - reach, inner + reach)):
+        out, back = (column_stack((radius * cosines(slab.angle * turns), radius * sines(slab.angle * turns)))
+                     for radius in (far, near))  # fmt: skip
+        rings.append(Polygon([*out, *back[::-1]]))
+    bands = rings[0].area - rings[1].area
+    assert bands_to(slab, wide, share) == pytest.approx(bands, rel=2e-6, abs=1e-6)
+    assert bands_to(slab, 99.0, share) == pytest.approx(area_to(slab, share), rel=1e-9)
 
 
 @given(tapers)

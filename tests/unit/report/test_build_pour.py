@@ -10,6 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
+import bowstring
+from bowstring import BadJob
 from bowstring.sheet.outline import part as section_of
 from helping import about, answer_to
 
@@ -168,6 +170,49 @@ def test_an_order_with_nothing_to_spare_is_near_the_next_step() -> None:
 def test_a_bed_under_the_slab_is_told_in_place() -> None:
     assert any("2.92 yd³ in place" in line for line in told(**slab(base="4 in"))["lines"])
     assert not any("in place" in line for line in told()["lines"])
+
+
+def test_thick_edges_add_two_bands() -> None:
+    """12 in wide and 8 deep along both forms of the walk: 4 in more over th x 1 ft x (61.5 + 57.5) ft, by hand."""
+    thick = slab(edge_width="12 in", edge_depth="8 in")
+    part = told(**thick)
+    angle = 2 * asin(24 / 62)
+    extra = 4 / 12 * angle * 1.0 * (61.5 + 57.5)
+    assert part["volume"] / FOOT**3 == pytest.approx(angle * (62**2 - 57**2) / 2 * 4 / 12 + extra)
+    assert '236.5 ft² at 4", edges 8", is' in part["why"]
+    assert any("along both forms add *1.17 yd³*" in line for line in part["lines"]) and round(extra / 27, 2) == 1.17
+    # From the top: a slab that is an inch thicker leaves edges an inch less to add.
+    thicker = next(one for one in part["changes"] if one["what"] == '5" thick')
+    needed = angle * (62**2 - 57**2) / 2 * 5 / 12 + extra * 3 / 4
+    assert thicker["order"] / YARD == pytest.approx(ceil(needed / 27 * 1.08 * 4) / 4)
+    # Even all along: the places at which the plant is called are the same parts of the form.
+    assert [one["call"] for one in part["reach"]] == pytest.approx([one["call"] for one in told()["reach"]])
+    shallow = told(**slab(edge_width="12 in", edge_depth="3 in"))
+    assert shallow["volume"] == pytest.approx(told()["volume"]) and "edges" not in shallow["why"]
+    whole = told(**slab(edge_width="30 in", edge_depth="8 in"))  # the two meet: all of it is 8 in thick
+    assert whole["volume"] == pytest.approx(2 * told()["volume"])
+
+
+def test_a_footing_is_an_order_of_its_own() -> None:
+    """A wall 8 in thick and 4 ft high on R 62 ft to its center, footing 2 ft by 1 ft: th x 62 x 2 cubic feet."""
+    part = told(edge="centre", width="8 in", joints={},
+                **slab(thickness="4 ft", footing_width="2 ft", footing_depth="12 in"))  # fmt: skip
+    angle = 2 * asin(24 / 62)
+    assert part["footing"] / FOOT**3 == pytest.approx(angle * 62 * 2)
+    assert part["footing_order"] / YARD == pytest.approx(ceil(angle * 62 * 2 / 27 * 1.08 * 4) / 4)
+    assert part["volume"] / FOOT**3 == pytest.approx(angle * 62 * 8 / 12 * 4)
+    lines = " ".join(part["lines"])
+    assert "Poured first" in lines and "it's a wall" in lines and "Bank earth" not in lines
+    assert told()["footing"] is None and told()["footing_order"] is None
+    joints = answer_to({**WALK, "width": "8 in", "joints": {}, **slab(thickness="4 ft")})["joints"]
+    assert joints["depth"] is None and any("the drawing says" in line for line in joints["lines"])
+
+
+def test_a_width_without_a_depth_is_refused() -> None:
+    for said, field in (({"edge_width": "1 ft"}, "slab.edge_depth"), ({"footing_depth": "1 ft"}, "slab.footing_width")):
+        with pytest.raises(BadJob) as refused:
+            bowstring.answer({**WALK, **slab(**said)})  # type: ignore[typeddict-item]
+        assert refused.value.field == field
 
 
 def test_no_order_before_all_is_said() -> None:

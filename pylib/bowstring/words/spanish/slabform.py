@@ -5,6 +5,7 @@
 MESSAGES = {
     # headings and folds
     "form.section_bed": "Ancho variable, base y excavación",
+    "form.section_edges": "Orillas gruesas y zapata",
     "form.section_boards": "~Tablas~",
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se supone se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
@@ -43,6 +44,14 @@ MESSAGES = {
     "form.slab_step.help": "Con decimales, como 0.25. En blanco: un cuarto de yarda.",
     "form.slab_step.help.metric": "Con decimales, como 0.25.",
     "form.slab_truck": "Un camión lleno",
+    "form.slab_edge_width": "Orillas gruesas: ancho",
+    "form.slab_edge_width.help": "En las dos ~formas~. Escriba su unidad.",
+    "form.slab_edge_depth": "Orillas gruesas: profundidad",
+    "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
+    "form.slab_footing_width": "Zapata: ancho",
+    "form.slab_footing_width.help": "Bajo el medio de la losa o del muro. Escriba su unidad.",
+    "form.slab_footing_depth": "Zapata: profundidad",
+    "form.slab_footing_depth.help": "Escriba su unidad.",
     # its boards
     "form.board_kind": "~Tabla~",
     "form.board_kind.help": "Su nombre, como 1x4. En blanco: se ven todas las de la lista.",
