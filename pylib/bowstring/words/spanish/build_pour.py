@@ -46,7 +46,8 @@ MESSAGES = {
     "pour.at_joint": "~junta~ {joint}",
     "pour.reach_note": (
         "Cuele desde A. Si no llega a esa marca, el pedido no alcanza hasta B. "
-        "Si pasa, alcanza mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ de afuera."
+        "Si pasa, alcanza mientras la base siga igual. "
+        "Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ de afuera."
     ),
     "pour.bulkhead": (
         "Tenga lista una tapa en la *~junta~ {joint}*: {outside} por fuera, {inside} por dentro. "
