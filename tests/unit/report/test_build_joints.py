@@ -160,7 +160,7 @@ def test_what_is_open_is_asked() -> None:
     assert answer["joints"] is None
     one = next(one for one in answer["build"] if one["key"] == "joints")
     assert (one["state"], one["text"], one["panel"]) == ("open", "Needs the width", "slab")
-    assert one["more"] == 'usual: no wider apart than 10\' 0" at 4"'
+    assert one["more"] == 'usual: at most 10\' 0" apart at 4"'
     job = {key: value for key, value in WALK.items() if key != "edge"}
     assert "side" in next(one for one in answer_to(job)["build"] if one["key"] == "joints")["text"]
     assert row(width="63 ft")["state"] == "stop" and told(width="63 ft") is None
