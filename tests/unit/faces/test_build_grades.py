@@ -74,7 +74,8 @@ def test_what_is_open_has_no_page_and_no_section() -> None:
 def test_further_tables_stand_where_there_is_something_in_them() -> None:
     ground = [{"stake": "A", "edge": "outside", "level": "99.9 ft"}]
     page = page_html(answered(**{"from": "100 ft"}, instrument="104.5 ft", ground=ground))
-    assert page.count("<table") == 4 and "R1 100.12 4.38 4' 4-5/8\" 100.04" in plain(page)
+    assert page.count("<table") == 5 and "R1 100.12 100.04" in plain(page)
+    assert "R1 4.38 4' 4-5/8\" 4.46 4' 5-1/2\"" in plain(page)
     assert 'A cut 2-3/4"' in plain(page)
     crowned = {**WALK, "grade": {"slope": 0, "crown": "1/4 in"}}
     assert "Across the crown" in plain(page_html(bowstring.answering(crowned)))  # type: ignore[arg-type]
@@ -83,6 +84,7 @@ def test_further_tables_stand_where_there_is_something_in_them() -> None:
 def test_no_number_of_the_text_sheet_breaks() -> None:
     ground = [{"stake": "A", "edge": "outside", "level": "99.9 ft"}]
     text = sheet_text(answered(**{"from": "100 ft"}, instrument="104.5 ft", ground=ground))
+    assert "*" not in text[text.index("GRADES") : text.index("HOW YOUR")]
     lines = [" ".join(line.split()) for line in text.splitlines()]
     assert 'R1 1-3/8" 0.12 1/2" 0.04' in lines
     assert "R1 100.12 4.38 4' 4-5/8\" 100.04 4.46 4' 5-1/2\"" in lines

@@ -127,7 +127,7 @@ def test_a_slope_over_the_limit_is_a_warning_with_a_way_out() -> None:
     assert part["rows"] and part["stop"] is None
     assert part["ways"][0] == {"text": "Hold 4.78 % on center", "fields": {"grade-slope": "4.78"}}
     assert part["ways"][1]["fields"] == {"grade-limit": "8.33"}
-    assert row_of(graded(slope=4.78))["state"] == "near" and "5 %: close" in " ".join(
+    assert row_of(graded(slope=4.78))["state"] == "near" and "5 %: *close*" in " ".join(
         part_of(graded(slope=4.78))["judged"]
     )
     assert row_of(graded(slope=4.9, limit=8.33))["state"] == "usual"
@@ -310,6 +310,7 @@ def test_a_taper_goes_by_the_width_at_each_place() -> None:
     across = last["outside"]["level"] - last["inside"]["level"]
     assert across == pytest.approx(0.015 * 8 * FOOT) and say("grades.by_width") in part["notes"]
     assert part["conclusion"][1] == 'Inner form 7/8" lower at A, 1-1/2" at B.'
+    assert part["more"] == "inner edge low, runs 2.09 %: ok"  # no one number holds at both ends
     assert row_of(graded(job={"slab": {"end_width": "70 ft"}}))["text"] == "No inner edge to grade"
 
 

@@ -59,6 +59,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         stock_shown=cutting.listed(tape, unit, sorted(choice.lengths)),
         unit_shown=unit,
         cut=cutting.cut_rows(plan, choice, edges, made, unit),
+        cut_note=cutting.cut_note(choice, tape),
         buy=cutting.buy_rows(tape, choice, made, unit),
         gave_way=cutting.gave_way(made, choice.practice, tape),
         stakes=stakes,

@@ -130,6 +130,13 @@ def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cu
     return rows
 
 
+def cut_note(choice: Choice, tape: Tape) -> str:
+    """Return in which order the boards of an edge stand, and where the first begins."""
+    if not choice.overrun:
+        return say("boards.cut_from_a")
+    return say("boards.cut_past_a", past=tape.show_whole(choice.overrun))
+
+
 def _row(name: str, board: str, needs: str, boards: str) -> CutRow:
     return CutRow(name=name, board=board, needs=needs, boards=boards)
 

@@ -128,6 +128,7 @@ class BoardsPart(TypedDict):
         push_head: over the column of the push.
         stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
         fails: where a board breaks; otherwise: what to do where no board bends (strips, layers, kerfs).
+        cut_note: in which order the edges' boards stand.
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
         stakes: of both edges; with_spare: and a tenth more.
     """
@@ -155,6 +156,7 @@ class BoardsPart(TypedDict):
     bending: list[str]
     edges: list[EdgeBoards]
     cut: list[CutRow]
+    cut_note: str
     buy: list[BuyRow]
     gave_way: list[str]
     stakes: int

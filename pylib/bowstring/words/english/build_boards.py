@@ -99,7 +99,8 @@ MESSAGES = {
     "boards.needs": "needs",
     "boards.boards": "boards",
     "boards.boards_in": "boards, {unit}",
-    "boards.cut_note": "In this order from A; cut the last one.",
+    "boards.cut_from_a": "In this order from A. Cut the last one.",
+    "boards.cut_past_a": "In this order; the first starts {past} before A. Cut the last one.",
     "boards.splices": "splices",
     "boards.end_forms": "ends",
     "boards.so_many": "{count} of {length}",
@@ -132,7 +133,7 @@ MESSAGES = {
     "boards.too_wide_smooth": "It is wide: a board that lies straight between stakes misses by more than {face}.",
     "boards.past_each": "One or more past each end hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",
-    "boards.between": "Between them wet concrete bows {board} by at most {bow}.",
+    "boards.between": "Between them wet concrete bows the {board} by at most {bow}.",
     "boards.tops": "Keep their tops below the top of the board.",
     "boards.not_layout": "Form stakes are not layout stakes: mark the two apart.",
     # what was taken
