@@ -91,7 +91,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
     // What the bar at the top says is to be answered: the first of it.
-    asked: () => at("ask-open").hidden || open("numbers", at("ask-open").dataset.panel),
+    asked() {
+      const bar = (place.now.face === "build" && document.querySelector("#build .ask.open")) || at("ask-open");
+      if (!bar.hidden) open("numbers", bar.dataset.open ?? bar.dataset.panel);
+    },
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);
       later = then ? JSON.parse(then) : [];

@@ -4,7 +4,7 @@ import { at, form, write } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace, showMade } from "./made.js";
 
-const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
+const MADE = ["stakes", "checks", "build", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
 export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered }) {
@@ -13,6 +13,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   let got = {}; // what is typed in the panel of what was got, before it's used
   let warm = 0; // the part of what other faces need that is made ready next; -1 when all are
   let focus = false; // a card was turned: its heading is read out
+  let row = ""; // of the build, whose page was left: it has the focus again
   let failing = false; // a panel couldn't be made: that stays told when its card stands there again
 
   const numbersShow = () => !at("face-numbers").hidden;
@@ -120,7 +121,9 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     if (result.sign === "computed") last.keep(typed(), place.now, result.html);
     const typing = form.contains(document.activeElement); // on a desk the numbers stand beside it
     if (focus && !typing) at(face).querySelector("[tabindex='-1'], #card-head")?.focus({ preventScroll: true });
+    if (row && !typing) at(`build-${row}`)?.focus();
     focus = false;
+    row = "";
     speak();
     heads();
   }
@@ -206,7 +209,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
-      if (before.face !== now.face && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);
+      row = now.face === "build" && before.face === "build" && !now.panel ? before.panel : "";
+      if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost

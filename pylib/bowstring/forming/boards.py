@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from itertools import combinations_with_replacement
-from math import ceil, sqrt
+from math import ceil, cos, floor, pi, sqrt
 
 POUND_FORCE = 4.4482216152605  # newtons, exactly, from the pound (0.45359237 kg) and standard gravity (9.80665 m/s²)
 CUBIC_FOOT = 0.3048**3
@@ -51,6 +50,11 @@ def bend_radius(edge: float, board: Board, inner: bool) -> float:
     return edge - board.thickness / 2 if inner else edge + board.thickness / 2
 
 
+def least_edge(board: Board, ratio: float, inner: bool) -> float:
+    """Return the least radius of an edge that a board takes, metres: of the edge itself, not of the board's middle."""
+    return board.least_radius(ratio) + (board.thickness / 2 if inner else -board.thickness / 2)
+
+
 def bends(edge: float, board: Board, inner: bool) -> str | None:
     """Return the first level of ``LEVELS`` at which a board takes an edge; ``None`` where it takes it at none."""
     radius = bend_radius(edge, board, inner)
@@ -64,6 +68,31 @@ def bow(board: Board, depth: float, spacing: float) -> float:
     """
     load = FRESH_CONCRETE * depth**2 / 2
     return 5 * load * spacing**4 / (384 * board.stiffness)
+
+
+def bow_spacing(board: Board, depth: float, most: float) -> float:
+    """Return how far apart stakes may stand for a board to bow no more than ``most``, metres."""
+    return float((most / bow(board, depth, 1.0)) ** 0.25)
+
+
+def sprung(radius: float, length: float) -> float:
+    """Return how far the middle of a board of a length stands off its chord, bent to a radius, metres.
+
+    Raises ``ValueError`` for a board that is longer than a full turn.
+    """
+    if length > 2 * pi * radius:
+        raise ValueError("a board goes round no more than once")
+    return radius * (1 - cos(length / (2 * radius)))
+
+
+def push(board: Board, radius: float, length: float) -> float:
+    """Return what springs a board of a length to a radius, newtons, pushed at its middle between two ends that hold.
+
+    48 E I d/L³, a small bend: raises ``ValueError`` for a board that is longer than the radius.
+    """
+    if length > radius:
+        raise ValueError("so far bent, a board is no small bend")
+    return 48 * board.stiffness * sprung(radius, length) / length**3
 
 
 def flat_spacing(radius: float, miss: float) -> float:
@@ -85,6 +114,24 @@ def form_length(edge: float, angle: float, board: Board, inner: bool, past: floa
     return bend_radius(edge, board, inner) * angle + 2 * past
 
 
+def kerfs(length: float, angle: float, radius: float, thickness: float, saw: float, miss: float) -> tuple[int, float]:
+    """Return how many saw kerfs let a board follow an edge, and how far apart they are, metres.
+
+    ``length``, ``angle`` and ``radius`` of the edge; ``saw``: how wide a kerf is; ``miss``: what the straight pieces
+    between kerfs may be off. The count angle x thickness/saw closes no kerf whole: the board is bent to its stakes.
+    """
+    most = min(flat_spacing(radius, miss), length * saw / (angle * thickness))
+    count = ceil(length / most - 1e-9)
+    return count, length / count
+
+
+def layers(radius: float, ratio: float, whole: float, step: float) -> tuple[int, float] | None:
+    """Return how many layers of strips make up a thickness ``whole`` where one board of it is too stiff, and how thick
+    each may be, in ``step``s rounded down; ``None`` where not even two steps bend."""
+    thick = floor(radius / ratio / step + 1e-9) * step
+    return None if thick < 2 * step else (ceil(whole / thick - 1e-9), thick)
+
+
 def kerf_turn(kerf: float, depth: float, thickness: float) -> float:
     """Return by how much a saw kerf that closes turns a board, radians: its width over the distance from the middle of
     what is left to the kerf's mouth.
@@ -94,23 +141,3 @@ def kerf_turn(kerf: float, depth: float, thickness: float) -> float:
     if not 0 < depth < thickness:
         raise ValueError("a kerf is shallower than the board is thick")
     return kerf / (depth + (thickness - depth) / 2)
-
-
-def cut_list(length: float, stock: tuple[float, ...], least: float, kerf: float) -> tuple[float, ...]:
-    """Return the boards to take for a length: the least waste, then the fewest boards, then the
-    longest last piece, then the evenest; no piece under
-    ``least``, a saw cut of ``kerf`` where the last is cut; all in metres. Empty where ``stock`` can't make it.
-
-    >>> cut_list(53.3125, (8.0, 10.0, 12.0, 14.0, 16.0), 6.0, 0.0104)
-    (14.0, 14.0, 14.0, 12.0)
-    """
-    best: tuple[float, int, float, float, tuple[float, ...]] | None = None
-    most = ceil(length / max(stock)) + 1
-    for count in range(1, most + 1):
-        for boards in combinations_with_replacement(sorted(stock, reverse=True), count):
-            waste = sum(boards) - length
-            last = boards[-1] - waste  # the last is cut
-            fits = waste >= kerf or waste == 0
-            if fits and last >= least and (best is None or (waste, count, -last, boards[0]) < best[:4]):
-                best = (waste, count, -last, boards[0], boards)
-    return best[4] if best else ()

@@ -1,53 +1,104 @@
-"""How high the forms stand: a running slope along the center line, a cross slope along the radius."""
+"""How high the forms stand: a running slope along the center line, and across it a slope or a crown."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bowstring.forming.slab import Slab
+from bowstring.forming.band import CENTER, INNER, OUTER, Band
+from bowstring.forming.steepest import least, most
+
+EDGES = (OUTER, INNER)
 
 
 @dataclass(frozen=True)
 class Grade:
-    """Tops of the forms of a slab, by z = z0 + g Rc a + x d.
+    """Tops of a slab: the center line climbs evenly along its length, and across it each place falls or is crowned.
+
+    With one width it is z = z0 + g Rc a - x d, a the angle from the first end and d inward from the outer edge.
 
     Attributes:
-        slab: its edges.
+        band: its edges.
         start: the top at the first end of the outer edge, metres.
         running: rise over run along the center line, positive where the last end is higher.
         cross: rise over run along the radius, positive where the outer edge is higher.
+        crown: how far the middle stands over the straight line across, metres.
     """
 
-    slab: Slab
+    band: Band
     start: float
     running: float
     cross: float
+    crown: float = 0.0
 
     @classmethod
-    def between(cls, slab: Slab, start: float, end: float, cross: float) -> Grade:
+    def between(cls, band: Band, start: float, end: float, cross: float, crown: float = 0.0) -> Grade:
         """Return the grade whose outer edge meets two tops, in metres, at its ends: the running slope follows."""
-        return cls(slab, start, (end - start) / (slab.middle * slab.angle), cross)
+        climbed = end - start - cross * band.widens / 2
+        return cls(band, start, climbed / band.length(CENTER), cross, crown)
 
-    def top(self, share: float, inward: float) -> float:
-        """Return the top at a share of the angle, ``inward`` metres from the outer edge along the radius; metres."""
-        return self.start + self.running * self.slab.middle * self.slab.angle * share - self.cross * inward
+    def top(self, share: float, across: float) -> float:
+        """Return the top at a share of the angle and a share of the width from the outer edge, metres."""
+        return self._straight(share, across) + crown(1.0, self.crown, across)
 
-    def slope_at(self, radius: float) -> float:
-        """Return the running slope along the line of a radius, metres: the same rise over another length.
+    def _straight(self, share: float, across: float) -> float:
+        """Return the top without the crown, which is the same at every share."""
+        width = self.band.width(share)
+        middle = self.start - self.cross * self.band.width(0.0) / 2 + self.running * self.band.length(CENTER, share)
+        return middle + self.cross * width * (CENTER - across)
 
-        >>> round(Grade(Slab(57.0, 5.0, 0.8), 0.0, 0.02, 0.015).slope_at(57.0), 5)
+    def slope_at(self, across: float, share: float = 0.0) -> float:
+        """Return the running slope along a line at a share of the angle: its own climb over its own length.
+
+        >>> from bowstring.forming.slab import Slab
+        >>> round(Grade(Band.of(Slab(57.0, 5.0, 0.8)), 0.0, 0.02, 0.015).slope_at(INNER), 5)
         0.02088
         """
-        return self.running * self.slab.middle / radius
+        climb = self.running * self.band.pace(CENTER, share) + self._widening(across)
+        return climb / self.band.pace(across, share)
 
-    @property
-    def steepest(self) -> float:
-        """The running slope along the inner edge, where it is steepest, as a size."""
-        return abs(self.slope_at(self.slab.inner))
+    def _widening(self, across: float) -> float:
+        """Return what a taper adds to a line's climb over the whole angle: farther out is higher by the cross slope."""
+        return self.cross * self.band.widens * (CENTER - across)
+
+    def steepest(self, across: float) -> float:
+        """Return the running slope along a line where it is steepest, as a size; never less than it is.
+
+        With one width it is the same everywhere. On a taper it is bounded on ever smaller parts of the line: both
+        lengths grow or shrink all along it, so their ends bound them.
+        """
+        band, added = self.band, self._widening(across)
+        if not band.widens:
+            return abs(self.slope_at(across))
+
+        def bound(first: float, last: float) -> float:
+            climbs = [self.running * band.pace(CENTER, share) + added for share in (first, last)]
+            return max(map(abs, climbs)) / min(band.pace(across, first), band.pace(across, last))
+
+        return most(bound)
 
     def most_running(self, limit: float) -> float:
-        """Return the most that the center line may run for the inner edge to keep a limit."""
-        return limit * self.slab.inner / self.slab.middle
+        """Return the most that the center line may run, in this grade's direction, for both edges to keep a limit;
+        below 0 where the taper alone is past it."""
+        return min(self._most_by(across, limit) for across in EDGES)
+
+    def _most_by(self, across: float, limit: float) -> float:
+        band, added = self.band, self._widening(across)
+        forward = added if self.running >= 0 else -added
+        if not band.widens:
+            return limit * band.pace(across, 0.0) / band.pace(CENTER, 0.0)
+
+        def bound(first: float, last: float) -> float:
+            room = limit * min(band.pace(across, first), band.pace(across, last)) - forward
+            centers = band.pace(CENTER, first), band.pace(CENTER, last)
+            return room / (max(centers) if room > 0 else min(centers))
+
+        return least(bound)
+
+    def across_slope(self) -> float:
+        """Return the steepest slope across, as a size: a crown's is at its edges, four times its height over the
+        width."""
+        narrowest = min(self.band.width(0.0), self.band.width(1.0))
+        return abs(self.cross) + 4 * self.crown / narrowest
 
 
 def crown(width: float, rise: float, across: float) -> float:

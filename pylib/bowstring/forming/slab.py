@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import cos, hypot, sin, sqrt
+from math import hypot, sin, sqrt
 from typing import Literal
 
+from bowstring.forming.edge import Edge
 from bowstring.geometry.arc import Arc
 
 Lies = Literal["inside", "outside", "both"]
@@ -82,37 +83,56 @@ class Slab:
 
     def narrowed(self, slip: float) -> float:
         """Return by how much the width comes out too small where the far end of a width stick, held at the outer edge,
-        stands ``slip`` metres off square along the edge.
+        stands ``slip`` metres off square along the edge; see ``narrowed``."""
+        return narrowed(self.outer, -self.width, slip)
 
-        The stick's end lies at the radius sqrt((Ro - w cos p)² + (w sin p)²), with sin p = slip/w.
-        Raises ``ValueError`` for a slip of more than the width.
-        """
-        if not 0 <= slip <= self.width:
-            raise ValueError("a slip is at most the width")
-        along = sqrt(self.width**2 - slip**2)
-        return hypot(self.outer - along, slip) - self.inner
+
+def narrowed(radius: float, reach: float, slip: float) -> float:
+    """Return how much too near a line of a radius the far end of a stick stands that is held at it and ``slip`` metres
+    off square along it.
+
+    ``reach``: the stick's length, metres, below 0 where it points to the center. Its end lies at the radius
+    sqrt((R + w cos p)² + (w sin p)²), with sin p = slip/w; the difference is written without cancelling.
+    Raises ``ValueError`` for a slip of more than the stick.
+
+    >>> round(narrowed(62.0, -5.0, 0.25) * 12, 2)
+    0.08
+    """
+    length = abs(reach)
+    if not 0 <= slip <= length:
+        raise ValueError("a slip is at most the stick")
+    along = sqrt((length - slip) * (length + slip))
+    lost = slip * slip / (length + along)  # of the stick's length, w - w cos p
+    there = hypot(radius + (along if reach > 0 else -along), slip)
+    return 2 * radius * lost / (there + radius + reach)
+
+
+OFF: dict[Lies, tuple[float, float]] = {"inside": (0.0, -1.0), "outside": (1.0, 0.0), "both": (0.5, -0.5)}
+"""How far off the line the outer and the inner edge run, as parts of the width, positive away from the center."""
 
 
 @dataclass(frozen=True)
 class Taper:
-    """A slab whose width changes evenly with the angle, along an outer edge that is an arc.
+    """A slab whose width changes evenly with the angle, from one end of the line to the other.
 
     Attributes:
-        outer: radius in metres of the outer edge.
+        radius: metres, of the line that was set: the outer edge, the inner one or the middle, by ``lies``.
         first, last: widths in metres at the two ends.
         angle: radians.
 
     Raises ``ValueError`` where a width isn't above 0 or reaches the center.
     """
 
-    outer: float
+    radius: float
     first: float
     last: float
     angle: float
+    lies: Lies = "inside"
 
     def __post_init__(self) -> None:
-        if not (min(self.first, self.last) > 0 and max(self.first, self.last) < self.outer and self.angle > 0):
-            raise ValueError("a taper needs two widths under the outer radius")
+        inward = -OFF[self.lies][1] * max(self.first, self.last)
+        if not (min(self.first, self.last) > 0 and inward < self.radius and self.angle > 0):
+            raise ValueError("a taper needs two widths that leave an inner edge")
 
     def width(self, share: float) -> float:
         """Return the width in metres at a share of the angle, 0 to 1."""
@@ -120,12 +140,21 @@ class Taper:
 
     @property
     def area(self) -> float:
-        """The area, square metres: half the integral of Ro² - r² over the angle, with r = Ro - w and w even in it."""
+        """The area, square metres: half the integral of ro² - ri² = w (ro + ri) over the angle, with w even in it and
+        ro + ri = 2 R + (its two parts of the width) w."""
         mean = (self.first + self.last) / 2
         squares = (self.first**2 + self.first * self.last + self.last**2) / 3
-        return self.angle * (self.outer * mean - squares / 2)
+        return self.angle * (self.radius * mean + sum(OFF[self.lies]) * squares / 2)
 
-    def inner_point(self, share: float) -> tuple[float, float]:
-        """Return where the inner edge stands at a share of the angle: metres from the center, x along the first end."""
-        radius, turned = self.outer - self.width(share), self.angle * share
-        return radius * cos(turned), radius * sin(turned)
+    @property
+    def outside(self) -> Edge:
+        """The edge away from the center."""
+        return self._edge(OFF[self.lies][0])
+
+    @property
+    def inside(self) -> Edge:
+        """The edge toward the center."""
+        return self._edge(OFF[self.lies][1])
+
+    def _edge(self, part: float) -> Edge:
+        return Edge(Arc.of_angle(self.radius, self.angle / 2), part * self.first, part * self.last)

@@ -9,9 +9,9 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import BOARD_LEVELS, EDGES
+from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
 
-KEYS = ("edge", "slab", "board", "joints", "grade")
+KEYS = SLAB_KEYS
 """The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
 
 HIGHEST_WASTE = 50.0
@@ -28,17 +28,24 @@ class SlabSaid:
 
     Attributes:
         far_width: the width at B, where it isn't that at A: it changes evenly along the line.
-        thickness: of the concrete; base: of the bed under it.
+        thickness: of the concrete; base: of the bed under it; overdig: how far past each edge it is dug.
         waste: a share of what is in the forms; step, truck: what the plant sells, and brings, cubic yards where the
             job's tape reads feet, else cubic metres.
+        edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
+        footing_width, footing_depth: of the footing under its middle.
     """
 
     far_width: float | None = None
     thickness: float | None = None
     base: float | None = None
+    overdig: float | None = None
     waste: float | None = None
     step: float | None = None
     truck: float | None = None
+    edge_width: float | None = None
+    edge_depth: float | None = None
+    footing_width: float | None = None
+    footing_depth: float | None = None
 
 
 @dataclass(frozen=True)
@@ -120,17 +127,33 @@ def read_forming(reader: Reader) -> Forming:
 
 
 def _slab(reader: Reader) -> SlabSaid:
-    slab = reader.inside("slab", ("end_width", "thickness", "base", "waste", "step", "truck"))
+    slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width",
+                                  "edge_depth", "footing_width", "footing_depth"))  # fmt: skip
     if slab is None:
         return SlabSaid()
+    edge_width, edge_depth = _both(slab, "edge_width", "edge_depth")
+    footing_width, footing_depth = _both(slab, "footing_width", "footing_depth")
     return SlabSaid(
         far_width=slab.length("end_width"),
         thickness=slab.length("thickness", bare=False),
         base=slab.length("base", bare=False, zero=True),
+        overdig=slab.length("overdig", zero=True),
         waste=_share(slab, "waste", HIGHEST_WASTE),
         step=slab.number("step", 0.01, 20),
         truck=slab.number("truck", 0.1, 50),
+        edge_width=edge_width,
+        edge_depth=edge_depth,
+        footing_width=footing_width,
+        footing_depth=footing_depth,
     )
+
+
+def _both(slab: Reader, width: str, depth: str) -> tuple[float | None, float | None]:
+    """Return a width and a depth that say nothing without each other; raises ``BadJob`` where one is missing."""
+    wide, deep = slab.length(width, bare=False), slab.length(depth, bare=False)
+    if (wide is None) != (deep is None):
+        raise bad(slab.field(depth if deep is None else width), "job.width_depth")
+    return wide, deep
 
 
 def _board(reader: Reader) -> BoardSaid:

@@ -28,6 +28,9 @@ on a hand, for somebody who walks from A to B."""
 BOARD_LEVELS = ("job lumber", "clear", "selected")
 """How good the lumber of a form board is."""
 
+SLAB_KEYS = ("edge", "slab", "board", "joints", "grade")
+"""A job's keys of the slab, on which no stake hangs; its width is one of the line's own."""
+
 RECORD_KEYS = ("done", "read", "by", "date", "parent", "ticket", "called")
 """Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
 

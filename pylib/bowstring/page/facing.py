@@ -8,6 +8,7 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
+from bowstring.page.fields import job_of_fields
 from bowstring.page.shown import note_of, shown_here
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
@@ -127,6 +128,15 @@ def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     return {"html": checks_html(answered, str(asked["fields"].get("anew", "")))}
 
 
+def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
+    from bowstring.faces.build import build_html, state_of
+
+    fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
+    made: Made = {"html": build_html(answered, str(asked.get("panel") or ""), job_of_fields(fields))}
+    state = state_of(answered)
+    return {**made, "state": state} if state else made
+
+
 def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
 
@@ -146,6 +156,7 @@ def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 FACES: dict[str, Callable[[Answer, Asked, LastAnswer], Made]] = {
     "stakes": _stakes,
     "checks": _checks,
+    "build": _build,
     "paper": _paper,
     "why": _why,
 }

@@ -143,8 +143,8 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    if is_edge_open(fields) and "width" in echoes:
-        echoes["width"] += _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
+    if is_edge_open(fields) and "width" in echoes:  # asked where the line is, beside the offset that answers it
+        echoes["offset"] = _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())

@@ -348,3 +348,6 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
+
+FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build")
+"""The parts that hang on what a job says of its slab; no other does."""

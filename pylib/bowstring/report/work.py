@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Generator
+from copy import copy
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -51,6 +52,15 @@ class Work:
         self.job: Job = self.layout.job
         self.texts: dict[float, str] = {}
         """Lengths in metres that were written already, with their texts: most are on several lines."""
+
+    def formed(self, job: JobForm) -> Work:
+        """Return this work for a job that says something else of its slab, and nothing else: all that is laid out
+        stays as it is. Raises ``BadJob``."""
+        said = read_job(part_kept(job)[0], self.job.shown.unit)
+        work = copy(self)
+        work.job = Job(**{**vars(self.job), "forming": said.forming, "readings": said.readings})
+        work.__dict__.pop("plan", None)
+        return work
 
     @cached_property
     def rows(self) -> list[Row]:

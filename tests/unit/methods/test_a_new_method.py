@@ -304,7 +304,7 @@ def test_the_form_offers_it_and_answers_it() -> None:
     assert job_of_fields(fields)["method"] == BEAM
     asked = json.dumps({"fields": fields, "address": "https://example.org/"})
     assert "K2: along the beam from A tape 12.00 m" in json.loads(handle("sheet", asked))["sheet"]
-    for face in ("stakes", "checks", "paper", "why"):
+    for face in ("stakes", "checks", "build", "paper", "why"):
         shown = json.loads(handle("face", json.dumps({"fields": fields, "face": face})))
         assert (shown["sign"], shown["state"]["sign"]) == ("computed", "computed")
     later = json.loads(handle("numbers_later", asked))

@@ -55,7 +55,7 @@ def test_there_is_no_link_and_it_is_said_why() -> None:
     assert ask("link", TYPED)["link"]
 
 
-@pytest.mark.parametrize("face", ["stakes", "checks", "paper", "why"])
+@pytest.mark.parametrize("face", ["stakes", "checks", "build", "paper", "why"])
 def test_every_face_is_stopped(face: str) -> None:
     shown = ask("face", face=face, card=None, panel="")
     assert shown["state"]["sign"] == "stop" and say("page.unit_first") in shown["html"]

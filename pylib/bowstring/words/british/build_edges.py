@@ -1,3 +1,15 @@
 """Both edges, where Britain says something else."""
 
-MESSAGES: dict[str, str] = {}
+MESSAGES = {
+    "edges.more_tight": "use the centre",
+    "edges.line_centre": "Centreline",
+    "edges.yours_hub": "your pegs",
+    "edges.hubs_first": "Set pegs outside the dig first: your stakes get dug out.",
+    "edges.line_again": "After the dig and the sub-base, set the line again from the pegs.",
+    "edges.line_again_stakes": "After the dig and the sub-base, set the line again from them.",
+    "edges.ends_head": "{edge}: its ends, no centre needed",
+    "edges.end_in": "{mark}: {width} from {near}, towards the centre, and {diagonal} from {far}.",
+    "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",
+    "edges.swing": "The inner edge is tight. If you can reach the centre, swing it at {radius}.",
+    "edges.dig_all": "Inside, the dig takes in the centre: dig all of it.",
+}

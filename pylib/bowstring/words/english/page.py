@@ -10,6 +10,7 @@ MESSAGES = {
     "page.face_numbers": "Numbers",
     "page.face_stakes": "Stakes",
     "page.face_checks": "Checks",
+    "page.face_build": "Build",
     "page.face_paper": "Paper",
     "page.face_why": "Why",
     "page.panel_back": "Back",

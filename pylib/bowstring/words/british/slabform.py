@@ -1,0 +1,15 @@
+"""The form's words for the slab: what differs on a British site."""
+
+MESSAGES = {
+    "form.section_boards": "Shutter boards",
+    "form.edge.help": "Coloured: the line on your drawing, from A to B.",
+    "form.board_level.none": "not said: site timber",
+    "form.board_level.job lumber": "site timber",
+    "form.board_level": "How good the timber is",
+    "form.grade_instrument": "Height of collimation",
+    "form.grade_instrument.help": "In the same heights as the tops. The staff readings follow.",
+    "form.section_limits.help": (
+        "The drawing, the specification and the regulations decide. These are what your tops are held against."
+    ),
+    "form.board_gap": "Most between form pegs",
+}
