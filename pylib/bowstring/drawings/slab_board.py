@@ -13,7 +13,7 @@ from bowstring.drawings.turn import turn_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
-_HALF, _RADIUS = 0.5, 304.0
+_HALF, _RADIUS = 0.56, 300.0
 """Half the angle that the board is drawn with, and its radius: a bow is always drawn larger than it is."""
 
 _THICK, _BEHIND = 9.0, -8.0
@@ -43,7 +43,7 @@ def board_svg(answer: Answer, *, id: str) -> str:
     if boards["springs_shown"]:
         foot = (_MIDDLE, ends[0][1])
         sketch.arrow(foot, _at(0.0, 0.0), feathers=False)
-        sketch.label(Label(boards["springs_shown"], "big", [(_MIDDLE, foot[1] - 20.0)], (1.0, 0.0), 6.0), "hot")
+        sketch.label(Label(boards["springs_shown"], "big", [(_MIDDLE, foot[1] - 15.0)], (1.0, 0.0), 6.0), "hot")
     return _words(sketch, answer, turn)
 
 

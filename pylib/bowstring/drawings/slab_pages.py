@@ -18,8 +18,9 @@ from bowstring.words import say
 _DISC = 25.0
 """Least distance of two discs, drawing units."""
 
-_WIDTH_AT = (0.68, 0.56, 0.8, 0.44, 0.3)
-_CROSS_AT = (-0.62, -0.5, -0.74, -0.38, -0.26)
+_WIDTH_AT = (0.82, 0.86, 0.78, 0.7)
+_CROSS_AT = (-0.82, -0.86, -0.78, -0.7)
+_CROSS_BETWEEN = (-0.5, -0.45, -0.55, -0.4)
 _LANDMARK = 112.0
 
 
@@ -29,9 +30,7 @@ def _first(made: SlabSketch) -> None:
     _cuts(made)
     made.stakes()
     made.ends()
-    share = _free(made, _WIDTH_AT)
-    made.across(share, "arrow strong")
-    made.beside("inside", edges["width_shown"], (share,), "big", "hot")
+    _width(made, edges)
     grades = made.answer["grades"]
     if grades is not None and not grades["stop"]:
         _cross(made, grades, _free(made, _CROSS_AT))
@@ -40,6 +39,19 @@ def _first(made: SlabSketch) -> None:
         key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
         made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     _foot(made, grades)
+
+
+def _width(made: SlabSketch, edges: EdgesPart) -> None:
+    """How wide it is: between two joints, or of a width that changes at both ends."""
+    if edges["far_width"] is None:
+        share = _free(made, _WIDTH_AT)
+        made.across(share, "arrow strong")
+        made.beside("inside", edges["width_shown"], (share,), "big", "hot")
+        return
+    for share, shown in ((-1.0, edges["width_shown"]), (1.0, edges["far_width_shown"])):
+        made.across(share, "arrow strong", 0.0)
+        x, y = made.shape.outward(share)
+        made.near(shown, made.shape.on("inside", share), (-x, -y), classes="hot")
 
 
 def _cross(made: SlabSketch, grades: GradesPart, share: float) -> None:
@@ -173,19 +185,17 @@ def _grades(made: SlabSketch) -> None:
     _cuts(made)
     made.corners()
     made.ends()
-    high = grades["high"]
-    for slope in grades["slopes"]:
-        if slope["line"] in ("outside", "inside") and high:
-            text = say(f"build.draw_runs_{slope['line']}", slope=slope["shown"], end=high)
-            made.beside(slope["line"], text, (0.0, -0.15, 0.15))
-    if grades["stop"]:
-        return
     stakes = [row for row in grades["rows"] if row["kind"] == "stake"]
     for row, share in ((stakes[0], -1.0), (stakes[-1], 1.0)) if stakes else ():
         for side, way, top in (("outside", 1.0, row["outside"]), ("inside", -1.0, row["inside"])):
             x, y = made.shape.outward(share)
             made.near(top["shown"], made.shape.on(side, share), (x * way, y * way))
-    _cross(made, grades, _free(made, _CROSS_AT))
+    if not grades["stop"]:
+        _cross(made, grades, _free(made, _CROSS_BETWEEN))
+    for slope in grades["slopes"]:
+        if slope["line"] in ("outside", "inside") and grades["high"]:
+            text = say(f"build.draw_runs_{slope['line']}", slope=slope["shown"], end=grades["high"])
+            made.beside(slope["line"], text, (0.0, 0.1, 0.2))
 
 
 def _pour(made: SlabSketch) -> None:

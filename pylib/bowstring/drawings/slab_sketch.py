@@ -122,12 +122,13 @@ class SlabSketch:
             width = min(width, max(1.4 * radius, _NEAR))
             reach += _hollow(radius, min(text_width(text, kind), width) / 2)
             reach += 5.0 if self.edges and self.edges["edge"] == side else 0.0
-        labels = []
-        for at, share in zip(spots, shares, strict=True):
-            out = self.shape.outward(share)
-            labels.append(Label(text, kind, [at], (out[0] * way, out[1] * way), reach, width))
-        if not any(self.sketch.fits(label, FAINT, classes) for label in labels):
-            self.sketch.label(labels[0], classes)
+        for more in range(0, 64 if way < 0 else 22, 7):
+            for at, share in zip(spots, shares, strict=True):
+                out = self.shape.outward(share)
+                label = Label(text, kind, [at], (out[0] * way, out[1] * way), reach + more, width)
+                if self.sketch.fits(label, FAINT, classes, led=False):
+                    return
+        self.sketch.label(Label(text, kind, spots, (0.0, -way), reach, width), classes)
 
     def near(
         self, text: str, at: Point, toward: Point, kind: str = "number", classes: str = "", reach: float = 8.0

@@ -17,13 +17,13 @@ def page_html(answer: Answer) -> str:
 
 
 def _page(part: BoardsPart) -> Iterator[str]:
-    yield conclusion("\n".join(part["conclusion"]), part["tighter"])
+    yield conclusion("\n".join(part["conclusion"]), part["tighter_told"])
     yield _boards(part)
     yield paragraph(say("boards.how_good"))
     yield _levels(part)
     if part["otherwise"]:
         yield heading(say("boards.otherwise_head"))
-        yield paragraphs(part["otherwise"])
+        yield each(part["otherwise"])
         yield _strips(part)
     yield heading(say("boards.fails_head"))
     yield paragraphs(part["fails"])
@@ -32,11 +32,11 @@ def _page(part: BoardsPart) -> Iterator[str]:
     yield "".join(note(text) for text in part["cautions"])
     yield _ordered(part["bending"])
     yield heading(say("boards.ends_head"))
-    yield paragraphs(part["ends"])
+    yield each(part["ends"])
     if part["cut"]:
         yield from _cut(part)
     yield heading(say("boards.stakes_head"))
-    yield paragraphs(part["stakes_how"])
+    yield each(part["stakes_how"])
     yield heading(say("boards.taken_head"))
     yield "".join(paragraph(text, quiet=True) for text in part["notes"])
 
@@ -46,6 +46,15 @@ def paragraphs(texts: list[str]) -> str:
     return paragraph(" ".join(texts)) if texts else ""
 
 
+def each(texts: list[str]) -> str:
+    """Return sentences, each a paragraph: what is looked up while a hand is at work."""
+    return "".join(map(paragraph, texts))
+
+
+def _radius(shown: str) -> str:
+    return f"R\N{NO-BREAK SPACE}{shown}"
+
+
 def _ordered(texts: list[str]) -> str:
     return "".join(paragraph(f"{number}. {text}") for number, text in enumerate(texts, 1))
 
@@ -53,7 +62,7 @@ def _ordered(texts: list[str]) -> str:
 def _boards(part: BoardsPart) -> str:
     heads = [say("boards.board"), say("boards.bends_to"), say("boards.here"), part["push_head"]]
     rows = [
-        Row(row["name"], [f"R {row['least_shown']}", Cell(row["verdict"], fits=row["takes"]), row["push_shown"]],
+        Row(row["name"], [_radius(row["least_shown"]), Cell(row["verdict"], fits=row["takes"]), row["push_shown"]],
             key=row["used"])
         for row in part["rows"]
     ]  # fmt: skip
@@ -68,7 +77,7 @@ def _levels(part: BoardsPart) -> str:
 def _strips(part: BoardsPart) -> str:
     heads = [say("boards.strips_head"), say("boards.bends_to"), say("boards.strip_longest")]
     rows = [
-        Row(row["name"], [Cell(f"R {row['radius_shown']}", fits=row["takes"]), row["longest_shown"]])
+        Row(row["name"], [Cell(_radius(row["radius_shown"]), fits=row["takes"]), row["longest_shown"]])
         for row in part["strips"]
     ]
     return table(heads, rows, say("boards.strips_head")) + paragraph(say("boards.strips_note"), quiet=True)
@@ -80,13 +89,13 @@ def _cut(part: BoardsPart) -> Iterator[str]:
     yield heading(say("boards.cut_head"), say("boards.cut_from", lengths=part["stock_shown"], unit=unit).strip())
     rows = [Row(row["name"], [row["needs"], row["boards"]], small=row["board"], over=True) for row in part["cut"]]
     yield table([say("boards.needs"), boards], rows, say("boards.cut_head"))
-    yield paragraph(say("boards.cut_note"))
+    yield paragraph(part["cut_note"])
     yield paragraphs(part["gave_way"])
     splices = [(edge["name"], splice) for edge in part["edges"] for splice in edge["splices"]]
     if splices:
-        rows = [Row(name, [splice["along_shown"], Cell(splice["text"], quiet=True)]) for name, splice in splices]
+        rows = [Row(splice["along_shown"], [Cell(splice["text"], quiet=True), Cell(name, quiet=True)]) for name, splice in splices]
         yield heading(say("boards.splices_head"))
-        yield table([say("boards.edge"), say("boards.at"), ""], rows, say("boards.splices_head"))
+        yield table([say("boards.at"), say("boards.where"), say("boards.edge")], rows, say("boards.splices_head"))
     buy = [Row(f"{row['count']}", [row["length_shown"], row["board"]]) for row in part["buy"]]
     if buy:
         yield heading(say("boards.buy_head"))

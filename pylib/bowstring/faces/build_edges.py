@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
+from bowstring.drawings.widthstick import width_stick_svg
 from bowstring.faces.build_parts import (
     Cell,
     Row,
@@ -20,6 +22,9 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge
 from bowstring.sheet.markup import NUMBER
 from bowstring.words import say
+
+_LENGTH = re.compile(rf"(?<!\w)(?:{NUMBER.pattern})")
+"""A length that is no part of a mark's name: R1 in is one inch of nothing."""
 
 MOST = 64
 """Rows of a table on a phone: nobody sets hundreds of marks off one."""
@@ -45,9 +50,9 @@ def _page(part: EdgesPart) -> Iterator[str]:
     yield _lines(part["lines"])
     yield paragraph(strong(" ".join(part["form"])))
     yield heading(say("edges.passes"))
-    yield note(strong(part["passes"][0]))
-    yield paragraph(strong(" ".join(part["passes"][1:])))
-    yield _off(part["lines"])
+    first, *rest = part["passes"]
+    yield (note if part["dug_out"] else paragraph)(strong(first))
+    yield paragraph(strong(" ".join(rest)))
     yield _stick(part)
     for second in part["seconds"]:
         yield heading(say("edges.ends_head", edge=second["name"]))
@@ -55,6 +60,7 @@ def _page(part: EdgesPart) -> Iterator[str]:
     yield from _check(part)
     for second in part["seconds"]:
         yield from _own(second)
+    yield _off(part["lines"])
     yield "".join(paragraph(strong(text), quiet=True) for text in part["notes"])
 
 
@@ -64,7 +70,7 @@ def strong(text: str) -> str:
     >>> strong("Paint it 300 mm past the edge.")
     'Paint it *300 mm* past the edge.'
     """
-    return NUMBER.sub(r"*\g<0>*", text)
+    return _LENGTH.sub(r"*\g<0>*", text)
 
 
 def _lines(lines: Sequence[LineRow]) -> str:
@@ -79,17 +85,17 @@ def _lines(lines: Sequence[LineRow]) -> str:
 
 def _off(lines: Sequence[LineRow]) -> str:
     """How far each line is from the stakes, and how long it is."""
-    heads = [say(f"edges.{name}") for name in ("line", "off", "arc")]
+    heads = [say(f"edges.{name}") for name in ("off", "arc")]
     rows = [
-        Row(line["name"], [line["off_shown"], Cell(line["arc_length_shown"], quiet=True)], key=line["set"])
+        Row(line["name"], [line["off_shown"], Cell(line["arc_length_shown"], quiet=True)], key=line["set"], over=True)
         for line in lines
     ]
-    return table(heads, rows, say("edges.off"))
+    return heading(say("edges.off_head")) + table(heads, rows, say("edges.off_head"))
 
 
 def _stick(part: EdgesPart) -> str:
     stick = part["stick"]
-    marks = "".join(paragraph(f"*{size}* {name}") for name, size in stick["marks"])
+    marks = width_stick_svg(stick, id="width-stick") if stick["marks"] else ""
     told = " ".join([*stick["how"], stick["slip_text"]]).strip()
     return card(stick["title"], marks + paragraph(strong(told)))
 

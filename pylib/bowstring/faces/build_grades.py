@@ -82,22 +82,20 @@ def _height(top: TopPart, feet: bool) -> list[str | Cell]:
 
 def _instrument(part: GradesPart, unit: str) -> Iterator[str]:
     """Give elevations and rod readings, of whichever there are."""
-    has = [name for name in ("elevation", "rod") if name in part["has"]]
-    if not has:
-        return
     named = {
-        "elevation": say("grades.elevation", unit="ft" if unit in ("ft", "ft-in") else "m"),
-        "rod": say("grades.rod"),
+        "elevation": say("grades.elevations", unit="ft" if unit in ("ft", "ft-in") else "m"),
+        "rod": say("grades.rods"),
     }
-    one = [named[name] for name in has]
-    rows = [Row(_name(row), [cell for edge in _edges(row) for cell in _read(edge, has)]) for row in part["rows"]]
-    yield heading(say("grades.by_instrument"))
-    yield table([say("grades.stake"), *one, *one], rows, say("grades.by_instrument"), split=1 + len(one))
+    heads = [say("grades.stake"), say("grades.outer"), say("grades.inner")]
+    for name, title in named.items():
+        if name in part["has"]:
+            rows = [Row(_name(row), [_read(top, name) for top in _edges(row)]) for row in part["rows"]]
+            yield heading(title)
+            yield table(heads, rows, title, split=2)
 
 
-def _read(top: TopPart, has: Sequence[str]) -> list[str | Cell]:
-    cells: dict[str, str | Cell] = {"elevation": top["elevation"], "rod": Cell(top["rod"], top["rod_marks"])}
-    return [cells[name] for name in has]
+def _read(top: TopPart, name: str) -> str | Cell:
+    return top["elevation"] if name == "elevation" else Cell(top["rod"], top["rod_marks"])
 
 
 def _dig(part: GradesPart, stakes: Sequence[TopRow]) -> Iterator[str]:

@@ -80,7 +80,7 @@ def heading(text: str, small: str = "") -> str:
 
 def paragraph(text: str, quiet: bool = False) -> str:
     """Return a paragraph."""
-    return f'<p class="say{" quiet" if quiet else ""}">{bold(text)}</p>'
+    return f'<p class="txt{" quiet" if quiet else ""}">{bold(text)}</p>'
 
 
 def note(text: str) -> str:

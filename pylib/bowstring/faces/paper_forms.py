@@ -13,7 +13,7 @@ from bowstring.faces.paper_pour import pour_side
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
-from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
+from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
@@ -24,9 +24,13 @@ ROWS = (29, 27, 25, 23, 21, 19, 17)
 MORE = 34
 """Rows of a table on a further page."""
 
-_FIXED = 62.0 + 88.0 + 154.0 + 26.0 + 56.0  # head, boxes, drawing, last line, gaps
+_FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
 _HEADS = 44.0  # a table's heading and its column heads
 _LINES, _LINE_ROW = 20.0, 23.0
+
+MANY = 12
+"""Rows over which what stands around the tables is smaller."""
+_LOWER = 40.0
 
 Cells = Sequence[str]
 
@@ -42,11 +46,13 @@ def forms_sides(answer: Answer, date: str) -> str:
 
 def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     boards, joints = answer["boards"], answer["joints"]
-    told = _told(edges, boards)
+    told, lines = _told(edges, boards), _set_lines(edges)
     columns = [*(_second(one, answer) for one in edges["seconds"]), *([_joints(joints)] if joints else [])]
-    fixed = _FIXED + _LINES + _LINE_ROW * len(edges["lines"]) + _HEADS
-    fixed += sum(tall([text], 14.0, 17.0, PAGE_WIDE - 24.0) for text in told) + 14.0
+    fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
+    many = most > MANY
+    size, leading = (13.0, 15.0) if many else (14.0, 17.0)
+    fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
     fit = int((PAGE_TALL - fixed) / row)
     first = "".join(_table(name, head, rows[:fit]) for name, head, rows in columns)
@@ -59,12 +65,13 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
             "form-hand",
         ),
         f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
-        f'<div class="form-lines">{_lines(edges)}{_cuts(boards)}</div>',
+        f'<div class="form-lines">{_lines(lines)}{_cuts(boards)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
         foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
     ]
-    front = f'<section class="side forms row-{row}" aria-label="{label}">{"".join(parts)}</section>'
+    dense = "dense " if many else ""
+    front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
     return front + _more(answer, columns, fit)
 
 
@@ -93,10 +100,15 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     return [say("forms.stakes_on", line=line), say(f"forms.slab_{key}", **values), *thick]
 
 
-def _lines(edges: EdgesPart) -> str:
+def _set_lines(edges: EdgesPart) -> list[LineRow]:
+    """The lines that boards and stakes stand on: digging is told in a sentence, and the middle only where it is set."""
+    return [one for one in edges["lines"] if one["yours"] or one["key"] in _STAND]
+
+
+def _lines(lines: list[LineRow]) -> str:
     heads = "".join(f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in _LINE_HEADS)
     rows = ""
-    for one in edges["lines"]:
+    for one in lines:
         cells = (one["radius_shown"], one["chord_shown"], one["sagitta_shown"], one["arc_length_shown"])
         strong = ' class="off"' if one["set"] else ""
         body = "".join(f"<td>{marked(text)}</td>" for text in cells)
@@ -104,6 +116,7 @@ def _lines(edges: EdgesPart) -> str:
     return f'<table class="lines"><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>'
 
 
+_STAND = ("outer_form", "outside", "inside", "inner_form")
 _LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
 
 
@@ -147,4 +160,5 @@ def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
     told = [*(one["text"] for one in edges["seconds"]), check]
+    told += [say("forms.dig", past=edges["overdig_shown"])]
     return [*told, *([say("forms.screws")] if boards else [])]

@@ -6,7 +6,7 @@ from html import escape
 
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import foot_html, head_html
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopRow
 from bowstring.report.forms.build_pour import PourPart
@@ -15,8 +15,10 @@ from bowstring.sheet.markup import marked
 from bowstring.words import say
 
 ROWS = (29, 27, 25, 23, 21, 19, 17)
-JOINTS_WIDE = 10
-"""Joints side by side."""
+_JOINT_TYPE, _JOINT_SIDES = 13.0, 11.0
+MANY = 12
+"""Rows over which what stands under the tops is smaller."""
+_LOWER = 56.0
 MORE = 36
 """Rows of tops on a further page."""
 
@@ -25,7 +27,7 @@ _HEADS = 42.0
 _SIGN_ROW = 22.0
 _ORDER = 262.0
 """How high the order stands beside what is signed off."""
-_JOINTS = 74.0
+_JOINTS, _JOINTS_LOW = 74.0, 62.0
 
 
 def pour_side(answer: Answer, date: str) -> str:
@@ -36,8 +38,10 @@ def pour_side(answer: Answer, date: str) -> str:
     joints = [row for row in grades["rows"] if row["kind"] == "joint"] if grades else []
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
-    blocks = -(-len(joints) // JOINTS_WIDE)
-    fixed = _FIXED + _HEADS + _JOINTS * blocks + max(_HEADS + _SIGN_ROW * len(signs), _ORDER if pour else 0.0)
+    blocks, dense = _blocks(joints), len(tops) > MANY
+    joints_tall, lower = (_JOINTS_LOW, _LOWER) if dense else (_JOINTS, 0.0)
+    beside = max(_HEADS + _SIGN_ROW * len(signs), _ORDER if pour else 0.0)
+    fixed = _FIXED + _HEADS + joints_tall * len(blocks) + beside - lower
     fixed += tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(len(tops), 1))
     fit = max(1, int((PAGE_TALL - fixed) / row))
@@ -46,7 +50,7 @@ def pour_side(answer: Answer, date: str) -> str:
         head_html(answer, say("forms.back"), date, title=title, numbers=False),
         *(f'<p class="tops-told">{marked(text)}</p>' for text in _head_told(grades)),
         _tops(tops[:fit], grades) if grades and tops else "",
-        *(_joint_tops(joints[start : start + JOINTS_WIDE]) for start in range(0, len(joints), JOINTS_WIDE)),
+        *map(_joint_tops, blocks),
         *(f'<p class="none">{marked(text)}</p>' for text in waits),
         f'<div class="before-truck">{_sign_off(signs)}{_order(pour)}</div>',
         f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
@@ -54,7 +58,8 @@ def pour_side(answer: Answer, date: str) -> str:
         foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
     ]
     label = escape(say("forms.back"))
-    sides = f'<section class="side forms row-{row}" aria-label="{label}">{"".join(parts)}</section>'
+    kind = f"side forms {'dense ' if dense else ''}row-{row}"
+    sides = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
     for start in range(fit, len(tops), MORE):
         more = head_html(answer, say("forms.more"), "", title=title, numbers=False)
         table = _tops(tops[start : start + MORE], grades) if grades else ""
@@ -91,6 +96,16 @@ def _tops(rows: list[TopRow], grades: GradesPart) -> str:
         f'<table class="tops"><thead><tr><td></td>{edges}<td></td></tr><tr>{names}</tr></thead>'
         f"<tbody>{body}</tbody></table>"
     )
+
+
+def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
+    """The joints in as many equal blocks as it takes for each to stand side by side."""
+    if not joints:
+        return []
+    widest = max(width(top["shown"], _JOINT_TYPE) for row in joints for top in (row["outside"], row["inside"]))
+    wide = max(1, int((PAGE_WIDE - width(say("forms.inner"), _JOINT_TYPE) - 20.0) / (widest + _JOINT_SIDES)))
+    count = -(-len(joints) // -(-len(joints) // wide))
+    return [joints[start : start + count] for start in range(0, len(joints), count)]
 
 
 def _joint_tops(rows: list[TopRow]) -> str:

@@ -25,7 +25,7 @@ def slab_picture(edge: str) -> str:
     ring: list[Command] = [("M", outer[0]), *(("L", point) for point in outer[1:]), *(("L", p) for p in inner[::-1])]
     drawing.path([*ring, ("Z",)], "slab")
     line = _bow(_RADIUS)
-    drawing.lines([line], "line arrow")
+    drawing.lines([line], "line arrow strong")
     for point in (line[0], line[len(line) // 2], line[-1]):
         drawing.square(point, 4.5, "stake")
     drawing.text(say("numbers.picture_center"), (_WIDTH / 2 - 8.0, _HEIGHT - 3.0), "word")

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from dataclasses import dataclass, field
+from functools import lru_cache
 from heapq import heappop, heappush
 
 SHORT, QUARTER, OPPOSITE, STAKE = "short", "quarter", "opposite", "stake"
@@ -96,6 +97,7 @@ class Order:
         return tuple(places)
 
 
+@lru_cache(16)  # a page asks for the row, then for what is behind it
 def best_order(runs: tuple[Run, ...], stock: tuple[float, ...], rules: Rules) -> Order | None:
     """Return the best order of boards for one edge or two; ``None`` where no board is long enough to tell places apart.
 
@@ -132,6 +134,12 @@ class _Search:
     taken: tuple[float, ...] = ()
     beside: float = 0.0
     known: dict[tuple[int, float], Faults] = field(default_factory=dict)
+    edges: list[float] = field(default_factory=list)
+    between: float = 0.0
+
+    def __post_init__(self) -> None:
+        self.edges = [run.edge for run in self.runs]
+        self.between = sum(self.edges) / len(self.edges)
 
     def best(self) -> Label:
         """Return the best label of those that are done."""
@@ -157,8 +165,9 @@ class _Search:
         """Return the run that goes on: the one that is the less far of those that aren't done."""
         behind, least = None, 0.0
         for place, (run, done) in enumerate(zip(self.runs, at, strict=True)):
-            if done < run.length - SAME and (behind is None or run.share(done) < least):
-                behind, least = place, run.share(done)
+            share = (done - run.past) / self.edges[place]
+            if done < run.length - SAME and (behind is None or share < least):
+                behind, least = place, share
         return behind
 
     def _steps(self, label: Label, run: int) -> list[Label]:
@@ -200,9 +209,9 @@ class _Search:
         """Return 1 where the last splice of the other run is opposite. Its earlier ones are behind this run's last."""
         for other, there in enumerate(at):
             if other != run and 0 < there < self.runs[other].length - SAME:
-                one, two = self.runs[run], self.runs[other]
-                between = abs(one.share(place) - two.share(there)) * (one.edge + two.edge) / 2
-                return int(between < self.rules.apart - SAME)
+                share = (place - self.runs[run].past) / self.edges[run]
+                facing = (there - self.runs[other].past) / self.edges[other]
+                return int(abs(share - facing) * self.between < self.rules.apart - SAME)
         return 0
 
 

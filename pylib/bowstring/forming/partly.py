@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from itertools import pairwise
 from math import atan2, pi
 
 from bowstring.forming.edge import Edge
@@ -36,18 +38,42 @@ def area_to(slab: Slab | Taper, share: float) -> float:
     return Taper(slab.radius, slab.first, slab.width(share), slab.angle * share, slab.lies).area
 
 
-def share_of(slab: Slab | Taper, part: float) -> float:
-    """Return the share of the angle up to which a part of the whole area lies, 0 to 1.
+def bands_to(slab: Slab | Taper, wide: float, share: float) -> float:
+    """Return the area of a part that lies within ``wide`` metres of an edge, square metres; all of it where the bands
+    along both edges meet.
 
-    >>> share_of(Taper(20.0, 1.0, 3.0, 0.5), 0.25) > 0.25
-    True
+    Half of ro² - (ro - b)² and of (ri + b)² - ri² are together b (ro + ri), with b the width of a band: a polynomial of
+    the second degree on either side of where the bands meet, so that Simpson's rule is exact.
     """
-    if isinstance(slab, Slab):
-        return part
-    low, high = 0.0, 1.0
+
+    def dense(at: float) -> float:
+        width = width_at(slab, at)
+        return min(wide, width / 2) * (2 * slab.middle if isinstance(slab, Slab) else _both_radii(slab, at))
+
+    first, last = width_at(slab, 0.0), width_at(slab, 1.0)
+    meet = (2 * wide - first) / (last - first) if last != first else 0.0
+    stops = [0.0, *([meet] if 0 < meet < share else []), share]
+    thirds = ((to - at) / 6 * (dense(at) + 4 * dense((at + to) / 2) + dense(to)) for at, to in pairwise(stops))
+    return slab.angle * sum(thirds)
+
+
+def _both_radii(slab: Taper, share: float) -> float:
+    return slab.outside.radius(share) + slab.inside.radius(share)
+
+
+def share_of(part: float, measure: Callable[[float], float]) -> float:
+    """Return the share of the angle up to which a part of a whole lies, 0 to 1; ``measure`` tells how much lies up to a
+    share, and grows with it.
+
+    >>> round(share_of(0.25, lambda share: share * share), 9)
+    0.5
+    """
+    low, high, wanted = 0.0, 1.0, part * measure(1.0)
+    if part >= 1:
+        return 1.0
     for _ in range(HALVES):
         middle = (low + high) / 2
-        low, high = (middle, high) if area_to(slab, middle) < part * slab.area else (low, middle)
+        low, high = (middle, high) if measure(middle) < wanted else (low, middle)
     return (low + high) / 2
 
 

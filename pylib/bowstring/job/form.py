@@ -171,7 +171,8 @@ class ControlForm(TypedDict, total=False):
 class SlabForm(TypedDict, total=False):
     """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
     waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
-    unit."""
+    unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
+    ``footing_width`` and ``footing_depth``: of the footing under its middle."""
 
     end_width: Size
     thickness: Size
@@ -180,6 +181,10 @@ class SlabForm(TypedDict, total=False):
     waste: Size
     step: Size
     truck: Size
+    edge_width: Size
+    edge_depth: Size
+    footing_width: Size
+    footing_depth: Size
 
 
 @final

@@ -31,6 +31,8 @@ class SlabSaid:
         thickness: of the concrete; base: of the bed under it; overdig: how far past each edge it is dug.
         waste: a share of what is in the forms; step, truck: what the plant sells, and brings, cubic yards where the
             job's tape reads feet, else cubic metres.
+        edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
+        footing_width, footing_depth: of the footing under its middle.
     """
 
     far_width: float | None = None
@@ -40,6 +42,10 @@ class SlabSaid:
     waste: float | None = None
     step: float | None = None
     truck: float | None = None
+    edge_width: float | None = None
+    edge_depth: float | None = None
+    footing_width: float | None = None
+    footing_depth: float | None = None
 
 
 @dataclass(frozen=True)
@@ -121,9 +127,12 @@ def read_forming(reader: Reader) -> Forming:
 
 
 def _slab(reader: Reader) -> SlabSaid:
-    slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck"))
+    slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width",
+                                  "edge_depth", "footing_width", "footing_depth"))  # fmt: skip
     if slab is None:
         return SlabSaid()
+    edge_width, edge_depth = _both(slab, "edge_width", "edge_depth")
+    footing_width, footing_depth = _both(slab, "footing_width", "footing_depth")
     return SlabSaid(
         far_width=slab.length("end_width"),
         thickness=slab.length("thickness", bare=False),
@@ -132,7 +141,19 @@ def _slab(reader: Reader) -> SlabSaid:
         waste=_share(slab, "waste", HIGHEST_WASTE),
         step=slab.number("step", 0.01, 20),
         truck=slab.number("truck", 0.1, 50),
+        edge_width=edge_width,
+        edge_depth=edge_depth,
+        footing_width=footing_width,
+        footing_depth=footing_depth,
     )
+
+
+def _both(slab: Reader, width: str, depth: str) -> tuple[float | None, float | None]:
+    """Return a width and a depth that say nothing without each other; raises ``BadJob`` where one is missing."""
+    wide, deep = slab.length(width, bare=False), slab.length(depth, bare=False)
+    if (wide is None) != (deep is None):
+        raise bad(slab.field(depth if deep is None else width), "job.width_depth")
+    return wide, deep
 
 
 def _board(reader: Reader) -> BoardSaid:

@@ -11,6 +11,7 @@ from bowstring.page.fields import Field
 
 _BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "height", "lengths", "overrun", "gap"))
 _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
+_EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth", "footing_width", "footing_depth"))
 _LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
 
 
@@ -18,11 +19,11 @@ def slab_html(page: Entries) -> str:
     """Return what stands in the panel of the slab."""
     return "\n".join(
         [
-            page.plain(["width"]),
+            page.plain(["width", "slab.thickness"]),
             _choice(page, "edge", _where, "where"),
-            page.plain(["slab.thickness"]),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
-            page.fold("bed", page.plain(["slab.end_width", "slab.base"])),
+            page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
+            page.fold("edges", page.plain(_EDGES)),
             page.fold("joints", page.plain(["joints.every", "joints.panels"])),
             page.fold("boards", page.plain(_BOARDS)),
             page.fold("order", page.plain(_ORDER)),
@@ -59,7 +60,7 @@ def _choice(page: Entries, place: str, inside: Callable[[Field, str], str], kind
             f"{checked}{blank}>{shown}</label>"
         )
     return (
-        f'<fieldset class="choice" id="{field.id}" data-field="{field.id}" tabindex="-1" '
+        f'<fieldset class="choice unasked" id="{field.id}" data-field="{field.id}" tabindex="-1" '
         f'aria-describedby="{field.id}-wrong"><legend>{said(f"form.{field.word}")}</legend>'
         f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
         f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'

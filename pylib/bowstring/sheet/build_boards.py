@@ -15,7 +15,7 @@ def boards(answer: Answer) -> Iterator[Block]:
     part = answer["boards"]
     if part is None:
         return
-    yield Paragraph(" ".join([*part["conclusion"], part["tighter"]]), "key")
+    yield Paragraph(" ".join([*part["conclusion"], part["tighter_told"]]), "key")
     yield Items(part["cautions"], "caution")
     yield _bends(part)
     yield Paragraph(" ".join([*part["fails"], *part["bow"]]))
@@ -52,9 +52,7 @@ def _cut(part: BoardsPart) -> Iterator[Block]:
     yield Heading(say("boards.cut_head"))
     boards_head = say("boards.boards_in", unit=unit) if unit else say("boards.boards")
     rows = [[row["name"], row["board"], row["needs"], row["boards"]] for row in part["cut"]]
-    yield Table(
-        [say("boards.piece"), say("boards.board"), say("boards.needs"), boards_head], rows, say("boards.cut_note")
-    )
+    yield Table([say("boards.piece"), say("boards.board"), say("boards.needs"), boards_head], rows, part["cut_note"])
     if part["gave_way"]:
         yield Items(part["gave_way"], "caution")
     splices = [

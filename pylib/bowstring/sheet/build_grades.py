@@ -8,6 +8,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.sheet.blocks import Block, Items, Paragraph, Table
 from bowstring.words import say
+from bowstring.words.stars import unstarred
 
 
 def grades(answer: Answer) -> Iterator[Block]:
@@ -21,13 +22,13 @@ def grades(answer: Answer) -> Iterator[Block]:
         yield Paragraph(say("grades.none_yet"), "stop")
         return
     yield Paragraph(" ".join(part["conclusion"]), "key")
-    yield Items([*part["judged"], part["water"]])
+    yield Items([*map(unstarred, part["judged"]), part["water"]])
     yield Items([*part["warnings"], *part["asks"], *part["cautions"]], "caution")
     yield _tops(part)
     yield from _instrument(answer, part)
     yield from _dig(part)
     yield from _crown(part)
-    yield Items([*part["base"], *part["notes"]])
+    yield Items([unstarred(text) for text in (*part["base"], *part["notes"])])
 
 
 def _tops(part: GradesPart) -> Table:

@@ -41,6 +41,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "length": ("lengths",),
     "lesson": ("lessons",),
     "level": ("halving",),
+    "line": ("line",),
     "link": ("link",),
     "measure": ("arc",),
     "messages": ("messages",),

@@ -80,6 +80,6 @@ def _from_end(run: Run, point: Point) -> float:
 def overlap(corner: Point, first: Run, second: Run, met: Meeting) -> float:
     """Return the area that both pieces would have inside of a kink, square metres: from the corner along the first
     piece's square end, back along its edge to the crossing, along the second one's edge and back to the corner."""
-    one, other = first.part(first.length - met.before, 0.0), second.part(0.0, met.after)
+    one, other = first.part(first.length - met.before, 0.0), second.part(0.0, second.length - met.after)
     # Forward: the corner, the second's square end, its edge on to the crossing, the first's edge on to its square end.
     return abs(loop_area([between(corner, other.start.point), other, one, between(one.end.point, corner)]))

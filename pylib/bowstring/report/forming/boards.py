@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from math import ceil
 
-from bowstring.forming.boards import Board, sprung
+from bowstring.forming.boards import Board
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
-from bowstring.report.forming.boards_list import Choice, Edge, choose, depth_of, edges_of, unknown_board
+from bowstring.report.forming.boards_list import Choice, FormedEdge, choose, edges_of
+from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
-from bowstring.report.forming.boards_stakes import Staking, reason_of, staking
+from bowstring.report.forming.boards_stakes import Staking, reason_of, staked_edge
+from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
@@ -26,49 +28,46 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     if not edges or unknown_board(plan) is not None:
         return None
     choice, tape = choose(plan, edges), plan.tape
-    used = choice.used.board if choice.used else None
-    tightest = min(edge.radius for edge in edges)
-    length = bending.sprung_length(choice, tightest)
-    depth = depth_of(plan) or choice.told.board.height
-    staked = [staking(edge, used, depth, choice.practice, plan.said.board.gap, choice.overrun) for edge in edges]
-    made = cutting.cut(plan, choice, edges, used) if used else None
+    staked = [staked_edge(plan, choice, edge) for edge in edges]
+    made = cutting.cut(plan, choice, edges)
     unit = cutting.unit_of(tape, choice.lengths)
-    told = [_edge(plan, choice, edges[at], staked[at], made, unit) for at in range(len(edges))]
+    told = [_edge(plan, choice, edge, stakes, made, unit) for edge, stakes in zip(edges, staked, strict=True)]
     stakes = sum(one["stakes"] for one in told)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
-    loose = next((one.loose for edge, one in zip(edges, staked, strict=True) if edge.inner), None)
-    boards = sum(len(one["boards"]) for one in told)
+    sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
     return BoardsPart(
         state=state_of(choice),
         short=short_of(choice),
-        more=more_of(choice, edges, tape, boards, with_spare),
+        more=more_of(choice, tape, sum(len(one["boards"]) for one in told), with_spare),
         conclusion=conclusion(choice),
-        tighter=_tighter(choice, edges, plan),
+        tighter=tightest.key,
+        tighter_told=bending.tighter_told(choice, edges, tape),
         level=choice.level,
         levels=bending.level_choices(choice),
-        rows=bending.board_rows(choice, edges, tape, length),
-        strips=bending.strip_rows(choice, edges, tape),
-        stock=length or 0.0,
-        push_head=say("boards.push_none") if length is None else say("boards.push_on", length=tape.show_whole(length)),
-        stock_shown=cutting.listed(tape, unit, sorted(choice.lengths)),
-        unit_shown=unit,
-        bow=bending.how_it_bows(choice, edges, tape, length),
-        springs="" if length is None else tape.show_whole(length),
-        springs_shown="" if length is None else tape.show(sprung(edges[-1].radius, length)),
-        fails=bending.where_it_fails(choice, edges, tape, loose.tightest if loose else None),
-        otherwise=bending.otherwise(choice, edges, tape),
+        rows=bending.board_rows(choice, edges, tape, sprung.length),
+        strips=strip_rows(choice, edges, tape),
+        stock=sprung.length,
+        springs=sprung.shown,
+        springs_shown=sprung.bow,
+        push_head=sprung.head,
+        bow=sprung.lines,
+        fails=bending.where_it_fails(choice, staked[edges.index(tightest)].loose, tape),
+        otherwise=otherwise(choice, edges, tape),
         ends=how.at_the_ends(choice, edges, staked, tape),
         bending=how.in_order(choice),
         edges=told,
-        cut=cutting.cut_rows(plan, choice, edges, made, unit) if made else [],
-        buy=cutting.buy_rows(tape, choice, made, unit) if made else [],
-        gave_way=cutting.gave_way(made.order, choice.practice, tape) if made else [],
+        stock_shown=cutting.listed(tape, unit, sorted(choice.lengths)),
+        unit_shown=unit,
+        cut=cutting.cut_rows(plan, choice, edges, made, unit),
+        cut_note=cutting.cut_note(choice, tape),
+        buy=cutting.buy_rows(tape, choice, made, unit),
+        gave_way=cutting.gave_way(made, choice.practice, tape),
         stakes=stakes,
         with_spare=with_spare,
         stakes_how=how.stakes_how(told, staked, choice, tape, (stakes, with_spare)),
         cautions=[say("boards.spring")],
         notes=how.taken(plan, choice, tape, unit),
-    )  # fmt: skip
+    )
 
 
 def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
@@ -83,17 +82,15 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
                 "panel": "slab" if state == "stop" else ""}  # fmt: skip
     if plan.no_inner or plan.slab is not None:  # a slab whose inner edge reaches the center
         return {**row, "state": "stop", "text": say("boards.no_inner")}
-    line = Edge("inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle)  # the tighter of the two
+    line = FormedEdge(
+        "inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle
+    )  # the tighter of the two
     return {**row, "text": short_of(choose(plan, (line,))), "more": say("boards.line_alone")}
 
 
-def _tighter(choice: Choice, edges: tuple[Edge, ...], plan: Plan) -> str:
-    inner = next(edge for edge in edges if edge.inner)
-    said = say("boards.inner_tighter", radius=plan.tape.show(inner.radius))
-    return said if choice.used is None else f"{said} {say('boards.use', board=bending.name_of(choice.used.board))}"
-
-
-def _edge(plan: Plan, choice: Choice, edge: Edge, staked: Staking, made: cutting.Cut | None, unit: str) -> EdgeBoards:
+def _edge(
+    plan: Plan, choice: Choice, edge: FormedEdge, staked: Staking, made: cutting.Cut | None, unit: str
+) -> EdgeBoards:
     tape, place = plan.tape, 1 if edge.inner else 0
     board: Board | None = choice.used.board if choice.used else None
     length = cutting.length_of(edge, board or choice.told.board, choice.overrun)

@@ -1,13 +1,15 @@
-"""What bends, told: the list's rows, how a board is sprung, where it breaks, and what to do where none bends."""
+"""What bends, told: the list's rows, how a board is sprung, and where it breaks."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import floor
 
-from bowstring.forming.boards import LEVELS, POUND_FORCE, Board, kerfs, layers, least_edge, push, sprung
-from bowstring.forming.stock import FOOT, INCH, Practice, Sheet
-from bowstring.report.forming.boards_list import CLEAR, JOB, RANKS, SELECTED, Choice, Edge, Looked
-from bowstring.report.forms.build_boards import BoardRow, LevelChoice, StripRow
+from bowstring.forming.boards import LEVELS, POUND_FORCE, Board, least_edge, push, sprung
+from bowstring.forming.loose_end import LooseEnd
+from bowstring.forming.stock import FOOT, INCH
+from bowstring.report.forming.boards_list import CLEAR, JOB, RANKS, SELECTED, Choice, FormedEdge, Looked
+from bowstring.report.forms.build_boards import BoardRow, LevelChoice
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -25,20 +27,57 @@ def radius_up(tape: Tape, metres: float) -> str:
     return tape.show(-floor(-metres / step + 1e-9) * step)
 
 
-def sprung_length(choice: Choice, tightest: float) -> float | None:
-    """Return the bought length, near to the common one, whose spring can be told; ``None`` where all bend too far."""
-    small = [length for length in choice.lengths if length <= tightest]
-    return min(small, key=lambda length: (abs(length - COMMON), length), default=None)
+@dataclass(frozen=True)
+class Sprung:
+    """A bought board sprung to the edges: ``length`` metres, 0 where all bend too far for that to be told.
+
+    ``shown``: its length; ``bow``: how far it stands off straight at the tighter edge; ``lines``: sentences. Each empty
+    where the length is 0.
+    """
+
+    length: float
+    shown: str
+    bow: str
+    lines: list[str]
+
+    @property
+    def head(self) -> str:
+        """What stands over a column of pushes."""
+        return say("boards.push_on", length=self.shown) if self.length else say("boards.push_none")
 
 
-def board_rows(choice: Choice, edges: tuple[Edge, ...], tape: Tape, length: float | None) -> list[BoardRow]:
-    """Return the list's boards; ``length``: of the one that is sprung."""
-    tightest = min(edge.radius for edge in edges)
+def sprung_board(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> Sprung:
+    """Return the bought board, near to the common length, that is no longer than the tighter radius, sprung."""
+    tightest = tightest_of(edges)
+    small = [length for length in choice.lengths if length <= tightest.radius]
+    if not small:
+        return Sprung(0.0, "", "", [])
+    length = min(small, key=lambda length: (abs(length - COMMON), length))
+    bows = {edge.key: tape.show(sprung(edge.radius, length)) for edge in edges}
+    shown = tape.show_whole(length)
+    lines = [say("boards.bows", length=shown, **bows), say("boards.push_note")]
+    return Sprung(length, shown, bows[tightest.key], lines)
+
+
+def tightest_of(edges: tuple[FormedEdge, ...]) -> FormedEdge:
+    """Return the edge that decides: the inner one but where a taper turns tighter on the outside."""
+    return min(edges, key=lambda edge: (edge.radius, not edge.inner))
+
+
+def tighter_told(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> str:
+    """Return which edge decides, and which board is figured with."""
+    tightest = tightest_of(edges)
+    said = say(f"boards.tighter_{tightest.key}", radius=tape.show(tightest.radius))
+    return said if choice.used is None else f"{said} {say('boards.use', board=name_of(choice.used.board))}"
+
+
+def board_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape, length: float) -> list[BoardRow]:
+    """Return the list's boards; ``length``: of the one that is sprung, 0 where none can be told."""
     rows = []
     for looked in choice.looked:
         board = looked.board
         least = least_edge(board, LEVELS[choice.level], inner=True)
-        force = None if length is None else push(board, tightest, length)
+        force = push(board, tightest_of(edges).radius, length) if length and looked.rank <= RANKS[SELECTED] else None
         rows.append(
             BoardRow(
                 name=name_of(board),
@@ -52,7 +91,7 @@ def board_rows(choice: Choice, edges: tuple[Edge, ...], tape: Tape, length: floa
                 takes=looked.rank <= RANKS[choice.level],
                 push=force,
                 push_shown=say("boards.none") if force is None else pushed(tape, force),
-                used=choice.used is not None and looked is choice.used,
+                used=looked is choice.used,
             )
         )
     return rows
@@ -84,28 +123,6 @@ def verdict(looked: Looked, level: str) -> str:
     return say("boards.does_not")
 
 
-def strip_rows(choice: Choice, edges: tuple[Edge, ...], tape: Tape) -> list[StripRow]:
-    """Return plywood strips, with the face grain square to the bend and along it."""
-    return [
-        _strip(choice.practice, sheet, along, edges, tape)
-        for along in (False, True)
-        for sheet in choice.practice.sheets
-    ]
-
-
-def _strip(practice: Practice, sheet: Sheet, along: bool, edges: tuple[Edge, ...], tape: Tape) -> StripRow:
-    radius = sheet.along if along else sheet.across
-    takes = all(edge.radius >= radius for edge in edges)
-    return StripRow(
-        name=say("boards.strip_along" if along else "boards.strip_across", thickness=tape.show_limit(sheet.thickness)),
-        radius=radius,
-        radius_shown=radius_up(tape, radius),
-        longest_shown=tape.show_whole(practice.strip_lengths[along]),
-        takes=takes,
-        verdict=say("boards.bends" if takes else "boards.does_not"),
-    )
-
-
 def level_choices(choice: Choice) -> list[LevelChoice]:
     """Return how good the lumber may be."""
     return [
@@ -119,76 +136,12 @@ def level_choices(choice: Choice) -> list[LevelChoice]:
     ]
 
 
-def how_it_bows(choice: Choice, edges: tuple[Edge, ...], tape: Tape, length: float | None) -> list[str]:
-    """Return how far a board is sprung at each edge."""
-    if length is None:
-        return []
-    bows = {edge.key: tape.show(sprung(edge.radius, length)) for edge in edges}
-    shown = tape.show_whole(length)
-    return [say("boards.bows", length=shown, **bows), say("boards.push_note")]
-
-
-def where_it_fails(choice: Choice, edges: tuple[Edge, ...], tape: Tape, tighter: float | None) -> list[str]:
-    """Return where a board breaks, and the least radii at the level of the lumber."""
-    ratio = LEVELS[choice.level]
-    least = [
-        say(
-            "boards.stops_at",
-            board=name_of(one.board),
-            radius=radius_up(tape, least_edge(one.board, ratio, inner=True)),
-        )
-        for one in (*((choice.own,) if choice.own else ()), choice.thin, choice.thick)
-    ]
-    found = [say("boards.breaks")]
-    if tighter is not None:
-        found.append(say("boards.tighter", percent=round(100 * (tighter - 1))))
-    found += [
-        say("boards.stops", level=say(f"boards.level_{_WORD[choice.level]}"), boards="; ".join(dict.fromkeys(least)))
-    ]
-    return [*found, say("boards.no_table")]
-
-
-def otherwise(choice: Choice, edges: tuple[Edge, ...], tape: Tape) -> list[str]:
-    """Return what to do where the board of the row doesn't bend in job lumber."""
-    if choice.told.rank == 0:
-        return []
-    practice, tightest = choice.practice, min(edge.radius for edge in edges)
-    found = [_plywood(practice, tightest, tape), *_layered(choice, edges, tape)]
-    found += [line for edge in edges for line in _kerfed(choice, edge, tape)]
-    return [*found, say("boards.maker")]
-
-
-def _plywood(practice: Practice, tightest: float, tape: Tape) -> str:
-    across = [sheet for sheet in practice.sheets if sheet.across <= tightest]
-    if not across:
-        return say("boards.no_plywood", radius=radius_up(tape, practice.sheets[0].across))
-    thickest, longest = across[-1], tape.show_whole(practice.strip_lengths[0])
-    return say("boards.plywood", thickness=tape.show_limit(thickest.thickness), longest=longest)
-
-
-def _layered(choice: Choice, edges: tuple[Edge, ...], tape: Tape) -> list[str]:
-    practice = choice.practice
-    whole = practice.thicknesses[0]
-    made = layers(min(edge.radius for edge in edges), LEVELS[choice.level], whole, practice.step)
-    if made is None:
-        return []
-    count, thick = made
-    if count == 1:
-        return []
-    longer = max(edge.angle for edge in edges) * thick
-    return [say("boards.layers", count=count, thickness=tape.show_limit(thick)), say("boards.layer_longer",
-            longer=tape.show_up(longer))]  # fmt: skip
-
-
-def _kerfed(choice: Choice, edge: Edge, tape: Tape) -> list[str]:
-    """Return the kerfs that let the thick board follow an edge that it doesn't take."""
-    practice, thick = choice.practice, choice.thick
-    if thick.at[edge.key] == JOB:
-        return []
-    depth = floor(thick.board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
-    count, apart = kerfs(edge.length, edge.angle, edge.radius, thick.board.thickness, practice.saw, practice.kerf_miss)
-    if apart < practice.clear / 12:
-        return []
-    sentences = [say(f"boards.kerfs_{edge.key}", board=thick.board.name, count=count, apart=tape.show(tape.down(apart)),
-                     depth=tape.show_limit(depth)), say("boards.kerfs_how")]  # fmt: skip
-    return [*sentences, say("boards.kerfs_cover")] if not edge.inner else sentences
+def where_it_fails(choice: Choice, loose: LooseEnd | None, tape: Tape) -> list[str]:
+    """Return where a board breaks, and the least radii at the lumber's level; ``loose``: the tighter edge's end."""
+    ratio, level = LEVELS[choice.level], say(f"boards.level_{_WORD[choice.level]}")
+    boards = [one.board for one in (choice.own, choice.thin, choice.thick) if one]
+    radii = {name_of(board): radius_up(tape, least_edge(board, ratio, inner=True)) for board in boards}
+    least = [say("boards.stops_at", board=name, radius=radius) for name, radius in radii.items()]
+    tighter = [say("boards.tighter", percent=round(100 * (loose.tightest - 1)))] if loose else []
+    stops = say("boards.stops", level=level, boards="; ".join(least))
+    return [say("boards.breaks"), *tighter, stops, say("boards.no_table")]

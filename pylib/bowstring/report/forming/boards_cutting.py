@@ -9,7 +9,8 @@ from math import ceil
 from bowstring.forming.boards import Board
 from bowstring.forming.cutting import RULES, Order, Rules, Run, best_order, packed
 from bowstring.forming.stock import FOOT, Practice
-from bowstring.report.forming.boards_list import Choice, Edge
+from bowstring.report.forming.boards_bending import name_of
+from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_boards import BuyRow, CutRow, SpliceRow
 from bowstring.units.tape import Tape
@@ -28,25 +29,27 @@ class Cut:
     ends: tuple[float, float]
     end_boards: list[float]
 
-    def buys(self, used: Board, straight: Board) -> list[tuple[str, float, int]]:
+    def buys(self, used: str, straight: str) -> list[tuple[str, float, int]]:
         """Return what is bought: board, length and count, the longest first."""
         edges = [board for run in self.order.boards for board in run] if self.order else []
-        bought = Counter((used.name, board) for board in [*edges, *self.splice_boards])
-        bought.update((straight.name, board) for board in self.end_boards)
-        names = [used.name, straight.name]
+        bought = Counter((used, board) for board in [*edges, *self.splice_boards])
+        bought.update((straight, board) for board in self.end_boards)
+        names = [used, straight]
         return [(name, length, count) for (name, length), count
                 in sorted(bought.items(), key=lambda one: (names.index(one[0][0]), -one[0][1]))]  # fmt: skip
 
 
-def length_of(edge: Edge, board: Board, overrun: float) -> float:
+def length_of(edge: FormedEdge, board: Board, overrun: float) -> float:
     """Return how long the boards of an edge are together, at mid-thickness."""
     aside = -board.thickness / 2 if edge.inner else board.thickness / 2
     return edge.length + aside * edge.angle + 2 * overrun
 
 
-def cut(plan: Plan, choice: Choice, edges: tuple[Edge, ...], board: Board) -> Cut:
-    """Return what is cut of a board that bends to both edges."""
-    practice, lengths = choice.practice, choice.lengths
+def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None:
+    """Return what is cut of the board that bends to both edges, ``None`` where none does."""
+    if choice.used is None:
+        return None
+    board, practice, lengths = choice.used.board, choice.practice, choice.lengths
     runs = tuple(Run(length_of(edge, board, choice.overrun), choice.overrun) for edge in edges)
     stakes = tuple(sorted(share for _name, share in plan.shares()))
     rules = Rules(practice.least, practice.saw, practice.clear, practice.apart, stakes)
@@ -93,7 +96,7 @@ def listed(tape: Tape, unit: str, lengths: list[float] | tuple[float, ...]) -> s
     return ", ".join(stock_shown(tape, unit, one) for one in lengths)
 
 
-def splice_rows(plan: Plan, edge: Edge, run: Run, places: tuple[float, ...]) -> list[SpliceRow]:
+def splice_rows(plan: Plan, edge: FormedEdge, run: Run, places: tuple[float, ...]) -> list[SpliceRow]:
     """Return where boards meet along an edge, each between two stakes of the layout."""
     tape, rows = plan.tape, []
     stakes = sorted(plan.shares(), key=lambda one: one[1])
@@ -107,18 +110,18 @@ def splice_rows(plan: Plan, edge: Edge, run: Run, places: tuple[float, ...]) -> 
     return rows
 
 
-def cut_rows(plan: Plan, choice: Choice, edges: tuple[Edge, ...], made: Cut, unit: str) -> list[CutRow]:
-    """Return the cut list's rows."""
-    tape, used, straight = plan.tape, choice.used, choice.thick.board
-    assert used is not None
-    rows = []
+def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cut | None, unit: str) -> list[CutRow]:
+    """Return the cut list's rows; none where no board bends."""
+    if made is None or choice.used is None:
+        return []
+    tape, name, straight, rows = plan.tape, name_of(choice.used.board), choice.thick.board, []
     for place, edge in enumerate(edges):
         boards = listed(tape, unit, made.order.boards[place]) if made.order else say("boards.no_order")
-        rows.append(_row(say(f"boards.{edge.key}"), used.board.name, tape.show(made.runs[place].length), boards))
+        rows.append(_row(say(f"boards.{edge.key}"), name, tape.show(made.runs[place].length), boards))
     if made.splices:
         needs = say("boards.so_many", count=made.splices, length=tape.show_whole(choice.practice.splice))
         boards = listed(tape, unit, made.splice_boards) or say("boards.offcuts")
-        rows.append(_row(say("boards.splices"), used.board.name, needs, boards))
+        rows.append(_row(say("boards.splices"), name, needs, boards))
     first, last = map(tape.show, made.ends)
     needs = (
         say("boards.so_many", count=2, length=first) if first == last else say("boards.both", first=first, last=last)
@@ -127,24 +130,32 @@ def cut_rows(plan: Plan, choice: Choice, edges: tuple[Edge, ...], made: Cut, uni
     return rows
 
 
+def cut_note(choice: Choice, tape: Tape) -> str:
+    """Return in which order the boards of an edge stand, and where the first begins."""
+    if not choice.overrun:
+        return say("boards.cut_from_a")
+    return say("boards.cut_past_a", past=tape.show_whole(choice.overrun))
+
+
 def _row(name: str, board: str, needs: str, boards: str) -> CutRow:
     return CutRow(name=name, board=board, needs=needs, boards=boards)
 
 
-def buy_rows(tape: Tape, choice: Choice, made: Cut, unit: str) -> list[BuyRow]:
-    """Return what is bought."""
-    used, straight = choice.used, choice.thick.board
-    assert used is not None
+def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[BuyRow]:
+    """Return what is bought; nothing where no board bends."""
+    if made is None or choice.used is None:
+        return []
     return [
         BuyRow(
             board=board, length=length, length_shown=f"{stock_shown(tape, unit, length)} {unit}".strip(), count=count
         )
-        for board, length, count in made.buys(used.board, straight)
+        for board, length, count in made.buys(name_of(choice.used.board), choice.thick.board.name)
     ]
 
 
-def gave_way(order: Order | None, practice: Practice, tape: Tape) -> list[str]:
+def gave_way(made: Cut | None, practice: Practice, tape: Tape) -> list[str]:
     """Return which rules no order keeps, a sentence each; empty where all are kept."""
+    order = made.order if made else None
     if order is None or not any(order.broken.values()):
         return []
     lengths = {"short": practice.least, "quarter": practice.clear, "opposite": practice.apart, "stake": practice.clear}

@@ -5,15 +5,16 @@ from __future__ import annotations
 from bowstring.forming.boards import Board
 from bowstring.report.forming.boards_bending import name_of, pushed
 from bowstring.report.forming.boards_cutting import listed
-from bowstring.report.forming.boards_list import Choice, Edge, depth_of
+from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.boards_stakes import Staking
+from bowstring.report.forming.formboard import depth_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_boards import EdgeBoards
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
-def at_the_ends(choice: Choice, edges: tuple[Edge, ...], staked: list[Staking], tape: Tape) -> list[str]:
+def at_the_ends(choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape) -> list[str]:
     """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes."""
     missing = [(one.loose.miss, one.gap) for one in staked if one.loose]
     found = []
@@ -24,8 +25,9 @@ def at_the_ends(choice: Choice, edges: tuple[Edge, ...], staked: list[Staking], 
         found.append(say("boards.carry_past", past=tape.show_whole(choice.overrun)))
     else:
         found.append(say("boards.no_overrun", past=tape.show_whole(choice.practice.overrun)))
-    board = choice.used.board if choice.used else choice.told.board
-    piece = tape.show_whole(choice.practice.splice)
+    if choice.used is None:
+        return found
+    board, piece = choice.used.board, tape.show_whole(choice.practice.splice)
     return [
         *found,
         say("boards.splice", length=piece, board=name_of(board)),
@@ -35,7 +37,7 @@ def at_the_ends(choice: Choice, edges: tuple[Edge, ...], staked: list[Staking], 
     ]
 
 
-def _forces(board: Board, edges: tuple[Edge, ...], staked: list[Staking], tape: Tape) -> list[str]:
+def _forces(board: Board, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape) -> list[str]:
     """Return the loads on the stakes of the tighter edge's end."""
     loose = [one.loose for edge, one in zip(edges, staked, strict=True) if edge.inner and one.loose]
     if not loose:
@@ -57,7 +59,9 @@ def stakes_how(
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
-    found += dict.fromkeys(one["reason"] for one in told)
+    reasons = [one["reason"] for one in told]
+    alike = len(set(reasons)) == 1
+    found += reasons[:1] if alike else [say("boards.reason_at", edge=one["name"], reason=one["reason"]) for one in told]
     if any(one.past for one in staked):
         found.append(say("boards.past_each"))
     if any(one["splices"] for one in told):

@@ -2,23 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from math import hypot
 
 from bowstring.forming.boards import LEVELS, Board, bends
-from bowstring.forming.stock import FEET, METRES, Practice
-from bowstring.report.forming.plan import LIES, Plan
+from bowstring.forming.edge import Edge
+from bowstring.forming.stock import Practice
+from bowstring.report.forming.formboard import height_of, own_board, practice_of
+from bowstring.report.forming.plan import Plan
 
 JOB, CLEAR, SELECTED = LEVELS
 RANKS = {level: rank for rank, level in enumerate(LEVELS)}
-HALVES = 64
-"""Of Simpson's rule over an edge that is no arc."""
+PLACES = 32
+"""Along an edge that is no arc, where it is asked how tight it is."""
 
 
 @dataclass(frozen=True)
-class Edge:
-    """An edge of the slab: ``key`` outside or inside; metres, ``radius`` where it is tightest."""
+class FormedEdge:
+    """An edge of the slab: ``key`` outside or inside; metres, ``radius`` where it is tightest; ``angle`` turned."""
 
     key: str
     radius: float
@@ -72,68 +73,34 @@ class Choice:
         return self.own or self.thin
 
 
-def practice_of(plan: Plan) -> Practice:
-    """Return the practice of the job's own tape, whatever somebody looks at it in."""
-    return FEET if plan.layout.job.tape.feet else METRES
-
-
-def depth_of(plan: Plan) -> float | None:
-    """Return how thick the slab is, as far as that is said."""
-    return plan.said.slab.thickness
-
-
-def unknown_board(plan: Plan) -> str | None:
-    """Return the name of a board that no list has and no thickness is said of."""
-    said = plan.said.board
-    listed = not said.kind or _listed(said.kind)
-    return None if listed or said.thickness is not None else said.kind
-
-
-def edges_of(plan: Plan) -> tuple[Edge, ...]:
+def edges_of(plan: Plan) -> tuple[FormedEdge, ...]:
     """Return the outer and the inner edge; none where there is no slab yet."""
-    slab = plan.slab
-    if slab is None or plan.edge is None:
+    if plan.slab is None:
         return ()
-    far = plan.said.slab.far_width
-    if far is None or plan.width is None:
-        return tuple(Edge(key, radius, radius * slab.angle, slab.angle)
-                     for key, radius in (("outside", slab.outer), ("inside", slab.inner)))  # fmt: skip
-    share = {"inside": 0.0, "outside": 1.0, "both": 0.5}[LIES[plan.edge]]
-    wider = far - plan.width
-    if slab.inner + (share - 1) * wider <= 0:
-        return ()
-    return (
-        _drawn_out("outside", slab.outer, share * wider, slab.angle),
-        _drawn_out("inside", slab.inner, (share - 1) * wider, slab.angle),
-    )
+    return tuple(_formed(key, edge) for key, edge in zip(("outside", "inside"), plan.edges, strict=True))
 
 
-def _drawn_out(key: str, radius: float, more: float, angle: float) -> Edge:
-    """Return an edge whose radius grows evenly with the angle by ``more``: length and tightest bend.
-
-    The radius of curvature of r(a), with r'' = 0, is (r² + r'²)^(3/2)/(r² + 2r'²).
-    """
-    slope = more / angle
-    radii = [radius + more * at / HALVES for at in range(HALVES + 1)]
-    weights = [1, *([4, 2] * (HALVES // 2 - 1)), 4, 1]
-    length = sum(weight * hypot(one, slope) for weight, one in zip(weights, radii, strict=True)) * angle / HALVES / 3
-    return Edge(key, min(hypot(one, slope) ** 3 / (one**2 + 2 * slope**2) for one in radii), length, angle)
+def _formed(key: str, edge: Edge) -> FormedEdge:
+    """Return an edge with its tightest radius: (r² + r'²)^(3/2)/(r² + 2r'²), where r is even in the angle."""
+    angle = 2 * edge.line.half_angle
+    slope = (edge.last - edge.first) / angle
+    radii = [edge.radius(place / PLACES) for place in range(PLACES + 1)] if slope else [edge.radius(0)]
+    return FormedEdge(key, min(hypot(one, slope) ** 3 / (one**2 + 2 * slope**2) for one in radii), edge.length, angle)
 
 
-def choose(plan: Plan, edges: tuple[Edge, ...]) -> Choice:
+def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
     practice, said = practice_of(plan), plan.said.board
     overrun = practice.overrun if said.overrun is None else said.overrun
     level = said.level or JOB
     loose = level == SELECTED and overrun == 0
     level = CLEAR if loose else level
-    depth = depth_of(plan)
-    height = 0 if depth is None else practice.height_for(depth)
+    height, named = height_of(plan), own_board(plan)
 
     def look(board: Board) -> Looked:
         return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges})
 
-    own = own_board(plan, practice, height, look)
+    own = look(named) if named else None
     rows = [look(board) for row in range(max(height, 1) + 1) for board in practice.boards(row)]
     thin, thick = rows[2 * height : 2 * height + 2]
     told = own or thin
@@ -151,21 +118,3 @@ def choose(plan: Plan, edges: tuple[Edge, ...]) -> Choice:
         lengths=said.lengths or practice.lengths,
         overrun=overrun,
     )
-
-
-def own_board(plan: Plan, practice: Practice, height: int, look: Callable[[Board], Looked]) -> Looked | None:
-    """Return the board that the job names: one of a list, or by its thickness."""
-    said = plan.said.board
-    listed = _listed(said.kind)
-    if listed is None and said.thickness is None:
-        return None
-    thickness = said.thickness or (listed.thickness if listed else practice.thicknesses[0])
-    tall = said.height or (listed.height if listed else practice.heights[height])
-    return look(Board(listed.name if listed else said.kind, thickness, tall))
-
-
-def _listed(kind: str) -> Board | None:
-    name = kind.lower().replace(" ", "").replace("×", "x")
-    boards = (board for practice in (FEET, METRES) for row in range(len(practice.heights))
-              for board in practice.boards(row))  # fmt: skip
-    return next((board for board in boards if board.name == name), None)

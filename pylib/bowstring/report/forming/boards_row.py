@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from bowstring.forming.boards import LEVELS, least_edge
 from bowstring.report.forming.boards_bending import name_of, radius_up
-from bowstring.report.forming.boards_list import CLEAR, RANKS, SELECTED, Choice, Edge, Looked
+from bowstring.report.forming.boards_list import CLEAR, RANKS, SELECTED, Choice, Looked
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
-SHORT_NAME = 12
+SHORT_NAME = 6
 """Letters: a longer name of a board has no room in the row."""
 
 
@@ -38,7 +38,7 @@ def short_of(choice: Choice) -> str:
     return say("boards.row_nothing")
 
 
-def more_of(choice: Choice, edges: tuple[Edge, ...], tape: Tape, boards: int, stakes: int) -> str:
+def more_of(choice: Choice, tape: Tape, boards: int, stakes: int) -> str:
     """Return the row's second fact."""
     state = state_of(choice)
     if state == "stop":
@@ -66,4 +66,4 @@ def conclusion(choice: Choice) -> list[str]:
 
 def _short_name(looked: Looked) -> str:
     name = name_of(looked.board)
-    return name if len(name) <= SHORT_NAME else say("boards.own")
+    return name if len(name) <= SHORT_NAME else say("boards.yours")

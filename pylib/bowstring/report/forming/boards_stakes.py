@@ -8,7 +8,9 @@ from math import ceil
 from bowstring.forming.boards import Board, bow, bow_spacing, flat_spacing, spaced
 from bowstring.forming.loose_end import LooseEnd
 from bowstring.forming.stock import Practice
-from bowstring.report.forming.boards_list import Edge
+from bowstring.report.forming.boards_list import Choice, FormedEdge
+from bowstring.report.forming.formboard import depth_of
+from bowstring.report.forming.plan import Plan
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -39,8 +41,15 @@ class Staking:
         return self.gaps + 1
 
 
+def staked_edge(plan: Plan, choice: Choice, edge: FormedEdge) -> Staking:
+    """Return the stakes of an edge of a job: of concrete as deep as the board is high where no thickness is said."""
+    depth = depth_of(plan) or choice.told.board.height
+    board = choice.used.board if choice.used else None
+    return staking(edge, board, depth, choice.practice, plan.said.board.gap, choice.overrun)
+
+
 def staking(
-    edge: Edge, board: Board | None, depth: float, practice: Practice, said: float | None, overrun: float
+    edge: FormedEdge, board: Board | None, depth: float, practice: Practice, said: float | None, overrun: float
 ) -> Staking:
     """Return the stakes of an edge under concrete of a depth."""
     limits = {

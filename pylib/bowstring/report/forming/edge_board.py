@@ -1,14 +1,13 @@
-"""The board that stands between an edge and its form stakes."""
+"""How thick the board is that stands between an edge and its form stakes."""
 
 from __future__ import annotations
 
-from bowstring.report.forming.boards_bending import name_of
-from bowstring.report.forming.boards_list import choose, edges_of
+from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.plan import Plan
+from bowstring.words import say
 
 
 def board_of(plan: Plan) -> tuple[str, float]:
-    """Return the name and thickness, metres, of the board that the job names, or of the one of which the boards' own
-    part speaks."""
-    board = choose(plan, edges_of(plan)).told.board
-    return name_of(board), board.thickness
+    """Return the name and thickness, metres, of the board that the job names, or of the usual one."""
+    form = form_of(plan)
+    return form.name or say("boards.board"), form.thickness

@@ -150,13 +150,18 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
     return [say(f"edges.form_{marks.yours}", size=size, board=name), say("edges.form_pull")]
 
 
-def passes_told(plan: Plan, marks: Marks) -> list[str]:
-    """Return the two passes: stakes within the dig are set again after it from what stands outside it."""
+def dug_out(plan: Plan, marks: Marks) -> bool:
+    """Tell whether any of the job's stakes stand within the dig."""
     past, at = overdig_of(plan), marks.stakes.first
     low = min(marks.inner.first, marks.inner.last) - past
     high = max(marks.outer.first, marks.outer.last) + past
-    size = plan.tape.show_whole(past)
-    paint = say("edges.paint", size=size) if past else say("edges.paint_at")
-    if low <= at <= high:
+    return low <= at <= high
+
+
+def passes_told(plan: Plan, marks: Marks) -> list[str]:
+    """Return the two passes: stakes within the dig are set again after it from what stands outside it."""
+    past = overdig_of(plan)
+    paint = say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
+    if dug_out(plan, marks):
         return [say("edges.hubs_first"), paint, say("edges.line_again")]
     return [say("edges.clear_of_dig"), paint, say("edges.line_again_stakes")]

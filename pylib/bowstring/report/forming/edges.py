@@ -8,7 +8,7 @@ from bowstring.forming.edge import Edge
 from bowstring.report.forming.edge_lines import OVERDIG, overdig_of, report_lines
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, marks_of
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
-from bowstring.report.forming.edge_stick import alike_of, form_told, passes_told, report_bays, report_stick
+from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
@@ -59,6 +59,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "check": _check(diagonal, len(bays)),
         "form": form_told(plan, marks),
         "passes": passes_told(plan, marks),
+        "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),
         "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],
     }

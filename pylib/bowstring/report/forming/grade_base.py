@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from bowstring.report.forming.boards_list import choose, edges_of
+from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan
@@ -23,8 +23,8 @@ def base_lines(plan: Plan) -> Iterator[str]:
     if thickness is None:
         return
     marks = tape_of_heights(plan.tape)
-    yield say("grades.bed", thickness=marks.show(thickness))
-    height = choose(plan, edges_of(plan)).told.board.height  # the board of which the boards' own page speaks
+    yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
+    height = form_of(plan).height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
     key = "at" if not gap else "under" if gap > 0 else "over"
     yield say(f"grades.bed_{key}", gap=marks.show(abs(gap)), height=marks.show(height))

@@ -91,9 +91,9 @@ def judge(plan: Plan, settled: Settled) -> Judged:
 
 def _hold(grade: Grade, limit: float) -> float | None:
     """Return the most that the center line may run, rounded down to 0.01 %, and proved on both edges."""
-    slope = down(grade.most_running(limit))
-    for held in (slope, slope - 1e-4):
-        if held <= 0:
+    slope = round(down(grade.most_running(limit)), 4)
+    for held in (slope, round(slope - 1e-4, 4)):
+        if held < 0:
             return None
         running = -held if grade.running < 0 else held
         tried = Grade(grade.band, grade.start, running, grade.cross, grade.crown)

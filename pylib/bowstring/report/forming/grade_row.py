@@ -51,7 +51,9 @@ def _usual(plan: Plan, settled: Settled, judged: Judged) -> tuple[str, str]:
     elif settled.low is None:
         across = say("grades.level_across")
     else:
-        across = say(f"grades.low_{settled.low}", drop=size_of(plan.tape, max(drops(grade))))
+        first, last = (size_of(plan.tape, drop) for drop in drops(grade))
+        key = f"grades.low_{settled.low}"
+        across = say(key, drop=first) if first == last else say(f"{key}_taper")
     if not judged.worst:
         return text, across
     if settled.low == judged.steepest:

@@ -15,6 +15,9 @@ Clash = Literal["top", "high", "crown", "steep"]
 
 STEEPEST_OF_ALL = STEEPEST / 100
 
+LIP = 0.25 * 0.0254
+"""Metres: what a shoe or a wheel meets without being stopped (2010 ADA Standards 303.2, from memory)."""
+
 
 @dataclass(frozen=True)
 class Settled:
@@ -116,13 +119,14 @@ def _by_tops(plan: Plan, band: Band, start: float, cross: float) -> Settled | Cl
     grade = Grade.between(band, start, said.end, cross, said.crown or 0.0)
     if abs(grade.running) > STEEPEST_OF_ALL:
         return Clashing("steep", grade)
+    agreed = min(LIP, plan.layout.job.tape.mark)
     upward = "A" if grade.running < 0 else "B"
     if said.slope is not None:
         by_slope = _by_slope(said, band, start, cross, said.high or upward)
-        if abs(by_slope.top(1.0, 0.0) - said.end) > plan.layout.job.tape.mark:
+        if abs(by_slope.top(1.0, 0.0) - said.end) > agreed:
             return Clashing("top", grade, by_slope)
     climbed = abs(grade.running) * band.length(CENTER)
-    if said.high and said.high != upward and climbed > plan.layout.job.tape.mark:
+    if said.high and said.high != upward and climbed > agreed:
         return Clashing("high", grade)
     return _settled(said, grade, by_tops=True)
 

@@ -55,12 +55,14 @@ def _across(plan: Plan, settled: Settled) -> str:
 
 
 def level_drops(plan: Plan, judged: Judged) -> tuple[str, str]:
-    """Return what stands under one end of a level by the cross slope, and the most that may: the second rounded down,
-    the first not past it where it holds."""
+    """Return what stands under one end of a level by the cross slope, and the most that may: where it holds the second
+    is rounded down and the first is not past it; where it doesn't, both are told so finely that they differ."""
     marks, length = tape_of_heights(plan.tape), level_length(plan.tape)
+    if judged.falls_over:
+        return marks.show_past(judged.across * length, judged.across_limit * length)
     most = marks.down(judged.across_limit * length)
     drop = marks.round(judged.across * length)
-    return marks.show(drop if judged.falls_over else min(drop, most)), marks.show(most)
+    return marks.show(min(drop, most)), marks.show(most)
 
 
 def judged_lines(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
@@ -124,13 +126,32 @@ def _by_radii(plan: Plan, grade: Grade) -> str:
 
 def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
     """Return what was taken, and how the numbers are read."""
-    said, grade, tape = plan.said.grade, settled.grade, plan.tape
+    yield from _from_where(plan, settled.grade)
+    yield from _along(plan, settled, judged)
+    yield from _across_notes(plan, settled)
+    if plan.tape.unit == "ft-in":
+        yield say("grades.each_rounded")
+        yield say("grades.inches_govern")
+    if judged.limit == USUAL_LIMIT:
+        yield say("grades.source_running")
+    if judged.across_limit == USUAL_CROSS_LIMIT:
+        yield say("grades.source_cross")
+
+
+def _from_where(plan: Plan, grade: Grade) -> Iterator[str]:
+    """Return above what the heights are, and what the rod reads there."""
+    said, tape = plan.said.grade, plan.tape
     if said.start is None:
         yield say("grades.above_A")
     else:
         yield say("grades.starts_at", level=f"{elevation(tape, grade.start)} {'ft' if tape.feet else 'm'}")
     if said.instrument is not None and said.instrument >= grade.start:
         yield say("grades.rod_at_A", reading=elevation(tape, rod(said.instrument, grade.start)))
+
+
+def _along(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
+    """Return how each line runs, and why the inner edge is steeper."""
+    grade = settled.grade
     if settled.by_tops:
         yield say("grades.slope_follows", slope=percent(grade.running))
     if grade.running:
@@ -141,16 +162,14 @@ def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
         yield say("grades.by_width")
     elif grade.running:
         yield _by_radii(plan, grade)
+
+
+def _across_notes(plan: Plan, settled: Settled) -> Iterator[str]:
+    """Return what is taken across, what a crown is, and whether it drains."""
+    grade = settled.grade
     if settled.cross_taken:
         yield say("grades.cross_taken", slope=percent(grade.cross))
     if grade.crown:
         yield say("grades.quarter_rule")
     if is_slow(grade):
-        yield say("grades.slow_feet" if tape.feet else "grades.slow_metric")
-    if tape.unit == "ft-in":
-        yield say("grades.each_rounded")
-        yield say("grades.inches_govern")
-    if judged.limit == USUAL_LIMIT:
-        yield say("grades.source_running")
-    if judged.across_limit == USUAL_CROSS_LIMIT:
-        yield say("grades.source_cross")
+        yield say("grades.slow_feet" if plan.tape.feet else "grades.slow_metric")

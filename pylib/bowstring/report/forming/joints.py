@@ -9,6 +9,7 @@ from bowstring.forming.partly import turned
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
+from bowstring.report.forming.pouring import WALL
 from bowstring.report.forming.quantities import fine_tape, mark_up, thick_tape
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
@@ -24,7 +25,8 @@ def report_joints(plan: Plan) -> JointsPart | None:
     if jointing is None or slab is None:
         return None
     tape, chosen = plan.tape, jointing.chosen
-    depth = plan.said.slab.thickness and plan.said.slab.thickness * DEPTH
+    thickness = plan.said.slab.thickness
+    depth = thickness * DEPTH if thickness and thickness <= WALL else None
     longer = turned(slab) * form_of(plan).thickness
     state = _state(plan, jointing)
     return {
@@ -132,6 +134,8 @@ def _more(plan: Plan, part: JointsPart) -> str:
     if part["count"] == 1:
         return say("joints.inside_only", inside=part["inside_shown"])
     key = "joints.inside_depth" if part["depth_shown"] else "joints.inside_plain"
+    if plan.said.slab.thickness and not part["depth_shown"]:
+        key = "joints.inside_wall"
     return say(key, inside=part["inside_shown"], depth=part["depth_shown"])
 
 
@@ -199,7 +203,9 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     thick, thickness = thick_tape(plan.tape), plan.said.slab.thickness
     chosen = jointing.chosen
     lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
-    if depth and thickness:
+    if thickness and thickness > WALL:
+        lines.append(say("joints.deep_wall"))
+    elif depth and thickness:
         lines.append(say("joints.deep", depth=mark_up(thick, depth), thickness=thick.show_whole(thickness)))
     else:
         lines.append(say("joints.deep_open"))

@@ -8,7 +8,7 @@ from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
-from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, pouring_of
+from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick_tape, volume_text
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import PourPart
@@ -23,6 +23,7 @@ def report_pour(plan: Plan) -> PourPart | None:
     made, feet, fine = pouring.order, plan.tape.feet, fine_tape(plan.tape)
     count, last = loads(made.ordered, pouring.truck * pouring.unit)
     low = fine.down((pouring.bought - made.needed) / pouring.area)
+    footing = footing_of(plan, pouring)
     number, unit, text = _conclusion(pouring)
     return {
         "state": "near" if pouring.tight and not pouring.small else "usual",
@@ -44,6 +45,8 @@ def report_pour(plan: Plan) -> PourPart | None:
         "truck": pouring.truck * pouring.unit,
         "loads": count,
         "last": last,
+        "footing": None if footing is None else footing.needed,
+        "footing_order": None if footing is None else footing.ordered,
         "bag_count": pouring.bags(made),
         "bag_shown": BAGS[pouring.yards][0],
         "by_bags": pouring.small,
@@ -121,12 +124,20 @@ def _why(plan: Plan, pouring: Pouring) -> str:
     return say(
         key,
         area=area_text(pouring.area, feet),
-        depth=thick_tape(plan.tape).show_whole(pouring.depth),
+        depth=_depth(plan, pouring),
         volume=volume_text(made.needed, feet),
         waste=percent(pouring.waste),
         with_waste=volume_text(made.with_waste, feet),
         step=_step(pouring),
     )
+
+
+def _depth(plan: Plan, pouring: Pouring) -> str:
+    tape = thick_tape(plan.tape)
+    depth = tape.show_whole(pouring.depth)
+    if pouring.edge_depth <= pouring.depth or not pouring.edge:
+        return depth
+    return say("pour.depth_edges", depth=depth, edge=tape.show_whole(pouring.edge_depth))
 
 
 def _step(pouring: Pouring) -> str:

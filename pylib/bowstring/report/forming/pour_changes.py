@@ -15,14 +15,14 @@ def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
     tape, yards, waste = plan.tape, pouring.yards, pouring.waste
     low, thicker = LOW[yards], pouring.depth + THICKER[yards]
     rows = [
-        _row(pouring, pouring.again(pouring.area, pouring.depth + low, waste),
+        _row(pouring, pouring.again(more=pouring.low_extra),
              say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring)),
-        _row(pouring, pouring.again(pouring.area, thicker, waste),
+        _row(pouring, pouring.again(depth=thicker),
              say("pour.if_thick", thickness=thick_tape(tape).show_whole(thicker))),
     ]  # fmt: skip
     rows += _wider(plan, pouring)
     other = 0.05 if waste > 0.05 else 0.10
-    rows.append(_row(pouring, pouring.again(pouring.area, pouring.depth, other),
+    rows.append(_row(pouring, pouring.again(waste=other),
                      say("pour.if_waste", waste=percent(other))))  # fmt: skip
     return rows
 
@@ -35,7 +35,7 @@ def _wider(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
     slab = slab_of(plan, WIDER[pouring.yards])
     if slab is None:
         return []
-    made = pouring.again(slab.area, pouring.depth, pouring.waste)
+    made = pouring.again(slab=slab)
     if plan.taper is not None:
         more = thick_tape(plan.tape).show_whole(WIDER[pouring.yards])
         return [_row(pouring, made, say("pour.if_wider", more=more))]

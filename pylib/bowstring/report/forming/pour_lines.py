@@ -6,11 +6,10 @@ from itertools import pairwise
 from math import isclose
 
 from bowstring.forming.joints import Panels
-from bowstring.forming.partly import area_to
 from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import BAGS, Pouring
+from bowstring.report.forming.pouring import BAGS, WALL, Pouring, footing_of
 from bowstring.report.forming.quantities import (
     down_to,
     fine_tape,
@@ -29,6 +28,7 @@ MOST_BANKED = 0.0254 * (1 + 1e-9)
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
     lines = [_loads(pouring), _panel(plan, pouring, chosen), _by_the_bag(pouring), _form(plan, pouring)]
+    lines += [_edges(plan, pouring), _footing(plan, pouring)]
     if plan.said.slab.base:
         lines.append(_bed(plan, pouring))
     lines.append(_both(pouring))
@@ -57,8 +57,8 @@ def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
         return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 else ""
     feet, needed = plan.tape.feet, pouring.order.needed
     if not chosen.even:
-        areas = [area_to(pouring.slab, number / chosen.count) for number in range(chosen.count + 1)]
-        takes = [(after - before) * pouring.depth for before, after in pairwise(areas)]
+        upto = [pouring.volume_to(number / chosen.count) for number in range(chosen.count + 1)]
+        takes = [after - before for before, after in pairwise(upto)]
         return say("pour.panels_taper", least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
     reach = chosen.outer[-1] / needed * (CUBIC_YARD if feet else 1.0)
     one = say("pour.one_yard" if feet else "pour.one_metre")
@@ -81,11 +81,43 @@ def _form(plan: Plan, pouring: Pouring) -> str:
     """What the form's real height means for the base: a 1x4 or 2x4 is 3-1/2 in high."""
     form, fine = form_of(plan), fine_tape(plan.tape)
     height, off = fine.show(form.height), fine.show(abs(pouring.depth - form.height))
+    if pouring.depth > WALL:
+        return say("pour.form_wall")
     if isclose(pouring.depth, form.height, rel_tol=1e-9):
         return say("pour.form_even", height=height)
     if pouring.depth > form.height + MOST_BANKED:
         return say("pour.form_low", height=height, off=off)
     return say("pour.form_short" if pouring.depth > form.height else "pour.form_deep", height=height, off=off)
+
+
+def _edges(plan: Plan, pouring: Pouring) -> str:
+    """What thick edges add, and how it was counted."""
+    if pouring.edge_depth <= pouring.depth or not pouring.edge:
+        return ""
+    thick = thick_tape(plan.tape)
+    extra = pouring.volume_to(1.0) - pouring.area * pouring.depth
+    return say(
+        "pour.edges",
+        wide=thick.show_whole(pouring.edge),
+        depth=thick.show_whole(pouring.edge_depth),
+        extra=volume_text(extra, plan.tape.feet),
+    )
+
+
+def _footing(plan: Plan, pouring: Pouring) -> str:
+    """What the footing takes: it is poured first, and ordered by itself."""
+    made, said = footing_of(plan, pouring), plan.said.slab
+    if made is None or said.footing_width is None or said.footing_depth is None:
+        return ""
+    thick = thick_tape(plan.tape)
+    return say(
+        "pour.footing",
+        wide=thick.show_whole(said.footing_width),
+        depth=thick.show_whole(said.footing_depth),
+        volume=volume_text(made.needed, plan.tape.feet),
+        order=_called(pouring, made.ordered),
+        waste=percent(pouring.waste),
+    )
 
 
 def _bed(plan: Plan, pouring: Pouring) -> str:

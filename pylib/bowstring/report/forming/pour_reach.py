@@ -60,8 +60,8 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str
 
 
 def _place(pouring: Pouring, part: float) -> float:
-    """Return where along the outer form a part of the slab's area ends, metres."""
-    return along(pouring.slab, "outside", share_of(pouring.slab, part))
+    """Return where along the outer form a part of the concrete ends, metres."""
+    return along(pouring.slab, "outside", share_of(part, pouring.volume_to))
 
 
 def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:

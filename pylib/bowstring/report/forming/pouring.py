@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
 from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.plan import Plan, slab_of
@@ -27,6 +28,9 @@ SMALL = {True: CUBIC_YARD, False: 0.75}
 LOW = {True: INCH / 2, False: 0.010}
 """Metres: how much lower than drawn a base easily comes out."""
 
+WALL = 0.4
+"""Metres: what is deeper is a wall, and no board on stakes holds it."""
+
 THICKER = {True: INCH, False: 0.025}
 WIDER = {True: 6 * INCH, False: 0.150}
 
@@ -38,7 +42,9 @@ class Pouring:
     Attributes:
         yards: whether the plant sells cubic yards; unit: cubic metres in one of what it sells.
         slab: as it is built.
-        area, depth: square metres, metres; waste: a share; step, truck: in the plant's unit.
+        area, depth: square metres, metres; edge, edge_depth: how wide along both forms the slab is thicker, and how
+            thick it is there, metres (0 and the depth where it isn't).
+        waste: a share; step, truck: in the plant's unit.
         order: cubic metres.
     """
 
@@ -47,14 +53,30 @@ class Pouring:
     slab: Slab | Taper
     area: float
     depth: float
+    edge: float
+    edge_depth: float
     waste: float
     step: float
     truck: float
     order: Order
 
-    def again(self, area: float, depth: float, waste: float) -> Order:
-        """Return the order for another area, depth (square metres, metres) or waste from the same plant."""
-        return order(area * depth, waste, self.step * self.unit)
+    def again(
+        self,
+        *,
+        depth: float | None = None,
+        waste: float | None = None,
+        slab: Slab | Taper | None = None,
+        more: float = 0.0,
+    ) -> Order:
+        """Return the order from the same plant for another depth (metres), waste or slab, or for so much more (cubic
+        metres)."""
+        built, deep = slab or self.slab, self.depth if depth is None else depth
+        needed = _volume(built, deep, self.edge, self.edge_depth, 1.0) + more
+        return order(needed, self.waste if waste is None else waste, self.step * self.unit)
+
+    def volume_to(self, share: float) -> float:
+        """Return what the part up to a share of the angle takes, cubic metres."""
+        return _volume(self.slab, self.depth, self.edge, self.edge_depth, share)
 
     @property
     def low_extra(self) -> float:
@@ -85,16 +107,39 @@ class Pouring:
         return self.order.ordered - self.order.with_waste < self.step * self.unit / 10
 
 
+def _volume(slab: Slab | Taper, depth: float, edge: float, edge_depth: float, share: float) -> float:
+    thicker = max(0.0, edge_depth - depth)
+    extra = thicker * bands_to(slab, edge, share) if thicker and edge else 0.0
+    return depth * area_to(slab, share) + extra
+
+
 def pouring_of(plan: Plan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
     said = plan.said.slab
-    slab = slab_of(plan)
-    if slab is None or said.thickness is None:
+    slab, depth = slab_of(plan), said.thickness
+    if slab is None or depth is None:
         return None
     yards = plan.layout.job.tape.feet
     unit = CUBIC_YARD if yards else 1.0
     waste = USUAL_WASTE if said.waste is None else said.waste
+    edge, edge_depth = said.edge_width or 0.0, said.edge_depth or depth
+    needed = _volume(slab, depth, edge, edge_depth, 1.0)
     step, truck = said.step or USUAL_STEP, said.truck or USUAL_TRUCK[yards]
-    area = slab.area
-    return Pouring(yards, unit, slab, area, said.thickness, waste, step, truck,
-                   order(area * said.thickness, waste, step * unit))  # fmt: skip
+    return Pouring(yards, unit, slab, slab.area, depth, edge, edge_depth, waste, step, truck,
+                   order(needed, waste, step * unit))  # fmt: skip
+
+
+def footing_of(plan: Plan, pouring: Pouring) -> Order | None:
+    """Return the order of the footing under the middle of the slab or wall, ``None`` where there is none.
+
+    As wide on either side of the middle: the middle's length times the width, exactly, where the middle's distance from
+    the center changes evenly with the angle.
+    """
+    said = plan.said.slab
+    if said.footing_width is None or said.footing_depth is None:
+        return None
+    slab = pouring.slab
+    middle = slab.middle if isinstance(slab, Slab) else sum(
+        edge.radius(share) for edge in (slab.outside, slab.inside) for share in (0.0, 1.0)) / 4  # fmt: skip
+    volume = middle * slab.angle * said.footing_width * said.footing_depth
+    return order(volume, pouring.waste, pouring.step * pouring.unit)

@@ -122,12 +122,13 @@ class BoardsPart(TypedDict):
 
     Attributes:
         state: ``usual``, ``near`` or ``stop``; short, more: the row's two lines.
-        conclusion: sentences; tighter: which edge decides.
-        stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
+        conclusion: sentences; tighter: the edge that decides, ``outside`` or ``inside``, and the sentence.
+        stock: the length of a board that is sprung, 0 where none can be told; springs: that length, springs_shown: how
+            far its middle stands off straight at the tighter edge; bow: sentences of it; all empty then.
         push_head: over the column of the push.
-        bow: how far a board of ``stock`` metres is sprung; springs, springs_shown: its length, and how far at the inner
-            edge, both empty where that can't be told.
+        stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
         fails: where a board breaks; otherwise: what to do where no board bends (strips, layers, kerfs).
+        cut_note: in which order the edges' boards stand.
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
         stakes: of both edges; with_spare: and a tenth more.
     """
@@ -137,23 +138,25 @@ class BoardsPart(TypedDict):
     more: str
     conclusion: list[str]
     tighter: str
+    tighter_told: str
     level: str
     levels: list[LevelChoice]
     rows: list[BoardRow]
     strips: list[StripRow]
     stock: float
+    springs: str
+    springs_shown: str
     push_head: str
     stock_shown: str
     unit_shown: str
     bow: list[str]
-    springs: str
-    springs_shown: str
     fails: list[str]
     otherwise: list[str]
     ends: list[str]
     bending: list[str]
     edges: list[EdgeBoards]
     cut: list[CutRow]
+    cut_note: str
     buy: list[BuyRow]
     gave_way: list[str]
     stakes: int

@@ -145,7 +145,8 @@ class EdgesPart(TypedDict):
         left, right: for somebody who walks from A to B, ``None`` where no hand is known; outside, inside: of the curve.
         area: between the edges; taper: what a width that changes means, as sentences.
         alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's.
-        check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again.
+        check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
+            dug_out: whether the job's stakes stand within the dig.
         overdig: past each edge.
         notes: what else holds here.
     """
@@ -176,5 +177,6 @@ class EdgesPart(TypedDict):
     check: str
     form: list[str]
     passes: list[str]
+    dug_out: bool
     taper: list[str]
     notes: list[str]

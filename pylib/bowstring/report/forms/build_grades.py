@@ -77,7 +77,7 @@ class GradeStop(TypedDict):
 
 @final
 class GradesPart(TypedDict):
-    """The tops of the forms.
+    """The tops of the forms. What is bold in ``judged`` and ``base`` stands between stars (see ``words.stars``).
 
     Attributes:
         state: ``usual``, ``near`` or ``stop``; short, more: the row's two lines.

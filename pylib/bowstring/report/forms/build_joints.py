@@ -41,7 +41,7 @@ class JointsPart(TypedDict):
         count: how many panels; outside, inside: the length of one along each form; ratio: its longest side over its
             shortest (of the worst one, where the width changes).
         most: the longest that a panel may be along the outer form; most_shown, why_most: which rule took effect.
-        depth: how deep a joint is cut at least, ``None`` as long as no thickness is said.
+        depth: how deep a joint is cut at least, ``None`` as long as no thickness is said, and in a wall.
         longer: how much longer the back of the outer board is than its face.
         corner: the least angle between a joint and an edge, degrees: 90 where the width is the same all along.
         rows: the joints from A on, and B last; offers: the counts to choose from.

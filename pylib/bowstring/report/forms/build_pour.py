@@ -49,6 +49,7 @@ class PourPart(TypedDict):
         yards: whether texts are in cubic yards; volume_yards, order_yards: cubic yards, whatever the texts are in.
         depth: metres; waste: a share; step, truck: cubic metres.
         loads: how many trucks; last: cubic metres on the last one.
+        footing, footing_order: what the footing takes, and its own order, cubic metres; ``None`` where there is none.
         bag_count, by_bags: bags for what is needed with its waste; whether they are the conclusion.
         low: metres, the lowest base that the order fills; per_panel: cubic metres.
         number, unit: the conclusion as one large number; text: as a sentence; why: how it came to be.
@@ -78,6 +79,8 @@ class PourPart(TypedDict):
     truck: float
     loads: int
     last: float
+    footing: float | None
+    footing_order: float | None
     bag_count: int
     bag_shown: str
     by_bags: bool

@@ -9,12 +9,12 @@ MESSAGES = {
     "grades.short_crown_over": "Camber falls {slope}: too steep",
     "grades.short_cross_near": "Crossfall {slope}, may be {limit}",
     "grades.short_crown_near": "Camber falls {slope}, may be {limit}",
-    "grades.cross_ok_feet": "Crossfall: {drop} under a 4-ft level, never over {most} ({limit}).",
-    "grades.cross_ok_metric": "Crossfall: {drop} under a 1.2-m level, never over {most} ({limit}).",
-    "grades.cross_over_feet": "Crossfall: {drop} under a 4-ft level, may be {most} ({limit}): too steep.",
-    "grades.cross_over_metric": "Crossfall: {drop} under a 1.2-m level, may be {most} ({limit}): too steep.",
-    "grades.crown_ok": "Camber: it falls {slope} at the edges, may be {limit}: ok.",
-    "grades.crown_over": "Camber: it falls {slope} at the edges, may be {limit}: too steep.",
+    "grades.cross_ok_feet": "Crossfall: *{drop}* under a 4-ft level, never over {most} ({limit}).",
+    "grades.cross_ok_metric": "Crossfall: *{drop}* under a 1.2-m level, never over {most} ({limit}).",
+    "grades.cross_over_feet": "Crossfall: *{drop}* under a 4-ft level, may be {most} ({limit}): *too steep*.",
+    "grades.cross_over_metric": "Crossfall: *{drop}* under a 1.2-m level, may be {most} ({limit}): *too steep*.",
+    "grades.crown_ok": "Camber: it falls {slope} at the edges, may be {limit}: *ok*.",
+    "grades.crown_over": "Camber: it falls {slope} at the edges, may be {limit}: *too steep*.",
     "grades.too_steep_inside_walk": "The inner edge runs {slope}. A footpath may run {limit}, 1 in 20.",
     "grades.too_steep_outside_walk": "The outer edge runs {slope}. A footpath may run {limit}, 1 in 20.",
     "grades.less_length": "{slope} is on the centre line; the inner edge climbs as high in less length.",
@@ -36,11 +36,13 @@ MESSAGES = {
         "The centre line runs {center}, the outer edge up to {outside}, the inner edge up to {inside}."
     ),
     "grades.quarter_rule": (
-        "The camber is a parabola: half way to an edge it is down a quarter. Here the quarter rule is exact."
+        "The camber is a parabola: midway to an edge it is down a quarter. Here the quarter rule is exact."
     ),
     "grades.slow_metric": "It falls less than 10 mm per metre: water may stand on it.",
     "grades.elevation": "level, {unit}",
+    "grades.elevations": "Levels, {unit}",
     "grades.rod": "staff",
+    "grades.rods": "Staff readings",
     "grades.rod_at_A": "On the outer form at A the staff reads {reading}.",
     "grades.inches_govern": (
         "Where the two differ, the inches govern: a form is set by them. A staff is read in hundredths."

@@ -21,6 +21,7 @@ MESSAGES = {
     "joints.inside_only": "{inside} inside; no joint",
     "joints.inside_depth": "{inside} inside; cut {depth} deep or more",
     "joints.inside_plain": "{inside} inside; needs the thickness",
+    "joints.inside_wall": "{inside} inside; made as drawn",
     "joints.most_every": "Panels are at most {most} along the outer form, as you said.",
     "joints.most_count": "{count} panels, as you said. At most {limit} long is usual.",
     "joints.most_width": "Panels are no longer than the walk is wide: {most}. The usual most is {limit}.",
@@ -59,6 +60,7 @@ MESSAGES = {
         "The width changes so fast that a corner is only {corner}. Under 60° it breaks off: ask the designer."
     ),
     "joints.deep": "Cut at least *{depth} deep*, a quarter of {thickness}.",
+    "joints.deep_wall": "This deep it's a wall: the drawing says how its joints are made.",
     "joints.deep_open": "Cut at least a quarter of the thickness deep.",
     "joints.shape": "Panels are {ratio} to 1 at the most; keep under 1.5.",
     "joints.shape_never": (

@@ -52,6 +52,7 @@ MESSAGES = {
     "pour.then_yards": "order, yd³",
     "pour.then_metres": "order, m³",
     "pour.then_bags": "bags",
+    "pour.depth_edges": "{depth}, edges {edge},",
     "pour.if_low": "base {low} low all over",
     "pour.if_thick": "{thickness} thick",
     "pour.if_wide": "{width} wide",
@@ -81,6 +82,14 @@ MESSAGES = {
     "pour.form_short": "The form is {height} high: the base is {off} below its foot. Bank earth against it.",
     "pour.form_low": "A form {height} high leaves {off} open under its foot: take a deeper board.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the base.",
+    "pour.edges": (
+        "Edges {depth} deep for {wide} along both forms add *{extra}*, sides plumb: sloped sides take more."
+    ),
+    "pour.footing": (
+        "The footing, {wide} wide and {depth} deep under the middle, takes {volume}. "
+        "Poured first: order *{order}* for it, {waste} waste in it."
+    ),
+    "pour.form_wall": "This deep it's a wall: its forms and bracing are designed, not boards on stakes.",
     "pour.bed": "A {base} bed under the slab is {volume} in place. Order more: it packs down.",
     "pour.both": "{order} is {other}.",
     "pour.taken_waste": "{waste} waste is taken; 5 to 10% is usual.",

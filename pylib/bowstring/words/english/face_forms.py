@@ -7,9 +7,7 @@ MESSAGES = {
     "forms.front_title": "{title}: forms",
     "forms.back_title": "{title}: grade and pour",
     "forms.turn_over": "Turn over: grade, pour",
-    "forms.foot_grades": (
-        "Tops are each rounded from the exact value. Measure the base at every stake, both edges and middle."
-    ),
+    "forms.foot_grades": "Tops are each rounded from the exact value.",
     "forms.stakes_on": "Your stakes: {line}.",
     "forms.slab_outside": "Slab INSIDE the curve from the line, {width} wide.",
     "forms.slab_inside": "Slab OUTSIDE the curve from the line, {width} wide.",
@@ -80,4 +78,5 @@ MESSAGES = {
         "*Screw every stake, both boards.* Two screws where a board pulls off: the outer one at the first stake "
         "in, the inner one at its ends."
     ),
+    "forms.dig": "Dig {past} past each edge. Hubs outside come first; the line is set again from them after the dig.",
 }

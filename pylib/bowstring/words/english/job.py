@@ -41,6 +41,8 @@ MESSAGES = {
     "job.diameter_of_pin.remedy": "Leave the diameter out, or say that pins are driven.",
     "job.thick_pin.wrong": "No pin is that thick: at most {most}.",
     "job.thick_pin.remedy": "Give the pin's own diameter, such as 5/8 in or 16 mm, and check the unit.",
+    "job.width_depth.wrong": "A width and a depth are needed together.",
+    "job.width_depth.remedy": "Give both, or leave both out.",
     "job.ground_half.wrong": "A level of the ground needs its stake, its edge and the level.",
     "job.ground_half.remedy": "Name the stake, inside or outside, and give the level.",
     "job.tie_half.wrong": "A tie needs both an object and a distance.",

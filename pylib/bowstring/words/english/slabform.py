@@ -2,7 +2,8 @@
 
 MESSAGES = {
     # headings and folds
-    "form.section_bed": "Taper and base",
+    "form.section_bed": "Taper, base and dig",
+    "form.section_edges": "Thick edges and footing",
     "form.section_boards": "Boards",
     "form.section_boards.help": "Leave these blank unless yours differ; what is taken is said with the boards.",
     "form.section_joints": "Joints",
@@ -32,12 +33,21 @@ MESSAGES = {
     "form.slab_end_width.help": "The width above is then at A.",
     "form.slab_base": "Base under it",
     "form.slab_base.help": "How thick the stone is. Write its unit.",
+    "form.slab_overdig": "Dug past each edge",
     "form.slab_waste": "Waste",
     "form.slab_waste.help": "Blank: 10.",
     "form.slab_step": "The plant sells by",
     "form.slab_step.help": "As a decimal, like 0.25. Blank: a quarter yard.",
     "form.slab_step.help.metric": "As a decimal, like 0.25.",
     "form.slab_truck": "A full truck",
+    "form.slab_edge_width": "Thick edges: how wide",
+    "form.slab_edge_width.help": "Along both forms. Write its unit.",
+    "form.slab_edge_depth": "Thick edges: how deep",
+    "form.slab_edge_depth.help": "From the top of the slab. Write its unit.",
+    "form.slab_footing_width": "Footing: how wide",
+    "form.slab_footing_width.help": "Under the middle of the slab or wall. Write its unit.",
+    "form.slab_footing_depth": "Footing: how deep",
+    "form.slab_footing_depth.help": "Write its unit.",
     # its boards
     "form.board_kind": "Board",
     "form.board_kind.help": "Its name, like 1x4. Blank: all of the list are looked at.",

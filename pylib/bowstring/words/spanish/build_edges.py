@@ -24,6 +24,7 @@ MESSAGES = {
     "edges.other_outside": "Borde exterior R {radius}, a {width}",
     "edges.both": "Borde exterior R {outer}, interior R {inner}, {width} de ancho",
     "edges.tapers": "{first} de ancho en A, {last} en B",
+    "edges.off_head": "Cada línea desde sus ~estacas~",
     "edges.line": "línea",
     "edges.radius": "~radio~",
     "edges.chord": "~cuerda del arco~, A a B",
@@ -76,6 +77,8 @@ MESSAGES = {
     "edges.stick_other": "cara de la otra ~tabla~",
     "edges.stick_form": "sus ~estacas~, atrás de la {board}",
     "edges.stick_edge": "cara de cada ~tabla~",
+    "edges.stick_at": "{size}: {what}",
+    "edges.stick_drawn": "Una vara con tres marcas: {marks}.",
     "edges.first_outside": "Ponga primero la ~tabla~ exterior.",
     "edges.first_inside": "Ponga primero la ~tabla~ interior.",
     "edges.how_halved": "Desde sus ~estacas~ la vara da cada borde, a la mitad del ancho.",
@@ -121,7 +124,9 @@ MESSAGES = {
         "El borde que se abre o se cierra no es ~arco~: trácelo por los anchos, y deje la ~tabla~ pareja."
     ),
     "edges.taper_both": "Ningún borde es ~arco~: trace los dos por los anchos, y deje las ~tablas~ parejas.",
-    "edges.taper_dig": "Las ~estacas~ de ~forma~ y la excavación lo siguen, al grueso de la ~tabla~ y a {size}.",
+    "edges.taper_dig": (
+        "Ahí las ~estacas~ de ~forma~ y la excavación siguen el borde, al grueso de la ~tabla~ y a {size}."
+    ),
     "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, gírelo desde ahí con {radius}.",
     "edges.dig_all": "Por dentro, la excavación llega al ~centro~: excave todo.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",

@@ -23,6 +23,7 @@ MESSAGES = {
     "joints.inside_only": "{inside} por dentro; sin ~juntas~",
     "joints.inside_depth": "{inside} por dentro; corte {depth} o más",
     "joints.inside_plain": "{inside} por dentro; falta el espesor",
+    "joints.inside_wall": "{inside} por dentro; según el ~plano~",
     "joints.most_every": "Los tramos son de {most} cuando mucho sobre la ~forma~ de afuera, como usted dijo.",
     "joints.most_count": "{count} tramos, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
     "joints.most_width": "Los tramos no son más largos que el ancho: {most}. Lo usual es {limit} cuando mucho.",
@@ -65,6 +66,7 @@ MESSAGES = {
         "Con menos de 60° se quiebra: pregunte al proyectista."
     ),
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
+    "joints.deep_wall": "Así de hondo es un muro: el ~plano~ dice cómo van sus ~juntas~.",
     "joints.deep_open": "Corte de hondo un cuarto del espesor cuando menos.",
     "joints.shape": "Los tramos son de {ratio} a 1 cuando mucho; no pase de 1.5.",
     "joints.shape_never": (

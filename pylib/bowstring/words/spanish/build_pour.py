@@ -61,6 +61,7 @@ MESSAGES = {
     "pour.then_yards": "pedido, yd³",
     "pour.then_metres": "pedido, m³",
     "pour.then_bags": "bultos",
+    "pour.depth_edges": "{depth}, orillas de {edge},",
     "pour.if_low": "base {low} baja en todo",
     "pour.if_thick": "{thickness} de espesor",
     "pour.if_wide": "{width} de ancho",
@@ -93,6 +94,15 @@ MESSAGES = {
     "pour.form_short": "La ~forma~ mide {height} de alto: la base queda {off} abajo de su pie. Arrímele tierra.",
     "pour.form_low": "Una ~forma~ de {height} de alto deja {off} abiertas bajo su pie: use ~tabla~ más alta.",
     "pour.form_deep": "La ~forma~ mide {height} de alto: su pie entra {off} en la base.",
+    "pour.edges": (
+        "Las orillas de {depth} de hondo por {wide} en las dos ~formas~ suman *{extra}*, de lados a plomo. "
+        "Inclinados llevan más."
+    ),
+    "pour.footing": (
+        "La zapata, de {wide} de ancho y {depth} de hondo bajo el medio, lleva {volume}. "
+        "Se cuela primero: pida *{order}* para ella, con {waste} de desperdicio."
+    ),
+    "pour.form_wall": "Así de hondo es un muro: sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",
     "pour.bed": "Una cama de {base} bajo la losa son {volume} ya en su lugar. Pida más: se compacta.",
     "pour.both": "{order} son {other}.",
     "pour.taken_waste": "Se toma {waste} de desperdicio; lo usual es 5 a 10%.",

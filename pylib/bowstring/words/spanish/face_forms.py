@@ -9,9 +9,7 @@ MESSAGES = {
     "forms.front_title": "{title}: ~formas~",
     "forms.back_title": "{title}: niveles y colado",
     "forms.turn_over": "Voltee: niveles, colado",
-    "forms.foot_grades": (
-        "Cada canto se redondea del valor exacto. Mida la base en cada ~estaca~, en los dos bordes y al centro."
-    ),
+    "forms.foot_grades": "Cada canto se redondea de su valor exacto.",
     "forms.stakes_on": "Sus ~estacas~: {line}.",
     "forms.slab_outside": "Losa POR DENTRO de la curva desde la línea, {width} de ancho.",
     "forms.slab_inside": "Losa POR FUERA de la curva desde la línea, {width} de ancho.",
@@ -85,5 +83,9 @@ MESSAGES = {
     "forms.screws": (
         "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: la de afuera en "
         "la primera ~estaca~ hacia adentro, la de adentro en sus puntas."
+    ),
+    "forms.dig": (
+        "Excave {past} más allá de cada borde. Primero los ~trompos~ por fuera; después de excavar se vuelve a "
+        "trazar desde ellos."
     ),
 }

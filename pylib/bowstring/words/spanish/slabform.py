@@ -4,7 +4,8 @@
 
 MESSAGES = {
     # headings and folds
-    "form.section_bed": "Ancho variable y base",
+    "form.section_bed": "Ancho variable, base y excavación",
+    "form.section_edges": "Orillas gruesas y zapata",
     "form.section_boards": "~Tablas~",
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se supone se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
@@ -36,12 +37,21 @@ MESSAGES = {
     "form.slab_end_width.help": "El ancho de arriba es entonces el de A.",
     "form.slab_base": "Base debajo",
     "form.slab_base.help": "Qué espesor lleva la grava. Escriba su unidad.",
+    "form.slab_overdig": "Excavar más allá de cada orilla",
     "form.slab_waste": "Desperdicio",
     "form.slab_waste.help": "En blanco: 10.",
     "form.slab_step": "La planta vende de a",
     "form.slab_step.help": "Con decimales, como 0.25. En blanco: un cuarto de yarda.",
     "form.slab_step.help.metric": "Con decimales, como 0.25.",
     "form.slab_truck": "Un camión lleno",
+    "form.slab_edge_width": "Orillas gruesas: ancho",
+    "form.slab_edge_width.help": "En las dos ~formas~. Escriba su unidad.",
+    "form.slab_edge_depth": "Orillas gruesas: profundidad",
+    "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
+    "form.slab_footing_width": "Zapata: ancho",
+    "form.slab_footing_width.help": "Bajo el medio de la losa o del muro. Escriba su unidad.",
+    "form.slab_footing_depth": "Zapata: profundidad",
+    "form.slab_footing_depth.help": "Escriba su unidad.",
     # its boards
     "form.board_kind": "~Tabla~",
     "form.board_kind.help": "Su nombre, como 1x4. En blanco: se ven todas las de la lista.",
