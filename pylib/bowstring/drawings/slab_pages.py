@@ -99,11 +99,15 @@ def _second(made: SlabSketch) -> None:
 
 
 def _stick(made: SlabSketch, second: SecondEdge, at: Mapping[str, Point]) -> None:
-    """The stick at the stake that is nearest to a quarter of the line."""
+    """The stick at the stake that is nearest to a quarter of the line; from face to face where stakes stand on neither
+    edge nor halfway."""
     row = min(second["rows"], key=lambda one: abs(made.share[one["stake"]] + 0.5))
-    made.sketch.lines([[at[row["stake"]], at[row["name"]]]], "arrow strong")
     share = made.share[row["stake"]]
-    text = say("build.draw_stick", width=row["width_shown"])
+    start, shown = at[row["stake"]], row["width_shown"]
+    if _edges_of(made)["yours"] not in ("outside", "inside", "centre"):
+        start, shown = made.shape.on("outside" if second["edge"] == "inside" else "inside", share), row["slab_shown"]
+    made.sketch.lines([[start, at[row["name"]]]], "arrow strong")
+    text = say("build.draw_stick", width=shown)
     made.beside("outside", text, (share, share - 0.1), "number", "hot")
 
 

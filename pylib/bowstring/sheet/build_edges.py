@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
+from bowstring.report.forms.build_edges import EdgesPart, PartnerRow, SecondEdge
 from bowstring.sheet.blocks import MANY, Block, Heading, Items, Paragraph, Table
 from bowstring.words import say
 
@@ -52,12 +52,17 @@ def _second(second: SecondEdge) -> Iterator[Block]:
     rows = second["rows"]
     if second["blocked"]:
         if second["tapers"]:
-            widths = [[row["name"], row["width_shown"]] for row in rows]
-            yield from _table([say("edges.stake"), say("edges.width")], widths)
+            widths = [[row["name"], row["width_shown"], row["slab_shown"]] for row in rows]
+            yield from _table([say("edges.stake"), say("edges.from_stake"), say("edges.width")], widths)
         return
-    head = [say("edges.stake"), say("edges.along", first=rows[0]["name"]), say("edges.square_off"), say("edges.width")]
+    head = [say("edges.stake"), say("edges.along", first=rows[0]["name"]), say("edges.square_off")]
+    head += [say("edges.from_stake"), say("edges.width")]
     yield Heading(second["own"])
-    yield from _table(head, [[row["name"], row["along_shown"], row["off_shown"], row["width_shown"]] for row in rows])
+    yield from _table(head, [_cells(row) for row in rows])
+
+
+def _cells(row: PartnerRow) -> list[str]:
+    return [row["name"], row["along_shown"], row["off_shown"], row["width_shown"], row["slab_shown"]]
 
 
 def _check(part: EdgesPart) -> Iterator[Block]:

@@ -72,6 +72,16 @@ def test_a_string_that_cannot_be_up_has_no_numbers() -> None:
     assert "R1 in" in tapered and "along, from" not in tapered
 
 
+def test_the_stick_of_a_taper_is_told_by_the_slab_and_not_from_the_hubs() -> None:
+    hubs = {**WALK, **CHANGES["hubs"], **CHANGES["taper"]}
+    told = plain(page(hubs))
+    assert "slab width" in told and "M in" in told
+    rows = re.findall(r'<th scope="row">(M in|M <span class="n">.*?)</th>(.*?)</tr>', page(hubs))
+    assert rows and all("6&#x27; 0&quot;" in row and "10&#x27; 0&quot;" not in row for _name, row in rows)
+    halves = plain(page({**WALK, **CHANGES["taper"], "edge": "centre"}))
+    assert "off its stake" in halves and "slab width" not in halves
+
+
 def test_hundreds_of_marks_are_cut_and_said_to_be() -> None:
     html = page({**WALK, "levels": 8})
     assert f"The first {MOST} of 257" in html and html.count("<tr>") < 3 * MOST

@@ -117,6 +117,7 @@ def test_hubs_are_measured_from_as_they_stand() -> None:
     far = abs(about_center(turn, 57 * FOOT, 0) - about_center(turn, 66 * FOOT, 1))
     assert inner["ends"][0]["diagonal"] == pytest.approx(far, abs=1e-9)
     assert "toward the center" in outer["text"]
+    assert {(row["width_shown"], row["slab_shown"]) for row in inner["rows"]} == {("9' 0\"", "5' 0\"")}
     assert line_of(part, "inside")["off_shown"] == "9' 0\" inside"
     assert part["passes"][0] == "Your stakes stand clear of the dig."
 
@@ -206,6 +207,7 @@ def test_a_width_that_tapers_is_told_stake_by_stake() -> None:
     assert [row["width_shown"] for row in rows] == [
         "5' 0\"", "5' 3\"", "5' 6\"", "5' 9\"", "6' 0\"", "6' 3\"", "6' 6\"", "6' 9\"", "7' 0\"",
     ]  # fmt: skip
+    assert [row["slab"] for row in rows] == pytest.approx([row["width"] for row in rows])
     line = line_of(part, "inside")
     assert line["radius"] is line["sagitta"] is line["off"] is None
     assert line["off_shown"] == "5' 0\" inside to 7' 0\" inside"

@@ -60,6 +60,10 @@ class Marks:
         center."""
         return self.edge(key).offset(share) - self.stakes.first
 
+    def width(self, share: float) -> float:
+        """Return how wide the slab is at a share of the angle, metres."""
+        return self.outer.offset(share) - self.inner.offset(share)
+
     def across(self, key: str, share: float) -> Point:
         """Return the mark of an edge square across from a share of the angle."""
         return self.edge(key).point(share)

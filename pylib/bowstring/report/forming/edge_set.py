@@ -140,6 +140,8 @@ def _partner(plan: Plan, marks: Marks, key: str, stake: str, share: float) -> Pa
         "stake": stake,
         "width": reach if aside else abs(reach),
         "width_shown": off_shown(plan, reach) if aside else plan.tape.show(abs(reach)),
+        "slab": marks.width(share),
+        "slab_shown": plan.tape.show(marks.width(share)),
         "along": along,
         "along_shown": _along_shown(plan, key, along, edge.chord),
         "off": off,

@@ -60,7 +60,8 @@ class PartnerRow(TypedDict):
     """The mark of an edge that is square across from a stake of the line; metres.
 
     Attributes:
-        name: like ``R1 in``; stake: the one on the line; width: from it, which the stick has.
+        name: like ``R1 in``; stake: the job's own; width: from that one to this mark.
+        slab: how wide the slab is there, face to face.
         along, off: from the edge's first end along its own string, and square off that, positive on the curve's side;
             the texts have a direction where a number is below 0.
     """
@@ -69,6 +70,8 @@ class PartnerRow(TypedDict):
     stake: str
     width: float
     width_shown: str
+    slab: float
+    slab_shown: str
     along: float
     along_shown: str
     off: float
