@@ -67,7 +67,9 @@ function trouble(kind, told = "") {
 
 // Python's name of a job without a title stays there while another number is typed.
 function jobName() {
-  write(at("job-name"), at("title").value.trim() || look.called || nameOf(typed(), words.new_job));
+  const title = at("title").value.trim();
+  write(at("job-name"), title || look.called || nameOf(typed(), words.new_job));
+  at("job-name").classList.toggle("numbers", !title);
 }
 
 let announcing = 0;

@@ -143,7 +143,10 @@ def _anew(anew: str, read: Mapping[str, ReadRow]) -> str:
     stake, *keys = anew.split("|")
     if all(key in read for key in keys):
         return ""
-    told = say("face_checks.anew" if stake else "face_checks.anew_all", stake=stake)
+    # A check that isn't its own is of what was set from it: that comes again, too.
+    hanging = any(stake not in key.split("-") for key in keys)
+    kind = "anew_all" if not stake else "anew_hanging" if hanging else "anew"
+    told = say(f"face_checks.{kind}", stake=stake)
     return f'<p class="anew" role="status">{escape(told)}</p>'
 
 
@@ -172,8 +175,8 @@ def _asked_again(read: ReadPart, rows: Sequence[CheckRow]) -> tuple[int, CheckRo
 
 
 def _out_first(read: ReadPart, rows: Sequence[CheckRow]) -> str:
-    """What is to be taped again first, as the rows name it."""
-    return " ".join(name_of(_asked_again(read, rows)[1])).strip() if read["outs"] else ""
+    """What is to be taped again first, by the name in its row."""
+    return name_of(_asked_again(read, rows)[1])[0] if read["outs"] else ""
 
 
 def _button(number: int, read: ReadRow, count: int, classes: str) -> str:

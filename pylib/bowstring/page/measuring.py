@@ -42,7 +42,8 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
     """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag}``.
 
     ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what is wrong
-    with them, ``unit_note``, see ``unit.unit_note``, ``called``, the job's name where it has no title, and ``of_example``, what of the example still stands, as HTML.
+    with them, ``unit_note``, see ``unit.unit_note``, ``called``, the job's name where it has no title, and
+    ``of_example``, what of the example still stands, as HTML.
     """
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)), shown_here())

@@ -222,6 +222,16 @@ def test_readings_that_put_every_check_in_leave_nobody_suspect_however_they_came
         assert 'class="suspect"' not in html and say("face_checks.ring", stake="Q1") not in html
 
 
+def test_what_was_set_from_a_stake_is_cleared_with_it_and_that_is_said() -> None:
+    def told(anew: str) -> str:
+        found = re.search('<p class="anew"[^>]*>([^<]*)', checks_html(asked(), anew))
+        return found[1] if found else ""
+
+    assert told("Q1|Q1-B|R1-R2-Q1") == "Q1 was set again. What was read at it is cleared. Tape those checks again."
+    assert "What was read at it, and at what was set from it, is cleared." in told("Q1|Q1-B|R2-R3-M")
+    assert told("|Q1-B").startswith("The stakes were set again.") and told("") == ""
+
+
 def line(*rows: tuple[str, str], job: Any = DEMO) -> str:
     return " ".join(map(text_of, of_class(face(*rows, job=job), "line")))
 

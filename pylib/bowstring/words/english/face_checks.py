@@ -6,6 +6,8 @@ MESSAGES = {
     "read.found_nearly": "One thing explains nearly every reading:",
     "read.found_two": "Either one explains every reading:",
     "read.found_many": "Several things explain these readings. Tape the other checks to tell which.",
+    "read.more_fits": "{count} more fits as well, not shown.",
+    "read.more_fit": "{count} more fit as well, not shown.",
     "read.no_single": "No one stake explains these: tape them again, and A to B.",
     "read.differ_first": "Settle readings that disagree before you move anything.",
     "read.right_on": "Dead on",
@@ -87,6 +89,9 @@ MESSAGES = {
     "face_checks.then": "Then reset what was set from it: {stakes}.",
     "face_checks.then_many": "Then reset the {count} stakes that were set from it.",
     "face_checks.anew": "{stake} was set again. What was read at it is cleared. Tape those checks again.",
+    "face_checks.anew_hanging": (
+        "{stake} was set again. What was read at it, and at what was set from it, is cleared. Tape those checks again."
+    ),
     "face_checks.anew_all": "The stakes were set again. What was read at them is cleared. Tape those checks again.",
     "face_checks.more": "{count} more checks",
     "face_checks.beyond": "{count} more are in the full list.",

@@ -8,6 +8,8 @@ MESSAGES = {
     "read.found_nearly": "Una sola cosa explica casi todas las lecturas:",
     "read.found_two": "Cualquiera de las dos explica todas las lecturas:",
     "read.found_many": "Varias cosas explican estas lecturas. Mida las otras ~revisiones~ para saber cuál es.",
+    "read.more_fits": "{count} explicación más también da y no se muestra.",
+    "read.more_fit": "{count} explicaciones más también dan y no se muestran.",
     "read.no_single": "Ninguna ~estaca~ por sí sola explica estas lecturas: mídalas otra vez, y también A a B.",
     "read.differ_first": "Aclare las lecturas que no concuerdan antes de mover nada.",
     "read.right_on": "Exacto",
@@ -96,6 +98,10 @@ MESSAGES = {
     "face_checks.then": "Luego ponga otra vez lo que se puso a partir de ahí: {stakes}.",
     "face_checks.then_many": "Luego ponga otra vez las {count} ~estacas~ que se pusieron a partir de ahí.",
     "face_checks.anew": "{stake} se puso otra vez. Sus lecturas se borraron. Mida otra vez esas ~revisiones~.",
+    "face_checks.anew_hanging": (
+        "{stake} se puso otra vez. Se borraron sus lecturas y las de lo que se puso a partir de ahí. Mida otra vez "
+        "esas ~revisiones~."
+    ),
     "face_checks.anew_all": (
         "Las ~estacas~ se pusieron otra vez. Sus lecturas se borraron. Mida otra vez esas ~revisiones~."
     ),
