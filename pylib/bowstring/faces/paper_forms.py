@@ -47,7 +47,8 @@ def forms_sides(answer: Answer, date: str) -> str:
 def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     boards, joints = answer["boards"], answer["joints"]
     told, lines = _told(edges, boards), _set_lines(edges)
-    columns = [*(_second(one, answer) for one in edges["seconds"]), *([_joints(joints)] if joints else [])]
+    strung = [one for one in edges["seconds"] if not one["blocked"]]
+    columns = [*(_second(one, answer) for one in strung), *([_joints(joints)] if joints else [])]
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
     many = most > MANY
@@ -132,8 +133,12 @@ def _cuts(boards: BoardsPart | None) -> str:
 def _second(second: SecondEdge, answer: Answer) -> tuple[str, Cells, list[Cells]]:
     hand = say(f"paper.{answer['side']}") if answer["side"] else ""
     title = say("forms.own_string" if hand else "forms.own_string_no_hand", name=second["name"], hand=hand)
-    head = (say("forms.stake"), say("forms.along"), say("forms.square_off"))
-    return title, head, [(row["name"], row["along_shown"], row["off_shown"]) for row in second["rows"]]
+    head = [say("forms.stake"), say("forms.along"), say("forms.square_off")]
+    rows: list[Cells] = [[row["name"], row["along_shown"], row["off_shown"]] for row in second["rows"]]
+    if second["tapers"]:
+        head, widths = [*head, say("forms.wide")], [row["slab_shown"] for row in second["rows"]]
+        rows = [[*row, width] for row, width in zip(rows, widths, strict=True)]
+    return title, head, rows
 
 
 def _joints(joints: JointsPart) -> tuple[str, Cells, list[Cells]]:
@@ -159,6 +164,6 @@ def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
 def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
-    told = [*(one["text"] for one in edges["seconds"]), check]
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
     told += [say("forms.dig", past=edges["overdig_shown"])]
     return [*told, *([say("forms.screws")] if boards else [])]

@@ -34,8 +34,7 @@ def pour_side(answer: Answer, date: str) -> str:
     """Return the back, and further pages where there are more tops than it holds."""
     grades, pour = answer["grades"], answer["pour"]
     signs = _sign_rows(answer)
-    tops = [row for row in grades["rows"] if row["kind"] == "stake"] if grades else []
-    joints = [row for row in grades["rows"] if row["kind"] == "joint"] if grades else []
+    tops, joints = _rows(grades, "stake"), _rows(grades, "joint")
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
     blocks, dense = _blocks(joints), len(tops) > MANY
@@ -48,8 +47,8 @@ def pour_side(answer: Answer, date: str) -> str:
     title = say("forms.back_title", title=brief.title(answer))
     parts = [
         head_html(answer, say("forms.back"), date, title=title, numbers=False),
-        *(f'<p class="tops-told">{marked(text)}</p>' for text in _head_told(grades)),
-        _tops(tops[:fit], grades) if grades and tops else "",
+        *(f'<p class="tops-told">{bold(text)}</p>' for text in _head_told(grades)),
+        _tops(tops[:fit], grades),
         *map(_joint_tops, blocks),
         *(f'<p class="none">{marked(text)}</p>' for text in waits),
         f'<div class="before-truck">{_sign_off(signs)}{_order(pour)}</div>',
@@ -60,11 +59,19 @@ def pour_side(answer: Answer, date: str) -> str:
     label = escape(say("forms.back"))
     kind = f"side forms {'dense ' if dense else ''}row-{row}"
     sides = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
-    for start in range(fit, len(tops), MORE):
-        more = head_html(answer, say("forms.more"), "", title=title, numbers=False)
-        table = _tops(tops[start : start + MORE], grades) if grades else ""
-        sides += f'<section class="side forms row-25" aria-label="{escape(say("forms.more"))}">{more}{table}</section>'
-    return sides
+    return sides + "".join(_further(tops[start : start + MORE], grades, title) for start in range(fit, len(tops), MORE))
+
+
+def _further(tops: list[TopRow], grades: GradesPart | None, title: str) -> str:
+    """A page of the tops that the back has no room for."""
+    head = f'<h2 class="longest">{marked(title)}</h2><p class="which"><b>{escape(say("forms.more"))}</b></p>'
+    label = escape(say("forms.more"))
+    table = _tops(tops, grades)
+    return f'<section class="side forms row-25" aria-label="{label}"><div class="head">{head}</div>{table}</section>'
+
+
+def _rows(grades: GradesPart | None, kind: str) -> list[TopRow]:
+    return [row for row in grades["rows"] if row["kind"] == kind] if grades else []
 
 
 def _head_told(grades: GradesPart | None) -> list[str]:
@@ -72,11 +79,13 @@ def _head_told(grades: GradesPart | None) -> list[str]:
         return []
     if grades["stop"]:
         return [f"{grades['stop']['head']} {grades['stop']['text']}"]
-    return [" ".join(grades["conclusion"])]
+    return [" ".join(grades["conclusion"]), *grades["warnings"]]
 
 
-def _tops(rows: list[TopRow], grades: GradesPart) -> str:
+def _tops(rows: list[TopRow], grades: GradesPart | None) -> str:
     """Both tops at each stake, with a place for what was set and for how deep the base is under it."""
+    if grades is None or not rows:
+        return ""
     feet = "feet" in grades["has"]
     one = [say("forms.top"), *([say("forms.feet")] if feet else []), say("forms.as_set")]
     heads = [say("forms.stake"), *([*one] * 2), say("forms.base_under")]

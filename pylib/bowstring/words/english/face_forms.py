@@ -71,12 +71,11 @@ MESSAGES = {
     "forms.level_feet": "4-ft",
     "forms.level_metric": "1.2-m",
     "forms.diagonals": (
-        "*Check:* every diagonal from corner to corner of a bay, both ways, must read *{shown}*. One that "
-        "differs: a stake has slid along."
+        "*Check:* both diagonals of every bay must read *{shown}*. One that differs: a stake has slid along."
     ),
     "forms.screws": (
-        "*Screw every stake, both boards.* Two screws where a board pulls off: the outer one at the first stake "
-        "in, the inner one at its ends."
+        "*Screw every stake, both boards.* Two screws where a board pulls off: outer, first stake in; inner, both ends."
     ),
     "forms.dig": "Dig {past} past each edge. Hubs outside come first; the line is set again from them after the dig.",
+    "forms.wide": "width",
 }

@@ -77,15 +77,16 @@ MESSAGES = {
     "forms.level_feet": "4 pies",
     "forms.level_metric": "1.2 m",
     "forms.diagonals": (
-        "*~Revisión~:* cada diagonal de esquina a esquina de un tramo, en los dos sentidos, debe dar *{shown}*. "
-        "Si una no da: una ~estaca~ se corrió a lo largo."
+        "*~Revisión~:* las dos diagonales de cada tramo deben dar *{shown}*. Si una no da: una ~estaca~ se corrió "
+        "a lo largo."
     ),
     "forms.screws": (
-        "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: la de afuera en "
-        "la primera ~estaca~ hacia adentro, la de adentro en sus puntas."
+        "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: afuera, primera "
+        "~estaca~; adentro, las dos puntas."
     ),
     "forms.dig": (
         "Excave {past} más allá de cada borde. Primero los ~trompos~ por fuera; después de excavar se vuelve a "
         "trazar desde ellos."
     ),
+    "forms.wide": "ancho",
 }
