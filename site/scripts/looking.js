@@ -192,10 +192,11 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     // `keyed`: after a key, more of which may follow; a tap waits for its face.
     *questions(parts, keyed) {
       const numbers = numbersShow();
+      const saidFirst = keyed && place.now.face !== "build"; // which is made sooner than what is said
       if (numbers) yield numbersQuestion(parts);
-      if (numbers && keyed) yield* thenSaid(parts);
+      if (numbers && saidFirst) yield* thenSaid(parts);
       if (place.now.face !== "numbers") yield faceQuestion();
-      if (numbers && !keyed) yield* thenSaid(parts);
+      if (numbers && !saidFirst) yield* thenSaid(parts);
     },
     ahead,
     // Made while nobody waits: what a printer, a message or a copy of the page needs at once.

@@ -6,7 +6,7 @@ with dots where its sides might be.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from bowstring.drawings.slab_board import board_svg
 from bowstring.drawings.slab_pages import PAGES
@@ -15,6 +15,13 @@ from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 BOTH = ("outside", "inside")
+
+_THERE: dict[str, Callable[[Answer], bool]] = {
+    "joints": lambda answer: answer["joints"] is not None,
+    "grades": lambda answer: answer["grades"] is not None,
+    "pour": lambda answer: answer["pour"] is not None,
+}
+"""Whether there is what a page tells of."""
 
 
 def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id: str) -> str:
@@ -27,7 +34,7 @@ def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id:
     made = SlabSketch(answer, page, id)
     if not made.shape.known:
         _unknown(made, sides)
-    elif answer[page] is None if page in ("edges", "joints", "grades", "pour") else page != "":  # type: ignore[literal-required]
+    elif page in _THERE and not _THERE[page](answer):
         made.plain()
     else:
         PAGES[page](made)

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Sequence
 from html import escape
 
-from bowstring.drawings.slab import slab_svg
+from bowstring.drawings.slab import BOTH, slab_svg
 from bowstring.faces import build_boards, build_edges, build_grades, build_joints, build_pour
-from bowstring.faces.build_asked import asked_of, sides_of
 from bowstring.faces.build_icons import BACK, ICONS
 from bowstring.faces.build_parts import bold, note, paragraph
 from bowstring.faces.stopcard import stop_html
@@ -26,11 +25,11 @@ PAGES: dict[str, Callable[[Answer], str]] = {
 }
 
 
-def build_html(answer: Answer, page: str = "", job: Mapping[str, object] | None = None) -> str:
+def build_html(answer: Answer, page: str = "", question: str = "more", sides: Sequence[str] = BOTH) -> str:
     """Return the face as HTML, every text in it escaped: its rows, or with a ``page`` that one of ``PAGES``.
 
-    ``job``: what was asked, which tells the question that is open from those that aren't. On a desk the rows stand
-    beside a page; a phone shows one of the two. Raises ``ValueError`` when the drawing can't be drawn.
+    ``question``: which one is open, where one is; ``sides``: where the slab may lie as long as it isn't known. A phone
+    shows the rows or a page, a desk both. Raises ``ValueError`` when the drawing can't be drawn.
     """
     if answer["stops"]:
         return stop_html(answer)
@@ -38,14 +37,14 @@ def build_html(answer: Answer, page: str = "", job: Mapping[str, object] | None 
     at = next((row for row in rows if row["key"] == page), None)
     listed = "".join(_row(row, row is at) for row in rows)
     nav = f'<ul class="build-rows" aria-label="{escape(say("build.rows"))}">{listed}</ul>'
-    bar = _bar(answer, job or {})
+    bar = _bar(answer, question)
     if at is None:
-        drawn = _drawing(answer, "", job or {})
+        drawn = _drawing(answer, "", sides)
         return f'<div class="face-build">{drawn}{nav}{note(say("build.foot"))}</div>{bar}'
     named = escape(say(f"build.{at['key']}"))
     return (
         f'<section class="face-build paged" data-card="{at["key"]}" aria-label="{named}">'
-        f'{nav}<div class="page">{_head(at)}{_inside(answer, at, job or {})}</div></section>{bar}'
+        f'{nav}<div class="page">{_head(at)}{_inside(answer, at, sides)}</div></section>{bar}'
     )
 
 
@@ -82,27 +81,27 @@ def _head(row: BuildRow) -> str:
     )
 
 
-def _inside(answer: Answer, row: BuildRow, job: Mapping[str, object]) -> str:
+def _inside(answer: Answer, row: BuildRow, sides: Sequence[str]) -> str:
     """What stands on a page; of what isn't answered yet only that."""
-    drawn = _drawing(answer, row["key"], job)
+    drawn = _drawing(answer, row["key"], sides)
     made = PAGES[row["key"]](answer) if row["state"] != OPEN else ""
     if made:
         return f"{drawn}{made}"
     return f'{drawn}<h2 class="concl" tabindex="-1">{bold(row["text"])}</h2>{paragraph(row["more"], quiet=True)}'
 
 
-def _drawing(answer: Answer, page: str, job: Mapping[str, object]) -> str:
-    svg = slab_svg(answer, page, sides_of(answer, job), id="build-drawing")
+def _drawing(answer: Answer, page: str, sides: Sequence[str]) -> str:
+    svg = slab_svg(answer, page, sides, id="build-drawing")
     return f'<figure class="draw">{svg}</figure>' if svg else ""
 
 
-def _bar(answer: Answer, job: Mapping[str, object]) -> str:
+def _bar(answer: Answer, question: str) -> str:
     """The one question that is asked, at the thumb, where something is open."""
     row = next((row for row in answer["build"] if row["state"] == OPEN and row["panel"]), None)
     if row is None:
         return ""
     return (
         f'<button type="button" class="ask open" data-do="face" data-face="numbers" data-open="{row["panel"]}">'
-        f'<span class="sign stop" aria-hidden="true">!</span><b>{escape(say(f"build.ask_{asked_of(row, job)}"))}</b>'
+        f'<span class="sign stop" aria-hidden="true">!</span><b>{escape(say(f"build.ask_{question}"))}</b>'
         f"<i>{escape(say('numbers.answer'))}</i></button>"
     )

@@ -9,7 +9,6 @@ from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
 from bowstring.page.called import called
-from bowstring.page.fields import job_of_fields
 from bowstring.page.shown import note_of, shown_here
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
@@ -136,10 +135,13 @@ def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 
 def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.build import build_html, state_of
+    from bowstring.page.slab_asked import open_question, sides_of
 
-    fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
-    made: Made = {"html": build_html(answered, str(asked.get("panel") or ""), job_of_fields(fields))}
-    state = state_of(answered)
+    fields, page = asked["fields"], str(asked.get("panel") or "")
+    if answered["stops"]:
+        return {"html": build_html(answered)}
+    made: Made = {"html": build_html(answered, page, open_question(answered, fields), sides_of(answered, fields))}
+    state = None if _outs(answered, fields) else state_of(answered)
     return {**made, "state": state} if state else made
 
 

@@ -249,39 +249,27 @@ def _line(work: Work) -> LinePart:
 
 
 def _edges(work: Work) -> EdgesPart | None:
-    from bowstring.report.forming.edges import report_edges
-
-    return report_edges(work.plan)
+    return work.built.edges
 
 
 def _boards(work: Work) -> BoardsPart | None:
-    from bowstring.report.forming.boards import report_boards
-
-    return report_boards(work.plan)
+    return work.built.boards
 
 
 def _joints(work: Work) -> JointsPart | None:
-    from bowstring.report.forming.joints import report_joints
-
-    return report_joints(work.plan)
+    return work.built.joints
 
 
 def _grades(work: Work) -> GradesPart | None:
-    from bowstring.report.forming.grades import report_grades
-
-    return report_grades(work.plan)
+    return work.built.grades
 
 
 def _pour(work: Work) -> PourPart | None:
-    from bowstring.report.forming.pour import report_pour
-
-    return report_pour(work.plan)
+    return work.built.pour
 
 
 def _build(work: Work) -> list[BuildRow]:
-    from bowstring.report.forming.rows import report_build
-
-    return report_build(work.plan)
+    return work.built.rows()
 
 
 PARTS: dict[str, Callable[[Work], object]] = {

@@ -19,6 +19,7 @@ if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
     from bowstring.layout.comparison import Advice
     from bowstring.layout.rows import Row
     from bowstring.report.forming.plan import Plan
+    from bowstring.report.forming.rows import Built
 
 
 class Work:
@@ -59,7 +60,8 @@ class Work:
         said = read_job(part_kept(job)[0], self.job.shown.unit)
         work = copy(self)
         work.job = Job(**{**vars(self.job), "forming": said.forming, "readings": said.readings})
-        work.__dict__.pop("plan", None)
+        for part in ("plan", "built"):
+            work.__dict__.pop(part, None)
         return work
 
     @cached_property
@@ -107,6 +109,13 @@ class Work:
         from bowstring.report.forming.plan import plan_of
 
         return plan_of(self.layout, self.job.forming)
+
+    @cached_property
+    def built(self) -> Built:
+        """What is told of that slab."""
+        from bowstring.report.forming.rows import Built
+
+        return Built(self.plan)
 
     @cached_property
     def steps(self) -> list[StepRow]:

@@ -1,0 +1,37 @@
+"""Which question of the build is open, read from what stands in the fields."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from bowstring.report.forming.plan import edge_of
+from bowstring.report.forms.answer import Answer
+
+BOTH = ("outside", "inside")
+
+_LEFT_OPEN = {
+    "slab": (("width", ("width",)), ("edge", ("edge",)), ("thickness", ("slab-thickness",))),
+    "slope": (
+        ("slope", ("grade-slope", "grade-to")),
+        ("high", ("grade-high", "grade-to")),
+        ("low", ("grade-low", "grade-crown")),
+    ),
+}
+"""The questions of each panel in the order in which they are asked, and the fields by which each is answered."""
+
+
+def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
+    """Return the first question that is open, ``more`` where the fields have an answer to each of ``_LEFT_OPEN``."""
+    panel = next((row["panel"] for row in answer["build"] if row["state"] == "open" and row["panel"]), "")
+    for question, names in _LEFT_OPEN.get(panel, ()):
+        if question == "edge" and len(sides_of(answer, fields)) < len(BOTH):
+            continue  # a curve whose hand is known
+        if not any(fields.get(name, "").strip() for name in names):
+            return question
+    return "more"
+
+
+def sides_of(answer: Answer, fields: Mapping[str, str]) -> tuple[str, ...]:
+    """Return on which sides of the line the slab may lie, as far as it is said."""
+    edge = edge_of(fields.get("edge", "").strip() or None, answer["side"], answer["drawn_to"])
+    return {"outside": ("inside",), "inside": ("outside",)}.get(edge or "", BOTH)
