@@ -18,8 +18,8 @@ from bowstring.words import say
 _DISC = 25.0
 """Least distance of two discs, drawing units."""
 
-_WIDTH_AT = (0.82, 0.86, 0.78, 0.7)
-_CROSS_AT = (-0.82, -0.86, -0.78, -0.7)
+_WIDTH_AT = (0.9, 0.86, 0.93)
+_CROSS_AT = (-0.9, -0.86, -0.93)
 _CROSS_BETWEEN = (-0.5, -0.45, -0.55, -0.4)
 _LANDMARK = 112.0
 

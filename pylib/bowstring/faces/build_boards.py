@@ -93,7 +93,10 @@ def _cut(part: BoardsPart) -> Iterator[str]:
     yield paragraphs(part["gave_way"])
     splices = [(edge["name"], splice) for edge in part["edges"] for splice in edge["splices"]]
     if splices:
-        rows = [Row(splice["along_shown"], [Cell(splice["text"], quiet=True), Cell(name, quiet=True)]) for name, splice in splices]
+        rows = [
+            Row(splice["along_shown"], [Cell(splice["text"], quiet=True), Cell(name, quiet=True)])
+            for name, splice in splices
+        ]
         yield heading(say("boards.splices_head"))
         yield table([say("boards.at"), say("boards.where"), say("boards.edge")], rows, say("boards.splices_head"))
     buy = [Row(f"{row['count']}", [row["length_shown"], row["board"]]) for row in part["buy"]]

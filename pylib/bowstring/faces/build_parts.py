@@ -11,10 +11,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from html import escape
 
+from bowstring.drawings.boxes import advance, stack
 from bowstring.sheet.markup import marked
 
 _BOLD = re.compile(r"\*([^*]+)\*")
 _STOP_SIGN = '<span class="sign stop" aria-hidden="true">!</span>'
+_PHONE, _BETWEEN, _SIGN, _QUIET = 346.0, 7.0, 30.0, 16.0
+"""Pixels: what a table has on a phone, the air of a column, a sign's width, the quiet type's size."""
+
 _SIGNS = {True: "✓", False: "!"}
 
 
@@ -109,14 +113,12 @@ def table(heads: Sequence[str], rows: Sequence[Row], label: str, split: int | No
     shown; ``split``: the column that has a line before it, where another edge's numbers begin.
     Of one table either all rows have their names over them or none.
     """
-    head = "".join(f'<th scope="col"{_two(number, split)}>{bold(text)}</th>' for number, text in enumerate(heads))
+    head = "".join(_head(text, number, split) for number, text in enumerate(heads))
     body = "".join(_row(row, len(heads), split) for row in rows)
     if not any(row.over for row in rows):
         body = f"<tbody>{body}</tbody>"
-    return (
-        f'<table class="t"><caption class="unseen">{escape(label)}</caption><thead><tr>{head}</tr></thead>'
-        f"{body}</table>"
-    )
+    kind, caption = f"t{_size_of(heads, rows)}", f'<caption class="unseen">{escape(label)}</caption>'
+    return f'<table class="{kind}">{caption}<thead><tr>{head}</tr></thead>{body}</table>'
 
 
 def choices(label: str, buttons: Sequence[Choice]) -> str:
@@ -137,6 +139,36 @@ def panel_button(text: str, panel: str, first: bool = False) -> str:
     )
 
 
+def _size_of(heads: Sequence[str], rows: Sequence[Row]) -> str:
+    """The class of a table whose numbers are too long for the usual size on a phone: no length is broken."""
+    columns = [[Cell(head, quiet=True)] for head in heads]
+    for row in rows:
+        cells = [_as_cell(cell) for cell in row.cells]
+        for column, cell in zip(columns, cells if row.over else [Cell(row.name), *cells], strict=False):
+            column.append(cell)
+    for size, kind in ((20.0, ""), (17.0, " tight")):
+        wide = sum(max(_width(cell, size) for cell in column) + _BETWEEN for column in columns)
+        if wide <= _PHONE:
+            return kind
+    return " tighter"
+
+
+def _width(cell: Cell, size: float) -> float:
+    """How wide the longest word or length of a cell is, pixels."""
+    longest = max(advance(piece) for piece in stack(cell.text.replace("*", ""), "number", 0.0))
+    return longest * (_QUIET if cell.quiet else size) + (_SIGN if cell.fits is not None else 0.0)
+
+
+def _as_cell(cell: str | Cell) -> Cell:
+    return Cell(cell) if isinstance(cell, str) else cell
+
+
+def _head(text: str, number: int, split: int | None) -> str:
+    """What stands over a column; one whose cells need no name has an empty cell, which is no head."""
+    two = _two(number, split)
+    return f'<th scope="col"{two}>{bold(text)}</th>' if text else f"<td{two}></td>"
+
+
 def _row(row: Row, columns: int, split: int | None) -> str:
     kind = ' class="key"' if row.key else ""
     name = f"{bold(row.name)}{_small(row.small)}"
@@ -150,7 +182,7 @@ def _row(row: Row, columns: int, split: int | None) -> str:
 
 
 def _cell(cell: str | Cell, number: int, split: int | None) -> str:
-    cell = Cell(cell) if isinstance(cell, str) else cell
+    cell = _as_cell(cell)
     kinds = [*(["q"] if cell.quiet else []), *(["two"] if number == split else [])]
     of = f' class="{" ".join(kinds)}"' if kinds else ""
     text = f"{bold(cell.text)}{_small(cell.small)}"

@@ -98,6 +98,25 @@ def test_each_row_of_a_table_has_its_name_as_a_head_and_each_column_its_own() ->
     assert html.count("<tbody>") == 1
 
 
+def test_a_table_of_long_lengths_is_set_smaller() -> None:
+    def kind(*cells: str) -> str | None:
+        (has,) = (
+            has for tag, has in seen(table(["a"] * (len(cells) + 1), [Row("Q1", cells)], "x")).tags if tag == "table"
+        )
+        return has["class"]
+
+    assert kind("4' 6\"", "4' 1\"") == "t"
+    assert kind("37' 0-13/16\"", "38' 0-3/4\"", "14' 1\"") == "t tight"
+    assert kind("37' 0-13/16\"", "38' 0-13/16\"", "5' 3-13/16\"") == "t tighter"
+    assert kind("between R1 and Q1", "a long row of words that may be broken") == "t"
+
+
+def test_a_column_that_needs_no_name_has_no_empty_head() -> None:
+    tags = seen(table(["a", ""], [Row("1", ["b"])], "x")).tags
+    assert len([tag for tag, has in tags if tag == "th" and has.get("scope") == "col"]) == 1
+    assert len([tag for tag, _ in tags if tag == "td"]) == 2
+
+
 def test_a_name_over_its_numbers_is_the_head_of_those_alone() -> None:
     html = table(
         ["radius", "chord"], [Row("Outer", ["1", "2"], over=True), Row("Inner", ["3", "4"], over=True)], "Edges"

@@ -3,7 +3,7 @@
 # From memory, all of it.
 
 MESSAGES = {
-    "build.title": "Construir",
+    "build.title": "Obra",
     "build.rows": "Partes de la obra",
     "build.edges": "Los dos bordes",
     "build.boards": "~Tablas~",

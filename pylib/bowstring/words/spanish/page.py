@@ -16,7 +16,7 @@ MESSAGES = {
     "page.face_numbers": "Números",
     "page.face_stakes": "~Estacas~",
     "page.face_checks": "~Revisiones~",
-    "page.face_build": "Construir",
+    "page.face_build": "Obra",
     "page.face_paper": "Papel",
     "page.face_why": "Por qué",
     "page.panel_back": "Atrás",
