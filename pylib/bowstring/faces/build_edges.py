@@ -29,6 +29,9 @@ _LENGTH = re.compile(rf"(?<!\w)(?:{NUMBER.pattern})")
 MOST = 64
 """Rows of a table on a phone: nobody sets hundreds of marks off one."""
 
+CENTER_LINE = "centre"
+"""The line of the stakes, where that is the middle of the slab."""
+
 
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
@@ -59,7 +62,7 @@ def _page(part: EdgesPart) -> Iterator[str]:
         yield paragraph(strong(second["text"]))
     yield from _check(part)
     for second in part["seconds"]:
-        yield from _own(second, part["yours"] == "centre")
+        yield from _own(second, part["yours"] == CENTER_LINE)
     yield _off(part["lines"])
     yield "".join(paragraph(strong(text), quiet=True) for text in part["notes"])
 

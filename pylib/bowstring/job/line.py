@@ -124,18 +124,23 @@ def _hand(piece: Reader) -> Hand | None:
     return None if word is None else _HANDS[word]
 
 
+def _pieces(value: object) -> tuple[str | None, str, object, str | None]:
+    """Return the hand before a kink's angle, its sign, the angle itself, and the hand after it."""
+    if isinstance(value, int | float) and not isinstance(value, bool):
+        return None, "-" if value < 0 else "", abs(value), None
+    if not isinstance(value, str):
+        return None, "", value, None
+    found = _KINK.fullmatch(value.strip())
+    before, sign, angle, after = found.groups() if found else (None, "", "", None)
+    return before, sign, angle, after
+
+
 def _kink(piece: Reader, turn: Hand | None) -> KinkSaid | None:
     """Return the kink that a piece says, ``None`` without one or for 0; ``turn``: the hand that stands beside it."""
     if "kink" not in piece.job:
         return None
     field, value = piece.field("kink"), piece.job["kink"]
-    found = _KINK.fullmatch(value.strip() if isinstance(value, str) else "")
-    before, sign, angle, after = found.groups() if found else (None, "", "", None)
-    plain: object = angle
-    if isinstance(value, int | float) and not isinstance(value, bool):
-        sign, plain = "-" if value < 0 else "", abs(value)
-    elif not isinstance(value, str):
-        plain = value
+    before, sign, plain, after = _pieces(value)
     if _NOTHING.fullmatch(str(plain)):
         return None
     degrees = read_angle(plain, field).degrees

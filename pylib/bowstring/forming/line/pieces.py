@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import inf
 from typing import Literal
 
@@ -54,7 +54,7 @@ class Straight:
 
     def kinked(self, kink: float) -> Straight:
         """Return the piece with another kink before it, radians, above 0 to the left."""
-        return replace(self, kink=kink)
+        return Straight(self.length, kink)
 
     def mirrored(self) -> Straight:
         """Return the piece as a mirror shows it, left for right."""
@@ -114,7 +114,7 @@ class Bend:
 
     def kinked(self, kink: float) -> Bend:
         """Return the piece with another kink before it, radians, above 0 to the left."""
-        return replace(self, kink=kink)
+        return Bend(self.arc, self.hand, kink)
 
     def mirrored(self) -> Bend:
         """Return the piece as a mirror shows it, left for right."""

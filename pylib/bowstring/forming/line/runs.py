@@ -115,7 +115,7 @@ class Run:
 
         Raises ``ValueError`` where the arc has no radius left.
 
-        >>> Run(ORIGIN, 3.0, 0.1).aside(4.0).length
+        >>> round(Run(ORIGIN, 3.0, 0.1).aside(4.0).length, 9)
         1.8
         """
         share = 1 - self.curvature * left

@@ -48,7 +48,7 @@ def thick(tape: Tape, size: float) -> str:
 
 
 def most_of(tape: Tape, limit: float) -> str:
-    """Return a limit that somebody keeps: down to a mark.
+    r"""Return a limit that somebody keeps: down to a mark.
 
     >>> most_of(make_tape("ft-in", None), 3.0)
     '9\' 10"'
