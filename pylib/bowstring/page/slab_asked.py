@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from bowstring.faces.build import panel_asked
 from bowstring.report.forming.plan import edge_of
 from bowstring.report.forms.answer import Answer
 
@@ -22,8 +23,7 @@ _LEFT_OPEN = {
 
 def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
     """Return the first question that is open, ``more`` where the fields have an answer to each of ``_LEFT_OPEN``."""
-    panel = next((row["panel"] for row in answer["build"] if row["state"] == "open" and row["panel"]), "")
-    for question, names in _LEFT_OPEN.get(panel, ()):
+    for question, names in _LEFT_OPEN.get(panel_asked(answer), ()):
         if question == "edge" and len(sides_of(answer, fields)) < len(BOTH):
             continue  # a curve whose hand is known
         if not any(fields.get(name, "").strip() for name in names):
