@@ -166,6 +166,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       at(id)?.focus();
       at(id)?.scrollIntoView({ block: "center" });
     },
+    verdict: () => look.toVerdict(),
     // Whoever leaves the wall by Back or Escape comes back to where this button stands.
     wall: ({ open: wall }) => place.go({ face: "why", wall, from: true }),
     aloud: () => look.hear(!look.speaking),
@@ -175,6 +176,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     const tab = event.target.closest("[data-tab]");
     if (tab) {
       event.preventDefault();
+      // Tapped while it is looked at, it leads to the top.
+      if (tab.dataset.tab === place.now.face && !place.now.panel) at(tab.dataset.tab)?.firstElementChild?.scrollTo(0, 0);
       place.go({ face: tab.dataset.tab, card: tab.dataset.tab === "stakes" ? null : undefined });
       return;
     }
@@ -234,6 +237,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       kept = told.text;
     }
     const row = readingRow(check, nth);
+    look.readAt(check, nth);
     fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: kept });
     touched();
   }

@@ -88,6 +88,12 @@ class Band:
         first, last = self.ends(across)
         return hypot(self.angle * (first + (last - first) * share), last - first)
 
+    def squared(self, across: float) -> tuple[float, float, float]:
+        """Return the square of the pace along a line as a polynomial of the share, the constant first."""
+        first, last = self.ends(across)
+        turned, more = self.angle**2, last - first
+        return turned * first**2 + more**2, 2 * turned * first * more, turned * more**2
+
     def length(self, across: float, share: float = 1.0) -> float:
         """Return the length along a line from the first end to a share of the angle, metres.
 

@@ -20,6 +20,10 @@ class Edge:
             distance changes evenly with the angle.
 
     Raises ``ValueError`` where the edge reaches the center.
+
+    >>> from math import pi
+    >>> round(Edge(Arc.of_angle(1.0, pi / 4), 0.0, pi / 2).length, 6)  # r = 1 + t over a right angle
+    3.234505
     """
 
     line: Arc
@@ -71,14 +75,10 @@ class Edge:
 
     @cached_property
     def length(self) -> float:
-        r"""Metres along the edge.
+        """Metres along the edge.
 
         With r even in the angle and b its change for a radian, the integral of sqrt(r² + b²): (r h + b² asinh(r/b))/2b
         from end to end, h = hypot(r, b); written without the differences, so that a b of 0 is an arc.
-
-        >>> from math import pi
-        >>> round(Edge(Arc.of_angle(1.0, pi / 4), 0.0, pi / 2).length, 6)  # r = 1 + t over a right angle
-        3.234505
         """
         angle = 2 * self.line.half_angle
         first, last = self.radius(0), self.radius(1)

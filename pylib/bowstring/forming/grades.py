@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bowstring.forming.band import CENTER, INNER, OUTER, Band
-from bowstring.forming.steepest import least, most
+from bowstring.forming.steepest import turning
 
 EDGES = (OUTER, INNER)
 
@@ -61,20 +61,15 @@ class Grade:
         return self.cross * self.band.widens * (CENTER - across)
 
     def steepest(self, across: float) -> float:
-        """Return the running slope along a line where it is steepest, as a size; never less than it is.
+        """Return the running slope along a line where it is steepest, as a size.
 
-        With one width it is the same everywhere. On a taper it is bounded on ever smaller parts of the line: both
-        lengths grow or shrink all along it, so their ends bound them.
+        With one width it is the same everywhere; on a taper it is looked at wherever it may turn.
         """
-        band, added = self.band, self._widening(across)
+        band = self.band
         if not band.widens:
             return abs(self.slope_at(across))
-
-        def bound(first: float, last: float) -> float:
-            climbs = [self.running * band.pace(CENTER, share) + added for share in (first, last)]
-            return max(map(abs, climbs)) / min(band.pace(across, first), band.pace(across, last))
-
-        return most(bound)
+        shares = turning(self.running, self._widening(across), band.squared(CENTER), band.squared(across))
+        return max(abs(self.slope_at(across, share)) for share in shares)
 
     def most_running(self, limit: float) -> float:
         """Return the most that the center line may run, in this grade's direction, for both edges to keep a limit;
@@ -84,15 +79,8 @@ class Grade:
     def _most_by(self, across: float, limit: float) -> float:
         band, added = self.band, self._widening(across)
         forward = added if self.running >= 0 else -added
-        if not band.widens:
-            return limit * band.pace(across, 0.0) / band.pace(CENTER, 0.0)
-
-        def bound(first: float, last: float) -> float:
-            room = limit * min(band.pace(across, first), band.pace(across, last)) - forward
-            centers = band.pace(CENTER, first), band.pace(CENTER, last)
-            return room / (max(centers) if room > 0 else min(centers))
-
-        return least(bound)
+        shares = turning(limit, -forward, band.squared(across), band.squared(CENTER)) if band.widens else (0.0,)
+        return min((limit * band.pace(across, share) - forward) / band.pace(CENTER, share) for share in shares)
 
     def across_slope(self) -> float:
         """Return the steepest slope across, as a size: a crown's is at its edges, four times its height over the

@@ -1,35 +1,78 @@
-"""The most or the least of what changes along a line, never on the wrong side of the truth."""
+"""Where what changes along a tapered slab may be largest or least: exactly, so that nothing between is missed."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from heapq import heapify, heappush, heapreplace
+from collections.abc import Sequence
+from itertools import pairwise
 
-NEAR = 1e-6
-"""How near the bound comes: a hundredth of the 0.01 % that is told."""
+Polynomial = Sequence[float]
+"""Its coefficients, the constant first."""
 
-MOST_PARTS = 20_000
+HALVINGS = 40
 
 
-def most(bound: Callable[[float, float], float]) -> float:
-    """Return an upper bound of what changes along a line, within ``NEAR`` of its most.
+def turning(rate: float, added: float, over: Polynomial, under: Polynomial) -> tuple[float, ...]:
+    """Return the shares of a line, both ends among them, between which (rate √over + added)/√under only grows or only
+    shrinks; ``over`` and ``under`` above 0 all along it.
 
-    ``bound(first, last)`` is no less than any value between two shares of the line, and is the value itself where both
-    are one. The part with the largest bound is halved until its own middle has that value, too.
+    Where it turns, its derivative's parts are equal: rate (over' under - over under') = added under' √over. Squared,
+    that is a polynomial whose roots are all found.
     """
-    parts = [(-bound(0.0, 1.0), 0.0, 1.0)]
-    heapify(parts)
-    reached = max(bound(0.0, 0.0), bound(1.0, 1.0))
-    while -parts[0][0] > reached + NEAR and len(parts) < MOST_PARTS:
-        _, first, last = parts[0]
-        middle = (first + last) / 2
-        reached = max(reached, bound(middle, middle))
-        heapreplace(parts, (-bound(first, middle), first, middle))
-        heappush(parts, (-bound(middle, last), middle, last))
-    return -parts[0][0]
+    size = max(abs(rate), abs(added)) or 1.0  # the turns are the same, and no square is lost below what a float holds
+    rate, added = rate / size, added / size
+    parts = _minus(_times(_slope(over), under), _times(over, _slope(under)))
+    left = _times([rate * rate], _times(parts, parts))
+    right = _times([added * added], _times(_times(_slope(under), _slope(under)), over))
+    return (0.0, *_roots(_minus(left, right)), 1.0)
 
 
-def least(bound: Callable[[float, float], float]) -> float:
-    """Return a lower bound of what changes along a line, within ``NEAR`` of its least: ``bound`` is no more than any
-    value between two shares."""
-    return -most(lambda first, last: -bound(first, last))
+def _roots(polynomial: Polynomial) -> list[float]:
+    """Return the roots of a polynomial between 0 and 1, in order, and the places where it turns: a root that it only
+    touches is one of those."""
+    if len(polynomial) < 2:
+        return []
+    turns = _roots(_slope(polynomial))
+    found = [
+        _between(polynomial, start, end)
+        for start, end in pairwise([0.0, *turns, 1.0])
+        if (_at(polynomial, start) < 0) != (_at(polynomial, end) < 0)
+    ]
+    return sorted([*turns, *found])
+
+
+def _between(polynomial: Polynomial, start: float, end: float) -> float:
+    below = _at(polynomial, start) < 0
+    for _ in range(HALVINGS):
+        middle = (start + end) / 2
+        if (_at(polynomial, middle) < 0) == below:
+            start = middle
+        else:
+            end = middle
+    return (start + end) / 2
+
+
+def _at(polynomial: Polynomial, place: float) -> float:
+    value = 0.0
+    for part in reversed(polynomial):
+        value = value * place + part
+    return value
+
+
+def _slope(polynomial: Polynomial) -> list[float]:
+    return [power * part for power, part in enumerate(polynomial)][1:]
+
+
+def _times(one: Polynomial, other: Polynomial) -> list[float]:
+    product = [0.0] * (len(one) + len(other) - 1)
+    for power, part in enumerate(one):
+        for more, factor in enumerate(other):
+            product[power + more] += part * factor
+    return product
+
+
+def _minus(one: Polynomial, other: Polynomial) -> list[float]:
+    length = max(len(one), len(other))
+    return [
+        (one[power] if power < len(one) else 0.0) - (other[power] if power < len(other) else 0.0)
+        for power in range(length)
+    ]

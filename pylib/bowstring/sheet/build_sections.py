@@ -12,11 +12,11 @@ from bowstring.sheet.build_grades import grades
 from bowstring.sheet.build_joints import joints
 from bowstring.sheet.build_pour import pour
 
-SECTIONS: dict[str, Callable[[Answer], Iterable[Block]]] = {
-    "edges": edges,
-    "boards": boards,
-    "joints": joints,
-    "grades": grades,
-    "pour": pour,
+SECTIONS: dict[str, tuple[str, Callable[[Answer], Iterable[Block]]]] = {
+    "edges": ("edges.title", edges),
+    "boards": ("boards.title", boards),
+    "joints": ("joints.title", joints),
+    "grades": ("grades.title", grades),
+    "pour": ("pour.title", pour),
 }
-"""By the part of the answer; each one's title is ``PART.title``."""
+"""By the part of the answer; its title, and what makes it."""

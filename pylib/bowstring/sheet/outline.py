@@ -349,7 +349,7 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "square": _made("square", "sheet.squaring", _square),
     "stakes": _made("stakes", "sheet.stakes", _stakes),
     "stick": _made("stick", "sheet.stick", _stick),
-    **{key: _made(key, f"{key}.title", blocks) for key, blocks in BUILD.items()},
+    **{key: _made(key, *made) for key, made in BUILD.items()},
     "readings": _made("readings", "sheet.readings", lambda answer: [entries(answer)]),
     "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
 }

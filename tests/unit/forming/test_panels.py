@@ -6,7 +6,7 @@ from itertools import pairwise
 from math import acos, ceil, degrees, hypot, pi
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from numpy import column_stack, linspace, minimum
 from numpy import cos as cosines
@@ -18,7 +18,9 @@ from bowstring.forming.partly import along, area_to, bands_to, corner, share_of,
 from bowstring.forming.slab import Slab, Taper
 
 FOOT, INCH = 0.3048, 0.0254
-SIDES = 6000
+SIDES = 3000
+FEW = settings(max_examples=40)
+"""Polygons of thousands of sides take their time."""
 lying = st.sampled_from(["inside", "outside", "both"])
 slabs = st.builds(Slab, st.floats(1, 80), st.floats(0.5, 5), st.floats(0.1, 5.5))
 tapers = st.builds(Taper, st.floats(4, 80), st.floats(0.5, 3), st.floats(0.5, 3), st.floats(0.1, 5.5), lying)
@@ -36,13 +38,14 @@ def radii(slab: Slab | Taper) -> tuple[tuple[float, float], tuple[float, float]]
     return (outer[0], outer[1]), (inner[0], inner[1])
 
 
-def curve(ends: tuple[float, float], angle: float, first: float, last: float) -> LineString:
+def curve(ends: tuple[float, float], angle: float, first: float, last: float, sides: int = SIDES) -> LineString:
     """A piece of an edge as so many sides."""
-    shares = linspace(first, last, SIDES + 1)
+    shares = linspace(first, last, sides + 1)
     radius = ends[0] + (ends[1] - ends[0]) * shares
     return LineString(column_stack((radius * cosines(angle * shares), radius * sines(angle * shares))))
 
 
+@FEW
 @given(either, st.integers(1, 12))
 def test_every_panels_sides_are_a_polygons(slab: Slab | Taper, count: int) -> None:
     made = panels(slab, count)
@@ -64,6 +67,7 @@ def test_the_fewest_panels_none_of_which_is_too_long(slab: Slab | Taper, most: f
     assert not fewer or (fewer[0].count == first.count - 1 and fewer[0].outside > most * (1 - 1e-7))
 
 
+@FEW
 @given(either, st.floats(0.01, 1))
 def test_a_part_of_the_area_is_shapelys(slab: Slab | Taper, share: float) -> None:
     outer, inner = radii(slab)
@@ -73,6 +77,7 @@ def test_a_part_of_the_area_is_shapelys(slab: Slab | Taper, share: float) -> Non
     assert along(slab, "outside", share) == pytest.approx(curve(outer, slab.angle, 0, share).length, rel=1e-6)
 
 
+@FEW
 @given(either, st.floats(0.05, 3), st.floats(0.05, 1))
 def test_bands_along_both_edges_are_shapelys(slab: Slab | Taper, wide: float, share: float) -> None:
     """What is left between two curves that are so far in from both edges, along the radius, taken off the whole."""
@@ -90,13 +95,14 @@ def test_bands_along_both_edges_are_shapelys(slab: Slab | Taper, wide: float, sh
     assert bands_to(slab, 99.0, share) == pytest.approx(area_to(slab, share), rel=1e-9)
 
 
+@FEW
 @given(tapers)
 def test_a_tapers_corners_are_those_between_a_radius_and_its_edges(taper: Taper) -> None:
     """Against the direction from one place of the edge to the next."""
     step, least = 1e-5, 90.0
     for ends in radii(taper):
         for share in (0.0, 1.0 - step):
-            (x, y), *_, (x2, y2) = curve(ends, taper.angle, share, share + step).coords
+            (x, y), (x2, y2) = curve(ends, taper.angle, share, share + step, 1).coords
             length, radius = hypot(x2 - x, y2 - y), hypot(x, y)
             between = degrees(acos(((x2 - x) * x + (y2 - y) * y) / (length * radius)))
             least = min(least, between, 180 - between)
@@ -104,6 +110,7 @@ def test_a_tapers_corners_are_those_between_a_radius_and_its_edges(taper: Taper)
     assert corner(WALK) == pi / 2
 
 
+@FEW
 @given(tapers)
 def test_an_edge_turns_by_what_its_headings_say(taper: Taper) -> None:
     """The sum of the small turns from side to side of a polygon; a board's back is longer by so much a metre thick."""

@@ -1,28 +1,38 @@
-"""The most of what changes along a line, bounded."""
+"""Where what changes along a tapered slab may turn."""
 
 from __future__ import annotations
 
-from math import cos, sin
+from itertools import pairwise
+from math import sqrt
 
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bowstring.forming.steepest import NEAR, least, most
+from bowstring.forming.steepest import turning
+
+radii = st.floats(0.2, 40)
+Ends = tuple[float, float]
 
 
-@given(st.floats(-2, 2), st.floats(-2, 2), st.floats(0.1, 4))
-def test_the_bound_is_near_the_most_and_never_under_it(first: float, second: float, turns: float) -> None:
-    """A sum of a sine that grows and a cosine that falls, over a quarter turn: each part bounded at its ends."""
+@given(st.floats(-0.2, 0.2), st.floats(-0.3, 0.3), st.tuples(radii, radii), st.tuples(radii, radii), st.floats(0.1, 5))
+def test_between_two_turns_it_only_grows_or_only_shrinks(
+    rate: float, added: float, over: Ends, under: Ends, angle: float
+) -> None:
+    """At fifty places between each two: none is over or under the values at both."""
+
+    def squared(ends: Ends) -> tuple[float, float, float]:
+        more = ends[1] - ends[0]
+        return (angle * ends[0]) ** 2 + more**2, 2 * angle**2 * ends[0] * more, (angle * more) ** 2
 
     def value(share: float) -> float:
-        return abs(first) * sin(1.5 * share) + abs(second) * cos(1.5 * share) * turns
+        paces = (sum(part * share**power for power, part in enumerate(squared(ends))) for ends in (over, under))
+        top, foot = paces
+        return (rate * sqrt(top) + added) / sqrt(foot)
 
-    def above(start: float, end: float) -> float:
-        return abs(first) * sin(1.5 * end) + abs(second) * cos(1.5 * start) * turns
-
-    def below(start: float, end: float) -> float:
-        return abs(first) * sin(1.5 * start) + abs(second) * cos(1.5 * end) * turns
-
-    values = [value(number / 3000) for number in range(3001)]
-    assert max(values) - 1e-12 <= most(above) <= max(values) + NEAR + 1e-5
-    assert min(values) + 1e-12 >= least(below) >= min(values) - NEAR - 1e-5
+    shares = turning(rate, added, squared(over), squared(under))
+    assert shares[0] == 0.0 and shares[-1] == 1.0 and list(shares) == sorted(shares)
+    for start, end in pairwise(shares):
+        inside = [value(start + (end - start) * number / 50) for number in range(51)]
+        low, high = sorted((inside[0], inside[-1]))
+        dust = 1e-9 * max(map(abs, inside))
+        assert low - dust <= min(inside) and max(inside) <= high + dust

@@ -54,7 +54,10 @@ def aside(row: Row, left: float) -> Row:
 def union(line: Line, left: float, right: float) -> BaseGeometry:
     """The slab as shapely has it: each piece's strip, and outside of each kink the kite up to the miter."""
     rows = walk(line)
-    parts = [Polygon(np.concatenate([aside(row, left), aside(row[::-1], -right)])) for row in rows]
+    parts = []
+    for row in rows:  # the line's own ends are corners, too: a kite shares them to the last bit
+        ends = [aside(row, left), row[-1:, :2], aside(row[::-1], -right), row[:1, :2]]
+        parts.append(Polygon(np.concatenate(ends)))
     for (before, after), piece in zip(pairwise(rows), line.pieces[1:], strict=True):
         far = -right if piece.kink > 0 else left
         on = abs(far) * tan(abs(piece.kink) / 2)

@@ -27,7 +27,7 @@ ASKED: list[tuple[str, dict[str, object]]] = [
     ("fold", {"key": "accuracy"}),
     ("mistake", {"kind": "burned_foot"}),
 ]
-OTHERS = {"numbers", "numbers_later", "face", "sheet", "link", "wall"}  # each below
+OTHERS = {"numbers", "numbers_later", "face", "sheet", "link", "wall", "called"}  # each below
 NO_JOB = {"warm", "example", "open_link", "open_file", "outline"}
 
 
@@ -53,6 +53,12 @@ def test_whatever_lays_out_the_job_asks_first() -> None:
 def test_there_is_no_link_and_it_is_said_why() -> None:
     assert ask("link") == {"link": "", "link_note": say("page.unit_first")}
     assert ask("link", TYPED)["link"]
+
+
+@pytest.mark.parametrize("face", ["stakes", "checks", "build", "paper", "why"])
+def test_the_job_is_called_by_no_number_of_theirs(face: str) -> None:
+    assert ask("called", jobs=[OPEN, TYPED])["names"] == ["", "Chord 38' 0\", mid-ordinate 5' 0\""]
+    assert ask("face", face=face, card=None, panel="").get("called", "") == ask("numbers")["called"] == ""
 
 
 @pytest.mark.parametrize("face", ["stakes", "checks", "build", "paper", "why"])

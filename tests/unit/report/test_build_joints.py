@@ -160,7 +160,7 @@ def test_what_is_open_is_asked() -> None:
     assert answer["joints"] is None
     one = next(one for one in answer["build"] if one["key"] == "joints")
     assert (one["state"], one["text"], one["panel"]) == ("open", "Needs the width", "slab")
-    assert one["more"] == 'usual: no wider apart than 10\' 0" at 4"'
+    assert one["more"] == 'usual: at most 10\' 0" apart at 4"'
     job = {key: value for key, value in WALK.items() if key != "edge"}
     assert "side" in next(one for one in answer_to(job)["build"] if one["key"] == "joints")["text"]
     assert row(width="63 ft")["state"] == "stop" and told(width="63 ft") is None
@@ -187,3 +187,12 @@ def test_joints_are_equal_and_end_at_b(radius: float, chord: float, width: float
     assert part["rows"][-1]["inside"] / FOOT == pytest.approx((outer - width) * angle, rel=1e-6)
     assert part["outside"] <= min(width, 10) * FOOT * (1 + 1e-6)
     assert part["outside"] * part["count"] == pytest.approx(part["rows"][-1]["outside"], rel=1e-6)
+
+
+def test_a_size_that_stands_on_no_mark_is_called_out_short() -> None:
+    """100 mm on a tape in feet is 3-15/16 in, and 4 in on one in metres 102 mm; a limit is rounded down."""
+    feet = told(slab={"thickness": "100 mm"}, joints={}, width="14 ft")
+    assert any('a quarter of 3-15/16"' in line for line in feet["lines"]) and feet["depth_shown"] == '1"'
+    metric = {"unit": "m", "arc": {"radius": 19, "chord": 15}, "width": "5 m", "joints": {}}
+    assert "usual most for 102 mm" in told(**metric)["why_most"] and told(**metric)["most_shown"] == "3.000 m"
+    assert all(len(row(**said)["more"]) <= 44 for said in (metric, {"slab": {"thickness": "100 mm"}}))

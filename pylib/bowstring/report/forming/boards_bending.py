@@ -73,26 +73,26 @@ def tighter_told(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> s
 
 def board_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape, length: float) -> list[BoardRow]:
     """Return the list's boards; ``length``: of the one that is sprung, 0 where none can be told."""
-    rows = []
+    rows: list[BoardRow] = []
     for looked in choice.looked:
         board = looked.board
         least = least_edge(board, LEVELS[choice.level], inner=True)
         force = push(board, tightest_of(edges).radius, length) if length and looked.rank <= RANKS[SELECTED] else None
         rows.append(
-            BoardRow(
-                name=name_of(board),
-                thickness=board.thickness,
-                height=board.height,
-                least=least,
-                least_shown=radius_up(tape, least),
-                outside=looked.at["outside"],
-                inside=looked.at["inside"],
-                verdict=verdict(looked, choice.level),
-                takes=looked.rank <= RANKS[choice.level],
-                push=force,
-                push_shown=say("boards.none") if force is None else pushed(tape, force),
-                used=looked is choice.used,
-            )
+            {
+                "name": name_of(board),
+                "thickness": board.thickness,
+                "height": board.height,
+                "least": least,
+                "least_shown": radius_up(tape, least),
+                "outside": looked.at["outside"],
+                "inside": looked.at["inside"],
+                "verdict": verdict(looked, choice.level),
+                "takes": looked.rank <= RANKS[choice.level],
+                "push": force,
+                "push_shown": say("boards.none") if force is None else pushed(tape, force),
+                "used": looked is choice.used,
+            }
         )
     return rows
 
@@ -126,12 +126,12 @@ def verdict(looked: Looked, level: str) -> str:
 def level_choices(choice: Choice) -> list[LevelChoice]:
     """Return how good the lumber may be."""
     return [
-        LevelChoice(
-            key=level,
-            name=say(f"boards.level_{_WORD[level]}"),
-            more=say("boards.ratio", ratio=round(ratio)),
-            taken=level == choice.level,
-        )
+        {
+            "key": level,
+            "name": say(f"boards.level_{_WORD[level]}"),
+            "more": say("boards.ratio", ratio=round(ratio)),
+            "taken": level == choice.level,
+        }
         for level, ratio in LEVELS.items()
     ]
 

@@ -98,7 +98,8 @@ def listed(tape: Tape, unit: str, lengths: list[float] | tuple[float, ...]) -> s
 
 def splice_rows(plan: Plan, edge: FormedEdge, run: Run, places: tuple[float, ...]) -> list[SpliceRow]:
     """Return where boards meet along an edge, each between two stakes of the layout."""
-    tape, rows = plan.tape, []
+    tape = plan.tape
+    rows: list[SpliceRow] = []
     stakes = sorted(plan.shares(), key=lambda one: one[1])
     for place in places:
         share = run.share(place)
@@ -106,7 +107,13 @@ def splice_rows(plan: Plan, edge: FormedEdge, run: Run, places: tuple[float, ...
         before = [name for name, at in stakes if at <= share]
         after = [name for name, at in stakes if at > share]
         text = say("boards.splice_at", first=before[-1] if before else "A", last=after[0] if after else "B")
-        rows.append(SpliceRow(along=along, along_shown=tape.show_running(along), text=text))
+        rows.append(
+            {
+                "along": along,
+                "along_shown": tape.show_running(along),
+                "text": text,
+            }
+        )
     return rows
 
 
@@ -138,7 +145,12 @@ def cut_note(choice: Choice, tape: Tape) -> str:
 
 
 def _row(name: str, board: str, needs: str, boards: str) -> CutRow:
-    return CutRow(name=name, board=board, needs=needs, boards=boards)
+    return {
+        "name": name,
+        "board": board,
+        "needs": needs,
+        "boards": boards,
+    }
 
 
 def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[BuyRow]:
@@ -146,9 +158,12 @@ def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[Bu
     if made is None or choice.used is None:
         return []
     return [
-        BuyRow(
-            board=board, length=length, length_shown=f"{stock_shown(tape, unit, length)} {unit}".strip(), count=count
-        )
+        {
+            "board": board,
+            "length": length,
+            "length_shown": f"{stock_shown(tape, unit, length)} {unit}".strip(),
+            "count": count,
+        }
         for board, length, count in made.buys(name_of(choice.used.board), choice.thick.board.name)
     ]
 

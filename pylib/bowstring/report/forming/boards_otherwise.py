@@ -28,14 +28,16 @@ def strip_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> lis
 def _strip(practice: Practice, sheet: Sheet, along: bool, edges: tuple[FormedEdge, ...], tape: Tape) -> StripRow:
     radius = sheet.along if along else sheet.across
     takes = all(edge.radius >= radius for edge in edges)
-    return StripRow(
-        name=say("boards.strip_along" if along else "boards.strip_across", thickness=tape.show_limit(sheet.thickness)),
-        radius=radius,
-        radius_shown=radius_up(tape, radius),
-        longest_shown=tape.show_whole(practice.strip_lengths[along]),
-        takes=takes,
-        verdict=say("boards.bends" if takes else "boards.does_not"),
-    )
+    return {
+        "name": say(
+            "boards.strip_along" if along else "boards.strip_across", thickness=tape.show_limit(sheet.thickness)
+        ),
+        "radius": radius,
+        "radius_shown": radius_up(tape, radius),
+        "longest_shown": tape.show_whole(practice.strip_lengths[along]),
+        "takes": takes,
+        "verdict": say("boards.bends" if takes else "boards.does_not"),
+    }
 
 
 def otherwise(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:

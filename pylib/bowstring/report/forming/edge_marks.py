@@ -10,6 +10,7 @@ from math import isclose
 
 from bowstring.forming.edge import Edge
 from bowstring.geometry.plane import Point, distance
+from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.plan import Plan
 
 OUTSIDE, INSIDE = "outside", "inside"
@@ -28,6 +29,7 @@ class Marks:
     Attributes:
         outer, inner: the edges; stakes: the stakes' line, an arc.
         yours: on which line the stakes stand: ``outside``, ``centre``, ``inside`` or ``stakes``.
+        boarded: the edge whose board stands against the stakes, ``None`` where they stand behind none.
         shares: every stake's name with its share of the angle.
     """
 
@@ -35,12 +37,14 @@ class Marks:
     inner: Edge
     stakes: Edge
     yours: str
+    boarded: str | None
     shares: tuple[tuple[str, float], ...]
 
     @property
     def seconds(self) -> tuple[str, ...]:
-        """The edges that are set from the stakes: the other one, or both where the stakes stand on none."""
-        return tuple(edge for edge in (OUTSIDE, INSIDE) if edge != self.yours)
+        """The edges that are set from the stakes: the other one, or both where the stakes stand on none and behind no
+        board of one."""
+        return tuple(edge for edge in (OUTSIDE, INSIDE) if edge not in (self.yours, self.boarded))
 
     def edge(self, key: str) -> Edge:
         """Return an edge by its name."""
@@ -84,7 +88,10 @@ def marks_of(plan: Plan) -> Marks:
     lines = {OUTSIDE: outer, INSIDE: inner}
     own = CENTER if _is_center(plan, outer, inner, outward) else STAKES
     yours = next((key for key, edge in lines.items() if edge.is_arc and _same(edge.first, outward, radius)), own)
-    return Marks(outer, inner, Edge(plan.line, outward, outward), yours, plan.shares())
+    _board, thickness = board_of(plan)
+    backs = {OUTSIDE: outer.first + thickness, INSIDE: inner.first - thickness}
+    boarded = next((key for key, off in backs.items() if lines[key].is_arc and _same(off, outward, radius)), None)
+    return Marks(outer, inner, Edge(plan.line, outward, outward), yours, boarded, plan.shares())
 
 
 def _is_center(plan: Plan, outer: Edge, inner: Edge, outward: float) -> bool:

@@ -77,13 +77,9 @@ def _end(plan: Plan, marks: Marks, key: str, ground: Ground, near: str, share: f
     or from the stake that crosses best where that one can't be reached or crosses too flat."""
     mark, tape = marks.across(key, share), plan.tape
     width = abs(marks.reach(key, share))
-    other = "B" if near == "A" else "A"
-    names = [other, *(name for name, _share in marks.shares if name not in (near, other))]
-    there = {name: _crossing(mark, marks.places[near], marks.places[name]) for name in names}
-    free = [name for name in names if ground.tapeable(marks.places[name], mark)]
-    if not free:
+    far = _far_of(marks, ground, mark, near)
+    if far is None:
         return
-    far = other if other in free and there[other] >= SLANT else max(free, key=lambda name: there[name])
     diagonal = distance(marks.places[far], mark)
     yield {
         "name": mark_name(key, near),
@@ -94,6 +90,20 @@ def _end(plan: Plan, marks: Marks, key: str, ground: Ground, near: str, share: f
         "diagonal": diagonal,
         "diagonal_shown": tape.show(diagonal),
     }
+
+
+def _far_of(marks: Marks, ground: Ground, mark: Point, near: str) -> str | None:
+    """Return the stake from which the second tape is held: the other end, or the one that crosses the least flat where
+    that can't be taped or is nearly in line; ``None`` where none can be taped."""
+    other = "B" if near == "A" else "A"
+
+    def crossing(name: str) -> float:
+        return _crossing(mark, marks.places[near], marks.places[name])
+
+    if crossing(other) >= SLANT and ground.tapeable(marks.places[other], mark):
+        return other
+    free = (name for name, _share in marks.shares if name != near and ground.tapeable(marks.places[name], mark))
+    return max(free, key=crossing, default=None)
 
 
 def _crossing(mark: Point, one: Point, other: Point) -> float:

@@ -11,13 +11,16 @@ from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES,
 from bowstring.report.forming.edge_set import mark_name
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_edges import BayRow, WidthStick
-from bowstring.units.sizes import INCH
+from bowstring.units.sizes import INCH, TEN_FEET
 from bowstring.words import say
 
 SLIPS = {True: (3 * INCH, INCH, INCH / 2), False: (0.075, 0.025, 0.01)}
 """How far off square the tip of a stick may be held by eye, by what the tape reads: the largest that is no more than a
 quarter of the stick is told (common practice, no source)."""
 OF_THE_STICK = 4
+
+LONG = {True: TEN_FEET, False: 3.0}
+"""Metres: a longer stick sags and bends (common practice, no source)."""
 
 
 def report_stick(plan: Plan, marks: Marks) -> WidthStick:
@@ -27,7 +30,7 @@ def report_stick(plan: Plan, marks: Marks) -> WidthStick:
     length = max(widths)
     title = say("edges.stick_tapers") if plan.taper else say("edges.stick", length=tape.show(length))
     slip = next((one for one in SLIPS[plan.layout.job.tape.feet] if one <= min(widths) / OF_THE_STICK), None)
-    narrow = None if slip is None else _narrow(marks, halved, widths, slip)
+    narrow = None if slip is None else _narrow(marks, first_edge(plan, marks), halved, widths, slip)
     told = ""
     if slip is not None and narrow is not None:
         told = say("edges.slip", slip=tape.show_near(slip), narrow=tape.show_up(narrow))
@@ -50,7 +53,7 @@ def _widths(plan: Plan, halved: bool) -> tuple[float, float]:
     return part * plan.width, part * (plan.taper.last if plan.taper else plan.width)
 
 
-def _narrow(marks: Marks, halved: bool, widths: tuple[float, float], slip: float) -> float:
+def _narrow(marks: Marks, first: str, halved: bool, widths: tuple[float, float], slip: float) -> float:
     """Return the most by which a slip makes the slab too narrow: on a center line both of its edges, each by a stick of
     half the width, but one slip is one edge's."""
     found = []
@@ -58,7 +61,7 @@ def _narrow(marks: Marks, halved: bool, widths: tuple[float, float], slip: float
         if halved:
             base = marks.stakes.radius(share)
             found += [narrowed(base, width, slip), narrowed(base, -width, slip)]
-        elif marks.yours == INSIDE:
+        elif first == INSIDE:
             found.append(narrowed(marks.inner.radius(share), width, slip))
         else:
             found.append(narrowed(marks.outer.radius(share), -width, slip))
@@ -81,8 +84,9 @@ def _marks(plan: Plan, halved: bool, width: float) -> list[list[str]]:
 
 def first_edge(plan: Plan, marks: Marks) -> str:
     """Return the edge whose board is set first: that of the stakes, else the line's own, else the outer one."""
-    if marks.yours in (OUTSIDE, INSIDE):
-        return marks.yours
+    for held in (marks.yours, marks.boarded):
+        if held in (OUTSIDE, INSIDE):
+            return held
     return INSIDE if plan.edge == INSIDE else OUTSIDE
 
 
@@ -92,6 +96,8 @@ def _how(plan: Plan, marks: Marks, halved: bool) -> Iterator[str]:
     else:
         yield say(f"edges.first_{first_edge(plan, marks)}")
     yield say("edges.how_square")
+    if max(_widths(plan, halved)) > LONG[plan.layout.job.tape.feet]:
+        yield say("edges.long_stick")
     if marks.yours != STAKES:
         yield _proof(plan, marks)
     if marks.yours == STAKES:

@@ -164,6 +164,8 @@ def _taper(plan: Plan) -> Iterator[str]:
 
 
 def _notes(plan: Plan, marks: Marks, tight: bool) -> Iterator[str]:
+    if any(plan.layout.slope):
+        yield say("edges.level")
     if tight and marks.inner.is_arc:
         yield say("edges.swing", radius=plan.tape.show(_least(marks)))
     if marks.inner.is_arc and marks.inner.arc.radius <= overdig_of(plan):

@@ -10,7 +10,7 @@ from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
 from bowstring.report.forming.pouring import WALL
-from bowstring.report.forming.quantities import fine_tape, mark_up, thick_tape
+from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
 from bowstring.words import say
@@ -38,10 +38,10 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "inside_shown": tape.show_running(chosen.inside),
         "ratio": chosen.ratio,
         "most": jointing.most,
-        "most_shown": tape.show_running(jointing.most),
+        "most_shown": most_of(tape, jointing.most),
         "why_most": _why_most(plan, jointing),
         "depth": depth,
-        "depth_shown": mark_up(thick_tape(tape), depth) if depth else "",
+        "depth_shown": mark_up(inch_tape(tape), depth) if depth else "",
         "longer": longer,
         "longer_shown": _longer(plan, longer),
         "corner": degrees(chosen.corner),
@@ -69,9 +69,9 @@ def _open_row(plan: Plan) -> BuildRow:
         text, more = say("joints.no_inner"), ""
     else:
         text = say("joints.open" if WIDTH in plan.waits else "joints.open_edge")
-        most = plan.tape.show_whole(limit_of(plan))
+        most = most_of(plan.tape, limit_of(plan))
         thickness = plan.said.slab.thickness
-        at = thick_tape(plan.tape).show_whole(thickness) if thickness else ""
+        at = thick(plan.tape, thickness) if thickness else ""
         more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
     state = "stop" if plan.no_inner else "open"
     assert plan.no_inner or WIDTH in plan.waits or EDGE in plan.waits
@@ -95,10 +95,10 @@ def _text(plan: Plan, jointing: Jointing) -> str:
     if chosen.count > MOST_PANELS:
         return say("joints.too_many", most=MOST_PANELS)
     if jointing.too_long:
-        thickness, most = plan.said.slab.thickness, tape.show_whole(jointing.limit)
+        thickness, most = plan.said.slab.thickness, most_of(tape, jointing.limit)
         if thickness is None:
             return say("joints.too_long_plain", most=most)
-        return say("joints.too_long", most=most, thickness=thick_tape(tape).show_whole(thickness))
+        return say("joints.too_long", most=most, thickness=thick(tape, thickness))
     if chosen.count == 1:
         return say("joints.one", outside=tape.show_running(chosen.outside))
     return say("joints.panels", count=chosen.count, outside=tape.show_running(chosen.outside))
@@ -121,7 +121,7 @@ def _conclusion(plan: Plan, jointing: Jointing) -> str:
 def _stop(plan: Plan, jointing: Jointing) -> str:
     if not jointing.too_long:
         return say("joints.stop_many", most=MOST_PANELS)
-    outside, most = plan.tape.show_running(jointing.chosen.outside), plan.tape.show_whole(jointing.limit)
+    outside, most = plan.tape.show_running(jointing.chosen.outside), most_of(plan.tape, jointing.limit)
     return say("joints.stop_text", outside=outside, most=most)
 
 
@@ -141,7 +141,7 @@ def _more(plan: Plan, part: JointsPart) -> str:
 
 def _why_most(plan: Plan, jointing: Jointing) -> str:
     tape, thickness = plan.tape, plan.said.slab.thickness
-    shown = thick_tape(tape).show_whole(thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
+    shown = thick(tape, thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
     key = f"joints.most_{jointing.rule}"
     if jointing.rule == THICKNESS and not thickness:
         key = "joints.most_thickness_thin"
@@ -149,10 +149,10 @@ def _why_most(plan: Plan, jointing: Jointing) -> str:
         key = "joints.most_width_taper"
     return say(
         key,
-        most=tape.show_whole(jointing.most),
+        most=most_of(tape, jointing.most),
         thickness=shown,
         count=jointing.chosen.count,
-        limit=tape.show_whole(jointing.limit),
+        limit=most_of(tape, jointing.limit),
     )
 
 
@@ -200,13 +200,15 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
 
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
-    thick, thickness = thick_tape(plan.tape), plan.said.slab.thickness
+    thickness = plan.said.slab.thickness
     chosen = jointing.chosen
     lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
     if thickness and thickness > WALL:
         lines.append(say("joints.deep_wall"))
     elif depth and thickness:
-        lines.append(say("joints.deep", depth=mark_up(thick, depth), thickness=thick.show_whole(thickness)))
+        lines.append(
+            say("joints.deep", depth=mark_up(inch_tape(plan.tape), depth), thickness=thick(plan.tape, thickness))
+        )
     else:
         lines.append(say("joints.deep_open"))
     if not is_band(plan):

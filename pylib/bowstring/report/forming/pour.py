@@ -9,7 +9,7 @@ from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
-from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick_tape, volume_text
+from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.words import say
@@ -38,7 +38,7 @@ def report_pour(plan: Plan) -> PourPart | None:
         "volume_shown": volume_text(made.needed, feet),
         "order_shown": _ordered(pouring),
         "depth": pouring.depth,
-        "depth_shown": thick_tape(plan.tape).show_whole(pouring.depth),
+        "depth_shown": thick(plan.tape, pouring.depth),
         "waste": pouring.waste,
         "waste_said": plan.said.slab.waste is not None,
         "step": pouring.step * pouring.unit,
@@ -133,11 +133,10 @@ def _why(plan: Plan, pouring: Pouring) -> str:
 
 
 def _depth(plan: Plan, pouring: Pouring) -> str:
-    tape = thick_tape(plan.tape)
-    depth = tape.show_whole(pouring.depth)
+    depth = thick(plan.tape, pouring.depth)
     if pouring.edge_depth <= pouring.depth or not pouring.edge:
         return depth
-    return say("pour.depth_edges", depth=depth, edge=tape.show_whole(pouring.edge_depth))
+    return say("pour.depth_edges", depth=depth, edge=thick(plan.tape, pouring.edge_depth))
 
 
 def _step(pouring: Pouring) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bowstring.forming.pour import Order
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import LOW, THICKER, WIDER, Pouring
-from bowstring.report.forming.quantities import fine_tape, percent, thick_tape, volume_text
+from bowstring.report.forming.quantities import fine_tape, percent, thick, volume_text
 from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.words import say
 
@@ -18,7 +18,7 @@ def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
         _row(pouring, pouring.again(more=pouring.low_extra),
              say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring)),
         _row(pouring, pouring.again(depth=thicker),
-             say("pour.if_thick", thickness=thick_tape(tape).show_whole(thicker))),
+             say("pour.if_thick", thickness=thick(tape, thicker))),
     ]  # fmt: skip
     rows += _wider(plan, pouring)
     other = 0.05 if waste > 0.05 else 0.10
@@ -37,9 +37,9 @@ def _wider(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
         return []
     made = pouring.again(slab=slab)
     if plan.taper is not None:
-        more = thick_tape(plan.tape).show_whole(WIDER[pouring.yards])
+        more = thick(plan.tape, WIDER[pouring.yards])
         return [_row(pouring, made, say("pour.if_wider", more=more))]
-    return [_row(pouring, made, say("pour.if_wide", width=plan.tape.show_whole(wider)))]
+    return [_row(pouring, made, say("pour.if_wide", width=plan.tape.show(wider)))]
 
 
 def _row(pouring: Pouring, made: Order, what: str, more: str = "") -> ChangeRow:

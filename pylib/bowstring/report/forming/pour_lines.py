@@ -16,7 +16,7 @@ from bowstring.report.forming.quantities import (
     form_step,
     ordered_number,
     percent,
-    thick_tape,
+    thick,
     volume_text,
 )
 from bowstring.words import say
@@ -94,12 +94,12 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
     """What thick edges add, and how it was counted."""
     if pouring.edge_depth <= pouring.depth or not pouring.edge:
         return ""
-    thick = thick_tape(plan.tape)
+    tape = plan.tape
     extra = pouring.volume_to(1.0) - pouring.area * pouring.depth
     return say(
         "pour.edges",
-        wide=thick.show_whole(pouring.edge),
-        depth=thick.show_whole(pouring.edge_depth),
+        wide=thick(tape, pouring.edge),
+        depth=thick(tape, pouring.edge_depth),
         extra=volume_text(extra, plan.tape.feet),
     )
 
@@ -109,11 +109,11 @@ def _footing(plan: Plan, pouring: Pouring) -> str:
     made, said = footing_of(plan, pouring), plan.said.slab
     if made is None or said.footing_width is None or said.footing_depth is None:
         return ""
-    thick = thick_tape(plan.tape)
+    tape = plan.tape
     return say(
         "pour.footing",
-        wide=thick.show_whole(said.footing_width),
-        depth=thick.show_whole(said.footing_depth),
+        wide=thick(tape, said.footing_width),
+        depth=thick(tape, said.footing_depth),
         volume=volume_text(made.needed, plan.tape.feet),
         order=_called(pouring, made.ordered),
         waste=percent(pouring.waste),
@@ -122,9 +122,7 @@ def _footing(plan: Plan, pouring: Pouring) -> str:
 
 def _bed(plan: Plan, pouring: Pouring) -> str:
     base = plan.said.slab.base or 0.0
-    return say(
-        "pour.bed", base=thick_tape(plan.tape).show_whole(base), volume=volume_text(pouring.area * base, plan.tape.feet)
-    )
+    return say("pour.bed", base=thick(plan.tape, base), volume=volume_text(pouring.area * base, plan.tape.feet))
 
 
 def _both(pouring: Pouring) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import ceil, floor
+from math import ceil, floor, isclose
 
 from bowstring.forming.pour import CUBIC_YARD
 from bowstring.units.tape import Tape, make_tape
@@ -36,6 +36,26 @@ def mark_up(tape: Tape, length: float) -> str:
     return tape.show(up_to(length, tape.mark))
 
 
+def thick(tape: Tape, size: float) -> str:
+    """Return a thickness as it is called out: in inches though places are in decimals of a foot; to 1/16 in or 1 mm
+    where it stands on no mark.
+
+    >>> thick(make_tape("mm", None), 0.1016), thick(make_tape("ft", None), 0.1016)
+    ('102 mm', '4"')
+    """
+    by = inch_tape(tape)
+    return by.show(size) if isclose(by.round(size), size, rel_tol=1e-9) else fine_tape(tape).show(size)
+
+
+def most_of(tape: Tape, limit: float) -> str:
+    """Return a limit that somebody keeps: down to a mark.
+
+    >>> most_of(make_tape("ft-in", None), 3.0)
+    '9\' 10"'
+    """
+    return tape.show_running(down_to(limit, tape.mark))
+
+
 def form_step(tape: Tape) -> float:
     """Return how finely a place on a form is called out while concrete comes: an inch, a tenth of a foot, 5 cm."""
     return {"ft-in": INCH, "ft": FOOT / 10}.get(tape.unit, 0.05)
@@ -46,8 +66,8 @@ def fine_tape(tape: Tape) -> Tape:
     return make_tape("ft-in", "1/16 in") if tape.feet else make_tape("mm", "1 mm")
 
 
-def thick_tape(tape: Tape) -> Tape:
-    """Return the tape by which a thickness is called out: in inches, though places are in decimals of a foot."""
+def inch_tape(tape: Tape) -> Tape:
+    """Return the tape by which depths are called out: in inches, though places are in decimals of a foot."""
     return make_tape("ft-in", None) if tape.unit == "ft" else tape
 
 

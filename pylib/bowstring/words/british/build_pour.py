@@ -4,7 +4,7 @@ MESSAGES = {
     "pour.no_inner": "No order: the width reaches the centre",
     "pour.why_quarter_metre": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; the next 0.25 m³.",
     "pour.reach_note": (
-        "Pour from A. Short of it, the order won't reach B. Past it, it will if the sub-base stays the same. "
+        "Pour from A. Short of that mark, the order won't reach B. Past it, it will if the sub-base stays the same. "
         "Ask the driver what's out; read the outer form."
     ),
     "pour.bulkhead": (

@@ -2,7 +2,7 @@
 
 MESSAGES = {
     "form.section_boards": "Shutter boards",
-    "form.edge.help": "Coloured: the line on your drawing, from A to B.",
+    "form.edge.help": "Coloured: your drawing's line.",
     "form.board_level.none": "not said: site timber",
     "form.board_level.job lumber": "site timber",
     "form.board_level": "How good the timber is",

@@ -85,6 +85,7 @@ MESSAGES = {
     "edges.first_inside": "Set the inner board first.",
     "edges.how_halved": "From your stakes the stick gives each edge, half the width off.",
     "edges.how_square": "Hold the stick level, and square to the curve by eye.",
+    "edges.long_stick": "That is long for a stick: a tape does it, pulled tight and level.",
     "edges.proves_square": "To prove it square: its tip to the next stake reads {length}, on either side.",
     "edges.proves_square_both": "To prove it square: its tip to the next stake reads {outer} outside, {inner} inside.",
     "edges.proves_square_each": "To prove it square, tape its tip to the next stakes: the diagonals are below.",
@@ -124,6 +125,7 @@ MESSAGES = {
     "edges.taper_both": "Neither edge is an arc: set both by the widths, and spring the boards fair.",
     "edges.taper_dig": "There form stakes and dig line run along the edge, the board's thickness and {size} off.",
     # what else holds
+    "edges.level": "All of these are level lengths: on this slope, hold the tape level.",
     "edges.swing": "The inner edge is tight. If you can reach the center, swing it at {radius}.",
     "edges.dig_all": "Inside, the dig takes in the center: dig all of it.",
     "edges.overdig_taken": "The dig runs {size} past each edge unless you say otherwise.",

@@ -37,7 +37,7 @@ MESSAGES = {
     "pour.out_last_three_quarters": "3/4 of truck {number}",
     "pour.at_joint": "joint {joint}",
     "pour.reach_note": (
-        "Pour from A. Short of it, the order won't reach B. Past it, it will if the base stays the same. "
+        "Pour from A. Short of that mark, the order won't reach B. Past it, it will if the base stays the same. "
         "Ask the driver what's out; read the outer form."
     ),
     "pour.bulkhead": (

@@ -19,7 +19,7 @@ MESSAGES = {
     "form.section_heights": "Instrument and ground",
     # the slab
     "form.edge": "Where is the slab?",
-    "form.edge.help": "Colored: the line on your drawing, from A to B.",
+    "form.edge.help": "Colored: your drawing's line.",
     "form.edge.short": "Where the slab is",
     "form.edge.outside": "INSIDE",
     "form.edge.centre": "BOTH",

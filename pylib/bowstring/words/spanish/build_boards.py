@@ -46,7 +46,7 @@ MESSAGES = {
     "boards.kilograms": "{count} kg",
     "boards.bends": "se dobla",
     "boards.clear_only": "solo sin nudos",
-    "boards.selected_only": "solo tiras escogidas",
+    "boards.selected_only": "solo tiras",
     "boards.outside_only": "solo por fuera",
     "boards.does_not": "no se dobla",
     "boards.how_good": "¿Qué tan buena es la madera?",

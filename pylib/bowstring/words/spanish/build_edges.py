@@ -83,6 +83,7 @@ MESSAGES = {
     "edges.first_inside": "Ponga primero la ~tabla~ interior.",
     "edges.how_halved": "Desde sus ~estacas~ la vara da cada borde, a la mitad del ancho.",
     "edges.how_square": "Tenga la vara ~a nivel~, y ~a escuadra~ con la curva, a ojo.",
+    "edges.long_stick": "Es mucho para una vara: use la ~cinta~, bien tirante y ~a nivel~.",
     "edges.proves_square": "Para probar la escuadra: de la punta a la ~estaca~ de cada lado debe medir {length}.",
     "edges.proves_square_both": (
         "Para probar la escuadra: de la punta a la ~estaca~ vecina mide {outer} por fuera, {inner} por dentro."
@@ -127,6 +128,7 @@ MESSAGES = {
     "edges.taper_dig": (
         "Ahí las ~estacas~ de ~forma~ y la excavación siguen el borde, al grueso de la ~tabla~ y a {size}."
     ),
+    "edges.level": "Todas son medidas ~a nivel~: en esta ~pendiente~, tenga la ~cinta~ ~a nivel~.",
     "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, gírelo desde ahí con {radius}.",
     "edges.dig_all": "Por dentro, la excavación llega al ~centro~: excave todo.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",

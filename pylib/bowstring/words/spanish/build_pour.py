@@ -45,7 +45,8 @@ MESSAGES = {
     "pour.out_last_three_quarters": "3/4 del camión {number}",
     "pour.at_joint": "~junta~ {joint}",
     "pour.reach_note": (
-        "Cuele desde A. Si no llega ahí, el pedido no alcanza hasta B. Si pasa, alcanza mientras la base siga igual. "
+        "Cuele desde A. Si no llega a esa marca, el pedido no alcanza hasta B. "
+        "Si pasa, alcanza mientras la base siga igual. "
         "Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ de afuera."
     ),
     "pour.bulkhead": (

@@ -23,7 +23,7 @@ MESSAGES = {
     "form.section_heights": "Aparato y terreno",
     # the slab
     "form.edge": "¿Dónde queda la losa?",
-    "form.edge.help": "En color: la línea de su ~plano~, de A a B.",
+    "form.edge.help": "En color: la línea de su ~plano~.",
     "form.edge.short": "Dónde queda la losa",
     "form.edge.outside": "ADENTRO",
     "form.edge.centre": "AMBOS",
