@@ -59,6 +59,12 @@ def state_of(answer: Answer) -> dict[str, str] | None:
     return {"sign": "ask", "text": say("numbers.state_open", count=count)} if count else None
 
 
+def panel_asked(answer: Answer) -> str:
+    """Return the panel of the first question that is open, the slab's before its slope's; empty where none is."""
+    panels = [row["panel"] for row in answer["build"] if row["state"] == OPEN and row["panel"]]
+    return "slab" if "slab" in panels else panels[0] if panels else ""
+
+
 def _row(row: BuildRow, here: bool) -> str:
     """A row. What is open leads to where it is answered, any other to its page."""
     key, is_open = row["key"], row["state"] == OPEN and row["panel"]
@@ -97,11 +103,11 @@ def _drawing(answer: Answer, page: str, sides: Sequence[str]) -> str:
 
 def _bar(answer: Answer, question: str) -> str:
     """The one question that is asked, at the thumb, where something is open."""
-    row = next((row for row in answer["build"] if row["state"] == OPEN and row["panel"]), None)
-    if row is None:
+    panel = panel_asked(answer)
+    if not panel:
         return ""
     return (
-        f'<button type="button" class="ask open" data-do="face" data-face="numbers" data-open="{row["panel"]}">'
+        f'<button type="button" class="ask open" data-do="face" data-face="numbers" data-open="{panel}">'
         f'<span class="sign stop" aria-hidden="true">!</span><b>{escape(say(f"build.ask_{question}"))}</b>'
         f"<i>{escape(say('numbers.answer'))}</i></button>"
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from bowstring.faces.build import panel_asked
 from bowstring.report.forming.plan import edge_of
 from bowstring.report.forms.answer import Answer
 
@@ -22,10 +23,9 @@ _LEFT_OPEN = {
 
 def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
     """Return the first question that is open, ``more`` where the fields have an answer to each of ``_LEFT_OPEN``."""
-    panel = next((row["panel"] for row in answer["build"] if row["state"] == "open" and row["panel"]), "")
-    for question, names in _LEFT_OPEN.get(panel, ()):
-        if question == "edge" and len(sides_of(answer, fields)) < len(BOTH):
-            continue  # a curve whose hand is known
+    for question, names in _LEFT_OPEN.get(panel_asked(answer), ()):
+        if question == "edge" and _edge_of(answer, fields):
+            continue  # a radius that is drawn to the center line says it, too
         if not any(fields.get(name, "").strip() for name in names):
             return question
     return "more"
@@ -33,5 +33,8 @@ def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
 
 def sides_of(answer: Answer, fields: Mapping[str, str]) -> tuple[str, ...]:
     """Return on which sides of the line the slab may lie, as far as it is said."""
-    edge = edge_of(fields.get("edge", "").strip() or None, answer["side"], answer["drawn_to"])
-    return {"outside": ("inside",), "inside": ("outside",)}.get(edge or "", BOTH)
+    return {"outside": ("inside",), "inside": ("outside",)}.get(_edge_of(answer, fields) or "", BOTH)
+
+
+def _edge_of(answer: Answer, fields: Mapping[str, str]) -> str | None:
+    return edge_of(fields.get("edge", "").strip() or None, answer["side"], answer["drawn_to"])

@@ -68,6 +68,8 @@ ANEW = {
     "steps.text": "each step's card has a sentence of its own",
     "halving.half_shown": "a measure of the steps of that round",
     "halving.half_chord_shown": "a reading of the steps of that round",
+    "edges.width_shown": "the width stick's own length, each stake's own where it isn't one",
+    "pour.text": "the same as one large number with its unit",
     "stake_got.readings": "what its card says it was got by: nobody sets that stake any more",
 }
 """Texts that stand on no face as they are, and what a face has in their place."""
