@@ -11,6 +11,7 @@ from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.forming.slopes import percent
+from bowstring.report.forming.plan import LIES
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
@@ -104,7 +105,7 @@ def _stick(made: SlabSketch, second: SecondEdge, at: Mapping[str, Point]) -> Non
     row = min(second["rows"], key=lambda one: abs(made.share[one["stake"]] + 0.5))
     share = made.share[row["stake"]]
     start, shown = at[row["stake"]], row["width_shown"]
-    if _edges_of(made)["yours"] not in ("outside", "inside", "centre"):
+    if _edges_of(made)["yours"] not in LIES:
         start, shown = made.shape.on("outside" if second["edge"] == "inside" else "inside", share), row["slab_shown"]
     made.sketch.lines([[start, at[row["name"]]]], "arrow strong")
     text = say("build.draw_stick", width=shown)

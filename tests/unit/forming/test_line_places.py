@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from bowstring.forming.line.line import TEN_FEET, THREE_METRES, Line
 from bowstring.forming.line.pieces import Bend, Straight
 from bowstring.forming.line.runs import ORIGIN, Pose, Run, loop_area
+from bowstring.forming.line.simple import NoCurve
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.tangents import closed
 from bowstring.geometry.plane import Point, distance
@@ -78,7 +79,11 @@ def test_a_mirror_turns_every_left_to_a_right(line: Line) -> None:
 @given(lines(kinks=True, most=4))
 def test_a_closed_line_ends_at_its_start(line: Line) -> None:
     assume(len(line.pieces) > 1)
-    ring = closed(line)
+    try:
+        ring = closed(line)
+    except NoCurve as none:  # its start is where it ends, or straight behind: no arc goes there
+        assume(none.key not in ("same", "behind"))
+        raise
     assert ring.closing.gap < 1e-7
     assert ring.joins[-1].tangent
     turned = sum(piece.kink + piece.turn for piece in ring.pieces) + ring.closing.turn
