@@ -10,8 +10,8 @@ from bowstring.drawings.labels import LEADER, LINE, Label
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
-from bowstring.report.forming.slopes import percent
 from bowstring.report.forming.plan import LIES
+from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
