@@ -40,7 +40,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       named();
     }
     if (result.shown_in !== undefined) unitTold(result.shown_in);
-    for (const [face, text] of Object.entries(result.badges ?? {})) badged(document.querySelector(`[data-tab="${face}"] .badge`), text);
+    for (const [face, text] of Object.entries(result.badges ?? {}))
+      badged(document.querySelector(`[data-tab="${face}"] .badge`), text);
     performance.mark("bowstring-sheet"); // for whoever measures
   }
 
@@ -233,7 +234,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
       row = now.face === "build" && before.face === "build" && !now.panel ? before.panel : "";
-      if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);
+      if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face))
+        at(now.face).firstElementChild?.scrollTo(0, 0);
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost
