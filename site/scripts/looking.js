@@ -40,7 +40,8 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       named();
     }
     if (result.shown_in !== undefined) unitTold(result.shown_in);
-    for (const [face, text] of Object.entries(result.badges ?? {})) badged(document.querySelector(`[data-tab="${face}"] .badge`), text);
+    for (const [face, text] of Object.entries(result.badges ?? {}))
+      badged(document.querySelector(`[data-tab="${face}"] .badge`), text);
     performance.mark("bowstring-sheet"); // for whoever measures
   }
 

@@ -143,6 +143,23 @@ def test_nothing_is_wider_than_the_window(slab: Page, name: str) -> None:
         assert slab.evaluate(OUTSIDE) == [], width
 
 
+def test_nothing_is_cut_off_in_spanish(open_page: Callable[..., Page]) -> None:
+    """Its words are the longest, on the narrowest phone."""
+    page = open_page(320, 568, locale="es-MX", has_touch=True, is_mobile=True)
+    wait_for(page, "computed")
+    show_example(page)
+    say_slab(page)
+    look_at(page, "build")
+    wait_for(page, "computed")
+    assert page.evaluate(OUTSIDE) == []
+    for name in PAGES:
+        open_row(page, name)
+        assert page.evaluate(WIDER) == [], name
+        assert page.evaluate(OUTSIDE) == [], name
+        page.locator("#build .back").click()
+        page.wait_for_selector("#build .build-rows button:visible")
+
+
 def test_on_a_desk_the_rows_stand_beside_the_page(slab: Page) -> None:
     slab.set_viewport_size({"width": 1280, "height": 720})
     for name in ("grades", "joints"):

@@ -44,7 +44,7 @@ MESSAGES = {
     ),
     "joints.joint": "~junta~",
     "joints.outer_form": "~forma~ de afuera, desde A",
-    "joints.inner_form": "~forma~ de adentro, desde A in",
+    "joints.inner_form": "~forma~ de adentro, desde A int",
     "joints.at": "en {stake}",
     "joints.table": "~Juntas~: distancias corridas sobre las dos ~formas~",
     "joints.how_many": "Cuántos tramos",
