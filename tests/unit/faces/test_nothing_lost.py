@@ -69,6 +69,7 @@ ANEW = {
     "halving.half_shown": "a measure of the steps of that round",
     "halving.half_chord_shown": "a reading of the steps of that round",
     "edges.width_shown": "the width stick's own length, each stake's own where it isn't one",
+    "edges.slab_shown": "the slab's own width, where that is the same at every stake",
     "pour.text": "the same as one large number with its unit",
     "stake_got.readings": "what its card says it was got by: nobody sets that stake any more",
 }
