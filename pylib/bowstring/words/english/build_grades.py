@@ -148,7 +148,7 @@ MESSAGES = {
     "grades.slow_metric": "It falls less than 10 mm per meter: water may stand on it.",
     "grades.each_rounded": "Inches and hundredths of a foot are each rounded from the exact height.",
     "grades.inches_govern": "Where the two differ, the inches govern: a form is set by them. A rod is read in hundredths.",
-    "grades.source_running": "The limit of 5 % is 1:20, from memory of the 2010 ADA Standards, 403.3.",
+    "grades.source_running": "The limit of 5% is 1:20, from memory of the 2010 ADA Standards, 403.3.",
     "grades.source_cross": "The limit of 1:48 across is the same standard's, quoted: 1/4 in per foot, with nothing to spare.",
     # the bed, and what is missing
     "grades.base": "Base",
