@@ -226,11 +226,11 @@ def test_what_stands_in_the_way_is_told() -> None:
     shed = {"name": "shed", "stops": "tape", "outline": [["20 ft", "-2 ft"], ["28 ft", "-2 ft"],
                                                          ["28 ft", "-6 ft"], ["20 ft", "-6 ft"]]}  # fmt: skip
     inner = second_of(told({**WALK, "ground": [shed]}), "inside")
-    assert inner["blocked"] == "shed is in the way of the string A in to B in: use the stick."
+    assert inner["blocked"] == "The string A in to B in is blocked by shed: use the stick."
     assert inner["text"].endswith(inner["blocked"])
     tree = {"name": "oak", "stops": "feet", "at": ["24 ft", "0 ft"], "diameter": "2 ft"}
     notes = told({**WALK, "ground": [tree], "width": "4' 10\""})["notes"]
-    assert notes[0] == "oak stands where M in goes. Ask before you dig."
+    assert notes[0] == "M in lands on oak. Ask before you dig."
 
 
 def test_a_tape_that_is_too_short_for_the_far_end_takes_a_nearer_stake() -> None:

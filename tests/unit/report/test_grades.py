@@ -125,7 +125,7 @@ def test_a_slope_over_the_limit_is_a_warning_with_a_way_out() -> None:
     part = part_of(answer)
     assert (row_of(answer)["state"], row_of(answer)["text"]) == ("near", "Inner edge 5.11%: too steep")
     assert part["rows"] and part["stop"] is None
-    assert part["ways"][0] == {"text": "Hold 4.78% on center", "fields": {"grade-slope": "4.78"}}
+    assert part["ways"][0] == {"text": "Hold 4.78% on the centerline", "fields": {"grade-slope": "4.78"}}
     assert part["ways"][1]["fields"] == {"grade-limit": "8.33"}
     assert row_of(graded(slope=4.78))["state"] == "near" and "5%: *close*" in " ".join(
         part_of(graded(slope=4.78))["judged"]
@@ -137,7 +137,7 @@ def test_a_slope_over_the_limit_stops_only_where_the_job_says_so() -> None:
     answer = graded(slope=4.9, stops=True)
     part = part_of(answer)
     assert (row_of(answer)["state"], row_of(answer)["panel"]) == ("stop", "slope")
-    assert part["stop"]["text"] == "The inner edge runs 5.11%. A walk may run 5%, 1 in 20."
+    assert part["stop"]["text"] == "The inner edge runs 5.11%. A walk may run 5% at most, 1 in 20."
     assert part["rows"] == [] and part["conclusion"] == [] and answer["stops"] == []
     assert "4.78%" in part["stop"]["why"]
     assert row_of(graded(slope=4.7, stops=True))["state"] != "stop"
@@ -146,7 +146,7 @@ def test_a_slope_over_the_limit_stops_only_where_the_job_says_so() -> None:
 def test_near_the_limit() -> None:
     """4.74 x 59.5/57 = 4.948: within the 1/8 in in 10 ft that a form is set to."""
     row = row_of(graded(slope=4.74))
-    assert (row["state"], row["text"]) == ("near", "Inner edge 4.95%, may be 5%")
+    assert (row["state"], row["text"]) == ("near", "Inner edge 4.95%, max 5%")
 
 
 def test_a_slope_that_would_round_to_its_limit_is_told_finer() -> None:
@@ -157,14 +157,14 @@ def test_a_slope_that_would_round_to_its_limit_is_told_finer() -> None:
 
 def test_the_cross_slope_and_its_limit() -> None:
     """1:48 is 2.0833 %: 2 % is 0.96 in under 4 ft, 2.2 % is 1.056."""
-    assert row_of(graded(cross=2))["text"] == "Cross slope 2%, may be 1:48"
+    assert row_of(graded(cross=2))["text"] == "Cross slope 2%, max 1:48"
     over = graded(cross=2.2)
     assert row_of(over)["text"] == "Cross slope 2.2%: too steep"
     assert part_of(over)["ways"] == [{"text": "Hold 1.5% across", "fields": {"grade-cross": "1.5"}}]
     assert part_of(graded(cross=2.2, stops=True))["stop"]["head"] == "Too steep across"
     assert part_of(graded(cross=0))["conclusion"][1] == "Both forms stand level across."
-    assert "1.5% across is taken" in " ".join(part_of(graded())["notes"])
-    assert "across is taken" not in " ".join(part_of(graded(cross=1.5))["notes"])
+    assert "1.5% across is assumed" in " ".join(part_of(graded())["notes"])
+    assert "across is assumed" not in " ".join(part_of(graded(cross=1.5))["notes"])
 
 
 def test_a_drop_under_the_level_is_never_told_over_its_most() -> None:
