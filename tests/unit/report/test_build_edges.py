@@ -57,7 +57,7 @@ def test_the_ends_the_diagonals_and_the_stick_of_a_walk() -> None:
     )
     assert part["alike"] and part["diagonal_shown"] == "7' 8-7/8\"" and len(part["bays"]) == 8
     assert part["stick"]["narrow"] == pytest.approx(0.08 / 12 * FOOT, abs=0.005 / 12 * FOOT)
-    assert part["stick"]["slip_text"] == "3 in off square at the tip makes the slab less than 1/8 in narrow."
+    assert part["stick"]["slip_text"] == "A tip 3 in out of square makes the slab narrow by less than 1/8 in."
     assert "reads 7' 8-7/8\"" in " ".join(part["stick"]["how"])  # the tip to either neighbor: a bay's own diagonal
     assert part["area"] / FOOT**2 == pytest.approx(236.501, abs=5e-4)
     row = row_of(WALK)
@@ -151,7 +151,7 @@ def test_a_dig_that_takes_in_the_center_has_no_inner_line() -> None:
     part = told({**WALK, "arc": {"radius": "8 ft", "chord": "9 ft"}, "width": "7' 6\""})
     keys = [line["key"] for line in part["lines"]]
     assert "dig_inside" not in keys and "inner_form" in keys
-    assert "Inside, the dig takes in the center: dig all of it." in part["notes"]
+    assert "Inside, the dig reaches the center: dig it all." in part["notes"]
 
 
 @pytest.mark.parametrize(

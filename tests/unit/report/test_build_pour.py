@@ -95,7 +95,7 @@ def test_how_low_a_base_the_order_fills_is_rounded_down() -> None:
     assert round(exact / INCH, 3) == 0.452 and part["low_shown"] == '7/16"' and part["low"] <= exact
     assert "7/16" in part["low_text"]
     none = told(**slab(waste=0, step=0.01, thickness="4.001 in"))
-    assert none["low"] == 0 and "just fills" in none["low_text"]
+    assert none["low"] == 0 and "just enough to fill" in none["low_text"]
 
 
 def test_a_bulkhead_is_ready_where_a_low_base_ends() -> None:
@@ -202,7 +202,7 @@ def test_a_footing_is_an_order_of_its_own() -> None:
     assert part["footing_order"] / YARD == pytest.approx(ceil(angle * 62 * 2 / 27 * 1.08 * 4) / 4)
     assert part["volume"] / FOOT**3 == pytest.approx(angle * 62 * 8 / 12 * 4)
     lines = " ".join(part["lines"])
-    assert "Poured first" in lines and "it's a wall" in lines and "Bank earth" not in lines
+    assert "It is poured first" in lines and "it's a wall" in lines and "Bank earth" not in lines
     assert told()["footing"] is None and told()["footing_order"] is None
     joints = answer_to({**WALK, "width": "8 in", "joints": {}, **slab(thickness="4 ft")})["joints"]
     assert joints["depth"] is None and any("the drawing says" in line for line in joints["lines"])

@@ -29,7 +29,7 @@ MESSAGES = {
     "boards.own_not": "{board} won't bend to both edges.",
     "boards.tighter_inside": "The inner edge is the tighter one: R {radius}.",
     "boards.tighter_outside": "The outer edge is the tighter one: R {radius} at its tightest.",
-    "boards.use": "Figured here with {board}.",
+    "boards.use": "Figured here with: {board}.",
     "boards.outside": "Outer edge",
     "boards.inside": "Inner edge",
     "boards.yours": "Yours",
@@ -71,8 +71,8 @@ MESSAGES = {
     "boards.try_selected": "Picked strips, straight and knot-free, take it with both ends held: choose them above.",
     "boards.layers": "Or build it up: {count} layers of strips ripped {thickness} thick, screwed, joints staggered.",
     "boards.layer_longer": "Each layer farther out is {longer} longer.",
-    "boards.kerfs_outside": "Or kerf a {board} for the outer edge: {count} cuts {depth} deep, {apart} apart.",
-    "boards.kerfs_inside": "Or kerf a {board} for the inner edge: {count} cuts {depth} deep, {apart} apart.",
+    "boards.kerfs_outside": "Or kerf the outer board ({board}): {count} cuts {depth} deep, {apart} apart.",
+    "boards.kerfs_inside": "Or kerf the inner board ({board}): {count} cuts {depth} deep, {apart} apart.",
     "boards.kerfs_how": "Cut on the inside of the bend. Bend to the stakes; don't close the kerfs.",
     "boards.kerfs_cover": "On the outer board the kerfs face the concrete: cover them with a thin sheet.",
     "boards.maker": "Hardboard, plastic or steel: go by the maker's least radius.",
@@ -80,7 +80,9 @@ MESSAGES = {
     "boards.runs_flat": "If a board stops at A or B, its last {gap} runs flat, off the curve by up to {miss}.",
     "boards.carry_past": "Carry the board {past} past A and B and fix it along the straight.",
     "boards.no_overrun": "Your boards stop at A and B. Carry them {past} past, along the straight, to cure that.",
-    "boards.splice": "Splice: butt the ends, screw {length} of {board} on the back, a stake each side of it.",
+    "boards.splice": (
+        "Splice: butt the ends, screw a piece {length} long ({board}) on the back, a stake each side of it."
+    ),
     "boards.end_loads": (
         "Sprung, it pushes on an end stake with about {held}, and pulls back on the next one with {pulled}."
     ),
@@ -132,14 +134,14 @@ MESSAGES = {
         "Closer on this radius: a straight piece between stakes may miss the curve by {face} at most."
     ),
     "boards.reason_bow": "Closer for the concrete: it may bow the board {bow} at most.",
-    "boards.reason_said": "The spacing is the one you gave.",
+    "boards.reason_said": "The spacing is yours.",
     "boards.too_wide_bow": "That is wide: wet concrete will bow the board more than {bow}.",
     "boards.too_wide_smooth": (
         "That is wide: a board that lies straight between stakes misses the curve by more than {face}."
     ),
     "boards.past_each": "One or more past each end hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",
-    "boards.between": "Between them wet concrete bows the {board} by at most {bow}.",
+    "boards.between": "Between stakes wet concrete bows the boards ({board}) by at most {bow}.",
     "boards.tops": "Keep their tops below the top of the board.",
     "boards.not_layout": "Form stakes are not layout stakes: mark the two apart.",
     # what was taken
