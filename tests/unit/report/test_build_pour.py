@@ -143,7 +143,9 @@ def test_metres_are_told_in_cubic_metres_and_both_are_there() -> None:
     assert part["number"] == "2.50" and row(METRIC)["text"] == "Order 2.50 m³" and "m³" in part["why"]
     assert part["order_yards"] == pytest.approx(2.5 / YARD) and any("3.27 yd³" in line for line in part["lines"])
     assert (
-        part["waste"] == 0.1 and not part["waste_said"] and any("10% waste is assumed" in line for line in part["lines"])
+        part["waste"] == 0.1
+        and not part["waste_said"]
+        and any("10% waste is assumed" in line for line in part["lines"])
     )
     assert part["changes"][0]["what"] == "base 10 mm low all over"
     assert any("2.48 m³" in line for line in told()["lines"])

@@ -19,7 +19,7 @@ MESSAGES = {
     "pour.if_low": "sub-base {low} low all over",
     "pour.fills": "{order} fills a sub-base up to {low} low on average, nothing spilled.",
     "pour.fills_bags": "{order} bags fill a sub-base up to {low} low on average, nothing spilled.",
-    "pour.measure": "Measure the sub-base at every peg before you ring the order in.",
+    "pour.measure": "Measure the sub-base at every stake before you ring the order in.",
     "pour.call": "Ring the plant",
     "pour.call_table": "When to ring the plant: distances on the outer form from A",
     "pour.call_at": "ring if short of",

@@ -11,6 +11,5 @@ MESSAGES = {
     "form.section_limits.help": (
         "The drawing, the specification and the regulations govern. Your tops are checked against these."
     ),
-    "form.board_gap": "Maximum form peg spacing",
     "form.board_level.clear": "clear timber",
 }

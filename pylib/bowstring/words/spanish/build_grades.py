@@ -72,13 +72,13 @@ MESSAGES = {
     "grades.crown_ok": "Bombeo: cae {slope} en los bordes, máximo {limit}: *bien*.",
     "grades.crown_over": "Bombeo: cae {slope} en los bordes, máximo {limit}: *muy empinado*.",
     "grades.too_steep_inside_walk": (
-        "El borde interior sube {slope}. Una ~banqueta~ puede subir {limit} cuando mucho, 1 en 20."
+        "El borde interior lleva {slope}. Una ~banqueta~ puede llevar {limit} cuando mucho, 1 en 20."
     ),
     "grades.too_steep_outside_walk": (
-        "El borde exterior sube {slope}. Una ~banqueta~ puede subir {limit} cuando mucho, 1 en 20."
+        "El borde exterior lleva {slope}. Una ~banqueta~ puede llevar {limit} cuando mucho, 1 en 20."
     ),
-    "grades.too_steep_inside_job": "El borde interior sube {slope}. Este trabajo permite {limit} cuando mucho.",
-    "grades.too_steep_outside_job": "El borde exterior sube {slope}. Este trabajo permite {limit} cuando mucho.",
+    "grades.too_steep_inside_job": "El borde interior lleva {slope}. Este trabajo permite {limit} cuando mucho.",
+    "grades.too_steep_outside_job": "El borde exterior lleva {slope}. Este trabajo permite {limit} cuando mucho.",
     "grades.less_length": "{slope} es en el eje central; el borde interior sube lo mismo en menos largo.",
     "grades.hold_or_ask": "Deje el eje central en {slope}, o pregunte.",
     "grades.change_tops": "Así lo piden las alturas en A y en B: cambie una, o pregunte.",
@@ -112,7 +112,7 @@ MESSAGES = {
     "grades.clash_crown_short": "¿Bombeo o ~pendiente~ a lo ancho?",
     "grades.clash_crown_more": "se dieron los dos: ¿cuál manda?",
     "grades.clash_steep_head": "Alturas muy separadas",
-    "grades.clash_steep_text": "Por las alturas en A y B el eje central subiría {tops_slope}.",
+    "grades.clash_steep_text": "Por las alturas en A y B el eje central llevaría {tops_slope}.",
     "grades.clash_steep_why": "Nadie forma eso a mano. ¿Están medidas las dos desde el mismo banco de nivel?",
     "grades.clash_steep_short": "Las alturas piden {tops_slope}",
     "grades.clash_steep_more": "¿son del mismo banco de nivel?",
@@ -148,9 +148,9 @@ MESSAGES = {
     "grades.starts_at": "El canto de la ~forma~ exterior en A está en {level}; las alturas son sobre él.",
     "grades.rod_at_A": "En la ~forma~ exterior de A el estadal marca {reading}.",
     "grades.slope_follows": "La ~pendiente~ sale de las dos alturas: {slope} en el eje central.",
-    "grades.along": "El eje central sube {center}, el borde exterior {outside}, el interior {inside}.",
+    "grades.along": "El eje central lleva {center}, el borde exterior {outside}, el interior {inside}.",
     "grades.along_taper": (
-        "El eje central sube {center}, el borde exterior hasta {outside}, el interior hasta {inside}."
+        "El eje central lleva {center}, el borde exterior hasta {outside}, el interior hasta {inside}."
     ),
     "grades.by_radii": "El borde interior es más empinado según los ~radios~, {center} entre {inside}: {ratio} veces.",
     "grades.by_width": "El ancho cambia: cada altura se calcula con el ancho de su lugar.",
