@@ -37,7 +37,7 @@ LINES = [
     (SLAB, {"drawn_to": "centre", "edge": ""}, "slab", "said", "5' 0\" wide, half to each side, 4\" thick"),
     (SLAB, {"drawn_to": "centre"}, "slab", "said", "Centerline drawn: which side?"),
     (ARC, {"joints-panels": "9"}, "slab", "said", "Width not given"),
-    (METRIC, {"width": "1.5", "slab-thickness": "100 mm"}, "slab", "said", "1.500 m wide, side not given, 100 mm thick"),
+    (METRIC, {"width": "1.5", "slab-thickness": "90 mm"}, "slab", "said", "1.500 m wide, side not given, 90 mm thick"),
     (ARC, {}, "slope", "usual", "Not given"),
     (ARC, SLOPE, "slope", "said", "2% up to B, 1.5% down to the inside"),
     (ARC, {**SLOPE, "grade-cross": "1"}, "slope", "said", "2% up to B, 1% down to the inside"),

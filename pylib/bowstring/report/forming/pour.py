@@ -145,7 +145,7 @@ def _step(pouring: Pouring) -> str:
 
 
 def _low_text(pouring: Pouring, shown: str, low: float) -> str:
-    if not low > 0:
+    if low <= 0:
         return say("pour.fills_none", order=_conclusion(pouring)[2] if pouring.small else _measured(pouring))
     if pouring.small:
         return say("pour.fills_bags", order=pouring.called(pouring.order), low=shown)

@@ -76,6 +76,8 @@ MESSAGES = {
     "forms.screws": (
         "*Screw every stake, both boards.* Two screws where a board pulls off: outer, first stake in; inner, both ends."
     ),
-    "forms.dig": "Dig {past} past each edge. Hubs outside come first; the line is set again from them after the dig.",
+    "forms.dig": (
+        "Dig {past} past each edge. Hubs outside the dig come first; the line is set again from them after it."
+    ),
     "forms.wide": "width",
 }

@@ -85,8 +85,8 @@ MESSAGES = {
         "~estaca~; interior, las dos puntas."
     ),
     "forms.dig": (
-        "Excave {past} más allá de cada borde. Primero los ~trompos~ por fuera; después de excavar se vuelve a "
-        "trazar desde ellos."
+        "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
+        "vuelve a trazar desde ellos."
     ),
     "forms.wide": "ancho",
 }
