@@ -131,15 +131,15 @@ def test_each_page_shows_its_own_numbers() -> None:
     first = drawn("walk").all_text()
     assert "outer edge R 62' 0\"" in first and "inner edge R 57' 0\"" in first and "\n5' 0\"" in first
     assert "lamp post" in first and "gate pier" in first
-    assert "2 % up to B" in first and "1.5 % in" in first
+    assert "2% up to B" in first and "1.5% in" in first
     edges = drawn("walk", "edges").all_text()
     assert "stick 5' 0\"" in edges and "string 44' 1-1/2\"" in edges and "7' 8-7/8\" both" in edges
     joints = drawn("walk", "joints")
     assert [one.text for one in joints.words() if "bd-in" in one.classes] == [str(number) for number in range(1, 10)]
     assert answer["joints"]["inside_shown"] in joints.all_text()
     grades = drawn("walk", "grades").all_text()
-    assert '11-3/8"' in grades and '10-1/2"' in grades and "outer 1.92 % up to B" in grades
-    assert "inner 2.09 % up to B" in grades
+    assert '11-3/8"' in grades and '10-1/2"' in grades and "outer 1.92% up to B" in grades
+    assert "inner 2.09% up to B" in grades
     pour = drawn("walk", "pour").all_text()
     assert "1/2" in pour and "3/4" in pour
     assert '5-1/8"' in drawn("walk", "boards").all_text()

@@ -66,7 +66,7 @@ def test_without_an_inner_edge_there_is_no_table() -> None:
 
 def test_a_string_that_cannot_be_up_has_no_numbers() -> None:
     html = page({**WALK, "ground": [SHED]})
-    assert "&lt;shed&gt; is in the way" in html and "<shed>" not in html
+    assert "is blocked by &lt;shed&gt;" in html and "<shed>" not in html
     assert "square off" not in html and "R1 in" not in plain(html)
     tapered = plain(page({**WALK, "ground": [SHED], "slab": {"end_width": "6 ft"}}))
     assert "R1 in" in tapered and "along, from" not in tapered

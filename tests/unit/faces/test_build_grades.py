@@ -51,7 +51,7 @@ def test_the_page_has_every_top_once() -> None:
 
 def test_a_warning_stands_over_the_tops_with_what_settles_it() -> None:
     page = page_html(answered(slope=4.9))
-    assert "The inner edge runs 5.11 % ." in plain(page) and "<table" in page
+    assert "The inner edge runs 5.11% ." in plain(page) and "<table" in page
     assert fills(page) == [{"grade-slope": "4.78"}, {"grade-limit": "8.33"}]
     assert page.index("grade-slope") < page.index("<table")
 

@@ -45,7 +45,7 @@ def test_the_walks_front_has_its_edges_boards_and_joints() -> None:
     ):
         assert told in front, told
     assert "M in 22' 0-3/4\" 4' 5-3/8\"" in front  # half the inner chord, the inner mid-ordinate
-    for told in ('11-3/8"', '10-1/2"', "0.95", '7/8" low', "3-1/4", "24' 8\"", "37' 0\"", "2.09 %"):
+    for told in ('11-3/8"', '10-1/2"', "0.95", '7/8" low', "3-1/4", "24' 8\"", "37' 0\"", "2.09%"):
         assert told in back, told
 
 

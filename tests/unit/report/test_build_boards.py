@@ -74,7 +74,7 @@ def test_the_walks_cut_list() -> None:
     _, part = told()
     assert [(row["name"], row["needs"]) for row in part["cut"][2:]] == [
         ("splices", "6 of 2' 0\""),
-        ("ends", "2 of 5' 0\""),
+        ("end forms", "2 of 5' 0\""),
     ]
     assert part["cut"][2]["boards"] == "14"  # six of 2 ft and five saw cuts: more than 12 ft
     assert part["cut"][3]["boards"] == "12"
@@ -96,13 +96,13 @@ def test_the_walks_cut_list() -> None:
         (36.5, {}, "usual", "1x4 bends; so does 2x4"),
         (36.2, {}, "usual", "1x4 bends; 2x4 doesn't"),
         (20.7, {}, "usual", "1x4 bends; 2x4 doesn't"),
-        (20.6, {}, "near", "1x4 bends only in clear wood"),
-        (20.6, {"level": "clear"}, "near", "1x4 bends only in clear wood"),
+        (20.6, {}, "near", "1x4 bends only in clear lumber"),
+        (20.6, {"level": "clear"}, "near", "1x4 bends only in clear lumber"),
         (14.0, {}, "stop", "Nothing here bends"),
         (14.0, {"level": "selected"}, "near", "1x4 bends only in picked strips"),
         (14.0, {"level": "selected", "overrun": "0 ft"}, "stop", "Nothing here bends"),
         (11.0, {"level": "selected"}, "stop", "Nothing here bends"),
-        (30.0, {"kind": "2x4"}, "near", "2x4 bends only in clear wood"),
+        (30.0, {"kind": "2x4"}, "near", "2x4 bends only in clear lumber"),
         (24.0, {"kind": "2x4"}, "stop", "2x4 won't bend; 1x4 does"),
         (60.0, {"thickness": "1 in", "kind": "ply"}, "usual", "ply bends"),
         (12.0, {"thickness": "1/4 in"}, "usual", "Yours bends"),
@@ -198,7 +198,7 @@ def test_where_stakes_leave_no_room_the_rule_that_gave_way_is_said() -> None:
 def test_without_an_overrun_the_ends_are_told_as_loose() -> None:
     _, part = told(board={"overrun": "0 ft"})
     assert [edge["stakes"] - len(edge["splices"]) for edge in part["edges"]] == [18, 17]
-    assert any("nothing past" in line for line in part["ends"])
+    assert any("stop at A and B" in line for line in part["ends"])
     assert "at A" in part["bending"][0]
 
 

@@ -57,7 +57,7 @@ def test_the_ends_the_diagonals_and_the_stick_of_a_walk() -> None:
     )
     assert part["alike"] and part["diagonal_shown"] == "7' 8-7/8\"" and len(part["bays"]) == 8
     assert part["stick"]["narrow"] == pytest.approx(0.08 / 12 * FOOT, abs=0.005 / 12 * FOOT)
-    assert part["stick"]["slip_text"] == "3 in off square at the tip makes the slab less than 1/8 in narrow."
+    assert part["stick"]["slip_text"] == "A tip 3 in out of square makes the slab narrow by less than 1/8 in."
     assert "reads 7' 8-7/8\"" in " ".join(part["stick"]["how"])  # the tip to either neighbor: a bay's own diagonal
     assert part["area"] / FOOT**2 == pytest.approx(236.501, abs=5e-4)
     row = row_of(WALK)
@@ -151,7 +151,7 @@ def test_a_dig_that_takes_in_the_center_has_no_inner_line() -> None:
     part = told({**WALK, "arc": {"radius": "8 ft", "chord": "9 ft"}, "width": "7' 6\""})
     keys = [line["key"] for line in part["lines"]]
     assert "dig_inside" not in keys and "inner_form" in keys
-    assert "Inside, the dig takes in the center: dig all of it." in part["notes"]
+    assert "Inside, the dig reaches the center: dig it all." in part["notes"]
 
 
 @pytest.mark.parametrize(
@@ -226,11 +226,11 @@ def test_what_stands_in_the_way_is_told() -> None:
     shed = {"name": "shed", "stops": "tape", "outline": [["20 ft", "-2 ft"], ["28 ft", "-2 ft"],
                                                          ["28 ft", "-6 ft"], ["20 ft", "-6 ft"]]}  # fmt: skip
     inner = second_of(told({**WALK, "ground": [shed]}), "inside")
-    assert inner["blocked"] == "shed is in the way of the string A in to B in: use the stick."
+    assert inner["blocked"] == "The string A in to B in is blocked by shed: use the stick."
     assert inner["text"].endswith(inner["blocked"])
     tree = {"name": "oak", "stops": "feet", "at": ["24 ft", "0 ft"], "diameter": "2 ft"}
     notes = told({**WALK, "ground": [tree], "width": "4' 10\""})["notes"]
-    assert notes[0] == "oak stands where M in goes. Ask before you dig."
+    assert notes[0] == "M in lands on oak. Ask before you dig."
 
 
 def test_a_tape_that_is_too_short_for_the_far_end_takes_a_nearer_stake() -> None:

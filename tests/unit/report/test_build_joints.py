@@ -82,8 +82,8 @@ def test_what_decides_how_long_a_panel_is_is_said() -> None:
     for said, most, words in (
         ({"joints": {"every": "6 ft"}}, 6.0, "as you said"),
         ({"joints": {}}, 5.0, "wide: 5' 0\""),
-        ({"joints": {}, "width": "14 ft"}, 10.0, 'usual most for 4"'),
-        ({"joints": {}, "width": "14 ft", "slab": {"thickness": "5 in"}}, 12.0, 'usual most for 5"'),
+        ({"joints": {}, "width": "14 ft"}, 10.0, 'usual limit for 4"'),
+        ({"joints": {}, "width": "14 ft", "slab": {"thickness": "5 in"}}, 12.0, 'usual limit for 5"'),
         ({"joints": {}, "width": "14 ft", "slab": {}}, 10.0, "no thickness is given"),
         ({"joints": {}, "width": "6 in"}, 10.0, "curb"),
     ):
@@ -194,5 +194,5 @@ def test_a_size_that_stands_on_no_mark_is_called_out_short() -> None:
     feet = told(slab={"thickness": "100 mm"}, joints={}, width="14 ft")
     assert any('a quarter of 3-15/16"' in line for line in feet["lines"]) and feet["depth_shown"] == '1"'
     metric = {"unit": "m", "arc": {"radius": 19, "chord": 15}, "width": "5 m", "joints": {}}
-    assert "usual most for 102 mm" in told(**metric)["why_most"] and told(**metric)["most_shown"] == "3.000 m"
+    assert "usual limit for 102 mm" in told(**metric)["why_most"] and told(**metric)["most_shown"] == "3.000 m"
     assert all(len(row(**said)["more"]) <= 44 for said in (metric, {"slab": {"thickness": "100 mm"}}))

@@ -61,7 +61,7 @@ def test_the_walks_order() -> None:
     assert part["with_waste"] / YARD == pytest.approx(yards * 1.08) and round(yards * 1.08, 4) == 3.1533
     assert part["order_yards"] == pytest.approx(3.25) and part["order"] == pytest.approx(3.25 * YARD)
     assert (part["number"], part["unit"]) == ("3-1/4", "yards to order")
-    assert part["why"] == '236.5 ft² at 4" is 2.92 yd³; 8% waste makes 3.15 yd³; the next quarter yard.'
+    assert part["why"] == '236.5 ft² at 4" is 2.92 yd³; 8% waste makes 3.15 yd³; up to the next quarter yard.'
     assert (row()["text"], row()["more"]) == ("Order 3-1/4 yards", "2.92 yd³ in the forms, 8% waste")
     assert part["bag_count"] == ceil(yards * 1.08 * 27 / 0.6) == 142 and not part["by_bags"]
 
@@ -95,7 +95,7 @@ def test_how_low_a_base_the_order_fills_is_rounded_down() -> None:
     assert round(exact / INCH, 3) == 0.452 and part["low_shown"] == '7/16"' and part["low"] <= exact
     assert "7/16" in part["low_text"]
     none = told(**slab(waste=0, step=0.01, thickness="4.001 in"))
-    assert none["low"] == 0 and "just fills" in none["low_text"]
+    assert none["low"] == 0 and "just enough to fill" in none["low_text"]
 
 
 def test_a_bulkhead_is_ready_where_a_low_base_ends() -> None:
@@ -118,7 +118,7 @@ def test_the_forms_real_height_is_held_against_the_thickness() -> None:
     assert "as deep as the slab" in " ".join(told(**slab(thickness="3-1/2 in"))["lines"])
     assert 'goes 1/2" into the base' in " ".join(told(**slab(thickness="3 in"))["lines"])
     own = told(board={"thickness": "3/4 in", "height": "3 in"}, **slab(thickness="6 in"))
-    assert "deeper board" in " ".join(own["lines"])
+    assert "taller board" in " ".join(own["lines"])
 
 
 def test_a_small_pour_is_told_in_bags() -> None:
@@ -143,7 +143,9 @@ def test_metres_are_told_in_cubic_metres_and_both_are_there() -> None:
     assert part["number"] == "2.50" and row(METRIC)["text"] == "Order 2.50 m³" and "m³" in part["why"]
     assert part["order_yards"] == pytest.approx(2.5 / YARD) and any("3.27 yd³" in line for line in part["lines"])
     assert (
-        part["waste"] == 0.1 and not part["waste_said"] and any("10% waste is taken" in line for line in part["lines"])
+        part["waste"] == 0.1
+        and not part["waste_said"]
+        and any("10% waste is assumed" in line for line in part["lines"])
     )
     assert part["changes"][0]["what"] == "base 10 mm low all over"
     assert any("2.48 m³" in line for line in told()["lines"])
@@ -202,7 +204,7 @@ def test_a_footing_is_an_order_of_its_own() -> None:
     assert part["footing_order"] / YARD == pytest.approx(ceil(angle * 62 * 2 / 27 * 1.08 * 4) / 4)
     assert part["volume"] / FOOT**3 == pytest.approx(angle * 62 * 8 / 12 * 4)
     lines = " ".join(part["lines"])
-    assert "Poured first" in lines and "it's a wall" in lines and "Bank earth" not in lines
+    assert "It is poured first" in lines and "it's a wall" in lines and "Bank earth" not in lines
     assert told()["footing"] is None and told()["footing_order"] is None
     joints = answer_to({**WALK, "width": "8 in", "joints": {}, **slab(thickness="4 ft")})["joints"]
     assert joints["depth"] is None and any("the drawing says" in line for line in joints["lines"])

@@ -145,6 +145,12 @@ def _step(pouring: Pouring) -> str:
 
 
 def _low_text(pouring: Pouring, shown: str, low: float) -> str:
+    if low <= 0:
+        return say("pour.fills_none", order=_conclusion(pouring)[2] if pouring.small else _measured(pouring))
     if pouring.small:
-        return say("pour.fills_bags" if low > 0 else "pour.fills_none", order=pouring.called(pouring.order), low=shown)
-    return say("pour.fills" if low > 0 else "pour.fills_none", order=_ordered(pouring), low=shown)
+        return say("pour.fills_bags", order=pouring.called(pouring.order), low=shown)
+    return say("pour.fills", order=_measured(pouring), low=shown)
+
+
+def _measured(pouring: Pouring) -> str:
+    return say("pour.yards3" if pouring.yards else "pour.metres3", volume=_ordered(pouring))

@@ -21,17 +21,17 @@ def percent(slope: float, places: int = 2) -> str:
     """Return a slope's size in percent, halves up, without zeros at the end.
 
     >>> percent(0.02088), percent(0.05), percent(-0.015), percent(1 / 48)
-    ('2.09 %', '5 %', '1.5 %', '2.08 %')
+    ('2.09%', '5%', '1.5%', '2.08%')
     """
     text = f"{floor(abs(slope) * 100 * 10**places + 0.5 + _SAME) / 10**places:.{places}f}"
-    return f"{text.rstrip('0').rstrip('.')} %"
+    return f"{text.rstrip('0').rstrip('.')}%"
 
 
 def beside(slope: float, limit: float) -> str:
     """Return a slope in percent, with as many digits more as it takes to tell it from its limit.
 
     >>> beside(0.050004, 0.05), beside(0.0511, 0.05)
-    ('5.0004 %', '5.11 %')
+    ('5.0004%', '5.11%')
     """
     places = 2
     while is_over(slope, limit) and percent(slope, places) == percent(limit, places) and places < _FINEST:
@@ -59,4 +59,4 @@ def typed(slope: float) -> str:
     >>> typed(0.0478)
     '4.78'
     """
-    return percent(slope).removesuffix(" %")
+    return percent(slope).removesuffix("%")

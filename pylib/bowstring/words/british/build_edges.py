@@ -11,5 +11,8 @@ MESSAGES = {
     "edges.end_in": "{mark}: {width} from {near}, towards the centre, and {diagonal} from {far}.",
     "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",
     "edges.swing": "The inner edge is tight. If you can reach the centre, swing it at {radius}.",
-    "edges.dig_all": "Inside, the dig takes in the centre: dig all of it.",
+    "edges.dig_all": "Inside, the dig reaches the centre: dig it all.",
+    "edges.more_bays": "stick for width; diagonals stake to stake",
+    "edges.check_alike": "Corner to corner from stake to stake, {count} times: {diagonal}, both diagonals each time.",
+    "edges.check_each": "Corner to corner from stake to stake, both diagonals.",
 }

@@ -2,16 +2,16 @@
 
 MESSAGES = {
     "joints.no_inner": "No slab: the width reaches the centre",
-    "joints.most_width": "Bays are no longer than the footpath is wide: {most}. The usual most is {limit}.",
+    "joints.most_width": "Bays are no longer than the slab is wide: {most}. The usual limit is {limit}.",
     "joints.most_every": "Bays are at most {most} along the outer form, as you said.",
-    "joints.most_count": "{count} bays, as you said. At most {limit} long is usual.",
+    "joints.most_count": "{count} bays, as you said. The usual limit is {limit} long.",
     "joints.most_width_taper": (
-        "Bays are no longer than the footpath is wide halfway: {most}. The usual most is {limit}."
+        "Bays are no longer than the slab is wide halfway along: {most}. The usual limit is {limit}."
     ),
-    "joints.most_thickness": "Bays are at most {most}, the usual most for {thickness}.",
-    "joints.most_thickness_thin": "Bays are at most {most}, the usual most for {thickness}: no thickness is given.",
+    "joints.most_thickness": "Bays are at most {most}, the usual limit for {thickness}.",
+    "joints.most_thickness_thin": "Bays are at most {most}, the usual limit for {thickness}: no thickness is given.",
     "joints.most_band": (
-        "This narrow it's a kerb or a band: bays as long as wide don't suit it. Joints are at most {most} apart."
+        "This narrow, it's a kerb or a band: bays as long as wide don't suit it. Joints are at most {most} apart."
     ),
     "joints.too_many": "Over {most} bays: break the line up",
     "joints.one": "One bay, {outside} outside",
@@ -28,8 +28,8 @@ MESSAGES = {
         "It meets both edges square, so no corner is sharp."
     ),
     "joints.corners": (
-        "Mark to mark, straight across: that line points at the centre. "
-        "The width changes, so its corners aren't square: {corner} or more, and 60° is the least."
+        "Mark to mark, straight across: that line points at the centre. The width changes, so its corners aren't "
+        "square: {corner} or more. Under 60° they break off."
     ),
     "joints.corners_sharp": (
         "Mark to mark, straight across: that line points at the centre. "
@@ -37,7 +37,7 @@ MESSAGES = {
     ),
     "joints.shape": "Bays are {ratio} to 1 at the most; keep under 1.5.",
     "joints.shape_never": (
-        "Bays are {ratio} to 1, over 1.5. The curve is too tight for any number of bays to mend it: ask the designer."
+        "Bays are {ratio} to 1, over 1.5. The curve is too tight for any number of bays to cure that: ask the designer."
     ),
     "joints.shape_taper": (
         "Where it is narrowest or widest bays are {ratio} to 1, over 1.5: ask the designer where joints go."
@@ -49,5 +49,5 @@ MESSAGES = {
     "joints.silica": (
         "*Sawing makes silica dust.* Water on the blade, and a mask that fits: RPE to the risk assessment."
     ),
-    "joints.stop_text": "Bays are {outside} outside; {most} is the usual most. Take more bays.",
+    "joints.stop_text": "Bays are {outside} outside; {most} is the usual limit. Take more bays.",
 }

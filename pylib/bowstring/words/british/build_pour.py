@@ -2,7 +2,9 @@
 
 MESSAGES = {
     "pour.no_inner": "No order: the width reaches the centre",
-    "pour.why_quarter_metre": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; the next 0.25 m³.",
+    "pour.why_quarter_metre": (
+        "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; up to the next 0.25 m³."
+    ),
     "pour.reach_note": (
         "Pour from A. Short of that mark, the order won't reach B. Past it, it will if the sub-base stays the same. "
         "Ask the driver what's out; read the outer form."
@@ -15,9 +17,9 @@ MESSAGES = {
         "Have a stop end ready at *joint {joint}*, {outside} outside, {inside} inside. A short load ends there."
     ),
     "pour.if_low": "sub-base {low} low all over",
-    "pour.fills": "{order} fills a sub-base up to {low} low on the average, nothing spilled.",
-    "pour.fills_bags": "{order} bags fill a sub-base up to {low} low on the average, nothing spilled.",
-    "pour.measure": "Measure the sub-base at every peg before you ring the order in.",
+    "pour.fills": "{order} fills a sub-base up to {low} low on average, nothing spilled.",
+    "pour.fills_bags": "{order} bags fill a sub-base up to {low} low on average, nothing spilled.",
+    "pour.measure": "Measure the sub-base at every stake before you ring the order in.",
     "pour.call": "Ring the plant",
     "pour.call_table": "When to ring the plant: distances on the outer form from A",
     "pour.call_at": "ring if short of",
@@ -35,5 +37,5 @@ MESSAGES = {
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",
     "pour.bed": "A {base} sub-base under the slab is {volume} in place. Order more: it packs down.",
     "pour.burns": "*Wet cement burns and doesn't hurt at first.* Gloves, wellingtons, kneepads; wash it off.",
-    "pour.mix": "The mix, air, slump and curing are the specification's and the plant's. Nothing here tells them.",
+    "pour.mix": "The mix, air, slump and curing are the specification's and the plant's. Nothing here sets them.",
 }

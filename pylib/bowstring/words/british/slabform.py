@@ -3,13 +3,13 @@
 MESSAGES = {
     "form.section_boards": "Shutter boards",
     "form.edge.help": "Coloured: your drawing's line.",
-    "form.board_level.none": "not said: site timber",
+    "form.board_level.none": "not given: site timber",
     "form.board_level.job lumber": "site timber",
-    "form.board_level": "How good the timber is",
+    "form.board_level": "How good is the timber?",
     "form.grade_instrument": "Height of collimation",
     "form.grade_instrument.help": "In the same heights as the tops. The staff readings follow.",
     "form.section_limits.help": (
-        "The drawing, the specification and the regulations decide. These are what your tops are held against."
+        "The drawing, the specification and the regulations govern. Your tops are checked against these."
     ),
-    "form.board_gap": "Most between form pegs",
+    "form.board_level.clear": "clear timber",
 }

@@ -21,17 +21,17 @@ MESSAGES = {
     "joints.inside_only": "{inside} inside; no joint",
     "joints.inside_depth": "{inside} inside; cut {depth} deep or more",
     "joints.inside_plain": "{inside} inside; needs the thickness",
-    "joints.inside_wall": "{inside} inside; made as drawn",
+    "joints.inside_wall": "{inside} inside; joints as drawn",
     "joints.most_every": "Panels are at most {most} along the outer form, as you said.",
-    "joints.most_count": "{count} panels, as you said. At most {limit} long is usual.",
-    "joints.most_width": "Panels are no longer than the walk is wide: {most}. The usual most is {limit}.",
+    "joints.most_count": "{count} panels, as you said. The usual limit is {limit} long.",
+    "joints.most_width": "Panels are no longer than the slab is wide: {most}. The usual limit is {limit}.",
     "joints.most_width_taper": (
-        "Panels are no longer than the walk is wide halfway: {most}. The usual most is {limit}."
+        "Panels are no longer than the slab is wide halfway along: {most}. The usual limit is {limit}."
     ),
-    "joints.most_thickness": "Panels are at most {most}, the usual most for {thickness}.",
-    "joints.most_thickness_thin": "Panels are at most {most}, the usual most for {thickness}: no thickness is given.",
+    "joints.most_thickness": "Panels are at most {most}, the usual limit for {thickness}.",
+    "joints.most_thickness_thin": "Panels are at most {most}, the usual limit for {thickness}: no thickness is given.",
     "joints.most_band": (
-        "This narrow it's a curb or a band: panels as long as wide don't suit it. Joints are at most {most} apart."
+        "This narrow, it's a curb or a band: panels as long as wide don't suit it. Joints are at most {most} apart."
     ),
     "joints.taped": (
         "Tape each from A, never mark to mark, on the *concrete face* of the board. "
@@ -39,7 +39,7 @@ MESSAGES = {
     ),
     "joints.joint": "joint",
     "joints.outer_form": "outer form, from A",
-    "joints.inner_form": "inner form, from A in",
+    "joints.inner_form": "inner form, from A",
     "joints.at": "at {stake}",
     "joints.table": "Joints: running distances along both forms",
     "joints.how_many": "How many panels",
@@ -52,8 +52,8 @@ MESSAGES = {
         "It meets both edges square, so no corner is sharp."
     ),
     "joints.corners": (
-        "Mark to mark, straight across: that line points at the center. "
-        "The width changes, so its corners aren't square: {corner} or more, and 60° is the least."
+        "Mark to mark, straight across: that line points at the center. The width changes, so its corners aren't "
+        "square: {corner} or more. Under 60° they break off."
     ),
     "joints.corners_sharp": (
         "Mark to mark, straight across: that line points at the center. "
@@ -64,7 +64,8 @@ MESSAGES = {
     "joints.deep_open": "Cut at least a quarter of the thickness deep.",
     "joints.shape": "Panels are {ratio} to 1 at the most; keep under 1.5.",
     "joints.shape_never": (
-        "Panels are {ratio} to 1, over 1.5. The curve is too tight for any number of panels to mend it: ask the designer."
+        "Panels are {ratio} to 1, over 1.5. The curve is too tight for any number of panels to cure that: ask the "
+        "designer."
     ),
     "joints.shape_taper": (
         "Where it is narrowest or widest panels are {ratio} to 1, over 1.5: ask the designer where joints go."
@@ -73,8 +74,10 @@ MESSAGES = {
         "Panels are {ratio} to 1, over 1.5: too wide. Add a joint along the middle, or ask the designer."
     ),
     "joints.shape_long": "Panels are {ratio} to 1, over 1.5: too long. Take more panels.",
-    "joints.isolation": "*{gap} isolation* only against a building, a drive or an old slab, or where the spec says.",
-    "joints.silica": "*Sawing makes silica dust.* Water on the blade, respirator where the rule asks for one.",
-    "joints.stop_text": "Panels are {outside} outside; {most} is the usual most. Take more panels.",
+    "joints.isolation": (
+        "*{gap} isolation joint* only against a building, a drive or an old slab, or where the spec says."
+    ),
+    "joints.silica": "*Sawing makes silica dust.* Water on the blade, respirator where the rule requires one.",
+    "joints.stop_text": "Panels are {outside} outside; {most} is the usual limit. Take more panels.",
     "joints.stop_many": "Joints are marked from one end here, {most} at the most.",
 }

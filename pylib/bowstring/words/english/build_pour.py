@@ -6,7 +6,7 @@ MESSAGES = {
     "pour.open_width": "Needs the width",
     "pour.open_edge": "Needs the side the slab is on",
     "pour.open_thickness": "Needs the thickness",
-    "pour.open_more": "no order before both",
+    "pour.open_more": "no order without both",
     "pour.no_inner": "No order: the width reaches the center",
     "pour.order_yards": "Order {number} yards",
     "pour.order_metres": "Order {number} m³",
@@ -20,8 +20,10 @@ MESSAGES = {
     "pour.metres2": "{area} m²",
     "pour.yards3": "{volume} yd³",
     "pour.metres3": "{volume} m³",
-    "pour.why_quarter": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; the next quarter yard.",
-    "pour.why_quarter_metre": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; the next quarter m³.",
+    "pour.why_quarter": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; up to the next quarter yard.",
+    "pour.why_quarter_metre": (
+        "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; up to the next quarter m³."
+    ),
     "pour.why_step": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}; up to the next {step}.",
     "pour.why_bags": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}.",
     "pour.call": "Call the plant",
@@ -60,9 +62,9 @@ MESSAGES = {
     "pour.if_waste": "{waste} waste",
     "pour.low_over": "+{extra}: more than the waste",
     "pour.low_under": "+{extra}: out of the waste",
-    "pour.fills": "{order} fills a base up to {low} low on the average, nothing spilled.",
-    "pour.fills_bags": "{order} bags fill a base up to {low} low on the average, nothing spilled.",
-    "pour.fills_none": "{order} just fills the forms as drawn.",
+    "pour.fills": "{order} fills a base up to {low} low on average, nothing spilled.",
+    "pour.fills_bags": "{order} bags fill a base up to {low} low on average, nothing spilled.",
+    "pour.fills_none": "{order}: just enough to fill the forms as drawn.",
     "pour.measure": "Measure the base at every stake before you call it in.",
     "pour.comes": "How it comes",
     "pour.one_truck": "*One truck* of up to {truck}.",
@@ -76,24 +78,24 @@ MESSAGES = {
     "pour.one_metre": "one m³",
     "pour.bag_feet": "0.60 ft³",
     "pour.bag_litres": "11.5 litres",
-    "pour.bag_makes": "One bag of {bag} is taken to make {made}: the bag says.",
+    "pour.bag_makes": "One bag of {bag} is figured to make {made}: check the bag.",
     "pour.bags_many": "By the bag it's *{count} of {bag}*, so don't.",
     "pour.form_even": "The form is {height} high, as deep as the slab.",
     "pour.form_short": "The form is {height} high: the base is {off} below its foot. Bank earth against it.",
-    "pour.form_low": "A form {height} high leaves {off} open under its foot: take a deeper board.",
+    "pour.form_low": "A form {height} high leaves {off} open under its foot: use a taller board.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the base.",
     "pour.edges": (
         "Edges {depth} deep for {wide} along both forms add *{extra}*, sides plumb: sloped sides take more."
     ),
     "pour.footing": (
-        "The footing, {wide} wide and {depth} deep under the middle, takes {volume}. "
-        "Poured first: order *{order}* for it, {waste} waste in it."
+        "The footing, {wide} wide and {depth} deep under the middle, takes {volume}. It is poured first: order "
+        "*{order}* for it, {waste} waste included."
     ),
     "pour.form_wall": "This deep it's a wall: its forms and bracing are designed, not boards on stakes.",
-    "pour.bed": "A {base} bed under the slab is {volume} in place. Order more: it packs down.",
+    "pour.bed": "A {base} base under the slab is {volume} in place. Order more: it packs down.",
     "pour.both": "{order} is {other}.",
-    "pour.taken_waste": "{waste} waste is taken; 5 to 10% is usual.",
-    "pour.taken_step": "Plants sell by {step} here: ask yours.",
+    "pour.taken_waste": "{waste} waste is assumed; 5 to 10% is usual.",
+    "pour.taken_step": "Figured in steps of {step}: ask your plant how it sells.",
     "pour.burns": "*Wet cement burns and doesn't hurt at first.* Gloves, boots, kneepads; wash it off.",
-    "pour.mix": "The mix, air, slump and curing are the spec's and the plant's. Nothing here tells them.",
+    "pour.mix": "The mix, air, slump and curing are the spec's and the plant's. Nothing here sets them.",
 }

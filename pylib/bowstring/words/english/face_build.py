@@ -8,7 +8,7 @@ MESSAGES = {
     "build.joints": "Joints",
     "build.grades": "Grades",
     "build.pour": "Concrete",
-    "build.foot": "The drawing, the spec and the local code win over these numbers.",
+    "build.foot": "The drawing, the spec and the local code govern. These numbers come after them.",
     "build.ask_width": "How wide is it?",
     "build.ask_edge": "Which side of the line?",
     "build.ask_thickness": "How thick is it?",

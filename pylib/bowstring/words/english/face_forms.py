@@ -60,22 +60,24 @@ MESSAGES = {
     "forms.ordered": "Ordered, for what time",
     "forms.date_time": "date, time",
     "forms.may_pour": "may pour: name",
-    "forms.safe_governs": "The drawing, the spec and the local code win. The mix is the spec's and the plant's.",
+    "forms.safe_governs": "The drawing, the spec and the local code govern. The mix is the spec's and the plant's.",
     "forms.safe_cement": (
         "Wet cement burns and doesn't hurt at first: gloves, boots, kneepads. Sawing: water, respirator."
     ),
     "forms.safe_line": "Line and grade again right before the pour. Call 811 (US), wait for the marks; cap steel.",
-    "forms.sign_slopes": "Running inside; cross, {level} level",
+    "forms.sign_slopes": "Steepest edge; cross, {level} level",
     "forms.sign_base": "Base under top: mean, least",
     "forms.tapers": "A {near}, B {far}",
     "forms.level_feet": "4-ft",
     "forms.level_metric": "1.2-m",
     "forms.diagonals": (
-        "*Check:* both diagonals of every bay must read *{shown}*. One that differs: a stake has slid along."
+        "*Check:* both diagonals of every bay must read *{shown}*. If one differs, a stake has slid along the curve."
     ),
     "forms.screws": (
         "*Screw every stake, both boards.* Two screws where a board pulls off: outer, first stake in; inner, both ends."
     ),
-    "forms.dig": "Dig {past} past each edge. Hubs outside come first; the line is set again from them after the dig.",
+    "forms.dig": (
+        "Dig {past} past each edge. Hubs outside the dig come first; the line is set again from them after it."
+    ),
     "forms.wide": "width",
 }

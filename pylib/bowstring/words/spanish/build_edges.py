@@ -3,7 +3,7 @@
 # From memory, all of it.
 
 MESSAGES = {
-    "edges.open": "Falta el ancho y el lado",
+    "edges.open": "Faltan el ancho y el lado",
     "edges.open_width": "Falta el ancho",
     "edges.open_side": "Falta el lado",
     "edges.row_inside": "Interior R {radius}, a {width}",
@@ -13,10 +13,10 @@ MESSAGES = {
     "edges.row_tapers": "{first} en A, {last} en B",
     "edges.more": "vara de ancho; diagonales {diagonal}",
     "edges.more_both": "{width} de ancho; diagonales {diagonal}",
-    "edges.more_bays": "vara de ancho; diagonales por tramo",
+    "edges.more_bays": "vara de ancho; diagonales por espacio",
     "edges.more_tapers": "cada ~estaca~ con su ancho",
     "edges.more_tight": "use el ~centro~",
-    "edges.no_inner": "Sin borde interior: no cabe en R",
+    "edges.no_inner": "Sin borde interior: muy ancha para R",
     "edges.no_inner_more": "{width} de ancho, R {radius}",
     "edges.no_inner_half": "la mitad de {width}, R {radius}",
     "edges.title": "Los dos bordes",
@@ -34,7 +34,7 @@ MESSAGES = {
     "edges.line_dig_outside": "Excavación, por fuera",
     "edges.line_outer_form": "~Estacas~ de ~forma~, por fuera",
     "edges.line_outside": "Borde exterior",
-    "edges.line_centre": "Línea del ~centro~",
+    "edges.line_centre": "Eje central",
     "edges.line_inside": "Borde interior",
     "edges.line_inner_form": "~Estacas~ de ~forma~, por dentro",
     "edges.line_dig_inside": "Excavación, por dentro",
@@ -61,10 +61,12 @@ MESSAGES = {
     "edges.mark_outside": "{stake} ext",
     "edges.form_outside": "Las ~estacas~ de ~forma~ van {size} por fuera de las suyas: ahí entra la {board}.",
     "edges.form_inside": "Las ~estacas~ de ~forma~ van {size} por dentro de las suyas: ahí entra la {board}.",
-    "edges.form_pull": "Atornille la ~tabla~, marque en su canto cada ~estaca~ de ~trazo~ y saque la ~estaca~.",
+    "edges.form_pull": (
+        "Atornille la ~tabla~, marque en su canto de arriba cada ~estaca~ de ~trazo~ y saque la ~estaca~."
+    ),
     "edges.form_behind": "Las ~estacas~ de ~forma~ van {size} atrás de cada borde: ahí entra la {board}.",
     "edges.passes": "En dos pasadas",
-    "edges.hubs_first": "Primero clave ~trompos~ fuera de la excavación: sus ~estacas~ se pierden al excavar.",
+    "edges.hubs_first": "Primero clave ~trompos~ fuera de la excavación: al excavar se pierden sus ~estacas~.",
     "edges.paint": "Pinte la línea de excavación {size} más allá de cada borde, y excave.",
     "edges.paint_at": "Pinte la línea de excavación sobre cada borde, y excave.",
     "edges.line_again": "Después de excavar y tender la base, trace otra vez la línea desde los ~trompos~.",
@@ -81,7 +83,7 @@ MESSAGES = {
     "edges.stick_drawn": "Una vara con tres marcas: {marks}.",
     "edges.first_outside": "Ponga primero la ~tabla~ exterior.",
     "edges.first_inside": "Ponga primero la ~tabla~ interior.",
-    "edges.how_halved": "Desde sus ~estacas~ la vara da cada borde, a la mitad del ancho.",
+    "edges.how_halved": "La vara da cada borde, a la mitad del ancho de sus ~estacas~.",
     "edges.how_square": "Tenga la vara ~a nivel~, y ~a escuadra~ con la curva, a ojo.",
     "edges.long_stick": "Es mucho para una vara: use la ~cinta~, bien tirante y ~a nivel~.",
     "edges.proves_square": "Para probar la escuadra: de la punta a la ~estaca~ de cada lado debe medir {length}.",
@@ -89,11 +91,11 @@ MESSAGES = {
         "Para probar la escuadra: de la punta a la ~estaca~ vecina mide {outer} por fuera, {inner} por dentro."
     ),
     "edges.proves_square_each": (
-        "Para probar la escuadra, mida de la punta a las ~estacas~ de los lados: vea las diagonales."
+        "Para probar la escuadra, mida de la punta a las ~estacas~ de los lados: las diagonales están abajo."
     ),
-    "edges.from_stakes": "Directo desde sus ~estacas~: borde exterior {outer}, borde interior {inner}.",
+    "edges.from_stakes": "Directo desde sus ~estacas~: al borde exterior {outer}, al interior {inner}.",
     "edges.got": "Una ~estaca~ fuera del ~arco~ se lleva el otro borde: ahí mida desde la ~tabla~.",
-    "edges.slip": "Con la punta {slip} fuera de escuadra, la losa queda angosta por menos de {narrow}.",
+    "edges.slip": "Con la punta {slip} fuera de escuadra, a la losa le falta de ancho menos de {narrow}.",
     "edges.ends_head": "{edge}: sus extremos, sin usar el ~centro~",
     "edges.end_in": "{mark}: {width} desde {near}, hacia el ~centro~, y {diagonal} desde {far}.",
     "edges.end_out": "{mark}: {width} desde {near}, alejándose del ~centro~, y {diagonal} desde {far}.",
@@ -102,16 +104,16 @@ MESSAGES = {
     "edges.ends_by_stick": (
         "{first} y {last}: con la vara, ~a escuadra~ con la curva. Luego, de {first} a {last} debe medir {chord}."
     ),
-    "edges.string_stopped": "{what} estorba al ~hilo~ de {first} a {last}: use la vara.",
+    "edges.string_stopped": "El ~hilo~ de {first} a {last} topa con {what}: use la vara.",
     "edges.string_no_room": "No hay lugar para el ~hilo~ de {first} a {last}: use la vara.",
     "edges.check_head": "~Revisión~: las diagonales",
-    "edges.check_alike": "De esquina a esquina en los {count} tramos: {diagonal}, las dos diagonales de cada uno.",
-    "edges.check_each": "De esquina a esquina en cada tramo, las dos diagonales.",
-    "edges.check_slid": "Si una no da, una ~estaca~ se corrió.",
+    "edges.check_alike": "De esquina a esquina en los {count} espacios: {diagonal}, las dos diagonales de cada uno.",
+    "edges.check_each": "De esquina a esquina en cada espacio, las dos diagonales.",
+    "edges.check_slid": "Si una no da, una ~estaca~ se corrió a lo largo de la curva.",
     "edges.diagonal": "{start} a {end}",
-    "edges.bay": "tramo",
+    "edges.bay": "diagonal",
     "edges.reads": "debe medir",
-    "edges.some": "Los primeros {shown} de {count}: en la hoja no caben todos.",
+    "edges.some": "Las primeras {shown} de {count}: en la hoja no caben todas.",
     "edges.own": "{edge} desde su propio ~hilo~, ~a escuadra~ hacia la {hand}",
     "edges.stake": "~estaca~",
     "edges.along": "a lo largo, desde {first}",
@@ -123,15 +125,16 @@ MESSAGES = {
     "edges.other_side": "{size}, del otro lado",
     "edges.taper_even": "El ancho cambia parejo a lo largo de la curva: {first} en A, {last} en B.",
     "edges.taper_one": (
-        "El borde que se abre o se cierra no es ~arco~: trácelo por los anchos, y deje la ~tabla~ pareja."
+        "El borde que cambia de ancho no es ~arco~ exacto: trácelo por los anchos, y deje la ~tabla~ pareja."
     ),
-    "edges.taper_both": "Ningún borde es ~arco~: trace los dos por los anchos, y deje las ~tablas~ parejas.",
+    "edges.taper_both": "Ningún borde es ~arco~ exacto: trace los dos por los anchos, y deje las ~tablas~ parejas.",
     "edges.taper_dig": (
-        "Ahí las ~estacas~ de ~forma~ y la excavación siguen el borde, al grueso de la ~tabla~ y a {size}."
+        "Donde cambia el ancho, del borde a las ~estacas~ de ~forma~ va el grueso de la ~tabla~. A la excavación, "
+        "{size}."
     ),
     "edges.level": "Todas son medidas ~a nivel~: en esta ~pendiente~, tenga la ~cinta~ ~a nivel~.",
     "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, gírelo desde ahí con {radius}.",
     "edges.dig_all": "Por dentro, la excavación llega al ~centro~: excave todo.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",
-    "edges.stands": "{what} está donde va {mark}. Pregunte antes de excavar.",
+    "edges.stands": "{mark} cae en {what}. Pregunte antes de excavar.",
 }

@@ -23,12 +23,14 @@ MESSAGES = {
     "joints.inside_only": "{inside} por dentro; sin ~juntas~",
     "joints.inside_depth": "{inside} por dentro; corte {depth} o más",
     "joints.inside_plain": "{inside} por dentro; falta el espesor",
-    "joints.inside_wall": "{inside} por dentro; según el ~plano~",
-    "joints.most_every": "Los tramos son de {most} cuando mucho sobre la ~forma~ de afuera, como usted dijo.",
+    "joints.inside_wall": "{inside} por dentro; ~juntas~ según ~plano~",
+    "joints.most_every": "Los tramos son de {most} cuando mucho sobre la ~forma~ exterior, como usted dijo.",
     "joints.most_count": "{count} tramos, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
-    "joints.most_width": "Los tramos no son más largos que el ancho: {most}. Lo usual es {limit} cuando mucho.",
+    "joints.most_width": (
+        "Los tramos no son más largos que el ancho de la losa: {most}. Lo usual es {limit} cuando mucho."
+    ),
     "joints.most_width_taper": (
-        "Los tramos no son más largos que el ancho a la mitad: {most}. Lo usual es {limit} cuando mucho."
+        "Los tramos no son más largos que el ancho de la losa a medio largo: {most}. Lo usual es {limit} cuando mucho."
     ),
     "joints.most_thickness": "Los tramos son de {most} cuando mucho, lo usual para {thickness}.",
     "joints.most_thickness_thin": (
@@ -39,12 +41,12 @@ MESSAGES = {
         "Las ~juntas~ van a {most} cuando mucho."
     ),
     "joints.taped": (
-        "Mida cada una desde A, nunca de marca a marca, sobre la *~cara del concreto~* de la ~tabla~. "
-        "El respaldo de la ~tabla~ de afuera mide {longer} más."
+        "Mida cada una desde A, nunca de marca a marca, sobre la *~cara del concreto~* de la ~tabla~. El respaldo de "
+        "la ~tabla~ exterior mide {longer} más."
     ),
     "joints.joint": "~junta~",
-    "joints.outer_form": "~forma~ de afuera, desde A",
-    "joints.inner_form": "~forma~ de adentro, desde A int",
+    "joints.outer_form": "~forma~ exterior, desde A",
+    "joints.inner_form": "~forma~ interior, desde A",
     "joints.at": "en {stake}",
     "joints.table": "~Juntas~: distancias corridas sobre las dos ~formas~",
     "joints.how_many": "Cuántos tramos",
@@ -53,12 +55,12 @@ MESSAGES = {
     "joints.offer_more": "{outside} por fuera",
     "joints.cut": "Córtelas",
     "joints.square": (
-        "De marca a marca, derecho: esa línea apunta al ~centro~. "
-        "Queda ~a escuadra~ con las dos orillas, así que ninguna esquina es filosa."
+        "De marca a marca, derecho: esa línea apunta al ~centro~. Queda ~a escuadra~ con los dos bordes, así que "
+        "ninguna esquina es filosa."
     ),
     "joints.corners": (
-        "De marca a marca, derecho: esa línea apunta al ~centro~. "
-        "El ancho cambia y las esquinas no quedan ~a escuadra~: {corner} o más; lo menos son 60°."
+        "De marca a marca, derecho: esa línea apunta al ~centro~. El ancho cambia y las esquinas no quedan ~a "
+        "escuadra~: {corner} o más. Con menos de 60° se quiebran."
     ),
     "joints.corners_sharp": (
         "De marca a marca, derecho: esa línea apunta al ~centro~. "
@@ -83,10 +85,10 @@ MESSAGES = {
     ),
     "joints.shape_long": "Los tramos son de {ratio} a 1, más de 1.5: muy largos. Ponga más tramos.",
     "joints.isolation": (
-        "*Aislamiento de {gap}* "
-        "sólo contra un edificio, una entrada o una losa vieja, o donde lo pida la especificación."
+        "*~Junta~ de aislamiento de {gap}* solo contra un edificio, una entrada o una losa vieja, o donde esté "
+        "especificada."
     ),
     "joints.silica": "*Cortar ~concreto~ hace polvo de sílice.* Corte con agua; respirador si la norma lo exige.",
     "joints.stop_text": "Los tramos son de {outside} por fuera; lo usual es {most} cuando mucho. Ponga más tramos.",
-    "joints.stop_many": "Aquí se marcan desde un solo extremo, {most} cuando mucho.",
+    "joints.stop_many": "Aquí las ~juntas~ se marcan desde un solo extremo, {most} cuando mucho.",
 }

@@ -22,7 +22,7 @@ MESSAGES = {
     "forms.mid_ordinate": "~flecha~",
     "forms.arc": "~arco~",
     "forms.cut": "{name}: {boards}",
-    "forms.form_stakes": "{count} ~estacas~ para la ~forma~",
+    "forms.form_stakes": "{count} ~estacas~ de ~forma~",
     "forms.own_string": "{name}, desde su propio ~hilo~, {hand}",
     "forms.own_string_no_hand": "{name}, desde su propio ~hilo~",
     "forms.stake": "~estaca~",
@@ -30,10 +30,10 @@ MESSAGES = {
     "forms.square_off": "~a escuadra~",
     "forms.joint": "~junta~",
     "forms.joints": "~Juntas~: todas desde A, en la ~cara del concreto~",
-    "forms.outer_form": "~forma~ de afuera",
-    "forms.inner_form": "~forma~ de adentro",
-    "forms.outer": "afuera",
-    "forms.inner": "adentro",
+    "forms.outer_form": "~forma~ exterior",
+    "forms.inner_form": "~forma~ interior",
+    "forms.outer": "exterior",
+    "forms.inner": "interior",
     "forms.top": "canto",
     "forms.feet": "ft",
     "forms.as_set": "quedó",
@@ -55,9 +55,9 @@ MESSAGES = {
     "forms.sign_services": "Servicios, espacios libres",
     "forms.sign_booked": "Inspección de ~formas~ pedida, para",
     "forms.truck_out": "camión vaciado",
-    "forms.plan": "según ~plano~",
-    "forms.call_short": "llame si falta para",
-    "forms.call": "Llame a la planta (~forma~ de afuera, desde A)",
+    "forms.plan": "va bien en",
+    "forms.call_short": "llame si no llega a",
+    "forms.call": "Llame a la planta (~forma~ exterior, desde A)",
     "forms.plant": "Planta, teléfono",
     "forms.ordered": "Pedido, para qué hora",
     "forms.date_time": "fecha, hora",
@@ -71,22 +71,22 @@ MESSAGES = {
     "forms.safe_line": (
         "Revise línea y nivel justo antes de colar. Llame al 811, espere las marcas; póngale ~tapón~ al acero."
     ),
-    "forms.sign_slopes": "Por dentro; transversal, ~nivel de burbuja~ de {level}",
+    "forms.sign_slopes": "Borde más empinado; a lo ancho, nivel de {level}",
     "forms.sign_base": "Base bajo el canto: promedio, mínimo",
     "forms.tapers": "A {near}, B {far}",
     "forms.level_feet": "4 pies",
     "forms.level_metric": "1.2 m",
     "forms.diagonals": (
-        "*~Revisión~:* las dos diagonales de cada tramo deben dar *{shown}*. Si una no da: una ~estaca~ se corrió "
-        "a lo largo."
+        "*~Revisión~:* las dos diagonales de cada espacio deben dar *{shown}*. Si una no da, una ~estaca~ se corrió a "
+        "lo largo de la curva."
     ),
     "forms.screws": (
-        "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: afuera, primera "
-        "~estaca~; adentro, las dos puntas."
+        "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: exterior, segunda "
+        "~estaca~; interior, las dos puntas."
     ),
     "forms.dig": (
-        "Excave {past} más allá de cada borde. Primero los ~trompos~ por fuera; después de excavar se vuelve a "
-        "trazar desde ellos."
+        "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
+        "vuelve a trazar desde ellos."
     ),
     "forms.wide": "ancho",
 }
