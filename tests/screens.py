@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 
 from page_acting import choose, close_panel, look_at, open_desk, open_panel, show_example, wait_for
 
-FACES = ("numbers", "stakes", "checks", "paper", "why")
+FACES = ("numbers", "stakes", "checks", "build", "paper", "why")
 PANELS = ("hand", "line", "ends", "way", "fine", "method", "rest")
 HANDED = ("qr", "messages", "files")
 CARDS = 6

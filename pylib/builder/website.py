@@ -43,6 +43,7 @@ STYLES = (
     "face-stakes.css",
     "face-got.css",
     "face-checks.css",
+    "face-build.css",
     "face-paper.css",
     "face-why.css",
     "sheet.css",

@@ -91,7 +91,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     "panel-close": () => place.leave(),
     face: ({ face, open: panel }) => open(face, panel ?? ""),
     // What the bar at the top says is to be answered: the first of it.
-    asked: () => at("ask-open").hidden || open("numbers", at("ask-open").dataset.panel),
+    asked() {
+      const bar = (place.now.face === "build" && document.querySelector("#build .ask.open")) || at("ask-open");
+      if (!bar.hidden) open("numbers", bar.dataset.open ?? bar.dataset.panel);
+    },
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);
       later = then ? JSON.parse(then) : [];
@@ -163,6 +166,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       at(id)?.focus();
       at(id)?.scrollIntoView({ block: "center" });
     },
+    verdict: () => look.toVerdict(),
     // Whoever leaves the wall by Back or Escape comes back to where this button stands.
     wall: ({ open: wall }) => place.go({ face: "why", wall, from: true }),
     aloud: () => look.hear(!look.speaking),
@@ -172,6 +176,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     const tab = event.target.closest("[data-tab]");
     if (tab) {
       event.preventDefault();
+      // Tapped while it is looked at, it leads to the top.
+      if (tab.dataset.tab === place.now.face && !place.now.panel) at(tab.dataset.tab)?.firstElementChild?.scrollTo(0, 0);
       place.go({ face: tab.dataset.tab, card: tab.dataset.tab === "stakes" ? null : undefined });
       return;
     }
@@ -231,6 +237,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       kept = told.text;
     }
     const row = readingRow(check, nth);
+    look.readAt(check, nth);
     fill({ [`${row}-check`]: text ? check : "", [`${row}-value`]: kept });
     touched();
   }

@@ -19,13 +19,27 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
   function list() {
     if (!looked()) return; // made when somebody looks: every keystroke comes by here
     const jobs = keep.list();
-    at("job-list").replaceChildren(...jobs.map((job) => row(job)));
+    const rows = jobs.map((job) => row(job));
+    at("job-list").replaceChildren(...rows);
+    called(jobs, rows);
     at("jobs-none").hidden = jobs.length > 0;
   }
 
-  function row({ id, fields, edited }) {
+  // A job without a title is called by its numbers, as Python shows them; until Python is up, as they were typed.
+  async function called(jobs, rows) {
+    const untitled = jobs.map((job, place) => ({ job, place })).filter(({ job }) => job.fields && !job.fields.title?.trim());
+    if (!untitled.length) return;
+    const { names } = await ask("called", { jobs: untitled.map(({ job }) => job.fields) }).catch(() => ({ names: [] }));
+    for (const [nth, name] of names.entries()) {
+      const { job, place } = untitled[nth];
+      const there = rows[place];
+      if (name && there.isConnected && !there.contains(document.activeElement)) there.replaceWith(row(job, name));
+    }
+  }
+
+  function row({ id, fields, edited }, name = "") {
     const item = document.createElement("li");
-    const title = fields ? nameOf(fields, words.untitled) : words.unreadable;
+    const title = fields ? name || nameOf(fields, words.untitled) : words.unreadable;
     const when = edited
       ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
       : "";

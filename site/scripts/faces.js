@@ -3,8 +3,8 @@
 import { linkInAddress } from "./copy.js";
 import { at } from "./document.js";
 
-export const FACES = ["numbers", "stakes", "checks", "paper", "why"];
-const PLACE = /^#(numbers|stakes|checks|paper|why)(?:-([a-z]+|[0-9]+))?$/;
+export const FACES = ["numbers", "stakes", "checks", "build", "paper", "why"];
+const PLACE = /^#(numbers|stakes|checks|build|paper|why)(?:-([a-z]+|[0-9]+))?$/;
 const WALL = /^#wall-([0-9]-[0-9]+)$/; // a figure and its stroke, over the face that tells why
 const LATE = 1000; // milliseconds
 const WIDE = matchMedia("(min-width: 1100px)"); // a desk: the numbers never leave the left

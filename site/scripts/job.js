@@ -42,7 +42,8 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
   // To read first: until its first step is done.
   function tellSent({ received, done }) {
     const text = received ? words.sent : copied ? words.copied : "";
-    at("sent").textContent = text;
+    at("sent-said").textContent = text;
+    at("sent-read").hidden = !received;
     at("sent").hidden = !text || Boolean(done);
   }
 

@@ -4,15 +4,18 @@ import { at, form, write } from "./document.js";
 import { showEchoes, showErrors, typed, values } from "./form.js";
 import { replace, showMade } from "./made.js";
 
-const MADE = ["stakes", "checks", "paper", "why"]; // faces that Python makes whole, each in the place of its name
+const MADE = ["stakes", "checks", "build", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered }) {
+export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered, named }) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used
   let warm = 0; // the part of what other faces need that is made ready next; -1 when all are
   let focus = false; // a card was turned: its heading is read out
+  let row = ""; // of the build, whose page was left: it has the focus again
+  let called = ""; // what Python calls the job where it has no title
+  let reading = null; // the check that was read last, and which reading of it, until its verdict stands there
   let failing = false; // a panel couldn't be made: that stays told when its card stands there again
 
   const numbersShow = () => !at("face-numbers").hidden;
@@ -32,13 +35,19 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     if (!failing) at("trouble").hidden = true;
     failing = false;
     if (result.state) status(result.state.sign, result.state.text);
-    if (result.shown_in !== undefined) unitTold(result.shown_in);
-    for (const [face, text] of Object.entries(result.badges ?? {})) {
-      const badge = document.querySelector(`[data-tab="${face}"] .badge`);
-      badge.textContent = text;
-      badge.hidden = !text;
+    if (result.called !== undefined) {
+      called = result.called;
+      named();
     }
+    if (result.shown_in !== undefined) unitTold(result.shown_in);
+    for (const [face, text] of Object.entries(result.badges ?? {}))
+      badged(document.querySelector(`[data-tab="${face}"] .badge`), text);
     performance.mark("bowstring-sheet"); // for whoever measures
+  }
+
+  function badged(badge, text) {
+    badge.textContent = text;
+    badge.hidden = !text;
   }
 
   // In which unit all is shown, where the job is in another: on a desk it stands in the bar, elsewhere over the face.
@@ -112,7 +121,11 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     if (face !== place.now.face) return;
     shown = result;
     if (result.html !== undefined) {
-      replace(at(face), result.html);
+      const read = face === "checks" ? reading : null;
+      if (read) reading = null;
+      replace(at(face), result.html, read ? `li[data-check="${CSS.escape(read.check)}"]` : "");
+      // Who taped one again wants to know what is wrong: told over the rows, unless the next one is being typed.
+      if (read?.nth && at(face).querySelector(".found") && !document.activeElement.matches("input")) toVerdict();
       if (face === "paper") paperThere();
     }
     showMade(at("stakes-list"), result.list ?? "");
@@ -120,9 +133,19 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     if (result.sign === "computed") last.keep(typed(), place.now, result.html);
     const typing = form.contains(document.activeElement); // on a desk the numbers stand beside it
     if (focus && !typing) at(face).querySelector("[tabindex='-1'], #card-head")?.focus({ preventScroll: true });
+    if (row && !typing) at(`build-${row}`)?.focus();
     focus = false;
+    row = "";
     speak();
     heads();
+  }
+
+  function toVerdict() {
+    const head = at("checks").querySelector(".checks-head");
+    if (!head) return;
+    const face = at("checks").firstElementChild;
+    face.scrollTop += head.getBoundingClientRect().top - face.getBoundingClientRect().top; // the padding is for rows
+    head.focus({ preventScroll: true });
   }
 
   // Conclusions that take longer come one by one, once the face is there.
@@ -161,16 +184,20 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   }
 
   return {
+    get called() {
+      return called;
+    },
     get shown() {
       return shown;
     },
     // `keyed`: after a key, more of which may follow; a tap waits for its face.
     *questions(parts, keyed) {
       const numbers = numbersShow();
+      const saidFirst = keyed && place.now.face !== "build"; // which is made sooner than what is said
       if (numbers) yield numbersQuestion(parts);
-      if (numbers && keyed) yield* thenSaid(parts);
+      if (numbers && saidFirst) yield* thenSaid(parts);
       if (place.now.face !== "numbers") yield faceQuestion();
-      if (numbers && !keyed) yield* thenSaid(parts);
+      if (numbers && !saidFirst) yield* thenSaid(parts);
     },
     ahead,
     // Made while nobody waits: what a printer, a message or a copy of the page needs at once.
@@ -206,7 +233,9 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
       focus = now.face === "stakes" || Boolean(now.panel);
-      if (before.face !== now.face && MADE.includes(now.face)) at(now.face).firstElementChild?.scrollTo(0, 0);
+      row = now.face === "build" && before.face === "build" && !now.panel ? before.panel : "";
+      if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face))
+        at(now.face).firstElementChild?.scrollTo(0, 0);
       try {
         if (job.id) localStorage.setItem(LAST, now.face);
       } catch {} // only where it comes up next time is lost
@@ -220,6 +249,16 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       failing = true;
       place.replace({ face, card: shown.card });
     },
+    // Another job's fields stand in the form: no badge is of them before its face is looked at.
+    forget() {
+      reading = null;
+      called = "";
+      for (const badge of document.querySelectorAll("[data-tab] .badge")) badged(badge, "");
+    },
+    readAt(check, nth) {
+      reading = { check, nth };
+    },
+    toVerdict,
     gotTyped(name, text) {
       got = { ...got, [name]: text };
     },

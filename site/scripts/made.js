@@ -31,8 +31,9 @@ function sameAttributes(there, made) {
   for (const { name, value } of made.attributes) if (there.getAttribute(name) !== value) there.setAttribute(name, value);
 }
 
-// `html`: made and escaped by Python, or nodes that were built here.
-export function replace(place, html) {
+// `html`: made and escaped by Python, or nodes that were built here; `held`: a selector of what stays as far from the top of
+// the screen as it is, whatever grows or shrinks above it.
+export function replace(place, html, held = "") {
   const { activeElement: field } = document;
   const inside = field && place.contains(field) && field.matches("input, textarea") ? field : null;
   const was = inside && {
@@ -45,11 +46,14 @@ export function replace(place, html) {
   const open = [...place.querySelectorAll("details[open]")].map((fold) => fold.id).filter(Boolean);
   const before = place.firstElementChild;
   const top = before?.scrollTop ?? 0;
+  const height = () => (held && place.querySelector(held)?.getBoundingClientRect().top) || 0;
+  const from = height();
   if (typeof html === "string") showMade(place, html);
   else place.replaceChildren(html);
   for (const id of open) place.querySelector(`#${CSS.escape(id)}`)?.setAttribute("open", "");
   const now = place.firstElementChild; // what scrolls: the same face, or the same card, stays where it was read
   if (top && now?.dataset.card === before.dataset.card) now.scrollTop = top;
+  if (from && height()) now.scrollTop += height() - from;
   if (!was?.id) return;
   const again = document.getElementById(was.id);
   if (!again || !place.contains(again)) return;

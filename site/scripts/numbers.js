@@ -50,7 +50,9 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
 
   function lines(told) {
     for (const [key, { text, state }] of Object.entries(told)) {
-      at(`ask-${key}`).dataset.state = state;
+      const line = at(`ask-${key}`);
+      line.dataset.state = state;
+      if ("late" in line.dataset) line.hidden = last?.sign !== "computed" && state === "usual"; // asked for once there is an arc
       write(at(`ask-${key}-said`), text);
     }
   }
@@ -154,6 +156,7 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
       keys.ready();
       tell();
       line("of-example", result.of_example);
+      line("slab-told", result.slab);
       if (result.sign !== "computed") line("follows", "");
       names();
     },
@@ -162,6 +165,7 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
       method = result.lines.method?.state === "usual" ? result.lines.method.text : "";
       showMade(at("method-advice"), result.advice);
       line("follows", result.follows);
+      line("slab-told", result.slab);
       write(at("to-step-said"), result.go);
       if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
     },

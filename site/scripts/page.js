@@ -10,7 +10,7 @@ import { dressed, languageList } from "./dressed.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
-import { rowsFor, typed, values } from "./form.js";
+import { nameOf, rowsFor, typed, values } from "./form.js";
 import { openJob } from "./job.js";
 import { keeper } from "./kept.js";
 import { lastFace } from "./lastsheet.js";
@@ -65,6 +65,13 @@ function trouble(kind, told = "") {
   if (kind) status("failed");
 }
 
+// Python's name of a job without a title stays there while another number is typed.
+function jobName() {
+  const title = at("title").value.trim();
+  write(at("job-name"), title || look.called || nameOf(typed(), words.new_job));
+  at("job-name").classList.toggle("numbers", !title);
+}
+
 let announcing = 0;
 function announce(text) {
   clearTimeout(announcing);
@@ -76,13 +83,19 @@ function changed(byKey = true) {
   root.dataset.stale = "";
   if (root.dataset.sheet === "computed") root.dataset.sheet = "prebuilt"; // what stands there is an older answer
   status(dead ? "failed" : "waiting");
-  write(at("job-name"), at("title").value.trim() || words.new_job);
+  jobName();
   work.showLink(""); // what stands there is another job's by now
   copyHolds(linkInAddress(), address());
   unit.shown();
   plan.stale();
   look.stale();
   asked.changed(byKey);
+}
+
+// Another job's fields come into the form: what was told of the one before goes at once.
+function switched() {
+  unit.forget();
+  look.forget();
 }
 
 // --- the job, the faces, and what is looked at
@@ -94,7 +107,7 @@ function opened(fields, id) {
 }
 
 const undo = undoing();
-const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => unit.forget(), listed: () => work.list() });
+const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => switched(), listed: () => work.list() });
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
 const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
@@ -110,7 +123,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named(), named: () => jobName() });
 const door = wallDoor({
   place,
   ask: (...call) => ask(...call),

@@ -40,7 +40,7 @@ def shown(page: Page) -> dict[str, str]:
 
 
 def stands_as_sent(page: Page) -> None:
-    expect(page.locator("#sent")).to_have_text(say("page.sent"))
+    expect(page.locator("#sent-said")).to_have_text(say("page.sent"))
     expect(page.locator("html")).to_have_attribute("data-face", "stakes")
 
 
@@ -71,7 +71,7 @@ def test_a_copy_of_a_saved_page_has_the_job_that_was_open_in_it(profile: Profile
     assert sheet_of(page) == sheet
     assert page.evaluate(KEPT) == []  # nobody has chosen it yet
     type_in(page, "arc-chord", "46 ft")
-    expect(page.locator("#sent")).to_have_text(say("page.copied"))
+    expect(page.locator("#sent-said")).to_have_text(say("page.copied"))
     copy, sent = sorted(page.evaluate(KEPT), key=lambda fields: "received" in fields)
     assert (copy["arc-chord"], sent["arc-chord"]) == ("46 ft", "45 ft")
     assert copy["parent"] == sent["received"] and copy["parent"].startswith("Lodge drive ") and "received" not in copy

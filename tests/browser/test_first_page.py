@@ -29,7 +29,7 @@ from page_acting import (
 EVIL = "<img src=x onerror=alert(1)></script>"
 TEXTS = ("title", "note", "ends-A", "ends-B", "ties-A-0-to", "ties-A-1-to")
 PANELS = ("hand", "line", "ends", "way", "fine", "method", "rest", "jobs")
-FACES = ("numbers", "stakes", "checks", "paper", "why")
+FACES = ("numbers", "stakes", "checks", "build", "paper", "why")
 
 
 def read_out(page: Page, name: str) -> str | None:

@@ -10,7 +10,7 @@ from playwright.sync_api import Page, expect
 from bowstring.words import say
 from page_acting import look_at, open_panel, show_example, type_in, wait_for
 
-FACES = ("stakes", "checks", "paper", "why")
+FACES = ("stakes", "checks", "build", "paper", "why")
 MOST_KEYS = 60
 
 

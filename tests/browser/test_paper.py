@@ -12,6 +12,7 @@ from playwright.sync_api import Browser, Page
 from bowstring import answering, write_link
 from bowstring.faces.paper import paper_html
 from builder.house import ROOT
+from form_jobs import JOBS as SLABS
 from paper_jobs import JOBS
 from pictures import dots_of
 
@@ -126,3 +127,14 @@ def test_on_a_phone_nothing_is_wider_than_the_screen(chromium: Browser) -> None:
     small = page.locator(".setting tbody td").nth(2).evaluate("cell => parseFloat(getComputedStyle(cell).fontSize)")
     assert small >= 12
     page.close()
+
+
+def test_the_form_sheets_are_two_pages_each_and_nothing_is_cut(printer: Page) -> None:
+    printer.set_content(written(*SLABS.values()))
+    assert printer.locator(".paper > .side").count() == 4 * len(SLABS)
+    assert printer.evaluate(CUT, WIDE) == []
+    heights = printer.locator(".side.forms").evaluate_all(
+        "sides => sides.map(side => side.getBoundingClientRect().height)"
+    )
+    assert max(heights) <= TALL
+    assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 4 * len(SLABS))

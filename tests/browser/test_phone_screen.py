@@ -100,7 +100,7 @@ def test_a_new_job_begins_at_its_top_and_the_old_one_has_its_numbers_for_a_name(
     phone.evaluate("document.getElementById('numbers-face').scrollTop = 400")
     assert phone.evaluate("document.getElementById('numbers-face').scrollTop") > 0
     open_panel(phone, "jobs")
-    expect(phone.locator("#job-list [aria-current]")).to_contain_text("Chord 38' 6\", Mid-ordinate 4' 2-1/2\"")
+    expect(phone.locator("#job-list [aria-current]")).to_contain_text("Chord 38' 6\", mid-ordinate 4' 2-1/2\"")
     phone.locator("#clear").tap()
     phone.wait_for_selector("html:not([data-panel])")
     expect(phone.locator("#undo-said")).to_have_text(say("page.undo_clear"))

@@ -35,10 +35,28 @@ def tap_done(page: Page) -> None:
 
 def test_a_link_opens_on_the_stakes_and_says_that_it_was_sent(sent: Page) -> None:
     assert sent.url.endswith("#stakes")
-    expect(sent.locator("#sent")).to_have_text(say("page.sent"))
+    expect(sent.locator("#sent-said")).to_have_text(say("page.sent"))
     expect(sent.locator("#sent")).to_be_in_viewport()
     (kept,) = sent.evaluate(KEPT)
     assert kept["arc-chord"] == "44 ft" and kept["received"].startswith("Lodge drive ")
+
+
+def test_a_job_without_a_title_is_called_by_its_numbers_and_leads_to_them(open_page: Callable[..., Page]) -> None:
+    untitled = {key: value for key, value in JOB.items() if key != "title"}
+    page = open_page(360, 740, f"#{write_link(untitled)}")  # type: ignore[arg-type]
+    page.wait_for_selector(f"{SIGN}[data-face=stakes] #card-head")
+    named = "Chord 44' 0\", mid-ordinate 6' 0\""
+    expect(page.locator("#job-name")).to_have_text(named)
+    page.locator("#sent button").click()
+    wait_for(page, "computed")
+    expect(page.locator("#arc-chord")).to_be_in_viewport()
+    expect(page.locator("#sent button")).to_be_hidden()
+    page.locator("[data-tab=checks] .badge").evaluate("badge => { badge.textContent = '2'; badge.hidden = false }")
+    open_desk(page)
+    expect(page.locator("#job-list li").first).to_contain_text(named)
+    page.locator("#clear").click()  # what the badge told was of the job before
+    expect(page.locator("#job-name")).to_have_text(say("page.new_job"))
+    expect(page.locator("[data-tab] .badge:visible")).to_have_count(0)
 
 
 def test_done_and_readings_are_no_change(sent: Page) -> None:
@@ -78,7 +96,7 @@ def test_a_number_typed_makes_a_copy_that_names_what_it_came_from(sent: Page) ->
 def test_a_copy_says_so_until_work_begins(sent: Page) -> None:
     look_at(sent, "numbers")
     type_in(sent, "arc-chord", "45 ft")
-    expect(sent.locator("#sent")).to_have_text(say("page.copied"))
+    expect(sent.locator("#sent-said")).to_have_text(say("page.copied"))
     look_at(sent, "stakes")
     tap_done(sent)
     expect(sent.locator("#sent")).to_be_hidden()

@@ -39,7 +39,7 @@ def test_metres_are_chosen_on_the_device_and_the_job_stays_as_it_is(open_page: C
 
     shown_in(page, "m")
     expect(page.locator("#shown")).to_have_value("m")
-    for face in ("numbers", "stakes", "checks", "paper", "why"):
+    for face in ("numbers", "stakes", "checks", "build", "paper", "why"):
         look_at(page, face)
         wait_for(page, "computed")
         expect(said).to_have_text(TOLD)

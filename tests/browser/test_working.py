@@ -18,7 +18,7 @@ from page_acting import (
     wait_for,
 )
 
-FACES = ("stakes", "checks", "paper", "why")
+FACES = ("stakes", "checks", "build", "paper", "why")
 
 
 def test_a_job_that_nobody_may_build_is_never_called_done(page: Page) -> None:

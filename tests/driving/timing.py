@@ -81,7 +81,7 @@ try {
   for (let count = 0; count < rounds; count += 1) {
     type(count);
     await pause(1000); // what the numbers say later is said
-    for (const face of ["stakes", "checks", "paper", "why", "numbers"]) await turnTo(face);
+    for (const face of ["stakes", "checks", "build", "paper", "why", "numbers"]) await turnTo(face);
   }
   type(0); // no stop: its cards can be turned
   await pause(1000);

@@ -31,7 +31,7 @@ CHOOSE = """
   }
 """
 # Each face of the job but the numbers, turned to: it stands there once it has more than a word that it's being made.
-FACES = ("stakes", "checks", "paper", "why")
+FACES = ("stakes", "checks", "build", "paper", "why")
 TURN = "document.querySelector(`[data-tab='${arguments[0]}']`).click()"
 MADE = "return document.querySelector('#face-{face}:not([hidden]) #{face} > :not(.working)') !== null"
 AWAKE = "delete document.documentElement.dataset.turned"  # a second tap right after the first does nothing

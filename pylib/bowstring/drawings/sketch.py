@@ -112,11 +112,14 @@ class Sketch:
         """Write a label where it covers nothing, with a line to its point when it stands off."""
         self._write(self.ground.place(label), classes, data)
 
-    def fits(self, label: Label, least: int = FAINT, classes: str = "", data: str = "") -> bool:
-        """Write a label where it stands straight in its direction, or say that it would cover a line so hard."""
+    def fits(self, label: Label, least: int = FAINT, classes: str = "", data: str = "", *, led: bool = True) -> bool:
+        """Write a label where it stands straight in its direction, or say that it would cover a line so hard.
+
+        ``led``: with a line to its point where it stands off.
+        """
         placed = self.ground.beside([label], least)
         for one in placed or ():
-            self._write(one, classes, data)
+            self._write(one if led else Placed(one.label, one.at, one.box, None), classes, data)
         return placed is not None
 
     def sagitta_beside(self, foot: Point, tip: Point, shown: str) -> bool:

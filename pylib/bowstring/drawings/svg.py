@@ -55,6 +55,8 @@ STYLE = (
     ".bd-drawing .bd-strong{stroke-width:5px}"
     ".bd-drawing .bd-head{fill:var(--draw-accent,#7d1747);stroke:none}"
     ".bd-drawing .bd-solid{fill:currentColor;stroke:none}"
+    ".bd-drawing .bd-slab{fill:currentColor;fill-opacity:.11;stroke:none}"
+    ".bd-drawing .bd-cut{stroke-width:1.4px;stroke-dasharray:5 3;stroke-linecap:butt}"
     ".bd-drawing .bd-stake{fill:var(--draw-ground,#fcfbf7);stroke:currentColor;stroke-width:1.6px;"
     "vector-effect:non-scaling-stroke}"
     ".bd-drawing .bd-new{fill:var(--draw-accent,#7d1747);stroke-width:2.4px}"

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.checked import checked_svg
+from bowstring.faces.checks_line import verdict_line
 from bowstring.faces.stopped import stopped_html
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
@@ -48,10 +49,12 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     by_key = {row["check"]: row for row in read["rows"]}
     listed = [_row(row, number, by_key.get(row["key"]), len(rows)) for number, row in enumerate(rows[:MOST])]
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
+    told, kind = _verdict_of_all(read, rows, off_arc(answer))
+    line = verdict_line(read, told if read["count"] == len(rows) else "", _out_first(read, rows))
     return (
-        f'<div class="face-checks">{_drawing(answer, rows, by_key)}'
-        f"{_head(read, rows, off_arc(answer))}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
-        f'<p class="heads" aria-hidden="true">{heads}</p>'
+        f'<div class="face-checks{" lined" if line else ""}">{_drawing(answer, rows, by_key)}'
+        f"{_head(told, kind)}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
+        f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
     )
@@ -94,25 +97,25 @@ def _all_but(off: Sequence[GotRow]) -> str:
     return say("face_checks.head_stand", stakes=off_names(off))
 
 
-def _head(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> str:
+def _verdict_of_all(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> tuple[str, str]:
+    """What stands over the checks, and whether it is ``out`` or ``in``."""
     wanted, count = len(rows), read["count"]
     if read["outs"]:
-        told, kind = say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
-    elif count == wanted and off:
-        told, kind = _all_but(off), " out"
-    elif count == wanted:
-        told, kind = say("face_checks.head_done", wanted=wanted), " in"
-    elif count and _first_are_in(read, rows):
-        first = sum(row["recommended"] for row in rows)
-        told, kind = say("face_checks.head_first", first=first, left=wanted - count), ""
-    elif wanted <= FEW:
-        told, kind = say("face_checks.head_all", count=count, wanted=wanted), ""
-    else:
-        first = sum(row["recommended"] for row in rows)
-        told, kind = say("face_checks.head_some", count=count, wanted=wanted, first=first), ""
+        return say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
+    if count == wanted:
+        return (_all_but(off), " out") if off else (say("face_checks.head_done", wanted=wanted), " in")
+    first = sum(row["recommended"] for row in rows)
+    if count and _first_are_in(read, rows):
+        return say("face_checks.head_first", first=first, left=wanted - count), ""
+    if wanted <= FEW:
+        return say("face_checks.head_all", count=count, wanted=wanted), ""
+    return say("face_checks.head_some", count=count, wanted=wanted, first=first), ""
+
+
+def _head(told: str, kind: str) -> str:
     first_sentence, point, rest = told.partition(". ")
     bold = f"<b>{escape(first_sentence + point.strip())}</b> {escape(rest)}" if rest else f"<b>{escape(told)}</b>"
-    return f'<p class="checks-head{kind}" role="status">{bold}</p>'
+    return f'<p class="checks-head{kind}" role="status" tabindex="-1">{bold}</p>'
 
 
 def _to_off(answer: Answer, wanted: int) -> str:
@@ -140,7 +143,10 @@ def _anew(anew: str, read: Mapping[str, ReadRow]) -> str:
     stake, *keys = anew.split("|")
     if all(key in read for key in keys):
         return ""
-    told = say("face_checks.anew" if stake else "face_checks.anew_all", stake=stake)
+    # A check that isn't its own is of what was set from it: that comes again, too.
+    hanging = any(stake not in key.split("-") for key in keys)
+    kind = "anew_all" if not stake else "anew_hanging" if hanging else "anew"
+    told = say(f"face_checks.{kind}", stake=stake)
     return f'<p class="anew" role="status">{escape(told)}</p>'
 
 
@@ -153,14 +159,24 @@ def _found(answer: Answer, rows: Sequence[CheckRow]) -> str:
     if read["judged"]:
         inside = said + "".join(_suspect(answer, one) for one in read["suspects"])
     else:
-        found = [
-            (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
-            if one["check"] == row["key"] and one["verdict"] in OUT
-        ]  # fmt: skip
-        number, row, out = min(found, key=lambda one: one[2]["verdict"] != "differ")  # those are asked for first
+        number, row, out = _asked_again(read, rows)
         who = say("face_checks.is_out", what=" ".join(name_of(row)).strip(), told=out["text"])
         inside = f'<p class="who">{marked(who)}</p>{said}{_button(number, out, len(rows), "btn first")}'
     return f'<section class="found" role="status">{inside}</section>'
+
+
+def _asked_again(read: ReadPart, rows: Sequence[CheckRow]) -> tuple[int, CheckRow, ReadRow]:
+    """The check that is to be taped again first, with its place among the rows."""
+    found = [
+        (number, row, one) for number, row in enumerate(rows) for one in read["rows"]
+        if one["check"] == row["key"] and one["verdict"] in OUT
+    ]  # fmt: skip
+    return min(found, key=lambda one: one[2]["verdict"] != "differ")  # those are asked for first
+
+
+def _out_first(read: ReadPart, rows: Sequence[CheckRow]) -> str:
+    """What is to be taped again first, by the name in its row."""
+    return name_of(_asked_again(read, rows)[1])[0] if read["outs"] else ""
 
 
 def _button(number: int, read: ReadRow, count: int, classes: str) -> str:

@@ -133,14 +133,14 @@ def got_html(panel: Panel) -> str:
 
 def _reading(one: Reading) -> str:
     old = one.asked and (one.note or not one.typed.strip())
-    was = f"<small>{escape(say('face_got.was', asked=isolated(one.asked)))}</small>" if old else ""
+    was = f"<small>{marked(say('face_got.was', asked=one.asked))}</small>" if old else ""
     kind = "m tall wrong" if one.wrong else "m tall given" if one.note else "m tall"
     invalid = ' aria-invalid="true"' if one.wrong else ""
     return (
         f'<div class="{kind}"><label for="got-{one.name}"><span>{marked(one.label)}{was}</span></label>'
         f'<div class="box"><input id="got-{one.name}" name="{one.name}" value="{escape(one.typed)}" autocomplete="off" '
         f'data-keys="length" inputmode="text" aria-describedby="got-{one.name}-note"{invalid}></div>'
-        f'<small class="note" id="got-{one.name}-note">{escape(one.note)}</small></div>'
+        f'<small class="note" id="got-{one.name}-note">{marked(one.note)}</small></div>'
     )
 
 
@@ -154,7 +154,7 @@ def _result(panel: Panel) -> str:
     said = "".join(f"<p>{marked(line)}</p>" for line in lines)
     table = _table(row["later"]) if row and verdict in (MOVE, STAY) else ""
     return (
-        f'<section class="then {verdict or "told"}" role="{role}"><h3>{sign}{escape(_headline(panel))}</h3>'
+        f'<section class="then {verdict or "told"}" role="{role}"><h3>{sign}{marked(_headline(panel))}</h3>'
         f"{said}{table}</section>"
     )
 

@@ -11,9 +11,11 @@ from typing import TypedDict, final
 
 from bowstring.faces.help_line import help_lines
 from bowstring.faces.measure_rows import MeasureRow, is_stopped, measure_rows
-from bowstring.faces.question_lines import OPEN, WRONG, QuestionLine, question_lines, side_of
+from bowstring.faces.one_line import OPEN, WRONG, QuestionLine
+from bowstring.faces.question_lines import question_lines, side_of
 from bowstring.faces.questions import ASKS
 from bowstring.faces.settling import Arcs, arcs_of_fields
+from bowstring.faces.slab_told import slab_told
 from bowstring.words import say
 
 
@@ -28,13 +30,15 @@ class StateOfJob(TypedDict):
 @final
 class NumbersFace(TypedDict):
     """The face: ``sign`` is ``open`` while there is no arc, ``refused`` or ``computed``; ``tell`` the help line as HTML
-    by the field in focus (empty: none); ``ask`` the question of the bar at the thumb, empty for the way to step 1;
+    by the field in focus (empty: none); ``slab`` what
+    follows for the slab, as HTML; ``ask`` the question of the bar at the thumb, empty for the way to step 1;
     while given numbers differ there is no bar."""
 
     sign: str
     rows: dict[str, MeasureRow]
     tell: dict[str, str]
     drawing: str
+    slab: str
     lines: dict[str, QuestionLine]
     ask: str
     state: StateOfJob
@@ -74,6 +78,7 @@ def numbers(
         "rows": rows,
         "tell": help_lines(arcs, rows),
         "drawing": "" if drawn and sign == "open" and not arcs.measures else _drawing(arcs, typed, focus, short=short),
+        "slab": "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed)),
         "lines": lines,
         "ask": asked(lines) if sign == "computed" and not is_stopped(rows) else "",
         "state": state_of(arcs, rows, lines),

@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
+from math import radians
 from typing import TypedDict, final
 
 from bowstring import Answer
 from bowstring.errors import BadJob
 from bowstring.faces.measure_rows import is_stopped, measure_rows
 from bowstring.faces.numbers import StateOfJob, asked, state_of
-from bowstring.faces.question_lines import SAID, USUAL, WRONG, QuestionLine, capital, line_of, question_lines
+from bowstring.faces.one_line import SAID, USUAL, WRONG, QuestionLine, capital, line_of
+from bowstring.faces.question_lines import question_lines, side_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
+from bowstring.faces.slab_told import slab_told
 from bowstring.faces.taking import take_html
+from bowstring.geometry.arc import Arc
 from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.report.own import is_advised, own_row
 from bowstring.sheet.markup import marked
@@ -22,7 +26,8 @@ from bowstring.words import say
 @final
 class NumbersLater(TypedDict):
     """The lines that the layout changes, the question that is asked now, what the bar says, the way to the step that
-    is next, and as HTML the advice and what the stakes follow where that isn't what was drawn (empty: they do)."""
+    is next, and as HTML the advice, what the stakes follow where that isn't what was drawn (empty: they do), and what
+    follows for the slab."""
 
     lines: dict[str, QuestionLine]
     ask: str
@@ -30,6 +35,7 @@ class NumbersLater(TypedDict):
     go: str
     advice: str
     follows: str
+    slab: str
 
 
 def numbers_later(
@@ -44,7 +50,8 @@ def numbers_later(
         changed["ends"] = line_of(text, WRONG)
     if tolerance is not None and tolerance > LIKELY_TOLERANCE:
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
-    made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer))
+    arc = Arc.of_angle(answer["arc"]["radius"], radians(answer["arc"]["central_angle"]) / 2)
+    made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer), arc)
     return {**made, "go": _go(answer, done)} if done and not answer["stops"] else made
 
 
@@ -80,7 +87,7 @@ def _follows(answer: Answer) -> str:
 
 def _with(
     fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], shown: str | None,
-    advice: str = "", follows: str = "",
+    advice: str = "", follows: str = "", arc: Arc | None = None,
 ) -> NumbersLater:  # fmt: skip
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     arcs = arcs_of_fields(typed, shown)
@@ -91,7 +98,8 @@ def _with(
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
     go = say("numbers.go")
-    return {"lines": changed, "ask": ask, "state": state, "go": go, "advice": advice, "follows": follows}
+    slab = "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed), arc)
+    return {"lines": changed, "ask": ask, "state": state, "go": go, "advice": advice, "follows": follows, "slab": slab}
 
 
 def _method(answer: Answer, fields: Mapping[str, str]) -> QuestionLine:

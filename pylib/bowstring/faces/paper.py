@@ -6,16 +6,17 @@ from dataclasses import dataclass
 from html import escape
 
 from bowstring.drawings.lowplan import NARROW, low_plan_svg
-from bowstring.drawings.signs import hand_sign, line_sign
+from bowstring.drawings.signs import line_sign
 from bowstring.faces.located import BOX, ticket_html, ticket_text
 from bowstring.faces.paper_back import back_side
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_more import more_sides
 from bowstring.faces.paper_sizes import MOST_ROWS, PAGE_WIDE, Sizes, lines, sizes, tall
 from bowstring.faces.paper_table import checks_html, tables_html
 from bowstring.faces.unread import nothing_read
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
-from bowstring.sheet.facing import curve_hand
 from bowstring.sheet.firsts import First, firsts
 from bowstring.sheet.markup import marked
 from bowstring.sheet.setting import Setting, settings, split
@@ -27,9 +28,6 @@ DENSE = 10
 _CHECK = 270.0
 _NARROW_TALL = 190.0
 _HALF = (PAGE_WIDE - 12.0) / 2
-_LONG_HAND = 6
-"""Letters of a hand's name that stand in the largest type on one line: ``RIGHT``."""
-
 _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
 
@@ -50,7 +48,7 @@ def paper_html(
     marks = _Marks(marks_in, all_stand)
     front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
     back, built = back_side(answer, link, date, stopped=stopped)
-    return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}</article>'
+    return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}{forms_sides(answer, date)}</article>'
 
 
 @dataclass(frozen=True)
@@ -119,25 +117,6 @@ def _stopped(answer: Answer, date: str) -> str:
     return f'<section class="side front stopped plan-{plan}" aria-label="{label}">{"".join(parts)}</section>'
 
 
-def head_html(answer: Answer, side: str, date: str, *, numbers: bool = True) -> str:
-    """Return a side's head: the title in as large a type as it has room for, the arc's measures, the side and the
-    day."""
-    title = brief.title(answer)
-    long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
-    measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
-    told = f'<p class="measures">{measures}</p>' if measures else ""
-    day = f"<span>{escape(date)}</span>" if date else ""
-    return (
-        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}'
-        f'<p class="which">{day}<b>{escape(side)}</b></p></div>'
-    )
-
-
-def foot_html(left: str, right: str) -> str:
-    """Return a side's last line."""
-    return f'<p class="foot"><span>{marked(left)}</span><span>{marked(right)}</span></p>'
-
-
 def _top_tall(answer: Answer, dense: bool) -> float:
     """How high the head and the boxes of line and hand stand."""
     title = brief.title(answer)
@@ -151,14 +130,7 @@ def _top_tall(answer: Answer, dense: bool) -> float:
 
 def _duo(answer: Answer) -> str:
     line = "".join(f"<p>{marked(text)}</p>" for text in brief.line(answer))
-    word = curve_hand(answer)
-    size = "hand long" if len(word) > _LONG_HAND else "hand"
-    hand = f'<p>{marked(brief.stand(answer))} <strong class="{size}">{escape(word)}</strong></p>'
-    seen = f'<p class="seen">{BOX}{escape(say("paper.seen"))}</p>'
-    return (
-        f'<div class="duo"><div class="line">{line_sign(answer, id="paper-line")}<div>{line}</div></div>'
-        f'<div class="side-of">{hand_sign(answer, id="paper-hand")}{hand}{seen}</div></div>'
-    )
+    return duo_html(answer, f"{line_sign(answer, id='paper-line')}<div>{line}</div>", "paper-hand")
 
 
 def _plan(answer: Answer, fitted: Sizes) -> str:

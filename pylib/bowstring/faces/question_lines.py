@@ -3,31 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TypedDict, final
 
-from bowstring.errors import BadJob
+from bowstring.faces.one_line import OPEN, SAID, USUAL, WRONG, QuestionLine, capital, length_of, line_of
 from bowstring.faces.questions import ASKS, panel_of
 from bowstring.faces.settling import Arcs, Typed
+from bowstring.faces.slab_lines import slab_line, slope_line
 from bowstring.job.terms import OTHER, SIDES
-from bowstring.units.lengths import read_length
 from bowstring.units.sizes import FOUR_FEET
 from bowstring.words import say
 
-OPEN, USUAL, SAID, WRONG = "open", "usual", "said", "wrong"
 USUAL_GAP = 1.2
 """Metres: the usual widest gap on a tape in metres; on one in feet it is four feet."""
 _TOLD = 2
 _REST = ("title", "note", "ties", "known", "fall", "errors", "control", "got")
-
-
-@final
-class QuestionLine(TypedDict):
-    """One question: its answer in words, ``state`` (``open``, ``usual``, ``said`` or ``wrong``) and, where it is open
-    or wrong, what the bar at the thumb asks."""
-
-    text: str
-    state: str
-    asked: str
 
 
 def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str, QuestionLine]:
@@ -35,6 +23,8 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
     lines = {
         "hand": _hand(arcs, typed),
         "line": _line(arcs, typed),
+        "slab": slab_line(arcs, typed, side_of(arcs, typed)),
+        "slope": slope_line(arcs, typed),
         "ends": _ends(arcs, typed),
         "way": _way(typed),
         "fine": _fine(arcs, typed),
@@ -49,11 +39,6 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
         if lines[key]["state"] == OPEN and not lines[key]["asked"]:
             lines[key]["asked"] = say(f"numbers.panel_{key}")
     return lines
-
-
-def line_of(text: str, state: str) -> QuestionLine:
-    """Return a line; the bar asks what is wrong with it, and an open one with its panel's title."""
-    return {"text": text, "state": state, "asked": text if state == WRONG else ""}
 
 
 def side_of(arcs: Arcs, typed: Typed) -> str | None:
@@ -87,9 +72,9 @@ def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
     if drawn_to == "unsure":
         return line_of(say("numbers.line_unsure"), WRONG)
     values = {"line": capital(say(f"form.drawn_to.{drawn_to}")), "driven": say(f"numbers.driven.{driven}")}
-    offset, toward = _length(arcs, typed, "offset"), typed.get("toward", "")
-    if is_edge_open(typed) and _length(arcs, typed, "width"):
-        return {**line_of(say("numbers.line_edge", width=_length(arcs, typed, "width")), OPEN),
+    offset, toward = length_of(arcs, typed, "offset"), typed.get("toward", "")
+    if is_edge_open(typed) and length_of(arcs, typed, "width"):
+        return {**line_of(say("numbers.line_edge", width=length_of(arcs, typed, "width")), OPEN),
                 "asked": say("numbers.edge_asked")}  # fmt: skip
     if not offset or not toward:
         return line_of(say("numbers.line_on", **values), SAID)
@@ -109,7 +94,7 @@ def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
 
         for kind, end, _landmark in doubts_of_landmarks(ends, {}):
             return line_of(say(f"numbers.ends_{kind}", end=end), WRONG)
-    found = [_length(arcs, typed, f"found-chord-{row}") for row in range(2)]
+    found = [length_of(arcs, typed, f"found-chord-{row}") for row in range(2)]
     if any(found) and arcs.settled:
         chord = arcs.shown.show(arcs.settled.arc.chord)
         return line_of(say("numbers.ends_found", found=found[0] or found[1], drawn=chord), SAID)
@@ -136,14 +121,14 @@ def _way(typed: Typed) -> QuestionLine:
 
 def _fine(arcs: Arcs, typed: Typed) -> QuestionLine:
     pieces = [say("numbers.fine_marks", mark=arcs.tape.show_mark())]
-    tolerance = _length(arcs, typed, "tolerance", small=True)
+    tolerance = length_of(arcs, typed, "tolerance", small=True)
     if tolerance:
         pieces.append(say("numbers.fine_within", tolerance=tolerance))
     usual = arcs.shown.show(FOUR_FEET if arcs.tape.feet else USUAL_GAP)
     if "levels" in typed:
         pieces.append(say("numbers.fine_rounds", count=typed["levels"]))
     else:
-        pieces.append(say("numbers.fine_gaps", gap=_length(arcs, typed, "spacing") or usual))
+        pieces.append(say("numbers.fine_gaps", gap=length_of(arcs, typed, "spacing") or usual))
     said = any(name != "unit" and panel_of(name) == "fine" for name in typed)
     return line_of(say("numbers.joint").join(pieces), SAID if said else USUAL)
 
@@ -168,19 +153,3 @@ def _of_the_arc(typed: Typed) -> Iterator[str]:
 
 def _list(pieces: list[str], usual: str) -> QuestionLine:
     return line_of(capital(say("numbers.joint").join(pieces)), SAID) if pieces else line_of(usual, USUAL)
-
-
-def capital(text: str) -> str:
-    """Return a text with a capital first."""
-    return text[:1].upper() + text[1:]
-
-
-def _length(arcs: Arcs, typed: Typed, name: str, *, small: bool = False) -> str:
-    """Return a length as the tape shows it, empty where none is typed or it can't be read."""
-    if name not in typed:
-        return ""
-    try:
-        metres = read_length(typed[name], arcs.tape.unit, name, bare=not small, zero=True).metres
-    except BadJob:
-        return ""
-    return arcs.shown.show_whole(metres) if small else arcs.shown.show(metres) if metres else ""

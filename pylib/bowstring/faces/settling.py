@@ -57,17 +57,22 @@ def tape_for(typed: Typed) -> Tape:
         return make_tape(unit, None)
 
 
-def arcs_of_fields(typed: Typed, shown: str | None = None) -> Arcs:
-    """Return what stands in the fields of the arc, read and settled as far as it goes; ``shown``: the unit in which
-    lengths are shown, where that is another than the job's."""
+def givens_of_fields(typed: Typed, shown: str | None = None) -> Arcs:
+    """Return the measures that stand in the fields of the arc, each read by itself and nothing settled; ``shown``: the
+    unit in which lengths are shown, where that is another than the job's."""
     tape = tape_for(typed)
     arcs = Arcs(tape, tape.seen_in(shown), greater="greater" in typed)
-    texts = {name: typed[f"arc-{name}"] for name in FIELDS if f"arc-{name}" in typed}
-    for name, text in texts.items():
+    for name, text in _measures(typed).items():
         by = typed.get("arc-degree_by") if name == "degree" else None
         given = _read(arcs, f"arc-{name}", {name: text, **({"degree_by": by} if by else {})})
         if given:
             arcs.givens[name] = given.givens[0]
+    return arcs
+
+
+def arcs_of_fields(typed: Typed, shown: str | None = None) -> Arcs:
+    """Return what stands in the fields of the arc, read and settled as far as it goes."""
+    arcs, texts = givens_of_fields(typed, shown), _measures(typed)
     _settle_whole(arcs, typed, texts)
     if not arcs.whole and not arcs.refusals:
         _refuse_twice(arcs, texts)
@@ -78,6 +83,10 @@ def arcs_of_fields(typed: Typed, shown: str | None = None) -> Arcs:
         except BadJob as refusal:
             arcs.refusals[refusal.field.replace(".", "-")] = refusal
     return arcs
+
+
+def _measures(typed: Typed) -> dict[str, str]:
+    return {name: typed[f"arc-{name}"] for name in FIELDS if f"arc-{name}" in typed}
 
 
 def _read(arcs: Arcs, name: str, arc: Mapping[str, object]) -> ArcGiven | None:

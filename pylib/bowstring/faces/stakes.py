@@ -12,7 +12,7 @@ from bowstring.drawings.svg import SIZES
 from bowstring.faces.located import ticket_fields_html
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
-from bowstring.faces.unread import nothing_read
+from bowstring.faces.unread import card_text, nothing_read
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.sheet.markup import marked
@@ -50,6 +50,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Map
         return stop_html(answer)
     cards = answer["cards"]
     one = cards[min(max(card, 1), len(cards)) - 1]
+    one = {**one, "text": card_text(answer, one)}
     steps = " ".join(str(step) for step in one["steps"])
     parts = [
         f'<section class="card" data-card="{one["number"]}" data-kind="{one["kind"]}" data-steps="{steps}"'

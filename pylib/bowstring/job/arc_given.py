@@ -55,16 +55,16 @@ def named_plainly(arc: Mapping[Any, object], place: str = "arc") -> dict[object,
 
 
 def read_arc(reader: Reader) -> ArcGiven:
-    """Return what a job gives of its arc; raises ``BadJob``."""
+    """Return what a job, or a piece of its line, gives of its arc; raises ``BadJob``."""
     arc = reader.inside("arc", (*FIELDS, *ALIASES, "degree_by", *WHOLE, "greater"))
     if arc is None:
-        raise bad("arc", "arc.missing")
-    arc.job = named_plainly(arc.job)
+        raise bad(reader.field("arc"), "arc.missing")
+    arc.job = named_plainly(arc.job, arc.place)
     for whole, refusal in WHOLE.items():
         if whole in arc.job:
             beside = [name for name in (*FIELDS, *WHOLE) if name in arc.job and name != whole]
             if beside:
-                raise bad(f"arc.{beside[0]}", refusal)
+                raise bad(arc.field(beside[0]), refusal)
     by_chord = _degree_by(arc)
     if "points" in arc.job:
         return ArcGiven(points=_points(arc))

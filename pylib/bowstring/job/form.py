@@ -168,6 +168,79 @@ class ControlForm(TypedDict, total=False):
 
 
 @final
+class SlabForm(TypedDict, total=False):
+    """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
+    waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
+    unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
+    ``footing_width`` and ``footing_depth``: of the footing under its middle."""
+
+    end_width: Size
+    thickness: Size
+    base: Size
+    overdig: Size
+    waste: Size
+    step: Size
+    truck: Size
+    edge_width: Size
+    edge_depth: Size
+    footing_width: Size
+    footing_depth: Size
+
+
+@final
+class BoardForm(TypedDict, total=False):
+    """The form boards: one of the list (``kind``) or the crew's own; ``level``: ``job lumber``, ``clear``,
+    ``selected``; in which lengths they come, how far past the ends they run, the most between form stakes."""
+
+    kind: str
+    thickness: Size
+    height: Size
+    level: str
+    lengths: Sequence[Size]
+    overrun: Size
+    gap: Size
+
+
+@final
+class JointsForm(TypedDict, total=False):
+    """The longest panel along the outer edge, or so many panels."""
+
+    every: Size
+    panels: Size
+
+
+@final
+class GroundReadForm(TypedDict):
+    """A height measured of the ground at a stake's ``inside`` or ``outside`` edge."""
+
+    stake: str
+    edge: str
+    level: Size
+
+
+# The tops: at A and at B, or a slope in percent and the end that is high; the cross slope and the edge that is low, or
+# a crown; the limits, and whether the sheet stops past them; the height of the instrument, and the ground as measured.
+GradeForm = TypedDict(
+    "GradeForm",
+    {
+        "from": Size,
+        "to": Size,
+        "slope": Size,
+        "high": str,
+        "cross": Size,
+        "low": str,
+        "crown": Size,
+        "limit": Size,
+        "cross_limit": Size,
+        "stops": bool,
+        "instrument": Size,
+        "ground": Sequence[GroundReadForm],
+    },
+    total=False,
+)
+
+
+@final
 class ReadForm(TypedDict, total=False):
     """What a check read."""
 
@@ -219,6 +292,11 @@ class JobForm(TypedDict, total=False):
     first_gap: Size
     halve_first: Size
     parallel: Size
+    edge: str
+    slab: SlabForm
+    board: BoardForm
+    joints: JointsForm
+    grade: GradeForm
     done: Sequence[int]
     read: Sequence[ReadForm]
     by: str

@@ -9,6 +9,8 @@ from bowstring.errors import bad
 from bowstring.geometry.given import Given
 from bowstring.geometry.plane import Point
 from bowstring.job.arc_given import read_arc
+from bowstring.job.forming import KEYS as FORMING_KEYS
+from bowstring.job.forming import Forming, read_forming
 from bowstring.job.found import Found, read_found
 from bowstring.job.got import Got, read_got
 from bowstring.job.hand import read_hand
@@ -30,7 +32,7 @@ VERSION = 1
 KEYS = (
     "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "turn", "offset", "toward", "tolerance",
     "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
-    *SITE_KEYS, *RECORD_KEYS,
+    *SITE_KEYS, *FORMING_KEYS, *RECORD_KEYS,
 )  # fmt: skip
 
 TOWARD = ("centre", "outside")
@@ -89,6 +91,7 @@ class Job:
     found: Found | None
     got: Mapping[str, Got]
     site: Site
+    forming: Forming
     record: Record
     readings: tuple[Reading, ...]
 
@@ -149,6 +152,7 @@ def read_job(job: object, shown: str | None = None) -> Job:
         found=read_found(reader),
         got=read_got(reader),
         site=read_site(reader, tape),
+        forming=read_forming(reader),
         record=read_record(reader),
         readings=tuple(reader.readings),
     )

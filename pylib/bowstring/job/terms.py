@@ -21,6 +21,16 @@ ERRORS = ("read", "scale", "stake", "line", "angle")
 STOPS = ("tape", "feet")
 """What an obstacle stops: one that stops a tape stops feet too."""
 
+EDGES = ("outside", "inside", "centre", "left", "right")
+"""Where the line runs in the slab: it is the edge away from the center, the one toward it, in the middle; or the edge
+on a hand, for somebody who walks from A to B."""
+
+BOARD_LEVELS = ("job lumber", "clear", "selected")
+"""How good the lumber of a form board is."""
+
+SLAB_KEYS = ("edge", "slab", "board", "joints", "grade")
+"""A job's keys of the slab, on which no stake hangs; its width is one of the line's own."""
+
 RECORD_KEYS = ("done", "read", "by", "date", "parent", "ticket", "called")
 """Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
 

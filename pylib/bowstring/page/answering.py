@@ -10,6 +10,7 @@ from bowstring.page.beside import for_layout
 from bowstring.page.fields import field_of, unit_of
 from bowstring.page.labels import label_of
 from bowstring.page.shown import answering_here, shown_here
+from bowstring.page.slab_fields import without_slab
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open, settled_job, unit_note
 from bowstring.sheet.entries import entry_name
@@ -32,9 +33,20 @@ class LastAnswer:
         """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
         asked = for_layout(fields)
         if self._answer is None or self._fields != asked:
-            self._keep(asked, answering_here(asked))
+            self._keep(asked, self._formed(asked) if self._is_laid_out(asked) else answering_here(asked))
         assert self._answer is not None
         return self._answer
+
+    def _is_laid_out(self, asked: Mapping[str, str]) -> bool:
+        """Tell whether the layout that is kept is that of the fields: nothing has changed, or no more than the slab."""
+        return self._fields is not None and without_slab(self._fields) == without_slab(asked)
+
+    def _formed(self, asked: Mapping[str, str]) -> Answer:
+        """Return the answer by the layout that is kept, its slab as the fields say it; raises ``BadJob``."""
+        from bowstring.report.answer import formed
+
+        assert self._answer is not None
+        return formed(self._answer, settled_job(asked))
 
     def _keep(self, asked: Mapping[str, str], answer: Answer) -> None:
         self._fields, self._answer, self._link, self._begun = asked, answer, None, None
@@ -52,17 +64,19 @@ class LastAnswer:
         from bowstring.report.answer import answering_in_pieces
 
         asked = for_layout(fields)
-        if self._answer is not None and self._fields == asked:
+        if self._is_laid_out(asked):
+            self.for_fields(fields)
             return False
-        if self._begun is None or self._begun[0] != asked:
+        if self._begun is None or without_slab(self._begun[0]) != without_slab(asked):
             self._begun = asked, answering_in_pieces(settled_job(asked), shown=shown_here())
-        enough, pieces = monotonic() + PIECE, self._begun[1]
+        enough, (begun, pieces) = monotonic() + PIECE, self._begun
         try:
             next(pieces)
             while monotonic() < enough:
                 next(pieces)
         except StopIteration as end:
-            self._keep(asked, end.value)
+            self._keep(begun, end.value)
+            self.for_fields(fields)
         except BadJob:
             self._begun = None
             raise

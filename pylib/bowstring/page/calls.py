@@ -54,6 +54,7 @@ class Calls:
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
         ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
                        the device shows another one than the job's; ``must``: what stands beside it;
+        ``called``     ``{"jobs": [fields, ...]}`` gives ``{"names"}``: what each is called where it has no title;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
 
@@ -184,6 +185,13 @@ def _spelled(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return {"text": spelled(text, str(asked["must"]), unit_here(fields)) if other else text}
 
 
+def _called(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.called import called
+    from bowstring.page.shown import shown_here
+
+    return {"names": [called(fields, shown_here()) for fields in asked["jobs"]]}
+
+
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.measuring import shown_numbers
 
@@ -256,4 +264,5 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "mistake": _mistake,
     "spelled": _spelled,
     "outline": _outline,
+    "called": _called,
 }

@@ -14,7 +14,9 @@ from bowstring.words import is_said, say
 DECIMAL = ("ft", "m", "mm")
 """Units whose numbers need no quote, dash or slash: there a phone may show its number keys."""
 
-_LENGTHS = ("length", "fine", "zero", "signed")
+_LENGTHS = ("length", "fine", "zero", "bed", "signed")
+_AREAS = {"note": 3, "outline": 2, "heights": 2}
+"""Kinds of fields of several lines, with how many they show."""
 BY_PLACE = {field.place: field for field in FIELDS}
 
 Typed = Mapping[str, str]
@@ -100,9 +102,8 @@ class Entries:
     def _entry(self, field: Field) -> str:
         text = escape(self.typed.get(field.id, ""))
         common = f'id="{field.id}" name="{field.id}" {self._described(field)} autocomplete="off"'
-        if field.kind in ("note", "outline"):
-            rows = 3 if field.kind == "note" else 2
-            return f'<textarea {common} rows="{rows}" spellcheck="false">{text}</textarea>'
+        if field.kind in _AREAS:
+            return f'<textarea {common} rows="{_AREAS[field.kind]}" spellcheck="false">{text}</textarea>'
         if field.kind == "mark":
             return f"<select {common}>{self._marks(self.typed.get(field.id, ''))}</select>"
         keys = ""
@@ -111,7 +112,7 @@ class Entries:
             keys = " data-keys" + (' inputmode="decimal"' if is_plain else "")
         elif field.kind == "count":
             keys = ' inputmode="numeric"'
-        short = "" if field.kind in ("text", "stations") else ' class="number"'
+        short = "" if field.kind in ("text", "stations", "stock") else ' class="number"'
         return f'<input type="text" {common}{short}{keys} spellcheck="false" autocapitalize="off" value="{text}">'
 
     def _marks(self, chosen: str) -> str:
@@ -127,6 +128,11 @@ class Entries:
         """Return the unit that stands beside a number."""
         if field.kind in ("angle", "percent"):
             return f'<span class="beside" id="{field.id}-beside">{said(f"form.beside.{field.kind}")}</span>'
+        if field.kind == "volume":
+            feet, metric = (
+                f'<span data-in="{unit}">{said(f"form.beside.volume.{unit}")}</span>' for unit in ("feet", "metric")
+            )
+            return f'<span class="beside" id="{field.id}-beside">{feet}{metric}</span>'
         if field.kind in _LENGTHS:
             unit = said(f"form.beside.{self.unit}")
             return f'<span class="beside" id="{field.id}-beside" data-unit>{unit}</span>'

@@ -8,6 +8,7 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
+from bowstring.page.called import called
 from bowstring.page.shown import note_of, shown_here
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
@@ -44,7 +45,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
     told = {"sign": "computed", "html": "", "state": _state(answered, outs), "badges": badges}
-    return {**told, "shown_in": note_of(asked["fields"]), **made}
+    return {**told, **_of_job(asked["fields"]), **made}
 
 
 def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
@@ -111,8 +112,13 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
         "html": html,
         "state": state,
         "badges": {"checks": ""},
-        "shown_in": note_of(fields),
+        **_of_job(fields),
     }
+
+
+def _of_job(fields: Mapping[str, str]) -> Made:
+    """What stands over every face of a job: in which unit it is shown, and its name where it has no title."""
+    return {"shown_in": note_of(fields), "called": called(fields, shown_here())}
 
 
 def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
@@ -125,6 +131,18 @@ def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.checks import checks_html
 
     return {"html": checks_html(answered, str(asked["fields"].get("anew", "")))}
+
+
+def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
+    from bowstring.faces.build import build_html, state_of
+    from bowstring.page.slab_asked import open_question, sides_of
+
+    fields, page = asked["fields"], str(asked.get("panel") or "")
+    if answered["stops"]:
+        return {"html": build_html(answered)}
+    made: Made = {"html": build_html(answered, page, open_question(answered, fields), sides_of(answered, fields))}
+    state = None if _outs(answered, fields) else state_of(answered)
+    return {**made, "state": state} if state else made
 
 
 def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
@@ -146,6 +164,7 @@ def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 FACES: dict[str, Callable[[Answer, Asked, LastAnswer], Made]] = {
     "stakes": _stakes,
     "checks": _checks,
+    "build": _build,
     "paper": _paper,
     "why": _why,
 }

@@ -36,6 +36,7 @@ from bowstring.page.rows import (
     row_fields,
     site_of_fields,
 )
+from bowstring.page.slab_fields import SLAB_FIELDS
 from bowstring.units.tape import make_tape
 
 MARKS = {
@@ -57,8 +58,9 @@ class Field:
     Attributes:
         place: where its value stands in the job.
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
-            be 0), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one), ``outline`` (corners
-            in one text), ``place`` (one pair), ``stations`` (lengths in one text), ``mark``, ``choice`` or ``flag``.
+            be 0), ``bed`` (both), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one),
+            ``volume`` (cubic yards or metres), ``outline`` (corners in one text), ``place`` (one pair), ``stations``
+            and ``stock`` (lengths in one text), ``heights`` (of the ground, in one), ``mark``, ``choice`` or ``flag``.
         word: the name of its label in the catalogue; a help line stands beside it where there is one.
         choices: a choice's values; an empty one stands for leaving it unsaid.
     """
@@ -131,7 +133,7 @@ FIELDS = (
     Field("found.fall", "zero", "found_fall"),
     Field("found.hold", "choice", "found_hold", ("", "radius", "sagitta", "arc_length", "directions")),
     Field("found.sure", "flag", "found_sure"),
-    *(Field(*row) for row in (*METHOD_FIELDS, *CONTROL_FIELDS, *SITE_FIELDS, *ERROR_FIELDS)),
+    *(Field(*row) for row in (*METHOD_FIELDS, *CONTROL_FIELDS, *SITE_FIELDS, *ERROR_FIELDS, *SLAB_FIELDS)),
 )
 """Every field but those in rows that grow (see ``rows_of``), in the form's order."""
 

@@ -6,8 +6,8 @@ from html import escape
 
 from bowstring.faces.measure_rows import MeasureRow, is_stopped
 from bowstring.faces.numbers import NumbersFace
-from bowstring.faces.question_lines import QuestionLine
-from bowstring.faces.questions import ASKS, ROWS
+from bowstring.faces.one_line import USUAL, QuestionLine
+from bowstring.faces.questions import ASKS, LATE, ROWS
 from bowstring.page.entries import DECIMAL, Entries, said
 from bowstring.words import say
 
@@ -19,7 +19,7 @@ def face_html(entries: Entries, made: NumbersFace) -> str:
     """Return the face; ``made`` is what is said of what stands in the fields."""
     given = sum(bool(entries.typed.get(name)) for name in made["rows"])
     rows = "".join(_row(entries, name, made["rows"][f"arc-{name}"], given >= LET_GO_FROM) for name in ROWS)
-    lines = "".join(_line(key, made["lines"][key]) for key in ASKS)
+    lines = "".join(_line(key, made["lines"][key], made["sign"]) for key in ASKS)
     hows = "".join(f'<p class="unseen" id="how-{how}">{said(f"numbers.how_{how}")}</p>' for how in _HOWS)
     return (
         f'<div class="scroll" id="numbers-face" data-sign="{made["sign"]}" data-ask="{made["ask"]}">'
@@ -87,9 +87,11 @@ def _bar(made: NumbersFace) -> str:
     )
 
 
-def _line(key: str, line: QuestionLine) -> str:
+def _line(key: str, line: QuestionLine, sign: str) -> str:
+    late = key in LATE
+    hidden = " hidden" if late and sign != "computed" and line["state"] == USUAL else ""
     return (
         f'<button type="button" class="ask" id="ask-{key}" data-do="panel" data-panel="{key}" '
-        f'data-state="{line["state"]}"><span>{said(f"numbers.line_{key}")}</span>'
+        f'data-state="{line["state"]}"{" data-late" if late else ""}{hidden}><span>{said(f"numbers.line_{key}")}</span>'
         f'<b id="ask-{key}-said">{escape(line["text"])}</b></button>'
     )

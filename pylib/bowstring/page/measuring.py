@@ -13,6 +13,7 @@ from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
 from bowstring.page.beside import done_of
+from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.of_example import of_example_html
@@ -41,7 +42,8 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
     """Return the numbers face for ``{"fields": {id: text}, "focus": id or "", "short": flag, "drawn": flag}``.
 
     ``faces.numbers.NumbersFace`` and beside it ``echoes``, how each field of a panel is read, ``errors``, what is wrong
-    with them, ``unit_note``, see ``unit.unit_note``, and ``of_example``, what of the example still stands, as HTML.
+    with them, ``unit_note``, see ``unit.unit_note``, ``called``, the job's name where it has no title, and
+    ``of_example``, what of the example still stands, as HTML.
     """
     fields = {name: text.strip() for name, text in asked["fields"].items() if text.strip()}
     echoes, errors = read_back(tuple((name, text) for name, text in fields.items() if panel_of(name)), shown_here())
@@ -64,6 +66,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         "unit_note": note,
         "of_example": left,
         "shown_in": note_of(fields),
+        "called": called(fields, shown_here()),
     }
 
 
@@ -143,8 +146,8 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    if is_edge_open(fields) and "width" in echoes:
-        echoes["width"] += _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
+    if is_edge_open(fields) and "width" in echoes:  # asked where the line is, beside the offset that answers it
+        echoes["offset"] = _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())

@@ -9,6 +9,7 @@ from bowstring.job.terms import OTHER
 from bowstring.page.entries import Entries, said
 from bowstring.page.fields import Field
 from bowstring.page.rows import ERROR_FIELDS
+from bowstring.page.slab_panels import slab_html, slope_html
 from bowstring.words import say
 
 _METHOD = (
@@ -29,7 +30,9 @@ def panels_html(page: Entries, plan: str) -> str:
     return "\n".join(
         [
             _panel("hand", _hands(page), _open_foot()),
-            _panel("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward", "width"])),
+            _panel("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward"])),
+            _panel("slab", slab_html(page)),
+            _panel("slope", slope_html(page)),
             _panel("ends", ends),
             _panel("way", page.plain(["centre"]) + way),
             _panel("fine", fine + page.fold("tape", page.plain(["tape.length", "tape.class", "hands"]))),

@@ -8,7 +8,7 @@ from bowstring.job.arc_given import named_plainly
 from bowstring.job.reader import SPELLED
 from bowstring.job.terms import OTHER
 
-_SPELLED = ("toward", "drawn_to", "method")
+_SPELLED = ("toward", "drawn_to", "method", "edge")
 """Keys whose values may be spelled otherwise."""
 
 

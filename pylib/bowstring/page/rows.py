@@ -22,6 +22,7 @@ from bowstring.job.terms import (
     STOPS,
     TANGENT_FROM,
 )
+from bowstring.page.slab_fields import heights_of, slab_in_texts, slab_of_fields, stock_of
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
 
@@ -47,7 +48,7 @@ LEAST = {"got": 4, "ground": 1, "known": 1}
 MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
 """Rows of each group: those that an empty form has, and the most that there can be."""
 
-LENGTH_ROWS = ("outline", "place", "stations")
+LENGTH_ROWS = ("outline", "place", "stations", "stock", "heights")
 """Kinds of fields in whose one text several lengths stand."""
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
@@ -192,13 +193,18 @@ def outline_text(corners: Sequence[Sequence[str]]) -> str:
 
 
 def lengths_in(kind: str, text: str, unit: str, place: str) -> list[list[float]]:
-    """Return the lengths of an outline (a pair a corner) or of stations (one each), metres; raises ``BadJob``."""
+    """Return the lengths of an outline (a pair a corner), or one a station, a board, a height; metres; raises
+    ``BadJob``."""
     if kind in ("outline", "place"):
         return [
             [read_length(one, unit, place, signed=True, zero=True).metres for one in pair]
             for pair in corners_of(text, place)
         ]
-    return [[read_length(one, unit, place).metres] for one in stations_of(text, place)]
+    if kind == "heights":
+        rows = heights_of(text, place)
+        return [[read_length(row["level"], unit, place, signed=True, zero=True).metres] for row in rows]
+    apart = stock_of if kind == "stock" else stations_of
+    return [[read_length(one, unit, place).metres] for one in apart(text, place)]
 
 
 def shown_in(tape: Tape, rows: Sequence[Sequence[float]]) -> str:
@@ -207,7 +213,7 @@ def shown_in(tape: Tape, rows: Sequence[Sequence[float]]) -> str:
 
 
 def site_of_fields(typed: Typed) -> dict[str, object]:
-    """Return the part of a job that says how it is set out and on what site, of what was typed by field id.
+    """Return the part of a job that says how it is set out, on what site and for what slab, of what was typed by id.
 
     Raises ``BadJob`` where a text can be read two ways, or a value is missing that counts only with another.
     """
@@ -236,7 +242,7 @@ def site_of_fields(typed: Typed) -> dict[str, object]:
         for row in filled_rows(typed, "known")
     ]
     parts = {"ground": ground, "known": known, "control": _control(typed)}
-    return {**job, **{key: part for key, part in parts.items() if part}}
+    return {**job, **{key: part for key, part in parts.items() if part}, **slab_of_fields(typed)}
 
 
 def _obstacle(typed: Typed, number: int, row: int) -> dict[str, object]:
@@ -312,7 +318,7 @@ def in_texts(job: Mapping[str, object]) -> dict[str, object]:
     if isinstance(control, Mapping):
         names = ("mark", "n", "e") if control.get("axes") == "n-e" else ("mark", "x", "y")
         flat["control"] = {"marks": [{name: row[name] for name in names} for row in control["marks"]]}
-    return flat
+    return {**flat, **slab_in_texts(job, lambda value: _one_text(value, unit))}
 
 
 def _alone(place: Sequence[object] | None) -> list[Sequence[object]]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
+from bowstring.faces.unread import card_text
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
@@ -67,7 +68,9 @@ def _standing(answered: Answer, done: Collection[int]) -> bool:
 def _spoken(answered: Answer, card: int) -> str:
     """A card as a voice reads it: its sentence, then each number behind what it is."""
     one = answered["cards"][card - 1]
-    return " ".join([one["text"], *(f"{number['label']}: {number['shown']}." for number in one["numbers"])])
+    return " ".join(
+        [card_text(answered, one), *(f"{number['label']}: {number['shown']}." for number in one["numbers"])]
+    )
 
 
 def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> dict[str, str]:

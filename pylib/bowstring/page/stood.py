@@ -9,7 +9,7 @@ from typing import NamedTuple
 from bowstring import BadJob, JobForm, answering
 from bowstring.construction import HELPERS
 from bowstring.job.link import read_link
-from bowstring.job.terms import RECORD_KEYS
+from bowstring.job.terms import RECORD_KEYS, SLAB_KEYS
 from bowstring.page.shown import shown_here
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
@@ -26,7 +26,7 @@ class Standing(NamedTuple):
     numbers: tuple[str, ...]
 
 
-_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "tolerance", "fair", *RECORD_KEYS)
+_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "tolerance", "fair", "width", *SLAB_KEYS, *RECORD_KEYS)
 
 
 NOT_SET = ("have_", "prove_two", "prove_parts")

@@ -19,6 +19,7 @@ READ_AS: dict[str, dict[str, bool]] = {
     "length": {},
     "fine": {"bare": False},
     "zero": {"zero": True},
+    "bed": {"bare": False, "zero": True},
     "signed": {"signed": True, "zero": True},
 }
 """How a field of each kind of length is read."""

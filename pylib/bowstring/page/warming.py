@@ -16,6 +16,7 @@ WARMED = (
     "bowstring.page.linking",
     "bowstring.page.got",
     "bowstring.faces.checks",
+    "bowstring.faces.build",
     "bowstring.faces.paper",
     "bowstring.drawings.qr",
     "bowstring.faces.why",

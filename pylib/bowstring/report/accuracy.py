@@ -72,8 +72,8 @@ EVEN = 0.5
 def percent_of(chance: float) -> str:
     """Return a chance in words' numbers: whole percents, without claiming certainty."""
     if chance > 0.995:
-        return say("accuracy.over", percent="99 %")
-    return say("accuracy.under", percent="1 %") if chance < 0.005 else percent(round(chance, 2))
+        return say("accuracy.over", percent="99%")
+    return say("accuracy.under", percent="1%") if chance < 0.005 else percent(round(chance, 2))
 
 
 def _errors(errors: ErrorModel) -> ErrorsPart:

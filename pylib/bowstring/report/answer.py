@@ -7,7 +7,7 @@ from typing import cast
 
 from bowstring.job.form import JobForm
 from bowstring.report.forms.answer import Answer
-from bowstring.report.parts import PARTS
+from bowstring.report.parts import FORMED, PARTS
 from bowstring.report.work import Work
 
 
@@ -45,6 +45,15 @@ def answering_in_pieces(job: JobForm, *, shown: str | None = None) -> Generator[
             yield row.sound  # what the advice will ask of it
 
 
+def formed(answered: Answer, job: JobForm) -> Answer:
+    """Return what ``answering`` gave, for a job that says something else of its slab, and nothing else: it shares the
+    layout, and every part that is worked out but those of the slab. Raises ``BadJob``."""
+    parts: object = answered
+    if not isinstance(parts, Answering):
+        raise TypeError("only an answer that is read part by part can be formed anew")
+    return _typed(parts.formed(job))
+
+
 def _typed(parts: Mapping[str, object]) -> Answer:
     """Return all parts of an answer as what they are together.
 
@@ -73,6 +82,12 @@ class Answering(Mapping[str, object]):
         """``work``: the same job, begun elsewhere."""
         self._work = work or Work(job, whole=whole, shown=shown)
         self._made: dict[str, object] = {}
+
+    def formed(self, job: JobForm) -> Answering:
+        """Return the answer to a job of another slab, see the function ``formed``; raises ``BadJob``."""
+        answered = Answering(job, work=self._work.formed(job))
+        answered._made = {part: made for part, made in self._made.items() if part not in FORMED}
+        return answered
 
     def __getitem__(self, part: str) -> object:
         if part not in self._made:

@@ -57,9 +57,10 @@ def first_capital(text: str) -> str:
 def _row(layout: Layout, judged: Judged) -> GotRow:
     tape = layout.job.shown
     slip = slip_of(layout, judged)
-    changed = list(_changed(layout, judged))
+    before = _without(layout.job, judged.name)
+    changed = list(_changed(layout, judged, before)) if before else []
     later: list[LaterNumber] = [row for rows in changed for row in rows][:MOST_LATER]
-    onward = _onward(layout, later, len(changed))
+    onward = _onward(layout, later, len(changed), checks_change=before is not None and _checks_change(layout, before))
     return {
         "stake": judged.name,
         "at": judged.stake,
@@ -144,10 +145,10 @@ def _text(layout: Layout, judged: Judged, onward: str) -> str:
     return " ".join([*lines, onward])
 
 
-def _onward(layout: Layout, later: list[LaterNumber], changes: int) -> str:
+def _onward(layout: Layout, later: list[LaterNumber], changes: int, *, checks_change: bool) -> str:
     """What becomes of the numbers after it."""
     if not changes:
-        return say("got.nothing_changes")
+        return say("got.checks_change" if checks_change else "got.nothing_changes")
     if not layout.method.exact:
         return say("got.by_rule")
     names = {stake.name for stake in layout.stakes}
@@ -158,11 +159,15 @@ def _onward(layout: Layout, later: list[LaterNumber], changes: int) -> str:
     return say("got.back_more" if changes > len(stakes[:2]) else "got.back", stakes=named)
 
 
-def _changed(layout: Layout, judged: Judged) -> Iterator[list[LaterNumber]]:
-    """Yield for each later stake that gets other numbers the numbers that change."""
-    before = _without(layout.job, judged.name)
-    if before is None:
-        return
+def _checks_change(layout: Layout, before: Layout) -> bool:
+    """Whether any check must read something else than it would had the mark been set as told."""
+    show = layout.job.shown.show
+    was = {check.key: show(check.distance) for check in before.checks}
+    return any(show(check.distance) != was.get(check.key) for check in layout.checks)
+
+
+def _changed(layout: Layout, judged: Judged, before: Layout) -> Iterator[list[LaterNumber]]:
+    """Yield for each later stake that gets other numbers than ``before`` the numbers that change."""
     old = {step.sets[-1]: step for step in before.recipe.steps if step.sets}
     steps = layout.recipe.steps
     show = layout.job.shown.show

@@ -26,7 +26,7 @@ def decimal_unit(tape: Tape) -> str:
 
 def percent(part: float) -> str:
     """Return a part of one as a percentage with two digits that mean something."""
-    return f"{100 * part:.2g} %" if part < 1 else f"{100 * part:.0f} %"
+    return f"{100 * part:.2g}%" if part < 1 else f"{100 * part:.0f}%"
 
 
 def off_the_arc(tape: Tape, miss: float, shown: str | None = None) -> str:

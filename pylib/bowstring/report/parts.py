@@ -20,6 +20,12 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.build import BuildRow, LinePart
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
@@ -236,6 +242,36 @@ def _notes(work: Work) -> list[str]:
     return report_notes(work.layout, by_rounds=work.taken.by_rounds)
 
 
+def _line(work: Work) -> LinePart:
+    from bowstring.report.forming.line import report_line
+
+    return report_line(work.layout)
+
+
+def _edges(work: Work) -> EdgesPart | None:
+    return work.built.edges
+
+
+def _boards(work: Work) -> BoardsPart | None:
+    return work.built.boards
+
+
+def _joints(work: Work) -> JointsPart | None:
+    return work.built.joints
+
+
+def _grades(work: Work) -> GradesPart | None:
+    return work.built.grades
+
+
+def _pour(work: Work) -> PourPart | None:
+    return work.built.pour
+
+
+def _build(work: Work) -> list[BuildRow]:
+    return work.built.rows()
+
+
 PARTS: dict[str, Callable[[Work], object]] = {
     "version": plain.version,
     "title": plain.title,
@@ -290,6 +326,16 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "ways_out": _ways_out,
     "cautions": _cautions,
     "site": _site,
+    "line": _line,
+    "edges": _edges,
+    "boards": _boards,
+    "joints": _joints,
+    "grades": _grades,
+    "pour": _pour,
+    "build": _build,
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
+
+FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build")
+"""The parts that hang on what a job says of its slab; no other does."""

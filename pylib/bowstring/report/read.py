@@ -41,7 +41,9 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     differ = any(row["verdict"] == "differ" for row in outs)
     twice = not differ and (any(row["verdict"] == "out" for row in outs) or len(outs) > 1)
     told: list[SuspectRow] = []
-    suspects, every = told_suspects(layout, checks, rows, steps, own.accuracy.spread) if twice else (told, True)
+    suspects, every, more = told, True, 0
+    if twice:
+        suspects, every, more = told_suspects(layout, checks, rows, steps, own.accuracy.spread)
     if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
         rows = [_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
@@ -53,7 +55,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
-        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every),
+        "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every) + _more(more),
         "lost": [key for key in typed if key not in checks],
     }
 
@@ -68,6 +70,11 @@ def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
     if suspects == 1 and not every:
         return say("read.found_nearly")
     return say("read.found" if suspects == 1 else "read.found_two" if suspects == 2 else "read.found_many")
+
+
+def _more(count: int) -> str:
+    """How much fits as well and isn't told: the readings don't tell it from what is."""
+    return f" {say('read.more_fits' if count == 1 else 'read.more_fit', count=count)}" if count else ""
 
 
 class Reading(NamedTuple):

@@ -23,9 +23,9 @@ MOST_SHOWN = 3
 
 def told_suspects(
     layout: Layout, checks: Mapping[str, Judged], rows: Sequence[ReadRow], steps: Sequence[StepRow], spread: Spread
-) -> tuple[list[SuspectRow], bool]:
-    """Return what explains the readings, the likeliest first, and whether it explains every one; ``spread``: how the
-    layout's marks scatter."""
+) -> tuple[list[SuspectRow], bool, int]:
+    """Return what explains the readings, the likeliest first, whether it explains every one, and how much more fits
+    as well; ``spread``: how the layout's marks scatter."""
     taped = [_taped(checks[row["check"]], row["over"], row["limit"]) for row in rows if row["over"] is not None]
     slips = known_slips(layout)
     burned = sum(mistake.kind == "burned_foot" for mistake, _text in slips)
@@ -39,13 +39,14 @@ def told_suspects(
     # Where all stakes were set from the ends, one end too far left is the other too far right: one row tells both.
     ends = [one for one in found if one.mark in ("A", "B") and one.along]
     told = []
-    for one in [one for one in found if one not in ends[1:]][:MOST_SHOWN]:
+    fits = [one for one in found if one not in ends[1:]]
+    for one in fits[:MOST_SHOWN]:
         if one.slip:
             mistake, text = slips[int(one.mark.removeprefix("slip "))]
             told.append(_slip(layout, mistake.kind, mistake.mark, text, steps))
         else:
             told.append(_stake(layout, one, steps, _Read(taped, spread)))
-    return told, all(one.explains for one in found)
+    return told, all(one.explains for one in found), len(fits) - len(told)
 
 
 def _taped(one: Judged, over: float, limit: float) -> Taped:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Generator
+from copy import copy
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -17,6 +18,8 @@ if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
     from bowstring.analysis.limits import Judged
     from bowstring.layout.comparison import Advice
     from bowstring.layout.rows import Row
+    from bowstring.report.forming.plan import Plan
+    from bowstring.report.forming.rows import Built
 
 
 class Work:
@@ -50,6 +53,16 @@ class Work:
         self.job: Job = self.layout.job
         self.texts: dict[float, str] = {}
         """Lengths in metres that were written already, with their texts: most are on several lines."""
+
+    def formed(self, job: JobForm) -> Work:
+        """Return this work for a job that says something else of its slab, and nothing else: all that is laid out
+        stays as it is. Raises ``BadJob``."""
+        said = read_job(part_kept(job)[0], self.job.shown.unit)
+        work = copy(self)
+        work.job = Job(**{**vars(self.job), "forming": said.forming, "readings": said.readings})
+        for part in ("plan", "built"):
+            work.__dict__.pop(part, None)
+        return work
 
     @cached_property
     def rows(self) -> list[Row]:
@@ -89,6 +102,20 @@ class Work:
 
         assert self.own.accuracy is not None
         return judged_checks(self.layout, self.own.accuracy.spread)
+
+    @cached_property
+    def plan(self) -> Plan:
+        """The slab along the arc, as far as the job says it."""
+        from bowstring.report.forming.plan import plan_of
+
+        return plan_of(self.layout, self.job.forming)
+
+    @cached_property
+    def built(self) -> Built:
+        """What is told of that slab."""
+        from bowstring.report.forming.rows import Built
+
+        return Built(self.plan)
 
     @cached_property
     def steps(self) -> list[StepRow]:

@@ -18,6 +18,7 @@ from bowstring.report.forms.steps import StepRow
 from bowstring.sheet import checks as check_parts
 from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
+from bowstring.sheet.build_sections import SECTIONS as BUILD
 from bowstring.sheet.entries import entries
 from bowstring.words import say
 
@@ -348,6 +349,7 @@ _SECTIONS: dict[str, Callable[[Answer], Section]] = {
     "square": _made("square", "sheet.squaring", _square),
     "stakes": _made("stakes", "sheet.stakes", _stakes),
     "stick": _made("stick", "sheet.stick", _stick),
+    **{key: _made(key, *made) for key, made in BUILD.items()},
     "readings": _made("readings", "sheet.readings", lambda answer: [entries(answer)]),
     "notes": _made("notes", "sheet.notes", lambda answer: [Items(answer["notes"])]),
 }

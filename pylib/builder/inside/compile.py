@@ -33,6 +33,8 @@ ELSEWHERE = (
 )
 """The project's own modules that no page asks for: the terminal's, and what makes the page."""
 WORDS = "bowstring/words/"  # nothing fails in a line of these
+TYPES = "bowstring.report.forms."
+"""Modules of types alone: once annotations are off hardly one is imported, but by the door, and no page asks there."""
 OPTIMIZE = 2  # no docstrings, no asserts
 PROTOCOL = 2  # of marshal's: each value written out, so that equal values are equal bytes
 
@@ -50,8 +52,10 @@ class Library:
             raise LookupError(f"the list of modules names what isn't there: {', '.join(sorted(missing))}")
         own = {name for name in files if name.split(".")[0] == OWN} - set(ELSEWHERE)
         files[HELD] = f"{HELD}.py", Path(__file__).with_name("held.py").read_bytes()
-        self._files = {name: files[name] for name in sorted({HELD} | wanted | own)}
-        self._codes = {name: _compiled(source, file) for name, (file, source) in self._files.items()}
+        trees = {name: _tree(*files[name]) for name in sorted({HELD} | wanted | own)}
+        asked = {found for name, tree in trees.items() if name != OWN for found in _imported(tree, name)}
+        self._files = {name: files[name] for name in trees if not name.startswith(TYPES) or name in asked}
+        self._codes = {name: _compiled(trees[name], file) for name, (file, _source) in self._files.items()}
 
     def archive_of_all(self) -> bytes:
         """Return everything as the runtime can import it by itself: to see what it imports."""
@@ -71,7 +75,8 @@ class Library:
     def piece(self, names: set[str]) -> bytes:
         """Return modules as ``held.py`` takes them."""
         chosen = {name: self._files[name][0].endswith("__init__.py") for name in self._files.keys() & names}
-        return marshal.dumps({name: (chosen[name], self._codes[name]) for name in sorted(chosen)}, PROTOCOL)
+        order = sorted(chosen, key=_beside)
+        return marshal.dumps({name: (chosen[name], self._codes[name]) for name in order}, PROTOCOL)
 
     def rest(self, known: set[str]) -> bytes:
         """Return all modules that are not ``known``, as ``held.py`` takes them."""
@@ -96,10 +101,23 @@ def _module_name(file: str) -> str:
     return file.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
 
 
-def _compiled(source: bytes, file: str) -> bytes:
-    own = file.split("/")[0] == OWN
+def _beside(name: str) -> list[str]:
+    """What modules are ordered by: one topic's words in all languages, which share their keys, stand side by side."""
+    pieces = name.split(".")
+    return [*pieces[:2], *reversed(pieces[2:])] if pieces[:2] == [OWN, "words"] else pieces
+
+
+def _tree(file: str, source: bytes) -> ast.Module:
     tree = ast.parse(source, file)
-    if own:
-        tree = untyped(unfolded(tree))
+    return untyped(unfolded(tree)) if file.split("/")[0] == OWN else tree
+
+
+def _imported(tree: ast.Module, name: str) -> set[str]:
+    """The modules that a module imports names from, wherever it does; types import nothing but more of them."""
+    found = {node.module for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module}
+    return set() if name.startswith(TYPES) else found
+
+
+def _compiled(tree: ast.Module, file: str) -> bytes:
     code = compile(tree, file, "exec", dont_inherit=True, optimize=OPTIMIZE)
-    return marshal.dumps(without_columns(code, lines=own and not file.startswith(WORDS)))
+    return marshal.dumps(without_columns(code, lines=file.split("/")[0] == OWN and not file.startswith(WORDS)))

@@ -16,6 +16,14 @@ GOT = {
     "got-0-measures-0-to": "M",
     "got-0-measures-0-distance": "20 ft",
 }
+SLAB = {
+    "width": "5 ft",
+    "edge": "outside",
+    "slab-thickness": "4 in",
+    "grade-slope": "2",
+    "grade-high": "B",
+    "grade-low": "inside",
+}
 STOPPED = {"arc-chord": "400 ft", "arc-sagitta": "60 ft", "method": "halving", "tape-length": "30 ft"}
 
 
@@ -71,6 +79,8 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
             _ask(call, asked, fields={**fields, "unit_before": "m"}, panel=panel, focus="arc-chord")
     for face in FACES:
         _ask("face", asked, fields=fields, face=face, card=None, panel="", address="https://example.org/")
+    for page in ("edges", "boards", "joints", "grades", "pour"):
+        _ask("face", asked, fields={**fields, **SLAB}, face="build", card=None, panel=page, address="")
     got = {"m0": "19 ft 2 in", "m1": "19 ft"}
     for card, panel in ((1, "got"), (2, "got"), (2, "list"), (3, "")):
         _ask("face", asked, fields=fields, face="stakes", card=card, panel=panel, got=got, address="")

@@ -6,7 +6,7 @@ module that nothing else asks for. Both are dropped when the site is built. What
 
 import ast
 
-FROM = ("bowstring.", "typing", "collections.abc")
+FROM = ("bowstring", "typing", "collections.abc")
 """Modules whose import does nothing but bring names."""
 
 

@@ -7,7 +7,7 @@ from itertools import combinations
 from bowstring.drawings.boxes import Box, text_box
 from unit.drawings.drawing_reader import Read
 
-KINDS = ("end", "name", "number", "word")
+KINDS = ("big", "end", "name", "number", "word")
 SMALLEST_HALF = 3.3  # half the side of the smallest stake's square, drawing units
 
 

@@ -12,6 +12,7 @@ import pytest
 from bowstring import Answer, answering
 from bowstring.demo import DEMO
 from bowstring.faces.checks import checks_html, ordered
+from bowstring.faces.checks_line import verdict_line
 from bowstring.words import say
 from helping import SAID
 
@@ -219,3 +220,41 @@ def test_readings_that_put_every_check_in_leave_nobody_suspect_however_they_came
         assert answer["read"]["outs"] == 0 and answer["read"]["suspects"] == []
         html = checks_html(answer)
         assert 'class="suspect"' not in html and say("face_checks.ring", stake="Q1") not in html
+
+
+def test_what_was_set_from_a_stake_is_cleared_with_it_and_that_is_said() -> None:
+    def told(anew: str) -> str:
+        found = re.search('<p class="anew"[^>]*>([^<]*)', checks_html(asked(), anew))
+        return found[1] if found else ""
+
+    assert told("Q1|Q1-B|R1-R2-Q1") == "Q1 was set again. What was read at it is cleared. Tape those checks again."
+    assert "What was read at it, and at what was set from it, is cleared." in told("Q1|Q1-B|R2-R3-M")
+    assert told("|Q1-B").startswith("The stakes were set again.") and told("") == ""
+
+
+def line(*rows: tuple[str, str], job: Any = DEMO) -> str:
+    return " ".join(map(text_of, of_class(face(*rows, job=job), "line")))
+
+
+def test_the_verdict_stands_in_one_line_that_leads_up_to_it() -> None:
+    assert line() == "" and line(FOUND[1]) != "" and line(("A-Q2", "29' 1-1/2\"")) == ""
+    (button,) = of_class(face(OUT), "line")
+    assert (button.tag, button.attrib["data-do"]) == ("button", "verdict")
+    assert line(OUT) == "Q1 to B is out: see" and line(OUT, ("Q1-B", "29' 1-1/2\"")) == "Readings disagree: see"
+    suspects = asked(*FOUND)["read"]["suspects"]
+    assert line(*FOUND) == (f"{suspects[0]['mark']} is out: see" if len(suspects) == 1 else "Several things fit: see")
+    rows = [row for row in answering(DEMO)["checks"] if not row["blind"] or row["kind"] == "closing"]
+    assert line(*((row["key"], row["shown"]) for row in rows)) == "All 5 read, and all are in."
+
+
+def test_the_line_names_what_fits() -> None:
+    def told(*rows: dict[str, Any]) -> str:
+        read: Any = {"outs": 2, "judged": True, "rows": [], "suspects": rows}
+        return re.sub("<[^>]*>", "", verdict_line(read, "", ""))
+
+    stake, other, slip, end = ({"kind": kind, "mark": mark} for kind, mark in
+                               (("stake", "R2"), ("stake", "K6"), ("slip", ""), ("end", "A")))  # fmt: skip
+    assert [told(), told(stake), told(slip), told(end)] == [
+        "No one stake fits: see", "R2 is out: see", "One slip fits: see", "The ends are out: see"]  # fmt: skip
+    assert told(stake, other) == "R2 or K6 is out: see"
+    assert told(stake, slip) == told(stake, other, end) == "Several things fit: see"

@@ -14,6 +14,7 @@ from typing import Any
 import pytest
 
 from bowstring.demo import DEMO
+from bowstring.faces.build import PAGES, build_html
 from bowstring.faces.checks import checks_html
 from bowstring.faces.conclusions import FOLDS
 from bowstring.faces.got import Panel, got_html
@@ -37,6 +38,8 @@ JOBS: dict[str, dict[str, Any]] = {
     "got": {**PLAIN, "tolerance": "1/2 in",
             "got": [{"stake": "Q1", "measures": [{"from": "mid Q1", "to": "Q1", "distance": "1' 4-1/4\""}]}]},
     "stopped": {**PLAIN, "drawn_to": "unsure"},
+    "slab": {**PLAIN, "width": "5 ft", "edge": "outside", "slab": {"thickness": "4 in"},
+             "grade": {"slope": 2, "high": "B", "low": "inside"}},
 }  # fmt: skip
 
 
@@ -53,7 +56,11 @@ def what_was_got(answer: Any) -> str:
     return "".join(got_html(Panel("", [], row, answer["tolerance_shown"] or "")) for row in answer["got"])
 
 
-FACES: list[Callable[[Any], str]] = [why_opened, checks_html, all_cards, what_was_got, paper_html]
+def all_of_the_build(answer: Any) -> str:
+    return "".join(build_html(answer, page) for page in ("", *PAGES))
+
+
+FACES: list[Callable[[Any], str]] = [why_opened, checks_html, all_cards, what_was_got, all_of_the_build, paper_html]
 """The faces, each as a function of an answer."""
 
 ANEW = {
@@ -61,13 +68,16 @@ ANEW = {
     "steps.text": "each step's card has a sentence of its own",
     "halving.half_shown": "a measure of the steps of that round",
     "halving.half_chord_shown": "a reading of the steps of that round",
+    "edges.width_shown": "the width stick's own length, each stake's own where it isn't one",
+    "edges.slab_shown": "the slab's own width, where that is the same at every stake",
+    "pour.text": "the same as one large number with its unit",
     "stake_got.readings": "what its card says it was got by: nobody sets that stake any more",
 }
 """Texts that stand on no face as they are, and what a face has in their place."""
 
 NO_TEXT = {
     "unit", "mark", "side", "driven", "drawn_to", "start", "tolerance", "levels", "method", "method_said",
-    "halve_first", "parallel", "arc", "staked", "held", "marks",
+    "halve_first", "parallel", "arc", "staked", "held", "marks", "line",
 }  # fmt: skip
 """Parts that are numbers, flags and keys: what they say to a person is in the other parts' texts."""
 

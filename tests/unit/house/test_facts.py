@@ -18,8 +18,8 @@ from bowstring.methods.catalogue import METHODS
 PACKAGE = Path(__file__).resolve().parents[3] / "pylib" / "bowstring"
 SOURCES = {file.relative_to(PACKAGE).as_posix(): file.read_text("utf-8") for file in sorted(PACKAGE.rglob("*.py"))}
 NAMES = {method.name for method in METHODS}
-# A job's own values that happen to be spelled like a method: the drawn line, the side of an offset.
-VALUES = {("centre", "drawn_to"), ("centre", "toward")}
+# A job's own values that happen to be spelled like a method: the drawn line, the side of an offset, the line in a slab.
+VALUES = {("centre", "drawn_to"), ("centre", "toward"), ("centre", "edge")}
 
 
 def classes_of(kind: type) -> Iterator[str]:

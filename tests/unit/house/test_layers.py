@@ -19,6 +19,7 @@ FLOORS = (
     "errors",
     "units",
     "geometry",
+    "forming",
     "construction",
     "methods",
     "job",

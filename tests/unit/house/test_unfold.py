@@ -61,8 +61,9 @@ def test_the_package_makes_no_use_of_what_only_dataclasses_know() -> None:
 def same_as_the_decorators(name: str) -> None:
     """Assert that each dataclass of a module, written out, is the one that the decorator makes."""
     real, ours = importlib.import_module(name), run(source_of(name), f"written_out_{name.replace('.', '_')}")
-    for kind in [kind for kind in vars(real).values() if is_dataclass(kind) and kind.__module__ == name]:
-        assert isinstance(kind, type)
+    for kind in [kind for kind in vars(real).values() if isinstance(kind, type) and kind.__module__ == name]:
+        if not is_dataclass(kind):
+            continue
         other = getattr(ours, kind.__name__)
         assert parameters(other) == parameters(kind)
         assert other.__match_args__ == kind.__match_args__  # type: ignore[attr-defined]

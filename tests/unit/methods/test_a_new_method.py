@@ -304,9 +304,9 @@ def test_the_form_offers_it_and_answers_it() -> None:
     assert job_of_fields(fields)["method"] == BEAM
     asked = json.dumps({"fields": fields, "address": "https://example.org/"})
     assert "K2: along the beam from A tape 12.00 m" in json.loads(handle("sheet", asked))["sheet"]
-    for face in ("stakes", "checks", "paper", "why"):
+    for face in ("stakes", "checks", "build", "paper", "why"):
         shown = json.loads(handle("face", json.dumps({"fields": fields, "face": face})))
-        assert (shown["sign"], shown["state"]["sign"]) == ("computed", "computed")
+        assert (shown["sign"], shown["state"]["sign"]) == ("computed", "ask" if face == "build" else "computed")
     later = json.loads(handle("numbers_later", asked))
     assert "a crossed beam" in later["advice"] and later["state"]["sign"] == "computed"
     assert "K3" in json.loads(handle("hand_file", json.dumps({**json.loads(asked), "kind": "people"})))["text"]

@@ -76,11 +76,11 @@ def test_a_card_says_that_the_next_numbers_start_from_there_only_where_they_do()
         )
 
     for text in said(used(STRING, "K3", m1="4' 11\""), "K3"):
-        assert "No other number changes." in text and "start from" not in text and "start there" not in text
+        assert "No other stake's number changes." in text and "start from" not in text and "start there" not in text
     for text in said(used(HALVED, "Q1", m1="1' 4-1/4\""), "Q1"):
-        assert ("start from" in text or "start there" in text) and "No other number" not in text
+        assert ("start from" in text or "start there" in text) and "No other stake's number" not in text
     for text in said(used(HALVED, "R1", m1='3-3/4"'), "R1"):
-        assert "No other number changes." in text and "start from" not in text and "start there" not in text
+        assert "No other stake's number changes." in text and "start from" not in text and "start there" not in text
 
 
 def test_what_was_got_off_a_parallel_string_is_told_as_it_is_measured() -> None:

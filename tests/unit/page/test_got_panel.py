@@ -256,6 +256,7 @@ def test_the_chord_found_is_not_told_as_read_before_it_is() -> None:
 
     assert values_of(made()) == {"f0": "", "f1": ""} and buttons(made()) == ["keep"]
     assert "Type what both tapings read." in text_of(made()) and "called for 38' 0\"" in text_of(made())
+    assert """called for <span class="n">38&#x27; 0&quot;</span>""" in str(made()["html"])  # never broken
     unread = made(f0="38 1", f1="38' 1\"")
     assert buttons(unread) == ["keep", "focus"] and 'data-for="got-f0"' in unread["html"]
     assert "38' 1\"" in text_of(unread) and "1 in more" in text_of(unread)

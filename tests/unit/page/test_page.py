@@ -72,7 +72,9 @@ def test_the_example_is_given_and_computed_on_every_face() -> None:
     assert plain(shown["echoes"]["tolerance"]) == readings["tolerance"]
     for name in FACES:
         made = face(fields, name)
-        assert made["sign"] == "computed" and made["state"]["text"] == say("page.state_ready"), name
+        open_slab = say("numbers.state_open", count=2)  # the example says nothing of a slab
+        text = open_slab if name == "build" else say("page.state_ready")
+        assert made["sign"] == "computed" and made["state"]["text"] == text, name
         assert made["html"] and "@" not in plain(made["html"]), name
     assert escape(str(DEMO["title"])) in face(fields, "paper")["html"]
 
@@ -277,10 +279,13 @@ def test_a_saved_page_has_a_place_for_each_part_and_is_filled_with_their_bytes(t
     page = dress.saved(shell, parts, 'https://example.org/"<arc>')
     assert "[[packed:" not in page
     for name in parts:
-        found = re.search(rf'<script type="text/plain" id="packed-{re.escape(name)}">([A-Za-z0-9+/=]+)</script>', page)
+        found = re.search(rf'<script type="text/plain" id="packed-{re.escape(name)}">([!-;=-z]+)</script>', page)
         assert found is not None
-        content = base64.b64decode(found[1])
-        assert (gzip.decompress(content) if name in dress.SQUEEZED else content) == parts[name].read_bytes()
+        if name in dress.SQUEEZED:
+            content = gzip.decompress(base64.a85decode(found[1].replace("v", "<")))
+        else:
+            content = base64.b64decode(found[1])
+        assert content == parts[name].read_bytes()
     assert 'content="https://example.org/&quot;&lt;arc&gt;"' in page
     assert page == dress.saved(shell, parts, 'https://example.org/"<arc>')
 

@@ -37,7 +37,7 @@ def text_of(made: str) -> str:
     return " ".join(html.unescape(re.sub(r"<[^>]+>", " ", made)).split())
 
 
-@pytest.mark.parametrize("name", ["stakes", "checks", "paper", "why"])
+@pytest.mark.parametrize("name", ["stakes", "checks", "build", "paper", "why"])
 def test_every_face_says_once_in_which_unit_it_is_shown(name: str) -> None:
     assert face(name)["shown_in"] == ""
     show_in("mm")

@@ -52,7 +52,8 @@ def test_what_moves_a_stake_that_stands_is_a_stop(change: dict[str, str]) -> Non
 
 @pytest.mark.parametrize("change", [
     {"title": "Boathouse curb"}, {"ticket": "B-4417", "called": "2028-02-24"}, {"tolerance": "1/4 in"},
-    {"ends-A": "lamp post"}, {"got-0-stake": "M", "got-0-sagitta": "5' 3-1/8\""},
+    {"ends-A": "lamp post"}, {"width": "5 ft", "edge": "outside", "slab-thickness": "4 in", "grade-slope": "2"},
+    {"got-0-stake": "M", "got-0-sagitta": "5' 3-1/8\""},
 ])  # fmt: skip
 def test_what_moves_none_is_no_stop(change: dict[str, str]) -> None:
     assert not is_stop({**worked(FIELDS), **change})
@@ -137,6 +138,7 @@ def test_a_card_is_turned_without_laying_the_old_job_out(monkeypatch: pytest.Mon
     fields, calls, laid = worked(FIELDS), Calls(), []
     monkeypatch.setattr(stood, "answering", lambda job: laid.append(job))
     assert card(fields, M, calls)["card"] == M
+    assert card({**fields, "edge": "inside", "joints-panels": "9", "board-gap": "2 ft"}, M, calls)["card"] == M
     assert laid == []
 
 

@@ -100,7 +100,7 @@ MIDDLE = {**PLAIN, "drawn_to": "centre", "width": "5' 0-1/4\""}
 
 def edges(fields: dict[str, str]) -> tuple[dict[str, str], list[dict[str, str]]]:
     made = told("numbers", fields)
-    return made["lines"]["line"], fills(made["echoes"].get("width", ""))
+    return made["lines"]["line"], fills(made["echoes"].get("offset", ""))
 
 
 def test_of_a_width_about_a_centerline_the_edge_is_asked() -> None:

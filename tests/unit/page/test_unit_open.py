@@ -27,7 +27,7 @@ ASKED: list[tuple[str, dict[str, object]]] = [
     ("fold", {"key": "accuracy"}),
     ("mistake", {"kind": "burned_foot"}),
 ]
-OTHERS = {"numbers", "numbers_later", "face", "sheet", "link", "wall"}  # each below
+OTHERS = {"numbers", "numbers_later", "face", "sheet", "link", "wall", "called"}  # each below
 NO_JOB = {"warm", "example", "open_link", "open_file", "outline"}
 
 
@@ -55,7 +55,13 @@ def test_there_is_no_link_and_it_is_said_why() -> None:
     assert ask("link", TYPED)["link"]
 
 
-@pytest.mark.parametrize("face", ["stakes", "checks", "paper", "why"])
+@pytest.mark.parametrize("face", ["stakes", "checks", "build", "paper", "why"])
+def test_the_job_is_called_by_no_number_of_theirs(face: str) -> None:
+    assert ask("called", jobs=[OPEN, TYPED])["names"] == ["", "Chord 38' 0\", mid-ordinate 5' 0\""]
+    assert ask("face", face=face, card=None, panel="").get("called", "") == ask("numbers")["called"] == ""
+
+
+@pytest.mark.parametrize("face", ["stakes", "checks", "build", "paper", "why"])
 def test_every_face_is_stopped(face: str) -> None:
     shown = ask("face", face=face, card=None, panel="")
     assert shown["state"]["sign"] == "stop" and say("page.unit_first") in shown["html"]

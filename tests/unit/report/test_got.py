@@ -261,7 +261,22 @@ def test_the_numbers_that_change_are_told_as_they_were_and_are() -> None:
 
 def test_where_nothing_hangs_on_a_stake_that_is_said() -> None:
     row = got_row({**PLAIN, "method": "tapes"}, "K2", reading("A", "K2", "10 ft"))
-    assert row["later"] == [] and row["changes"] == 0 and "No other number changes" in str(row["text"])
+    assert (
+        row["later"] == []
+        and row["changes"] == 0
+        and str(row["text"]).endswith("No other stake's number changes; some checks do.")
+    )
+
+
+def test_checks_that_must_read_something_else_are_told_only_where_they_do() -> None:
+    row = got_row({**PLAIN, "method": "tapes"}, "K2", reading("A", "K2", as_asked({**PLAIN, "method": "tapes"}, "K2")))
+    assert row["onward"] == "No other number changes."
+
+
+def as_asked(job: dict[str, object], stake: str) -> str:
+    """The first pull to a stake, as exact as it is worked out."""
+    step = next(step for step in answer_to(job)["steps"] if step["stake"] == stake)  # type: ignore[union-attr]
+    return f"{step['measures'][0]['distance']:.12f} m"
 
 
 def test_a_helper_that_stands_elsewhere_is_told_by_its_own_place() -> None:

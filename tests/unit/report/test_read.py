@@ -55,6 +55,19 @@ def test_once_out_is_taped_again_before_anything_is_named() -> None:
     assert "Q1" in [one["mark"] for one in twice["suspects"]]
 
 
+def test_what_fits_and_is_not_told_is_counted(monkeypatch: pytest.MonkeyPatch) -> None:
+    rows: list[tuple[str, object]] = [("Q1-B", "29' 1-7/8\""), ("A-Q2", "29' 1-1/2\""), ("Q1-B", "29' 1-7/8\"")]
+    monkeypatch.setattr("bowstring.report.suspects.MOST_SHOWN", 99)
+    whole = read(*rows, title="all")
+    count = len(whole["suspects"])
+    assert count > 3 and "as well" not in whole["text"]
+    monkeypatch.undo()
+    told = read(*rows)
+    assert [one["mark"] for one in told["suspects"]] == [one["mark"] for one in whole["suspects"][:3]]
+    more = "1 more fits" if count == 4 else f"{count - 3} more fit"
+    assert told["text"] == f"{whole['text']} {more} as well, not shown."
+
+
 def test_readings_that_disagree_want_a_third() -> None:
     rows: list[tuple[str, object]] = [("Q1-B", "29' 1-7/8\""), ("Q1-B", "29' 1-1/2\"")]
     assert verdict(read(*rows), "Q1-B")["verdict"] == "differ"

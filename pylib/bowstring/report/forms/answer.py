@@ -14,6 +14,12 @@ from bowstring.report.forms.arc import (
     ReadingRow,
     TieRow,
 )
+from bowstring.report.forms.build import BuildRow, LinePart
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, LocatedPart, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
@@ -44,6 +50,8 @@ class Answer(TypedDict):
         marks: every mark that the steps and the checks use.
         located: the locate ticket, as far as it's written down.
         cards: the steps as they are worked, one at a time, with what comes before and after them.
+        line: along which is built; edges, boards, joints, grades, pour: ``None`` as long as something has to be said
+            first; build: a row for each of those, its conclusion first.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
 
@@ -100,4 +108,11 @@ class Answer(TypedDict):
     ways_out: list[WayOutRow]
     cautions: list[str]
     site: SitePart
+    line: LinePart
+    edges: EdgesPart | None
+    boards: BoardsPart | None
+    joints: JointsPart | None
+    grades: GradesPart | None
+    pour: PourPart | None
+    build: list[BuildRow]
     notes: list[str]

@@ -8,7 +8,6 @@ MESSAGES = {
     ),
     "form.degree_by.chord": "a chord of 100 ft (railways)",
     "form.offset.help": "The board's thickness, or how far out the pegs stand. Blank: they stand on the line itself.",
-    "form.width.help": "Only needed with a centreline: it tells how far off each face is.",
     "form.diameter.help": "Write its unit. Where a board follows, the pin's centre goes half of this off the line.",
     "form.toward": "Offset towards",
     "form.toward.help": (

@@ -103,7 +103,7 @@ MESSAGES = {
     "caution.got_unusual": "Stakes usually stand within {usual} of the arc, and {stake} doesn't. Move it back, or ask.",
     "caution.got": "Stake {stake} is {off}: {stands} instead of {wanted}. The numbers after it allow for that.",
     "caution.got_stands": "Stake {stake} is {off}. The numbers after it allow for that.",
-    "caution.got_alone": "Stake {stake} is {off}. No other number depends on it.",
+    "caution.got_alone": "Stake {stake} is {off}. No other stake's number depends on it.",
     "caution.got_helper": "{mark} is {off} out of place. The numbers after it allow for that.",
     "caution.got_bump": (
         "Over its neighbors stake {stake} makes a bump of {bump}, and only {fair} is allowed. Move it back onto the "

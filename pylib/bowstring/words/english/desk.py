@@ -34,6 +34,7 @@ MESSAGES = {
     "page.elsewhere_keep": "Keep it",
     "page.elsewhere_leave": "Let it go",
     "page.sent": "Sent to you: read it first. Change a number, and it becomes your copy.",
+    "page.sent_read": "Read it",
     "page.copied": "This is your copy now. The job as it was sent stays under Jobs.",
     "page.desk_received": "as sent",
     "page.desk_copy": "your copy",

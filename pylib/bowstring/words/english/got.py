@@ -9,6 +9,7 @@ MESSAGES = {
     "got.astray_sure": "That's too far off. Set it again.",
     "got.bump": "Against its neighbors that is a bump of {bump}.",
     "got.nothing_changes": "No other number changes.",
+    "got.checks_change": "No other stake's number changes; some checks do.",
     "got.allow": "The next numbers allow for that.",
     "got.by_rule": "The numbers after it still go by the quarter rule.",
     "got.back": "The next numbers bring {stakes} back onto the arc.",

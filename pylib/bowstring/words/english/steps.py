@@ -157,7 +157,7 @@ MESSAGES = {
     "step.got_short": "is at {shown}",
     "step.back_short": "{shown}, the OTHER way ({hand})",
     "step.stands": "{stake} is already set, {off}. The numbers after this one start from where it is.",
-    "step.stands_alone": "{stake} is already set, {off}. No other number changes.",
+    "step.stands_alone": "{stake} is already set, {off}. No other stake's number changes.",
     "step.stands_helper": "{mark} is already set. The numbers after this one start from where it is.",
     "step.stake_got": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} "
@@ -165,6 +165,6 @@ MESSAGES = {
     ),
     "step.stake_got_alone": (
         "{stake}: string from {start} to {end}. Its midpoint is {length0} from either end. {stake} should be {wanted} "
-        "out, to the {hand}. It is {length1}, which is {off}. No other number changes."
+        "out, to the {hand}. It is {length1}, which is {off}. No other stake's number changes."
     ),
 }

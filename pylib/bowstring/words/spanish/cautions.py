@@ -134,7 +134,7 @@ MESSAGES = {
         "La ~estaca~ {stake} quedó {off}: {stands} en vez de {wanted}. Los números que siguen ya lo toman en cuenta."
     ),
     "caution.got_stands": "La ~estaca~ {stake} quedó {off}. Los números que siguen ya lo toman en cuenta.",
-    "caution.got_alone": "La ~estaca~ {stake} quedó {off}. Ningún otro número depende de ella.",
+    "caution.got_alone": "La ~estaca~ {stake} quedó {off}. De ella no depende el número de ninguna otra ~estaca~.",
     "caution.got_helper": "{mark} quedó a {off} de su lugar. Los números que siguen ya lo toman en cuenta.",
     "caution.got_bump": (
         "Contra sus vecinas, la ~estaca~ {stake} hace una panza o quiebre de {bump}, y solo se permite {fair}. "

@@ -36,6 +36,7 @@ MESSAGES = {
     "page.elsewhere_keep": "Conservarlo",
     "page.elsewhere_leave": "No conservarlo",
     "page.sent": "Se lo mandaron: léalo primero. Si cambia un número, ya es su copia.",
+    "page.sent_read": "Leerlo",
     "page.copied": "Esta ya es su copia. El trabajo como se lo mandaron sigue en Trabajos.",
     "page.desk_received": "como llegó",
     "page.desk_copy": "su copia",

@@ -8,6 +8,8 @@ MESSAGES = {
     "read.found_nearly": "Una sola cosa explica casi todas las lecturas:",
     "read.found_two": "Cualquiera de las dos explica todas las lecturas:",
     "read.found_many": "Varias cosas explican estas lecturas. Mida las otras ~revisiones~ para saber cuál es.",
+    "read.more_fits": "{count} explicación más también da y no se muestra.",
+    "read.more_fit": "{count} explicaciones más también dan y no se muestran.",
     "read.no_single": "Ninguna ~estaca~ por sí sola explica estas lecturas: mídalas otra vez, y también A a B.",
     "read.differ_first": "Aclare las lecturas que no concuerdan antes de mover nada.",
     "read.right_on": "Exacto",
@@ -54,6 +56,13 @@ MESSAGES = {
     "face_checks.head_stands": "Todas dentro, pero {stake} está {shown}. Mueva la ~estaca~, o pregunte.",
     "face_checks.head_stand": "Todas dentro, pero {stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "face_checks.head_out": "{count} de {wanted} leídas, {outs} fuera. No construya todavía.",
+    "face_checks.line_out": "{what} está fuera: ver",
+    "face_checks.line_either": "{one} o {other} está fuera: ver",
+    "face_checks.line_many": "Hay varias explicaciones: ver",
+    "face_checks.line_ends": "Los extremos están fuera: ver",
+    "face_checks.line_slip": "Un solo error lo explica: ver",
+    "face_checks.line_nothing": "Ninguna ~estaca~ sola lo explica: ver",
+    "face_checks.line_differ": "Las lecturas no coinciden: ver",
     "face_checks.none": "Ninguna ~revisión~ detecta un error tan chico. Use una ~cinta~ más fina.",
     "face_checks.none_left": "Cada distancia de aquí ya se leyó en un paso. Mida cada una por segunda vez.",
     "face_checks.stopped": "No hay ~revisiones~ hasta que esto se resuelva.",
@@ -89,6 +98,10 @@ MESSAGES = {
     "face_checks.then": "Luego ponga otra vez lo que se puso a partir de ahí: {stakes}.",
     "face_checks.then_many": "Luego ponga otra vez las {count} ~estacas~ que se pusieron a partir de ahí.",
     "face_checks.anew": "{stake} se puso otra vez. Sus lecturas se borraron. Mida otra vez esas ~revisiones~.",
+    "face_checks.anew_hanging": (
+        "{stake} se puso otra vez. Se borraron sus lecturas y las de lo que se puso a partir de ahí. Mida otra vez "
+        "esas ~revisiones~."
+    ),
     "face_checks.anew_all": (
         "Las ~estacas~ se pusieron otra vez. Sus lecturas se borraron. Mida otra vez esas ~revisiones~."
     ),

@@ -39,8 +39,8 @@ MESSAGES = {
     "card.stake_back": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_got": "{stake} quedó como se midió, {off}. Los números siguen de ahí.",
     "card.stands": "{stake} quedó como se midió, {off}. Los números siguen de ahí.",
-    "card.stake_got_alone": "{stake} quedó como se midió, {off}. Ningún otro número cambia.",
-    "card.stands_alone": "{stake} quedó como se midió, {off}. Ningún otro número cambia.",
+    "card.stake_got_alone": "{stake} quedó como se midió, {off}. No cambia el número de ninguna otra ~estaca~.",
+    "card.stands_alone": "{stake} quedó como se midió, {off}. No cambia el número de ninguna otra ~estaca~.",
     "card.stands_helper": "Quedó como se midió. Los números siguen de ahí.",
     "card.parallel_stood": (
         "Tienda el ~hilo~ {start}-{end} y mídalo. Los siguientes números consideran sus ~estacas de acero~."

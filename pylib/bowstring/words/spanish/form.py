@@ -68,8 +68,8 @@ MESSAGES = {
     "form.driven": "Qué queda sobre la línea",
     "form.offset": "~Distancia a escuadra~ de las ~estacas~ a la línea del ~plano~",
     "form.offset.help": "El grueso de la ~tabla~, o a cuánto van los ~trompos~. En blanco: van en la línea misma.",
-    "form.width": "Ancho de la obra",
-    "form.width.help": "Solo hace falta con eje central: dice a cuánto queda cada cara.",
+    "form.width": "Ancho",
+    "form.width.help": "De ~concreto~ a ~concreto~.",
     "form.diameter": "Diámetro de la ~estaca de acero~",
     "form.diameter.help": (
         "Escriba su unidad. Donde sigue una ~tabla~, el ~centro~ de la ~estaca de acero~ va separado de la línea "

@@ -11,6 +11,7 @@ MESSAGES = {
     "got.astray_sure": "Está demasiado lejos. Ponga otra vez esa marca.",
     "got.bump": "Contra sus vecinas eso hace una panza o quiebre de {bump}.",
     "got.nothing_changes": "Ningún otro número cambia.",
+    "got.checks_change": "No cambia el número de ninguna otra ~estaca~; sí el de algunas ~revisiones~.",
     "got.allow": "Los siguientes números toman eso en cuenta.",
     "got.by_rule": "Los números que siguen van todavía por la regla del cuarto.",
     "got.back": "Los siguientes números regresan {stakes} al ~arco~.",

@@ -9,16 +9,16 @@ MESSAGES = {
     "on_line.board_off": "La línea es la cara de cada ~estaca~, hacia la ~tabla~.",
     "on_line.pin_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su ~centro~.",
     "on_line.pin_held": (
-        "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Ponga el ~centro~ "
+        "Donde sigue una ~tabla~, la línea es el borde de la ~estaca de acero~ hacia la ~tabla~. Ponga el ~centro~ "
         "a {half} de la línea. Una ~estaca de acero~ de {size} centrada en la línea aparta la ~tabla~ {half}."
     ),
     "on_line.pin_feet": (
-        "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
+        "Donde sigue una ~tabla~, la línea es el borde de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
         "línea, la ~estaca de acero~ aparta la ~tabla~ la mitad de su propio grueso. Si es de 5/8 in, la aparta 5/16 "
         "in."
     ),
     "on_line.pin_metric": (
-        "Donde sigue una ~tabla~, la línea es la orilla de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
+        "Donde sigue una ~tabla~, la línea es el borde de la ~estaca de acero~ hacia la ~tabla~. Centrada en la "
         "línea, la ~estaca de acero~ aparta la ~tabla~ la mitad de su propio grueso. Si es de 16 mm, la aparta 8 mm."
     ),
     "on_line.marked_first": "Primero clave la ~estaca~. Luego lea la ~cinta~ otra vez, y marque la línea arriba.",
@@ -55,7 +55,7 @@ MESSAGES = {
         "~distancia a escuadra~."
     ),
     "on_line.drawn_to_lip": (
-        "La línea del ~plano~ es el ~labio~, la orilla de afuera de la cuneta. La ~línea de flujo~ y la cara de "
+        "La línea del ~plano~ es el ~labio~, el borde de afuera de la cuneta. La ~línea de flujo~ y la cara de "
         "atrás de la ~guarnición~ son otras líneas. Para poner ~estacas~ en una, ponga su distancia en la ~distancia "
         "a escuadra~."
     ),

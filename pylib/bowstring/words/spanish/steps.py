@@ -169,7 +169,7 @@ MESSAGES = {
     "step.got_short": "está a {shown}",
     "step.back_short": "{shown}, para el OTRO lado ({hand})",
     "step.stands": "{stake} ya está puesta, {off}. Los números que siguen parten de donde está.",
-    "step.stands_alone": "{stake} ya está puesta, {off}. Ningún otro número cambia.",
+    "step.stands_alone": "{stake} ya está puesta, {off}. No cambia el número de ninguna otra ~estaca~.",
     "step.stands_helper": "{mark} ya está ahí. Los números que siguen parten de donde está.",
     "step.stake_got": (
         "{stake}: ~hilo~ de {start} a {end}. Su ~punto medio~ queda a {length0} de cada extremo. {stake} debe quedar a "
@@ -178,6 +178,7 @@ MESSAGES = {
     ),
     "step.stake_got_alone": (
         "{stake}: ~hilo~ de {start} a {end}. Su ~punto medio~ queda a {length0} de cada extremo. {stake} debe quedar a "
-        "{wanted} hacia afuera, a la {hand}. Está a {length1}, o sea, {off}. Ningún otro número cambia."
+        "{wanted} hacia afuera, a la {hand}. Está a {length1}, o sea, {off}. No cambia el número de ninguna "
+        "otra ~estaca~."
     ),
 }

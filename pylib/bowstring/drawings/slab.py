@@ -1,0 +1,52 @@
+"""The slab between its two edges as the build shows it: on the first screen, and for each page what that is about.
+
+It reads the answer alone. Where nobody has said yet how wide the slab is, or where it lies, the line stands by itself,
+with dots where its sides might be.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from bowstring.drawings.slab_board import board_svg
+from bowstring.drawings.slab_pages import PAGES
+from bowstring.drawings.slab_sketch import SlabSketch
+from bowstring.report.forms.answer import Answer
+from bowstring.words import say
+
+BOTH = ("outside", "inside")
+
+_THERE: dict[str, Callable[[Answer], bool]] = {
+    "joints": lambda answer: answer["joints"] is not None,
+    "grades": lambda answer: answer["grades"] is not None,
+    "pour": lambda answer: answer["pour"] is not None,
+}
+"""Whether there is what a page tells of."""
+
+
+def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id: str) -> str:
+    """Return the drawing of a page, or of the first screen, as SVG; ``id``: prefix of the ids inside.
+
+    ``sides``: where the slab may lie, as long as it isn't known. Raises ``ValueError`` where the arc can't be drawn.
+    """
+    if page == "boards" and answer["boards"] is not None:
+        return board_svg(answer, id=id)
+    made = SlabSketch(answer, page, id)
+    if not made.shape.known:
+        _unknown(made, sides)
+    elif page in _THERE and not _THERE[page](answer):
+        made.plain()
+    else:
+        PAGES[page](made)
+    return made.finish()
+
+
+def _unknown(made: SlabSketch, sides: Sequence[str]) -> None:
+    """The line, and dots where its sides might be."""
+    made.stakes()
+    made.ends()
+    for side in sides:
+        made.dotted(1 if side == "outside" else -1)
+    asked = ["build.draw_this", "build.draw_or_this"] if len(sides) > 1 else ["build.draw_wide"]
+    for side, key in zip(sides, asked, strict=True):
+        made.beside_line(say(key), 1 if side == "outside" else -1)

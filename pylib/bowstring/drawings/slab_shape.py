@@ -1,0 +1,151 @@
+"""The slab between its two edges on paper, bent so that a phone shows it.
+
+To scale wherever that can be seen. A slab so flat, so round, so narrow or so wide that it couldn't be is drawn bent or
+wide otherwise; the numbers stay the job's.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from bowstring.drawings.svg import Command, Point
+from bowstring.drawings.turn import turn_of
+from bowstring.report.forms.answer import Answer
+
+MIDDLE, HALF_WIDE, HIGH = 180.0, 146.0, 168.0
+"""Drawing units: the middle of a phone's width, and how far to each side and how high the slab may reach."""
+
+_FLATTEST, _ROUNDEST = 0.26, 0.84 * math.pi
+"""Half the angle that is drawn at least, and at most: of what is rounder A and B would stand on each other."""
+
+_NARROWEST, _WIDEST = 24.0, 62.0
+_LEAST_OFF, _MOST_OFF = 12.0, 24.0
+_LEAST_INNER = 6.0
+_TRUE = 1.05
+_LONGEST_PIECE = math.pi / 7
+
+DOTTED = 30.0
+"""Drawing units from a line whose slab isn't known yet to where its sides might be."""
+
+
+@dataclass(frozen=True)
+class SlabShape:
+    """A slab on paper. Places are told by a share, -1 at A and 1 at B, and by a side.
+
+    Attributes:
+        half: half the angle that is drawn, radians; line: the line's radius on paper, its middle at height 0.
+        outside, inside: how far from the line, outward, each edge is drawn at A and at B.
+        stakes: how far from the line, outward, the stakes stand.
+        turn: which way B lies from A; true: whether it is to scale; known: whether there is a slab.
+    """
+
+    half: float
+    line: float
+    outside: tuple[float, float]
+    inside: tuple[float, float]
+    stakes: float
+    turn: int
+    true: bool
+    known: bool
+
+    def off(self, side: str, share: float) -> float:
+        """Return how far from the line, outward, an edge lies at a share."""
+        first, last = {"outside": self.outside, "inside": self.inside, "stakes": (self.stakes,) * 2}[side]
+        return first + (last - first) * (share + 1) / 2
+
+    def at(self, share: float, off: float) -> Point:
+        """Return the place at a share and so many units outward from the line."""
+        angle, radius = share * self.half, self.line + off
+        # The line's middle lies at height 0, so that no place is the difference of two large numbers.
+        down = 2 * radius * math.sin(angle / 2) ** 2 - off
+        return (MIDDLE + self.turn * radius * math.sin(angle), down)
+
+    def on(self, side: str, share: float) -> Point:
+        """Return the place on an edge, or on the line of the stakes, at a share."""
+        return self.at(share, self.off(side, share))
+
+    def between(self, share: float, part: float) -> Point:
+        """Return the place at a part of the width, 0 at the outer edge and 1 at the inner one."""
+        outer, inner = self.off("outside", share), self.off("inside", share)
+        return self.at(share, outer + (inner - outer) * part)
+
+    def outward(self, share: float) -> Point:
+        """Return the unit direction away from the center."""
+        angle = share * self.half
+        return (self.turn * math.sin(angle), -math.cos(angle))
+
+    def ahead(self, share: float) -> Point:
+        """Return the unit direction from A toward B."""
+        angle = share * self.half
+        return (self.turn * math.cos(angle), math.sin(angle))
+
+    def samples(self, side: str, first: float = -1.0, last: float = 1.0, more: float = 0.0) -> list[Point]:
+        """Return points along an edge; ``more``: so many units outward from it."""
+        count = max(4, math.ceil(abs(last - first) * self.half * 14))
+        shares = [first + (last - first) * step / count for step in range(count + 1)]
+        return [self.at(share, self.off(side, share) + more) for share in shares]
+
+    def curve(self, side: str, first: float = -1.0, last: float = 1.0) -> list[Command]:
+        """Return an edge as cubic curves, from one share to another."""
+        count = max(1, math.ceil(abs(last - first) * self.half / _LONGEST_PIECE))
+        shares = [first + (last - first) * step / count for step in range(count + 1)]
+        made: list[Command] = [("M", self.on(side, first))]
+        for one, other in pairwise(shares):
+            (x, y), (x2, y2) = self.on(side, one), self.on(side, other)
+            (dx, dy), (dx2, dy2) = self._pull(side, one, other - one), self._pull(side, other, other - one)
+            made.append(("C", (x + dx, y + dy), (x2 - dx2, y2 - dy2), (x2, y2)))
+        return made
+
+    def _pull(self, side: str, share: float, step: float) -> Point:
+        """How far a curve's handle stands off its end: true for a circle, and for an edge that tapers."""
+        radius, angle = self.line + self.off(side, share), self.half * step
+        along = radius * 4 / 3 * math.tan(angle / 4)
+        out = (self.off(side, share + step) - self.off(side, share)) / 3
+        (ax, ay), (ox, oy) = self.ahead(share), self.outward(share)
+        return (ax * along + ox * out, ay * along + oy * out)
+
+
+def shape_of(answer: Answer) -> SlabShape:
+    """Return the slab of an answer on paper, or its line alone. Raises ``ValueError`` for an arc without a length."""
+    arc, edges = answer["arc"], answer["edges"]
+    true_half, radius = math.radians(arc["central_angle"]) / 2, arc["radius"]
+    if not (math.isfinite(radius) and radius > 0 and 0 < true_half < math.pi):
+        raise ValueError(f"an arc that can't be drawn: {arc}")
+    half = min(max(true_half, _FLATTEST), _ROUNDEST)
+    away = answer["staked"]["radius"] - radius
+    widths: Sequence[float] = (0.0, 0.0)
+    if edges is not None:
+        widths = (edges["width"], edges["width"] if edges["far_width"] is None else edges["far_width"])
+    lies = {"outside": (0.0, -1.0), "inside": (1.0, 0.0)}.get(edges["edge"] if edges else "", (0.5, -0.5))
+    line = HALF_WIDE / (1.0 if half > math.pi / 2 else math.sin(half))
+    while True:
+        scale = line / radius
+        across = _across(max(widths) * scale, line, max(widths))
+        out, into = ((lie * widths[0] * across, lie * widths[1] * across) for lie in lies)
+        stakes = math.copysign(min(max(abs(away) * scale, _LEAST_OFF), _MOST_OFF), away) if away else 0.0
+        true = half == true_half and across <= scale * _TRUE and scale <= across * _TRUE
+        made = SlabShape(half, line, out, into, stakes, turn_of(answer["side"]), true, edges is not None)
+        if edges is None:
+            made = SlabShape(half, line, (0.0, 0.0), (0.0, 0.0), stakes, made.turn, half == true_half, False)
+        if line < 40.0 or _fits(made):
+            return made
+        line *= 0.97
+
+
+def _across(true: float, line: float, width: float) -> float:
+    """Return the units of a metre of width: true where that can be seen, and leaves an inner edge."""
+    if not width:
+        return line
+    shown = min(max(true, _NARROWEST), _WIDEST if true <= _WIDEST else max(_WIDEST, min(true, line / 2)))
+    return min(shown, line - _LEAST_INNER) / width
+
+
+def _fits(shape: SlabShape) -> bool:
+    """Whether a slab stays within a phone's width, and as high as a first screen has room for."""
+    sides = [shape.samples(side) for side in ("outside", "inside", "stakes")]
+    points = [point for side in sides for point in side]
+    ys = [y for _x, y in points]
+    return max(abs(x - MIDDLE) for x, _y in points) <= HALF_WIDE and max(ys) - min(ys) <= HIGH

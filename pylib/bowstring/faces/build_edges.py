@@ -1,0 +1,142 @@
+"""The page of the build's edges."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from bowstring.drawings.widthstick import width_stick_svg
+from bowstring.faces.build_parts import (
+    Cell,
+    Row,
+    card,
+    conclusion,
+    heading,
+    note,
+    panel_button,
+    paragraph,
+    stop,
+    table,
+)
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge
+from bowstring.sheet.markup import NUMBER
+from bowstring.words import say
+
+_LENGTH = re.compile(rf"(?<!\w)(?:{NUMBER.pattern})")
+"""A length that is no part of a mark's name: R1 in is one inch of nothing."""
+
+MOST = 64
+"""Rows of a table on a phone: nobody sets hundreds of marks off one."""
+
+CENTER_LINE = "centre"
+"""The line of the stakes, where that is the middle of the slab."""
+
+
+def page_html(answer: Answer) -> str:
+    """Return the inside of the page, under its drawing."""
+    part = answer["edges"]
+    return "".join(_page(part)) if part else _stopped(answer)
+
+
+def _stopped(answer: Answer) -> str:
+    """Where no inner edge is left there is no table: only what to change."""
+    row = next(row for row in answer["build"] if row["key"] == "edges")
+    if row["state"] != "stop":
+        return ""
+    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"])
+
+
+def _page(part: EdgesPart) -> Iterator[str]:
+    yield conclusion(part["conclusion"])
+    yield "".join(paragraph(strong(text)) for text in part["taper"])
+    yield _lines(part["lines"])
+    yield paragraph(strong(" ".join(part["form"])))
+    yield heading(say("edges.passes"))
+    first, *rest = part["passes"]
+    yield (note if part["dug_out"] else paragraph)(strong(first))
+    yield paragraph(strong(" ".join(rest)))
+    yield _stick(part)
+    for second in part["seconds"]:
+        yield heading(say("edges.ends_head", edge=second["name"]))
+        yield paragraph(strong(second["text"]))
+    yield from _check(part)
+    for second in part["seconds"]:
+        yield from _own(second, part["yours"] == CENTER_LINE)
+    yield _off(part["lines"])
+    yield "".join(paragraph(strong(text), quiet=True) for text in part["notes"])
+
+
+def strong(text: str) -> str:
+    """Return a sentence with its lengths between stars, so that they are bold.
+
+    >>> strong("Paint it 300 mm past the edge.")
+    'Paint it *300 mm* past the edge.'
+    """
+    return _LENGTH.sub(r"*\g<0>*", text)
+
+
+def _lines(lines: Sequence[LineRow]) -> str:
+    heads = [say(f"edges.{name}") for name in ("radius", "chord", "mid_ordinate")]
+    rows = [
+        Row(line["name"], [line["radius_shown"], line["chord_shown"], line["sagitta_shown"]], line["note"],
+            key=line["set"], over=True)
+        for line in lines
+    ]  # fmt: skip
+    return table(heads, rows, say("edges.title"))
+
+
+def _off(lines: Sequence[LineRow]) -> str:
+    """How far each line is from the stakes, and how long it is."""
+    heads = [say(f"edges.{name}") for name in ("off", "arc")]
+    rows = [
+        Row(line["name"], [line["off_shown"], Cell(line["arc_length_shown"], quiet=True)], key=line["set"], over=True)
+        for line in lines
+    ]
+    return heading(say("edges.off_head")) + table(heads, rows, say("edges.off_head"))
+
+
+def _stick(part: EdgesPart) -> str:
+    stick = part["stick"]
+    marks = width_stick_svg(stick, id="width-stick") if stick["marks"] else ""
+    told = " ".join([*stick["how"], stick["slip_text"]]).strip()
+    return card(stick["title"], marks + paragraph(strong(told)))
+
+
+def _check(part: EdgesPart) -> Iterator[str]:
+    diagonal = part["diagonal_shown"]
+    yield heading(say("edges.check_head"))
+    yield paragraph(strong(part["check"]))
+    if not diagonal:
+        rows = [row for bay in part["bays"] for row in _diagonals(bay)]
+        yield table([say("edges.bay"), say("edges.reads")], rows[:MOST], say("edges.check_head"))
+        yield from _some(rows)
+
+
+def _diagonals(bay: BayRow) -> Iterator[Row]:
+    for (start, end), shown in zip(bay["ends"], (bay["forth_shown"], bay["back_shown"]), strict=True):
+        yield Row(say("edges.diagonal", start=start, end=end), [shown])
+
+
+def _own(second: SecondEdge, halved: bool) -> Iterator[str]:
+    """Each mark off the edge's own string, where that can be up, with what the stick has where that isn't the same all
+    along: the slab's width, or ``halved`` how far off its stake the edge is."""
+    rows = second["rows"]
+    columns = {
+        "along_shown": ("" if second["blocked"] else say("edges.along", first=rows[0]["name"])),
+        "off_shown": ("" if second["blocked"] else say("edges.square_off")),
+        "width_shown": (say("edges.from_stake") if second["tapers"] and halved else ""),
+        "slab_shown": (say("edges.width") if second["tapers"] and not halved else ""),
+    }
+    told = {column: head for column, head in columns.items() if head}
+    if told:
+        made = [Row(row["name"], [str(dict(row)[column]) for column in told]) for row in rows]
+        title = second["name"] if second["blocked"] else second["own"]
+        yield heading(title)
+        yield table([say("edges.stake"), *told.values()], made[:MOST], title)
+        yield from _some(made)
+
+
+def _some(rows: Sequence[Row]) -> Iterator[str]:
+    if len(rows) > MOST:
+        yield paragraph(say("edges.some", shown=MOST, count=len(rows)), quiet=True)

@@ -1,0 +1,127 @@
+"""The page of the build's grades."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from bowstring.faces.build_parts import (
+    Cell,
+    Choice,
+    Row,
+    choices,
+    conclusion,
+    heading,
+    note,
+    panel_button,
+    paragraph,
+    stop,
+    table,
+)
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
+from bowstring.words import say
+
+PANEL = "slope"
+
+
+def page_html(answer: Answer) -> str:
+    """Return the inside of the page, under its drawing; nothing as long as something has to be said first."""
+    part = answer["grades"]
+    if part is None:
+        return ""
+    return "".join(_stopped(part) if part["stop"] else _told(part, answer["unit"]))
+
+
+def _stopped(part: GradesPart) -> Iterator[str]:
+    assert part["stop"] is not None
+    yield stop(part["stop"]["head"], part["stop"]["text"], part["stop"]["why"])
+    yield paragraph(say("grades.none_yet"))
+    yield _ways(part)
+    yield panel_button(say("grades.change"), PANEL)
+
+
+def _told(part: GradesPart, unit: str) -> Iterator[str]:
+    yield conclusion("\n".join(part["conclusion"]), " ".join(part["judged"]))
+    if part["warnings"]:
+        yield note(" ".join(part["warnings"]))
+        yield _ways(part)
+    stakes = [row for row in part["rows"] if row["kind"] == "stake"]
+    joints = [row for row in part["rows"] if row["kind"] == "joint"]
+    yield _tops(part, stakes, say("grades.stake"), say("grades.table"))
+    yield paragraph(part["water"])
+    if joints:
+        yield heading(say("grades.at_joints"))
+        yield _tops(part, joints, say("grades.joint"), say("grades.at_joints"))
+    yield from _instrument(part, unit)
+    yield from _dig(part, stakes)
+    yield from _crown(part)
+    if part["base"]:
+        yield heading(say("grades.base"))
+        yield paragraph(" ".join(part["base"]))
+    yield from (note(text) for text in [*part["asks"], *part["cautions"]])
+    yield heading(say("grades.reading"))
+    yield from (paragraph(text, quiet=True) for text in part["notes"])
+
+
+def _ways(part: GradesPart) -> str:
+    buttons = [Choice(way["text"], way["fields"]) for way in part["ways"]]
+    return choices(say("grades.change"), buttons) if buttons else ""
+
+
+def _tops(part: GradesPart, rows: Sequence[TopRow], name: str, label: str) -> str:
+    """Return the tops of both forms side by side, each with hundredths of a foot where inches stand there."""
+    feet = [say("grades.feet")] if "feet" in part["has"] else []
+    heads = [name, say("grades.outer"), *feet, say("grades.inner"), *feet]
+    made = [Row(row["name"], [cell for edge in _edges(row) for cell in _height(edge, bool(feet))]) for row in rows]
+    return table(heads, made, label, split=2 + len(feet))
+
+
+def _height(top: TopPart, feet: bool) -> list[str | Cell]:
+    return [top["shown"], *([Cell(top["feet"], quiet=True)] if feet else [])]
+
+
+def _instrument(part: GradesPart, unit: str) -> Iterator[str]:
+    """Give elevations and rod readings, of whichever there are."""
+    named = {
+        "elevation": say("grades.elevations", unit="ft" if unit in ("ft", "ft-in") else "m"),
+        "rod": say("grades.rods"),
+    }
+    heads = [say("grades.stake"), say("grades.outer"), say("grades.inner")]
+    for name, title in named.items():
+        if name in part["has"]:
+            rows = [Row(_name(row), [_read(top, name) for top in _edges(row)]) for row in part["rows"]]
+            yield heading(title)
+            yield table(heads, rows, title, split=2)
+
+
+def _read(top: TopPart, name: str) -> str | Cell:
+    return top["elevation"] if name == "elevation" else Cell(top["rod"], top["rod_marks"])
+
+
+def _dig(part: GradesPart, stakes: Sequence[TopRow]) -> Iterator[str]:
+    if "dig" not in part["has"]:
+        return
+    dug = [row for row in stakes if row["outside"]["dig"] or row["inside"]["dig"]]
+    rows = [Row(row["name"], [edge["dig"] for edge in _edges(row)]) for row in dug]
+    yield heading(say("grades.digs"))
+    yield table([say("grades.stake"), say("grades.outer"), say("grades.inner")], rows, say("grades.digs"), split=2)
+
+
+def _crown(part: GradesPart) -> Iterator[str]:
+    if not part["across"]:
+        return
+    feet = [say("grades.feet")] if part["across"][0]["feet"] else []
+    rows = [
+        Row(row["across_shown"], [row["shown"], *([Cell(row["feet"], quiet=True)] if feet else [])])
+        for row in part["across"]
+    ]
+    yield heading(say("grades.across_table"))
+    yield table([say("grades.from_edge"), say("grades.over_edges"), *feet], rows, say("grades.across_table"))
+
+
+def _edges(row: TopRow) -> tuple[TopPart, TopPart]:
+    return row["outside"], row["inside"]
+
+
+def _name(row: TopRow) -> str:
+    return row["name"] if row["kind"] == "stake" else say("grades.joint_number", number=row["name"])

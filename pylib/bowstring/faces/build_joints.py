@@ -1,0 +1,53 @@
+"""The page of the build's joints."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.faces.build_parts import Choice, Row, choices, conclusion, heading, note, paragraph, stop, table
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.words import say
+
+
+def page_html(answer: Answer) -> str:
+    """Return the inside of the page, under its drawing."""
+    part = answer["joints"]
+    return "".join(_page(part)) if part else ""
+
+
+def _page(part: JointsPart) -> Iterator[str]:
+    if part["stop"]:  # no table: its numbers are nobody's
+        yield stop(part["text"], part["stop"])
+        yield _choices(part)
+        yield paragraph(part["why_most"], quiet=True)
+        return
+    several = part["count"] > 1
+    yield conclusion(part["conclusion"], part["taped"] if several else "")
+    if several:
+        yield _table(part)
+    yield _choices(part)
+    yield heading(say("joints.cut"))
+    yield "".join(paragraph(line) for line in part["lines"])
+    yield "".join(note(text) for text in part["cautions"])
+
+
+def _table(part: JointsPart) -> str:
+    heads = [say("joints.joint"), say("joints.outer_form"), say("joints.inner_form")]
+    rows = [
+        Row(
+            row["name"],
+            [row["outside_shown"], row["inside_shown"]],
+            say("joints.at", stake=row["stake"]) if row["stake"] else "",
+            key=bool(row["stake"]),
+        )
+        for row in part["rows"]
+    ]
+    return table(heads, rows, say("joints.table"), split=2)
+
+
+def _choices(part: JointsPart) -> str:
+    buttons = [
+        Choice(one["text"], {"joints-panels": str(one["count"])}, one["more"], one["chosen"]) for one in part["offers"]
+    ]
+    return choices(say("joints.how_many"), buttons)

@@ -1,0 +1,60 @@
+"""The page of the build's concrete."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.faces.build_parts import Cell, Row, heading, huge, note, paragraph, table
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_pour import PourPart
+from bowstring.words import say
+
+
+def page_html(answer: Answer) -> str:
+    """Return the inside of the page, under its drawing."""
+    part = answer["pour"]
+    return "".join(_page(part)) if part else ""
+
+
+def _page(part: PourPart) -> Iterator[str]:
+    yield huge(part["number"], part["unit"], part["why"])
+    if not part["by_bags"]:
+        yield heading(say("pour.call"), say("pour.call_small"))
+        yield _reach(part)
+        yield paragraph(part["reach_note"])
+    if part["bulkhead"] is not None:
+        yield paragraph(part["bulkhead"]["text"])
+    yield heading(say("pour.changes"))
+    yield _changes(part)
+    yield paragraph(f"*{part['low_text']}* {part['measure']}")
+    yield heading(say("pour.comes"))
+    yield "".join(paragraph(line) for line in part["lines"])
+    yield "".join(note(text) for text in part["cautions"])
+    yield "".join(paragraph(text, quiet=True) for text in part["notes"])
+
+
+def _reach(part: PourPart) -> str:
+    heads = [say("pour.out"), say("pour.on_plan"), say("pour.call_at")]
+    rows = [
+        Row(
+            row["out"],
+            [
+                Cell(row["plan_shown"], quiet=True),
+                Cell(row["call_shown"], say("pour.at_joint", joint=row["joint"]) if row["joint"] else ""),
+            ],
+        )
+        for row in part["reach"]
+    ]
+    return table(heads, rows, say("pour.call_table"), split=2)
+
+
+def _changes(part: PourPart) -> str:
+    heads = [say("pour.if"), _bought(part)]
+    rows = [Row(row["what"], [row["order_shown"]], row["more"]) for row in part["changes"]]
+    return table(heads, rows, say("pour.changes"))
+
+
+def _bought(part: PourPart) -> str:
+    if part["by_bags"]:
+        return say("pour.then_bags")
+    return say("pour.then_yards" if part["yards"] else "pour.then_metres")

@@ -1,0 +1,169 @@
+"""The form sheet: both edges, boards and joints on its front; grade, sign-off and pour on its back (``paper_pour``)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from html import escape
+
+from bowstring.drawings.slab import slab_svg
+from bowstring.faces.build_parts import bold
+from bowstring.faces.located import BOX
+from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_pour import pour_side
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.sheet import brief
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+ROWS = (29, 27, 25, 23, 21, 19, 17)
+"""Heights of a row that the style has for this sheet."""
+MORE = 34
+"""Rows of a table on a further page."""
+
+_FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
+_HEADS = 44.0  # a table's heading and its column heads
+_LINES, _LINE_ROW = 20.0, 23.0
+
+MANY = 12
+"""Rows over which what stands around the tables is smaller."""
+_LOWER = 40.0
+
+Cells = Sequence[str]
+
+
+def forms_sides(answer: Answer, date: str) -> str:
+    """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet."""
+    edges = None if answer["stops"] else answer["edges"]
+    if edges is None:
+        return ""
+    sides = _front(answer, edges, date)
+    return sides + pour_side(answer, date)
+
+
+def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
+    boards, joints = answer["boards"], answer["joints"]
+    told, lines = _told(edges, boards), _set_lines(edges)
+    strung = [one for one in edges["seconds"] if not one["blocked"]]
+    columns = [*(_second(one, answer) for one in strung), *([_joints(joints)] if joints else [])]
+    fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
+    most = max((len(rows) for _name, _head, rows in columns), default=1)
+    many = most > MANY
+    size, leading = (13.0, 15.0) if many else (14.0, 17.0)
+    fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
+    row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
+    fit = int((PAGE_TALL - fixed) / row)
+    first = "".join(_table(name, head, rows[:fit]) for name, head, rows in columns)
+    label = escape(say("forms.front"))
+    parts = [
+        head_html(answer, say("forms.front"), date, title=say("forms.front_title", title=brief.title(answer))),
+        duo_html(
+            answer,
+            f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in _slab(answer, edges))}</div>',
+            "form-hand",
+        ),
+        f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
+        f'<div class="form-lines">{_lines(lines)}{_cuts(boards)}</div>',
+        f'<div class="form-tables of-{len(columns)}">{first}</div>',
+        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
+        foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
+    ]
+    dense = "dense " if many else ""
+    front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
+    return front + _more(answer, columns, fit)
+
+
+def _more(answer: Answer, columns: list[tuple[str, Cells, list[Cells]]], fit: int) -> str:
+    """The rows that the front has no room for, a page or more."""
+    sides = ""
+    most = max((len(rows) for _name, _head, rows in columns), default=0)
+    for start in range(fit, most, MORE):
+        now = "".join(_table(name, head, rows[start : start + MORE]) for name, head, rows in columns if rows[start:])
+        title = say("forms.front_title", title=brief.title(answer))
+        sides += (
+            f'<section class="side forms row-25" aria-label="{escape(say("forms.more"))}">'
+            f"{head_html(answer, say('forms.more'), '', title=title, numbers=False)}"
+            f'<div class="form-tables of-{len(columns)}">{now}</div></section>'
+        )
+    return sides
+
+
+def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
+    """Which line the stakes stand on, and where the slab is from it."""
+    line = next((one["name"] for one in edges["lines"] if one["yours"]), "")
+    values = {"width": edges["width_shown"], "far": edges["far_width_shown"]}
+    key = "tapers" if edges["far_width"] is not None else edges["edge"]
+    pour = answer["pour"]
+    thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
+    return [say("forms.stakes_on", line=line), say(f"forms.slab_{key}", **values), *thick]
+
+
+def _set_lines(edges: EdgesPart) -> list[LineRow]:
+    """The lines that boards and stakes stand on: digging is told in a sentence, and the middle only where it is set."""
+    return [one for one in edges["lines"] if one["yours"] or one["key"] in _STAND]
+
+
+def _lines(lines: list[LineRow]) -> str:
+    heads = "".join(f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in _LINE_HEADS)
+    rows = ""
+    for one in lines:
+        cells = (one["radius_shown"], one["chord_shown"], one["sagitta_shown"], one["arc_length_shown"])
+        strong = ' class="off"' if one["set"] else ""
+        body = "".join(f"<td>{marked(text)}</td>" for text in cells)
+        rows += f'<tr{strong}><th scope="row">{marked(one["name"])}</th>{body}</tr>'
+    return f'<table class="lines"><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>'
+
+
+_STAND = ("outer_form", "outside", "inside", "inner_form")
+_LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
+
+
+def _cuts(boards: BoardsPart | None) -> str:
+    """The boards in a box: what bends, what to cut, how many stakes."""
+    if boards is None:
+        return ""
+    cut = "".join(f"<p>{marked(say('forms.cut', name=row['name'], boards=row['boards']))}</p>" for row in boards["cut"])
+    stakes = marked(say("forms.form_stakes", count=boards["with_spare"]))
+    return f'<div class="box"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
+
+
+def _second(second: SecondEdge, answer: Answer) -> tuple[str, Cells, list[Cells]]:
+    hand = say(f"paper.{answer['side']}") if answer["side"] else ""
+    title = say("forms.own_string" if hand else "forms.own_string_no_hand", name=second["name"], hand=hand)
+    head = [say("forms.stake"), say("forms.along"), say("forms.square_off")]
+    rows: list[Cells] = [[row["name"], row["along_shown"], row["off_shown"]] for row in second["rows"]]
+    if second["tapers"]:
+        head, widths = [*head, say("forms.wide")], [row["slab_shown"] for row in second["rows"]]
+        rows = [[*row, width] for row, width in zip(rows, widths, strict=True)]
+    return title, head, rows
+
+
+def _joints(joints: JointsPart) -> tuple[str, Cells, list[Cells]]:
+    head = (say("forms.joint"), say("forms.outer_form"), say("forms.inner_form"))
+    rows: list[Cells] = [(row["name"], row["outside_shown"], row["inside_shown"]) for row in joints["rows"]]
+    return say("forms.joints"), head, rows
+
+
+def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
+    """One of the tables side by side, a box to tick at each row's end."""
+    if not rows:
+        return "<div></div>"
+    heads = "".join(f'<th scope="col">{escape(text)}</th>' for text in head)
+    body = "".join(
+        f'<tr><th scope="row">{marked(first)}</th>{"".join(f"<td>{marked(cell)}</td>" for cell in cells)}'
+        f'<td class="bx">{BOX}</td></tr>'
+        for first, *cells in rows
+    )
+    table = f"<table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table>"
+    return f"<div><h3>{marked(title)}</h3>{table}</div>"
+
+
+def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
+    """What proves the second edge, and how the boards are held."""
+    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
+    told += [say("forms.dig", past=edges["overdig_shown"])]
+    return [*told, *([say("forms.screws")] if boards else [])]

@@ -1,0 +1,47 @@
+"""What stands at the top and at the foot of a side of paper."""
+
+from __future__ import annotations
+
+from html import escape
+
+from bowstring.drawings.signs import hand_sign
+from bowstring.faces.located import BOX
+from bowstring.report.forms.answer import Answer
+from bowstring.sheet import brief
+from bowstring.sheet.facing import curve_hand
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+_LONG_HAND = 6
+"""Letters of a hand's name that stand in the largest type on one line: ``RIGHT``."""
+
+
+def head_html(answer: Answer, side: str, date: str, *, title: str = "", numbers: bool = True) -> str:
+    """Return a side's head: the title (the job's own without one) in as large a type as it has room for, the arc's
+    measures, the side and the day."""
+    title = title or brief.title(answer)
+    long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
+    measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
+    told = f'<p class="measures">{measures}</p>' if measures else ""
+    day = f"<span>{escape(date)}</span>" if date else ""
+    return (
+        f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}'
+        f'<p class="which">{day}<b>{escape(side)}</b></p></div>'
+    )
+
+
+def foot_html(left: str, right: str) -> str:
+    """Return a side's last line."""
+    return f'<p class="foot"><span>{marked(left)}</span><span>{marked(right)}</span></p>'
+
+
+def duo_html(answer: Answer, line: str, id: str) -> str:
+    """Return the two boxes under the head: ``line``, as HTML, and on which hand the curve is; ``id``: the drawing's."""
+    word = curve_hand(answer)
+    size = "hand long" if len(word) > _LONG_HAND else "hand"
+    hand = f'<p>{marked(brief.stand(answer))} <strong class="{size}">{escape(word)}</strong></p>'
+    seen = f'<p class="seen">{BOX}{escape(say("paper.seen"))}</p>'
+    return (
+        f'<div class="duo"><div class="line">{line}</div>'
+        f'<div class="side-of">{hand_sign(answer, id=id)}{hand}{seen}</div></div>'
+    )

@@ -1,0 +1,210 @@
+"""The form sheet's back: the tops of the forms, what is signed off before the truck, the order, the cautions."""
+
+from __future__ import annotations
+
+from html import escape
+
+from bowstring.faces.build_parts import bold
+from bowstring.faces.paper_head import foot_html, head_html
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_grades import GradesPart, TopRow
+from bowstring.report.forms.build_pour import PourPart
+from bowstring.sheet import brief
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+ROWS = (29, 27, 25, 23, 21, 19, 17)
+_JOINT_TYPE, _JOINT_SIDES = 13.0, 11.0
+MANY = 12
+"""Rows over which what stands under the tops is smaller."""
+_LOWER = 56.0
+MORE = 36
+"""Rows of tops on a further page."""
+
+_FIXED = 44.0 + 26.0 + 64.0 + 56.0  # head, last line, who signs, gaps
+_HEADS = 42.0
+_SIGN_ROW = 22.0
+_ORDER = 262.0
+"""How high the order stands beside what is signed off."""
+_JOINTS, _JOINTS_LOW = 74.0, 62.0
+
+
+def pour_side(answer: Answer, date: str) -> str:
+    """Return the back, and further pages where there are more tops than it holds."""
+    grades, pour = answer["grades"], answer["pour"]
+    signs = _sign_rows(answer)
+    tops, joints = _rows(grades, "stake"), _rows(grades, "joint")
+    safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
+    waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
+    blocks, dense = _blocks(joints), len(tops) > MANY
+    joints_tall, lower = (_JOINTS_LOW, _LOWER) if dense else (_JOINTS, 0.0)
+    beside = max(_HEADS + _SIGN_ROW * len(signs), _ORDER if pour else 0.0)
+    fixed = _FIXED + _HEADS + joints_tall * len(blocks) + beside - lower
+    fixed += tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
+    row = fitting(ROWS, (PAGE_TALL - fixed) / max(len(tops), 1))
+    fit = max(1, int((PAGE_TALL - fixed) / row))
+    title = say("forms.back_title", title=brief.title(answer))
+    parts = [
+        head_html(answer, say("forms.back"), date, title=title, numbers=False),
+        *(f'<p class="tops-told">{bold(text)}</p>' for text in _head_told(grades)),
+        _tops(tops[:fit], grades),
+        *map(_joint_tops, blocks),
+        *(f'<p class="none">{marked(text)}</p>' for text in waits),
+        f'<div class="before-truck">{_sign_off(signs)}{_order(pour)}</div>',
+        f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
+        _signatures(),
+        foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
+    ]
+    label = escape(say("forms.back"))
+    kind = f"side forms {'dense ' if dense else ''}row-{row}"
+    sides = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
+    return sides + "".join(_further(tops[start : start + MORE], grades, title) for start in range(fit, len(tops), MORE))
+
+
+def _further(tops: list[TopRow], grades: GradesPart | None, title: str) -> str:
+    """A page of the tops that the back has no room for."""
+    head = f'<h2 class="longest">{marked(title)}</h2><p class="which"><b>{escape(say("forms.more"))}</b></p>'
+    label = escape(say("forms.more"))
+    table = _tops(tops, grades)
+    return f'<section class="side forms row-25" aria-label="{label}"><div class="head">{head}</div>{table}</section>'
+
+
+def _rows(grades: GradesPart | None, kind: str) -> list[TopRow]:
+    return [row for row in grades["rows"] if row["kind"] == kind] if grades else []
+
+
+def _head_told(grades: GradesPart | None) -> list[str]:
+    if grades is None:
+        return []
+    if grades["stop"]:
+        return [f"{grades['stop']['head']} {grades['stop']['text']}"]
+    return [" ".join(grades["conclusion"]), *grades["warnings"]]
+
+
+def _tops(rows: list[TopRow], grades: GradesPart | None) -> str:
+    """Both tops at each stake, with a place for what was set and for how deep the base is under it."""
+    if grades is None or not rows:
+        return ""
+    feet = "feet" in grades["has"]
+    one = [say("forms.top"), *([say("forms.feet")] if feet else []), say("forms.as_set")]
+    heads = [say("forms.stake"), *([*one] * 2), say("forms.base_under")]
+    edges = "".join(
+        f'<th scope="colgroup" colspan="{len(one)}">{escape(say(f"forms.{name}_form"))}</th>'
+        for name in ("outer", "inner")
+    )
+    body = ""
+    for row in rows:
+        cells = ""
+        for top in (row["outside"], row["inside"]):
+            cells += f'<td class="big">{marked(top["shown"])}</td>'
+            cells += (f"<td>{marked(top['feet'])}</td>" if feet else "") + '<td class="write"></td>'
+        body += f'<tr><th scope="row">{marked(row["name"])}</th>{cells}<td class="write"></td></tr>'
+    names = "".join(f'<th scope="col">{escape(text)}</th>' for text in heads)
+    return (
+        f'<table class="tops"><thead><tr><td></td>{edges}<td></td></tr><tr>{names}</tr></thead>'
+        f"<tbody>{body}</tbody></table>"
+    )
+
+
+def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
+    """The joints in as many equal blocks as it takes for each to stand side by side."""
+    if not joints:
+        return []
+    widest = max(width(top["shown"], _JOINT_TYPE) for row in joints for top in (row["outside"], row["inside"]))
+    wide = max(1, int((PAGE_WIDE - width(say("forms.inner"), _JOINT_TYPE) - 20.0) / (widest + _JOINT_SIDES)))
+    count = -(-len(joints) // -(-len(joints) // wide))
+    return [joints[start : start + count] for start in range(0, len(joints), count)]
+
+
+def _joint_tops(rows: list[TopRow]) -> str:
+    """The tops at the joints, side by side."""
+    lines = [(say("forms.joint"), [row["name"] for row in rows])]
+    lines += [(say("forms.outer"), [row["outside"]["shown"] for row in rows])]
+    lines += [(say("forms.inner"), [row["inside"]["shown"] for row in rows])]
+    body = "".join(
+        f'<tr><th scope="row">{escape(name)}</th>{"".join(f"<td>{marked(text)}</td>" for text in texts)}</tr>'
+        for name, texts in lines
+    )
+    return f'<table class="joint-tops"><tbody>{body}</tbody></table>'
+
+
+def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
+    """What is signed off before the truck comes: what it is, and what it must be."""
+    edges, joints, pour, shown = answer["edges"], answer["joints"], answer["pour"], answer["staked_shown"]
+    tolerance, depth = answer["tolerance_shown"], pour["depth_shown"] if pour else ""
+    rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
+    rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
+    if edges:
+        far = edges["far_width_shown"] if edges["far_width"] is not None else ""
+        rows += [
+            (
+                say("forms.sign_width"),
+                say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"],
+            )
+        ]
+    rows += _slopes(answer)
+    if joints:
+        cut = (
+            f"{joints['count'] - 1}; {joints['depth_shown']}"
+            if joints["depth"] is not None
+            else str(joints["count"] - 1)
+        )
+        rows += [(say("forms.sign_joints"), cut)]
+    rows += [(say("forms.sign_base"), depth)]
+    return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _slopes(answer: Answer) -> list[tuple[str, str]]:
+    """The tops and the two slopes, where the grades may be used."""
+    grades = answer["grades"]
+    if grades is None or grades["stop"]:
+        return []
+    steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
+    level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
+    return [
+        (say("forms.sign_tops"), say("forms.as_above")),
+        (say("forms.sign_slopes", level=level), f"{steepest}; {grades['drop']}"),
+    ]
+
+
+def _sign_off(rows: list[tuple[str, str]]) -> str:
+    heads = "".join(f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in ("what", "must", "got", "init"))
+    body = "".join(
+        f'<tr><th scope="row">{marked(what)}</th><td class="big">{marked(must)}</td>'
+        '<td class="write"></td><td class="write"></td></tr>'
+        for what, must in rows
+    )
+    return (
+        f'<div><h3>{escape(say("forms.sign_off"))}</h3><table class="sign-off"><thead><tr>{heads}</tr></thead>'
+        f"<tbody>{body}</tbody></table></div>"
+    )
+
+
+def _order(pour: PourPart | None) -> str:
+    """The order in the largest type, what changes it, and when to call."""
+    if pour is None:
+        return "<div></div>"
+    heads = "".join(
+        f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in ("truck_out", "plan", "call_short")
+    )
+    rows = "".join(
+        f'<tr><th scope="row">{marked(one["out"])}</th><td>{marked(one["plan_shown"])}</td>'
+        f'<td class="big">{marked(one["call_shown"])}</td></tr>'
+        for one in pour["reach"]
+    )
+    reach = (
+        f"<h3>{escape(say('forms.call'))}</h3><table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
+        if rows
+        else ""
+    )
+    blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
+    return (
+        f'<div class="box order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
+        f"<p>{bold(pour['why'])}</p><p>{bold(pour['low_text'])}</p>{reach}{blanks}</div>"
+    )
+
+
+def _signatures() -> str:
+    names = ("paper.by", "paper.checked", "forms.date_time", "forms.may_pour")
+    return f'<div class="signs">{"".join(f"<p>{escape(say(name))}</p>" for name in names)}</div>'

@@ -1,0 +1,116 @@
+"""The lines of the slab and of its slope on the numbers face. No stake hangs on either: nobody is asked for them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.faces.one_line import SAID, USUAL, QuestionLine, capital, length_of, line_of, metres_of
+from bowstring.faces.questions import panel_of
+from bowstring.faces.settling import Arcs, Typed
+from bowstring.words import say
+
+
+def slab_line(arcs: Arcs, typed: Typed, side: str | None) -> QuestionLine:
+    """Return the line of the slab; ``side``: the hand on which the curve is, where somebody says it."""
+    if not any(panel_of(name) == "slab" for name in typed):
+        return line_of(say("numbers.unsaid"), USUAL)
+    width = length_of(arcs, typed, "width")
+    if is_conflict(typed):
+        return line_of(say("numbers.slab_conflict"), SAID)
+    if width and arcs.settled and has_no_inner(arcs, typed, side, arcs.settled.arc.radius):
+        return line_of(say("numbers.slab_reaches", width=width), SAID)
+    return line_of(capital(say("numbers.joint").join(_of_slab(arcs, typed, width))), SAID)
+
+
+def _of_slab(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
+    end = length_of(arcs, typed, "slab-end_width")
+    if width and end and end != width:
+        yield say("numbers.slab_tapers", width=width, end=end)
+    else:
+        yield say("numbers.slab_wide", width=width) if width else say("numbers.slab_no_width")
+    drawn_to = typed.get("drawn_to", "")
+    edge = typed.get("edge") or (drawn_to if drawn_to == "centre" else "")
+    if edge:
+        yield say(f"numbers.slab_lies.{edge}")
+    elif width:
+        yield say("numbers.slab_no_side")
+    thickness = length_of(arcs, typed, "slab-thickness", small=True)
+    if thickness:
+        yield say("numbers.slab_thick", thickness=thickness)
+
+
+def is_conflict(typed: Typed) -> bool:
+    """Tell whether the drawing's line is the middle of the work, and the slab is said to lie on one side of it."""
+    drawn_to, edge = typed.get("drawn_to"), typed.get("edge")
+    return drawn_to == "centre" and edge not in (None, drawn_to)
+
+
+def edge_in(typed: Typed, side: str | None) -> str | None:
+    """Return where the line runs in the slab: ``outside``, ``inside`` or ``centre``; ``None`` where nothing says it."""
+    from bowstring.report.forming.plan import edge_of  # with all that a layout is
+
+    return edge_of(typed.get("edge") or None, side, typed.get("drawn_to"))
+
+
+def has_no_inner(arcs: Arcs, typed: Typed, side: str | None, radius: float) -> bool:
+    """Tell whether the slab along a line of a radius, metres, reaches the center."""
+    width = max(metres_of(arcs, typed, name) or 0.0 for name in ("width", "slab-end_width"))
+    return {"outside": width, "centre": width / 2}.get(edge_in(typed, side) or "", 0.0) >= radius
+
+
+def slope_line(arcs: Arcs, typed: Typed) -> QuestionLine:
+    """Return the line of the slope."""
+    if not any(panel_of(name) == "slope" for name in typed):
+        return line_of(say("numbers.unsaid"), USUAL)
+    pieces = [*_along(arcs, typed), *_across(arcs, typed)] or [say("numbers.slope_limits")]
+    return line_of(capital(say("numbers.joint").join(pieces)), SAID)
+
+
+def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
+    tops = {end: _top(arcs, typed, name) for end, name in (("A", "grade-from"), ("B", "grade-to"))}
+    if all(tops.values()):
+        yield say("numbers.slope_tops", first=tops["A"], last=tops["B"])
+    slope, high = _percent(typed, "grade-slope"), typed.get("grade-high", "")
+    if slope == "0":
+        yield say("numbers.slope_level")
+    elif slope:
+        key = "numbers.slope_up" if high else "numbers.slope_no_end"
+        yield say(key, slope=slope, end=high) if high else say(key, slope=slope)
+    elif high and not all(tops.values()):
+        yield say("numbers.slope_no_slope", end=high)
+    if not all(tops.values()):
+        yield from (say("numbers.slope_top", top=top, end=end) for end, top in tops.items() if top)
+
+
+def _across(arcs: Arcs, typed: Typed) -> Iterator[str]:
+    crown = length_of(arcs, typed, "grade-crown", small=True)
+    cross, low = _percent(typed, "grade-cross"), typed.get("grade-low", "")
+    if crown:
+        yield say("numbers.slope_crown", crown=crown)
+    elif cross == "0":
+        yield say("numbers.slope_flat")
+    elif low:
+        yield say(f"numbers.slope_down.{low}", cross=cross or _usual_cross())
+    elif cross or "grade-slope" in typed or "grade-to" in typed:
+        yield say("numbers.slope_no_edge")
+
+
+def _usual_cross() -> str:
+    from bowstring.report.forming.plan import USUAL_CROSS
+
+    return f"{100 * USUAL_CROSS:g}"
+
+
+def _percent(typed: Typed, name: str) -> str:
+    """Return a percentage as it is shown, empty where none is typed or it can't be read."""
+    try:
+        return f"{float(typed.get(name, '').removesuffix('%')):g}"
+    except ValueError:
+        return ""
+
+
+def _top(arcs: Arcs, typed: Typed, name: str) -> str:
+    metres = metres_of(arcs, typed, name, signed=True)
+    if metres is None:
+        return ""
+    return f"-{arcs.shown.show(-metres)}" if metres < 0 else arcs.shown.show(metres)

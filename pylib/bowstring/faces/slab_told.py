@@ -1,0 +1,73 @@
+"""What the slab's panel says as it is typed: the other edge, or what is to be settled before there is one."""
+
+from __future__ import annotations
+
+from html import escape
+from typing import TYPE_CHECKING
+
+from bowstring.faces.help_line import fill_button
+from bowstring.faces.one_line import length_of, metres_of
+from bowstring.faces.settling import Arcs, Typed
+from bowstring.faces.slab_lines import edge_in, has_no_inner, is_conflict
+from bowstring.geometry.arc import Arc
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+if TYPE_CHECKING:
+    from bowstring.forming.slab import Lies
+
+_LIES: dict[str, Lies] = {"outside": "inside", "centre": "both", "inside": "outside"}
+"""Where the slab lies from the line, by where the line runs in it."""
+
+
+def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None) -> str:
+    """Return it as HTML, empty while there is nothing to be said; ``arc``: the one that is laid out, where a chord that
+    was found makes it another than the drawing's."""
+    if is_conflict(typed):
+        return f'<div data-tint="">{_told("numbers.slab_which")}{_ways_out()}</div>'
+    line = arc or (arcs.settled.arc if arcs.settled and not _is_found(typed) else None)
+    width = metres_of(arcs, typed, "width")
+    if not width or line is None:
+        drawn_to = typed.get("drawn_to")
+        return _told("numbers.slab_centre") if drawn_to == "centre" and "edge" not in typed else ""
+    edge = edge_in(typed, side)
+    if edge is None:
+        return ""
+    if has_no_inner(arcs, typed, side, line.radius):
+        return f'<div data-tint="">{_told("numbers.slab_no_inner")}</div>'
+    told = _edges(arcs, typed, line, width, edge)
+    return told + (_told("numbers.slab_centre") if edge == "centre" and "edge" not in typed else "")
+
+
+def _edges(arcs: Arcs, typed: Typed, line: Arc, width: float, edge: str) -> str:
+    from bowstring.forming.slab import Slab
+
+    show = arcs.shown.show
+    end = metres_of(arcs, typed, "slab-end_width")
+    if end is not None and end != width:
+        return _told("numbers.slab_tapered", width=show(width), end=length_of(arcs, typed, "slab-end_width"))
+    lies = _LIES[edge]
+    slab = Slab.along(line, width, lies)
+    if lies == "both":
+        half = arcs.shown.show_whole(width / 2)
+        return _told("numbers.slab_edges", outer=show(slab.outer), inner=show(slab.inner), half=half)
+    other = slab.line(slab.inner if lies == "inside" else slab.outer)
+    key = "numbers.slab_inner" if lies == "inside" else "numbers.slab_outer"
+    return _told(key, radius=show(other.radius), chord=show(other.chord), sagitta=show(other.sagitta))
+
+
+def _is_found(typed: Typed) -> bool:
+    return any(name.startswith("found-chord") for name in typed)
+
+
+def _told(key: str, **values: str) -> str:
+    strong, _, rest = say(key, **values).partition("|")
+    return f"<p><b>{marked(strong)}</b> {marked(rest)}</p>"
+
+
+def _ways_out() -> str:
+    line = escape(say("numbers.slab_line"))
+    return (
+        fill_button({"edge": "centre"}, say("numbers.slab_both"))
+        + f'<button type="button" class="small" data-do="panel" data-panel="line">{line}</button>'
+    )

@@ -1,0 +1,112 @@
+"""A slab between two edges about one center, each at a radius of its own that changes evenly with the angle.
+
+A slab of one width has two arcs for edges; one that tapers has an arc on the line that is set, and on the other side a
+curve that draws evenly nearer to it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import hypot
+
+from bowstring.forming.slab import Lies, Slab
+
+OUTER, CENTER, INNER = 0.0, 0.5, 1.0
+"""Places across the band: shares of its width from the outer edge."""
+
+_NODES = (
+    (-0.9602898564975363, 0.1012285362903763),
+    (-0.7966664774136267, 0.2223810344533745),
+    (-0.5255324099163290, 0.3137066458778873),
+    (-0.1834346424956498, 0.3626837833783620),
+)
+_GAUSS = tuple((side * place, weight) for place, weight in _NODES for side in (1, -1))
+"""Eight points of Gauss and Legendre on (-1, 1) with their weights (Abramowitz and Stegun, table 25.4)."""
+
+
+@dataclass(frozen=True)
+class Band:
+    """Both edges of a slab.
+
+    Attributes:
+        outer, inner: each edge's radius at the first end and at the last, metres.
+        angle: radians.
+
+    Raises ``ValueError`` where an end has no width or no inner edge.
+    """
+
+    outer: tuple[float, float]
+    inner: tuple[float, float]
+    angle: float
+
+    def __post_init__(self) -> None:
+        ends = zip(self.outer, self.inner, strict=True)
+        if not (self.angle > 0 and all(outer > inner > 0 for outer, inner in ends)):
+            raise ValueError("a band needs two edges and an angle")
+
+    @classmethod
+    def of(cls, slab: Slab) -> Band:
+        """Return the band of a slab of one width."""
+        return cls((slab.outer, slab.outer), (slab.inner, slab.inner), slab.angle)
+
+    @classmethod
+    def tapered(cls, radius: float, angle: float, widths: tuple[float, float], lies: Lies) -> Band:
+        """Return the band along a line that is an arc, by its widths at the two ends, metres.
+
+        >>> Band.tapered(20.0, 0.5, (1.0, 1.5), "both")
+        Band(outer=(20.5, 20.75), inner=(19.5, 19.25), angle=0.5)
+        """
+        inward = {"inside": 1.0, "outside": 0.0, "both": 0.5}[lies]
+        first, last = widths
+        return cls(
+            (radius + first * (1 - inward), radius + last * (1 - inward)),
+            (radius - first * inward, radius - last * inward),
+            angle,
+        )
+
+    def ends(self, across: float) -> tuple[float, float]:
+        """Return the radii, at the two ends, of the line that runs at a share of the width from the outer edge."""
+        first, last = (outer + (inner - outer) * across for outer, inner in zip(self.outer, self.inner, strict=True))
+        return first, last
+
+    def radius(self, across: float, share: float) -> float:
+        """Return the radius of that line at a share of the angle, metres."""
+        first, last = self.ends(across)
+        return first + (last - first) * share
+
+    def width(self, share: float) -> float:
+        """Return the width at a share of the angle, metres along the radius."""
+        return self.radius(OUTER, share) - self.radius(INNER, share)
+
+    @property
+    def widens(self) -> float:
+        """By how much the last end is wider than the first, metres."""
+        return self.width(1.0) - self.width(0.0)
+
+    def pace(self, across: float, share: float) -> float:
+        """Return how fast the length along a line grows with the share: metres along it for the whole angle."""
+        first, last = self.ends(across)
+        return hypot(self.angle * (first + (last - first) * share), last - first)
+
+    def squared(self, across: float) -> tuple[float, float, float]:
+        """Return the square of the pace along a line as a polynomial of the share, the constant first."""
+        first, last = self.ends(across)
+        turned, more = self.angle**2, last - first
+        return turned * first**2 + more**2, 2 * turned * first * more, turned * more**2
+
+    def length(self, across: float, share: float = 1.0) -> float:
+        """Return the length along a line from the first end to a share of the angle, metres.
+
+        An even line is an arc. Otherwise the pace is summed, which is as smooth as a root of a parabola far from its
+        zeros: eight points give every digit.
+        """
+        first, last = self.ends(across)
+        if first == last:
+            return first * self.angle * share
+        parts = 1 if last > 0.5 * first and first > 0.5 * last else 8  # a steep taper in parts
+        part = share / parts
+        return sum(
+            weight * part / 2 * self.pace(across, part * (number + (1 + place) / 2))
+            for number in range(parts)
+            for place, weight in _GAUSS
+        )

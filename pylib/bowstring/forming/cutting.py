@@ -1,0 +1,270 @@
+"""In which order boards are put along the edges of a slab, so that no two meet where it shows or hurts.
+
+A search over the splices' places, from one end to the other and of both edges at once: always that edge goes on that
+is behind. Of all orders the best by this list, in which an earlier line wins over all later ones: pieces that are too
+short, splices at a quarter point, splices opposite one of the other edge, splices at a stake of the layout, waste,
+boards, the shortest piece the longest.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from dataclasses import dataclass, field
+from functools import lru_cache
+from heapq import heappop, heappush
+
+SHORT, QUARTER, OPPOSITE, STAKE = "short", "quarter", "opposite", "stake"
+RULES = (SHORT, QUARTER, OPPOSITE, STAKE)
+"""What an order may break, the worst first: the last gives way first."""
+
+QUARTERS = (0.0, 0.25, 0.5, 0.75, 1.0)
+MOST_PLACES = 400
+"""Places along an edge that are told apart: 9 in of a 300-ft edge; a foot on shorter ones."""
+FINE = 0.3048
+SAME = 1e-6
+
+MOST_STEPS = 12_000
+"""Boards tried over both edges at once; where it would be more, the second edge is laid after the first."""
+
+Faults = tuple[int, int, int, int]
+"""How many splices or pieces break each of ``RULES``."""
+Score = tuple[int, int, int, int, float, int, float]
+"""Faults, waste, boards, and the shortest piece, below zero: the less the better."""
+Label = tuple[Score, tuple[float, ...], int, float, float, "Label | None"]
+"""A way to a place: its score, the metres done of each run, and the last step: run, board, piece, the label before."""
+
+
+@dataclass(frozen=True)
+class Run:
+    """The form of one edge: ``length`` metres of board, ``past`` of it before the edge begins and after it ends."""
+
+    length: float
+    past: float
+
+    def __post_init__(self) -> None:
+        if self.past < 0 or self.edge <= 0:
+            raise ValueError("what runs past is a part of the form")
+
+    def share(self, along: float) -> float:
+        """Return at what share of the edge a place of the board is, 0 at A and 1 at B."""
+        return (along - self.past) / self.edge
+
+    @property
+    def edge(self) -> float:
+        """Metres between the edge's ends."""
+        return self.length - 2 * self.past
+
+
+@dataclass(frozen=True)
+class Rules:
+    """What an order has to keep, metres.
+
+    Attributes:
+        least: no piece is shorter where there are two or more; kerf: what a saw cut takes.
+        clear: from a stake and a quarter point; apart: from a splice of the other edge, along the middle of both.
+        stakes: of the layout, as shares of the angle from A.
+    """
+
+    least: float
+    kerf: float
+    clear: float
+    apart: float
+    stakes: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True)
+class Order:
+    """The boards of each run from A to B: ``boards`` as bought, ``pieces`` as they stand in the form (the last is cut).
+
+    ``broken``: how many splices or pieces break each of ``RULES``.
+    """
+
+    boards: tuple[tuple[float, ...], ...]
+    pieces: tuple[tuple[float, ...], ...]
+    broken: dict[str, int]
+
+    @property
+    def waste(self) -> float:
+        """What is bought and isn't in the form, metres."""
+        return sum(map(sum, self.boards)) - sum(map(sum, self.pieces))
+
+    def splices(self, run: int) -> tuple[float, ...]:
+        """Return where the boards of a run meet, metres from its beginning."""
+        places, at = [], 0.0
+        for piece in self.pieces[run][:-1]:
+            at += piece
+            places.append(at)
+        return tuple(places)
+
+
+@lru_cache(16)  # a page asks for the row, then for what is behind it
+def best_order(runs: tuple[Run, ...], stock: tuple[float, ...], rules: Rules) -> Order | None:
+    """Return the best order of boards for one edge or two; ``None`` where no board is long enough to tell places apart.
+
+    Long edges and long lists of boards are laid one after the other, each as well as it goes.
+
+    >>> rules = Rules(least=6.0, kerf=0.0104, clear=0.0, apart=2.0)
+    >>> best_order((Run(53.3125, 2.0),), (8.0, 10.0, 12.0, 14.0, 16.0), rules).waste
+    0.6875
+    """
+    longest = max(run.length for run in runs)
+    cell = max(FINE, longest / MOST_PLACES)
+    usable = tuple(sorted({board for board in stock if board >= 2 * cell}))
+    if not usable:
+        return None
+    places = [run.length / cell for run in runs]
+    if len(runs) == 1 or max(places) * 2 * usable[-1] / cell * len(usable) <= MOST_STEPS:
+        return _told(_Search(runs, usable, rules, cell).best(), len(runs))
+    first = _told(_Search(runs[:1], usable, rules, cell).best(), 1)
+    taken = tuple(map(runs[0].share, first.splices(0)))
+    second = _told(_Search(runs[1:], usable, rules, cell, taken, runs[0].edge).best(), 1)
+    broken = {rule: first.broken[rule] + second.broken[rule] for rule in RULES}
+    return Order(first.boards + second.boards, first.pieces + second.pieces, broken)
+
+
+@dataclass
+class _Search:
+    """Labels spread from the beginning of the runs; of those that come to one place, ``cell`` metres wide, the best
+    goes on. ``taken``: shares of splices of an edge of ``beside`` metres that is laid already."""
+
+    runs: tuple[Run, ...]
+    stock: tuple[float, ...]
+    rules: Rules
+    cell: float
+    taken: tuple[float, ...] = ()
+    beside: float = 0.0
+    known: dict[tuple[int, float], Faults] = field(default_factory=dict)
+    edges: list[float] = field(default_factory=list)
+    between: float = 0.0
+
+    def __post_init__(self) -> None:
+        self.edges = [run.edge for run in self.runs]
+        self.between = sum(self.edges) / len(self.edges)
+
+    def best(self) -> Label:
+        """Return the best label of those that are done."""
+        cell = self.cell
+        start: Label = ((0, 0, 0, 0, 0.0, 0, -float("inf")), (0.0,) * len(self.runs), 0, 0.0, 0.0, None)
+        best = {(0,) * len(self.runs): start}
+        waiting = [(0, key) for key in best]
+        while True:
+            label = best[heappop(waiting)[1]]
+            run = self._behind(label[1])
+            if run is None:
+                return label
+            for after in self._steps(label, run):
+                place = tuple([round(at / cell) for at in after[1]])
+                there = best.get(place)
+                if there is None:
+                    heappush(waiting, (sum(place), place))
+                    best[place] = after
+                elif after[0] < there[0]:
+                    best[place] = after
+
+    def _behind(self, at: tuple[float, ...]) -> int | None:
+        """Return the run that goes on: the one that is the less far of those that aren't done."""
+        behind, least = None, 0.0
+        for place, (run, done) in enumerate(zip(self.runs, at, strict=True)):
+            share = (done - run.past) / self.edges[place]
+            if done < run.length - SAME and (behind is None or share < least):
+                behind, least = place, share
+        return behind
+
+    def _steps(self, label: Label, run: int) -> list[Label]:
+        """Return what one board more makes of a label: a whole one and a splice, or the run's last, the shortest that
+        does."""
+        (short, quarter, opposite, stake, waste, count, shortest), at, *_ = label
+        done, length = at[run], self.runs[run].length
+        left = length - done
+        found: list[Label] = []
+        for board in self.stock:
+            if board < left - SAME:
+                faults = self._faults(run, done + board)
+                against = faults[2] or self._opposite(at, run, done + board)
+                score = (short + (board < self.rules.least), quarter + faults[1], opposite + against,
+                         stake + faults[3], waste, count + 1, max(shortest, -board))  # fmt: skip
+                to = (*at[:run], done + board, *at[run + 1 :])
+                found.append((score, to, run, board, board, label))
+            if board >= left + self.rules.kerf or abs(board - left) < SAME:
+                cut = short + (left < self.rules.least and done > 0)
+                over = round(waste + max(board - left, 0.0), 6)
+                score = (cut, quarter, opposite, stake, over, count + 1, max(shortest, -left))
+                end = (*at[:run], length + self.cell, *at[run + 1 :])  # a place of its own, past all others
+                found.append((score, end, run, board, left, label))
+                break
+        return found
+
+    def _faults(self, run: int, place: float) -> Faults:
+        """Return which rules a splice breaks by its own place alone."""
+        faults = self.known.get((run, place))
+        if faults is None:
+            share, edge = self.runs[run].share(place), self.runs[run].edge
+            clear, apart = self.rules.clear / edge, 2 * self.rules.apart / (edge + self.beside)
+            quarter = _near(share, QUARTERS, clear)
+            stake = int(not quarter and _near(share, self.rules.stakes, clear))
+            faults = self.known[run, place] = (0, quarter, _near(share, self.taken, apart), stake)
+        return faults
+
+    def _opposite(self, at: tuple[float, ...], run: int, place: float) -> int:
+        """Return 1 where the last splice of the other run is opposite. Its earlier ones are behind this run's last."""
+        for other, there in enumerate(at):
+            if other != run and 0 < there < self.runs[other].length - SAME:
+                share = (place - self.runs[run].past) / self.edges[run]
+                facing = (there - self.runs[other].past) / self.edges[other]
+                return int(abs(share - facing) * self.between < self.rules.apart - SAME)
+        return 0
+
+
+def _near(share: float, places: tuple[float, ...], clear: float) -> int:
+    """Return 1 where one of the places, sorted, is nearer than ``clear``."""
+    first = bisect_left(places, share - clear + SAME)
+    return int(first < len(places) and places[first] < share + clear - SAME)
+
+
+def _told(label: Label, runs: int) -> Order:
+    boards: list[list[float]] = [[] for _ in range(runs)]
+    pieces: list[list[float]] = [[] for _ in range(runs)]
+    broken = dict(zip(RULES, label[0][:4], strict=True))
+    step: Label | None = label
+    while step is not None and step[5] is not None:
+        _score, _at, run, board, piece, step = step
+        boards[run].insert(0, board)
+        pieces[run].insert(0, piece)
+    return Order(tuple(map(tuple, boards)), tuple(map(tuple, pieces)), broken)
+
+
+def packed(pieces: list[float], stock: tuple[float, ...], kerf: float, offcuts: list[float]) -> list[float] | None:
+    """Return the boards to buy for short pieces, after what ``offcuts`` give: the longest first, each where it fits,
+    a saw cut between any two. ``None`` where one is longer than any board.
+
+    >>> packed([2.0] * 6, (8.0, 10.0, 12.0, 14.0), 0.0104, [])
+    [14.0]
+    """
+    rest = _fitted(sorted(pieces, reverse=True), sorted(offcuts), kerf)
+    best: list[float] | None = None if rest else []
+    for length in stock:
+        left, bought = rest, []
+        while left and left[0] <= length + SAME:
+            after = _fitted(left, [length], kerf)
+            held = left[:]
+            for piece in after:
+                held.remove(piece)
+            need = sum(held) + kerf * (len(held) - 1)
+            bought.append(min(board for board in stock if board >= need + kerf or abs(board - need) < SAME
+                              or board == length))  # fmt: skip
+            left = after
+        if not left and (best is None or (sum(bought), len(bought)) < (sum(best), len(best))):
+            best = bought
+    return best
+
+
+def _fitted(pieces: list[float], into: list[float], kerf: float) -> list[float]:
+    """Return the pieces, the longest first, that find no room in boards of these lengths."""
+    room, rest = list(into), []
+    for piece in pieces:
+        place = next((at for at, left in enumerate(room) if left >= piece - SAME), None)
+        if place is None:
+            rest.append(piece)
+        else:
+            room[place] -= piece + kerf
+    return rest

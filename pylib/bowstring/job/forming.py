@@ -1,0 +1,222 @@
+"""The slab along the line, as a job says it: how wide, on which side, how thick, its boards, joints, grades and order.
+
+No stake of the layout hangs on any of it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from bowstring.errors import bad
+from bowstring.job.reader import Reader
+from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
+
+KEYS = SLAB_KEYS
+"""The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
+
+HIGHEST_WASTE = 50.0
+STEEPEST = 25.0
+"""Percent: nobody forms a slab by hand that is steeper."""
+
+MOST_LENGTHS, MOST_GROUND, NAME = 12, 200, 40
+MOST_PANELS = 500
+
+
+@dataclass(frozen=True)
+class SlabSaid:
+    """What is said of the slab; lengths in metres, ``None`` where it isn't said.
+
+    Attributes:
+        far_width: the width at B, where it isn't that at A: it changes evenly along the line.
+        thickness: of the concrete; base: of the bed under it; overdig: how far past each edge it is dug.
+        waste: a share of what is in the forms; step, truck: what the plant sells, and brings, cubic yards where the
+            job's tape reads feet, else cubic metres.
+        edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
+        footing_width, footing_depth: of the footing under its middle.
+    """
+
+    far_width: float | None = None
+    thickness: float | None = None
+    base: float | None = None
+    overdig: float | None = None
+    waste: float | None = None
+    step: float | None = None
+    truck: float | None = None
+    edge_width: float | None = None
+    edge_depth: float | None = None
+    footing_width: float | None = None
+    footing_depth: float | None = None
+
+
+@dataclass(frozen=True)
+class BoardSaid:
+    """What is said of the form boards; metres.
+
+    Attributes:
+        kind: the name of a board of the list, empty where it isn't said; thickness, height: of the crew's own board.
+        level: how good the lumber is, a word of ``terms.BOARD_LEVELS``.
+        lengths: in which boards come; overrun: past each end; gap: the most between form stakes.
+    """
+
+    kind: str = ""
+    thickness: float | None = None
+    height: float | None = None
+    level: str | None = None
+    lengths: tuple[float, ...] = ()
+    overrun: float | None = None
+    gap: float | None = None
+
+
+@dataclass(frozen=True)
+class JointsSaid:
+    """``every``: the longest panel along the outer edge, metres; ``count``: so many panels."""
+
+    every: float | None = None
+    count: int | None = None
+
+
+@dataclass(frozen=True)
+class GroundRead:
+    """A height that was measured of the ground, metres, in the same levels as the tops; ``edge``: outside or inside."""
+
+    stake: str
+    edge: str
+    level: float
+
+
+@dataclass(frozen=True)
+class GradeSaid:
+    """What is said of the tops; heights in metres, slopes as rise over run.
+
+    Attributes:
+        start: the top at A on the outer edge, 0 where it isn't said: all others are told above it; end: at B.
+        slope: along the center line, never negative; high: the end that is higher, never assumed.
+        cross: across the slab; low: the edge that is lower; crown: how far the middle stands over both edges.
+        most_running, most_cross: what the job allows; demanded: past them the sheet stops.
+        instrument: the height of the instrument.
+    """
+
+    start: float | None = None
+    end: float | None = None
+    slope: float | None = None
+    high: str | None = None
+    cross: float | None = None
+    low: str | None = None
+    crown: float | None = None
+    most_running: float | None = None
+    most_cross: float | None = None
+    demanded: bool = False
+    instrument: float | None = None
+    ground: tuple[GroundRead, ...] = ()
+
+
+@dataclass(frozen=True)
+class Forming:
+    """All that a job says of the slab. ``edge``: where the line runs in it, ``None`` where it isn't said."""
+
+    edge: str | None = None
+    slab: SlabSaid = field(default_factory=SlabSaid)
+    board: BoardSaid = field(default_factory=BoardSaid)
+    joints: JointsSaid = field(default_factory=JointsSaid)
+    grade: GradeSaid = field(default_factory=GradeSaid)
+
+
+def read_forming(reader: Reader) -> Forming:
+    """Return what a job says of the slab; raises ``BadJob``."""
+    return Forming(reader.choice("edge", EDGES), _slab(reader), _board(reader), _joints(reader), _grade(reader))
+
+
+def _slab(reader: Reader) -> SlabSaid:
+    slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width",
+                                  "edge_depth", "footing_width", "footing_depth"))  # fmt: skip
+    if slab is None:
+        return SlabSaid()
+    edge_width, edge_depth = _both(slab, "edge_width", "edge_depth")
+    footing_width, footing_depth = _both(slab, "footing_width", "footing_depth")
+    return SlabSaid(
+        far_width=slab.length("end_width"),
+        thickness=slab.length("thickness", bare=False),
+        base=slab.length("base", bare=False, zero=True),
+        overdig=slab.length("overdig", zero=True),
+        waste=_share(slab, "waste", HIGHEST_WASTE),
+        step=slab.number("step", 0.01, 20),
+        truck=slab.number("truck", 0.1, 50),
+        edge_width=edge_width,
+        edge_depth=edge_depth,
+        footing_width=footing_width,
+        footing_depth=footing_depth,
+    )
+
+
+def _both(slab: Reader, width: str, depth: str) -> tuple[float | None, float | None]:
+    """Return a width and a depth that say nothing without each other; raises ``BadJob`` where one is missing."""
+    wide, deep = slab.length(width, bare=False), slab.length(depth, bare=False)
+    if (wide is None) != (deep is None):
+        raise bad(slab.field(depth if deep is None else width), "job.width_depth")
+    return wide, deep
+
+
+def _board(reader: Reader) -> BoardSaid:
+    board = reader.inside("board", ("kind", "thickness", "height", "level", "lengths", "overrun", "gap"))
+    if board is None:
+        return BoardSaid()
+    return BoardSaid(
+        kind=board.text("kind", NAME),
+        thickness=board.length("thickness", bare=False),
+        height=board.length("height", bare=False),
+        level=board.choice("level", BOARD_LEVELS),
+        lengths=tuple(
+            board.value(f"lengths[{row}]", one) for row, one in enumerate(board.rows("lengths", MOST_LENGTHS))
+        ),
+        overrun=board.length("overrun", zero=True),
+        gap=board.length("gap"),
+    )
+
+
+def _joints(reader: Reader) -> JointsSaid:
+    joints = reader.inside("joints", ("every", "panels"))
+    if joints is None:
+        return JointsSaid()
+    count = joints.number("panels", 1, MOST_PANELS)
+    if count is not None and not count.is_integer():
+        raise bad(joints.field("panels"), "job.number", low="1", high=f"{MOST_PANELS}")
+    return JointsSaid(joints.length("every"), None if count is None else int(count))
+
+
+def _grade(reader: Reader) -> GradeSaid:
+    keys = ("from", "to", "slope", "high", "cross", "low", "crown", "limit", "cross_limit", "stops", "instrument",
+            "ground")  # fmt: skip
+    grade = reader.inside("grade", keys)
+    if grade is None:
+        return GradeSaid()
+    return GradeSaid(
+        start=_level(grade, "from"),
+        end=_level(grade, "to"),
+        slope=_share(grade, "slope", STEEPEST),
+        high=grade.choice("high", ("A", "B")),
+        cross=_share(grade, "cross", STEEPEST),
+        low=grade.choice("low", ("inside", "outside")),
+        crown=grade.length("crown", bare=False),
+        most_running=_share(grade, "limit", STEEPEST),
+        most_cross=_share(grade, "cross_limit", STEEPEST),
+        demanded=bool(grade.flag("stops")),
+        instrument=_level(grade, "instrument"),
+        ground=tuple(_ground(grade, row, one) for row, one in enumerate(grade.rows("ground", MOST_GROUND))),
+    )
+
+
+def _ground(grade: Reader, row: int, value: object) -> GroundRead:
+    one = grade.within(f"ground[{row}]", value, ("stake", "edge", "level"))
+    stake, edge, level = one.text("stake", NAME), one.choice("edge", ("inside", "outside")), _level(one, "level")
+    if not stake or edge is None or level is None:
+        raise bad(one.field("stake" if not stake else "edge" if edge is None else "level"), "job.ground_half")
+    return GroundRead(stake, edge, level)
+
+
+def _level(reader: Reader, name: str) -> float | None:
+    return reader.coordinate(name, reader.job[name]) if name in reader.job else None
+
+
+def _share(reader: Reader, name: str, most: float) -> float | None:
+    percent = reader.number(name, 0, most)
+    return None if percent is None else percent / 100

@@ -1,0 +1,40 @@
+"""Which question of the build is open, read from what stands in the fields."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from bowstring.faces.build import panel_asked
+from bowstring.report.forming.plan import edge_of
+from bowstring.report.forms.answer import Answer
+
+BOTH = ("outside", "inside")
+
+_LEFT_OPEN = {
+    "slab": (("width", ("width",)), ("edge", ("edge",)), ("thickness", ("slab-thickness",))),
+    "slope": (
+        ("slope", ("grade-slope", "grade-to")),
+        ("high", ("grade-high", "grade-to")),
+        ("low", ("grade-low", "grade-crown")),
+    ),
+}
+"""The questions of each panel in the order in which they are asked, and the fields by which each is answered."""
+
+
+def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
+    """Return the first question that is open, ``more`` where the fields have an answer to each of ``_LEFT_OPEN``."""
+    for question, names in _LEFT_OPEN.get(panel_asked(answer), ()):
+        if question == "edge" and _edge_of(answer, fields):
+            continue  # a radius that is drawn to the center line says it, too
+        if not any(fields.get(name, "").strip() for name in names):
+            return question
+    return "more"
+
+
+def sides_of(answer: Answer, fields: Mapping[str, str]) -> tuple[str, ...]:
+    """Return on which sides of the line the slab may lie, as far as it is said."""
+    return {"outside": ("inside",), "inside": ("outside",)}.get(_edge_of(answer, fields) or "", BOTH)
+
+
+def _edge_of(answer: Answer, fields: Mapping[str, str]) -> str | None:
+    return edge_of(fields.get("edge", "").strip() or None, answer["side"], answer["drawn_to"])

@@ -1,0 +1,158 @@
+"""What the form says of the slab: its fields, and the way from what was typed to a job and back.
+
+The boards' lengths are one text, ``8', 10', 12'``; the ground's heights another, ``A outside 0.4; M inside 0.2``.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Collection, Mapping, Sequence
+
+from bowstring.errors import BadJob, bad
+from bowstring.job.terms import BOARD_LEVELS, SLAB_KEYS
+from bowstring.units.lengths import read_length
+
+Typed = Mapping[str, str]
+Writer = Callable[[object], str]
+"""Writes one length so that it can stand among others in a text."""
+
+SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
+    ("edge", "choice", "edge", ("outside", "centre", "inside", "left", "right", "")),
+    ("slab.thickness", "fine", "slab_thickness", ()),
+    ("slab.end_width", "length", "slab_end_width", ()),
+    ("slab.base", "bed", "slab_base", ()),
+    ("slab.overdig", "zero", "slab_overdig", ()),
+    ("slab.waste", "percent", "slab_waste", ()),
+    ("slab.step", "volume", "slab_step", ()),
+    ("slab.truck", "volume", "slab_truck", ()),
+    ("slab.edge_width", "fine", "slab_edge_width", ()),
+    ("slab.edge_depth", "fine", "slab_edge_depth", ()),
+    ("slab.footing_width", "fine", "slab_footing_width", ()),
+    ("slab.footing_depth", "fine", "slab_footing_depth", ()),
+    ("board.kind", "text", "board_kind", ()),
+    ("board.thickness", "fine", "board_thickness", ()),
+    ("board.height", "fine", "board_height", ()),
+    ("board.level", "choice", "board_level", ("", *BOARD_LEVELS)),
+    ("board.lengths", "stock", "board_lengths", ()),
+    ("board.overrun", "zero", "board_overrun", ()),
+    ("board.gap", "length", "board_gap", ()),
+    ("joints.every", "length", "joints_every", ()),
+    ("joints.panels", "count", "joints_panels", ()),
+    ("grade.from", "signed", "grade_from", ()),
+    ("grade.to", "signed", "grade_to", ()),
+    ("grade.slope", "percent", "grade_slope", ()),
+    ("grade.high", "choice", "grade_high", ("A", "B", "")),
+    ("grade.cross", "percent", "grade_cross", ()),
+    ("grade.low", "choice", "grade_low", ("inside", "outside", "")),
+    ("grade.crown", "fine", "grade_crown", ()),
+    ("grade.limit", "percent", "grade_limit", ()),
+    ("grade.cross_limit", "percent", "grade_cross_limit", ()),
+    ("grade.stops", "flag", "grade_stops", ()),
+    ("grade.instrument", "signed", "grade_instrument", ()),
+    ("grade.ground", "heights", "grade_ground", ()),
+)
+"""Each with its place, kind, word and choices, see ``fields.Field``."""
+
+_GROUPS = tuple(key for key in SLAB_KEYS if key != "edge")
+_PLAIN = re.compile(r"[0-9]{1,4}(\.[0-9]{1,4})?")
+_ROW = re.compile(
+    r"(?P<stake>\S.*?)\s+(?P<edge>outside|inside|out|in|afuera|adentro|fuera|dentro)\s+(?P<level>\S.*)", re.IGNORECASE
+)
+_EDGES = {"out": "outside", "fuera": "outside", "afuera": "outside", "in": "inside", "dentro": "inside",
+          "adentro": "inside"}  # fmt: skip
+
+
+def is_of_slab(name: str) -> bool:
+    """Tell whether a field, by its id, says something of the slab on which no stake hangs.
+
+    >>> is_of_slab("joints-panels"), is_of_slab("edge"), is_of_slab("width")
+    (True, True, False)
+    """
+    return name.partition("-")[0] in SLAB_KEYS
+
+
+def without_slab(fields: Typed) -> dict[str, str]:
+    """Return the fields without those of the slab: what an arc is laid out by."""
+    return {name: text for name, text in fields.items() if not is_of_slab(name)}
+
+
+def slab_of_fields(typed: Typed) -> dict[str, object]:
+    """Return the part of a job that says what is built, of what was typed by field id; raises ``BadJob`` where a text
+    can be read two ways."""
+    job: dict[str, object] = {"edge": typed["edge"]} if "edge" in typed else {}
+    for place, kind, _word, _choices in SLAB_FIELDS:
+        name = place.replace(".", "-")
+        group, _, key = place.partition(".")
+        if key and name in typed:
+            inside = job.setdefault(group, {})
+            assert isinstance(inside, dict)
+            inside[key] = _value(kind, typed[name], place)
+    return job
+
+
+def _value(kind: str, text: str, place: str) -> object:
+    if kind == "flag":
+        return True
+    if kind == "stock":
+        return stock_of(text, place)
+    if kind == "heights":
+        return heights_of(text, place)
+    if kind in ("percent", "volume", "count") and _PLAIN.fullmatch(text):
+        return float(text) if "." in text else int(text)
+    return text
+
+
+def stock_of(text: str, place: str) -> list[str]:
+    """Return the lengths in one text, apart by ``;`` or commas; raises ``BadJob`` where a comma could be a decimal's,
+    or part feet from inches.
+
+    >>> stock_of("8', 10', 12'", "board.lengths")
+    ["8'", "10'", "12'"]
+    """
+    lengths = []
+    for piece in _pieces(text):
+        if re.search("[0-9],[0-9]", piece) or ("," in piece and _is_one_length(piece)):
+            raise bad(place, "form.stock_comma")
+        lengths += [one.strip() for one in piece.split(",") if one.strip()]
+    return lengths
+
+
+def _is_one_length(text: str) -> bool:
+    try:
+        read_length(text, "ft-in", "job")
+    except BadJob:
+        return False
+    return True
+
+
+def heights_of(text: str, place: str) -> list[dict[str, str]]:
+    """Return the ground's heights in one text, apart by ``;``: a stake, its edge, the height; raises ``BadJob``.
+
+    >>> heights_of("A out 0.4", "grade.ground")
+    [{'stake': 'A', 'edge': 'outside', 'level': '0.4'}]
+    """
+    rows = []
+    for number, piece in enumerate(_pieces(text), 1):
+        found = _ROW.fullmatch(piece)
+        if not found:
+            raise bad(place, "form.height_row", number=number)
+        edge = found["edge"].lower()
+        rows.append({"stake": found["stake"], "edge": _EDGES.get(edge, edge), "level": found["level"]})
+    return rows
+
+
+def _pieces(text: str) -> list[str]:
+    return [piece.strip() for piece in re.split("[;\n]", text) if piece.strip()]
+
+
+def slab_in_texts(job: Mapping[str, object], one_text: Writer) -> dict[str, object]:
+    """Return the groups of a job that can be used with the boards' lengths and the ground's heights as the one text
+    that stands in the form."""
+    groups = {key: dict(group) for key in _GROUPS if isinstance(group := job.get(key), Mapping)}
+    lengths, ground = groups.get("board", {}).get("lengths"), groups.get("grade", {}).get("ground")
+    if isinstance(lengths, Sequence):
+        groups["board"]["lengths"] = ", ".join(map(one_text, lengths))
+    if isinstance(ground, Sequence):
+        rows = (f"{row['stake']} {row['edge']} {one_text(row['level'])}" for row in ground)
+        groups["grade"]["ground"] = "; ".join(rows)
+    return dict(groups)

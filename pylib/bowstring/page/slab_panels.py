@@ -1,0 +1,90 @@
+"""The panels of the slab and of its slope."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from html import escape
+
+from bowstring.faces.slab_pictures import PICTURED, slab_picture
+from bowstring.page.entries import BY_PLACE, Entries, help_of, said
+from bowstring.page.fields import Field
+
+_BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "height", "lengths", "overrun", "gap"))
+_ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
+_EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth", "footing_width", "footing_depth"))
+_LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
+
+
+def slab_html(page: Entries) -> str:
+    """Return what stands in the panel of the slab."""
+    return "\n".join(
+        [
+            page.plain(["width", "slab.thickness"]),
+            _choice(page, "edge", _where, "where"),
+            '<div id="slab-told" class="slab-told" role="status" hidden></div>',
+            page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
+            page.fold("edges", page.plain(_EDGES)),
+            page.fold("joints", page.plain(["joints.every", "joints.panels"])),
+            page.fold("boards", page.plain(_BOARDS)),
+            page.fold("order", page.plain(_ORDER)),
+        ]
+    )
+
+
+def slope_html(page: Entries) -> str:
+    """Return what stands in the panel of the slope."""
+    return "\n".join(
+        [
+            page.plain(["grade.slope"]),
+            _choice(page, "grade.high", _named(page)),
+            page.fold("tops", page.plain(["grade.from", "grade.to"])),
+            page.plain(["grade.cross"]),
+            _choice(page, "grade.low", lambda field, value: f"<span>{_words(field, value)}</span>"),
+            page.fold("crown", page.plain(["grade.crown"])),
+            page.fold("limits", page.plain(_LIMITS)),
+            page.fold("heights", page.plain(["grade.instrument", "grade.ground"])),
+        ]
+    )
+
+
+def _choice(page: Entries, place: str, inside: Callable[[Field, str], str], kind: str = "") -> str:
+    """Return a choice whose options have more in them than a word; ``inside`` makes it."""
+    field = BY_PLACE[place]
+    chosen, options = page.typed.get(field.id, ""), ""
+    for value in field.choices:
+        checked, blank = " checked" if value == chosen else "", "" if value else " data-blank"
+        pictured = kind if value in PICTURED else ""
+        shown = inside(field, value) if value else f"<span>{_words(field, value)}</span>"
+        options += (
+            f'<label class="{pictured or "option"}"><input type="radio" name="{field.id}" value="{value}"'
+            f"{checked}{blank}>{shown}</label>"
+        )
+    return (
+        f'<fieldset class="choice unasked" id="{field.id}" data-field="{field.id}" tabindex="-1" '
+        f'aria-describedby="{field.id}-wrong"><legend>{said(f"form.{field.word}")}</legend>'
+        f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
+        f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'
+    )
+
+
+def _words(field: Field, value: str) -> str:
+    return said(f"form.{field.word}.{value or 'none'}")
+
+
+def _where(field: Field, value: str) -> str:
+    """A picture of where the slab lies from the line; or, in words alone, on which hand the line is its edge."""
+    words = f"<span>{_words(field, value)}</span>"
+    if value not in PICTURED:
+        return words
+    return f"{slab_picture(value)}{words}<small>{said(f'numbers.lies_small.{value}')}</small>"
+
+
+def _named(page: Entries) -> Callable[[Field, str], str]:
+    """An end with what stands there."""
+
+    def inside(field: Field, value: str) -> str:
+        name = page.typed.get(f"ends-{value}", "")
+        shown = f'<b data-of="ends-{value}">{escape(name and f" {name}")}</b>'
+        return f"<span>{_words(field, value)}{shown}</span>"
+
+    return inside

@@ -1,0 +1,123 @@
+"""The boards, told."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from bowstring.forming.boards import Board
+from bowstring.report.forming import boards_bending as bending
+from bowstring.report.forming import boards_cutting as cutting
+from bowstring.report.forming import boards_how as how
+from bowstring.report.forming.boards_list import Choice, FormedEdge, choose, edges_of
+from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
+from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
+from bowstring.report.forming.boards_stakes import Staking, reason_of, staked_edge
+from bowstring.report.forming.formboard import unknown_board
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
+from bowstring.words import say
+
+SPARE = 10
+"""One stake in so many more: stakes split."""
+
+
+def report_boards(plan: Plan) -> BoardsPart | None:
+    """Return the answer's ``boards``, ``None`` where something has to be said first."""
+    edges = edges_of(plan)
+    if not edges or unknown_board(plan) is not None:
+        return None
+    choice, tape = choose(plan, edges), plan.tape
+    staked = [staked_edge(plan, choice, edge) for edge in edges]
+    made = cutting.cut(plan, choice, edges)
+    unit = cutting.unit_of(tape, choice.lengths)
+    told = [_edge(plan, choice, edge, stakes, made, unit) for edge, stakes in zip(edges, staked, strict=True)]
+    stakes = sum(one["stakes"] for one in told)
+    with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
+    sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
+    return {
+        "state": state_of(choice),
+        "short": short_of(choice),
+        "more": more_of(choice, tape, sum(len(one["boards"]) for one in told), with_spare),
+        "conclusion": conclusion(choice),
+        "tighter": tightest.key,
+        "tighter_told": bending.tighter_told(choice, edges, tape),
+        "level": choice.level,
+        "levels": bending.level_choices(choice),
+        "rows": bending.board_rows(choice, edges, tape, sprung.length),
+        "strips": strip_rows(choice, edges, tape),
+        "stock": sprung.length,
+        "springs": sprung.shown,
+        "springs_shown": sprung.bow,
+        "push_head": sprung.head,
+        "bow": sprung.lines,
+        "fails": bending.where_it_fails(choice, staked[edges.index(tightest)].loose, tape),
+        "otherwise": otherwise(choice, edges, tape),
+        "ends": how.at_the_ends(choice, edges, staked, tape),
+        "bending": how.in_order(choice),
+        "edges": told,
+        "stock_shown": cutting.listed(tape, unit, sorted(choice.lengths)),
+        "unit_shown": unit,
+        "cut": cutting.cut_rows(plan, choice, edges, made, unit),
+        "cut_note": cutting.cut_note(choice, tape),
+        "buy": cutting.buy_rows(tape, choice, made, unit),
+        "gave_way": cutting.gave_way(made, choice.practice, tape),
+        "stakes": stakes,
+        "with_spare": with_spare,
+        "stakes_how": how.stakes_how(told, staked, choice, tape, (stakes, with_spare)),
+        "cautions": [say("boards.spring")],
+        "notes": how.taken(plan, choice, tape, unit),
+    }
+
+
+def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
+    """Return the row of the first screen: before there is a slab, what bends to the line itself."""
+    row: BuildRow = {"key": "boards", "state": "open", "text": "", "more": "", "panel": "slab"}
+    unknown = unknown_board(plan)
+    if unknown is not None:
+        return {**row, "text": say("boards.how_thick"), "more": unknown}
+    if part is not None:
+        state = part["state"]
+        return {**row, "state": state, "text": part["short"], "more": part["more"],
+                "panel": "slab" if state == "stop" else ""}  # fmt: skip
+    if plan.no_inner or plan.slab is not None:  # a slab whose inner edge reaches the center
+        return {**row, "state": "stop", "text": say("boards.no_inner")}
+    line = FormedEdge(
+        "inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle
+    )  # the tighter of the two
+    return {**row, "text": short_of(choose(plan, (line,))), "more": say("boards.line_alone")}
+
+
+def _edge(
+    plan: Plan, choice: Choice, edge: FormedEdge, staked: Staking, made: cutting.Cut | None, unit: str
+) -> EdgeBoards:
+    tape, place = plan.tape, 1 if edge.inner else 0
+    board: Board | None = choice.used.board if choice.used else None
+    length = cutting.length_of(edge, board or choice.told.board, choice.overrun)
+    order = made.order if made else None
+    boards = order.boards[place] if order else ()
+    pieces = order.pieces[place] if order else ()
+    splices = cutting.splice_rows(plan, edge, made.runs[place], order.splices(place)) if made and order else []
+    return {
+        "edge": edge.key,
+        "name": say(f"boards.{edge.key}"),
+        "radius": edge.radius,
+        "radius_shown": tape.show(edge.radius),
+        "board": bending.name_of(board) if board else None,
+        "length": length,
+        "length_shown": tape.show(length),
+        "boards": list(boards),
+        "boards_shown": cutting.listed(tape, unit, boards),
+        "pieces": list(pieces),
+        "pieces_shown": ", ".join(map(tape.show, pieces)),
+        "splices": splices,
+        "gaps": staked.gaps,
+        "gap": staked.gap,
+        "gap_shown": tape.show(staked.gap),
+        "stakes": staked.along + staked.past + len(splices),
+        "reason": reason_of(staked, choice.practice, tape),
+        "bow": staked.bow,
+        "bow_shown": "" if staked.bow is None else tape.show_up(staked.bow),
+        "end_miss": staked.loose.miss if staked.loose else None,
+        "end_miss_shown": tape.show_up(staked.loose.miss) if staked.loose else "",
+    }

@@ -1,0 +1,182 @@
+"""The cut list: which boards in which order along both edges, what else is cut, and what is bought."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from math import ceil
+
+from bowstring.forming.boards import Board
+from bowstring.forming.cutting import RULES, Order, Rules, Run, best_order, packed
+from bowstring.forming.stock import FOOT, Practice
+from bowstring.report.forming.boards_bending import name_of
+from bowstring.report.forming.boards_list import Choice, FormedEdge
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build_boards import BuyRow, CutRow, SpliceRow
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+
+@dataclass(frozen=True)
+class Cut:
+    """What is cut: ``order`` of the boards of both edges (``None``: too long to tell), ``splices`` and ``ends``: pieces
+    of which boards, with what is bought for them."""
+
+    order: Order | None
+    runs: tuple[Run, ...]
+    splices: int
+    splice_boards: list[float]
+    ends: tuple[float, float]
+    end_boards: list[float]
+
+    def buys(self, used: str, straight: str) -> list[tuple[str, float, int]]:
+        """Return what is bought: board, length and count, the longest first."""
+        edges = [board for run in self.order.boards for board in run] if self.order else []
+        bought = Counter((used, board) for board in [*edges, *self.splice_boards])
+        bought.update((straight, board) for board in self.end_boards)
+        names = [used, straight]
+        return [(name, length, count) for (name, length), count
+                in sorted(bought.items(), key=lambda one: (names.index(one[0][0]), -one[0][1]))]  # fmt: skip
+
+
+def length_of(edge: FormedEdge, board: Board, overrun: float) -> float:
+    """Return how long the boards of an edge are together, at mid-thickness."""
+    aside = -board.thickness / 2 if edge.inner else board.thickness / 2
+    return edge.length + aside * edge.angle + 2 * overrun
+
+
+def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None:
+    """Return what is cut of the board that bends to both edges, ``None`` where none does."""
+    if choice.used is None:
+        return None
+    board, practice, lengths = choice.used.board, choice.practice, choice.lengths
+    runs = tuple(Run(length_of(edge, board, choice.overrun), choice.overrun) for edge in edges)
+    stakes = tuple(sorted(share for _name, share in plan.shares()))
+    rules = Rules(practice.least, practice.saw, practice.clear, practice.apart, stakes)
+    order = best_order(runs, lengths, rules)
+    count = sum(len(pieces) - 1 for pieces in order.pieces) if order else 0
+    offcuts = [
+        boards[-1] - pieces[-1] - practice.saw
+        for boards, pieces in zip(order.boards, order.pieces, strict=True)
+        if boards[-1] > pieces[-1]
+    ] if order else []  # fmt: skip
+    width = plan.width or 0.0
+    ends = (width, plan.said.slab.far_width or width)
+    pieces = [part for end in ends for part in _parts(end, max(lengths))]
+    return Cut(
+        order=order,
+        runs=runs,
+        splices=count,
+        splice_boards=packed([practice.splice] * count, lengths, practice.saw, offcuts) or [],
+        ends=ends,
+        end_boards=packed(pieces, lengths, practice.saw, []) or [],
+    )
+
+
+def _parts(length: float, most: float) -> list[float]:
+    count = max(1, ceil(length / most - 1e-9))
+    return [length / count] * count
+
+
+def unit_of(tape: Tape, lengths: tuple[float, ...]) -> str:
+    """Return the unit in which all bought lengths are short numbers, ``ft`` or ``m``; empty where there is none."""
+    size, name = (FOOT, "ft") if tape.feet else (0.1, "m")
+    return name if all(abs(one / size - round(one / size)) < 1e-6 for one in lengths) else ""
+
+
+def stock_shown(tape: Tape, unit: str, length: float) -> str:
+    """Return a bought length as yards of lumber write it: whole feet, or metres with one decimal."""
+    if not unit:
+        return tape.show_whole(length)
+    return f"{round(length / FOOT)}" if unit == "ft" else f"{length:.1f}"
+
+
+def listed(tape: Tape, unit: str, lengths: list[float] | tuple[float, ...]) -> str:
+    """Return bought lengths in a row."""
+    return ", ".join(stock_shown(tape, unit, one) for one in lengths)
+
+
+def splice_rows(plan: Plan, edge: FormedEdge, run: Run, places: tuple[float, ...]) -> list[SpliceRow]:
+    """Return where boards meet along an edge, each between two stakes of the layout."""
+    tape = plan.tape
+    rows: list[SpliceRow] = []
+    stakes = sorted(plan.shares(), key=lambda one: one[1])
+    for place in places:
+        share = run.share(place)
+        along = share * edge.length
+        before = [name for name, at in stakes if at <= share]
+        after = [name for name, at in stakes if at > share]
+        text = say("boards.splice_at", first=before[-1] if before else "A", last=after[0] if after else "B")
+        rows.append(
+            {
+                "along": along,
+                "along_shown": tape.show_running(along),
+                "text": text,
+            }
+        )
+    return rows
+
+
+def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cut | None, unit: str) -> list[CutRow]:
+    """Return the cut list's rows; none where no board bends."""
+    if made is None or choice.used is None:
+        return []
+    tape, name, straight, rows = plan.tape, name_of(choice.used.board), choice.thick.board, []
+    for place, edge in enumerate(edges):
+        boards = listed(tape, unit, made.order.boards[place]) if made.order else say("boards.no_order")
+        rows.append(_row(say(f"boards.{edge.key}"), name, tape.show(made.runs[place].length), boards))
+    if made.splices:
+        needs = say("boards.so_many", count=made.splices, length=tape.show_whole(choice.practice.splice))
+        boards = listed(tape, unit, made.splice_boards) or say("boards.offcuts")
+        rows.append(_row(say("boards.splices"), name, needs, boards))
+    first, last = map(tape.show, made.ends)
+    needs = (
+        say("boards.so_many", count=2, length=first) if first == last else say("boards.both", first=first, last=last)
+    )
+    rows.append(_row(say("boards.end_forms"), straight.name, needs, listed(tape, unit, made.end_boards)))
+    return rows
+
+
+def cut_note(choice: Choice, tape: Tape) -> str:
+    """Return in which order the boards of an edge stand, and where the first begins."""
+    if not choice.overrun:
+        return say("boards.cut_from_a")
+    return say("boards.cut_past_a", past=tape.show_whole(choice.overrun))
+
+
+def _row(name: str, board: str, needs: str, boards: str) -> CutRow:
+    return {
+        "name": name,
+        "board": board,
+        "needs": needs,
+        "boards": boards,
+    }
+
+
+def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[BuyRow]:
+    """Return what is bought; nothing where no board bends."""
+    if made is None or choice.used is None:
+        return []
+    return [
+        {
+            "board": board,
+            "length": length,
+            "length_shown": f"{stock_shown(tape, unit, length)} {unit}".strip(),
+            "count": count,
+        }
+        for board, length, count in made.buys(name_of(choice.used.board), choice.thick.board.name)
+    ]
+
+
+def gave_way(made: Cut | None, practice: Practice, tape: Tape) -> list[str]:
+    """Return which rules no order keeps, a sentence each; empty where all are kept."""
+    order = made.order if made else None
+    if order is None or not any(order.broken.values()):
+        return []
+    lengths = {"short": practice.least, "quarter": practice.clear, "opposite": practice.apart, "stake": practice.clear}
+    broken = [
+        say(f"boards.broken_{rule}", count=order.broken[rule], length=tape.show_whole(lengths[rule]))
+        for rule in RULES
+        if order.broken[rule]
+    ]
+    return [say("boards.gave_way"), *broken]

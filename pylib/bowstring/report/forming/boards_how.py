@@ -1,0 +1,99 @@
+"""How the boards are bent, held and staked, in sentences."""
+
+from __future__ import annotations
+
+from bowstring.forming.boards import Board
+from bowstring.report.forming.boards_bending import name_of, pushed
+from bowstring.report.forming.boards_cutting import listed
+from bowstring.report.forming.boards_list import Choice, FormedEdge
+from bowstring.report.forming.boards_stakes import Staking
+from bowstring.report.forming.formboard import depth_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build_boards import EdgeBoards
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+
+def at_the_ends(choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape) -> list[str]:
+    """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes."""
+    missing = [(one.loose.miss, one.gap) for one in staked if one.loose]
+    found = []
+    if missing:
+        miss, gap = max(missing)
+        found.append(say("boards.runs_flat", gap=tape.show(gap), miss=tape.show_up(miss)))
+    if choice.overrun:
+        found.append(say("boards.carry_past", past=tape.show_whole(choice.overrun)))
+    else:
+        found.append(say("boards.no_overrun", past=tape.show_whole(choice.practice.overrun)))
+    if choice.used is None:
+        return found
+    board, piece = choice.used.board, tape.show_whole(choice.practice.splice)
+    return [
+        *found,
+        say("boards.splice", length=piece, board=name_of(board)),
+        *_forces(board, edges, staked, tape),
+        say("boards.outer_pulls"),
+        say("boards.inner_pulls"),
+    ]
+
+
+def _forces(board: Board, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape) -> list[str]:
+    """Return the loads on the stakes of the tighter edge's end."""
+    loose = [one.loose for edge, one in zip(edges, staked, strict=True) if edge.inner and one.loose]
+    if not loose:
+        return []
+    held, pulled = loose[0].held(board.stiffness), loose[0].pulled(board.stiffness)
+    return [say("boards.end_loads", held=pushed(tape, held), pulled=pushed(tape, pulled))]
+
+
+def in_order(choice: Choice) -> list[str]:
+    """Return the order in which a board is bent."""
+    first = say("boards.first_past") if choice.overrun else say("boards.first_end")
+    return [first, say("boards.work_along"), say("boards.screw_all"), say("boards.double"), say("boards.kickers")]
+
+
+def stakes_how(
+    told: list[EdgeBoards], staked: list[Staking], choice: Choice, tape: Tape, counts: tuple[int, int]
+) -> list[str]:
+    """Return the count of stakes, how far apart they stand and why, and on which side."""
+    count, with_spare = counts
+    found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
+    found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
+    reasons = [one["reason"] for one in told]
+    alike = len(set(reasons)) == 1
+    found += reasons[:1] if alike else [say("boards.reason_at", edge=one["name"], reason=one["reason"]) for one in told]
+    if any(one.past for one in staked):
+        found.append(say("boards.past_each"))
+    if any(one["splices"] for one in told):
+        found.append(say("boards.at_splices"))
+    bows = [one["bow"] for one in told if one["bow"] is not None]
+    if bows and choice.used:
+        found.append(say("boards.between", board=name_of(choice.used.board), bow=tape.show_up(max(bows))))
+    return [*found, say("boards.tops"), say("boards.not_layout")]
+
+
+def taken(plan: Plan, choice: Choice, tape: Tape, unit: str) -> list[str]:
+    """Return what was assumed, as long as nobody says otherwise."""
+    said, board = plan.said.board, choice.told.board
+    found = []
+    if choice.own is None or said.height is None:
+        found.append(
+            say("boards.taken_size", board=name_of(board), thickness=tape.show_limit(board.thickness),
+                height=tape.show_limit(board.height))
+        )  # fmt: skip
+    if said.level is None:
+        found.append(say("boards.taken_level"))
+    if choice.loose:
+        found.append(say("boards.loose_ends"))
+    if not said.lengths:
+        shown = listed(tape, unit, choice.lengths)
+        found.append(say("boards.taken_lengths", lengths=f"{shown} {unit}".strip()))
+    if said.overrun is None:
+        found.append(say("boards.taken_overrun", past=tape.show_whole(choice.overrun)))
+    depth = depth_of(plan)
+    if depth is None:
+        found.append(say("boards.taken_depth", height=tape.show_limit(board.height)))
+    elif depth > board.height + choice.practice.lowered + 1e-9:
+        found.append(say("boards.too_low", board=name_of(board), height=tape.show_limit(board.height),
+                         depth=tape.show_limit(depth)))  # fmt: skip
+    return found

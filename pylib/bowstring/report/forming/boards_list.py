@@ -1,0 +1,120 @@
+"""Which boards are looked at for a job, and what each does at its edges."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import hypot
+
+from bowstring.forming.boards import LEVELS, Board, bends
+from bowstring.forming.edge import Edge
+from bowstring.forming.stock import Practice
+from bowstring.report.forming.formboard import height_of, own_board, practice_of
+from bowstring.report.forming.plan import Plan
+
+JOB, CLEAR, SELECTED = LEVELS
+RANKS = {level: rank for rank, level in enumerate(LEVELS)}
+PLACES = 32
+"""Along an edge that is no arc, where it is asked how tight it is."""
+
+
+@dataclass(frozen=True)
+class FormedEdge:
+    """An edge of the slab: ``key`` outside or inside; metres, ``radius`` where it is tightest; ``angle`` turned."""
+
+    key: str
+    radius: float
+    length: float
+    angle: float
+
+    @property
+    def inner(self) -> bool:
+        """Whether its board is on the side of the center, where the bend is tighter than the edge."""
+        return self.key == "inside"
+
+
+@dataclass(frozen=True)
+class Looked:
+    """A board with the first levels at which it takes each edge."""
+
+    board: Board
+    at: dict[str, str | None]
+
+    @property
+    def rank(self) -> int:
+        """The worst level of both edges; one more than there are where it takes an edge at none."""
+        return max(len(RANKS) if level is None else RANKS[level] for level in self.at.values())
+
+
+@dataclass(frozen=True)
+class Choice:
+    """The boards of a job.
+
+    Attributes:
+        practice: the country's; level: of the lumber, as it holds; loose: it was said better than loose ends allow.
+        looked: the list, the crew's own board first; thin, thick: those of the slab's height.
+        own: the board that the job names; used: what the cut list is of, ``None`` where none bends.
+        lengths, overrun: as said, or the practice's.
+    """
+
+    practice: Practice
+    level: str
+    loose: bool
+    looked: tuple[Looked, ...]
+    thin: Looked
+    thick: Looked
+    own: Looked | None
+    used: Looked | None
+    lengths: tuple[float, ...]
+    overrun: float
+
+    @property
+    def told(self) -> Looked:
+        """The board of which the row speaks."""
+        return self.own or self.thin
+
+
+def edges_of(plan: Plan) -> tuple[FormedEdge, ...]:
+    """Return the outer and the inner edge; none where there is no slab yet."""
+    if plan.slab is None:
+        return ()
+    return tuple(_formed(key, edge) for key, edge in zip(("outside", "inside"), plan.edges, strict=True))
+
+
+def _formed(key: str, edge: Edge) -> FormedEdge:
+    """Return an edge with its tightest radius: (r² + r'²)^(3/2)/(r² + 2r'²), where r is even in the angle."""
+    angle = 2 * edge.line.half_angle
+    slope = (edge.last - edge.first) / angle
+    radii = [edge.radius(place / PLACES) for place in range(PLACES + 1)] if slope else [edge.radius(0)]
+    return FormedEdge(key, min(hypot(one, slope) ** 3 / (one**2 + 2 * slope**2) for one in radii), edge.length, angle)
+
+
+def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
+    """Return the boards for some edges."""
+    practice, said = practice_of(plan), plan.said.board
+    overrun = practice.overrun if said.overrun is None else said.overrun
+    level = said.level or JOB
+    loose = level == SELECTED and overrun == 0
+    level = CLEAR if loose else level
+    height, named = height_of(plan), own_board(plan)
+
+    def look(board: Board) -> Looked:
+        return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges})
+
+    own = look(named) if named else None
+    rows = [look(board) for row in range(max(height, 1) + 1) for board in practice.boards(row)]
+    thin, thick = rows[2 * height : 2 * height + 2]
+    told = own or thin
+    most = max(RANKS[level], RANKS[CLEAR])  # clear wood is offered, and said to be clear
+    others = tuple(row for row in rows if own is None or row.board.name != own.board.name)
+    return Choice(
+        practice=practice,
+        level=level,
+        loose=loose,
+        looked=((own,) if own else ()) + others,
+        thin=thin,
+        thick=thick,
+        own=own,
+        used=told if told.rank <= most else None,
+        lengths=said.lengths or practice.lengths,
+        overrun=overrun,
+    )

@@ -1,0 +1,87 @@
+"""What to do where no board bends: plywood strips, layers, kerfs, or the maker's figure."""
+
+from __future__ import annotations
+
+from math import floor
+
+from bowstring.forming.boards import LEVELS, kerfs, layers
+from bowstring.forming.stock import Practice, Sheet
+from bowstring.report.forming.boards_bending import radius_up, tightest_of
+from bowstring.report.forming.boards_list import JOB, RANKS, SELECTED, Choice, FormedEdge
+from bowstring.report.forms.build_boards import StripRow
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+CLOSEST = 12
+"""Kerfs to the foot: a board that is cut more often breaks in the hand (common practice, no source)."""
+
+
+def strip_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[StripRow]:
+    """Return plywood strips, with the face grain square to the bend and along it."""
+    return [
+        _strip(choice.practice, sheet, along, edges, tape)
+        for along in (False, True)
+        for sheet in choice.practice.sheets
+    ]
+
+
+def _strip(practice: Practice, sheet: Sheet, along: bool, edges: tuple[FormedEdge, ...], tape: Tape) -> StripRow:
+    radius = sheet.along if along else sheet.across
+    takes = all(edge.radius >= radius for edge in edges)
+    return {
+        "name": say(
+            "boards.strip_along" if along else "boards.strip_across", thickness=tape.show_limit(sheet.thickness)
+        ),
+        "radius": radius,
+        "radius_shown": radius_up(tape, radius),
+        "longest_shown": tape.show_whole(practice.strip_lengths[along]),
+        "takes": takes,
+        "verdict": say("boards.bends" if takes else "boards.does_not"),
+    }
+
+
+def otherwise(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
+    """Return what to do where the board of the row doesn't bend in job lumber."""
+    if choice.told.rank == 0:
+        return []
+    found = [say("boards.try_selected")] if choice.told.rank == RANKS[SELECTED] and choice.level != SELECTED else []
+    found.append(_plywood(choice.practice, tightest_of(edges).radius, tape))
+    return [*found, *_layered(choice, edges, tape), *_kerfed(choice, edges, tape), say("boards.maker")]
+
+
+def _plywood(practice: Practice, tightest: float, tape: Tape) -> str:
+    across = [sheet for sheet in practice.sheets if sheet.across <= tightest]
+    if not across:
+        return say("boards.no_plywood", radius=radius_up(tape, practice.sheets[0].across))
+    thickest, longest = across[-1], tape.show_whole(practice.strip_lengths[0])
+    return say("boards.plywood", thickness=tape.show_limit(thickest.thickness), longest=longest)
+
+
+def _layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
+    practice = choice.practice
+    whole = practice.thicknesses[0]
+    made = layers(tightest_of(edges).radius, LEVELS[choice.level], whole, practice.step)
+    if made is None:
+        return []
+    count, thick = made
+    if count == 1:
+        return []
+    longer = max(edge.angle for edge in edges) * thick
+    return [say("boards.layers", count=count, thickness=tape.show_limit(thick)), say("boards.layer_longer",
+            longer=tape.show_up(longer))]  # fmt: skip
+
+
+def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
+    """Return the kerfs that let the thick board follow the edges that it doesn't take."""
+    practice, board = choice.practice, choice.thick.board
+    depth = floor(board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
+    found = []
+    for edge in edges:
+        count, apart = kerfs(edge.length, edge.angle, edge.radius, board.thickness, practice.saw, practice.kerf_miss)
+        if choice.thick.at[edge.key] != JOB and apart >= practice.clear / CLOSEST:
+            found.append(
+                say(f"boards.kerfs_{edge.key}", board=board.name, count=count, apart=tape.show(tape.down(apart)),
+                    depth=tape.show_limit(depth))
+            )  # fmt: skip
+            found += [] if edge.inner else [say("boards.kerfs_cover")]
+    return [*found, say("boards.kerfs_how")] if found else []

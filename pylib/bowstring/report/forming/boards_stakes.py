@@ -1,0 +1,92 @@
+"""How far apart form stakes stand along an edge, why, and what the board does between them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil
+
+from bowstring.forming.boards import Board, bow, bow_spacing, flat_spacing, spaced
+from bowstring.forming.loose_end import LooseEnd
+from bowstring.forming.stock import Practice
+from bowstring.report.forming.boards_list import Choice, FormedEdge
+from bowstring.report.forming.formboard import depth_of
+from bowstring.report.forming.plan import Plan
+from bowstring.units.tape import Tape
+from bowstring.words import say
+
+PRACTICE, SMOOTH, BOW, SAID = "practice", "smooth", "bow", "said"
+
+
+@dataclass(frozen=True)
+class Staking:
+    """Form stakes of an edge: ``gaps`` equal ones of ``gap`` metres along the edge.
+
+    Attributes:
+        reason: what decided; too_wide: what a gap that was said is wider than, empty where it isn't.
+        past: stakes past both ends together; bow: of the board under wet concrete, ``None`` without a board.
+        loose: what a loose end does, ``None`` where stakes stand farther apart than a radius.
+    """
+
+    gaps: int
+    gap: float
+    reason: str
+    too_wide: str
+    past: int
+    bow: float | None
+    loose: LooseEnd | None
+
+    @property
+    def along(self) -> int:
+        """Stakes from A to B."""
+        return self.gaps + 1
+
+
+def staked_edge(plan: Plan, choice: Choice, edge: FormedEdge) -> Staking:
+    """Return the stakes of an edge of a job: of concrete as deep as the board is high where no thickness is said."""
+    depth = depth_of(plan) or choice.told.board.height
+    board = choice.used.board if choice.used else None
+    return staking(edge, board, depth, choice.practice, plan.said.board.gap, choice.overrun)
+
+
+def staking(
+    edge: FormedEdge, board: Board | None, depth: float, practice: Practice, said: float | None, overrun: float
+) -> Staking:
+    """Return the stakes of an edge under concrete of a depth."""
+    limits = {
+        PRACTICE: practice.gap,
+        SMOOTH: max(flat_spacing(edge.radius, practice.face), practice.closest),
+    }
+    if board is not None:
+        limits[BOW] = bow_spacing(board, depth, practice.bow)
+    reason = min(limits, key=lambda one: limits[one])
+    most, too_wide = limits[reason], ""
+    if said is not None:
+        too_wide = next((one for one in (BOW, SMOOTH) if said > limits.get(one, said) * (1 + 1e-9)), "")
+        most, reason = said, SAID
+    gaps = spaced(edge.length, most)
+    gap = edge.length / gaps
+    return Staking(
+        gaps=gaps,
+        gap=gap,
+        reason=reason,
+        too_wide=too_wide,
+        past=2 * ceil(overrun / most - 1e-9),
+        bow=None if board is None else bow(board, depth, gap),
+        loose=LooseEnd(edge.radius, gap) if gap <= edge.radius else None,
+    )
+
+
+def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:
+    """Return why the stakes stand as they do, in a sentence or two."""
+    if staked.reason == PRACTICE:
+        return say("boards.reason_practice", most=tape.show_whole(practice.gap))
+    if staked.reason == SMOOTH:
+        return say("boards.reason_smooth", face=tape.show_limit(practice.face))
+    if staked.reason == BOW:
+        return say("boards.reason_bow", bow=tape.show_limit(practice.bow))
+    said = say("boards.reason_said")
+    if staked.too_wide == BOW:
+        return f"{said} {say('boards.too_wide_bow', bow=tape.show_limit(practice.bow))}"
+    if staked.too_wide == SMOOTH:
+        return f"{said} {say('boards.too_wide_smooth', face=tape.show_limit(practice.face))}"
+    return said

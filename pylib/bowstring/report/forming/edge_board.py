@@ -1,0 +1,13 @@
+"""How thick the board is that stands between an edge and its form stakes."""
+
+from __future__ import annotations
+
+from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.plan import Plan
+from bowstring.words import say
+
+
+def board_of(plan: Plan) -> tuple[str, float]:
+    """Return the name and thickness, metres, of the board that the job names, or of the usual one."""
+    form = form_of(plan)
+    return form.name or say("boards.board"), form.thickness

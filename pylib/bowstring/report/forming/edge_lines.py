@@ -1,0 +1,125 @@
+"""Every line that is set along the curve, in one table, told."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bowstring.forming.edge import Edge
+from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, SAME, STAKES, Marks
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build_edges import LineRow
+from bowstring.units.sizes import FOOT
+from bowstring.words import say
+
+OVERDIG = {True: FOOT, False: 0.3}
+"""Metres past each edge, where the tape reads feet and where it doesn't (common practice, no source)."""
+
+FORM = {OUTSIDE: "outer_form", INSIDE: "inner_form"}
+DIG = {OUTSIDE: "dig_outside", INSIDE: "dig_inside"}
+
+
+def overdig_of(plan: Plan) -> float:
+    """Return how far past each edge it is dug, metres."""
+    said = plan.said.slab.overdig
+    return OVERDIG[plan.layout.job.tape.feet] if said is None else said
+
+
+@dataclass(frozen=True)
+class _Line:
+    """A line by its key: ``off`` is how far off the drawing's own line it runs, metres outward."""
+
+    key: str
+    edge: Edge
+    off: float | None
+
+
+def report_lines(plan: Plan, marks: Marks) -> list[LineRow]:
+    """Return the lines from the outermost to the innermost; those that tapers spoil, or that would stand at the center,
+    aren't there."""
+    lines = list(_lines(plan, marks))
+    outward = marks.stakes.first
+    near = SAME * max(1.0, plan.line.radius)
+    yours = next((line.key for line in lines if line.off is not None and abs(line.off - outward) <= near), None)
+    if yours is None:
+        lines.append(_Line(STAKES, marks.stakes, outward))
+        yours = STAKES
+    lines.sort(key=lambda line: -line.edge.offset(0.5))
+    return [_row(plan, marks, line, yours) for line in lines]
+
+
+def _lines(plan: Plan, marks: Marks) -> Iterator[_Line]:
+    _name, thickness = board_of(plan)
+    past = overdig_of(plan)
+    for key, away in ((OUTSIDE, 1), (INSIDE, -1)):
+        edge = marks.edge(key)
+        yield _Line(key, edge, edge.first if edge.is_arc else None)
+        for kind, more in ((FORM, thickness), (DIG, past)):
+            off = edge.first + away * more
+            if edge.is_arc and plan.line.radius + off > 0:
+                yield _Line(kind[key], Edge(plan.line, off, off), off)
+    if plan.taper is None or plan.edge == CENTER:
+        off = (marks.outer.first + marks.inner.first) / 2
+        yield _Line(CENTER, Edge(plan.line, off, off), off)
+
+
+def off_shown(plan: Plan, off: float) -> str:
+    """Return how far off the stakes a line runs, and to which side."""
+    size = plan.tape.show(abs(off))
+    if not plan.tape.round(abs(off)):
+        return say("edges.off_none") if abs(off) < SAME else plan.tape.show_near(off)
+    return say("edges.off_out" if off > 0 else "edges.off_in", size=size)
+
+
+def _row(plan: Plan, marks: Marks, line: _Line, yours: str) -> LineRow:
+    tape, edge, outward = plan.tape, line.edge, marks.stakes.first
+    none = say("edges.none")
+    radius, sagitta = (edge.arc.radius, edge.arc.sagitta) if edge.is_arc else (None, None)
+    if line.off is None:
+        off, shown = None, _tapering(plan, marks, line.key)
+    else:
+        off = 0.0 if line.key == yours else line.off - outward
+        shown = off_shown(plan, off)
+    return {
+        "key": line.key,
+        "name": say(f"edges.line_{line.key}"),
+        "note": _note(plan, marks, line.key, yours),
+        "yours": line.key == yours,
+        "set": line.key in marks.seconds,
+        "radius": radius,
+        "chord": edge.chord,
+        "sagitta": sagitta,
+        "arc_length": edge.length,
+        "off": off,
+        "radius_shown": none if radius is None else tape.show(radius),
+        "chord_shown": tape.show(edge.chord),
+        "sagitta_shown": none if sagitta is None else tape.show(sagitta),
+        "arc_length_shown": tape.show(edge.length),
+        "off_shown": shown,
+    }
+
+
+def _tapering(plan: Plan, marks: Marks, key: str) -> str:
+    first, last = (off_shown(plan, marks.reach(key, share)) for share in (0, 1))
+    return say("edges.off_tapers", first=first, last=last)
+
+
+def _note(plan: Plan, marks: Marks, key: str, yours: str) -> str:
+    """What stands on a line, in a word or two."""
+    driven = say(f"edges.yours_{plan.layout.job.driven}")
+    if key == STAKES:
+        return driven
+    if key in DIG.values():
+        return say("edges.note_dig", size=plan.tape.show_whole(overdig_of(plan)))
+    if key in FORM.values():
+        back = say("edges.note_back", board=board_of(plan)[0])
+        return say("edges.note_both", first=back, other=driven) if key == yours else back
+    if key == CENTER:
+        return driven if key == yours else say("edges.note_drawn") if plan.edge == CENTER else ""
+    if key == yours:
+        return say("edges.note_edge", what=driven)
+    if key == plan.edge:
+        return say("edges.note_edge", what=say("edges.note_drawn"))
+    mark = say(f"edges.mark_{key}", stake="A"), say(f"edges.mark_{key}", stake="B")
+    return say("edges.note_edge", what=say("edges.note_marks", first=mark[0], last=mark[1]))

@@ -1,0 +1,174 @@
+"""Both edges, told."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.forming.edge import Edge
+from bowstring.report.forming.edge_lines import OVERDIG, overdig_of, report_lines
+from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, marks_of
+from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
+from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
+from bowstring.report.forming.plan import EDGE, WIDTH, Plan
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
+from bowstring.units.sizes import FOOT
+from bowstring.words import say
+
+TIGHT = {True: 3 * FOOT, False: 0.9}
+"""Metres: an inner edge of a smaller radius, or of one under the width, is swung from the center (common practice, no
+source)."""
+
+
+def report_edges(plan: Plan) -> EdgesPart | None:
+    """Return the answer's ``edges``, ``None`` where something has to be said first or where there is no inner edge."""
+    if plan.slab is None or plan.width is None or plan.edge is None:
+        return None
+    marks, tape = marks_of(plan), plan.tape
+    lines = report_lines(plan, marks)
+    bays = report_bays(plan, marks)
+    diagonal, ground = alike_of(bays), Ground(plan, marks)
+    far = plan.taper.last if plan.taper else None
+    lengths = {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}
+    hands = _by_hand(plan, lengths)
+    tight = _is_tight(plan, marks)
+    return {
+        "state": "near" if tight else "usual",
+        "short": _short(plan, marks, tight),
+        "more": _more(plan, marks, diagonal, tight),
+        "conclusion": _conclusion(plan, marks),
+        "edge": plan.edge,
+        "yours": next(line["key"] for line in lines if line["yours"]),
+        "width": plan.width,
+        "width_shown": tape.show(plan.width),
+        "far_width": far,
+        "far_width_shown": "" if far is None else tape.show(far),
+        "left": hands.get("left"),
+        "right": hands.get("right"),
+        "outside": lengths[OUTSIDE],
+        "inside": lengths[INSIDE],
+        "area": (plan.taper or plan.slab).area,
+        "overdig": overdig_of(plan),
+        "overdig_shown": tape.show_whole(overdig_of(plan)),
+        "lines": lines,
+        "seconds": [report_second(plan, marks, key, ground) for key in marks.seconds],
+        "stick": report_stick(plan, marks),
+        "alike": bool(diagonal),
+        "diagonal_shown": diagonal,
+        "bays": bays,
+        "check": _check(diagonal, len(bays)),
+        "form": form_told(plan, marks),
+        "passes": passes_told(plan, marks),
+        "dug_out": dug_out(plan, marks),
+        "taper": list(_taper(plan)),
+        "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],
+    }
+
+
+def row_of_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
+    """Return the row of the first screen."""
+    if part is not None:
+        return {"key": "edges", "state": part["state"], "text": part["short"], "more": part["more"], "panel": ""}
+    if plan.no_inner:
+        text, more, state = say("edges.no_inner"), _too_wide(plan), "stop"
+    else:
+        text, more, state = say(_OPEN[plan.waits]), "", "open"
+    return {"key": "edges", "state": state, "text": text, "more": more, "panel": "slab"}
+
+
+_OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}
+
+
+def _too_wide(plan: Plan) -> str:
+    """What the width is held against: the line's radius, or all of it where the slab lies to both sides."""
+    said = [width for width in (plan.width, plan.said.slab.far_width) if width is not None]
+    shown = {"radius": plan.tape.show(plan.line.radius), "width": plan.tape.show(max(said))}
+    return say("edges.no_inner_half" if plan.edge == CENTER else "edges.no_inner_more", **shown)
+
+
+def _length(plan: Plan, edge: Edge) -> EdgeLength:
+    return {"length": edge.length, "length_shown": plan.tape.show(edge.length)}
+
+
+def _by_hand(plan: Plan, lengths: dict[str, EdgeLength]) -> dict[str, EdgeLength]:
+    """The edges for somebody who walks from A to B: the outer one is on the hand on which the curve is."""
+    side = plan.layout.side
+    if side is None:
+        return {}
+    outer, inner = lengths[OUTSIDE], lengths[INSIDE]
+    return {"left": outer, "right": inner} if side == "left" else {"left": inner, "right": outer}
+
+
+def _least(marks: Marks) -> float:
+    return min(marks.inner.radius(0), marks.inner.radius(1))
+
+
+def _is_tight(plan: Plan, marks: Marks) -> bool:
+    width = max(one for one in (plan.width, plan.taper and plan.taper.last) if one)
+    return _least(marks) < max(TIGHT[plan.layout.job.tape.feet], width) * (1 - 1e-9)
+
+
+def _short(plan: Plan, marks: Marks, tight: bool) -> str:
+    """The row's text: about 34 letters."""
+    tape = plan.tape
+    if tight:
+        return say("edges.row_tight", radius=tape.show(_least(marks)))
+    if plan.taper:
+        return say("edges.row_tapers", first=tape.show(plan.taper.first), last=tape.show(plan.taper.last))
+    if len(marks.seconds) == 2:
+        return say("edges.row_both", outer=tape.show(marks.outer.arc.radius), inner=tape.show(marks.inner.arc.radius))
+    (key,) = marks.seconds
+    shown = {"radius": tape.show(marks.edge(key).arc.radius), "width": tape.show(plan.width or 0)}
+    return say(f"edges.row_{key}", **shown)
+
+
+def _more(plan: Plan, marks: Marks, diagonal: str, tight: bool) -> str:
+    """The row's second fact: about 40 letters."""
+    if tight and marks.inner.is_arc:
+        return say("edges.more_tight")
+    if plan.taper:
+        return say("edges.more_tapers")
+    if not diagonal:
+        return say("edges.more_bays")
+    if len(marks.seconds) == 2:
+        return say("edges.more_both", width=plan.tape.show(plan.width or 0), diagonal=diagonal)
+    return say("edges.more", diagonal=diagonal)
+
+
+def _conclusion(plan: Plan, marks: Marks) -> str:
+    tape = plan.tape
+    if plan.taper:
+        return say("edges.tapers", first=tape.show(plan.taper.first), last=tape.show(plan.taper.last))
+    radii = {"outer": tape.show(marks.outer.arc.radius), "inner": tape.show(marks.inner.arc.radius)}
+    width = tape.show(plan.width or 0)
+    if len(marks.seconds) == 2:
+        return say("edges.both", width=width, **radii)
+    (key,) = marks.seconds
+    return say(f"edges.other_{key}", radius=radii["inner" if key == INSIDE else "outer"], width=width)
+
+
+def _check(diagonal: str, count: int) -> str:
+    alike = say("edges.check_alike", count=count, diagonal=diagonal)
+    told = alike if diagonal else say("edges.check_each")
+    return f"{told} {say('edges.check_slid')}"
+
+
+def _taper(plan: Plan) -> Iterator[str]:
+    """What a width that changes means, and what was taken for it."""
+    if plan.taper is None:
+        return
+    tape = plan.tape
+    yield say("edges.taper_even", first=tape.show(plan.taper.first), last=tape.show(plan.taper.last))
+    yield say("edges.taper_both" if plan.edge == CENTER else "edges.taper_one")
+    yield say("edges.taper_dig", size=tape.show_whole(overdig_of(plan)))
+
+
+def _notes(plan: Plan, marks: Marks, tight: bool) -> Iterator[str]:
+    if any(plan.layout.slope):
+        yield say("edges.level")
+    if tight and marks.inner.is_arc:
+        yield say("edges.swing", radius=plan.tape.show(_least(marks)))
+    if marks.inner.is_arc and marks.inner.arc.radius <= overdig_of(plan):
+        yield say("edges.dig_all")
+    if plan.said.slab.overdig is None:
+        yield say("edges.overdig_taken", size=plan.tape.show_whole(OVERDIG[plan.layout.job.tape.feet]))

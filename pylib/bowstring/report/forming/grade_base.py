@@ -1,0 +1,63 @@
+"""Where the bed is under the forms, and what is still missing to tell it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.grade_rows import unknown_stakes
+from bowstring.report.forming.heights import tape_of_heights
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build_grades import TopRow
+from bowstring.words import say
+
+FAR = 5 * 0.3048
+"""Nobody cuts or fills more under a slab that is formed by hand: the ground is told from another mark."""
+
+LONGEST_ROD = 25 * 0.3048
+
+
+def base_lines(plan: Plan) -> Iterator[str]:
+    """Return where the bed is under the form tops."""
+    thickness = plan.said.slab.thickness
+    if thickness is None:
+        return
+    marks = tape_of_heights(plan.tape)
+    yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
+    height = form_of(plan).height  # the board of which the boards' own page speaks
+    gap = marks.round(thickness - height)
+    key = "at" if not gap else "under" if gap > 0 else "over"
+    yield say(f"grades.bed_{key}", gap=marks.show(abs(gap)), height=marks.show(height))
+    yield say("grades.screed")
+    if gap > 0:
+        yield say("grades.bank_earth")
+    if plan.said.grade.ground and plan.said.slab.base is not None:
+        yield say("grades.to_base")
+
+
+def asks(plan: Plan, rows: Sequence[TopRow], start: float) -> Iterator[str]:
+    """Return what is missing, and what can't be as it is said."""
+    said, slab = plan.said, plan.said.slab
+    if slab.thickness is None:
+        yield say("grades.needs_thickness")
+    elif said.grade.ground and slab.base is None:
+        yield say("grades.no_base")
+    unknown = unknown_stakes(plan)
+    if unknown:
+        yield say("grades.no_such_stake", stakes=", ".join(unknown))
+    if any(abs(read.level - start) > FAR + _climb(rows) for read in said.grade.ground):
+        yield say("grades.ground_far")
+    if said.grade.instrument is not None:
+        yield from _instrument(said.grade.instrument - start, rows)
+
+
+def _instrument(above: float, rows: Sequence[TopRow]) -> Iterator[str]:
+    hidden = [row["name"] for row in rows if max(row["outside"]["level"], row["inside"]["level"]) > above]
+    if hidden:
+        yield say("grades.instrument_low", stake=hidden[0])
+    if above > LONGEST_ROD + _climb(rows):
+        yield say("grades.instrument_far")
+
+
+def _climb(rows: Sequence[TopRow]) -> float:
+    return max((abs(row[edge]["level"]) for row in rows for edge in ("outside", "inside")), default=0.0)

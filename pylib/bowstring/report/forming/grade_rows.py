@@ -1,0 +1,92 @@
+"""The tops at each stake and joint, on both edges."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from bowstring.forming.band import CENTER, INNER, OUTER
+from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
+from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
+from bowstring.report.forming.panels import chosen_panels
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
+from bowstring.words import say
+
+Ground = Mapping[tuple[str, str], float]
+
+
+def rows_of(plan: Plan, grade: Grade) -> list[TopRow]:
+    """Return both tops at every stake, A to B, then at every joint."""
+    ground = {(read.stake, read.edge): read.level for read in plan.said.grade.ground}
+    return [
+        {
+            "kind": kind,
+            "name": name,
+            "share": share,
+            "outside": _top(plan, grade, share, OUTER, ground.get((name, "outside")) if kind == "stake" else None),
+            "inside": _top(plan, grade, share, INNER, ground.get((name, "inside")) if kind == "stake" else None),
+        }
+        for kind, name, share in _places(plan)
+    ]
+
+
+def unknown_stakes(plan: Plan) -> list[str]:
+    """Return at which names the ground was measured that no stake has."""
+    names = {name for name, _ in plan.shares()}
+    return list(dict.fromkeys(read.stake for read in plan.said.grade.ground if read.stake not in names))
+
+
+def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
+    yield from (("stake", name, share) for name, share in plan.shares())
+    panels = chosen_panels(plan)
+    if panels is not None:
+        yield from (("joint", str(number), number / panels.count) for number in range(1, panels.count))
+
+
+def _top(plan: Plan, grade: Grade, share: float, across: float, ground: float | None) -> TopPart:
+    tape, said, top = plan.tape, plan.said.grade, grade.top(share, across)
+    told = height(tape, top - grade.start)
+    reads = None if said.instrument is None else rod(said.instrument, top)
+    seen = reads is not None and reads >= 0
+    return {
+        "level": top - grade.start,
+        "shown": told.shown,
+        "low": told.low,
+        "feet": told.feet,
+        "elevation": "" if said.start is None else elevation(tape, top),
+        "rod": elevation(tape, reads) if reads is not None and seen else "",
+        "rod_marks": tape.show(reads) if reads is not None and seen and tape.unit == "ft-in" else "",
+        "dig": "" if ground is None else _dig(plan, top, ground),
+    }
+
+
+def _dig(plan: Plan, top: float, ground: float) -> str:
+    """Return how much is cut or filled; empty as long as nothing says how thick the slab is."""
+    slab = plan.said.slab
+    if slab.thickness is None:
+        return ""
+    metres = cut_or_fill(top, slab.thickness, slab.base or 0.0, ground)
+    if not tape_of_heights(plan.tape).round(metres):
+        return say("grades.no_dig")
+    return say("grades.cut" if metres > 0 else "grades.fill", depth=size_of(plan.tape, metres))
+
+
+def across_rows(plan: Plan, grade: Grade) -> list[AcrossRow]:
+    """Return a crown's heights at the quarter points of the width, from one edge to the other."""
+    if not grade.crown:
+        return []
+    rows: list[AcrossRow] = []
+    width = grade.band.width(CENTER)
+    for quarter in range(5):
+        above = crown(4.0, grade.crown, float(quarter))
+        told = height(plan.tape, above)
+        rows.append(
+            {
+                "across": width * quarter / 4,
+                "across_shown": plan.tape.show(width * quarter / 4),
+                "height": above,
+                "shown": told.shown,
+                "feet": hundredths(above) if told.feet else "",
+            }
+        )
+    return rows

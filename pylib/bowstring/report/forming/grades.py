@@ -1,0 +1,142 @@
+"""The grades, told."""
+
+from __future__ import annotations
+
+from bowstring.report.forming.grade_base import asks, base_lines
+from bowstring.report.forming.grade_limits import Judged, judge
+from bowstring.report.forming.grade_row import open_row, two_lines
+from bowstring.report.forming.grade_rows import across_rows, rows_of
+from bowstring.report.forming.grade_said import Clashing, Settled, settle
+from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
+from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
+from bowstring.report.forming.grade_water import lowest, water
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_grades import GradesPart, TopRow
+from bowstring.words import say
+
+
+def report_grades(plan: Plan) -> GradesPart | None:
+    """Return the answer's ``grades``, ``None`` where something has to be said first."""
+    settled = settle(plan)
+    if isinstance(settled, str):
+        return None
+    return _stopped(plan, settled) if isinstance(settled, Clashing) else _told(plan, settled)
+
+
+def row_of_grades(plan: Plan, part: GradesPart | None) -> BuildRow:
+    """Return the row of the first screen."""
+    if part is None:
+        wait = settle(plan)
+        assert isinstance(wait, str)
+        return open_row(plan, wait)
+    panel = "slope" if part["state"] == "stop" else ""
+    return {"key": "grades", "state": part["state"], "text": part["short"], "more": part["more"], "panel": panel}
+
+
+def _told(plan: Plan, settled: Settled) -> GradesPart:
+    """Tell tops that are settled; where the job stops past a limit, none of them."""
+    grade, judged = settled.grade, judge(plan, settled)
+    stop = too_steep(plan, settled, judged)
+    rows = rows_of(plan, grade)
+    short, more = two_lines(plan, settled, judged)
+    part = _empty(plan)
+    part |= {
+        "state": "stop" if stop else _state(judged),
+        "short": short,
+        "more": more,
+        "judged": list(judged_lines(plan, settled, judged)),
+        "running": grade.running,
+        "high": settled.high,
+        "cross": abs(grade.cross),
+        "low": settled.low,
+        "crown": grade.crown or None,
+        "slopes": [{"line": line, "slope": slope, "shown": percent(slope)} for line, slope in judged.slopes.items()],
+        "steepest": judged.steepest,
+        "limit": judged.limit,
+        "cross_limit": judged.across_limit,
+        "hold": judged.hold,
+        "ways": ways_of(plan, settled, judged),
+        "stop": stop,
+        "warnings": list(warnings(plan, judged)),
+    }
+    if stop:
+        return part
+    drop, most = level_drops(plan, judged)
+    part |= {
+        "conclusion": conclusion(plan, settled),
+        "across": across_rows(plan, grade),
+        "drop": "" if grade.crown else drop,
+        "most_drop": "" if grade.crown else most,
+        "lowest": lowest(plan, grade),
+        "water": water(plan, grade),
+        "rows": rows,
+        "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in _has(rows) else [])],
+        "has": _has(rows),
+        "asks": list(asks(plan, rows, grade.start)),
+        "base": list(base_lines(plan)),
+        "notes": list(notes(plan, settled, judged)),
+    }
+    return part
+
+
+def _state(judged: Judged) -> str:
+    told = judged.runs_over or judged.falls_over or judged.runs_near or judged.falls_near
+    return "near" if told else "usual"
+
+
+def _has(rows: list[TopRow]) -> list[str]:
+    tops = [top for row in rows for top in (row["outside"], row["inside"])]
+    return [name for name in ("feet", "elevation", "rod", "dig") if any(top[name] for top in tops)]
+
+
+def _stopped(plan: Plan, clash: Clashing) -> GradesPart:
+    """Tell that two things don't agree."""
+    short, more = row_of_clash(plan, clash)
+    part = _empty(plan)
+    part |= {
+        "state": "stop",
+        "short": short,
+        "more": more,
+        "stop": stop_of(plan, clash),
+        "ways": ways_of_clash(plan, clash),
+    }
+    return part
+
+
+def _empty(plan: Plan) -> GradesPart:
+    """Return a part without a number of the tops."""
+    said = plan.said.grade
+    return {
+        "state": "stop",
+        "short": "",
+        "more": "",
+        "conclusion": [],
+        "judged": [],
+        "running": None,
+        "high": None,
+        "cross": None,
+        "low": None,
+        "crown": None,
+        "across": [],
+        "slopes": [],
+        "steepest": "",
+        "limit": USUAL_LIMIT if said.most_running is None else said.most_running,
+        "cross_limit": USUAL_CROSS_LIMIT if said.most_cross is None else said.most_cross,
+        "hold": None,
+        "drop": "",
+        "most_drop": "",
+        "lowest": [],
+        "water": "",
+        "rows": [],
+        "heads": [],
+        "has": [],
+        "ways": [],
+        "stop": None,
+        "asks": [],
+        "warnings": [],
+        "base": [],
+        "notes": [],
+        "cautions": [say("grades.local_code")],
+    }

@@ -1,0 +1,237 @@
+"""The joints, told."""
+
+from __future__ import annotations
+
+from math import degrees, floor
+
+from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
+from bowstring.forming.partly import turned
+from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
+from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
+from bowstring.report.forming.pouring import WALL
+from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
+from bowstring.words import say
+
+ISOLATION = {True: 0.0127, False: 0.012}
+"""How wide an isolation joint is, metres, on a tape in feet and on one in metres."""
+
+
+def report_joints(plan: Plan) -> JointsPart | None:
+    """Return the answer's ``joints``, ``None`` where something has to be said first."""
+    jointing, slab = jointing_of(plan), slab_of(plan)
+    if jointing is None or slab is None:
+        return None
+    tape, chosen = plan.tape, jointing.chosen
+    thickness = plan.said.slab.thickness
+    depth = thickness * DEPTH if thickness and thickness <= WALL else None
+    longer = turned(slab) * form_of(plan).thickness
+    state = _state(plan, jointing)
+    return {
+        "state": state,
+        "count": chosen.count,
+        "outside": chosen.outside,
+        "inside": chosen.inside,
+        "outside_shown": tape.show_running(chosen.outside),
+        "inside_shown": tape.show_running(chosen.inside),
+        "ratio": chosen.ratio,
+        "most": jointing.most,
+        "most_shown": most_of(tape, jointing.most),
+        "why_most": _why_most(plan, jointing),
+        "depth": depth,
+        "depth_shown": mark_up(inch_tape(tape), depth) if depth else "",
+        "longer": longer,
+        "longer_shown": _longer(plan, longer),
+        "corner": degrees(chosen.corner),
+        "rows": [] if state == "stop" else _rows(plan, chosen),
+        "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
+        "text": _text(plan, jointing),
+        "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
+        "stop": _stop(plan, jointing) if state == "stop" else "",
+        "taped": say("joints.taped", longer=_longer(plan, longer)),
+        "lines": _lines(plan, jointing, depth),
+        "cautions": [say("joints.silica")],
+    }
+
+
+def row_of_joints(plan: Plan, part: JointsPart | None) -> BuildRow:
+    """Return the row of the first screen."""
+    if part is None:
+        return _open_row(plan)
+    panel = "slab" if part["state"] == "stop" else ""
+    return {"key": "joints", "state": part["state"], "text": part["text"], "more": _more(plan, part), "panel": panel}
+
+
+def _open_row(plan: Plan) -> BuildRow:
+    if plan.no_inner:
+        text, more = say("joints.no_inner"), ""
+    else:
+        text = say("joints.open" if WIDTH in plan.waits else "joints.open_edge")
+        most = most_of(plan.tape, limit_of(plan))
+        thickness = plan.said.slab.thickness
+        at = thick(plan.tape, thickness) if thickness else ""
+        more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
+    state = "stop" if plan.no_inner else "open"
+    assert plan.no_inner or WIDTH in plan.waits or EDGE in plan.waits
+    return {"key": "joints", "state": state, "text": text, "more": more, "panel": "slab"}
+
+
+def _longer(plan: Plan, longer: float) -> str:
+    return plan.tape.show(longer) if plan.tape.round(longer) else plan.tape.show_near(longer)
+
+
+def _state(plan: Plan, jointing: Jointing) -> str:
+    if jointing.too_long or jointing.chosen.count > MOST_PANELS:
+        return "stop"
+    if degrees(jointing.chosen.corner) < LEAST_CORNER:
+        return "near"
+    return "near" if not is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
+
+
+def _text(plan: Plan, jointing: Jointing) -> str:
+    chosen, tape = jointing.chosen, plan.tape
+    if chosen.count > MOST_PANELS:
+        return say("joints.too_many", most=MOST_PANELS)
+    if jointing.too_long:
+        thickness, most = plan.said.slab.thickness, most_of(tape, jointing.limit)
+        if thickness is None:
+            return say("joints.too_long_plain", most=most)
+        return say("joints.too_long", most=most, thickness=thick(tape, thickness))
+    if chosen.count == 1:
+        return say("joints.one", outside=tape.show_running(chosen.outside))
+    return say("joints.panels", count=chosen.count, outside=tape.show_running(chosen.outside))
+
+
+def _conclusion(plan: Plan, jointing: Jointing) -> str:
+    chosen, tape = jointing.chosen, plan.tape
+    return say(
+        "joints.conclusion_one"
+        if chosen.count == 1
+        else "joints.conclusion"
+        if chosen.even
+        else "joints.conclusion_taper",
+        count=chosen.count,
+        outside=tape.show_running(chosen.outside),
+        inside=tape.show_running(chosen.inside),
+    )
+
+
+def _stop(plan: Plan, jointing: Jointing) -> str:
+    if not jointing.too_long:
+        return say("joints.stop_many", most=MOST_PANELS)
+    outside, most = plan.tape.show_running(jointing.chosen.outside), most_of(plan.tape, jointing.limit)
+    return say("joints.stop_text", outside=outside, most=most)
+
+
+def _more(plan: Plan, part: JointsPart) -> str:
+    if part["state"] == "stop":
+        return say("joints.stop_more", outside=part["outside_shown"]) if part["count"] <= MOST_PANELS else ""
+    if part["state"] == "near":
+        key = "joints.ratio_over" if part["ratio"] > RATIO else "joints.ratio_near"
+        return say(key, inside=part["inside_shown"], ratio=f"{part['ratio']:.2f}")
+    if part["count"] == 1:
+        return say("joints.inside_only", inside=part["inside_shown"])
+    key = "joints.inside_depth" if part["depth_shown"] else "joints.inside_plain"
+    if plan.said.slab.thickness and not part["depth_shown"]:
+        key = "joints.inside_wall"
+    return say(key, inside=part["inside_shown"], depth=part["depth_shown"])
+
+
+def _why_most(plan: Plan, jointing: Jointing) -> str:
+    tape, thickness = plan.tape, plan.said.slab.thickness
+    shown = thick(tape, thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
+    key = f"joints.most_{jointing.rule}"
+    if jointing.rule == THICKNESS and not thickness:
+        key = "joints.most_thickness_thin"
+    if jointing.rule == "width" and not jointing.chosen.even:
+        key = "joints.most_width_taper"
+    return say(
+        key,
+        most=most_of(tape, jointing.most),
+        thickness=shown,
+        count=jointing.chosen.count,
+        limit=most_of(tape, jointing.limit),
+    )
+
+
+def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
+    places = [*zip(chosen.outer, chosen.inner, strict=True)]
+    tape, close = plan.tape, plan.layout.job.tape.mark / 2
+    length = plan.line.arc_length
+    stakes = [(name, share) for name, share in plan.shares() if 0 < share < 1]
+    rows: list[JointRow] = []
+    for number, (outside, inside) in enumerate(places, 1):
+        last = number == chosen.count
+        stake = (
+            ""
+            if last
+            else next((name for name, share in stakes if abs(share - number / chosen.count) * length <= close), "")
+        )
+        rows.append(
+            {
+                "number": 0 if last else number,
+                "name": "B" if last else str(number),
+                "outside": outside,
+                "inside": inside,
+                "outside_shown": tape.show_running(outside),
+                "inside_shown": tape.show_running(inside),
+                "stake": stake,
+            }
+        )
+    return rows
+
+
+def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
+    outside, inside = plan.tape.show_running(one.outside), plan.tape.show_running(one.inside)
+    return {
+        "count": one.count,
+        "outside": one.outside,
+        "inside": one.inside,
+        "outside_shown": outside,
+        "inside_shown": inside,
+        "ratio": one.ratio,
+        "chosen": chosen,
+        "text": say("joints.offer_one" if one.count == 1 else "joints.offer", count=one.count),
+        "more": say("joints.offer_more", outside=outside),
+    }
+
+
+def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
+    """How they are cut, and why so."""
+    thickness = plan.said.slab.thickness
+    chosen = jointing.chosen
+    lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
+    if thickness and thickness > WALL:
+        lines.append(say("joints.deep_wall"))
+    elif depth and thickness:
+        lines.append(
+            say("joints.deep", depth=mark_up(inch_tape(plan.tape), depth), thickness=thick(plan.tape, thickness))
+        )
+    else:
+        lines.append(say("joints.deep_open"))
+    if not is_band(plan):
+        lines.append(_shape(plan, jointing.chosen))
+    return [
+        *lines,
+        _why_most(plan, jointing),
+        say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.tape.feet])),
+    ]
+
+
+def _corners(chosen: Panels) -> str:
+    corner = degrees(chosen.corner)
+    key = "joints.corners" if corner >= LEAST_CORNER else "joints.corners_sharp"
+    return say(key, corner=f"{floor(corner)}°")
+
+
+def _shape(plan: Plan, chosen: Panels) -> str:
+    ratio = f"{chosen.ratio:.2f}"
+    if chosen.ratio <= RATIO:
+        return say("joints.shape", ratio=ratio)
+    if not chosen.even:
+        return say("joints.shape_taper", ratio=ratio)
+    if chosen.outside > RATIO * chosen.inside:
+        return say("joints.shape_never", ratio=ratio)
+    return say("joints.shape_wide" if max(chosen.widths) > chosen.outside else "joints.shape_long", ratio=ratio)

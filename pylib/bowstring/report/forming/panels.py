@@ -1,0 +1,97 @@
+"""Into how many panels a slab is jointed: decided once, for its joints and for the tops at them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bowstring.forming.joints import NARROW, Panels, offered, panels, usual_most
+from bowstring.forming.partly import width_at
+from bowstring.forming.slab import Slab, Taper
+from bowstring.report.forming.plan import Plan, slab_of
+from bowstring.report.forming.quantities import down_to
+
+MOST_PANELS = 500
+"""Nobody joints more from one mark: the line is broken up."""
+
+THIN = 4 * 0.0254
+"""Metres: whose longest panel is taken where no thickness is said; it is the least that walks have."""
+
+EVERY, COUNT, WIDTH, THICKNESS, BAND = "every", "count", "width", "thickness", "band"
+"""What says how long a panel may be: the job, in lengths or in panels; the width; the thickness; that of a band so
+narrow that its width says nothing."""
+
+
+@dataclass(frozen=True)
+class Jointing:
+    """Panels, and how they came to be.
+
+    Attributes:
+        chosen: those that are built; offers: those to choose from, the fewest first that are short enough.
+        most: the longest that they may be along the outer form, metres, by ``rule``.
+        limit: the usual most of this thickness, metres.
+    """
+
+    chosen: Panels
+    offers: tuple[Panels, ...]
+    most: float
+    rule: str
+    limit: float
+
+    @property
+    def too_long(self) -> bool:
+        """Whether the panels that were chosen are longer than is usual."""
+        return self.chosen.outside > self.limit * (1 + 1e-9)
+
+
+def jointing_of(plan: Plan) -> Jointing | None:
+    """Return the panels of a plan, ``None`` where there is no slab yet."""
+    slab = slab_of(plan)
+    if slab is None:
+        return None
+    said, limit = plan.said.joints, limit_of(plan)
+    most, rule = _most(plan, width_at(slab, 0.5), limit)
+    offers = _offers(slab, most, limit)
+    chosen = offers[0]
+    if said.count is not None:
+        chosen, rule = panels(slab, said.count), COUNT
+        offers = offers if chosen in offers else (chosen, offers[0])
+    return Jointing(chosen, offers, most, rule, limit)
+
+
+def chosen_panels(plan: Plan) -> Panels | None:
+    """Return the panels that are built, ``None`` where there is no slab yet."""
+    jointing = jointing_of(plan)
+    return None if jointing is None else jointing.chosen
+
+
+def limit_of(plan: Plan) -> float:
+    """Return the usual most between joints, metres, down to a half foot or a tenth of a metre."""
+    thickness = plan.said.slab.thickness or THIN
+    step = 0.1524 if plan.layout.job.tape.feet else 0.1
+    return max(step, down_to(usual_most(thickness), step))
+
+
+def is_band(plan: Plan) -> bool:
+    """Whether it is too narrow all along for its panels to be judged by their shape."""
+    widths = (plan.width or 0.0, plan.taper.last if plan.taper else 0.0)
+    return max(widths) < NARROW * (1 - 1e-9)
+
+
+def _most(plan: Plan, width: float, limit: float) -> tuple[float, str]:
+    if plan.said.joints.every is not None:
+        return plan.said.joints.every, EVERY
+    if is_band(plan):
+        return limit, BAND
+    if width < limit:
+        return width, WIDTH
+    return limit, THICKNESS
+
+
+def _offers(slab: Slab | Taper, most: float, limit: float) -> tuple[Panels, ...]:
+    """Return the fewest panels that are short enough and one fewer; one more, where that would be too long or none."""
+    first, *fewer = offered(slab, most)
+    if first.outside > limit * (1 + 1e-9):  # as the job asks for them: beside them stand those that would do
+        return first, offered(slab, limit)[0]
+    if fewer and fewer[0].outside <= limit * (1 + 1e-9):
+        return first, fewer[0]
+    return first, panels(slab, first.count + 1)

@@ -1,0 +1,122 @@
+"""The slab that a job asks for along its arc, or what is still to be said for it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bowstring.forming.edge import Edge
+from bowstring.forming.slab import OFF, Lies, Slab, Taper
+from bowstring.geometry.arc import Arc
+from bowstring.job.forming import Forming
+from bowstring.layout.layout import Layout
+from bowstring.units.tape import Tape
+
+LIES: dict[str, Lies] = {"outside": "inside", "centre": "both", "inside": "outside"}
+"""Where the slab lies from the line, by where the line runs in it: a line that is the outside edge has it inside."""
+
+WIDTH, EDGE, THICKNESS, SLOPE, HIGH = "width", "edge", "thickness", "slope", "high"
+"""What a part waits for."""
+
+USUAL_CROSS = 0.015
+"""Rise over run: under the 1:48 that a walking surface may have at most (2010 ADA Standards 403.3), with room for a
+form's own error."""
+
+
+@dataclass(frozen=True)
+class Plan:
+    """What the parts of a build start from.
+
+    Attributes:
+        layout: the arc and its stakes; said: what the job says of the slab; tape: the one that texts are written by.
+        edge: where the line runs in the slab, ``outside``, ``inside`` or ``centre``; ``None`` where that isn't known:
+            never assumed, but for a radius that is drawn to the center line.
+        slab: between its two edges; ``None`` where the width or the edge isn't said, or where there is ``no_inner``.
+            Where the width tapers it has the width at A all along.
+        taper: the slab whose width at B is another; ``None`` where it isn't.
+        no_inner: a width reaches the arc's center.
+    """
+
+    layout: Layout
+    said: Forming
+    tape: Tape
+    edge: str | None
+    slab: Slab | None
+    taper: Taper | None
+    no_inner: bool
+
+    @property
+    def line(self) -> Arc:
+        """The drawing's own line."""
+        return self.layout.drawn
+
+    @property
+    def width(self) -> float | None:
+        """Metres, where the job says it."""
+        return self.layout.job.width
+
+    @property
+    def waits(self) -> tuple[str, ...]:
+        """What has to be said before there is a slab: ``WIDTH``, ``EDGE``."""
+        return tuple(
+            what for what, there in ((WIDTH, self.width is not None), (EDGE, self.edge is not None)) if not there
+        )
+
+    @property
+    def edges(self) -> tuple[Edge, Edge]:
+        """The outer and the inner edge, each off the drawing's own line.
+
+        Raises ``ValueError`` where there is no slab.
+        """
+        if self.slab is None or self.width is None or self.edge is None:
+            raise ValueError("no slab, no edges")
+        far = self.taper.last if self.taper else self.width
+        outer, inner = (Edge(self.line, part * self.width, part * far) for part in OFF[LIES[self.edge]])
+        return outer, inner
+
+    def shares(self) -> tuple[tuple[str, float], ...]:
+        """Return every stake's name with its share of the angle, A first, B last."""
+        layout = self.layout
+        whole = layout.staked.arc_length
+        return tuple((stake.name, layout.along(stake) / whole) for stake in layout.stakes)
+
+
+def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
+    """Return the slab of a plan as it is built, its width changing or not, wider all along by so much, metres, off the
+    same line; ``None`` where there is none."""
+    if plan.width is None or plan.edge is None or plan.slab is None:
+        return None
+    try:
+        if plan.taper is not None:
+            made = plan.taper
+            return Taper(made.radius, made.first + wider, made.last + wider, made.angle, made.lies)
+        return Slab.along(plan.line, plan.width + wider, LIES[plan.edge])
+    except ValueError:
+        return None
+
+
+def plan_of(layout: Layout, said: Forming) -> Plan:
+    """Return the plan of a layout."""
+    edge = edge_of(said.edge, layout.side, layout.job.drawn_to)
+    width, far = layout.job.width, said.slab.far_width
+    slab, taper, no_inner = None, None, False
+    if width is not None and edge is not None:
+        try:
+            if far is not None and far != width:
+                taper = Taper(layout.drawn.radius, width, far, 2 * layout.drawn.half_angle, LIES[edge])
+            slab = Slab.along(layout.drawn, width, LIES[edge])
+        except ValueError:
+            slab, taper, no_inner = None, None, True
+    return Plan(layout, said, layout.job.shown, edge, slab, taper, no_inner)
+
+
+def edge_of(said: str | None, side: str | None, drawn_to: str | None) -> str | None:
+    """Return where the line runs in the slab: ``outside``, ``inside``, ``centre``, or ``None`` where nothing says it.
+
+    A hand is that of somebody who walks from A to B: where the curve is on his left, his left edge is the outside one.
+    A radius that is drawn to the center line of the work says it, too; where the job says otherwise, nothing does.
+    """
+    if drawn_to == "centre":
+        return drawn_to if said in (None, drawn_to) else None
+    if said in ("left", "right"):
+        return None if side is None else "outside" if said == side else "inside"
+    return said

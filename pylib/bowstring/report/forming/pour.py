@@ -1,0 +1,156 @@
+"""The concrete, told."""
+
+from __future__ import annotations
+
+from bowstring.forming.pour import CUBIC_YARD, loads
+from bowstring.report.forming.panels import chosen_panels
+from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
+from bowstring.report.forming.pour_changes import report_changes
+from bowstring.report.forming.pour_lines import report_lines
+from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
+from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
+from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_pour import PourPart
+from bowstring.words import say
+
+
+def report_pour(plan: Plan) -> PourPart | None:
+    """Return the answer's ``pour``, ``None`` where something has to be said first."""
+    pouring, chosen = pouring_of(plan), chosen_panels(plan)
+    if pouring is None or chosen is None:
+        return None
+    made, feet, fine = pouring.order, plan.tape.feet, fine_tape(plan.tape)
+    count, last = loads(made.ordered, pouring.truck * pouring.unit)
+    low = fine.down((pouring.bought - made.needed) / pouring.area)
+    footing = footing_of(plan, pouring)
+    number, unit, text = _conclusion(pouring)
+    return {
+        "state": "near" if pouring.tight and not pouring.small else "usual",
+        "area": pouring.area,
+        "volume": made.needed,
+        "with_waste": made.with_waste,
+        "order": made.ordered,
+        "yards": pouring.yards,
+        "volume_yards": made.needed / CUBIC_YARD,
+        "order_yards": made.ordered / CUBIC_YARD,
+        "area_shown": area_text(pouring.area, feet),
+        "volume_shown": volume_text(made.needed, feet),
+        "order_shown": _ordered(pouring),
+        "depth": pouring.depth,
+        "depth_shown": thick(plan.tape, pouring.depth),
+        "waste": pouring.waste,
+        "waste_said": plan.said.slab.waste is not None,
+        "step": pouring.step * pouring.unit,
+        "truck": pouring.truck * pouring.unit,
+        "loads": count,
+        "last": last,
+        "footing": None if footing is None else footing.needed,
+        "footing_order": None if footing is None else footing.ordered,
+        "bag_count": pouring.bags(made),
+        "bag_shown": BAGS[pouring.yards][0],
+        "by_bags": pouring.small,
+        "low": low,
+        "low_shown": fine.show(low),
+        "per_panel": made.needed / chosen.count,
+        "number": number,
+        "unit": unit,
+        "text": text,
+        "why": _why(plan, pouring),
+        "reach_note": say("pour.reach_note"),
+        "reach": report_reach(plan, pouring, chosen),
+        "changes": report_changes(plan, pouring),
+        "bulkhead": report_bulkhead(plan, pouring, chosen),
+        "low_text": _low_text(pouring, fine.show(low), low),
+        "measure": say("pour.measure"),
+        "lines": report_lines(plan, pouring, chosen),
+        "cautions": [say("pour.burns")],
+        "notes": [say("pour.mix")],
+    }
+
+
+def row_of_pour(plan: Plan, part: PourPart | None) -> BuildRow:
+    """Return the row of the first screen."""
+    if part is None:
+        return _open_row(plan)
+    feet = plan.tape.feet
+    pouring = pouring_of(plan)
+    assert pouring is not None
+    if part["state"] == "near":
+        step = part["order"] + part["step"]
+        more = say("pour.tight", waste=volume_text(part["with_waste"], pouring.yards),
+                   next=ordered_number(step, pouring.step, pouring.yards))  # fmt: skip
+    else:
+        more = say("pour.more", volume=volume_text(part["volume"], feet), waste=percent(part["waste"]))
+    return {"key": "pour", "state": part["state"], "text": part["text"], "more": more, "panel": ""}
+
+
+def _open_row(plan: Plan) -> BuildRow:
+    if plan.no_inner:
+        return {"key": "pour", "state": "stop", "text": say("pour.no_inner"), "more": "", "panel": "slab"}
+    waits = [*plan.waits, *([] if plan.said.slab.thickness else [THICKNESS])]
+    if WIDTH in waits:
+        key = "pour.open" if THICKNESS in waits else "pour.open_width"
+    elif EDGE in waits:
+        key = "pour.open_edge"
+    else:
+        key = "pour.open_thickness"
+    more = say("pour.open_more") if len(waits) > 1 else ""
+    return {"key": "pour", "state": "open", "text": say(key), "more": more, "panel": "slab"}
+
+
+def _ordered(pouring: Pouring) -> str:
+    return ordered_number(pouring.order.ordered, pouring.step, pouring.yards)
+
+
+def _conclusion(pouring: Pouring) -> tuple[str, str, str]:
+    """Return the conclusion as one number, what it counts, and as a sentence."""
+    if pouring.small:
+        bag, count = BAGS[pouring.yards][0], pouring.called(pouring.order)
+        return count, say("pour.unit_bags", bag=bag), say("pour.bags", count=count, bag=bag)
+    number = _ordered(pouring)
+    if pouring.yards:
+        return number, say("pour.unit_yards"), say("pour.order_yards", number=number)
+    return number, say("pour.unit_metres"), say("pour.order_metres", number=number)
+
+
+def _why(plan: Plan, pouring: Pouring) -> str:
+    made, feet = pouring.order, plan.tape.feet
+    key = "pour.why_step"
+    if pouring.small:
+        key = "pour.why_bags"
+    elif pouring.step == USUAL_STEP:
+        key = "pour.why_quarter" if pouring.yards else "pour.why_quarter_metre"
+    return say(
+        key,
+        area=area_text(pouring.area, feet),
+        depth=_depth(plan, pouring),
+        volume=volume_text(made.needed, feet),
+        waste=percent(pouring.waste),
+        with_waste=volume_text(made.with_waste, feet),
+        step=_step(pouring),
+    )
+
+
+def _depth(plan: Plan, pouring: Pouring) -> str:
+    depth = thick(plan.tape, pouring.depth)
+    if pouring.edge_depth <= pouring.depth or not pouring.edge:
+        return depth
+    return say("pour.depth_edges", depth=depth, edge=thick(plan.tape, pouring.edge_depth))
+
+
+def _step(pouring: Pouring) -> str:
+    number = ordered_number(pouring.step * pouring.unit, pouring.step, pouring.yards)
+    return say("pour.yards3" if pouring.yards else "pour.metres3", volume=number)
+
+
+def _low_text(pouring: Pouring, shown: str, low: float) -> str:
+    if low <= 0:
+        return say("pour.fills_none", order=_conclusion(pouring)[2] if pouring.small else _measured(pouring))
+    if pouring.small:
+        return say("pour.fills_bags", order=pouring.called(pouring.order), low=shown)
+    return say("pour.fills", order=_measured(pouring), low=shown)
+
+
+def _measured(pouring: Pouring) -> str:
+    return say("pour.yards3" if pouring.yards else "pour.metres3", volume=_ordered(pouring))

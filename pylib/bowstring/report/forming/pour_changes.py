@@ -1,0 +1,58 @@
+"""What changes the order: a low base, another thickness, width or waste."""
+
+from __future__ import annotations
+
+from bowstring.forming.pour import Order
+from bowstring.report.forming.plan import Plan, slab_of
+from bowstring.report.forming.pouring import LOW, THICKER, WIDER, Pouring
+from bowstring.report.forming.quantities import fine_tape, percent, thick, volume_text
+from bowstring.report.forms.build_pour import ChangeRow
+from bowstring.words import say
+
+
+def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
+    """Return a row for each change that somebody may meet on the job."""
+    tape, yards, waste = plan.tape, pouring.yards, pouring.waste
+    low, thicker = LOW[yards], pouring.depth + THICKER[yards]
+    rows = [
+        _row(pouring, pouring.again(more=pouring.low_extra),
+             say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring)),
+        _row(pouring, pouring.again(depth=thicker),
+             say("pour.if_thick", thickness=thick(tape, thicker))),
+    ]  # fmt: skip
+    rows += _wider(plan, pouring)
+    other = 0.05 if waste > 0.05 else 0.10
+    rows.append(_row(pouring, pouring.again(waste=other),
+                     say("pour.if_waste", waste=percent(other))))  # fmt: skip
+    return rows
+
+
+def _wider(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
+    """Return the row of a wider slab, none where there is no room for it before the center."""
+    if plan.width is None:
+        return []
+    wider = plan.width + WIDER[pouring.yards]
+    slab = slab_of(plan, WIDER[pouring.yards])
+    if slab is None:
+        return []
+    made = pouring.again(slab=slab)
+    if plan.taper is not None:
+        more = thick(plan.tape, WIDER[pouring.yards])
+        return [_row(pouring, made, say("pour.if_wider", more=more))]
+    return [_row(pouring, made, say("pour.if_wide", width=plan.tape.show(wider)))]
+
+
+def _row(pouring: Pouring, made: Order, what: str, more: str = "") -> ChangeRow:
+    return {
+        "what": what,
+        "more": more,
+        "order": made.ordered,
+        "order_shown": pouring.called(made),
+        "changed": pouring.called(made) != pouring.called(pouring.order),
+    }
+
+
+def _extra(plan: Plan, pouring: Pouring) -> str:
+    extra, made = pouring.low_extra, pouring.order
+    key = "pour.low_over" if extra > made.with_waste - made.needed else "pour.low_under"
+    return say(key, extra=volume_text(extra, plan.tape.feet))

@@ -1,0 +1,144 @@
+"""How the concrete comes, what it fills, and what was taken where nothing is said."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from math import isclose
+
+from bowstring.forming.joints import Panels
+from bowstring.forming.pour import CUBIC_YARD, loads
+from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import BAGS, WALL, Pouring, footing_of
+from bowstring.report.forming.quantities import (
+    down_to,
+    fine_tape,
+    form_step,
+    ordered_number,
+    percent,
+    thick,
+    volume_text,
+)
+from bowstring.words import say
+
+MOST_BANKED = 0.0254 * (1 + 1e-9)
+"""Metres: earth is banked under a form's foot so far; past it the form is too low."""
+
+
+def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
+    """Return the sentences, in the order in which a crew asks."""
+    lines = [_loads(pouring), _panel(plan, pouring, chosen), _by_the_bag(pouring), _form(plan, pouring)]
+    lines += [_edges(plan, pouring), _footing(plan, pouring)]
+    if plan.said.slab.base:
+        lines.append(_bed(plan, pouring))
+    lines.append(_both(pouring))
+    taken = _taken(plan, pouring)
+    return [line for line in [*lines, taken] if line]
+
+
+def _loads(pouring: Pouring) -> str:
+    count, last = loads(pouring.order.ordered, pouring.truck * pouring.unit)
+    truck = volume_text(pouring.truck * pouring.unit, pouring.yards, 1 if pouring.truck % 1 else 0)
+    if pouring.small:
+        return say("pour.small_load", order=_called(pouring, pouring.order.ordered))
+    if count == 1:
+        return say("pour.one_truck", truck=truck)
+    return say("pour.trucks", count=count, truck=truck, last=_called(pouring, last))
+
+
+def _called(pouring: Pouring, volume: float) -> str:
+    number = ordered_number(volume, pouring.step, pouring.yards)
+    return say("pour.yards3" if pouring.yards else "pour.metres3", volume=number)
+
+
+def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
+    if pouring.small:
+        each = pouring.order.with_waste / chosen.count / BAGS[pouring.yards][1]
+        return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 else ""
+    feet, needed = plan.tape.feet, pouring.order.needed
+    if not chosen.even:
+        upto = [pouring.volume_to(number / chosen.count) for number in range(chosen.count + 1)]
+        takes = [after - before for before, after in pairwise(upto)]
+        return say("pour.panels_taper", least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
+    reach = chosen.outer[-1] / needed * (CUBIC_YARD if feet else 1.0)
+    one = say("pour.one_yard" if feet else "pour.one_metre")
+    return say(
+        "pour.panel" if chosen.count > 1 else "pour.panel_one",
+        panel=volume_text(needed / chosen.count, feet),
+        one=one,
+        reach=plan.tape.show_running(down_to(reach, form_step(plan.tape))),
+    )
+
+
+def _by_the_bag(pouring: Pouring) -> str:
+    bag = BAGS[pouring.yards][0]
+    made = say("pour.bag_feet" if pouring.yards else "pour.bag_litres")
+    key = "pour.bag_makes" if pouring.small else "pour.bags_many"
+    return say(key, count=pouring.bags(pouring.order), bag=bag, made=made)
+
+
+def _form(plan: Plan, pouring: Pouring) -> str:
+    """What the form's real height means for the base: a 1x4 or 2x4 is 3-1/2 in high."""
+    form, fine = form_of(plan), fine_tape(plan.tape)
+    height, off = fine.show(form.height), fine.show(abs(pouring.depth - form.height))
+    if pouring.depth > WALL:
+        return say("pour.form_wall")
+    if isclose(pouring.depth, form.height, rel_tol=1e-9):
+        return say("pour.form_even", height=height)
+    if pouring.depth > form.height + MOST_BANKED:
+        return say("pour.form_low", height=height, off=off)
+    return say("pour.form_short" if pouring.depth > form.height else "pour.form_deep", height=height, off=off)
+
+
+def _edges(plan: Plan, pouring: Pouring) -> str:
+    """What thick edges add, and how it was counted."""
+    if pouring.edge_depth <= pouring.depth or not pouring.edge:
+        return ""
+    tape = plan.tape
+    extra = pouring.volume_to(1.0) - pouring.area * pouring.depth
+    return say(
+        "pour.edges",
+        wide=thick(tape, pouring.edge),
+        depth=thick(tape, pouring.edge_depth),
+        extra=volume_text(extra, plan.tape.feet),
+    )
+
+
+def _footing(plan: Plan, pouring: Pouring) -> str:
+    """What the footing takes: it is poured first, and ordered by itself."""
+    made, said = footing_of(plan, pouring), plan.said.slab
+    if made is None or said.footing_width is None or said.footing_depth is None:
+        return ""
+    tape = plan.tape
+    return say(
+        "pour.footing",
+        wide=thick(tape, said.footing_width),
+        depth=thick(tape, said.footing_depth),
+        volume=volume_text(made.needed, plan.tape.feet),
+        order=_called(pouring, made.ordered),
+        waste=percent(pouring.waste),
+    )
+
+
+def _bed(plan: Plan, pouring: Pouring) -> str:
+    base = plan.said.slab.base or 0.0
+    return say("pour.bed", base=thick(plan.tape, base), volume=volume_text(pouring.area * base, plan.tape.feet))
+
+
+def _both(pouring: Pouring) -> str:
+    made = pouring.order.ordered
+    return say("pour.both", order=_called(pouring, made), other=volume_text(made, not pouring.yards))
+
+
+def _taken(plan: Plan, pouring: Pouring) -> str:
+    """What was taken where the job says nothing."""
+    said = plan.said.slab
+    taken = [
+        *([] if said.waste is not None else [say("pour.taken_waste", waste=percent(pouring.waste))]),
+        *(
+            []
+            if said.step is not None
+            else [say("pour.taken_step", step=_called(pouring, pouring.step * pouring.unit))]
+        ),
+    ]
+    return " ".join(taken)

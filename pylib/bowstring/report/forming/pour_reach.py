@@ -1,0 +1,90 @@
+"""Where the concrete has to be while it comes, and where a short load may end."""
+
+from __future__ import annotations
+
+from bowstring.forming.joints import Panels
+from bowstring.forming.partly import along, share_of
+from bowstring.forming.pour import loads, reached
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import LOW, Pouring
+from bowstring.report.forming.quantities import down_to, fine_tape, form_step, up_to
+from bowstring.report.forms.build_pour import BulkheadPart, ReachRow
+from bowstring.words import say
+
+PARTS = ((0.5, "half"), (0.75, "three_quarters"))
+"""Of a truck: a quarter says nothing yet."""
+
+MOST_TRUCKS = 6
+"""Rows of full trucks: of more only the last ones are told."""
+
+AT_JOINT = 0.05
+"""Metres: a joint that is no farther from a place names it."""
+
+
+def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]:
+    """Return the moments at which somebody looks, and where the concrete has to be then.
+
+    None where it comes in bags. Every full truck but the last, then half and three quarters of the last one.
+    """
+    if pouring.small:
+        return []
+    truck = pouring.truck * pouring.unit
+    ordered = pouring.order.ordered
+    count, last = loads(ordered, truck)
+    full = range(max(1, count - MOST_TRUCKS), count)
+    moments = [(number * truck, say("pour.out_full", number=number)) for number in full]
+    for part, name in PARTS:
+        text = say(f"pour.out_{name}") if count == 1 else say(f"pour.out_last_{name}", number=count)
+        moments.append(((count - 1) * truck + part * last, text))
+    return [_moment(plan, pouring, chosen, volume / ordered, text) for volume, text in moments]
+
+
+def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str) -> ReachRow:
+    made = pouring.order
+    parts = reached(share, made.ordered, made.needed, 1.0)
+    plan_at, call = (_place(pouring, part) for part in parts)
+    step = form_step(plan.tape)
+    call_up = up_to(call, step)
+    plan_down = max(call_up, down_to(plan_at, step))  # nothing spare: the two are one
+    full = parts[0] >= 1 - 1e-9
+    joint = next((row for row, at in enumerate(chosen.outside_marks(), 1) if abs(at - call) <= AT_JOINT), 0)
+    return {
+        "out": out,
+        "share": share,
+        "plan": plan_at,
+        "call": call,
+        "plan_shown": "B" if full else plan.tape.show_running(plan_down),
+        "call_shown": plan.tape.show_running(call_up),
+        "joint": joint,
+    }
+
+
+def _place(pouring: Pouring, part: float) -> float:
+    """Return where along the outer form a part of the concrete ends, metres."""
+    return along(pouring.slab, "outside", share_of(part, pouring.volume_to))
+
+
+def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:
+    """Return the last joint that the order reaches though the whole base is a little low, ``None`` without a joint.
+
+    In bags there is none: one more is fetched.
+    """
+    if chosen.count == 1 or pouring.small:
+        return None
+    made, low = pouring.order, LOW[pouring.yards]
+    part = min(1.0, made.ordered / (made.needed + pouring.low_extra))
+    ends = _place(pouring, part)
+    joint = sum(1 for at in chosen.outside_marks() if at <= ends * (1 + 1e-9))
+    if joint == 0:
+        return None
+    tape, outside, inside = plan.tape, chosen.outer[joint - 1], chosen.inner[joint - 1]
+    key = "pour.bulkhead" if part < 1 else "pour.bulkhead_last"
+    text = say(
+        key,
+        joint=joint,
+        outside=tape.show_running(outside),
+        inside=tape.show_running(inside),
+        low=fine_tape(tape).show(low),
+        ends=tape.show_running(down_to(ends, form_step(tape))),
+    )
+    return {"joint": joint, "outside": outside, "inside": inside, "text": text}

@@ -1,0 +1,145 @@
+"""What a pour takes, as numbers: the order in the plant's steps, and what it would be for another slab."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bowstring.forming.partly import area_to, bands_to
+from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
+from bowstring.forming.slab import Slab, Taper
+from bowstring.report.forming.plan import Plan, slab_of
+from bowstring.report.forming.quantities import INCH, ordered_number
+
+USUAL_WASTE = 0.10
+"""5 and 10 % are usual; published are 3 to 20 %."""
+
+USUAL_STEP = 0.25
+"""Cubic yards or cubic metres: common practice, no source."""
+
+USUAL_TRUCK = {True: 10.0, False: 6.0}
+"""Cubic yards, cubic metres: what a mixer brings (from memory)."""
+
+BAGS = {True: ("80 lb", 0.60 * 0.3048**3), False: ("25 kg", 0.0115)}
+"""Bags of dry mix, and what one makes, cubic metres (both from memory): 0.60 cubic feet, and 11.5 litres."""
+
+SMALL = {True: CUBIC_YARD, False: 0.75}
+"""Cubic metres: what is under it is bagged."""
+
+LOW = {True: INCH / 2, False: 0.010}
+"""Metres: how much lower than drawn a base easily comes out."""
+
+WALL = 0.4
+"""Metres: what is deeper is a wall, and no board on stakes holds it."""
+
+THICKER = {True: INCH, False: 0.025}
+WIDER = {True: 6 * INCH, False: 0.150}
+
+
+@dataclass(frozen=True)
+class Pouring:
+    """The concrete of a plan.
+
+    Attributes:
+        yards: whether the plant sells cubic yards; unit: cubic metres in one of what it sells.
+        slab: as it is built.
+        area, depth: square metres, metres; edge, edge_depth: how wide along both forms the slab is thicker, and how
+            thick it is there, metres (0 and the depth where it isn't).
+        waste: a share; step, truck: in the plant's unit.
+        order: cubic metres.
+    """
+
+    yards: bool
+    unit: float
+    slab: Slab | Taper
+    area: float
+    depth: float
+    edge: float
+    edge_depth: float
+    waste: float
+    step: float
+    truck: float
+    order: Order
+
+    def again(
+        self,
+        *,
+        depth: float | None = None,
+        waste: float | None = None,
+        slab: Slab | Taper | None = None,
+        more: float = 0.0,
+    ) -> Order:
+        """Return the order from the same plant for another depth (metres), waste or slab, or for so much more (cubic
+        metres)."""
+        built, deep = slab or self.slab, self.depth if depth is None else depth
+        needed = _volume(built, deep, self.edge, self.edge_depth, 1.0) + more
+        return order(needed, self.waste if waste is None else waste, self.step * self.unit)
+
+    def volume_to(self, share: float) -> float:
+        """Return what the part up to a share of the angle takes, cubic metres."""
+        return _volume(self.slab, self.depth, self.edge, self.edge_depth, share)
+
+    @property
+    def low_extra(self) -> float:
+        """What a base that is a little low takes more, cubic metres."""
+        return self.area * LOW[self.yards]
+
+    @property
+    def small(self) -> bool:
+        """Whether it is a pour for bags."""
+        return self.order.with_waste < SMALL[self.yards]
+
+    @property
+    def bought(self) -> float:
+        """What comes, cubic metres: in whole bags, or in whole steps of the plant's."""
+        return self.bags(self.order) * BAGS[self.yards][1] if self.small else self.order.ordered
+
+    def bags(self, made: Order) -> int:
+        """Return how many bags make an order with its waste."""
+        return bags(made.with_waste, BAGS[self.yards][1])
+
+    def called(self, made: Order) -> str:
+        """Return an order as a number of what is bought: bags, or what the plant sells."""
+        return f"{self.bags(made)}" if self.small else ordered_number(made.ordered, self.step, self.yards)
+
+    @property
+    def tight(self) -> bool:
+        """Whether the order has next to nothing over what is needed with its waste: under a tenth of a step."""
+        return self.order.ordered - self.order.with_waste < self.step * self.unit / 10
+
+
+def _volume(slab: Slab | Taper, depth: float, edge: float, edge_depth: float, share: float) -> float:
+    thicker = max(0.0, edge_depth - depth)
+    extra = thicker * bands_to(slab, edge, share) if thicker and edge else 0.0
+    return depth * area_to(slab, share) + extra
+
+
+def pouring_of(plan: Plan) -> Pouring | None:
+    """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
+    said = plan.said.slab
+    slab, depth = slab_of(plan), said.thickness
+    if slab is None or depth is None:
+        return None
+    yards = plan.layout.job.tape.feet
+    unit = CUBIC_YARD if yards else 1.0
+    waste = USUAL_WASTE if said.waste is None else said.waste
+    edge, edge_depth = said.edge_width or 0.0, said.edge_depth or depth
+    needed = _volume(slab, depth, edge, edge_depth, 1.0)
+    step, truck = said.step or USUAL_STEP, said.truck or USUAL_TRUCK[yards]
+    return Pouring(yards, unit, slab, slab.area, depth, edge, edge_depth, waste, step, truck,
+                   order(needed, waste, step * unit))  # fmt: skip
+
+
+def footing_of(plan: Plan, pouring: Pouring) -> Order | None:
+    """Return the order of the footing under the middle of the slab or wall, ``None`` where there is none.
+
+    As wide on either side of the middle: the middle's length times the width, exactly, where the middle's distance from
+    the center changes evenly with the angle.
+    """
+    said = plan.said.slab
+    if said.footing_width is None or said.footing_depth is None:
+        return None
+    slab = pouring.slab
+    middle = slab.middle if isinstance(slab, Slab) else sum(
+        edge.radius(share) for edge in (slab.outside, slab.inside) for share in (0.0, 1.0)) / 4  # fmt: skip
+    volume = middle * slab.angle * said.footing_width * said.footing_depth
+    return order(volume, pouring.waste, pouring.step * pouring.unit)

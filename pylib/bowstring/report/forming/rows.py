@@ -1,0 +1,71 @@
+"""The parts of a build, each told once, and the rows of its first screen, in the order in which a crew needs them."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
+
+
+class Built:
+    """What the answer tells of a plan: a part by itself and its row are one telling, made when it is first read."""
+
+    def __init__(self, plan: Plan) -> None:
+        self.plan = plan
+
+    @cached_property
+    def edges(self) -> EdgesPart | None:
+        """The answer's ``edges``."""
+        from bowstring.report.forming.edges import report_edges
+
+        return report_edges(self.plan)
+
+    @cached_property
+    def boards(self) -> BoardsPart | None:
+        """The answer's ``boards``."""
+        from bowstring.report.forming.boards import report_boards
+
+        return report_boards(self.plan)
+
+    @cached_property
+    def joints(self) -> JointsPart | None:
+        """The answer's ``joints``."""
+        from bowstring.report.forming.joints import report_joints
+
+        return report_joints(self.plan)
+
+    @cached_property
+    def grades(self) -> GradesPart | None:
+        """The answer's ``grades``."""
+        from bowstring.report.forming.grades import report_grades
+
+        return report_grades(self.plan)
+
+    @cached_property
+    def pour(self) -> PourPart | None:
+        """The answer's ``pour``."""
+        from bowstring.report.forming.pour import report_pour
+
+        return report_pour(self.plan)
+
+    def rows(self) -> list[BuildRow]:
+        """Return the answer's ``build``."""
+        from bowstring.report.forming.boards import row_of_boards
+        from bowstring.report.forming.edges import row_of_edges
+        from bowstring.report.forming.grades import row_of_grades
+        from bowstring.report.forming.joints import row_of_joints
+        from bowstring.report.forming.pour import row_of_pour
+
+        return [
+            row_of_edges(self.plan, self.edges),
+            row_of_boards(self.plan, self.boards),
+            row_of_joints(self.plan, self.joints),
+            row_of_grades(self.plan, self.grades),
+            row_of_pour(self.plan, self.pour),
+        ]

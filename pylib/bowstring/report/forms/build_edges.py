@@ -1,0 +1,185 @@
+"""What an answer tells of the edges."""
+
+from typing import TypedDict, final
+
+
+@final
+class EdgeLength(TypedDict):
+    """How long an edge is from A to B along itself, metres."""
+
+    length: float
+    length_shown: str
+
+
+@final
+class LineRow(TypedDict):
+    """A line that is set, along the curve; metres.
+
+    Attributes:
+        key: ``dig_outside``, ``outer_form``, ``outside``, ``centre``, ``inside``, ``inner_form``, ``dig_inside``; or
+            ``stakes``, the job's own stakes' line where it is none of those.
+        name, note: what it is called, and what of it stands there, empty where that needs no word.
+        yours: whether the job's stakes stand on it; set: whether it is an edge that is still to be set from them.
+        radius, sagitta: ``None`` of an edge that tapers, which is no arc.
+        off: from the line of the stakes, outward; ``None`` of an edge that tapers; off_shown: a size and its direction.
+    """
+
+    key: str
+    name: str
+    note: str
+    yours: bool
+    set: bool
+    radius: float | None
+    chord: float
+    sagitta: float | None
+    arc_length: float
+    off: float | None
+    radius_shown: str
+    chord_shown: str
+    sagitta_shown: str
+    arc_length_shown: str
+    off_shown: str
+
+
+@final
+class EdgeEndRow(TypedDict):
+    """An end of an edge, without the center: ``width`` from its ``near`` end of the line, ``diagonal`` from the ``far``
+    one."""
+
+    name: str
+    near: str
+    width: float
+    width_shown: str
+    far: str
+    diagonal: float
+    diagonal_shown: str
+
+
+@final
+class PartnerRow(TypedDict):
+    """The mark of an edge that is square across from a stake of the line; metres.
+
+    Attributes:
+        name: like ``R1 in``; stake: the job's own; width: from that one to this mark.
+        slab: how wide the slab is there, face to face.
+        along, off: from the edge's first end along its own string, and square off that, positive on the curve's side;
+            the texts have a direction where a number is below 0.
+    """
+
+    name: str
+    stake: str
+    width: float
+    width_shown: str
+    slab: float
+    slab_shown: str
+    along: float
+    along_shown: str
+    off: float
+    off_shown: str
+
+
+@final
+class SecondEdge(TypedDict):
+    """An edge that is set from the line.
+
+    Attributes:
+        edge: ``outside`` or ``inside``; name: as it is called; tapers: whether it is no arc.
+        chord: between its ends, which must read so once they stand; rows: from A to B.
+        blocked: what is in the way of its string, as a sentence; empty where nothing is.
+        text: how its ends are set, as a sentence; own: over the rows of its own string.
+    """
+
+    edge: str
+    name: str
+    tapers: bool
+    chord: float
+    chord_shown: str
+    ends: list[EdgeEndRow]
+    rows: list[PartnerRow]
+    blocked: str
+    text: str
+    own: str
+
+
+@final
+class WidthStick(TypedDict):
+    """The stick that gauges the second edge: ``length`` in metres, the longest mark of it where it has several.
+
+    Attributes:
+        marks: from the face at the line: a name and how far; every stake's own where the width tapers.
+        how: sentences, how it is held and what proves it square; slip: how far off square its tip may be taken to be;
+            narrow: what that makes the slab too narrow by; slip_text: the sentence of it, empty where the slab is too
+            narrow for one.
+    """
+
+    length: float
+    length_shown: str
+    title: str
+    marks: list[list[str]]
+    how: list[str]
+    slip: float | None
+    narrow: float | None
+    slip_text: str
+
+
+@final
+class BayRow(TypedDict):
+    """The two diagonals of a bay between neighboring stakes, metres; ``first`` and ``last`` name the stakes, ``ends``
+    the marks of each diagonal."""
+
+    first: str
+    last: str
+    ends: list[list[str]]
+    forth: float
+    back: float
+    forth_shown: str
+    back_shown: str
+
+
+@final
+class EdgesPart(TypedDict):
+    """Both edges of the slab; metres, square metres.
+
+    Attributes:
+        state: ``usual`` or ``near``; short, more: the row's two lines; conclusion: the page's first sentence.
+        edge: where the line runs in the slab: ``outside``, ``inside`` or ``centre``.
+        yours: the ``key`` of the line on which the job's stakes stand.
+        width: at A; far_width: at B, where it isn't the same.
+        left, right: for somebody who walks from A to B, ``None`` where no hand is known; outside, inside: of the curve.
+        area: between the edges; taper: what a width that changes means, as sentences.
+        alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's.
+        check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
+            dug_out: whether the job's stakes stand within the dig.
+        overdig: past each edge.
+        notes: what else holds here.
+    """
+
+    state: str
+    short: str
+    more: str
+    conclusion: str
+    edge: str
+    yours: str
+    width: float
+    width_shown: str
+    far_width: float | None
+    far_width_shown: str
+    left: EdgeLength | None
+    right: EdgeLength | None
+    outside: EdgeLength
+    inside: EdgeLength
+    area: float
+    overdig: float
+    overdig_shown: str
+    lines: list[LineRow]
+    seconds: list[SecondEdge]
+    stick: WidthStick
+    alike: bool
+    diagonal_shown: str
+    bays: list[BayRow]
+    check: str
+    form: list[str]
+    passes: list[str]
+    dug_out: bool
+    taper: list[str]
+    notes: list[str]

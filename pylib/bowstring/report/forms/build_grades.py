@@ -1,0 +1,132 @@
+"""What an answer tells of the grades."""
+
+from typing import TypedDict, final
+
+
+@final
+class TopPart(TypedDict):
+    """The top of one edge's form at one place.
+
+    Attributes:
+        level: metres above A's outer top; shown: the nearest mark, a rise below A told as ``low``.
+        low: whether it stands below A's outer top by a mark or more.
+        feet: the same in hundredths of a foot, from the exact value by itself; empty where one text tells all.
+        elevation: in the job's own levels; rod, rod_marks: what a rod on it reads, in decimals and in inches; empty
+            where nothing says the level or the instrument, and where the top stands above the instrument.
+        dig: how much is cut or filled under it; empty where the ground wasn't measured there.
+    """
+
+    level: float
+    shown: str
+    low: bool
+    feet: str
+    elevation: str
+    rod: str
+    rod_marks: str
+    dig: str
+
+
+@final
+class TopRow(TypedDict):
+    """Both tops at one place: a ``stake`` by its name, or a ``joint`` by its number; ``share`` of the angle from A."""
+
+    kind: str
+    name: str
+    share: float
+    outside: TopPart
+    inside: TopPart
+
+
+@final
+class EdgeSlope(TypedDict):
+    """The running slope along one line, ``outside``, ``center`` or ``inside``, where it is steepest: rise over run as a
+    size, and in percent as a text."""
+
+    line: str
+    slope: float
+    shown: str
+
+
+@final
+class AcrossRow(TypedDict):
+    """How high a crown stands at a quarter point of the width, above the edges; metres."""
+
+    across: float
+    across_shown: str
+    height: float
+    shown: str
+    feet: str
+
+
+@final
+class GradeWay(TypedDict):
+    """A way on: what its button says, and the fields that it fills, with what."""
+
+    text: str
+    fields: dict[str, str]
+
+
+@final
+class GradeStop(TypedDict):
+    """Why no grade may be used yet."""
+
+    head: str
+    text: str
+    why: str
+
+
+@final
+class GradesPart(TypedDict):
+    """The tops of the forms. What is bold in ``judged`` and ``base`` stands between stars (see ``words.stars``).
+
+    Attributes:
+        state: ``usual``, ``near`` or ``stop``; short, more: the row's two lines.
+        conclusion: two sentences; judged: what holds and what doesn't, in a sentence or two.
+        running: rise over run along the center line, positive where B is high; high: ``A``, ``B`` or ``None``.
+        cross: rise over run across, as a size; low: ``inside`` or ``outside``, ``None`` where neither is lower.
+            Both slopes are ``None`` where what is said of them doesn't agree.
+        crown: metres, ``None`` without one; across: its heights at the quarter points.
+        slopes: along the edges and the center line; steepest: the edge that is judged.
+        limit, cross_limit: what is allowed, rise over run.
+        hold: the most that the center line may run for both edges to keep the limit, rounded down to 0.01 %; ``None``
+            where the tops at both ends decide it.
+        drop, most_drop: under a 4-ft level (1.2 m) by the cross slope, and at the limit.
+        lowest: names of the corners where the water goes; water: that in a sentence.
+        rows: stakes first, A to B, then joints; none where it stops.
+        heads: what ``shown`` is called over a column, and ``feet`` where it exists.
+        has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
+        ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
+        asks: what is still missing for a part of this; warnings: what is over a limit, or near it.
+        base: where the bed is, under the form; notes: what was taken, and how to read the numbers; cautions: of slopes.
+    """
+
+    state: str
+    short: str
+    more: str
+    conclusion: list[str]
+    judged: list[str]
+    running: float | None
+    high: str | None
+    cross: float | None
+    low: str | None
+    crown: float | None
+    across: list[AcrossRow]
+    slopes: list[EdgeSlope]
+    steepest: str
+    limit: float
+    cross_limit: float
+    hold: float | None
+    drop: str
+    most_drop: str
+    lowest: list[str]
+    water: str
+    rows: list[TopRow]
+    heads: list[str]
+    has: list[str]
+    ways: list[GradeWay]
+    stop: GradeStop | None
+    asks: list[str]
+    warnings: list[str]
+    base: list[str]
+    notes: list[str]
+    cautions: list[str]

@@ -1,0 +1,75 @@
+"""What an answer tells of the joints; lengths in metres, angles in degrees, each with the crew's text beside it."""
+
+from typing import TypedDict, final
+
+
+@final
+class JointRow(TypedDict):
+    """A joint, or the slab's end: its ``number`` from A (0 for an end), ``name`` as it is written (``5``, ``B``), where
+    it stands along each form from A, and the stake that stands there, empty where none does."""
+
+    number: int
+    name: str
+    outside: float
+    inside: float
+    outside_shown: str
+    inside_shown: str
+    stake: str
+
+
+@final
+class PanelsRow(TypedDict):
+    """So many equal panels, as they are offered: ``text`` and ``more`` stand on the button."""
+
+    count: int
+    outside: float
+    inside: float
+    outside_shown: str
+    inside_shown: str
+    ratio: float
+    chosen: bool
+    text: str
+    more: str
+
+
+@final
+class JointsPart(TypedDict):
+    """The joints, square to the curve.
+
+    Attributes:
+        state: ``usual``, ``near`` or ``stop``, as its row has it.
+        count: how many panels; outside, inside: the length of one along each form; ratio: its longest side over its
+            shortest (of the worst one, where the width changes).
+        most: the longest that a panel may be along the outer form; most_shown, why_most: which rule took effect.
+        depth: how deep a joint is cut at least, ``None`` as long as no thickness is said, and in a wall.
+        longer: how much longer the back of the outer board is than its face.
+        corner: the least angle between a joint and an edge, degrees: 90 where the width is the same all along.
+        rows: the joints from A on, and B last; offers: the counts to choose from.
+        text: the row's conclusion; conclusion: the page's, over two lines; stop: why no table stands there, else empty.
+        taped: how they are taped; lines: how and why, in order; cautions: where the hand is. In these what stands
+            between stars is bold on a page.
+    """
+
+    state: str
+    count: int
+    outside: float
+    inside: float
+    outside_shown: str
+    inside_shown: str
+    ratio: float
+    most: float
+    most_shown: str
+    why_most: str
+    depth: float | None
+    depth_shown: str
+    longer: float
+    longer_shown: str
+    corner: float
+    rows: list[JointRow]
+    offers: list[PanelsRow]
+    text: str
+    conclusion: str
+    stop: str
+    taped: str
+    lines: list[str]
+    cautions: list[str]

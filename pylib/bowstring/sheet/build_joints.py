@@ -1,0 +1,32 @@
+"""The joints on the long sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.report.forms.answer import Answer
+from bowstring.sheet.blocks import Block, Items, Paragraph, Table
+from bowstring.words import say
+from bowstring.words.stars import unstarred
+
+
+def joints(answer: Answer) -> Iterator[Block]:
+    """Where each joint stands along both forms, how it is cut and why there."""
+    part = answer["joints"]
+    if part is None:
+        return
+    if part["stop"]:
+        yield Items([" ".join([f"{part['text']}.", part["stop"]])], "stop")
+        return
+    yield Paragraph(" ".join(part["conclusion"].split("\n")), "key")
+    if part["count"] > 1:
+        yield Paragraph(unstarred(part["taped"]))
+        head = [say("joints.joint"), say("joints.outer_form"), say("joints.inner_form")]
+        yield Table(head, [[_name(row["name"], row["stake"]), row["outside_shown"], row["inside_shown"]]
+                           for row in part["rows"]])  # fmt: skip
+    yield Items([unstarred(line) for line in part["lines"]])
+    yield Items([unstarred(line) for line in part["cautions"]], "caution")
+
+
+def _name(name: str, stake: str) -> str:
+    return f"{name} {say('joints.at', stake=stake)}" if stake else name

@@ -1,0 +1,18 @@
+"""Both edges, where Britain says something else."""
+
+MESSAGES = {
+    "edges.more_tight": "use the centre",
+    "edges.line_centre": "Centreline",
+    "edges.yours_hub": "your pegs",
+    "edges.hubs_first": "Set pegs outside the dig first: your stakes get dug out.",
+    "edges.line_again": "After the dig and the sub-base, set the line again from the pegs.",
+    "edges.line_again_stakes": "After the dig and the sub-base, set the line again from them.",
+    "edges.ends_head": "{edge}: its ends, no centre needed",
+    "edges.end_in": "{mark}: {width} from {near}, towards the centre, and {diagonal} from {far}.",
+    "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",
+    "edges.swing": "The inner edge is tight. If you can reach the centre, swing it at {radius}.",
+    "edges.dig_all": "Inside, the dig reaches the centre: dig it all.",
+    "edges.more_bays": "stick for width; diagonals stake to stake",
+    "edges.check_alike": "Corner to corner from stake to stake, {count} times: {diagonal}, both diagonals each time.",
+    "edges.check_each": "Corner to corner from stake to stake, both diagonals.",
+}

@@ -1,0 +1,16 @@
+"""The form sheet on paper, where Britain says something else."""
+
+MESSAGES = {
+    "forms.sign_services": "Services, clearances",
+    "forms.safe_line": "Line and level again right before the pour. Have services located and marked; cap steel.",
+    "forms.safe_governs": (
+        "The drawing, the specification and the local regulations govern. The mix is the specification's and the "
+        "plant's."
+    ),
+    "forms.back_title": "{title}: levels and pour",
+    "forms.sign_slopes": "Running inside; crossfall, {level} level",
+    "forms.diagonals": (
+        "*Check:* both diagonals from stake to stake must read *{shown}*. If one differs, a stake has slid along the "
+        "curve."
+    ),
+}

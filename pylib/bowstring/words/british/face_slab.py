@@ -1,0 +1,14 @@
+"""The numbers face: what is told of the slab: what differs on a British site."""
+
+MESSAGES = {
+    "numbers.slab_conflict": "Centreline drawn: which side?",
+    "numbers.slab_no_inner": "No inner edge|The slab reaches the arc's centre. Check the width and the side.",
+    "numbers.slab_centre": "Half to each side|Your drawing is to the centreline, so the slab lies on both sides of it.",
+    "numbers.slab_which": (
+        "Which side is the slab on?|Your drawing is to the centreline, but the slab is on one side of it."
+    ),
+    "numbers.picture_slab.outside": "The slab lies from your line towards the centre.",
+    "numbers.picture_slab.inside": "The slab lies from your line away from the centre.",
+    "numbers.picture_center": "centre",
+    "numbers.lies_small.outside": "towards the centre",
+}

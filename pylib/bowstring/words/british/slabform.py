@@ -1,0 +1,15 @@
+"""The form's words for the slab: what differs on a British site."""
+
+MESSAGES = {
+    "form.section_boards": "Shutter boards",
+    "form.edge.help": "Coloured: your drawing's line.",
+    "form.board_level.none": "not given: site timber",
+    "form.board_level.job lumber": "site timber",
+    "form.board_level": "How good is the timber?",
+    "form.grade_instrument": "Height of collimation",
+    "form.grade_instrument.help": "In the same heights as the tops. The staff readings follow.",
+    "form.section_limits.help": (
+        "The drawing, the specification and the regulations govern. Your tops are checked against these."
+    ),
+    "form.board_level.clear": "clear timber",
+}

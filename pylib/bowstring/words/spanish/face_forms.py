@@ -1,0 +1,92 @@
+"""The form sheet on paper, in Spanish as on US sites."""
+
+# From memory, all of it; the cautions as in face_paper.
+
+MESSAGES = {
+    "forms.front": "~FORMAS~, frente",
+    "forms.back": "~FORMAS~, atrás",
+    "forms.more": "~FORMAS~, más",
+    "forms.front_title": "{title}: ~formas~",
+    "forms.back_title": "{title}: niveles y colado",
+    "forms.turn_over": "Voltee: niveles, colado",
+    "forms.foot_grades": "Cada canto se redondea de su valor exacto.",
+    "forms.stakes_on": "Sus ~estacas~: {line}.",
+    "forms.slab_outside": "Losa POR DENTRO de la curva desde la línea, {width} de ancho.",
+    "forms.slab_inside": "Losa POR FUERA de la curva desde la línea, {width} de ancho.",
+    "forms.slab_centre": "Losa mitad a cada lado de la línea, {width} de ancho.",
+    "forms.slab_tapers": "Losa de {width} de ancho en A, {far} en B.",
+    "forms.thick": "{depth} de espesor.",
+    "forms.line": "línea",
+    "forms.radius": "~radio~",
+    "forms.chord": "~cuerda del arco~",
+    "forms.mid_ordinate": "~flecha~",
+    "forms.arc": "~arco~",
+    "forms.cut": "{name}: {boards}",
+    "forms.form_stakes": "{count} ~estacas~ de ~forma~",
+    "forms.own_string": "{name}, desde su propio ~hilo~, {hand}",
+    "forms.own_string_no_hand": "{name}, desde su propio ~hilo~",
+    "forms.stake": "~estaca~",
+    "forms.along": "a lo largo",
+    "forms.square_off": "~a escuadra~",
+    "forms.joint": "~junta~",
+    "forms.joints": "~Juntas~: todas desde A, en la ~cara del concreto~",
+    "forms.outer_form": "~forma~ exterior",
+    "forms.inner_form": "~forma~ interior",
+    "forms.outer": "exterior",
+    "forms.inner": "interior",
+    "forms.top": "canto",
+    "forms.feet": "ft",
+    "forms.as_set": "quedó",
+    "forms.base_under": "base bajo el canto",
+    "forms.sign_off": "Antes del camión: firme",
+    "forms.what": "qué",
+    "forms.must": "debe ser",
+    "forms.got": "dio",
+    "forms.init": "inic.",
+    "forms.within": "dentro de {tolerance}",
+    "forms.as_above": "como arriba",
+    "forms.sign_arc": "~Arco~ en A, cuartos, M, B",
+    "forms.sign_chord": "~Cuerda del arco~; ~flecha~",
+    "forms.sign_width": "Ancho en A, a la mitad, en B",
+    "forms.sign_tops": "Cantos en A, M, B y cada ~junta~",
+    "forms.sign_joints": "~Juntas~ marcadas, cortadas; hondo; cuándo",
+    "forms.sign_stakes": "~Estacas~ atornilladas, bajas, con ~tapón~",
+    "forms.sign_sleeves": "Pasos de tubo, pasajuntas, varilla",
+    "forms.sign_services": "Servicios, espacios libres",
+    "forms.sign_booked": "Inspección de ~formas~ pedida, para",
+    "forms.truck_out": "camión vaciado",
+    "forms.plan": "va bien en",
+    "forms.call_short": "llame si no llega a",
+    "forms.call": "Llame a la planta (~forma~ exterior, desde A)",
+    "forms.plant": "Planta, teléfono",
+    "forms.ordered": "Pedido, para qué hora",
+    "forms.date_time": "fecha, hora",
+    "forms.may_pour": "se puede colar: nombre",
+    "forms.safe_governs": (
+        "Mandan el ~plano~, las especificaciones y el código local. La mezcla es de la especificación y de la planta."
+    ),
+    "forms.safe_cement": (
+        "El cemento fresco quema sin doler al principio: guantes, botas, rodilleras. Al cortar: agua, respirador."
+    ),
+    "forms.safe_line": (
+        "Revise línea y nivel justo antes de colar. Llame al 811, espere las marcas; póngale ~tapón~ al acero."
+    ),
+    "forms.sign_slopes": "Borde más empinado; a lo ancho, nivel de {level}",
+    "forms.sign_base": "Base bajo el canto: promedio, mínimo",
+    "forms.tapers": "A {near}, B {far}",
+    "forms.level_feet": "4 pies",
+    "forms.level_metric": "1.2 m",
+    "forms.diagonals": (
+        "*~Revisión~:* las dos diagonales de cada espacio deben dar *{shown}*. Si una no da, una ~estaca~ se corrió a "
+        "lo largo de la curva."
+    ),
+    "forms.screws": (
+        "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: exterior, segunda "
+        "~estaca~; interior, las dos puntas."
+    ),
+    "forms.dig": (
+        "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
+        "vuelve a trazar desde ellos."
+    ),
+    "forms.wide": "ancho",
+}

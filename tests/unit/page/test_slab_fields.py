@@ -1,0 +1,138 @@
+"""What the form says of the slab: a field for every key, both directions, and no text that can be read two ways."""
+
+from __future__ import annotations
+
+from typing import Any, get_type_hints
+
+import pytest
+
+from bowstring import BadJob, answer, read_link, write_link
+from bowstring.job.form import BoardForm, GradeForm, JointsForm, SlabForm
+from bowstring.job.forming import MOST_LENGTHS
+from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
+from bowstring.page.fields import FIELDS, all_fields, field_of, fields_of_job, job_of_fields
+from bowstring.page.labels import label_of
+from bowstring.page.slab_fields import is_of_slab, without_slab
+from bowstring.page.unit import unit_note
+from bowstring.words import say
+from slab_jobs import ALL, METRIC, WALK
+
+ARC = {"arc-radius": "62 ft", "arc-chord": "48 ft"}
+
+
+@pytest.mark.parametrize("job", [WALK, ALL])
+def test_a_slab_comes_back_from_its_fields(job: dict[str, Any]) -> None:
+    fields = fields_of_job(job)
+    again = job_of_fields(fields)
+    for key, value in job.items():
+        assert again[key] == value, key  # type: ignore[literal-required]
+    assert fields_of_job(again) == fields
+    assert answer(again) == answer(job)
+
+
+def test_numbers_of_a_slab_come_back_with_their_value() -> None:
+    one, other = answer(METRIC), answer(job_of_fields(fields_of_job(METRIC)))
+    assert {**one, "readings": []} == {**other, "readings": []}
+    assert fields_of_job({**METRIC, "edge": "center"}) == fields_of_job(METRIC)
+
+
+def test_each_key_of_a_slab_has_a_field() -> None:
+    places = {field.place for field in FIELDS}
+    for group, form in (("slab", SlabForm), ("board", BoardForm), ("joints", JointsForm), ("grade", GradeForm)):
+        assert {f"{group}.{key}" for key in get_type_hints(form)} <= places
+    assert {field.id for field in all_fields({}) if is_of_slab(field.id)} == {
+        field.id for field in FIELDS if field.place.split(".")[0] in SLAB_KEYS
+    }
+
+
+def test_choices_of_a_slab_are_the_jobs_own_words() -> None:
+    words = {"edge": EDGES, "board-level": BOARD_LEVELS, "grade-high": ("A", "B"), "grade-low": ("inside", "outside")}
+    for field in FIELDS:
+        if field.id in words:
+            assert {choice for choice in field.choices if choice} == set(words.pop(field.id))
+    assert words == {}
+
+
+def test_the_link_of_a_walk_fits_in_two_text_messages() -> None:
+    link = write_link(WALK)
+    assert len(link) + len("#") + 40 <= 306
+    read = read_link(link)
+    assert {key: read[key] for key in WALK} == WALK  # type: ignore[literal-required]
+    whole = read_link(write_link(ALL))
+    assert {key: whole[key] for key in ALL} == ALL  # type: ignore[literal-required]
+
+
+@pytest.mark.parametrize(
+    ("text", "lengths"),
+    [
+        ("8', 10', 12'", ["8'", "10'", "12'"]),
+        ("8; 10\n12", ["8", "10", "12"]),
+        ("2.4 m, 3 m;", ["2.4 m", "3 m"]),
+        ("7' 6\", 8'", ["7' 6\"", "8'"]),
+    ],
+)
+def test_boards_stand_in_one_text(text: str, lengths: list[str]) -> None:
+    assert job_of_fields({**ARC, "board-lengths": text})["board"] == {"lengths": lengths}
+
+
+@pytest.mark.parametrize("text", ["8,10", "2,4; 3,0", "8 ft, 6 in", "10 ft; 7 ft, 6 in"])
+def test_boards_that_could_be_one_or_two_are_refused(text: str) -> None:
+    with pytest.raises(BadJob) as refusal:
+        job_of_fields({**ARC, "board-lengths": text})
+    assert refusal.value.key == "form.stock_comma" and field_of(refusal.value.field) == "board-lengths"
+
+
+@pytest.mark.parametrize("text", ["A out 0.4; q1 IN -1 ft 3 in", "A fuera 0.4\nq1 dentro -1 ft 3 in"])
+def test_heights_of_the_ground_stand_in_one_text(text: str) -> None:
+    rows = job_of_fields({**ARC, "grade-ground": text})["grade"]["ground"]
+    assert rows == [
+        {"stake": "A", "edge": "outside", "level": "0.4"},
+        {"stake": "q1", "edge": "inside", "level": "-1 ft 3 in"},
+    ]
+
+
+@pytest.mark.parametrize("text", ["A 0.4", "A outside", "outside 0.4", "A outside 0.4; M"])
+def test_a_height_without_its_stake_its_edge_or_itself_is_refused(text: str) -> None:
+    with pytest.raises(BadJob) as refusal:
+        job_of_fields({**ARC, "grade-ground": text})
+    assert refusal.value.key == "form.height_row" and field_of(refusal.value.field) == "grade-ground"
+
+
+@pytest.mark.parametrize(
+    ("typed", "field"),
+    [
+        ({"board-lengths": "8; ten"}, "board-lengths"),
+        ({"board-lengths": "; ".join(["8"] * (MOST_LENGTHS + 1))}, "board-lengths"),
+        ({"grade-ground": "A outside x"}, "grade-ground"),
+        ({"slab-thickness": "4"}, "slab-thickness"),
+        ({"slab-base": "4"}, "slab-base"),
+        ({"grade-slope": "two"}, "grade-slope"),
+        ({"grade-slope": "40"}, "grade-slope"),
+        ({"joints-panels": "9.5"}, "joints-panels"),
+        ({"slab-step": "1/4"}, "slab-step"),
+    ],
+)
+def test_what_is_wrong_with_a_slab_comes_back_to_its_field(typed: dict[str, str], field: str) -> None:
+    with pytest.raises(BadJob) as refusal:
+        answer(job_of_fields({**ARC, **typed}))
+    assert field_of(refusal.value.field, typed) == field
+
+
+def test_a_plain_number_is_one_in_the_job() -> None:
+    job = job_of_fields({**ARC, "slab-waste": "8", "slab-step": "0.25", "joints-panels": "9", "grade-slope": "2 %"})
+    assert job["slab"] == {"waste": 8, "step": 0.25} and job["joints"] == {"panels": 9}
+    assert job["grade"] == {"slope": "2 %"}
+
+
+def test_the_fields_without_the_slab_keep_the_width() -> None:
+    fields = fields_of_job(ALL)
+    left = without_slab(fields)
+    assert left["width"] == "5 ft" and set(fields) - set(left) == {name for name in fields if is_of_slab(name)}
+
+
+def test_bare_numbers_of_a_slab_under_another_unit_are_told() -> None:
+    typed = {"unit": "m", "unit_before": "ft-in", "grade-ground": "A outside 0.4", "board-lengths": "8; 10"}
+    note = unit_note(typed)
+    assert say("form.grade_ground") in note and say("form.board_lengths") in note
+    assert unit_note({**typed, "grade-ground": "A outside 1 ft", "board-lengths": "8 ft"}) == ""
+    assert label_of("edge") == say("form.edge.short")
