@@ -44,6 +44,18 @@ APRON: dict[str, object] = {
     "slab": {"thickness": "6 in"},
     "grade": {"from": "100.00 ft", "to": "99.70 ft", "low": "outside"},
 }
+WALL: dict[str, object] = {
+    "bowstring": 1,
+    "title": "Radius wall",
+    "arc": {"radius": "18 ft", "central_angle": "60"},
+    "side": "left",
+    "drawn_to": "face",
+    "levels": 3,
+    "width": "8 in",
+    "edge": "outside",
+    "slab": {"thickness": "3 ft", "footing_width": "2 ft", "footing_depth": "10 in"},
+    "grade": {"slope": 0, "low": "inside"},
+}
 BARE: dict[str, object] = {key: value for key, value in WALK.items() if key not in ("slab", "joints", "grade")}
 
 JOBS: dict[str, dict[str, object]] = {
@@ -51,5 +63,6 @@ JOBS: dict[str, dict[str, object]] = {
     "fifteen stakes": {**WALK, "levels": 4},
     "a walk in meters, its radius to the center line": METRIC,
     "an apron outside its line": APRON,
+    "a wall on a footing": WALL,
     "a width alone": BARE,
 }

@@ -131,10 +131,14 @@ def test_on_a_phone_nothing_is_wider_than_the_screen(chromium: Browser) -> None:
 
 def test_the_form_sheets_are_two_pages_each_and_nothing_is_cut(printer: Page) -> None:
     printer.set_content(written(*SLABS.values()))
+    for style in sorted(STYLES.glob("face-*.css")):  # no other face's looks may reach them
+        printer.add_style_tag(content=style.read_text("utf-8"))
+    printer.add_style_tag(content="body { overflow: visible; height: auto; }")
     assert printer.locator(".paper > .side").count() == 4 * len(SLABS)
     assert printer.evaluate(CUT, WIDE) == []
-    heights = printer.locator(".side.forms").evaluate_all(
-        "sides => sides.map(side => side.getBoundingClientRect().height)"
-    )
+    assert set(printer.locator(".boxed").evaluate_all("all => all.map(one => getComputedStyle(one).display)")) == {
+        "block"
+    }
+    heights = printer.locator(".side.forms").evaluate_all("all => all.map(one => one.getBoundingClientRect().height)")
     assert max(heights) <= TALL
     assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 4 * len(SLABS))

@@ -66,7 +66,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
             "form-hand",
         ),
         f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
-        f'<div class="form-lines">{_lines(lines)}{_cuts(boards)}</div>',
+        f'<div class="form-lines">{_lines(lines)}{_cuts(answer)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
         foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
@@ -121,13 +121,16 @@ _STAND = ("outer_form", "outside", "inside", "inner_form")
 _LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
 
 
-def _cuts(boards: BoardsPart | None) -> str:
-    """The boards in a box: what bends, what to cut, how many stakes."""
+def _cuts(answer: Answer) -> str:
+    """The boards in a box: what bends, what to cut, how many stakes; for a wall, that its forms are designed."""
+    boards = answer["boards"]
     if boards is None:
-        return ""
+        row = next(one for one in answer["build"] if one["key"] == "boards")
+        told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"
+        return f'<div class="boxed">{told}</div>' if row["state"] == "near" else ""
     cut = "".join(f"<p>{marked(say('forms.cut', name=row['name'], boards=row['boards']))}</p>" for row in boards["cut"])
     stakes = marked(say("forms.form_stakes", count=boards["with_spare"]))
-    return f'<div class="box"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
+    return f'<div class="boxed"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
 
 
 def _second(second: SecondEdge, answer: Answer) -> tuple[str, Cells, list[Cells]]:

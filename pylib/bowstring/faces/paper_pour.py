@@ -39,7 +39,7 @@ def pour_side(answer: Answer, date: str) -> str:
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
     blocks, dense = _blocks(joints), len(tops) > MANY
     joints_tall, lower = (_JOINTS_LOW, _LOWER) if dense else (_JOINTS, 0.0)
-    beside = max(_HEADS + _SIGN_ROW * len(signs), _ORDER if pour else 0.0)
+    beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour))
     fixed = _FIXED + _HEADS + joints_tall * len(blocks) + beside - lower
     fixed += tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(len(tops), 1))
@@ -72,6 +72,10 @@ def _further(tops: list[TopRow], grades: GradesPart | None, title: str) -> str:
 
 def _rows(grades: GradesPart | None, kind: str) -> list[TopRow]:
     return [row for row in grades["rows"] if row["kind"] == kind] if grades else []
+
+
+def _order_tall(pour: PourPart | None) -> float:
+    return _ORDER + tall([pour["footing_text"]], 14.0, 17.0, 236.0) if pour else 0.0
 
 
 def _head_told(grades: GradesPart | None) -> list[str]:
@@ -198,10 +202,11 @@ def _order(pour: PourPart | None) -> str:
         if rows
         else ""
     )
+    footing = f"<p><b>{bold(pour['footing_text'])}</b></p>" if pour["footing_text"] else ""
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
     return (
-        f'<div class="box order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
-        f"<p>{bold(pour['why'])}</p><p>{bold(pour['low_text'])}</p>{reach}{blanks}</div>"
+        f'<div class="boxed order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
+        f"<p>{bold(pour['why'])}</p><p>{bold(pour['low_text'])}</p>{footing}{reach}{blanks}</div>"
     )
 
 

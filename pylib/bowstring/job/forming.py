@@ -18,6 +18,9 @@ HIGHEST_WASTE = 50.0
 STEEPEST = 25.0
 """Percent: nobody forms a slab by hand that is steeper."""
 
+THICKEST = 6.0
+"""Metres: a wall higher than that isn't formed by this; a bare number of millimetres on a tape in metres is."""
+
 MOST_LENGTHS, MOST_GROUND, NAME = 12, 200, 40
 MOST_PANELS = 500
 
@@ -133,9 +136,12 @@ def _slab(reader: Reader) -> SlabSaid:
         return SlabSaid()
     edge_width, edge_depth = _both(slab, "edge_width", "edge_depth")
     footing_width, footing_depth = _both(slab, "footing_width", "footing_depth")
+    thickness = slab.length("thickness", bare=False)
+    if thickness is not None and thickness > THICKEST:
+        raise bad(slab.field("thickness"), "job.thick_slab", most=slab.tape.both(THICKEST))
     return SlabSaid(
         far_width=slab.length("end_width"),
-        thickness=slab.length("thickness", bare=False),
+        thickness=thickness,
         base=slab.length("base", bare=False, zero=True),
         overdig=slab.length("overdig", zero=True),
         waste=_share(slab, "waste", HIGHEST_WASTE),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 
 from bowstring.faces.build import panel_asked
@@ -26,9 +27,16 @@ def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
     for question, names in _LEFT_OPEN.get(panel_asked(answer), ()):
         if question == "edge" and _edge_of(answer, fields):
             continue  # a radius that is drawn to the center line says it, too
+        if question == "high" and is_level(fields):
+            continue  # neither end is
         if not any(fields.get(name, "").strip() for name in names):
             return question
     return "more"
+
+
+def is_level(fields: Mapping[str, str]) -> bool:
+    """Tell whether the slope that is said is none."""
+    return re.fullmatch(r"0*[.,]?0*\s*%?", fields.get("grade-slope", "").strip() or "-") is not None
 
 
 def sides_of(answer: Answer, fields: Mapping[str, str]) -> tuple[str, ...]:

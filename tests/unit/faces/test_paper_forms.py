@@ -9,7 +9,7 @@ import pytest
 
 from bowstring import answering
 from bowstring.faces.paper_forms import forms_sides
-from form_jobs import BARE, JOBS, WALK
+from form_jobs import BARE, JOBS, WALK, WALL
 
 
 def text_of(html: str) -> str:
@@ -81,3 +81,10 @@ def test_more_stakes_go_on_over_the_page_and_none_is_lost() -> None:
 def test_what_is_typed_stays_a_text() -> None:
     html = forms_sides(answering({**WALK, "title": "<b>walk</b>"}), "<i>")  # type: ignore[arg-type]
     assert "<b>walk" not in html and "<i>" not in html
+
+
+def test_a_wall_has_no_boards_on_its_sheet_and_its_footing_is_ordered_by_itself() -> None:
+    front, back = sides(WALL)
+    assert "A wall: forms are designed" in front and "1x" not in front and "Screw every stake" not in front
+    # By hand: the footing lies from 18 ft 8 in to 16 ft 8 in: 60° x (R² - r²)/2 x 10 in.
+    assert "1.14 yd³" in back and "order 1-1/2 yd³" in back

@@ -14,7 +14,7 @@ from bowstring.report.forming.plan import Plan
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
-PRACTICE, SMOOTH, BOW, SAID = "practice", "smooth", "bow", "said"
+PRACTICE, SMOOTH, CLOSEST, BOW, SAID = "practice", "smooth", "closest", "bow", "said"
 
 
 @dataclass(frozen=True)
@@ -52,10 +52,9 @@ def staking(
     edge: FormedEdge, board: Board | None, depth: float, practice: Practice, said: float | None, overrun: float
 ) -> Staking:
     """Return the stakes of an edge under concrete of a depth."""
-    limits = {
-        PRACTICE: practice.gap,
-        SMOOTH: max(flat_spacing(edge.radius, practice.face), practice.closest),
-    }
+    # As close as the face wants, but no closer than stakes go: there the board itself holds the curve.
+    smooth = flat_spacing(edge.radius, practice.face)
+    limits = {PRACTICE: practice.gap, SMOOTH if smooth > practice.closest else CLOSEST: max(smooth, practice.closest)}
     if board is not None:
         limits[BOW] = bow_spacing(board, depth, practice.bow)
     reason = min(limits, key=lambda one: limits[one])
@@ -82,6 +81,8 @@ def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:
         return say("boards.reason_practice", most=tape.show_whole(practice.gap))
     if staked.reason == SMOOTH:
         return say("boards.reason_smooth", face=tape.show_limit(practice.face))
+    if staked.reason == CLOSEST:
+        return say("boards.reason_closest", most=tape.show_whole(practice.closest))
     if staked.reason == BOW:
         return say("boards.reason_bow", bow=tape.show_limit(practice.bow))
     said = say("boards.reason_said")

@@ -8,6 +8,7 @@ from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forms.build_grades import TopRow
 from bowstring.words import say
 
@@ -20,7 +21,7 @@ LONGEST_ROD = 25 * 0.3048
 def base_lines(plan: Plan) -> Iterator[str]:
     """Return where the bed is under the form tops."""
     thickness = plan.said.slab.thickness
-    if thickness is None:
+    if thickness is None or is_wall(plan):
         return
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))

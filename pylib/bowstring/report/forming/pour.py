@@ -6,7 +6,7 @@ from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.panels import chosen_panels
 from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
 from bowstring.report.forming.pour_changes import report_changes
-from bowstring.report.forming.pour_lines import report_lines
+from bowstring.report.forming.pour_lines import footing_line, report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
@@ -63,6 +63,7 @@ def report_pour(plan: Plan) -> PourPart | None:
         "bulkhead": report_bulkhead(plan, pouring, chosen),
         "low_text": _low_text(pouring, fine.show(low), low),
         "measure": say("pour.measure"),
+        "footing_text": footing_line(plan, pouring),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],
         "notes": [say("pour.mix")],

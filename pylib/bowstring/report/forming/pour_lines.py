@@ -28,7 +28,7 @@ MOST_BANKED = 0.0254 * (1 + 1e-9)
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
     lines = [_loads(pouring), _panel(plan, pouring, chosen), _by_the_bag(pouring), _form(plan, pouring)]
-    lines += [_edges(plan, pouring), _footing(plan, pouring)]
+    lines += [_edges(plan, pouring), footing_line(plan, pouring)]
     if plan.said.slab.base:
         lines.append(_bed(plan, pouring))
     lines.append(_both(pouring))
@@ -104,8 +104,8 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
     )
 
 
-def _footing(plan: Plan, pouring: Pouring) -> str:
-    """What the footing takes: it is poured first, and ordered by itself."""
+def footing_line(plan: Plan, pouring: Pouring) -> str:
+    """Return what the footing takes, empty without one: it is poured first, and ordered by itself."""
     made, said = footing_of(plan, pouring), plan.said.slab
     if made is None or said.footing_width is None or said.footing_depth is None:
         return ""

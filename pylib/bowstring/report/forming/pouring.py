@@ -107,6 +107,11 @@ class Pouring:
         return self.order.ordered - self.order.with_waste < self.step * self.unit / 10
 
 
+def is_wall(plan: Plan) -> bool:
+    """Tell whether the concrete is so deep that no board on stakes holds it."""
+    return (plan.said.slab.thickness or 0.0) > WALL
+
+
 def _volume(slab: Slab | Taper, depth: float, edge: float, edge_depth: float, share: float) -> float:
     thicker = max(0.0, edge_depth - depth)
     extra = thicker * bands_to(slab, edge, share) if thicker and edge else 0.0

@@ -16,6 +16,8 @@ MESSAGES = {
     "boards.more_stop": "strips, or the maker's least radius",
     "boards.line_alone": "on your line; the inner edge is tighter",
     "boards.how_thick": "How thick is your board?",
+    "boards.wall": "A wall: forms are designed",
+    "boards.wall_more": "bracing too; not boards on stakes",
     "boards.no_inner": "No inner edge to bend to",
     # the page
     "boards.title": "Form boards",
@@ -65,7 +67,9 @@ MESSAGES = {
     "boards.strip_across": "{thickness}, face grain vertical",
     "boards.strip_along": "{thickness}, grain lengthwise",
     "boards.strip_longest": "up to",
-    "boards.strips_note": "From the panel makers' table for concrete forms. Back thin strips with stakes close together.",
+    "boards.strips_note": (
+        "From the panel makers' table for concrete forms. Back thin strips with stakes close together."
+    ),
     "boards.plywood": "Plywood strips {thickness} thick take it, face grain vertical, at most {longest} long.",
     "boards.no_plywood": "No plywood on the makers' table goes tighter than R {radius}.",
     "boards.try_selected": "Picked strips, straight and knot-free, take it with both ends held: choose them above.",
@@ -130,6 +134,9 @@ MESSAGES = {
     "boards.every": "{edge}: every {gap}, {gaps} even spaces from A to B.",
     "boards.reason_at": "{edge}: {reason}",
     "boards.reason_practice": "At most {most} on a long radius: common practice.",
+    "boards.reason_closest": (
+        "At most {most} on a short radius: common practice. Between them the board itself holds the curve; sight it."
+    ),
     "boards.reason_smooth": (
         "Closer on this radius: a straight piece between stakes may miss the curve by {face} at most."
     ),

@@ -14,7 +14,7 @@ MESSAGES = {
     "grades.more_high": "A or B: it is never assumed",
     "grades.more_low": "the water runs to it",
     "grades.more_width": "the slope is given",
-    "grades.more_no_inner": "the width is more than the radius",
+    "grades.more_no_inner": "the width reaches the center",
     "grades.up": "Up {height} from A to B",
     "grades.down": "Down {height} from A to B",
     "grades.level": "Level from A to B",

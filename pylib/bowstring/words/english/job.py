@@ -2,7 +2,9 @@
 
 MESSAGES = {
     "job.not_an_object.wrong": "The job isn't a group of named values.",
-    "job.not_an_object.remedy": 'Give an object such as {{"bowstring": 1, "arc": {{"radius": "20 ft", "chord": "24 ft"}}}}.',
+    "job.not_an_object.remedy": (
+        'Give an object such as {{"bowstring": 1, "arc": {{"radius": "20 ft", "chord": "24 ft"}}}}.'
+    ),
     "job.version.wrong": "This job isn't version {version}, the only one this tool reads.",
     "job.version.remedy": 'Open it with the version of this tool that wrote it, or set "bowstring" to {version}.',
     "job.unknown_key.wrong": "Unknown key {name}.",
@@ -41,6 +43,8 @@ MESSAGES = {
     "job.diameter_of_pin.remedy": "Leave the diameter out, or say that pins are driven.",
     "job.thick_pin.wrong": "No pin is that thick: at most {most}.",
     "job.thick_pin.remedy": "Give the pin's own diameter, such as 5/8 in or 16 mm, and check the unit.",
+    "job.thick_slab.wrong": "No slab or wall is that thick: at most {most}.",
+    "job.thick_slab.remedy": "Give the thickness with its unit, such as 4 in or 100 mm.",
     "job.width_depth.wrong": "A width and a depth are needed together.",
     "job.width_depth.remedy": "Give both, or leave both out.",
     "job.ground_half.wrong": "A level of the ground needs its stake, its edge and the level.",

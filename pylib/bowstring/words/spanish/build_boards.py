@@ -18,6 +18,8 @@ MESSAGES = {
     "boards.more_stop": "tiras, o el ~radio~ del fabricante",
     "boards.line_alone": "en su línea; por dentro es más cerrado",
     "boards.how_thick": "¿Qué grueso tiene su ~tabla~?",
+    "boards.wall": "Es muro: se diseña la ~forma~",
+    "boards.wall_more": "y sus apoyos; no ~tablas~ y ~estacas~",
     "boards.no_inner": "No hay borde interior que formar",
     # the page
     "boards.title": "~Tablas~ de la ~forma~",
@@ -134,6 +136,10 @@ MESSAGES = {
     "boards.every": "{edge}: cada {gap}, {gaps} espacios iguales de A a B.",
     "boards.reason_at": "{edge}: {reason}",
     "boards.reason_practice": "A lo más {most} en un ~radio~ largo: es la costumbre.",
+    "boards.reason_closest": (
+        "Cada {most} a lo más en ~radio~ corto: es la costumbre. Entre ellas la ~tabla~ misma da la curva; revísela a "
+        "ojo."
+    ),
     "boards.reason_smooth": (
         "Más juntas en este ~radio~: recta entre dos, la ~tabla~ falla la curva por {face} a lo más."
     ),

@@ -47,6 +47,8 @@ MESSAGES = {
     "job.diameter_of_pin.remedy": "Quite el diámetro, o diga que se clavan ~estacas de acero~.",
     "job.thick_pin.wrong": "No hay ~estaca de acero~ tan gruesa: {most} a lo más.",
     "job.thick_pin.remedy": "Dé el diámetro de la ~estaca de acero~, como 5/8 in o 16 mm, y revise la unidad.",
+    "job.thick_slab.wrong": "No hay losa ni muro de ese espesor: {most} a lo más.",
+    "job.thick_slab.remedy": "Dé el espesor con su unidad, como 4 in o 100 mm.",
     "job.width_depth.wrong": "El ancho y la profundidad van juntos.",
     "job.width_depth.remedy": "Dé los dos, o ninguno.",
     "job.ground_half.wrong": "Un nivel del terreno necesita su ~estaca~, su borde y el nivel.",
