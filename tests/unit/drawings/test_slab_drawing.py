@@ -31,7 +31,7 @@ WALK: dict[str, Any] = {
     "joints": {"every": "5 ft"},
     "grade": {"slope": 2, "high": "B", "low": "inside"},
 }
-METRIC = {"unit": "mm", "width": "1500", "slab": {"thickness": "100"}, "joints": {"every": "1500"}}
+METRIC = {"unit": "mm", "width": "1500", "slab": {"thickness": "100 mm"}, "joints": {"every": "1500"}}
 SHAPES: dict[str, dict[str, Any]] = {
     "walk": WALK,
     "right": {**WALK, "side": "right", "grade": {"slope": 3.3, "high": "A", "low": "outside"}},

@@ -20,10 +20,9 @@ def report_pour(plan: Plan) -> PourPart | None:
     pouring, chosen = pouring_of(plan), chosen_panels(plan)
     if pouring is None or chosen is None:
         return None
-    made, feet, fine = pouring.order, plan.tape.feet, fine_tape(plan.tape)
+    made, feet, fine, footing = pouring.order, plan.tape.feet, fine_tape(plan.tape), footing_of(plan, pouring)
     count, last = loads(made.ordered, pouring.truck * pouring.unit)
     low = fine.down((pouring.bought - made.needed) / pouring.area)
-    footing = footing_of(plan, pouring)
     number, unit, text = _conclusion(pouring)
     return {
         "state": "near" if pouring.tight and not pouring.small else "usual",
