@@ -9,19 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import hypot
 
+from bowstring.forming.edge import Edge
 from bowstring.forming.slab import Lies, Slab
+from bowstring.geometry.arc import Arc
 
 OUTER, CENTER, INNER = 0.0, 0.5, 1.0
 """Places across the band: shares of its width from the outer edge."""
-
-_NODES = (
-    (-0.9602898564975363, 0.1012285362903763),
-    (-0.7966664774136267, 0.2223810344533745),
-    (-0.5255324099163290, 0.3137066458778873),
-    (-0.1834346424956498, 0.3626837833783620),
-)
-_GAUSS = tuple((side * place, weight) for place, weight in _NODES for side in (1, -1))
-"""Eight points of Gauss and Legendre on (-1, 1) with their weights (Abramowitz and Stegun, table 25.4)."""
 
 
 @dataclass(frozen=True)
@@ -95,18 +88,9 @@ class Band:
         return turned * first**2 + more**2, 2 * turned * first * more, turned * more**2
 
     def length(self, across: float, share: float = 1.0) -> float:
-        """Return the length along a line from the first end to a share of the angle, metres.
-
-        An even line is an arc. Otherwise the pace is summed, which is as smooth as a root of a parabola far from its
-        zeros: eight points give every digit.
-        """
+        """Return the length along a line from the first end to a share of the angle, metres, below 0 before that end; in
+        closed form, see ``Edge.length``."""
+        if not share:
+            return 0.0
         first, last = self.ends(across)
-        if first == last:
-            return first * self.angle * share
-        parts = 1 if last > 0.5 * first and first > 0.5 * last else 8  # a steep taper in parts
-        part = share / parts
-        return sum(
-            weight * part / 2 * self.pace(across, part * (number + (1 + place) / 2))
-            for number in range(parts)
-            for place, weight in _GAUSS
-        )
+        return Edge(Arc.of_angle(first, self.angle * share / 2), 0.0, (last - first) * share).length

@@ -17,9 +17,6 @@ LEVELS = {"job lumber": 250.0, "clear": 160.0, "selected": 112.0}
 """Least radius at mid-thickness over the thickness, by how good the lumber is: practice figures that a crew may change.
 112 is some 70 % of the bend at which clear Douglas-fir breaks (USDA Wood Handbook)."""
 
-HELD_ENDS = "selected"
-"""The level that only holds where the ends of a strip are held: loose, it is bent tighter at its second stake."""
-
 
 @dataclass(frozen=True)
 class Board:
@@ -107,11 +104,6 @@ def spaced(length: float, most: float) -> int:
     (17, 3)
     """
     return max(1, ceil(length / most - 1e-9))
-
-
-def form_length(edge: float, angle: float, board: Board, inner: bool, past: float) -> float:
-    """Return how long the boards of an edge are together, at mid-thickness, running ``past`` metres past each end."""
-    return bend_radius(edge, board, inner) * angle + 2 * past
 
 
 def kerfs(length: float, angle: float, radius: float, thickness: float, saw: float, miss: float) -> tuple[int, float]:

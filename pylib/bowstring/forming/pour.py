@@ -54,11 +54,6 @@ def order(volume: float, waste: float, step: float) -> Order:
     return Order(volume, with_waste, steps_up(with_waste, step))
 
 
-def low_base(area: float, low: float) -> float:
-    """Return what a base that is ``low`` metres under the drawing's takes more, cubic metres, over an area."""
-    return area * low
-
-
 def mean_depth(depths: tuple[tuple[float, float], ...]) -> float:
     """Return the mean of depths measured along a slab, metres: pairs of where (metres along it, rising) and how deep,
     by trapezoids.

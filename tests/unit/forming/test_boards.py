@@ -16,7 +16,6 @@ from bowstring.forming.boards import (
     bow,
     bow_spacing,
     flat_spacing,
-    form_length,
     kerf_turn,
     kerfs,
     layers,
@@ -63,8 +62,8 @@ def test_gaps_are_equal_and_no_longer_than_told() -> None:
 def test_how_long_the_forms_are() -> None:
     """2 ft past each end: 53' 3-3/4" outside, 49' 3-1/2" inside of a 5-ft walk inside R 62 ft (worked by hand)."""
     angle = 0.7949616
-    outside = form_length(62 * FOOT, angle, ONE_BY_FOUR, False, 2 * FOOT) / FOOT
-    inside = form_length(57 * FOOT, angle, ONE_BY_FOUR, True, 2 * FOOT) / FOOT
+    outside = bend_radius(62 * FOOT, ONE_BY_FOUR, False) / FOOT * angle + 2 * 2
+    inside = bend_radius(57 * FOOT, ONE_BY_FOUR, True) / FOOT * angle + 2 * 2
     assert outside == pytest.approx(53 + 3.75 / 12, abs=1 / 96)
     assert inside == pytest.approx(49 + 3.5 / 12, abs=1 / 96)
 

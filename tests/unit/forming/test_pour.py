@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bowstring.forming.pour import CUBIC_YARD, bags, loads, low_base, mean_depth, order, reached, steps_up
+from bowstring.forming.pour import CUBIC_YARD, bags, loads, mean_depth, order, reached, steps_up
 
 FOOT, INCH = 0.3048, 0.0254
 volumes, steps = st.floats(0.01, 500), st.sampled_from([0.25, 0.5, 0.1, 1.0])
@@ -44,8 +44,8 @@ def test_what_is_on_a_step_stays_there(count: int, step: float) -> None:
 
 def test_half_an_inch_of_low_base_is_an_eighth_of_a_four_inch_slab() -> None:
     area = 236.5 * FOOT**2
-    assert low_base(area, 0.5 * INCH) / (area * 4 * INCH) == pytest.approx(0.125)
-    made = order(area * 4 * INCH, 0.08, 0.25 * CUBIC_YARD)
+    made, low = (order(area * depth * INCH, 0.08, 0.25 * CUBIC_YARD) for depth in (4, 4.5))
+    assert low.needed / made.needed == pytest.approx(1.125)
     assert made.ordered / CUBIC_YARD == pytest.approx(3.25)
     assert made.fills(area) * area == pytest.approx(made.ordered - made.needed)
 
