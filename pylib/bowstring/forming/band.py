@@ -88,8 +88,8 @@ class Band:
         return turned * first**2 + more**2, 2 * turned * first * more, turned * more**2
 
     def length(self, across: float, share: float = 1.0) -> float:
-        """Return the length along a line from the first end to a share of the angle, metres, below 0 before that end; in
-        closed form, see ``Edge.length``."""
+        """Return the length along a line from the first end to a share of the angle, metres, below 0 before that end:
+        in closed form, see ``Edge.length``."""
         if not share:
             return 0.0
         first, last = self.ends(across)
