@@ -9,21 +9,10 @@ from typing import Any
 from bowstring import answering
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
+from slab_jobs import WALK as SLAB_WALK
 
 FOOT = 0.3048
-WALK: dict[str, Any] = {
-    "bowstring": 1,
-    "title": "Garden walk",
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "ends": {"A": "lamp post", "B": "gate pier"},
-    "side": "left",
-    "drawn_to": "face",
-    "levels": 3,
-    "method": "halving",
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in"},
-}
+WALK: dict[str, Any] = {**SLAB_WALK, "method": "halving"}
 
 
 def told(job: dict[str, Any]) -> EdgesPart:

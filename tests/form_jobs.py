@@ -2,21 +2,11 @@
 
 from __future__ import annotations
 
-WALK: dict[str, object] = {
-    "bowstring": 1,
-    "title": "Garden walk",
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "ends": {"A": "lamp post", "B": "gate pier"},
-    "side": "left",
-    "drawn_to": "face",
-    "tolerance": "1/4 in",
-    "levels": 3,
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in", "waste": 8},
-    "joints": {"every": "5 ft"},
-    "grade": {"slope": 2, "high": "B", "low": "inside"},
-}
+from typing import Any
+
+from slab_jobs import WALK as SLAB_WALK
+
+WALK: dict[str, Any] = {**SLAB_WALK, "tolerance": "1/4 in"}
 METRIC: dict[str, object] = {
     "bowstring": 1,
     "title": "Path",

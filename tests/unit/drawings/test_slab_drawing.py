@@ -13,24 +13,11 @@ from hypothesis import strategies as st
 from bowstring import answering
 from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.slab_shape import HALF_WIDE, MIDDLE, shape_of
+from slab_jobs import WALK
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_reader import Read
 
 PAGES = ("", "edges", "boards", "joints", "grades", "pour")
-WALK: dict[str, Any] = {
-    "title": "Garden walk",
-    "unit": "ft-in",
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "ends": {"A": "lamp post", "B": "gate pier"},
-    "side": "left",
-    "drawn_to": "face",
-    "levels": 3,
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in", "waste": 8},
-    "joints": {"every": "5 ft"},
-    "grade": {"slope": 2, "high": "B", "low": "inside"},
-}
 METRIC = {"unit": "mm", "width": "1500", "slab": {"thickness": "100 mm"}, "joints": {"every": "1500"}}
 SHAPES: dict[str, dict[str, Any]] = {
     "walk": WALK,

@@ -11,18 +11,9 @@ import bowstring
 from bowstring.faces.build_grades import page_html
 from bowstring.sheet.outline import part as section
 from bowstring.sheet.text import sheet_text
+from slab_jobs import WALK
 
-WALK: dict[str, Any] = {
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "side": "left",
-    "drawn_to": "face",
-    "levels": 3,
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in"},
-    "joints": {"every": "5 ft"},
-}
-GRADE: dict[str, Any] = {"slope": 2, "high": "B", "low": "inside"}
+GRADE: dict[str, Any] = WALK["grade"]
 
 
 def answered(**grade: Any) -> bowstring.Answer:

@@ -14,21 +14,11 @@ import bowstring
 from bowstring import BadJob
 from bowstring.sheet.outline import part as section_of
 from helping import about, answer_to
+from slab_jobs import WALK as SLAB_WALK
 
 FOOT, INCH = 0.3048, 0.0254
 YARD = 0.9144**3
-WALK: dict[str, Any] = {
-    "bowstring": 1,
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "ends": {"A": "lamp post", "B": "gate pier"},
-    "side": "left",
-    "drawn_to": "face",
-    "levels": 3,
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in", "waste": 8},
-    "joints": {"every": "5 ft"},
-}
+WALK: dict[str, Any] = {name: said for name, said in SLAB_WALK.items() if name != "grade"}
 METRIC: dict[str, Any] = {
     **WALK,
     "unit": "m",

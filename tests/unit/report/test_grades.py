@@ -11,19 +11,10 @@ from hypothesis import strategies as st
 import bowstring
 from bowstring.words import say
 from helping import about
+from slab_jobs import WALK
 
 FOOT = 0.3048
-WALK: dict[str, Any] = {
-    "arc": {"radius": "62 ft", "chord": "48 ft"},
-    "side": "left",
-    "drawn_to": "face",
-    "levels": 3,
-    "width": "5 ft",
-    "edge": "outside",
-    "slab": {"thickness": "4 in"},
-    "joints": {"every": "5 ft"},
-}
-GRADE: dict[str, Any] = {"slope": 2, "high": "B", "low": "inside"}
+GRADE: dict[str, Any] = WALK["grade"]
 
 
 def asked(grade: dict[str, Any], **job: Any) -> bowstring.Answer:
