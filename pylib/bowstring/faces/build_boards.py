@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.faces.build_parts import Cell, Choice, Row, choices, conclusion, heading, note, paragraph, table
+from bowstring.faces.build_parts import Cell, Choice, Row, choices, conclusion, folded, heading, note, paragraph, table
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.words import say
@@ -37,8 +37,8 @@ def _page(part: BoardsPart) -> Iterator[str]:
         yield from _cut(part)
     yield heading(say("boards.stakes_head"))
     yield each(part["stakes_how"])
-    yield heading(say("boards.taken_head"))
-    yield "".join(paragraph(text, quiet=True) for text in part["notes"])
+    first, *rest = part["notes"]
+    yield folded(say("boards.taken_head"), first, "".join(paragraph(text, quiet=True) for text in rest))
 
 
 def paragraphs(texts: list[str]) -> str:
@@ -63,10 +63,10 @@ def _boards(part: BoardsPart) -> str:
     heads = [say("boards.board"), say("boards.bends_to"), say("boards.here"), part["push_head"]]
     rows = [
         Row(row["name"], [_radius(row["least_shown"]), Cell(row["verdict"], fits=row["takes"]), row["push_shown"]],
-            key=row["used"])
+            key=row["used"], over=True)
         for row in part["rows"]
     ]  # fmt: skip
-    return table(heads, rows, say("boards.title"))
+    return table(heads[1:], rows, say("boards.title"))
 
 
 def _levels(part: BoardsPart) -> str:

@@ -11,6 +11,7 @@ from bowstring.faces.build_parts import (
     Row,
     card,
     conclusion,
+    folded,
     heading,
     note,
     panel_button,
@@ -93,7 +94,8 @@ def _off(lines: Sequence[LineRow]) -> str:
         Row(line["name"], [line["off_shown"], Cell(line["arc_length_shown"], quiet=True)], key=line["set"], over=True)
         for line in lines
     ]
-    return heading(say("edges.off_head")) + table(heads, rows, say("edges.off_head"))
+    told = ", ".join(f"{line['name']} {line['off_shown']}" for line in lines if line["set"])
+    return folded(say("edges.off_head"), told, table(heads, rows, say("edges.off_head")))
 
 
 def _stick(part: EdgesPart) -> str:

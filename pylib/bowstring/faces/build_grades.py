@@ -10,6 +10,7 @@ from bowstring.faces.build_parts import (
     Row,
     choices,
     conclusion,
+    folded,
     heading,
     note,
     panel_button,
@@ -59,8 +60,8 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
         yield heading(say("grades.base"))
         yield paragraph(" ".join(part["base"]))
     yield from (note(text) for text in [*part["asks"], *part["cautions"]])
-    yield heading(say("grades.reading"))
-    yield from (paragraph(text, quiet=True) for text in part["notes"])
+    first, *rest = part["notes"]
+    yield folded(say("grades.reading"), first, "".join(paragraph(text, quiet=True) for text in rest))
 
 
 def _ways(part: GradesPart) -> str:

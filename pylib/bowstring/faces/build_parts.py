@@ -82,6 +82,14 @@ def heading(text: str, small: str = "") -> str:
     return f'<h3 class="sec">{bold(text)}{_small(small)}</h3>'
 
 
+def folded(title: str, told: str, inside: str) -> str:
+    """Return what few need now, folded behind its conclusion ``told``; ``inside`` is HTML: nothing to fold without."""
+    if not inside:
+        return heading(title) + paragraph(told, quiet=True)
+    head = f"<span>{bold(title)}{_small(told)}</span>"
+    return f'<details class="fold"><summary>{head}</summary>{inside}</details>'
+
+
 def paragraph(text: str, quiet: bool = False) -> str:
     """Return a paragraph."""
     return f'<p class="txt{" quiet" if quiet else ""}">{bold(text)}</p>'

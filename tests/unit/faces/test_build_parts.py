@@ -15,6 +15,7 @@ from bowstring.faces.build_parts import (
     card,
     choices,
     conclusion,
+    folded,
     heading,
     huge,
     note,
@@ -140,3 +141,11 @@ def test_a_choice_says_what_it_sets_and_whether_it_holds() -> None:
     assert [one["aria-pressed"] for one in buttons] == ["true", "false"]
     assert [json.loads(one["data-fill"] or "") for one in buttons] == [{"joints-panels": "10"}, {"joints-panels": "9"}]
     assert {one["data-do"] for one in buttons} == {"fill"}
+
+
+def test_what_is_folded_has_its_conclusion_on_the_fold_and_nothing_is_folded_away_to_nothing() -> None:
+    made = folded("How to <read>", "*2* of 3", paragraph("the rest"))
+    assert made.startswith('<details class="fold"><summary>') and made.index("<b>2</b>") < made.index("</summary>")
+    assert made.index("</summary>") < made.index("the rest") and "<read>" not in made
+    alone = folded("How to read it", "all of it", "")
+    assert "details" not in alone and "all of it" in alone

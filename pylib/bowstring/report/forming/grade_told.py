@@ -125,7 +125,9 @@ def _by_radii(plan: Plan, grade: Grade) -> str:
 
 
 def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
-    """Return what was taken, and how the numbers are read."""
+    """Return what was taken, which stands on the fold, and how the numbers are read."""
+    if settled.cross_taken:
+        yield say("grades.cross_taken", slope=percent(settled.grade.cross))
     yield from _from_where(plan, settled.grade)
     yield from _along(plan, settled, judged)
     yield from _across_notes(plan, settled)
@@ -165,10 +167,8 @@ def _along(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
 
 
 def _across_notes(plan: Plan, settled: Settled) -> Iterator[str]:
-    """Return what is taken across, what a crown is, and whether it drains."""
+    """Return what a crown is, and whether it drains."""
     grade = settled.grade
-    if settled.cross_taken:
-        yield say("grades.cross_taken", slope=percent(grade.cross))
     if grade.crown:
         yield say("grades.quarter_rule")
     if is_slow(grade):
