@@ -47,8 +47,11 @@ def forms_sides(answer: Answer, date: str) -> str:
 def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     boards, joints = answer["boards"], answer["joints"]
     told, lines = _told(edges, boards), _set_lines(edges)
+    told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
     strung = [one for one in edges["seconds"] if not one["blocked"]]
-    columns = [*(_second(one, answer) for one in strung), *([_joints(joints)] if joints else [])]
+    columns = [_second(one, answer) for one in strung]
+    if joints and not joints["stop"]:
+        columns.append(_joints(joints))
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
     many = most > MANY

@@ -148,7 +148,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
             )
         ]
     rows += _slopes(answer)
-    if joints:
+    if joints and not joints["stop"]:
         cut = (
             f"{joints['count'] - 1}; {joints['depth_shown']}"
             if joints["depth"] is not None

@@ -88,3 +88,11 @@ def test_a_wall_has_no_boards_on_its_sheet_and_its_footing_is_ordered_by_itself(
     assert "A wall: forms are designed" in front and "1x" not in front and "Screw every stake" not in front
     # By hand: the footing lies from 18 ft 8 in to 16 ft 8 in: 60° x (R² - r²)/2 x 10 in.
     assert "1.14 yd³" in back and "order 1-1/2 yd³" in back
+
+
+def test_joints_that_stop_stand_nowhere_on_the_sheet_and_it_says_why() -> None:
+    job = {**WALK, "joints": {"panels": 3}}
+    joints = answering(job)["joints"]  # type: ignore[arg-type]
+    front, back = sides(job)
+    assert joints is not None and joints["stop"] and " ".join(joints["stop"].split()) in front
+    assert "outer form" not in front and "joint 1" not in back and "Joints marked" not in back

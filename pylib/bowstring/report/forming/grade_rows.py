@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from bowstring.forming.band import CENTER, INNER, OUTER
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
 from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
-from bowstring.report.forming.panels import chosen_panels
+from bowstring.report.forming.panels import jointing_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
 from bowstring.words import say
@@ -38,8 +38,9 @@ def unknown_stakes(plan: Plan) -> list[str]:
 
 def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
     yield from (("stake", name, share) for name, share in plan.shares())
-    panels = chosen_panels(plan)
-    if panels is not None:
+    jointing = jointing_of(plan)
+    if jointing is not None and not jointing.stopped:
+        panels = jointing.chosen
         yield from (("joint", str(number), number / panels.count) for number in range(1, panels.count))
 
 

@@ -6,8 +6,9 @@ from math import degrees, floor
 
 from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
 from bowstring.forming.partly import turned
+from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.panels import MOST_PANELS, THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
+from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
 from bowstring.report.forming.pouring import WALL
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
@@ -83,7 +84,7 @@ def _longer(plan: Plan, longer: float) -> str:
 
 
 def _state(plan: Plan, jointing: Jointing) -> str:
-    if jointing.too_long or jointing.chosen.count > MOST_PANELS:
+    if jointing.stopped:
         return "stop"
     if degrees(jointing.chosen.corner) < LEAST_CORNER:
         return "near"

@@ -7,11 +7,9 @@ from dataclasses import dataclass
 from bowstring.forming.joints import NARROW, Panels, offered, panels, usual_most
 from bowstring.forming.partly import width_at
 from bowstring.forming.slab import Slab, Taper
+from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import down_to
-
-MOST_PANELS = 500
-"""Nobody joints more from one mark: the line is broken up."""
 
 THIN = 4 * 0.0254
 """Metres: whose longest panel is taken where no thickness is said; it is the least that walks have."""
@@ -41,6 +39,11 @@ class Jointing:
     def too_long(self) -> bool:
         """Whether the panels that were chosen are longer than is usual."""
         return self.chosen.outside > self.limit * (1 + 1e-9)
+
+    @property
+    def stopped(self) -> bool:
+        """Whether nobody should make these joints yet: no place and no top of one is told."""
+        return self.too_long or self.chosen.count > MOST_PANELS
 
 
 def jointing_of(plan: Plan) -> Jointing | None:
