@@ -1,4 +1,4 @@
-// What is packed in a saved page, and how such a page is made: the same bytes whether the build or a browser makes it.
+// What is packed in a saved page, and how such a page is made: the same parts whether the build or a browser packs them.
 
 const MARK = /\[\[packed:([a-z_.-]+)\]\]/g;
 

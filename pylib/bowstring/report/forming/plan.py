@@ -14,7 +14,7 @@ from bowstring.units.tape import Tape
 LIES: dict[str, Lies] = {"outside": "inside", "centre": "both", "inside": "outside"}
 """Where the slab lies from the line, by where the line runs in it: a line that is the outside edge has it inside."""
 
-WIDTH, EDGE, THICKNESS, SLOPE, HIGH = "width", "edge", "thickness", "slope", "high"
+WIDTH, EDGE, THICKNESS = "width", "edge", "thickness"
 """What a part waits for."""
 
 USUAL_CROSS = 0.015
