@@ -90,7 +90,8 @@ class Band:
     def length(self, across: float, share: float = 1.0) -> float:
         """Return the length along a line from the first end to a share of the angle, metres, below 0 before that end:
         in closed form, see ``Edge.length``."""
-        if not share:
+        half = self.angle * share / 2
+        if not half:  # a share so small that nothing is left of it, too
             return 0.0
         first, last = self.ends(across)
-        return Edge(Arc.of_angle(first, self.angle * share / 2), 0.0, (last - first) * share).length
+        return Edge(Arc.of_angle(first, half), 0.0, (last - first) * share).length
