@@ -11,15 +11,16 @@ from collections.abc import Callable, Sequence
 from bowstring.drawings.slab_board import board_svg
 from bowstring.drawings.slab_pages import PAGES
 from bowstring.drawings.slab_sketch import SlabSketch
+from bowstring.report.alone import boards_of, grades_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 BOTH = ("outside", "inside")
 
 _THERE: dict[str, Callable[[Answer], bool]] = {
-    "joints": lambda answer: answer["joints"] is not None,
-    "grades": lambda answer: answer["grades"] is not None,
-    "pour": lambda answer: answer["pour"] is not None,
+    "joints": lambda answer: joints_of(answer) is not None,
+    "grades": lambda answer: grades_of(answer) is not None,
+    "pour": lambda answer: pour_of(answer) is not None,
 }
 """Whether there is what a page tells of."""
 
@@ -29,7 +30,7 @@ def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id:
 
     ``sides``: where the slab may lie, as long as it isn't known. Raises ``ValueError`` where the arc can't be drawn.
     """
-    if page == "boards" and answer["boards"] is not None:
+    if page == "boards" and boards_of(answer) is not None:
         return board_svg(answer, id=id)
     made = SlabSketch(answer, page, id)
     if not made.shape.known:

@@ -10,6 +10,7 @@ from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.slab_sketch import LEFT, RIGHT
 from bowstring.drawings.svg import Point
 from bowstring.drawings.turn import turn_of
+from bowstring.report.alone import boards_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -24,7 +25,7 @@ _MIDDLE = 180.0
 
 def board_svg(answer: Answer, *, id: str) -> str:
     """Return the drawing of a sprung board as SVG; ``id``: prefix of the ids inside."""
-    boards = answer["boards"]
+    boards = boards_of(answer)
     assert boards is not None
     sketch = Sketch(id=id, title=say("build.draw_board"), description=" ".join([*boards["conclusion"], *boards["bow"]]))
     turn = turn_of(answer["side"])
@@ -48,7 +49,7 @@ def board_svg(answer: Answer, *, id: str) -> str:
 
 
 def _words(sketch: Sketch, answer: Answer, turn: int) -> str:
-    boards = answer["boards"]
+    boards = boards_of(answer)
     assert boards is not None
     tight = _at(-_TIGHT * turn, _BEHIND)
     sketch.label(Label(say("build.draw_tightest"), "number", [tight], (-0.1 * turn, -1.0), 20.0, 200.0))

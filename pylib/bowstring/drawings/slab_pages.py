@@ -10,6 +10,7 @@ from bowstring.drawings.labels import LEADER, LINE, Label
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
+from bowstring.report.alone import grades_of, joints_of, pour_of
 from bowstring.report.forming.plan import LIES
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
@@ -32,7 +33,7 @@ def _first(made: SlabSketch) -> None:
     made.stakes()
     made.ends()
     _width(made, edges)
-    grades = made.answer["grades"]
+    grades = grades_of(made.answer)
     if grades is not None and not grades["stop"]:
         _cross(made, grades, _free(made, _CROSS_AT))
     radius = {row["key"]: row["radius_shown"] for row in edges["lines"] if row["radius"] is not None}
@@ -148,7 +149,7 @@ def _string(made: SlabSketch, second: SecondEdge) -> None:
 
 def _joints(made: SlabSketch) -> None:
     """The joints by their numbers, and one panel's sides."""
-    joints, edges, shape = made.answer["joints"], _edges_of(made), made.shape
+    joints, edges, shape = joints_of(made.answer), _edges_of(made), made.shape
     assert joints is not None
     whole = edges["outside"]["length"]
     shares = {row["number"]: 2 * row["outside"] / whole - 1 for row in joints["rows"] if row["number"]}
@@ -185,7 +186,7 @@ def _numbers(made: SlabSketch, shares: Mapping[int, float]) -> None:
 
 def _grades(made: SlabSketch) -> None:
     """The tops at the four corners, and how steep each edge runs."""
-    grades = made.answer["grades"]
+    grades = grades_of(made.answer)
     assert grades is not None
     _cuts(made)
     made.corners()
@@ -205,7 +206,7 @@ def _grades(made: SlabSketch) -> None:
 
 def _pour(made: SlabSketch) -> None:
     """How far the concrete has to be at half a truck and at three quarters."""
-    pour, edges, shape = made.answer["pour"], _edges_of(made), made.shape
+    pour, edges, shape = pour_of(made.answer), _edges_of(made), made.shape
     assert pour is not None
     whole = edges["outside"]["length"]
     _cuts(made)
@@ -225,7 +226,7 @@ def _pour(made: SlabSketch) -> None:
 
 
 def _cuts(made: SlabSketch) -> None:
-    joints, edges = made.answer["joints"], made.edges
+    joints, edges = joints_of(made.answer), made.edges
     if joints is not None and edges is not None:
         whole = edges["outside"]["length"]
         made.cuts([2 * row["outside"] / whole - 1 for row in joints["rows"] if row["number"]])
@@ -238,7 +239,7 @@ def _edges_of(made: SlabSketch) -> EdgesPart:
 
 def _free(made: SlabSketch, shares: tuple[float, ...]) -> float:
     """Return the share of some that is farthest from all stakes and joints."""
-    joints, edges = made.answer["joints"], _edges_of(made)
+    joints, edges = joints_of(made.answer), _edges_of(made)
     taken = list(made.share.values())
     if joints is not None:
         taken += [2 * row["outside"] / edges["outside"]["length"] - 1 for row in joints["rows"]]

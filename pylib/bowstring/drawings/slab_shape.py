@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from bowstring.drawings.svg import Command, Point
 from bowstring.drawings.turn import turn_of
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
 
 MIDDLE, HALF_WIDE, HIGH = 180.0, 146.0, 168.0
@@ -110,7 +111,7 @@ class SlabShape:
 
 def shape_of(answer: Answer) -> SlabShape:
     """Return the slab of an answer on paper, or its line alone. Raises ``ValueError`` for an arc without a length."""
-    arc, edges = answer["arc"], answer["edges"]
+    arc, edges = answer["arc"], edges_of(answer)
     true_half, radius = math.radians(arc["central_angle"]) / 2, arc["radius"]
     if not (math.isfinite(radius) and radius > 0 and 0 < true_half < math.pi):
         raise ValueError(f"an arc that can't be drawn: {arc}")

@@ -10,6 +10,7 @@ from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.slab_shape import DOTTED, MIDDLE, shape_of
 from bowstring.drawings.svg import Point
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -32,7 +33,7 @@ class SlabSketch:
 
     def __init__(self, answer: Answer, page: str, id: str) -> None:
         self.answer, self.shape = answer, shape_of(answer)
-        self.edges = answer["edges"]
+        self.edges = edges_of(answer)
         rows = {row["key"]: row for row in answer["build"]}
         told = [rows[page]] if page else list(rows.values())
         title = say(f"build.{page}") if page else say("build.draw_title")

@@ -19,6 +19,7 @@ from bowstring.faces.build_parts import (
     stop,
     table,
 )
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge
 from bowstring.sheet.markup import NUMBER
@@ -36,7 +37,7 @@ CENTER_LINE = "centre"
 
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
-    part = answer["edges"]
+    part = edges_of(answer)
     return "".join(_page(part)) if part else _stopped(answer)
 
 

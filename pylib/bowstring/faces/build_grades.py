@@ -18,6 +18,7 @@ from bowstring.faces.build_parts import (
     stop,
     table,
 )
+from bowstring.report.alone import grades_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.words import say
@@ -27,7 +28,7 @@ PANEL = "slope"
 
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing; nothing as long as something has to be said first."""
-    part = answer["grades"]
+    part = grades_of(answer)
     if part is None:
         return ""
     return "".join(_stopped(part) if part["stop"] else _told(part, answer["unit"]))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.faces.build_parts import Choice, Row, choices, conclusion, heading, note, paragraph, stop, table
+from bowstring.report.alone import joints_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.words import say
@@ -12,7 +13,7 @@ from bowstring.words import say
 
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
-    part = answer["joints"]
+    part = joints_of(answer)
     return "".join(_page(part)) if part else ""
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.faces.build_parts import Cell, Row, heading, huge, note, paragraph, table
+from bowstring.report.alone import pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.words import say
@@ -12,7 +13,7 @@ from bowstring.words import say
 
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
-    part = answer["pour"]
+    part = pour_of(answer)
     return "".join(_page(part)) if part else ""
 
 

@@ -11,6 +11,7 @@ from bowstring.faces.located import BOX
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_pour import pour_side
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.report.alone import boards_of, edges_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
@@ -37,7 +38,7 @@ Cells = Sequence[str]
 
 def forms_sides(answer: Answer, date: str) -> str:
     """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet."""
-    edges = None if answer["stops"] else answer["edges"]
+    edges = None if answer["stops"] else edges_of(answer)
     if edges is None:
         return ""
     sides = _front(answer, edges, date)
@@ -45,7 +46,7 @@ def forms_sides(answer: Answer, date: str) -> str:
 
 
 def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
-    boards, joints = answer["boards"], answer["joints"]
+    boards, joints = boards_of(answer), joints_of(answer)
     told, lines = _told(edges, boards), _set_lines(edges)
     told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
     strung = [one for one in edges["seconds"] if not one["blocked"]]
@@ -99,7 +100,7 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     line = next((one["name"] for one in edges["lines"] if one["yours"]), "")
     values = {"width": edges["width_shown"], "far": edges["far_width_shown"]}
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
-    pour = answer["pour"]
+    pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
     return [say("forms.stakes_on", line=line), say(f"forms.slab_{key}", **values), *thick]
 
@@ -126,7 +127,7 @@ _LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
 
 def _cuts(answer: Answer) -> str:
     """The boards in a box: what bends, what to cut, how many stakes; for a wall, that its forms are designed."""
-    boards = answer["boards"]
+    boards = boards_of(answer)
     if boards is None:
         row = next(one for one in answer["build"] if one["key"] == "boards")
         told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"

@@ -7,6 +7,7 @@ from html import escape
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
+from bowstring.report.alone import edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopRow
 from bowstring.report.forms.build_pour import PourPart
@@ -32,7 +33,7 @@ _JOINTS, _JOINTS_LOW = 74.0, 62.0
 
 def pour_side(answer: Answer, date: str) -> str:
     """Return the back, and further pages where there are more tops than it holds."""
-    grades, pour = answer["grades"], answer["pour"]
+    grades, pour = grades_of(answer), pour_of(answer)
     signs = _sign_rows(answer)
     tops, joints = _rows(grades, "stake"), _rows(grades, "joint")
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
@@ -135,7 +136,7 @@ def _joint_tops(rows: list[TopRow]) -> str:
 
 def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be."""
-    edges, joints, pour, shown = answer["edges"], answer["joints"], answer["pour"], answer["staked_shown"]
+    edges, joints, pour, shown = edges_of(answer), joints_of(answer), pour_of(answer), answer["staked_shown"]
     tolerance, depth = answer["tolerance_shown"], pour["depth_shown"] if pour else ""
     rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
@@ -161,7 +162,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
 
 def _slopes(answer: Answer) -> list[tuple[str, str]]:
     """The tops and the two slopes, where the grades may be used."""
-    grades = answer["grades"]
+    grades = grades_of(answer)
     if grades is None or grades["stop"]:
         return []
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")

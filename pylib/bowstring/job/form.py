@@ -1,12 +1,13 @@
 """The job's form, as JSON holds it: what may be said of each thing, and under which key.
 
-Everything but ``arc`` may be left out. A length is a text with its unit, or a number (or a text without one) in the
-job's own ``unit``. What a job really holds is checked, value by value, where it is read: see ``job.read_job``.
+Everything but ``arc`` (or ``line``) may be left out. A length is a text with its unit, or a number (or a text without
+one) in the job's own ``unit``. What a job really holds is checked, value by value, where it is read: see
+``job.read_job``.
 
 Without ``from __future__ import annotations``, as the answer's forms are.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import TypedDict, final
 
 Size = float | str
@@ -249,6 +250,19 @@ class ReadForm(TypedDict, total=False):
 
 
 @final
+class PieceForm(TypedDict, total=False):
+    """A piece of the line: a straight's length, or an arc and to which hand it turns for who walks along; ``kink``: by
+    how much it turns off from the piece before it, ``2 left``. ``work``: what was said and done of an arc while it was
+    the one that is staked."""
+
+    straight: Size
+    arc: ArcForm
+    turn: str
+    kink: Size
+    work: Mapping[str, object]
+
+
+@final
 class JobForm(TypedDict, total=False):
     """A job. ``bowstring`` is the version of this form, 1."""
 
@@ -258,6 +272,8 @@ class JobForm(TypedDict, total=False):
     unit: str
     mark: Size
     arc: ArcForm
+    line: Sequence[PieceForm]
+    at: int
     ends: EndsForm
     side: str
     turn: str

@@ -201,7 +201,7 @@ def _grade(reader: Reader) -> GradeSaid:
         slope=_share(grade, "slope", STEEPEST),
         high=grade.choice("high", ("A", "B")),
         cross=_share(grade, "cross", STEEPEST),
-        low=grade.choice("low", ("inside", "outside")),
+        low=grade.choice("low", ("inside", "outside", "left", "right")),
         crown=grade.length("crown", bare=False),
         most_running=_share(grade, "limit", STEEPEST),
         most_cross=_share(grade, "cross_limit", STEEPEST),

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from bowstring.errors import bad
 from bowstring.geometry.given import Given
 from bowstring.geometry.plane import Point
-from bowstring.job.arc_given import read_arc
+from bowstring.job.arc_given import ArcGiven, read_arc
 from bowstring.job.forming import KEYS as FORMING_KEYS
 from bowstring.job.forming import Forming, read_forming
 from bowstring.job.found import Found, read_found
@@ -19,19 +20,23 @@ from bowstring.job.reader import Reader, Reading
 from bowstring.job.record import Record, read_record
 from bowstring.job.site import KEYS as SITE_KEYS
 from bowstring.job.site import Site, read_site
-from bowstring.job.terms import RECORD_KEYS
+from bowstring.job.terms import OTHER, RECORD_KEYS
 from bowstring.methods.ends import STARTS
 from bowstring.methods.halving import MOST_LEVELS
 from bowstring.methods.meant import USUAL_LEVELS
 from bowstring.units.lengths import UNITS
 from bowstring.units.tape import Tape, make_tape
 
+if TYPE_CHECKING:  # few jobs have a line
+    from bowstring.job.line import LineSaid
+
 VERSION = 1
 """The version of the job's form."""
 
 KEYS = (
-    "bowstring", "title", "note", "unit", "mark", "arc", "ends", "side", "turn", "offset", "toward", "tolerance",
-    "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found", "got", "greater",
+    "bowstring", "title", "note", "unit", "mark", "arc", "line", "at", "ends", "side", "turn", "offset", "toward",
+    "tolerance", "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found",
+    "got", "greater",
     *SITE_KEYS, *FORMING_KEYS, *RECORD_KEYS,
 )  # fmt: skip
 
@@ -63,13 +68,16 @@ class Job:
     distances A-C, C-B and A-B; ``diameter``: metres, the pin's, ``width``: the work's, where the job says them;
     ``fair``: metres that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job
     doesn't say it. ``tape`` is the job's own and decides; ``shown`` is the one of whoever reads it, by which lengths
-    are written and taped. No job and no link says that one.
+    are written and taped. No job and no link says that one. ``line``: its pieces, one of whose arcs, the piece ``at``
+    (from 0), is the job's arc; ``None`` for an arc alone.
     """
 
     title: str
     note: str
     tape: Tape
     shown: Tape
+    line: LineSaid | None
+    at: int
     givens: tuple[Given, ...]
     points: tuple[Point, Point, Point] | None
     sides: tuple[float, float, float] | None
@@ -121,7 +129,8 @@ def read_job(job: object, shown: str | None = None) -> Job:
     tape = make_tape(unit, job["mark"]) if "mark" in job else make_tape(unit, None)
     seen = tape.seen_in(shown)
     reader = Reader(job, tape, KEYS, shown=seen)
-    arc = read_arc(reader)
+    curve = _curve(reader)
+    arc = curve.given
     outward = _outward(reader)
     driven = reader.choice("driven", DRIVEN) or DRIVEN[0]
     tolerance = reader.length("tolerance", bare=False)
@@ -131,12 +140,14 @@ def read_job(job: object, shown: str | None = None) -> Job:
         note=reader.text("note", NOTE_LIMIT, lines=True),
         tape=tape,
         shown=seen,
+        line=curve.line,
+        at=curve.at,
         givens=arc.givens,
         points=arc.points,
         sides=arc.sides,
-        greater=_greater(reader),
+        greater=curve.greater,
         ends=read_ends(reader),
-        side=read_hand(reader),
+        side=curve.side,
         outward=outward,
         tolerance=tolerance,
         fair=tolerance / 2 if fair is None and tolerance is not None else fair,
@@ -147,7 +158,7 @@ def read_job(job: object, shown: str | None = None) -> Job:
         driven=driven,
         diameter=_diameter(reader, driven),
         width=reader.length("width"),
-        start=reader.choice("start", STARTS) or STARTS[0],
+        start=reader.choice("start", STARTS) or curve.start,
         ties=_read_ties(reader),
         found=read_found(reader),
         got=read_got(reader),
@@ -156,6 +167,32 @@ def read_job(job: object, shown: str | None = None) -> Job:
         record=read_record(reader),
         readings=tuple(reader.readings),
     )
+
+
+@dataclass(frozen=True)
+class _Curve:
+    """What the job says of the arc that is staked: its own one, or a piece of its line."""
+
+    given: ArcGiven
+    greater: bool
+    side: str | None
+    start: str = STARTS[0]
+    line: LineSaid | None = None
+    at: int = 0
+
+
+def _curve(reader: Reader) -> _Curve:
+    if "line" not in reader.job:
+        if "at" in reader.job:
+            raise bad("at", "line.at_alone")
+        return _Curve(read_arc(reader), _greater(reader), read_hand(reader))
+    from bowstring.job.line import read_line
+
+    line = read_line(reader)
+    at, piece = line.staked
+    side = None if piece.turn is None else OTHER[piece.turn]  # who walks a curve to the left has it on his right
+    # What stands before it on the line is its tangent at A.
+    return _Curve(piece.given, piece.greater, side, STARTS[1] if at else STARTS[0], line, at)
 
 
 def _greater(reader: Reader) -> bool:

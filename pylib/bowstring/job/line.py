@@ -21,6 +21,9 @@ from bowstring.units.echo import quoted
 MOST_PIECES = 60
 """No walk has as many."""
 
+BESIDE = ("arc", "side", "turn", "greater")
+"""What each arc of a line says by itself, and the job doesn't."""
+
 SHARPEST = 150.0
 """Degrees: past it a miter stands nearly four widths off, and no form is built so (common practice, no source)."""
 
@@ -68,9 +71,18 @@ class ArcSaid:
 
 @dataclass(frozen=True)
 class LineSaid:
-    """A line's pieces in the order in which somebody walks along them."""
+    """A line's pieces in the order in which somebody walks along them; ``at``: the number, from 0, of the arc that is
+    staked."""
 
     pieces: tuple[StraightSaid | ArcSaid, ...]
+    at: int = 0
+
+    @property
+    def staked(self) -> tuple[int, ArcSaid]:
+        """The arc that is staked, with its number from 0."""
+        piece = self.pieces[self.at]
+        assert isinstance(piece, ArcSaid)
+        return self.at, piece
 
     @property
     def asks(self) -> tuple[int, ...]:
@@ -79,23 +91,36 @@ class LineSaid:
         return tuple(number for number, kink in enumerate(kinks) if kink and not kink.said)
 
 
-def read_line(reader: Reader) -> LineSaid | None:
-    """Return the line that a job says, ``None`` without one; raises ``BadJob``.
+def read_line(reader: Reader) -> LineSaid:
+    """Return the line that a job says; raises ``BadJob``.
 
     Lengths are read in the job's unit into metres, angles into degrees. Whether the givens make arcs is not asked here.
     """
-    if "line" not in reader.job:
-        return None
-    if "arc" in reader.job:
-        raise bad("line", "line.with_arc")
+    for key in BESIDE:
+        if key in reader.job:
+            raise bad("line", "line.with_arc") if key == "arc" else bad(key, "line.beside")
     rows = reader.rows("line", MOST_PIECES)
     if not rows:
         raise bad("line", "line.empty")
-    return LineSaid(tuple(_piece(reader, number, row) for number, row in enumerate(rows)))
+    pieces = tuple(_piece(reader, number, row) for number, row in enumerate(rows))
+    return LineSaid(pieces, _at(reader, pieces))
+
+
+def _at(reader: Reader, pieces: tuple[StraightSaid | ArcSaid, ...]) -> int:
+    """Return which arc is staked: the job's ``at`` counts pieces from 1; without it the first."""
+    arcs = [number for number, piece in enumerate(pieces) if isinstance(piece, ArcSaid)]
+    if not arcs:
+        raise bad("line", "line.no_arc")
+    at = reader.number("at", 1, len(pieces))
+    if at is None:
+        return arcs[0]
+    if at - 1 not in arcs:
+        raise bad("at", "line.at_no_arc", arcs=", ".join(str(number + 1) for number in arcs))
+    return int(at) - 1
 
 
 def _piece(reader: Reader, number: int, row: object) -> StraightSaid | ArcSaid:
-    piece = reader.within(f"line[{number}]", row, ("straight", "arc", "turn", "kink"))
+    piece = reader.within(f"line[{number}]", row, ("straight", "arc", "turn", "kink", "work"))
     if ("straight" in piece.job) == ("arc" in piece.job):
         raise bad(piece.place, "line.piece_kind")
     if number == 0 and "kink" in piece.job:

@@ -34,6 +34,12 @@ SLAB_KEYS = ("edge", "slab", "board", "joints", "grade")
 RECORD_KEYS = ("done", "read", "by", "date", "parent", "ticket", "called")
 """Of one crew's day, not of the arc: a link leaves them out unless it's asked for the whole job."""
 
+WORK_KEYS = (
+    "ends", "start", "ties", "found", "got", "levels", "spacing", "method", "centre", "halve_first", "parallel",
+    "stations", "first_gap", "tangent_from", "tapes_from", "ground", "room", "known", "fall", "control", "done", "read",
+)  # fmt: skip
+"""A job's keys that are of the one arc that is staked: each arc of a line has its own."""
+
 MOST_GOT = 1000
 """Rows: nobody measures more stakes again, and the form has as many."""
 

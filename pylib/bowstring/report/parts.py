@@ -25,6 +25,14 @@ from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_lined import (
+    LinedBoards,
+    LinedEdges,
+    LinedGrades,
+    LinedJoints,
+    LinedPart,
+    LinedPour,
+)
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
@@ -243,33 +251,39 @@ def _notes(work: Work) -> list[str]:
 
 
 def _line(work: Work) -> LinePart:
+    if work.lined:
+        return work.lined.line
     from bowstring.report.forming.line import report_line
 
     return report_line(work.layout)
 
 
-def _edges(work: Work) -> EdgesPart | None:
-    return work.built.edges
+def _edges(work: Work) -> EdgesPart | LinedEdges | None:
+    return work.lined.edges if work.lined else work.built.edges
 
 
-def _boards(work: Work) -> BoardsPart | None:
-    return work.built.boards
+def _boards(work: Work) -> BoardsPart | LinedBoards | None:
+    return work.lined.boards if work.lined else work.built.boards
 
 
-def _joints(work: Work) -> JointsPart | None:
-    return work.built.joints
+def _joints(work: Work) -> JointsPart | LinedJoints | None:
+    return work.lined.joints if work.lined else work.built.joints
 
 
-def _grades(work: Work) -> GradesPart | None:
-    return work.built.grades
+def _grades(work: Work) -> GradesPart | LinedGrades | None:
+    return work.lined.grades if work.lined else work.built.grades
 
 
-def _pour(work: Work) -> PourPart | None:
-    return work.built.pour
+def _pour(work: Work) -> PourPart | LinedPour | None:
+    return work.lined.pour if work.lined else work.built.pour
 
 
 def _build(work: Work) -> list[BuildRow]:
-    return work.built.rows()
+    return work.lined.rows() if work.lined else work.built.rows()
+
+
+def _lined(work: Work) -> LinedPart | None:
+    return work.lined.part if work.lined else None
 
 
 PARTS: dict[str, Callable[[Work], object]] = {
@@ -333,9 +347,10 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "grades": _grades,
     "pour": _pour,
     "build": _build,
+    "lined": _lined,
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
 
-FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build")
+FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined")
 """The parts that hang on what a job says of its slab; no other does."""

@@ -20,6 +20,7 @@ if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
     from bowstring.layout.rows import Row
     from bowstring.report.forming.plan import Plan
     from bowstring.report.forming.rows import Built
+    from bowstring.report.lined.rows import Lined
 
 
 class Work:
@@ -33,7 +34,7 @@ class Work:
 
     def __init__(self, job: JobForm, *, whole: bool = True, shown: str | None = None) -> None:
         asked, kept = part_kept(job)
-        self._begin(take(read_job(asked, shown)), kept, whole)
+        self._begin(take(_read(asked, shown)), kept, whole)
 
     @classmethod
     def in_pieces(cls, job: JobForm, shown: str | None = None) -> Generator[Row, None, Work]:
@@ -42,7 +43,7 @@ class Work:
 
         work = cls.__new__(cls)
         asked, kept = part_kept(job)
-        work._begin((yield from taking(read_job(asked, shown))), kept, whole=False)
+        work._begin((yield from taking(_read(asked, shown))), kept, whole=False)
         if work.taken.rows is None:
             work.rows = yield from comparing(work.layout, work.own)
         return work
@@ -60,7 +61,7 @@ class Work:
         said = read_job(part_kept(job)[0], self.job.shown.unit)
         work = copy(self)
         work.job = Job(**{**vars(self.job), "forming": said.forming, "readings": said.readings})
-        for part in ("plan", "built"):
+        for part in ("plan", "lined", "built"):
             work.__dict__.pop(part, None)
         return work
 
@@ -111,8 +112,17 @@ class Work:
         return plan_of(self.layout, self.job.forming)
 
     @cached_property
+    def lined(self) -> Lined | None:
+        """What is told of a line of several pieces and of the slab along it; ``None`` for an arc alone."""
+        if self.job.line is None:
+            return None
+        from bowstring.report.lined.rows import Lined
+
+        return Lined(self.plan, self.job.line)
+
+    @cached_property
     def built(self) -> Built:
-        """What is told of that slab."""
+        """What is told of the slab along an arc alone."""
         from bowstring.report.forming.rows import Built
 
         return Built(self.plan)
@@ -123,3 +133,14 @@ class Work:
         from bowstring.report.steps import report_steps
 
         return report_steps(self.layout, self.texts)
+
+
+def _read(asked: object, shown: str | None) -> Job:
+    """Return a job read; where its arc is a piece of a line, all pieces are settled first: what is wrong with one of
+    them is told at its own place."""
+    job = read_job(asked, shown)
+    if job.line is not None:
+        from bowstring.job.line_settled import settle_line
+
+        settle_line(job.line, job.tape.mark, job.tape.show)
+    return job

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.report.alone import boards_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Table
@@ -12,7 +13,7 @@ from bowstring.words import say
 
 def boards(answer: Answer) -> Iterator[Block]:
     """Yield what stands under Boards; nothing as long as the slab isn't said."""
-    part = answer["boards"]
+    part = boards_of(answer)
     if part is None:
         return
     yield Paragraph(" ".join([*part["conclusion"], part["tighter_told"]]), "key")

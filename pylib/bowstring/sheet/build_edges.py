@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart, PartnerRow, SecondEdge
 from bowstring.sheet.blocks import MANY, Block, Heading, Items, Paragraph, Table
@@ -15,7 +16,7 @@ MOST = 2 * MANY
 
 def edges(answer: Answer) -> Iterator[Block]:
     """Every line that is set, how the second edge is set from the first, and what proves it."""
-    part = answer["edges"]
+    part = edges_of(answer)
     if part is None:
         row = next(row for row in answer["build"] if row["key"] == "edges")
         if row["state"] == "stop":

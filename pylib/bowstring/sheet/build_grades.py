@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.report.alone import grades_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.sheet.blocks import Block, Items, Paragraph, Table
@@ -13,7 +14,7 @@ from bowstring.words.stars import unstarred
 
 def grades(answer: Answer) -> Iterator[Block]:
     """The tops of both forms at every stake and joint, where the water goes, and what the slopes may be."""
-    part = answer["grades"]
+    part = grades_of(answer)
     if part is None:
         return
     if part["stop"]:

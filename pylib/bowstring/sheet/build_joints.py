@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.report.alone import joints_of
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block, Items, Paragraph, Table
 from bowstring.words import say
@@ -12,7 +13,7 @@ from bowstring.words.stars import unstarred
 
 def joints(answer: Answer) -> Iterator[Block]:
     """Where each joint stands along both forms, how it is cut and why there."""
-    part = answer["joints"]
+    part = joints_of(answer)
     if part is None:
         return
     if part["stop"]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.report.alone import pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_pour import PourPart, ReachRow
 from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Table
@@ -13,7 +14,7 @@ from bowstring.words.stars import unstarred
 
 def pour(answer: Answer) -> Iterator[Block]:
     """What to order, when to call the plant, and what changes the order."""
-    part = answer["pour"]
+    part = pour_of(answer)
     if part is None:
         return
     yield Paragraph(" ".join([f"{part['text']}.", part["why"]]), "key")

@@ -42,6 +42,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "lesson": ("lessons",),
     "level": ("halving",),
     "line": ("line",),
+    "lined": ("build_lined",),
     "link": ("link",),
     "measure": ("arc",),
     "messages": ("messages",),

@@ -32,8 +32,6 @@ ELSEWHERE = (
     *("bowstring.sheet.short", "bowstring.sheet.text", "bowstring.page.build"),
 )
 """The project's own modules that no page asks for: the terminal's, and what makes the page."""
-NOT_YET = ("bowstring.forming.line", "bowstring.job.line")
-"""How the names of modules begin that no face asks for yet: a line of several pieces."""
 WORDS = "bowstring/words/"  # nothing fails in a line of these
 TYPES = "bowstring.report.forms."
 """Modules of types alone: once annotations are off hardly one is imported, but by the door, and no page asks there."""
@@ -52,7 +50,7 @@ class Library:
         files = {_module_name(file): (file, source) for file, source in _sources(archives).items()}
         if missing := wanted - files.keys():
             raise LookupError(f"the list of modules names what isn't there: {', '.join(sorted(missing))}")
-        own = {name for name in files if name.split(".")[0] == OWN and not name.startswith(NOT_YET)} - set(ELSEWHERE)
+        own = {name for name in files if name.split(".")[0] == OWN} - set(ELSEWHERE)
         files[HELD] = f"{HELD}.py", Path(__file__).with_name("held.py").read_bytes()
         trees = {name: _tree(*files[name]) for name in sorted({HELD} | wanted | own)}
         asked = {found for name, tree in trees.items() if name != OWN for found in _imported(tree, name)}

@@ -19,6 +19,14 @@ from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_lined import (
+    LinedBoards,
+    LinedEdges,
+    LinedGrades,
+    LinedJoints,
+    LinedPart,
+    LinedPour,
+)
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, LocatedPart, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
@@ -51,7 +59,8 @@ class Answer(TypedDict):
         located: the locate ticket, as far as it's written down.
         cards: the steps as they are worked, one at a time, with what comes before and after them.
         line: along which is built; edges, boards, joints, grades, pour: ``None`` as long as something has to be said
-            first; build: a row for each of those, its conclusion first.
+            first, and of a line of several pieces in short, the rest is in lined; build: a row for each of those, its
+            conclusion first; lined: ``None`` for an arc alone.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
 
@@ -109,10 +118,11 @@ class Answer(TypedDict):
     cautions: list[str]
     site: SitePart
     line: LinePart
-    edges: EdgesPart | None
-    boards: BoardsPart | None
-    joints: JointsPart | None
-    grades: GradesPart | None
-    pour: PourPart | None
+    edges: EdgesPart | LinedEdges | None
+    boards: BoardsPart | LinedBoards | None
+    joints: JointsPart | LinedJoints | None
+    grades: GradesPart | LinedGrades | None
+    pour: PourPart | LinedPour | None
     build: list[BuildRow]
+    lined: LinedPart | None
     notes: list[str]

@@ -1,0 +1,40 @@
+"""The parts of a build along an arc alone: none of them where the job has a line of several pieces."""
+
+from __future__ import annotations
+
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
+
+
+def edges_of(answer: Answer) -> EdgesPart | None:
+    """Return the edges of an arc alone."""
+    part = answer["edges"]
+    return part if part is not None and "lines" in part else None
+
+
+def boards_of(answer: Answer) -> BoardsPart | None:
+    """Return the boards of an arc alone."""
+    part = answer["boards"]
+    return part if part is not None and "rows" in part else None
+
+
+def joints_of(answer: Answer) -> JointsPart | None:
+    """Return the joints of an arc alone."""
+    part = answer["joints"]
+    return part if part is not None and "rows" in part else None
+
+
+def grades_of(answer: Answer) -> GradesPart | None:
+    """Return the grades of an arc alone."""
+    part = answer["grades"]
+    return part if part is not None and "rows" in part else None
+
+
+def pour_of(answer: Answer) -> PourPart | None:
+    """Return the concrete of an arc alone."""
+    part = answer["pour"]
+    return part if part is not None and "reach" in part else None

@@ -1,0 +1,154 @@
+"""What an answer tells of a line of several pieces and of the slab along it."""
+
+from typing import TypedDict, final
+
+from bowstring.report.forms.build_edges import EdgeLength
+
+
+@final
+class LinedTable(TypedDict):
+    """A table: its title, what stands over each column, the names' too, and the rows, each with its name first."""
+
+    title: str
+    heads: list[str]
+    rows: list[list[str]]
+
+
+@final
+class LinedPage(TypedDict):
+    """What is told of one part.
+
+    Attributes:
+        key: ``line``, ``edges``, ``boards``, ``joints``, ``grades`` or ``pour``.
+        state: ``open``, ``usual``, ``near`` or ``stop``; short, more: the two lines of its row; panel: the panel of the
+            numbers that answers what is open, or settles the stop.
+        conclusion: its first sentence; stop: what is wrong, where nobody may build it so: then there is no table.
+        tables: the first is what a crew needs now; lines: how and why; cautions: where a hand may be hurt.
+    """
+
+    key: str
+    state: str
+    short: str
+    more: str
+    panel: str
+    conclusion: str
+    stop: str
+    tables: list[LinedTable]
+    lines: list[str]
+    cautions: list[str]
+
+
+@final
+class LinedPiece(TypedDict):
+    """A piece of the line, told: its number from 1, ``straight`` or ``arc``, to which hand it turns; whether its arc is
+    the one that is staked; the kink before it, degrees, and how far off it looks; texts empty where there is nothing.
+
+    ``name``: as it is called; ``text``: its measures in a few words.
+    """
+
+    number: int
+    kind: str
+    turn: str
+    staked: bool
+    name: str
+    text: str
+    kink: float
+    kink_shown: str
+    looks_shown: str
+
+
+@final
+class LinedPoint(TypedDict):
+    """A place in the frame of the line's start, x along the first piece, y to the left, metres."""
+
+    x: float
+    y: float
+
+
+@final
+class LinedRun(TypedDict):
+    """A part of a line or an edge to be drawn: from and to where; ``curvature``: radians a metre, above 0 to the left,
+    0 for a straight."""
+
+    start: LinedPoint
+    end: LinedPoint
+    curvature: float
+    length: float
+
+
+@final
+class LinedShape(TypedDict):
+    """How the line and the slab along it lie: the line's runs, a piece each, and the runs of both edges, none where
+    there is no slab yet."""
+
+    line: list[LinedRun]
+    left: list[LinedRun]
+    right: list[LinedRun]
+
+
+@final
+class LinedPart(TypedDict):
+    """A line of several pieces.
+
+    Attributes:
+        at: the number of the piece whose arc is staked, from 1.
+        asks: what is left open about the line itself, as questions: nothing is built before they are answered.
+        cautions: what is doubtful: the slab lies over itself.
+        ends: where it ends, for who stands at its start and looks along the first piece.
+        pages: in the order of the build's rows.
+    """
+
+    at: int
+    length_shown: str
+    ends: str
+    pieces: list[LinedPiece]
+    shape: LinedShape
+    asks: list[str]
+    cautions: list[str]
+    pages: list[LinedPage]
+
+
+@final
+class LinedEdges(TypedDict):
+    """Both edges for who walks along the line; square metres."""
+
+    left: EdgeLength
+    right: EdgeLength
+    area: float
+
+
+@final
+class LinedBoards(TypedDict):
+    """The board that is figured with, ``None`` where none bends, and how many form stakes."""
+
+    board: str | None
+    stakes: int
+
+
+@final
+class LinedJoints(TypedDict):
+    """How many panels, and where the joints stand along the left and the right form, metres from its start."""
+
+    count: int
+    left: list[float]
+    right: list[float]
+
+
+@final
+class LinedGrades(TypedDict):
+    """Rise over run along the middle of the slab, above 0 where its end is higher; the steepest of either edge, as a
+    size; what it may be."""
+
+    running: float
+    steepest: float
+    limit: float
+
+
+@final
+class LinedPour(TypedDict):
+    """Square and cubic metres; ``order``: with waste, rounded up to the plant's step."""
+
+    area: float
+    volume: float
+    with_waste: float
+    order: float

@@ -1,0 +1,166 @@
+"""The line itself, told: its pieces, where they meet, and where it ends."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from math import degrees
+
+from bowstring.forming.line.edges import EdgeRun
+from bowstring.forming.line.line import TEN_FEET, THREE_METRES, Join
+from bowstring.forming.line.pieces import Bend, Piece
+from bowstring.forming.line.runs import Pose, Run
+from bowstring.report.forms.build import LinePart, PieceRow
+from bowstring.report.forms.build_lined import (
+    LinedPage,
+    LinedPart,
+    LinedPiece,
+    LinedPoint,
+    LinedRun,
+    LinedShape,
+)
+from bowstring.report.lined.pages import page_of
+from bowstring.report.lined.plan import LinePlan
+from bowstring.units.angles import show_dms
+from bowstring.words import say
+
+
+def report_line(plan: LinePlan) -> LinePart:
+    """Return the answer's ``line``."""
+    return {
+        "pieces": [_row(piece) for piece in plan.line.pieces],
+        "joins": [{"station": join.station, "kink": degrees(join.kink)} for join in plan.line.joins],
+        "length": plan.line.length,
+    }
+
+
+def _row(piece: Piece) -> PieceRow:
+    if isinstance(piece, Bend):
+        return {"kind": "arc", "length": piece.length, "radius": piece.radius, "turn": piece.hand}
+    return {"kind": "straight", "length": piece.length, "radius": None, "turn": None}
+
+
+def report_part(plan: LinePlan, pages: list[LinedPage]) -> LinedPart:
+    """Return the answer's ``lined``, with the pages of its build."""
+    joins = (None, *plan.line.joins)
+    pieces = zip(plan.line.pieces, joins, strict=True)
+    return {
+        "at": plan.settled.said.at + 1,
+        "length_shown": plan.tape.show_running(plan.line.length),
+        "ends": ends_told(plan),
+        "pieces": [_piece(plan, number, *both) for number, both in enumerate(pieces, 1)],
+        "shape": _shape(plan),
+        "asks": plan.asks,
+        "cautions": _cautions(plan),
+        "pages": pages,
+    }
+
+
+def name_of(plan: LinePlan, number: int) -> str:
+    """Return what the piece ``number`` (from 1) is called."""
+    piece = plan.line.pieces[number - 1]
+    return say("lined.arc" if isinstance(piece, Bend) else "lined.straight", number=number)
+
+
+def _piece(plan: LinePlan, number: int, piece: Piece, join: Join | None) -> LinedPiece:
+    tape = plan.tape
+    length = tape.show_running(piece.length)
+    if isinstance(piece, Bend):
+        shown = {"radius": tape.show(piece.radius), "angle": show_dms(degrees(abs(piece.turn)))}
+        text = say("lined.arc_text", length=length, hand=say(f"hand.{piece.hand}"), **shown)
+    else:
+        text = length
+    kinked = join is not None and not join.tangent
+    return {
+        "number": number,
+        "kind": "arc" if isinstance(piece, Bend) else "straight",
+        "turn": piece.hand if isinstance(piece, Bend) else "",
+        "staked": number == plan.settled.said.at + 1,
+        "name": name_of(plan, number),
+        "text": text,
+        "kink": degrees(join.kink) if join else 0.0,
+        "kink_shown": kink_told(join) if join and kinked else "",
+        "looks_shown": looks_told(plan, join) if join and kinked else "",
+    }
+
+
+def kink_told(join: Join) -> str:
+    """Return a kink's size and its hand."""
+    return say("lined.kink", angle=show_dms(degrees(abs(join.kink))), hand=say(f"hand.{_hand(join)}"))
+
+
+def _hand(join: Join) -> str:
+    return "left" if join.kink > 0 else "right"
+
+
+def looks_told(plan: LinePlan, join: Join) -> str:
+    """Return how far off a kink looks."""
+    length = TEN_FEET if plan.tape.feet else THREE_METRES
+    return say("lined.looks", off=plan.tape.show(join.looks(length)), length=plan.tape.show_whole(length))
+
+
+def ends_told(plan: LinePlan) -> str:
+    """Return where the line ends, for who stands at its start and looks along the first piece, and which way it goes
+    there."""
+    tape, end = plan.tape, plan.line.end
+    ahead, left = end.point.x, end.point.y
+    side = "on" if not tape.round(abs(left)) else "left" if left > 0 else "right"
+    key = f"lined.ends_{side}" if ahead >= 0 else f"lined.ends_back_{side}"
+    return say(key, ahead=tape.show(abs(ahead)), off=tape.show(abs(left)))
+
+
+def _shape(plan: LinePlan) -> LinedShape:
+    slab = plan.slab
+    return {
+        "line": _runs(plan.line.runs),
+        "left": [] if slab is None else _runs(_edge(slab.left_edge.runs)),
+        "right": [] if slab is None else _runs(_edge(slab.right_edge.runs)),
+    }
+
+
+def _edge(runs: Iterable[EdgeRun]) -> list[Run]:
+    return [part.run for part in runs]
+
+
+def _runs(runs: Iterable[Run]) -> list[LinedRun]:
+    return [
+        {"start": _point(run.start), "end": _point(run.end), "curvature": run.curvature, "length": run.length}
+        for run in runs
+    ]
+
+
+def _point(place: Pose) -> LinedPoint:
+    return {"x": place.point.x, "y": place.point.y}
+
+
+def _cautions(plan: LinePlan) -> list[str]:
+    """What is doubtful: where the slab lies over itself."""
+    if plan.slab is None:
+        return []
+    return [say("lined.overlap", first=one.first + 1, second=one.second + 1) for one in plan.slab.overlaps]
+
+
+def page_of_line(plan: LinePlan) -> LinedPage:
+    """Return the page of the line itself: every piece, where it ends, and each kink."""
+    tape, line = plan.tape, plan.line
+    kinks = [join for join in line.joins if not join.tangent]
+    short = say("lined.row", length=tape.show_running(line.length), count=len(line.pieces))
+    if plan.asks:
+        return {**page_of("line", "open", short, plan.asks[0], "line")}
+    more = say("lined.row_kinks", count=len(kinks)) if kinks else say("lined.row_tangent")
+    page = page_of("line", "near" if kinks else "usual", short, more)
+    page["conclusion"] = say("lined.conclusion", length=tape.show_running(line.length), count=len(line.pieces))
+    rows = []
+    for number, piece in enumerate(line.pieces, 1):
+        radius = tape.show(piece.radius) if isinstance(piece, Bend) else say("lined.none")
+        chord = tape.show(piece.arc.chord) if isinstance(piece, Bend) else say("lined.none")
+        rows.append([name_of(plan, number), tape.show_running(line.stations[number]), radius, chord])
+    heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
+    page["tables"] = [{"title": say("lined.pieces"), "heads": heads, "rows": rows}]
+    for number, join in enumerate(line.joins, 1):
+        if not join.tangent:
+            told = {"kink": kink_told(join), "looks": looks_told(plan, join)}
+            page["lines"].append(
+                say("lined.kink_at", station=tape.show_running(join.station), piece=number + 1, **told)
+            )
+    page["lines"] += [ends_told(plan), say("lined.order"), *_cautions(plan)]
+    return page

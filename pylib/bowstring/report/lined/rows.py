@@ -1,0 +1,74 @@
+"""The parts of a line's build, each told once, and the rows of its first screen."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+from bowstring.job.line import LineSaid
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forms.build import BuildRow, LinePart
+from bowstring.report.forms.build_lined import (
+    LinedBoards,
+    LinedEdges,
+    LinedGrades,
+    LinedJoints,
+    LinedPage,
+    LinedPart,
+    LinedPour,
+)
+from bowstring.report.lined import boards, edges, grades, joints, pour
+from bowstring.report.lined.line import page_of_line, report_line, report_part
+from bowstring.report.lined.pages import row_of
+from bowstring.report.lined.plan import line_plan_of
+
+
+class Lined:
+    """What the answer tells of a line; raises ``BadJob`` where a piece of it can't be."""
+
+    def __init__(self, plan: Plan, said: LineSaid) -> None:
+        self.plan = line_plan_of(plan, said)
+
+    @cached_property
+    def line(self) -> LinePart:
+        """The answer's ``line``."""
+        return report_line(self.plan)
+
+    @cached_property
+    def edges(self) -> LinedEdges | None:
+        """The answer's ``edges``."""
+        return edges.short_of(self.plan)
+
+    @cached_property
+    def boards(self) -> LinedBoards | None:
+        """The answer's ``boards``."""
+        return boards.short_of(self.plan)
+
+    @cached_property
+    def joints(self) -> LinedJoints | None:
+        """The answer's ``joints``."""
+        return joints.short_of(self.plan)
+
+    @cached_property
+    def grades(self) -> LinedGrades | None:
+        """The answer's ``grades``."""
+        return grades.short_of(self.plan)
+
+    @cached_property
+    def pour(self) -> LinedPour | None:
+        """The answer's ``pour``."""
+        return pour.short_of(self.plan)
+
+    @cached_property
+    def pages(self) -> list[LinedPage]:
+        """The pages behind the rows."""
+        told = (page_of_line, edges.page, boards.page, joints.page, grades.page, pour.page)
+        return [page(self.plan) for page in told]
+
+    @cached_property
+    def part(self) -> LinedPart:
+        """The answer's ``lined``."""
+        return report_part(self.plan, self.pages)
+
+    def rows(self) -> list[BuildRow]:
+        """Return the answer's ``build``."""
+        return [row_of(page) for page in self.pages]
