@@ -33,12 +33,22 @@ def panels_html(page: Entries, plan: str) -> str:
             _panel("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward"])),
             _panel("slab", slab_html(page)),
             _panel("slope", slope_html(page)),
+            _panel("pieces", _line_of_pieces(page)),
             _panel("ends", ends),
             _panel("way", page.plain(["centre"]) + way),
             _panel("fine", fine + page.fold("tape", page.plain(["tape.length", "tape.class", "hands"]))),
             _panel("method", f'<p id="method-advice" class="told"></p>{method}'),
             _panel("rest", _rest(page)),
         ]
+    )
+
+
+def _line_of_pieces(page: Entries) -> str:
+    """What stands before the arc and after it, in the order in which somebody walks along the line."""
+    return (
+        f'<h3 class="sub">{said("form.section_before")}</h3>{page.rows("before")}'
+        f'<h3 class="sub">{said("form.section_here")}</h3>{page.plain(["kink"])}'
+        f'<h3 class="sub">{said("form.section_after")}</h3>{page.rows("after")}'
     )
 
 

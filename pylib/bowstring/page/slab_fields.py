@@ -43,7 +43,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("grade.slope", "percent", "grade_slope", ()),
     ("grade.high", "choice", "grade_high", ("A", "B", "")),
     ("grade.cross", "percent", "grade_cross", ()),
-    ("grade.low", "choice", "grade_low", ("inside", "outside", "")),
+    ("grade.low", "choice", "grade_low", ("inside", "outside", "left", "right", "")),
     ("grade.crown", "fine", "grade_crown", ()),
     ("grade.limit", "percent", "grade_limit", ()),
     ("grade.cross_limit", "percent", "grade_cross_limit", ()),

@@ -56,7 +56,7 @@ def _choice(page: Entries, place: str, inside: Callable[[Field, str], str], kind
         pictured = kind if value in PICTURED else ""
         shown = inside(field, value) if value else f"<span>{_words(field, value)}</span>"
         options += (
-            f'<label class="{pictured or "option"}"><input type="radio" name="{field.id}" value="{value}"'
+            f'<label class="{pictured or "option"}" data-value="{value}"><input type="radio" name="{field.id}" value="{value}"'
             f"{checked}{blank}>{shown}</label>"
         )
     return (
