@@ -98,7 +98,7 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
     if STRAIGHT in row:
         if arc:
             raise bad(f"{place}.{STRAIGHT}", "line.piece_kind")
-        turn = {TURN: row[TURN]} if TURN in row else {}
+        turn = {TURN: row[TURN]} if TURN in row and kink else {}  # left in its row by an arc that it was before
         return {STRAIGHT: row[STRAIGHT], **turn, **kink}
     if more.get("greater"):
         arc["greater"] = True
