@@ -33,4 +33,5 @@ MESSAGES = {
     "form.piece_central_angle": "Arc: angle",
     "form.piece_arc_length": "Arc: length",
     "form.piece_turn": "Arc turns",
+    "form.piece_more": "What is kept of it",
 }

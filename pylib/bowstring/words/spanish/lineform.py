@@ -35,4 +35,5 @@ MESSAGES = {
     "form.piece_central_angle": "~Arco~: ángulo",
     "form.piece_arc_length": "~Arco~: largo",
     "form.piece_turn": "El ~arco~ da vuelta a la",
+    "form.piece_more": "Lo que se guarda de él",
 }
