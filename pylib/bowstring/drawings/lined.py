@@ -78,9 +78,9 @@ class _Made:
         self.sketch.see(*self.shape.samples(runs))
         self._joins(runs)
         self._ends(runs)
-        self._discs(runs)
         if edges and self.page == "edges":
             self._hands(*edges)
+        self._discs(runs)
         self._bar()
         return self.sketch.finish()
 
@@ -197,15 +197,17 @@ class _Made:
         return self.shape.place(runs[-1], runs[-1]["length"])
 
     def _hands(self, left: list[LinedRun], right: list[LinedRun]) -> None:
-        """Which edge is the left one, and which the right, at the longest piece of each that has room."""
+        """Which edge is the left one, and which the right, where each has room beside it."""
         for hand, way, runs in (("left", 1.0, left), ("right", -1.0, right)):
-            for run in sorted(runs, key=lambda one: -one["length"]):
-                along = run["length"] / 2
+            text = say(f"lined.draw_{hand}")
+            spots = [(run, run["length"] * share) for run in sorted(runs, key=lambda one: -one["length"])
+                     for share in _DISC_SHARES]  # fmt: skip
+            labels = []
+            for run, along in spots:
                 x, y = self.shape.left(run, along)
-                spot = self.shape.place(run, along)
-                label = Label(say(f"lined.draw_{hand}"), "number", [spot], (x * way, y * way), 6.0)
-                if self.sketch.fits(label, LINE):
-                    break
+                labels.append(Label(text, "number", [self.shape.place(run, along)], (x * way, y * way), 6.0))
+            if not any(self.sketch.fits(label, LINE) for label in labels):
+                self.sketch.label(labels[0])
 
     def _bar(self) -> None:
         """A bar of a round length, in the first corner that is free, or else under everything."""
