@@ -21,6 +21,7 @@ from bowstring.report.forms.build_lined import (
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.units.angles import show_dms
+from bowstring.units.sizes import FOOT
 from bowstring.words import say
 
 
@@ -94,8 +95,8 @@ def _hand(join: Join) -> str:
 
 def looks_told(plan: LinePlan, join: Join) -> str:
     """Return how far off a kink looks."""
-    length = TEN_FEET if plan.tape.feet else THREE_METRES
-    return say("lined.looks", off=plan.tape.show(join.looks(length)), length=plan.tape.show_whole(length))
+    length, size, unit = (TEN_FEET, FOOT, "ft") if plan.tape.feet else (THREE_METRES, 1.0, "m")
+    return say("lined.looks", off=plan.tape.show(join.looks(length)), length=f"{length / size:g} {unit}")
 
 
 def ends_told(plan: LinePlan) -> str:
