@@ -97,7 +97,7 @@ def test_the_area_up_to_any_front_is_shapelys(line: Line, left: float, right: fl
 @given(lines(kinks=True, most=5), sides, sides)
 def test_a_sweep_goes_on_from_start_to_end(line: Line, left: float, right: float) -> None:
     sweep = sweep_of(line, left, right)
-    for first, then in pairwise(np.linspace(0, 1, 41)):
+    for first, then in pairwise(np.linspace(0, 1, 14)):
         assert sweep.area_to(first) < sweep.area_to(then)
         before, after = sweep.front(first), sweep.front(then)
         assert before.left <= after.left + 1e-9 and before.right <= after.right + 1e-9

@@ -186,7 +186,7 @@ def fewest(sweep: Sweep, most: float) -> LinePanels:
 
 
 def spread(sweep: Sweep, count: int) -> LinePanels:
-    """Return so many panels spread over the pieces, at least one in each, so that the longest is as short as it can be."""
+    """Return so many panels, at least one in each piece, spread so that the longest is as short as it can be."""
     lengths = [_sides(sweep, piece)[0].length for piece in range(len(sweep.square))]
     counts = [1] * len(lengths)
     while sum(counts) < count:

@@ -29,8 +29,8 @@ class Front(NamedTuple):
 
 class Turn(NamedTuple):
     """A front that turns about a place on one edge, ``fixed`` metres along it, while its end on the edge of ``hand``
-    goes from ``start`` to ``end``, metres along that. ``join``: the number of the kink inside of which it turns, ``None``
-    where it only comes into line for that."""
+    goes from ``start`` to ``end``, metres along that. ``join``: the number of the kink inside of which it turns,
+    ``None`` where it only comes into line for that."""
 
     hand: Hand
     fixed: float
