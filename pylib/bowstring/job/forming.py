@@ -97,8 +97,7 @@ class GradeSaid:
     Attributes:
         start: the top at A on the outer edge, 0 where it isn't said: all others are told above it; end: at B.
         slope: along the center line, never negative; high: the end that is higher, never assumed.
-        cross: across the slab; low: the edge that is lower, one of ``SIDES``; crown: how far the middle stands over both
-            edges.
+        cross: across the slab; low: the edge that is lower, of ``SIDES``; crown: how far the middle stands over both.
         most_running, most_cross: what the job allows; demanded: past them the sheet stops.
         instrument: the height of the instrument.
     """

@@ -1,0 +1,3 @@
+"""x"""
+
+MESSAGES: dict[str, str] = {}
