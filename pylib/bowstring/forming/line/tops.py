@@ -150,8 +150,10 @@ class LineGrade:
 
 @dataclass(frozen=True)
 class _Square:
-    """Where an edge stands square off its piece, metres: ``before``: of the edge before the place square off the piece's
-    start, below 0 where that was cut off; ``whole``: between the places square off both ends; ``length``: of the edge.
+    """Where an edge stands square off its piece, metres.
+
+    ``before``: of the edge before the place square off the piece's start, below 0 where that was cut off; ``whole``:
+    between the places square off both ends; ``length``: of the edge.
     """
 
     before: float

@@ -19,8 +19,7 @@ class LineJudged:
     Attributes:
         piece, hand: the edge that runs the steepest, the piece from 0; worst: its slope, as a size; limit: what it may.
         across, across_limit: the steepest slope across, and what it may be.
-        hold: the most that the middle may run, rounded down to 0.01 %; ``None`` where both tops decide it, or none would
-            keep the limit.
+        hold: the most that the middle may run, rounded down to 0.01 %; ``None`` where both tops decide it.
         ramp: whether the edges would keep a ramp's limit, where they don't keep the walk's.
     """
 

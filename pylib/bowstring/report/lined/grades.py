@@ -43,7 +43,7 @@ def page(plan: LinePlan) -> LinedPage:
     over = "over" in (judged.runs, judged.falls)
     if over and plan.said.grade.demanded:
         made = page_of("grades", "stop", short, more, "slope")
-        made["stop"] = f"{over_text(plan, judged)} {say('grades.none_yet')}"
+        made["stop"] = f"{over_text(plan, judged)} {say('lined.no_tops')}"
         made["lines"] = list(over_why(settled, judged))
         return made
     near = over or "near" in (judged.runs, judged.falls)

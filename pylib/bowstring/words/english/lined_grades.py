@@ -25,6 +25,7 @@ MESSAGES = {
     "lined.too_steep_left": "{piece} runs {slope} on its left edge, max {limit}.",
     "lined.too_steep_right": "{piece} runs {slope} on its right edge, max {limit}.",
     "lined.less_length": "The middle runs {slope}; the inside of a bend climbs as high in less length.",
+    "lined.no_tops": "No grades until this is settled.",
     "lined.hold": "Hold the middle to {slope}, or ask.",
     "lined.change_tops": "The tops at both ends call for it: change one of them, or ask.",
     "lined.runs_left_ok": "Steepest: {piece}, left edge, {slope}, max {limit}: *ok*.",
