@@ -72,10 +72,20 @@ def forms_of(slab: LineSlab, thickness: float, overrun: float) -> tuple[tuple[Fo
         before, after = 0.0 if place else overrun, overrun if place + 1 == len(parts) else 0.0
         pair = []
         for hand in HANDS:
-            edge = slab.left_edge if hand == "left" else slab.right_edge
-            edges, boards = edge.lengths, _boards(slab, hand, thickness)
-            rows = [tuple(lengths[number] for number in part) for lengths in (boards, edges, middles)]
-            pair.append(Form(hand, part, *rows, before, after, sum(edges[: part.start])))
+            edges = (slab.left_edge if hand == "left" else slab.right_edge).lengths
+            boards = _boards(slab, hand, thickness)
+            pair.append(
+                Form(
+                    hand=hand,
+                    pieces=part,
+                    boards=boards[part.start : part.stop],
+                    edges=edges[part.start : part.stop],
+                    middles=middles[part.start : part.stop],
+                    before=before,
+                    after=after,
+                    begins=sum(edges[: part.start]),
+                )
+            )
         made.append((pair[0], pair[1]))
     return tuple(made)
 

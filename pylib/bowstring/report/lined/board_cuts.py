@@ -93,8 +93,8 @@ def cut(made: LineBoards) -> LineCut | None:
 
 
 def _kept_clear(plan: LinePlan, form: Form) -> tuple[float, ...]:
-    """Return at which shares of a stretch no splice belongs, the arcs' quarter points aside: at joins, and at the stakes
-    of the arc that is staked."""
+    """Return at which shares of a stretch no splice belongs, the arcs' quarter points aside: at joins, and at stakes of
+    the arc that is staked."""
     whole, done, found = sum(form.middles), 0.0, set[float]()
     for number, middle in zip(form.pieces, form.middles, strict=True):
         found.add(done / whole)

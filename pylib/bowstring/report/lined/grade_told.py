@@ -36,7 +36,7 @@ def two_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> tuple
         return text, say(f"grades.more_near_{unit}")
     if judged.falls == "near":
         text = say(f"grades.short_{kind}_near", slope=across, limit=across_limit)
-        return text, say(f"grades.more_across_near_{unit}")
+        return text, say(f"lined.more_across_near_{unit}")
     across = _across_short(plan, settled)
     return _climb(plan, settled, "row"), say("lined.more_runs", across=across, slope=percent(judged.worst)) if (
         judged.worst

@@ -22,6 +22,8 @@ MESSAGES = {
     "lined.more_over_left": "left edge, max {limit}; middle {middle}",
     "lined.more_over_right": "right edge, max {limit}; middle {middle}",
     "lined.short_near": "{piece} runs {slope}, max {limit}",
+    "lined.more_across_near_feet": "1/8 in off in 4 ft puts it over",
+    "lined.more_across_near_metric": "3 mm off in 1.2 m puts it over",
     "lined.too_steep_left": "{piece} runs {slope} on its left edge, max {limit}.",
     "lined.too_steep_right": "{piece} runs {slope} on its right edge, max {limit}.",
     "lined.less_length": "The middle runs {slope}; the inside of a bend climbs as high in less length.",
