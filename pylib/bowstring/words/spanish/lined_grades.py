@@ -4,8 +4,8 @@
 
 MESSAGES = {
     "lined.line_first": "Aclare primero la línea",
-    "lined.start": "inicio",
-    "lined.end": "final",
+    "lined.place_start": "inicio",
+    "lined.place_end": "final",
     "lined.more_high": "inicio (A) o final (B): nunca se supone",
     "lined.more_low": "izquierdo o derecho, según camina",
     "lined.more_low_hand": "diga izquierdo o derecho, no interior",
