@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from itertools import pairwise
 
 from bowstring.errors import bad
@@ -152,6 +153,7 @@ def _from_number(number: int | float, text: str, unit: str, bare: bool) -> tuple
     return Fraction(number) * size, number_place(number) * size, "-" if number < 0 else ""
 
 
+@lru_cache(512)  # a page reads every field again at each key, and one of them has changed
 def _from_text(typed: str, unit: str, bare: bool) -> tuple[Fraction, Fraction, str]:
     sign, text = signed_text(plain(typed))
     parts = scan(text)
