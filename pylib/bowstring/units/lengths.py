@@ -97,11 +97,12 @@ def read_length(
         plain_value = scalar(value)
         if isinstance(plain_value, str):
             typed = plain_value.strip()
-            exact, place, sign = _from_text(typed, unit, bare)
+            metres, last = _read(typed, unit, bare, signed, zero)
         else:
             typed = number_text(plain_value)
             exact, place, sign = _from_number(plain_value, typed, unit, bare)
-        _check(exact, sign, signed, zero)
+            _check(exact, sign, signed, zero)
+            metres, last = float(exact), float(place)
     except Refused as why:
         values = {"typed": quoted(typed), **why.values}
         good: dict[str, Fraction] = {}
@@ -113,7 +114,15 @@ def read_length(
         refusal = bad(field, f"length.{why.name}", **values)
         refusal.readings = tuple(good)
         raise refusal from None
-    return Length(float(exact), float(place), typed)
+    return Length(metres, last, typed)
+
+
+@lru_cache(512)  # a page reads every field again at each key, and one of them has changed
+def _read(typed: str, unit: str, bare: bool, signed: bool, zero: bool) -> tuple[float, float]:
+    """Return a text's length and the last place that was typed, metres."""
+    exact, place, sign = _from_text(typed, unit, bare)
+    _check(exact, sign, signed, zero)
+    return float(exact), float(place)
 
 
 def job_unit(unit: str) -> str:
@@ -153,7 +162,6 @@ def _from_number(number: int | float, text: str, unit: str, bare: bool) -> tuple
     return Fraction(number) * size, number_place(number) * size, "-" if number < 0 else ""
 
 
-@lru_cache(512)  # a page reads every field again at each key, and one of them has changed
 def _from_text(typed: str, unit: str, bare: bool) -> tuple[Fraction, Fraction, str]:
     sign, text = signed_text(plain(typed))
     parts = scan(text)
