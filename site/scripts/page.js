@@ -10,7 +10,7 @@ import { dressed, languageList } from "./dressed.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
-import { nameOf, rowsFor, typed, values } from "./form.js";
+import { nameOf, reading, rowsFor, typed, values } from "./form.js";
 import { openJob } from "./job.js";
 import { keeper } from "./kept.js";
 import { lastFace } from "./lastsheet.js";
@@ -189,10 +189,12 @@ const acts = acting({
 form.addEventListener("input", () => {
   fingers = true;
   unit.changed();
-  rowsFor(typed());
-  undo.hide();
-  job.write();
-  changed();
+  reading(() => {
+    rowsFor(typed());
+    undo.hide();
+    job.write();
+    changed();
+  });
 });
 form.addEventListener("submit", (event) => event.preventDefault());
 at("clear").addEventListener("click", () => {

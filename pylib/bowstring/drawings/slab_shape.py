@@ -54,7 +54,9 @@ class SlabShape:
 
     def off(self, side: str, share: float) -> float:
         """Return how far from the line, outward, an edge lies at a share."""
-        first, last = {"outside": self.outside, "inside": self.inside, "stakes": (self.stakes,) * 2}[side]
+        if side == "stakes":
+            return self.stakes
+        first, last = self.outside if side == "outside" else self.inside
         return first + (last - first) * (share + 1) / 2
 
     def at(self, share: float, off: float) -> Point:

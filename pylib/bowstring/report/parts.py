@@ -353,5 +353,5 @@ PARTS: dict[str, Callable[[Work], object]] = {
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
 
-FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined")
-"""The parts that hang on what a job says of its slab; no other does."""
+FORMED = ("readings", "on_line", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined")
+"""The parts that hang on what a job says of its slab and its width; no other does."""
