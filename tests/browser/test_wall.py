@@ -162,7 +162,6 @@ def test_the_slider_bends_the_arc_and_shows_the_packages_own_numbers(wall: Page)
     assert miss(wall) == 0.29
     for _ in range(3):
         wall.keyboard.press("]")
-    wall.wait_for_timeout(50)
     expect(wall.locator("#wall .bend text").first).to_contain_text("bend 65°")
     for _ in range(12):
         wall.keyboard.press("}")
@@ -254,7 +253,7 @@ def test_axe_finds_nothing_wrong_on_the_wall_in_spanish(spanish: Page) -> None:
 def _held_with_its_list(page: Page) -> None:
     for key in ("End", "l"):
         page.keyboard.press(key)
-        page.wait_for_timeout(300)  # what comes has come
+        page.evaluate("() => Promise.all(document.getAnimations().map((one) => one.finished)).then(() => {})")
         hold_accessible(page, f"the wall after {key}", ("light",))
 
 
