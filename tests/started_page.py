@@ -15,6 +15,8 @@ EXAMPLE = {"unit": "ft-in", **fields_of_job(dict(DEMO))}
 EMPTIED = """async () => {
   const at = (id) => document.getElementById(id);
   if (!at("offer").hidden) at("offer-leave").click();
+  if (at("wall")) document.querySelector("[data-tab=why]").click();
+  while (at("wall")) await new Promise((resolve) => setTimeout(resolve, 10));
   const shut = document.querySelector(".panel:not([hidden]) [data-do=panel-close]");
   if (shut) shut.click();
   else if ("panel" in document.documentElement.dataset) history.back(); // one of the stakes' own
@@ -85,7 +87,7 @@ class StartedPage:
         for other in others:
             other.close()
         page.set_viewport_size(self.size)  # type: ignore[arg-type]
-        page.emulate_media(media="null", color_scheme="null")
+        page.emulate_media(media="null", color_scheme="null", reduced_motion="null")
         page.wait_for_selector("html[data-sheet=computed], html[data-sheet=refused]")  # Python is up: it may be anew
         page.evaluate(EMPTIED)
         page.evaluate(FILLED, EXAMPLE)
