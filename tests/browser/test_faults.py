@@ -9,7 +9,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from bowstring.words import say
 from builder.website import SAVED
-from page_acting import look_at, sheet_of, show_example, sign, type_in, wait_for
+from page_acting import at_card, look_at, sheet_of, show_example, sign, type_in, wait_for
 
 # Every worker that the page starts. One that is asked of the job in `window.hangs` hears nothing more, nor does
 # the next; the one in `window.kills` kills its worker, once. What is asked just then of the job before is answered.
@@ -78,9 +78,9 @@ def test_a_panel_or_a_card_that_cant_be_made_leaves_the_stakes_at_work(open_page
     wait_for(page, "computed")
     card, trouble = page.locator("#stakes .card"), page.locator("#trouble")
     for number in (1, 2):
-        expect(card).to_have_attribute("data-card", str(number))
+        at_card(page, number)
         page.locator("#stakes [data-do=done]").click()
-    expect(card).to_have_attribute("data-card", "3")
+    at_card(page, 3)
     wait_for(page, "computed")
     page.locator("#stakes [data-do=back]").click()
     expect(card).to_have_attribute("data-card", "2")
