@@ -161,6 +161,14 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       touched();
       place.go({ face: "stakes", card: 1 });
     },
+    // Another arc of the line is staked: what was said and done of this one is kept with it.
+    async "line-at"({ at: piece }) {
+      const result = await asked("line_at", { fields: typed(), at: Number(piece) });
+      if (result.error) return wrong(result.error);
+      job.fill(result.fields, job.id);
+      touched();
+      place.go({ face: "stakes", card: null });
+    },
     focus({ for: id }) {
       for (let fold = at(id)?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
       at(id)?.focus();

@@ -147,6 +147,7 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
     show(result) {
       last = result;
       face.dataset.sign = result.sign;
+      document.documentElement.toggleAttribute("data-lined", result.lined);
       const many = Object.keys(result.rows).filter((id) => at(id).value.trim()).length >= LET_GO_FROM;
       for (const [id, told] of Object.entries(result.rows)) row(id, told, many);
       lines(result.lines);

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from html import escape
 
+from bowstring.drawings.lined import lined_svg
 from bowstring.drawings.slab import BOTH, slab_svg
-from bowstring.faces import build_boards, build_edges, build_grades, build_joints, build_pour
+from bowstring.faces import build_boards, build_edges, build_grades, build_joints, build_lined, build_pour
 from bowstring.faces.build_icons import BACK, ICONS
 from bowstring.faces.build_parts import bold, note, paragraph
 from bowstring.faces.stopcard import stop_html
@@ -23,10 +24,11 @@ PAGES: dict[str, Callable[[Answer], str]] = {
     "grades": build_grades.page_html,
     "pour": build_pour.page_html,
 }
+"""The pages of an arc alone; those of a line of several pieces are all made by ``build_lined``."""
 
 
 def build_html(answer: Answer, page: str = "", question: str = "more", sides: Sequence[str] = BOTH) -> str:
-    """Return the face as HTML, every text in it escaped: its rows, or with a ``page`` that one of ``PAGES``.
+    """Return the face as HTML, every text in it escaped: its rows, or with a ``page`` that of the row.
 
     ``question``: which one is open, where one is; ``sides``: where the slab may lie as long as it isn't known. A phone
     shows the rows or a page, a desk both. Raises ``ValueError`` when the drawing can't be drawn.
@@ -90,14 +92,17 @@ def _head(row: BuildRow) -> str:
 def _inside(answer: Answer, row: BuildRow, sides: Sequence[str]) -> str:
     """What stands on a page; of what isn't answered yet only that."""
     drawn = _drawing(answer, row["key"], sides)
-    made = PAGES[row["key"]](answer) if row["state"] != OPEN else ""
+    lined = build_lined.page_of(answer, row["key"])
+    waits = row["state"] == OPEN
+    made = build_lined.page_html(lined) if lined else "" if waits else PAGES[row["key"]](answer)
     if made:
         return f"{drawn}{made}"
     return f'{drawn}<h2 class="concl" tabindex="-1">{bold(row["text"])}</h2>{paragraph(row["more"], quiet=True)}'
 
 
 def _drawing(answer: Answer, page: str, sides: Sequence[str]) -> str:
-    svg = slab_svg(answer, page, sides, id="build-drawing")
+    one = "build-drawing"
+    svg = lined_svg(answer, page, id=one) if answer["lined"] else slab_svg(answer, page, sides, id=one)
     return f'<figure class="draw">{svg}</figure>' if svg else ""
 
 

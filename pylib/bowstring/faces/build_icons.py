@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 _SHAPES = {
+    "line": '<path d="M4 36h10Q22 36 24 26T34 12l6-4"/><path class="s" d="M10 32h8v8h-8zM20 20h8v8h-8zM30 8h8v8h-8z"/>',
     "edges": '<path d="M4 34Q22 8 40 34M12 40Q22 26 32 40"/>',
     "boards": '<path d="M4 30Q22 8 40 30l-4 5Q22 16 8 35zM11 20l-4-9M22 13V4M33 20l4-9"/>',
     "joints": '<path class="s" d="M4 28Q22 6 40 28l-7 11Q22 24 11 39z"/>'

@@ -129,6 +129,11 @@ def table(heads: Sequence[str], rows: Sequence[Row], label: str, split: int | No
     return f'<table class="{kind}">{caption}<thead><tr>{head}</tr></thead>{body}</table>'
 
 
+def is_tight(heads: Sequence[str], rows: Sequence[Row]) -> bool:
+    """Return whether a table has no room on a phone but in the smallest type."""
+    return _size_of(heads, rows) == " tighter"
+
+
 def choices(label: str, buttons: Sequence[Choice]) -> str:
     """Return two or three buttons, one of which holds; ``label``: what is chosen, read out and not shown."""
     made = "".join(

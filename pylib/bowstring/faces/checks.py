@@ -16,6 +16,7 @@ from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.read import OUT
 from bowstring.sheet.brief import off_arc, off_names
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import of_line
 from bowstring.words import say
 
 FEW = 8
@@ -52,12 +53,18 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     told, kind = _verdict_of_all(read, rows, off_arc(answer))
     line = verdict_line(read, told if read["count"] == len(rows) else "", _out_first(read, rows))
     return (
-        f'<div class="face-checks{" lined" if line else ""}">{_drawing(answer, rows, by_key)}'
+        f'<div class="face-checks{" lined" if line else ""}">{_of_line(answer)}{_drawing(answer, rows, by_key)}'
         f"{_head(told, kind)}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_signed(read)}{_lost(read)}</div>"
     )
+
+
+def _of_line(answer: Answer) -> str:
+    """Which arc of a line the checks are of."""
+    told = of_line(answer)
+    return f'<p class="of-line">{marked(told)}</p>' if told else ""
 
 
 def ordered(answer: Answer) -> list[CheckRow]:

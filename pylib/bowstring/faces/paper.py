@@ -19,6 +19,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.firsts import First, firsts
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import with_others
 from bowstring.sheet.setting import Setting, settings, split
 from bowstring.words import say
 
@@ -125,6 +126,8 @@ def _top_tall(answer: Answer, dense: bool) -> float:
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
     told = tall(brief.line(answer), *((13.0, 15.0, 146.0) if dense else (14.5, 17.4, 192.0)))
     standing = tall([brief.stand(answer)], *((14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0))) + 38.0
+    arc = with_others(answer)
+    head += lines(arc, 16.0, PAGE_WIDE) * 20.0 if arc else 0.0
     return head + (measures - 1) * 20.0 + max(told, standing, 66.0)
 
 

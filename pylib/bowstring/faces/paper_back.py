@@ -5,12 +5,14 @@ from __future__ import annotations
 from html import escape
 
 from bowstring.drawings.lath import lath_svg
+from bowstring.faces.paper_head import of_line_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, ROWS, fitting, tall
 from bowstring.faces.paper_table import built_html
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import with_others
 from bowstring.words import say
 
 MOST_BUILT = 20
@@ -30,6 +32,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     usual, own = brief.safe(answer), brief.own_cautions(answer)
     tail, tail_tall = _tail(link)
     fixed = _FIXED + (114.0 if stick else 0.0) + tail_tall
+    fixed += tall([with_others(answer)], 16.0, 20.0, PAGE_WIDE) if with_others(answer) else 0.0
     fixed += tall(answer["note"].split("\n"), 14.0, 17.0, _INSIDE, 2.0) if answer["note"] else 0.0
     fixed += tall(usual, 15.0, 18.0, _INSIDE, 4.0)
     least = fixed + len(shown) * ROWS[-3]
@@ -40,7 +43,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     long = "short" if len(title) <= 40 else "longest"
     parts = [
         f'<div class="head"><h2 class="{long}">{marked(title)}</h2>'
-        f'<p class="which">{day}<b>{escape(say("paper.back"))}</b></p></div>',
+        f'<p class="which">{day}<b>{escape(say("paper.back"))}</b></p>{of_line_html(answer)}</div>',
         built_table(answer, shown) if shown else "",
         stick,
         _cautions(usual, told, len(own) - len(told)),

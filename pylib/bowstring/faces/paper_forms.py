@@ -9,6 +9,7 @@ from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build_parts import bold
 from bowstring.faces.located import BOX
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_side
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.alone import boards_of, edges_of, joints_of, pour_of
@@ -38,6 +39,8 @@ Cells = Sequence[str]
 
 def forms_sides(answer: Answer, date: str) -> str:
     """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet."""
+    if answer["lined"]:
+        return lined_sides(answer, date)
     edges = None if answer["stops"] else edges_of(answer)
     if edges is None:
         return ""

@@ -10,6 +10,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.facing import curve_hand
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import with_others
 from bowstring.words import say
 
 _LONG_HAND = 6
@@ -18,7 +19,8 @@ _LONG_HAND = 6
 
 def head_html(answer: Answer, side: str, date: str, *, title: str = "", numbers: bool = True) -> str:
     """Return a side's head: the title (the job's own without one) in as large a type as it has room for, the arc's
-    measures, the side and the day."""
+    measures, which arc of a line it is, the side and the day."""
+    arc = "" if title else of_line_html(answer)
     title = title or brief.title(answer)
     long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
     measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
@@ -26,8 +28,14 @@ def head_html(answer: Answer, side: str, date: str, *, title: str = "", numbers:
     day = f"<span>{escape(date)}</span>" if date else ""
     return (
         f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}'
-        f'<p class="which">{day}<b>{escape(side)}</b></p></div>'
+        f'<p class="which">{day}<b>{escape(side)}</b></p>{arc}</div>'
     )
+
+
+def of_line_html(answer: Answer) -> str:
+    """Return which arc of a line a side is of, and which have sheets of their own: empty for an arc alone."""
+    told = with_others(answer)
+    return f'<p class="of-line">{marked(told)}</p>' if told else ""
 
 
 def foot_html(left: str, right: str) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from html import escape
 
 from bowstring.faces.paper_back import built_table
+from bowstring.faces.paper_head import of_line_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, PER_PAGE, tall
 from bowstring.faces.paper_table import tables_html
 from bowstring.report.forms.answer import Answer
@@ -54,5 +55,6 @@ def _some(answer: Answer, left: int) -> str:
 def _side(answer: Answer, inside: str, number: int) -> str:
     which = escape(say("paper.more", number=number))
     title = marked(brief.title(answer))
-    head = f'<div class="head"><h2 class="longest">{title}</h2><p class="which"><b>{which}</b></p></div>'
+    head = f'<div class="head"><h2 class="longest">{title}</h2><p class="which"><b>{which}</b></p>'
+    head += f"{of_line_html(answer)}</div>"
     return f'<section class="side more row-25 big-17" aria-label="{which}">{head}{inside}</section>'

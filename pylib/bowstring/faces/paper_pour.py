@@ -52,9 +52,9 @@ def pour_side(answer: Answer, date: str) -> str:
         _tops(tops[:fit], grades),
         *map(_joint_tops, blocks),
         *(f'<p class="none">{marked(text)}</p>' for text in waits),
-        f'<div class="before-truck">{_sign_off(signs)}{_order(pour)}</div>',
+        f'<div class="before-truck">{sign_off(signs)}{_order(pour)}</div>',
         f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
-        _signatures(),
+        signatures(),
         foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
     ]
     label = escape(say("forms.back"))
@@ -173,7 +173,8 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
     ]
 
 
-def _sign_off(rows: list[tuple[str, str]]) -> str:
+def sign_off(rows: list[tuple[str, str]]) -> str:
+    """Return what is signed off: what it is, and what it must be."""
     heads = "".join(f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in ("what", "must", "got", "init"))
     body = "".join(
         f'<tr><th scope="row">{marked(what)}</th><td class="big">{marked(must)}</td>'
@@ -211,6 +212,7 @@ def _order(pour: PourPart | None) -> str:
     )
 
 
-def _signatures() -> str:
+def signatures() -> str:
+    """Return where whoever answers for the forms signs."""
     names = ("paper.by", "paper.checked", "forms.date_time", "forms.may_pour")
     return f'<div class="signs">{"".join(f"<p>{escape(say(name))}</p>" for name in names)}</div>'

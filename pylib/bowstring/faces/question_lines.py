@@ -25,6 +25,7 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
         "line": _line(arcs, typed),
         "slab": slab_line(arcs, typed, side_of(arcs, typed)),
         "slope": slope_line(arcs, typed),
+        "pieces": _pieces(typed),
         "ends": _ends(arcs, typed),
         "way": _way(typed),
         "fine": _fine(arcs, typed),
@@ -106,6 +107,23 @@ def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
         return line_of(say("numbers.ends_usual"), said)
     first, second = (capital(ends["A"]) or "A", ends["B"] or "B")
     return line_of(say("numbers.ends_named", first=first, second=second), said)
+
+
+def _pieces(typed: Typed) -> QuestionLine:
+    """The line of the other pieces: how many stand before the arc and after it."""
+    told = []
+    for group in ("before", "after"):
+        names = [name for name in typed if name.startswith(f"{group}-")]
+        straights = sum(name.endswith("-straight") for name in names)
+        counts = {"straight": straights, "arc": len({name.split("-")[1] for name in names}) - straights}
+        counted = [
+            say(f"numbers.pieces_{kind}{'' if count == 1 else 's'}", count=count)
+            for kind, count in counts.items()
+            if count
+        ]
+        if counted:
+            told.append(say(f"numbers.pieces_{group}", pieces=say("numbers.joint").join(counted)))
+    return _list(told, say("numbers.pieces_usual"))
 
 
 def _way(typed: Typed) -> QuestionLine:

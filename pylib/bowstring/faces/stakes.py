@@ -10,12 +10,14 @@ from bowstring.drawings.boxes import text_width
 from bowstring.drawings.step import step_svg
 from bowstring.drawings.svg import SIZES
 from bowstring.faces.located import ticket_fields_html
+from bowstring.faces.other_arcs import other_arcs_html
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
 from bowstring.faces.unread import card_text, nothing_read
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import of_line
 from bowstring.words import say
 from bowstring.words.isolated import isolated
 
@@ -56,6 +58,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Map
         f'<section class="card" data-card="{one["number"]}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
         progress_html(one, len(cards), done),
+        _of_line(answer, one["number"] in (1, len(cards))),
         f'<figure class="draw{"" if one["lines"] else " whole"}">{step_svg(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
@@ -67,6 +70,13 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Map
         _thumb(answer, one, len(cards)),
     ]
     return "".join(parts)
+
+
+def _of_line(answer: Answer, switch: bool) -> str:
+    """Which arc of a line this is; where one begins and where it is done with the buttons for the others."""
+    told = of_line(answer)
+    arcs = other_arcs_html(answer) if switch else ""
+    return f'<p class="of-line">{marked(told)}</p>{arcs}' if told else ""
 
 
 def _numbers(card: CardRow) -> str:

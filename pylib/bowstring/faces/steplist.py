@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from html import escape
 
+from bowstring.faces.other_arcs import other_arcs_html
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.sheet.markup import marked
@@ -50,7 +51,7 @@ def steps_list_html(answer: Answer, card: int, done: Collection[int] = ()) -> st
     if last < len(cards):
         rows.append(_more("card.later", last + 1, len(cards)))
     label = escape(say("card.list"))
-    return f'<ol class="steplist" aria-label="{label}">{"".join(rows)}</ol>'
+    return f'{other_arcs_html(answer)}<ol class="steplist" aria-label="{label}">{"".join(rows)}</ol>'
 
 
 def _row(card: CardRow, now: int, done: Collection[int]) -> str:

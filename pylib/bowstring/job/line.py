@@ -79,9 +79,10 @@ class LineSaid:
 
     @property
     def staked(self) -> tuple[int, ArcSaid]:
-        """The arc that is staked, with its number from 0."""
+        """The arc that is staked, with its number from 0; raises ``BadJob`` for a line without an arc."""
         piece = self.pieces[self.at]
-        assert isinstance(piece, ArcSaid)
+        if not isinstance(piece, ArcSaid):
+            raise bad("line", "line.no_arc")
         return self.at, piece
 
     @property
@@ -109,11 +110,9 @@ def read_line(reader: Reader) -> LineSaid:
 def _at(reader: Reader, pieces: tuple[StraightSaid | ArcSaid, ...]) -> int:
     """Return which arc is staked: the job's ``at`` counts pieces from 1; without it the first."""
     arcs = [number for number, piece in enumerate(pieces) if isinstance(piece, ArcSaid)]
-    if not arcs:
-        raise bad("line", "line.no_arc")
     at = reader.number("at", 1, len(pieces))
-    if at is None:
-        return arcs[0]
+    if at is None or not arcs:
+        return arcs[0] if arcs else 0
     if at - 1 not in arcs:
         raise bad("at", "line.at_no_arc", arcs=", ".join(str(number + 1) for number in arcs))
     return int(at) - 1

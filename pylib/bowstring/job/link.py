@@ -140,7 +140,7 @@ def _without_defaults(job: JobForm) -> dict[str, object]:
             (key == "bowstring")
             or (key == "unit" and value == "ft-in")
             or (key == "mark" and make_tape(unit, value) == make_tape(unit, None))
-            or (key == "start" and value == "ends")
+            or (key == "start" and value == "ends" and "line" not in job)
             or (key == "tangent_from" and value == TANGENT_FROM[2])
             or (key == "tapes_from" and list(cast("list[object]", value)) == ["A", "B"])
             or (key in ("title", "note") and not value)

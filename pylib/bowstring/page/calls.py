@@ -54,6 +54,7 @@ class Calls:
         ``mistake``    ``{"fields", "kind"}`` gives ``{"svg": text}`` or ``{"error"}``: what a blunder would look like;
         ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
                        the device shows another one than the job's; ``must``: what stands beside it;
+        ``line_at``    ``{"fields", "at": number}`` gives ``{"fields"}`` with another arc of the line staked;
         ``called``     ``{"jobs": [fields, ...]}`` gives ``{"names"}``: what each is called where it has no title;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
@@ -192,6 +193,12 @@ def _called(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return {"names": [called(fields, shown_here()) for fields in asked["jobs"]]}
 
 
+def _line_at(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.pieces import staked_at
+
+    return {"fields": staked_at(asked["fields"], int(asked["at"]))}
+
+
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.measuring import shown_numbers
 
@@ -265,4 +272,5 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "spelled": _spelled,
     "outline": _outline,
     "called": _called,
+    "line_at": _line_at,
 }

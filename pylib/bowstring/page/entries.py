@@ -82,6 +82,9 @@ class Entries:
         """Return one field with its label, help, echo and the place for what is wrong with it."""
         if field.kind == "choice":
             return self._choice(field)
+        if field.kind == "kept":
+            text = escape(self.typed.get(field.id, ""))
+            return f'<input type="hidden" id="{field.id}" name="{field.id}" value="{text}">'
         if field.kind == "flag":
             return self._flag(field)
         name, end = field.id, field.id.split("-")[1] if field.word.startswith("tie_") else ""
@@ -153,7 +156,8 @@ class Entries:
             if value == apart:
                 options += f'<p class="apart help">{said("form.method_apart")}</p>'
             options += (
-                f'<label class="option"><input type="radio" name="{field.id}" value="{value}"{checked}{mark}>'
+                f'<label class="option{" none" if mark else ""}"><input type="radio" name="{field.id}" '
+                f'value="{value}"{checked}{mark}>'
                 f"<span>{words}</span></label>"
             )
         legend = f"<legend>{said(f'form.{field.word}')}</legend>{help_of(field.word, field.id)}"

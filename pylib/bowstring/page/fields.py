@@ -15,6 +15,7 @@ from bowstring.errors import bad
 from bowstring.job.form import JobForm
 from bowstring.job.terms import DEGREE_BY, RECORD_KEYS, SIDES
 from bowstring.page import beside
+from bowstring.page.pieces import apart, line_of, places_of
 from bowstring.page.plainly import as_asked
 from bowstring.page.rows import (
     CONTROL_FIELDS,
@@ -60,7 +61,8 @@ class Field:
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
             be 0), ``bed`` (both), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one),
             ``volume`` (cubic yards or metres), ``outline`` (corners in one text), ``place`` (one pair), ``stations``
-            and ``stock`` (lengths in one text), ``heights`` (of the ground, in one), ``mark``, ``choice`` or ``flag``.
+            and ``stock`` (lengths in one text), ``heights`` (of the ground, in one), ``mark``, ``choice``, ``flag`` or
+            ``kept`` (unseen).
         word: the name of its label in the catalogue; a help line stands beside it where there is one.
         choices: a choice's values; an empty one stands for leaving it unsaid.
     """
@@ -116,6 +118,7 @@ FIELDS = (
     Field("start", "choice", "start", ("ends", "one-end", "corner", "neither")),
     Field("side", "choice", "side", (*SIDES, "")),
     Field("turn", "choice", "turn", (*SIDES, "")),
+    Field("kink", "text", "kink"),
     *(
         Field(f"ties.{end}[{row}].{name}", kind, f"tie_{name}")
         for end in "AB"
@@ -205,6 +208,7 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     job.update({key: part for key, part in parts.items() if part})
     job.update(site_of_fields(typed))
     job.update(beside.readings_in(typed))
+    job = line_of(typed, job, _arc, job_of_fields)
     return cast("JobForm", job)  # every key is one of the form's; what was typed is checked where the job is read
 
 
@@ -325,11 +329,12 @@ def fields_of_job(job: JobForm) -> dict[str, str]:
 
     ``job_of_fields`` makes a job of the same meaning out of it.
     """
-    asked = as_asked(job)
+    alone, pieces = apart(job, fields_of_job)
+    asked = as_asked(alone)
     kept = beside.fields_of(asked)
     layout = {key: value for key, value in asked.items() if key not in RECORD_KEYS}
     fields = {"-".join(_pieces(place)): text for place, value in _leaves(in_texts(layout)) if (text := _text(value))}
-    fields |= kept
+    fields |= kept | pieces
     fields.pop("bowstring", None)
     if "arc-greater" in fields:
         fields["greater"] = fields.pop("arc-greater")
@@ -364,8 +369,8 @@ def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
 
     Blank rows aren't in the job, so its rows are counted among those of ``fields`` in which something stands.
     """
-    pieces = _pieces(place)
     typed = _typed(fields or {})
+    pieces = places_of(_pieces(place), typed)
     if pieces[0:1] and pieces[0] in ROW_NAMES and len(pieces) > 1:
         rows = filled_rows(typed, pieces[0])
         number = int(pieces[1])

@@ -17,6 +17,7 @@ from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.of_example import of_example_html
+from bowstring.page.pieces import is_lined
 from bowstring.page.rows import LENGTH_ROWS
 from bowstring.page.shown import answering_here, note_of, shown_here
 from bowstring.page.talk import Asked, ErrorRow
@@ -28,6 +29,7 @@ from bowstring.units.tape import Tape
 from bowstring.words import remembered, say
 
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
+    from bowstring.job.form import JobForm
     from bowstring.page.answering import LastAnswer
 
 _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
@@ -67,6 +69,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         "of_example": left,
         "shown_in": note_of(fields),
         "called": called(fields, shown_here()),
+        "lined": is_lined(fields),
     }
 
 
@@ -128,7 +131,7 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
     echoes: dict[str, str] = {}
     errors: dict[str, ErrorRow] = {}
     try:
-        read_job({**job_of_fields(fields), "arc": _SOUND})
+        read_job(_sound(job_of_fields(fields)))
     except BadJob as refusal:
         name = field_of(refusal.field, fields)
         if name and panel_of(name):
@@ -151,6 +154,15 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
+
+
+def _sound(job: JobForm) -> dict[str, object]:
+    """A job whose arc is sound: the fields of its measures are read one by one."""
+    if "line" not in job:
+        return {**job, "arc": _SOUND}
+    pieces: list[dict[str, object]] = [dict(piece) for piece in job["line"]]
+    pieces[job["at"] - 1] = {"turn": "left", **pieces[job["at"] - 1], "arc": _SOUND}
+    return {**job, "line": pieces}
 
 
 def _edges(half: float, tape: Tape, seen: Tape) -> str:

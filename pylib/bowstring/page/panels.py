@@ -8,6 +8,7 @@ from bowstring.faces.hand_pictures import hand_picture
 from bowstring.job.terms import OTHER
 from bowstring.page.entries import Entries, said
 from bowstring.page.fields import Field
+from bowstring.page.piece_panels import pieces_html
 from bowstring.page.rows import ERROR_FIELDS
 from bowstring.page.slab_panels import slab_html, slope_html
 from bowstring.words import say
@@ -33,6 +34,7 @@ def panels_html(page: Entries, plan: str) -> str:
             _panel("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward"])),
             _panel("slab", slab_html(page)),
             _panel("slope", slope_html(page)),
+            _panel("pieces", pieces_html(page)),
             _panel("ends", ends),
             _panel("way", page.plain(["centre"]) + way),
             _panel("fine", fine + page.fold("tape", page.plain(["tape.length", "tape.class", "hands"]))),

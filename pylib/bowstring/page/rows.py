@@ -22,6 +22,7 @@ from bowstring.job.terms import (
     STOPS,
     TANGENT_FROM,
 )
+from bowstring.page.pieces import GROUPS, MOST_PIECES, NAMES, fields_in
 from bowstring.page.slab_fields import heights_of, slab_in_texts, slab_of_fields, stock_of
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
@@ -41,11 +42,12 @@ ROW_NAMES = {
     "got": ("stake", "sagitta", "half_chords-0", "half_chords-1"),
     "ground": ("name", "stops", "at", "diameter", "outline"),
     "known": ("name", "x", "y", "sigma"),
+    **dict.fromkeys(GROUPS, NAMES),
 }
 """Groups of rows that grow, with what stands in a row."""
 
-LEAST = {"got": 4, "ground": 1, "known": 1}
-MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN}
+LEAST = {"got": 4, "ground": 1, "known": 1, **dict.fromkeys(GROUPS, 1)}
+MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN, **dict.fromkeys(GROUPS, MOST_PIECES)}
 """Rows of each group: those that an empty form has, and the most that there can be."""
 
 LENGTH_ROWS = ("outline", "place", "stations", "stock", "heights")
@@ -110,7 +112,9 @@ ERROR_FIELDS: tuple[Row, ...] = tuple(
 
 
 def row_fields(group: str, row: int) -> tuple[Row, ...]:
-    """Return the fields of one row of the obstacles (``ground``) or of the known marks (``known``)."""
+    """Return the fields of one row of the obstacles (``ground``), the known marks (``known``) or a line's pieces."""
+    if group in GROUPS:
+        return fields_in(group, row)
     place = f"{group}[{row}]"
     if group == "ground":
         return (

@@ -56,8 +56,8 @@ def _choice(page: Entries, place: str, inside: Callable[[Field, str], str], kind
         pictured = kind if value in PICTURED else ""
         shown = inside(field, value) if value else f"<span>{_words(field, value)}</span>"
         options += (
-            f'<label class="{pictured or "option"}"><input type="radio" name="{field.id}" value="{value}"'
-            f"{checked}{blank}>{shown}</label>"
+            f'<label class="{pictured or "option"}" data-value="{value}"><input type="radio" name="{field.id}" '
+            f'value="{value}"{checked}{blank}>{shown}</label>'
         )
     return (
         f'<fieldset class="choice unasked" id="{field.id}" data-field="{field.id}" tabindex="-1" '

@@ -86,7 +86,8 @@ class Answering(Mapping[str, object]):
     def formed(self, job: JobForm) -> Answering:
         """Return the answer to a job of another slab, see the function ``formed``; raises ``BadJob``."""
         answered = Answering(job, work=self._work.formed(job))
-        answered._made = {part: made for part, made in self._made.items() if part not in FORMED}
+        anew = FORMED if self._work.job.line is None else (*FORMED, "cautions")  # a slab may lie over itself
+        answered._made = {part: made for part, made in self._made.items() if part not in anew}
         return answered
 
     def __getitem__(self, part: str) -> object:

@@ -38,6 +38,7 @@ STOPS = frozenset(
         "fit.slip",
         "fit.choose",
         "fit.do_not_build",
+        "line.kink_asked",
     }
 )
 """The cautions that say so themselves: each asks for an answer from the drawing or for another measurement."""

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.job.landmarks import doubts_of_landmarks
+from bowstring.job.line_settled import questions, settle_line
 from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.layout.layout import FEW_MARKS, Layout
 from bowstring.layout.rows import Row
@@ -41,6 +42,7 @@ def stopping(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> lis
 def _all(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> list[Caution]:
     return [
         *_hand(layout),
+        *_kinks(layout),
         *_unit(layout),
         *_ground(layout),
         *doubts_of_givens(layout),
@@ -94,6 +96,15 @@ def _hand(layout: Layout) -> Iterator[Caution]:
         yield caution(key, points=say(f"hand.{layout.hand_from_points}"), side=curve_hand(layout))
     elif layout.side is None:
         yield caution("caution.turn_unsaid" if layout.job.start == "one-end" else "caution.hand_unsaid")
+
+
+def _kinks(layout: Layout) -> Iterator[Caution]:
+    """The kinks of a line whose hand nobody said: all that comes after one would lie elsewhere."""
+    said = layout.job.line
+    if said is not None and said.asks:
+        settled = settle_line(said, layout.job.tape.mark)
+        for text in questions(settled, layout.job.shown.show_running):
+            yield Caution(text, True, "line.kink_asked")
 
 
 def _line(layout: Layout) -> Iterator[Caution]:

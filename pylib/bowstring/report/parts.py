@@ -235,7 +235,8 @@ def _ways_out(work: Work) -> list[WayOutRow]:
 def _cautions(work: Work) -> list[str]:
     from bowstring.report.cautions import report_cautions
 
-    return report_cautions(work.layout, work.own, lambda: work.advice.row)
+    told = report_cautions(work.layout, work.own, lambda: work.advice.row)
+    return [*told, *(work.lined.cautions if work.lined else ())]
 
 
 def _site(work: Work) -> SitePart:

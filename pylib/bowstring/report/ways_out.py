@@ -12,6 +12,7 @@ from bowstring.report.work import Work
 from bowstring.words import say
 
 HAND, GIVEN, ENDS, LINE, FINE, GOT, METHOD = "hand", "given", "ends", "line", "fine", "got", "method"
+PIECES = "pieces"
 """What is asked again: a question of the numbers, what was got at a stake, another method."""
 
 IN_THE_WAY = "way"
@@ -47,6 +48,7 @@ SETTLES: Mapping[str, str] = {
     "fit.slip": ENDS,
     "fit.choose": ENDS,
     "fit.do_not_build": ENDS,
+    "line.kink_asked": PIECES,
 }
 """What settles a stop, by the key of its sentence."""
 

@@ -17,6 +17,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.facing import curve_hand, hand_in, places
 from bowstring.sheet.firsts import firsts
 from bowstring.sheet.markup import NUMBER
+from bowstring.sheet.of_line import of_line
 from bowstring.sheet.setting import Row, Setting, settings
 from bowstring.units.plain_signs import in_plain_signs
 from bowstring.words import say
@@ -128,7 +129,9 @@ def _held(text: str) -> str:
 
 
 def _where(answer: Answer) -> Iterator[str]:
-    """The ends, the hand, the line."""
+    """Which arc of a line it is, the ends, the hand, the line."""
+    if of_line(answer):
+        yield of_line(answer)
     ends = answer["ends"]
     if ends["A"] or ends["B"]:
         key = "messages.ends_off" if answer["offset"] else "messages.ends"

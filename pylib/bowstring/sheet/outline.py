@@ -20,6 +20,7 @@ from bowstring.sheet import method as method_parts
 from bowstring.sheet.blocks import MANY, Block, Drawing, Heading, Items, Paragraph, Section, Table
 from bowstring.sheet.build_sections import SECTIONS as BUILD
 from bowstring.sheet.entries import entries
+from bowstring.sheet.of_line import of_line, with_others
 from bowstring.words import say
 
 
@@ -106,6 +107,8 @@ def _before(answer: Answer) -> Iterator[Block]:
 
 def _arc(answer: Answer) -> Iterator[Block]:
     offset = answer["offset"]
+    if of_line(answer):
+        yield Paragraph(with_others(answer), "key")
     if answer["drawn_to"]:
         yield Paragraph(say(f"sheet.drawn_to_{answer['drawn_to']}"))
     if offset:

@@ -9,6 +9,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.blocks import MANY, Table
 from bowstring.sheet.facing import curve_hand
 from bowstring.sheet.firsts import firsts
+from bowstring.sheet.of_line import of_line, with_others
 from bowstring.sheet.setting import Setting, settings, split
 from bowstring.sheet.text import NOTE, SIGNS, WIDTH, capitals, table_lines, wrap, wrapped
 from bowstring.words import say
@@ -25,6 +26,8 @@ def short_text(answer: Answer) -> str:
     """
     stopped = bool(answer["stops"])
     lines = [*wrap(brief.title(answer), WIDTH), "=" * WIDTH]
+    if of_line(answer):
+        lines += wrapped(with_others(answer), SIGNS["key"])
     if not stopped:
         lines += wrap(", ".join(brief.measures(answer)), WIDTH)
     lines += wrapped(f"{brief.stand(answer)} {curve_hand(answer)}.", SIGNS["key"])

@@ -21,6 +21,7 @@ from bowstring.report.forms.build_lined import (
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.units.angles import show_dms
+from bowstring.units.sizes import FOOT
 from bowstring.words import say
 
 
@@ -50,7 +51,7 @@ def report_part(plan: LinePlan, pages: list[LinedPage]) -> LinedPart:
         "pieces": [_piece(plan, number, *both) for number, both in enumerate(pieces, 1)],
         "shape": _shape(plan),
         "asks": plan.asks,
-        "cautions": _cautions(plan),
+        "cautions": cautions_of_line(plan),
         "pages": pages,
     }
 
@@ -94,8 +95,8 @@ def _hand(join: Join) -> str:
 
 def looks_told(plan: LinePlan, join: Join) -> str:
     """Return how far off a kink looks."""
-    length = TEN_FEET if plan.tape.feet else THREE_METRES
-    return say("lined.looks", off=plan.tape.show(join.looks(length)), length=plan.tape.show_whole(length))
+    length, size, unit = (TEN_FEET, FOOT, "ft") if plan.tape.feet else (THREE_METRES, 1.0, "m")
+    return say("lined.looks", off=plan.tape.show(join.looks(length)), length=f"{length / size:g} {unit}")
 
 
 def ends_told(plan: LinePlan) -> str:
@@ -132,8 +133,8 @@ def _point(place: Pose) -> LinedPoint:
     return {"x": place.point.x, "y": place.point.y}
 
 
-def _cautions(plan: LinePlan) -> list[str]:
-    """What is doubtful: where the slab lies over itself."""
+def cautions_of_line(plan: LinePlan) -> list[str]:
+    """Return what is doubtful: where the slab lies over itself."""
     if plan.slab is None:
         return []
     return [say("lined.overlap", first=one.first + 1, second=one.second + 1) for one in plan.slab.overlaps]
@@ -145,7 +146,7 @@ def page_of_line(plan: LinePlan) -> LinedPage:
     kinks = [join for join in line.joins if not join.tangent]
     short = say("lined.row", length=tape.show_running(line.length), count=len(line.pieces))
     if plan.asks:
-        return {**page_of("line", "open", short, plan.asks[0], "line")}
+        return {**page_of("line", "open", short, plan.asks[0], "pieces")}
     more = say("lined.row_kinks", count=len(kinks)) if kinks else say("lined.row_tangent")
     page = page_of("line", "near" if kinks else "usual", short, more)
     page["conclusion"] = say("lined.conclusion", length=tape.show_running(line.length), count=len(line.pieces))
@@ -162,5 +163,5 @@ def page_of_line(plan: LinePlan) -> LinedPage:
             page["lines"].append(
                 say("lined.kink_at", station=tape.show_running(join.station), piece=number + 1, **told)
             )
-    page["lines"] += [ends_told(plan), say("lined.order"), *_cautions(plan)]
+    page["lines"] += [ends_told(plan), say("lined.order"), *cautions_of_line(plan)]
     return page

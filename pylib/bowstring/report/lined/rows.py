@@ -17,7 +17,7 @@ from bowstring.report.forms.build_lined import (
     LinedPour,
 )
 from bowstring.report.lined import boards, edges, grades, joints, pour
-from bowstring.report.lined.line import page_of_line, report_line, report_part
+from bowstring.report.lined.line import cautions_of_line, page_of_line, report_line, report_part
 from bowstring.report.lined.pages import row_of
 from bowstring.report.lined.plan import line_plan_of
 
@@ -63,6 +63,11 @@ class Lined:
         """The pages behind the rows."""
         told = (page_of_line, edges.page, boards.page, joints.page, grades.page, pour.page)
         return [page(self.plan) for page in told]
+
+    @cached_property
+    def cautions(self) -> list[str]:
+        """What is doubtful of the line."""
+        return cautions_of_line(self.plan)
 
     @cached_property
     def part(self) -> LinedPart:

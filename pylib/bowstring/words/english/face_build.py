@@ -3,6 +3,7 @@
 MESSAGES = {
     "build.title": "Build",
     "build.rows": "Parts of the build",
+    "build.line": "The line",
     "build.edges": "Both edges",
     "build.boards": "Boards",
     "build.joints": "Joints",

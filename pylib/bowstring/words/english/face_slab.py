@@ -44,6 +44,8 @@ MESSAGES = {
     "numbers.slope_no_slope": "high end {end}, slope not given",
     "numbers.slope_tops": "tops {first} at A, {last} at B",
     "numbers.slope_top": "top {top} at {end}",
+    "numbers.slope_down.left": "down {cross}% to the left",
+    "numbers.slope_down.right": "down {cross}% to the right",
     "numbers.slope_down.inside": "{cross}% down to the inside",
     "numbers.slope_down.outside": "{cross}% down to the outside",
     "numbers.slope_flat": "flat across",

@@ -160,6 +160,8 @@ MESSAGES = {
     "way_out.given.do": "Look at the numbers",
     "way_out.ends": "The ends aren't settled. Set no stake yet.",
     "way_out.ends.do": "Look at the ends",
+    "way_out.pieces": "Nobody has said which hand a kink of the line turns to.",
+    "way_out.pieces.do": "Say how it kinks",
     "way_out.line": "Nobody has said which line these stakes are on.",
     "way_out.line.do": "Say which line it is",
     "way_out.fine": "The tolerance looks wrong. Set no stake yet.",

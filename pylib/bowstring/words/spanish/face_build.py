@@ -5,6 +5,7 @@
 MESSAGES = {
     "build.title": "Obra",
     "build.rows": "Partes de la obra",
+    "build.line": "La línea",
     "build.edges": "Los dos bordes",
     "build.boards": "~Tablas~",
     "build.joints": "~Juntas~",

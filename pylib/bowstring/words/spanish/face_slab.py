@@ -46,6 +46,8 @@ MESSAGES = {
     "numbers.slope_no_slope": "extremo alto {end}, falta la ~pendiente~",
     "numbers.slope_tops": "canto {first} en A, {last} en B",
     "numbers.slope_top": "canto {top} en {end}",
+    "numbers.slope_down.left": "baja {cross}% a la izquierda",
+    "numbers.slope_down.right": "baja {cross}% a la derecha",
     "numbers.slope_down.inside": "baja {cross}% hacia adentro",
     "numbers.slope_down.outside": "baja {cross}% hacia afuera",
     "numbers.slope_flat": "~a nivel~ a lo ancho",

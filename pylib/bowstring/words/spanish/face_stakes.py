@@ -176,6 +176,8 @@ MESSAGES = {
     "way_out.given.do": "Vea los números",
     "way_out.ends": "Los extremos no están definidos. No ponga ninguna ~estaca~ todavía.",
     "way_out.ends.do": "Vea los extremos",
+    "way_out.pieces": "Nadie ha dicho hacia qué lado se quiebra la línea.",
+    "way_out.pieces.do": "Diga hacia dónde se quiebra",
     "way_out.line": "Nadie ha dicho sobre qué línea van estas ~estacas~.",
     "way_out.line.do": "Diga qué línea es",
     "way_out.fine": "La ~tolerancia~ parece equivocada. No ponga ninguna ~estaca~ todavía.",

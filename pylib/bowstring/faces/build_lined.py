@@ -1,0 +1,40 @@
+"""The pages of the build of a line of several pieces: all are made alike, from the answer's ``lined.pages``."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.faces.build_parts import Row, conclusion, folded, heading, is_tight, note, paragraph, stop, table
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_lined import LinedPage, LinedTable
+
+
+def page_of(answer: Answer, key: str) -> LinedPage | None:
+    """Return what is told of a part of a line's build, ``None`` for an arc alone."""
+    part = answer["lined"]
+    return next((page for page in part["pages"] if page["key"] == key), None) if part else None
+
+
+def page_html(page: LinedPage) -> str:
+    """Return the inside of a page, under its drawing."""
+    return "".join(_page(page))
+
+
+def _page(page: LinedPage) -> Iterator[str]:
+    if page["stop"]:  # what its numbers are is nobody's to build by
+        yield stop(page["short"], page["stop"])
+    else:
+        yield conclusion(page["conclusion"] or page["short"], "" if page["conclusion"] else page["more"])
+    for one in page["tables"][:1]:
+        yield heading(one["title"]) + table_html(one)
+    yield "".join(paragraph(line) for line in page["lines"])
+    yield "".join(note(text) for text in page["cautions"])
+    yield "".join(folded(one["title"], "", table_html(one)) for one in page["tables"][1:])
+
+
+def table_html(told: LinedTable) -> str:
+    """Return a table; where its names would leave the numbers no room on a phone they stand over them."""
+    rows = [Row(row[0], row[1:]) for row in told["rows"]]
+    if not is_tight(told["heads"], rows):
+        return table(told["heads"], rows, told["title"])
+    return table(told["heads"][1:], [Row(row[0], row[1:], over=True) for row in told["rows"]], told["title"])

@@ -1,0 +1,134 @@
+"""The form sheet of a line of several pieces: where the line, its edges and joints are on the front; tops, boards, the
+order and what is signed off on the back; a table that is long goes on over further sides."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from html import escape
+
+from bowstring.drawings.lined import lined_svg
+from bowstring.faces.paper_flow import ROWS, Block, Text, sides
+from bowstring.faces.paper_head import foot_html, head_html
+from bowstring.faces.paper_pour import sign_off, signatures
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, tall
+from bowstring.report.forming.slopes import percent
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_lined import LinedPage, LinedPart
+from bowstring.sheet import brief
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+FRONT, BACK = ("line", "edges", "joints"), ("grades", "boards", "pour")
+"""What stands on which side."""
+
+_WITH_LINES = ("line", "edges", "pour")
+"""Parts whose sentences a crew needs beside its tables: what proves them, what it waits for."""
+
+_WIDE, _HIGH, _DRAWN = 680.0, 118.0, 156.0
+_HEAD, _FOOT, _GAPS = 58.0, 24.0, 28.0
+_SIGN_ROW, _SIGN_HEADS, _SIGNS = 21.0, 44.0, 64.0
+
+
+def lined_sides(answer: Answer, date: str) -> str:
+    """Return the sides of a line's form sheet, empty for an arc alone and for a job that nobody may build yet."""
+    part = answer["lined"]
+    if part is None or answer["stops"]:
+        return ""
+    row, made, rests = _fitted(answer, part)
+    front_title, back_title = (say(f"lined.{name}_title", title=brief.title(answer)) for name in ("front", "back"))
+    drawing = f'<div class="low slab">{lined_svg(answer, id="form-plan", wide=_WIDE, high=_HIGH)}</div>'
+    boards = answer["boards"] is not None
+    first = [
+        head_html(answer, say("forms.front"), date, title=front_title, numbers=False),
+        drawing,
+        f'<div class="flow">{made[0]}</div>',
+        foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
+    ]
+    second = [
+        head_html(answer, say("forms.back"), date, title=back_title, numbers=False),
+        f'<div class="flow">{made[1]}</div>',
+        f'<div class="before-truck">{sign_off(_signed(answer))}{_order(part)}</div>',
+        _safe_html(),
+        signatures(),
+        foot_html(say("forms.foot_grades") if answer["grades"] else "", brief.title(answer)),
+    ]
+    both = _side(say("forms.front"), row, first) + _side(say("forms.back"), row, second)
+    return both + "".join(_more(answer, front_title, row, rest) for rest in rests)
+
+
+def _fitted(answer: Answer, part: LinedPart) -> tuple[int, tuple[str, str], list[str]]:
+    """The largest rows with which front and back hold everything, what stands on either, and on further sides."""
+    beside = max(_SIGN_HEADS + _SIGN_ROW * len(_signed(answer)), 130.0)
+    low = beside + tall(_safe(), 14.0, 18.0, PAGE_WIDE - 30.0, 4.0) + _SIGNS
+    rooms = (PAGE_TALL - _HEAD - _DRAWN - _FOOT - _GAPS, PAGE_TALL - _HEAD - low - _FOOT - _GAPS)
+    other = PAGE_TALL - _HEAD - _GAPS
+    for row in ROWS:
+        made = [sides(list(_blocks(part, keys)), row, [room], other)
+                for keys, room in zip((FRONT, BACK), rooms, strict=True)]  # fmt: skip
+        if all(len(one) == 1 for one in made):
+            break
+    front, back = made
+    return row, (front[0], back[0]), [*front[1:], *back[1:]]
+
+
+def _blocks(part: LinedPart, keys: Sequence[str]) -> Iterator[Block]:
+    for key in keys:
+        page = next(page for page in part["pages"] if page["key"] == key)
+        yield Text(say(f"build.{key}"), title=True)
+        yield from _told(page)
+
+
+def _told(page: LinedPage) -> Iterator[Block]:
+    """What a page says on paper; of one that waits for an answer, or is stopped, that."""
+    if page["stop"]:
+        yield Text(page["short"], strong=True)
+        yield Text(page["stop"])
+        return
+    yield Text(page["conclusion"] or page["short"], strong=True)
+    if not page["conclusion"] and page["more"]:
+        yield Text(page["more"])
+    yield from page["tables"]
+    if page["key"] in _WITH_LINES:
+        yield from (Text(line) for line in page["lines"])
+
+
+def _side(label: str, row: int, parts: Sequence[str]) -> str:
+    return f'<section class="side forms lined flow-{row}" aria-label="{escape(label)}">{"".join(parts)}</section>'
+
+
+def _more(answer: Answer, title: str, row: int, inside: str) -> str:
+    head = head_html(answer, say("forms.more"), "", title=title, numbers=False)
+    return _side(say("forms.more"), row, [head, f'<div class="flow">{inside}</div>'])
+
+
+def _signed(answer: Answer) -> list[tuple[str, str]]:
+    """What is signed off before the truck comes: what it is, and what it must be."""
+    part, joints, grades = answer["lined"], answer["joints"], answer["grades"]
+    tolerance = answer["tolerance_shown"]
+    kinks = [piece["kink_shown"] for piece in part["pieces"] if piece["kink_shown"]] if part else []
+    rows = [(say("lined.sign_line"), say("forms.within", tolerance=tolerance) if tolerance else "")]
+    rows += [(say("lined.sign_kinks"), "; ".join(kinks))] if kinks else []
+    if answer["edges"] is not None:
+        rows.append((say("lined.sign_width"), ""))
+    if grades is not None and "rows" not in grades:
+        most = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
+        rows += [(say("lined.sign_tops"), say("forms.as_above")), (say("lined.sign_slope"), most)]
+    if joints is not None:
+        rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
+    rows.append((say("forms.sign_base"), ""))
+    return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _order(part: LinedPart) -> str:
+    """What is ordered, large, and where it was ordered."""
+    page = next(page for page in part["pages"] if page["key"] == "pour")
+    blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
+    return f'<div class="boxed order"><p class="of-line">{marked(page["short"])}</p>{blanks}</div>'
+
+
+def _safe() -> list[str]:
+    return [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
+
+
+def _safe_html() -> str:
+    return f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in _safe())}</ul>'

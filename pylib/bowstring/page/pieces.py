@@ -1,0 +1,221 @@
+"""The pieces of a line before and after the arc that is staked: as they are typed, as a job has them, and back.
+
+The form's measures are those of the staked arc. Every other piece is a row of its own, in the order in which somebody
+walks along them; what was said and done of another arc while it was staked is kept in its row, unseen, as fields.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Collection, Mapping
+from typing import cast
+
+from bowstring.errors import bad
+from bowstring.job.form import JobForm
+from bowstring.job.line_at import staked_in
+from bowstring.job.terms import OTHER, SIDES, WORK_KEYS
+
+Typed = Mapping[str, str]
+Row = dict[str, str]
+Fields = dict[str, str]
+
+BEFORE, AFTER = "before", "after"
+GROUPS = (BEFORE, AFTER)
+MEASURES = ("radius", "central_angle", "arc_length", "chord", "sagitta")
+"""Those of another arc that have a field in its row."""
+
+STRAIGHT, TURN, KINK, MORE = "straight", "turn", "kink", "more"
+NAMES = (STRAIGHT, *MEASURES, TURN, KINK, MORE)
+"""What stands in a row; the last is what is kept of it unseen."""
+
+MOST_PIECES = 20
+"""Rows of either group."""
+
+KINK_HERE = "kink"
+"""The field of the kink where the staked arc begins."""
+
+_BESIDE = ("done", "stood", "anew", "read")
+"""What is kept of an arc's work beside the form, by the first piece of the fields' ids."""
+
+
+def fields_in(group: str, row: int) -> tuple[tuple[str, str, str, Collection[str]], ...]:
+    """Return the fields of one row, each with its place, kind, word and choices."""
+    place = f"{group}[{row}]"
+    kinds = {"central_angle": "angle", TURN: "choice", KINK: "text", MORE: "kept"}
+    choices: dict[str, Collection[str]] = {TURN: ("", *SIDES)}
+    return tuple(
+        (f"{place}.{name}", kinds.get(name, "length"), f"piece_{name}", choices.get(name, ())) for name in NAMES
+    )
+
+
+def rows_in(typed: Typed, group: str) -> list[tuple[int, Row]]:
+    """Return the rows of a group in which anything stands, each with its number in the form."""
+    found: dict[int, Row] = {}
+    for name, text in typed.items():
+        head, _, rest = name.partition("-")
+        number, _, what = rest.partition("-")
+        if head == group and what in NAMES and number.isdecimal() and text.strip():
+            found.setdefault(int(number), {})[what] = text.strip()
+    return sorted(found.items())
+
+
+def is_lined(typed: Typed) -> bool:
+    """Tell whether anything is typed of another piece than the arc."""
+    return any(name.partition("-")[0] in GROUPS and text.strip() for name, text in typed.items())
+
+
+def line_of(typed: Typed, job: dict[str, object], arc_of: Callable[[Typed], dict[str, object]],
+            job_of: Callable[[Typed], JobForm]) -> dict[str, object]:  # fmt: skip
+    """Return a job with the pieces of its line, where any are typed; raises ``BadJob``.
+
+    ``job``: that of the staked arc alone; ``arc_of``: makes an arc of fields; ``job_of``: makes a job of all of them.
+    """
+    if not is_lined(typed):
+        return job
+    rest = {key: value for key, value in job.items() if key not in ("arc", "side", "turn", "greater")}
+    before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
+    pieces = [_piece(row, arc_of, job_of, f"{BEFORE}[{number}]") for number, row in enumerate(before)]
+    pieces.append(_staked(typed, job))
+    pieces += [_piece(row, arc_of, job_of, f"{AFTER}[{number}]") for number, row in enumerate(after)]
+    return {**rest, "line": pieces, "at": len(before) + 1, "start": typed.get("start", "ends")}
+
+
+def _staked(typed: Typed, job: Mapping[str, object]) -> dict[str, object]:
+    arc = cast("dict[str, object]", job.get("arc", {}))
+    turn = job.get("turn") or OTHER.get(str(job.get("side", "")))
+    return {
+        "arc": {**arc, **({"greater": True} if job.get("greater") else {})},
+        **({TURN: turn} if turn else {}),
+        **({KINK: typed[KINK_HERE]} if KINK_HERE in typed else {}),
+    }
+
+
+def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Callable[[Typed], JobForm], place: str
+           ) -> dict[str, object]:  # fmt: skip
+    kink = {KINK: row[KINK]} if KINK in row else {}
+    more = _kept(row)
+    arc = arc_of({**more, **{f"arc-{name}": row[name] for name in MEASURES if name in row}})
+    if STRAIGHT in row:
+        if arc:
+            raise bad(f"{place}.{STRAIGHT}", "line.piece_kind")
+        turn = {TURN: row[TURN]} if TURN in row and kink else {}  # left in its row by an arc that it was before
+        return {STRAIGHT: row[STRAIGHT], **turn, **kink}
+    if more.get("greater"):
+        arc["greater"] = True
+    work = {key: value for key, value in job_of({**more, "unit": more.get("unit", "ft-in")}).items()
+            if key in WORK_KEYS}  # fmt: skip
+    return {
+        "arc": arc,
+        **({TURN: row[TURN]} if TURN in row else {}),
+        **kink,
+        **({"work": work} if work else {}),
+    }
+
+
+def start_at(at: int) -> str:
+    """Return the usual start of the arc that is the piece ``at``: what stands before it shows its tangent at A."""
+    return "one-end" if at > 1 else "ends"
+
+
+def _kept(row: Row) -> Fields:
+    """What is kept of a row unseen, as fields; nothing where it can't be read."""
+    try:
+        kept = json.loads(row.get(MORE, "{}"))
+    except ValueError:
+        return {}
+    return {str(name): str(text) for name, text in kept.items()} if isinstance(kept, dict) else {}
+
+
+def apart(job: Mapping[str, object], fields_of: Callable[[JobForm], Fields]) -> tuple[Mapping[str, object], Fields]:
+    """Return the job of a line's staked arc alone, and the fields of the line's other pieces; of a job without a line
+    the job itself, and none. ``fields_of``: makes fields of a job."""
+    if "line" not in job:
+        return job, {}
+    whole = cast("JobForm", job)
+    at, pieces = staked_in(whole), cast("list[dict[str, object]]", whole["line"])
+    own = pieces[at - 1]
+    alone = {key: value for key, value in job.items() if key not in ("line", "at")}
+    start = str(job.get("start", start_at(at)))
+    alone |= {"arc": own["arc"], "start": start}
+    if TURN in own:
+        alone[TURN] = own[TURN]
+    fields = {KINK_HERE: str(own[KINK])} if KINK in own else {}
+    for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
+        for number, piece in enumerate(rows):
+            made = _row(piece, str(job.get("unit", "ft-in")), fields_of)
+            fields |= {f"{group}-{number}-{name}": text for name, text in made.items()}
+    return alone, fields
+
+
+def _row(piece: Mapping[str, object], unit: str, fields_of: Callable[[JobForm], Fields]) -> Row:
+    row = {name: str(piece[name]) for name in (STRAIGHT, TURN, KINK) if name in piece}
+    if STRAIGHT in piece:
+        return row
+    work = cast("Mapping[str, object]", piece.get("work", {}))
+    return {**row, **_arc_row(fields_of(cast("JobForm", {"unit": unit, "arc": piece["arc"], **work})))}
+
+
+def _arc_row(fields: Fields) -> Row:
+    """Return the row of an arc that is staked no more, of its fields: its measures, and the rest unseen."""
+    row = {name: fields[f"arc-{name}"] for name in MEASURES if f"arc-{name}" in fields}
+    kept = {name: text for name, text in fields.items() if _is_kept(name)}
+    return {**row, **({MORE: json.dumps(kept, ensure_ascii=False, sort_keys=True)} if kept else {})}
+
+
+def _is_kept(name: str) -> bool:
+    head = name.partition("-")[0]
+    if head == "arc":
+        return name[len("arc-") :] not in MEASURES
+    return name == "greater" or head in WORK_KEYS or head in _BESIDE
+
+
+def staked_at(fields: Typed, at: int) -> Fields:
+    """Return the fields of a line with its piece ``at`` (counted from 1) staked; itself where that is no other arc."""
+    typed = {name: text.strip() for name, text in fields.items() if text.strip()}
+    before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
+    pieces = [*before, _own_row(typed, start_at(len(before) + 1)), *after]
+    if not 1 <= at <= len(pieces) or at == len(before) + 1 or STRAIGHT in pieces[at - 1]:
+        return dict(fields)
+    shared = {
+        name: text
+        for name, text in typed.items()
+        if not _is_kept(name) and name.partition("-")[0] not in (*GROUPS, "arc", "turn", "side", KINK_HERE)
+    }
+    own = pieces[at - 1]
+    shared |= _kept(own) | {f"arc-{name}": own[name] for name in MEASURES if name in own}
+    shared.setdefault("start", start_at(at))
+    if TURN in own:
+        walking = shared["start"] == "one-end"
+        shared |= {TURN: own[TURN]} if walking else {"side": OTHER[own[TURN]]}
+    if KINK in own:
+        shared[KINK_HERE] = own[KINK]
+    for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
+        for number, row in enumerate(rows):
+            shared |= {f"{group}-{number}-{name}": text for name, text in row.items()}
+    return shared
+
+
+def _own_row(typed: Typed, usual_start: str) -> Row:
+    """The row of the arc that is staked now; ``usual_start``: that of its place in the line."""
+    walking = typed.get("start") == "one-end"
+    turn = typed.get(TURN) if walking else OTHER.get(typed.get("side", ""))
+    kept = {name: text for name, text in typed.items() if (name, text) != ("start", usual_start)}
+    return {
+        **_arc_row(kept),
+        **({TURN: turn} if turn else {}),
+        **({KINK: typed[KINK_HERE]} if KINK_HERE in typed else {}),
+    }
+
+
+def places_of(place: list[str], typed: Typed) -> list[str]:
+    """Return a place in a job's line, in pieces, as the place in the form: ``line``, 2, ``arc``, ``radius`` is the
+    radius of the third piece, in its row or among the staked arc's measures."""
+    if place[:1] != ["line"] or len(place) < 2:
+        return place
+    before, after = (rows_in(typed, group) for group in GROUPS)
+    number, rest = int(place[1]), place[2:]
+    if number == len(before):
+        return rest if rest[:1] != [KINK] else [KINK_HERE]
+    rows, group, row = (before, BEFORE, number) if number < len(before) else (after, AFTER, number - len(before) - 1)
+    inside = (rest[1:] or [MEASURES[0]]) if rest[:1] == ["arc"] else rest
+    return [group, str(rows[row][0]) if row < len(rows) else "0", *inside]

@@ -1,0 +1,30 @@
+"""Which arc of a line of several pieces a sheet is for: said wherever its stakes are, as each arc has an A and a B."""
+
+from __future__ import annotations
+
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_lined import LinedPiece
+from bowstring.words import say
+
+
+def of_line(answer: Answer) -> str:
+    """Return which piece is staked and where its A is, empty for an arc alone."""
+    part = answer["lined"]
+    if part is None or len(part["pieces"]) < 2:
+        return ""
+    at, count = part["at"], len(part["pieces"])
+    return say("lined.staked_first" if at == 1 else "lined.staked", at=at, count=count, before=at - 1)
+
+
+def other_arcs(answer: Answer) -> list[LinedPiece]:
+    """Return the arcs that are staked by themselves, in the line's order."""
+    part = answer["lined"]
+    return [piece for piece in part["pieces"] if piece["kind"] == "arc" and not piece["staked"]] if part else []
+
+
+def with_others(answer: Answer) -> str:
+    """Return the same with the arcs that have sheets of their own, for paper: empty for an arc alone."""
+    told, others = of_line(answer), other_arcs(answer)
+    if not told or not others:
+        return told
+    return f"{told} {say('lined.own_sheets', arcs=', '.join(piece['name'] for piece in others))}"

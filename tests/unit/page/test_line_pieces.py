@@ -1,0 +1,97 @@
+"""The pieces before and after the staked arc: a job of what is typed, and back; another arc staked, and back."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+
+from bowstring import answer, read_link, write_link
+from bowstring.job.form import ArcForm, JobForm
+from bowstring.page.calls import handle
+from bowstring.page.fields import field_of, fields_of_job, job_of_fields
+from bowstring.page.pieces import staked_at
+
+CREEK: JobForm = {
+    "bowstring": 1,
+    "title": "Creek walk",
+    "line": [
+        {"straight": "20 ft"},
+        {"arc": {"radius": "31 ft", "central_angle": "70"}, "turn": "left"},
+        {"arc": {"radius": "24 ft", "central_angle": "40"}, "turn": "right", "kink": "2 left"},
+        {"straight": "8 ft 6 in", "kink": "3", "turn": "right"},
+    ],
+    "width": "6 ft",
+    "edge": "centre",
+    "drawn_to": "centre",
+    "slab": {"thickness": "4 in"},
+}
+
+
+def numbers(fields: dict[str, str]) -> dict[str, Any]:
+    told: dict[str, Any] = json.loads(handle("numbers", json.dumps({"fields": fields, "focus": ""})))
+    return told
+
+
+def test_a_line_comes_back_from_its_fields() -> None:
+    again = job_of_fields(fields_of_job(CREEK))
+    assert (again["line"], again["at"], again["start"]) == (CREEK["line"], 2, "one-end")
+    assert answer(again)["line"] == answer(CREEK)["line"]
+    assert job_of_fields(fields_of_job(again)) == again
+    assert read_link(write_link(again))["line"] == CREEK["line"]
+
+
+def test_of_an_arc_alone_nothing_changes() -> None:
+    assert "line" not in job_of_fields({"arc-chord": "38 ft", "arc-sagitta": "5 ft", "side": "left"})
+
+
+@pytest.mark.parametrize("at", [2, 3])
+def test_another_arc_is_staked_and_what_was_done_comes_back(at: int) -> None:
+    fields = {**fields_of_job(CREEK), "levels": "3", "done": "1 2", "arc-degree": "", "ends-A": "oak"}
+    there = staked_at(fields, 3)
+    assert there["arc-radius"] == "24 ft" and there["turn"] == "right" and there["kink"] == "2 left"
+    assert not {"levels", "done", "ends-A"} & there.keys()
+    assert job_of_fields(there)["line"][1]["work"] == {"ends": {"A": "oak"}, "levels": 3}
+    assert answer(job_of_fields(there))["line"] == answer(CREEK)["line"]
+    back = staked_at({**there, "levels": "2"}, at)
+    if at == 2:
+        assert back == {name: text for name, text in {**fields, **_moved(back)}.items() if text}
+    else:
+        assert back["levels"] == "2"
+
+
+def _moved(back: dict[str, str]) -> dict[str, str]:
+    """What was said of the other arc meanwhile: it is kept in its row."""
+    return {name: text for name, text in back.items() if name == "after-0-more"}
+
+
+def test_a_straight_or_nothing_is_never_staked() -> None:
+    fields = fields_of_job(CREEK)
+    assert staked_at(fields, 1) == staked_at(fields, 2) == staked_at(fields, 9) == fields
+
+
+def test_an_arc_is_kept_whole_that_has_more_than_its_row_shows() -> None:
+    points: ArcForm = {"points": [["0", "0"], ["10 ft", "2 ft"], ["20 ft", "0"]]}
+    large: ArcForm = {"radius": "30 ft", "chord": "20 ft", "greater": True}
+    job: JobForm = {"line": [{"arc": points, "turn": "right"}, {"arc": large, "turn": "left"}]}
+    assert job_of_fields(fields_of_job(job))["line"] == job["line"]
+    fields = staked_at(fields_of_job(job), 2)
+    assert fields["greater"] and job_of_fields(fields)["line"] == job["line"]
+    assert job_of_fields(staked_at(fields, 1))["line"] == job["line"]
+
+
+def test_what_is_wrong_is_told_at_its_own_field() -> None:
+    fields = fields_of_job(CREEK)
+    for name, text in (("before-0-straight", "x"), ("after-0-radius", "x"), ("after-1-kink", "400")):
+        assert [error["id"] for error in numbers({**fields, name: text})["errors"]] == [name]
+    assert field_of("line[1].arc.radius", fields) == "arc-radius"
+    assert field_of("line[2].kink", fields) == "after-0-kink"
+    both = numbers({**fields, "before-0-radius": "9 ft"})["errors"]
+    assert [error["id"] for error in both] == ["before-0-straight"]
+
+
+def test_the_face_counts_the_pieces() -> None:
+    told = numbers(fields_of_job(CREEK))
+    assert told["lined"] and told["lines"]["pieces"]["text"] == "Before: 1 straight, after: 1 straight, 1 arc"
+    assert not numbers({"arc-chord": "38 ft"})["lined"]
