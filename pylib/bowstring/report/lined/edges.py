@@ -135,13 +135,14 @@ def _miters(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
             continue
         inner: Hand = "left" if join.kink > 0 else "right"
         outer = OTHER[inner]
+        on, cut = sides[outer][number].after, -sides[inner][number].after
         yield say(
-            "lined.miter",
+            "lined.miter" if on > 0 and cut > 0 else "lined.miter_run" if on > 0 else "lined.miter_cut",
             piece=name_of(plan, number + 2),
             outer=say(f"hand.{outer}"),
-            on=tape.show(max(sides[outer][number].after, 0.0)),
+            on=tape.show(max(on, 0.0)),
             inner=say(f"hand.{inner}"),
-            before=tape.show(max(-sides[inner][number].after, 0.0)),
+            before=tape.show(max(cut, 0.0)),
             after=tape.show(max(-sides[inner][number + 1].before, 0.0)),
         )
     if any(not join.tangent for join in slab.line.joins):

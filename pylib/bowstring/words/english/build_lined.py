@@ -45,6 +45,14 @@ MESSAGES = {
         "Where {piece} begins both forms meet on a miter. The {outer} one runs {on} past square on both sides. "
         "The {inner} one stops short: {before} before it, {after} after it."
     ),
+    "lined.miter_run": (
+        "Where {piece} begins the {outer} form runs {on} past square on both sides, to its miter. "
+        "The {inner} one turns at the line's own corner."
+    ),
+    "lined.miter_cut": (
+        "Where {piece} begins the {inner} form stops short at its miter: {before} before it, {after} after it. "
+        "The {outer} one turns at the line's own corner."
+    ),
     "lined.miter_how": "In a kink use no stick: string the edges of both pieces on until they cross.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its center, swing it at {radius}.",
     "lined.dig_all": "Inside of {piece} the dig reaches the center: dig it all.",

@@ -47,6 +47,14 @@ MESSAGES = {
         "Donde empieza {piece} las dos ~formas~ se juntan a inglete. La {outer} sigue {on} más allá de la escuadra por "
         "los dos lados. La {inner} se queda corta: {before} antes, {after} después."
     ),
+    "lined.miter_run": (
+        "Donde empieza {piece} la ~forma~ {outer} sigue {on} más allá de la escuadra por los dos lados, hasta su "
+        "inglete. La {inner} da vuelta en la esquina de la línea."
+    ),
+    "lined.miter_cut": (
+        "Donde empieza {piece} la ~forma~ {inner} se queda corta en su inglete: {before} antes, {after} después. "
+        "La {outer} da vuelta en la esquina de la línea."
+    ),
     "lined.miter_how": "En un quiebre no use la vara: alargue con ~hilo~ los bordes de ambos tramos hasta que crucen.",
     "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, gírelo desde ahí con {radius}."),
     "lined.dig_all": "{piece}: por dentro la excavación llega al ~centro~. Excave todo.",
