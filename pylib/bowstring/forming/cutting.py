@@ -36,23 +36,41 @@ Label = tuple[Score, tuple[float, ...], int, float, float, "Label | None"]
 
 @dataclass(frozen=True)
 class Run:
-    """The form of one edge: ``length`` metres of board, ``past`` of it before the edge begins and after it ends."""
+    """The form of one edge.
+
+    Attributes:
+        length: metres of board; past: so much of it before the edge begins, and after it ends.
+        after: after it ends, where that is another length.
+        knots: metres of board and the share there, in order, where shares don't grow evenly along the board: of an edge
+            along several pieces, whose other edge is longer here and shorter there.
+    """
 
     length: float
     past: float
+    after: float | None = None
+    knots: tuple[tuple[float, float], ...] = ()
 
     def __post_init__(self) -> None:
-        if self.past < 0 or self.edge <= 0:
+        if min(self.past, self.beyond) < 0 or self.edge <= 0:
             raise ValueError("what runs past is a part of the form")
 
     def share(self, along: float) -> float:
         """Return at what share of the edge a place of the board is, 0 at A and 1 at B."""
-        return (along - self.past) / self.edge
+        if len(self.knots) < 2:
+            return (along - self.past) / self.edge
+        row = min(max(bisect_left(self.knots, (along,)), 1), len(self.knots) - 1)
+        (first, low), (last, high) = self.knots[row - 1 : row + 1]
+        return low + (high - low) * (along - first) / (last - first)
+
+    @property
+    def beyond(self) -> float:
+        """Metres of board after the edge ends."""
+        return self.past if self.after is None else self.after
 
     @property
     def edge(self) -> float:
         """Metres between the edge's ends."""
-        return self.length - 2 * self.past
+        return self.length - self.past - self.beyond
 
 
 @dataclass(frozen=True)
@@ -62,7 +80,7 @@ class Rules:
     Attributes:
         least: no piece is shorter where there are two or more; kerf: what a saw cut takes.
         clear: from a stake and a quarter point; apart: from a splice of the other edge, along the middle of both.
-        stakes: of the layout, as shares of the angle from A.
+        stakes: of the layout, as shares from A; quarters: both ends and the quarter points, the same.
     """
 
     least: float
@@ -70,6 +88,7 @@ class Rules:
     clear: float
     apart: float
     stakes: tuple[float, ...] = ()
+    quarters: tuple[float, ...] = QUARTERS
 
 
 @dataclass(frozen=True)
@@ -134,12 +153,11 @@ class _Search:
     taken: tuple[float, ...] = ()
     beside: float = 0.0
     known: dict[tuple[int, float], Faults] = field(default_factory=dict)
-    edges: list[float] = field(default_factory=list)
+    shares: dict[tuple[int, float], float] = field(default_factory=dict)
     between: float = 0.0
 
     def __post_init__(self) -> None:
-        self.edges = [run.edge for run in self.runs]
-        self.between = sum(self.edges) / len(self.edges)
+        self.between = sum(run.edge for run in self.runs) / len(self.runs)
 
     def best(self) -> Label:
         """Return the best label of those that are done."""
@@ -165,7 +183,7 @@ class _Search:
         """Return the run that goes on: the one that is the less far of those that aren't done."""
         behind, least = None, 0.0
         for place, (run, done) in enumerate(zip(self.runs, at, strict=True)):
-            share = (done - run.past) / self.edges[place]
+            share = self._share(place, done)
             if done < run.length - SAME and (behind is None or share < least):
                 behind, least = place, share
         return behind
@@ -198,27 +216,33 @@ class _Search:
         """Return which rules a splice breaks by its own place alone."""
         faults = self.known.get((run, place))
         if faults is None:
-            share, edge = self.runs[run].share(place), self.runs[run].edge
-            clear, apart = self.rules.clear / edge, 2 * self.rules.apart / (edge + self.beside)
-            quarter = _near(share, QUARTERS, clear)
-            stake = int(not quarter and _near(share, self.rules.stakes, clear))
-            faults = self.known[run, place] = (0, quarter, _near(share, self.taken, apart), stake)
+            made, rules = self.runs[run], self.rules
+            share, apart = made.share(place), 2 * rules.apart / (made.edge + self.beside)
+            clear = made.share(place - rules.clear), made.share(place + rules.clear)
+            quarter = _within(*clear, rules.quarters)
+            stake = int(not quarter and _within(*clear, rules.stakes))
+            faults = self.known[run, place] = (0, quarter, _within(share - apart, share + apart, self.taken), stake)
         return faults
+
+    def _share(self, run: int, place: float) -> float:
+        share = self.shares.get((run, place))
+        if share is None:
+            share = self.shares[run, place] = self.runs[run].share(place)
+        return share
 
     def _opposite(self, at: tuple[float, ...], run: int, place: float) -> int:
         """Return 1 where the last splice of the other run is opposite. Its earlier ones are behind this run's last."""
         for other, there in enumerate(at):
             if other != run and 0 < there < self.runs[other].length - SAME:
-                share = (place - self.runs[run].past) / self.edges[run]
-                facing = (there - self.runs[other].past) / self.edges[other]
-                return int(abs(share - facing) * self.between < self.rules.apart - SAME)
+                off = abs(self._share(run, place) - self._share(other, there))
+                return int(off * self.between < self.rules.apart - SAME)
         return 0
 
 
-def _near(share: float, places: tuple[float, ...], clear: float) -> int:
-    """Return 1 where one of the places, sorted, is nearer than ``clear``."""
-    first = bisect_left(places, share - clear + SAME)
-    return int(first < len(places) and places[first] < share + clear - SAME)
+def _within(low: float, high: float, places: tuple[float, ...]) -> int:
+    """Return 1 where one of the places, sorted, is between two shares."""
+    first = bisect_left(places, low + SAME)
+    return int(first < len(places) and places[first] < high - SAME)
 
 
 def _told(label: Label, runs: int) -> Order:

@@ -212,7 +212,7 @@ class JointsForm(TypedDict, total=False):
 
 @final
 class GroundReadForm(TypedDict):
-    """A height measured of the ground at a stake's ``inside`` or ``outside`` edge."""
+    """A height measured of the ground at a stake's ``inside`` or ``outside`` edge, or the ``left`` or ``right`` one."""
 
     stake: str
     edge: str

@@ -14,6 +14,9 @@ from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
 KEYS = SLAB_KEYS
 """The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
 
+SIDES = ("inside", "outside", "left", "right")
+"""The two edges of a slab: of a curve, or for who walks along the line."""
+
 HIGHEST_WASTE = 50.0
 STEEPEST = 25.0
 """Percent: nobody forms a slab by hand that is steeper."""
@@ -80,7 +83,7 @@ class JointsSaid:
 
 @dataclass(frozen=True)
 class GroundRead:
-    """A height that was measured of the ground, metres, in the same levels as the tops; ``edge``: outside or inside."""
+    """A height that was measured of the ground, metres, in the same levels as the tops; ``edge``: one of ``SIDES``."""
 
     stake: str
     edge: str
@@ -94,7 +97,7 @@ class GradeSaid:
     Attributes:
         start: the top at A on the outer edge, 0 where it isn't said: all others are told above it; end: at B.
         slope: along the center line, never negative; high: the end that is higher, never assumed.
-        cross: across the slab; low: the edge that is lower; crown: how far the middle stands over both edges.
+        cross: across the slab; low: the edge that is lower, of ``SIDES``; crown: how far the middle stands over both.
         most_running, most_cross: what the job allows; demanded: past them the sheet stops.
         instrument: the height of the instrument.
     """
@@ -201,7 +204,7 @@ def _grade(reader: Reader) -> GradeSaid:
         slope=_share(grade, "slope", STEEPEST),
         high=grade.choice("high", ("A", "B")),
         cross=_share(grade, "cross", STEEPEST),
-        low=grade.choice("low", ("inside", "outside", "left", "right")),
+        low=grade.choice("low", SIDES),
         crown=grade.length("crown", bare=False),
         most_running=_share(grade, "limit", STEEPEST),
         most_cross=_share(grade, "cross_limit", STEEPEST),
@@ -213,7 +216,7 @@ def _grade(reader: Reader) -> GradeSaid:
 
 def _ground(grade: Reader, row: int, value: object) -> GroundRead:
     one = grade.within(f"ground[{row}]", value, ("stake", "edge", "level"))
-    stake, edge, level = one.text("stake", NAME), one.choice("edge", ("inside", "outside")), _level(one, "level")
+    stake, edge, level = one.text("stake", NAME), one.choice("edge", SIDES), _level(one, "level")
     if not stake or edge is None or level is None:
         raise bad(one.field("stake" if not stake else "edge" if edge is None else "level"), "job.ground_half")
     return GroundRead(stake, edge, level)

@@ -156,7 +156,8 @@ class Entries:
             if value == apart:
                 options += f'<p class="apart help">{said("form.method_apart")}</p>'
             options += (
-                f'<label class="option"><input type="radio" name="{field.id}" value="{value}"{checked}{mark}>'
+                f'<label class="option{" none" if mark else ""}"><input type="radio" name="{field.id}" '
+                f'value="{value}"{checked}{mark}>'
                 f"<span>{words}</span></label>"
             )
         legend = f"<legend>{said(f'form.{field.word}')}</legend>{help_of(field.word, field.id)}"

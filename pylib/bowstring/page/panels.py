@@ -8,6 +8,7 @@ from bowstring.faces.hand_pictures import hand_picture
 from bowstring.job.terms import OTHER
 from bowstring.page.entries import Entries, said
 from bowstring.page.fields import Field
+from bowstring.page.piece_panels import pieces_html
 from bowstring.page.rows import ERROR_FIELDS
 from bowstring.page.slab_panels import slab_html, slope_html
 from bowstring.words import say
@@ -33,22 +34,13 @@ def panels_html(page: Entries, plan: str) -> str:
             _panel("line", page.plain(["drawn_to", "driven", "diameter", "offset", "toward"])),
             _panel("slab", slab_html(page)),
             _panel("slope", slope_html(page)),
-            _panel("pieces", _line_of_pieces(page)),
+            _panel("pieces", pieces_html(page)),
             _panel("ends", ends),
             _panel("way", page.plain(["centre"]) + way),
             _panel("fine", fine + page.fold("tape", page.plain(["tape.length", "tape.class", "hands"]))),
             _panel("method", f'<p id="method-advice" class="told"></p>{method}'),
             _panel("rest", _rest(page)),
         ]
-    )
-
-
-def _line_of_pieces(page: Entries) -> str:
-    """What stands before the arc and after it, in the order in which somebody walks along the line."""
-    return (
-        f'<h3 class="sub">{said("form.section_before")}</h3>{page.rows("before")}'
-        f'<h3 class="sub">{said("form.section_here")}</h3>{page.plain(["kink"])}'
-        f'<h3 class="sub">{said("form.section_after")}</h3>{page.rows("after")}'
     )
 
 

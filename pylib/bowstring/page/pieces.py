@@ -98,7 +98,7 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
     if STRAIGHT in row:
         if arc:
             raise bad(f"{place}.{STRAIGHT}", "line.piece_kind")
-        turn = {TURN: row[TURN]} if TURN in row else {}
+        turn = {TURN: row[TURN]} if TURN in row and kink else {}  # left in its row by an arc that it was before
         return {STRAIGHT: row[STRAIGHT], **turn, **kink}
     if more.get("greater"):
         arc["greater"] = True
@@ -210,7 +210,7 @@ def _own_row(typed: Typed, usual_start: str) -> Row:
 def places_of(place: list[str], typed: Typed) -> list[str]:
     """Return a place in a job's line, in pieces, as the place in the form: ``line``, 2, ``arc``, ``radius`` is the
     radius of the third piece, in its row or among the staked arc's measures."""
-    if place[0] != "line" or len(place) < 2:
+    if place[:1] != ["line"] or len(place) < 2:
         return place
     before, after = (rows_in(typed, group) for group in GROUPS)
     number, rest = int(place[1]), place[2:]

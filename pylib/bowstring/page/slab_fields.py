@@ -56,10 +56,12 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 _GROUPS = tuple(key for key in SLAB_KEYS if key != "edge")
 _PLAIN = re.compile(r"[0-9]{1,4}(\.[0-9]{1,4})?")
 _ROW = re.compile(
-    r"(?P<stake>\S.*?)\s+(?P<edge>outside|inside|out|in|afuera|adentro|fuera|dentro)\s+(?P<level>\S.*)", re.IGNORECASE
+    r"(?P<stake>\S.*?)\s+(?P<edge>outside|inside|out|in|afuera|adentro|fuera|dentro|left|right|izquierda|derecha)\s+"
+    r"(?P<level>\S.*)",
+    re.IGNORECASE,
 )
 _EDGES = {"out": "outside", "fuera": "outside", "afuera": "outside", "in": "inside", "dentro": "inside",
-          "adentro": "inside"}  # fmt: skip
+          "adentro": "inside", "izquierda": "left", "derecha": "right"}  # fmt: skip
 
 
 def is_of_slab(name: str) -> bool:

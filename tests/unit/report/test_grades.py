@@ -349,3 +349,41 @@ def test_every_state_speaks_every_language() -> None:
                     assert row_of(answer)["text"] and part_of(answer)["cautions"]
         finally:
             speak("english")
+
+
+@pytest.mark.parametrize(("side", "outer"), [("left", "left"), ("right", "right")])
+def test_a_hand_names_the_edge_that_who_walks_along_has_there(side: str, outer: str) -> None:
+    """The edge on the curve's own hand is its outer one: the same tops, whichever name it is given by."""
+    inner = "right" if outer == "left" else "left"
+    for named, word in ((outer, "outside"), (inner, "inside")):
+        assert part_of(graded(low=named, job={"side": side})) == part_of(graded(low=word, job={"side": side}))
+    assert part_of(graded(low=outer, job={"side": side}))["low"] == "outside"
+
+
+def test_a_hand_says_nothing_of_a_curve_whose_own_hand_is_not_known() -> None:
+    without = {key: value for key, value in WALK.items() if key != "side"}
+    for low in ("left", "right"):
+        answer = bowstring.answering({**without, "grade": {**GRADE, "low": low}})  # type: ignore[typeddict-item]
+        assert answer["side"] is None and answer["grades"] is None
+        assert row_of(answer)["text"] == say("grades.open_low")
+    assert part_of(bowstring.answering({**without, "grade": {**GRADE, "low": "inside"}}))["low"] == "inside"  # type: ignore[typeddict-item]
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_the_ground_is_measured_at_an_edge_by_its_hand_too(side: str) -> None:
+    def digs(outer: str, inner: str) -> Any:
+        ground = [{"stake": "A", "edge": outer, "level": "0.2 ft"}, {"stake": "M", "edge": inner, "level": "-0.4 ft"}]
+        part = part_of(graded(ground=ground, job={"side": side}))
+        return [(row[edge]["dig"]) for row in part["rows"] for edge in ("outside", "inside")]
+
+    named = digs("outside", "inside")
+    assert sum(map(bool, named)) == 2
+    assert digs(*(("left", "right") if side == "left" else ("right", "left"))) == named
+
+
+def test_the_ground_by_hand_waits_for_the_hand_of_the_curve() -> None:
+    without = {key: value for key, value in WALK.items() if key != "side"}
+    ground = [{"stake": "A", "edge": "left", "level": "0.2 ft"}]
+    part = part_of(bowstring.answering({**without, "grade": {**GRADE, "ground": ground}}))  # type: ignore[typeddict-item]
+    assert say("grades.ground_hand") in part["asks"]
+    assert not any(row[edge]["dig"] for row in part["rows"] for edge in ("outside", "inside"))

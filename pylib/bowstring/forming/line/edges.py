@@ -127,10 +127,21 @@ class Edge:
         d tan(k/2)), and takes what both pieces have inside.
         """
         whole = self.left * sum(run.length - run.turn * self.left / 2 for run in self.line.runs)
-        return whole + sum(self._at_join(number) for number in range(len(self.line.joins)))
+        return whole + sum(self.at_join(number) for number in range(len(self.line.joins)))
 
-    def _at_join(self, number: int) -> float:
-        """What a join adds to the area, with the edge's own sign."""
+    @cached_property
+    def ends(self) -> tuple[tuple[float, float], ...]:
+        """Of each piece, how far its edge goes on beyond the piece's square start and its square end, metres: above 0
+        carried on to a miter, below 0 cut back to one."""
+        joins = range(len(self.line.joins))
+        met = [self._meetings[number] for number in joins]
+        on = [self._carried(number) for number in joins]
+        starts = [0.0, *(-two.after if two else far for two, far in zip(met, on, strict=True))]
+        ends = [*(-two.before if two else far for two, far in zip(met, on, strict=True)), 0.0]
+        return tuple(zip(starts, ends, strict=True))
+
+    def at_join(self, number: int) -> float:
+        """Return what a join adds to the area, with the edge's own sign, square metres."""
         join, met = self.line.joins[number], self._meetings[number]
         if met is None:
             gained = abs(self.left) * self._carried(number)

@@ -86,7 +86,7 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
     if plan.no_inner or plan.slab is not None:  # a slab whose inner edge reaches the center
         return {**row, "state": "stop", "text": say("boards.no_inner")}
     line = FormedEdge(
-        "inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle
+        "inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle, inner=True
     )  # the tighter of the two
     return {**row, "text": short_of(choose(plan, (line,))), "more": say("boards.line_alone")}
 

@@ -117,7 +117,7 @@ def verdict(looked: Looked, level: str) -> str:
         return say("boards.clear_only")
     if looked.rank == RANKS[SELECTED]:
         return say("boards.selected_only")
-    outside = looked.at["outside"]
+    outside = looked.at.get("outside")  # of a line's edges none is called so
     if outside is not None and RANKS[outside] <= RANKS[level]:
         return say("boards.outside_only")
     return say("boards.does_not")

@@ -72,8 +72,8 @@ def stakes_how(
     return [*found, say("boards.tops"), say("boards.not_layout")]
 
 
-def taken(plan: Plan, choice: Choice, tape: Tape, unit: str) -> list[str]:
-    """Return what was assumed, as long as nobody says otherwise."""
+def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = False) -> list[str]:
+    """Return what was assumed, as long as nobody says otherwise; ``lined``: of a line of several pieces."""
     said, board = plan.said.board, choice.told.board
     found = []
     if choice.own is None or said.height is None:
@@ -84,12 +84,13 @@ def taken(plan: Plan, choice: Choice, tape: Tape, unit: str) -> list[str]:
     if said.level is None:
         found.append(say("boards.taken_level"))
     if choice.loose:
-        found.append(say("boards.loose_ends"))
+        found.append(say("lined.loose_ends") if lined else say("boards.loose_ends"))
     if not said.lengths:
         shown = listed(tape, unit, choice.lengths)
         found.append(say("boards.taken_lengths", lengths=f"{shown} {unit}".strip()))
     if said.overrun is None:
-        found.append(say("boards.taken_overrun", past=tape.show_whole(choice.overrun)))
+        past = tape.show_whole(choice.overrun)
+        found.append(say("lined.taken_overrun", past=past) if lined else say("boards.taken_overrun", past=past))
     depth = depth_of(plan)
     if depth is None:
         found.append(say("boards.taken_depth", height=tape.show_limit(board.height)))

@@ -19,17 +19,19 @@ PLACES = 32
 
 @dataclass(frozen=True)
 class FormedEdge:
-    """An edge of the slab: ``key`` outside or inside; metres, ``radius`` where it is tightest; ``angle`` turned."""
+    """An edge of the slab.
+
+    Attributes:
+        key: what it is told by: of an arc alone ``outside`` or ``inside``.
+        radius: metres, where it is tightest; length: metres; angle: turned, radians.
+        inner: its board is on the side of the center, where the bend is tighter than the edge.
+    """
 
     key: str
     radius: float
     length: float
     angle: float
-
-    @property
-    def inner(self) -> bool:
-        """Whether its board is on the side of the center, where the bend is tighter than the edge."""
-        return self.key == "inside"
+    inner: bool
 
 
 @dataclass(frozen=True)
@@ -85,7 +87,8 @@ def _formed(key: str, edge: Edge) -> FormedEdge:
     angle = 2 * edge.line.half_angle
     slope = (edge.last - edge.first) / angle
     radii = [edge.radius(place / PLACES) for place in range(PLACES + 1)] if slope else [edge.radius(0)]
-    return FormedEdge(key, min(hypot(one, slope) ** 3 / (one**2 + 2 * slope**2) for one in radii), edge.length, angle)
+    tightest = min(hypot(one, slope) ** 3 / (one**2 + 2 * slope**2) for one in radii)
+    return FormedEdge(key, tightest, edge.length, angle, key == "inside")
 
 
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:

@@ -45,11 +45,12 @@ def otherwise(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list
     if choice.told.rank == 0:
         return []
     found = [say("boards.try_selected")] if choice.told.rank == RANKS[SELECTED] and choice.level != SELECTED else []
-    found.append(_plywood(choice.practice, tightest_of(edges).radius, tape))
-    return [*found, *_layered(choice, edges, tape), *_kerfed(choice, edges, tape), say("boards.maker")]
+    found.append(plywood(choice.practice, tightest_of(edges).radius, tape))
+    return [*found, *layered(choice, edges, tape), *_kerfed(choice, edges, tape), say("boards.maker")]
 
 
-def _plywood(practice: Practice, tightest: float, tape: Tape) -> str:
+def plywood(practice: Practice, tightest: float, tape: Tape) -> str:
+    """Return which plywood takes a radius, in metres."""
     across = [sheet for sheet in practice.sheets if sheet.across <= tightest]
     if not across:
         return say("boards.no_plywood", radius=radius_up(tape, practice.sheets[0].across))
@@ -57,7 +58,8 @@ def _plywood(practice: Practice, tightest: float, tape: Tape) -> str:
     return say("boards.plywood", thickness=tape.show_limit(thickest.thickness), longest=longest)
 
 
-def _layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
+def layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
+    """Return of how many thin layers a board is built up."""
     practice = choice.practice
     whole = practice.thicknesses[0]
     made = layers(tightest_of(edges).radius, LEVELS[choice.level], whole, practice.step)
@@ -73,15 +75,23 @@ def _layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[
 
 def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
     """Return the kerfs that let the thick board follow the edges that it doesn't take."""
-    practice, board = choice.practice, choice.thick.board
-    depth = floor(board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
     found = []
     for edge in edges:
-        count, apart = kerfs(edge.length, edge.angle, edge.radius, board.thickness, practice.saw, practice.kerf_miss)
-        if choice.thick.at[edge.key] != JOB and apart >= practice.clear / CLOSEST:
-            found.append(
-                say(f"boards.kerfs_{edge.key}", board=board.name, count=count, apart=tape.show(tape.down(apart)),
-                    depth=tape.show_limit(depth))
-            )  # fmt: skip
+        cuts = kerf_words(choice, edge, tape)
+        if cuts:
+            count, words = cuts
+            found.append(say(f"boards.kerfs_{edge.key}", count=count, **words))
             found += [] if edge.inner else [say("boards.kerfs_cover")]
     return [*found, say("boards.kerfs_how")] if found else []
+
+
+def kerf_words(choice: Choice, edge: FormedEdge, tape: Tape) -> tuple[int, dict[str, str]] | None:
+    """Return how many cuts let the thick board follow an edge, and what is told of them; ``None`` where it bends as it
+    is, or would break between them."""
+    practice, board = choice.practice, choice.thick.board
+    count, apart = kerfs(edge.length, edge.angle, edge.radius, board.thickness, practice.saw, practice.kerf_miss)
+    if choice.thick.at[edge.key] == JOB or apart < practice.clear / CLOSEST:
+        return None
+    depth = floor(board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
+    told = {"board": board.name, "apart": tape.show(tape.down(apart)), "depth": tape.show_limit(depth)}
+    return count, told

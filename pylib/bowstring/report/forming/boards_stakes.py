@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import ceil
+from math import ceil, inf
 
 from bowstring.forming.boards import Board, bow, bow_spacing, flat_spacing, spaced
 from bowstring.forming.loose_end import LooseEnd
@@ -71,7 +71,7 @@ def staking(
         too_wide=too_wide,
         past=2 * ceil(overrun / most - 1e-9),
         bow=None if board is None else bow(board, depth, gap),
-        loose=LooseEnd(edge.radius, gap) if gap <= edge.radius else None,
+        loose=LooseEnd(edge.radius, gap) if gap <= edge.radius < inf else None,
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.grade_rows import unknown_stakes
+from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import is_wall
@@ -46,6 +46,8 @@ def asks(plan: Plan, rows: Sequence[TopRow], start: float) -> Iterator[str]:
     unknown = unknown_stakes(plan)
     if unknown:
         yield say("grades.no_such_stake", stakes=", ".join(unknown))
+    if lacks_hand(plan):
+        yield say("grades.ground_hand")
     if any(abs(read.level - start) > FAR + _climb(rows) for read in said.grade.ground):
         yield say("grades.ground_far")
     if said.grade.instrument is not None:

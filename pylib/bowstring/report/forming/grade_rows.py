@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 
 from bowstring.forming.band import CENTER, INNER, OUTER
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
 from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.panels import jointing_of
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, of_curve
 from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
 from bowstring.words import say
-
-Ground = Mapping[tuple[str, str], float]
 
 
 def rows_of(plan: Plan, grade: Grade) -> list[TopRow]:
     """Return both tops at every stake, A to B, then at every joint."""
-    ground = {(read.stake, read.edge): read.level for read in plan.said.grade.ground}
+    side = plan.layout.side
+    ground = {(read.stake, of_curve(read.edge, side)): read.level for read in plan.said.grade.ground}
     return [
         {
             "kind": kind,
@@ -34,6 +33,11 @@ def unknown_stakes(plan: Plan) -> list[str]:
     """Return at which names the ground was measured that no stake has."""
     names = {name for name, _ in plan.shares()}
     return list(dict.fromkeys(read.stake for read in plan.said.grade.ground if read.stake not in names))
+
+
+def lacks_hand(plan: Plan) -> bool:
+    """Return whether the ground was measured on the left or the right of a curve whose hand isn't known."""
+    return any(of_curve(read.edge, plan.layout.side) is None for read in plan.said.grade.ground)
 
 
 def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:

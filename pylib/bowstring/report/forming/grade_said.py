@@ -8,7 +8,7 @@ from typing import Literal
 from bowstring.forming.band import CENTER, Band
 from bowstring.forming.grades import Grade
 from bowstring.job.forming import STEEPEST, GradeSaid
-from bowstring.report.forming.plan import LIES, USUAL_CROSS, Plan
+from bowstring.report.forming.plan import LIES, USUAL_CROSS, Plan, of_curve
 
 Wait = Literal["slope", "high", "low", "width", "no_inner"]
 Clash = Literal["top", "high", "crown", "steep"]
@@ -73,7 +73,8 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     """Return the tops that a plan settles, what clashes, or what has to be said first: nothing here is assumed that
     would turn them."""
     said = plan.said.grade
-    wait = _waits(said)
+    low = of_curve(said.low, plan.layout.side)
+    wait = _waits(said, low)
     if wait:
         return wait
     if said.crown is not None and (said.cross or said.low):
@@ -83,28 +84,28 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     band = band_of(plan)
     if band is None:
         return "no_inner"
-    start, cross = said.start or 0.0, _cross(said)
+    start, cross = said.start or 0.0, _cross(said, low)
     if said.end is None:
         return _settled(said, _by_slope(said, band, start, cross, said.high), by_tops=False)
     return _by_tops(plan, band, start, cross)
 
 
-def _waits(said: GradeSaid) -> Wait | None:
+def _waits(said: GradeSaid, low: str | None) -> Wait | None:
     if said.end is None and said.slope is None:
         return "slope"
     if said.end is None and said.slope and said.high is None:
         return "high"
-    if said.crown is None and said.cross != 0 and said.low is None:
+    if said.crown is None and said.cross != 0 and low is None:
         return "low"
     return None
 
 
-def _cross(said: GradeSaid) -> float:
+def _cross(said: GradeSaid, low: str | None) -> float:
     """Return the cross slope, positive where the outer edge is higher."""
     if said.crown is not None:
         return 0.0
     size = USUAL_CROSS if said.cross is None else said.cross
-    return -size if said.low == "outside" else size
+    return -size if low == "outside" else size
 
 
 def _by_slope(said: GradeSaid, band: Band, start: float, cross: float, high: str | None) -> Grade:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import degrees, floor
 
 from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
@@ -26,8 +27,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
     if jointing is None or slab is None:
         return None
     tape, chosen = plan.tape, jointing.chosen
-    thickness = plan.said.slab.thickness
-    depth = thickness * DEPTH if thickness and thickness <= WALL else None
+    depth = depth_of(plan)
     longer = turned(slab) * form_of(plan).thickness
     state = _state(plan, jointing)
     return {
@@ -69,14 +69,24 @@ def _open_row(plan: Plan) -> BuildRow:
     if plan.no_inner:
         text, more = say("joints.no_inner"), ""
     else:
-        text = say("joints.open" if WIDTH in plan.waits else "joints.open_edge")
-        most = most_of(plan.tape, limit_of(plan))
-        thickness = plan.said.slab.thickness
-        at = thick(plan.tape, thickness) if thickness else ""
-        more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
+        text, more = open_told(plan, plan.waits)
     state = "stop" if plan.no_inner else "open"
     assert plan.no_inner or WIDTH in plan.waits or EDGE in plan.waits
     return {"key": "joints", "state": state, "text": text, "more": more, "panel": "slab"}
+
+
+def open_told(plan: Plan, waits: Sequence[str]) -> tuple[str, str]:
+    """Return what has to be said before there are joints, as the two lines of a row."""
+    most, thickness = most_of(plan.tape, limit_of(plan)), plan.said.slab.thickness
+    at = thick(plan.tape, thickness) if thickness else ""
+    more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
+    return say("joints.open" if WIDTH in waits else "joints.open_edge"), more
+
+
+def depth_of(plan: Plan) -> float | None:
+    """Return how deep a joint is cut, metres, ``None`` where no thickness is said or the drawing tells it."""
+    thickness = plan.said.slab.thickness
+    return thickness * DEPTH if thickness and thickness <= WALL else None
 
 
 def _longer(plan: Plan, longer: float) -> str:
@@ -141,20 +151,20 @@ def _more(plan: Plan, part: JointsPart) -> str:
 
 
 def _why_most(plan: Plan, jointing: Jointing) -> str:
-    tape, thickness = plan.tape, plan.said.slab.thickness
-    shown = thick(tape, thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
     key = f"joints.most_{jointing.rule}"
-    if jointing.rule == THICKNESS and not thickness:
-        key = "joints.most_thickness_thin"
     if jointing.rule == "width" and not jointing.chosen.even:
         key = "joints.most_width_taper"
-    return say(
-        key,
-        most=most_of(tape, jointing.most),
-        thickness=shown,
-        count=jointing.chosen.count,
-        limit=most_of(tape, jointing.limit),
-    )
+    return most_told(plan, key, jointing.most, jointing.chosen.count)
+
+
+def most_told(plan: Plan, key: str, most: float, count: int) -> str:
+    """Return why panels are no longer than ``most`` metres, by the message ``key``."""
+    tape, thickness = plan.tape, plan.said.slab.thickness
+    shown = thick(tape, thickness) if thickness else fine_tape(tape).show(THIN if tape.feet else 0.1)
+    if key == f"joints.most_{THICKNESS}" and not thickness:
+        key = "joints.most_thickness_thin"
+    limit = most_of(tape, limit_of(plan))
+    return say(key, most=most_of(tape, most), thickness=shown, count=count, limit=limit)
 
 
 def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
@@ -201,24 +211,31 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
 
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
-    thickness = plan.said.slab.thickness
     chosen = jointing.chosen
     lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
-    if thickness and thickness > WALL:
-        lines.append(say("joints.deep_wall"))
-    elif depth and thickness:
-        lines.append(
-            say("joints.deep", depth=mark_up(inch_tape(plan.tape), depth), thickness=thick(plan.tape, thickness))
-        )
-    else:
-        lines.append(say("joints.deep_open"))
+    lines.append(deep_told(plan, depth))
     if not is_band(plan):
         lines.append(_shape(plan, jointing.chosen))
     return [
         *lines,
         _why_most(plan, jointing),
-        say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.tape.feet])),
+        isolation_told(plan),
     ]
+
+
+def deep_told(plan: Plan, depth: float | None) -> str:
+    """Return how deep the joints are cut."""
+    thickness = plan.said.slab.thickness
+    if thickness and thickness > WALL:
+        return say("joints.deep_wall")
+    if depth and thickness:
+        return say("joints.deep", depth=mark_up(inch_tape(plan.tape), depth), thickness=thick(plan.tape, thickness))
+    return say("joints.deep_open")
+
+
+def isolation_told(plan: Plan) -> str:
+    """Return where a joint keeps the slab off what stands beside it."""
+    return say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.tape.feet]))
 
 
 def _corners(chosen: Panels) -> str:

@@ -52,7 +52,7 @@ def jointing_of(plan: Plan) -> Jointing | None:
     if slab is None:
         return None
     said, limit = plan.said.joints, limit_of(plan)
-    most, rule = _most(plan, width_at(slab, 0.5), limit)
+    most, rule = longest_of(plan, width_at(slab, 0.5), limit)
     offers = _offers(slab, most, limit)
     chosen = offers[0]
     if said.count is not None:
@@ -80,7 +80,8 @@ def is_band(plan: Plan) -> bool:
     return max(widths) < NARROW * (1 - 1e-9)
 
 
-def _most(plan: Plan, width: float, limit: float) -> tuple[float, str]:
+def longest_of(plan: Plan, width: float, limit: float) -> tuple[float, str]:
+    """Return how long a panel may be along an edge, metres, and what says so."""
     if plan.said.joints.every is not None:
         return plan.said.joints.every, EVERY
     if is_band(plan):

@@ -117,6 +117,14 @@ def edge_of(said: str | None, side: str | None, drawn_to: str | None) -> str | N
     """
     if drawn_to == "centre":
         return drawn_to if said in (None, drawn_to) else None
+    return of_curve(said, side)
+
+
+def of_curve(said: str | None, side: str | None) -> str | None:
+    """Return which edge of a curve is said, ``outside`` or ``inside``; ``centre`` stays what it is.
+
+    A hand is that of somebody who walks from A to B. ``None`` where nothing is said, or the curve's hand isn't known.
+    """
     if said in ("left", "right"):
         return None if side is None else "outside" if said == side else "inside"
     return said

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.panels import chosen_panels
 from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
@@ -23,7 +25,7 @@ def report_pour(plan: Plan) -> PourPart | None:
     made, feet, fine, footing = pouring.order, plan.tape.feet, fine_tape(plan.tape), footing_of(plan, pouring)
     count, last = loads(made.ordered, pouring.truck * pouring.unit)
     low = fine.down((pouring.bought - made.needed) / pouring.area)
-    number, unit, text = _conclusion(pouring)
+    number, unit, text = conclusion_of(pouring)
     return {
         "state": "near" if pouring.tight and not pouring.small else "usual",
         "area": pouring.area,
@@ -55,12 +57,12 @@ def report_pour(plan: Plan) -> PourPart | None:
         "number": number,
         "unit": unit,
         "text": text,
-        "why": _why(plan, pouring),
+        "why": why_of(plan, pouring),
         "reach_note": say("pour.reach_note"),
         "reach": report_reach(plan, pouring, chosen),
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
-        "low_text": _low_text(pouring, fine.show(low), low),
+        "low_text": low_told(pouring, fine.show(low), low),
         "measure": say("pour.measure"),
         "footing_text": footing_line(plan, pouring),
         "lines": report_lines(plan, pouring, chosen),
@@ -73,37 +75,46 @@ def row_of_pour(plan: Plan, part: PourPart | None) -> BuildRow:
     """Return the row of the first screen."""
     if part is None:
         return _open_row(plan)
-    feet = plan.tape.feet
     pouring = pouring_of(plan)
     assert pouring is not None
-    if part["state"] == "near":
-        step = part["order"] + part["step"]
-        more = say("pour.tight", waste=volume_text(part["with_waste"], pouring.yards),
-                   next=ordered_number(step, pouring.step, pouring.yards))  # fmt: skip
-    else:
-        more = say("pour.more", volume=volume_text(part["volume"], feet), waste=percent(part["waste"]))
+    more = more_of(plan, pouring)
     return {"key": "pour", "state": part["state"], "text": part["text"], "more": more, "panel": ""}
+
+
+def more_of(plan: Plan, pouring: Pouring) -> str:
+    """Return the row's second fact: what is in the forms, or what it is next to."""
+    made = pouring.order
+    if pouring.tight and not pouring.small:
+        after = made.ordered + pouring.step * pouring.unit
+        return say("pour.tight", waste=volume_text(made.with_waste, pouring.yards),
+                   next=ordered_number(after, pouring.step, pouring.yards))  # fmt: skip
+    return say("pour.more", volume=volume_text(made.needed, plan.tape.feet), waste=percent(pouring.waste))
 
 
 def _open_row(plan: Plan) -> BuildRow:
     if plan.no_inner:
         return {"key": "pour", "state": "stop", "text": say("pour.no_inner"), "more": "", "panel": "slab"}
-    waits = [*plan.waits, *([] if plan.said.slab.thickness else [THICKNESS])]
+    text, more = open_told(plan.waits, plan.said.slab.thickness)
+    return {"key": "pour", "state": "open", "text": text, "more": more, "panel": "slab"}
+
+
+def open_told(missing: Sequence[str], thickness: float | None) -> tuple[str, str]:
+    """Return what has to be said before there is an order, as the two lines of a row."""
+    waits = [*missing, *([] if thickness else [THICKNESS])]
     if WIDTH in waits:
         key = "pour.open" if THICKNESS in waits else "pour.open_width"
     elif EDGE in waits:
         key = "pour.open_edge"
     else:
         key = "pour.open_thickness"
-    more = say("pour.open_more") if len(waits) > 1 else ""
-    return {"key": "pour", "state": "open", "text": say(key), "more": more, "panel": "slab"}
+    return say(key), say("pour.open_more") if len(waits) > 1 else ""
 
 
 def _ordered(pouring: Pouring) -> str:
     return ordered_number(pouring.order.ordered, pouring.step, pouring.yards)
 
 
-def _conclusion(pouring: Pouring) -> tuple[str, str, str]:
+def conclusion_of(pouring: Pouring) -> tuple[str, str, str]:
     """Return the conclusion as one number, what it counts, and as a sentence."""
     if pouring.small:
         bag, count = BAGS[pouring.yards][0], pouring.called(pouring.order)
@@ -114,7 +125,8 @@ def _conclusion(pouring: Pouring) -> tuple[str, str, str]:
     return number, say("pour.unit_metres"), say("pour.order_metres", number=number)
 
 
-def _why(plan: Plan, pouring: Pouring) -> str:
+def why_of(plan: Plan, pouring: Pouring) -> str:
+    """Return how the order came to be."""
     made, feet = pouring.order, plan.tape.feet
     key = "pour.why_step"
     if pouring.small:
@@ -144,9 +156,10 @@ def _step(pouring: Pouring) -> str:
     return say("pour.yards3" if pouring.yards else "pour.metres3", volume=number)
 
 
-def _low_text(pouring: Pouring, shown: str, low: float) -> str:
+def low_told(pouring: Pouring, shown: str, low: float) -> str:
+    """Return how low a base the order fills."""
     if low <= 0:
-        return say("pour.fills_none", order=_conclusion(pouring)[2] if pouring.small else _measured(pouring))
+        return say("pour.fills_none", order=conclusion_of(pouring)[2] if pouring.small else _measured(pouring))
     if pouring.small:
         return say("pour.fills_bags", order=pouring.called(pouring.order), low=shown)
     return say("pour.fills", order=_measured(pouring), low=shown)

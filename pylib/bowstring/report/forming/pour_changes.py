@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bowstring.forming.pour import Order
 from bowstring.report.forming.plan import Plan, slab_of
-from bowstring.report.forming.pouring import LOW, THICKER, WIDER, Pouring
+from bowstring.report.forming.pouring import LOW, THICKER, WIDER, ArcBody, Body, Pouring
 from bowstring.report.forming.quantities import fine_tape, percent, thick, volume_text
 from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.words import say
@@ -12,6 +12,12 @@ from bowstring.words import say
 
 def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
     """Return a row for each change that somebody may meet on the job."""
+    slab = slab_of(plan, WIDER[pouring.yards])
+    return changes_of(plan, pouring, _wider(plan, pouring, None if slab is None else ArcBody(slab)))
+
+
+def changes_of(plan: Plan, pouring: Pouring, wider: list[ChangeRow]) -> list[ChangeRow]:
+    """Return the same, with the rows of a wider slab made already."""
     tape, yards, waste = plan.tape, pouring.yards, pouring.waste
     low, thicker = LOW[yards], pouring.depth + THICKER[yards]
     rows = [
@@ -19,27 +25,27 @@ def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
              say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring)),
         _row(pouring, pouring.again(depth=thicker),
              say("pour.if_thick", thickness=thick(tape, thicker))),
+        *wider,
     ]  # fmt: skip
-    rows += _wider(plan, pouring)
     other = 0.05 if waste > 0.05 else 0.10
     rows.append(_row(pouring, pouring.again(waste=other),
                      say("pour.if_waste", waste=percent(other))))  # fmt: skip
     return rows
 
 
-def _wider(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
-    """Return the row of a wider slab, none where there is no room for it before the center."""
-    if plan.width is None:
+def _wider(plan: Plan, pouring: Pouring, body: Body | None) -> list[ChangeRow]:
+    if body is None or plan.taper is None:
+        return wider_rows(plan, pouring, body)
+    more = thick(plan.tape, WIDER[pouring.yards])
+    return [_row(pouring, pouring.again(body=body), say("pour.if_wider", more=more))]
+
+
+def wider_rows(plan: Plan, pouring: Pouring, body: Body | None) -> list[ChangeRow]:
+    """Return the row of a wider slab, none where there is no room for it: it would reach a center."""
+    if plan.width is None or body is None:
         return []
     wider = plan.width + WIDER[pouring.yards]
-    slab = slab_of(plan, WIDER[pouring.yards])
-    if slab is None:
-        return []
-    made = pouring.again(slab=slab)
-    if plan.taper is not None:
-        more = thick(plan.tape, WIDER[pouring.yards])
-        return [_row(pouring, made, say("pour.if_wider", more=more))]
-    return [_row(pouring, made, say("pour.if_wide", width=plan.tape.show(wider)))]
+    return [_row(pouring, pouring.again(body=body), say("pour.if_wide", width=plan.tape.show(wider)))]
 
 
 def _row(pouring: Pouring, made: Order, what: str, more: str = "") -> ChangeRow:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from math import isclose
 
 from bowstring.forming.joints import Panels
-from bowstring.forming.pour import CUBIC_YARD, loads
+from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import BAGS, WALL, Pouring, footing_of
@@ -27,8 +27,13 @@ MOST_BANKED = 0.0254 * (1 + 1e-9)
 
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
-    lines = [_loads(pouring), _panel(plan, pouring, chosen), _by_the_bag(pouring), _form(plan, pouring)]
-    lines += [_edges(plan, pouring), footing_line(plan, pouring)]
+    return lines_of(plan, pouring, _panel(plan, pouring, chosen), footing_line(plan, pouring))
+
+
+def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str) -> list[str]:
+    """Return the same, with what is told of the panels and of the footing."""
+    lines = [_loads(pouring), panel, _by_the_bag(pouring), _form(plan, pouring)]
+    lines += [_edges(plan, pouring), footing]
     if plan.said.slab.base:
         lines.append(_bed(plan, pouring))
     lines.append(_both(pouring))
@@ -106,7 +111,12 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
 
 def footing_line(plan: Plan, pouring: Pouring) -> str:
     """Return what the footing takes, empty without one: it is poured first, and ordered by itself."""
-    made, said = footing_of(plan, pouring), plan.said.slab
+    return footing_told(plan, pouring, footing_of(plan, pouring))
+
+
+def footing_told(plan: Plan, pouring: Pouring, made: Order | None) -> str:
+    """Return the same of an order that is made already."""
+    said = plan.said.slab
     if made is None or said.footing_width is None or said.footing_depth is None:
         return ""
     tape = plan.tape

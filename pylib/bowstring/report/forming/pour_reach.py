@@ -5,7 +5,7 @@ from __future__ import annotations
 from bowstring.forming.joints import Panels
 from bowstring.forming.partly import along, share_of
 from bowstring.forming.pour import loads, reached
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import LOW, Pouring
 from bowstring.report.forming.quantities import down_to, fine_tape, form_step, up_to
 from bowstring.report.forms.build_pour import BulkheadPart, ReachRow
@@ -26,6 +26,11 @@ def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]
 
     None where it comes in bags. Every full truck but the last, then half and three quarters of the last one.
     """
+    return [_moment(plan, pouring, chosen, share, text) for share, text in moments_of(pouring)]
+
+
+def moments_of(pouring: Pouring) -> list[tuple[float, str]]:
+    """Return the moments: which share of the order is out, and how that is said."""
     if pouring.small:
         return []
     truck = pouring.truck * pouring.unit
@@ -36,13 +41,13 @@ def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]
     for part, name in PARTS:
         text = say(f"pour.out_{name}") if count == 1 else say(f"pour.out_last_{name}", number=count)
         moments.append(((count - 1) * truck + part * last, text))
-    return [_moment(plan, pouring, chosen, volume / ordered, text) for volume, text in moments]
+    return [(volume / ordered, text) for volume, text in moments]
 
 
 def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str) -> ReachRow:
     made = pouring.order
     parts = reached(share, made.ordered, made.needed, 1.0)
-    plan_at, call = (_place(pouring, part) for part in parts)
+    plan_at, call = (_place(plan, pouring, part) for part in parts)
     step = form_step(plan.tape)
     call_up = up_to(call, step)
     plan_down = max(call_up, down_to(plan_at, step))  # nothing spare: the two are one
@@ -59,9 +64,11 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str
     }
 
 
-def _place(pouring: Pouring, part: float) -> float:
+def _place(plan: Plan, pouring: Pouring, part: float) -> float:
     """Return where along the outer form a part of the concrete ends, metres."""
-    return along(pouring.slab, "outside", share_of(part, pouring.volume_to))
+    slab = slab_of(plan)
+    assert slab is not None
+    return along(slab, "outside", share_of(part, pouring.volume_to))
 
 
 def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:
@@ -73,7 +80,7 @@ def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPar
         return None
     made, low = pouring.order, LOW[pouring.yards]
     part = min(1.0, made.ordered / (made.needed + pouring.low_extra))
-    ends = _place(pouring, part)
+    ends = _place(plan, pouring, part)
     joint = sum(1 for at in chosen.outside_marks() if at <= ends * (1 + 1e-9))
     if joint == 0:
         return None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Protocol
 
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
@@ -35,13 +36,47 @@ THICKER = {True: INCH, False: 0.025}
 WIDER = {True: 6 * INCH, False: 0.150}
 
 
+class Body(Protocol):
+    """Concrete between two forms, as far as its volume asks; ``share``: 0 at its start, 1 at its end."""
+
+    @property
+    def area(self) -> float:
+        """Square metres."""
+
+    def area_to(self, share: float) -> float:
+        """Return the area up to a share, square metres."""
+
+    def bands_to(self, wide: float, share: float) -> float:
+        """Return the area up to a share that lies within ``wide`` metres of a form, square metres."""
+
+
+@dataclass(frozen=True)
+class ArcBody:
+    """A slab on one arc; a share is one of its angle."""
+
+    slab: Slab | Taper
+
+    @property
+    def area(self) -> float:
+        """Square metres."""
+        return self.slab.area
+
+    def area_to(self, share: float) -> float:
+        """Return the area up to a share of the angle, square metres."""
+        return area_to(self.slab, share)
+
+    def bands_to(self, wide: float, share: float) -> float:
+        """Return the area up to a share of the angle that lies within ``wide`` metres of a form, square metres."""
+        return bands_to(self.slab, wide, share)
+
+
 @dataclass(frozen=True)
 class Pouring:
     """The concrete of a plan.
 
     Attributes:
         yards: whether the plant sells cubic yards; unit: cubic metres in one of what it sells.
-        slab: as it is built.
+        body: as it is built.
         area, depth: square metres, metres; edge, edge_depth: how wide along both forms the slab is thicker, and how
             thick it is there, metres (0 and the depth where it isn't).
         waste: a share; step, truck: in the plant's unit.
@@ -50,7 +85,7 @@ class Pouring:
 
     yards: bool
     unit: float
-    slab: Slab | Taper
+    body: Body
     area: float
     depth: float
     edge: float
@@ -65,18 +100,18 @@ class Pouring:
         *,
         depth: float | None = None,
         waste: float | None = None,
-        slab: Slab | Taper | None = None,
+        body: Body | None = None,
         more: float = 0.0,
     ) -> Order:
-        """Return the order from the same plant for another depth (metres), waste or slab, or for so much more (cubic
+        """Return the order from the same plant for another depth (metres), waste or body, or for so much more (cubic
         metres)."""
-        built, deep = slab or self.slab, self.depth if depth is None else depth
+        built, deep = body or self.body, self.depth if depth is None else depth
         needed = _volume(built, deep, self.edge, self.edge_depth, 1.0) + more
         return order(needed, self.waste if waste is None else waste, self.step * self.unit)
 
     def volume_to(self, share: float) -> float:
-        """Return what the part up to a share of the angle takes, cubic metres."""
-        return _volume(self.slab, self.depth, self.edge, self.edge_depth, share)
+        """Return what the part up to a share takes, cubic metres."""
+        return _volume(self.body, self.depth, self.edge, self.edge_depth, share)
 
     @property
     def low_extra(self) -> float:
@@ -112,25 +147,31 @@ def is_wall(plan: Plan) -> bool:
     return (plan.said.slab.thickness or 0.0) > WALL
 
 
-def _volume(slab: Slab | Taper, depth: float, edge: float, edge_depth: float, share: float) -> float:
+def _volume(body: Body, depth: float, edge: float, edge_depth: float, share: float) -> float:
     thicker = max(0.0, edge_depth - depth)
-    extra = thicker * bands_to(slab, edge, share) if thicker and edge else 0.0
-    return depth * area_to(slab, share) + extra
+    extra = thicker * body.bands_to(edge, share) if thicker and edge else 0.0
+    return depth * body.area_to(share) + extra
 
 
 def pouring_of(plan: Plan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
+    slab = slab_of(plan)
+    return None if slab is None else pouring_in(plan, ArcBody(slab))
+
+
+def pouring_in(plan: Plan, body: Body) -> Pouring | None:
+    """Return the concrete between two forms, as thick as a plan says, ``None`` where it says no thickness."""
     said = plan.said.slab
-    slab, depth = slab_of(plan), said.thickness
-    if slab is None or depth is None:
+    depth = said.thickness
+    if depth is None:
         return None
     yards = plan.layout.job.tape.feet
     unit = CUBIC_YARD if yards else 1.0
     waste = USUAL_WASTE if said.waste is None else said.waste
     edge, edge_depth = said.edge_width or 0.0, said.edge_depth or depth
-    needed = _volume(slab, depth, edge, edge_depth, 1.0)
+    needed = _volume(body, depth, edge, edge_depth, 1.0)
     step, truck = said.step or USUAL_STEP, said.truck or USUAL_TRUCK[yards]
-    return Pouring(yards, unit, slab, slab.area, depth, edge, edge_depth, waste, step, truck,
+    return Pouring(yards, unit, body, body.area, depth, edge, edge_depth, waste, step, truck,
                    order(needed, waste, step * unit))  # fmt: skip
 
 
@@ -140,11 +181,17 @@ def footing_of(plan: Plan, pouring: Pouring) -> Order | None:
     As wide on either side of the middle: the middle's length times the width, exactly, where the middle's distance from
     the center changes evenly with the angle.
     """
+    slab = slab_of(plan)
+    if slab is None:
+        return None
+    middle = slab.middle if isinstance(slab, Slab) else sum(
+        edge.radius(share) for edge in (slab.outside, slab.inside) for share in (0.0, 1.0)) / 4  # fmt: skip
+    return footing_along(plan, pouring, middle * slab.angle)
+
+
+def footing_along(plan: Plan, pouring: Pouring, length: float) -> Order | None:
+    """Return the order of a footing so long, metres, ``None`` where the job says none."""
     said = plan.said.slab
     if said.footing_width is None or said.footing_depth is None:
         return None
-    slab = pouring.slab
-    middle = slab.middle if isinstance(slab, Slab) else sum(
-        edge.radius(share) for edge in (slab.outside, slab.inside) for share in (0.0, 1.0)) / 4  # fmt: skip
-    volume = middle * slab.angle * said.footing_width * said.footing_depth
-    return order(volume, pouring.waste, pouring.step * pouring.unit)
+    return order(length * said.footing_width * said.footing_depth, pouring.waste, pouring.step * pouring.unit)

@@ -2,15 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from typing import NamedTuple
+
 from bowstring.forming.line.edges import Edge
+from bowstring.forming.line.pieces import OTHER, Bend, Hand
+from bowstring.forming.line.sides import sides_of
+from bowstring.forming.line.slab import LineSlab
+from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.edges import TIGHT
 from bowstring.report.forming.plan import EDGE, WIDTH
 from bowstring.report.forms.build_edges import EdgeLength
-from bowstring.report.forms.build_lined import LinedEdges, LinedPage
+from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
+from bowstring.report.lined.edge_stick import stick_told
+from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
 _OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}
+HANDS: tuple[Hand, Hand] = ("left", "right")
+
+
+class _Inner(NamedTuple):
+    """The inner edge of an arc: the piece's number from 1, and its radius in metres."""
+
+    piece: int
+    radius: float
 
 
 def short_of(plan: LinePlan) -> LinedEdges | None:
@@ -31,8 +50,99 @@ def _length(plan: LinePlan, edge: Edge) -> EdgeLength:
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the edges."""
     if plan.wrong is not None:
-        return page_of("edges", "stop", say("lined.no_edge"), plan.wrong.wrong, "slab")
-    if plan.slab is None:
+        stopped = page_of("edges", "stop", say("lined.no_edge"), "", "slab")
+        stopped["stop"] = f"{plan.wrong.wrong} {plan.wrong.remedy}"
+        return stopped
+    if plan.slab is None or plan.width is None:
         return page_of("edges", "open", say(_OPEN[plan.waits]), "", "slab")
     left, right = (plan.tape.show_running(edge.length) for edge in (plan.slab.left_edge, plan.slab.right_edge))
-    return page_of("edges", "usual", say("lined.edges_row", left=left, right=right))
+    width, tight = plan.tape.show(plan.width), _tight(plan, plan.slab)
+    near = bool(tight or plan.slab.overlaps or taper_told(plan))
+    made = page_of("edges", "near" if near else "usual", say("lined.edges_row", left=left, right=right))
+    made["more"] = say("lined.edges_more", width=width)
+    if tight:
+        one = min(tight, key=lambda inner: inner.radius)
+        made["more"] = say("lined.edges_tight", radius=plan.tape.show(one.radius), piece=one.piece)
+    made["conclusion"] = say("lined.edges_conclusion", left=left, right=right, width=width)
+    made["tables"] = [_table(plan, plan.slab, hand) for hand in HANDS]
+    made["lines"] = [*_lines(plan, plan.slab, tight)]
+    return made
+
+
+def taper_told(plan: LinePlan) -> str:
+    """Return that a second width isn't followed, empty where the job says none."""
+    far = plan.said.slab.far_width
+    if far is None or far == plan.width or plan.width is None:
+        return ""
+    return say("lined.no_taper", width=plan.tape.show(plan.width), far=plan.tape.show(far))
+
+
+def _inners(slab: LineSlab) -> list[_Inner]:
+    """The inner edge of every arc."""
+    found = []
+    for number, piece in enumerate(slab.line.pieces, 1):
+        if isinstance(piece, Bend):
+            found.append(_Inner(number, piece.radius - (slab.left if piece.hand == "left" else slab.right)))
+    return found
+
+
+def _tight(plan: LinePlan, slab: LineSlab) -> list[_Inner]:
+    """The inner edges that are swung from their center, as those of one arc are."""
+    least = max(TIGHT[plan.plan.layout.job.tape.feet], slab.width)
+    return [inner for inner in _inners(slab) if inner.radius < least * (1 - 1e-9)]
+
+
+def _table(plan: LinePlan, slab: LineSlab, hand: Hand) -> LinedTable:
+    """One edge, piece by piece."""
+    edge, tape = slab.left_edge if hand == "left" else slab.right_edge, plan.tape
+    rows = []
+    for number, (side, piece) in enumerate(zip(sides_of(edge), slab.line.pieces, strict=True), 1):
+        radius = say("lined.none")
+        if isinstance(piece, Bend):
+            radius = tape.show(piece.radius - (edge.left if piece.hand == "left" else -edge.left))
+        rows.append([name_of(plan, number), radius, tape.show_running(side.length), tape.show_running(side.ends)])
+    heads = [say("lined.head_piece"), say("lined.head_radius"), say("lined.head_long"), say("lined.head_station")]
+    return {"title": say("lined.left_edge" if hand == "left" else "lined.right_edge"), "heads": heads, "rows": rows}
+
+
+def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]:
+    tape, past = plan.tape, overdig_of(plan.plan)
+    for one in slab.overlaps:
+        yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
+    if told := taper_told(plan):
+        yield told
+    yield from stick_told(plan, slab)
+    yield from _miters(plan, slab)
+    for inner in tight:
+        yield say("lined.swing", piece=name_of(plan, inner.piece), radius=tape.show(inner.radius))
+    yield say("lined.ends_square")
+    name, thickness = board_of(plan.plan)
+    yield say("edges.form_behind", size=tape.show_whole(thickness), board=name)
+    yield say("edges.paint", size=tape.show_whole(past)) if past else say("edges.paint_at")
+    for inner in _inners(slab):
+        if inner.radius <= past:
+            yield say("lined.dig_all", piece=name_of(plan, inner.piece))
+    if any(plan.plan.layout.slope):
+        yield say("edges.level")
+
+
+def _miters(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
+    """What each kink does to both edges."""
+    tape = plan.tape
+    sides = {"left": sides_of(slab.left_edge), "right": sides_of(slab.right_edge)}
+    for number, join in enumerate(slab.line.joins):
+        if join.tangent:
+            continue
+        inner: Hand = "left" if join.kink > 0 else "right"
+        outer = OTHER[inner]
+        yield say(
+            "lined.miter",
+            piece=name_of(plan, number + 2),
+            outer=say(f"hand.{outer}"),
+            on=tape.show(max(sides[outer][number].after, 0.0)),
+            inner=say(f"hand.{inner}"),
+            before=tape.show(max(-sides[inner][number].after, 0.0)),
+            after=tape.show(max(-sides[inner][number + 1].before, 0.0)),
+        )
+    if any(not join.tangent for join in slab.line.joins):
+        yield say("lined.miter_how")

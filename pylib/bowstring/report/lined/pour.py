@@ -2,22 +2,41 @@
 
 from __future__ import annotations
 
-from bowstring.forming.pour import CUBIC_YARD, Order, order
-from bowstring.report.forming.pouring import USUAL_STEP, USUAL_WASTE
-from bowstring.report.forms.build_lined import LinedPage, LinedPour
+from bowstring.forming.line.edges import Edge
+from bowstring.forming.line.slab import LineSlab
+from bowstring.forming.line.sweep import Sweep
+from bowstring.forming.pour import Order
+from bowstring.report.forming.pour import conclusion_of, low_told, more_of, open_told, why_of
+from bowstring.report.forming.pour_changes import changes_of, wider_rows
+from bowstring.report.forming.pour_lines import footing_told, lines_of
+from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
+from bowstring.report.forming.quantities import fine_tape
+from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
+from bowstring.report.lined.edges import taper_told
+from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
+from bowstring.report.lined.pour_reach import Course, bulkhead_told, panels_told, reach_table, reach_told
 from bowstring.words import say
+
+
+def pouring_along(plan: LinePlan) -> Pouring | None:
+    """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
+    return None if plan.slab is None else pouring_in(plan.plan, Sweep(plan.slab))
 
 
 def order_of(plan: LinePlan) -> Order | None:
     """Return what is ordered, ``None`` where there is no slab yet or no thickness is said."""
-    said = plan.said.slab
-    if plan.slab is None or said.thickness is None:
+    pouring = pouring_along(plan)
+    return None if pouring is None else pouring.order
+
+
+def footing_of(plan: LinePlan, pouring: Pouring) -> Order | None:
+    """Return the order of the footing under the middle of the slab, ``None`` where there is none."""
+    slab = plan.slab
+    if slab is None:
         return None
-    unit = CUBIC_YARD if plan.plan.layout.job.tape.feet else 1.0
-    waste = USUAL_WASTE if said.waste is None else said.waste
-    return order(plan.slab.volume(said.thickness), waste, (said.step or USUAL_STEP) * unit)
+    return footing_along(plan.plan, pouring, Edge(slab.line, (slab.left - slab.right) / 2).length)
 
 
 def short_of(plan: LinePlan) -> LinedPour | None:
@@ -35,4 +54,51 @@ def short_of(plan: LinePlan) -> LinedPour | None:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the concrete."""
-    return page_of("pour", "open", say("pour.open"), "", "slab")
+    pouring, jointing = pouring_along(plan), jointing_of(plan)
+    if plan.wrong is not None:
+        return {**page_of("pour", "stop", say("lined.no_edge"), "", "slab"), "stop": plan.wrong.wrong}
+    if pouring is None or jointing is None or plan.slab is None:
+        return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
+    near = bool(plan.slab.overlaps) or (pouring.tight and not pouring.small)
+    text = conclusion_of(pouring)[2]
+    made = page_of("pour", "near" if near else "usual", text, more_of(plan.plan, pouring))
+    made["conclusion"] = text
+    course = Course(plan, pouring, Sweep(plan.slab), None if jointing.too_many else jointing.chosen)
+    reach = reach_table(course)
+    made["tables"] = [*([reach] if reach["rows"] else []), _changes(plan, pouring)]
+    fine = fine_tape(plan.tape)
+    low = fine.down((pouring.bought - pouring.order.needed) / pouring.area)
+    footing = footing_told(plan.plan, pouring, footing_of(plan, pouring))
+    lines = [
+        why_of(plan.plan, pouring),
+        say("lined.counted_twice") if plan.slab.overlaps else "",
+        taper_told(plan),
+        reach_told(course) if reach["rows"] else "",
+        bulkhead_told(course),
+        f"{low_told(pouring, fine.show(low), low)} {say('pour.measure')}",
+        *lines_of(plan.plan, pouring, panels_told(course), footing),
+        say("pour.mix"),
+    ]
+    made["lines"] = [line for line in lines if line]
+    made["cautions"] = [say("pour.burns")]
+    return made
+
+
+def _changes(plan: LinePlan, pouring: Pouring) -> LinedTable:
+    """What somebody may meet on the job, and what is ordered then."""
+    then = "pour.then_bags" if pouring.small else "pour.then_yards" if pouring.yards else "pour.then_metres"
+    rows = changes_of(plan.plan, pouring, wider_rows(plan.plan, pouring, _wider(plan, pouring)))
+    told = [[f"{row['what']} ({row['more']})" if row["more"] else row["what"], row["order_shown"]] for row in rows]
+    return {"title": say("pour.changes"), "heads": [say("pour.if"), say(then)], "rows": told}
+
+
+def _wider(plan: LinePlan, pouring: Pouring) -> Sweep | None:
+    """The slab, wider on the hands on which it lies, ``None`` where an edge couldn't follow the line."""
+    slab = plan.slab
+    if slab is None:
+        return None
+    times = 1 + WIDER[pouring.yards] / slab.width
+    try:
+        return Sweep(LineSlab(slab.line, slab.left * times, slab.right * times))
+    except ValueError:
+        return None

@@ -27,4 +27,90 @@ MESSAGES = {
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
     "lined.no_edge": "No slab so wide here",
     "lined.edges_row": "Left {left}, right {right}",
+    # both edges
+    "lined.edges_more": "{width} wide, by the width stick",
+    "lined.edges_tight": "inner R {radius} at piece {piece}: tight",
+    "lined.edges_conclusion": "The left edge is *{left}* long, the right edge *{right}*, {width} apart.",
+    "lined.left_edge": "Left edge, walking along the line",
+    "lined.right_edge": "Right edge, walking along the line",
+    "lined.head_long": "Long",
+    "lined.no_taper": "The line is {width} wide all along: a second width, here {far}, only goes with one arc alone.",
+    "lined.stick_line": "the line",
+    "lined.how_halved": "The stick gives each edge, {width} off the line.",
+    "lined.first_left": "Set the left board first: the line is its face. The stick gives the right one, {width} off.",
+    "lined.first_right": "Set the right board first: the line is its face. The stick gives the left one, {width} off.",
+    "lined.how_square": "Hold the stick level, and square to the line. In an arc it points at the center.",
+    "lined.offset_taken": "Stakes with an offset stand off the line: allow for it on the stick.",
+    "lined.miter": (
+        "Where {piece} begins both forms meet on a miter. The {outer} one runs {on} past square on both sides. "
+        "The {inner} one stops short: {before} before it, {after} after it."
+    ),
+    "lined.miter_how": "In a kink use no stick: string the edges of both pieces on until they cross.",
+    "lined.swing": "{piece} has a tight inner edge. If you can reach its center, swing it at {radius}.",
+    "lined.dig_all": "Inside of {piece} the dig reaches the center: dig it all.",
+    "lined.ends_square": "Both ends of the slab are square to the line.",
+    # the joints
+    "lined.joints_row": "{count} panels, up to {longest}",
+    "lined.joints_one": "One panel, {longest} long",
+    "lined.joints_more": "shortest {shortest}; cut {depth} deep or more",
+    "lined.joints_shortest": "shortest side {shortest}",
+    "lined.joints_no_joint": "no joint",
+    "lined.joints_corner": "a corner of {corner} at a kink: ask",
+    "lined.joints_ratio_near": "panel {number}: {ratio} to 1, most 1.5",
+    "lined.joints_ratio_over": "panel {number}: {ratio} to 1, over 1.5",
+    "lined.joints_conclusion": "*{count} panels*, none longer than {longest}. The shortest side is {shortest}.",
+    "lined.joints_conclusion_one": "*One panel*, no joint: {longest} on its longer side, {shortest} on the other.",
+    "lined.joints_long": "Panels over {most} at {thickness}",
+    "lined.joints_long_plain": "Panels over {most}",
+    "lined.joints_long_more": "the longest is {longest}: add a joint",
+    "lined.joints_stop": "The longest panel is {longest}; {most} is the usual limit. Take more panels.",
+    "lined.left_form": "left form, from the start",
+    "lined.right_form": "right form, from the start",
+    "lined.there": "what is there",
+    "lined.begins": "{piece} begins",
+    "lined.end": "the end",
+    "lined.joints_taped": (
+        "Tape each from the line's start, never mark to mark, on the *concrete face* of the board. "
+        "On the outside of an arc its back runs longer."
+    ),
+    "lined.joints_square": (
+        "Mark to mark, straight across, square to both edges. In an arc that line points at the center."
+    ),
+    "lined.joints_miter": "At a kink the joint is on the miter, from corner to corner.",
+    "lined.joints_corner_sharp": "A miter leaves a corner of only {corner}. Under 60° it breaks off: ask the designer.",
+    "lined.joints_meet": "A joint stands wherever two pieces meet.",
+    "lined.shape_long": "Panel {number} is {ratio} to 1, over 1.5: too long. Take more panels.",
+    "lined.shape_short": (
+        "Panel {number} is {ratio} to 1, over 1.5: too short for its width. Let panels be longer, or ask the designer."
+    ),
+    "lined.shape_odd": "Panel {number} is {ratio} to 1, over 1.5: ask the designer where joints go.",
+    "lined.most_every": "Panels are at most {most} along either form, as you said.",
+    "lined.count_taken": "You said {said} panels. With a joint wherever two pieces meet it's {count}.",
+    "lined.kink_longer": "Beside a kink one is longer: {longest}.",
+    # the concrete
+    "lined.counted_twice": "The slab lies over itself: the order counts that place twice.",
+    "lined.call_left": "When to call the plant: distances on the left form from the start",
+    "lined.call_right": "When to call the plant: distances on the right form from the start",
+    "lined.reach_left": (
+        "Pour from the start. Short of that mark, the order won't reach the end. Past it, it will if the base stays "
+        "the same. Ask the driver what's out; read the left form."
+    ),
+    "lined.reach_right": (
+        "Pour from the start. Short of that mark, the order won't reach the end. Past it, it will if the base stays "
+        "the same. Ask the driver what's out; read the right form."
+    ),
+    "lined.panels_take": "The panels take from *{least}* to *{most}*.",
+    "lined.panels_bags": "The panels take from *{least}* to *{most} bags*.",
+    "lined.bulkhead_left": (
+        "Have a bulkhead ready at *joint {joint}*: {left} on the left form, {right} on the right. "
+        "With the base {low} low all over, this order ends at {ends} on the left form."
+    ),
+    "lined.bulkhead_right": (
+        "Have a bulkhead ready at *joint {joint}*: {left} on the left form, {right} on the right. "
+        "With the base {low} low all over, this order ends at {ends} on the right form."
+    ),
+    "lined.bulkhead_last": (
+        "Have a bulkhead ready at *joint {joint}*: {left} on the left form, {right} on the right. "
+        "A short load ends there."
+    ),
 }

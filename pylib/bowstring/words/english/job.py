@@ -48,7 +48,7 @@ MESSAGES = {
     "job.width_depth.wrong": "A width and a depth are needed together.",
     "job.width_depth.remedy": "Give both, or leave both out.",
     "job.ground_half.wrong": "A level of the ground needs its stake, its edge and the level.",
-    "job.ground_half.remedy": "Name the stake, inside or outside, and give the level.",
+    "job.ground_half.remedy": "Name the stake, the edge (inside or outside, left or right), and give the level.",
     "job.tie_half.wrong": "A tie needs both an object and a distance.",
     "job.tie_half.remedy": "Name the object (the wall, the hydrant) and give the distance.",
     "job.not_json.wrong": "This isn't a job file, or it is damaged ({reason}).",

@@ -9,35 +9,35 @@ MESSAGES = {
     "joints.open_more": "lo usual: no más de {most} con {thickness}",
     "joints.open_plain": "lo usual: no más de {most}",
     "joints.no_inner": "No hay losa: el ancho llega al ~centro~",
-    "joints.too_many": "Más de {most} tramos: parta la línea",
+    "joints.too_many": "Más de {most} paneles: parta la línea",
     "joints.too_long": "Por fuera pasa de {most} con {thickness}",
     "joints.too_long_plain": "Por fuera pasa de {most}",
-    "joints.one": "Un tramo, {outside} por fuera",
-    "joints.panels": "{count} tramos, {outside} por fuera",
-    "joints.conclusion": "{count} tramos, {outside} por fuera,\n{inside} por dentro",
-    "joints.conclusion_taper": "{count} tramos, hasta {outside} por fuera,\nhasta {inside} por dentro",
-    "joints.conclusion_one": "Un tramo, sin ~juntas~:\n{outside} por fuera, {inside} por dentro",
-    "joints.stop_more": "tramos de {outside}: agregue una ~junta~",
+    "joints.one": "Un panel, {outside} por fuera",
+    "joints.panels": "{count} paneles, {outside} por fuera",
+    "joints.conclusion": "{count} paneles, {outside} por fuera,\n{inside} por dentro",
+    "joints.conclusion_taper": "{count} paneles, hasta {outside} por fuera,\nhasta {inside} por dentro",
+    "joints.conclusion_one": "Un panel, sin ~juntas~:\n{outside} por fuera, {inside} por dentro",
+    "joints.stop_more": "paneles de {outside}: agregue una ~junta~",
     "joints.ratio_near": "{inside} por dentro: {ratio} a 1, máximo 1.5",
     "joints.ratio_over": "{inside} por dentro: {ratio} a 1, pasa de 1.5",
     "joints.inside_only": "{inside} por dentro; sin ~juntas~",
     "joints.inside_depth": "{inside} por dentro; corte {depth} o más",
     "joints.inside_plain": "{inside} por dentro; falta el espesor",
     "joints.inside_wall": "{inside} por dentro; ~juntas~ según ~plano~",
-    "joints.most_every": "Los tramos son de {most} cuando mucho sobre la ~forma~ exterior, como usted dijo.",
-    "joints.most_count": "{count} tramos, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
+    "joints.most_every": "Los paneles son de {most} cuando mucho sobre la ~forma~ exterior, como usted dijo.",
+    "joints.most_count": "{count} paneles, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
     "joints.most_width": (
-        "Los tramos no son más largos que el ancho de la losa: {most}. Lo usual es {limit} cuando mucho."
+        "Los paneles no son más largos que el ancho de la losa: {most}. Lo usual es {limit} cuando mucho."
     ),
     "joints.most_width_taper": (
-        "Los tramos no son más largos que el ancho de la losa a medio largo: {most}. Lo usual es {limit} cuando mucho."
+        "Los paneles no son más largos que el ancho de la losa a medio largo: {most}. Lo usual es {limit} cuando mucho."
     ),
-    "joints.most_thickness": "Los tramos son de {most} cuando mucho, lo usual para {thickness}.",
+    "joints.most_thickness": "Los paneles son de {most} cuando mucho, lo usual para {thickness}.",
     "joints.most_thickness_thin": (
-        "Los tramos son de {most} cuando mucho, lo usual para {thickness}: no se dio el espesor."
+        "Los paneles son de {most} cuando mucho, lo usual para {thickness}: no se dio el espesor."
     ),
     "joints.most_band": (
-        "Tan angosto es ~guarnición~ o franja: no le van tramos tan largos como el ancho. "
+        "Tan angosto es ~guarnición~ o franja: no le van paneles tan largos como el ancho. "
         "Las ~juntas~ van a {most} cuando mucho."
     ),
     "joints.taped": (
@@ -49,9 +49,9 @@ MESSAGES = {
     "joints.inner_form": "~forma~ interior, desde A",
     "joints.at": "en {stake}",
     "joints.table": "~Juntas~: distancias corridas sobre las dos ~formas~",
-    "joints.how_many": "Cuántos tramos",
-    "joints.offer": "{count} tramos",
-    "joints.offer_one": "1 tramo",
+    "joints.how_many": "Cuántos paneles",
+    "joints.offer": "{count} paneles",
+    "joints.offer_one": "1 panel",
     "joints.offer_more": "{outside} por fuera",
     "joints.cut": "Córtelas",
     "joints.square": (
@@ -70,25 +70,25 @@ MESSAGES = {
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
     "joints.deep_wall": "Así de hondo es un muro: el ~plano~ dice cómo van sus ~juntas~.",
     "joints.deep_open": "Corte de hondo un cuarto del espesor cuando menos.",
-    "joints.shape": "Los tramos son de {ratio} a 1 cuando mucho; no pase de 1.5.",
+    "joints.shape": "Los paneles son de {ratio} a 1 cuando mucho; no pase de 1.5.",
     "joints.shape_never": (
-        "Los tramos son de {ratio} a 1, más de 1.5. "
-        "La curva es tan cerrada que ninguna cantidad de tramos lo arregla: pregunte al proyectista."
+        "Los paneles son de {ratio} a 1, más de 1.5. "
+        "La curva es tan cerrada que ninguna cantidad de paneles lo arregla: pregunte al proyectista."
     ),
     "joints.shape_taper": (
-        "Donde es más angosto o más ancho los tramos son de {ratio} a 1, más de 1.5: "
+        "Donde es más angosto o más ancho los paneles son de {ratio} a 1, más de 1.5: "
         "pregunte al proyectista dónde van las ~juntas~."
     ),
     "joints.shape_wide": (
-        "Los tramos son de {ratio} a 1, más de 1.5: muy anchos. "
+        "Los paneles son de {ratio} a 1, más de 1.5: muy anchos. "
         "Agregue una ~junta~ a lo largo por el medio, o pregunte al proyectista."
     ),
-    "joints.shape_long": "Los tramos son de {ratio} a 1, más de 1.5: muy largos. Ponga más tramos.",
+    "joints.shape_long": "Los paneles son de {ratio} a 1, más de 1.5: muy largos. Ponga más paneles.",
     "joints.isolation": (
         "*~Junta~ de aislamiento de {gap}* solo contra un edificio, una entrada o una losa vieja, o donde esté "
         "especificada."
     ),
     "joints.silica": "*Cortar ~concreto~ hace polvo de sílice.* Corte con agua; respirador si la norma lo exige.",
-    "joints.stop_text": "Los tramos son de {outside} por fuera; lo usual es {most} cuando mucho. Ponga más tramos.",
+    "joints.stop_text": "Los paneles son de {outside} por fuera; lo usual es {most} cuando mucho. Ponga más paneles.",
     "joints.stop_many": "Aquí las ~juntas~ se marcan desde un solo extremo, {most} cuando mucho.",
 }

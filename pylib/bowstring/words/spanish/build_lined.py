@@ -27,4 +27,97 @@ MESSAGES = {
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
     "lined.no_edge": "Aquí no cabe una losa tan ancha",
     "lined.edges_row": "Izquierda {left}, derecha {right}",
+    # both edges
+    "lined.edges_more": "{width} de ancho, con la vara de ancho",
+    "lined.edges_tight": "interior R {radius}, tramo {piece}: cerrado",
+    "lined.edges_conclusion": "El borde izquierdo mide *{left}*, el derecho *{right}*, a {width} uno del otro.",
+    "lined.left_edge": "Borde izquierdo, caminando por la línea",
+    "lined.right_edge": "Borde derecho, caminando por la línea",
+    "lined.head_long": "Largo",
+    "lined.no_taper": (
+        "La línea lleva {width} de ancho en todo. Otro ancho, aquí {far}, solo se puede con un ~arco~ solo."
+    ),
+    "lined.stick_line": "la línea",
+    "lined.how_halved": "La vara da cada borde, a {width} de la línea.",
+    "lined.first_left": ("Ponga primero la ~tabla~ izquierda: la línea es su cara. La vara da la derecha, a {width}."),
+    "lined.first_right": ("Ponga primero la ~tabla~ derecha: la línea es su cara. La vara da la izquierda, a {width}."),
+    "lined.how_square": ("Tenga la vara ~a nivel~, y ~a escuadra~ con la línea. En un ~arco~ apunta al ~centro~."),
+    "lined.offset_taken": "Las ~estacas~ corridas no están sobre la línea: tómelo en cuenta en la vara.",
+    "lined.miter": (
+        "Donde empieza {piece} las dos ~formas~ se juntan a inglete. La {outer} sigue {on} más allá de la escuadra por "
+        "los dos lados. La {inner} se queda corta: {before} antes, {after} después."
+    ),
+    "lined.miter_how": "En un quiebre no use la vara: alargue con ~hilo~ los bordes de ambos tramos hasta que crucen.",
+    "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, gírelo desde ahí con {radius}."),
+    "lined.dig_all": "{piece}: por dentro la excavación llega al ~centro~. Excave todo.",
+    "lined.ends_square": "Los dos extremos de la losa van ~a escuadra~ con la línea.",
+    # the joints
+    "lined.joints_row": "{count} paneles, hasta {longest}",
+    "lined.joints_one": "Un panel, {longest} de largo",
+    "lined.joints_more": "el más corto {shortest}; corte {depth} o más",
+    "lined.joints_shortest": "lado más corto {shortest}",
+    "lined.joints_no_joint": "sin ~juntas~",
+    "lined.joints_corner": "esquina de {corner} en un quiebre: pregunte",
+    "lined.joints_ratio_near": "panel {number}: {ratio} a 1, máximo 1.5",
+    "lined.joints_ratio_over": "panel {number}: {ratio} a 1, pasa de 1.5",
+    "lined.joints_conclusion": "*{count} paneles*, ninguno de más de {longest}. El lado más corto mide {shortest}.",
+    "lined.joints_conclusion_one": "*Un panel*, sin ~juntas~: {longest} del lado largo, {shortest} del otro.",
+    "lined.joints_long": "Paneles de más de {most} con {thickness}",
+    "lined.joints_long_plain": "Paneles de más de {most}",
+    "lined.joints_long_more": "el más largo: {longest}; ponga una ~junta~",
+    "lined.joints_stop": "El panel más largo es de {longest}; lo usual es {most} cuando mucho. Ponga más paneles.",
+    "lined.left_form": "~forma~ izquierda, desde el inicio",
+    "lined.right_form": "~forma~ derecha, desde el inicio",
+    "lined.there": "qué hay ahí",
+    "lined.begins": "empieza {piece}",
+    "lined.end": "el final",
+    "lined.joints_taped": (
+        "Mida cada una desde el inicio de la línea, nunca de marca a marca, sobre la *~cara del concreto~* de la "
+        "~tabla~. Por fuera de un ~arco~ el respaldo mide más."
+    ),
+    "lined.joints_square": (
+        "De marca a marca, derecho, ~a escuadra~ con los dos bordes. En un ~arco~ esa línea apunta al ~centro~."
+    ),
+    "lined.joints_miter": "En un quiebre la ~junta~ va en el inglete, de esquina a esquina.",
+    "lined.joints_corner_sharp": (
+        "Un inglete deja una esquina de solo {corner}. Con menos de 60° se quiebra: pregunte al proyectista."
+    ),
+    "lined.joints_meet": "Donde se juntan dos tramos siempre va una ~junta~.",
+    "lined.shape_long": "El panel {number} es de {ratio} a 1, más de 1.5: muy largo. Ponga más paneles.",
+    "lined.shape_short": (
+        "El panel {number} es de {ratio} a 1, más de 1.5: corto para su ancho. Deje paneles más largos, o pregunte al "
+        "proyectista."
+    ),
+    "lined.shape_odd": (
+        "El panel {number} es de {ratio} a 1, más de 1.5: pregunte al proyectista dónde van las ~juntas~."
+    ),
+    "lined.most_every": "Los paneles son de {most} cuando mucho sobre cualquiera de las ~formas~, como usted dijo.",
+    "lined.count_taken": "Usted dijo {said} paneles. Con una ~junta~ donde se juntan dos tramos son {count}.",
+    "lined.kink_longer": "Junto a un quiebre hay uno más largo: {longest}.",
+    # the concrete
+    "lined.counted_twice": "La losa se encima: el pedido cuenta dos veces ese lugar.",
+    "lined.call_left": "Cuándo llamar a la planta: distancias sobre la ~forma~ izquierda desde el inicio",
+    "lined.call_right": "Cuándo llamar a la planta: distancias sobre la ~forma~ derecha desde el inicio",
+    "lined.reach_left": (
+        "Cuele desde el inicio. Si no llega a esa marca, el pedido no alcanza hasta el final. Si pasa, alcanza "
+        "mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ izquierda."
+    ),
+    "lined.reach_right": (
+        "Cuele desde el inicio. Si no llega a esa marca, el pedido no alcanza hasta el final. Si pasa, alcanza "
+        "mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ derecha."
+    ),
+    "lined.panels_take": "Los paneles llevan de *{least}* a *{most}*.",
+    "lined.panels_bags": "Los paneles llevan de *{least}* a *{most} bultos*.",
+    "lined.bulkhead_left": (
+        "Tenga lista una tapa en la *~junta~ {joint}*: {left} en la ~forma~ izquierda, {right} en la derecha. Con la "
+        "base {low} más baja en todo, este pedido se acaba en {ends} de la izquierda."
+    ),
+    "lined.bulkhead_right": (
+        "Tenga lista una tapa en la *~junta~ {joint}*: {left} en la ~forma~ izquierda, {right} en la derecha. Con la "
+        "base {low} más baja en todo, este pedido se acaba en {ends} de la derecha."
+    ),
+    "lined.bulkhead_last": (
+        "Tenga lista una tapa en la *~junta~ {joint}*: {left} en la ~forma~ izquierda, {right} en la derecha. "
+        "Si falta ~concreto~, ahí se corta."
+    ),
 }

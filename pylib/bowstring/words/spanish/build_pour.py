@@ -80,10 +80,10 @@ MESSAGES = {
         "Pregunte a la planta cómo los reparte y cada cuánto los manda."
     ),
     "pour.small_load": "En camión son *{order}*: pregunte a la planta cuánto cobra por viaje corto.",
-    "pour.panel": "Cada tramo lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ exterior.",
+    "pour.panel": "Cada panel lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ exterior.",
     "pour.panel_one": "Lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ exterior.",
-    "pour.panels_taper": "Los tramos llevan de *{least}* a *{most}*, según cambia el ancho.",
-    "pour.panel_bags": "Cada tramo lleva como *{count} bultos*.",
+    "pour.panels_taper": "Los paneles llevan de *{least}* a *{most}*, según cambia el ancho.",
+    "pour.panel_bags": "Cada panel lleva como *{count} bultos*.",
     "pour.one_yard": "una yarda",
     "pour.one_metre": "un m³",
     "pour.bag_feet": "0.60 ft³",

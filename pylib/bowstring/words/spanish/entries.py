@@ -53,7 +53,7 @@ MESSAGES = {
     "entry.board.lengths": "largo de ~tabla~ {first}",
     "entry.board.overrun": "~tablas~ más allá de cada extremo",
     "entry.board.gap": "~separación~ máxima entre ~estacas~ de ~forma~",
-    "entry.joints.every": "tramo más largo, borde exterior",
+    "entry.joints.every": "panel más largo, borde exterior",
     "entry.grade.from": "altura del canto en A",
     "entry.grade.to": "altura del canto en B",
     "entry.grade.crown": "bombeo",

@@ -52,7 +52,7 @@ MESSAGES = {
     "job.width_depth.wrong": "El ancho y la profundidad van juntos.",
     "job.width_depth.remedy": "Dé los dos, o ninguno.",
     "job.ground_half.wrong": "Un nivel del terreno necesita su ~estaca~, su borde y el nivel.",
-    "job.ground_half.remedy": "Nombre la ~estaca~, borde interior o exterior, y dé el nivel.",
+    "job.ground_half.remedy": "Nombre la ~estaca~, el borde (interior o exterior, izquierdo o derecho), y dé el nivel.",
     "job.tie_half.wrong": "Una ~medida de amarre~ necesita un objeto y una distancia.",
     "job.tie_half.remedy": "Nombre el objeto (el muro, el hidrante) y dé la distancia.",
     "job.not_json.wrong": "Esto no es un archivo de trabajo, o está dañado ({reason}).",

@@ -72,7 +72,7 @@ MESSAGES = {
     "form.board_gap": "~Separación~ máxima entre ~estacas~ de ~forma~",
     # its joints
     "form.joints_every": "Tramo más largo, borde exterior",
-    "form.joints_panels": "O cuántos tramos",
+    "form.joints_panels": "O cuántos paneles",
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
     "form.grade_slope.help": "Por el medio de la losa. 0 es ~a nivel~.",

@@ -1,0 +1,51 @@
+"""The width stick that gauges the edges off a line of several pieces, told."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import sqrt
+
+from bowstring.forming.line.pieces import Bend
+from bowstring.forming.line.slab import LineSlab
+from bowstring.forming.slab import narrowed
+from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_stick import LONG, OF_THE_STICK, SLIPS
+from bowstring.report.lined.plan import LinePlan
+from bowstring.words import say
+
+
+def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
+    """Yield how both edges come off the line."""
+    tape, feet = plan.tape, plan.plan.layout.job.tape.feet
+    reaches = [reach for reach in (slab.left, -slab.right) if reach]
+    length = max(abs(reach) for reach in reaches)
+    name, thickness = board_of(plan.plan)
+    halved = plan.edge == "centre"
+    marks = (
+        (say("lined.stick_line") if halved else say("edges.stick_first"), tape.show(0)),
+        (say("edges.stick_edge") if halved else say("edges.stick_other"), tape.show(length)),
+        (say("edges.stick_form", board=name), tape.show(length + thickness)),
+    )
+    told = "; ".join(say("edges.stick_at", size=size, what=what) for what, size in marks)
+    yield say("edges.stick_drawn", marks=told)
+    key = "lined.how_halved" if halved else "lined.first_left" if plan.edge == "left" else "lined.first_right"
+    yield say(key, width=tape.show(length))
+    yield say("lined.how_square")
+    if length > LONG[feet]:
+        yield say("edges.long_stick")
+    slip = next((one for one in SLIPS[feet] if one <= length / OF_THE_STICK), None)
+    if slip is not None:
+        narrow = max(_narrow(slab, reach, slip) for reach in reaches)
+        yield say("edges.slip", slip=tape.show_near(slip), narrow=tape.show_up(narrow))
+    if plan.plan.layout.job.outward:
+        yield say("lined.offset_taken")
+
+
+def _narrow(slab: LineSlab, reach: float, slip: float) -> float:
+    """The most by which a slip makes the slab too narrow on a hand, metres; ``reach``: to the left of the line."""
+    length = abs(reach)
+    found = [length - sqrt((length - slip) * (length + slip))]
+    for piece in slab.line.pieces:
+        if isinstance(piece, Bend):
+            found.append(narrowed(piece.radius, -reach if piece.hand == "left" else reach, slip))
+    return max(found)

@@ -1,0 +1,28 @@
+"""The form boards along a line of several pieces, in words."""
+
+MESSAGES = {
+    "lined.fails": "{edge}: R {radius}",
+    "lined.edge_of_left": "{piece}, left edge",
+    "lined.edge_of_right": "{piece}, right edge",
+    "lined.fails_also": "It won't bend here either: {edges}.",
+    "lined.tightest": "Tightest: {edge}, R {radius}. Straight pieces need no bend.",
+    "lined.cut_from_start": "In this order from the start. Cut the last one to fit.",
+    "lined.cut_past": "In this order; the first starts {past} before the line. Cut the last one to fit.",
+    "lined.cut_at_kinks": "A board ends at every kink. Butt the next one to it at the corner, a stake at each end.",
+    "lined.broken_quarter": "Splices within {length} of an end or an arc's quarter point: {count}.",
+    "lined.broken_stake": "Splices within {length} of a join or a layout stake: {count}.",
+    "lined.splices_head": "Splices, along the edge from the start",
+    "lined.form_left": "Left form",
+    "lined.form_right": "Right form",
+    "lined.form_left_run": "Left form, run {number}",
+    "lined.form_right_run": "Right form, run {number}",
+    "lined.gaps": "{gaps} x {gap}",
+    "lined.runs_flat": "A board that stops on the tightest arc runs flat for its last {gap}, off by up to {miss}.",
+    "lined.carry_past": "Carry the boards {past} past both ends of the line and fix them straight.",
+    "lined.no_overrun": "Your boards stop at both ends of the line. Carry them {past} past, straight, to cure that.",
+    "lined.pulls_off": "On the outside of a bend the board pulls off its stakes: two screws there.",
+    "lined.try_selected": "Picked strips, straight and knot-free, take it with both ends held.",
+    "lined.kerfs": "Or kerf the {board} ({edge}): {count} cuts {depth} deep, {apart} apart.",
+    "lined.loose_ends": "With nothing run past the line's ends, picked strips are figured as clear lumber.",
+    "lined.taken_overrun": "Boards run {past} past both ends of the line.",
+}
