@@ -20,7 +20,7 @@ from bowstring.faces.build_parts import (
     table,
 )
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge
+from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge, WidthStick
 from bowstring.sheet.markup import NUMBER
 from bowstring.words import say
 
@@ -57,7 +57,8 @@ def _page(part: EdgesPart) -> Iterator[str]:
     first, *rest = part["passes"]
     yield (note if part["dug_out"] else paragraph)(strong(first))
     yield paragraph(strong(" ".join(rest)))
-    yield _stick(part)
+    if part["stick"] is not None:
+        yield _stick(part["stick"])
     for second in part["seconds"]:
         yield heading(say("edges.ends_head", edge=second["name"]))
         yield paragraph(strong(second["text"]))
@@ -98,8 +99,7 @@ def _off(lines: Sequence[LineRow]) -> str:
     return folded(say("edges.off_head"), told, table(heads, rows, say("edges.off_head")))
 
 
-def _stick(part: EdgesPart) -> str:
-    stick = part["stick"]
+def _stick(stick: WidthStick) -> str:
     marks = width_stick_svg(stick, id="width-stick") if stick["marks"] else ""
     told = " ".join([*stick["how"], stick["slip_text"]]).strip()
     return card(stick["title"], marks + paragraph(strong(told)))
@@ -107,9 +107,9 @@ def _stick(part: EdgesPart) -> str:
 
 def _check(part: EdgesPart) -> Iterator[str]:
     diagonal = part["diagonal_shown"]
-    yield heading(say("edges.check_head"))
+    yield heading(say("edges.check_head" if part["bays"] else "fill.check_head"))
     yield paragraph(strong(part["check"]))
-    if not diagonal:
+    if part["bays"] and not diagonal:
         rows = [row for bay in part["bays"] for row in _diagonals(bay)]
         yield table([say("edges.bay"), say("edges.reads")], rows[:MOST], say("edges.check_head"))
         yield from _some(rows)

@@ -166,8 +166,13 @@ def dug_out(plan: Plan, marks: Marks) -> bool:
 
 def passes_told(plan: Plan, marks: Marks) -> list[str]:
     """Return the two passes: stakes within the dig are set again after it from what stands outside it."""
+    return passes_of(plan, dug_out(plan, marks))
+
+
+def passes_of(plan: Plan, dug: bool) -> list[str]:
+    """Return them by whether any of the job's stakes stand within the dig."""
     past = overdig_of(plan)
     paint = say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
-    if dug_out(plan, marks):
+    if dug:
         return [say("edges.hubs_first"), paint, say("edges.line_again")]
     return [say("edges.clear_of_dig"), paint, say("edges.line_again_stakes")]
