@@ -8,8 +8,10 @@ from collections.abc import Iterator, Sequence
 from bowstring.drawings.widthstick import width_stick_svg
 from bowstring.faces.build_parts import (
     Cell,
+    Choice,
     Row,
     card,
+    choices,
     conclusion,
     folded,
     heading,
@@ -45,7 +47,9 @@ def _stopped(answer: Answer) -> str:
     row = next(row for row in answer["build"] if row["key"] == "edges")
     if row["state"] != "stop":
         return ""
-    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"])
+    instead = Choice(say("fill.instead"), {"slab-fills": "yes"})
+    ways = "" if answer["drawn_to"] == "centre" else choices(say("edges.change"), [instead])
+    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"]) + ways
 
 
 def _page(part: EdgesPart) -> Iterator[str]:

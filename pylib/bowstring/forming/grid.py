@@ -1,4 +1,4 @@
-"""Joints of a slab that fills its curve: straight across, square to its string and along it, in panels near to square."""
+"""Joints of a slab that fills its curve: straight, square to its string and along it, in panels near to square."""
 
 from __future__ import annotations
 

@@ -22,7 +22,9 @@ def pour(answer: Answer) -> Iterator[Block]:
         yield Heading(say("pour.call"))
         head = [say("pour.out"), say("pour.on_plan"), say("pour.call_at")]
         yield Table(
-            head, [[row["out"], row["plan_shown"], _call(row)] for row in part["reach"]], say("pour.call_table")
+            head,
+            [[row["out"], row["plan_shown"], _call(row)] for row in part["reach"]],
+            say("pour.call_table", where=part["reach_where"]),
         )
         yield Paragraph(part["reach_note"])
     if part["bulkhead"] is not None:

@@ -92,7 +92,7 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
         return {**row, "state": state, "text": part["short"], "more": part["more"],
                 "panel": "slab" if state == "stop" else ""}  # fmt: skip
     if plan.no_inner or plan.slab is not None:  # a slab whose inner edge reaches the center
-        return {**row, "state": "stop", "text": say("boards.no_inner")}
+        return {**row, "state": "stop", "text": say("boards.no_inner"), "more": say("fill.or_fills")}
     line = FormedEdge(
         "inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle
     )  # the tighter of the two

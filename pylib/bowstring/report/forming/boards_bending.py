@@ -89,7 +89,7 @@ def board_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape, length
                 "least": least,
                 "least_shown": radius_up(tape, least),
                 "outside": looked.at["outside"],
-                "inside": looked.at["inside"],
+                "inside": looked.at.get("inside"),
                 "verdict": verdict(looked, choice.level),
                 "takes": looked.rank <= RANKS[choice.level],
                 "push": force,

@@ -45,7 +45,9 @@ def more_of(choice: Choice, tape: Tape, boards: int, stakes: int) -> str:
         return say("boards.more_stop")
     if state == "near":
         ratio = next(iter(LEVELS.values()))
-        return say("boards.more_near", radius=radius_up(tape, least_edge(choice.told.board, ratio, inner=not choice.alone)))
+        return say(
+            "boards.more_near", radius=radius_up(tape, least_edge(choice.told.board, ratio, inner=not choice.alone))
+        )
     return say("boards.more_usual", boards=boards, stakes=stakes) if boards else say("boards.more_long", stakes=stakes)
 
 

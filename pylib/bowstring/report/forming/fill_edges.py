@@ -90,7 +90,7 @@ def _length(plan: Plan, metres: float) -> EdgeLength:
 
 
 def _lines(plan: Plan, filled: Segment) -> Iterator[LineRow]:
-    """The lines that are set, from the outermost to the innermost: those along the curve, then those along the string."""
+    """The lines that are set: those along the curve from the outermost on, then those along the string."""
     name, thickness = board_of(plan)
     outward, past = plan.layout.job.outward, overdig_of(plan)
     near = SAME * max(1.0, filled.arc.radius)
@@ -162,6 +162,7 @@ def _forms(plan: Plan, filled: Segment, lines: list[LineRow]) -> Iterator[str]:
         yield say("edges.form_pull")
     else:
         yield say("fill.form_off", off=edge["off_shown"])
+        yield say("fill.corners_off")
         yield say("edges.form_behind", size=size, board=name)
     yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord))
     gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])

@@ -73,7 +73,7 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     """Return the tops that a plan settles, what clashes, or what has to be said first: nothing here is assumed that
     would turn them."""
     said = plan.said.grade
-    wait = _waits(said)
+    wait = waits_for(said)
     if wait:
         return wait
     if said.crown is not None and (said.cross or said.low):
@@ -83,13 +83,14 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     band = band_of(plan)
     if band is None:
         return "no_inner"
-    start, cross = said.start or 0.0, _cross(said)
+    start, cross = said.start or 0.0, cross_of(said)
     if said.end is None:
         return _settled(said, _by_slope(said, band, start, cross, said.high), by_tops=False)
     return _by_tops(plan, band, start, cross)
 
 
-def _waits(said: GradeSaid) -> Wait | None:
+def waits_for(said: GradeSaid) -> Wait | None:
+    """Return what has to be said of the slopes first."""
     if said.end is None and said.slope is None:
         return "slope"
     if said.end is None and said.slope and said.high is None:
@@ -99,7 +100,7 @@ def _waits(said: GradeSaid) -> Wait | None:
     return None
 
 
-def _cross(said: GradeSaid) -> float:
+def cross_of(said: GradeSaid) -> float:
     """Return the cross slope, positive where the outer edge is higher."""
     if said.crown is not None:
         return 0.0

@@ -128,7 +128,7 @@ def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
     """Return what was taken, which stands on the fold, and how the numbers are read."""
     if settled.cross_taken:
         yield say("grades.cross_taken", slope=percent(settled.grade.cross))
-    yield from _from_where(plan, settled.grade)
+    yield from from_where(plan, settled.grade.start)
     yield from _along(plan, settled, judged)
     yield from _across_notes(plan, settled)
     if plan.tape.unit == "ft-in":
@@ -140,15 +140,15 @@ def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
         yield say("grades.source_cross")
 
 
-def _from_where(plan: Plan, grade: Grade) -> Iterator[str]:
+def from_where(plan: Plan, start: float) -> Iterator[str]:
     """Return above what the heights are, and what the rod reads there."""
     said, tape = plan.said.grade, plan.tape
     if said.start is None:
         yield say("grades.above_A")
     else:
-        yield say("grades.starts_at", level=f"{elevation(tape, grade.start)} {'ft' if tape.feet else 'm'}")
-    if said.instrument is not None and said.instrument >= grade.start:
-        yield say("grades.rod_at_A", reading=elevation(tape, rod(said.instrument, grade.start)))
+        yield say("grades.starts_at", level=f"{elevation(tape, start)} {'ft' if tape.feet else 'm'}")
+    if said.instrument is not None and said.instrument >= start:
+        yield say("grades.rod_at_A", reading=elevation(tape, rod(said.instrument, start)))
 
 
 def _along(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:

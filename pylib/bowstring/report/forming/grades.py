@@ -5,7 +5,7 @@ from __future__ import annotations
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import Judged, judge
 from bowstring.report.forming.grade_row import open_row, two_lines
-from bowstring.report.forming.grade_rows import across_rows, rows_of
+from bowstring.report.forming.grade_rows import across_rows, has_of, rows_of
 from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
@@ -13,7 +13,7 @@ from bowstring.report.forming.grade_water import lowest, water
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
 from bowstring.report.forms.build import BuildRow
-from bowstring.report.forms.build_grades import GradesPart, TopRow
+from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
 
 
@@ -41,7 +41,7 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     stop = too_steep(plan, settled, judged)
     rows = rows_of(plan, grade)
     short, more = two_lines(plan, settled, judged)
-    part = _empty(plan)
+    part = empty(plan)
     part |= {
         "state": "stop" if stop else _state(judged),
         "short": short,
@@ -72,8 +72,8 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "lowest": lowest(plan, grade),
         "water": water(plan, grade),
         "rows": rows,
-        "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in _has(rows) else [])],
-        "has": _has(rows),
+        "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in has_of(rows) else [])],
+        "has": has_of(rows),
         "asks": list(asks(plan, rows, grade.start)),
         "base": list(base_lines(plan)),
         "notes": list(notes(plan, settled, judged)),
@@ -86,15 +86,10 @@ def _state(judged: Judged) -> str:
     return "near" if told else "usual"
 
 
-def _has(rows: list[TopRow]) -> list[str]:
-    tops = [top for row in rows for top in (row["outside"], row["inside"])]
-    return [name for name in ("feet", "elevation", "rod", "dig") if any(top[name] for top in tops)]
-
-
 def _stopped(plan: Plan, clash: Clashing) -> GradesPart:
     """Tell that two things don't agree."""
     short, more = row_of_clash(plan, clash)
-    part = _empty(plan)
+    part = empty(plan)
     part |= {
         "state": "stop",
         "short": short,
@@ -105,7 +100,7 @@ def _stopped(plan: Plan, clash: Clashing) -> GradesPart:
     return part
 
 
-def _empty(plan: Plan) -> GradesPart:
+def empty(plan: Plan) -> GradesPart:
     """Return a part without a number of the tops."""
     said = plan.said.grade
     return {
@@ -130,6 +125,7 @@ def _empty(plan: Plan) -> GradesPart:
         "lowest": [],
         "water": "",
         "rows": [],
+        "sides": ["outside", "inside"],
         "heads": [],
         "has": [],
         "ways": [],

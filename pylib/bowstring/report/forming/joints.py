@@ -47,6 +47,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "longer_shown": _longer(plan, longer),
         "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
+        "grid": [],
         "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
@@ -67,7 +68,7 @@ def row_of_joints(plan: Plan, part: JointsPart | None) -> BuildRow:
 
 def _open_row(plan: Plan) -> BuildRow:
     if plan.no_inner:
-        text, more = say("joints.no_inner"), ""
+        text, more = say("joints.no_inner"), say("fill.or_fills")
     else:
         text = say("joints.open" if WIDTH in plan.waits else "joints.open_edge")
         most = most_of(plan.tape, limit_of(plan))

@@ -7,7 +7,7 @@ from bowstring.report.forming.panels import chosen_panels
 from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import footing_line, report_lines
-from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
+from bowstring.report.forming.pour_reach import report_bulkhead, report_reach, where_read
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
 from bowstring.report.forms.build import BuildRow
@@ -18,12 +18,11 @@ from bowstring.words import say
 def report_pour(plan: Plan) -> PourPart | None:
     """Return the answer's ``pour``, ``None`` where something has to be said first."""
     pouring, chosen = pouring_of(plan), chosen_panels(plan)
-    if pouring is None or chosen is None:
+    if pouring is None:
         return None
     made, feet, fine, footing = pouring.order, plan.tape.feet, fine_tape(plan.tape), footing_of(plan, pouring)
-    count, last = loads(made.ordered, pouring.truck * pouring.unit)
-    low = fine.down((pouring.bought - made.needed) / pouring.area)
-    number, unit, text = _conclusion(pouring)
+    (count, last), (where, how) = loads(made.ordered, pouring.truck * pouring.unit), where_read(pouring)
+    low, (number, unit, text) = fine.down((pouring.bought - made.needed) / pouring.area), _conclusion(pouring)
     return {
         "state": "near" if pouring.tight and not pouring.small else "usual",
         "area": pouring.area,
@@ -51,12 +50,13 @@ def report_pour(plan: Plan) -> PourPart | None:
         "by_bags": pouring.small,
         "low": low,
         "low_shown": fine.show(low),
-        "per_panel": made.needed / chosen.count,
+        "per_panel": made.needed / chosen.count if chosen else None,
         "number": number,
         "unit": unit,
         "text": text,
         "why": _why(plan, pouring),
-        "reach_note": say("pour.reach_note"),
+        "reach_where": where,
+        "reach_note": how,
         "reach": report_reach(plan, pouring, chosen),
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
@@ -87,7 +87,13 @@ def row_of_pour(plan: Plan, part: PourPart | None) -> BuildRow:
 
 def _open_row(plan: Plan) -> BuildRow:
     if plan.no_inner:
-        return {"key": "pour", "state": "stop", "text": say("pour.no_inner"), "more": "", "panel": "slab"}
+        return {
+            "key": "pour",
+            "state": "stop",
+            "text": say("pour.no_inner"),
+            "more": say("fill.or_fills"),
+            "panel": "slab",
+        }
     waits = [*plan.waits, *([] if plan.said.slab.thickness else [THICKNESS])]
     if WIDTH in waits:
         key = "pour.open" if THICKNESS in waits else "pour.open_width"

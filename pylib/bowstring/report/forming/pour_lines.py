@@ -25,9 +25,14 @@ MOST_BANKED = 0.0254 * (1 + 1e-9)
 """Metres: earth is banked under a form's foot so far; past it the form is too low."""
 
 
-def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
+def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
-    lines = [_loads(pouring), _panel(plan, pouring, chosen), _by_the_bag(pouring), _form(plan, pouring)]
+    lines = [
+        _loads(pouring),
+        _panel(plan, pouring, chosen) if chosen else "",
+        _by_the_bag(pouring),
+        _form(plan, pouring),
+    ]
     lines += [_edges(plan, pouring), footing_line(plan, pouring)]
     if plan.said.slab.base:
         lines.append(_bed(plan, pouring))
@@ -107,6 +112,8 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
 def footing_line(plan: Plan, pouring: Pouring) -> str:
     """Return what the footing takes, empty without one: it is poured first, and ordered by itself."""
     made, said = footing_of(plan, pouring), plan.said.slab
+    if plan.filled is not None and said.footing_width is not None:
+        return say("fill.no_footing")
     if made is None or said.footing_width is None or said.footing_depth is None:
         return ""
     tape = plan.tape

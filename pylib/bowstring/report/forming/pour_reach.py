@@ -5,6 +5,7 @@ from __future__ import annotations
 from bowstring.forming.joints import Panels
 from bowstring.forming.partly import along, share_of
 from bowstring.forming.pour import loads, reached
+from bowstring.forming.segment import Segment
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import LOW, Pouring
 from bowstring.report.forming.quantities import down_to, fine_tape, form_step, up_to
@@ -21,7 +22,7 @@ AT_JOINT = 0.05
 """Metres: a joint that is no farther from a place names it."""
 
 
-def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]:
+def report_reach(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[ReachRow]:
     """Return the moments at which somebody looks, and where the concrete has to be then.
 
     None where it comes in bags. Every full truck but the last, then half and three quarters of the last one.
@@ -39,7 +40,7 @@ def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]
     return [_moment(plan, pouring, chosen, volume / ordered, text) for volume, text in moments]
 
 
-def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str) -> ReachRow:
+def _moment(plan: Plan, pouring: Pouring, chosen: Panels | None, share: float, out: str) -> ReachRow:
     made = pouring.order
     parts = reached(share, made.ordered, made.needed, 1.0)
     plan_at, call = (_place(pouring, part) for part in parts)
@@ -47,29 +48,47 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str
     call_up = up_to(call, step)
     plan_down = max(call_up, down_to(plan_at, step))  # nothing spare: the two are one
     full = parts[0] >= 1 - 1e-9
-    joint = next((row for row, at in enumerate(chosen.outside_marks(), 1) if abs(at - call) <= AT_JOINT), 0)
+    marks = chosen.outside_marks() if chosen else ()
+    joint = next((row for row, at in enumerate(marks, 1) if abs(at - call) <= AT_JOINT), 0)
     return {
         "out": out,
         "share": share,
         "plan": plan_at,
         "call": call,
-        "plan_shown": "B" if full else plan.tape.show_running(plan_down),
+        "plan_shown": _last(pouring) if full else plan.tape.show_running(plan_down),
         "call_shown": plan.tape.show_running(call_up),
         "joint": joint,
     }
 
 
 def _place(pouring: Pouring, part: float) -> float:
-    """Return where along the outer form a part of the concrete ends, metres."""
+    """Return where along the outer form a part of the concrete ends, metres; of a slab that fills its curve, along its
+    string."""
+    if isinstance(pouring.slab, Segment):
+        return pouring.slab.wide * share_of(part, pouring.volume_to)
     return along(pouring.slab, "outside", share_of(part, pouring.volume_to))
 
 
-def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:
+def _last(pouring: Pouring) -> str:
+    """Return what the concrete reaches at the end: B, but of a slab that bulges out past it."""
+    bulges = isinstance(pouring.slab, Segment) and pouring.slab.bulges
+    return say("fill.all_of_it") if bulges else "B"
+
+
+def where_read(pouring: Pouring) -> tuple[str, str]:
+    """Return along what the concrete's place is read, in a few words, and how in sentences."""
+    if not isinstance(pouring.slab, Segment):
+        return say("pour.call_small"), say("pour.reach_note")
+    bulges = pouring.slab.bulges
+    return say("fill.call_bulge" if bulges else "fill.call_small"), say("fill.reach_note")
+
+
+def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels | None) -> BulkheadPart | None:
     """Return the last joint that the order reaches though the whole base is a little low, ``None`` without a joint.
 
     In bags there is none: one more is fetched.
     """
-    if chosen.count == 1 or pouring.small:
+    if chosen is None or chosen.count == 1 or pouring.small:
         return None
     made, low = pouring.order, LOW[pouring.yards]
     part = min(1.0, made.ordered / (made.needed + pouring.low_extra))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
+from bowstring.forming.segment import Segment
 from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import INCH, ordered_number
@@ -27,6 +28,9 @@ SMALL = {True: CUBIC_YARD, False: 0.75}
 
 LOW = {True: INCH / 2, False: 0.010}
 """Metres: how much lower than drawn a base easily comes out."""
+
+Built = Slab | Taper | Segment
+"""A slab as it is built: along its curve, or all that the curve encloses."""
 
 WALL = 0.4
 """Metres: what is deeper is a wall, and no board on stakes holds it."""
@@ -50,7 +54,7 @@ class Pouring:
 
     yards: bool
     unit: float
-    slab: Slab | Taper
+    slab: Built
     area: float
     depth: float
     edge: float
@@ -65,7 +69,7 @@ class Pouring:
         *,
         depth: float | None = None,
         waste: float | None = None,
-        slab: Slab | Taper | None = None,
+        slab: Built | None = None,
         more: float = 0.0,
     ) -> Order:
         """Return the order from the same plant for another depth (metres), waste or slab, or for so much more (cubic
@@ -75,7 +79,8 @@ class Pouring:
         return order(needed, self.waste if waste is None else waste, self.step * self.unit)
 
     def volume_to(self, share: float) -> float:
-        """Return what the part up to a share of the angle takes, cubic metres."""
+        """Return what the part up to a share of the angle takes, or of the width along the string of a slab that fills
+        its curve; cubic metres."""
         return _volume(self.slab, self.depth, self.edge, self.edge_depth, share)
 
     @property
@@ -112,8 +117,11 @@ def is_wall(plan: Plan) -> bool:
     return (plan.said.slab.thickness or 0.0) > WALL
 
 
-def _volume(slab: Slab | Taper, depth: float, edge: float, edge_depth: float, share: float) -> float:
+def _volume(slab: Built, depth: float, edge: float, edge_depth: float, share: float) -> float:
     thicker = max(0.0, edge_depth - depth)
+    if isinstance(slab, Segment):  # thick edges are taken to go with the area: how far it reaches is no finer
+        upto = slab.area_to(share) if share < 1 else slab.area
+        return upto * (depth + thicker * slab.within(edge) / slab.area) if thicker and edge else upto * depth
     extra = thicker * bands_to(slab, edge, share) if thicker and edge else 0.0
     return depth * area_to(slab, share) + extra
 
@@ -121,7 +129,7 @@ def _volume(slab: Slab | Taper, depth: float, edge: float, edge_depth: float, sh
 def pouring_of(plan: Plan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
     said = plan.said.slab
-    slab, depth = slab_of(plan), said.thickness
+    slab, depth = plan.filled or slab_of(plan), said.thickness
     if slab is None or depth is None:
         return None
     yards = plan.layout.job.tape.feet
@@ -141,9 +149,9 @@ def footing_of(plan: Plan, pouring: Pouring) -> Order | None:
     the center changes evenly with the angle.
     """
     said = plan.said.slab
-    if said.footing_width is None or said.footing_depth is None:
-        return None
     slab = pouring.slab
+    if said.footing_width is None or said.footing_depth is None or isinstance(slab, Segment):
+        return None
     middle = slab.middle if isinstance(slab, Slab) else sum(
         edge.radius(share) for edge in (slab.outside, slab.inside) for share in (0.0, 1.0)) / 4  # fmt: skip
     volume = middle * slab.angle * said.footing_width * said.footing_depth
