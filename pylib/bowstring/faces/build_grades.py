@@ -49,7 +49,8 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
     stakes = [row for row in part["rows"] if row["kind"] == "stake"]
     joints = [row for row in part["rows"] if row["kind"] == "joint"]
     yield _tops(part, stakes, say("grades.stake"), say("grades.table"))
-    yield paragraph(part["water"])
+    if part["water"]:
+        yield paragraph(part["water"])
     if joints:
         yield heading(say("grades.at_joints"))
         yield _tops(part, joints, say("grades.joint"), say("grades.at_joints"))

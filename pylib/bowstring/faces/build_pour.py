@@ -26,7 +26,8 @@ def _page(part: PourPart) -> Iterator[str]:
         yield paragraph(part["bulkhead"]["text"])
     yield heading(say("pour.changes"))
     yield _changes(part)
-    yield paragraph(f"*{part['low_text']}* {part['measure']}")
+    if part["low_text"]:
+        yield paragraph(f"*{part['low_text']}* {part['measure']}")
     yield heading(say("pour.comes"))
     yield "".join(paragraph(line) for line in part["lines"])
     yield "".join(note(text) for text in part["cautions"])

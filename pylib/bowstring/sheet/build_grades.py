@@ -22,7 +22,7 @@ def grades(answer: Answer) -> Iterator[Block]:
         yield Paragraph(say("grades.none_yet"), "stop")
         return
     yield Paragraph(" ".join(part["conclusion"]), "key")
-    yield Items([*map(unstarred, part["judged"]), part["water"]])
+    yield Items([line for line in [*map(unstarred, part["judged"]), part["water"]] if line])
     yield Items([*part["warnings"], *part["asks"], *part["cautions"]], "caution")
     yield _tops(part)
     yield from _instrument(answer, part)

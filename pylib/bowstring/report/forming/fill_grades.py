@@ -243,16 +243,16 @@ def _stopped(plan: Plan, filled: Segment, clash: ClashingPlane, part: GradesPart
     values |= {"tops_slope": percent(clash.by_tops), "by_tops": height(plan.tape, clash.by_tops * chord).shown}
     values |= {"slope": percent(clash.by_slope), "by_slope": height(plan.tape, clash.by_slope * chord).shown}
     values["off"] = size_of(plan.tape, (clash.by_slope - clash.by_tops) * chord)
-    of = "fill" if clash.what in ("crown", "steep") else "grades"
+    said_anew = clash.what in ("crown", "steep")
+    short, more, head, text, why = (
+        say(f"fill.clash_{clash.what}_{one}" if said_anew else f"grades.clash_{clash.what}_{one}", **values)
+        for one in ("short", "more", "head", "text", "why")
+    )
     part |= {
         "state": "stop",
-        "short": say(f"{of}.clash_{clash.what}_short", **values),
-        "more": say(f"{of}.clash_{clash.what}_more", **values),
-        "stop": {
-            "head": say(f"{of}.clash_{clash.what}_head", **values),
-            "text": say(f"{of}.clash_{clash.what}_text", **values),
-            "why": say(f"{of}.clash_{clash.what}_why", **values),
-        },
+        "short": short,
+        "more": more,
+        "stop": {"head": head, "text": text, "why": why},
         "ways": list(_clash_ways(clash, values)),
     }
     return part

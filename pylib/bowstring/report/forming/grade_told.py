@@ -11,6 +11,7 @@ from bowstring.report.forming.grade_said import Settled
 from bowstring.report.forming.grade_water import is_slow
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, percent
 from bowstring.words import say
 
@@ -134,6 +135,8 @@ def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
     if plan.tape.unit == "ft-in":
         yield say("grades.each_rounded")
         yield say("grades.inches_govern")
+    if is_wall(plan):
+        return
     if judged.limit == USUAL_LIMIT:
         yield say("grades.source_running")
     if judged.across_limit == USUAL_CROSS_LIMIT:
@@ -171,5 +174,5 @@ def _across_notes(plan: Plan, settled: Settled) -> Iterator[str]:
     grade = settled.grade
     if grade.crown:
         yield say("grades.quarter_rule")
-    if is_slow(grade):
+    if is_slow(grade) and not is_wall(plan):
         yield say("grades.slow_feet" if plan.tape.feet else "grades.slow_metric")

@@ -11,6 +11,7 @@ from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_stee
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_grades import GradesPart
@@ -38,15 +39,15 @@ def row_of_grades(plan: Plan, part: GradesPart | None) -> BuildRow:
 def _told(plan: Plan, settled: Settled) -> GradesPart:
     """Tell tops that are settled; where the job stops past a limit, none of them."""
     grade, judged = settled.grade, judge(plan, settled)
-    stop = too_steep(plan, settled, judged)
+    stop = None if is_wall(plan) else too_steep(plan, settled, judged)  # nobody walks on one
     rows = rows_of(plan, grade)
     short, more = two_lines(plan, settled, judged)
     part = empty(plan)
     part |= {
-        "state": "stop" if stop else _state(judged),
+        "state": "stop" if stop else "usual" if is_wall(plan) else _state(judged),
         "short": short,
         "more": more,
-        "judged": list(judged_lines(plan, settled, judged)),
+        "judged": [] if is_wall(plan) else list(judged_lines(plan, settled, judged)),
         "running": grade.running,
         "high": settled.high,
         "cross": abs(grade.cross),
@@ -57,9 +58,9 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "limit": judged.limit,
         "cross_limit": judged.across_limit,
         "hold": judged.hold,
-        "ways": ways_of(plan, settled, judged),
+        "ways": [] if is_wall(plan) else ways_of(plan, settled, judged),
         "stop": stop,
-        "warnings": list(warnings(plan, judged)),
+        "warnings": [] if is_wall(plan) else list(warnings(plan, judged)),
     }
     if stop:
         return part
@@ -70,7 +71,7 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "drop": "" if grade.crown else drop,
         "most_drop": "" if grade.crown else most,
         "lowest": lowest(plan, grade),
-        "water": water(plan, grade),
+        "water": "" if is_wall(plan) else water(plan, grade),
         "rows": rows,
         "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in has_of(rows) else [])],
         "has": has_of(rows),
@@ -134,5 +135,5 @@ def empty(plan: Plan) -> GradesPart:
         "warnings": [],
         "base": [],
         "notes": [],
-        "cautions": [say("grades.local_code")],
+        "cautions": [] if is_wall(plan) else [say("grades.local_code")],
     }

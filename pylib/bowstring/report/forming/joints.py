@@ -213,6 +213,8 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
         )
     else:
         lines.append(say("joints.deep_open"))
+    if thickness and thickness > WALL:
+        return lines  # how long its panels are, and what they are isolated from, the drawing says
     if not is_band(plan):
         lines.append(_shape(plan, jointing.chosen))
     return [

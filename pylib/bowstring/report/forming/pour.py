@@ -8,7 +8,7 @@ from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import footing_line, report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach, where_read
-from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
+from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, is_wall, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import PourPart
@@ -60,8 +60,8 @@ def report_pour(plan: Plan) -> PourPart | None:
         "reach": report_reach(plan, pouring, chosen),
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
-        "low_text": _low_text(pouring, fine.show(low), low),
-        "measure": say("pour.measure"),
+        "low_text": "" if is_wall(plan) else _low_text(pouring, fine.show(low), low),
+        "measure": "" if is_wall(plan) else say("pour.measure"),
         "footing_text": footing_line(plan, pouring),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],

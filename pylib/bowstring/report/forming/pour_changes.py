@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bowstring.forming.pour import Order
 from bowstring.report.forming.plan import Plan, slab_of
-from bowstring.report.forming.pouring import LOW, THICKER, WIDER, Pouring
+from bowstring.report.forming.pouring import LOW, THICKER, WIDER, Pouring, is_wall
 from bowstring.report.forming.quantities import fine_tape, percent, thick, volume_text
 from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.words import say
@@ -14,13 +14,15 @@ def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
     """Return a row for each change that somebody may meet on the job."""
     tape, yards, waste = plan.tape, pouring.yards, pouring.waste
     low, thicker = LOW[yards], pouring.depth + THICKER[yards]
+    lower = _row(pouring, pouring.again(more=pouring.low_extra),
+                 say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring))  # fmt: skip
+    wall = is_wall(plan)  # its footing is under it, and nobody makes it half a foot wider
     rows = [
-        _row(pouring, pouring.again(more=pouring.low_extra),
-             say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring)),
+        *([] if wall else [lower]),
         _row(pouring, pouring.again(depth=thicker),
              say("pour.if_thick", thickness=thick(tape, thicker))),
     ]  # fmt: skip
-    rows += _wider(plan, pouring)
+    rows += [] if wall else _wider(plan, pouring)
     other = 0.05 if waste > 0.05 else 0.10
     rows.append(_row(pouring, pouring.again(waste=other),
                      say("pour.if_waste", waste=percent(other))))  # fmt: skip

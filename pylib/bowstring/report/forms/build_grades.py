@@ -94,7 +94,7 @@ class GradesPart(TypedDict):
         hold: the most that the center line may run for both edges to keep the limit, rounded down to 0.01 %; ``None``
             where the tops at both ends decide it.
         drop, most_drop: under a 4-ft level (1.2 m) by the cross slope, and at the limit.
-        lowest: names of the corners where the water goes; water: that in a sentence.
+        lowest: names of the corners where the water goes; water: that in a sentence, empty for a wall.
         rows: stakes first, A to B, then joints; none where it stops; sides: which of a row's tops there are.
         heads: what ``shown`` is called over a column, and ``feet`` where it exists.
         has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.

@@ -58,7 +58,7 @@ class PourPart(TypedDict):
         reach: when to call; reach_where: along what the places of it are, reach_note: how it is read. changes: what
             changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
-        low_text: how low a base it fills; measure: what is done about that.
+        low_text: how low a base it fills; measure: what is done about that; both empty for a wall.
         footing_text: what the footing takes, which is ordered by itself; it stands among the lines, too.
         lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here. In these
             what stands between stars is bold on a page.
