@@ -76,10 +76,10 @@ def _string(made: SlabSketch) -> None:
     assert edges is not None
     start, tip = shape.on("inside", 0.0), shape.on("outside", 0.0)
     made.sketch.arrow(start, tip, feathers=False)
-    middle = ((start[0] + tip[0]) / 2, (start[1] + tip[1]) / 2)
-    made.sketch.label(Label(edges["width_shown"], "big", [middle], (1.0, 0.0), 7.0), "hot")
+    middle = (start[0] + 8.0, (start[1] + tip[1]) / 2 + 7.0)  # on the slab, where nothing else is written
+    made.sketch.words(edges["width_shown"], middle, "big", "start", "hot")
     text = say("fill.draw_string", shown=edges["inside"]["length_shown"])
-    made.sketch.label(Label(text, "number", [shape.on("inside", 0.0)], (0.0, 1.0), 6.0))
+    made.sketch.words(text, (start[0], start[1] + 19.0), "number")
 
 
 def _radius(made: SlabSketch) -> None:
@@ -154,7 +154,8 @@ def _fall(made: SlabSketch, grades: GradesPart) -> None:
     way = (-along / size * made.shape.turn * long, away / size * long)  # paper's y runs down, the string is below
     made.flow((x - way[0], y - way[1]), (x + way[0], y + way[1]))
     steepest = next((row["shown"] for row in grades["slopes"] if row["line"] == grades["steepest"]), "")
-    made.sketch.label(Label(steepest, "number", [(x + way[0], y + way[1])], (way[0], way[1]), 8.0))
+    beside, anchor = (10.0, "start") if way[0] >= 0 else (-10.0, "end")
+    made.sketch.words(steepest, (x + beside, y + 5.0 + (14.0 if way[1] < 0 else -10.0)), "number", anchor)
 
 
 def _pour(made: SlabSketch) -> None:

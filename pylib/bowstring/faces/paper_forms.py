@@ -139,7 +139,8 @@ def _lines(lines: list[LineRow]) -> str:
     return f'<table class="lines"><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>'
 
 
-_STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form")
+_STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form", "footing_outside",
+          "footing_inside")  # fmt: skip
 _LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
 
 
@@ -204,6 +205,7 @@ def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
     told += edges["form"] if edges["stick"] is None else []
-    told += [say("forms.dig", past=edges["overdig_shown"])]
+    footed = any(one["key"] == "footing_outside" for one in edges["lines"])
+    told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
     screws = "forms.screws" if edges["stick"] is not None else "fill.screws"
     return [*told, *([say(screws)] if boards else [])]

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from math import asin, cos, sin
 from typing import Any
+
+import pytest
 
 from bowstring.faces.build import PAGES, build_html
 from helping import SAID, answer_to
 
+FOOT = 0.3048
 WALL: dict[str, Any] = {
     **SAID,
     "arc": {"radius": "40 ft", "chord": "30 ft"},
@@ -70,3 +74,59 @@ def test_what_the_loose_end_adds_is_told_as_not_in_the_limits() -> None:
     boards = answer_to(WALK)["boards"]
     assert boards is not None
     assert "The limits here are for the curve: they leave that out." in " ".join(boards["fails"])
+
+
+def lines(job: dict[str, Any]) -> dict[str, Any]:
+    edges = answer_to(job)["edges"]
+    assert edges is not None
+    return {line["key"]: line for line in edges["lines"]}
+
+
+def test_a_footing_has_edges_of_its_own_and_the_dig_is_past_those() -> None:
+    """An 8-in wall inside R 40 on 24 in of footing: 8 in past each face, and a foot more is dug."""
+    told = lines(WALL)
+    outside, inside = 40 + 8 / 12, 40 - 8 / 12 - 8 / 12
+    half = asin(15 / 40)
+    for key, radius in (("footing_outside", outside), ("footing_inside", inside), ("dig_outside", outside + 1),
+                        ("dig_inside", inside - 1)):  # fmt: skip
+        assert told[key]["radius"] / FOOT == pytest.approx(radius), key
+        assert told[key]["chord"] / FOOT == pytest.approx(2 * radius * sin(half)), key
+        assert told[key]["sagitta"] / FOOT == pytest.approx(radius * (1 - cos(half))), key
+        assert told[key]["arc_length"] / FOOT == pytest.approx(2 * radius * half), key
+    assert told["footing_outside"]["off_shown"] == '8" outside'
+    assert told["footing_inside"]["off_shown"] == "1' 4\" inside"
+    edges = answer_to(WALL)["edges"]
+    assert edges is not None
+    assert any("past each edge of the footing" in text for text in edges["passes"])
+    assert any("toe" in note for note in edges["notes"])
+
+
+def test_no_footing_is_told_under_a_walk_or_without_one() -> None:
+    walk = {**WALK, "slab": {**WALK["slab"], "footing_width": "24 in", "footing_depth": "12 in"}}
+    for job in (walk, {**WALL, "slab": {"thickness": "4 ft"}}):
+        told = lines(job)
+        assert "footing_outside" not in told
+        assert told["dig_outside"]["radius"] / FOOT == pytest.approx(41)
+
+
+def test_a_footing_narrower_than_its_wall_is_dug_past_the_wall() -> None:
+    told = lines({**WALL, "slab": {**WALL["slab"], "footing_width": "6 in"}})
+    assert told["footing_outside"]["radius"] / FOOT == pytest.approx(40 - 1 / 12)
+    assert told["dig_outside"]["radius"] / FOOT == pytest.approx(41)
+
+
+def test_stakes_over_a_wide_footing_are_dug_out() -> None:
+    job = {**WALL, "offset": "18 in", "toward": "outside"}
+    told = answer_to(job)["edges"]
+    assert told is not None and told["dug_out"]
+    bare = answer_to({**job, "slab": {"thickness": "4 ft"}})["edges"]
+    assert bare is not None and not bare["dug_out"]
+
+
+@pytest.mark.parametrize(("line", "note"), [("back", "back of curb"), ("flow line", "flow line"), ("lip", "lip")])
+def test_a_curbs_drawn_line_is_named_and_its_others_arent_assumed(line: str, note: str) -> None:
+    job = {**WALK, "width": "18 in", "drawn_to": line}
+    assert note in lines(job)["outside"]["note"]
+    edges = answer_to(job)["edges"]
+    assert edges is not None
+    assert any("not assumed here" in one for one in edges["notes"])

@@ -8,7 +8,7 @@ from math import degrees, floor
 from bowstring.forming.joints import LEAST_CORNER
 from bowstring.forming.segment import Segment
 from bowstring.report.forming.edge_board import board_of
-from bowstring.report.forming.edge_lines import FORM, OVERDIG, off_shown, overdig_of
+from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
 from bowstring.report.forming.plan import Plan
@@ -100,7 +100,7 @@ def _lines(plan: Plan, filled: Segment) -> Iterator[LineRow]:
         offs[STAKES] = outward
     board, dig = say("edges.note_back", board=name), say("edges.note_dig", size=plan.tape.show_whole(past))
     driven = say(f"edges.yours_{plan.layout.job.driven}")
-    notes = {"dig_outside": dig, FORM[OUTSIDE]: board, OUTSIDE: say("edges.note_edge", what=say("edges.note_drawn"))}
+    notes = {"dig_outside": dig, FORM[OUTSIDE]: board, OUTSIDE: say("edges.note_edge", what=drawn_note(plan))}
     for key, off in sorted(offs.items(), key=lambda one: -one[1]):
         note = driven if key == STAKES else notes[key]
         yours_here = key == yours and key != STAKES

@@ -143,8 +143,10 @@ def _conclusion(plan: Plan, filled: Segment, made: Grid) -> str:
     told = {"wide": tape.show(filled.wide), "deep": tape.show(filled.deep)}
     if made.columns == made.rows == 1:
         return say("fill.joints_none", **told)
-    panel, across = tape.show_running(made.wide), tape.show_running(made.deep)
-    return say("fill.joints", columns=made.columns, rows=made.rows, panel=panel, across=across, **told)
+    sides = {"panel": tape.show_running(made.wide), "across": tape.show_running(made.deep)}
+    if made.rows == 1:
+        return say("fill.joints_one_row", columns=made.columns, **sides)
+    return say("fill.joints", columns=made.columns, rows=made.rows, **sides)
 
 
 def _stop(plan: Plan, jointing: FillJointing) -> str:

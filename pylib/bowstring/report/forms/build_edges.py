@@ -17,6 +17,7 @@ class LineRow(TypedDict):
 
     Attributes:
         key: ``dig_outside``, ``outer_form``, ``outside``, ``centre``, ``inside``, ``inner_form``, ``dig_inside``;
+            of a wall on a footing that one's ``footing_outside`` and ``footing_inside``, the dig past those;
             ``stakes``, the job's own stakes' line where it is none of those; ``string``, ``string_form`` and
             ``dig_string``, the straight ones of a slab that fills its curve, whose ``arc_length`` is the chord.
         name, note: what it is called, and what of it stands there, empty where that needs no word.

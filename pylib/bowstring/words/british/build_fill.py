@@ -2,11 +2,12 @@
 
 MESSAGES = {
     "fill.centre_row": "Needs the edge, not the centreline",
-    "fill.panels": "{columns} bays by {rows}",
+    "fill.panels": "{columns} by {rows} bays",
     "fill.one_panel": "One bay, no joint",
     "fill.too_long": "Bays over {most}",
     "fill.joints_more": "bays {wide} by {deep}",
     "fill.joints": "{columns} bays along A to B, {rows} off it,\n{panel} by {across}",
+    "fill.joints_one_row": "{columns} bays along A to B,\n{panel} by {across}",
     "fill.joints_none": "One bay, no joint:\n{wide} along A to B, {deep} off it",
     "fill.stop_long": "Bays are {longest} on a side; {most} is the usual limit. Take more bays.",
     "fill.most_every": "No side of a bay is over {most}, as you said.",

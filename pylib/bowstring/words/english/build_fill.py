@@ -5,7 +5,7 @@ MESSAGES = {
     "fill.row": "Curve R {radius}, string {chord}",
     "fill.row_more": "all inside it, {deep} deep",
     "fill.centre_row": "Needs the edge, not the centerline",
-    "fill.panels": "{columns} panels by {rows}",
+    "fill.panels": "{columns} by {rows} panels",
     "fill.one_panel": "One panel, no joint",
     "fill.too_long": "Panels over {most}",
     "fill.joints_more": "panels {wide} by {deep}",
@@ -61,6 +61,7 @@ MESSAGES = {
     "fill.no_footing": "A footing runs under the middle of a band: this slab fills its curve, so none is counted.",
     # the joints
     "fill.joints": "{columns} panels along A to B, {rows} off it,\n{panel} by {across}",
+    "fill.joints_one_row": "{columns} panels along A to B,\n{panel} by {across}",
     "fill.joints_none": "One panel, no joint:\n{wide} along A to B, {deep} off it",
     "fill.stop_long": "Panels are {longest} on a side; {most} is the usual limit. Take more panels.",
     "fill.most_every": "No side of a panel is over {most}, as you said.",

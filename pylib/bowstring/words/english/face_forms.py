@@ -81,5 +81,9 @@ MESSAGES = {
     "forms.dig": (
         "Dig {past} past each edge. Hubs outside the dig come first; the line is set again from them after it."
     ),
+    "forms.dig_footing": (
+        "Dig {past} past each edge of the footing. Hubs outside the dig come first; the line is set again from them "
+        "after it."
+    ),
     "forms.wide": "width",
 }

@@ -90,5 +90,9 @@ MESSAGES = {
         "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
         "vuelve a trazar desde ellos."
     ),
+    "forms.dig_footing": (
+        "Excave {past} más allá de cada borde de la zapata. Primero los ~trompos~ fuera de la excavación; después, la "
+        "línea otra vez desde ellos."
+    ),
     "forms.wide": "ancho",
 }
