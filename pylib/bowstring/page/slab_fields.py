@@ -18,6 +18,7 @@ Writer = Callable[[object], str]
 
 SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("edge", "choice", "edge", ("outside", "centre", "inside", "left", "right", "")),
+    ("slab.fills", "flag", "slab_fills", ("", "yes")),
     ("slab.thickness", "fine", "slab_thickness", ()),
     ("slab.end_width", "length", "slab_end_width", ()),
     ("slab.base", "bed", "slab_base", ()),

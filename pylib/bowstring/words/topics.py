@@ -22,6 +22,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "edges": ("build_edges",),
     "entry": ("entries",),
     "face_checks": ("face_checks",),
+    "fill": ("build_fill",),
     "face_got": ("face_got",),
     "fit": ("results",),
     "form": ("form", "siteform", "slabform", "lineform"),
