@@ -272,6 +272,18 @@ def _build(work: Work) -> list[BuildRow]:
     return work.built.rows()
 
 
+def _second_pass(work: Work) -> list[str]:
+    from bowstring.report.forming.passes import second_pass
+
+    return second_pass(work.plan)
+
+
+def _form_cards(work: Work) -> list[CardRow]:
+    from bowstring.report.forming.passes import report_form_cards
+
+    return report_form_cards(work.built)
+
+
 PARTS: dict[str, Callable[[Work], object]] = {
     "version": plain.version,
     "title": plain.title,
@@ -333,9 +345,11 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "grades": _grades,
     "pour": _pour,
     "build": _build,
+    "second_pass": _second_pass,
+    "form_cards": _form_cards,
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
 
-FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build")
+FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build", "second_pass", "form_cards")
 """The parts that hang on what a job says of its slab; no other does."""

@@ -25,6 +25,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "face_got": ("face_got",),
     "fit": ("results",),
     "form": ("form", "siteform", "slabform"),
+    "forming": ("form_cards",),
     "forms": ("face_forms",),
     "found": ("job",),
     "gap": ("results",),

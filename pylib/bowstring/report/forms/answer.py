@@ -52,6 +52,8 @@ class Answer(TypedDict):
         cards: the steps as they are worked, one at a time, with what comes before and after them.
         line: along which is built; edges, boards, joints, grades, pour: ``None`` as long as something has to be said
             first; build: a row for each of those, its conclusion first.
+        second_pass: what the cards of the forms are of, in order, none as long as there is no slab to build;
+            form_cards: those cards, which follow ``cards``, numbered by themselves.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
 
@@ -115,4 +117,6 @@ class Answer(TypedDict):
     grades: GradesPart | None
     pour: PourPart | None
     build: list[BuildRow]
+    second_pass: list[str]
+    form_cards: list[CardRow]
     notes: list[str]

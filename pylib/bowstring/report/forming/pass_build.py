@@ -1,0 +1,125 @@
+"""The cards that build on the line: the boards on their stakes, their tops, and what is looked at before the pour."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.report.forming.grade_said import Settled, settle
+from bowstring.report.forming.grade_told import climbed, drops
+from bowstring.report.forming.heights import size_of
+from bowstring.report.forming.pass_card import Value, pass_card, right_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import pouring_of
+from bowstring.report.forming.quantities import ordered_number
+from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
+from bowstring.report.forms.cards import CardRow
+from bowstring.words import say
+
+MOST_SPLICES = 4
+"""Of an edge, on a card: where the others are the boards' page says."""
+
+HALF_OUT = -2
+"""Of the rows that say where the concrete must be: half of the last truck, then three quarters."""
+
+
+def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
+    """Return the card of the form stakes and the boards."""
+    if part is None:
+        return pass_card("boards", say("forming.boards_which"), [plan.said.board.kind])
+    if part["state"] == "stop":
+        return pass_card("boards", say("forming.boards_none"), ["stop"])
+    notes = [say("forming.note.behind"), *(_splices(edge) for edge in part["edges"]), *part["cautions"]]
+    numbers = [(say(f"forming.label.gap_{edge['edge']}"), edge["gap_shown"]) for edge in part["edges"]]
+    if len({shown for _label, shown in numbers}) == 1:
+        numbers = [(say("forming.label.gap_both"), numbers[0][1])]
+    values: list[Value] = []
+    for edge in part["edges"]:
+        values += [edge["board"], edge["radius"], edge["gap"], *(one["along"] for one in edge["splices"])]
+    past = plan.said.board.overrun != 0.0
+    return pass_card("boards", say("forming.boards_past" if past else "forming.boards"), values, numbers, None, notes)
+
+
+def _splices(edge: EdgeBoards) -> str:
+    at = [splice["along_shown"] for splice in edge["splices"]]
+    if not at:
+        return ""
+    key = f"forming.note.splices_{edge['edge']}"
+    if len(at) > MOST_SPLICES:
+        return say(f"{key}_more", places=", ".join(at[:MOST_SPLICES]), count=len(at) - MOST_SPLICES)
+    return say(key, places=", ".join(at))
+
+
+def tops_card(plan: Plan, part: GradesPart | None) -> CardRow:
+    """Return the card of the tops, or what has to be said before there are any."""
+    settled = settle(plan)
+    if part is None or not isinstance(settled, Settled) or part["stop"]:
+        return pass_card(
+            "tops", say("forming.tops_stop" if part else "forming.tops_open"), ["stop" if part else "open"]
+        )
+    grade = settled.grade
+    values = [row[edge]["level"] for row in part["rows"] if row["kind"] == "stake" for edge in ("outside", "inside")]
+    values += [grade.start, grade.crown, grade.cross]
+    right = None
+    if part["drop"] and part["cross"]:
+        right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
+    notes = list(_tops_notes(plan, part, settled))
+    return pass_card("tops", say("forming.tops"), values, list(_heights(plan, settled)), right, notes)
+
+
+def _heights(plan: Plan, settled: Settled) -> Iterator[tuple[str, str]]:
+    up = climbed(settled.grade)
+    if up:
+        yield say(f"forming.label.B_{'up' if up > 0 else 'down'}"), size_of(plan.tape, up)
+    first, last = (size_of(plan.tape, drop) for drop in drops(settled.grade))
+    if settled.low and first == last:
+        yield say(f"forming.label.low_{settled.low}"), first
+
+
+def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]:
+    up, across = part["conclusion"]
+    if not climbed(settled.grade):
+        yield up
+    first, last = drops(settled.grade)
+    if not settled.low or first != last:
+        yield across
+    at_a = part["rows"][0]["outside"]
+    if at_a["elevation"]:
+        yield say("forming.note.elevation", level=f"{at_a['elevation']} {'ft' if plan.tape.feet else 'm'}")
+    if at_a["rod"]:
+        yield say("forming.note.rod", reading=at_a["rod"])
+    if part["state"] == "near":
+        yield part["short"]
+    yield say("forming.note.every_top")
+
+
+def pour_card(plan: Plan, part: PourPart, joints: JointsPart | None) -> CardRow:
+    """Return the card before the truck comes."""
+    numbers = [(part["unit"], part["number"])]
+    values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
+    if part["reach"]:
+        half = part["reach"][HALF_OUT]
+        numbers.append((say("forming.label.call", out=half["out"]), half["call_shown"]))
+        values.append(half["call"])
+    notes = []
+    if part["footing_order"]:
+        notes.append(say("forming.note.footing_first", order=_ordered(plan, part["footing_order"])))
+        values.append(part["footing_order"])
+    if joints and not joints["stop"]:
+        count = joints["count"] - 1
+        if count:
+            notes.append(say("forming.note.joints", count=count, depth=joints["depth_shown"]))
+        values += [count, joints["depth"]]
+    if part["bulkhead"]:
+        notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
+    notes.append(say("forming.note.burns"))
+    return pass_card("pour", say("forming.pour"), values, numbers, right_of("signed"), notes)
+
+
+def _ordered(plan: Plan, volume: float) -> str:
+    pouring = pouring_of(plan)
+    assert pouring is not None  # it has an order
+    number = ordered_number(volume, pouring.step, pouring.yards)
+    return say("pour.yards3" if pouring.yards else "pour.metres3", volume=number)
