@@ -7,6 +7,7 @@ from collections.abc import Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.boxes import text_width
+from bowstring.drawings.pass_section import pass_svg
 from bowstring.drawings.step import step_svg
 from bowstring.drawings.svg import SIZES
 from bowstring.faces.located import ticket_fields_html
@@ -49,11 +50,13 @@ def stakes_html(
     one = card_at(answer, card)
     one = {**one, "text": card_text(answer, one)}
     steps = " ".join(str(step) for step in one["steps"])
+    drawn = pass_svg if one["mark"] else step_svg
+    whole = "" if one["lines"] and not one["mark"] else " whole"
     parts = [
         f'<section class="card" data-card="{running(answer, one)}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
         progress_html(answer, one, done),
-        f'<figure class="draw{"" if one["lines"] else " whole"}">{step_svg(answer, one, id="step")}</figure>',
+        f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
         _right(one),

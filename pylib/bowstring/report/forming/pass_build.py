@@ -33,13 +33,16 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
         return pass_card("boards", say("forming.boards_none"), ["stop"])
     notes = [say("forming.note.behind"), *(_splices(edge) for edge in part["edges"]), *part["cautions"]]
     numbers = [(say(f"forming.label.gap_{edge['edge']}"), edge["gap_shown"]) for edge in part["edges"]]
+    drawn = [(edge["edge"], edge["edge"], disc) for disc, edge in enumerate(part["edges"], 1)]
     if len({shown for _label, shown in numbers}) == 1:
         numbers = [(say("forming.label.gap_both"), numbers[0][1])]
+        drawn = [(start, end, 1) for start, end, _disc in drawn]
     values: list[Value] = []
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["gap"], *(one["along"] for one in edge["splices"])]
     past = plan.said.board.overrun != 0.0
-    return pass_card("boards", say("forming.boards_past" if past else "forming.boards"), values, numbers, None, notes)
+    text = say("forming.boards_past" if past else "forming.boards")
+    return pass_card("boards", text, values, numbers, None, notes, drawn)
 
 
 def _splices(edge: EdgeBoards) -> str:
@@ -66,16 +69,20 @@ def tops_card(plan: Plan, part: GradesPart | None) -> CardRow:
     if part["drop"] and part["cross"]:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
     notes = list(_tops_notes(plan, part, settled))
-    return pass_card("tops", say("forming.tops"), values, list(_heights(plan, settled)), right, notes)
+    heights = list(_heights(plan, settled))
+    numbers = [(label, shown) for label, shown, _edge in heights]
+    drawn = [(edge, edge, disc) for disc, (_label, _shown, edge) in enumerate(heights, 1)]
+    return pass_card("tops", say("forming.tops"), values, numbers, right, notes, drawn)
 
 
-def _heights(plan: Plan, settled: Settled) -> Iterator[tuple[str, str]]:
+def _heights(plan: Plan, settled: Settled) -> Iterator[tuple[str, str, str]]:
+    """Yield what each height is, the height as it is shown, and the edge at which it is."""
     up = climbed(settled.grade)
     if up:
-        yield say(f"forming.label.B_{'up' if up > 0 else 'down'}"), size_of(plan.tape, up)
+        yield say(f"forming.label.B_{'up' if up > 0 else 'down'}"), size_of(plan.tape, up), "outside"
     first, last = (size_of(plan.tape, drop) for drop in drops(settled.grade))
     if settled.low and first == last:
-        yield say(f"forming.label.low_{settled.low}"), first
+        yield say(f"forming.label.low_{settled.low}"), first, settled.low
 
 
 def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]:
@@ -97,12 +104,13 @@ def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]
 
 def pour_card(plan: Plan, part: PourPart, joints: JointsPart | None) -> CardRow:
     """Return the card before the truck comes."""
-    numbers = [(part["unit"], part["number"])]
+    numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
     if part["reach"]:
         half = part["reach"][HALF_OUT]
         numbers.append((say("forming.label.call", out=half["out"]), half["call_shown"]))
         values.append(half["call"])
+        drawn.append(("outside", "outside", 2))
     notes = []
     if part["footing_order"]:
         notes.append(say("forming.note.footing_first", order=_ordered(plan, part["footing_order"])))
@@ -115,7 +123,7 @@ def pour_card(plan: Plan, part: PourPart, joints: JointsPart | None) -> CardRow:
     if part["bulkhead"]:
         notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
     notes.append(say("forming.note.burns"))
-    return pass_card("pour", say("forming.pour"), values, numbers, right_of("signed"), notes)
+    return pass_card("pour", say("forming.pour"), values, numbers, right_of("signed"), notes, drawn)
 
 
 def _ordered(plan: Plan, volume: float) -> str:

@@ -24,10 +24,12 @@ def pass_card(
     numbers: Sequence[tuple[str, str]] = (),
     right: CardRight | None = None,
     notes: Sequence[str] = (),
+    drawn: Sequence[tuple[str, str, int]] = (),
 ) -> CardRow:
     """Return a card without its running number.
 
-    ``values``: all that it hangs on; ``numbers``: what each is, and the number as it is shown.
+    ``values``: all that it hangs on; ``numbers``: what each is, and the number as it is shown; ``drawn``: from where to
+    where each is drawn in the cut across the slab, by the disc of its number.
     """
     return {
         "number": 0,
@@ -46,7 +48,7 @@ def pass_card(
         ],
         "right": right,
         "notes": [note for note in notes if note],
-        "lines": [],
+        "lines": [{"kind": "off", "from": start, "to": end, "disc": disc, "at": None} for start, end, disc in drawn],
     }
 
 

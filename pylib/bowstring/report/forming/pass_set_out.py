@@ -25,13 +25,13 @@ def hubs_card(plan: Plan, marks: Marks) -> CardRow:
         notes.append(say("forming.note.hub_on", stake=hubs.at, what=hubs.blocked))
     numbers = [(say(f"forming.label.hub_{hubs.side}"), tape.show(hubs.off))]
     values = [*_line(plan, marks), hubs.side, hubs.off]
-    return pass_card("hubs", say("forming.hubs"), values, numbers, right, notes)
+    return pass_card("hubs", say("forming.hubs"), values, numbers, right, notes, [("stake", f"hub_{hubs.side}", 1)])
 
 
 def dig_card(plan: Plan, marks: Marks) -> CardRow:
     """Return the card of the dig lines, each from the stakes, where they still stand."""
     past, at, numbers, values = overdig_of(plan), marks.stakes.first, [], _line(plan, marks)
-    notes = [say("forming.note.locates")]
+    notes, drawn = [say("forming.note.locates")], []
     for key, away in ((OUTSIDE, 1), (INSIDE, -1)):
         edge = marks.edge(key)
         offs = [off + away * past - at for off in (edge.first, edge.last)]
@@ -42,17 +42,19 @@ def dig_card(plan: Plan, marks: Marks) -> CardRow:
         side = "out" if sum(offs) > 0 else "in"
         label = say(f"forming.label.dig_{key}_{side}")
         numbers.append((label, from_to(plan.tape, abs(offs[0]), abs(offs[1]))))
+        drawn.append(("stake", f"dig_{key}", len(numbers)))
     if plan.taper:
         notes.append(say("forming.note.tapers"))
-    return pass_card("dig", say("forming.dig"), values, numbers, None, notes)
+    return pass_card("dig", say("forming.dig"), values, numbers, None, notes, drawn)
 
 
 def base_card(plan: Plan) -> CardRow:
     """Return the card of the dig's depth and the base, both from the finished top."""
     slab, tape = plan.said.slab, plan.tape
     deep, base = slab.thickness or 0.0, slab.base or 0.0
-    numbers = [(say("forming.label.dig_depth"), thick(tape, deep + base))]
+    numbers, drawn = [(say("forming.label.dig_depth"), thick(tape, deep + base))], [("top", "bottom", 1)]
     if base:
+        drawn.append(("top", "base", 2))
         numbers.append((say("forming.label.base_depth"), thick(tape, deep)))
     notes = []
     if slab.base is None:
@@ -64,40 +66,43 @@ def base_card(plan: Plan) -> CardRow:
         sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
         notes.append(say("forming.note.footing", **sizes))
     values = [deep, slab.base, slab.edge_width, slab.edge_depth, slab.footing_width, slab.footing_depth]
-    return pass_card("base", say("forming.base" if base else "forming.base_none"), values, numbers, None, notes)
+    text = say("forming.base" if base else "forming.base_none")
+    return pass_card("base", text, values, numbers, None, notes, drawn)
 
 
 def line_card(plan: Plan, marks: Marks) -> CardRow:
     """Return the card that sets the line again and both edges from it."""
-    text, numbers, more = _again(plan, marks)
-    notes = list(_line_notes(plan, marks))
-    return pass_card("line", text, [*_line(plan, marks), *more], numbers, _diagonals(plan, marks), notes)
-
-
-def _again(plan: Plan, marks: Marks) -> tuple[str, list[tuple[str, str]], list[Value]]:
-    """Return the sentence, the numbers, and what else they hang on."""
-    tape = plan.tape
+    right, notes, line = _diagonals(plan, marks), list(_line_notes(plan, marks)), _line(plan, marks)
     if not dug_out(plan, marks):
         reach = {key: (abs(marks.reach(key, 0)), abs(marks.reach(key, 1))) for key in (OUTSIDE, INSIDE)}
-        return say("forming.line_stakes"), _to_edges(plan, "stakes", reach), []
+        numbers, drawn = _to_edges(plan, "stakes", reach), [("stake", OUTSIDE, 1), ("stake", INSIDE, 2)]
+        return pass_card("line", say("forming.line_stakes"), line, numbers, right, notes, drawn)
     hubs = hubs_of(plan, marks)
-    values: list[Value] = [hubs.side, hubs.off]
+    values, hub = [*line, hubs.side, hubs.off], f"hub_{hubs.side}"
     if marks.yours == STAKES and marks.boarded is None:
         reach = {key: (hubs.to_edge(key, 0), hubs.to_edge(key, 1)) for key in (OUTSIDE, INSIDE)}
-        return say("forming.line_hubs"), _to_edges(plan, "hubs", reach), values
-    stick = report_stick(plan, marks)
-    shown = stick["length_shown"]
-    if plan.taper and plan.width is not None:
-        part = 0.5 if marks.yours == CENTER else 1.0
-        shown = from_to(tape, part * plan.width, part * plan.taper.last)
-    key = "both" if marks.yours == CENTER else "other"
-    numbers = [(say("forming.label.hub_back"), tape.show(hubs.off)), (say("forming.label.stick"), shown)]
-    return say(f"forming.line_{key}"), numbers, values
+        numbers, drawn = _to_edges(plan, "hubs", reach), [(hub, OUTSIDE, 1), (hub, INSIDE, 2)]
+        return pass_card("line", say("forming.line_hubs"), values, numbers, right, notes, drawn)
+    numbers = [
+        (say("forming.label.hub_back"), plan.tape.show(hubs.off)),
+        (say("forming.label.stick"), _stick(plan, marks)),
+    ]
+    text = say("forming.line_both" if marks.yours == CENTER else "forming.line_other")
+    sticks = [("stake", key, 2) for key in marks.seconds]
+    return pass_card("line", text, values, numbers, right, notes, [(hub, "stake", 1), *sticks])
 
 
 def _to_edges(plan: Plan, start: str, reach: Mapping[str, tuple[float, float]]) -> list[tuple[str, str]]:
     """Return the number of each edge: how far it is at A and at B."""
     return [(say(f"forming.label.{start}_{key}"), from_to(plan.tape, *ends)) for key, ends in reach.items()]
+
+
+def _stick(plan: Plan, marks: Marks) -> str:
+    """Return what the width stick has, at A and at B where the width changes."""
+    if plan.taper and plan.width is not None:
+        part = 0.5 if marks.yours == CENTER else 1.0
+        return from_to(plan.tape, part * plan.width, part * plan.taper.last)
+    return report_stick(plan, marks)["length_shown"]
 
 
 def _diagonals(plan: Plan, marks: Marks) -> CardRight:

@@ -5,6 +5,9 @@ MESSAGES = {
     "forming.go_on": "Go on: the forms",
     "forming.list": "Forms, then the pour",
     "forming.cards": "{count} cards",
+    "forming.draw_title": "Forms, card {number}: {title}",
+    "forming.draw_outside": "outside of the curve",
+    "forming.draw_inside": "inside",
     "forming.changed": "Its numbers changed after it was done. Do it again.",
     "forming.from_to": "{first} to {last}",
     # what to do

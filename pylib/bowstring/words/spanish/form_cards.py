@@ -7,6 +7,9 @@ MESSAGES = {
     "forming.go_on": "Seguir: las ~formas~",
     "forming.list": "~Formas~ y colado",
     "forming.cards": "{count} tarjetas",
+    "forming.draw_title": "~Formas~, tarjeta {number}: {title}",
+    "forming.draw_outside": "por fuera de la curva",
+    "forming.draw_inside": "por dentro",
     "forming.changed": "Sus números cambiaron después de hecha. Hágala otra vez.",
     "forming.from_to": "{first} a {last}",
     # what to do
