@@ -21,7 +21,7 @@ _BOARD, _DROP = 7.0, 12.0
 _ON_BED = frozenset({"stake", "outside", "inside"})
 _DEPTHS = {"bottom": _BOTTOM, "base": _BED}
 _BEFORE = ("form_hubs", "form_dig")
-_FORMED = ("form_boards", "form_tops", "form_pour")
+_FORMED = ("form_stakes", "form_boards", "form_tops", "form_pour")
 
 
 class PassSection:
@@ -122,7 +122,8 @@ class PassSection:
     def _measured(self, start: Point, end: Point, disc: int) -> None:
         self.sketch.arrow(start, end, feathers=False)
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
-        spots: list[Point] = [middle, (middle[0] + 16.0, middle[1]), (middle[0] - 16.0, middle[1])]
+        aside = 16.0 if start[0] == end[0] else 0.0  # a short arrow downward shows whole
+        spots: list[Point] = [(middle[0] + aside, middle[1]), (middle[0] - 16.0, middle[1])]
         draw_discs(self.sketch, [(disc, spots)])
 
 

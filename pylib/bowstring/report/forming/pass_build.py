@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.formboard import practice_of
 from bowstring.report.forming.grade_said import Settled, settle
 from bowstring.report.forming.grade_told import climbed, drops
 from bowstring.report.forming.heights import size_of
@@ -25,24 +27,46 @@ HALF_OUT = -2
 """Of the rows that say where the concrete must be: half of the last truck, then three quarters."""
 
 
-def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
-    """Return the card of the form stakes and the boards."""
-    if part is None:
-        return pass_card("boards", say("forming.boards_which"), [plan.said.board.kind])
-    if part["state"] == "stop":
-        return pass_card("boards", say("forming.boards_none"), ["stop"])
-    notes = [say("forming.note.behind"), *(_splices(edge) for edge in part["edges"]), *part["cautions"]]
+def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
+    """Return the card of the form stakes, or what has to be said before there are any."""
+    if part is None or part["state"] == "stop":
+        return _no_board("stakes", plan, part)
     numbers = [(say(f"forming.label.gap_{edge['edge']}"), edge["gap_shown"]) for edge in part["edges"]]
     drawn = [(edge["edge"], edge["edge"], disc) for disc, edge in enumerate(part["edges"], 1)]
     if len({shown for _label, shown in numbers}) == 1:
         numbers = [(say("forming.label.gap_both"), numbers[0][1])]
         drawn = [(start, end, 1) for start, end, _disc in drawn]
-    values: list[Value] = []
+    name, thickness = board_of(plan)
+    notes = [say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name), say("forming.note.low")]
+    values: list[Value] = [thickness, *(value for edge in part["edges"] for value in (edge["radius"], edge["gap"]))]
+    return pass_card("stakes", say("forming.stakes"), values, numbers, None, notes, drawn)
+
+
+def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
+    """Return the card of the boards, bent along their stakes."""
+    if part is None or part["state"] == "stop":
+        return _no_board("boards", plan, part)
+    past = overrun_of(plan)
+    numbers = [(say("forming.label.past"), plan.tape.show_whole(past))] if past else []
+    values: list[Value] = [past]
     for edge in part["edges"]:
-        values += [edge["board"], edge["radius"], edge["gap"], *(one["along"] for one in edge["splices"])]
-    past = plan.said.board.overrun != 0.0
+        values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
+    notes = [*(_splices(edge) for edge in part["edges"]), *part["cautions"]]
+    drawn = [("outside", "outside", 1)] if past else []
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
+
+
+def overrun_of(plan: Plan) -> float:
+    """Return how far boards run past each end, metres: as said, or the practice's."""
+    said = plan.said.board.overrun
+    return practice_of(plan).overrun if said is None else said
+
+
+def _no_board(what: str, plan: Plan, part: BoardsPart | None) -> CardRow:
+    if part is None:
+        return pass_card(what, say("forming.boards_which"), [plan.said.board.kind])
+    return pass_card(what, say("forming.boards_none"), ["stop"])
 
 
 def _splices(edge: EdgeBoards) -> str:
@@ -55,7 +79,7 @@ def _splices(edge: EdgeBoards) -> str:
     return say(key, places=", ".join(at))
 
 
-def tops_card(plan: Plan, part: GradesPart | None) -> CardRow:
+def tops_card(plan: Plan, part: GradesPart | None, joints: JointsPart | None) -> CardRow:
     """Return the card of the tops, or what has to be said before there are any."""
     settled = settle(plan)
     if part is None or not isinstance(settled, Settled) or part["stop"]:
@@ -63,12 +87,16 @@ def tops_card(plan: Plan, part: GradesPart | None) -> CardRow:
             "tops", say("forming.tops_stop" if part else "forming.tops_open"), ["stop" if part else "open"]
         )
     grade = settled.grade
-    values = [row[edge]["level"] for row in part["rows"] if row["kind"] == "stake" for edge in ("outside", "inside")]
+    values: list[Value] = [
+        row[edge]["level"] for row in part["rows"] if row["kind"] == "stake" for edge in ("outside", "inside")
+    ]
     values += [grade.start, grade.crown, grade.cross]
     right = None
     if part["drop"] and part["cross"]:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
-    notes = list(_tops_notes(plan, part, settled))
+    notes = [*_tops_notes(plan, part, settled), *_joints(joints)]
+    if joints:
+        values += [float(joints["count"]), joints["depth"] or 0.0]
     heights = list(_heights(plan, settled))
     numbers = [(label, shown) for label, shown, _edge in heights]
     drawn = [(edge, edge, disc) for disc, (_label, _shown, edge) in enumerate(heights, 1)]
@@ -102,7 +130,12 @@ def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]
     yield say("forming.note.every_top")
 
 
-def pour_card(plan: Plan, part: PourPart, joints: JointsPart | None) -> CardRow:
+def _joints(part: JointsPart | None) -> Iterator[str]:
+    if part and not part["stop"] and part["count"] > 1:
+        yield say("forming.note.joints", count=part["count"] - 1, depth=part["depth_shown"])
+
+
+def pour_card(plan: Plan, part: PourPart) -> CardRow:
     """Return the card before the truck comes."""
     numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
@@ -115,11 +148,6 @@ def pour_card(plan: Plan, part: PourPart, joints: JointsPart | None) -> CardRow:
     if part["footing_order"]:
         notes.append(say("forming.note.footing_first", order=_ordered(plan, part["footing_order"])))
         values.append(part["footing_order"])
-    if joints and not joints["stop"]:
-        count = joints["count"] - 1
-        if count:
-            notes.append(say("forming.note.joints", count=count, depth=joints["depth_shown"]))
-        values += [count, joints["depth"]]
     if part["bulkhead"]:
         notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
     notes.append(say("forming.note.burns"))

@@ -7,7 +7,7 @@ from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.cards import CardRow
 
-BOARDS_ON = ("base", "line", "boards", "tops", "pour")
+AFTER_DIG = ("base", "line", "stakes", "boards", "tops", "pour")
 
 
 def second_pass(plan: Plan) -> list[str]:
@@ -22,7 +22,7 @@ def second_pass(plan: Plan) -> list[str]:
     from bowstring.report.forming.edge_stick import dug_out
 
     hubs = ["hubs"] if dug_out(plan, marks_of(plan)) else []
-    return [*hubs, "dig", *BOARDS_ON]
+    return [*hubs, "dig", *AFTER_DIG]
 
 
 def report_form_cards(built: Built) -> list[CardRow]:
@@ -40,9 +40,10 @@ def report_form_cards(built: Built) -> list[CardRow]:
         "dig": lambda: pass_set_out.dig_card(plan, marks),
         "base": lambda: pass_set_out.base_card(plan),
         "line": lambda: pass_set_out.line_card(plan, marks),
+        "stakes": lambda: pass_build.stakes_card(plan, built.boards),
         "boards": lambda: pass_build.boards_card(plan, built.boards),
-        "tops": lambda: pass_build.tops_card(plan, built.grades),
-        "pour": lambda: pass_build.pour_card(plan, pour, built.joints),
+        "tops": lambda: pass_build.tops_card(plan, built.grades, built.joints),
+        "pour": lambda: pass_build.pour_card(plan, pour),
     }
     cards = [makers[what]() for what in whats]
     for number, card in enumerate(cards, 1):

@@ -7,7 +7,7 @@ MESSAGES = {
     "forming.line_both": "Tape back from the pegs, set the stakes again. Gauge both edges.",
     "forming.line_hubs": "From each peg, square to the curve, tape back to both edges.",
     "forming.line_stakes": "At each stake, square off to both edges. Mark them on the sub-base.",
-    "forming.pour": "Check line, tops and sub-base once more. Sign off, then ring it in.",
+    "forming.pour": "Check line, width, tops, joints, sub-base again. Sign off, then order.",
     "forming.label.hub_outside": "stake to peg, away from the centre",
     "forming.label.hub_inside": "stake to peg, towards the centre",
     "forming.label.base_depth": "down to the top of the sub-base",
@@ -15,7 +15,6 @@ MESSAGES = {
     "forming.label.hubs_outside": "peg to the outer edge",
     "forming.label.hubs_inside": "peg to the inner edge",
     "forming.label.call": "{out} out, outer form from A: ring if short of",
-    "forming.right.signed": "Signed: width, tops, joints, sub-base depth, stakes screwed and capped.",
     "forming.note.farther": "Machines need more? Go farther, all pegs alike.",
     "forming.note.hub_on": "{stake}'s peg lands on {what}: put that one farther.",
     "forming.note.locates": "Hand-dig near marked services.",
@@ -24,5 +23,6 @@ MESSAGES = {
     "forming.title.hubs": "Pegs outside the dig",
     "forming.title.base": "Dig, sub-base, compact",
     "forming.title.pour": "Before the wagon",
+    "forming.where.stakes": "on the sub-base",
     "forming.where.line": "on the sub-base",
 }
