@@ -151,7 +151,7 @@ def pour_card(plan: Plan, part: PourPart) -> CardRow:
     if part["bulkhead"]:
         notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
     notes.append(say("forming.note.burns"))
-    return pass_card("pour", say("forming.pour"), values, numbers, right_of("signed"), notes, drawn)
+    return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
 
 
 def _ordered(plan: Plan, volume: float) -> str:

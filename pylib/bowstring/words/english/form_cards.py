@@ -58,7 +58,6 @@ MESSAGES = {
     "forming.right.diagonals_each": "Tape both diagonals of each bay: they are under Build.",
     "forming.right.level_feet": "Across, under a 4-ft level",
     "forming.right.level_metric": "Across, under a 1.2-m level",
-    "forming.right.signed": "The form sheet is signed.",
     # what else has to be known
     "forming.note.farther": "Machines need more? Go farther, all hubs alike.",
     "forming.note.hub_on": "{stake}'s hub lands on {what}: put that one farther.",
@@ -78,7 +77,7 @@ MESSAGES = {
     "forming.note.splices_inside_more": "Inner splices, from A: {places}; {count} more under Build",
     "forming.note.elevation": "A's outer top is at {level}.",
     "forming.note.rod": "There the rod reads {reading}.",
-    "forming.note.every_top": "Every stake's top is under Build and on paper.",
+    "forming.note.every_top": "All tops: Build, and paper.",
     "forming.note.footing_first": "Footing first: order {order}.",
     "forming.note.joints": "{count} joints: mark both tops; cut {depth}.",
     "forming.note.bulkhead": "Bulkhead ready at joint {joint}.",
