@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.pouring import is_wall, pouring_of
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.cards import CardRow
 
@@ -16,7 +16,7 @@ def second_pass(plan: Plan) -> list[str]:
 
     No part of the build is told for it.
     """
-    if plan.slab is None or not plan.said.slab.thickness or is_wall(plan):
+    if pouring_of(plan) is None or is_wall(plan):
         return []
     from bowstring.report.forming.edge_marks import marks_of
     from bowstring.report.forming.edge_stick import dug_out
