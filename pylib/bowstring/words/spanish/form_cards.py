@@ -10,7 +10,7 @@ MESSAGES = {
     "forming.draw_title": "~Formas~, tarjeta {number}: {title}",
     "forming.draw_outside": "por fuera de la curva",
     "forming.draw_inside": "por dentro",
-    "forming.changed": "Sus números cambiaron después de hecha. Hágala otra vez.",
+    "forming.changed": "Cambió después de hecha.",
     "forming.from_to": "{first} a {last}",
     # what to do
     "forming.hubs": "En cada ~estaca~, ~a escuadra~, fuera de la excavación: clave ~trompo~, anote distancia.",
