@@ -108,7 +108,8 @@ function opened(fields, id) {
 
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => switched(), listed: () => work.list() });
-const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
+const marks = () => look.shown?.marks ?? {};
+const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore, marks });
 const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
 const place = faces({

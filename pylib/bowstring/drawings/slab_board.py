@@ -56,7 +56,8 @@ def _behind(answer: Answer) -> float:
 
 def _is_alone(answer: Answer) -> bool:
     """Whether one board alone is bent, along the curve that a slab fills."""
-    return boards_of(answer) is not None and len(boards_of(answer)["edges"]) == 1
+    boards = boards_of(answer)
+    return boards is not None and len(boards["edges"]) == 1
 
 
 def _words(sketch: Sketch, answer: Answer, turn: int) -> str:

@@ -315,7 +315,7 @@ class JobForm(TypedDict, total=False):
     board: BoardForm
     joints: JointsForm
     grade: GradeForm
-    done: Sequence[int]
+    done: Sequence[int | str]
     read: Sequence[ReadForm]
     by: str
     date: str
