@@ -25,7 +25,7 @@ MESSAGES = {
     "lined.ends_back_left": "The line ends {ahead} behind its start and {off} to the LEFT.",
     "lined.ends_back_right": "The line ends {ahead} behind its start and {off} to the RIGHT.",
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
-    "lined.no_edge": "No slab so wide here",
+    "lined.no_edge": "No slab along this line",
     "lined.edges_row": "Left {left}, right {right}",
     # both edges
     "lined.edges_more": "{width} wide, by the width stick",

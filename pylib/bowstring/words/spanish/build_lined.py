@@ -25,7 +25,7 @@ MESSAGES = {
     "lined.ends_back_left": "La línea termina {ahead} atrás de su inicio y {off} a la IZQUIERDA.",
     "lined.ends_back_right": "La línea termina {ahead} atrás de su inicio y {off} a la DERECHA.",
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
-    "lined.no_edge": "Aquí no cabe una losa tan ancha",
+    "lined.no_edge": "No hay losa en esta línea",
     "lined.edges_row": "Izquierda {left}, derecha {right}",
     # both edges
     "lined.edges_more": "{width} de ancho, con la vara de ancho",
