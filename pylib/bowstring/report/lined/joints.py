@@ -10,6 +10,7 @@ from bowstring.report.forming.joints import deep_told, depth_of, isolation_told,
 from bowstring.report.forming.panels import COUNT, EVERY
 from bowstring.report.forming.quantities import inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build_lined import LinedJoints, LinedPage, LinedTable
+from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import LineJointing, jointing_of
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
@@ -20,7 +21,7 @@ from bowstring.words import say
 def short_of(plan: LinePlan) -> LinedJoints | None:
     """Return the answer's ``joints``, ``None`` where something has to be said first."""
     jointing = jointing_of(plan)
-    if jointing is None:
+    if jointing is None or plan.asks:
         return None
     if jointing.stopped:
         count = sum(jointing.chosen.counts) if jointing.too_many else jointing.chosen.count
@@ -35,9 +36,9 @@ def short_of(plan: LinePlan) -> LinedJoints | None:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the joints."""
+    if held := held_page(plan, "joints"):
+        return held
     jointing = jointing_of(plan)
-    if plan.wrong is not None:
-        return {**page_of("joints", "stop", say("lined.no_edge"), "", "slab"), "stop": plan.wrong.wrong}
     if jointing is None:
         return page_of("joints", "open", *open_told(plan.plan, plan.waits), "slab")
     if jointing.stopped:
@@ -113,7 +114,7 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
         last = number == len(marks)
         there = ""
         if last:
-            there = say("lined.end")
+            there = say("lined.the_end")
         elif mark.share is None:
             there = say("lined.begins", piece=name_of(plan, mark.piece + 2))
         places = [tape.show_running(along) for along in mark.front]

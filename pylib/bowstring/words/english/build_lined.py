@@ -76,7 +76,7 @@ MESSAGES = {
     "lined.right_form": "right form, from the start",
     "lined.there": "what is there",
     "lined.begins": "{piece} begins",
-    "lined.end": "the end",
+    "lined.the_end": "the end",
     "lined.joints_taped": (
         "Tape each from the line's start, never mark to mark, on the *concrete face* of the board. "
         "On the outside of an arc its back runs longer."

@@ -78,7 +78,7 @@ MESSAGES = {
     "lined.right_form": "~forma~ derecha, desde el inicio",
     "lined.there": "qué hay ahí",
     "lined.begins": "empieza {piece}",
-    "lined.end": "el final",
+    "lined.the_end": "el final",
     "lined.joints_taped": (
         "Mida cada una desde el inicio de la línea, nunca de marca a marca, sobre la *~cara del concreto~* de la "
         "~tabla~. Por fuera de un ~arco~ el respaldo mide más."
