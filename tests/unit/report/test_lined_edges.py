@@ -49,7 +49,8 @@ def test_a_walk_by_hand() -> None:
         ["21' 0\"", "14' 7-7/8\"", "76' 2-3/8\""],
         ["straight", "8' 6\"", "84' 8-3/8\""],
     ]
-    assert (told["state"], told["short"]) == ("usual", "Left 81' 6-3/4\", right 84' 8-3/8\"")
+    assert (told["state"], told["short"]) == ("usual", "Edges 81' 6-3/4\", 84' 8-3/8\"")
+    assert told["more"] == "left and right; 6' 0\" wide"
     assert told["conclusion"] == "The left edge is *81' 6-3/4\"* long, the right edge *84' 8-3/8\"*, 6' 0\" apart."
     lines = " ".join(told["lines"])
     assert '0": the line; 3\' 0": face of each board; 3\' 0-3/4": its stakes' in lines
@@ -100,7 +101,7 @@ def test_a_tight_inner_edge_is_named() -> None:
 def test_what_does_not_go_is_a_stop() -> None:
     told = page(width="60 ft")
     assert (told["state"], told["short"], told["panel"]) == ("stop", "No slab so wide here", "slab")
-    assert "Piece 2 has no left edge" in told["stop"] and "smaller width" in told["stop"] and told["tables"] == []
+    assert "Piece 3 has no right edge" in told["stop"] and "smaller width" in told["stop"] and told["tables"] == []
     for key in ("joints", "pour"):
         other = next(one for one in answered(CREEK, width="60 ft")["lined"]["pages"] if one["key"] == key)
         assert other["state"] == "stop" and other["stop"] == told["stop"] and other["tables"] == []

@@ -40,7 +40,9 @@ def test_one_arc_as_a_line_has_the_joints_of_the_arc_alone(joints: dict[str, Any
     (table,) = told["tables"]
     assert [row[1:3] for row in table["rows"]] == [[row["outside_shown"], row["inside_shown"]] for row in alone["rows"]]
     assert alone["outside_shown"] in told["conclusion"] and alone["inside_shown"] in told["conclusion"]
-    assert set(alone["lines"][1:]) - set(told["lines"]) <= {alone["why_most"]}
+    other = [line for line in alone["lines"][1:] if line not in told["lines"]]
+    assert all(line == alone["why_most"] or "over 1.5" in line for line in other)
+    assert any("over 1.5" in line for line in alone["lines"]) == any("over 1.5" in line for line in told["lines"])
 
 
 def test_a_walk_by_hand() -> None:
@@ -66,8 +68,11 @@ def test_a_walk_by_hand() -> None:
 
 
 def test_longer_panels_cure_it() -> None:
+    """The worst is then of the last straight: 6 ft wide, 4.25 ft long."""
     told = page(joints={"every": "6 ft 6 in"})
-    assert told["state"] == "usual" and "keep under 1.5" in " ".join(told["lines"])
+    assert (told["state"], told["more"]) == ("near", "panel 15: 1.41 to 1, most 1.5") and "keep under 1.5" in " ".join(
+        told["lines"]
+    )
     assert "Panels are at most 6' 6\" along either form, as you said." in told["lines"]
 
 

@@ -88,7 +88,7 @@ def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) 
     """The row's second fact."""
     chosen, depth = jointing.chosen, depth_of(plan.plan)
     if corner < LEAST_CORNER:
-        return say("lined.joints_corner", corner=f"{floor(corner)}°")
+        return say("lined.joints_corner", corner=_whole(corner))
     if not _band(plan) and chosen.ratio > NEAR_RATIO:
         number = _worst(jointing)
         key = "lined.joints_ratio_over" if chosen.ratio > RATIO else "lined.joints_ratio_near"
@@ -98,6 +98,11 @@ def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) 
     if depth is None:
         return say("lined.joints_shortest", shortest=shortest)
     return say("lined.joints_more", shortest=shortest, depth=mark_up(inch_tape(plan.tape), depth))
+
+
+def _whole(corner: float) -> str:
+    """An angle in degrees, down to a whole one."""
+    return f"{floor(corner + 1e-6)}°"
 
 
 def _worst(jointing: LineJointing) -> int:
@@ -129,7 +134,7 @@ def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     if any(not join.tangent for join in plan.line.joins):
         lines.append(say("lined.joints_miter"))
     if corner < LEAST_CORNER:
-        lines.append(say("lined.joints_corner_sharp", corner=f"{floor(corner)}°"))
+        lines.append(say("lined.joints_corner_sharp", corner=_whole(corner)))
     lines.append(deep_told(plan.plan, depth_of(plan.plan)))
     if not _band(plan):
         lines.append(_shape(jointing))

@@ -26,9 +26,9 @@ MESSAGES = {
     "lined.ends_back_right": "The line ends {ahead} behind its start and {off} to the RIGHT.",
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
     "lined.no_edge": "No slab so wide here",
-    "lined.edges_row": "Left {left}, right {right}",
+    "lined.edges_row": "Edges {left}, {right}",
     # both edges
-    "lined.edges_more": "{width} wide, by the width stick",
+    "lined.edges_more": "left and right; {width} wide",
     "lined.edges_tight": "inner R {radius} at piece {piece}: tight",
     "lined.edges_conclusion": "The left edge is *{left}* long, the right edge *{right}*, {width} apart.",
     "lined.left_edge": "Left edge, walking along the line",
