@@ -16,6 +16,7 @@ from bowstring.report.forming.plan import EDGE, WIDTH
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.edge_stick import stick_told
+from bowstring.report.lined.held import held_page
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -33,8 +34,8 @@ class _Inner(NamedTuple):
 
 
 def short_of(plan: LinePlan) -> LinedEdges | None:
-    """Return the answer's ``edges``, ``None`` where there is no slab."""
-    if plan.slab is None:
+    """Return the answer's ``edges``, ``None`` where something has to be said first."""
+    if plan.slab is None or plan.asks:
         return None
     return {
         "left": _length(plan, plan.slab.left_edge),
@@ -49,10 +50,8 @@ def _length(plan: LinePlan, edge: Edge) -> EdgeLength:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the edges."""
-    if plan.wrong is not None:
-        stopped = page_of("edges", "stop", say("lined.no_edge"), "", "slab")
-        stopped["stop"] = f"{plan.wrong.wrong} {plan.wrong.remedy}"
-        return stopped
+    if held := held_page(plan, "edges"):
+        return held
     if plan.slab is None or plan.width is None:
         return page_of("edges", "open", say(_OPEN[plan.waits]), "", "slab")
     left, right = (plan.tape.show_running(edge.length) for edge in (plan.slab.left_edge, plan.slab.right_edge))

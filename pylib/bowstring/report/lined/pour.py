@@ -13,6 +13,7 @@ from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pour
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
 from bowstring.report.lined.edges import taper_told
+from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -22,7 +23,7 @@ from bowstring.words import say
 
 def pouring_along(plan: LinePlan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
-    return None if plan.slab is None else pouring_in(plan.plan, Sweep(plan.slab))
+    return None if plan.slab is None or plan.asks else pouring_in(plan.plan, Sweep(plan.slab))
 
 
 def order_of(plan: LinePlan) -> Order | None:
@@ -54,9 +55,9 @@ def short_of(plan: LinePlan) -> LinedPour | None:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the concrete."""
+    if held := held_page(plan, "pour"):
+        return held
     pouring, jointing = pouring_along(plan), jointing_of(plan)
-    if plan.wrong is not None:
-        return {**page_of("pour", "stop", say("lined.no_edge"), "", "slab"), "stop": plan.wrong.wrong}
     if pouring is None or jointing is None or plan.slab is None:
         return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
     near = bool(plan.slab.overlaps) or (pouring.tight and not pouring.small)

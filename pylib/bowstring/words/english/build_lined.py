@@ -26,9 +26,9 @@ MESSAGES = {
     "lined.ends_back_right": "The line ends {ahead} behind its start and {off} to the RIGHT.",
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
     "lined.no_edge": "No slab along this line",
-    "lined.edges_row": "Left {left}, right {right}",
+    "lined.edges_row": "Edges {left}, {right}",
     # both edges
-    "lined.edges_more": "{width} wide, by the width stick",
+    "lined.edges_more": "left and right; {width} wide",
     "lined.edges_tight": "inner R {radius} at piece {piece}: tight",
     "lined.edges_conclusion": "The left edge is *{left}* long, the right edge *{right}*, {width} apart.",
     "lined.left_edge": "Left edge, walking along the line",
@@ -76,7 +76,7 @@ MESSAGES = {
     "lined.right_form": "right form, from the start",
     "lined.there": "what is there",
     "lined.begins": "{piece} begins",
-    "lined.end": "the end",
+    "lined.the_end": "the end",
     "lined.joints_taped": (
         "Tape each from the line's start, never mark to mark, on the *concrete face* of the board. "
         "On the outside of an arc its back runs longer."

@@ -26,9 +26,9 @@ MESSAGES = {
     "lined.ends_back_right": "La línea termina {ahead} atrás de su inicio y {off} a la DERECHA.",
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
     "lined.no_edge": "No hay losa en esta línea",
-    "lined.edges_row": "Izquierda {left}, derecha {right}",
+    "lined.edges_row": "Bordes {left}, {right}",
     # both edges
-    "lined.edges_more": "{width} de ancho, con la vara de ancho",
+    "lined.edges_more": "izquierdo, derecho; {width} de ancho",
     "lined.edges_tight": "interior R {radius}, tramo {piece}: cerrado",
     "lined.edges_conclusion": "El borde izquierdo mide *{left}*, el derecho *{right}*, a {width} uno del otro.",
     "lined.left_edge": "Borde izquierdo, caminando por la línea",
@@ -78,7 +78,7 @@ MESSAGES = {
     "lined.right_form": "~forma~ derecha, desde el inicio",
     "lined.there": "qué hay ahí",
     "lined.begins": "empieza {piece}",
-    "lined.end": "el final",
+    "lined.the_end": "el final",
     "lined.joints_taped": (
         "Mida cada una desde el inicio de la línea, nunca de marca a marca, sobre la *~cara del concreto~* de la "
         "~tabla~. Por fuera de un ~arco~ el respaldo mide más."

@@ -16,7 +16,7 @@ MESSAGES = {
     "pour.unit_yards": "yardas para pedir",
     "pour.unit_metres": "m³ para pedir",
     "pour.unit_bags": "bultos de {bag}",
-    "pour.more": "{volume} en las ~formas~, {waste} de desperdicio",
+    "pour.more": "{volume} en ~formas~; {waste} de desperdicio",
     "pour.tight": "{waste} con desperdicio: sigue {next}",
     "pour.feet2": "{area} ft²",
     "pour.metres2": "{area} m²",
