@@ -203,7 +203,9 @@ class _Search:
                          stake + faults[3], waste, count + 1, max(shortest, -board))  # fmt: skip
                 to = (*at[:run], done + board, *at[run + 1 :])
                 found.append((score, to, run, board, board, label))
-            if board >= left + self.rules.kerf or abs(board - left) < SAME:
+            # The longest board may be longer by less than a saw cut: then its end is trimmed off.
+            trims = board == self.stock[-1] and not found
+            if board >= left + self.rules.kerf or abs(board - left) < SAME or trims:
                 cut = short + (left < self.rules.least and done > 0)
                 over = round(waste + max(board - left, 0.0), 6)
                 score = (cut, quarter, opposite, stake, over, count + 1, max(shortest, -left))
