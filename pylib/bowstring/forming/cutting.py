@@ -219,7 +219,10 @@ class _Search:
                 score = (short + (board < least), quarter + faults[1], opposite + against,
                          stake + faults[3], waste, count + 1, max(shortest, -board))  # fmt: skip
                 found.append((score, (*at[:run], to, *at[run + 1 :]), run, board, board, label))
-            elif board >= left + self.rules.kerf or abs(board - left) < SAME:
+                continue
+            # The longest board may be longer by less than a saw cut: where no other serves, its end is trimmed off.
+            trims = board == self.stock[-1] and self.stock[0] >= left - SAME
+            if board >= left + self.rules.kerf or abs(board - left) < SAME or trims:
                 is_short = left < least and done > 0
                 if not (kept and is_short):
                     over = round(waste + max(board - left, 0.0), 6)

@@ -91,6 +91,12 @@ def test_heights_of_the_ground_stand_in_one_text(text: str) -> None:
     ]
 
 
+@pytest.mark.parametrize("text", ["A left 0.4; q1 RIGHT -1 ft 3 in", "A izquierda 0.4\nq1 derecha -1 ft 3 in"])
+def test_heights_of_the_ground_are_at_an_edge_by_its_hand_too(text: str) -> None:
+    rows = job_of_fields({**ARC, "grade-ground": text})["grade"]["ground"]
+    assert [(row["stake"], row["edge"]) for row in rows] == [("A", "left"), ("q1", "right")]
+
+
 @pytest.mark.parametrize("text", ["A 0.4", "A outside", "outside 0.4", "A outside 0.4; M"])
 def test_a_height_without_its_stake_its_edge_or_itself_is_refused(text: str) -> None:
     with pytest.raises(BadJob) as refusal:
