@@ -14,7 +14,7 @@ from bowstring.demo import DEMO
 from bowstring.page.fields import fields_of_job
 from bowstring.words import say
 from card_jobs import EVERYDAY, job
-from page_acting import choose, close_panel, look_at, open_panel, show_example, type_in, wait_for
+from page_acting import at_card, choose, close_panel, look_at, open_panel, show_example, type_in, wait_for
 from started_page import FILLED
 from whole_card import WHOLE
 
@@ -110,7 +110,7 @@ def done(page: Page, times: int = 1) -> None:
     for _ in range(times):
         card = int(page.locator("#stakes .card").get_attribute("data-card") or 0)
         page.locator("#stakes [data-do=done]").tap()
-        expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(card + 1))
+        at_card(page, card + 1)
         wait_for(page, "computed")
 
 
@@ -162,9 +162,8 @@ def test_each_card_is_whole_without_scrolling(phone: Page, method: str) -> None:
     lay_out(phone, fields_of_job(made))
     told = answering(made)
     assert not told["stops"]
-    cards = phone.locator("#stakes .card")
     for one in told["cards"]:
-        expect(cards).to_have_attribute("data-card", str(one["number"]))
+        at_card(phone, one["number"])
         wait_for(phone, "computed")
         whole = phone.evaluate(WHOLE)
         assert all(whole.values()), (one["number"], whole)
@@ -250,7 +249,7 @@ def numbers_of_all(page: Page) -> dict[int, list[str]]:
     for number in range(1, count + 1):
         open_list(page)
         page.locator(f"#stakes .steplist [data-step='{number}']").tap()
-        expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(number))
+        at_card(page, number)
         wait_for(page, "computed")
         found[number] = measures_of(page)
     return found

@@ -32,6 +32,7 @@ _NARROW = 5.0
 
 _DISC_SHARES = (0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74)
 _DISC_OFF = (4.0, 10.0, 18.0)
+_HAND_OFF = (6.0, 14.0, 24.0, 36.0)
 _BAR, _BAR_HIGH, _TICK = 74.0, 22.0, 4.0
 _CUTS_APART = 7.0
 _APART = 11.0
@@ -78,9 +79,9 @@ class _Made:
         self.sketch.see(*self.shape.samples(runs))
         self._joins(runs)
         self._ends(runs)
+        self._discs(runs)
         if edges and self.page == "edges":
             self._hands(*edges)
-        self._discs(runs)
         self._bar()
         return self.sketch.finish()
 
@@ -197,17 +198,18 @@ class _Made:
         return self.shape.place(runs[-1], runs[-1]["length"])
 
     def _hands(self, left: list[LinedRun], right: list[LinedRun]) -> None:
-        """Which edge is the left one, and which the right, where each has room beside it."""
+        """Which edge is the left one, and which the right, where there is room beside it: the page says it, too."""
         for hand, way, runs in (("left", 1.0, left), ("right", -1.0, right)):
             text = say(f"lined.draw_{hand}")
             spots = [(run, run["length"] * share) for run in sorted(runs, key=lambda one: -one["length"])
                      for share in _DISC_SHARES]  # fmt: skip
             labels = []
-            for run, along in spots:
-                x, y = self.shape.left(run, along)
-                labels.append(Label(text, "number", [self.shape.place(run, along)], (x * way, y * way), 6.0))
-            if not any(self.sketch.fits(label, LINE) for label in labels):
-                self.sketch.label(labels[0])
+            for reach in _HAND_OFF:
+                for run, along in spots:
+                    x, y = self.shape.left(run, along)
+                    at = self.shape.place(run, along)
+                    labels.append(Label(text, "number", [at], (x * way, y * way), reach))
+            next((label for label in labels if self.sketch.fits(label, LINE)), None)
 
     def _bar(self) -> None:
         """A bar of a round length, in the first corner that is free, or else under everything."""

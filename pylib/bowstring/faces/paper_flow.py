@@ -21,8 +21,8 @@ TYPES = {25: 16.0, 22: 14.0, 19: 12.5}
 
 _HEAD, _TITLE, _GAP = 20.0, 21.0, 7.0
 _CELL, _BETWEEN = 11.0, 14.0
-_FEWEST = 4
-"""Rows of a column beside another one, at least."""
+_FEWEST, _SHORT, _MOST_COLUMNS = 4, 8, 3
+"""Rows of a column beside another one, at least; of a table beside another one, at most; columns."""
 _TOLD, _TOLD_LEADING = 14.0, 17.0
 
 
@@ -64,64 +64,81 @@ def sides(blocks: Sequence[Block], row: int, rooms: Sequence[float], other: floa
 
 @dataclass(frozen=True)
 class _Part:
-    """What stays together: sentences, and the table under them; ``row``: how high its rows are."""
+    """What stays together: sentences, and under them tables beside each other, or one that may be cut; ``row``: how
+    high its rows are."""
 
     texts: tuple[Text, ...]
-    table: LinedTable | None
+    tables: tuple[LinedTable, ...]
     row: int
 
     def whole(self) -> tuple[str, float]:
         """Return all of it with its height."""
-        return self._set(len(self.table["rows"]) if self.table else 0)
+        texts = "".join(_text(text) for text in self.texts)
+        high = sum(_text_tall(text) for text in self.texts) + _GAP
+        made = [_columns_of(table, self.row, len(self.tables) > 1) for table in self.tables]
+        if not made:
+            return f"<div>{texts}</div>", high
+        beside = f'<div class="band">{"".join(html for html, _high in made)}</div>' if len(made) > 1 else made[0][0]
+        return f"<div>{texts}{beside}</div>", high + max(tall for _html, tall in made)
 
     def cut(self, room: float) -> tuple[str, _Part]:
         """Return as much as stands within a height, and the rest; nothing where that is less than a few rows."""
-        if self.table is None:
+        if len(self.tables) != 1:
             return "", self
-        rows = self.table["rows"]
-        fit = next((count for count in range(len(rows) - 1, 0, -1) if self._set(count)[1] <= room), 0)
-        if fit < min(_FEWEST, len(rows)):
-            return "", self
-        rest: LinedTable = {**self.table, "rows": rows[fit:]}
-        return self._set(fit)[0], _Part((), rest, self.row)
+        (table,) = self.tables
+        for count in range(len(table["rows"]) - 1, _FEWEST - 1, -1):
+            html, high = _Part(self.texts, (_rows_of(table, 0, count),), self.row).whole()
+            if high <= room:
+                return html, _Part((), (_rows_of(table, count, None),), self.row)
+        return "", self
 
-    def _set(self, count: int) -> tuple[str, float]:
-        """Return the sentences and the first rows of the table, with their height."""
-        html = "".join(_text(text) for text in self.texts)
-        high = sum(_text_tall(text) for text in self.texts) + _GAP
-        if self.table is None:
-            return f"<div>{html}</div>", high
-        rows = self.table["rows"][:count]
-        columns = _columns(self.table, self.row, len(rows))
-        each = -(-len(rows) // columns)
-        title = f"<h3>{marked(unstarred(self.table['title']))}</h3>" if self.table["title"] else ""
-        tables = "".join(_table(self.table["heads"], rows[start : start + each])
-                         for start in range(0, len(rows), max(each, 1)))  # fmt: skip
-        html = f'<div>{html}{title}<div class="form-tables of-{columns}">{tables}</div></div>'
-        return html, high + (_TITLE if title else 0.0) + _HEAD + each * self.row
+
+def _rows_of(table: LinedTable, first: int, last: int | None) -> LinedTable:
+    return {**table, "rows": table["rows"][first:last]}
 
 
 def _parts(blocks: Sequence[Block], row: int) -> Iterator[_Part]:
+    """What stays together; tables that follow each other and have room beside each other stand so."""
     texts: list[Text] = []
+    tables: list[LinedTable] = []
     for block in blocks:
         if isinstance(block, Text):
-            if block.title and texts:
-                yield _Part(tuple(texts), None, row)
-                texts = []
+            if tables or (block.title and texts):
+                yield _Part(tuple(texts), tuple(tables), row)
+                texts, tables = [], []
             texts.append(block)
         elif block["rows"]:
-            yield _Part(tuple(texts), block, row)
-            texts = []
-    if texts:
-        yield _Part(tuple(texts), None, row)
+            if tables and not _have_room([*tables, block], row):
+                yield _Part(tuple(texts), tuple(tables), row)
+                texts, tables = [], []
+            tables.append(block)
+    if texts or tables:
+        yield _Part(tuple(texts), tuple(tables), row)
 
 
-def _columns(table: LinedTable, row: int, count: int) -> int:
-    """How many times a table's columns stand beside each other."""
+def _have_room(tables: Sequence[LinedTable], row: int) -> bool:
+    """Whether short tables stand beside each other."""
+    wide = sum(_wide(table, row) + _BETWEEN for table in tables) - _BETWEEN
+    return wide <= PAGE_WIDE and all(len(table["rows"]) <= _SHORT for table in tables)
+
+
+def _wide(table: LinedTable, row: int) -> float:
     every = [table["heads"], *table["rows"]]
     columns = range(len(table["heads"]))
-    wide = sum(max(width(unstarred(one[column]), TYPES[row]) for one in every) + _CELL for column in columns)
-    return max(1, min(int((PAGE_WIDE + _BETWEEN) / (wide + _BETWEEN)), count // _FEWEST, 3))
+    return sum(max(width(unstarred(one[column]), TYPES[row]) for one in every) + _CELL for column in columns)
+
+
+def _columns_of(table: LinedTable, row: int, beside: bool) -> tuple[str, float]:
+    """A table under its title, in as many columns as stand beside each other, with its height; in one where another
+    table stands beside it."""
+    rows = table["rows"]
+    room = int((PAGE_WIDE + _BETWEEN) / (_wide(table, row) + _BETWEEN))
+    columns = 1 if beside else max(1, min(room, len(rows) // _FEWEST, _MOST_COLUMNS))
+    each = -(-len(rows) // columns)
+    title = f"<h3>{marked(unstarred(table['title']))}</h3>" if table["title"] else ""
+    tables = "".join(_table(table["heads"], rows[start : start + each]) for start in range(0, len(rows), each))
+    html = f'<div>{title}<div class="form-tables of-{columns}">{tables}</div></div>'
+    return html, (_TITLE if title else 0.0) + _HEAD + each * row
 
 
 def _table(heads: Sequence[str], rows: Sequence[Sequence[str]]) -> str:

@@ -7,10 +7,11 @@ from collections.abc import Iterator, Sequence
 from html import escape
 
 from bowstring.drawings.lined import lined_svg
+from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_flow import ROWS, Block, Text, sides
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_pour import sign_off, signatures
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, tall
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPage, LinedPart
@@ -18,15 +19,20 @@ from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-FRONT, BACK = ("line", "edges", "joints"), ("grades", "boards", "pour")
-"""What stands on which side."""
+BOARDS = "boards"
+FRONT, BACK = ("line", "edges", "joints"), ("grades", BOARDS, "pour")
+"""What stands on which side; the boards stand on the front where the back has no room for them."""
+_WITHOUT = tuple(key for key in BACK if key != BOARDS)
+
+_LEFT_OUT = ("boards.title",)
+"""Titles of tables that no crew needs at the forms: the page and the long sheet have them."""
 
 _WITH_LINES = ("line", "edges", "pour")
 """Parts whose sentences a crew needs beside its tables: what proves them, what it waits for."""
 
 _WIDE, _HIGH, _DRAWN = 680.0, 118.0, 156.0
 _HEAD, _FOOT, _GAPS = 58.0, 24.0, 28.0
-_SIGN_ROW, _SIGN_HEADS, _SIGNS = 21.0, 44.0, 64.0
+_SIGN_ROW, _SIGN_HEADS, _SIGNS, _ORDER = 21.0, 44.0, 64.0, 130.0
 
 
 def lined_sides(answer: Answer, date: str) -> str:
@@ -57,18 +63,26 @@ def lined_sides(answer: Answer, date: str) -> str:
 
 
 def _fitted(answer: Answer, part: LinedPart) -> tuple[int, tuple[str, str], list[str]]:
-    """The largest rows with which front and back hold everything, what stands on either, and on further sides."""
-    beside = max(_SIGN_HEADS + _SIGN_ROW * len(_signed(answer)), 130.0)
+    """The largest rows with which front and back hold everything, what stands on either, and on further sides; the
+    boards stand where there is room for them."""
+    beside = max(_SIGN_HEADS + _signs_tall(answer), _ORDER)
     low = beside + tall(_safe(), 14.0, 18.0, PAGE_WIDE - 30.0, 4.0) + _SIGNS
     rooms = (PAGE_TALL - _HEAD - _DRAWN - _FOOT - _GAPS, PAGE_TALL - _HEAD - low - _FOOT - _GAPS)
     other = PAGE_TALL - _HEAD - _GAPS
+    tries = []
     for row in ROWS:
-        made = [sides(list(_blocks(part, keys)), row, [room], other)
-                for keys, room in zip((FRONT, BACK), rooms, strict=True)]  # fmt: skip
-        if all(len(one) == 1 for one in made):
-            break
-    front, back = made
-    return row, (front[0], back[0]), [*front[1:], *back[1:]]
+        for keys in ((FRONT, BACK), ((*FRONT, BOARDS), _WITHOUT)):
+            front, back = (
+                sides(list(_blocks(part, some)), row, [room], other) for some, room in zip(keys, rooms, strict=True)
+            )
+            tries.append((row, (front[0], back[0]), [*front[1:], *back[1:]]))
+    return min(tries, key=lambda one: (len(one[2]), -one[0]))
+
+
+def _signs_tall(answer: Answer) -> float:
+    """How high the rows are that are signed off; what is long stands in two lines."""
+    rows = _signed(answer)
+    return sum(max(_SIGN_ROW, max(lines(what, 13.0, 170.0), lines(must, 13.0, 96.0)) * 16.0) for what, must in rows)
 
 
 def _blocks(part: LinedPart, keys: Sequence[str]) -> Iterator[Block]:
@@ -87,7 +101,8 @@ def _told(page: LinedPage) -> Iterator[Block]:
     yield Text(page["conclusion"] or page["short"], strong=True)
     if not page["conclusion"] and page["more"]:
         yield Text(page["more"])
-    yield from page["tables"]
+    left_out = [say(key) for key in _LEFT_OUT]
+    yield from (table for table in page["tables"] if table["title"] not in left_out)
     if page["key"] in _WITH_LINES:
         yield from (Text(line) for line in page["lines"])
 
@@ -123,7 +138,8 @@ def _order(part: LinedPart) -> str:
     """What is ordered, large, and where it was ordered."""
     page = next(page for page in part["pages"] if page["key"] == "pour")
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
-    return f'<div class="boxed order"><p class="of-line">{marked(page["short"])}</p>{blanks}</div>'
+    told = f"<p class=of-line>{bold(page['short'])}</p>" if page["state"] != "open" and not page["stop"] else ""
+    return f'<div class="boxed order">{told}{blanks}</div>'
 
 
 def _safe() -> list[str]:

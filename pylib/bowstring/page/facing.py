@@ -124,7 +124,7 @@ def _of_job(fields: Mapping[str, str]) -> Made:
 def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.page.staking import staking
 
-    return staking(answered, asked, done_of(asked["fields"]), lambda: last.link(asked["fields"])[0])
+    return staking(answered, asked, lambda: last.link(asked["fields"])[0])
 
 
 def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -12,7 +12,7 @@ from bowstring.faces.numbers import numbers
 from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
-from bowstring.page.beside import done_of
+from bowstring.page.beside import done_of, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
@@ -94,7 +94,8 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         errors = [_error(name, refusal, fields)] if panel_of(name) else []
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
-    later: dict[str, object] = dict(numbers_later(answered, fields, done_of(asked["fields"]), shown_here()))
+    done, building = done_of(asked["fields"]), bool(marks_of(asked["fields"]))
+    later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 

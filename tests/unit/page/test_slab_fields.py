@@ -41,7 +41,7 @@ def test_each_key_of_a_slab_has_a_field() -> None:
     for group, form in (("slab", SlabForm), ("board", BoardForm), ("joints", JointsForm), ("grade", GradeForm)):
         assert {f"{group}.{key}" for key in get_type_hints(form)} <= places
     assert {field.id for field in all_fields({}) if is_of_slab(field.id)} == {
-        field.id for field in FIELDS if field.place.split(".")[0] in SLAB_KEYS
+        field.id for field in FIELDS if field.place.split(".")[0] in ("width", *SLAB_KEYS)
     }
 
 
@@ -124,10 +124,11 @@ def test_a_plain_number_is_one_in_the_job() -> None:
     assert job["grade"] == {"slope": "2 %"}
 
 
-def test_the_fields_without_the_slab_keep_the_width() -> None:
+def test_the_fields_without_the_slab_keep_what_is_laid_out() -> None:
     fields = fields_of_job(ALL)
     left = without_slab(fields)
-    assert left["width"] == "5 ft" and set(fields) - set(left) == {name for name in fields if is_of_slab(name)}
+    assert "width" not in left and left["arc-chord"] == fields["arc-chord"]
+    assert set(fields) - set(left) == {name for name in fields if is_of_slab(name)}
 
 
 def test_bare_numbers_of_a_slab_under_another_unit_are_told() -> None:

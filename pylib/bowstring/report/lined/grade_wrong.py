@@ -31,6 +31,6 @@ def clash_texts(plan: LinePlan, clash: LineClash) -> tuple[str, str, str]:
 
 def _high(plan: LinePlan) -> tuple[str, str, str]:
     high = plan.said.grade.high or "A"
-    names = {"high": say(f"lined.{ENDS[high]}"), "other": say(f"lined.{ENDS['A' if high == 'B' else 'B']}")}
+    names = {"high": say(f"lined.place_{ENDS[high]}"), "other": say(f"lined.place_{ENDS['A' if high == 'B' else 'B']}")}
     text = f"{say('lined.clash_high', **names)} {say('grades.clash_high_why')}"
     return say("grades.clash_high_short"), say("grades.clash_high_more", **names), text

@@ -25,7 +25,7 @@ MESSAGES = {
     "lined.ends_back_left": "The line ends {ahead} behind its start and {off} to the LEFT.",
     "lined.ends_back_right": "The line ends {ahead} behind its start and {off} to the RIGHT.",
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
-    "lined.no_edge": "No slab so wide here",
+    "lined.no_edge": "No slab along this line",
     "lined.edges_row": "Edges {left}, {right}",
     # both edges
     "lined.edges_more": "left and right; {width} wide",
@@ -34,7 +34,6 @@ MESSAGES = {
     "lined.left_edge": "Left edge, walking along the line",
     "lined.right_edge": "Right edge, walking along the line",
     "lined.head_long": "Long",
-    "lined.no_taper": "The line is {width} wide all along: a second width, here {far}, only goes with one arc alone.",
     "lined.stick_line": "the line",
     "lined.how_halved": "The stick gives each edge, {width} off the line.",
     "lined.first_left": "Set the left board first: the line is its face. The stick gives the right one, {width} off.",

@@ -2,8 +2,8 @@
 
 MESSAGES = {
     "lined.line_first": "Settle the line first",
-    "lined.start": "start",
-    "lined.end": "end",
+    "lined.place_start": "start",
+    "lined.place_end": "end",
     "lined.more_high": "start (A) or end (B): it is never assumed",
     "lined.more_low": "left or right, as you walk the line",
     "lined.more_low_hand": "say left or right: inside changes sides",

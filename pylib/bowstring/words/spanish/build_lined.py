@@ -25,7 +25,7 @@ MESSAGES = {
     "lined.ends_back_left": "La línea termina {ahead} atrás de su inicio y {off} a la IZQUIERDA.",
     "lined.ends_back_right": "La línea termina {ahead} atrás de su inicio y {off} a la DERECHA.",
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
-    "lined.no_edge": "Aquí no cabe una losa tan ancha",
+    "lined.no_edge": "No hay losa en esta línea",
     "lined.edges_row": "Bordes {left}, {right}",
     # both edges
     "lined.edges_more": "izquierdo, derecho; {width} de ancho",
@@ -34,9 +34,6 @@ MESSAGES = {
     "lined.left_edge": "Borde izquierdo, caminando por la línea",
     "lined.right_edge": "Borde derecho, caminando por la línea",
     "lined.head_long": "Largo",
-    "lined.no_taper": (
-        "La línea lleva {width} de ancho en todo. Otro ancho, aquí {far}, solo se puede con un ~arco~ solo."
-    ),
     "lined.stick_line": "la línea",
     "lined.how_halved": "La vara da cada borde, a {width} de la línea.",
     "lined.first_left": ("Ponga primero la ~tabla~ izquierda: la línea es su cara. La vara da la derecha, a {width}."),

@@ -34,7 +34,7 @@ MESSAGES = {
     "pour.why_bags": "{area} por {depth} son {volume}; con {waste} de desperdicio, {with_waste}.",
     "pour.call": "Llame a la planta",
     "pour.call_small": "sobre la ~forma~ exterior, desde A",
-    "pour.call_table": "Cuándo llamar a la planta: distancias sobre la ~forma~ exterior desde A",
+    "pour.call_table": "Cuándo llamar a la planta: distancias {where}",
     "pour.out": "camión vaciado",
     "pour.on_plan": "va bien en",
     "pour.call_at": "llame si no llega a",

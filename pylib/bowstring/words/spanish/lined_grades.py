@@ -4,8 +4,8 @@
 
 MESSAGES = {
     "lined.line_first": "Aclare primero la línea",
-    "lined.start": "inicio",
-    "lined.end": "final",
+    "lined.place_start": "inicio",
+    "lined.place_end": "final",
     "lined.more_high": "inicio (A) o final (B): nunca se supone",
     "lined.more_low": "izquierdo o derecho, según camina",
     "lined.more_low_hand": "diga izquierdo o derecho, no interior",
@@ -19,7 +19,7 @@ MESSAGES = {
     "lined.low_right": "derecho {drop} abajo",
     "lined.form_low_left": "La ~forma~ izquierda va {drop} más abajo.",
     "lined.form_low_right": "La ~forma~ derecha va {drop} más abajo.",
-    "lined.more_runs": "{across}, máximo {slope}: bien",
+    "lined.more_runs": "{across}, {slope}: bien",
     "lined.short_over": "{piece}: {slope}, muy empinado",
     "lined.more_over_left": "izquierdo, máximo {limit}; medio {middle}",
     "lined.more_over_right": "derecho, máximo {limit}; medio {middle}",

@@ -13,10 +13,10 @@ MESSAGES = {
     "lined.other_arcs": "Los otros ~arcos~ de esta línea",
     "lined.front_title": "{title}: la línea",
     "lined.back_title": "{title}: nivel y colado",
-    "lined.sign_line": "Línea al final de cada tramo y a medio ~arco~",
+    "lined.sign_line": "Línea: fin de tramo y medio ~arco~",
     "lined.sign_kinks": "Quiebres",
-    "lined.sign_width": "Ancho al final de cada tramo",
-    "lined.sign_tops": "Cantos en cada extremo y cada ~junta~",
+    "lined.sign_width": "Ancho al final de tramo",
+    "lined.sign_tops": "Cantos: extremos y cada ~junta~",
     "lined.sign_slope": "Borde más empinado",
     "lined.most": "{slope}, máximo {limit}",
 }
