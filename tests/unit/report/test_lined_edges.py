@@ -100,7 +100,7 @@ def test_a_tight_inner_edge_is_named() -> None:
 
 def test_what_does_not_go_is_a_stop() -> None:
     told = page(width="60 ft")
-    assert (told["state"], told["short"], told["panel"]) == ("stop", "No slab so wide here", "slab")
+    assert (told["state"], told["short"], told["panel"]) == ("stop", "No slab along this line", "slab")
     assert "Piece 3 has no right edge" in told["stop"] and "smaller width" in told["stop"] and told["tables"] == []
     for key in ("joints", "pour"):
         other = next(one for one in answered(CREEK, width="60 ft")["lined"]["pages"] if one["key"] == key)
@@ -124,12 +124,12 @@ def test_a_kink_whose_hand_is_not_said_gives_no_edge_no_joint_and_no_order() -> 
             assert "does piece 4 kink left or right" in one["more"]
 
 
-def test_a_second_width_is_not_followed_and_that_is_said() -> None:
-    told = page(slab={**CREEK["slab"], "end_width": "4 ft"})
-    assert told["state"] == "near" and any("6' 0\" wide all along" in line for line in told["lines"])
-    pour = answered(CREEK, slab={**CREEK["slab"], "end_width": "4 ft"})["lined"]["pages"][-1]
-    assert any("6' 0\" wide all along" in line for line in pour["lines"])
-    assert page()["state"] == "usual"
+def test_a_second_width_is_a_stop_of_edges_joints_and_concrete() -> None:
+    told = answered(CREEK, slab={**CREEK["slab"], "end_width": "4 ft"})
+    assert told["edges"] is None and told["joints"] is None and told["pour"] is None
+    for one in told["lined"]["pages"]:
+        if one["key"] in ("edges", "joints", "pour"):
+            assert (one["state"], one["tables"]) == ("stop", []) and one["stop"]
 
 
 def test_a_slab_over_itself_is_told() -> None:

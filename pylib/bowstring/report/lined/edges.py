@@ -56,7 +56,7 @@ def page(plan: LinePlan) -> LinedPage:
         return page_of("edges", "open", say(_OPEN[plan.waits]), "", "slab")
     left, right = (plan.tape.show_running(edge.length) for edge in (plan.slab.left_edge, plan.slab.right_edge))
     width, tight = plan.tape.show(plan.width), _tight(plan, plan.slab)
-    near = bool(tight or plan.slab.overlaps or taper_told(plan))
+    near = bool(tight or plan.slab.overlaps)
     made = page_of("edges", "near" if near else "usual", say("lined.edges_row", left=left, right=right))
     made["more"] = say("lined.edges_more", width=width)
     if tight:
@@ -66,14 +66,6 @@ def page(plan: LinePlan) -> LinedPage:
     made["tables"] = [_table(plan, plan.slab, hand) for hand in HANDS]
     made["lines"] = [*_lines(plan, plan.slab, tight)]
     return made
-
-
-def taper_told(plan: LinePlan) -> str:
-    """Return that a second width isn't followed, empty where the job says none."""
-    far = plan.said.slab.far_width
-    if far is None or far == plan.width or plan.width is None:
-        return ""
-    return say("lined.no_taper", width=plan.tape.show(plan.width), far=plan.tape.show(far))
 
 
 def _inners(slab: LineSlab) -> list[_Inner]:
@@ -108,8 +100,6 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]
     tape, past = plan.tape, overdig_of(plan.plan)
     for one in slab.overlaps:
         yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
-    if told := taper_told(plan):
-        yield told
     yield from stick_told(plan, slab)
     yield from _miters(plan, slab)
     for inner in tight:

@@ -12,7 +12,6 @@ from bowstring.report.forming.pour_lines import footing_told, lines_of
 from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
-from bowstring.report.lined.edges import taper_told
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.pages import page_of
@@ -73,7 +72,6 @@ def page(plan: LinePlan) -> LinedPage:
     lines = [
         why_of(plan.plan, pouring),
         say("lined.counted_twice") if plan.slab.overlaps else "",
-        taper_told(plan),
         reach_told(course) if reach["rows"] else "",
         bulkhead_told(course),
         f"{low_told(pouring, fine.show(low), low)} {say('pour.measure')}",

@@ -34,7 +34,6 @@ MESSAGES = {
     "lined.left_edge": "Left edge, walking along the line",
     "lined.right_edge": "Right edge, walking along the line",
     "lined.head_long": "Long",
-    "lined.no_taper": "The line is {width} wide all along: a second width, here {far}, only goes with one arc alone.",
     "lined.stick_line": "the line",
     "lined.how_halved": "The stick gives each edge, {width} off the line.",
     "lined.first_left": "Set the left board first: the line is its face. The stick gives the right one, {width} off.",

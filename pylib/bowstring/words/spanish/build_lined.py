@@ -34,9 +34,6 @@ MESSAGES = {
     "lined.left_edge": "Borde izquierdo, caminando por la línea",
     "lined.right_edge": "Borde derecho, caminando por la línea",
     "lined.head_long": "Largo",
-    "lined.no_taper": (
-        "La línea lleva {width} de ancho en todo. Otro ancho, aquí {far}, solo se puede con un ~arco~ solo."
-    ),
     "lined.stick_line": "la línea",
     "lined.how_halved": "La vara da cada borde, a {width} de la línea.",
     "lined.first_left": ("Ponga primero la ~tabla~ izquierda: la línea es su cara. La vara da la derecha, a {width}."),
@@ -70,9 +67,9 @@ MESSAGES = {
     "lined.joints_ratio_over": "panel {number}: {ratio} a 1, pasa de 1.5",
     "lined.joints_conclusion": "*{count} paneles*, ninguno de más de {longest}. El lado más corto mide {shortest}.",
     "lined.joints_conclusion_one": "*Un panel*, sin ~juntas~: {longest} del lado largo, {shortest} del otro.",
-    "lined.joints_long": "Paneles de más de {most} con {thickness}",
-    "lined.joints_long_plain": "Paneles de más de {most}",
-    "lined.joints_long_more": "el más largo: {longest}; ponga una ~junta~",
+    "lined.joints_long": "Paneles sobre {most} con {thickness}",
+    "lined.joints_long_plain": "Paneles sobre {most}",
+    "lined.joints_long_more": "hasta {longest}: agregue una ~junta~",
     "lined.joints_stop": "El panel más largo es de {longest}; lo usual es {most} cuando mucho. Ponga más paneles.",
     "lined.left_form": "~forma~ izquierda, desde el inicio",
     "lined.right_form": "~forma~ derecha, desde el inicio",
