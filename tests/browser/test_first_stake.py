@@ -25,6 +25,15 @@ PHONE = {"has_touch": True, "is_mobile": True, "device_scale_factor": 2}
 SCREEN = 740
 
 
+# How far what scrolls has gone since then: another face may have been made meanwhile, with more that does.
+TOPS = """() => {
+  const all = [document.scrollingElement, ...document.querySelectorAll(".scroll")];
+  window.tops = new Map(all.map((one) => [one, one.scrollTop]));
+}"""
+SCROLLED = """() => Math.max(
+  ...[...window.tops].filter(([one]) => one.isConnected).map(([one, top]) => Math.abs(one.scrollTop - top)))"""
+
+
 class Thumb:
     """One thumb on a phone: counts its taps but for those on keys, and how far it has to scroll to reach a thing."""
 
@@ -35,17 +44,11 @@ class Thumb:
         place = self.page.locator(what) if isinstance(what, str) else what
         self.page.wait_for_selector("html:not([data-stale])")  # nothing is put in its place under the thumb
         expect(place).to_be_visible()
-        before = self.tops()
+        self.page.evaluate(TOPS)
         place.scroll_into_view_if_needed()
-        self.scrolled = max(self.scrolled, *(abs(now - was) for now, was in zip(self.tops(), before, strict=True)))
+        self.scrolled = max(self.scrolled, self.page.evaluate(SCROLLED))
         place.tap()
         self.taps += 1
-
-    def tops(self) -> list[float]:
-        tops: list[float] = self.page.evaluate(
-            "[scrollY, ...[...document.querySelectorAll('.scroll')].map((one) => one.scrollTop)]"
-        )
-        return tops
 
     def type(self, keys: str) -> None:
         for key in keys.split():
