@@ -93,7 +93,7 @@ def test_a_number_of_the_slab_that_changes_brings_back_the_cards_that_have_it(sh
     close_panel(short)
     look_at(short, "stakes")
     on_card(short, layout + KINDS.index("base") + 1)
-    expect(short.locator("#stakes .notes")).to_contain_text(say("forming.changed"))
+    expect(short.locator("#stakes .steps .changed")).to_have_text(say("forming.changed"))
     expect(short.locator("#stakes .pips i.d")).to_have_count(2)
     short.locator("#stakes .thumb [data-do=done]").click()
     on_card(short, layout + KINDS.index("line") + 1)

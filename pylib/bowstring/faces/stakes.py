@@ -57,13 +57,13 @@ def stakes_html(
     parts = [
         f'<section class="card" data-card="{running(answer, one)}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
-        progress_html(answer, one, done),
+        progress_html(answer, one, done, changed=changed(one, done_marks)),
         _of_line(answer, running(answer, one) in (1, len(answer["cards"]))),
         f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
         _right(one),
-        _notes([*_changed(one, done_marks), *one["notes"], *_unread(answer, one)]),
+        _notes([*one["notes"], *_unread(answer, one)]),
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
@@ -109,10 +109,6 @@ def _right(card: CardRow) -> str:
     wide = " wide" if right["shown"] and "," in right["shown"] else ""
     text = f'<span><i class="sign" aria-hidden="true">✓</i> {marked(right["text"])}</span>'
     return f'<p class="right{wide}">{text}{shown}{more}</p>'
-
-
-def _changed(card: CardRow, done_marks: Collection[str]) -> list[str]:
-    return [say("forming.changed")] if changed(card, done_marks) else []
 
 
 def _unread(answer: Answer, card: CardRow) -> list[str]:

@@ -19,16 +19,22 @@ AROUND = 40
 """How many cards before and after the current one a long list shows."""
 
 
-def progress_html(answer: Answer, card: CardRow, done: Collection[int]) -> str:
-    """Return the line over a card: which it is of its pass, what it belongs to, and how much of that pass is done."""
+def progress_html(answer: Answer, card: CardRow, done: Collection[int], *, changed: bool = False) -> str:
+    """Return the line over a card: which it is of its pass, what it belongs to, and how much of that pass is done.
+
+    ``changed``: it was done by other numbers than it has now, which stands there instead of what it belongs to.
+    """
     first = len(layout_cards(answer))
     count = len(answer["second_pass"]) if card["mark"] else first
     before = first if card["mark"] else 0
     done = [number - before for number in done if 0 < number - before <= count]
+    where = f"<span>{marked(card['where'])}</span>"
+    if changed:
+        where = f'<span class="changed">{escape(say("forming.changed"))}</span>'
     head = escape(say("forming.step" if card["mark"] else "card.step", number=card["number"], count=count))
     return (
         f'<div class="steps"><p><button type="button" id="card-head" data-do="list">{head}</button>'
-        f"<span>{marked(card['where'])}</span></p>{_how_far(card, count, done)}</div>"
+        f"{where}</p>{_how_far(card, count, done)}</div>"
     )
 
 

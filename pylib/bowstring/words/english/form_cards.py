@@ -8,7 +8,7 @@ MESSAGES = {
     "forming.draw_title": "Forms, card {number}: {title}",
     "forming.draw_outside": "outside of the curve",
     "forming.draw_inside": "inside",
-    "forming.changed": "Changed since it was done.",
+    "forming.changed": "numbers changed",
     "forming.from_to": "{first} to {last}",
     # what to do
     "forming.hubs": "At each stake, square off past the dig. Drive a hub; write its distance.",

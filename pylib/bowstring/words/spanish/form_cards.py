@@ -10,7 +10,7 @@ MESSAGES = {
     "forming.draw_title": "~Formas~, tarjeta {number}: {title}",
     "forming.draw_outside": "por fuera de la curva",
     "forming.draw_inside": "por dentro",
-    "forming.changed": "Cambió después de hecha.",
+    "forming.changed": "números nuevos",
     "forming.from_to": "{first} a {last}",
     # what to do
     "forming.hubs": "En cada ~estaca~, ~a escuadra~, fuera de la excavación: clave ~trompo~, anote distancia.",
@@ -33,10 +33,10 @@ MESSAGES = {
     # what each number is
     "forming.label.hub_outside": "~estaca~ a ~trompo~, alejándose del ~centro~",
     "forming.label.hub_inside": "~estaca~ a ~trompo~, hacia el ~centro~",
-    "forming.label.dig_outside_out": "excavación por fuera: afuera de las ~estacas~",
-    "forming.label.dig_outside_in": "excavación por fuera: adentro de las ~estacas~",
-    "forming.label.dig_inside_out": "excavación por dentro: afuera de las ~estacas~",
-    "forming.label.dig_inside_in": "excavación por dentro: adentro de las ~estacas~",
+    "forming.label.dig_outside_out": "línea exterior, hacia afuera",
+    "forming.label.dig_outside_in": "línea exterior, hacia adentro",
+    "forming.label.dig_inside_out": "línea interior, hacia afuera",
+    "forming.label.dig_inside_in": "línea interior, hacia adentro",
     "forming.label.dig_depth": "hasta el fondo de la excavación",
     "forming.label.base_depth": "hasta arriba de la base",
     "forming.label.hub_back": "desde cada ~trompo~, lo que dice en él",
@@ -63,7 +63,7 @@ MESSAGES = {
     # what else has to be known
     "forming.note.farther": "¿La máquina pide más? Más lejos, todos igual.",
     "forming.note.hub_on": "El ~trompo~ de {stake} cae en {what}: póngalo más lejos.",
-    "forming.note.locates": "Cerca de las marcas de servicios, excave a mano.",
+    "forming.note.locates": "Cerca de las marcas, excave a mano.",
     "forming.note.tapers": "El ancho cambia: el de cada ~estaca~ está en Obra.",
     "forming.note.no_base": "No se dio base: pregunte qué tan honda.",
     "forming.note.edges": "A lo largo de las dos ~formas~, {wide} de ancho: {deep} abajo.",
