@@ -39,11 +39,15 @@ class NumbersLater(TypedDict):
 
 
 def numbers_later(
-    answer: Answer, fields: Mapping[str, str], done: Collection[int] = (), shown: str | None = None
+    answer: Answer,
+    fields: Mapping[str, str],
+    done: Collection[int] = (),
+    shown: str | None = None,
+    wrong: Mapping[str, QuestionLine] | None = None,
 ) -> NumbersLater:
     """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are; ``shown`` as for
-    ``numbers``."""
-    changed = {"method": _method(answer, fields)}
+    ``numbers``; ``wrong``: lines of what can't be read, which the answer is without."""
+    changed = {"method": _method(answer, fields), **(wrong or {})}
     fit, tolerance = answer["fit"], answer["tolerance"]
     if fit and fit["reason"]:
         text = say("numbers.ends_found", found=fit["found_shown"], drawn=fit["drawn_shown"])
