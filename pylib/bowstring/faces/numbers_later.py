@@ -45,10 +45,12 @@ def numbers_later(
     shown: str | None = None,
     *,
     building: bool = False,
+    wrong: Mapping[str, QuestionLine] | None = None,
 ) -> NumbersLater:
-    """Return what an answer adds to the numbers face of its fields; ``done``: the layout's cards that are;
-    ``building``: some of the forms' are; ``shown`` as for ``numbers``."""
-    changed = {"method": _method(answer, fields)}
+    """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are;
+    ``building``: some of the forms' are; ``shown`` as for ``numbers``; ``wrong``: lines of what can't be read, which
+    the answer is without."""
+    changed = {"method": _method(answer, fields), **(wrong or {})}
     fit, tolerance = answer["fit"], answer["tolerance"]
     if fit and fit["reason"]:
         text = say("numbers.ends_found", found=fit["found_shown"], drawn=fit["drawn_shown"])

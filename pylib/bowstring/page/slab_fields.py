@@ -75,6 +75,11 @@ def is_of_slab(name: str) -> bool:
     return name.partition("-")[0] in _KEYS
 
 
+def is_of_slab_alone(refusal: BadJob) -> bool:
+    """Tell whether a job is refused for something of its slab, on which no stake hangs."""
+    return re.split(r"[.\[]", refusal.field)[0] in SLAB_KEYS
+
+
 def without_slab(fields: Typed) -> dict[str, str]:
     """Return the fields without those of the slab: what an arc is laid out by."""
     return {name: text for name, text in fields.items() if not is_of_slab(name)}
