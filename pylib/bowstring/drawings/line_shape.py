@@ -64,10 +64,12 @@ class LineShape:
         """Return runs as straights and cubic curves; where one doesn't begin at the last one's end, a straight joins
         them."""
         made: list[Command] = [("M", self.place(runs[0], 0.0))]
+        stands = self.place(runs[0], 0.0)
         for run in runs:
             start = self.place(run, 0.0)
-            if math.dist(start, made[-1][-1]) > 1e-3:  # type: ignore[arg-type]
+            if math.dist(start, stands) > 1e-3:
                 made.append(("L", start))
+            stands = self.place(run, run["length"])
             if not run["curvature"]:
                 made.append(("L", self.place(run, run["length"])))
                 continue

@@ -220,9 +220,7 @@ class _Search:
                          stake + faults[3], waste, count + 1, max(shortest, -board))  # fmt: skip
                 found.append((score, (*at[:run], to, *at[run + 1 :]), run, board, board, label))
                 continue
-            # The longest board may be longer by less than a saw cut: where no other serves, its end is trimmed off.
-            trims = board == self.stock[-1] and self.stock[0] >= left - SAME
-            if board >= left + self.rules.kerf or abs(board - left) < SAME or trims:
+            if self._ends(board, left):
                 is_short = left < least and done > 0
                 if not (kept and is_short):
                     over = round(waste + max(board - left, 0.0), 6)
@@ -231,6 +229,13 @@ class _Search:
                     found.append((score, end, run, board, left, label))
                 break
         return found
+
+    def _ends(self, board: float, left: float) -> bool:
+        """Tell whether a board is the last of a run of which so much is left: it is that long, or is cut to it. The
+        longest may be longer by less than a saw cut: where no other serves, its end is trimmed off."""
+        if board >= left + self.rules.kerf or abs(board - left) < SAME:
+            return True
+        return board == self.stock[-1] and self.stock[0] >= left - SAME
 
     def _faults(self, run: int, place: float) -> Faults:
         """Return which rules a splice breaks by its own place alone."""

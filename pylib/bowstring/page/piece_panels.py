@@ -34,12 +34,12 @@ def _rows(page: Entries, group: str) -> str:
     return f'<div data-rows="{group}" data-least="{LEAST[group]}" data-most="{MOST[group]}">{inside}</div>'
 
 
-def _row(page: Entries, group: str, row: int, fields: dict[str, Field]) -> str:
-    first, folded = ("".join(page.field(fields[name]) for name in names) for names in (_FIRST, _FOLDED))
-    used = any(page.typed.get(fields[name].id, "").strip() for name in _FOLDED)
+def _row(page: Entries, group: str, row: int, entries: dict[str, Field]) -> str:
+    first, folded = ("".join(page.field(entries[name]) for name in names) for names in (_FIRST, _FOLDED))
+    used = any(page.typed.get(entries[name].id, "").strip() for name in _FOLDED)
     return (
         f'<fieldset class="row piece"><legend>{escape(say(f"form.row_{group}", number=row + 1))}</legend>'
         f'<div class="fields">{first}</div><details class="fold"{" open" if used else ""}>'
         f'<summary>{said("form.section_piece")}</summary><div class="fields">{folded}</div></details>'
-        f"{page.field(fields[MORE])}</fieldset>"
+        f"{page.field(entries[MORE])}</fieldset>"
     )

@@ -155,7 +155,7 @@ def _row(piece: Mapping[str, object], unit: str, fields_of: Callable[[JobForm], 
     return {**row, **_arc_row(fields_of(cast("JobForm", {"unit": unit, "arc": piece["arc"], **work})))}
 
 
-def _arc_row(fields: Fields) -> Row:
+def _arc_row(fields: Typed) -> Row:
     """Return the row of an arc that is staked no more, of its fields: its measures, and the rest unseen."""
     row = {name: fields[f"arc-{name}"] for name in MEASURES if f"arc-{name}" in fields}
     kept = {name: text for name, text in fields.items() if _is_kept(name)}

@@ -20,7 +20,7 @@ ANY_ALLOWED = {
     "drawings/svg.py",  # its library has no types
     "page/talk.py",  # what the page's script sends
 }
-CAST_ALLOWED = {"page/fields.py"}  # what was typed, as a job
+CAST_ALLOWED = {"page/fields.py", "page/pieces.py"}  # what was typed, as a job
 IGNORE_ALLOWED = {"drawings/svg.py"}
 ANSWERS = ("answer", "answered")
 """What an answer is called where it is handed on."""

@@ -149,7 +149,12 @@ def _note(plan: Plan, marks: Marks, key: str, yours: str) -> str:
         return say("edges.note_both", first=back, other=driven) if key == yours else back
     if key == CENTER:
         return driven if key == yours else drawn_note(plan) if plan.edge == CENTER else ""
-    if key == yours:
+    return _of_edge(plan, key, driven if key == yours else "")
+
+
+def _of_edge(plan: Plan, key: str, driven: str) -> str:
+    """What stands on an edge; ``driven``: what the stakes are, where they stand on it."""
+    if driven:
         drawn = drawn_note(plan) if key == plan.edge and plan.layout.job.drawn_to in CURB else ""
         return say("edges.note_edge", what=say("edges.note_both", first=drawn, other=driven) if drawn else driven)
     if key == plan.edge:

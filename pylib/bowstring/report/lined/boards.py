@@ -73,6 +73,6 @@ def _waiting(plan: LinePlan) -> LinedPage:
     if is_wall(plan.plan) and plan.slab is not None:
         return page_of("boards", "near", say("boards.wall"), say("boards.wall_more"))
     if plan.asks:
-        return page_of("boards", "open", say("lined.line_first"), plan.asks[0], "line")
+        return page_of("boards", "open", say("lined.line_first"), plan.asks[0], "pieces")
     short = boards_row.short_of(choose(plan.plan, line_alone(plan)))
     return page_of("boards", "open", short, say("boards.line_alone"), "slab")
