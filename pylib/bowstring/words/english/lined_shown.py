@@ -11,6 +11,7 @@ MESSAGES = {
     "lined.own_sheets": "Sheets of their own: {arcs}.",
     "lined.stake_other": "Stake arc {number}",
     "lined.other_arcs": "The other arcs of this line",
+    "lined.how": "How and why",
     "lined.front_title": "{title}: the line",
     "lined.back_title": "{title}: grade and pour",
     "lined.sign_line": "Line: piece ends, mid-arc",

@@ -11,6 +11,7 @@ MESSAGES = {
     "lined.own_sheets": "Tienen su propia hoja: {arcs}.",
     "lined.stake_other": "Trazar ~arco~ {number}",
     "lined.other_arcs": "Los otros ~arcos~ de esta línea",
+    "lined.how": "Cómo y por qué",
     "lined.front_title": "{title}: la línea",
     "lined.back_title": "{title}: nivel y colado",
     "lined.sign_line": "Línea: fin de tramo y medio ~arco~",
