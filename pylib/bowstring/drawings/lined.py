@@ -18,7 +18,7 @@ from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_lined import LinedPart, LinedRun
+from bowstring.report.forms.build_lined import LinedPart, LinedPiece, LinedRun
 from bowstring.words import say
 
 WIDE, HIGH = 360.0, 190.0
@@ -53,6 +53,13 @@ def lined_svg(answer: Answer, page: str = "", *, id: str, wide: float = WIDE, hi
     return _Made(answer, part, page, id, wide, high).finish()
 
 
+def _kink(piece: LinedPiece) -> str:
+    """The kink where a piece begins, with how far off it looks; empty for none."""
+    if not piece["kink_shown"]:
+        return ""
+    return " " + say("lined.draw_kink", kink=piece["kink_shown"], looks=piece["looks_shown"])
+
+
 class _Made:
     """The drawing in the making."""
 
@@ -62,6 +69,8 @@ class _Made:
         self.shape: LineShape = shape_of(part["shape"], wide - 2 * _SIDES, high)
         rows = [row for row in answer["build"] if page in ("", row["key"])]
         told = [f"{say('build.' + row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in rows]
+        told += [say("lined.draw_piece", name=piece["name"], text=piece["text"], kink=_kink(piece))
+                 for piece in part["pieces"]]  # fmt: skip
         title = say(f"build.{page}") if page else say("lined.draw_title")
         self.sketch = Sketch(id=id, title=title, description=" ".join(told))
         for side in (self.left - wide, self.right):

@@ -7,6 +7,13 @@ from collections.abc import Iterator
 from bowstring.faces.build_parts import Row, conclusion, folded, heading, is_tight, note, paragraph, stop, table
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPage, LinedTable
+from bowstring.words import say
+
+_OPEN = 6
+"""Sentences that stand open: what a crew does comes first, how and why it is so after that."""
+
+_SHORT = 4
+"""Letters of a name that never stands over its numbers: a joint's, a stake's."""
 
 
 def page_of(answer: Answer, key: str) -> LinedPage | None:
@@ -26,15 +33,27 @@ def _page(page: LinedPage) -> Iterator[str]:
     else:
         yield conclusion(page["conclusion"] or page["short"], "" if page["conclusion"] else page["more"])
     for one in page["tables"][:1]:
-        yield heading(one["title"]) + table_html(one)
-    yield "".join(paragraph(line) for line in page["lines"])
+        yield heading(one["title"], _names_head(one)) + table_html(one)
+    yield "".join(paragraph(line) for line in page["lines"][:_OPEN])
     yield "".join(note(text) for text in page["cautions"])
-    yield "".join(folded(one["title"], "", table_html(one)) for one in page["tables"][1:])
+    yield "".join(folded(one["title"], _names_head(one), table_html(one)) for one in page["tables"][1:])
+    if page["lines"][_OPEN:]:
+        yield folded(say("lined.how"), "", "".join(paragraph(line) for line in page["lines"][_OPEN:]))
+
+
+def _names_head(told: LinedTable) -> str:
+    """What the names are, where they stand over their numbers and so have no column."""
+    return told["heads"][0] if _stand_over(told) else ""
+
+
+def _stand_over(told: LinedTable) -> bool:
+    """Whether the names would leave the numbers no room on a phone beside them."""
+    long = any(len(row[0]) > _SHORT for row in told["rows"])
+    return long and is_tight(told["heads"], [Row(row[0], row[1:]) for row in told["rows"]])
 
 
 def table_html(told: LinedTable) -> str:
-    """Return a table; where its names would leave the numbers no room on a phone they stand over them."""
-    rows = [Row(row[0], row[1:]) for row in told["rows"]]
-    if not is_tight(told["heads"], rows):
-        return table(told["heads"], rows, told["title"])
-    return table(told["heads"][1:], [Row(row[0], row[1:], over=True) for row in told["rows"]], told["title"])
+    """Return a table."""
+    over = _stand_over(told)
+    rows = [Row(row[0], row[1:], over=over) for row in told["rows"]]
+    return table(told["heads"][1:] if over else told["heads"], rows, told["title"])

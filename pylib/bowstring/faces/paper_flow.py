@@ -8,9 +8,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from html import escape
+from typing import TypeAlias
 
+from bowstring.drawings.boxes import stack
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_sizes import PAGE_WIDE, tall, width
+from bowstring.faces.paper_sizes import PAGE_WIDE, lines, tall, width
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.sheet.markup import marked
 from bowstring.words.stars import unstarred
@@ -19,7 +21,9 @@ ROWS = (25, 22, 19)
 """Heights of a row that the style has for these sides, and the type in each."""
 TYPES = {25: 16.0, 22: 14.0, 19: 12.5}
 
-_HEAD, _TITLE, _GAP = 20.0, 21.0, 7.0
+_TITLE, _GAP = 21.0, 7.0
+_HEAD_TYPE, _WRAPS = 13.0, 80.0
+"""The heads' type; pixels from which on a text that is no length may stand in two lines."""
 _CELL, _BETWEEN = 11.0, 14.0
 _FEWEST, _SHORT, _MOST_COLUMNS = 4, 8, 3
 """Rows of a column beside another one, at least; of a table beside another one, at most; columns."""
@@ -35,7 +39,7 @@ class Text:
     title: bool = False
 
 
-Block = Text | LinedTable
+Block: TypeAlias = "Text | LinedTable"
 
 
 def sides(blocks: Sequence[Block], row: int, rooms: Sequence[float], other: float) -> list[str]:
@@ -123,9 +127,34 @@ def _have_room(tables: Sequence[LinedTable], row: int) -> bool:
 
 
 def _wide(table: LinedTable, row: int) -> float:
-    every = [table["heads"], *table["rows"]]
-    columns = range(len(table["heads"]))
-    return sum(max(width(unstarred(one[column]), TYPES[row]) for one in every) + _CELL for column in columns)
+    return sum(wide + _CELL for wide in _columns_wide(table, row))
+
+
+def _columns_wide(table: LinedTable, row: int) -> list[float]:
+    """How wide each column is at least: what is long may be broken, but no length."""
+    every = [(table["heads"], _HEAD_TYPE), *((one, TYPES[row]) for one in table["rows"])]
+    return [max(_least(one[column], size) for one, size in every) for column in range(len(table["heads"]))]
+
+
+def _least(text: str, size: float) -> float:
+    text = unstarred(text)
+    longest = max(width(piece, size) for piece in stack(text, "number", 0.0))
+    return max(longest, min(width(text, size), _WRAPS))
+
+
+def _tall(table: LinedTable, row: int, columns: int) -> float:
+    """How high the heads and rows of a table stand that has its share of the page."""
+    more = max(1.0, PAGE_WIDE / columns / _wide(table, row) if columns > 1 else 1.0)
+    wide = [one * more for one in _columns_wide(table, row)]
+    heads = max(lines(head, _HEAD_TYPE, room) for head, room in zip(table["heads"], wide, strict=True)) * 15.0 + 6.0
+    rows = [row + TYPES[row] * 1.1 * (_lines(one, TYPES[row], wide) - 1) for one in table["rows"]]
+    each = -(-len(rows) // columns)
+    return heads + max(sum(rows[start : start + each]) for start in range(0, len(rows), each))
+
+
+def _lines(cells: Sequence[str], size: float, wide: Sequence[float]) -> int:
+    """In how many lines a row stands."""
+    return max(lines(unstarred(cell), size, room) for cell, room in zip(cells, wide, strict=True))
 
 
 def _columns_of(table: LinedTable, row: int, beside: bool) -> tuple[str, float]:
@@ -138,7 +167,7 @@ def _columns_of(table: LinedTable, row: int, beside: bool) -> tuple[str, float]:
     title = f"<h3>{marked(unstarred(table['title']))}</h3>" if table["title"] else ""
     tables = "".join(_table(table["heads"], rows[start : start + each]) for start in range(0, len(rows), each))
     html = f'<div>{title}<div class="form-tables of-{columns}">{tables}</div></div>'
-    return html, (_TITLE if title else 0.0) + _HEAD + each * row
+    return html, (_TITLE if title else 0.0) + _tall(table, row, columns)
 
 
 def _table(heads: Sequence[str], rows: Sequence[Sequence[str]]) -> str:

@@ -19,16 +19,14 @@ from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-BOARDS = "boards"
-FRONT, BACK = ("line", "edges", "joints"), ("grades", BOARDS, "pour")
-"""What stands on which side; the boards stand on the front where the back has no room for them."""
-_WITHOUT = tuple(key for key in BACK if key != BOARDS)
+ORDER = ("line", "edges", "joints", "boards", "grades", "pour")
+"""The parts as they follow each other: the line, its edges and joints begin the front."""
 
-_LEFT_OUT = ("boards.title",)
+_LEFT_OUT = ("boards.title", "lined.slopes", "lined.splices_head", "boards.buy_head", "pour.changes")
 """Titles of tables that no crew needs at the forms: the page and the long sheet have them."""
 
-_WITH_LINES = ("line", "edges", "pour")
-"""Parts whose sentences a crew needs beside its tables: what proves them, what it waits for."""
+_SENTENCES = {"line": 9, "edges": 7, "joints": 3, "boards": 3, "pour": 3}
+"""How many of a part's sentences stand on paper: they are in the order in which a crew needs them."""
 
 _WIDE, _HIGH, _DRAWN = 680.0, 118.0, 156.0
 _HEAD, _FOOT, _GAPS = 58.0, 24.0, 28.0
@@ -40,7 +38,8 @@ def lined_sides(answer: Answer, date: str) -> str:
     part = answer["lined"]
     if part is None or answer["stops"]:
         return ""
-    row, made, rests = _fitted(answer, part)
+    row, made = _fitted(answer, part)
+    made += [""] * (2 - len(made))
     front_title, back_title = (say(f"lined.{name}_title", title=brief.title(answer)) for name in ("front", "back"))
     drawing = f'<div class="low slab">{lined_svg(answer, id="form-plan", wide=_WIDE, high=_HIGH)}</div>'
     boards = answer["boards"] is not None
@@ -59,24 +58,16 @@ def lined_sides(answer: Answer, date: str) -> str:
         foot_html(say("forms.foot_grades") if answer["grades"] else "", brief.title(answer)),
     ]
     both = _side(say("forms.front"), row, first) + _side(say("forms.back"), row, second)
-    return both + "".join(_more(answer, front_title, row, rest) for rest in rests)
+    return both + "".join(_more(answer, front_title, row, rest) for rest in made[2:])
 
 
-def _fitted(answer: Answer, part: LinedPart) -> tuple[int, tuple[str, str], list[str]]:
-    """The largest rows with which front and back hold everything, what stands on either, and on further sides; the
-    boards stand where there is room for them."""
+def _fitted(answer: Answer, part: LinedPart) -> tuple[int, list[str]]:
+    """The rows with which it takes the fewest sides, the largest of those, and what stands on each side."""
     beside = max(_SIGN_HEADS + _signs_tall(answer), _ORDER)
     low = beside + tall(_safe(), 14.0, 18.0, PAGE_WIDE - 30.0, 4.0) + _SIGNS
     rooms = (PAGE_TALL - _HEAD - _DRAWN - _FOOT - _GAPS, PAGE_TALL - _HEAD - low - _FOOT - _GAPS)
-    other = PAGE_TALL - _HEAD - _GAPS
-    tries = []
-    for row in ROWS:
-        for keys in ((FRONT, BACK), ((*FRONT, BOARDS), _WITHOUT)):
-            front, back = (
-                sides(list(_blocks(part, some)), row, [room], other) for some, room in zip(keys, rooms, strict=True)
-            )
-            tries.append((row, (front[0], back[0]), [*front[1:], *back[1:]]))
-    return min(tries, key=lambda one: (len(one[2]), -one[0]))
+    tries = [(row, sides(list(_blocks(part)), row, rooms, PAGE_TALL - _HEAD - _GAPS)) for row in ROWS]
+    return min(tries, key=lambda one: (len(one[1]), -one[0]))
 
 
 def _signs_tall(answer: Answer) -> float:
@@ -85,11 +76,14 @@ def _signs_tall(answer: Answer) -> float:
     return sum(max(_SIGN_ROW, max(lines(what, 13.0, 170.0), lines(must, 13.0, 96.0)) * 16.0) for what, must in rows)
 
 
-def _blocks(part: LinedPart, keys: Sequence[str]) -> Iterator[Block]:
-    for key in keys:
+def _blocks(part: LinedPart) -> Iterator[Block]:
+    """Everything in the order in which it is built; the tops at the staked arc's own stakes come last."""
+    last = say("lined.at_stakes", piece=part["pieces"][part["at"] - 1]["name"])
+    for key in ORDER:
         page = next(page for page in part["pages"] if page["key"] == key)
         yield Text(say(f"build.{key}"), title=True)
-        yield from _told(page)
+        yield from (block for block in _told(page) if isinstance(block, Text) or block["title"] != last)
+    yield from (table for page in part["pages"] for table in page["tables"] if table["title"] == last)
 
 
 def _told(page: LinedPage) -> Iterator[Block]:
@@ -103,8 +97,7 @@ def _told(page: LinedPage) -> Iterator[Block]:
         yield Text(page["more"])
     left_out = [say(key) for key in _LEFT_OUT]
     yield from (table for table in page["tables"] if table["title"] not in left_out)
-    if page["key"] in _WITH_LINES:
-        yield from (Text(line) for line in page["lines"])
+    yield from (Text(line) for line in page["lines"][: _SENTENCES.get(page["key"], 0)])
 
 
 def _side(label: str, row: int, parts: Sequence[str]) -> str:

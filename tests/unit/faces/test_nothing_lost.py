@@ -24,6 +24,7 @@ from bowstring.faces.why import fold_html, keys_of, why_html
 from bowstring.report.parts import PARTS
 from bowstring.sheet.html import sheet_html
 from helping import SAID, answer_to
+from line_jobs import SHAPES as LINES
 
 PLAIN: dict[str, Any] = {**SAID, "arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/4 in"}
 MARKS = [{"mark": "A", "x": "100 ft", "y": "50 ft"}, {"mark": "B", "x": "122.8 ft", "y": "80.4 ft"}]
@@ -42,6 +43,7 @@ JOBS: dict[str, dict[str, Any]] = {
              "grade": {"slope": 2, "high": "B", "low": "inside"}},
     "filled": {**PLAIN, "slab": {"thickness": "4 in", "fills": True}, "joints": {"every": "5 ft"},
                "grade": {"slope": 2, "high": "B", "low": "inside"}},
+    "line": LINES["kinks"],
 }  # fmt: skip
 
 
@@ -59,7 +61,7 @@ def what_was_got(answer: Any) -> str:
 
 
 def all_of_the_build(answer: Any) -> str:
-    return "".join(build_html(answer, page) for page in ("", *PAGES))
+    return "".join(build_html(answer, page) for page in ("", "line", *PAGES))
 
 
 FACES: list[Callable[[Any], str]] = [why_opened, checks_html, all_cards, what_was_got, all_of_the_build, paper_html]
@@ -190,3 +192,34 @@ def test_a_text_that_stands_on_no_face_is_seen() -> None:
     answer, signs = altered(answer_to(JOBS["example"]))
     told = checks_html(answer)
     assert any(sign not in told for sign, place in signs.items() if place[0] == "rule")
+
+
+def texts_in(value: Any, place: tuple[Any, ...] = ()) -> Iterator[tuple[Any, ...]]:
+    """Yield the place of each text in a part, those that no key tells of too: titles, heads and cells of tables."""
+    inside = value.items() if isinstance(value, Mapping) else enumerate(value) if isinstance(value, list) else ()
+    for key, inner in inside:
+        yield from texts_in(inner, (*place, key))
+    if isinstance(value, str) and value and not {"key", "state", "panel", "kind", "turn"} & set(place[-1:]):
+        yield place
+
+
+@pytest.mark.parametrize("name", ["creek", "kinks", "serpentine", "nothing said"])
+def test_each_text_of_a_line_stands_on_its_build_and_on_the_long_sheet(name: str) -> None:
+    answer = dict(answer_to(LINES[name]))
+    signs = {}
+    for number, place in enumerate(list(texts_in(answer["lined"]))):
+        inside: Any = answer["lined"]
+        for step in place[:-1]:
+            inside = inside[step]
+        signs[f"zq{number}z"] = place
+        inside[place[-1]] = f"{inside[place[-1]]} zq{number}z"
+    pages = {page["key"]: page for page in answer["lined"]["pages"]}
+    for row in answer["build"]:
+        row["text"], row["more"] = pages[row["key"]]["short"], pages[row["key"]]["more"]
+    there = signs_in(all_of_the_build(answer))
+    # Where the line ends, and its length, are in the sentences of its page.
+    lost = {place for sign, place in signs.items() if sign not in there} - {("ends",), ("length_shown",)}
+    assert lost == set()
+    sheet = signs_in(sheet_html(answer))
+    rest = {place for sign, place in signs.items() if sign not in sheet and place[0] == "pages"}
+    assert {place[2] for place in rest} <= {"short", "more"}

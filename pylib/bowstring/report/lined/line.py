@@ -140,6 +140,13 @@ def cautions_of_line(plan: LinePlan) -> list[str]:
     return [say("lined.overlap", first=one.first + 1, second=one.second + 1) for one in plan.slab.overlaps]
 
 
+def _radius_told(plan: LinePlan, piece: Piece) -> str:
+    """A piece's radius and the hand that it turns to."""
+    if not isinstance(piece, Bend):
+        return say("lined.none")
+    return say("lined.radius", radius=plan.tape.show(piece.radius), hand=say(f"hand.{piece.hand}"))
+
+
 def page_of_line(plan: LinePlan) -> LinedPage:
     """Return the page of the line itself: every piece, where it ends, and each kink."""
     tape, line = plan.tape, plan.line
@@ -152,7 +159,7 @@ def page_of_line(plan: LinePlan) -> LinedPage:
     page["conclusion"] = say("lined.conclusion", length=tape.show_running(line.length), count=len(line.pieces))
     rows = []
     for number, piece in enumerate(line.pieces, 1):
-        radius = tape.show(piece.radius) if isinstance(piece, Bend) else say("lined.none")
+        radius = _radius_told(plan, piece)
         chord = tape.show(piece.arc.chord) if isinstance(piece, Bend) else say("lined.none")
         rows.append([name_of(plan, number), tape.show_running(line.stations[number]), radius, chord])
     heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
