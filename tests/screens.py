@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from playwright.sync_api import Page, expect
 
-from page_acting import choose, close_panel, look_at, open_desk, open_panel, show_example, wait_for
+from page_acting import at_card, choose, close_panel, look_at, open_desk, open_panel, show_example, wait_for
 
 FACES = ("numbers", "stakes", "checks", "build", "paper", "why")
 PANELS = ("hand", "line", "ends", "way", "fine", "method", "rest")
@@ -47,12 +47,11 @@ def _handed_over(page: Page) -> Iterator[str]:
 def _cards(page: Page) -> Iterator[str]:
     look_at(page, "stakes")
     wait_for(page, "computed")
-    card = page.locator("#stakes .card")
     for number in range(1, CARDS):
-        expect(card).to_have_attribute("data-card", str(number))
+        at_card(page, number)
         yield f"card {number}"
         page.locator("#stakes [data-do=done]").click()
-    expect(card).to_have_attribute("data-card", str(CARDS))
+    at_card(page, CARDS)
     page.locator("#card-head").click()
     expect(page.locator("#stakes .steplist")).to_be_visible()
     yield "all steps"

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from contextlib import suppress
 
+import pytest
 from playwright.sync_api import Browser, BrowserContext, Error, Page
 
 from bowstring.demo import DEMO
@@ -15,6 +17,8 @@ EXAMPLE = {"unit": "ft-in", **fields_of_job(dict(DEMO))}
 EMPTIED = """async () => {
   const at = (id) => document.getElementById(id);
   if (!at("offer").hidden) at("offer-leave").click();
+  if (at("wall")) document.querySelector("[data-tab=why]").click();
+  while (at("wall")) await new Promise((resolve) => setTimeout(resolve, 10));
   const shut = document.querySelector(".panel:not([hidden]) [data-do=panel-close]");
   if (shut) shut.click();
   else if ("panel" in document.documentElement.dataset) history.back(); // one of the stakes' own
@@ -55,10 +59,11 @@ FILLED = """(fields) => {
 
 
 class StartedPage:
-    """A page in a profile of its own; ``faults`` is the list that what goes wrong unseen is noted in."""
+    """A page in a profile of its own; ``faults`` is the list that what goes wrong unseen is noted in, ``before`` a
+    script that runs before the page's own."""
 
-    def __init__(self, browser: Browser, address: str, **options: object) -> None:
-        self.browser, self.address, self.options = browser, address, options
+    def __init__(self, browser: Browser, address: str, before: str = "", **options: object) -> None:
+        self.browser, self.address, self.before, self.options = browser, address, before, options
         self.size = options["viewport"]
         self.context: BrowserContext | None = None
         self.faults: list[str] = []
@@ -73,6 +78,8 @@ class StartedPage:
         context.set_default_timeout(PATIENCE)
         context.on("request", lambda request: self._look(request.url))
         context.on("page", self._listen)
+        if self.before:
+            context.add_init_script(self.before)
         page = context.new_page()
         page.goto(self.address)
         wait_for(page, "computed")
@@ -80,12 +87,21 @@ class StartedPage:
         wait_for(page, "computed")
         return page
 
+    def in_turn(self, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
+        """Give the page to one test, as its fixture; nothing may have gone wrong unseen when that ends."""
+        self.faults, failed = faults, request.session.testsfailed
+        yield self.begin()
+        if request.session.testsfailed > failed:
+            self.close()  # whatever state it's in: the next one gets a new one
+        assert faults == []
+
     def _again(self, context: BrowserContext) -> Page:
+        context.set_offline(False)
         page, *others = context.pages
         for other in others:
             other.close()
         page.set_viewport_size(self.size)  # type: ignore[arg-type]
-        page.emulate_media(media="null", color_scheme="null")
+        page.emulate_media(media="null", color_scheme="null", reduced_motion="null")
         page.wait_for_selector("html[data-sheet=computed], html[data-sheet=refused]")  # Python is up: it may be anew
         page.evaluate(EMPTIED)
         page.evaluate(FILLED, EXAMPLE)

@@ -8,7 +8,29 @@ const BESIDE = new RegExp(`^(?:${keptBeside})$`);
 
 let beside = {}; // what is kept with a job and stands in no field of the form: steps done, readings, who and when
 
+let held = null; // what stands in the fields, while a task goes on that asks for it several times
+
+// Do a task in which the fields are changed by what is here and by nothing else: they are read once.
+export function reading(task) {
+  held = {};
+  try {
+    return task();
+  } finally {
+    held = null;
+  }
+}
+
+function changes() {
+  if (held) held = {};
+}
+
 export function values() {
+  if (!held) return valuesNow();
+  held.values ??= valuesNow();
+  return { ...held.values };
+}
+
+function valuesNow() {
   const fields = { ...beside };
   for (const control of form.elements) {
     if (!control.name) continue;
@@ -23,6 +45,12 @@ export const unitNow = () => form.elements.unit.value;
 
 // Return what was really typed or chosen: what an empty form holds anyway is left out.
 export function typed() {
+  if (!held) return typedNow();
+  held.typed ??= typedNow();
+  return { ...held.typed };
+}
+
+function typedNow() {
   const said = values();
   for (const control of form.querySelectorAll("[data-blank]:checked")) delete said[control.name];
   return Object.fromEntries(Object.entries(said).filter(([, text]) => text.trim()));
@@ -37,6 +65,7 @@ export function fill(fields) {
     if (control.type === "radio") control.checked = control.value === fields[control.name];
     else control.value = fields[control.name];
   }
+  changes();
 }
 
 export function put(given) {
@@ -49,6 +78,7 @@ export function put(given) {
     else if (control.type === "checkbox") control.checked = control.name in fields;
     else if (control.name) control.value = fields[control.name] ?? "";
   }
+  changes();
 }
 
 function besides(fields) {
@@ -58,6 +88,7 @@ function besides(fields) {
     if (text && BESIDE.test(name)) beside[name] = text;
     else delete beside[name];
   }
+  changes();
 }
 
 // What a job is called: its title, otherwise the first numbers that were given.
@@ -105,6 +136,7 @@ export function rowsFor(fields, all = false) {
     const row = new RegExp(`^${name}-([0-9]{1,3})-`);
     const used = Math.max(-1, ...Object.keys(fields).map((field) => Number(row.exec(field)?.[1] ?? -1)));
     const wanted = Math.max(group.dataset.least, Math.min(used + 2, group.dataset.most), used + 1);
+    if (group.children.length !== wanted) changes();
     while (group.children.length < wanted) group.append(nextRow(group.lastElementChild, name, group.children.length));
     while (all && group.children.length > wanted) group.lastElementChild.remove();
   }

@@ -17,6 +17,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   let called = ""; // what Python calls the job where it has no title
   let reading = null; // the check that was read last, and which reading of it, until its verdict stands there
   let failing = false; // a panel couldn't be made: that stays told when its card stands there again
+  let stands = false; // the face of the place and the numbers as they are was made
 
   const numbersShow = () => !at("face-numbers").hidden;
   const jobText = () => JSON.stringify(typed());
@@ -120,6 +121,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
   function showFace(face, result) {
     if (face !== place.now.face) return;
     shown = result;
+    stands = true;
     if (result.html !== undefined) {
       const read = face === "checks" ? reading : null;
       if (read) reading = null;
@@ -222,6 +224,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
     },
     // The job has changed: what stands on other faces is another job's. Whoever prints just now gets one sentence (print.css).
     stale() {
+      stands = false;
       delete root.dataset.paper;
       paperFor = "";
       at("sheet").replaceChildren();
@@ -232,6 +235,7 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       const same = before.face === now.face && before.card === now.card && before.panel === now.panel;
       if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
+      stands = false;
       focus = now.face === "stakes" || Boolean(now.panel);
       row = now.face === "build" && before.face === "build" && !now.panel ? before.panel : "";
       if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face))
@@ -241,13 +245,14 @@ export function looking({ root, place, job, steps, voice, last, address, status,
       } catch {} // only where it comes up next time is lost
     },
     // What was asked for can't be made. A panel of the stakes goes, so that its card can be worked; a card that was turned to
-    // goes back to the one that stands there.
+    // goes back to the one that stands there. A panel that the page has by itself stays: somebody has his hands in it.
     failed() {
       const { face, card, panel } = place.now;
-      if (face !== "stakes" || failing || shown?.card === undefined) return;
-      if (!panel && (card ?? shown.card) === shown.card) return;
+      if (face !== "stakes" || failing || stands || shown?.card === undefined) return;
+      const own = at(`panel-${panel}`) ? panel : "";
+      if (own === panel && (card ?? shown.card) === shown.card) return;
       failing = true;
-      place.replace({ face, card: shown.card });
+      place.replace({ face, card: shown.card, panel: own });
     },
     // Another job's fields stand in the form: no badge is of them before its face is looked at.
     forget() {

@@ -10,7 +10,7 @@ import { dressed, languageList } from "./dressed.js";
 import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
 import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
-import { nameOf, rowsFor, typed, values } from "./form.js";
+import { nameOf, reading, rowsFor, typed, values } from "./form.js";
 import { openJob } from "./job.js";
 import { keeper } from "./kept.js";
 import { lastFace } from "./lastsheet.js";
@@ -108,7 +108,8 @@ function opened(fields, id) {
 
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => switched(), listed: () => work.list() });
-const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore });
+const marks = () => look.shown?.marks ?? {};
+const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore, marks });
 const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
 const place = faces({
@@ -189,10 +190,12 @@ const acts = acting({
 form.addEventListener("input", () => {
   fingers = true;
   unit.changed();
-  rowsFor(typed());
-  undo.hide();
-  job.write();
-  changed();
+  reading(() => {
+    rowsFor(typed());
+    undo.hide();
+    job.write();
+    changed();
+  });
 });
 form.addEventListener("submit", (event) => event.preventDefault());
 at("clear").addEventListener("click", () => {

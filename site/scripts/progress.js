@@ -1,21 +1,37 @@
-// How far the stakes are: which cards stand, kept with the job at each tap.
+// How far the work is: which cards stand, kept with the job at each tap: those of the layout by their numbers, those of the
+// forms by marks that say what they are of and by which numbers they were done.
 
 import { fill, typed, values } from "./form.js";
 
-export function progress({ touched, undo, words, restore }) {
-  const done = () => (values().done ?? "").split(" ").filter(Boolean).map(Number);
+// `marks`: the forms' cards on screen, mark by number; a mark that isn't among them is of numbers that the job has no more.
+export function progress({ touched, undo, words, restore, marks = () => ({}) }) {
+  const isNumber = (text) => /^[0-9]+$/.test(text);
+  const kept = () => (values().done ?? "").split(" ").filter(Boolean);
+  const numberOf = (text) => Number(isNumber(text) ? text : Object.entries(marks()).find(([, mark]) => mark === text)?.[0]);
+  const done = () => kept().map(numberOf).filter(Boolean);
 
-  const inOrder = (cards) => [...new Set(cards)].sort((one, other) => one - other).join(" ");
+  // What stands with one card more: a mark takes the place of an older one of the same card.
+  const kind = (text) => (isNumber(text) ? text : text.replace(/-[0-9a-f]*$/, ""));
+  function withCard(texts, card) {
+    const text = marks()[card] ?? String(card);
+    return [...texts.filter((one) => kind(one) !== kind(text)), text];
+  }
 
-  function write(cards, more = {}) {
-    fill({ ...more, done: inOrder(cards) });
+  function inOrder(texts) {
+    const numbers = texts.filter(isNumber).sort((one, other) => one - other);
+    return [...new Set([...numbers, ...texts.filter((text) => !isNumber(text))])].join(" ");
+  }
+
+  function write(texts, more = {}) {
+    fill({ ...more, done: inOrder(texts) });
     touched();
   }
 
-  const without = (cards) => done().filter((one) => !cards.includes(one));
+  const without = (cards) => kept().filter((text) => !cards.includes(numberOf(text)));
 
   return {
     done,
+    kept: () => kept().join(" "),
     // The card to work after one: the next that doesn't stand, or the last of all, where the checks are.
     after(card, count) {
       const cards = done();
@@ -27,18 +43,18 @@ export function progress({ touched, undo, words, restore }) {
     // cards of what was set from a stake that is set again: that doesn't stand any more.
     stands(card, fixed = {}, hanging = []) {
       const before = typed();
-      write([...without(hanging), card], fixed);
+      write(withCard(without(hanging), card), fixed);
       undo.offer(words.undo.done, () => restore(before));
     },
     // Something else was got at a card: `others`, those after it that have other numbers from now on, don't stand any more.
     gotAt(card, fields, others, fixed = {}) {
       const before = typed();
-      write([...without(others), card], { ...fixed, ...fields });
+      write(withCard(without(others), card), { ...fixed, ...fields });
       undo.offer(words.undo.done, () => restore(before));
     },
     // The fields as they'll be once that card is done too.
-    fieldsAt: (card, fixed = {}) => ({ ...values(), ...fixed, done: inOrder([...done(), card]) }),
-    undone: (card) => write(done().filter((one) => one < card)),
+    fieldsAt: (card, fixed = {}) => ({ ...values(), ...fixed, done: inOrder(withCard(kept(), card)) }),
+    undone: (card) => write(kept().filter((text) => numberOf(text) < card)),
     theseUndone: (cards) => write(without(cards)),
   };
 }

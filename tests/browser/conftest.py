@@ -174,30 +174,22 @@ def spanish_page(chromium: Browser, site_url: str) -> Iterator[StartedPage]:
     started.close()
 
 
-def _in_turn(started: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
-    started.faults, failed = faults, request.session.testsfailed
-    yield started.begin()
-    if request.session.testsfailed > failed:
-        started.close()  # whatever state it's in: the next one gets a new one
-    assert faults == []
-
-
 @pytest.fixture
 def page(desk_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
     """The site in a desk-sized window, with the example's sheet by Python, used in turn."""
-    yield from _in_turn(desk_page, faults, request)
+    yield from desk_page.in_turn(faults, request)
 
 
 @pytest.fixture
 def phone(phone_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
     """The same in a phone-sized window with touch."""
-    yield from _in_turn(phone_page, faults, request)
+    yield from phone_page.in_turn(faults, request)
 
 
 @pytest.fixture
 def spanish(spanish_page: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
     """The same on the phone of somebody who reads Spanish first; axe may look at it."""
-    yield from _in_turn(spanish_page, faults, request)
+    yield from spanish_page.in_turn(faults, request)
 
 
 @pytest.fixture

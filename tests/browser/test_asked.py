@@ -67,7 +67,6 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     open_desk(page)
     page.click("[data-hand=files]")
     expect(page.locator("[data-file=people]")).to_be_visible()
-    wait_for(page, "computed")  # a face that fails to come up closes the panel over it
     page.evaluate(FAIL)
     page.click("[data-file=people]")
     expect(wrong).to_have_text(f"{say('page.desk_ask_failed')} {failed}")
@@ -140,3 +139,32 @@ def test_every_question_that_fails_is_told_and_loses_nothing(open_page: Callable
     type_in(page, "arc-chord", "41 ft")
     wait_for(page, "computed")
     expect(page.locator("#trouble")).to_be_hidden()
+
+
+def test_what_fails_meanwhile_shuts_no_panel_that_stands_there(open_page: Callable[..., Page]) -> None:
+    """On a desk the numbers are asked for beside the stakes: when they fail, nothing closes under somebody's hands."""
+    page = open_page(before=FAILING)
+    wait_for(page, "computed")
+    show_example(page)
+    trouble = page.locator("#trouble")
+    for call in ("numbers_later", "face"):
+        for name in ("jobs", "way"):
+            page.evaluate(f"window.failingCall = '{call}'")
+            open_panel(page, name)
+            expect(trouble).to_contain_text("made to fail")
+            expect(page.locator(f"#panel-{name}")).to_be_visible()
+            page.evaluate("window.failingCall = ''")
+            close_panel(page)
+            wait_for(page, "computed")
+            expect(trouble).to_be_hidden()
+    page.locator("#stakes [data-do=done]").click()  # past the locate ticket
+    page.wait_for_selector("#stakes .card[data-card='2']")
+    wait_for(page, "computed")
+    page.evaluate("window.failingCall = 'numbers_later'")
+    page.locator("#stakes [data-do=got]").click()
+    expect(trouble).to_contain_text("made to fail")
+    expect(page.locator("#stakes .got")).to_be_visible()
+    page.evaluate("window.failingCall = 'face'")
+    page.locator("#stakes .got input").first.fill("11' 4\"")
+    # What it says is of what stood there before: the panel goes, and the card can be worked.
+    expect(page.locator("#stakes .got")).to_have_count(0)

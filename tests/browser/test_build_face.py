@@ -91,7 +91,7 @@ def test_a_page_begins_at_its_top(slab: Page) -> None:
 def test_what_is_open_is_asked_at_the_thumb(page: Page) -> None:
     look_at(page, "build")
     wait_for(page, "computed")
-    expect(page.locator("#status")).to_have_text(say("numbers.state_open", count=2))
+    expect(page.locator("#status")).to_have_text(say("build.state_open", count=2))
     expect(page.locator("#build .ask.open b")).to_have_text(say("build.ask_width"))
     page.locator("#build .ask.open").click()
     expect(page.locator("#panel-slab")).to_be_visible()

@@ -14,7 +14,7 @@ from bowstring.demo import DEMO
 from bowstring.page.fields import fields_of_job
 from bowstring.words import say
 from card_jobs import EVERYDAY, job
-from page_acting import choose, close_panel, look_at, open_panel, show_example, type_in, wait_for
+from page_acting import at_card, choose, close_panel, look_at, open_panel, show_example, type_in, wait_for
 from started_page import FILLED
 from whole_card import WHOLE
 
@@ -23,6 +23,15 @@ DONES = 3  # of the taps: work on the ground that comes before the first stake
 MOST_WORDS_EMPTY, MOST_WORDS_CARD = 120, 60
 PHONE = {"has_touch": True, "is_mobile": True, "device_scale_factor": 2}
 SCREEN = 740
+
+
+# How far what scrolls has gone since then: another face may have been made meanwhile, with more that does.
+TOPS = """() => {
+  const all = [document.scrollingElement, ...document.querySelectorAll(".scroll")];
+  window.tops = new Map(all.map((one) => [one, one.scrollTop]));
+}"""
+SCROLLED = """() => Math.max(
+  ...[...window.tops].filter(([one]) => one.isConnected).map(([one, top]) => Math.abs(one.scrollTop - top)))"""
 
 
 class Thumb:
@@ -35,17 +44,11 @@ class Thumb:
         place = self.page.locator(what) if isinstance(what, str) else what
         self.page.wait_for_selector("html:not([data-stale])")  # nothing is put in its place under the thumb
         expect(place).to_be_visible()
-        before = self.tops()
+        self.page.evaluate(TOPS)
         place.scroll_into_view_if_needed()
-        self.scrolled = max(self.scrolled, *(abs(now - was) for now, was in zip(self.tops(), before, strict=True)))
+        self.scrolled = max(self.scrolled, self.page.evaluate(SCROLLED))
         place.tap()
         self.taps += 1
-
-    def tops(self) -> list[float]:
-        tops: list[float] = self.page.evaluate(
-            "[scrollY, ...[...document.querySelectorAll('.scroll')].map((one) => one.scrollTop)]"
-        )
-        return tops
 
     def type(self, keys: str) -> None:
         for key in keys.split():
@@ -110,7 +113,7 @@ def done(page: Page, times: int = 1) -> None:
     for _ in range(times):
         card = int(page.locator("#stakes .card").get_attribute("data-card") or 0)
         page.locator("#stakes [data-do=done]").tap()
-        expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(card + 1))
+        at_card(page, card + 1)
         wait_for(page, "computed")
 
 
@@ -162,9 +165,8 @@ def test_each_card_is_whole_without_scrolling(phone: Page, method: str) -> None:
     lay_out(phone, fields_of_job(made))
     told = answering(made)
     assert not told["stops"]
-    cards = phone.locator("#stakes .card")
     for one in told["cards"]:
-        expect(cards).to_have_attribute("data-card", str(one["number"]))
+        at_card(phone, one["number"])
         wait_for(phone, "computed")
         whole = phone.evaluate(WHOLE)
         assert all(whole.values()), (one["number"], whole)
@@ -250,7 +252,7 @@ def numbers_of_all(page: Page) -> dict[int, list[str]]:
     for number in range(1, count + 1):
         open_list(page)
         page.locator(f"#stakes .steplist [data-step='{number}']").tap()
-        expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(number))
+        at_card(page, number)
         wait_for(page, "computed")
         found[number] = measures_of(page)
     return found

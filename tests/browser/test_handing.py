@@ -4,19 +4,20 @@ from __future__ import annotations
 
 import base64
 import struct
-from collections.abc import Callable
+from collections.abc import Iterator
 from pathlib import Path
 
 import ezdxf
 import pytest
 import zxingcpp
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Browser, Page, expect
 
 from bowstring import answer, read_link
 from bowstring.demo import DEMO
 from bowstring.sheet.messages import messages
-from page_acting import look_at, open_desk, show_example, type_in, wait_for
+from page_acting import look_at, open_desk, type_in, wait_for
 from pictures import dots_of, parts_of
+from started_page import StartedPage
 
 SHARES = "window.shared = []; navigator.share = async (what) => { window.shared.push(what); };"
 # How many of a picture's dots are dark, and how many there are, painted small.
@@ -33,17 +34,24 @@ DARK = """async (text) => {
 }"""
 
 
+@pytest.fixture(scope="module")
+def sharing(chromium: Browser, site_url: str) -> Iterator[StartedPage]:
+    options = {"viewport": {"width": 360, "height": 740}, "device_scale_factor": 2, "has_touch": True}
+    started = StartedPage(chromium, site_url, before=SHARES, **options)
+    yield started
+    started.close()
+
+
 @pytest.fixture
-def desk(open_page: Callable[..., Page]) -> Page:
+def desk(sharing: StartedPage, faults: list[str], request: pytest.FixtureRequest) -> Iterator[Page]:
     """A phone with the example, everything loaded, the network gone, and the panel of the jobs open."""
-    page = open_page(360, 740, before=SHARES, device_scale_factor=2, has_touch=True)
-    wait_for(page, "computed")
-    show_example(page)
-    open_desk(page)
-    expect(page.locator("#link-copy")).to_be_enabled()
-    page.context.set_offline(True)
-    page.context.grant_permissions(["clipboard-read", "clipboard-write"])
-    return page
+    for page in sharing.in_turn(faults, request):
+        page.evaluate("window.shared.length = 0")
+        open_desk(page)
+        expect(page.locator("#link-copy")).to_be_enabled()
+        page.context.set_offline(True)
+        page.context.grant_permissions(["clipboard-read", "clipboard-write"])
+        yield page
 
 
 def hand(page: Page, what: str) -> None:

@@ -10,7 +10,7 @@ from playwright.sync_api import Page, expect
 from bowstring import answering
 from bowstring.demo import DEMO
 from bowstring.words import say
-from page_acting import look_at, wait_for
+from page_acting import at_card, look_at, wait_for
 
 OUT = "29' 1-7/8\""  # Q1 to B of the example, far enough out for Q1 to be suspected
 
@@ -49,7 +49,7 @@ def test_what_was_got_is_used_and_forgotten_and_only_what_hangs_on_it_is_unticke
     while card.get_attribute("data-stake") != stake["stake"]:
         number = int(card.get_attribute("data-card") or 0)
         page.locator("#stakes [data-do=done]").click()
-        expect(card).to_have_attribute("data-card", str(number + 1))
+        at_card(page, number + 1)
     last = int(card.get_attribute("data-card") or 0)
     page.locator("#stakes [data-do=done]").click()
     expect(card).to_have_attribute("data-kind", "checks")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from playwright.sync_api import Page, expect
 
 from bowstring.words import say
-from page_acting import choose, look_at, open_panel, wait_for
+from page_acting import at_card, choose, look_at, open_panel, wait_for
 from started_page import FILLED
 
 TWO = {"arc-chord": "38' 6\"", "arc-sagitta": "4' 2-1/2\""}
@@ -111,9 +111,9 @@ def test_the_way_on_names_the_step_that_is_next(phone: Page) -> None:
     begin(phone, DAY)
     expect(phone.locator("#to-step")).to_have_text(say("numbers.go"))
     look_at(phone, "stakes")
-    for card in ("1", "2"):
+    for card in (1, 2):
         wait_for(phone, "computed")
-        expect(phone.locator("#stakes .card")).to_have_attribute("data-card", card)
+        at_card(phone, card)
         phone.locator("#stakes [data-do=done]").tap()
     look_at(phone, "numbers")
     expect(phone.locator("#to-step")).to_have_text(say("numbers.go_on", step=3))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from itertools import product
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
@@ -11,7 +12,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect
 from accessible import hold_accessible
 from bowstring.words import say
 from builder import website
-from page_acting import look_at, show_example, type_in, wait_for
+from page_acting import look_at, type_in, wait_for
 from wall_acting import WALL, at, said, wall_of_the_example
 
 # The smallest text that is shown on the wall, as a part of the screen's height.
@@ -46,8 +47,8 @@ FRAMES = """() => new Promise((resolve) => {
 
 
 @pytest.fixture
-def wall(open_page: Callable[..., Page]) -> Page:
-    return wall_of_the_example(open_page(1280, 720))
+def wall(page: Page) -> Page:
+    return wall_of_the_example(page)
 
 
 def test_keys_and_a_presenter_turn_the_strokes(wall: Page) -> None:
@@ -162,7 +163,6 @@ def test_the_slider_bends_the_arc_and_shows_the_packages_own_numbers(wall: Page)
     assert miss(wall) == 0.29
     for _ in range(3):
         wall.keyboard.press("]")
-    wall.wait_for_timeout(50)
     expect(wall.locator("#wall .bend text").first).to_contain_text("bend 65°")
     for _ in range(12):
         wall.keyboard.press("}")
@@ -203,18 +203,16 @@ def test_the_list_opens_a_figure_by_keys(wall: Page) -> None:
 PRINTED = "window.print = () => document.documentElement.setAttribute('data-printed', '');"
 
 
-@pytest.mark.parametrize("paper", ["Letter", "A4"])
-def test_a_handout_prints_a_page_for_the_learner_and_one_with_answers(
-    open_page: Callable[..., Page], paper: str
-) -> None:
+def test_a_handout_prints_a_page_for_the_learner_and_one_with_answers(open_page: Callable[..., Page]) -> None:
     page = open_page(1280, 720, path="#wall-1-0", before=PRINTED)
     page.wait_for_selector(WALL)
-    for figure, pages in ((1, 2), (2, 2), (3, 2), (4, 2), (5, 2), (6, 2), (7, 1)):
+    pages = {1: 2, 2: 2, 3: 2, 4: 2, 5: 2, 6: 2, 7: 1}
+    for paper, figure in product(("Letter", "A4"), pages):
         page.keyboard.press("l")
         page.wait_for_selector(f"#wall .card [data-figure='{figure}']")
         page.locator(f"#wall .card:has([data-figure='{figure}']) button").last.click()
         page.wait_for_selector("html[data-printed]")
-        assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=paper))) == pages, figure
+        assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=paper))) == pages[figure], (figure, paper)
         page.evaluate(
             "() => { dispatchEvent(new Event('afterprint')); delete document.documentElement.dataset.printed; }"
         )
@@ -222,9 +220,8 @@ def test_a_handout_prints_a_page_for_the_learner_and_one_with_answers(
     assert page.locator("#handout").count() == 0
 
 
-def test_a_stopped_job_shows_no_number_of_itself(open_page: Callable[..., Page]) -> None:
-    page = open_page(1280, 720)
-    show_example(page)
+def test_a_stopped_job_shows_no_number_of_itself(page: Page) -> None:
+    page.set_viewport_size({"width": 1280, "height": 720})
     type_in(page, "tape-length", "10 ft")
     look_at(page, "why")
     wait_for(page, "computed")
@@ -254,7 +251,7 @@ def test_axe_finds_nothing_wrong_on_the_wall_in_spanish(spanish: Page) -> None:
 def _held_with_its_list(page: Page) -> None:
     for key in ("End", "l"):
         page.keyboard.press(key)
-        page.wait_for_timeout(300)  # what comes has come
+        page.evaluate("() => Promise.all(document.getAnimations().map((one) => one.finished)).then(() => {})")
         hold_accessible(page, f"the wall after {key}", ("light",))
 
 

@@ -6,6 +6,7 @@ from playwright.sync_api import Page, expect
 
 from bowstring.words import say
 from page_acting import (
+    at_card,
     beside,
     choose,
     close_panel,
@@ -101,7 +102,7 @@ def test_one_step_a_card_by_button_and_its_place_is_kept(page: Page) -> None:
     expect(card).to_have_attribute("data-card", "1")
     for number in range(2, 6):
         page.locator("#stakes [data-do=done]").click()
-        expect(card).to_have_attribute("data-card", str(number))
+        at_card(page, number)
     page.locator("#stakes [data-do=back]").click()
     expect(card).to_have_attribute("data-card", "4")
     page.reload()  # in the middle of the work: it goes on at the same card

@@ -174,6 +174,9 @@ def _cells_of(left: float, top: float, right: float, bottom: float) -> list[tupl
 def _along(segment: Segment) -> set[tuple[int, int]]:
     """Return the cells near a segment: those of its pieces' boxes, each piece shorter than a cell."""
     (x, y), (x2, y2) = segment
+    cell = math.floor(x / _CELL), math.floor(y / _CELL)
+    if cell == (math.floor(x2 / _CELL), math.floor(y2 / _CELL)):  # most are short
+        return {cell}
     pieces = max(1, math.ceil(math.dist(*segment) / _CELL))
     cells: set[tuple[int, int]] = set()
     across, down = x, y

@@ -35,9 +35,11 @@ def board_svg(answer: Answer, *, id: str) -> str:
     face, back = ([_at(step / 30 - 1, off) for step in range(61)] for off in (0.0, _THICK))
     outline = [*face, *reversed(back), face[0]]
     sketch.lines([outline], "")
-    # The inner edge's board, the tighter one: its stakes stand toward the center, the concrete on the other side.
+    # The inner edge's board, the tighter one: its stakes stand toward the center, the concrete on the other side. The
+    # one of a slab that fills its curve has them outside.
+    behind = _behind(answer)
     for share in _STAKES:
-        sketch.stake("", _at(share, _BEHIND), "new" if abs(share) == _TIGHT else "stake")
+        sketch.stake("", _at(share, behind), "new" if abs(share) == _TIGHT else "stake")
     ends = [_at(-1.0, 0.0), _at(1.0, 0.0)]
     sketch.drawing.lines([ends], "line soft cut")
     sketch.ground.take_lines(ends, FAINT)
@@ -48,14 +50,26 @@ def board_svg(answer: Answer, *, id: str) -> str:
     return _words(sketch, answer, turn)
 
 
+def _behind(answer: Answer) -> float:
+    return _THICK - _BEHIND if _is_alone(answer) else _BEHIND
+
+
+def _is_alone(answer: Answer) -> bool:
+    """Whether one board alone is bent, along the curve that a slab fills."""
+    boards = boards_of(answer)
+    return boards is not None and len(boards["edges"]) == 1
+
+
 def _words(sketch: Sketch, answer: Answer, turn: int) -> str:
     boards = boards_of(answer)
     assert boards is not None
-    tight = _at(-_TIGHT * turn, _BEHIND)
+    alone = _is_alone(answer)
+    tight = _at(-_TIGHT * turn, _behind(answer))
     sketch.label(Label(say("build.draw_tightest"), "number", [tight], (-0.1 * turn, -1.0), 20.0, 200.0))
-    spot = _at(0.55 * turn, _THICK)
-    sketch.label(Label(say("build.draw_concrete"), "word", [spot], (0.4 * turn, -1.0), 12.0), "quiet")
-    text = say("build.draw_larger", stock=boards["springs"]) if boards["springs"] else say("build.draw_not_to_scale")
+    spot, way = (_at(0.55 * turn, 0.0), 1.0) if alone else (_at(0.55 * turn, _THICK), -1.0)
+    sketch.label(Label(say("build.draw_concrete"), "word", [spot], (0.4 * turn * -way, way), 12.0), "quiet")
+    larger = say("fill.draw_larger" if alone else "build.draw_larger", stock=boards["springs"])
+    text = larger if boards["springs"] else say("build.draw_not_to_scale")
     sketch.paragraph(text, (_MIDDLE, sketch.edge.bottom + 3.0), RIGHT - LEFT, "word", "middle", "quiet")
     return sketch.finish()
 

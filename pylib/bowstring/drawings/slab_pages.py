@@ -40,7 +40,7 @@ def _first(made: SlabSketch) -> None:
     for side in ("outside", "inside"):
         key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
         made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
-    _foot(made, grades)
+    foot(made, grades)
 
 
 def _width(made: SlabSketch, edges: EdgesPart) -> None:
@@ -66,7 +66,7 @@ def _cross(made: SlabSketch, grades: GradesPart, share: float) -> None:
     made.beside(grades["low"], say("build.draw_cross", slope=percent(grades["cross"]), way=way), (share,), reach=6.0)
 
 
-def _foot(made: SlabSketch, grades: GradesPart | None) -> None:
+def foot(made: SlabSketch, grades: GradesPart | None) -> None:
     """The landmarks under their ends, and between them which end is high."""
     sketch, top = made.sketch, made.sketch.edge.bottom + 3.0
     ends = [("start", LEFT), ("end", RIGHT)] if made.shape.turn > 0 else [("end", RIGHT), ("start", LEFT)]
@@ -195,6 +195,8 @@ def _grades(made: SlabSketch) -> None:
     for row, share in ((stakes[0], -1.0), (stakes[-1], 1.0)) if stakes else ():
         for side, way, top in (("outside", 1.0, row["outside"]), ("inside", -1.0, row["inside"])):
             x, y = made.shape.outward(share)
+            if top is None:
+                continue
             made.near(top["shown"], made.shape.on(side, share), (x * way, y * way))
     if not grades["stop"]:
         _cross(made, grades, _free(made, _CROSS_BETWEEN))

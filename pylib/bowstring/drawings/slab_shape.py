@@ -7,14 +7,15 @@ wide otherwise; the numbers stay the job's.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
 from bowstring.drawings.svg import Command, Point
 from bowstring.drawings.turn import turn_of
 from bowstring.report.alone import edges_of
+from bowstring.report.forming.fill_edges import FILLS
 from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_edges import EdgesPart
 
 MIDDLE, HALF_WIDE, HIGH = 180.0, 146.0, 168.0
 """Drawing units: the middle of a phone's width, and how far to each side and how high the slab may reach."""
@@ -41,6 +42,7 @@ class SlabShape:
         outside, inside: how far from the line, outward, each edge is drawn at A and at B.
         stakes: how far from the line, outward, the stakes stand.
         turn: which way B lies from A; true: whether it is to scale; known: whether there is a slab.
+        filled: whether it is all that lies between the line and its string, which is its inside then.
     """
 
     half: float
@@ -51,10 +53,13 @@ class SlabShape:
     turn: int
     true: bool
     known: bool
+    filled: bool = False
 
     def off(self, side: str, share: float) -> float:
         """Return how far from the line, outward, an edge lies at a share."""
-        first, last = {"outside": self.outside, "inside": self.inside, "stakes": (self.stakes,) * 2}[side]
+        if side == "stakes":
+            return self.stakes
+        first, last = self.outside if side == "outside" else self.inside
         return first + (last - first) * (share + 1) / 2
 
     def at(self, share: float, off: float) -> Point:
@@ -65,11 +70,18 @@ class SlabShape:
         return (MIDDLE + self.turn * radius * math.sin(angle), down)
 
     def on(self, side: str, share: float) -> Point:
-        """Return the place on an edge, or on the line of the stakes, at a share."""
+        """Return the place on an edge, or on the line of the stakes, at a share; on a string by even parts of it."""
+        if self.filled and side == "inside":
+            (x, y), (x2, y2) = self.at(-1.0, 0.0), self.at(1.0, 0.0)
+            part = (share + 1) / 2
+            return (x + (x2 - x) * part, y + (y2 - y) * part)
         return self.at(share, self.off(side, share))
 
     def between(self, share: float, part: float) -> Point:
         """Return the place at a part of the width, 0 at the outer edge and 1 at the inner one."""
+        if self.filled:
+            (x, y), (x2, y2) = self.on("outside", share), self.on("inside", share)
+            return (x + (x2 - x) * part, y + (y2 - y) * part)
         outer, inner = self.off("outside", share), self.off("inside", share)
         return self.at(share, outer + (inner - outer) * part)
 
@@ -90,7 +102,9 @@ class SlabShape:
         return [self.at(share, self.off(side, share) + more) for share in shares]
 
     def curve(self, side: str, first: float = -1.0, last: float = 1.0) -> list[Command]:
-        """Return an edge as cubic curves, from one share to another."""
+        """Return an edge as cubic curves, from one share to another; a string as one line."""
+        if self.filled and side == "inside":
+            return [("M", self.on(side, first)), ("L", self.on(side, last))]
         count = max(1, math.ceil(abs(last - first) * self.half / _LONGEST_PIECE))
         shares = [first + (last - first) * step / count for step in range(count + 1)]
         made: list[Command] = [("M", self.on(side, first))]
@@ -117,9 +131,7 @@ def shape_of(answer: Answer) -> SlabShape:
         raise ValueError(f"an arc that can't be drawn: {arc}")
     half = min(max(true_half, _FLATTEST), _ROUNDEST)
     away = answer["staked"]["radius"] - radius
-    widths: Sequence[float] = (0.0, 0.0)
-    if edges is not None:
-        widths = (edges["width"], edges["width"] if edges["far_width"] is None else edges["far_width"])
+    widths = _widths(edges)
     lies = {"outside": (0.0, -1.0), "inside": (1.0, 0.0)}.get(edges["edge"] if edges else "", (0.5, -0.5))
     line = HALF_WIDE / (1.0 if half > math.pi / 2 else math.sin(half))
     while True:
@@ -127,13 +139,24 @@ def shape_of(answer: Answer) -> SlabShape:
         across = _across(max(widths) * scale, line, max(widths))
         out, into = ((lie * widths[0] * across, lie * widths[1] * across) for lie in lies)
         stakes = math.copysign(min(max(abs(away) * scale, _LEAST_OFF), _MOST_OFF), away) if away else 0.0
-        true = half == true_half and across <= scale * _TRUE and scale <= across * _TRUE
-        made = SlabShape(half, line, out, into, stakes, turn_of(answer["side"]), true, edges is not None)
-        if edges is None:
-            made = SlabShape(half, line, (0.0, 0.0), (0.0, 0.0), stakes, made.turn, half == true_half, False)
+        true = half == true_half and (not any(widths) or (across <= scale * _TRUE and scale <= across * _TRUE))
+        made = SlabShape(
+            half, line, out, into, stakes, turn_of(answer["side"]), true, edges is not None, _is_filled(edges)
+        )
         if line < 40.0 or _fits(made):
             return made
         line *= 0.97
+
+
+def _is_filled(edges: EdgesPart | None) -> bool:
+    return edges is not None and edges["edge"] == FILLS
+
+
+def _widths(edges: EdgesPart | None) -> tuple[float, float]:
+    """How wide a slab is at A and at B, metres; nothing where none is known, and of one that fills its curve."""
+    if edges is None or _is_filled(edges):
+        return (0.0, 0.0)
+    return (edges["width"], edges["width"] if edges["far_width"] is None else edges["far_width"])
 
 
 def _across(true: float, line: float, width: float) -> float:

@@ -55,8 +55,9 @@ class SlabSketch:
             return
         out, back = shape.curve("outside"), shape.curve("inside", 1.0, -1.0)
         drawing.path([*out, ("L", *back[0][1:]), *back[1:], ("Z",)], "slab")
-        ends = [[shape.on("outside", share), shape.on("inside", share)] for share in (-1.0, 1.0)]
-        self.sketch.lines(ends, "string")
+        if not shape.filled:
+            ends = [[shape.on("outside", share), shape.on("inside", share)] for share in (-1.0, 1.0)]
+            self.sketch.lines(ends, "string")
         for side in ("outside", "inside"):
             drawing.path(shape.curve(side), "line arc")
             self._taken(shape.samples(side))

@@ -54,11 +54,13 @@ def state_of(answer: Answer) -> dict[str, str] | None:
     """Return what the bar at the top says of the build, ``None`` where it has nothing of its own to say."""
     if answer["stops"]:
         return None
-    states = [row["state"] for row in answer["build"]]
-    if STOP in states:
-        return {"sign": "stop", "text": say("page.state_stop")}
+    stopped = [row["key"] for row in answer["build"] if row["state"] == STOP]
+    if len(stopped) == 1:
+        return {"sign": "stop", "text": say("build.state_stop", part=say(f"build.{stopped[0]}"))}
+    if stopped:
+        return {"sign": "stop", "text": say("build.state_stops", count=len(stopped))}
     count = len({row["panel"] for row in answer["build"] if row["state"] == OPEN})
-    return {"sign": "ask", "text": say("numbers.state_open", count=count)} if count else None
+    return {"sign": "ask", "text": say("build.state_open", count=count)} if count else None
 
 
 def panel_asked(answer: Answer) -> str:

@@ -8,8 +8,10 @@ from collections.abc import Iterator, Sequence
 from bowstring.drawings.widthstick import width_stick_svg
 from bowstring.faces.build_parts import (
     Cell,
+    Choice,
     Row,
     card,
+    choices,
     conclusion,
     folded,
     heading,
@@ -21,7 +23,7 @@ from bowstring.faces.build_parts import (
 )
 from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge
+from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge, WidthStick
 from bowstring.sheet.markup import NUMBER
 from bowstring.words import say
 
@@ -46,7 +48,9 @@ def _stopped(answer: Answer) -> str:
     row = next(row for row in answer["build"] if row["key"] == "edges")
     if row["state"] != "stop":
         return ""
-    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"])
+    instead = Choice(say("fill.instead"), {"slab-fills": "yes"})
+    ways = "" if answer["drawn_to"] == "centre" else choices(say("edges.change"), [instead])
+    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"]) + ways
 
 
 def _page(part: EdgesPart) -> Iterator[str]:
@@ -58,7 +62,8 @@ def _page(part: EdgesPart) -> Iterator[str]:
     first, *rest = part["passes"]
     yield (note if part["dug_out"] else paragraph)(strong(first))
     yield paragraph(strong(" ".join(rest)))
-    yield _stick(part)
+    if part["stick"] is not None:
+        yield _stick(part["stick"])
     for second in part["seconds"]:
         yield heading(say("edges.ends_head", edge=second["name"]))
         yield paragraph(strong(second["text"]))
@@ -99,8 +104,7 @@ def _off(lines: Sequence[LineRow]) -> str:
     return folded(say("edges.off_head"), told, table(heads, rows, say("edges.off_head")))
 
 
-def _stick(part: EdgesPart) -> str:
-    stick = part["stick"]
+def _stick(stick: WidthStick) -> str:
     marks = width_stick_svg(stick, id="width-stick") if stick["marks"] else ""
     told = " ".join([*stick["how"], stick["slip_text"]]).strip()
     return card(stick["title"], marks + paragraph(strong(told)))
@@ -108,9 +112,9 @@ def _stick(part: EdgesPart) -> str:
 
 def _check(part: EdgesPart) -> Iterator[str]:
     diagonal = part["diagonal_shown"]
-    yield heading(say("edges.check_head"))
+    yield heading(say("edges.check_head" if part["bays"] else "fill.check_head"))
     yield paragraph(strong(part["check"]))
-    if not diagonal:
+    if part["bays"] and not diagonal:
         rows = [row for bay in part["bays"] for row in _diagonals(bay)]
         yield table([say("edges.bay"), say("edges.reads")], rows[:MOST], say("edges.check_head"))
         yield from _some(rows)

@@ -50,7 +50,8 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
     stakes = [row for row in part["rows"] if row["kind"] == "stake"]
     joints = [row for row in part["rows"] if row["kind"] == "joint"]
     yield _tops(part, stakes, say("grades.stake"), say("grades.table"))
-    yield paragraph(part["water"])
+    if part["water"]:
+        yield paragraph(part["water"])
     if joints:
         yield heading(say("grades.at_joints"))
         yield _tops(part, joints, say("grades.joint"), say("grades.at_joints"))
@@ -73,9 +74,14 @@ def _ways(part: GradesPart) -> str:
 def _tops(part: GradesPart, rows: Sequence[TopRow], name: str, label: str) -> str:
     """Return the tops of both forms side by side, each with hundredths of a foot where inches stand there."""
     feet = [say("grades.feet")] if "feet" in part["has"] else []
-    heads = [name, say("grades.outer"), *feet, say("grades.inner"), *feet]
+    heads = [name, *(head for side in _sides(part) for head in (side, *feet))]
     made = [Row(row["name"], [cell for edge in _edges(row) for cell in _height(edge, bool(feet))]) for row in rows]
     return table(heads, made, label, split=2 + len(feet))
+
+
+def _sides(part: GradesPart) -> list[str]:
+    """What each form's column is called."""
+    return [say("grades.outer" if side == "outside" else "grades.inner") for side in part["sides"]]
 
 
 def _height(top: TopPart, feet: bool) -> list[str | Cell]:
@@ -88,7 +94,7 @@ def _instrument(part: GradesPart, unit: str) -> Iterator[str]:
         "elevation": say("grades.elevations", unit="ft" if unit in ("ft", "ft-in") else "m"),
         "rod": say("grades.rods"),
     }
-    heads = [say("grades.stake"), say("grades.outer"), say("grades.inner")]
+    heads = [say("grades.stake"), *_sides(part)]
     for name, title in named.items():
         if name in part["has"]:
             rows = [Row(_name(row), [_read(top, name) for top in _edges(row)]) for row in part["rows"]]
@@ -103,10 +109,10 @@ def _read(top: TopPart, name: str) -> str | Cell:
 def _dig(part: GradesPart, stakes: Sequence[TopRow]) -> Iterator[str]:
     if "dig" not in part["has"]:
         return
-    dug = [row for row in stakes if row["outside"]["dig"] or row["inside"]["dig"]]
+    dug = [row for row in stakes if any(edge["dig"] for edge in _edges(row))]
     rows = [Row(row["name"], [edge["dig"] for edge in _edges(row)]) for row in dug]
     yield heading(say("grades.digs"))
-    yield table([say("grades.stake"), say("grades.outer"), say("grades.inner")], rows, say("grades.digs"), split=2)
+    yield table([say("grades.stake"), *_sides(part)], rows, say("grades.digs"), split=2)
 
 
 def _crown(part: GradesPart) -> Iterator[str]:
@@ -121,8 +127,8 @@ def _crown(part: GradesPart) -> Iterator[str]:
     yield table([say("grades.from_edge"), say("grades.over_edges"), *feet], rows, say("grades.across_table"))
 
 
-def _edges(row: TopRow) -> tuple[TopPart, TopPart]:
-    return row["outside"], row["inside"]
+def _edges(row: TopRow) -> list[TopPart]:
+    return [top for top in (row["outside"], row["inside"]) if top]
 
 
 def _name(row: TopRow) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.faces.build_parts import Choice, Row, choices, conclusion, heading, note, paragraph, stop, table
+from bowstring.faces.build_parts import Cell, Choice, Row, choices, conclusion, heading, note, paragraph, stop, table
 from bowstring.report.alone import joints_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_joints import JointsPart
@@ -25,8 +25,9 @@ def _page(part: JointsPart) -> Iterator[str]:
         return
     several = part["count"] > 1
     yield conclusion(part["conclusion"], part["taped"] if several else "")
-    if several:
+    if part["rows"] and several:
         yield _table(part)
+    yield from _grid(part)
     yield _choices(part)
     yield heading(say("joints.cut"))
     yield "".join(paragraph(line) for line in part["lines"])
@@ -45,6 +46,24 @@ def _table(part: JointsPart) -> str:
         for row in part["rows"]
     ]
     return table(heads, rows, say("joints.table"), split=2)
+
+
+def _grid(part: JointsPart) -> Iterator[str]:
+    """The joints of a slab that fills its curve: those square to its string, then those along it."""
+    for kind in ("square", "along"):
+        rows = [
+            Row(
+                str(row["number"]),
+                [row["at_shown"], row["arc_shown"], Cell(row["corner_shown"], fits=not row["sharp"])],
+            )
+            for row in part["grid"]
+            if row["kind"] == kind
+        ]
+        if rows:
+            title = say(f"fill.head_{kind}")
+            heads = [say("joints.joint"), say(f"fill.at_{kind}"), say(f"fill.curve_{kind}"), say("fill.corner")]
+            yield heading(title)
+            yield table(heads, rows, title)
 
 
 def _choices(part: JointsPart) -> str:

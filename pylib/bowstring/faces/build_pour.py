@@ -20,14 +20,15 @@ def page_html(answer: Answer) -> str:
 def _page(part: PourPart) -> Iterator[str]:
     yield huge(part["number"], part["unit"], part["why"])
     if not part["by_bags"]:
-        yield heading(say("pour.call"), say("pour.call_small"))
+        yield heading(say("pour.call"), part["reach_where"])
         yield _reach(part)
         yield paragraph(part["reach_note"])
     if part["bulkhead"] is not None:
         yield paragraph(part["bulkhead"]["text"])
     yield heading(say("pour.changes"))
     yield _changes(part)
-    yield paragraph(f"*{part['low_text']}* {part['measure']}")
+    if part["low_text"]:
+        yield paragraph(f"*{part['low_text']}* {part['measure']}")
     yield heading(say("pour.comes"))
     yield "".join(paragraph(line) for line in part["lines"])
     yield "".join(note(text) for text in part["cautions"])
@@ -46,7 +47,7 @@ def _reach(part: PourPart) -> str:
         )
         for row in part["reach"]
     ]
-    return table(heads, rows, say("pour.call_table"), split=2)
+    return table(heads, rows, say("pour.call_table", where=part["reach_where"]), split=2)
 
 
 def _changes(part: PourPart) -> str:

@@ -15,7 +15,9 @@ from bowstring.drawings.svg import SIZES, Drawing, Point
 from bowstring.drawings.turn import ends_of
 from bowstring.faces.judging import shown
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.words import say
+from bowstring.geometry.arc import Arc
+from bowstring.units.tape import Tape
+from bowstring.words import remembered, say
 
 _WIDTH, _MIDDLE, _REACH = 360.0, 180.0, 146.0
 _USUAL_HALF = 0.56
@@ -24,6 +26,19 @@ _UNDER = 12.0
 """What is kept free under a string for its words where no line of words stands under the drawing."""
 _STEEP = 1.45
 """Half a central angle from which on the corner of the tangents is left out, radians."""
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """All that the drawing hangs on: the arc, ``None`` while there is none, the tape that shows it, what stands at A
+    and B, the hand, the measure in focus, and whether it is a low one."""
+
+    arc: Arc | None
+    tape: Tape
+    ends: tuple[str, str]
+    side: str | None
+    focus: str
+    short: bool
 
 
 @dataclass(frozen=True)
@@ -81,14 +96,20 @@ class _Figure:
 
 def live_drawing(arcs: Arcs, typed: Typed, *, side: str | None, focus: str, short: bool) -> str:
     """Return the drawing as SVG; ``focus`` is the id of the field in focus, ``short`` a lower drawing."""
-    arc = arcs.settled.arc if arcs.settled else None
-    measure = focus.removeprefix("arc-") if arc else ""
+    arc, ends = arcs.settled.arc if arcs.settled else None, (typed.get("ends-A", ""), typed.get("ends-B", ""))
+    return _drawn(_Asked(arc, arcs.shown, ends, side, focus, short))
+
+
+@remembered(4)  # a key in any field but the arc's changes nothing of it
+def _drawn(asked: _Asked) -> str:
+    arc, short = asked.arc, asked.short
+    measure = asked.focus.removeprefix("arc-") if arc else ""
     corner = measure in ("tangent_length", "external")
     half = arc.half_angle if arc else _USUAL_HALF
-    figure = _Figure(half, side if arc else "left", _room(short), corner or arc is None)
-    figure.drawing = _drawing(arcs, side)
+    figure = _Figure(half, asked.side if arc else "left", _room(short), corner or arc is None)
+    figure.drawing = _drawing(asked)
     _straights(figure, measure, full=not short or corner)
-    named = _name_of_string(arcs, figure, measure)
+    named = _name_of_string(asked, figure, measure)
     _lines(figure, measure, _extent(named))
     _ends(figure)
     if named:
@@ -97,29 +118,29 @@ def live_drawing(arcs: Arcs, typed: Typed, *, side: str | None, focus: str, shor
     if arc is None:
         _names(figure, short)
     else:
-        _values(figure, arcs, measure)
+        _values(figure, arc, asked.tape, measure)
         if not short:
-            _words(figure, typed)
+            _words(figure, asked)
     return figure.drawing.finish((0.0, 0.0, _WIDTH, figure.room.height))
 
 
-def _drawing(arcs: Arcs, side: str | None) -> Drawing:
+def _drawing(asked: _Asked) -> Drawing:
     title, described = say("numbers.drawing"), say("numbers.drawing_empty")
-    if arcs.settled:
-        arc = arcs.settled.arc
-        values = {"chord": arcs.shown.show(arc.chord), "sagitta": arcs.shown.show(arc.sagitta)}
+    if asked.arc:
+        arc, side = asked.arc, asked.side
+        values = {"chord": asked.tape.show(arc.chord), "sagitta": asked.tape.show(arc.sagitta)}
         hand = say(f"numbers.hand.{side}") if side else ""
         described = say("numbers.drawing_arc" if side else "numbers.drawing_both", **values, hand=hand)
     return Drawing(id="live", title=title, description=described)
 
 
-def _name_of_string(arcs: Arcs, figure: _Figure, measure: str) -> tuple[str, float, float] | None:
+def _name_of_string(asked: _Asked, figure: _Figure, measure: str) -> tuple[str, float, float] | None:
     """Return what is written at the string, with its place: on it where that is long enough, otherwise under it."""
-    if arcs.settled is None:
+    if asked.arc is None:
         return say("measure.chord"), 106.0, figure.base
     if measure in ("chord", "central_angle"):
         return None
-    text = say("numbers.drawn_chord", chord=arcs.shown.show(arcs.settled.arc.chord))
+    text = say("numbers.drawn_chord", chord=asked.tape.show(asked.arc.chord))
     if 2 * figure.reach * figure.scale > 2 * text_width(text, "number") + 60.0:
         return text, figure.at(-0.5 * figure.reach, 0.0)[0], figure.base
     return text, _MIDDLE, figure.base + 20.0
@@ -208,10 +229,8 @@ def _names(figure: _Figure, short: bool) -> None:
     figure.words(say("numbers.takes_shape"), _MIDDLE, figure.room.words, "number", "quiet")
 
 
-def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
+def _values(figure: _Figure, arc: Arc, tape: Tape, measure: str) -> None:
     """Write the chord and the mid-ordinate, and large the measure in focus."""
-    assert arcs.settled is not None
-    arc, tape = arcs.settled.arc, arcs.shown
     base, crown = figure.base, figure.base - figure.rise * figure.scale
     beside, hot = figure.at(0.0, 0.0)[0] + 12.0, "hot"
     if measure not in ("sagitta", "arc_length", "radius", "external"):
@@ -239,16 +258,17 @@ def _values(figure: _Figure, arcs: Arcs, measure: str) -> None:
     figure.words(text, x, y, "big", hot, anchor)
 
 
-def _words(figure: _Figure, typed: Typed) -> None:
+def _words(figure: _Figure, asked: _Asked) -> None:
     """Under the drawing: what stands at the ends, and between them what is still open."""
     y = figure.room.words
     free = _WIDTH / 2 - 8.0
     if figure.side is None:
-        asked = say("numbers.other_side")
-        figure.words(asked, _MIDDLE, y, "number", "quiet")
-        free -= text_width(asked, "number") / 2 + 6.0
+        open_side = say("numbers.other_side")
+        figure.words(open_side, _MIDDLE, y, "number", "quiet")
+        free -= text_width(open_side, "number") / 2 + 6.0
+    told = dict(zip("AB", asked.ends, strict=True))
     for end, (x, anchor) in zip(figure.ends, ((6.0, "start"), (_WIDTH - 6.0, "end")), strict=True):
-        name = _cut(typed.get(f"ends-{end}", ""), free)
+        name = _cut(told[end], free)
         if name:
             figure.words(name, x, y, "number", "quiet", anchor)
 

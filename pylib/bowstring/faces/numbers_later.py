@@ -39,11 +39,18 @@ class NumbersLater(TypedDict):
 
 
 def numbers_later(
-    answer: Answer, fields: Mapping[str, str], done: Collection[int] = (), shown: str | None = None
+    answer: Answer,
+    fields: Mapping[str, str],
+    done: Collection[int] = (),
+    shown: str | None = None,
+    *,
+    building: bool = False,
+    wrong: Mapping[str, QuestionLine] | None = None,
 ) -> NumbersLater:
-    """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are; ``shown`` as for
-    ``numbers``."""
-    changed = {"method": _method(answer, fields)}
+    """Return what an answer adds to the numbers face of its fields; ``done``: the cards that are;
+    ``building``: some of the forms' are; ``shown`` as for ``numbers``; ``wrong``: lines of what can't be read, which
+    the answer is without."""
+    changed = {"method": _method(answer, fields), **(wrong or {})}
     fit, tolerance = answer["fit"], answer["tolerance"]
     if fit and fit["reason"]:
         text = say("numbers.ends_found", found=fit["found_shown"], drawn=fit["drawn_shown"])
@@ -52,17 +59,18 @@ def numbers_later(
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
     arc = Arc.of_angle(answer["arc"]["radius"], radians(answer["arc"]["central_angle"]) / 2)
     made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer), arc)
-    return {**made, "go": _go(answer, done)} if done and not answer["stops"] else made
+    return {**made, "go": _go(answer, done, building)} if done and not answer["stops"] else made
 
 
 def _advice(answer: Answer) -> str:
     return " ".join(text for text in (marked(answer["advice"]["text"]), take_html(answer).strip()) if text)
 
 
-def _go(answer: Answer, done: Collection[int]) -> str:
-    from bowstring.faces.stakes import first_open  # with all that a card is
+def _go(answer: Answer, done: Collection[int], building: bool) -> str:
+    from bowstring.faces.passes import first_open, layout_cards
 
-    return say("numbers.go_on", step=first_open(answer, done))
+    step = first_open(answer, done, building=building)
+    return say("forming.go_on") if step > len(layout_cards(answer)) else say("numbers.go_on", step=step)
 
 
 def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str, shown: str | None = None) -> NumbersLater:

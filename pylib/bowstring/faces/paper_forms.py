@@ -43,19 +43,30 @@ def forms_sides(answer: Answer, date: str) -> str:
         return lined_sides(answer, date)
     edges = None if answer["stops"] else edges_of(answer)
     if edges is None:
-        return ""
+        return "" if answer["stops"] else _none(answer, date)
     sides = _front(answer, edges, date)
     return sides + pour_side(answer, date)
+
+
+def _none(answer: Answer, date: str) -> str:
+    """A side that says why there is no form sheet, where a slab is said that can't be; empty where none is said."""
+    row = next(one for one in answer["build"] if one["key"] == "edges")
+    if row["state"] != "stop":
+        return ""
+    title = say("forms.front_title", title=brief.title(answer))
+    told = f"<b>{marked(row['text'])}</b><span>{marked(row['more'])}</span><span>{marked(say('forms.none'))}</span>"
+    return (
+        f'<section class="side forms" aria-label="{escape(say("forms.front"))}">'
+        f"{head_html(answer, say('forms.front'), date, title=title)}"
+        f'<div class="stop"><strong>{escape(say("paper.stop"))}</strong>{told}</div></section>'
+    )
 
 
 def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     boards, joints = boards_of(answer), joints_of(answer)
     told, lines = _told(edges, boards), _set_lines(edges)
     told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
-    strung = [one for one in edges["seconds"] if not one["blocked"]]
-    columns = [_second(one, answer) for one in strung]
-    if joints and not joints["stop"]:
-        columns.append(_joints(joints))
+    columns = _columns(answer, edges, joints)
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
     many = most > MANY
@@ -81,6 +92,14 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     dense = "dense " if many else ""
     front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
     return front + _more(answer, columns, fit)
+
+
+def _columns(answer: Answer, edges: EdgesPart, joints: JointsPart | None) -> list[tuple[str, Cells, list[Cells]]]:
+    """The tables side by side: edges off their own strings, and joints."""
+    columns = [_second(one, answer) for one in edges["seconds"] if not one["blocked"]]
+    if joints and not joints["stop"]:
+        columns += [_joints(joints)] if joints["rows"] else _grid(joints)
+    return columns
 
 
 def _more(answer: Answer, columns: list[tuple[str, Cells, list[Cells]]], fit: int) -> str:
@@ -124,7 +143,8 @@ def _lines(lines: list[LineRow]) -> str:
     return f'<table class="lines"><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>'
 
 
-_STAND = ("outer_form", "outside", "inside", "inner_form")
+_STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form", "footing_outside",
+          "footing_inside")  # fmt: skip
 _LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
 
 
@@ -157,6 +177,19 @@ def _joints(joints: JointsPart) -> tuple[str, Cells, list[Cells]]:
     return say("forms.joints"), head, rows
 
 
+def _grid(joints: JointsPart) -> list[tuple[str, Cells, list[Cells]]]:
+    """The joints of a slab that fills its curve: those square to its string, those along it."""
+    made: list[tuple[str, Cells, list[Cells]]] = []
+    for kind in ("square", "along"):
+        rows: list[Cells] = [
+            (str(row["number"]), row["at_shown"], row["arc_shown"]) for row in joints["grid"] if row["kind"] == kind
+        ]
+        if rows:
+            head = (say("forms.joint"), say(f"fill.at_{kind}"), say(f"fill.curve_{kind}"))
+            made.append((say(f"fill.head_{kind}"), head, rows))
+    return made
+
+
 def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
     """One of the tables side by side, a box to tick at each row's end."""
     if not rows:
@@ -175,5 +208,8 @@ def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
-    told += [say("forms.dig", past=edges["overdig_shown"])]
-    return [*told, *([say("forms.screws")] if boards else [])]
+    told += edges["form"] if edges["stick"] is None else []
+    footed = any(one["key"] == "footing_outside" for one in edges["lines"])
+    told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
+    screws = "forms.screws" if edges["stick"] is not None else "fill.screws"
+    return [*told, *([say(screws)] if boards else [])]

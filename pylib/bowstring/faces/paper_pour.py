@@ -9,7 +9,8 @@ from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
 from bowstring.report.alone import edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_grades import GradesPart, TopRow
+from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
+from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
@@ -93,15 +94,15 @@ def _tops(rows: list[TopRow], grades: GradesPart | None) -> str:
         return ""
     feet = "feet" in grades["has"]
     one = [say("forms.top"), *([say("forms.feet")] if feet else []), say("forms.as_set")]
-    heads = [say("forms.stake"), *([*one] * 2), say("forms.base_under")]
+    heads = [say("forms.stake"), *([*one] * len(grades["sides"])), say("forms.base_under")]
     edges = "".join(
         f'<th scope="colgroup" colspan="{len(one)}">{escape(say(f"forms.{name}_form"))}</th>'
-        for name in ("outer", "inner")
+        for name in ("outer", "inner")[: len(grades["sides"])]
     )
     body = ""
     for row in rows:
         cells = ""
-        for top in (row["outside"], row["inside"]):
+        for top in _both(row):
             cells += f'<td class="big">{marked(top["shown"])}</td>'
             cells += (f"<td>{marked(top['feet'])}</td>" if feet else "") + '<td class="write"></td>'
         body += f'<tr><th scope="row">{marked(row["name"])}</th>{cells}<td class="write"></td></tr>'
@@ -112,11 +113,16 @@ def _tops(rows: list[TopRow], grades: GradesPart | None) -> str:
     )
 
 
+def _both(row: TopRow) -> list[TopPart]:
+    """The tops of a place: of a slab that fills its curve there is one."""
+    return [top for top in (row["outside"], row["inside"]) if top]
+
+
 def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
     """The joints in as many equal blocks as it takes for each to stand side by side."""
     if not joints:
         return []
-    widest = max(width(top["shown"], _JOINT_TYPE) for row in joints for top in (row["outside"], row["inside"]))
+    widest = max(width(top["shown"], _JOINT_TYPE) for row in joints for top in _both(row))
     wide = max(1, int((PAGE_WIDE - width(say("forms.inner"), _JOINT_TYPE) - 20.0) / (widest + _JOINT_SIDES)))
     count = -(-len(joints) // -(-len(joints) // wide))
     return [joints[start : start + count] for start in range(0, len(joints), count)]
@@ -126,7 +132,7 @@ def _joint_tops(rows: list[TopRow]) -> str:
     """The tops at the joints, side by side."""
     lines = [(say("forms.joint"), [row["name"] for row in rows])]
     lines += [(say("forms.outer"), [row["outside"]["shown"] for row in rows])]
-    lines += [(say("forms.inner"), [row["inside"]["shown"] for row in rows])]
+    lines += [(say("forms.inner"), [row["inside"]["shown"] if row["inside"] else "" for row in rows])]
     body = "".join(
         f'<tr><th scope="row">{escape(name)}</th>{"".join(f"<td>{marked(text)}</td>" for text in texts)}</tr>'
         for name, texts in lines
@@ -144,20 +150,25 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
         far = edges["far_width_shown"] if edges["far_width"] is not None else ""
         rows += [
             (
-                say("forms.sign_width"),
+                say("forms.sign_width" if edges["stick"] is not None else "fill.sign_deep"),
                 say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"],
             )
         ]
     rows += _slopes(answer)
     if joints and not joints["stop"]:
         cut = (
-            f"{joints['count'] - 1}; {joints['depth_shown']}"
+            f"{_joint_count(joints)}; {joints['depth_shown']}"
             if joints["depth"] is not None
-            else str(joints["count"] - 1)
+            else str(_joint_count(joints))
         )
         rows += [(say("forms.sign_joints"), cut)]
     rows += [(say("forms.sign_base"), depth)]
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _joint_count(joints: JointsPart) -> int:
+    """How many joints there are: one less than panels in a row, or all that cross a slab which fills its curve."""
+    return len(joints["grid"]) if joints["grid"] or not joints["rows"] else joints["count"] - 1
 
 
 def _slopes(answer: Answer) -> list[tuple[str, str]]:
@@ -199,11 +210,9 @@ def _order(pour: PourPart | None) -> str:
         f'<td class="big">{marked(one["call_shown"])}</td></tr>'
         for one in pour["reach"]
     )
-    reach = (
-        f"<h3>{escape(say('forms.call'))}</h3><table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
-        if rows
-        else ""
-    )
+    call = escape(say("forms.call", where=pour["reach_where"]))
+    table = f"<table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
+    reach = f"<h3>{call}</h3>{table}" if rows else ""
     footing = f"<p><b>{bold(pour['footing_text'])}</b></p>" if pour["footing_text"] else ""
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
     return (

@@ -15,6 +15,8 @@ def slab_line(arcs: Arcs, typed: Typed, side: str | None) -> QuestionLine:
     if not any(panel_of(name) == "slab" for name in typed):
         return line_of(say("numbers.unsaid"), USUAL)
     width = length_of(arcs, typed, "width")
+    if fills(typed) and not is_conflict(typed):
+        return line_of(capital(say("numbers.joint").join(_of_fill(arcs, typed))), SAID)
     if is_conflict(typed):
         return line_of(say("numbers.slab_conflict"), SAID)
     if width and arcs.settled and has_no_inner(arcs, typed, side, arcs.settled.arc.radius):
@@ -39,10 +41,22 @@ def _of_slab(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
         yield say("numbers.slab_thick", thickness=thickness)
 
 
+def fills(typed: Typed) -> bool:
+    """Tell whether the slab is all that lies between the curve and its string."""
+    return "slab-fills" in typed
+
+
+def _of_fill(arcs: Arcs, typed: Typed) -> Iterator[str]:
+    yield say("numbers.slab_fills")
+    thickness = length_of(arcs, typed, "slab-thickness", small=True)
+    if thickness:
+        yield say("numbers.slab_thick", thickness=thickness)
+
+
 def is_conflict(typed: Typed) -> bool:
     """Tell whether the drawing's line is the middle of the work, and the slab is said to lie on one side of it."""
     drawn_to, edge = typed.get("drawn_to"), typed.get("edge")
-    return drawn_to == "centre" and edge not in (None, drawn_to)
+    return drawn_to == "centre" and (fills(typed) or edge not in (None, drawn_to))
 
 
 def edge_in(typed: Typed, side: str | None) -> str | None:

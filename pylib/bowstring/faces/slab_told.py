@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.one_line import length_of, metres_of
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.faces.slab_lines import edge_in, has_no_inner, is_conflict
+from bowstring.faces.slab_lines import edge_in, fills, has_no_inner, is_conflict
 from bowstring.geometry.arc import Arc
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -24,8 +24,10 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     """Return it as HTML, empty while there is nothing to be said; ``arc``: the one that is laid out, where a chord that
     was found makes it another than the drawing's."""
     if is_conflict(typed):
-        return f'<div data-tint="">{_told("numbers.slab_which")}{_ways_out()}</div>'
+        return f'<div data-tint="">{_told("numbers.slab_which")}{_ways_out(typed)}</div>'
     line = arc or (arcs.settled.arc if arcs.settled and not _is_found(typed) else None)
+    if fills(typed):
+        return "" if line is None else _filled(arcs, line)
     width = metres_of(arcs, typed, "width")
     if not width or line is None:
         drawn_to = typed.get("drawn_to")
@@ -34,9 +36,20 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     if edge is None:
         return ""
     if has_no_inner(arcs, typed, side, line.radius):
-        return f'<div data-tint="">{_told("numbers.slab_no_inner")}</div>'
+        instead = fill_button({"slab-fills": "yes"}, say("fill.instead")) if edge == "outside" else ""
+        return f'<div data-tint="">{_told("numbers.slab_no_inner")}{instead}</div>'
     told = _edges(arcs, typed, line, width, edge)
     return told + (_told("numbers.slab_centre") if edge == "centre" and "edge" not in typed else "")
+
+
+def _filled(arcs: Arcs, line: Arc) -> str:
+    """How large the slab is that fills its curve."""
+    from bowstring.forming.segment import Segment
+    from bowstring.report.forming.quantities import area_text
+
+    shown, filled = arcs.shown, Segment(line)
+    return _told("numbers.slab_filled", chord=shown.show(line.chord), deep=shown.show(filled.deep),
+                 area=area_text(filled.area, shown.feet))  # fmt: skip
 
 
 def _edges(arcs: Arcs, typed: Typed, line: Arc, width: float, edge: str) -> str:
@@ -65,9 +78,10 @@ def _told(key: str, **values: str) -> str:
     return f"<p><b>{marked(strong)}</b> {marked(rest)}</p>"
 
 
-def _ways_out() -> str:
+def _ways_out(typed: Typed) -> str:
+    both = {"edge": "centre", "slab-fills": ""} if fills(typed) else {"edge": "centre"}
     line = escape(say("numbers.slab_line"))
     return (
-        fill_button({"edge": "centre"}, say("numbers.slab_both"))
+        fill_button(both, say("numbers.slab_both"))
         + f'<button type="button" class="small" data-do="panel" data-panel="line">{line}</button>'
     )

@@ -7,10 +7,12 @@ from collections.abc import Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.drawings.boxes import text_width
+from bowstring.drawings.pass_section import pass_svg
 from bowstring.drawings.step import step_svg
 from bowstring.drawings.svg import SIZES
 from bowstring.faces.located import ticket_fields_html
 from bowstring.faces.other_arcs import other_arcs_html
+from bowstring.faces.passes import card_at, changed, count, first_open, running
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
 from bowstring.faces.unread import card_text, nothing_read
@@ -33,33 +35,31 @@ BESIDE = ("locate", "checks", "board")
 """Cards that are no step of the answer: there is nothing to have got else."""
 
 
-def count(answer: Answer) -> int:
-    """Return how many cards there are."""
-    return len(answer["cards"])
-
-
-def first_open(answer: Answer, done: Collection[int]) -> int:
-    """Return the first card that isn't done, the last one where all are."""
-    return next((card["number"] for card in answer["cards"] if card["number"] not in done), count(answer))
-
-
-def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Mapping[str, str] | None = None) -> str:
+def stakes_html(
+    answer: Answer,
+    card: int,
+    done: Collection[int] = (),
+    anew: Mapping[str, str] | None = None,
+    done_marks: Collection[str] = (),
+) -> str:
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
-    Where something stops the answer: that, and its way out.
+    ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too. Where
+    something stops the answer: that, and its way out.
     """
     if answer["stops"]:
         return stop_html(answer)
-    cards = answer["cards"]
-    one = cards[min(max(card, 1), len(cards)) - 1]
+    one = card_at(answer, card)
     one = {**one, "text": card_text(answer, one)}
     steps = " ".join(str(step) for step in one["steps"])
+    drawn = pass_svg if one["mark"] else step_svg
+    whole = "" if one["lines"] and not one["mark"] else " whole"
     parts = [
-        f'<section class="card" data-card="{one["number"]}" data-kind="{one["kind"]}" data-steps="{steps}"'
+        f'<section class="card" data-card="{running(answer, one)}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
-        progress_html(one, len(cards), done),
-        _of_line(answer, one["number"] in (1, len(cards))),
-        f'<figure class="draw{"" if one["lines"] else " whole"}">{step_svg(answer, one, id="step")}</figure>',
+        progress_html(answer, one, done, changed=changed(one, done_marks)),
+        _of_line(answer, running(answer, one) in (1, len(answer["cards"]))),
+        f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         _numbers(one),
         _right(one),
@@ -67,7 +67,7 @@ def stakes_html(answer: Answer, card: int, done: Collection[int] = (), anew: Map
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
-        _thumb(answer, one, len(cards)),
+        _thumb(answer, one),
     ]
     return "".join(parts)
 
@@ -112,8 +112,9 @@ def _right(card: CardRow) -> str:
 
 
 def _unread(answer: Answer, card: CardRow) -> list[str]:
-    """What the board's card says while no check was read, where there is any."""
-    return [say("card.note.no_check")] if card["kind"] == "board" and nothing_read(answer) else []
+    """What the first card that builds on the stakes says while no check was read, where there is any."""
+    builds = card["kind"] == "board" or (card["mark"] and card["number"] == 1)
+    return [say("card.note.no_check")] if builds and nothing_read(answer) else []
 
 
 def _notes(notes: Sequence[str]) -> str:
@@ -133,14 +134,14 @@ def _received(card: CardRow, anew: Mapping[str, str]) -> str:
     )
 
 
-def _thumb(answer: Answer, card: CardRow, count: int) -> str:
+def _thumb(answer: Answer, card: CardRow) -> str:
     """The buttons at the thumb: back, what was got instead, done."""
-    number, kind = card["number"], card["kind"]
+    number, kind = running(answer, card), card["kind"]
     back = "" if number > 1 else " disabled"
     buttons = [
         f'<button type="button" class="btn plain tight" data-do="back"{back}>{escape(say("card.do.back"))}</button>'
     ]
-    last = ' data-face="paper"' if number == count else ""  # nothing comes after it but the paper
+    last = ' data-face="paper"' if number == count(answer) else ""  # nothing comes after it but the paper
     if kind == "checks":
         # Who goes on with no check read is told so until one is, and the checks don't count as done.
         do = "done" if answer["read"]["count"] else "skip"
@@ -148,7 +149,7 @@ def _thumb(answer: Answer, card: CardRow, count: int) -> str:
         buttons.append(f'<button type="button" class="btn plain tight" data-do="{do}"{last}>{on}</button>')
         buttons.append(f'<button type="button" class="btn first" data-do="face" data-face="checks">{go}</button>')
         return f'<div class="thumb b3 main-last">{"".join(buttons)}</div>'
-    if kind not in BESIDE and card["numbers"]:
+    if kind not in BESIDE and not card["mark"] and card["numbers"]:
         got = escape(say("card.do.got"))
         buttons.append(f'<button type="button" class="btn tight" data-do="got" data-step="{number}">{got}</button>')
     words = "located" if kind == "locate" else "to_paper" if last else "done"

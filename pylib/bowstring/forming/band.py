@@ -59,8 +59,8 @@ class Band:
 
     def ends(self, across: float) -> tuple[float, float]:
         """Return the radii, at the two ends, of the line that runs at a share of the width from the outer edge."""
-        first, last = (outer + (inner - outer) * across for outer, inner in zip(self.outer, self.inner, strict=True))
-        return first, last
+        (outer, far_outer), (inner, far_inner) = self.outer, self.inner  # no loop: asked hundreds of times a key
+        return outer + (inner - outer) * across, far_outer + (far_inner - far_outer) * across
 
     def radius(self, across: float, share: float) -> float:
         """Return the radius of that line at a share of the angle, metres."""

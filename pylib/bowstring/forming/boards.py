@@ -122,14 +122,3 @@ def layers(radius: float, ratio: float, whole: float, step: float) -> tuple[int,
     each may be, in ``step``s rounded down; ``None`` where not even two steps bend."""
     thick = floor(radius / ratio / step + 1e-9) * step
     return None if thick < 2 * step else (ceil(whole / thick - 1e-9), thick)
-
-
-def kerf_turn(kerf: float, depth: float, thickness: float) -> float:
-    """Return by how much a saw kerf that closes turns a board, radians: its width over the distance from the middle of
-    what is left to the kerf's mouth.
-
-    Raises ``ValueError`` where the kerf cuts the board through.
-    """
-    if not 0 < depth < thickness:
-        raise ValueError("a kerf is shallower than the board is thick")
-    return kerf / (depth + (thickness - depth) / 2)

@@ -23,6 +23,9 @@ MOST_PLACES = 400
 FINE = 0.3048
 SAME = 1e-6
 
+KEPT = (4, 3, 2, 0)
+"""How many of ``RULES``, the worst first, no order may break that is looked at: most forms have one that keeps all."""
+
 MOST_STEPS = 12_000
 """Boards tried over both edges at once; where it would be more, the second edge is laid after the first."""
 
@@ -144,7 +147,11 @@ def best_order(runs: tuple[Run, ...], stock: tuple[float, ...], rules: Rules) ->
 @dataclass
 class _Search:
     """Labels spread from the beginning of the runs; of those that come to one place, ``cell`` metres wide, the best
-    goes on. ``taken``: shares of splices of an edge of ``beside`` metres that is laid already."""
+    goes on. ``taken``: shares of splices of an edge of ``beside`` metres that is laid already.
+
+    A label's score never falls from one board to the next. So the labels that break a rule can be left out for as long
+    as some order breaks none of it: that order is the one that would be found among all of them.
+    """
 
     runs: tuple[Run, ...]
     stock: tuple[float, ...]
@@ -161,16 +168,20 @@ class _Search:
 
     def best(self) -> Label:
         """Return the best label of those that are done."""
+        return next(found for kept in KEPT if (found := self._within(kept)) is not None)
+
+    def _within(self, kept: int) -> Label | None:
+        """Return the best label that is done and breaks none of the first ``kept`` rules; ``None`` where each does."""
         cell = self.cell
         start: Label = ((0, 0, 0, 0, 0.0, 0, -float("inf")), (0.0,) * len(self.runs), 0, 0.0, 0.0, None)
         best = {(0,) * len(self.runs): start}
         waiting = [(0, key) for key in best]
-        while True:
+        while waiting:
             label = best[heappop(waiting)[1]]
             run = self._behind(label[1])
             if run is None:
                 return label
-            for after in self._steps(label, run):
+            for after in self._steps(label, run, kept):
                 place = tuple([round(at / cell) for at in after[1]])
                 there = best.get(place)
                 if there is None:
@@ -178,6 +189,7 @@ class _Search:
                     best[place] = after
                 elif after[0] < there[0]:
                     best[place] = after
+        return None
 
     def _behind(self, at: tuple[float, ...]) -> int | None:
         """Return the run that goes on: the one that is the less far of those that aren't done."""
@@ -188,40 +200,46 @@ class _Search:
                 behind, least = place, share
         return behind
 
-    def _steps(self, label: Label, run: int) -> list[Label]:
+    def _steps(self, label: Label, run: int, kept: int) -> list[Label]:
         """Return what one board more makes of a label: a whole one and a splice, or the run's last, the shortest that
-        does."""
+        does. None of what breaks one of the first ``kept`` rules."""
         (short, quarter, opposite, stake, waste, count, shortest), at, *_ = label
-        done, length = at[run], self.runs[run].length
-        left = length - done
+        done, length, least = at[run], self.runs[run].length, self.rules.least
+        left, known = length - done, self.known
         found: list[Label] = []
         for board in self.stock:
-            if board < left - SAME:
-                faults = self._faults(run, done + board)
-                against = faults[2] or self._opposite(at, run, done + board)
-                score = (short + (board < self.rules.least), quarter + faults[1], opposite + against,
+            if board < left - SAME and not (kept and board < least):
+                to = done + board
+                faults = known.get((run, to)) or self._faults(run, to)
+                if kept and 1 in faults[:kept]:
+                    continue
+                against = faults[2] or self._opposite(at, run, to)
+                if against and kept > 2:
+                    continue
+                score = (short + (board < least), quarter + faults[1], opposite + against,
                          stake + faults[3], waste, count + 1, max(shortest, -board))  # fmt: skip
-                to = (*at[:run], done + board, *at[run + 1 :])
-                found.append((score, to, run, board, board, label))
-            if board >= left + self.rules.kerf or abs(board - left) < SAME:
-                cut = short + (left < self.rules.least and done > 0)
-                over = round(waste + max(board - left, 0.0), 6)
-                score = (cut, quarter, opposite, stake, over, count + 1, max(shortest, -left))
-                end = (*at[:run], length + self.cell, *at[run + 1 :])  # a place of its own, past all others
-                found.append((score, end, run, board, left, label))
+                found.append((score, (*at[:run], to, *at[run + 1 :]), run, board, board, label))
+                continue
+            # The longest board may be longer by less than a saw cut: where no other serves, its end is trimmed off.
+            trims = board == self.stock[-1] and self.stock[0] >= left - SAME
+            if board >= left + self.rules.kerf or abs(board - left) < SAME or trims:
+                is_short = left < least and done > 0
+                if not (kept and is_short):
+                    over = round(waste + max(board - left, 0.0), 6)
+                    score = (short + is_short, quarter, opposite, stake, over, count + 1, max(shortest, -left))
+                    end = (*at[:run], length + self.cell, *at[run + 1 :])  # a place of its own, past all others
+                    found.append((score, end, run, board, left, label))
                 break
         return found
 
     def _faults(self, run: int, place: float) -> Faults:
         """Return which rules a splice breaks by its own place alone."""
-        faults = self.known.get((run, place))
-        if faults is None:
-            made, rules = self.runs[run], self.rules
-            share, apart = made.share(place), 2 * rules.apart / (made.edge + self.beside)
-            clear = made.share(place - rules.clear), made.share(place + rules.clear)
-            quarter = _within(*clear, rules.quarters)
-            stake = int(not quarter and _within(*clear, rules.stakes))
-            faults = self.known[run, place] = (0, quarter, _within(share - apart, share + apart, self.taken), stake)
+        made, rules = self.runs[run], self.rules
+        share, apart = made.share(place), 2 * rules.apart / (made.edge + self.beside)
+        clear = made.share(place - rules.clear), made.share(place + rules.clear)
+        quarter = _any_between(*clear, rules.quarters)
+        stake = int(not quarter and _any_between(*clear, rules.stakes))
+        faults = self.known[run, place] = (0, quarter, _any_between(share - apart, share + apart, self.taken), stake)
         return faults
 
     def _share(self, run: int, place: float) -> float:
@@ -239,7 +257,7 @@ class _Search:
         return 0
 
 
-def _within(low: float, high: float, places: tuple[float, ...]) -> int:
+def _any_between(low: float, high: float, places: tuple[float, ...]) -> int:
     """Return 1 where one of the places, sorted, is between two shares."""
     first = bisect_left(places, low + SAME)
     return int(first < len(places) and places[first] < high - SAME)

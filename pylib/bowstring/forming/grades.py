@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 from bowstring.forming.band import CENTER, INNER, OUTER, Band
 from bowstring.forming.steepest import turning
@@ -42,9 +43,18 @@ class Grade:
 
     def _straight(self, share: float, across: float) -> float:
         """Return the top without the crown, which is the same at every share."""
-        width = self.band.width(share)
-        middle = self.start - self.cross * self.band.width(0.0) / 2 + self.running * self.band.length(CENTER, share)
-        return middle + self.cross * width * (CENTER - across)
+        there = self._middles.get(share)
+        if there is None:
+            band = self.band
+            middle = self.start - self.cross * band.width(0.0) / 2 + self.running * band.length(CENTER, share)
+            there = self._middles[share] = middle, self.cross * band.width(share)
+        middle, falls = there
+        return middle + falls * (CENTER - across)
+
+    @cached_property
+    def _middles(self) -> dict[float, tuple[float, float]]:
+        """The top on the center line and what it falls across, by the share: both edges of a stake are asked, often."""
+        return {}
 
     def slope_at(self, across: float, share: float = 0.0) -> float:
         """Return the running slope along a line at a share of the angle: its own climb over its own length.

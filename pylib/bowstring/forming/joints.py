@@ -89,10 +89,6 @@ class Panels:
         """Return where the joints stand along the outer form, metres from its start."""
         return self.outer[:-1]
 
-    def inside_marks(self) -> tuple[float, ...]:
-        """Return the same along the inner form."""
-        return self.inner[:-1]
-
 
 def _parts(marks: tuple[float, ...]) -> list[float]:
     return [marks[0], *(after - before for before, after in pairwise(marks))]

@@ -173,7 +173,8 @@ class SlabForm(TypedDict, total=False):
     """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
     waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
-    ``footing_width`` and ``footing_depth``: of the footing under its middle."""
+    ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
+    everything between the curve and the string from A to B."""
 
     end_width: Size
     thickness: Size
@@ -186,6 +187,7 @@ class SlabForm(TypedDict, total=False):
     edge_depth: Size
     footing_width: Size
     footing_depth: Size
+    fills: bool
 
 
 @final
@@ -313,7 +315,7 @@ class JobForm(TypedDict, total=False):
     board: BoardForm
     joints: JointsForm
     grade: GradeForm
-    done: Sequence[int]
+    done: Sequence[int | str]
     read: Sequence[ReadForm]
     by: str
     date: str

@@ -39,6 +39,7 @@ class SlabSaid:
             job's tape reads feet, else cubic metres.
         edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
         footing_width, footing_depth: of the footing under its middle.
+        fills: it has no width: it is everything between the curve and the string from A to B.
     """
 
     far_width: float | None = None
@@ -52,6 +53,7 @@ class SlabSaid:
     edge_depth: float | None = None
     footing_width: float | None = None
     footing_depth: float | None = None
+    fills: bool = False
 
 
 @dataclass(frozen=True)
@@ -134,7 +136,7 @@ def read_forming(reader: Reader) -> Forming:
 
 def _slab(reader: Reader) -> SlabSaid:
     slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width",
-                                  "edge_depth", "footing_width", "footing_depth"))  # fmt: skip
+                                  "edge_depth", "footing_width", "footing_depth", "fills"))  # fmt: skip
     if slab is None:
         return SlabSaid()
     edge_width, edge_depth = _both(slab, "edge_width", "edge_depth")
@@ -154,6 +156,7 @@ def _slab(reader: Reader) -> SlabSaid:
         edge_depth=edge_depth,
         footing_width=footing_width,
         footing_depth=footing_depth,
+        fills=bool(slab.flag("fills")),
     )
 
 

@@ -15,6 +15,12 @@ MOST_READ = 1000
 CHECK_LIMIT, BY_LIMIT, PARENT_LIMIT, TICKET_LIMIT = 40, 40, 80, 40
 """Most characters of the texts."""
 
+FORM_CARD = re.compile(r"form_[a-z]{2,12}-[0-9a-f]{8}")
+"""A card of the forms among what is done, which is no step: what it is of, and a sign of its numbers."""
+
+MOST_FORM_CARDS = 40
+"""Nobody has as many; some may be of numbers that the job has no more."""
+
 _DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
 _DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 
@@ -29,11 +35,12 @@ class Read:
 
 @dataclass(frozen=True)
 class Record:
-    """What was done: ``done`` by step number, in order; ``date`` as ``2026-05-31``; ``parent`` names the job that this
-    one is a copy of; ``ticket``: the locate ticket's number, ``called``: when it was called, in free words. Empty where
-    the job doesn't say."""
+    """What was done: ``done`` by step number, in order, ``formed`` by the form cards' marks; ``date`` as
+    ``2026-05-31``; ``parent`` names the job that this one is a copy of; ``ticket``: the locate ticket's number,
+    ``called``: when it was called, in free words. Empty where the job doesn't say."""
 
     done: tuple[int, ...] = ()
+    formed: tuple[str, ...] = ()
     read: tuple[Read, ...] = ()
     by: str = ""
     date: str = ""
@@ -44,8 +51,10 @@ class Record:
 
 def read_record(reader: Reader) -> Record:
     """Return what a job keeps of the work; raises ``BadJob``."""
+    done, formed = _done(reader)
     return Record(
-        done=_done(reader),
+        done=done,
+        formed=formed,
         read=_read(reader),
         by=reader.text("by", BY_LIMIT),
         date=_date(reader),
@@ -55,10 +64,14 @@ def read_record(reader: Reader) -> Record:
     )
 
 
-def _done(reader: Reader) -> tuple[int, ...]:
+def _done(reader: Reader) -> tuple[tuple[int, ...], tuple[str, ...]]:
     steps: set[int] = set()
-    for number, value in enumerate(reader.rows("done", MOST_STEPS)):
+    cards: dict[str, None] = {}
+    for number, value in enumerate(reader.rows("done", MOST_STEPS + MOST_FORM_CARDS)):
         field = f"done[{number}]"
+        if isinstance(value, str) and FORM_CARD.fullmatch(value):
+            cards[value] = None
+            continue
         if isinstance(value, float) and value.is_integer():
             value = int(value)
         if not isinstance(value, int) or isinstance(value, bool) or not 1 <= value <= MOST_STEPS:
@@ -69,7 +82,7 @@ def _done(reader: Reader) -> tuple[int, ...]:
     if steps and "method" not in reader.job:
         # What was driven stands where one method's step put it; another method's step of that number is another stake.
         raise bad("done", "done.no_method")
-    return tuple(sorted(steps))
+    return tuple(sorted(steps)), tuple(cards)
 
 
 def _read(reader: Reader) -> tuple[Read, ...]:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from bowstring.job.record import FORM_CARD, MOST_FORM_CARDS
+
 MOST_ROWS = 200
 """Rows of readings that the page keeps at most; a job may have more."""
 
@@ -12,7 +14,8 @@ MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
 PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew", "unit_before")
-"""``done``: numbers of the cards that stand, apart by blanks; ``stood``: the link of the job that they stand on;
+"""``done``: numbers of the cards that stand and marks of those of the forms, apart by blanks;
+``stood``: the link of the job that they stand on;
 ``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long as
 it is as it came by a link; ``anew``: the stake that was set again and the checks that are taped anew, apart by
 ``|``;
@@ -47,6 +50,12 @@ def done_of(fields: Typed) -> tuple[int, ...]:
     return tuple(
         sorted({int(text) for text in fields.get("done", "").split() if re.fullmatch("[1-9][0-9]{0,4}", text)})
     )
+
+
+def marks_of(fields: Typed) -> tuple[str, ...]:
+    """Return the marks of the forms' cards that are done, by numbers that may be others by now."""
+    found = dict.fromkeys(text for text in fields.get("done", "").split() if FORM_CARD.fullmatch(text))
+    return tuple(found)[:MOST_FORM_CARDS]
 
 
 def read_of(fields: Typed) -> list[dict[str, str]]:

@@ -109,17 +109,17 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
 def _done_cards(fields: Mapping[str, str]) -> str:
     """Return the cards that are done, from the steps that a job says are."""
     from bowstring import answering
-    from bowstring.page.beside import done_of, for_layout
+    from bowstring.page.beside import done_of, for_layout, marks_of
     from bowstring.page.done import cards_of
 
     cards = cards_of(answering(job_of_fields(for_layout(fields))), done_of(fields))
-    return " ".join(str(card) for card in cards)
+    return " ".join([*map(str, cards), *marks_of(fields)])
 
 
 def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
-    from bowstring.page.beside import done_of
+    from bowstring.page.beside import done_of, marks_of
     from bowstring.page.done import steps_of
     from bowstring.page.filing import file_name
     from bowstring.page.unit import settled_job
@@ -128,9 +128,9 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
         job = settled_job(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
-        done = done_of(asked["fields"])
-        if done and "method" in job:
-            job = {**job, "done": steps_of(calls.last.for_fields(asked["fields"]), done)}
+        done, marks = done_of(asked["fields"]), marks_of(asked["fields"])
+        if (done or marks) and "method" in job:
+            job = {**job, "done": [*steps_of(calls.last.for_fields(asked["fields"]), done), *marks]}
     except BadJob as refusal:
         return refused(refusal)
     return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}

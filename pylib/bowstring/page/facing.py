@@ -10,6 +10,7 @@ from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
 from bowstring.page.called import called
 from bowstring.page.shown import note_of, shown_here
+from bowstring.page.slab_fields import is_of_slab_alone, without_slab
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
@@ -38,7 +39,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     if is_unit_open(asked["fields"]):
         return _unit_first()
     try:
-        answered = last.for_fields(asked["fields"])
+        answered, asked = _answered(asked, last)
         made = FACES[face](answered, asked, last)
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
@@ -64,6 +65,22 @@ def shown_fold(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     except BadJob as refusal:
         return refused(refusal)
     return {"html": html, "warns": warns}
+
+
+OF_THE_STAKES = ("stakes", "checks", "why")
+"""Faces that a field of the slab, half typed, takes nothing from: none of their stakes hangs on it."""
+
+
+def _answered(asked: Asked, last: LastAnswer) -> tuple[Answer, Asked]:
+    """Return the answer to what stands in the fields, and what was asked; raises ``BadJob``. What can't be read of the
+    slab refuses the faces that build and print it, and no other: those are told the job without its slab."""
+    try:
+        return last.for_fields(asked["fields"]), asked
+    except BadJob as refusal:
+        if asked["face"] not in OF_THE_STAKES or not is_of_slab_alone(refusal):
+            raise
+    fields = without_slab(asked["fields"])
+    return last.for_fields(fields), {**asked, "fields": fields}
 
 
 def _unit_first() -> Made:
@@ -124,7 +141,7 @@ def _of_job(fields: Mapping[str, str]) -> Made:
 def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.page.staking import staking
 
-    return staking(answered, asked, done_of(asked["fields"]), lambda: last.link(asked["fields"])[0])
+    return staking(answered, asked, lambda: last.link(asked["fields"])[0])
 
 
 def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -12,7 +12,7 @@ from bowstring.faces.numbers import numbers
 from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
-from bowstring.page.beside import done_of
+from bowstring.page.beside import done_of, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
@@ -20,6 +20,7 @@ from bowstring.page.of_example import of_example_html
 from bowstring.page.pieces import is_lined
 from bowstring.page.rows import LENGTH_ROWS
 from bowstring.page.shown import answering_here, note_of, shown_here
+from bowstring.page.slab_fields import is_of_slab_alone, without_slab
 from bowstring.page.talk import Asked, ErrorRow
 from bowstring.page.unit import is_length, is_unit_open, read_field, shown_field, tape_of, unit_note
 from bowstring.sheet.markup import marked
@@ -92,14 +93,35 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return {**refused_later(fields, refusal, "", shown_here()), "errors": [], "site_plan": "", "state": stopped}
         name = field_of(refusal.field, fields) or ""
         errors = [_error(name, refusal, fields)] if panel_of(name) else []
+        if is_of_slab_alone(refusal):
+            return _without_slab(asked, last, fields, refusal, errors)
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
-    later: dict[str, object] = dict(numbers_later(answered, fields, done_of(asked["fields"]), shown_here()))
+    done, building = done_of(asked["fields"]), bool(marks_of(asked["fields"]))
+    later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
         later["site_plan"] = site_plan_html(answered)
     return later
+
+
+def _without_slab(
+    asked: Asked, last: LastAnswer, fields: Mapping[str, str], refusal: BadJob, errors: list[ErrorRow]
+) -> dict[str, object]:
+    """Return the same where something of the slab can't be read: its own line and field say so, and what the layout has
+    to say stays, since no stake hangs on it."""
+    from bowstring.faces.numbers_later import numbers_later, refused_later
+
+    name = field_of(refusal.field, fields) or ""
+    wrong = refused_later(fields, refusal, name, shown_here())["lines"]
+    try:
+        answered = last.for_fields(without_slab(asked["fields"]))
+    except BadJob as other:
+        name = field_of(other.field, fields) or ""
+        return {**refused_later(fields, other, name, shown_here()), "errors": errors, "site_plan": ""}
+    later = numbers_later(answered, fields, done_of(asked["fields"]), shown_here(), wrong=wrong)
+    return {**later, "errors": errors, "site_plan": ""}
 
 
 def _plan_without(fields: Mapping[str, str], refusal: BadJob) -> str:

@@ -21,10 +21,18 @@ _LEFT_OPEN = {
 }
 """The questions of each panel in the order in which they are asked, and the fields by which each is answered."""
 
+_OF_A_BAND = ("width", "edge")
+"""Of a slab that fills its curve nobody asks these."""
+
 
 def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
     """Return the first question that is open, ``more`` where the fields have an answer to each of ``_LEFT_OPEN``."""
+    filling = bool(fields.get("slab-fills", "").strip())
     for question, names in _LEFT_OPEN.get(panel_asked(answer), ()):
+        if filling and question in _OF_A_BAND:
+            if question == "edge" and answer["drawn_to"] == "centre":
+                return question  # the middle of a work is no edge to fill to
+            continue
         if question == "edge" and _edge_of(answer, fields):
             continue  # a radius that is drawn to the center line says it, too
         if question == "high" and is_level(fields):

@@ -18,6 +18,7 @@ Writer = Callable[[object], str]
 
 SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("edge", "choice", "edge", ("outside", "centre", "inside", "left", "right", "")),
+    ("slab.fills", "flag", "slab_fills", ("", "yes")),
     ("slab.thickness", "fine", "slab_thickness", ()),
     ("slab.end_width", "length", "slab_end_width", ()),
     ("slab.base", "bed", "slab_base", ()),
@@ -53,6 +54,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 )
 """Each with its place, kind, word and choices, see ``fields.Field``."""
 
+_KEYS = ("width", *SLAB_KEYS)
 _GROUPS = tuple(key for key in SLAB_KEYS if key != "edge")
 _PLAIN = re.compile(r"[0-9]{1,4}(\.[0-9]{1,4})?")
 _ROW = re.compile(
@@ -67,10 +69,15 @@ _EDGES = {"out": "outside", "fuera": "outside", "afuera": "outside", "in": "insi
 def is_of_slab(name: str) -> bool:
     """Tell whether a field, by its id, says something of the slab on which no stake hangs.
 
-    >>> is_of_slab("joints-panels"), is_of_slab("edge"), is_of_slab("width")
+    >>> is_of_slab("joints-panels"), is_of_slab("width"), is_of_slab("offset")
     (True, True, False)
     """
-    return name.partition("-")[0] in SLAB_KEYS
+    return name.partition("-")[0] in _KEYS
+
+
+def is_of_slab_alone(refusal: BadJob) -> bool:
+    """Tell whether a job is refused for something of its slab, on which no stake hangs."""
+    return re.split(r"[.\[]", refusal.field)[0] in SLAB_KEYS
 
 
 def without_slab(fields: Typed) -> dict[str, str]:

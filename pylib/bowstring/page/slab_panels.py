@@ -19,6 +19,7 @@ def slab_html(page: Entries) -> str:
     """Return what stands in the panel of the slab."""
     return "\n".join(
         [
+            _choice(page, "slab.fills", lambda field, value: f"<span>{_words(field, value)}</span>", asked=True),
             page.plain(["width", "slab.thickness"]),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
@@ -47,20 +48,23 @@ def slope_html(page: Entries) -> str:
     )
 
 
-def _choice(page: Entries, place: str, inside: Callable[[Field, str], str], kind: str = "") -> str:
-    """Return a choice whose options have more in them than a word; ``inside`` makes it."""
+def _choice(
+    page: Entries, place: str, inside: Callable[[Field, str], str], kind: str = "", *, asked: bool = False
+) -> str:
+    """Return a choice whose options have more in them than a word; ``inside`` makes it. ``asked``: the empty one is an
+    answer like the others, and always seen."""
     field = BY_PLACE[place]
     chosen, options = page.typed.get(field.id, ""), ""
     for value in field.choices:
         checked, blank = " checked" if value == chosen else "", "" if value else " data-blank"
         pictured = kind if value in PICTURED else ""
-        shown = inside(field, value) if value else f"<span>{_words(field, value)}</span>"
+        shown = inside(field, value) if value or asked else f"<span>{_words(field, value)}</span>"
         options += (
             f'<label class="{pictured or "option"}" data-value="{value}"><input type="radio" name="{field.id}" '
             f'value="{value}"{checked}{blank}>{shown}</label>'
         )
     return (
-        f'<fieldset class="choice unasked" id="{field.id}" data-field="{field.id}" tabindex="-1" '
+        f'<fieldset class="choice{"" if asked else " unasked"}" id="{field.id}" data-field="{field.id}" tabindex="-1" '
         f'aria-describedby="{field.id}-wrong"><legend>{said(f"form.{field.word}")}</legend>'
         f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
         f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
-from bowstring.faces.stakes import count, first_open, stakes_html, steps_list_html
+from bowstring.faces.passes import card_at, count, first_open, marks, standing
+from bowstring.faces.stakes import stakes_html, steps_list_html
 from bowstring.faces.unread import card_text
+from bowstring.page.beside import done_of, marks_of
 from bowstring.page.talk import Asked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
@@ -15,11 +17,15 @@ NAMED = 8
 """Marks that are told by name where they are set by old numbers."""
 
 
-def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> dict[str, object]:
+def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str, object]:
     """Return what the face of the stakes shows, see ``facing.shown_face``; ``link`` makes the job's own."""
-    most = count(answered)
-    card = min(int(asked.get("card") or 0) or first_open(answered, done), most)
+    most, done_marks = count(answered), marks_of(asked["fields"])
+    done = standing(answered, done_of(asked["fields"]), done_marks)
+    opened = first_open(answered, done, building=bool(done_marks))
+    card = min(int(asked.get("card") or 0) or opened, most)
     made: dict[str, object] = {"card": card, "count": most, "list": steps_list_html(answered, card, done)}
+    if not answered["stops"] and (done_marks or card_at(answered, card)["mark"]):
+        made["marks"] = {str(number): mark for number, mark in marks(answered).items()}
     moved = _moved(answered, asked, done, link)
     if moved:
         return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
@@ -31,7 +37,7 @@ def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callabl
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     anew = _anew(answered, asked["fields"], card)
-    made |= {"html": stakes_html(answered, card, done, anew), "say": _spoken(answered, card)}
+    made |= {"html": stakes_html(answered, card, done, anew, done_marks), "say": _spoken(answered, card)}
     made |= _suspected(answered, card)
     if not answered["stops"]:
         made["fixed"] = _fixed(answered, done, link)
@@ -40,7 +46,7 @@ def staking(answered: Answer, asked: Asked, done: Collection[int], link: Callabl
 
 def _anew(answered: Answer, fields: Mapping[str, str], card: int) -> dict[str, str]:
     """The fields that take back what somebody else got at a card, in a job that is as it came by a link."""
-    if not fields.get("received") or not answered["got"]:
+    if not fields.get("received") or not answered["got"] or card_at(answered, card)["mark"]:
         return {}
     from bowstring.page.got import taken_back
 
@@ -51,7 +57,7 @@ def _suspected(answered: Answer, card: int) -> dict[str, object]:
     """The suspect whose step a card is, and the checks that touch it: once it is set again, what was read there is old.
 
     A slip in every stake names none, since one card that is done again doesn't set them all."""
-    steps = answered["cards"][card - 1]["steps"]
+    steps = card_at(answered, card)["steps"]
     for one in answered["read"]["suspects"]:
         if one["mark"] and one["step"] in steps:
             from bowstring.faces.checks import hanging_cards
@@ -67,7 +73,7 @@ def _standing(answered: Answer, done: Collection[int]) -> bool:
 
 def _spoken(answered: Answer, card: int) -> str:
     """A card as a voice reads it: its sentence, then each number behind what it is."""
-    one = answered["cards"][card - 1]
+    one = card_at(answered, card)
     return " ".join(
         [card_text(answered, one), *(f"{number['label']}: {number['shown']}." for number in one["numbers"])]
     )

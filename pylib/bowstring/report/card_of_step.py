@@ -77,6 +77,7 @@ class Told:
         return {
             "number": 0,
             "kind": self.kind,
+            "mark": "",
             "steps": [self.row["number"]],
             "stake": step.stake,
             "sets": sets,

@@ -71,7 +71,7 @@ def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
 
 def _plain(kind: str) -> CardRow:
     return {
-        "number": 0, "kind": kind, "steps": [], "stake": None, "sets": [],
+        "number": 0, "kind": kind, "mark": "", "steps": [], "stake": None, "sets": [],
         "title": say(f"card.title.{kind}"), "main": "", "where": say(f"card.where.{kind}"), "text": say(f"card.{kind}"),
         "numbers": [], "right": None, "notes": [], "lines": [],
     }  # fmt: skip

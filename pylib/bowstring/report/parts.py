@@ -287,6 +287,18 @@ def _lined(work: Work) -> LinedPart | None:
     return work.lined.part if work.lined else None
 
 
+def _second_pass(work: Work) -> list[str]:
+    from bowstring.report.forming.passes import second_pass
+
+    return [] if work.lined else second_pass(work.plan)
+
+
+def _form_cards(work: Work) -> list[CardRow]:
+    from bowstring.report.forming.passes import report_form_cards
+
+    return [] if work.lined else report_form_cards(work.built)
+
+
 PARTS: dict[str, Callable[[Work], object]] = {
     "version": plain.version,
     "title": plain.title,
@@ -349,9 +361,14 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "pour": _pour,
     "build": _build,
     "lined": _lined,
+    "second_pass": _second_pass,
+    "form_cards": _form_cards,
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
 
-FORMED = ("readings", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined")
-"""The parts that hang on what a job says of its slab; no other does."""
+FORMED = (
+    "readings", "on_line", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined", "second_pass",
+    "form_cards",
+)  # fmt: skip
+"""The parts that hang on what a job says of its slab and its width; no other does."""

@@ -56,11 +56,14 @@ class Work:
         """Lengths in metres that were written already, with their texts: most are on several lines."""
 
     def formed(self, job: JobForm) -> Work:
-        """Return this work for a job that says something else of its slab, and nothing else: all that is laid out
-        stays as it is. Raises ``BadJob``."""
+        """Return this work for a job that says something else of its slab or its width, and nothing else: all that is
+        laid out stays as it is. Raises ``BadJob``."""
         said = read_job(part_kept(job)[0], self.job.shown.unit)
         work = copy(self)
-        work.job = Job(**{**vars(self.job), "forming": said.forming, "readings": said.readings})
+        anew = {"width": said.width, "forming": said.forming, "readings": said.readings}
+        work.job = Job(**{**vars(self.job), **anew})
+        if said.width != self.job.width:
+            work.layout = Layout(**{**vars(self.layout), "job": work.job})
         for part in ("plan", "lined", "built"):
             work.__dict__.pop(part, None)
         return work

@@ -27,9 +27,10 @@ def edges(answer: Answer) -> Iterator[Block]:
         yield Items(part["taper"])
     yield from _lines(part)
     yield Items([*part["passes"], *part["form"]], first=1)
-    yield Heading(part["stick"]["title"])
     stick = part["stick"]
-    yield Items([*stick["how"], *([stick["slip_text"]] if stick["slip_text"] else [])])
+    if stick is not None:
+        yield Heading(stick["title"])
+        yield Items([*stick["how"], *([stick["slip_text"]] if stick["slip_text"] else [])])
     for second in part["seconds"]:
         yield from _second(second)
     yield from _check(part)
@@ -68,9 +69,9 @@ def _cells(row: PartnerRow) -> list[str]:
 
 def _check(part: EdgesPart) -> Iterator[Block]:
     diagonal = part["diagonal_shown"]
-    yield Heading(say("edges.check_head"))
+    yield Heading(say("edges.check_head" if part["bays"] else "fill.check_head"))
     yield Paragraph(part["check"])
-    if not diagonal:
+    if part["bays"] and not diagonal:
         rows = [
             [say("edges.diagonal", start=start, end=end), shown]
             for bay in part["bays"]

@@ -23,7 +23,7 @@ def grades(answer: Answer) -> Iterator[Block]:
         yield Paragraph(say("grades.none_yet"), "stop")
         return
     yield Paragraph(" ".join(part["conclusion"]), "key")
-    yield Items([*map(unstarred, part["judged"]), part["water"]])
+    yield Items([line for line in [*map(unstarred, part["judged"]), part["water"]] if line])
     yield Items([*part["warnings"], *part["asks"], *part["cautions"]], "caution")
     yield _tops(part)
     yield from _instrument(answer, part)
@@ -39,7 +39,7 @@ def _tops(part: GradesPart) -> Table:
         [_name(row), *(text for top in _edges(row) for text in (top["shown"], *([top["feet"]] if feet else [])))]
         for row in part["rows"]
     ]
-    head = [say("grades.stake"), say("grades.outer"), *feet, say("grades.inner"), *feet]
+    head = [say("grades.stake"), *(head for side in _sides(part) for head in (side, *feet))]
     return Table(head, rows, say("grades.table"))
 
 
@@ -50,7 +50,7 @@ def _instrument(answer: Answer, part: GradesPart) -> Iterator[Block]:
     if has:
         one = [heads[name] for name in has]
         rows = [[_name(row), *(_text(top, name) for top in _edges(row) for name in has)] for row in part["rows"]]
-        yield Table([say("grades.stake"), *one, *one], rows, say("grades.by_instrument"))
+        yield Table([say("grades.stake"), *one * len(part["sides"])], rows, say("grades.by_instrument"))
 
 
 def _dig(part: GradesPart) -> Iterator[Block]:
@@ -60,15 +60,19 @@ def _dig(part: GradesPart) -> Iterator[Block]:
         if any(top["dig"] for top in _edges(row))
     ]
     if rows:
-        yield Table([say("grades.stake"), say("grades.outer"), say("grades.inner")], rows, say("grades.digs"))
+        yield Table([say("grades.stake"), *_sides(part)], rows, say("grades.digs"))
 
 
 def _name(row: TopRow) -> str:
     return row["name"] if row["kind"] == "stake" else say("grades.joint_number", number=row["name"])
 
 
-def _edges(row: TopRow) -> tuple[TopPart, TopPart]:
-    return row["outside"], row["inside"]
+def _sides(part: GradesPart) -> list[str]:
+    return [say("grades.outer" if side == "outside" else "grades.inner") for side in part["sides"]]
+
+
+def _edges(row: TopRow) -> list[TopPart]:
+    return [top for top in (row["outside"], row["inside"]) if top]
 
 
 def _text(top: TopPart, name: str) -> str:

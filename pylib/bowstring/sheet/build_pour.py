@@ -18,12 +18,14 @@ def pour(answer: Answer) -> Iterator[Block]:
     if part is None:
         return
     yield Paragraph(" ".join([f"{part['text']}.", part["why"]]), "key")
-    yield Items([unstarred(line) for line in [*part["lines"], part["low_text"], part["measure"]]])
+    yield Items([unstarred(line) for line in [*part["lines"], part["low_text"], part["measure"]] if line])
     if not part["by_bags"]:
         yield Heading(say("pour.call"))
         head = [say("pour.out"), say("pour.on_plan"), say("pour.call_at")]
         yield Table(
-            head, [[row["out"], row["plan_shown"], _call(row)] for row in part["reach"]], say("pour.call_table")
+            head,
+            [[row["out"], row["plan_shown"], _call(row)] for row in part["reach"]],
+            say("pour.call_table", where=part["reach_where"]),
         )
         yield Paragraph(part["reach_note"])
     if part["bulkhead"] is not None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from itertools import pairwise
 
 from bowstring.errors import bad
@@ -96,11 +97,12 @@ def read_length(
         plain_value = scalar(value)
         if isinstance(plain_value, str):
             typed = plain_value.strip()
-            exact, place, sign = _from_text(typed, unit, bare)
+            metres, last = _read(typed, unit, bare, signed, zero)
         else:
             typed = number_text(plain_value)
             exact, place, sign = _from_number(plain_value, typed, unit, bare)
-        _check(exact, sign, signed, zero)
+            _check(exact, sign, signed, zero)
+            metres, last = float(exact), float(place)
     except Refused as why:
         values = {"typed": quoted(typed), **why.values}
         good: dict[str, Fraction] = {}
@@ -112,7 +114,15 @@ def read_length(
         refusal = bad(field, f"length.{why.name}", **values)
         refusal.readings = tuple(good)
         raise refusal from None
-    return Length(float(exact), float(place), typed)
+    return Length(metres, last, typed)
+
+
+@lru_cache(512)  # a page reads every field again at each key, and one of them has changed
+def _read(typed: str, unit: str, bare: bool, signed: bool, zero: bool) -> tuple[float, float]:
+    """Return a text's length and the last place that was typed, metres."""
+    exact, place, sign = _from_text(typed, unit, bare)
+    _check(exact, sign, signed, zero)
+    return float(exact), float(place)
 
 
 def job_unit(unit: str) -> str:

@@ -36,6 +36,9 @@ _LARGE = {"ft-in": 12 * 10**2, "m": 1000 * 10}
 _FINEST = 9
 """Decimals: what is nearer to a limit than these show is on it but for a float's dust."""
 
+MOST_TEXTS = 4096
+"""Lengths whose texts a tape keeps."""
+
 _NUDGE = 10**9
 """One part in so many of a step: two computations of one length that differ in the last bits never show
 differently at a half."""
@@ -71,6 +74,11 @@ class Tape:
     def _step(self) -> Fraction:
         """The mark in metres, exactly."""
         return self._mark * _SHOWN_IN[self.unit][0]
+
+    @cached_property
+    def _texts(self) -> dict[float, str]:
+        """What was shown, by its length in metres: at the next key most of it is shown again."""
+        return {}
 
     @property
     def feet(self) -> bool:
@@ -109,7 +117,14 @@ class Tape:
         >>> make_tape("m", None).show(0.0291)
         '30 mm'
         """
-        count = _count(metres, self._step)
+        text = self._texts.get(metres)
+        if text is None:
+            if len(self._texts) >= MOST_TEXTS:
+                self._texts.clear()
+            text = self._texts[metres] = self._shown(_count(metres, self._step))
+        return text
+
+    def _shown(self, count: int) -> str:
         if self.unit == "ft-in":
             return _feet_inches(count, self._mark.denominator)
         if self.unit == "m" and abs(count * self._mark) < 1:
@@ -321,6 +336,7 @@ def make_tape(unit: str, value: object, field: str = "mark") -> Tape:
     return _tape(unit, mark)
 
 
+@lru_cache(64)  # more than there are: each keeps its mark and its step
 def _tape(unit: str, mark: Fraction) -> Tape:
     return Tape(unit, float(mark * _SHOWN_IN[unit][0]))
 

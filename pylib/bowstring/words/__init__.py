@@ -116,4 +116,9 @@ def say(key: str, **values: object) -> str:
     for name, value in values.items():
         if isinstance(value, str) and not value.isascii():
             values[name] = isolated(value)
-    return templates(_group(key), _speaking)[key].format(**values)
+    return _template(key, _speaking).format(**values)
+
+
+@cache
+def _template(key: str, language: str) -> str:
+    return templates(_group(key), language)[key]

@@ -241,7 +241,8 @@ globalThis.bowstringWall = function wall({ ask: askPage, starting, note, leave, 
         for (const one of others()) one.inert = true;
         document.body.append(root);
         document.addEventListener("keydown", keyed, true);
-        shown = null; // the job may have changed since
+        shown = null; // the job may have changed since, and its picture is another one's
+        picture.replaceChildren();
         own.forget();
         root.focus({ preventScroll: true });
       }

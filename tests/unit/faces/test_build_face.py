@@ -95,9 +95,16 @@ def test_a_stopped_job_shows_the_stop_and_no_number_of_the_build() -> None:
 def test_a_stop_of_the_build_is_told_in_the_bar() -> None:
     steep = {**WALK, "grade": {"slope": 5.5, "high": "B", "low": "inside", "stops": True}}
     made = face(steep)
-    assert made["state"] == {"sign": "stop", "text": say("page.state_stop")}
+    assert made["state"] == {"sign": "stop", "text": "Grades: stopped"}
     (row,) = [row for row in rows(made["html"]) if 'class="stop"' in row]
     assert 'data-open="grades"' in row and 'class="sign stop"' in row
+
+
+def test_the_bar_tells_the_builds_own_state() -> None:
+    """The job is all answered, and other faces say so: here it is the build's parts that aren't."""
+    assert state_of(answer_to(OPEN)) == {"sign": "ask", "text": "Build: 2 to answer"}
+    reaches = {**WALK, "width": "70 ft"}
+    assert state_of(answer_to(reaches)) == {"sign": "stop", "text": "Build: 4 stopped"}
 
 
 def test_what_is_typed_stays_text() -> None:

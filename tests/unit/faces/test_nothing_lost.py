@@ -19,7 +19,7 @@ from bowstring.faces.checks import checks_html
 from bowstring.faces.conclusions import FOLDS
 from bowstring.faces.got import Panel, got_html
 from bowstring.faces.paper import paper_html
-from bowstring.faces.stakes import stakes_html, steps_list_html
+from bowstring.faces.stakes import count, stakes_html, steps_list_html
 from bowstring.faces.why import fold_html, keys_of, why_html
 from bowstring.report.parts import PARTS
 from bowstring.sheet.html import sheet_html
@@ -42,6 +42,8 @@ JOBS: dict[str, dict[str, Any]] = {
     "slab": {**PLAIN, "width": "5 ft", "edge": "outside", "slab": {"thickness": "4 in"},
              "grade": {"slope": 2, "high": "B", "low": "inside"}},
     "line": LINES["kinks"],
+    "filled": {**PLAIN, "slab": {"thickness": "4 in", "fills": True}, "joints": {"every": "5 ft"},
+               "grade": {"slope": 2, "high": "B", "low": "inside"}},
 }  # fmt: skip
 
 
@@ -50,8 +52,8 @@ def why_opened(answer: Any) -> str:
 
 
 def all_cards(answer: Any) -> str:
-    cards = "".join(stakes_html(answer, card["number"]) for card in answer["cards"])
-    return cards + steps_list_html(answer, 1)
+    cards = "".join(stakes_html(answer, number) for number in range(1, count(answer) + 1))
+    return cards + steps_list_html(answer, 1) + steps_list_html(answer, count(answer))
 
 
 def what_was_got(answer: Any) -> str:
@@ -80,6 +82,7 @@ ANEW = {
 NO_TEXT = {
     "unit", "mark", "side", "driven", "drawn_to", "start", "tolerance", "levels", "method", "method_said",
     "halve_first", "parallel", "arc", "staked", "held", "marks", "line",
+    "second_pass",
 }  # fmt: skip
 """Parts that are numbers, flags and keys: what they say to a person is in the other parts' texts."""
 

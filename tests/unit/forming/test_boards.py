@@ -16,7 +16,6 @@ from bowstring.forming.boards import (
     bow,
     bow_spacing,
     flat_spacing,
-    kerf_turn,
     kerfs,
     layers,
     least_edge,
@@ -125,9 +124,3 @@ def test_layers() -> None:
     assert layers(10 * FOOT, 250, 0.75 * INCH, INCH / 16) == (2, pytest.approx(7 / 16 * INCH))
     assert layers(5 * FOOT, 250, 0.75 * INCH, INCH / 16) == (4, pytest.approx(3 / 16 * INCH))
     assert layers(2 * FOOT, 250, 0.75 * INCH, INCH / 16) is None
-
-
-def test_a_kerf_that_closes() -> None:
-    assert kerf_turn(0.125, 1.0, 1.5) == pytest.approx(0.1)
-    with pytest.raises(ValueError, match="shallower"):
-        kerf_turn(0.125, 1.5, 1.5)

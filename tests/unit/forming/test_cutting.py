@@ -163,6 +163,12 @@ def test_boards_too_short_to_tell_places_apart() -> None:
     assert best_order((Run(1000.0, 0.0),), (2.0,), rules(4)) is None
 
 
+def test_a_board_longer_by_less_than_a_kerf_is_trimmed() -> None:
+    """15' 11-15/16" of 8-ft boards alone: there is no shorter one to end with."""
+    order = best_order((Run(16 - 1 / 192, 0.0),), (8.0,), Rules(6.0, KERF, 1.0, 2.0))
+    assert order is not None and order.boards == ((8.0, 8.0),) and order.pieces[0][1] == pytest.approx(8 - 1 / 192)
+
+
 def test_short_pieces_are_packed_with_their_kerfs() -> None:
     """Six of 2 ft need 12' 0-5/8" with five cuts: no 12-ft board holds them."""
     assert packed([2.0] * 6, STOCK, KERF, []) == [14.0]

@@ -22,7 +22,7 @@ def test_panels_of_a_walk() -> None:
     assert eight.outside == pytest.approx(4.42, abs=5e-3) and eight.inside == pytest.approx(3.44, abs=5e-3)
     assert seven.outside == pytest.approx(5.05, abs=5e-3)
     assert eight.outside_marks()[-1] + eight.outside == pytest.approx(walk.outer * walk.angle)
-    assert len(eight.inside_marks()) == 7
+    assert len(eight.inner) == 8
 
 
 @given(slabs, st.floats(0.5, 6))

@@ -68,6 +68,19 @@ def test_steps_that_are_done_were_done_with_a_method() -> None:
     assert answer_to({**unsaid, "done": []}) == answer_to(unsaid)
 
 
+def test_forms_cards_that_are_done_stand_by_their_marks() -> None:
+    marks = ["form_hubs-0a1b2c3d", "form_dig-ffffffff"]
+    record = read_job({**PLAIN, "done": [1, marks[0], 2, marks[1], marks[0]]}).record
+    assert record.done == (1, 2) and record.formed == tuple(marks)
+    for wrong in ("form_hubs", "hubs-0a1b2c3d", "form_hubs-0A1B2C3D", "form_hubs-0a1b2c3d4"):
+        with pytest.raises(BadJob) as refused:
+            read_job({**PLAIN, "done": [1, wrong]})
+        assert refused.value.field == "done[1]"
+    assert write_link({**PLAIN, "done": [1, *marks]}) == write_link(PLAIN)
+    whole = {**PLAIN, "done": [1, *marks]}
+    assert read_link(write_link(whole, whole=True)) == whole
+
+
 def test_a_link_leaves_it_out_unless_it_is_asked_for() -> None:
     job = {**PLAIN, **RECORD}
     assert write_link(job) == write_link(PLAIN)

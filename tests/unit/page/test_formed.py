@@ -25,7 +25,7 @@ CHANGES: list[dict[str, str]] = [
 ]  # fmt: skip
 
 
-def layout_in(answered: Any) -> object:
+def layout_in(answered: Any) -> Any:
     return answered._work.layout
 
 
@@ -56,7 +56,20 @@ def test_a_slab_may_come_and_go(job: dict[str, Any]) -> None:
     assert dict(formed(answering(job), other)) == answer(other, whole=False)  # type: ignore[arg-type]
 
 
-@pytest.mark.parametrize("change", [{"width": "6 ft"}, {"arc-chord": "40 ft"}, {"side": "right"}])
+@pytest.mark.parametrize("job", [WALK, {**WALK, "drawn_to": "centre", "edge": "centre"}])
+@pytest.mark.parametrize("width", ["6 ft", "", "80 ft"])
+def test_a_key_in_the_width_keeps_what_is_laid_out(job: dict[str, Any], width: str) -> None:
+    """On a center line the stakes' sheet says the width, too."""
+    last, fields = LastAnswer(), fields_of_job(job)  # type: ignore[arg-type]
+    before = last.for_fields(fields)
+    dict(before)  # every part of it is worked out
+    after = last.for_fields({**fields, "width": width})
+    assert layout_in(after).recipe is layout_in(before).recipe
+    assert dict(after) == answer(job_of_fields({**fields, "width": width}), whole=False)
+    assert dict(last.for_fields(fields)) == answer(job, whole=False)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("change", [{"offset": "6 in", "toward": "centre"}, {"arc-chord": "40 ft"}, {"side": "right"}])
 def test_what_a_stake_may_hang_on_lays_it_out_again(change: dict[str, str]) -> None:
     last, fields = LastAnswer(), fields_of_job(WALK)
     before = last.for_fields(fields)

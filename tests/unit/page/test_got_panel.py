@@ -317,7 +317,7 @@ def test_the_panel_of_a_stake_that_stops_the_job_can_be_opened_to_settle_it() ->
     answer = answering(job_of_fields(fields))
     number = card_of({name: text for name, text in fields.items() if not name.startswith("got-")}, "K2")
     assert answer["stops"] and f'data-do="got" data-step="{number}"' in stakes_html(answer, number)
-    made = staking(answer, {"fields": fields, "panel": "got", "card": number, "got": {}, "address": ""}, (), lambda: "")
+    made = staking(answer, {"fields": fields, "panel": "got", "card": number, "got": {}, "address": ""}, lambda: "")
     assert "What did you get at K2?" in text_of(made) and "Forget what I got here" in text_of(made)
     healed = {**fields, **_forget(made)}
     assert not answering(job_of_fields(healed))["stops"]

@@ -72,7 +72,7 @@ def test_the_example_is_given_and_computed_on_every_face() -> None:
     assert plain(shown["echoes"]["tolerance"]) == readings["tolerance"]
     for name in FACES:
         made = face(fields, name)
-        open_slab = say("numbers.state_open", count=2)  # the example says nothing of a slab
+        open_slab = say("build.state_open", count=2)  # the example says nothing of a slab
         text = open_slab if name == "build" else say("page.state_ready")
         assert made["sign"] == "computed" and made["state"]["text"] == text, name
         assert made["html"] and "@" not in plain(made["html"]), name

@@ -41,7 +41,7 @@ def test_each_key_of_a_slab_has_a_field() -> None:
     for group, form in (("slab", SlabForm), ("board", BoardForm), ("joints", JointsForm), ("grade", GradeForm)):
         assert {f"{group}.{key}" for key in get_type_hints(form)} <= places
     assert {field.id for field in all_fields({}) if is_of_slab(field.id)} == {
-        field.id for field in FIELDS if field.place.split(".")[0] in SLAB_KEYS
+        field.id for field in FIELDS if field.place.split(".")[0] in ("width", *SLAB_KEYS)
     }
 
 
@@ -91,6 +91,12 @@ def test_heights_of_the_ground_stand_in_one_text(text: str) -> None:
     ]
 
 
+@pytest.mark.parametrize("text", ["A left 0.4; q1 RIGHT -1 ft 3 in", "A izquierda 0.4\nq1 derecha -1 ft 3 in"])
+def test_heights_of_the_ground_are_at_an_edge_by_its_hand_too(text: str) -> None:
+    rows = job_of_fields({**ARC, "grade-ground": text})["grade"]["ground"]
+    assert [(row["stake"], row["edge"]) for row in rows] == [("A", "left"), ("q1", "right")]
+
+
 @pytest.mark.parametrize("text", ["A 0.4", "A outside", "outside 0.4", "A outside 0.4; M"])
 def test_a_height_without_its_stake_its_edge_or_itself_is_refused(text: str) -> None:
     with pytest.raises(BadJob) as refusal:
@@ -124,10 +130,11 @@ def test_a_plain_number_is_one_in_the_job() -> None:
     assert job["grade"] == {"slope": "2 %"}
 
 
-def test_the_fields_without_the_slab_keep_the_width() -> None:
+def test_the_fields_without_the_slab_keep_what_is_laid_out() -> None:
     fields = fields_of_job(ALL)
     left = without_slab(fields)
-    assert left["width"] == "5 ft" and set(fields) - set(left) == {name for name in fields if is_of_slab(name)}
+    assert "width" not in left and left["arc-chord"] == fields["arc-chord"]
+    assert set(fields) - set(left) == {name for name in fields if is_of_slab(name)}
 
 
 def test_bare_numbers_of_a_slab_under_another_unit_are_told() -> None:

@@ -95,3 +95,10 @@ def test_a_link_of_nine_pieces_fits_two_messages() -> None:
     job = {**CREEK, "line": pieces, "joints": {"every": "5 ft"}, "grade": {"slope": 2, "high": "B", "low": "left"}}
     assert len(pieces) == 9
     assert len(write_link(job)) + 41 <= 306  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("slab", [{"end_width": "4 ft"}, {"fills": True}])
+def test_what_no_line_has_stops_its_slab(slab: dict[str, Any]) -> None:
+    told = answer({**CREEK, "slab": {**CREEK["slab"], **slab}})  # type: ignore[typeddict-item]
+    assert told["edges"] is None and told["pour"] is None
+    assert {row["state"] for row in told["build"] if row["key"] != "line"} <= {"stop", "open"}

@@ -107,7 +107,7 @@ class Line:
         """Where the line ends, and its heading there."""
         return self.runs[-1].end
 
-    @property
+    @cached_property
     def joins(self) -> tuple[Join, ...]:
         """Where pieces meet, in order; one less than pieces."""
         rows = zip(self.stations[1:-1], self.runs[:-1], self.pieces[1:], strict=True)

@@ -11,7 +11,7 @@ from bowstring.report.forming import boards_how as how
 from bowstring.report.forming.boards_list import Choice, FormedEdge, choose, edges_of
 from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
-from bowstring.report.forming.boards_stakes import Staking, reason_of, staked_edge
+from bowstring.report.forming.boards_stakes import Staking, reason_of, staked_edge, string_gaps
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import is_wall
@@ -33,7 +33,8 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     made = cutting.cut(plan, choice, edges)
     unit = cutting.unit_of(tape, choice.lengths)
     told = [_edge(plan, choice, edge, stakes, made, unit) for edge, stakes in zip(edges, staked, strict=True)]
-    stakes = sum(one["stakes"] for one in told)
+    gaps = string_gaps(plan, choice)
+    stakes = sum(one["stakes"] for one in told) + (gaps + 1 if gaps else 0)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
     sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
     return {
@@ -65,10 +66,17 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "gave_way": cutting.gave_way(made, choice.practice, tape),
         "stakes": stakes,
         "with_spare": with_spare,
-        "stakes_how": how.stakes_how(told, staked, choice, tape, (stakes, with_spare)),
+        "stakes_how": how.stakes_how(told, staked, choice, tape, (stakes, with_spare), _straight(plan, gaps)),
         "cautions": [say("boards.spring")],
         "notes": how.taken(plan, choice, tape, unit),
     }
+
+
+def _straight(plan: Plan, gaps: int) -> str:
+    """Return how the stakes of the straight form stand that closes a slab which fills its curve."""
+    if plan.filled is None:
+        return ""
+    return say("fill.stakes_string", gap=plan.tape.show(plan.filled.arc.chord / gaps), gaps=gaps)
 
 
 def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
@@ -84,11 +92,12 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
         return {**row, "state": state, "text": part["short"], "more": part["more"],
                 "panel": "slab" if state == "stop" else ""}  # fmt: skip
     if plan.no_inner or plan.slab is not None:  # a slab whose inner edge reaches the center
-        return {**row, "state": "stop", "text": say("boards.no_inner")}
+        return {**row, "state": "stop", "text": say("boards.no_inner"), "more": say("fill.or_fills")}
     line = FormedEdge(
         "inside", plan.line.radius, plan.line.arc_length, 2 * plan.line.half_angle, inner=True
     )  # the tighter of the two
-    return {**row, "text": short_of(choose(plan, (line,))), "more": say("boards.line_alone")}
+    more = say("fill.line_alone" if plan.said.slab.fills else "boards.line_alone")
+    return {**row, "text": short_of(choose(plan, (line,))), "more": more}
 
 
 def _edge(

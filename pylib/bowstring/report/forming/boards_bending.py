@@ -55,7 +55,9 @@ def sprung_board(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> S
     length = min(small, key=lambda length: (abs(length - COMMON), length))
     bows = {edge.key: tape.show(sprung(edge.radius, length)) for edge in edges}
     shown = tape.show_whole(length)
-    lines = [say("boards.bows", length=shown, **bows), say("boards.push_note")]
+    bow = say("boards.bows", length=shown, **bows) if len(bows) > 1 else say(
+        "fill.bows", length=shown, bow=bows[tightest.key])  # fmt: skip
+    lines = [bow, say("boards.push_note")]
     return Sprung(length, shown, bows[tightest.key], lines)
 
 
@@ -67,7 +69,8 @@ def tightest_of(edges: tuple[FormedEdge, ...]) -> FormedEdge:
 def tighter_told(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> str:
     """Return which edge decides, and which board is figured with."""
     tightest = tightest_of(edges)
-    said = say(f"boards.tighter_{tightest.key}", radius=tape.show(tightest.radius))
+    key = "fill.one_curve" if choice.alone else f"boards.tighter_{tightest.key}"
+    said = say(key, radius=tape.show(tightest.radius))
     return said if choice.used is None else f"{said} {say('boards.use', board=name_of(choice.used.board))}"
 
 
@@ -76,7 +79,7 @@ def board_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape, length
     rows: list[BoardRow] = []
     for looked in choice.looked:
         board = looked.board
-        least = least_edge(board, LEVELS[choice.level], inner=True)
+        least = least_edge(board, LEVELS[choice.level], inner=not choice.alone)
         force = push(board, tightest_of(edges).radius, length) if length and looked.rank <= RANKS[SELECTED] else None
         rows.append(
             {
@@ -86,7 +89,7 @@ def board_rows(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape, length
                 "least": least,
                 "least_shown": radius_up(tape, least),
                 "outside": looked.at["outside"],
-                "inside": looked.at["inside"],
+                "inside": looked.at.get("inside"),
                 "verdict": verdict(looked, choice.level),
                 "takes": looked.rank <= RANKS[choice.level],
                 "push": force,
@@ -140,7 +143,7 @@ def where_it_fails(choice: Choice, loose: LooseEnd | None, tape: Tape) -> list[s
     """Return where a board breaks, and the least radii at the lumber's level; ``loose``: the tighter edge's end."""
     ratio, level = LEVELS[choice.level], say(f"boards.level_{_WORD[choice.level]}")
     boards = [one.board for one in (choice.own, choice.thin, choice.thick) if one]
-    radii = {name_of(board): radius_up(tape, least_edge(board, ratio, inner=True)) for board in boards}
+    radii = {name_of(board): radius_up(tape, least_edge(board, ratio, inner=not choice.alone)) for board in boards}
     least = [say("boards.stops_at", board=name, radius=radius) for name, radius in radii.items()]
     tighter = [say("boards.tighter", percent=round(100 * (loose.tightest - 1)))] if loose else []
     stops = say("boards.stops", level=level, boards="; ".join(least))

@@ -19,14 +19,17 @@ from bowstring.words import say
 
 @dataclass(frozen=True)
 class Cut:
-    """What is cut: ``order`` of the boards of both edges (``None``: too long to tell), ``splices`` and ``ends``: pieces
-    of which boards, with what is bought for them."""
+    """What is cut: ``order`` of the boards of the bent edges (``None``: too long to tell), ``splices`` and ``ends``:
+    pieces of which boards, with what is bought for them.
+
+    ``ends``: the form across each end, or along the string of a slab that fills its curve.
+    """
 
     order: Order | None
     runs: tuple[Run, ...]
     splices: int
     splice_boards: list[float]
-    ends: tuple[float, float]
+    ends: tuple[float, ...]
     end_boards: list[float]
 
     def buys(self, used: str, straight: str) -> list[tuple[str, float, int]]:
@@ -60,9 +63,10 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         for boards, pieces in zip(order.boards, order.pieces, strict=True)
         if boards[-1] > pieces[-1]
     ] if order else []  # fmt: skip
-    width = plan.width or 0.0
-    ends = (width, plan.said.slab.far_width or width)
+    ends = straights_of(plan)
     pieces = [part for end in ends for part in _parts(end, max(lengths))]
+    if plan.filled is not None:
+        count += len(pieces) - 1
     return Cut(
         order=order,
         runs=runs,
@@ -71,6 +75,14 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         ends=ends,
         end_boards=packed(pieces, lengths, practice.saw, []) or [],
     )
+
+
+def straights_of(plan: Plan) -> tuple[float, ...]:
+    """Return how long each straight form is, metres: one across each end, or one along the string."""
+    if plan.filled is not None:
+        return (plan.filled.arc.chord,)
+    width = plan.width or 0.0
+    return width, plan.said.slab.far_width or width
 
 
 def _parts(length: float, most: float) -> list[float]:
@@ -129,12 +141,19 @@ def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cu
         needs = say("boards.so_many", count=made.splices, length=tape.show_whole(choice.practice.splice))
         boards = listed(tape, unit, made.splice_boards) or say("boards.offcuts")
         rows.append(_row(say("boards.splices"), name, needs, boards))
-    first, last = map(tape.show, made.ends)
-    needs = (
-        say("boards.so_many", count=2, length=first) if first == last else say("boards.both", first=first, last=last)
-    )
-    rows.append(_row(say("boards.end_forms"), straight.name, needs, listed(tape, unit, made.end_boards)))
+    title = say("fill.straight_form" if choice.alone else "boards.end_forms")
+    rows.append(_row(title, straight.name, _needs(made, tape), listed(tape, unit, made.end_boards)))
     return rows
+
+
+def _needs(made: Cut, tape: Tape) -> str:
+    """Return how long the straight forms are."""
+    first, *others = map(tape.show, made.ends)
+    if not others:
+        return first
+    if first == others[0]:
+        return say("boards.so_many", count=2, length=first)
+    return say("boards.both", first=first, last=others[0])
 
 
 def cut_note(choice: Choice, tape: Tape) -> str:

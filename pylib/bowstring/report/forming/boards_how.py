@@ -22,9 +22,11 @@ def at_the_ends(choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Stak
         miss, gap = max(missing)
         found.append(say("boards.runs_flat", gap=tape.show(gap), miss=tape.show_up(miss)))
     if choice.overrun:
-        found.append(say("boards.carry_past", past=tape.show_whole(choice.overrun)))
+        key = "fill.carry_past" if choice.alone else "boards.carry_past"
+        found.append(say(key, past=tape.show_whole(choice.overrun)))
     else:
-        found.append(say("boards.no_overrun", past=tape.show_whole(choice.practice.overrun)))
+        key = "fill.no_overrun" if choice.alone else "boards.no_overrun"
+        found.append(say(key, past=tape.show_whole(choice.practice.overrun)))
     if choice.used is None:
         return found
     board, piece = choice.used.board, tape.show_whole(choice.practice.splice)
@@ -33,7 +35,7 @@ def at_the_ends(choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Stak
         say("boards.splice", length=piece, board=name_of(board)),
         *_forces(board, edges, staked, tape),
         say("boards.outer_pulls"),
-        say("boards.inner_pulls"),
+        *([] if choice.alone else [say("boards.inner_pulls")]),
     ]
 
 
@@ -48,22 +50,27 @@ def _forces(board: Board, edges: tuple[FormedEdge, ...], staked: list[Staking], 
 
 def in_order(choice: Choice) -> list[str]:
     """Return the order in which a board is bent."""
-    first = say("boards.first_past") if choice.overrun else say("boards.first_end")
-    return [first, say("boards.work_along"), say("boards.screw_all"), say("boards.double"), say("boards.kickers")]
+    past = "fill.first_past" if choice.alone else "boards.first_past"
+    first = say(past if choice.overrun else "boards.first_end")
+    screws = ("fill.screw_all", "fill.double") if choice.alone else ("boards.screw_all", "boards.double")
+    return [first, say("boards.work_along"), *map(say, screws), say("boards.kickers")]
 
 
 def stakes_how(
-    told: list[EdgeBoards], staked: list[Staking], choice: Choice, tape: Tape, counts: tuple[int, int]
+    told: list[EdgeBoards], staked: list[Staking], choice: Choice, tape: Tape, counts: tuple[int, int], straight: str
 ) -> list[str]:
-    """Return the count of stakes, how far apart they stand and why, and on which side."""
+    """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
+    along the string of a slab that fills its curve, empty for any other."""
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
     reasons = [one["reason"] for one in told]
     alike = len(set(reasons)) == 1
     found += reasons[:1] if alike else [say("boards.reason_at", edge=one["name"], reason=one["reason"]) for one in told]
+    if straight:
+        found.append(straight)
     if any(one.past for one in staked):
-        found.append(say("boards.past_each"))
+        found.append(say("fill.past_each" if choice.alone else "boards.past_each"))
     if any(one["splices"] for one in told):
         found.append(say("boards.at_splices"))
     bows = [one["bow"] for one in told if one["bow"] is not None]

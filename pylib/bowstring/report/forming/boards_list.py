@@ -70,13 +70,22 @@ class Choice:
     overrun: float
 
     @property
+    def alone(self) -> bool:
+        """Whether one edge alone is bent to, the curve that a slab fills."""
+        return "inside" not in self.thin.at
+
+    @property
     def told(self) -> Looked:
         """The board of which the row speaks."""
         return self.own or self.thin
 
 
 def edges_of(plan: Plan) -> tuple[FormedEdge, ...]:
-    """Return the outer and the inner edge; none where there is no slab yet."""
+    """Return the outer and the inner edge, of a slab that fills its curve the outer one alone; none where there is no
+    slab yet."""
+    if plan.filled is not None:
+        arc = plan.filled.arc
+        return (FormedEdge("outside", arc.radius, arc.arc_length, plan.filled.angle, inner=False),)
     if plan.slab is None:
         return ()
     return tuple(_formed(key, edge) for key, edge in zip(("outside", "inside"), plan.edges, strict=True))

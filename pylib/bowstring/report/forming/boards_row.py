@@ -45,7 +45,9 @@ def more_of(choice: Choice, tape: Tape, boards: int, stakes: int) -> str:
         return say("boards.more_stop")
     if state == "near":
         ratio = next(iter(LEVELS.values()))
-        return say("boards.more_near", radius=radius_up(tape, least_edge(choice.told.board, ratio, inner=True)))
+        return say(
+            "boards.more_near", radius=radius_up(tape, least_edge(choice.told.board, ratio, inner=not choice.alone))
+        )
     return say("boards.more_usual", boards=boards, stakes=stakes) if boards else say("boards.more_long", stakes=stakes)
 
 
@@ -54,12 +56,14 @@ def conclusion(choice: Choice) -> list[str]:
     told = choice.told
     name = name_of(told.board)
     if told.rank == 0:
-        first = say("boards.both_edges", board=name)
+        first = say("fill.bends" if choice.alone else "boards.both_edges", board=name)
         if choice.own is not None:
             return [first]
         key = "boards.so_does" if choice.thick.rank == 0 else "boards.but_not"
         return [first, say(key, other=choice.thick.board.name)]
     if choice.used is None:
+        if choice.alone:
+            return [say("fill.own_not" if choice.own else "fill.nothing", board=name)]
         return [say("boards.own_not" if choice.own else "boards.nothing", board=name)]
     return [say("boards.only_clear" if told.rank == RANKS[CLEAR] else "boards.only_selected", board=name)]
 

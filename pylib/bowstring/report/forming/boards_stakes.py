@@ -75,6 +75,21 @@ def staking(
     )
 
 
+STRAIGHT = {True: 4 * 0.3048, False: 1.2}
+"""Metres: the most between stakes of a straight form, 3 to 4 ft (Beall, Masonry and Concrete, 2004, p. 47)."""
+
+
+def string_gaps(plan: Plan, choice: Choice) -> int:
+    """Return how many equal gaps the stakes of the straight form leave that closes a slab which fills its curve; 0 for
+    any other slab. As everywhere, the concrete may bow the board but so far."""
+    if plan.filled is None:
+        return 0
+    board = choice.thick.board
+    bowed = bow_spacing(board, depth_of(plan) or board.height, choice.practice.bow)
+    most = plan.said.board.gap or min(STRAIGHT[plan.layout.job.tape.feet], bowed)
+    return spaced(plan.filled.arc.chord, most)
+
+
 def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:
     """Return why the stakes stand as they do, in a sentence or two."""
     if staked.reason == PRACTICE:

@@ -9,6 +9,7 @@ from bowstring.forming.edge import Edge
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, SAME, STAKES, Marks
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forms.build_edges import LineRow
 from bowstring.units.sizes import FOOT
 from bowstring.words import say
@@ -18,12 +19,28 @@ OVERDIG = {True: FOOT, False: 0.3}
 
 FORM = {OUTSIDE: "outer_form", INSIDE: "inner_form"}
 DIG = {OUTSIDE: "dig_outside", INSIDE: "dig_inside"}
+FOOTING = {OUTSIDE: "footing_outside", INSIDE: "footing_inside"}
+"""A footing's own edges. Which of them is the toe hangs on the side that the earth is on, and nobody says that."""
 
 
 def overdig_of(plan: Plan) -> float:
     """Return how far past each edge it is dug, metres."""
     said = plan.said.slab.overdig
     return OVERDIG[plan.layout.job.tape.feet] if said is None else said
+
+
+def footing_past(plan: Plan) -> float | None:
+    """Return how far a wall's footing reaches past each of its faces, metres, below 0 where it is narrower; ``None``
+    without a footing, under a slab, and where the width tapers: its middle is no arc then."""
+    wide = plan.said.slab.footing_width
+    if wide is None or plan.width is None or plan.taper is not None or not is_wall(plan):
+        return None
+    return (wide - plan.width) / 2
+
+
+def dug_past(plan: Plan) -> float:
+    """Return how far past each edge of the slab it is dug, metres: past its footing's, where that reaches farther."""
+    return overdig_of(plan) + max(0.0, footing_past(plan) or 0.0)
 
 
 @dataclass(frozen=True)
@@ -51,11 +68,13 @@ def report_lines(plan: Plan, marks: Marks) -> list[LineRow]:
 
 def _lines(plan: Plan, marks: Marks) -> Iterator[_Line]:
     _name, thickness = board_of(plan)
-    past = overdig_of(plan)
+    footing = footing_past(plan)
     for key, away in ((OUTSIDE, 1), (INSIDE, -1)):
         edge = marks.edge(key)
         yield _Line(key, edge, edge.first if edge.is_arc else None)
-        for kind, more in ((FORM, thickness), (DIG, past)):
+        kinds = [(FORM, thickness), (DIG, dug_past(plan))]
+        kinds += [(FOOTING, footing)] if footing is not None else []
+        for kind, more in kinds:
             off = edge.first + away * more
             if edge.is_arc and plan.line.radius + off > 0:
                 yield _Line(kind[key], Edge(plan.line, off, off), off)
@@ -100,6 +119,16 @@ def _row(plan: Plan, marks: Marks, line: _Line, yours: str) -> LineRow:
     }
 
 
+CURB = ("back", "flow line", "lip")
+"""Lines of a curb to which a drawing may be; how far they are from each other is its detail's."""
+
+
+def drawn_note(plan: Plan) -> str:
+    """Return what the drawing's own line is."""
+    drawn_to = plan.layout.job.drawn_to
+    return say(f"edges.note_drawn.{drawn_to}") if drawn_to in CURB else say("edges.note_drawn")
+
+
 def _tapering(plan: Plan, marks: Marks, key: str) -> str:
     first, last = (off_shown(plan, marks.reach(key, share)) for share in (0, 1))
     return say("edges.off_tapers", first=first, last=last)
@@ -111,15 +140,19 @@ def _note(plan: Plan, marks: Marks, key: str, yours: str) -> str:
     if key == STAKES:
         return driven
     if key in DIG.values():
-        return say("edges.note_dig", size=plan.tape.show_whole(overdig_of(plan)))
+        past = plan.tape.show_whole(overdig_of(plan))
+        return say("edges.note_dig_footing" if (footing_past(plan) or 0.0) > 0 else "edges.note_dig", size=past)
+    if key in FOOTING.values():
+        return say("edges.note_footing", width=plan.tape.show(plan.said.slab.footing_width or 0.0))
     if key in FORM.values():
         back = say("edges.note_back", board=board_of(plan)[0])
         return say("edges.note_both", first=back, other=driven) if key == yours else back
     if key == CENTER:
-        return driven if key == yours else say("edges.note_drawn") if plan.edge == CENTER else ""
+        return driven if key == yours else drawn_note(plan) if plan.edge == CENTER else ""
     if key == yours:
-        return say("edges.note_edge", what=driven)
+        drawn = drawn_note(plan) if key == plan.edge and plan.layout.job.drawn_to in CURB else ""
+        return say("edges.note_edge", what=say("edges.note_both", first=drawn, other=driven) if drawn else driven)
     if key == plan.edge:
-        return say("edges.note_edge", what=say("edges.note_drawn"))
+        return say("edges.note_edge", what=drawn_note(plan))
     mark = say(f"edges.mark_{key}", stake="A"), say(f"edges.mark_{key}", stake="B")
     return say("edges.note_edge", what=say("edges.note_marks", first=mark[0], last=mark[1]))

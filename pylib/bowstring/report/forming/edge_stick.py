@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from bowstring.forming.slab import narrowed
 from bowstring.report.forming.edge_board import board_of
-from bowstring.report.forming.edge_lines import off_shown, overdig_of
+from bowstring.report.forming.edge_lines import dug_past, footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_set import mark_name
 from bowstring.report.forming.plan import Plan
@@ -158,7 +158,7 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
 
 def dug_out(plan: Plan, marks: Marks) -> bool:
     """Tell whether any of the job's stakes stand within the dig."""
-    past, at = overdig_of(plan), marks.stakes.first
+    past, at = dug_past(plan), marks.stakes.first
     low = min(marks.inner.first, marks.inner.last) - past
     high = max(marks.outer.first, marks.outer.last) + past
     return low <= at <= high
@@ -166,8 +166,16 @@ def dug_out(plan: Plan, marks: Marks) -> bool:
 
 def passes_told(plan: Plan, marks: Marks) -> list[str]:
     """Return the two passes: stakes within the dig are set again after it from what stands outside it."""
+    return passes_of(plan, dug_out(plan, marks))
+
+
+def passes_of(plan: Plan, dug: bool) -> list[str]:
+    """Return them by whether any of the job's stakes stand within the dig."""
     past = overdig_of(plan)
     paint = say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
-    if dug_out(plan, marks):
+    if (footing_past(plan) or 0.0) > 0:
+        size = plan.tape.show_whole(past)
+        paint = say("edges.paint_footing", size=size) if past else say("edges.paint_footing_at")
+    if dug:
         return [say("edges.hubs_first"), paint, say("edges.line_again")]
     return [say("edges.clear_of_dig"), paint, say("edges.line_again_stakes")]

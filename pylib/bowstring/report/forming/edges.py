@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.edge import Edge
-from bowstring.report.forming.edge_lines import OVERDIG, overdig_of, report_lines
+from bowstring.report.forming.edge_lines import CURB, OVERDIG, dug_past, footing_past, overdig_of, report_lines
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, marks_of
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
 from bowstring.units.sizes import FOOT
@@ -168,7 +169,21 @@ def _notes(plan: Plan, marks: Marks, tight: bool) -> Iterator[str]:
         yield say("edges.level")
     if tight and marks.inner.is_arc:
         yield say("edges.swing", radius=plan.tape.show(_least(marks)))
-    if marks.inner.is_arc and marks.inner.arc.radius <= overdig_of(plan):
+    if marks.inner.is_arc and marks.inner.arc.radius <= dug_past(plan):
         yield say("edges.dig_all")
+    yield from _footing(plan)
+    if plan.layout.job.drawn_to in CURB:
+        yield say("edges.curb_lines")
     if plan.said.slab.overdig is None:
         yield say("edges.overdig_taken", size=plan.tape.show_whole(OVERDIG[plan.layout.job.tape.feet]))
+
+
+def _footing(plan: Plan) -> Iterator[str]:
+    """What was taken for a wall's footing, and what can't be told of it."""
+    past = footing_past(plan)
+    if past is not None:
+        key = "edges.footing_middle" if past > 0 else "edges.footing_narrow"
+        yield say(key, past=plan.tape.show(abs(past)))
+        yield say("edges.footing_toe")
+    elif plan.taper and is_wall(plan) and plan.said.slab.footing_width is not None:
+        yield say("edges.footing_tapers")

@@ -9,7 +9,7 @@ from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import is_wall
-from bowstring.report.forms.build_grades import TopRow
+from bowstring.report.forms.build_grades import TopPart, TopRow
 from bowstring.words import say
 
 FAR = 5 * 0.3048
@@ -55,7 +55,7 @@ def asks(plan: Plan, rows: Sequence[TopRow], start: float) -> Iterator[str]:
 
 
 def _instrument(above: float, rows: Sequence[TopRow]) -> Iterator[str]:
-    hidden = [row["name"] for row in rows if max(row["outside"]["level"], row["inside"]["level"]) > above]
+    hidden = [row["name"] for row in rows if max(top["level"] for top in _tops(row)) > above]
     if hidden:
         yield say("grades.instrument_low", stake=hidden[0])
     if above > LONGEST_ROD + _climb(rows):
@@ -63,4 +63,8 @@ def _instrument(above: float, rows: Sequence[TopRow]) -> Iterator[str]:
 
 
 def _climb(rows: Sequence[TopRow]) -> float:
-    return max((abs(row[edge]["level"]) for row in rows for edge in ("outside", "inside")), default=0.0)
+    return max((abs(top["level"]) for row in rows for top in _tops(row)), default=0.0)
+
+
+def _tops(row: TopRow) -> list[TopPart]:
+    return [top for top in (row["outside"], row["inside"]) if top]

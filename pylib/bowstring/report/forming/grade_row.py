@@ -7,6 +7,7 @@ from bowstring.report.forming.grade_said import Settled, Wait
 from bowstring.report.forming.grade_told import across_limit_of, climbed, drops, limit_of
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forming.slopes import beside, percent
 from bowstring.report.forms.build import BuildRow
 from bowstring.words import say
@@ -28,6 +29,8 @@ def two_lines(plan: Plan, settled: Settled, judged: Judged) -> tuple[str, str]:
     slope, across = beside(judged.worst, judged.limit), beside(judged.across, judged.across_limit)
     unit = "feet" if plan.tape.feet else "metric"
     kind = "crown" if settled.grade.crown else "cross"
+    if is_wall(plan):
+        return _plainly(plan, settled)
     if judged.runs_over:
         text = say(f"grades.short_over_{judged.steepest}", slope=slope)
         return text, say("grades.more_over", center=percent(judged.slopes["center"]), limit=limit)
@@ -43,6 +46,16 @@ def two_lines(plan: Plan, settled: Settled, judged: Judged) -> tuple[str, str]:
 
 
 def _usual(plan: Plan, settled: Settled, judged: Judged) -> tuple[str, str]:
+    text, across = _plainly(plan, settled)
+    if not judged.worst:
+        return text, across
+    if settled.low == judged.steepest:
+        return text, say("grades.more_low_runs", across=across, slope=percent(judged.worst))
+    return text, say(f"grades.more_runs_{judged.steepest}", across=across, slope=percent(judged.worst))
+
+
+def _plainly(plan: Plan, settled: Settled) -> tuple[str, str]:
+    """How high B stands, and how one edge stands to the other; nothing judged: of a wall that is all."""
     grade = settled.grade
     up = climbed(grade)
     text = say(f"grades.{'level' if not up else 'up' if up > 0 else 'down'}", height=size_of(plan.tape, up))
@@ -54,8 +67,4 @@ def _usual(plan: Plan, settled: Settled, judged: Judged) -> tuple[str, str]:
         first, last = (size_of(plan.tape, drop) for drop in drops(grade))
         key = f"grades.low_{settled.low}"
         across = say(key, drop=first) if first == last else say(f"{key}_taper")
-    if not judged.worst:
-        return text, across
-    if settled.low == judged.steepest:
-        return text, say("grades.more_low_runs", across=across, slope=percent(judged.worst))
-    return text, say(f"grades.more_runs_{judged.steepest}", across=across, slope=percent(judged.worst))
+    return text, across

@@ -29,6 +29,12 @@ def rows_of(plan: Plan, grade: Grade) -> list[TopRow]:
     ]
 
 
+def has_of(rows: list[TopRow]) -> list[str]:
+    """Return which of a top's texts exist in any row beside its height."""
+    tops = [top for row in rows for top in (row["outside"], row["inside"]) if top]
+    return [name for name in ("feet", "elevation", "rod", "dig") if any(dict(top)[name] for top in tops)]
+
+
 def unknown_stakes(plan: Plan) -> list[str]:
     """Return at which names the ground was measured that no stake has."""
     names = {name for name, _ in plan.shares()}
@@ -49,12 +55,17 @@ def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
 
 
 def _top(plan: Plan, grade: Grade, share: float, across: float, ground: float | None) -> TopPart:
-    tape, said, top = plan.tape, plan.said.grade, grade.top(share, across)
-    told = height(tape, top - grade.start)
+    return top_of(plan, grade.top(share, across), grade.start, ground)
+
+
+def top_of(plan: Plan, top: float, start: float, ground: float | None) -> TopPart:
+    """Return what is told of a top, metres, over the one at A; ``ground``: the height measured under it, if any."""
+    tape, said = plan.tape, plan.said.grade
+    told = height(tape, top - start)
     reads = None if said.instrument is None else rod(said.instrument, top)
     seen = reads is not None and reads >= 0
     return {
-        "level": top - grade.start,
+        "level": top - start,
         "shown": told.shown,
         "low": told.low,
         "feet": told.feet,

@@ -74,7 +74,7 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     would turn them."""
     said = plan.said.grade
     low = of_curve(said.low, plan.layout.side)
-    wait = _waits(said, low)
+    wait = waits_for(said, low)
     if wait:
         return wait
     if said.crown is not None and (said.cross or said.low):
@@ -84,13 +84,14 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     band = band_of(plan)
     if band is None:
         return "no_inner"
-    start, cross = said.start or 0.0, _cross(said, low)
+    start, cross = said.start or 0.0, cross_of(said, low)
     if said.end is None:
         return _settled(said, _by_slope(said, band, start, cross, said.high), by_tops=False)
     return _by_tops(plan, band, start, cross)
 
 
-def _waits(said: GradeSaid, low: str | None) -> Wait | None:
+def waits_for(said: GradeSaid, low: str | None) -> Wait | None:
+    """Return what has to be said of the slopes first; ``low``: the low edge, as far as it is known."""
     if said.end is None and said.slope is None:
         return "slope"
     if said.end is None and said.slope and said.high is None:
@@ -100,7 +101,7 @@ def _waits(said: GradeSaid, low: str | None) -> Wait | None:
     return None
 
 
-def _cross(said: GradeSaid, low: str | None) -> float:
+def cross_of(said: GradeSaid, low: str | None) -> float:
     """Return the cross slope, positive where the outer edge is higher."""
     if said.crown is not None:
         return 0.0

@@ -11,6 +11,7 @@ from bowstring.report.forming.grade_said import Settled
 from bowstring.report.forming.grade_water import is_slow
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, percent
 from bowstring.words import say
 
@@ -128,27 +129,29 @@ def notes(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
     """Return what was taken, which stands on the fold, and how the numbers are read."""
     if settled.cross_taken:
         yield say("grades.cross_taken", slope=percent(settled.grade.cross))
-    yield from _from_where(plan, settled.grade)
+    yield from from_where(plan, settled.grade.start)
     yield from _along(plan, settled, judged)
     yield from _across_notes(plan, settled)
     if plan.tape.unit == "ft-in":
         yield say("grades.each_rounded")
         yield say("grades.inches_govern")
+    if is_wall(plan):
+        return
     if judged.limit == USUAL_LIMIT:
         yield say("grades.source_running")
     if judged.across_limit == USUAL_CROSS_LIMIT:
         yield say("grades.source_cross")
 
 
-def _from_where(plan: Plan, grade: Grade) -> Iterator[str]:
+def from_where(plan: Plan, start: float) -> Iterator[str]:
     """Return above what the heights are, and what the rod reads there."""
     said, tape = plan.said.grade, plan.tape
     if said.start is None:
         yield say("grades.above_A")
     else:
-        yield say("grades.starts_at", level=f"{elevation(tape, grade.start)} {'ft' if tape.feet else 'm'}")
-    if said.instrument is not None and said.instrument >= grade.start:
-        yield say("grades.rod_at_A", reading=elevation(tape, rod(said.instrument, grade.start)))
+        yield say("grades.starts_at", level=f"{elevation(tape, start)} {'ft' if tape.feet else 'm'}")
+    if said.instrument is not None and said.instrument >= start:
+        yield say("grades.rod_at_A", reading=elevation(tape, rod(said.instrument, start)))
 
 
 def _along(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
@@ -171,5 +174,5 @@ def _across_notes(plan: Plan, settled: Settled) -> Iterator[str]:
     grade = settled.grade
     if grade.crown:
         yield say("grades.quarter_rule")
-    if is_slow(grade):
+    if is_slow(grade) and not is_wall(plan):
         yield say("grades.slow_feet" if plan.tape.feet else "grades.slow_metric")

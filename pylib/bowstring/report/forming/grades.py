@@ -5,15 +5,16 @@ from __future__ import annotations
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import Judged, judge
 from bowstring.report.forming.grade_row import open_row, two_lines
-from bowstring.report.forming.grade_rows import across_rows, rows_of
+from bowstring.report.forming.grade_rows import across_rows, has_of, rows_of
 from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
 from bowstring.report.forms.build import BuildRow
-from bowstring.report.forms.build_grades import GradesPart, TopRow
+from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
 
 
@@ -38,15 +39,15 @@ def row_of_grades(plan: Plan, part: GradesPart | None) -> BuildRow:
 def _told(plan: Plan, settled: Settled) -> GradesPart:
     """Tell tops that are settled; where the job stops past a limit, none of them."""
     grade, judged = settled.grade, judge(plan, settled)
-    stop = too_steep(plan, settled, judged)
+    stop = None if is_wall(plan) else too_steep(plan, settled, judged)  # nobody walks on one
     rows = rows_of(plan, grade)
     short, more = two_lines(plan, settled, judged)
-    part = _empty(plan)
+    part = empty(plan)
     part |= {
-        "state": "stop" if stop else _state(judged),
+        "state": "stop" if stop else "usual" if is_wall(plan) else _state(judged),
         "short": short,
         "more": more,
-        "judged": list(judged_lines(plan, settled, judged)),
+        "judged": [] if is_wall(plan) else list(judged_lines(plan, settled, judged)),
         "running": grade.running,
         "high": settled.high,
         "cross": abs(grade.cross),
@@ -57,9 +58,9 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "limit": judged.limit,
         "cross_limit": judged.across_limit,
         "hold": judged.hold,
-        "ways": ways_of(plan, settled, judged),
+        "ways": [] if is_wall(plan) else ways_of(plan, settled, judged),
         "stop": stop,
-        "warnings": list(warnings(plan, judged)),
+        "warnings": [] if is_wall(plan) else list(warnings(plan, judged)),
     }
     if stop:
         return part
@@ -70,10 +71,10 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "drop": "" if grade.crown else drop,
         "most_drop": "" if grade.crown else most,
         "lowest": lowest(plan, grade),
-        "water": water(plan, grade),
+        "water": "" if is_wall(plan) else water(plan, grade),
         "rows": rows,
-        "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in _has(rows) else [])],
-        "has": _has(rows),
+        "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in has_of(rows) else [])],
+        "has": has_of(rows),
         "asks": list(asks(plan, rows, grade.start)),
         "base": list(base_lines(plan)),
         "notes": list(notes(plan, settled, judged)),
@@ -86,15 +87,10 @@ def _state(judged: Judged) -> str:
     return "near" if told else "usual"
 
 
-def _has(rows: list[TopRow]) -> list[str]:
-    tops = [top for row in rows for top in (row["outside"], row["inside"])]
-    return [name for name in ("feet", "elevation", "rod", "dig") if any(top[name] for top in tops)]
-
-
 def _stopped(plan: Plan, clash: Clashing) -> GradesPart:
     """Tell that two things don't agree."""
     short, more = row_of_clash(plan, clash)
-    part = _empty(plan)
+    part = empty(plan)
     part |= {
         "state": "stop",
         "short": short,
@@ -105,7 +101,7 @@ def _stopped(plan: Plan, clash: Clashing) -> GradesPart:
     return part
 
 
-def _empty(plan: Plan) -> GradesPart:
+def empty(plan: Plan) -> GradesPart:
     """Return a part without a number of the tops."""
     said = plan.said.grade
     return {
@@ -130,6 +126,7 @@ def _empty(plan: Plan) -> GradesPart:
         "lowest": [],
         "water": "",
         "rows": [],
+        "sides": ["outside", "inside"],
         "heads": [],
         "has": [],
         "ways": [],
@@ -138,5 +135,5 @@ def _empty(plan: Plan) -> GradesPart:
         "warnings": [],
         "base": [],
         "notes": [],
-        "cautions": [say("grades.local_code")],
+        "cautions": [] if is_wall(plan) else [say("grades.local_code")],
     }

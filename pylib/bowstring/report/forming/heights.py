@@ -12,6 +12,7 @@ FOOT = 0.3048
 _FEET = make_tape("ft", "0.01 ft")
 _METRES = make_tape("m", "1 mm")
 _MILLIMETRES = make_tape("mm", "1 mm")
+_HEIGHTS = {"ft": _FEET, "m": _METRES, "mm": _MILLIMETRES}
 
 
 @dataclass(frozen=True)
@@ -30,8 +31,9 @@ class Height:
 def height(tape: Tape, metres: float) -> Height:
     """Return how a height over A's outer top is told: each text from the exact value by itself."""
     marks = tape_of_heights(tape)
-    low = marks.round(metres) < 0
-    size = marks.show(abs(metres)) if marks.round(metres) else "0"
+    nearest = marks.round(metres)
+    low = nearest < 0
+    size = marks.show(abs(metres)) if nearest else "0"
     shown = say("grades.low_by", height=size) if low else size
     return Height(shown, low, hundredths(metres) if tape.unit == "ft-in" else "")
 
@@ -59,4 +61,4 @@ def hundredths(metres: float) -> str:
 
 def tape_of_heights(tape: Tape) -> Tape:
     """Return the marks to which heights are told: the tape's own in inches, hundredths of a foot, millimetres."""
-    return {"ft": _FEET, "m": _METRES, "mm": _MILLIMETRES}.get(tape.unit, tape)
+    return _HEIGHTS.get(tape.unit, tape)

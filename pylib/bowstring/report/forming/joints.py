@@ -11,7 +11,7 @@ from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
-from bowstring.report.forming.pouring import WALL
+from bowstring.report.forming.pouring import WALL, is_wall
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
@@ -47,6 +47,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "longer_shown": _longer(plan, longer),
         "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
+        "grid": [],
         "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
@@ -67,7 +68,7 @@ def row_of_joints(plan: Plan, part: JointsPart | None) -> BuildRow:
 
 def _open_row(plan: Plan) -> BuildRow:
     if plan.no_inner:
-        text, more = say("joints.no_inner"), ""
+        text, more = say("joints.no_inner"), say("fill.or_fills")
     else:
         text, more = open_told(plan, plan.waits)
     state = "stop" if plan.no_inner else "open"
@@ -214,6 +215,8 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     chosen = jointing.chosen
     lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
     lines.append(deep_told(plan, depth))
+    if is_wall(plan):
+        return lines  # how long its panels are, and what they are isolated from, the drawing says
     if not is_band(plan):
         lines.append(_shape(plan, jointing.chosen))
     return [

@@ -62,9 +62,9 @@ def jointing_of(plan: Plan) -> Jointing | None:
 
 
 def chosen_panels(plan: Plan) -> Panels | None:
-    """Return the panels that are built, ``None`` where there is no slab yet."""
+    """Return the panels that are built, ``None`` where there is no slab yet, or nobody should make such joints."""
     jointing = jointing_of(plan)
-    return None if jointing is None else jointing.chosen
+    return None if jointing is None or jointing.stopped else jointing.chosen
 
 
 def limit_of(plan: Plan) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bowstring.forming.edge import Edge
+from bowstring.forming.segment import Segment
 from bowstring.forming.slab import OFF, Lies, Slab, Taper
 from bowstring.geometry.arc import Arc
 from bowstring.job.forming import Forming
@@ -34,6 +35,8 @@ class Plan:
             Where the width tapers it has the width at A all along.
         taper: the slab whose width at B is another; ``None`` where it isn't.
         no_inner: a width reaches the arc's center.
+        filled: everything between the curve and the string from A to B, where the job says that the slab is that; it
+            has no ``slab`` then, whatever width is said.
     """
 
     layout: Layout
@@ -43,6 +46,7 @@ class Plan:
     slab: Slab | None
     taper: Taper | None
     no_inner: bool
+    filled: Segment | None = None
 
     @property
     def line(self) -> Arc:
@@ -57,6 +61,8 @@ class Plan:
     @property
     def waits(self) -> tuple[str, ...]:
         """What has to be said before there is a slab: ``WIDTH``, ``EDGE``."""
+        if self.said.slab.fills:
+            return () if self.filled else (EDGE,)
         return tuple(
             what for what, there in ((WIDTH, self.width is not None), (EDGE, self.edge is not None)) if not there
         )
@@ -97,6 +103,9 @@ def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
 def plan_of(layout: Layout, said: Forming) -> Plan:
     """Return the plan of a layout."""
     edge = edge_of(said.edge, layout.side, layout.job.drawn_to)
+    if said.slab.fills:  # the line is the concrete's own edge: the middle of a work can't be that
+        filled = Segment(layout.drawn) if layout.job.drawn_to != "centre" else None
+        return Plan(layout, said, layout.job.shown, "outside" if filled else None, None, None, False, filled)
     width, far = layout.job.width, said.slab.far_width
     slab, taper, no_inner = None, None, False
     if width is not None and edge is not None:

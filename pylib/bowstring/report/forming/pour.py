@@ -9,8 +9,8 @@ from bowstring.report.forming.panels import chosen_panels
 from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import footing_line, report_lines
-from bowstring.report.forming.pour_reach import report_bulkhead, report_reach
-from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
+from bowstring.report.forming.pour_reach import report_bulkhead, report_reach, where_read
+from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, is_wall, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import PourPart
@@ -20,12 +20,11 @@ from bowstring.words import say
 def report_pour(plan: Plan) -> PourPart | None:
     """Return the answer's ``pour``, ``None`` where something has to be said first."""
     pouring, chosen = pouring_of(plan), chosen_panels(plan)
-    if pouring is None or chosen is None:
+    if pouring is None:
         return None
     made, feet, fine, footing = pouring.order, plan.tape.feet, fine_tape(plan.tape), footing_of(plan, pouring)
-    count, last = loads(made.ordered, pouring.truck * pouring.unit)
-    low = fine.down((pouring.bought - made.needed) / pouring.area)
-    number, unit, text = conclusion_of(pouring)
+    (count, last), (where, how) = loads(made.ordered, pouring.truck * pouring.unit), where_read(plan)
+    low, (number, unit, text) = fine.down((pouring.bought - made.needed) / pouring.area), conclusion_of(pouring)
     return {
         "state": "near" if pouring.tight and not pouring.small else "usual",
         "area": pouring.area,
@@ -53,17 +52,18 @@ def report_pour(plan: Plan) -> PourPart | None:
         "by_bags": pouring.small,
         "low": low,
         "low_shown": fine.show(low),
-        "per_panel": made.needed / chosen.count,
+        "per_panel": made.needed / chosen.count if chosen else None,
         "number": number,
         "unit": unit,
         "text": text,
         "why": why_of(plan, pouring),
-        "reach_note": say("pour.reach_note"),
+        "reach_where": where,
+        "reach_note": how,
         "reach": report_reach(plan, pouring, chosen),
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
-        "low_text": low_told(pouring, fine.show(low), low),
-        "measure": say("pour.measure"),
+        "low_text": "" if is_wall(plan) else low_told(pouring, fine.show(low), low),
+        "measure": "" if is_wall(plan) else say("pour.measure"),
         "footing_text": footing_line(plan, pouring),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],
@@ -93,7 +93,8 @@ def more_of(plan: Plan, pouring: Pouring) -> str:
 
 def _open_row(plan: Plan) -> BuildRow:
     if plan.no_inner:
-        return {"key": "pour", "state": "stop", "text": say("pour.no_inner"), "more": "", "panel": "slab"}
+        text, more = say("pour.no_inner"), say("fill.or_fills")
+        return {"key": "pour", "state": "stop", "text": text, "more": more, "panel": "slab"}
     text, more = open_told(plan.waits, plan.said.slab.thickness)
     return {"key": "pour", "state": "open", "text": text, "more": more, "panel": "slab"}
 

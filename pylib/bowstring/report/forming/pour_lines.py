@@ -25,9 +25,10 @@ MOST_BANKED = 0.0254 * (1 + 1e-9)
 """Metres: earth is banked under a form's foot so far; past it the form is too low."""
 
 
-def report_lines(plan: Plan, pouring: Pouring, chosen: Panels) -> list[str]:
+def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
-    return lines_of(plan, pouring, _panel(plan, pouring, chosen), footing_line(plan, pouring))
+    panel = _panel(plan, pouring, chosen) if chosen else ""
+    return lines_of(plan, pouring, panel, footing_line(plan, pouring))
 
 
 def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str) -> list[str]:
@@ -111,6 +112,8 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
 
 def footing_line(plan: Plan, pouring: Pouring) -> str:
     """Return what the footing takes, empty without one: it is poured first, and ordered by itself."""
+    if plan.filled is not None and plan.said.slab.footing_width is not None:
+        return say("fill.no_footing")
     return footing_told(plan, pouring, footing_of(plan, pouring))
 
 

@@ -21,7 +21,7 @@ AT_JOINT = 0.05
 """Metres: a joint that is no farther from a place names it."""
 
 
-def report_reach(plan: Plan, pouring: Pouring, chosen: Panels) -> list[ReachRow]:
+def report_reach(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[ReachRow]:
     """Return the moments at which somebody looks, and where the concrete has to be then.
 
     None where it comes in bags. Every full truck but the last, then half and three quarters of the last one.
@@ -44,7 +44,7 @@ def moments_of(pouring: Pouring) -> list[tuple[float, str]]:
     return [(volume / ordered, text) for volume, text in moments]
 
 
-def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str) -> ReachRow:
+def _moment(plan: Plan, pouring: Pouring, chosen: Panels | None, share: float, out: str) -> ReachRow:
     made = pouring.order
     parts = reached(share, made.ordered, made.needed, 1.0)
     plan_at, call = (_place(plan, pouring, part) for part in parts)
@@ -52,31 +52,48 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels, share: float, out: str
     call_up = up_to(call, step)
     plan_down = max(call_up, down_to(plan_at, step))  # nothing spare: the two are one
     full = parts[0] >= 1 - 1e-9
-    joint = next((row for row, at in enumerate(chosen.outside_marks(), 1) if abs(at - call) <= AT_JOINT), 0)
+    marks = chosen.outside_marks() if chosen else ()
+    joint = next((row for row, at in enumerate(marks, 1) if abs(at - call) <= AT_JOINT), 0)
     return {
         "out": out,
         "share": share,
         "plan": plan_at,
         "call": call,
-        "plan_shown": "B" if full else plan.tape.show_running(plan_down),
+        "plan_shown": _last(plan) if full else plan.tape.show_running(plan_down),
         "call_shown": plan.tape.show_running(call_up),
         "joint": joint,
     }
 
 
 def _place(plan: Plan, pouring: Pouring, part: float) -> float:
-    """Return where along the outer form a part of the concrete ends, metres."""
+    """Return where along the outer form a part of the concrete ends, metres; of a slab that fills its curve, along its
+    string."""
+    share = share_of(part, pouring.volume_to)
+    if plan.filled is not None:
+        return plan.filled.wide * share
     slab = slab_of(plan)
     assert slab is not None
-    return along(slab, "outside", share_of(part, pouring.volume_to))
+    return along(slab, "outside", share)
 
 
-def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels) -> BulkheadPart | None:
+def _last(plan: Plan) -> str:
+    """Return what the concrete reaches at the end: B, but of a slab that bulges out past it."""
+    return say("fill.all_of_it") if plan.filled is not None and plan.filled.bulges else "B"
+
+
+def where_read(plan: Plan) -> tuple[str, str]:
+    """Return along what the concrete's place is read, in a few words, and how in sentences."""
+    if plan.filled is None:
+        return say("pour.call_small"), say("pour.reach_note")
+    return say("fill.call_bulge" if plan.filled.bulges else "fill.call_small"), say("fill.reach_note")
+
+
+def report_bulkhead(plan: Plan, pouring: Pouring, chosen: Panels | None) -> BulkheadPart | None:
     """Return the last joint that the order reaches though the whole base is a little low, ``None`` without a joint.
 
     In bags there is none: one more is fetched.
     """
-    if chosen.count == 1 or pouring.small:
+    if chosen is None or chosen.count == 1 or pouring.small:
         return None
     made, low = pouring.order, LOW[pouring.yards]
     part = min(1.0, made.ordered / (made.needed + pouring.low_extra))

@@ -7,6 +7,7 @@ from typing import Protocol
 
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
+from bowstring.forming.segment import Segment
 from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import INCH, ordered_number
@@ -28,6 +29,7 @@ SMALL = {True: CUBIC_YARD, False: 0.75}
 
 LOW = {True: INCH / 2, False: 0.010}
 """Metres: how much lower than drawn a base easily comes out."""
+
 
 WALL = 0.4
 """Metres: what is deeper is a wall, and no board on stakes holds it."""
@@ -68,6 +70,27 @@ class ArcBody:
     def bands_to(self, wide: float, share: float) -> float:
         """Return the area up to a share of the angle that lies within ``wide`` metres of a form, square metres."""
         return bands_to(self.slab, wide, share)
+
+
+@dataclass(frozen=True)
+class FillBody:
+    """A slab that fills its curve; a share is one of its width along the string."""
+
+    slab: Segment
+
+    @property
+    def area(self) -> float:
+        """Square metres."""
+        return self.slab.area
+
+    def area_to(self, share: float) -> float:
+        """Return the area up to a share of the width, square metres."""
+        return self.slab.area_to(share) if share < 1 else self.slab.area
+
+    def bands_to(self, wide: float, share: float) -> float:
+        """Return the area up to a share of the width that lies within ``wide`` metres of a form, square metres: taken
+        to go with the area, since how far a pour reaches is told no finer."""
+        return self.slab.within(wide) * self.area_to(share) / self.slab.area
 
 
 @dataclass(frozen=True)
@@ -155,6 +178,8 @@ def _volume(body: Body, depth: float, edge: float, edge_depth: float, share: flo
 
 def pouring_of(plan: Plan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
+    if plan.filled is not None:
+        return pouring_in(plan, FillBody(plan.filled))
     slab = slab_of(plan)
     return None if slab is None else pouring_in(plan, ArcBody(slab))
 
@@ -182,7 +207,7 @@ def footing_of(plan: Plan, pouring: Pouring) -> Order | None:
     the center changes evenly with the angle.
     """
     slab = slab_of(plan)
-    if slab is None:
+    if slab is None or plan.filled is not None:
         return None
     middle = slab.middle if isinstance(slab, Slab) else sum(
         edge.radius(share) for edge in (slab.outside, slab.inside) for share in (0.0, 1.0)) / 4  # fmt: skip

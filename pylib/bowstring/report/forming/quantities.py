@@ -16,6 +16,9 @@ DUST = 1e-9
 QUARTERS = 0.25
 """A yard is called out in quarters; a plant that sells other steps has them in decimals."""
 
+_FINE = {True: make_tape("ft-in", "1/16 in"), False: make_tape("mm", "1 mm")}
+_INCHES = make_tape("ft-in", None)
+
 
 def down_to(value: float, step: float) -> float:
     """Return a value rounded down to whole steps."""
@@ -63,12 +66,12 @@ def form_step(tape: Tape) -> float:
 
 def fine_tape(tape: Tape) -> Tape:
     """Return the tape by which the base is measured: to 1/16 in or 1 mm."""
-    return make_tape("ft-in", "1/16 in") if tape.feet else make_tape("mm", "1 mm")
+    return _FINE[tape.feet]
 
 
 def inch_tape(tape: Tape) -> Tape:
     """Return the tape by which depths are called out: in inches, though places are in decimals of a foot."""
-    return make_tape("ft-in", None) if tape.unit == "ft" else tape
+    return _INCHES if tape.unit == "ft" else tape
 
 
 def area_text(area: float, feet: bool) -> str:

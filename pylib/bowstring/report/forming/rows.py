@@ -23,7 +23,10 @@ class Built:
     def edges(self) -> EdgesPart | None:
         """The answer's ``edges``."""
         from bowstring.report.forming.edges import report_edges
+        from bowstring.report.forming.fill_edges import report_fill_edges
 
+        if self.plan.filled is not None:
+            return report_fill_edges(self.plan, self.plan.filled)
         return report_edges(self.plan)
 
     @cached_property
@@ -36,15 +39,21 @@ class Built:
     @cached_property
     def joints(self) -> JointsPart | None:
         """The answer's ``joints``."""
+        from bowstring.report.forming.fill_joints import report_fill_joints
         from bowstring.report.forming.joints import report_joints
 
+        if self.plan.filled is not None:
+            return report_fill_joints(self.plan, self.plan.filled)
         return report_joints(self.plan)
 
     @cached_property
     def grades(self) -> GradesPart | None:
         """The answer's ``grades``."""
-        from bowstring.report.forming.grades import report_grades
+        from bowstring.report.forming.fill_grades import report_fill_grades
+        from bowstring.report.forming.grades import empty, report_grades
 
+        if self.plan.filled is not None:
+            return report_fill_grades(self.plan, self.plan.filled, empty(self.plan))
         return report_grades(self.plan)
 
     @cached_property
@@ -62,10 +71,28 @@ class Built:
         from bowstring.report.forming.joints import row_of_joints
         from bowstring.report.forming.pour import row_of_pour
 
+        if self.plan.said.slab.fills:
+            return self._rows_of_fill()
         return [
             row_of_edges(self.plan, self.edges),
             row_of_boards(self.plan, self.boards),
             row_of_joints(self.plan, self.joints),
             row_of_grades(self.plan, self.grades),
+            row_of_pour(self.plan, self.pour),
+        ]
+
+    def _rows_of_fill(self) -> list[BuildRow]:
+        """The same of a slab that fills its curve."""
+        from bowstring.report.forming.boards import row_of_boards
+        from bowstring.report.forming.fill_edges import row_of_fill_edges
+        from bowstring.report.forming.fill_grades import row_of_fill_grades
+        from bowstring.report.forming.fill_joints import row_of_fill_joints
+        from bowstring.report.forming.pour import row_of_pour
+
+        return [
+            row_of_fill_edges(self.plan, self.edges),
+            row_of_boards(self.plan, self.boards),
+            row_of_fill_joints(self.plan, self.joints),
+            row_of_fill_grades(self.plan, self.grades),
             row_of_pour(self.plan, self.pour),
         ]

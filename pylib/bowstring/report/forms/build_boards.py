@@ -130,7 +130,7 @@ class BoardsPart(TypedDict):
         fails: where a board breaks; otherwise: what to do where no board bends (strips, layers, kerfs).
         cut_note: in which order the edges' boards stand.
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
-        stakes: of both edges; with_spare: and a tenth more.
+        stakes: of both edges, or of the curve and the string that a slab fills; with_spare: and a tenth more.
     """
 
     state: str

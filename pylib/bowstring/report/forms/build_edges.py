@@ -16,12 +16,14 @@ class LineRow(TypedDict):
     """A line that is set, along the curve; metres.
 
     Attributes:
-        key: ``dig_outside``, ``outer_form``, ``outside``, ``centre``, ``inside``, ``inner_form``, ``dig_inside``; or
-            ``stakes``, the job's own stakes' line where it is none of those.
+        key: ``dig_outside``, ``outer_form``, ``outside``, ``centre``, ``inside``, ``inner_form``, ``dig_inside``;
+            of a wall on a footing that one's ``footing_outside`` and ``footing_inside``, the dig past those;
+            ``stakes``, the job's own stakes' line where it is none of those; ``string``, ``string_form`` and
+            ``dig_string``, the straight ones of a slab that fills its curve, whose ``arc_length`` is the chord.
         name, note: what it is called, and what of it stands there, empty where that needs no word.
         yours: whether the job's stakes stand on it; set: whether it is an edge that is still to be set from them.
-        radius, sagitta: ``None`` of an edge that tapers, which is no arc.
-        off: from the line of the stakes, outward; ``None`` of an edge that tapers; off_shown: a size and its direction.
+        radius, sagitta: ``None`` of an edge that tapers, or is straight, which is no arc.
+        off: from the line of the stakes, outward; ``None`` of such an edge; off_shown: a size and its direction.
     """
 
     key: str
@@ -142,7 +144,9 @@ class EdgesPart(TypedDict):
 
     Attributes:
         state: ``usual`` or ``near``; short, more: the row's two lines; conclusion: the page's first sentence.
-        edge: where the line runs in the slab: ``outside``, ``inside`` or ``centre``.
+        edge: where the line runs in the slab: ``outside``, ``inside`` or ``centre``; ``fills`` where the slab is all
+            that lies between the curve and its string. Then ``width`` is how deep that is, ``inside`` the string, and
+            there is no ``stick`` and no bay.
         yours: the ``key`` of the line on which the job's stakes stand.
         width: at A; far_width: at B, where it isn't the same.
         left, right: for somebody who walks from A to B, ``None`` where no hand is known; outside, inside: of the curve.
@@ -173,7 +177,7 @@ class EdgesPart(TypedDict):
     overdig_shown: str
     lines: list[LineRow]
     seconds: list[SecondEdge]
-    stick: WidthStick
+    stick: WidthStick | None
     alike: bool
     diagonal_shown: str
     bays: list[BayRow]

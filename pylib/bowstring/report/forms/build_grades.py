@@ -28,19 +28,22 @@ class TopPart(TypedDict):
 
 @final
 class TopRow(TypedDict):
-    """Both tops at one place: a ``stake`` by its name, or a ``joint`` by its number; ``share`` of the angle from A."""
+    """Both tops at one place: a ``stake`` by its name, or a ``joint`` by its number; ``share`` of the angle from A.
+
+    ``inside`` is ``None`` of a slab that fills its curve: its other form is straight from A to B, its top too.
+    """
 
     kind: str
     name: str
     share: float
     outside: TopPart
-    inside: TopPart
+    inside: TopPart | None
 
 
 @final
 class EdgeSlope(TypedDict):
     """The running slope along one line, ``outside``, ``center`` or ``inside``, where it is steepest: rise over run as a
-    size, and in percent as a text."""
+    size, and in percent as a text. Of a slab that fills its curve: along the ``string``, and the ``greatest``."""
 
     line: str
     slope: float
@@ -91,8 +94,8 @@ class GradesPart(TypedDict):
         hold: the most that the center line may run for both edges to keep the limit, rounded down to 0.01 %; ``None``
             where the tops at both ends decide it.
         drop, most_drop: under a 4-ft level (1.2 m) by the cross slope, and at the limit.
-        lowest: names of the corners where the water goes; water: that in a sentence.
-        rows: stakes first, A to B, then joints; none where it stops.
+        lowest: names of the corners where the water goes; water: that in a sentence, empty for a wall.
+        rows: stakes first, A to B, then joints; none where it stops; sides: which of a row's tops there are.
         heads: what ``shown`` is called over a column, and ``feet`` where it exists.
         has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
         ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
@@ -121,6 +124,7 @@ class GradesPart(TypedDict):
     lowest: list[str]
     water: str
     rows: list[TopRow]
+    sides: list[str]
     heads: list[str]
     has: list[str]
     ways: list[GradeWay]

@@ -33,8 +33,31 @@ class PanelsRow(TypedDict):
 
 
 @final
+class GridRow(TypedDict):
+    """A straight joint of a slab that fills its curve; metres, degrees.
+
+    Attributes:
+        number: as it is written; kind: ``square`` to the string, or ``along`` it.
+        at: along the string from A (below 0 before A), or off the string; arc: where it meets the curve, along it from
+            A; arc_shown: of one along the string the nearer place, which is as far from B at its other end.
+        corner: between it and the curve; sharp: whether that breaks off.
+    """
+
+    number: int
+    kind: str
+    at: float
+    at_shown: str
+    arc: list[float]
+    arc_shown: str
+    corner: float
+    corner_shown: str
+    sharp: bool
+
+
+@final
 class JointsPart(TypedDict):
-    """The joints, square to the curve.
+    """The joints, square to the curve; of a slab that fills its curve, square to its string and along it: ``rows`` is
+    empty then and ``grid`` has them, ``outside`` and ``inside`` are a panel's sides along the string and off it.
 
     Attributes:
         state: ``usual``, ``near`` or ``stop``, as its row has it.
@@ -66,6 +89,7 @@ class JointsPart(TypedDict):
     longer_shown: str
     corner: float
     rows: list[JointRow]
+    grid: list[GridRow]
     offers: list[PanelsRow]
     text: str
     conclusion: str

@@ -6,7 +6,8 @@ from typing import TypedDict, final
 @final
 class ReachRow(TypedDict):
     """How far the concrete has to be at a moment: ``out`` says which part of which truck is out, ``share`` is that part
-    of the whole order; ``plan`` and ``call`` are metres along the outer form from A (on plan there; short of the other
+    of the whole order; ``plan`` and ``call`` are metres along the
+    outer form from A, or along the string (on plan there; short of the other
     it won't last), ``joint`` the joint at which the second is read, 0 where none is near."""
 
     out: str
@@ -51,11 +52,13 @@ class PourPart(TypedDict):
         loads: how many trucks; last: cubic metres on the last one.
         footing, footing_order: what the footing takes, and its own order, cubic metres; ``None`` where there is none.
         bag_count, by_bags: bags for what is needed with its waste; whether they are the conclusion.
-        low: metres, the lowest base that the order fills; per_panel: cubic metres.
+        low: metres, the lowest base that the order fills; per_panel: cubic metres, ``None``
+            of a slab that fills its curve, whose panels all differ.
         number, unit: the conclusion as one large number; text: as a sentence; why: how it came to be.
-        reach: when to call; reach_note: how it is read. changes: what changes the order.
+        reach: when to call; reach_where: along what the places of it are, reach_note: how it is read. changes: what
+            changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
-        low_text: how low a base it fills; measure: what is done about that.
+        low_text: how low a base it fills; measure: what is done about that; both empty for a wall.
         footing_text: what the footing takes, which is ordered by itself; it stands among the lines, too.
         lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here. In these
             what stands between stars is bold on a page.
@@ -87,12 +90,13 @@ class PourPart(TypedDict):
     by_bags: bool
     low: float
     low_shown: str
-    per_panel: float
+    per_panel: float | None
     number: str
     unit: str
     text: str
     why: str
     reach: list[ReachRow]
+    reach_where: str
     reach_note: str
     changes: list[ChangeRow]
     bulkhead: BulkheadPart | None

@@ -50,7 +50,9 @@ class CardRow(TypedDict):
 
     Attributes:
         number: its running number, from 1; steps: the numbers of the answer's steps that it stands for.
-        kind: the kind of its step, or ``locate``, ``checks``, ``board``.
+        kind: the kind of its step, or ``locate``, ``checks``, ``board``, or of the second pass ``form_`` and what.
+        mark: what stands among the job's ``done`` for a card of the second pass, which is no step: its kind and what
+            its numbers are, so that it counts no more once they are others. Empty for a card of the layout.
         stake: the stake that it drives; sets: the marks that it sets.
         title: its name in a list; main: its number there, empty without one; where: what it belongs to.
         text: what to do; notes: what else has to be known here.
@@ -58,6 +60,7 @@ class CardRow(TypedDict):
 
     number: int
     kind: str
+    mark: str
     steps: list[int]
     stake: str | None
     sets: list[str]

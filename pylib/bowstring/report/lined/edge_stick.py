@@ -9,6 +9,7 @@ from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.slab import narrowed
 from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.edge_stick import LONG, OF_THE_STICK, SLIPS
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -20,7 +21,7 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     reaches = [reach for reach in (slab.left, -slab.right) if reach]
     length = max(abs(reach) for reach in reaches)
     name, thickness = board_of(plan.plan)
-    halved = plan.edge == "centre"
+    halved = plan.edge == CENTER
     marks = (
         (say("lined.stick_line") if halved else say("edges.stick_first"), tape.show(0)),
         (say("edges.stick_edge") if halved else say("edges.stick_other"), tape.show(length)),

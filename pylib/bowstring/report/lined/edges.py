@@ -16,6 +16,7 @@ from bowstring.report.forming.plan import EDGE, WIDTH
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.edge_stick import stick_told
+from bowstring.report.lined.held import held_page
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -33,8 +34,8 @@ class _Inner(NamedTuple):
 
 
 def short_of(plan: LinePlan) -> LinedEdges | None:
-    """Return the answer's ``edges``, ``None`` where there is no slab."""
-    if plan.slab is None:
+    """Return the answer's ``edges``, ``None`` where something has to be said first."""
+    if plan.slab is None or plan.asks:
         return None
     return {
         "left": _length(plan, plan.slab.left_edge),
@@ -49,15 +50,13 @@ def _length(plan: LinePlan, edge: Edge) -> EdgeLength:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the edges."""
-    if plan.wrong is not None:
-        stopped = page_of("edges", "stop", say("lined.no_edge"), "", "slab")
-        stopped["stop"] = f"{plan.wrong.wrong} {plan.wrong.remedy}"
-        return stopped
+    if held := held_page(plan, "edges"):
+        return held
     if plan.slab is None or plan.width is None:
         return page_of("edges", "open", say(_OPEN[plan.waits]), "", "slab")
     left, right = (plan.tape.show_running(edge.length) for edge in (plan.slab.left_edge, plan.slab.right_edge))
     width, tight = plan.tape.show(plan.width), _tight(plan, plan.slab)
-    near = bool(tight or plan.slab.overlaps or taper_told(plan))
+    near = bool(tight or plan.slab.overlaps)
     made = page_of("edges", "near" if near else "usual", say("lined.edges_row", left=left, right=right))
     made["more"] = say("lined.edges_more", width=width)
     if tight:
@@ -67,14 +66,6 @@ def page(plan: LinePlan) -> LinedPage:
     made["tables"] = [_table(plan, plan.slab, hand) for hand in HANDS]
     made["lines"] = [*_lines(plan, plan.slab, tight)]
     return made
-
-
-def taper_told(plan: LinePlan) -> str:
-    """Return that a second width isn't followed, empty where the job says none."""
-    far = plan.said.slab.far_width
-    if far is None or far == plan.width or plan.width is None:
-        return ""
-    return say("lined.no_taper", width=plan.tape.show(plan.width), far=plan.tape.show(far))
 
 
 def _inners(slab: LineSlab) -> list[_Inner]:
@@ -109,8 +100,6 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]
     tape, past = plan.tape, overdig_of(plan.plan)
     for one in slab.overlaps:
         yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
-    if told := taper_told(plan):
-        yield told
     yield from stick_told(plan, slab)
     yield from _miters(plan, slab)
     for inner in tight:
@@ -135,13 +124,14 @@ def _miters(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
             continue
         inner: Hand = "left" if join.kink > 0 else "right"
         outer = OTHER[inner]
+        on, cut = sides[outer][number].after, -sides[inner][number].after
         yield say(
-            "lined.miter",
+            "lined.miter" if on > 0 and cut > 0 else "lined.miter_run" if on > 0 else "lined.miter_cut",
             piece=name_of(plan, number + 2),
             outer=say(f"hand.{outer}"),
-            on=tape.show(max(sides[outer][number].after, 0.0)),
+            on=tape.show(max(on, 0.0)),
             inner=say(f"hand.{inner}"),
-            before=tape.show(max(-sides[inner][number].after, 0.0)),
+            before=tape.show(max(cut, 0.0)),
             after=tape.show(max(-sides[inner][number + 1].before, 0.0)),
         )
     if any(not join.tangent for join in slab.line.joins):

@@ -10,6 +10,7 @@ from bowstring.report.forming.joints import deep_told, depth_of, isolation_told,
 from bowstring.report.forming.panels import COUNT, EVERY
 from bowstring.report.forming.quantities import inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build_lined import LinedJoints, LinedPage, LinedTable
+from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import LineJointing, jointing_of
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
@@ -20,7 +21,7 @@ from bowstring.words import say
 def short_of(plan: LinePlan) -> LinedJoints | None:
     """Return the answer's ``joints``, ``None`` where something has to be said first."""
     jointing = jointing_of(plan)
-    if jointing is None:
+    if jointing is None or plan.asks:
         return None
     if jointing.stopped:
         count = sum(jointing.chosen.counts) if jointing.too_many else jointing.chosen.count
@@ -35,9 +36,9 @@ def short_of(plan: LinePlan) -> LinedJoints | None:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the joints."""
+    if held := held_page(plan, "joints"):
+        return held
     jointing = jointing_of(plan)
-    if plan.wrong is not None:
-        return {**page_of("joints", "stop", say("lined.no_edge"), "", "slab"), "stop": plan.wrong.wrong}
     if jointing is None:
         return page_of("joints", "open", *open_told(plan.plan, plan.waits), "slab")
     if jointing.stopped:
@@ -87,7 +88,7 @@ def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) 
     """The row's second fact."""
     chosen, depth = jointing.chosen, depth_of(plan.plan)
     if corner < LEAST_CORNER:
-        return say("lined.joints_corner", corner=f"{floor(corner)}°")
+        return say("lined.joints_corner", corner=_whole(corner))
     if not _band(plan) and chosen.ratio > NEAR_RATIO:
         number = _worst(jointing)
         key = "lined.joints_ratio_over" if chosen.ratio > RATIO else "lined.joints_ratio_near"
@@ -97,6 +98,11 @@ def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) 
     if depth is None:
         return say("lined.joints_shortest", shortest=shortest)
     return say("lined.joints_more", shortest=shortest, depth=mark_up(inch_tape(plan.tape), depth))
+
+
+def _whole(corner: float) -> str:
+    """An angle in degrees, down to a whole one."""
+    return f"{floor(corner + 1e-6)}°"
 
 
 def _worst(jointing: LineJointing) -> int:
@@ -113,7 +119,7 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
         last = number == len(marks)
         there = ""
         if last:
-            there = say("lined.end")
+            there = say("lined.the_end")
         elif mark.share is None:
             there = say("lined.begins", piece=name_of(plan, mark.piece + 2))
         places = [tape.show_running(along) for along in mark.front]
@@ -128,7 +134,7 @@ def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     if any(not join.tangent for join in plan.line.joins):
         lines.append(say("lined.joints_miter"))
     if corner < LEAST_CORNER:
-        lines.append(say("lined.joints_corner_sharp", corner=f"{floor(corner)}°"))
+        lines.append(say("lined.joints_corner_sharp", corner=_whole(corner)))
     lines.append(deep_told(plan.plan, depth_of(plan.plan)))
     if not _band(plan):
         lines.append(_shape(jointing))

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 
-from bowstring.errors import BadJob
+from bowstring.errors import BadJob, bad
 from bowstring.forming.line.line import Line
 from bowstring.forming.line.slab import LineSlab
 from bowstring.job.forming import Forming
 from bowstring.job.line import LineSaid
 from bowstring.job.line_settled import SettledLine, questions, settle_line, slab_on
+from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan
 from bowstring.units.tape import Tape
 
@@ -82,14 +83,22 @@ def line_plan_of(plan: Plan, said: LineSaid) -> LinePlan:
     tape = plan.layout.job.tape
     settled = settle_line(said, tape.mark, plan.tape.show)
     edge, width = edge_of(plan), plan.width
-    slab, wrong = None, None
-    if width is not None and edge is not None:
-        left, right = {"centre": (width / 2, width / 2), "left": (0.0, width), "right": (width, 0.0)}[edge]
+    slab, wrong = None, _not_along(plan)
+    if width is not None and edge is not None and wrong is None:
+        left, right = {CENTER: (width / 2, width / 2), "left": (0.0, width), "right": (width, 0.0)}[edge]
         try:
             slab = slab_on(settled, left, right, plan.tape.show)
         except BadJob as refusal:
             wrong = refusal
     return LinePlan(plan, settled, edge, slab, wrong)
+
+
+def _not_along(plan: Plan) -> BadJob | None:
+    """Return what the job says of its slab that nobody builds along a line of several pieces."""
+    far = plan.said.slab.far_width
+    if far is not None and far != plan.width:
+        return bad("slab.end_width", "line.no_taper")
+    return bad("slab.fills", "line.no_fill") if plan.said.slab.fills else None
 
 
 def edge_of(plan: Plan) -> str | None:
@@ -98,6 +107,6 @@ def edge_of(plan: Plan) -> str | None:
     Inside and outside of the curve say nothing of a line that bends both ways.
     """
     said, drawn = plan.said.edge, plan.layout.job.drawn_to
-    if drawn == "centre":
+    if drawn == CENTER:
         return drawn if said in (None, drawn) else None
-    return said if said in ("centre", *HANDS) else None
+    return said if said in (CENTER, *HANDS) else None

@@ -12,7 +12,7 @@ from bowstring.report.forming.pour_lines import footing_told, lines_of
 from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
-from bowstring.report.lined.edges import taper_told
+from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -22,7 +22,7 @@ from bowstring.words import say
 
 def pouring_along(plan: LinePlan) -> Pouring | None:
     """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
-    return None if plan.slab is None else pouring_in(plan.plan, Sweep(plan.slab))
+    return None if plan.slab is None or plan.asks else pouring_in(plan.plan, Sweep(plan.slab))
 
 
 def order_of(plan: LinePlan) -> Order | None:
@@ -54,9 +54,9 @@ def short_of(plan: LinePlan) -> LinedPour | None:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the concrete."""
+    if held := held_page(plan, "pour"):
+        return held
     pouring, jointing = pouring_along(plan), jointing_of(plan)
-    if plan.wrong is not None:
-        return {**page_of("pour", "stop", say("lined.no_edge"), "", "slab"), "stop": plan.wrong.wrong}
     if pouring is None or jointing is None or plan.slab is None:
         return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
     near = bool(plan.slab.overlaps) or (pouring.tight and not pouring.small)
@@ -72,7 +72,6 @@ def page(plan: LinePlan) -> LinedPage:
     lines = [
         why_of(plan.plan, pouring),
         say("lined.counted_twice") if plan.slab.overlaps else "",
-        taper_told(plan),
         reach_told(course) if reach["rows"] else "",
         bulkhead_told(course),
         f"{low_told(pouring, fine.show(low), low)} {say('pour.measure')}",

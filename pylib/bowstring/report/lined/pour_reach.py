@@ -58,7 +58,7 @@ def _moment(course: Course, share: float, out: str) -> list[str]:
     call, step = course.read(front), form_step(tape)
     call_up = up_to(call, step)
     plan_down = max(call_up, down_to(course.read(course.front(parts[0])), step))  # nothing spare: the two are one
-    on_plan = say("lined.end") if parts[0] >= 1 - 1e-9 else tape.show_running(plan_down)
+    on_plan = say("lined.the_end") if parts[0] >= 1 - 1e-9 else tape.show_running(plan_down)
     marks = course.chosen.marks[:-1] if course.chosen else ()
     joint = next((at for at, one in enumerate(marks, 1) if abs(course.read(one.front) - call) <= AT_JOINT), 0)
     there = say("pour.at_joint", joint=joint) if joint else name_of(course.plan, _piece(course, call) + 1)

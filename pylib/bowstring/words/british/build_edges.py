@@ -12,6 +12,9 @@ MESSAGES = {
     "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",
     "edges.swing": "The inner edge is tight. If you can reach the centre, swing it at {radius}.",
     "edges.dig_all": "Inside, the dig reaches the centre: dig it all.",
+    "edges.footing_toe": (
+        "Which edge is the toe hangs on the side the earth is on. See the drawing; an off-centre footing changes both."
+    ),
     "edges.more_bays": "stick for width; diagonals stake to stake",
     "edges.check_alike": "Corner to corner from stake to stake, {count} times: {diagonal}, both diagonals each time.",
     "edges.check_each": "Corner to corner from stake to stake, both diagonals.",

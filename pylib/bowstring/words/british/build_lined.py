@@ -20,6 +20,14 @@ MESSAGES = {
         "Where {piece} begins both forms meet on a mitre. The {outer} one runs {on} past square on both sides. "
         "The {inner} one stops short: {before} before it, {after} after it."
     ),
+    "lined.miter_run": (
+        "Where {piece} begins the {outer} form runs {on} past square on both sides, to its mitre. "
+        "The {inner} one turns at the line's own corner."
+    ),
+    "lined.miter_cut": (
+        "Where {piece} begins the {inner} form stops short at its mitre: {before} before it, {after} after it. "
+        "The {outer} one turns at the line's own corner."
+    ),
     "lined.joints_miter": "At a kink the joint is on the mitre, from corner to corner.",
     "lined.joints_corner_sharp": "A mitre leaves a corner of only {corner}. Under 60° it breaks off: ask the designer.",
     "lined.shape_long": "Bay {number} is {ratio} to 1, over 1.5: too long. Take more bays.",

@@ -25,16 +25,15 @@ MESSAGES = {
     "lined.ends_back_left": "The line ends {ahead} behind its start and {off} to the LEFT.",
     "lined.ends_back_right": "The line ends {ahead} behind its start and {off} to the RIGHT.",
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
-    "lined.no_edge": "No slab so wide here",
-    "lined.edges_row": "Left {left}, right {right}",
+    "lined.no_edge": "No slab along this line",
+    "lined.edges_row": "Edges {left}, {right}",
     # both edges
-    "lined.edges_more": "{width} wide, by the width stick",
+    "lined.edges_more": "left and right; {width} wide",
     "lined.edges_tight": "inner R {radius} at piece {piece}: tight",
     "lined.edges_conclusion": "The left edge is *{left}* long, the right edge *{right}*, {width} apart.",
     "lined.left_edge": "Left edge, walking along the line",
     "lined.right_edge": "Right edge, walking along the line",
     "lined.head_long": "Long",
-    "lined.no_taper": "The line is {width} wide all along: a second width, here {far}, only goes with one arc alone.",
     "lined.stick_line": "the line",
     "lined.how_halved": "The stick gives each edge, {width} off the line.",
     "lined.first_left": "Set the left board first: the line is its face. The stick gives the right one, {width} off.",
@@ -44,6 +43,14 @@ MESSAGES = {
     "lined.miter": (
         "Where {piece} begins both forms meet on a miter. The {outer} one runs {on} past square on both sides. "
         "The {inner} one stops short: {before} before it, {after} after it."
+    ),
+    "lined.miter_run": (
+        "Where {piece} begins the {outer} form runs {on} past square on both sides, to its miter. "
+        "The {inner} one turns at the line's own corner."
+    ),
+    "lined.miter_cut": (
+        "Where {piece} begins the {inner} form stops short at its miter: {before} before it, {after} after it. "
+        "The {outer} one turns at the line's own corner."
     ),
     "lined.miter_how": "In a kink use no stick: string the edges of both pieces on until they cross.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its center, swing it at {radius}.",
@@ -68,7 +75,7 @@ MESSAGES = {
     "lined.right_form": "right form, from the start",
     "lined.there": "what is there",
     "lined.begins": "{piece} begins",
-    "lined.end": "the end",
+    "lined.the_end": "the end",
     "lined.joints_taped": (
         "Tape each from the line's start, never mark to mark, on the *concrete face* of the board. "
         "On the outside of an arc its back runs longer."

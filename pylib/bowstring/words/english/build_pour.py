@@ -28,7 +28,7 @@ MESSAGES = {
     "pour.why_bags": "{area} at {depth} is {volume}; {waste} waste makes {with_waste}.",
     "pour.call": "Call the plant",
     "pour.call_small": "on the outer form, from A",
-    "pour.call_table": "When to call the plant: distances on the outer form from A",
+    "pour.call_table": "When to call the plant: distances {where}",
     "pour.out": "truck out",
     "pour.on_plan": "on plan at",
     "pour.call_at": "call if short of",

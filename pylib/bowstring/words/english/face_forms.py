@@ -12,6 +12,8 @@ MESSAGES = {
     "forms.slab_outside": "Slab INSIDE the curve from the line, {width} wide.",
     "forms.slab_inside": "Slab OUTSIDE the curve from the line, {width} wide.",
     "forms.slab_centre": "Slab half each side of the line, {width} wide.",
+    "forms.none": "No form sheet until that is settled. Is the slab everything inside the curve? Then say that it fills it.",
+    "forms.slab_fills": "Slab fills the curve, out to A to B, {width} deep.",
     "forms.slab_tapers": "Slab {width} wide at A, {far} at B.",
     "forms.thick": "{depth} thick.",
     "forms.line": "line",
@@ -55,7 +57,7 @@ MESSAGES = {
     "forms.truck_out": "truck out",
     "forms.plan": "on plan",
     "forms.call_short": "call if short of",
-    "forms.call": "Call the plant (outer form, from A)",
+    "forms.call": "Call the plant ({where})",
     "forms.plant": "Plant, phone",
     "forms.ordered": "Ordered, for what time",
     "forms.date_time": "date, time",
@@ -78,6 +80,10 @@ MESSAGES = {
     ),
     "forms.dig": (
         "Dig {past} past each edge. Hubs outside the dig come first; the line is set again from them after it."
+    ),
+    "forms.dig_footing": (
+        "Dig {past} past each edge of the footing. Hubs outside the dig come first; the line is set again from them "
+        "after it."
     ),
     "forms.wide": "width",
 }

@@ -29,6 +29,10 @@ MESSAGES = {
     "line.kink_hands.remedy": "Say left or right once, and no minus.",
     "line.no_radius.wrong": "Piece {piece} has no {hand} edge: the slab reaches its center, and its radius is {radius}.",
     "line.no_radius.remedy": "Give a smaller width, or run the line along the other edge.",
+    "line.no_taper.wrong": "The slab tapers, and the line has several pieces.",
+    "line.no_taper.remedy": "Leave out the width at B: a line's slab has one width.",
+    "line.no_fill.wrong": "A slab that fills a curve has one arc, and this line has several pieces.",
+    "line.no_fill.remedy": "Give the slab a width, or lay out the arc alone.",
     "line.no_room.wrong": "At piece {piece} the {hand} edge has no room: its pieces are too short for the width there.",
     "line.no_room.remedy": "Give a smaller width or longer pieces, or put an arc in place of the kink.",
     # a question that stops the sheet

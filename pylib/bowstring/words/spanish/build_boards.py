@@ -60,7 +60,7 @@ MESSAGES = {
     "boards.push_note": "El empuje es una guía: la madera varía. Doble una ~tabla~ antes de contar con él.",
     "boards.fails_head": "Dónde se quiebra",
     "boards.breaks": "En un nudo, y en la segunda ~estaca~ si la punta está suelta.",
-    "boards.tighter": "Ahí se dobla {percent}% más cerrado que la curva.",
+    "boards.tighter": "Ahí se dobla {percent}% más que la curva. Los límites de aquí son de la curva: no lo incluyen.",
     "boards.stops": "{level}: hasta {boards}.",
     "boards.stops_at": "R {radius} con {board}",
     "boards.no_table": "No hay tabla publicada para madera: son números de la práctica.",

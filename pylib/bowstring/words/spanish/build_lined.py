@@ -25,18 +25,15 @@ MESSAGES = {
     "lined.ends_back_left": "La línea termina {ahead} atrás de su inicio y {off} a la IZQUIERDA.",
     "lined.ends_back_right": "La línea termina {ahead} atrás de su inicio y {off} a la DERECHA.",
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
-    "lined.no_edge": "Aquí no cabe una losa tan ancha",
-    "lined.edges_row": "Izquierda {left}, derecha {right}",
+    "lined.no_edge": "No hay losa en esta línea",
+    "lined.edges_row": "Bordes {left}, {right}",
     # both edges
-    "lined.edges_more": "{width} de ancho, con la vara de ancho",
+    "lined.edges_more": "izquierdo, derecho; {width} de ancho",
     "lined.edges_tight": "interior R {radius}, tramo {piece}: cerrado",
     "lined.edges_conclusion": "El borde izquierdo mide *{left}*, el derecho *{right}*, a {width} uno del otro.",
     "lined.left_edge": "Borde izquierdo, caminando por la línea",
     "lined.right_edge": "Borde derecho, caminando por la línea",
     "lined.head_long": "Largo",
-    "lined.no_taper": (
-        "La línea lleva {width} de ancho en todo. Otro ancho, aquí {far}, solo se puede con un ~arco~ solo."
-    ),
     "lined.stick_line": "la línea",
     "lined.how_halved": "La vara da cada borde, a {width} de la línea.",
     "lined.first_left": ("Ponga primero la ~tabla~ izquierda: la línea es su cara. La vara da la derecha, a {width}."),
@@ -46,6 +43,14 @@ MESSAGES = {
     "lined.miter": (
         "Donde empieza {piece} las dos ~formas~ se juntan a inglete. La {outer} sigue {on} más allá de la escuadra por "
         "los dos lados. La {inner} se queda corta: {before} antes, {after} después."
+    ),
+    "lined.miter_run": (
+        "Donde empieza {piece} la ~forma~ {outer} sigue {on} más allá de la escuadra por los dos lados, hasta su "
+        "inglete. La {inner} da vuelta en la esquina de la línea."
+    ),
+    "lined.miter_cut": (
+        "Donde empieza {piece} la ~forma~ {inner} se queda corta en su inglete: {before} antes, {after} después. "
+        "La {outer} da vuelta en la esquina de la línea."
     ),
     "lined.miter_how": "En un quiebre no use la vara: alargue con ~hilo~ los bordes de ambos tramos hasta que crucen.",
     "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, gírelo desde ahí con {radius}."),
@@ -62,15 +67,15 @@ MESSAGES = {
     "lined.joints_ratio_over": "panel {number}: {ratio} a 1, pasa de 1.5",
     "lined.joints_conclusion": "*{count} paneles*, ninguno de más de {longest}. El lado más corto mide {shortest}.",
     "lined.joints_conclusion_one": "*Un panel*, sin ~juntas~: {longest} del lado largo, {shortest} del otro.",
-    "lined.joints_long": "Paneles de más de {most} con {thickness}",
-    "lined.joints_long_plain": "Paneles de más de {most}",
-    "lined.joints_long_more": "el más largo: {longest}; ponga una ~junta~",
+    "lined.joints_long": "Paneles sobre {most} con {thickness}",
+    "lined.joints_long_plain": "Paneles sobre {most}",
+    "lined.joints_long_more": "hasta {longest}: agregue una ~junta~",
     "lined.joints_stop": "El panel más largo es de {longest}; lo usual es {most} cuando mucho. Ponga más paneles.",
     "lined.left_form": "~forma~ izquierda, desde el inicio",
     "lined.right_form": "~forma~ derecha, desde el inicio",
     "lined.there": "qué hay ahí",
     "lined.begins": "empieza {piece}",
-    "lined.end": "el final",
+    "lined.the_end": "el final",
     "lined.joints_taped": (
         "Mida cada una desde el inicio de la línea, nunca de marca a marca, sobre la *~cara del concreto~* de la "
         "~tabla~. Por fuera de un ~arco~ el respaldo mide más."

@@ -14,6 +14,8 @@ MESSAGES = {
     "forms.slab_outside": "Losa POR DENTRO de la curva desde la línea, {width} de ancho.",
     "forms.slab_inside": "Losa POR FUERA de la curva desde la línea, {width} de ancho.",
     "forms.slab_centre": "Losa mitad a cada lado de la línea, {width} de ancho.",
+    "forms.none": "No hay hoja de ~formas~ hasta resolverlo. ¿La losa es todo lo de adentro de la curva? Dígalo así.",
+    "forms.slab_fills": "La losa llena la curva, hasta A-B, {width} de fondo.",
     "forms.slab_tapers": "Losa de {width} de ancho en A, {far} en B.",
     "forms.thick": "{depth} de espesor.",
     "forms.line": "línea",
@@ -57,7 +59,7 @@ MESSAGES = {
     "forms.truck_out": "camión vaciado",
     "forms.plan": "va bien en",
     "forms.call_short": "llame si no llega a",
-    "forms.call": "Llame a la planta (~forma~ exterior, desde A)",
+    "forms.call": "Llame a la planta ({where})",
     "forms.plant": "Planta, teléfono",
     "forms.ordered": "Pedido, para qué hora",
     "forms.date_time": "fecha, hora",
@@ -87,6 +89,10 @@ MESSAGES = {
     "forms.dig": (
         "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
         "vuelve a trazar desde ellos."
+    ),
+    "forms.dig_footing": (
+        "Excave {past} más allá de cada borde de la zapata. Primero los ~trompos~ fuera de la excavación; después, la "
+        "línea otra vez desde ellos."
     ),
     "forms.wide": "ancho",
 }

@@ -33,6 +33,10 @@ MESSAGES = {
     "line.kink_hands.remedy": "Diga izquierda o derecha una sola vez, y sin signo menos.",
     "line.no_radius.wrong": "Tramo {piece}, borde: {hand}. La losa llega al ~centro~: el ~radio~ es de {radius}.",
     "line.no_radius.remedy": "Dé menos ancho, o lleve la línea por el otro borde.",
+    "line.no_taper.wrong": "La losa cambia de ancho, y la línea tiene varios tramos.",
+    "line.no_taper.remedy": "Quite el ancho en B: la losa de una línea tiene un solo ancho.",
+    "line.no_fill.wrong": "Una losa que llena la curva tiene un solo ~arco~, y esta línea tiene varios tramos.",
+    "line.no_fill.remedy": "Dé un ancho a la losa, o trace el ~arco~ solo.",
     "line.no_room.wrong": "Tramo {piece}, borde: {hand}. No cabe: los tramos son cortos para ese ancho.",
     "line.no_room.remedy": "Dé menos ancho o tramos más largos, o ponga un ~arco~ en vez del quiebre.",
     # a question that stops the sheet

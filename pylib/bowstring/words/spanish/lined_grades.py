@@ -19,7 +19,7 @@ MESSAGES = {
     "lined.low_right": "derecho {drop} abajo",
     "lined.form_low_left": "La ~forma~ izquierda va {drop} más abajo.",
     "lined.form_low_right": "La ~forma~ derecha va {drop} más abajo.",
-    "lined.more_runs": "{across}, máximo {slope}: bien",
+    "lined.more_runs": "{across}, {slope}: bien",
     "lined.short_over": "{piece}: {slope}, muy empinado",
     "lined.more_over_left": "izquierdo, máximo {limit}; medio {middle}",
     "lined.more_over_right": "derecho, máximo {limit}; medio {middle}",

@@ -1,0 +1,144 @@
+"""A card of the forms drawn: a cut across the slab and its dig, the outside of the curve at the left, not to scale."""
+
+from __future__ import annotations
+
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.sketch import Sketch
+from bowstring.drawings.stepdiscs import draw_discs
+from bowstring.drawings.svg import Point
+from bowstring.report.alone import edges_of, grades_of
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.cards import CardRow
+from bowstring.words import say
+
+VIEW = Box(0.0, 0.0, 360.0, 160.0)
+_ACROSS = {"hub_outside": 34.0, "dig_outside": 78.0, "outside": 116.0, "top": 148.0, "bottom": 148.0, "slab": 180.0,
+           "base": 212.0, "inside": 244.0, "dig_inside": 282.0, "hub_inside": 326.0}  # fmt: skip
+_GROUND, _BED, _BOTTOM = 74.0, 112.0, 132.0
+_ROWS = (34.0, 54.0)
+"""Over the ground, for what is taped across; a gauge from edge to edge lies over the bed."""
+_GAUGE = 94.0
+_BOARD, _DROP = 7.0, 12.0
+_ON_BED = frozenset({"stake", "outside", "inside"})
+_DEPTHS = {"bottom": _BOTTOM, "base": _BED}
+_BEFORE = ("form_hubs", "form_dig")
+_FORMED = ("form_stakes", "form_boards", "form_tops", "form_pour")
+
+
+class PassSection:
+    """The drawing of one card in the making."""
+
+    def __init__(self, answer: Answer, card: CardRow, id: str) -> None:
+        self.answer, self.card = answer, card
+        labels = (f"{one['disc']}: {one['label']}, {one['shown']}." for one in card["numbers"])
+        title = say("forming.draw_title", number=card["number"], title=card["title"])
+        self.sketch = Sketch(id=id, title=title, description=" ".join([card["text"], *labels]))
+        self.across = {**_ACROSS, "stake": _stake_at(answer)}
+
+    def finish(self) -> str:
+        """Return the drawing as SVG."""
+        kind = self.card["kind"]
+        self._ground(dug=kind not in _BEFORE)
+        if kind in _FORMED:
+            self._forms(fall=kind == "form_tops", poured=kind == "form_pour")
+        self._marks()
+        for line in self.card["lines"]:
+            self._line(line["from"], line["to"], line["disc"] or 0)
+        for side, at, anchor in (("outside", 6.0, "start"), ("inside", 354.0, "end")):
+            self.sketch.words(say(f"forming.draw_{side}"), (at, 154.0), "word", anchor, "quiet")
+        self.sketch.words(say("card.draw.not_to_scale"), (354.0, 16.0), "word", "end", "quiet")
+        return self.sketch.finish(within=VIEW)
+
+    def _ground(self, *, dug: bool) -> None:
+        """The ground and the dig in it, dashed where it is still to come; its base."""
+        left, right = self.across["dig_outside"], self.across["dig_inside"]
+        pit = [(left, _GROUND), (left, _BOTTOM), (right, _BOTTOM), (right, _GROUND)]
+        lines = self.sketch.drawing.lines
+        if not dug:
+            lines([[(0.0, _GROUND), (360.0, _GROUND)]], "line string")
+            lines([pit], "line soft dash")
+            return
+        lines([[(0.0, _GROUND), *pit, (360.0, _GROUND)]], "line string")
+        lines([[(left, _BED), (right, _BED)]], "line cut")
+        if self.card["kind"] == "form_base":
+            outer, inner = self.across["outside"], self.across["inside"]
+            lines([[(outer, _BED), (outer, _GROUND), (inner, _GROUND), (inner, _BED)]], "line soft dash")
+
+    def _forms(self, *, fall: bool, poured: bool) -> None:
+        """Both boards on the bed, each with its stake behind it, one lower or the slab between them poured."""
+        outer, inner = self.across["outside"], self.across["inside"]
+        grades = grades_of(self.answer) if fall else None
+        low = grades["low"] if grades else None
+        tops = {at: _GROUND + (_DROP if low == side else 0.0) for side, at in (("outside", outer), ("inside", inner))}
+        for at, way in ((outer, -1.0), (inner, 1.0)):
+            back = at + way * _BOARD
+            self._box(at, tops[at], back, _BED + 3.0, "stake")
+            self._pointed(back + way * 5.0, tops[at] + 6.0, _BOTTOM + 12.0, "stake")
+        if poured:
+            self._box(outer, _GROUND, inner, _BED, "slab")
+        elif low:
+            self.sketch.drawing.lines([[(outer, _GROUND), (inner, _GROUND)]], "line soft dash")
+
+    def _box(self, left: float, top: float, right: float, low: float, look: str) -> None:
+        corners = ((right, top), (right, low), (left, low))
+        self.sketch.drawing.path([("M", (left, top)), *(("L", corner) for corner in corners), ("Z",)], look)
+
+    def _pointed(self, x: float, top: float, tip: float, look: str) -> None:
+        """A stake or a hub as it stands in the ground."""
+        corners = ((x + 4.0, top), (x + 4.0, tip - 8.0), (x, tip), (x - 4.0, tip - 8.0))
+        self.sketch.drawing.path([("M", (x - 4.0, top)), *(("L", corner) for corner in corners), ("Z",)], look)
+        self.sketch.ground.take_box(Box(x - 4.0, top, x + 4.0, tip))
+
+    def _marks(self) -> None:
+        """The stakes and hubs of a card, what it sets strong; and where the dig lines are painted."""
+        kind = self.card["kind"]
+        named = {name for line in self.card["lines"] for name in (line["from"], line["to"])}
+        for name in sorted(named):
+            x = self.across[name]
+            if name.startswith("hub"):
+                self._pointed(x, _GROUND - 12.0, _GROUND + 30.0, "stake new" if kind == "form_hubs" else "stake")
+            elif name == "stake":
+                deep = _BOTTOM + 10.0 if self._stands_in_dig(x) else _GROUND + 24.0
+                self._pointed(x, _GROUND - 14.0, deep, "stake new" if kind == "form_line" else "stake")
+            elif name.startswith("dig"):
+                self.sketch.drawing.lines([[(x, _GROUND - 5.0), (x, _GROUND + 5.0)]], "line arrow strong")
+            elif name in ("outside", "inside") and kind == "form_line":
+                self.sketch.drawing.lines([[(x, _GAUGE - 9.0), (x, _BED)]], "line arrow")
+
+    def _stands_in_dig(self, x: float) -> bool:
+        return self.card["kind"] not in _BEFORE and self.across["dig_outside"] < x < self.across["dig_inside"]
+
+    def _line(self, start: str, end: str, disc: int) -> None:
+        """What is measured, with its disc: down from the top, across, or at one place."""
+        if end in _DEPTHS:
+            x = self.across[end]
+            self._measured((x, _GROUND), (x, _DEPTHS[end]), disc)
+        elif start == end:
+            x = self.across[start]
+            y = (_GROUND + _BED) / 2 if start == "slab" else _ROWS[1] - 2.0
+            draw_discs(self.sketch, [(disc, [(x, y)])])
+        else:
+            y = _GAUGE if {start, end} <= _ON_BED and self.card["kind"] == "form_line" else _ROWS[min(disc, 2) - 1]
+            self._measured((self.across[start], y), (self.across[end], y), disc)
+
+    def _measured(self, start: Point, end: Point, disc: int) -> None:
+        self.sketch.arrow(start, end, feathers=False)
+        middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
+        aside = 16.0 if start[0] == end[0] else 0.0  # a short arrow downward shows whole
+        spots: list[Point] = [(middle[0] + aside, middle[1]), (middle[0] - 16.0, middle[1])]
+        draw_discs(self.sketch, [(disc, spots)])
+
+
+def _stake_at(answer: Answer) -> float:
+    """Where the stakes stand across the drawing, by how far off them both edges are."""
+    edges, past = edges_of(answer), 0.5
+    for line in edges["lines"] if edges else ():
+        if line["key"] in ("outside", "inside") and line["off"] is not None and edges:
+            past = line["off"] / edges["width"] + (line["key"] == "inside")
+    low, high = _ACROSS["hub_outside"] + 14.0, _ACROSS["hub_inside"] - 14.0
+    return min(high, max(low, _ACROSS["outside"] + past * (_ACROSS["inside"] - _ACROSS["outside"])))
+
+
+def pass_svg(answer: Answer, card: CardRow, *, id: str) -> str:
+    """Return the drawing of one card of the forms as SVG; ``id``: prefix of the ids inside."""
+    return PassSection(answer, card, id).finish()

@@ -1,0 +1,184 @@
+"""What each page of the build shows on a slab that fills its curve: its two forms, its joints, tops, and the pour."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from bowstring.drawings.boxes import Box
+from bowstring.drawings.labels import FAINT, LEADER, Label
+from bowstring.drawings.slab_pages import foot
+from bowstring.drawings.slab_sketch import LEFT, RIGHT, SlabSketch
+from bowstring.drawings.stepdiscs import RADIUS, draw_discs
+from bowstring.drawings.svg import Point
+from bowstring.forming.segment import Segment
+from bowstring.geometry.arc import Arc
+from bowstring.report.alone import grades_of, joints_of, pour_of
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import GridRow
+from bowstring.words import say
+
+_DISC = 22.0
+"""Least distance of two discs, drawing units."""
+
+
+@dataclass(frozen=True)
+class _Sheet:
+    """The slab on paper, by parts of its width along the string (from A's side) and of its depth off it."""
+
+    made: SlabSketch
+    there: Segment
+    own: Segment
+
+    @classmethod
+    def of(cls, made: SlabSketch) -> _Sheet:
+        arc, shape = made.answer["arc"], made.shape
+        own = Arc.of_angle(arc["radius"], math.radians(arc["central_angle"]) / 2)
+        return cls(made, Segment(Arc.of_angle(shape.line, shape.half)), Segment(own))
+
+    def at(self, across: float, off: float) -> Point:
+        """The place at parts of the width and the depth, drawing units off."""
+        x, y = self.made.shape.on("inside", 0.0)
+        return (x + self.made.shape.turn * (across - 0.5) * self.there.wide, y - off)
+
+    def square(self, across: float) -> tuple[Point, Point]:
+        """The line square to the string at a part of the width, from the foot up."""
+        low, high = self.there.height(min(max(across, 0.0), 1.0) * self.there.wide)
+        return self.at(across, low), self.at(across, high)
+
+    def along(self, deep: float) -> tuple[Point, Point]:
+        """The line along the string at a part of the depth, from A's side."""
+        off = deep * self.there.deep
+        up, radius = off - self.there.center, self.there.arc.radius
+        half = math.sqrt(max(0.0, (radius - up) * (radius + up))) / self.there.wide
+        return self.at(0.5 - half, off), self.at(0.5 + half, off)
+
+    def joint(self, row: GridRow) -> tuple[Point, Point]:
+        """A joint's line on paper."""
+        if row["kind"] == "square":
+            return self.square((row["at"] + self.own.before) / self.own.wide)
+        return self.along(row["at"] / self.own.deep)
+
+
+def _first(made: SlabSketch) -> None:
+    """The first screen: the curve, its string, and how deep the slab is off that."""
+    _cuts(made)
+    made.stakes()
+    made.ends()
+    _string(made)
+    _radius(made)
+    foot(made, grades_of(made.answer))
+
+
+def _string(made: SlabSketch) -> None:
+    """How deep the slab is off the middle of its string, and how long that is."""
+    edges, shape = made.edges, made.shape
+    assert edges is not None
+    start, tip = shape.on("inside", 0.0), shape.on("outside", 0.0)
+    made.sketch.arrow(start, tip, feathers=False)
+    middle = (start[0] + 8.0, (start[1] + tip[1]) / 2 + 7.0)  # on the slab, where nothing else is written
+    made.sketch.words(edges["width_shown"], middle, "big", "start", "hot")
+    text = say("fill.draw_string", shown=edges["inside"]["length_shown"])
+    made.sketch.words(text, (start[0], start[1] + 19.0), "number")
+
+
+def _radius(made: SlabSketch) -> None:
+    edges = made.edges
+    assert edges is not None
+    shown = next(row["radius_shown"] for row in edges["lines"] if row["key"] == "outside")
+    made.beside("outside", say("fill.draw_curve", radius=shown), (0.0, -0.15, 0.15, -0.3))
+
+
+def _edges(made: SlabSketch) -> None:
+    """Both forms, and what proves them."""
+    made.stakes()
+    made.ends()
+    _string(made)
+    _radius(made)
+
+
+def _cuts(made: SlabSketch) -> list[tuple[GridRow, tuple[Point, Point]]]:
+    """The joints in dashes; return them with their lines."""
+    joints, sheet = joints_of(made.answer), _Sheet.of(made)
+    found = [(row, sheet.joint(row)) for row in joints["grid"]] if joints is not None else []
+    lines = [list(line) for _row, line in found if math.dist(*line) >= 2.0]
+    made.sketch.drawing.lines(lines, "line cut")
+    for line in lines:
+        made.sketch.ground.take_lines(line, FAINT)
+    return found
+
+
+def _joints(made: SlabSketch) -> None:
+    """The joints by their numbers, those square to the string over the curve, those along it at A's side."""
+    found = _cuts(made)
+    made.corners()
+    made.ends()
+    kept: list[Point] = []
+    for row, (first, last) in found:
+        x, y = last if row["kind"] == "square" else first
+        at = (x, y - 15.0) if row["kind"] == "square" else (x - made.shape.turn * 15.0, y)
+        box = Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS)
+        free = all(math.dist(at, other) >= _DISC for other in kept) and not made.sketch.ground.taken(box, LEADER + 1)
+        if free and LEFT < at[0] < RIGHT:
+            kept.append(at)
+            made.sketch.see((at[0], at[1] - RADIUS))
+            draw_discs(made.sketch, [(row["number"], [at])])
+
+
+def _grades(made: SlabSketch) -> None:
+    """The tops at A, in the middle and at B, and the way that the top falls most."""
+    grades = grades_of(made.answer)
+    assert grades is not None
+    made.corners()
+    made.ends()
+    rows = {round(row["share"], 6): row for row in grades["rows"]}
+    for share in (0.0, 0.5, 1.0):
+        row = rows.get(share)
+        if row is not None:
+            on = made.shape.on("outside", 2 * share - 1)
+            made.near(row["outside"]["shown"], on, made.shape.outward(2 * share - 1))
+    if not grades["stop"]:
+        _fall(made, grades)
+
+
+def _fall(made: SlabSketch, grades: GradesPart) -> None:
+    """An arrow downhill, with how steep that is."""
+    along, away = grades["running"] or 0.0, grades["cross"] or 0.0
+    away = -away if grades["low"] == "outside" else away
+    size = math.hypot(along, away)
+    if not size:
+        return
+    sheet = _Sheet.of(made)
+    long = min(sheet.there.deep, 70.0) * 0.35
+    x, y = sheet.at(0.5, sheet.there.deep / 2)
+    way = (-along / size * made.shape.turn * long, away / size * long)  # paper's y runs down, the string is below
+    made.flow((x - way[0], y - way[1]), (x + way[0], y + way[1]))
+    steepest = next((row["shown"] for row in grades["slopes"] if row["line"] == grades["steepest"]), "")
+    beside, anchor = (10.0, "start") if way[0] >= 0 else (-10.0, "end")
+    made.sketch.words(steepest, (x + beside, y + 5.0 + (14.0 if way[1] < 0 else -10.0)), "number", anchor)
+
+
+def _pour(made: SlabSketch) -> None:
+    """How far the concrete has to be at half a truck and at three quarters, square to the string."""
+    pour, sheet = pour_of(made.answer), _Sheet.of(made)
+    assert pour is not None
+    _cuts(made)
+    made.ends()
+    for row in pour["reach"]:
+        foot_at, top = sheet.square(row["call"] / sheet.own.wide)
+        made.sketch.lines([[foot_at, top]], "arrow strong")
+        made.sketch.label(Label(row["out"], "number", [top], (0.0, -1.0), 7.0), "hot")
+    low, high = sheet.square(0.12)
+    middle = (low[1] + high[1]) / 2
+    made.flow((low[0], middle), (low[0] + made.shape.turn * 30.0, middle))
+
+
+FILLED: dict[str, Callable[[SlabSketch], None]] = {
+    "": _first,
+    "edges": _edges,
+    "joints": _joints,
+    "grades": _grades,
+    "pour": _pour,
+    "boards": SlabSketch.plain,
+}

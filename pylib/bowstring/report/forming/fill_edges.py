@@ -1,0 +1,190 @@
+"""The edges of a slab that fills its curve, told: one form along the arc, and one straight along its string."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import degrees, floor
+
+from bowstring.forming.joints import LEAST_CORNER
+from bowstring.forming.segment import Segment
+from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
+from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
+from bowstring.report.forming.edge_stick import passes_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.quantities import fine_tape
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_edges import EdgeLength, EdgesPart, LineRow
+from bowstring.words import say
+
+FILLS = "fills"
+"""Where the line runs in such a slab: it is the curved edge of all that lies inside of it."""
+
+STRING, STRING_FORM, STRING_DIG = "string", "string_form", "dig_string"
+
+ISOLATION = {True: 0.0127, False: 0.012}
+"""How thick a strip against old concrete is, metres, on a tape in feet and on one in metres."""
+
+
+def report_fill_edges(plan: Plan, filled: Segment) -> EdgesPart:
+    """Return the answer's ``edges``."""
+    tape, outward = plan.tape, plan.layout.job.outward
+    lines = list(_lines(plan, filled))
+    arc, string = _length(plan, filled.arc.arc_length), _length(plan, filled.arc.chord)
+    side, past = plan.layout.side, overdig_of(plan)
+    hands = {} if side is None else {side: arc, "right" if side == "left" else "left": string}
+    dug = outward <= past
+    return {
+        "state": "near" if is_sharp(filled) else "usual",
+        "short": say("fill.row", radius=tape.show(filled.arc.radius), chord=string["length_shown"]),
+        "more": say("fill.row_more", deep=tape.show(filled.deep)),
+        "conclusion": say("fill.conclusion", radius=tape.show(filled.arc.radius), chord=string["length_shown"],
+                          deep=tape.show(filled.deep)),
+        "edge": FILLS,
+        "yours": next(line["key"] for line in lines if line["yours"]),
+        "width": filled.deep,
+        "width_shown": tape.show(filled.deep),
+        "far_width": None,
+        "far_width_shown": "",
+        "left": hands.get("left"),
+        "right": hands.get("right"),
+        "outside": arc,
+        "inside": string,
+        "area": filled.area,
+        "overdig": past,
+        "overdig_shown": tape.show_whole(past),
+        "lines": lines,
+        "seconds": [],
+        "stick": None,
+        "alike": False,
+        "diagonal_shown": "",
+        "bays": [],
+        "check": _check(plan, filled),
+        "form": list(_forms(plan, filled, lines)),
+        "passes": passes_of(plan, dug),
+        "dug_out": dug,
+        "taper": [],
+        "notes": list(_notes(plan, filled)),
+    }  # fmt: skip
+
+
+def row_of_fill_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
+    """Return the row of the first screen."""
+    if part is None:
+        return {"key": "edges", "state": "open", "text": say("fill.centre_row"), "more": "", "panel": "slab"}
+    return {"key": "edges", "state": part["state"], "text": part["short"], "more": part["more"], "panel": ""}
+
+
+def is_sharp(filled: Segment) -> bool:
+    """Tell whether the slab runs out in thin points at A and B."""
+    return degrees(filled.corner) < LEAST_CORNER
+
+
+def corner_shown(filled: Segment) -> str:
+    """Return the corner at A and B in whole degrees, down."""
+    return f"{floor(degrees(filled.corner) + 1e-9)}°"
+
+
+def _length(plan: Plan, metres: float) -> EdgeLength:
+    return {"length": metres, "length_shown": plan.tape.show(metres)}
+
+
+def _lines(plan: Plan, filled: Segment) -> Iterator[LineRow]:
+    """The lines that are set: those along the curve from the outermost on, then those along the string."""
+    name, thickness = board_of(plan)
+    outward, past = plan.layout.job.outward, overdig_of(plan)
+    near = SAME * max(1.0, filled.arc.radius)
+    offs = {"dig_outside": past, FORM[OUTSIDE]: thickness, OUTSIDE: 0.0}
+    yours = next((key for key, off in offs.items() if abs(off - outward) <= near), STAKES)
+    if yours == STAKES:
+        offs[STAKES] = outward
+    board, dig = say("edges.note_back", board=name), say("edges.note_dig", size=plan.tape.show_whole(past))
+    driven = say(f"edges.yours_{plan.layout.job.driven}")
+    notes = {"dig_outside": dig, FORM[OUTSIDE]: board, OUTSIDE: say("edges.note_edge", what=drawn_note(plan))}
+    for key, off in sorted(offs.items(), key=lambda one: -one[1]):
+        note = driven if key == STAKES else notes[key]
+        yours_here = key == yours and key != STAKES
+        yield _along(plan, filled, key, off, say("edges.note_both", first=note, other=driven) if yours_here else note,
+                     key == yours)  # fmt: skip
+    for key, note in ((STRING, say("fill.note_string")), (STRING_FORM, board), (STRING_DIG, dig)):
+        yield _straight(plan, filled, key, note)
+
+
+def _along(plan: Plan, filled: Segment, key: str, off: float, note: str, yours: bool) -> LineRow:
+    tape, arc, outward = plan.tape, filled.arc.concentric(off), plan.layout.job.outward
+    return {
+        "key": key,
+        "name": say(f"edges.line_{key}"),
+        "note": note,
+        "yours": yours,
+        "set": key == OUTSIDE and not yours,
+        "radius": arc.radius,
+        "chord": arc.chord,
+        "sagitta": arc.sagitta,
+        "arc_length": arc.arc_length,
+        "off": 0.0 if yours else off - outward,
+        "radius_shown": tape.show(arc.radius),
+        "chord_shown": tape.show(arc.chord),
+        "sagitta_shown": tape.show(arc.sagitta),
+        "arc_length_shown": tape.show(arc.arc_length),
+        "off_shown": off_shown(plan, 0.0 if yours else off - outward),
+    }
+
+
+def _straight(plan: Plan, filled: Segment, key: str, note: str) -> LineRow:
+    none, shown = say("edges.none"), plan.tape.show(filled.arc.chord)
+    return {
+        "key": key,
+        "name": say(f"fill.line_{key}"),
+        "note": note,
+        "yours": False,
+        "set": key == STRING,
+        "radius": None,
+        "chord": filled.arc.chord,
+        "sagitta": None,
+        "arc_length": filled.arc.chord,
+        "off": None,
+        "radius_shown": none,
+        "chord_shown": shown,
+        "sagitta_shown": none,
+        "arc_length_shown": shown,
+        "off_shown": say("fill.straight"),
+    }
+
+
+def _forms(plan: Plan, filled: Segment, lines: list[LineRow]) -> Iterator[str]:
+    """How the two forms stand."""
+    name, thickness = board_of(plan)
+    size = plan.tape.show_whole(thickness)
+    edge = next(line for line in lines if line["key"] == OUTSIDE)
+    if edge["yours"]:
+        yield say("edges.form_outside", size=size, board=name)
+        yield say("edges.form_pull")
+    else:
+        yield say("fill.form_off", off=edge["off_shown"])
+        yield say("fill.corners_off")
+        yield say("edges.form_behind", size=size, board=name)
+    yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord))
+    gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
+    yield say("fill.form_against", gap=gap)
+
+
+def _check(plan: Plan, filled: Segment) -> str:
+    """What proves the two forms to each other: the string, and how deep the slab is off its middle."""
+    shown = {"chord": plan.tape.show(filled.arc.chord), "deep": plan.tape.show(filled.deep)}
+    told = say("fill.check", **shown)
+    if not filled.bulges:
+        return told
+    return f"{told} {say('fill.check_wide', wide=plan.tape.show(filled.wide))}"
+
+
+def _notes(plan: Plan, filled: Segment) -> Iterator[str]:
+    said = plan.said
+    if is_sharp(filled):
+        yield say("fill.sharp", corner=corner_shown(filled))
+    if plan.width is not None or said.edge not in (None, OUTSIDE):
+        yield say("fill.width_unused")
+    if any(plan.layout.slope):
+        yield say("edges.level")
+    if said.slab.overdig is None:
+        yield say("edges.overdig_taken", size=plan.tape.show_whole(OVERDIG[plan.layout.job.tape.feet]))

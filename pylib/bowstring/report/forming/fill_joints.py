@@ -1,0 +1,236 @@
+"""The joints of a slab that fills its curve, told: squarish panels, square to its string and along it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from math import degrees, floor
+
+from bowstring.forming.grid import Grid, GridJoint, grid, squarish
+from bowstring.forming.joints import DEPTH, LEAST_CORNER, RATIO
+from bowstring.forming.segment import Segment
+from bowstring.job.forming import MOST_PANELS
+from bowstring.report.forming.fill_edges import ISOLATION
+from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.panels import THIN, limit_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import WALL
+from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
+from bowstring.report.forms.build import BuildRow
+from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow
+from bowstring.words import say
+
+LEG = {True: 2 * 0.3048, False: 0.6}
+"""Metres: so much of a joint's end is turned square to the curve, where it would meet it sharply (common practice, no
+source)."""
+
+SQUARE, ALONG = "square", "along"
+
+
+@dataclass(frozen=True)
+class FillJointing:
+    """Panels of a slab that fills its curve.
+
+    Attributes:
+        grid: those that are built; other: some to choose instead.
+        most: the longest that a side may be, metres; limit: the usual most of this thickness.
+    """
+
+    grid: Grid
+    other: Grid
+    most: float
+    limit: float
+
+    @property
+    def too_many(self) -> bool:
+        """Whether there are more joints than are marked from one end."""
+        return max(self.grid.columns, self.grid.rows) > MOST_PANELS
+
+    @property
+    def too_long(self) -> bool:
+        """Whether the panels that were chosen are longer than is usual."""
+        return self.grid.longest > self.limit * (1 + 1e-9)
+
+    @property
+    def stopped(self) -> bool:
+        """Whether nobody should make these joints yet."""
+        return self.too_long or self.too_many
+
+
+def fill_jointing(plan: Plan, filled: Segment) -> FillJointing:
+    """Return the panels of a plan: as many along the string as the job says, or as few as are short enough."""
+    said, limit = plan.said.joints, limit_of(plan)
+    most = said.every or limit
+    columns, rows = squarish(filled, most)
+    usual = grid(filled, columns, rows)
+    if said.count is not None and said.count != columns:
+        across = filled.wide / said.count
+        return FillJointing(grid(filled, said.count, squarish_rows(filled, across, most)), usual, most, limit)
+    return FillJointing(usual, grid(filled, columns + 1, rows), most, limit)
+
+
+def squarish_rows(filled: Segment, wide: float, most: float) -> int:
+    """Return how many panels so wide, metres, go into the depth."""
+    return squarish(filled, min(most, RATIO * wide))[1]
+
+
+def report_fill_joints(plan: Plan, filled: Segment) -> JointsPart:
+    """Return the answer's ``joints``."""
+    jointing, tape = fill_jointing(plan, filled), plan.tape
+    made, thickness = jointing.grid, plan.said.slab.thickness
+    depth = thickness * DEPTH if thickness and thickness <= WALL else None
+    stopped = jointing.stopped
+    longer = filled.angle * form_of(plan).thickness
+    return {
+        "state": "stop" if stopped else "near" if made.ratio > RATIO or _is_sharp(made) else "usual",
+        "count": made.columns * made.rows,
+        "outside": made.wide,
+        "inside": made.deep,
+        "outside_shown": tape.show_running(made.wide),
+        "inside_shown": tape.show_running(made.deep),
+        "ratio": made.ratio,
+        "most": jointing.most,
+        "most_shown": most_of(tape, jointing.most),
+        "why_most": _why_most(plan, jointing),
+        "depth": depth,
+        "depth_shown": mark_up(inch_tape(tape), depth) if depth else "",
+        "longer": longer,
+        "longer_shown": _longer(plan, longer),
+        "corner": degrees(made.corner),
+        "rows": [],
+        "grid": [] if stopped else list(_rows(plan, filled, made)),
+        "offers": [_offer(plan, one, one == made) for one in (made, jointing.other)],
+        "text": _text(plan, jointing),
+        "conclusion": "" if stopped else _conclusion(plan, filled, made),
+        "stop": _stop(plan, jointing) if stopped else "",
+        "taped": say("fill.taped", longer=_longer(plan, longer)),
+        "lines": _lines(plan, jointing, depth),
+        "cautions": [say("joints.silica")],
+    }
+
+
+def row_of_fill_joints(plan: Plan, part: JointsPart | None) -> BuildRow:
+    """Return the row of the first screen."""
+    if part is None:
+        return {"key": "joints", "state": "open", "text": say("fill.centre_row"), "more": "", "panel": "slab"}
+    stopped = part["state"] == "stop"
+    more = say("fill.joints_more", wide=part["outside_shown"], deep=part["inside_shown"])
+    return {"key": "joints", "state": part["state"], "text": part["text"], "more": more,
+            "panel": "slab" if stopped else ""}  # fmt: skip
+
+
+def _is_sharp(made: Grid) -> bool:
+    return degrees(made.corner) < LEAST_CORNER - 1e-9
+
+
+def _longer(plan: Plan, longer: float) -> str:
+    return plan.tape.show(longer) if plan.tape.round(longer) else plan.tape.show_near(longer)
+
+
+def _text(plan: Plan, jointing: FillJointing) -> str:
+    made = jointing.grid
+    if jointing.too_many:
+        return say("joints.too_many", most=MOST_PANELS)
+    if jointing.too_long:
+        return say("fill.too_long", most=most_of(plan.tape, jointing.limit))
+    if made.columns == made.rows == 1:
+        return say("fill.one_panel")
+    return say("fill.panels", columns=made.columns, rows=made.rows)
+
+
+def _conclusion(plan: Plan, filled: Segment, made: Grid) -> str:
+    tape = plan.tape
+    told = {"wide": tape.show(filled.wide), "deep": tape.show(filled.deep)}
+    if made.columns == made.rows == 1:
+        return say("fill.joints_none", **told)
+    sides = {"panel": tape.show_running(made.wide), "across": tape.show_running(made.deep)}
+    if made.rows == 1:
+        return say("fill.joints_one_row", columns=made.columns, **sides)
+    return say("fill.joints", columns=made.columns, rows=made.rows, **sides)
+
+
+def _stop(plan: Plan, jointing: FillJointing) -> str:
+    if jointing.too_many:
+        return say("joints.stop_many", most=MOST_PANELS)
+    shown = {"longest": plan.tape.show_running(jointing.grid.longest), "most": most_of(plan.tape, jointing.limit)}
+    return say("fill.stop_long", **shown)
+
+
+def _why_most(plan: Plan, jointing: FillJointing) -> str:
+    tape, said = plan.tape, plan.said
+    most = most_of(tape, jointing.most)
+    if said.joints.every is not None:
+        return say("fill.most_every", most=most)
+    if said.slab.thickness:
+        return say("joints.most_thickness", most=most, thickness=thick(tape, said.slab.thickness))
+    return say("joints.most_thickness_thin", most=most, thickness=fine_tape(tape).show(THIN if tape.feet else 0.1))
+
+
+def _rows(plan: Plan, filled: Segment, made: Grid) -> Iterator[GridRow]:
+    number = 0
+    for kind, joints in ((SQUARE, made.square), (ALONG, made.along)):
+        for joint in joints:
+            number += 1
+            yield _row(plan, filled, number, kind, joint)
+
+
+def _row(plan: Plan, filled: Segment, number: int, kind: str, joint: GridJoint) -> GridRow:
+    tape, corner = plan.tape, degrees(joint.corner)
+    at = joint.at - filled.before if kind == SQUARE else joint.at
+    # One along the string is as far from B, along the curve, as it is from A: the nearer place tells both.
+    told = joint.arc[:1] if kind == ALONG else joint.arc
+    places = [tape.show_running(place) for place in told]
+    return {
+        "number": number,
+        "kind": kind,
+        "at": at,
+        "at_shown": _at_shown(plan, filled, at) if kind == SQUARE else tape.show_running(at),
+        "arc": list(joint.arc),
+        "arc_shown": places[0] if len(places) == 1 else say("fill.two_places", first=places[0], last=places[1]),
+        "corner": corner,
+        "corner_shown": f"{floor(corner + 1e-9)}°",
+        "sharp": corner < LEAST_CORNER - 1e-9,
+    }
+
+
+def _at_shown(plan: Plan, filled: Segment, at: float) -> str:
+    tape, chord = plan.tape, filled.arc.chord
+    if at < 0 and tape.round(-at):
+        return say("edges.before", size=tape.show_running(-at), mark="A")
+    if at > chord and tape.round(at - chord):
+        return say("edges.past", size=tape.show_running(at - chord), mark="B")
+    return tape.show_running(abs(at))
+
+
+def _offer(plan: Plan, one: Grid, chosen: bool) -> PanelsRow:
+    tape = plan.tape
+    return {
+        "count": one.columns,
+        "outside": one.wide,
+        "inside": one.deep,
+        "outside_shown": tape.show_running(one.wide),
+        "inside_shown": tape.show_running(one.deep),
+        "ratio": one.ratio,
+        "chosen": chosen,
+        "text": say("fill.offer", columns=one.columns, rows=one.rows),
+        "more": say("fill.offer_more", wide=tape.show_running(one.wide)),
+    }
+
+
+def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]:
+    """How they are cut, and why so."""
+    tape, thickness, made = plan.tape, plan.said.slab.thickness, jointing.grid
+    if depth and thickness:
+        deep = say("joints.deep", depth=mark_up(inch_tape(tape), depth), thickness=thick(tape, thickness))
+    else:
+        deep = say("joints.deep_wall" if thickness else "joints.deep_open")
+    gap = fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet])
+    ratio = f"{made.ratio:.2f}"
+    return [
+        say("fill.square"),
+        *([say("fill.leg", leg=tape.show_whole(LEG[plan.layout.job.tape.feet]))] if _is_sharp(made) else []),
+        deep,
+        say("joints.shape", ratio=ratio) if made.ratio <= RATIO else say("fill.shape", ratio=ratio),
+        _why_most(plan, jointing),
+        say("joints.isolation", gap=gap),
+    ]

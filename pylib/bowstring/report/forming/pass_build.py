@@ -1,0 +1,161 @@
+"""The cards that build on the line: the boards on their stakes, their tops, and what is looked at before the pour."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.formboard import practice_of
+from bowstring.report.forming.grade_said import Settled, settle
+from bowstring.report.forming.grade_told import climbed, drops
+from bowstring.report.forming.heights import size_of
+from bowstring.report.forming.pass_card import Value, pass_card, right_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pouring import pouring_of
+from bowstring.report.forming.quantities import ordered_number
+from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
+from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import PourPart
+from bowstring.report.forms.cards import CardRow
+from bowstring.words import say
+
+MOST_SPLICES = 4
+"""Of an edge, on a card: where the others are the boards' page says."""
+
+HALF_OUT = -2
+"""Of the rows that say where the concrete must be: half of the last truck, then three quarters."""
+
+
+def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
+    """Return the card of the form stakes, or what has to be said before there are any."""
+    if part is None or part["state"] == "stop":
+        return _no_board("stakes", plan, part)
+    numbers = [(say(f"forming.label.gap_{edge['edge']}"), edge["gap_shown"]) for edge in part["edges"]]
+    drawn = [(edge["edge"], edge["edge"], disc) for disc, edge in enumerate(part["edges"], 1)]
+    if len({shown for _label, shown in numbers}) == 1:
+        numbers = [(say("forming.label.gap_both"), numbers[0][1])]
+        drawn = [(start, end, 1) for start, end, _disc in drawn]
+    name, thickness = board_of(plan)
+    notes = [say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name), say("forming.note.low")]
+    values: list[Value] = [thickness, *(value for edge in part["edges"] for value in (edge["radius"], edge["gap"]))]
+    return pass_card("stakes", say("forming.stakes"), values, numbers, None, notes, drawn)
+
+
+def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
+    """Return the card of the boards, bent along their stakes."""
+    if part is None or part["state"] == "stop":
+        return _no_board("boards", plan, part)
+    past = overrun_of(plan)
+    numbers = [(say("forming.label.past"), plan.tape.show_whole(past))] if past else []
+    values: list[Value] = [past]
+    for edge in part["edges"]:
+        values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
+    notes = [*(_splices(edge) for edge in part["edges"]), *part["cautions"]]
+    drawn = [("outside", "outside", 1)] if past else []
+    text = say("forming.boards_past" if past else "forming.boards")
+    return pass_card("boards", text, values, numbers, None, notes, drawn)
+
+
+def overrun_of(plan: Plan) -> float:
+    """Return how far boards run past each end, metres: as said, or the practice's."""
+    said = plan.said.board.overrun
+    return practice_of(plan).overrun if said is None else said
+
+
+def _no_board(what: str, plan: Plan, part: BoardsPart | None) -> CardRow:
+    if part is None:
+        return pass_card(what, say("forming.boards_which"), [plan.said.board.kind])
+    return pass_card(what, say("forming.boards_none"), ["stop"])
+
+
+def _splices(edge: EdgeBoards) -> str:
+    at = [splice["along_shown"] for splice in edge["splices"]]
+    if not at:
+        return ""
+    key = f"forming.note.splices_{edge['edge']}"
+    if len(at) > MOST_SPLICES:
+        return say(f"{key}_more", places=", ".join(at[:MOST_SPLICES]), count=len(at) - MOST_SPLICES)
+    return say(key, places=", ".join(at))
+
+
+def tops_card(plan: Plan, part: GradesPart | None, joints: JointsPart | None) -> CardRow:
+    """Return the card of the tops, or what has to be said before there are any."""
+    settled = settle(plan)
+    if part is None or not isinstance(settled, Settled) or part["stop"]:
+        return pass_card(
+            "tops", say("forming.tops_stop" if part else "forming.tops_open"), ["stop" if part else "open"]
+        )
+    grade = settled.grade
+    stakes = [row for row in part["rows"] if row["kind"] == "stake"]
+    tops = [top for row in stakes for top in (row["outside"], row["inside"]) if top]
+    values: list[Value] = [top["level"] for top in tops]
+    values += [grade.start, grade.crown, grade.cross]
+    right = None
+    if part["drop"] and part["cross"]:
+        right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
+    notes = [*_tops_notes(plan, part, settled), *_joints(joints)]
+    if joints:
+        values += [float(joints["count"]), joints["depth"] or 0.0]
+    heights = list(_heights(plan, settled))
+    numbers = [(label, shown) for label, shown, _edge in heights]
+    drawn = [(edge, edge, disc) for disc, (_label, _shown, edge) in enumerate(heights, 1)]
+    return pass_card("tops", say("forming.tops"), values, numbers, right, notes, drawn)
+
+
+def _heights(plan: Plan, settled: Settled) -> Iterator[tuple[str, str, str]]:
+    """Yield what each height is, the height as it is shown, and the edge at which it is."""
+    up = climbed(settled.grade)
+    if up:
+        yield say(f"forming.label.B_{'up' if up > 0 else 'down'}"), size_of(plan.tape, up), "outside"
+    first, last = (size_of(plan.tape, drop) for drop in drops(settled.grade))
+    if settled.low and first == last:
+        yield say(f"forming.label.low_{settled.low}"), first, settled.low
+
+
+def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]:
+    up, across = part["conclusion"]
+    if not climbed(settled.grade):
+        yield up
+    first, last = drops(settled.grade)
+    if not settled.low or first != last:
+        yield across
+    at_a = part["rows"][0]["outside"]
+    if at_a["elevation"]:
+        yield say("forming.note.elevation", level=f"{at_a['elevation']} {'ft' if plan.tape.feet else 'm'}")
+    if at_a["rod"]:
+        yield say("forming.note.rod", reading=at_a["rod"])
+    if part["state"] == "near":
+        yield part["short"]
+    yield say("forming.note.every_top")
+
+
+def _joints(part: JointsPart | None) -> Iterator[str]:
+    if part and not part["stop"] and part["count"] > 1:
+        yield say("forming.note.joints", count=part["count"] - 1, depth=part["depth_shown"])
+
+
+def pour_card(plan: Plan, part: PourPart) -> CardRow:
+    """Return the card before the truck comes."""
+    numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
+    values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
+    if part["reach"]:
+        half = part["reach"][HALF_OUT]
+        numbers.append((say("forming.label.call", out=half["out"]), half["call_shown"]))
+        values.append(half["call"])
+        drawn.append(("outside", "outside", 2))
+    notes = []
+    if part["footing_order"]:
+        notes.append(say("forming.note.footing_first", order=_ordered(plan, part["footing_order"])))
+        values.append(part["footing_order"])
+    if part["bulkhead"]:
+        notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
+    notes.append(say("forming.note.burns"))
+    return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
+
+
+def _ordered(plan: Plan, volume: float) -> str:
+    pouring = pouring_of(plan)
+    assert pouring is not None  # it has an order
+    number = ordered_number(volume, pouring.step, pouring.yards)
+    return say("pour.yards3" if pouring.yards else "pour.metres3", volume=number)

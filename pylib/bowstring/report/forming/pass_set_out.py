@@ -1,0 +1,130 @@
+"""The cards that get the line through the dig: hubs, dig lines, the base, and the line again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
+from bowstring.report.forming.edge_stick import LONG, alike_of, dug_out, report_bays, report_stick
+from bowstring.report.forming.hubs import hubs_of
+from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
+from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.quantities import thick
+from bowstring.report.forms.cards import CardRight, CardRow
+from bowstring.words import say
+
+
+def hubs_card(plan: Plan, marks: Marks) -> CardRow:
+    """Return the card of the hubs; only where the stakes are dug out."""
+    hubs, tape = hubs_of(plan, marks), plan.tape
+    read = {tape.show(length) for length in hubs.to_neighbors}
+    right = right_of("hubs", read.pop()) if len(read) == 1 and not plan.layout.job.got else None
+    notes = [say("forming.note.farther")]
+    if hubs.blocked:
+        notes.append(say("forming.note.hub_on", stake=hubs.at, what=hubs.blocked))
+    numbers = [(say(f"forming.label.hub_{hubs.side}"), tape.show(hubs.off))]
+    values = [*_line(plan, marks), hubs.side, hubs.off]
+    return pass_card("hubs", say("forming.hubs"), values, numbers, right, notes, [("stake", f"hub_{hubs.side}", 1)])
+
+
+def dig_card(plan: Plan, marks: Marks) -> CardRow:
+    """Return the card of the dig lines, each from the stakes, where they still stand."""
+    past, at, numbers, values = overdig_of(plan), marks.stakes.first, [], _line(plan, marks)
+    notes, drawn = [say("forming.note.locates")], []
+    for key, away in ((OUTSIDE, 1), (INSIDE, -1)):
+        edge = marks.edge(key)
+        offs = [off + away * past - at for off in (edge.first, edge.last)]
+        values += offs
+        if plan.line.radius + at + min(offs) <= 0:
+            notes.append(say("edges.dig_all"))
+            continue
+        side = "out" if sum(offs) > 0 else "in"
+        label = say(f"forming.label.dig_{key}_{side}")
+        numbers.append((label, from_to(plan.tape, abs(offs[0]), abs(offs[1]))))
+        drawn.append(("stake", f"dig_{key}", len(numbers)))
+    if plan.taper:
+        notes.append(say("forming.note.tapers"))
+    return pass_card("dig", say("forming.dig"), values, numbers, None, notes, drawn)
+
+
+def base_card(plan: Plan) -> CardRow:
+    """Return the card of the dig's depth and the base, both from the finished top."""
+    slab, tape = plan.said.slab, plan.tape
+    deep, base = slab.thickness or 0.0, slab.base or 0.0
+    numbers, drawn = [(say("forming.label.dig_depth"), thick(tape, deep + base))], [("top", "bottom", 1)]
+    if base:
+        drawn.append(("top", "base", 2))
+        numbers.append((say("forming.label.base_depth"), thick(tape, deep)))
+    notes = []
+    if slab.base is None:
+        notes.append(say("forming.note.no_base"))
+    if slab.edge_width and slab.edge_depth and slab.edge_depth > deep:
+        edge = thick(tape, slab.edge_depth + base)
+        notes.append(say("forming.note.edges", wide=thick(tape, slab.edge_width), deep=edge))
+    if slab.footing_width and slab.footing_depth:
+        sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
+        notes.append(say("forming.note.footing", **sizes))
+    values = [deep, slab.base, slab.edge_width, slab.edge_depth, slab.footing_width, slab.footing_depth]
+    text = say("forming.base" if base else "forming.base_none")
+    return pass_card("base", text, values, numbers, None, notes, drawn)
+
+
+def line_card(plan: Plan, marks: Marks) -> CardRow:
+    """Return the card that sets the line again and both edges from it."""
+    right, notes, line = _diagonals(plan, marks), list(_line_notes(plan, marks)), _line(plan, marks)
+    if not dug_out(plan, marks):
+        reach = {key: (abs(marks.reach(key, 0)), abs(marks.reach(key, 1))) for key in (OUTSIDE, INSIDE)}
+        numbers, drawn = _to_edges(plan, "stakes", reach), [("stake", OUTSIDE, 1), ("stake", INSIDE, 2)]
+        return pass_card("line", say("forming.line_stakes"), line, numbers, right, notes, drawn)
+    hubs = hubs_of(plan, marks)
+    values, hub = [*line, hubs.side, hubs.off], f"hub_{hubs.side}"
+    if marks.yours == STAKES and marks.boarded is None:
+        reach = {key: (hubs.to_edge(key, 0), hubs.to_edge(key, 1)) for key in (OUTSIDE, INSIDE)}
+        numbers, drawn = _to_edges(plan, "hubs", reach), [(hub, OUTSIDE, 1), (hub, INSIDE, 2)]
+        return pass_card("line", say("forming.line_hubs"), values, numbers, right, notes, drawn)
+    numbers = [
+        (say("forming.label.hub_back"), plan.tape.show(hubs.off)),
+        (say("forming.label.stick"), _stick(plan, marks)),
+    ]
+    text = say("forming.line_both" if marks.yours == CENTER else "forming.line_other")
+    sticks = [("stake", key, 2) for key in marks.seconds]
+    return pass_card("line", text, values, numbers, right, notes, [(hub, "stake", 1), *sticks])
+
+
+def _to_edges(plan: Plan, start: str, reach: Mapping[str, tuple[float, float]]) -> list[tuple[str, str]]:
+    """Return the number of each edge: how far it is at A and at B."""
+    return [(say(f"forming.label.{start}_{key}"), from_to(plan.tape, *ends)) for key, ends in reach.items()]
+
+
+def _stick(plan: Plan, marks: Marks) -> str:
+    """Return what the width stick has, at A and at B where the width changes."""
+    if plan.taper and plan.width is not None:
+        part = 0.5 if marks.yours == CENTER else 1.0
+        return from_to(plan.tape, part * plan.width, part * plan.taper.last)
+    return report_stick(plan, marks)["length_shown"]
+
+
+def _diagonals(plan: Plan, marks: Marks) -> CardRight:
+    alike = alike_of(report_bays(plan, marks))
+    return right_of("diagonals", alike) if alike else right_of("diagonals_each")
+
+
+def _line_notes(plan: Plan, marks: Marks) -> Iterator[str]:
+    if plan.taper:
+        yield say("forming.note.tapers")
+    if any(plan.layout.slope):
+        yield say("forming.note.level")
+    if plan.layout.job.got:
+        yield say("forming.note.got")
+    elif max(plan.width or 0.0, plan.taper.last if plan.taper else 0.0) > LONG[plan.layout.job.tape.feet]:
+        yield say("forming.note.long_stick")
+
+
+def _line(plan: Plan, marks: Marks) -> list[Value]:
+    """Return where both edges and the stakes are, as numbers: what is set out from them hangs on it."""
+    line, edges = plan.line, (marks.outer, marks.inner)
+    places = [value for name, share in marks.shares for value in (name, share)]
+    return [line.radius, line.half_angle, marks.stakes.first,
+            *(off for edge in edges for off in (edge.first, edge.last)), *places,
+            *sorted(plan.layout.job.got)]  # fmt: skip

@@ -1,0 +1,18 @@
+"""A slab that fills its curve, where Britain says something else."""
+
+MESSAGES = {
+    "fill.centre_row": "Needs the edge, not the centreline",
+    "fill.panels": "{columns} by {rows} bays",
+    "fill.one_panel": "One bay, no joint",
+    "fill.too_long": "Bays over {most}",
+    "fill.joints_more": "bays {wide} by {deep}",
+    "fill.joints": "{columns} bays along A to B, {rows} off it,\n{panel} by {across}",
+    "fill.joints_one_row": "{columns} bays along A to B,\n{panel} by {across}",
+    "fill.joints_none": "One bay, no joint:\n{wide} along A to B, {deep} off it",
+    "fill.stop_long": "Bays are {longest} on a side; {most} is the usual limit. Take more bays.",
+    "fill.most_every": "No side of a bay is over {most}, as you said.",
+    "fill.shape": "Bays are {ratio} to 1, over 1.5: the slab is shallow. Ask the designer where joints go.",
+    "fill.clash_crown_why": "Give its slope off the string instead, or ask the designer for spot levels.",
+    "fill.water_end": "Water runs towards {end}, along A to B.",
+    "fill.screw_all": "Screw every stake of both forms: the screws hold the level.",
+}

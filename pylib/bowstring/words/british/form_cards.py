@@ -1,0 +1,28 @@
+"""The forms' cards: what differs on a British site."""
+
+MESSAGES = {
+    "forming.hubs": "At each stake, square off past the dig. Drive a peg; write its distance.",
+    "forming.base": "Dig, spread the sub-base, compact. Measure depths from the slab's finished top.",
+    "forming.line_other": "Tape back from the pegs, set the stakes again. Gauge the other edge.",
+    "forming.line_both": "Tape back from the pegs, set the stakes again. Gauge both edges.",
+    "forming.line_hubs": "From each peg, square to the curve, tape back to both edges.",
+    "forming.line_stakes": "At each stake, square off to both edges. Mark them on the sub-base.",
+    "forming.pour": "Check line, width, tops, joints, sub-base again. Sign off, then order.",
+    "forming.label.hub_outside": "stake to peg, away from the centre",
+    "forming.label.hub_inside": "stake to peg, towards the centre",
+    "forming.label.base_depth": "down to the top of the sub-base",
+    "forming.label.hub_back": "back from each peg, as written on it",
+    "forming.label.hubs_outside": "peg to the outer edge",
+    "forming.label.hubs_inside": "peg to the inner edge",
+    "forming.label.call": "{out} out, outer form from A: ring if short of",
+    "forming.note.farther": "Machines need more? Go farther, all pegs alike.",
+    "forming.note.hub_on": "{stake}'s peg lands on {what}: put that one farther.",
+    "forming.note.locates": "Hand-dig near marked services.",
+    "forming.note.no_base": "No sub-base is given: ask how deep.",
+    "forming.note.bulkhead": "Stop end ready at joint {joint}.",
+    "forming.title.hubs": "Pegs outside the dig",
+    "forming.title.base": "Dig, sub-base, compact",
+    "forming.title.pour": "Before the wagon",
+    "forming.where.stakes": "on the sub-base",
+    "forming.where.line": "on the sub-base",
+}
