@@ -14,6 +14,7 @@ from bowstring.drawings.svg import Command, Point
 from bowstring.report.forms.build_lined import LinedPoint, LinedRun, LinedShape
 
 _LONGEST_PIECE = math.pi / 7
+_JOINED = 1e-3
 _SAMPLES = 5
 """Points on each quarter of a turn, and at least on each run, that a line is kept clear by."""
 
@@ -63,15 +64,15 @@ class LineShape:
     def curve(self, runs: Sequence[LinedRun]) -> list[Command]:
         """Return runs as straights and cubic curves; where one doesn't begin at the last one's end, a straight joins
         them."""
-        made: list[Command] = [("M", self.place(runs[0], 0.0))]
-        stands = self.place(runs[0], 0.0)
+        last = self.place(runs[0], 0.0)
+        made: list[Command] = [("M", last)]
         for run in runs:
             start = self.place(run, 0.0)
-            if math.dist(start, stands) > 1e-3:
+            if math.dist(start, last) > _JOINED:
                 made.append(("L", start))
-            stands = self.place(run, run["length"])
+            last = self.place(run, run["length"])
             if not run["curvature"]:
-                made.append(("L", self.place(run, run["length"])))
+                made.append(("L", last))
                 continue
             count = max(1, math.ceil(abs(run["curvature"]) * run["length"] / _LONGEST_PIECE))
             step = run["length"] / count

@@ -41,9 +41,9 @@ JOBS: dict[str, dict[str, Any]] = {
     "stopped": {**PLAIN, "drawn_to": "unsure"},
     "slab": {**PLAIN, "width": "5 ft", "edge": "outside", "slab": {"thickness": "4 in"},
              "grade": {"slope": 2, "high": "B", "low": "inside"}},
+    "line": LINES["kinks"],
     "filled": {**PLAIN, "slab": {"thickness": "4 in", "fills": True}, "joints": {"every": "5 ft"},
                "grade": {"slope": 2, "high": "B", "low": "inside"}},
-    "line": LINES["kinks"],
 }  # fmt: skip
 
 
