@@ -182,7 +182,7 @@ def _notes(plan: Plan, filled: Segment) -> Iterator[str]:
     said = plan.said
     if is_sharp(filled):
         yield say("fill.sharp", corner=corner_shown(filled))
-    if plan.width is not None or said.edge not in (None, OUTSIDE):
+    if plan.width is not None or said.slab.far_width is not None or said.edge not in (None, OUTSIDE):
         yield say("fill.width_unused")
     if any(plan.layout.slope):
         yield say("edges.level")

@@ -29,7 +29,7 @@ MESSAGES = {
     "form.edge.none": "Leave it open",
     "form.slab_fills": "What is it?",
     "form.slab_fills.none": "A band along the curve",
-    "form.slab_fills.yes": "Everything inside the curve, out to the string A to B",
+    "form.slab_fills.yes": "All inside the curve, out to the string",
     "form.slab_thickness": "Thickness",
     "form.slab_thickness.help": "Write its unit.",
     "form.slab_end_width": "Width at B, if it tapers",
