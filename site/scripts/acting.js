@@ -153,7 +153,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       const result = await asked("open_link", { text: stood });
       if (result.error) return wrong(result.error);
       const read = Object.entries(typed()).filter(([name]) => OF_THE_DAY.test(name)); // a link has none of that
-      job.fill({ ...result.fields, ...Object.fromEntries(read), done: steps.kept(), stood }, job.id);
+      job.fill({ ...result.fields, ...Object.fromEntries(read), done: values().done, stood }, job.id);
       touched();
     },
     restart() {

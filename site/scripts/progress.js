@@ -5,22 +5,19 @@ import { fill, typed, values } from "./form.js";
 
 // `marks`: the forms' cards on screen, mark by number; a mark that isn't among them is of numbers that the job has no more.
 export function progress({ touched, undo, words, restore, marks = () => ({}) }) {
-  const isNumber = (text) => /^[0-9]+$/.test(text);
   const kept = () => (values().done ?? "").split(" ").filter(Boolean);
-  const numberOf = (text) => Number(isNumber(text) ? text : Object.entries(marks()).find(([, mark]) => mark === text)?.[0]);
+  const numberOf = (text) => Number(Object.entries(marks()).find(([, mark]) => mark === text)?.[0] ?? text);
   const done = () => kept().map(numberOf).filter(Boolean);
 
   // What stands with one card more: a mark takes the place of an older one of the same card.
-  const kind = (text) => (isNumber(text) ? text : text.replace(/-[0-9a-f]*$/, ""));
   function withCard(texts, card) {
-    const text = marks()[card] ?? String(card);
-    return [...texts.filter((one) => kind(one) !== kind(text)), text];
+    const text = marks()[card] ?? `${card}`;
+    const [kind] = text.split("-");
+    return [...texts.filter((one) => one.split("-")[0] !== kind), text];
   }
 
-  function inOrder(texts) {
-    const numbers = texts.filter(isNumber).sort((one, other) => one - other);
-    return [...new Set([...numbers, ...texts.filter((text) => !isNumber(text))])].join(" ");
-  }
+  const place = (text) => Number(text) || Infinity; // marks stand after the numbers, as they came
+  const inOrder = (texts) => [...new Set(texts)].sort((one, other) => place(one) - place(other) || 0).join(" ");
 
   function write(texts, more = {}) {
     fill({ ...more, done: inOrder(texts) });
@@ -31,7 +28,6 @@ export function progress({ touched, undo, words, restore, marks = () => ({}) }) 
 
   return {
     done,
-    kept: () => kept().join(" "),
     // The card to work after one: the next that doesn't stand, or the last of all, where the checks are.
     after(card, count) {
       const cards = done();

@@ -30,7 +30,7 @@ def progress_html(answer: Answer, card: CardRow, done: Collection[int], *, chang
     done = [number - before for number in done if 0 < number - before <= count]
     where = f"<span>{marked(card['where'])}</span>"
     if changed:
-        where = f'<span class="changed">{escape(say("forming.changed"))}</span>'
+        where = f'<b class="changed">{escape(say("forming.changed"))}</b>'
     head = escape(say("forming.step" if card["mark"] else "card.step", number=card["number"], count=count))
     return (
         f'<div class="steps"><p><button type="button" id="card-head" data-do="list">{head}</button>'

@@ -112,6 +112,11 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
     }
 
 
+def kept_in(typed: Typed) -> list[Fields]:
+    """Return what is kept unseen of each other piece, as fields: their numbers are in the form's unit, too."""
+    return [kept for group in GROUPS for _number, row in rows_in(typed, group) if (kept := _kept(row))]
+
+
 def start_at(at: int) -> str:
     """Return the usual start of the arc that is the piece ``at``: what stands before it shows its tangent at A."""
     return "one-end" if at > 1 else "ends"

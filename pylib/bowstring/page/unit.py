@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from bowstring.errors import BadJob, bad
 from bowstring.job.form import JobForm
 from bowstring.job.letters import of_place
 from bowstring.page.fields import Field, all_fields, job_of_fields, unit_of
 from bowstring.page.labels import label_of
+from bowstring.page.pieces import kept_in
 from bowstring.page.rows import LENGTH_ROWS, lengths_in, shown_in
 from bowstring.sheet.markup import marked
 from bowstring.units.lengths import UNITS, read_length
@@ -69,7 +70,15 @@ def unit_note(fields: Mapping[str, str]) -> str:
     unit, old = unit_of(fields), fields.get("unit_before", "")
     if old not in UNITS:
         return ""
-    rows = []
+    rows = [row for typed in (fields, *kept_in(fields)) for row in _changed(typed, unit, old)]
+    if not rows:
+        return ""
+    head = marked(say("page.unit_changed", unit=say(f"form.unit.{unit}"), before=say(f"form.unit.{old}")))
+    return f'<div class="banner stop"><p>{head}</p><ul>{"".join(rows)}</ul></div>'
+
+
+def _changed(fields: Mapping[str, str], unit: str, old: str) -> Iterator[str]:
+    """Yield a row for each number that means something else in one unit than in the other."""
     for field in all_fields(fields):
         text = fields.get(field.id, "").strip()
         if not text or not is_length(field):
@@ -78,11 +87,7 @@ def unit_note(fields: Mapping[str, str]) -> str:
             continue
         shown, was = (_shown(field, text, one) for one in (unit, old))
         words = say("page.unit_row", label=label_of(field.id, fields), typed=text, now=shown, then=was)
-        rows.append(f"<li>{marked(words)}</li>")
-    if not rows:
-        return ""
-    head = marked(say("page.unit_changed", unit=say(f"form.unit.{unit}"), before=say(f"form.unit.{old}")))
-    return f'<div class="banner stop"><p>{head}</p><ul>{"".join(rows)}</ul></div>'
+        yield f"<li>{marked(words)}</li>"
 
 
 def _read(field: Field, text: str, unit: str) -> object:

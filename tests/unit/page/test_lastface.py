@@ -63,6 +63,8 @@ def jobs() -> Iterator[dict[str, object]]:
     yield {**base, "found": {"chord": ["40' 2\"", "40' 2\""], "tape": "level"}, "fall": {"along": 4, "across": 2}}
     outline = [["10 ft", "-3 ft"], ["14 ft", "-3 ft"], ["14 ft", "3 ft"]]
     yield {**base, "ground": [{"name": "shed", "stops": "tape", "outline": outline}]}
+    pieces = [{"straight": "9 ft"}, *({"arc": base["arc"], "turn": turn} for turn in ("left", "right"))]
+    yield {key: value for key, value in base.items() if key not in ("arc", "side")} | {"line": pieces}
     yield {**base, "arc": {"points": [["0", "0"], ["20 ft", "5 ft"], ["40 ft", "0"]]}}
 
 

@@ -12,6 +12,8 @@ from bowstring.job.form import ArcForm, JobForm
 from bowstring.page.calls import handle
 from bowstring.page.fields import field_of, fields_of_job, job_of_fields
 from bowstring.page.pieces import staked_at
+from bowstring.page.unit import unit_note
+from bowstring.words import say
 
 CREEK: JobForm = {
     "bowstring": 1,
@@ -89,6 +91,13 @@ def test_what_is_wrong_is_told_at_its_own_field() -> None:
     assert field_of("line[2].kink", fields) == "after-0-kink"
     both = numbers({**fields, "before-0-radius": "9 ft"})["errors"]
     assert [error["id"] for error in both] == ["before-0-straight"]
+
+
+def test_numbers_that_are_kept_unseen_are_told_when_the_unit_changes() -> None:
+    there = staked_at({**fields_of_job(CREEK), "spacing": "5"}, 3)
+    assert "5" not in unit_note(there)
+    told = unit_note({**there, "unit": "m", "unit_before": "ft-in"})
+    assert told.count("<li>") == 1 and say("form.spacing") in told
 
 
 def test_the_face_counts_the_pieces() -> None:

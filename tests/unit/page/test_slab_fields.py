@@ -46,7 +46,8 @@ def test_each_key_of_a_slab_has_a_field() -> None:
 
 
 def test_choices_of_a_slab_are_the_jobs_own_words() -> None:
-    words = {"edge": EDGES, "board-level": BOARD_LEVELS, "grade-high": ("A", "B"), "grade-low": ("inside", "outside")}
+    lows = ("inside", "outside", "left", "right")
+    words = {"edge": EDGES, "board-level": BOARD_LEVELS, "grade-high": ("A", "B"), "grade-low": lows}
     for field in FIELDS:
         if field.id in words:
             assert {choice for choice in field.choices if choice} == set(words.pop(field.id))

@@ -28,7 +28,7 @@ ASKED: list[tuple[str, dict[str, object]]] = [
     ("mistake", {"kind": "burned_foot"}),
 ]
 OTHERS = {"numbers", "numbers_later", "face", "sheet", "link", "wall", "called"}  # each below
-NO_JOB = {"warm", "example", "open_link", "open_file", "outline"}
+NO_JOB = {"warm", "example", "open_link", "open_file", "outline", "line_at"}  # the last moves texts as they are
 
 
 def ask(call: str, fields: dict[str, str] = OPEN, **more: object) -> Any:
