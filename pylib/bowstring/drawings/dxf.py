@@ -12,6 +12,7 @@ from math import atan2, degrees
 
 from bowstring.drawings.coordinates import Coordinates, Place, coordinates
 from bowstring.report.forms.answer import Answer
+from bowstring.report.named import named_through
 from bowstring.units.plain_signs import in_plain_signs
 from bowstring.words import say
 
@@ -144,7 +145,7 @@ def _stakes(answer: Answer, places: Coordinates, height: float) -> Iterator[Grou
     for stake in answer["stakes"]:
         x, y = places.of(stake["x"], stake["y"])
         yield from ((0, "POINT"), (8, "STAKES"), *_at((x, y)))
-        yield from _text(stake["name"], (x + height / 2, y + height / 2), height)
+        yield from _text(named_through(answer, stake["name"]), (x + height / 2, y + height / 2), height)
 
 
 def _strings(answer: Answer, places: Coordinates) -> Iterator[Group]:

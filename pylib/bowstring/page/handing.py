@@ -109,7 +109,14 @@ def handed_file(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         return refused(refusal)
     if answered["stops"] and kind not in WHILE_STOPPED:
         return {"error": say("hand_over.stopped")}
-    return {"name": file_name(answered["title"], ending, _told_apart(kind, answered)), "type": media, **make(answered)}
+    return {"name": file_name(answered["title"], ending, _what(kind, answered)), "type": media, **make(answered)}
+
+
+def _what(kind: str, answered: Answer) -> str:
+    """What a file's name says beside the title: of a line of several pieces, which one, too."""
+    part = answered["lined"]
+    piece = f"arc-{part['at']}" if part is not None and len(part["pieces"]) > 1 else ""
+    return "-".join(text for text in (piece, _told_apart(kind, answered)) if text)
 
 
 def _told_apart(kind: str, answered: Answer) -> str:

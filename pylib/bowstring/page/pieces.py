@@ -194,6 +194,10 @@ def staked_at(fields: Typed, at: int) -> Fields:
         shared |= {TURN: own[TURN]} if walking else {"side": OTHER[own[TURN]]}
     if KINK in own:
         shared[KINK_HERE] = own[KINK]
+    turned = pieces[len(before)].get(TURN), own.get(TURN)
+    if "toward" in shared and set(turned) == set(SIDES):
+        # A row of stakes beside the line stays on one hand of it: what is toward the center here is away from it there.
+        shared["toward"] = {"centre": "outside", "outside": "centre"}[shared["toward"]]
     for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
         for number, row in enumerate(rows):
             shared |= {f"{group}-{number}-{name}": text for name, text in row.items()}

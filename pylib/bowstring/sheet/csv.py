@@ -10,6 +10,7 @@ import csv
 import io
 
 from bowstring.report.forms.answer import Answer
+from bowstring.report.named import named_through
 from bowstring.words import say
 from bowstring.words.isolated import FSI, isolated
 
@@ -52,7 +53,7 @@ def stakes_csv(answer: Answer) -> str:
         numbers = (stake["along"], stake["x"], stake["y"], stake["sigma_across"], stake["sigma_along"])
         drawing = stake["drawing"] if axes else []
         figures = [f"{value:.6f}" for value in (*numbers, *drawing)]
-        writer.writerow([_harmless(stake["name"]), *figures, status, *map(_harmless, told)])
+        writer.writerow([_harmless(named_through(answer, stake["name"])), *figures, status, *map(_harmless, told)])
     return out.getvalue()
 
 

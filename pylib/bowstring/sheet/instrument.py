@@ -7,6 +7,7 @@ import io
 
 from bowstring.drawings.coordinates import Coordinates, coordinates
 from bowstring.report.forms.answer import Answer
+from bowstring.report.named import named_through
 from bowstring.words import say
 
 ORDERS = ("n-e", "x-y")
@@ -49,5 +50,6 @@ def instrument_csv(answer: Answer, order: str) -> str:
     for stake in answer["stakes"]:
         x, y = places.of(stake["x"], stake["y"])
         pair = (y, x) if order == "n-e" else (x, y)
-        writer.writerow([stake["name"], *(f"{round(value, DECIMALS) + 0.0:.{DECIMALS}f}" for value in pair)])
+        name = named_through(answer, stake["name"])
+        writer.writerow([name, *(f"{round(value, DECIMALS) + 0.0:.{DECIMALS}f}" for value in pair)])
     return out.getvalue()

@@ -68,6 +68,21 @@ def _moved(back: dict[str, str]) -> dict[str, str]:
     return {name: text for name, text in back.items() if name == "after-0-more"}
 
 
+def test_stakes_beside_the_line_stay_on_one_hand_of_it() -> None:
+    """The first arc turns left, the next one right: the same hand is inside of the one and outside of the other."""
+    fields = {**fields_of_job(CREEK), "offset": "2 ft", "toward": "centre"}
+    there = staked_at(fields, 3)
+    assert there["toward"] == "outside" and staked_at(there, 2)["toward"] == "centre"
+
+
+def test_files_of_two_arcs_are_told_apart() -> None:
+    fields = {**fields_of_job(CREEK), "offset": "0", "method": "halving", "levels": "1"}
+    for at, own in ((2, fields), (3, {**staked_at(fields, 3), "method": "halving", "levels": "1"})):
+        made = json.loads(handle("hand_file", json.dumps({"fields": own, "kind": "people"})))
+        assert made["name"] == f"bowstring-creek-walk-arc-{at}-stakes.csv"
+        assert f"\n{at}-M," in made["text"].replace("\r", "")
+
+
 def test_a_straight_or_nothing_is_never_staked() -> None:
     fields = fields_of_job(CREEK)
     assert staked_at(fields, 1) == staked_at(fields, 2) == staked_at(fields, 9) == fields
