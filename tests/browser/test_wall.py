@@ -195,6 +195,7 @@ def test_with_reduced_motion_nothing_moves_by_itself(wall: Page) -> None:
 def test_the_list_opens_a_figure_by_keys(wall: Page) -> None:
     wall.keyboard.press("l")
     wall.wait_for_selector("#wall .pick:not([hidden]) .card")
+    wall.wait_for_function("document.activeElement?.closest('#wall .pick .card')")  # the keys go where the focus is
     for key in ("ArrowRight", "ArrowDown", "Enter"):
         wall.keyboard.press(key)
     expect(wall).to_have_url(re.compile("#wall-5-0$"))
