@@ -22,7 +22,7 @@ from helping import answer_to
 from line_jobs import CREEK, KINK_OPEN, METRIC, OVER_ITSELF, SHAPES
 from slab_jobs import WALK
 
-ARC = "Arc 2 of 4 pieces: A is where piece 1 ends."
+ARC = "Piece 2 of 4, an arc: A is where piece 1 ends."
 
 
 def text_of(html: str) -> str:
@@ -41,7 +41,7 @@ def test_wherever_an_arc_is_staked_it_says_which() -> None:
             *sides(CREEK)[:2], " ".join(short_text(answer).split()), " ".join(sheet_text(answer).split()),
             " ".join(messages(answer))]  # fmt: skip
     assert [ARC in one for one in told] == [True] * len(told)
-    assert of_line(answer_to(SHAPES["serpentine"])) == "Arc 1 of 9 pieces: A is where the line starts."
+    assert of_line(answer_to(SHAPES["serpentine"])) == "Piece 1 of 9, an arc: A is where the line starts."
     assert of_line(answer_to(SHAPES["one arc"])) == of_line(answer_to(WALK)) == ""
 
 

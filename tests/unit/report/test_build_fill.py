@@ -89,7 +89,7 @@ def test_the_tops_are_one_planes() -> None:
     assert tops["B"]["level"] / FOOT == pytest.approx(-0.2)
     assert tops["B"]["shown"] == '2-3/8" low'
     assert grades["slopes"][1]["slope"] == pytest.approx(hypot(0.01, 0.015))
-    assert grades["water"] == "Water runs to the curve on B's side: 1.8%, turned 56° from the string."
+    assert grades["water"] == "Water runs to the curve on B's side: 1.8%, at 56° to the string."
 
 
 def test_tops_at_both_ends_make_the_slope_and_may_clash() -> None:
@@ -127,7 +127,7 @@ def test_a_fall_that_is_too_steep_is_told_with_what_holds() -> None:
 def test_joints_make_squarish_panels() -> None:
     joints = answer_to({**HALF, "joints": {"every": "5 ft"}})["joints"]
     assert joints is not None
-    assert joints["conclusion"] == "4 panels along A to B, 2 off it,\n5' 0\" by 5' 0\""
+    assert joints["conclusion"] == "4 panels along A to B by 2 out from it,\n5' 0\" by 5' 0\""
     assert [(row["number"], row["kind"], row["at_shown"]) for row in joints["grid"]] == [
         (1, "square", "5' 0\""),
         (2, "square", "10' 0\""),

@@ -73,7 +73,7 @@ def test_joints_that_stop_are_named_nowhere_in_the_pour() -> None:
 def test_what_the_loose_end_adds_is_told_as_not_in_the_limits() -> None:
     boards = answer_to(WALK)["boards"]
     assert boards is not None
-    assert "The limits here are for the curve: they leave that out." in " ".join(boards["fails"])
+    assert "The limits here are for the curve: they don't allow for that." in " ".join(boards["fails"])
 
 
 def lines(job: dict[str, Any]) -> dict[str, Any]:

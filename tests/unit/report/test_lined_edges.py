@@ -75,7 +75,8 @@ def test_a_miter_is_told_by_hand() -> None:
     assert round(3 * tan(radians(15)), 4) == 0.8038
     (both,) = (line for line in page(straights("30 left"))["lines"] if "Straight 2 begins" in line)
     assert both == (
-        'Where Straight 2 begins both forms meet on a miter. The right one runs 9-5/8" past square on both sides. '
+        "Where Straight 2 begins, both forms meet on a miter. "
+        'The right one runs 9-5/8" past square across the kink, on both pieces. '
         'The left one stops short: 9-5/8" before it, 9-5/8" after it.'
     )
     told = page(straights("30 left"))["tables"]
@@ -83,7 +84,7 @@ def test_a_miter_is_told_by_hand() -> None:
     (run,) = (line for line in page(straights("30 left", edge="left"))["lines"] if "Straight 2 begins" in line)
     assert "the right form runs 1' 7-1/4\" past square" in run and "left one turns at the line's own corner" in run
     (cut,) = (line for line in page(straights("30 right", edge="left"))["lines"] if "Straight 2 begins" in line)
-    assert "the right form stops short at its miter: 1' 7-1/4\" before it, 1' 7-1/4\" after it" in cut
+    assert "the right form stops short of square across the kink: 1' 7-1/4\" before it, 1' 7-1/4\" after it" in cut
     assert sum("begins" in line for line in page(KINKED)["lines"]) == 2
 
 
@@ -93,9 +94,7 @@ def test_a_tight_inner_edge_is_named() -> None:
     assert (told["state"], told["more"]) == ("near", "inner R 5' 0\" at piece 3: tight")
     assert "Arc 3 has a tight inner edge. If you can reach its center, swing it at 5' 0\"." in told["lines"]
     assert not any("dig reaches" in line for line in told["lines"])
-    assert any(
-        "Inside of Arc 3 the dig reaches" in line for line in page(line=sharp, slab={"overdig": "5 ft"})["lines"]
-    )
+    assert any("Inside Arc 3 the dig reaches" in line for line in page(line=sharp, slab={"overdig": "5 ft"})["lines"])
 
 
 def test_what_does_not_go_is_a_stop() -> None:

@@ -98,7 +98,7 @@ def test_fewer_panels_than_pieces_are_told() -> None:
     short = [straight("5 ft"), {"arc": {"radius": "20 ft", "central_angle": "20"}, "turn": "left"}, straight("6 ft")]
     told = page(line=short, joints={"panels": 2})
     assert answered(CREEK, line=short, joints={"panels": 2})["joints"]["count"] == 3
-    assert "You said 2 panels. With a joint wherever two pieces meet it's 3." in told["lines"]
+    assert "You said 2 panels. With a joint wherever two pieces meet, it's 3." in told["lines"]
 
 
 def test_a_panel_over_the_usual_limit_is_a_stop_without_a_table() -> None:

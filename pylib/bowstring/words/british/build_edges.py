@@ -12,8 +12,11 @@ MESSAGES = {
     "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",
     "edges.swing": "The inner edge is tight. If you can reach the centre, swing it at {radius}.",
     "edges.dig_all": "Inside, the dig reaches the centre: dig it all.",
+    "edges.footing_middle": "The footing is taken as centred under the wall, {past} past each face.",
+    "edges.footing_narrow": "The footing is taken as centred under the wall, {past} inside each face.",
     "edges.footing_toe": (
-        "Which edge is the toe hangs on the side the earth is on. See the drawing; an off-centre footing changes both."
+        "Which edge is the toe depends on which side the earth is on. See the drawing; an off-centre footing changes "
+        "both."
     ),
     "edges.more_bays": "stick for width; diagonals stake to stake",
     "edges.check_alike": "Corner to corner from stake to stake, {count} times: {diagonal}, both diagonals each time.",

@@ -1,9 +1,9 @@
 """A line of several pieces and the slab along it, where Britain says something else."""
 
 MESSAGES = {
-    "lined.how_square": "Hold the stick level, and square to the line. In an arc it points at the centre.",
+    "lined.how_square": "Hold the stick level and square to the line. On an arc it points at the centre.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its centre, swing it at {radius}.",
-    "lined.dig_all": "Inside of {piece} the dig reaches the centre: dig it all.",
+    "lined.dig_all": "Inside {piece} the dig reaches the centre: dig it all.",
     "lined.joints_row": "{count} bays, up to {longest}",
     "lined.joints_one": "One bay, {longest} long",
     "lined.joints_ratio_near": "bay {number}: {ratio} to 1, most 1.5",
@@ -14,29 +14,25 @@ MESSAGES = {
     "lined.joints_long_plain": "Bays over {most}",
     "lined.joints_stop": "The longest bay is {longest}; {most} is the usual limit. Take more bays.",
     "lined.joints_square": (
-        "Mark to mark, straight across, square to both edges. In an arc that line points at the centre."
+        "Snap mark to mark, straight across, square to both edges. On an arc that line points at the centre."
     ),
     "lined.miter": (
-        "Where {piece} begins both forms meet on a mitre. The {outer} one runs {on} past square on both sides. "
-        "The {inner} one stops short: {before} before it, {after} after it."
+        "Where {piece} begins, both forms meet on a mitre. The {outer} one runs {on} past square across the kink, on "
+        "both pieces. The {inner} one stops short: {before} before it, {after} after it."
     ),
     "lined.miter_run": (
-        "Where {piece} begins the {outer} form runs {on} past square on both sides, to its mitre. "
+        "Where {piece} begins, the {outer} form runs {on} past square across the kink, on both pieces, to its mitre. "
         "The {inner} one turns at the line's own corner."
-    ),
-    "lined.miter_cut": (
-        "Where {piece} begins the {inner} form stops short at its mitre: {before} before it, {after} after it. "
-        "The {outer} one turns at the line's own corner."
     ),
     "lined.joints_miter": "At a kink the joint is on the mitre, from corner to corner.",
     "lined.joints_corner_sharp": "A mitre leaves a corner of only {corner}. Under 60° it breaks off: ask the designer.",
     "lined.shape_long": "Bay {number} is {ratio} to 1, over 1.5: too long. Take more bays.",
     "lined.shape_short": (
-        "Bay {number} is {ratio} to 1, over 1.5: too short for its width. Let bays be longer, or ask the designer."
+        "Bay {number} is {ratio} to 1, over 1.5: too short for its width. Make bays longer, or ask the designer."
     ),
     "lined.shape_odd": "Bay {number} is {ratio} to 1, over 1.5: ask the designer where joints go.",
     "lined.most_every": "Bays are at most {most} along either form, as you said.",
-    "lined.count_taken": "You said {said} bays. With a joint wherever two pieces meet it's {count}.",
+    "lined.count_taken": "You said {said} bays. With a joint wherever two pieces meet, it's {count}.",
     "lined.call_left": "When to ring the plant: distances on the left form from the start",
     "lined.call_right": "When to ring the plant: distances on the right form from the start",
     "lined.reach_left": (

@@ -58,7 +58,10 @@ MESSAGES = {
     "boards.push_note": "The push is a guide: lumber varies. Bend one board before you count on it.",
     "boards.fails_head": "Where it breaks",
     "boards.breaks": "At a knot, and at the first stake from a loose end.",
-    "boards.tighter": "There the bend is {percent}% tighter than the curve. The limits here are for the curve: they leave that out.",
+    "boards.tighter": (
+        "There the bend is {percent}% tighter than the curve. The limits here are for the curve: they don't allow "
+        "for that."
+    ),
     "boards.stops": "{level} stops at {boards}.",
     "boards.stops_at": "R {radius} for {board}",
     "boards.no_table": "No published table covers lumber: these are shop figures.",

@@ -138,11 +138,18 @@ MESSAGES = {
     "edges.level": "All of these are level lengths: on this slope, hold the tape level.",
     "edges.swing": "The inner edge is tight. If you can reach the center, swing it at {radius}.",
     "edges.dig_all": "Inside, the dig reaches the center: dig it all.",
-    "edges.curb_lines": "The drawing gives one line of the curb. How far its other lines are off is on its detail: not assumed here.",
-    "edges.footing_middle": "The footing is taken under the middle of the wall, {past} past each face.",
-    "edges.footing_narrow": "The footing is taken under the middle of the wall, {past} inside each face.",
-    "edges.footing_toe": "Which edge is the toe hangs on the side the earth is on. See the drawing; an off-center footing changes both.",
-    "edges.footing_tapers": "The wall's width changes, so its footing's edges aren't told here: set them off its middle.",
+    "edges.curb_lines": (
+        "The drawing gives one line of the curb. The other lines are on its detail: none is assumed here."
+    ),
+    "edges.footing_middle": "The footing is taken as centered under the wall, {past} past each face.",
+    "edges.footing_narrow": "The footing is taken as centered under the wall, {past} inside each face.",
+    "edges.footing_toe": (
+        "Which edge is the toe depends on which side the earth is on. See the drawing; an off-center footing changes "
+        "both."
+    ),
+    "edges.footing_tapers": (
+        "The wall's width changes, so the footing's edges aren't given here: measure them from its middle."
+    ),
     "edges.overdig_taken": "The dig runs {size} past each edge unless you say otherwise.",
     "edges.stands": "{mark} lands on {what}. Ask before you dig.",
 }

@@ -166,7 +166,7 @@ MESSAGES = {
     "grades.no_base": "No base is given: cut and fill are to the underside of the slab.",
     "grades.to_base": "Cut and fill are to the underside of the base.",
     "grades.no_such_stake": "The ground is measured at {stakes}, and no stake has that name.",
-    "grades.ground_hand": "The ground is on the left or right, and the hand of the curve isn't known: say it.",
+    "grades.ground_hand": "The ground is given left or right, but the curve's hand isn't given: say it.",
     "grades.ground_far": "The ground is far from the tops. Are both measured from the same benchmark?",
     "grades.instrument_low": "The instrument stands lower than the top at {stake}: no rod can be read there.",
     "grades.instrument_far": "The rod would read more than a rod has. Are instrument and tops from the same benchmark?",

@@ -17,13 +17,17 @@ MESSAGES = {
     "lined.head_chord": "Chord",
     "lined.pieces": "Along the line",
     "lined.kink_at": "At {station}, piece {piece} kinks {kink}: {looks}.",
-    "lined.order": "Set one piece after the other. Each begins where the one before ends.",
-    "lined.ends_on": "The line ends {ahead} ahead, in line with its first piece.",
-    "lined.ends_left": "The line ends {ahead} ahead and {off} to the LEFT.",
-    "lined.ends_right": "The line ends {ahead} ahead and {off} to the RIGHT.",
-    "lined.ends_back_on": "The line ends {ahead} behind its start, in line with its first piece.",
-    "lined.ends_back_left": "The line ends {ahead} behind its start and {off} to the LEFT.",
-    "lined.ends_back_right": "The line ends {ahead} behind its start and {off} to the RIGHT.",
+    "lined.order": "Lay out the pieces in order. Each begins where the one before ends.",
+    "lined.ends_on": "At the start, looking along piece 1, the line ends {ahead} straight ahead.",
+    "lined.ends_left": "At the start, looking along piece 1, the line ends {ahead} ahead and {off} to your LEFT.",
+    "lined.ends_right": "At the start, looking along piece 1, the line ends {ahead} ahead and {off} to your RIGHT.",
+    "lined.ends_back_on": "At the start, looking along piece 1, the line ends {ahead} straight behind you.",
+    "lined.ends_back_left": (
+        "At the start, looking along piece 1, the line ends {ahead} behind you and {off} to your LEFT."
+    ),
+    "lined.ends_back_right": (
+        "At the start, looking along piece 1, the line ends {ahead} behind you and {off} to your RIGHT."
+    ),
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
     "lined.no_edge": "No slab along this line",
     "lined.edges_row": "Edges {left}, {right}",
@@ -38,23 +42,23 @@ MESSAGES = {
     "lined.how_halved": "The stick gives each edge, {width} off the line.",
     "lined.first_left": "Set the left board first: the line is its face. The stick gives the right one, {width} off.",
     "lined.first_right": "Set the right board first: the line is its face. The stick gives the left one, {width} off.",
-    "lined.how_square": "Hold the stick level, and square to the line. In an arc it points at the center.",
-    "lined.offset_taken": "Stakes with an offset stand off the line: allow for it on the stick.",
+    "lined.how_square": "Hold the stick level and square to the line. On an arc it points at the center.",
+    "lined.offset_taken": "Offset stakes don't stand on the line: allow for the offset on the stick.",
     "lined.miter": (
-        "Where {piece} begins both forms meet on a miter. The {outer} one runs {on} past square on both sides. "
-        "The {inner} one stops short: {before} before it, {after} after it."
+        "Where {piece} begins, both forms meet on a miter. The {outer} one runs {on} past square across the kink, on "
+        "both pieces. The {inner} one stops short: {before} before it, {after} after it."
     ),
     "lined.miter_run": (
-        "Where {piece} begins the {outer} form runs {on} past square on both sides, to its miter. "
+        "Where {piece} begins, the {outer} form runs {on} past square across the kink, on both pieces, to its miter. "
         "The {inner} one turns at the line's own corner."
     ),
     "lined.miter_cut": (
-        "Where {piece} begins the {inner} form stops short at its miter: {before} before it, {after} after it. "
-        "The {outer} one turns at the line's own corner."
+        "Where {piece} begins, the {inner} form stops short of square across the kink: {before} before it, {after} "
+        "after it. The {outer} one turns at the line's own corner."
     ),
-    "lined.miter_how": "In a kink use no stick: string the edges of both pieces on until they cross.",
+    "lined.miter_how": "At a kink don't use the stick: string the edges of both pieces until the strings cross.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its center, swing it at {radius}.",
-    "lined.dig_all": "Inside of {piece} the dig reaches the center: dig it all.",
+    "lined.dig_all": "Inside {piece} the dig reaches the center: dig it all.",
     "lined.ends_square": "Both ends of the slab are square to the line.",
     # the joints
     "lined.joints_row": "{count} panels, up to {longest}",
@@ -77,22 +81,22 @@ MESSAGES = {
     "lined.begins": "{piece} begins",
     "lined.the_end": "the end",
     "lined.joints_taped": (
-        "Tape each from the line's start, never mark to mark, on the *concrete face* of the board. "
-        "On the outside of an arc its back runs longer."
+        "Tape each from the line's start, never mark to mark, on the *concrete face* of the board. On the outside of "
+        "an arc the board's back runs longer."
     ),
     "lined.joints_square": (
-        "Mark to mark, straight across, square to both edges. In an arc that line points at the center."
+        "Snap mark to mark, straight across, square to both edges. On an arc that line points at the center."
     ),
     "lined.joints_miter": "At a kink the joint is on the miter, from corner to corner.",
     "lined.joints_corner_sharp": "A miter leaves a corner of only {corner}. Under 60° it breaks off: ask the designer.",
-    "lined.joints_meet": "A joint stands wherever two pieces meet.",
+    "lined.joints_meet": "There is a joint wherever two pieces meet.",
     "lined.shape_long": "Panel {number} is {ratio} to 1, over 1.5: too long. Take more panels.",
     "lined.shape_short": (
-        "Panel {number} is {ratio} to 1, over 1.5: too short for its width. Let panels be longer, or ask the designer."
+        "Panel {number} is {ratio} to 1, over 1.5: too short for its width. Make panels longer, or ask the designer."
     ),
     "lined.shape_odd": "Panel {number} is {ratio} to 1, over 1.5: ask the designer where joints go.",
     "lined.most_every": "Panels are at most {most} along either form, as you said.",
-    "lined.count_taken": "You said {said} panels. With a joint wherever two pieces meet it's {count}.",
+    "lined.count_taken": "You said {said} panels. With a joint wherever two pieces meet, it's {count}.",
     "lined.kink_longer": "Beside a kink one is longer: {longest}.",
     # the concrete
     "lined.counted_twice": "The slab lies over itself: the order counts that place twice.",

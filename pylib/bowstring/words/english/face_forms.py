@@ -12,7 +12,9 @@ MESSAGES = {
     "forms.slab_outside": "Slab INSIDE the curve from the line, {width} wide.",
     "forms.slab_inside": "Slab OUTSIDE the curve from the line, {width} wide.",
     "forms.slab_centre": "Slab half each side of the line, {width} wide.",
-    "forms.none": "No form sheet until that is settled. Is the slab everything inside the curve? Then say that it fills it.",
+    "forms.none": (
+        "No form sheet until that is settled. If the slab is everything inside the curve, say that it fills it."
+    ),
     "forms.slab_fills": "Slab fills the curve, out to A to B, {width} deep.",
     "forms.slab_tapers": "Slab {width} wide at A, {far} at B.",
     "forms.thick": "{depth} thick.",

@@ -145,10 +145,12 @@ MESSAGES = {
     "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, gírelo desde ahí con {radius}.",
     "edges.dig_all": "Por dentro, la excavación llega al ~centro~: excave todo.",
     "edges.curb_lines": "El ~plano~ da una línea de la ~guarnición~. Las otras, en su detalle: aquí no se suponen.",
-    "edges.footing_middle": "La zapata se toma bajo el medio del muro, {past} más allá de cada cara.",
-    "edges.footing_narrow": "La zapata se toma bajo el medio del muro, {past} adentro de cada cara.",
-    "edges.footing_toe": "Qué borde es la punta depende del lado de la tierra. Vea el ~plano~: quizá no va al medio.",
-    "edges.footing_tapers": "El ancho del muro cambia: aquí no se dan los bordes de su zapata, trácelos de su medio.",
+    "edges.footing_middle": "La zapata se toma centrada bajo el muro, {past} más allá de cada cara.",
+    "edges.footing_narrow": "La zapata se toma centrada bajo el muro, {past} adentro de cada cara.",
+    "edges.footing_toe": (
+        "Qué borde es la punta depende de qué lado está la tierra. Vea el ~plano~; si no va centrada, cambian los dos."
+    ),
+    "edges.footing_tapers": "El ancho del muro cambia: aquí no se dan los bordes de la zapata. Mídalos desde su medio.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",
     "edges.stands": "{mark} cae en {what}. Pregunte antes de excavar.",
 }

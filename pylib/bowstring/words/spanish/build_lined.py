@@ -5,7 +5,7 @@ MESSAGES = {
     "lined.straight": "Recta {number}",
     "lined.arc_text": "R {radius}, {angle} {hand}, {length}",
     "lined.kink": "{angle} {hand}",
-    "lined.looks": "{off} desviado en {length}",
+    "lined.looks": "{off} de desvío en {length}",
     "lined.row": "{length}, {count} tramos",
     "lined.row_tangent": "Todo ~tangente~, sin quiebres",
     "lined.row_kinks": "*Quiebres:* {count}",
@@ -16,14 +16,22 @@ MESSAGES = {
     "lined.head_radius": "R",
     "lined.head_chord": "~Cuerda del arco~",
     "lined.pieces": "A lo largo de la línea",
-    "lined.kink_at": "En {station}, el tramo {piece} se quiebra {kink}: {looks}.",
+    "lined.kink_at": "En {station}, el tramo {piece} lleva un quiebre de {kink}: {looks}.",
     "lined.order": "Trace un tramo tras otro. Cada uno empieza donde termina el anterior.",
-    "lined.ends_on": "La línea termina {ahead} adelante, en línea con su primer tramo.",
-    "lined.ends_left": "La línea termina {ahead} adelante y {off} a la IZQUIERDA.",
-    "lined.ends_right": "La línea termina {ahead} adelante y {off} a la DERECHA.",
-    "lined.ends_back_on": "La línea termina {ahead} atrás de su inicio, en línea con su primer tramo.",
-    "lined.ends_back_left": "La línea termina {ahead} atrás de su inicio y {off} a la IZQUIERDA.",
-    "lined.ends_back_right": "La línea termina {ahead} atrás de su inicio y {off} a la DERECHA.",
+    "lined.ends_on": "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} adelante, derecho.",
+    "lined.ends_left": (
+        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} adelante y {off} a su IZQUIERDA."
+    ),
+    "lined.ends_right": (
+        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} adelante y {off} a su DERECHA."
+    ),
+    "lined.ends_back_on": "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} atrás, derecho.",
+    "lined.ends_back_left": (
+        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} atrás y {off} a su IZQUIERDA."
+    ),
+    "lined.ends_back_right": (
+        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} atrás y {off} a su DERECHA."
+    ),
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
     "lined.no_edge": "No hay losa en esta línea",
     "lined.edges_row": "Bordes {left}, {right}",
@@ -39,20 +47,24 @@ MESSAGES = {
     "lined.first_left": ("Ponga primero la ~tabla~ izquierda: la línea es su cara. La vara da la derecha, a {width}."),
     "lined.first_right": ("Ponga primero la ~tabla~ derecha: la línea es su cara. La vara da la izquierda, a {width}."),
     "lined.how_square": ("Tenga la vara ~a nivel~, y ~a escuadra~ con la línea. En un ~arco~ apunta al ~centro~."),
-    "lined.offset_taken": "Las ~estacas~ corridas no están sobre la línea: tómelo en cuenta en la vara.",
+    "lined.offset_taken": (
+        "Las ~estacas~ con ~distancia a escuadra~ no van sobre la línea: tómela en cuenta en la vara."
+    ),
     "lined.miter": (
-        "Donde empieza {piece} las dos ~formas~ se juntan a inglete. La {outer} sigue {on} más allá de la escuadra por "
-        "los dos lados. La {inner} se queda corta: {before} antes, {after} después."
+        "Donde empieza {piece}, las dos ~formas~ se juntan a inglete. La {outer} pasa {on} de la escuadra del "
+        "quiebre, por los dos lados. La {inner} se queda corta: {before} antes, {after} después."
     ),
     "lined.miter_run": (
-        "Donde empieza {piece} la ~forma~ {outer} sigue {on} más allá de la escuadra por los dos lados, hasta su "
+        "Donde empieza {piece}, la ~forma~ {outer} pasa {on} de la escuadra del quiebre, por los dos lados, hasta su "
         "inglete. La {inner} da vuelta en la esquina de la línea."
     ),
     "lined.miter_cut": (
-        "Donde empieza {piece} la ~forma~ {inner} se queda corta en su inglete: {before} antes, {after} después. "
-        "La {outer} da vuelta en la esquina de la línea."
+        "Donde empieza {piece}, la ~forma~ {inner} no llega a la escuadra del quiebre: {before} antes, {after} "
+        "después. La {outer} da vuelta en la esquina de la línea."
     ),
-    "lined.miter_how": "En un quiebre no use la vara: alargue con ~hilo~ los bordes de ambos tramos hasta que crucen.",
+    "lined.miter_how": (
+        "En un quiebre no use la vara: tienda ~hilo~ por los bordes de ambos tramos hasta que se crucen."
+    ),
     "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, gírelo desde ahí con {radius}."),
     "lined.dig_all": "{piece}: por dentro la excavación llega al ~centro~. Excave todo.",
     "lined.ends_square": "Los dos extremos de la losa van ~a escuadra~ con la línea.",
@@ -67,8 +79,8 @@ MESSAGES = {
     "lined.joints_ratio_over": "panel {number}: {ratio} a 1, pasa de 1.5",
     "lined.joints_conclusion": "*{count} paneles*, ninguno de más de {longest}. El lado más corto mide {shortest}.",
     "lined.joints_conclusion_one": "*Un panel*, sin ~juntas~: {longest} del lado largo, {shortest} del otro.",
-    "lined.joints_long": "Paneles sobre {most} con {thickness}",
-    "lined.joints_long_plain": "Paneles sobre {most}",
+    "lined.joints_long": "Panel pasa de {most} con {thickness}",
+    "lined.joints_long_plain": "Panel pasa de {most}",
     "lined.joints_long_more": "hasta {longest}: agregue una ~junta~",
     "lined.joints_stop": "El panel más largo es de {longest}; lo usual es {most} cuando mucho. Ponga más paneles.",
     "lined.left_form": "~forma~ izquierda, desde el inicio",
@@ -77,11 +89,11 @@ MESSAGES = {
     "lined.begins": "empieza {piece}",
     "lined.the_end": "el final",
     "lined.joints_taped": (
-        "Mida cada una desde el inicio de la línea, nunca de marca a marca, sobre la *~cara del concreto~* de la "
-        "~tabla~. Por fuera de un ~arco~ el respaldo mide más."
+        "Mida cada una desde el inicio de la línea, nunca de marca a marca, por la *~cara del concreto~*. Por fuera "
+        "de un ~arco~, la ~tabla~ por atrás mide más."
     ),
     "lined.joints_square": (
-        "De marca a marca, derecho, ~a escuadra~ con los dos bordes. En un ~arco~ esa línea apunta al ~centro~."
+        "Marque de lado a lado, derecho, ~a escuadra~ con los dos bordes. En un ~arco~ esa línea apunta al ~centro~."
     ),
     "lined.joints_miter": "En un quiebre la ~junta~ va en el inglete, de esquina a esquina.",
     "lined.joints_corner_sharp": (
@@ -90,13 +102,13 @@ MESSAGES = {
     "lined.joints_meet": "Donde se juntan dos tramos siempre va una ~junta~.",
     "lined.shape_long": "El panel {number} es de {ratio} a 1, más de 1.5: muy largo. Ponga más paneles.",
     "lined.shape_short": (
-        "El panel {number} es de {ratio} a 1, más de 1.5: corto para su ancho. Deje paneles más largos, o pregunte al "
-        "proyectista."
+        "El panel {number} es de {ratio} a 1, más de 1.5: corto para su ancho. Haga paneles más largos, o pregunte "
+        "al proyectista."
     ),
     "lined.shape_odd": (
         "El panel {number} es de {ratio} a 1, más de 1.5: pregunte al proyectista dónde van las ~juntas~."
     ),
-    "lined.most_every": "Los paneles son de {most} cuando mucho sobre cualquiera de las ~formas~, como usted dijo.",
+    "lined.most_every": "Los paneles son de {most} cuando mucho sobre cualquiera de las dos ~formas~, como usted dijo.",
     "lined.count_taken": "Usted dijo {said} paneles. Con una ~junta~ donde se juntan dos tramos son {count}.",
     "lined.kink_longer": "Junto a un quiebre hay uno más largo: {longest}.",
     # the concrete

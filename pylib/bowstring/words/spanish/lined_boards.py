@@ -9,7 +9,9 @@ MESSAGES = {
     "lined.fails_also": "Tampoco se dobla aquí: {edges}.",
     "lined.tightest": "Lo más cerrado: {edge}, R {radius}. En las rectas no hay que doblar.",
     "lined.cut_from_start": "En este orden desde el inicio. Corte la última a la medida.",
-    "lined.cut_past": "En este orden; la primera empieza {past} antes de la línea. Corte la última a la medida.",
+    "lined.cut_past": (
+        "En este orden; la primera empieza {past} antes del inicio de la línea. Corte la última a la medida."
+    ),
     "lined.cut_at_kinks": "En cada quiebre acaba la ~tabla~. Junte la otra en la esquina, una ~estaca~ en cada punta.",
     "lined.broken_quarter": "Empalmes a menos de {length} de una punta o de un cuarto de ~arco~: {count}.",
     "lined.broken_stake": "Empalmes a menos de {length} de un cambio de tramo o ~estaca~ de ~trazo~: {count}.",
@@ -19,12 +21,14 @@ MESSAGES = {
     "lined.form_left_run": "~Forma~ izquierda, parte {number}",
     "lined.form_right_run": "~Forma~ derecha, parte {number}",
     "lined.gaps": "{gaps} x {gap}",
-    "lined.runs_flat": "Si la ~tabla~ acaba en el ~arco~ más cerrado, sus últimos {gap} van rectos, fuera por {miss}.",
-    "lined.carry_past": "Pase las ~tablas~ {past} más allá de los dos extremos y fíjelas rectas.",
-    "lined.no_overrun": "Sus ~tablas~ acaban en los extremos. Páselas {past}, rectas, para corregirlo.",
-    "lined.pulls_off": "Por fuera de la curva la ~tabla~ se despega de sus ~estacas~: ahí dos tornillos.",
-    "lined.try_selected": "Tiras escogidas, derechas y sin nudos, sí, con las dos puntas sujetas.",
+    "lined.runs_flat": (
+        "Si la ~tabla~ acaba en el ~arco~ más cerrado, sus últimos {gap} van rectos: se salen hasta {miss}."
+    ),
+    "lined.carry_past": "Pase las ~tablas~ {past} más allá de los dos extremos de la línea y fíjelas rectas.",
+    "lined.no_overrun": "Sus ~tablas~ acaban en los extremos de la línea. Páselas {past}, rectas, para corregirlo.",
+    "lined.pulls_off": "Por fuera de la curva la ~tabla~ se despega de sus ~estacas~: ponga ahí dos tornillos.",
+    "lined.try_selected": "Tiras escogidas, derechas y sin nudos, sí aguantan con las dos puntas sujetas.",
     "lined.kerfs": "O ranure la ~tabla~ {board} ({edge}): {count} cortes de {depth} de hondo, cada {apart}.",
-    "lined.loose_ends": "Sin pasar de los extremos, las tiras escogidas cuentan como madera sin nudos.",
+    "lined.loose_ends": "Si nada pasa de los extremos, las tiras escogidas cuentan como madera sin nudos.",
     "lined.taken_overrun": "Las ~tablas~ pasan {past} más allá de los dos extremos de la línea.",
 }
