@@ -199,6 +199,8 @@ def staked_at(fields: Typed, at: int) -> Fields:
     if "toward" in shared and set(turned) == set(SIDES):
         # A row of stakes beside the line stays on one hand of it: what is toward the center here is away from it there.
         shared["toward"] = {"centre": "outside", "outside": "centre"}[shared["toward"]]
+    elif None in turned:
+        shared.pop("toward", None)  # three points tell the hand, and no field: it is asked again, never guessed
     for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
         for number, row in enumerate(rows):
             shared |= {f"{group}-{number}-{name}": text for name, text in row.items()}

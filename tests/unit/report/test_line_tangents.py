@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bowstring import answering
+from bowstring import BadJob, answering
 from bowstring.job.form import JobForm
 from bowstring.job.job import read_job
 from bowstring.page.fields import fields_of_job, job_of_fields
@@ -60,3 +60,15 @@ def test_the_form_takes_another_arc_past_a_kink_from_its_ends_and_comes_back() -
     assert answering(job_of_fields(taken))["stops"] == []
     assert answering(job_of_fields(taken))["side"] == "left"
     assert staked_at(taken, 2) == fields
+
+
+def test_beside_an_arc_of_three_points_the_side_of_an_offset_is_asked_again() -> None:
+    job = job_of(3, {}, offset="2 ft", toward="outside")
+    points = [["0", "0"], ["10 ft", "2 ft"], ["20 ft", "0"]]
+    line = [job["line"][0], {"arc": {"points": points}}, *job["line"][2:]]
+    fields = fields_of_job({**job, "line": line})  # type: ignore[typeddict-item]
+    taken = staked_at(fields, 2)
+    assert (fields["toward"], taken["offset"], "toward" in taken) == ("outside", "2 ft", False)
+    with pytest.raises(BadJob) as refused:
+        answering(job_of_fields(taken))
+    assert refused.value.field == "toward"
