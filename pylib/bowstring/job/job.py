@@ -191,8 +191,9 @@ def _curve(reader: Reader) -> _Curve:
     line = read_line(reader)
     at, piece = line.staked
     side = None if piece.turn is None else OTHER[piece.turn]  # who walks a curve to the left has it on his right
-    # What stands before it on the line is its tangent at A.
-    return _Curve(piece.given, piece.greater, side, STARTS[1] if at else STARTS[0], line, at)
+    # What stands before it on the line is its tangent at A, but where it kinks off.
+    tangent = at > 0 and piece.kink is None
+    return _Curve(piece.given, piece.greater, side, STARTS[1] if tangent else STARTS[0], line, at)
 
 
 def _greater(reader: Reader) -> bool:

@@ -117,9 +117,10 @@ def kept_in(typed: Typed) -> list[Fields]:
     return [kept for group in GROUPS for _number, row in rows_in(typed, group) if (kept := _kept(row))]
 
 
-def start_at(at: int) -> str:
-    """Return the usual start of the arc that is the piece ``at``: what stands before it shows its tangent at A."""
-    return "one-end" if at > 1 else "ends"
+def start_at(at: int, own: Mapping[str, object]) -> str:
+    """Return the usual start of the arc that is the piece ``at``: what stands before it shows its tangent at A, but
+    where it kinks off; ``own``: its row, or the piece of a job."""
+    return "one-end" if at > 1 and KINK not in own else "ends"
 
 
 def _kept(row: Row) -> Fields:
@@ -140,7 +141,7 @@ def apart(job: Mapping[str, object], fields_of: Callable[[JobForm], Fields]) -> 
     at, pieces = staked_in(whole), cast("list[dict[str, object]]", whole["line"])
     own = pieces[at - 1]
     alone = {key: value for key, value in job.items() if key not in ("line", "at")}
-    start = str(job.get("start", start_at(at)))
+    start = str(job.get("start", start_at(at, own)))
     alone |= {"arc": own["arc"], "start": start}
     if TURN in own:
         alone[TURN] = own[TURN]
@@ -178,7 +179,7 @@ def staked_at(fields: Typed, at: int) -> Fields:
     """Return the fields of a line with its piece ``at`` (counted from 1) staked; itself where that is no other arc."""
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
-    pieces = [*before, _own_row(typed, start_at(len(before) + 1)), *after]
+    pieces = [*before, _own_row(typed, start_at(len(before) + 1, typed)), *after]
     if not 1 <= at <= len(pieces) or at == len(before) + 1 or STRAIGHT in pieces[at - 1]:
         return dict(fields)
     shared = {
@@ -188,7 +189,7 @@ def staked_at(fields: Typed, at: int) -> Fields:
     }
     own = pieces[at - 1]
     shared |= _kept(own) | {f"arc-{name}": own[name] for name in MEASURES if name in own}
-    shared.setdefault("start", start_at(at))
+    shared.setdefault("start", start_at(at, own))
     if TURN in own:
         walking = shared["start"] == "one-end"
         shared |= {TURN: own[TURN]} if walking else {"side": OTHER[own[TURN]]}
@@ -198,6 +199,8 @@ def staked_at(fields: Typed, at: int) -> Fields:
     if "toward" in shared and set(turned) == set(SIDES):
         # A row of stakes beside the line stays on one hand of it: what is toward the center here is away from it there.
         shared["toward"] = {"centre": "outside", "outside": "centre"}[shared["toward"]]
+    elif None in turned:
+        shared.pop("toward", None)  # three points tell the hand, and no field: it is asked again, never guessed
     for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
         for number, row in enumerate(rows):
             shared |= {f"{group}-{number}-{name}": text for name, text in row.items()}

@@ -39,6 +39,7 @@ STOPS = frozenset(
         "fit.choose",
         "fit.do_not_build",
         "line.kink_asked",
+        "line.kink_at_end",
     }
 )
 """The cautions that say so themselves: each asks for an answer from the drawing or for another measurement."""

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 
 from bowstring.geometry.arc import HALF_TURN_COSINE
 from bowstring.job.landmarks import doubts_of_landmarks
+from bowstring.job.line import ArcSaid, LineSaid
 from bowstring.job.line_settled import questions, settle_line
 from bowstring.layout.demand import LIKELY_TOLERANCE
 from bowstring.layout.layout import FEW_MARKS, Layout
@@ -105,6 +106,23 @@ def _kinks(layout: Layout) -> Iterator[Caution]:
         settled = settle_line(said, layout.job.tape.mark)
         for text in questions(settled, layout.job.shown.show_running):
             yield Caution(text, True, "line.kink_asked")
+    if said is not None:
+        yield from _tangents(layout.job.start, said)
+
+
+def _tangents(start: str, said: LineSaid) -> Iterator[Caution]:
+    """Where a straight is taken for the staked arc's tangent: past a kink it is none, and an arc is no straight."""
+    at, pieces = said.at, said.pieces
+    ends = {"one-end": ("A",), "corner": ("A", "B")}.get(start, ())
+    beside = {"A": (at - 1, at), "B": (at + 1, at + 1)}  # which piece stands there, and which one has the kink
+    for end in ends:
+        other, kinked = beside[end]
+        if not 0 <= other < len(pieces):
+            continue
+        if pieces[kinked].kink is not None:
+            yield caution("line.kink_at_end", end=end)
+        elif isinstance(pieces[other], ArcSaid):
+            yield caution("line.arc_at_end", end=end, piece=other + 1)
 
 
 def _line(layout: Layout) -> Iterator[Caution]:

@@ -49,6 +49,7 @@ SETTLES: Mapping[str, str] = {
     "fit.choose": ENDS,
     "fit.do_not_build": ENDS,
     "line.kink_asked": PIECES,
+    "line.kink_at_end": ENDS,
 }
 """What settles a stop, by the key of its sentence."""
 

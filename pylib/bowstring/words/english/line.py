@@ -36,5 +36,9 @@ MESSAGES = {
     "line.no_room.wrong": "At piece {piece} the {hand} edge has no room: its pieces are too short for the width there.",
     "line.no_room.remedy": "Give a smaller width or longer pieces, or put an arc in place of the kink.",
     # a question that stops the sheet
+    "line.kink_at_end": (
+        "Don't build yet: the line kinks at {end}, so the straight there isn't this arc's tangent. Start from both ends."
+    ),
+    "line.arc_at_end": "At {end} piece {piece} is an arc. Sight along its tangent there, never along that arc.",
     "line.kink_asked": "Walking along the line, does piece {piece} kink left or right at {station}?",
 }

@@ -40,6 +40,11 @@ MESSAGES = {
     "line.no_room.wrong": "Tramo {piece}, borde: {hand}. No cabe: los tramos son cortos para ese ancho.",
     "line.no_room.remedy": "Dé menos ancho o tramos más largos, o ponga un ~arco~ en vez del quiebre.",
     # a question that stops the sheet
+    "line.kink_at_end": (
+        "No construya todavía: en {end} hay un quiebre y la recta no es tangente a este ~arco~. Parta de los dos "
+        "extremos."
+    ),
+    "line.arc_at_end": "En {end} el tramo {piece} es un ~arco~. Mire por la tangente, nunca a lo largo de ese ~arco~.",
     "line.kink_asked": (
         "Caminando por la línea, ¿el tramo {piece} se quiebra a la izquierda o a la derecha en {station}?"
     ),
