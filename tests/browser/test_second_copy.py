@@ -95,8 +95,8 @@ def test_an_absurd_date_or_row_does_no_harm_and_loses_nothing(open_page: Callabl
     page = open_page(before=f"if (location.protocol === 'http:') {{ {' '.join(lines)} }}")
     assert page.locator("#arc-chord").input_value() == "61 ft"
     expect(page.locator("[data-rows] > *")).to_have_count(
-        2 + 4 + 2
-    )  # each obstacle and mark has an empty one behind it
+        2 + 4 + 2 + 2
+    )  # each obstacle and mark has an empty one behind it, and a line has one before and after its arc
     assert page.locator("#ground-0-name").input_value() == "shed"
     assert page.locator("#got-0-sagitta").input_value() == "1 ft"
     open_desk(page)

@@ -129,4 +129,4 @@ def test_a_curbs_drawn_line_is_named_and_its_others_arent_assumed(line: str, not
     assert note in lines(job)["outside"]["note"]
     edges = answer_to(job)["edges"]
     assert edges is not None
-    assert any("not assumed here" in one for one in edges["notes"])
+    assert any("none is assumed here" in one for one in edges["notes"])

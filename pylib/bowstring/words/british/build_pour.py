@@ -21,7 +21,7 @@ MESSAGES = {
     "pour.fills_bags": "{order} bags fill a sub-base up to {low} low on average, nothing spilled.",
     "pour.measure": "Measure the sub-base at every stake before you ring the order in.",
     "pour.call": "Ring the plant",
-    "pour.call_table": "When to ring the plant: distances {where}",
+    "pour.call_table": "When to ring the plant; distances: {where}",
     "pour.call_at": "ring if short of",
     "pour.small_load": "By the wagon it's *{order}*: ask the plant for its part-load charge.",
     "pour.one_truck": "*One wagon* of up to {truck}.",
