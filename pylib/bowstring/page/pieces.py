@@ -188,23 +188,35 @@ def staked_at(fields: Typed, at: int) -> Fields:
         if not _is_kept(name) and name.partition("-")[0] not in (*GROUPS, "arc", "turn", "side", KINK_HERE)
     }
     own = pieces[at - 1]
-    shared |= _kept(own) | {f"arc-{name}": own[name] for name in MEASURES if name in own}
-    shared.setdefault("start", start_at(at, own))
-    if TURN in own:
-        walking = shared["start"] == "one-end"
-        shared |= {TURN: own[TURN]} if walking else {"side": OTHER[own[TURN]]}
-    if KINK in own:
-        shared[KINK_HERE] = own[KINK]
-    turned = pieces[len(before)].get(TURN), own.get(TURN)
-    if "toward" in shared and set(turned) == set(SIDES):
-        # A row of stakes beside the line stays on one hand of it: what is toward the center here is away from it there.
-        shared["toward"] = {"centre": "outside", "outside": "centre"}[shared["toward"]]
-    elif None in turned:
-        shared.pop("toward", None)  # three points tell the hand, and no field: it is asked again, never guessed
+    shared |= _as_staked(own, at) | _toward(typed, pieces[len(before)].get(TURN), own.get(TURN))
     for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
         for number, row in enumerate(rows):
             shared |= {f"{group}-{number}-{name}": text for name, text in row.items()}
-    return shared
+    return {name: text for name, text in shared.items() if text}
+
+
+def _as_staked(row: Row, at: int) -> Fields:
+    """Return the fields of an arc that is staked from now on, the piece ``at`` (counted from 1), of its row."""
+    fields = {"start": start_at(at, row)} | _kept(row)
+    fields |= {f"arc-{name}": row[name] for name in MEASURES if name in row}
+    if TURN in row:
+        fields |= {TURN: row[TURN]} if fields["start"] == "one-end" else {"side": OTHER[row[TURN]]}
+    if KINK in row:
+        fields[KINK_HERE] = row[KINK]
+    return fields
+
+
+def _toward(typed: Typed, before: str | None, now: str | None) -> Fields:
+    """Return to which side the stakes stand off the arc that is taken.
+
+    A row of stakes beside the line stays on one hand of it: what was toward the center of the one arc may be away from
+    the other's. Three points tell the hand, and no field: then the side is asked again, never guessed.
+    """
+    if "toward" not in typed or (before == now and before):
+        return {}
+    if before is None or now is None:
+        return {"toward": ""}
+    return {"toward": {"centre": "outside", "outside": "centre"}[typed["toward"]]}
 
 
 def _own_row(typed: Typed, usual_start: str) -> Row:

@@ -52,7 +52,9 @@ def test_of_an_arc_alone_nothing_changes() -> None:
 def test_another_arc_is_staked_and_what_was_done_comes_back(at: int) -> None:
     fields = {**fields_of_job(CREEK), "levels": "3", "done": "1 2", "arc-degree": "", "ends-A": "oak"}
     there = staked_at(fields, 3)
-    assert there["arc-radius"] == "24 ft" and there["turn"] == "right" and there["kink"] == "2 left"
+    # It kinks where it begins: no straight before it shows its tangent, so it is set out from its ends.
+    assert (there["arc-radius"], there["start"], there["side"]) == ("24 ft", "ends", "left")
+    assert there["kink"] == "2 left" and "turn" not in there
     assert not {"levels", "done", "ends-A"} & there.keys()
     assert job_of_fields(there)["line"][1]["work"] == {"ends": {"A": "oak"}, "levels": 3}
     assert answer(job_of_fields(there))["line"] == answer(CREEK)["line"]
