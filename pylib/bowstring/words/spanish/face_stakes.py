@@ -107,7 +107,7 @@ MESSAGES = {
     "card.note.received": "Alguien puso {stake} antes de enviar este enlace. Déjela, o póngala de nuevo.",
     "card.do.checks": "Ir a las ~revisiones~",
     "card.do.skip": "Por ahora no",
-    "card.note.no_check": "No se ha leído ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
+    "card.note.no_check": "Nadie ha leído las ~revisiones~. Mídalas antes de construir.",
     "card.slope": "~pendiente~ {shown}",
     "card.label.between": "de {from} a {to}",
     "card.label.must_read": "de {from} a {to} debe dar",

@@ -49,10 +49,10 @@ MESSAGES = {
     "forming.label.gap_inside": "entre ~estacas~ de ~forma~, borde interior",
     "forming.label.gap_both": "entre ~estacas~ de ~forma~, los dos bordes",
     "forming.label.past": "~tabla~ pasando A y B, derecho",
-    "forming.label.B_up": "canto exterior en B, arriba del de A",
-    "forming.label.B_down": "canto exterior en B, abajo del de A",
-    "forming.label.low_inside": "~forma~ interior, abajo de la exterior",
-    "forming.label.low_outside": "~forma~ exterior, abajo de la interior",
+    "forming.label.B_up": "exterior en B, arriba de A",
+    "forming.label.B_down": "exterior en B, abajo de A",
+    "forming.label.low_inside": "interior, abajo de exterior",
+    "forming.label.low_outside": "exterior, abajo de interior",
     "forming.label.call": "vaciado {out}, ~forma~ exterior desde A: llame si no llega a",
     # how it is known to be right
     "forming.right.hubs": "De cada ~trompo~, la ~estaca~ de cada lado debe dar",
@@ -61,7 +61,7 @@ MESSAGES = {
     "forming.right.level_feet": "A lo ancho, bajo un nivel de 4 pies",
     "forming.right.level_metric": "A lo ancho, bajo un nivel de 1.2 m",
     # what else has to be known
-    "forming.note.farther": "¿La máquina pide más lugar? Váyase más lejos, todos igual.",
+    "forming.note.farther": "¿Máquina grande? Váyase más lejos, todos igual.",
     "forming.note.hub_on": "El ~trompo~ de {stake} cae en {what}: póngalo más lejos.",
     "forming.note.locates": "Cerca de las marcas, excave a mano.",
     "forming.note.tapers": "El ancho cambia: el de cada ~estaca~ está en Obra.",
