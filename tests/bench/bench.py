@@ -25,6 +25,8 @@ TAPS = {
     "keystroke": "keystroke to redrawn face of the numbers",
     "face": "tap to another face",
     "card": "a card turned",
+    "build_arc": "keystroke to redrawn Build, one arc",
+    "build_line": "keystroke to redrawn Build, a line of five arcs and four straights",
 }
 TIMES = 5  # each answer
 LEVELS = range(3, 11)

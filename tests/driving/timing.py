@@ -14,10 +14,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from bowstring.page.linking import link_of
 from builder import runtime, serve
 from builder.house import SITE
 from builder.website import SAVED
 from driving.drivers import PHONE, Driver
+from line_jobs import METRIC
+from slab_jobs import WALK
 
 DONE = "return window.doneAt ?? null"
 FIRST_FACE = "return performance.getEntriesByName('bowstring-sheet')[0]?.startTime ?? null"
@@ -27,6 +30,7 @@ KEYSTROKES = 30
 ROUNDS = 6  # of taps: each goes through all faces, after another number was typed
 CARDS = 12  # turned, there and back
 PATIENCE_WORK = 300.0  # seconds for all that fingers do
+BUILT = {"build_arc": WALK, "build_line": METRIC}
 SETTLED = 1.0  # seconds that a browser gets to come to rest
 BARE = "(await loadPyodide({ indexURL })).runPython('1 + 1');"
 STOCK = """
@@ -96,6 +100,36 @@ try {
   window.worked = times;
 })(...arguments).catch((fault) => (window.failed = String(fault)));
 """
+# A key in the slab's thickness while Build is on the screen, each time until its last change is painted.
+BUILDING = """
+const [keystrokes, told] = arguments;
+const field = document.getElementById("slab-thickness");
+const face = document.getElementById("face-build");
+const pause = (time) => new Promise((resolve) => setTimeout(resolve, time));
+const computed = () => document.documentElement.matches("[data-sheet=computed]:not([data-stale])");
+const times = [];
+delete window.worked;
+(async () => {
+  while (!field.value || !computed()) await pause(1);
+  document.querySelector("[data-tab=build]").click();
+  while (face.hidden || !computed()) await pause(1);
+  await pause(2500); // what is made while nobody waits is made
+  for (let count = 0; count < keystrokes; count += 1) {
+    let painted = 0;
+    const watch = new MutationObserver(() =>
+      requestAnimationFrame(() => setTimeout(() => (painted = performance.now()))),
+    );
+    watch.observe(face, { subtree: true, childList: true, characterData: true, attributes: true });
+    const start = performance.now();
+    field.value = `${100 + 5 * (count % 7)} mm`;
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    await pause(400); // sooner than what is made while nobody waits
+    watch.disconnect();
+    if (painted) times.push(painted - start);
+  }
+  window.worked = { [told]: times };
+})().catch((fault) => (window.failed = String(fault)));
+"""
 WORKED = "if (window.failed) throw new Error(window.failed); return window.worked ?? null"
 
 
@@ -163,6 +197,12 @@ def one_round(times: Times, make: type[Driver], bare: str) -> None:
         for what, taken in driver.until_some(WORKED, patience=PATIENCE_WORK).items():
             times.taps.setdefault(what, []).extend(taken)
         times.long_tasks += driver.run("return window.longTasks")
+    for told, job in BUILT.items():
+        with fresh(make) as driver, serve.served(SITE) as address:
+            driver.go(f"{address}#{link_of(job)[0]}")
+            driver.until_some("return document.getElementById('slab-thickness')?.value || null")
+            driver.run(BUILDING, KEYSTROKES, told)
+            times.taps.setdefault(told, []).extend(driver.until_some(WORKED, patience=PATIENCE_WORK)[told])
     with fresh(make) as driver:
         driver.go(SAVED.as_uri())
         times.note("saved", driver.until_some(FIRST_FACE))
