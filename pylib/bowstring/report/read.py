@@ -206,6 +206,8 @@ def _told(
     told = [say("read.limit", size=size, limit=limit)]
     if verdict == "in":
         told += [say("read.left_out", shown=tape.show_whole(length)) for length in left_out][:1]
+    if verdict == "in":
+        told += _bump(job, one, over)
     if verdict == "in" and not one.judges:
         told.append(say("read.proves_little"))
     if verdict != "in":
@@ -216,6 +218,14 @@ def _told(
     if meant != typed or bare or _in_another(meant, job):
         told.append(say("read.read_as", typed=typed, shown=shown))
     return " ".join(told)
+
+
+def _bump(job: Job, one: Judged, over: float) -> list[str]:
+    """A stake that may stand there, and yet stands out of line with its two neighbours for the fair curve's limit: over
+    the string between them that is just what is read. Half a mark of it is the tape's."""
+    if one.check.kind != "alternate" or job.fair is None or abs(over) <= job.fair + job.tape.mark / 2:
+        return []
+    return [say("read.bump", stake=one.check.end, fair=job.shown.show_limit(job.fair))]
 
 
 def _in_another(typed: str, job: Job) -> bool:

@@ -227,3 +227,13 @@ def test_a_number_that_is_shown_as_it_was_typed_isn_t_told_again() -> None:
     metric = {**SAID, "unit": "m", "arc": {"chord": "12", "sagitta": "1"}, "levels": 3, "method": "halving"}
     assert "read as" not in verdict(read(("A-Q2", "6.250"), job=metric), "A-Q2")["text"]
     assert "6 was read as 6.000 m" in verdict(read(("A-Q2", "6"), job=metric), "A-Q2")["text"]
+
+
+def test_a_stake_in_place_but_out_of_line_with_its_neighbors_is_told() -> None:
+    """What is read over the string between its two neighbours is its bump: held to the fair curve's limit, too."""
+    fine = {**DEMO, "fair": "1/16 in"}
+    told = verdict(read(("R2-R3-M", '4-1/8"'), job=fine), "R2-R3-M")
+    assert told["verdict"] == "in" and "out of line with its neighbors: the fair curve allows 1/16 in" in told["text"]
+    assert "out of line" not in verdict(read(("R2-R3-M", '4-1/16"'), job=fine), "R2-R3-M")["text"]
+    assert "out of line" not in verdict(read(("R2-R3-M", '4-1/8"')), "R2-R3-M")["text"]
+    assert "out of line" not in verdict(read(("A-Q2", "29' 1-11/16\""), job=fine), "A-Q2")["text"]

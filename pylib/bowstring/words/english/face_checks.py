@@ -17,6 +17,7 @@ MESSAGES = {
     "read.differ": "First reading {first}, second {second}. Tape once more.",
     "read.differ_more": "Your readings disagree. Tape it once more.",
     "read.left_out": "Left out: {shown}.",
+    "read.bump": "But {stake} is out of line with its neighbors: the fair curve allows {fair}. Sight along them.",
     "read.proves_little": "In, but this check proves little.",
     "read.read_as": "{typed} was read as {shown}.",
     "read.unread": "That can't be read as a length.",

@@ -19,6 +19,7 @@ MESSAGES = {
     "read.differ": "Primera lectura {first}, segunda {second}. Mídalo una vez más.",
     "read.differ_more": "Sus lecturas no concuerdan. Mídalo una vez más.",
     "read.left_out": "No cuenta: {shown}.",
+    "read.bump": "Pero {stake} se sale de la línea de sus vecinas: la curva pareja permite {fair}. Mire a lo largo.",
     "read.proves_little": "Está dentro, pero esta ~revisión~ prueba poco.",
     "read.read_as": "{typed} se leyó como {shown}.",
     "read.unread": "Eso no se puede leer como una medida.",
