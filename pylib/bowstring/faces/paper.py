@@ -72,7 +72,7 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
     unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
-    told = [text for text in (brief.stands_off(answer), unread) if text]
+    told = [text for text in (brief.stands_off(answer), unread, brief.reads_out(answer)) if text]
     fixed += sum(tall([text], 14.0, 18.0, PAGE_WIDE) for text in told)
     fitted = sizes(tables, len(found) or 1, fixed)
     shown, rest = split(tables, min(MOST_ROWS, fitted.rows))

@@ -107,7 +107,11 @@ def _stick(answer: Answer) -> str:
 def _cautions(usual: list[str], own: list[str], more: int) -> str:
     first = "".join(f"<li>{marked(text)}</li>" for text in usual)
     then = "".join(f'<li class="own">{marked(text)}</li>' for text in own)
-    last = f'<li class="own">{marked(say("paper.safe_more", count=more))}</li>' if more else ""
+    last = (
+        f'<li class="own">{marked(say("paper.safe_one_more" if more == 1 else "paper.safe_more", count=more))}</li>'
+        if more
+        else ""
+    )
     return f'<ul class="safe">{first}{then}{last}</ul>'
 
 

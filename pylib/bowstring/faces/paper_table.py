@@ -72,7 +72,7 @@ def checks_html(found: Sequence[Check], none: str) -> str:
     head = "".join(f'<th scope="col" class="{kind}">{escape(say(key))}</th>' for key, kind in heads)
     rows = "".join(
         f'<tr><th scope="row">{marked(one.what)}</th><td class="reads">{marked(one.reads)}</td>'
-        f'<td>{marked(one.limit)}</td><td class="write"></td><td class="bx">{BOX}</td></tr>'
+        f'<td>{marked(one.limit)}</td><td class="write">{marked(one.was)}</td><td class="bx">{BOX}</td></tr>'
         for one in found
     )
     return f'<table class="checks"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'

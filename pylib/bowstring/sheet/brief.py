@@ -9,6 +9,7 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
+from bowstring.report.read import OUT
 from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.sheet.facing import curve_hand
 from bowstring.words import say
@@ -19,11 +20,12 @@ MOST_NAMES = 6
 
 @dataclass(frozen=True)
 class Check:
-    """A check: what is taped, what it must read, and by how much it may be out."""
+    """A check: what is taped, what it must read, by how much it may be out, and what was read, if anything."""
 
     what: str
     reads: str
     limit: str
+    was: str = ""
 
 
 def title(answer: Answer) -> str:
@@ -84,7 +86,17 @@ def checks(answer: Answer) -> list[Check]:
         for check in answer["checks"]
         if check["kind"] == "closing" or (check["recommended"] and not check["blind"])
     ]
-    return [Check(_what(check), check["shown"], _limit(check)) for check in rows]
+    was = {row["check"]: row["value_shown"] or "" for row in answer["read"]["rows"]}
+    return [Check(_what(check), check["shown"], _limit(check), was.get(check["key"], "")) for check in rows]
+
+
+def reads_out(answer: Answer) -> str:
+    """Return which check was read and isn't in, or how many, and what to do; empty for none."""
+    rows = [row for row in answer["read"]["rows"] if row["verdict"] in OUT]
+    if len(rows) != 1:
+        return say("paper.checks_out", count=len(rows)) if rows else ""
+    (check,) = (one for one in answer["checks"] if one["key"] == rows[0]["check"])
+    return say("paper.check_out", what=_what(check), shown=rows[0]["value_shown"] or "", must=check["shown"])
 
 
 def off_arc(answer: Answer) -> list[GotRow]:

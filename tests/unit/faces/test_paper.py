@@ -211,3 +211,18 @@ def test_where_every_stake_stands_and_no_check_was_read_the_front_says_so() -> N
     assert told in " ".join(Sides(paper_html(answer, all_stand=True)).sides[0].split())
     for one, all_stand in ((answer, False), (read, True), (read, False)):
         assert told not in " ".join(Sides(paper_html(one, all_stand=all_stand)).sides[0].split())
+
+
+def test_a_check_that_read_out_stands_on_the_front_with_what_was_read() -> None:
+    checks = answer_to(GOOD["halving"])["checks"]
+    first, second = [row["key"] for row in checks if row["recommended"]][:2]
+    one = answer_to({**GOOD["halving"], "read": [{"check": first, "value": "1 ft"}]})
+    front = " ".join(Sides(paper_html(one)).sides[0].split())
+    must = next(row["shown"] for row in one["checks"] if row["key"] == first)
+    assert f"to M reads 1' 0\", must be {must}. Settle it before anybody builds." in front
+    assert '<td class="write"><span class="n">1&#x27; 0&quot;</span></td>' in paper_html(one)
+    both = [{"check": key, "value": "1 ft"} for key in (first, second)]
+    two = answer_to({**GOOD["halving"], "read": both})
+    assert "2 checks read out." in " ".join(Sides(paper_html(two)).sides[0].split())
+    fine = answer_to({**GOOD["halving"], "read": [{"check": first, "value": must}]})
+    assert "Settle" not in " ".join(Sides(paper_html(fine)).sides[0].split())

@@ -233,7 +233,9 @@ MESSAGES = {
     "paper.slope": "{level} (~pendiente~ {slope})",
     "paper.done": "listo",
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
-    "paper.no_check_read": "No se leyó ninguna ~revisión~. Mida las ~revisiones~ antes de que alguien construya.",
+    "paper.check_out": "{what}: dio {shown}, debe dar {must}. Arréglelo antes de construir.",
+    "paper.checks_out": "{count} ~revisiones~ no dan. Arréglelas antes de construir.",
+    "paper.no_check_read": "Nadie ha leído las ~revisiones~. Mídalas antes de construir.",
     "paper.stands_off": "{stake} está {shown}. Mueva la ~estaca~, o pregunte.",
     "paper.stand_off": "{stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "paper.stakes_count": "{count} ~estacas~",
@@ -301,6 +303,7 @@ MESSAGES = {
         "Ninguna ~revisión~ detecta una curva del lado equivocado. En A, mirando a B, la curva le queda de este "
         "lado: {hand}."
     ),
+    "paper.safe_one_more": "La hoja larga trae {count} precaución más. Léala.",
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",
     "paper.scan": "Escanee el código para abrir este trabajo:",
     "paper.no_code": "Este trabajo, demasiado largo para un código:",
