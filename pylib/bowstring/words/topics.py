@@ -58,6 +58,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "page": ("desk", "page"),
     "pair": ("arc",),
     "paper": ("face_paper",),
+    "pieces": ("lineform",),
     "place": ("advice",),
     "pour": ("build_pour",),
     "proof": ("steps",),
