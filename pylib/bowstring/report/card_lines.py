@@ -50,7 +50,7 @@ def _joins(line: CardLine, start: str, end: str) -> bool:
 
 
 def _of_move(move: Move, step: Step, discs: Discs) -> Iterator[CardLine]:
-    if move.mark in SHOWN_BY:
+    if move.mark in SHOWN_BY and not move.uses:
         yield _line(STRAIGHT, move.mark, step.names.get("start", "P"))
     half = None
     for kind, start, end, at in move.drawn:

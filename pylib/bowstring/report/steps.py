@@ -221,6 +221,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "onto": _onto(step, lengths),
         **proof_values(layout, step, lengths),
         "mark": step.sets[-1] if step.sets else "",
+        "far_check": _far_check(step, lengths),
         "back": far_back(layout.marks, step.sets, tape.feet),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
@@ -232,6 +233,14 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
     if step.stake and step.stands:
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
     return say(f"step.{kind_told(layout, step)}{alone(layout, step)}", **values).rstrip()
+
+
+def _far_check(step: Step, lengths: Sequence[str]) -> str:
+    """What proves S behind an arc, and no step went by: empty where no tape gets there."""
+    last = step.measures[-1] if step.measures else None
+    if last is None or (last.start, last.end) != (step.names.get("last"), "S"):
+        return ""
+    return say("step.far_check", last=last.start, length=lengths[-1])
 
 
 def _corner_hand(layout: Layout, step: Step) -> str:

@@ -55,6 +55,25 @@ MESSAGES = {
         "Find {start}{first_landmark}, the PC: the straight ends there and the curve begins. Mark S on the straight, at least {back} "
         "back from {start}: S and {start} show its direction."
     ),
+    "step.have_straight_short": (
+        "Find {start}{first_landmark}: the straight ends there and the curve begins. Set S where that straight begins, "
+        "{length0} back from {start}: S and {start} show its direction."
+    ),
+    "step.have_arc": (
+        "Find {start}{first_landmark} and D, the ends of piece {piece}, an arc. Its tangent at {start} leads into this one. "
+        "From {start} measure {length0} along the line to D and set a mark. From it square off {length1} to the {off_hand}, "
+        "facing D: set S. Holding that distance, move S until {start} to S reads {length2}. {far_check}"
+    ),
+    "step.have_arc_past": (
+        "Find {start}{first_landmark} and D, the ends of piece {piece}, an arc. Its tangent at {start} leads into this one. "
+        "Extend the line from D past {start} by {length0} and set a mark. From it square off {length1} to the {off_hand}, "
+        "facing D: set S. Holding that distance, move S until {start} to S reads {length2}. {far_check}"
+    ),
+    "step.have_arc_square": (
+        "Find {start}{first_landmark} and D, the ends of piece {piece}, an arc. Its tangent at {start} leads into this one. "
+        "At {start} square off {length0} from the line to D, to the {off_hand}, facing D: set S. {far_check}"
+    ),
+    "step.far_check": "Check: {last} to S must read {length}. If it doesn't, set S again.",
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
         "{turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "
