@@ -101,6 +101,12 @@ def _straights(job: Job, drawn: Arc, staked: Arc) -> dict[str, tuple[str, bool]]
     return {"A": ("S", False)} if job.start == "one-end" else {}
 
 
+def far_back_on(length: float, feet: bool) -> tuple[float, bool]:
+    """Return how far back on a straight of a length S is set, metres, and whether that is all of it."""
+    most = BACK if feet else BACK_METRES
+    return min(length, most), length < most
+
+
 def before_of(job: Job, side: str | None) -> Before | None:
     """Return the piece of the job's line that shows the tangent at A, ``None`` for a job without one; ``side``: the
     curve's.
@@ -118,7 +124,8 @@ def before_of(job: Job, side: str | None) -> Before | None:
     if piece is None:
         return None
     if not isinstance(piece, Bend):
-        return Before(piece.length, True) if piece.length < (BACK if job.shown.feet else BACK_METRES) else None
+        back, short = far_back_on(piece.length, job.shown.feet)
+        return Before(back, True) if short else None
     unit, most = (FOOT, 10) if job.shown.feet else (HALF_METRE, 6)
     back = min(most, int(piece.arc.chord / unit + ROUND)) * unit or piece.arc.chord
     own = OTHER.get(side or "", piece.hand)  # who walks a curve to the right has it on his left

@@ -134,8 +134,9 @@ def _off_arc(recipe: Recipe, first: End, ahead: Point, arc: Arc, before: Before,
     """Set S behind A off the chord of the arc before it, whose tangent at A is the staked arc's.
 
     Between a tangent and a chord is half the central angle (Euclid, Elements III.32): S, ``back`` behind A on the
-    tangent, stands ``back`` cos(I/2) along the chord from A and ``back`` sin(I/2) off it, on that arc's own side; past A
-    from half a turn up. From D, where that arc begins, it is sqrt(c² + back² - 2 c back cos(I/2)): no step goes by that.
+    tangent, stands ``back`` cos(I/2) along the chord from A and ``back`` sin(I/2) off it, on that arc's own side; past
+    A from half a turn up. From D, where that arc begins, it is sqrt(c² + back² - 2 c back cos(I/2)): no step goes by
+    that.
     """
     a, at_a = first
     half, back = arc.half_angle, before.back

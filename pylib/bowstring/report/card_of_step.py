@@ -65,7 +65,11 @@ class Told:
     def cards(self) -> list[CardRow]:
         """Return the step's cards, without their running numbers."""
         parts = PARTS[self.kind] if self.kind in PARTS else (Part(),)
-        return [self._card(part) for part in parts]
+        return [self._card(part) for part in parts if self._is_taped(part)]
+
+    def _is_taped(self, part: Part) -> bool:
+        """Whether the step has all that a part tells: what no tape reaches isn't measured."""
+        return all(isinstance(source, str) or source < len(self.taped) for _label, source in part.numbers)
 
     def _card(self, part: Part) -> CardRow:
         step, numbers = self.step, part.numbers

@@ -39,6 +39,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "host": ("host",),
     "job": ("hand", "job"),
     "joints": ("build_joints",),
+    "kinked": ("steps",),
     "landmark": ("steps",),
     "length": ("lengths",),
     "lesson": ("lessons",),

@@ -68,8 +68,8 @@ def _row(piece: Piece) -> PieceRow:
     return {"kind": "straight", "length": piece.length, "radius": None, "turn": None}
 
 
-def report_part(plan: Lined, pages: list[LinedPage]) -> LinedPart:
-    """Return the answer's ``lined``, with the pages of its build."""
+def report_part(plan: Lined, pages: list[LinedPage], b_from_a: str = "") -> LinedPart:
+    """Return the answer's ``lined``, with the pages of its build and how B is set from A."""
     joins = (None, *plan.line.joins)
     pieces = zip(plan.line.pieces, joins, strict=True)
     return {
@@ -81,6 +81,7 @@ def report_part(plan: Lined, pages: list[LinedPage]) -> LinedPart:
         "asks": plan.asks,
         "cautions": cautions_of_line(plan),
         "pages": pages,
+        "b_from_a": b_from_a,
     }
 
 

@@ -15,6 +15,7 @@ MESSAGES = {
     "card.have_straight": "Find {start}, where the straight ends. Mark S {back} back on it.",
     "card.have_straight_short": "Find {start}, where the straight ends. Set S where it begins.",
     "card.have_arc": "Find {start} and D, the ends of arc {piece}. Square off {hand}: S.",
+    "card.have_arc_check": "Check S from {last}. If it reads otherwise, set S again.",
     "card.from_straight": "Run the straight past {start} to F. Square off {hand}. Set {end}.",
     "card.from_straight_back": "Tape back from {start} toward S: mark F. Square off {hand}. Set {end}.",
     "card.have_corner": "Find corner P. Mark S and T on the straights, {back} back.",

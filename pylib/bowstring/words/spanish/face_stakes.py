@@ -19,6 +19,7 @@ MESSAGES = {
     "card.have_straight": "Busque {start}, donde termina la recta. Marque S en ella, {back} atrás.",
     "card.have_straight_short": "Busque {start}, donde termina la recta. Ponga S donde empieza.",
     "card.have_arc": "Busque {start} y D, extremos del ~arco~ {piece}; ~a escuadra~ a la {hand}, ponga S.",
+    "card.have_arc_check": "Revise S desde {last}. Si no da, ponga S otra vez.",
     "card.from_straight": "Prolongue la recta pasando {start} hasta F; ~a escuadra~ a la {hand}, ponga {end}.",
     "card.from_straight_back": "De {start} mida hacia S, marque F; ~a escuadra~ a la {hand}, ponga {end}.",
     "card.have_corner": "Busque la esquina P. Marque S y T en las rectas, {back} atrás.",
