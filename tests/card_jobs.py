@@ -24,6 +24,12 @@ def box(name: str, left: float, low: float, right: float, high: float, stops: st
     return {"name": name, "stops": stops, "outline": [[f"{x} ft", f"{y} ft"] for x, y in corners]}
 
 
+def arc(radius: str, angle: float, turn: str, **more: str) -> dict[str, Any]:
+    """An arc as a piece of a line."""
+    return {"arc": {"radius": radius, "central_angle": angle}, "turn": turn, **more}
+
+
+OTHER = {"left": "right", "right": "left"}
 OAK, SHED = box("the oak", 18, -3, 22, 7), box("the shed", 18, 3, 22, 7)
 BLOCKED = {"arc": TALL, "levels": 2, "tolerance": "1 in", "ground": [OAK]}
 METRIC: dict[str, Any] = {
@@ -112,12 +118,26 @@ JOBS: dict[str, dict[str, Any]] = {
     "in millimeters": {"method": "ordinates", "unit": "mm", "arc": {"chord": 12000, "sagitta": 1500}},
     "sixteenths, long": {"method": "halving", "arc": {"chord": "238' 7-15/16\"", "sagitta": "25' 3\""},
                          "mark": "1/16 in", "tape": {"length": "300 ft"}},
+    **{f"after an arc of {angle} degrees": {"line": [arc("20 ft", angle, "left"), arc("30 ft", 60, "right")], "at": 2}
+       for angle in (70, 180, 220)},
+    "after a long arc, with a short tape": {"line": [arc("60 ft", 70, "right"), arc("30 ft", 60, "right")], "at": 2,
+                                            "tape": {"length": "50 ft"}},
+    "after a short straight": {"line": [{"straight": "7 ft"}, arc("30 ft", 60, "right")]},
+    "after a kink": {"line": [{"straight": "20 ft"}, arc("30 ft", 60, "right", kink="8 left")]},
 }  # fmt: skip
+OF_A_LINE = ("arc", "side")
+"""What each arc of a line says by itself."""
 
 
 def job(name: str, **changes: Any) -> dict[str, Any]:
-    """One of the jobs, whole."""
+    """One of the jobs, whole; of a line that is to be on the right every hand is the other one."""
     made = {**PLAIN, **JOBS[name], **changes}
+    if "line" in made:
+        if made["side"] == "right":
+            made["line"] = [{key: OTHER.get(text, text) if key == "turn" else text.replace("left", "right")
+                             if key == "kink" else text for key, text in piece.items()}
+                            for piece in made["line"]]  # fmt: skip
+        made = {key: value for key, value in made.items() if key not in OF_A_LINE}
     return {key: value for key, value in made.items() if value is not None}
 
 

@@ -93,7 +93,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     // What the bar at the top says is to be answered: the first of it.
     asked() {
       const bar = (place.now.face === "build" && document.querySelector("#build .ask.open")) || at("ask-open");
-      if (!bar.hidden) open("numbers", bar.dataset.open ?? bar.dataset.panel);
+      open("numbers", bar.hidden ? "" : (bar.dataset.open ?? bar.dataset.panel));
     },
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);

@@ -2,6 +2,7 @@
 
 import { at, form, write } from "./document.js";
 import { showMade } from "./made.js";
+import { pieces } from "./pieces.js";
 import { keptBeside } from "./sizes.js";
 
 const BESIDE = new RegExp(`^(?:${keptBeside})$`);
@@ -65,6 +66,7 @@ export function fill(fields) {
     if (control.type === "radio") control.checked = control.value === fields[control.name];
     else control.value = fields[control.name];
   }
+  pieces();
   changes();
 }
 
@@ -78,6 +80,7 @@ export function put(given) {
     else if (control.type === "checkbox") control.checked = control.name in fields;
     else if (control.name) control.value = fields[control.name] ?? "";
   }
+  pieces(true);
   changes();
 }
 
@@ -145,6 +148,7 @@ export function rowsFor(fields, all = false) {
 function nextRow(row, group, number) {
   const copy = row.cloneNode(true);
   copy.querySelector("#keys")?.remove();
+  copy.removeAttribute("data-kind");
   const renamed = (text) => text.replaceAll(`${group}-${number - 1}-`, `${group}-${number}-`);
   for (const part of copy.querySelectorAll("*")) {
     for (const name of ["id", "name", "for", "aria-describedby", "data-field"]) {
@@ -152,6 +156,7 @@ function nextRow(row, group, number) {
     }
     part.removeAttribute("aria-invalid");
     part.removeAttribute("data-bad");
+    part.removeAttribute("open");
     if (part.matches(".echo, .wrong")) part.textContent = "";
     else if (part.type === "radio") part.checked = part.hasAttribute("data-blank");
     else if (part.matches("input, textarea")) part.value = part.defaultValue = "";
@@ -162,7 +167,11 @@ function nextRow(row, group, number) {
 }
 
 export function showEchoes(echoes) {
-  for (const place of form.querySelectorAll(".panel .echo")) showMade(place, echoes[place.id.slice(0, -"-echo".length)] ?? "");
+  // While one of its pieces is half typed a line stays drawn as it was: nothing moves under the fingers.
+  const old = "line-long" in echoes && !("line-drawn" in echoes);
+  at("line-drawn-echo").toggleAttribute("data-old", old);
+  for (const place of form.querySelectorAll(`.panel .echo${old ? ":not([data-old])" : ""}`))
+    showMade(place, echoes[place.id.slice(0, -"-echo".length)] ?? "");
 }
 
 // Only in panels: what is told of a measure stands in its row.

@@ -57,7 +57,7 @@ def blocks_of(
             square = move.squares
             if square and square.mark in squares:
                 yield from _triangle(recipe.at, ground, number, square, squares[square.mark])
-            if move.mark not in SHOWN_BY:
+            if move.mark not in SHOWN_BY or move.uses:
                 for name in ground.standing(recipe.at[move.mark]):
                     yield Blocked("feet", number, move.mark, move.mark, name, 0.0)
 
@@ -98,13 +98,14 @@ def readings_of(step: Step) -> int:
 def _lines(at: Marks, step: Step) -> Iterator[tuple[str, str, str, Point, Point]]:
     """Yield the pulls, strings and sights of a step: kind, its marks, and where they are.
 
-    How far back on a straight its direction is shown is the crew's own choice: a line to there is none of the sheet's.
+    How far back on a straight its direction is shown is the crew's own choice: a line to there is none of the sheet's,
+    but for one that is taped to set it.
     """
     for measure in step.measures:
         yield PULL, measure.start, measure.end, at[measure.start], at[measure.end]
     for move in step.moves:
         for kind, start, end in move.lines:
-            if end not in SHOWN_BY:
+            if end not in SHOWN_BY or move.mark == end:
                 yield kind, start, end, at[start], at[end]
 
 

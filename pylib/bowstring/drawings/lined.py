@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import accumulate, pairwise
 
 from bowstring.drawings.boxes import Box, text_width
@@ -18,7 +19,8 @@ from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_lined import LinedPart, LinedPiece, LinedRun
+from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_lined import LinedJoints, LinedPart, LinedPiece, LinedRun
 from bowstring.words import say
 
 WIDE, HIGH = 360.0, 190.0
@@ -50,7 +52,20 @@ def lined_svg(answer: Answer, page: str = "", *, id: str, wide: float = WIDE, hi
     part = answer["lined"]
     if part is None:
         raise ValueError("no line of several pieces")
-    return _Made(answer, part, page, id, wide, high).finish()
+    rows = [row for row in answer["build"] if page in ("", row["key"])]
+    told = [f"{say('build.' + row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in rows]
+    title = say(f"build.{page}") if page else say("lined.draw_title")
+    drawn = _Drawn(title, answer["unit"], told, page, answer["joints"])
+    return _Made(part, drawn, id, wide, high).finish()
+
+
+def typed_svg(part: LinedPart, unit: str, *, id: str, high: float) -> str:
+    """Return the drawing of a line that is only typed yet, as SVG: itself and the slab along it, nothing of the build;
+    ``unit``: in which it is shown.
+
+    Raises ``ValueError`` for one that can't be drawn.
+    """
+    return _Made(part, _Drawn(say("lined.draw_title"), unit), id, WIDE, high).finish()
 
 
 def _kink(piece: LinedPiece) -> str:
@@ -60,19 +75,28 @@ def _kink(piece: LinedPiece) -> str:
     return " " + say("lined.draw_kink", kink=piece["kink_shown"], looks=piece["looks_shown"])
 
 
+@dataclass(frozen=True)
+class _Drawn:
+    """What a drawing is of: its title, the unit of its bar, what is told of it beside the pieces, the page (empty: the
+    whole), the joints."""
+
+    title: str
+    unit: str
+    told: Sequence[str] = ()
+    page: str = ""
+    joints: JointsPart | LinedJoints | None = None
+
+
 class _Made:
     """The drawing in the making."""
 
-    def __init__(self, answer: Answer, part: LinedPart, page: str, id: str, wide: float, high: float) -> None:
-        self.answer, self.part, self.page = answer, part, page
+    def __init__(self, part: LinedPart, drawn: _Drawn, id: str, wide: float, high: float) -> None:
+        self.part, self.page, self.joints, self.unit = part, drawn.page, drawn.joints, drawn.unit
         self.left, self.right = -wide / 2 + _ROUND, wide / 2 - _ROUND
         self.shape: LineShape = shape_of(part["shape"], wide - 2 * _SIDES, high)
-        rows = [row for row in answer["build"] if page in ("", row["key"])]
-        told = [f"{say('build.' + row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in rows]
-        told += [say("lined.draw_piece", name=piece["name"], text=piece["text"], kink=_kink(piece))
-                 for piece in part["pieces"]]  # fmt: skip
-        title = say(f"build.{page}") if page else say("lined.draw_title")
-        self.sketch = Sketch(id=id, title=title, description=" ".join(told))
+        told = [*drawn.told, *(say("lined.draw_piece", name=piece["name"], text=piece["text"], kink=_kink(piece))
+                                for piece in part["pieces"])]  # fmt: skip
+        self.sketch = Sketch(id=id, title=drawn.title, description=" ".join(told))
         for side in (self.left - wide, self.right):
             self.sketch.ground.take_box(Box(side, -2 * high, side + wide, 2 * high))
         self.sketch.see((self.left, 0.0), (self.right, 0.0))
@@ -186,7 +210,7 @@ class _Made:
 
     def _cuts(self, left: list[LinedRun], right: list[LinedRun]) -> None:
         """Dashes across the slab where its joints are, so many of them as can be told apart."""
-        joints = self.answer["joints"]
+        joints = self.joints
         if self.page not in _CUT_ON or joints is None or "left" not in joints:
             return
         kept: list[list[Point]] = []
@@ -222,7 +246,7 @@ class _Made:
 
     def _bar(self) -> None:
         """A bar of a round length, in the first corner that is free, or else under everything."""
-        number, unit, metres = round_length(_BAR / self.shape.scale, self.answer["unit"])
+        number, unit, metres = round_length(_BAR / self.shape.scale, self.unit)
         text = say(f"draw.scale.number.{unit}", number=f"{number:g}")
         wide, edge = metres * self.shape.scale, self.sketch.edge
         room = max(wide, text_width(text, "word"))

@@ -45,6 +45,20 @@ def settle_line(said: LineSaid, mark: float, show: Callable[[float], str] = str)
     return SettledLine(said, Line(tuple(pieces)), tuple(arcs))
 
 
+def before_staked(said: LineSaid, mark: float, show: Callable[[float], str] = str) -> Piece | None:
+    """Return the piece that ends where the staked arc begins, tangent to it; ``None`` where there is none, or a kink.
+
+    ``mark`` and ``show`` as ``settle_line`` has them; raises ``BadJob``, with the piece's place.
+    """
+    if said.at == 0 or said.pieces[said.at].kink is not None:
+        return None
+    piece = said.pieces[said.at - 1]
+    if isinstance(piece, ArcSaid):
+        settled, hand = _settled(piece, f"line[{said.at - 1}]", mark, show)
+        return Bend(settled.arc, hand)
+    return Straight(piece.length)
+
+
 def _settled(piece: ArcSaid, place: str, mark: float, show: Callable[[float], str]) -> tuple[Settled, Hand]:
     """Return a piece's arc and its hand; three points bulge to the hand that the arc turns away from."""
     told: Hand | None = None

@@ -9,12 +9,21 @@ from bowstring.errors import bad
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.job import Job
+from bowstring.job.terms import OTHER
 from bowstring.methods.catalogue import BY_NAME
+from bowstring.methods.ends import BACK, Before
 from bowstring.methods.setting import FITS, Rounds, Setting
+from bowstring.units.sizes import FOOT
 
 CLOSE_MARKS, CLOSE_PART = 4, 1 / 2000
 """Two control marks whose distance differs from the drawing's by more than four marks (each of four coordinates is off
 by half a last digit) or a 2000th of it are not the marks, or not its numbers (common practice, no source)."""
+
+ROUND = 1e-9
+"""Of a unit: a float's dust under a whole one."""
+
+BACK_METRES, HALF_METRE = 4.0, 0.5
+"""Metres: as far back as a metric crew is told to set S, and the step of a round distance."""
 
 END_MARKS = 2
 """Tape marks by which the place typed for an end may differ from the layout's: what rounding its number makes."""
@@ -90,6 +99,37 @@ def _straights(job: Job, drawn: Arc, staked: Arc) -> dict[str, tuple[str, bool]]
     if job.start == "corner":
         return {"A": ("P", True), "B": ("P", True)}
     return {"A": ("S", False)} if job.start == "one-end" else {}
+
+
+def far_back_on(length: float, feet: bool) -> tuple[float, bool]:
+    """Return how far back on a straight of a length S is set, metres, and whether that is all of it."""
+    most = BACK if feet else BACK_METRES
+    return min(length, most), length < most
+
+
+def before_of(job: Job, side: str | None) -> Before | None:
+    """Return the piece of the job's line that shows the tangent at A, ``None`` for a job without one; ``side``: the
+    curve's.
+
+    S stands at the beginning of a straight that is shorter than a crew goes back; off an arc a round distance behind A,
+    no longer than its chord: a line that is carried on farther than it is long swings. Raises ``BadJob`` where the
+    piece is none.
+    """
+    if job.line is None:
+        return None
+    from bowstring.forming.line.pieces import Bend
+    from bowstring.job.line_settled import before_staked
+
+    piece = before_staked(job.line, job.tape.mark, job.shown.show)
+    if piece is None:
+        return None
+    if not isinstance(piece, Bend):
+        back, short = far_back_on(piece.length, job.shown.feet)
+        return Before(back, True) if short else None
+    unit, most = (FOOT, 10) if job.shown.feet else (HALF_METRE, 6)
+    back = min(most, int(piece.arc.chord / unit + ROUND)) * unit or piece.arc.chord
+    own = OTHER.get(side or "", piece.hand)  # who walks a curve to the right has it on his left
+    return Before(back, False, piece.arc, piece.hand, piece.hand == own, job.line.at)
 
 
 def _meet_control(job: Job, setting: Setting) -> None:

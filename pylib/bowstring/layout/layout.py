@@ -23,7 +23,7 @@ from bowstring.geometry.plane import Point, distance
 from bowstring.geometry.three import through_points, through_sides
 from bowstring.job.job import Job
 from bowstring.layout.crossing import past_what_blocks
-from bowstring.layout.frame import setting_of
+from bowstring.layout.frame import before_of, setting_of
 from bowstring.layout.got import take_up
 from bowstring.layout.ground import Ground, meet_ground
 from bowstring.layout.limits import limits_of
@@ -135,7 +135,7 @@ def lay_out(job: Job) -> Layout:
     method, setting, parallel, levels = _ready(job, drawn, staked)
     stakes = stakes_of_method(method, job, setting, levels)
     ends, in_the_way = Recipe(setting.known), Obstructions(staked, limits_of(job))
-    find_ends(ends, drawn, staked, job.start, proving_on(in_the_way, job.tape.feet))
+    find_ends(ends, drawn, staked, job.start, proving_on(in_the_way, job.tape.feet), before_of(job, job.side or hand))
     setting, recipe = _construct(job, ends, method, setting, stakes)
     if method.halves:
         checks, marks = find_checks(staked, stakes, recipe.at)

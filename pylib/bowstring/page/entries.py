@@ -97,6 +97,15 @@ class Entries:
             f'<div class="entry">{self._entry(field)}{self._beside(field)}</div>{self._after(name)}</div>'
         )
 
+    def short(self, field: Field, label: str = "") -> str:
+        """Return one field in a compact row: its label unseen, or ``label``, a shorter one, in its box for the eye."""
+        name = field.id
+        seen = f'<small aria-hidden="true">{escape(label)}</small>' if label else ""
+        return (
+            f'<div class="field" data-field="{name}"><label for="{name}" class="unseen">{said(f"form.{field.word}")}'
+            f'</label><div class="entry">{seen}{self._entry(field)}{self._beside(field)}</div>{self._after(name)}</div>'
+        )
+
     def _described(self, field: Field) -> str:
         names = [f"{field.id}-help"] if _hashelp_of(field.word) else []
         names += [f"{field.id}-beside"] if self._beside(field) else []

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from html import escape
 
 from bowstring.errors import BadJob
+from bowstring.faces.question_lines import is_edge_open
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import done_of
 from bowstring.page.called import called
@@ -45,7 +46,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         return _not_yet(asked["fields"], refusal)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
-    told = {"sign": "computed", "html": "", "state": _state(answered, outs), "badges": badges}
+    told = {"sign": "computed", "html": "", "state": _state(answered, outs, asked["fields"]), "badges": badges}
     return {**told, **_of_job(asked["fields"]), **made}
 
 
@@ -100,12 +101,14 @@ def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
     return answered["read"]["outs"]
 
 
-def _state(answered: Answer, outs: int) -> dict[str, str]:
-    """What the bar says; ``outs``: checks that were read out."""
+def _state(answered: Answer, outs: int, fields: Mapping[str, str]) -> dict[str, str]:
+    """What the bar says; ``outs``: checks that were read out. What the numbers still ask it says on every face."""
     if answered["stops"]:
         return {"sign": "stop", "text": say("page.state_stop")}
     if outs:
         return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
+    if is_edge_open({name: text for name, text in fields.items() if text.strip()}):
+        return {"sign": "ask", "text": say("numbers.state_open", count=1)}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 

@@ -58,6 +58,12 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         wrong={error["id"]: error["text"] for error in errors if error["id"]},
         shown=shown_here(),
     )
+    lined = is_lined(fields)
+    if lined and asked.get("panel") == "pieces":
+        from bowstring.page.pieces_told import told_of_pieces  # what lays a line and draws it
+
+        tape = tape_of(fields)
+        echoes = echoes | told_of_pieces(fields, tape, tape.seen_in(shown_here()))
     note = unit_note(fields)
     if note:
         face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
@@ -70,7 +76,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         "of_example": left,
         "shown_in": note_of(fields),
         "called": called(fields, shown_here()),
-        "lined": is_lined(fields),
+        "lined": lined,
     }
 
 

@@ -1,4 +1,4 @@
-"""The panel of a line's other pieces: a short row for each, what few need of it folded."""
+"""The panel of a line's pieces: the drawing, a short row for each in the order of walking, what few need folded."""
 
 from __future__ import annotations
 
@@ -10,18 +10,25 @@ from bowstring.page.pieces import AFTER, BEFORE, KINK, MORE, STRAIGHT, TURN
 from bowstring.page.rows import LEAST, MOST
 from bowstring.words import say
 
-_FIRST = (STRAIGHT, "radius", "central_angle", "arc_length", TURN)
-_FOLDED = ("chord", "sagitta", KINK)
+_FOLDED = ("arc_length", "chord", "sagitta")
 
 
 def pieces_html(page: Entries) -> str:
-    """Return what stands in the panel: what comes before the arc, its own kink, and what comes after."""
+    """Return what stands in the panel: what is told of the line, its rows, and the two that add one at its end."""
     return (
-        f'<p class="help">{said("form.pieces_help")}</p>'
-        f'<h3 class="sub">{said("form.section_before")}</h3>{_rows(page, BEFORE)}'
-        f'<h3 class="sub">{said("form.section_after")}</h3>{_rows(page, AFTER)}'
-        f"{page.fold('kink', page.plain([KINK]))}"
+        f'{_told("line-drawn")}<p class="ends">{_told("line-long")}</p>'
+        f'<div class="pieces">{_rows(page, BEFORE)}{_own(page)}{_rows(page, AFTER)}</div>'
+        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div><p>{_told("line-ends")}</p>'
     )
+
+
+def _told(name: str) -> str:
+    """The place of what is told as it is typed: shown with what is read of the fields."""
+    return f'<span class="echo" id="{name}-echo"></span>'
+
+
+def _put(what: str, word: str, kind: str = "") -> str:
+    return f'<button type="button" class="small{kind}" data-put="{what}">{said(f"pieces.{word}")}</button>'
 
 
 def _rows(page: Entries, group: str) -> str:
@@ -35,11 +42,33 @@ def _rows(page: Entries, group: str) -> str:
 
 
 def _row(page: Entries, group: str, row: int, entries: dict[str, Field]) -> str:
-    first, folded = ("".join(page.field(entries[name]) for name in names) for names in (_FIRST, _FOLDED))
-    used = any(page.typed.get(entries[name].id, "").strip() for name in _FOLDED)
+    name, kept = f"{group}-{row}", page.field(entries[MORE])
+    names = f'<span class="st">{said("pieces.straight")}</span><span class="ar">{said("pieces.arc")}</span>'
+    folded = "".join(page.field(entries[one]) for one in _FOLDED)
     return (
-        f'<fieldset class="row piece"><legend>{escape(say(f"form.row_{group}", number=row + 1))}</legend>'
-        f'<div class="fields">{first}</div><details class="fold"{" open" if used else ""}>'
-        f'<summary>{said("form.section_piece")}</summary><div class="fields">{folded}</div></details>'
-        f"{page.field(entries[MORE])}</fieldset>"
+        f'<fieldset class="pc"><legend class="unseen">{escape(say("form.piece_row", number=row + 1))}</legend>'
+        f'{_join(page, name, entries[KINK])}<b class="no" aria-hidden="true"></b>'
+        f'<details class="more"><summary>{names} {_told(f"{name}-long")}</summary>'
+        f'<div class="fields ar">{folded}</div>{_put("out", "out")}</details>'
+        f'<button type="button" class="small take ar" data-do="line-at">{said("pieces.stake")}</button>'
+        f'<div class="st">{page.short(entries[STRAIGHT])}</div><div class="ar">{page.short(entries["radius"], "R")}'
+        f"{page.short(entries['central_angle'])}{page.field(entries[TURN])}</div>{kept}</fieldset>"
+    )
+
+
+def _own(page: Entries) -> str:
+    """The row of the arc that is staked: its numbers stand in the rows of the face."""
+    return (
+        f'<div class="pc own" data-kind="arc">{_join(page, "own", page.fields[KINK])}<b class="no"></b>'
+        f"<p>{said('pieces.staked')} {_told('own-long')}<br>{_told('own-said')}</p>"
+        f'<button type="button" class="small take" data-do="panel-close">{said("pieces.change")}</button></div>'
+    )
+
+
+def _join(page: Entries, name: str, kink: Field) -> str:
+    """How a piece meets the one before it; a tap opens its kink, and puts a piece in before it."""
+    return (
+        f'<div class="jn"><details><summary><span class="unseen">{said("form.piece_kink")}</span> {_told(f"{name}-join")}</summary>{page.field(kink)}'
+        f'<div class="pick">{_put("straight", "put_straight")}{_put("arc", "put_arc")}</div></details>'
+        f"{_put('tangent', 'make_tangent')}</div>"
     )

@@ -50,8 +50,9 @@ def _joins(line: CardLine, start: str, end: str) -> bool:
 
 
 def _of_move(move: Move, step: Step, discs: Discs) -> Iterator[CardLine]:
-    if move.mark in SHOWN_BY:
-        yield _line(STRAIGHT, move.mark, step.names.get("start", "P"))
+    if move.mark in SHOWN_BY and not move.uses:
+        start = step.names.get("start", "P")
+        yield _line(STRAIGHT, move.mark, start, discs.get(frozenset((move.mark, start))))
     half = None
     for kind, start, end, at in move.drawn:
         disc = discs.get(TURNED if kind == TURN else frozenset((start, end)))

@@ -65,7 +65,11 @@ class Told:
     def cards(self) -> list[CardRow]:
         """Return the step's cards, without their running numbers."""
         parts = PARTS[self.kind] if self.kind in PARTS else (Part(),)
-        return [self._card(part) for part in parts]
+        return [self._card(part) for part in parts if self._is_taped(part)]
+
+    def _is_taped(self, part: Part) -> bool:
+        """Whether the step has all that a part tells: what no tape reaches isn't measured."""
+        return all(isinstance(source, str) or source < len(self.taped) for _label, source in part.numbers)
 
     def _card(self, part: Part) -> CardRow:
         step, numbers = self.step, part.numbers
@@ -194,7 +198,8 @@ def taped_otherwise(layout: Layout) -> tuple[str, str] | None:
 SHARED = ("centre_behind", "centre_inside", "produce_first", "produce_straight", "produce", "prove_parts")
 """Kinds whose one number is held twice."""
 
-TITLED = ("have_ends", "set_ends", "have_ends_untaped", "set_ends_untaped", "have_straight", "have_corner",
+TITLED = ("have_ends", "set_ends", "have_ends_untaped", "set_ends_untaped", "have_straight", "have_straight_short",
+          "have_arc", "have_arc_past", "have_arc_square", "have_corner",
           "from_corner", "from_corner_untaped", "string", "string_up", "string_none", "no_string", "string_taped",
           "ends_taped", "string_middle", "parallel_crossed", "parallel_squared", "parallel_strung",
           "parallel_stood", "parallel_stood_strung")  # fmt: skip

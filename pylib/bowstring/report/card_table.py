@@ -30,6 +30,12 @@ _BESIDE = (
     Part((("toward_start", 2), ("toward_end", 3)), "must_read", 4, "prove_beside_across", (1, 3)),
 )
 
+
+def _far(place: int, moves: tuple[int, int]) -> Part:
+    """The check of a tangent's mark from the far end of an arc: a card of its own, where a tape gets there."""
+    return Part((("must_read", place),), "", None, "have_arc_check", moves)
+
+
 _ENDS: dict[str, tuple[Part, ...]] = {
     "have_ends": (Part((("must_read", 0),), "ends"),),
     "set_ends": (Part((("must_read", 0),), "ends"),),
@@ -41,6 +47,10 @@ _ENDS: dict[str, tuple[Part, ...]] = {
     "prove_beside_inside": _BESIDE,
     "prove_corner": (Part((("toward_s", 0), ("toward_t", 1)), "must_read", 2),),
     "have_straight": (Part(),),
+    "have_straight_short": (Part((("must_read", 0),)),),
+    "have_arc": (Part((("toward", 0), ("off", 1)), "must_read", 2, "", (0, 4)), _far(3, (4, 4))),
+    "have_arc_past": (Part((("past", 0), ("off", 1)), "must_read", 2, "have_arc", (0, 4)), _far(3, (4, 4))),
+    "have_arc_square": (Part((("off", 0),), *_BY_TRIANGLE, "have_arc", (0, 3)), _far(1, (3, 3))),
     "from_straight": (_STRAIGHT[""],),
     "from_straight_back": (_STRAIGHT["_back"],),
     "from_straight_untaped": (Part(_STRAIGHT[""].numbers, *_BY_TRIANGLE, "from_straight"),),

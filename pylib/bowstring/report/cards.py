@@ -9,6 +9,7 @@ from bowstring.layout.layout import Layout
 from bowstring.report.card_of_step import Told, squares_for, taped_otherwise
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.report.forms.steps import StepRow
+from bowstring.report.kinked import b_from_line
 from bowstring.report.stakeline import report_on_line
 from bowstring.report.steps import LONG_STRING
 from bowstring.words import say
@@ -58,6 +59,9 @@ def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
         ends["notes"].append(say("card.note.taped", drawn=otherwise[0], found=otherwise[1]))
     if ends:
         told = ((end, layout.job.ends[end]) for end in ("A", "B"))
+        b = b_from_line(layout, short=True)
+        if b:
+            ends["notes"].append(b)
         ends["notes"] += [say("card.note.landmark", end=end, landmark=mark) for end, mark in told if mark]
     first = next((card for card in cards if card["stake"]), None)
     if first:

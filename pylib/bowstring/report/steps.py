@@ -14,12 +14,16 @@ from bowstring.layout.layout import Layout
 from bowstring.report.faced import hands_of
 from bowstring.report.forms.steps import Deflected, Reading, StepRow, TapeMeasure, TurnedAngle
 from bowstring.report.hands import away_hand, curve_hand, hand_told, turn_hand
+from bowstring.report.kinked import b_from_line
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.places import far_back
 from bowstring.report.proofs import proof_values
 from bowstring.units.angles import show_dms
 from bowstring.units.tape import Tape
 from bowstring.words import say
+
+HAVE_ENDS = ("have_ends", "have_ends_untaped")
+"""Steps that find both ends."""
 
 LONG_STRING = 15.24
 """Metres (50 ft): a longer string is told about wind."""
@@ -221,6 +225,7 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         "onto": _onto(step, lengths),
         **proof_values(layout, step, lengths),
         "mark": step.sets[-1] if step.sets else "",
+        "far_check": _far_check(step, lengths),
         "back": far_back(layout.marks, step.sets, tape.feet),
         "first_landmark": _landmark(layout, "A"),
         "second_landmark": _landmark(layout, "B"),
@@ -231,7 +236,16 @@ def _sentence(layout: Layout, step: Step, texts: dict[str, str], half_chord: str
         values["wanted"] = tape.show(abs(step.sagitta))
     if step.stake and step.stands:
         values["off"] = off_the_arc(tape, layout.misses.by_stake[step.stake])
-    return say(f"step.{kind_told(layout, step)}{alone(layout, step)}", **values).rstrip()
+    text = say(f"step.{kind_told(layout, step)}{alone(layout, step)}", **values)
+    return f"{text} {b_from_line(layout) if step.kind in HAVE_ENDS else ''}".rstrip()
+
+
+def _far_check(step: Step, lengths: Sequence[str]) -> str:
+    """What proves S behind an arc, and no step went by: empty where no tape gets there."""
+    last = step.measures[-1] if step.measures else None
+    if last is None or (last.start, last.end) != (step.names.get("last"), "S"):
+        return ""
+    return say("step.far_check", last=last.start, length=lengths[-1])
 
 
 def _corner_hand(layout: Layout, step: Step) -> str:

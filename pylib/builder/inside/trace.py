@@ -77,6 +77,7 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
     for panel in ("", "way"):
         for call in ("numbers", "numbers_later"):
             _ask(call, asked, fields={**fields, "unit_before": "m"}, panel=panel, focus="arc-chord")
+    _ask("numbers", asked, fields={**fields, "before-0-straight": "20 ft"}, panel="pieces")
     for face in FACES:
         _ask("face", asked, fields=fields, face=face, card=None, panel="", address="https://example.org/")
     for page in ("edges", "boards", "joints", "grades", "pour"):

@@ -14,6 +14,7 @@ from bowstring import answering
 from bowstring.demo import DEMO
 from bowstring.faces.stakes import SIZES_DOWN, count, first_open, size_of, stakes_html, steps_list_html
 from bowstring.faces.steplist import AROUND
+from bowstring.sheet.of_line import of_line
 from bowstring.words import say
 from card_jobs import EVERYDAY, JOBS, told
 from helping import about, answer_to
@@ -66,9 +67,11 @@ def test_a_card_has_at_most_sixty_words(name: str, unit: str | None) -> None:
     for card in answer["cards"]:
         if card["kind"] not in seen or card["notes"]:
             seen.add(card["kind"])
-            text = text_of(stakes_html(answer, card["number"]))
+            text, which = text_of(stakes_html(answer, card["number"])), of_line(answer)
             with about(card["number"], text):
-                assert card["text"] in text and words(text) <= MOST_WORDS
+                # Which arc of a line it is stands over each of its cards, in a sentence of its own.
+                assert card["text"] in text and words(text.replace(which, "")) <= MOST_WORDS
+                assert which in text and words(which) <= 14
 
 
 def test_a_card_shows_its_numbers_and_is_told_by_its_step() -> None:

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import json
+import re
+from html import unescape
+from math import cos, radians, sin
 from typing import Any
 
 import pytest
@@ -13,6 +16,7 @@ from bowstring.page.calls import handle
 from bowstring.page.fields import field_of, fields_of_job, job_of_fields
 from bowstring.page.pieces import staked_at
 from bowstring.page.unit import unit_note
+from bowstring.units.tape import make_tape
 from bowstring.words import say
 
 CREEK: JobForm = {
@@ -121,3 +125,54 @@ def test_the_face_counts_the_pieces() -> None:
     told = numbers(fields_of_job(CREEK))
     assert told["lined"] and told["lines"]["pieces"]["text"] == "Before: 1 straight, after: 1 straight, 1 arc"
     assert not numbers({"arc-chord": "38 ft"})["lined"]
+
+
+def panel(fields: dict[str, str]) -> dict[str, str]:
+    told = json.loads(handle("numbers", json.dumps({"fields": fields, "focus": "", "panel": "pieces"})))
+    return {name: plain(text) for name, text in told["echoes"].items()}
+
+
+def plain(html: str) -> str:
+    return unescape(re.sub("<svg.*?</svg>|<[^>]*>", "", html)).strip()
+
+
+def test_the_panel_tells_each_piece_where_it_meets_the_one_before_and_where_the_line_ends() -> None:
+    """The ends by coordinates: each piece walked by itself, in feet, from the start along the x axis."""
+    told = panel(fields_of_job(CREEK))
+    x, y, way = 20.0, 0.0, 0.0
+    for radius, turn in ((31.0, 70.0), (24.0, -40.0)):
+        way += 2 * (turn < 0)  # the second arc kinks 2 degrees to the left
+        sign = 1 if turn > 0 else -1
+        centre = (x - sign * radius * sin(radians(way)), y + sign * radius * cos(radians(way)))
+        way += turn
+        x, y = centre[0] + sign * radius * sin(radians(way)), centre[1] - sign * radius * cos(radians(way))
+    way -= 3  # and the last straight 3 to the right
+    x, y = x + 8.5 * cos(radians(way)), y + 8.5 * sin(radians(way))
+    ahead, off = (make_tape("ft-in", None).show(length * 0.3048) for length in (x, y))
+    assert told["line-ends"] == say("lined.ends_left", ahead=ahead, off=off)
+    assert told["line-long"].endswith(say("pieces.ends", angle=f"{way:g}°", hand="left"))
+    assert told["own-said"] == say("pieces.own", radius="31' 0\"", angle="70°", hand="LEFT")
+    assert told["after-0-long"] == make_tape("ft-in", None).show(24 * radians(40) * 0.3048)
+    assert told["before-0-join"] == say("pieces.first") and told["own-join"] == "Tangent, no kink"
+    assert told["after-0-join"].startswith("Kink 2° left") and told["after-1-join"].startswith("Kink 3° right")
+    assert '4-1/4" off in 10 ft' in told["after-0-join"]  # 2 x 10 ft x sin 1 degree = 4.19 in
+
+
+def test_a_curve_that_reverses_is_told_and_one_that_goes_on_isn_t() -> None:
+    fields = {name: text for name, text in fields_of_job(CREEK).items() if name != "after-0-kink"}
+    assert "reverses" in panel(fields)["after-0-join"]
+    assert "reverses" not in panel({**fields, "after-0-turn": "left"})["after-0-join"]
+
+
+def test_while_a_piece_is_half_typed_the_others_are_told_and_nothing_is_drawn() -> None:
+    fields = fields_of_job(CREEK)
+    del fields["after-0-central_angle"]
+    told = panel(fields)
+    assert told["line-long"] == say("pieces.waits") and "line-drawn" not in told and "line-ends" not in told
+    assert "after-0-long" not in told and told["own-long"] and "2 left" in told["after-0-join"]
+
+
+def test_the_panel_tells_nothing_while_it_is_shut_nor_of_an_arc_alone() -> None:
+    told = json.loads(handle("numbers", json.dumps({"fields": fields_of_job(CREEK), "focus": ""})))
+    assert "line-long" not in told["echoes"]
+    assert "line-long" not in panel({"arc-chord": "38 ft", "arc-sagitta": "5 ft", "side": "left"})

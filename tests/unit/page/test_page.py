@@ -79,6 +79,16 @@ def test_the_example_is_given_and_computed_on_every_face() -> None:
     assert escape(str(DEMO["title"])) in face(fields, "paper")["html"]
 
 
+def test_every_face_says_that_the_edge_is_asked() -> None:
+    fields = {**fields_of_job(dict(DEMO)), "drawn_to": "centre", "width": "5 ft"}
+    fields.pop("offset", None)
+    asked = numbers(fields)["state"]
+    assert asked == {"sign": "ask", "text": say("numbers.state_open", count=1)}
+    assert [face(fields, name)["state"] for name in FACES if name != "build"] == [asked] * (len(FACES) - 1)
+    settled = {**fields, "offset": "0"}
+    assert numbers(settled)["state"]["sign"] == face(settled, "stakes")["state"]["sign"] == "computed"
+
+
 def test_the_bar_and_the_tab_say_how_many_checks_are_out() -> None:
     fields = fields_of_job(dict(DEMO))
     rows = (("Q1-B", "29' 1-7/8\""), ("R1-R2-Q1", '4-3/8"'), ("R2-R3-M", '4"'))

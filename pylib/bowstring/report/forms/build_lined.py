@@ -96,6 +96,7 @@ class LinedPart(TypedDict):
         cautions: what is doubtful: the slab lies over itself.
         ends: where it ends, for who stands at its start and looks along the first piece.
         pages: in the order of the build's rows.
+        b_from_a: how B is set from A and the piece before it, past a kink; empty where the straight shows that.
     """
 
     at: int
@@ -106,6 +107,7 @@ class LinedPart(TypedDict):
     asks: list[str]
     cautions: list[str]
     pages: list[LinedPage]
+    b_from_a: str
 
 
 @final

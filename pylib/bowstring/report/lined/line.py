@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from math import degrees
+from typing import Protocol
 
 from bowstring.forming.line.edges import EdgeRun
-from bowstring.forming.line.line import TEN_FEET, THREE_METRES, Join
+from bowstring.forming.line.line import TEN_FEET, THREE_METRES, Join, Line
 from bowstring.forming.line.pieces import Bend, Piece
 from bowstring.forming.line.runs import Pose, Run
+from bowstring.forming.line.slab import LineSlab
+from bowstring.job.line_settled import SettledLine
 from bowstring.report.forms.build import LinePart, PieceRow
 from bowstring.report.forms.build_lined import (
     LinedPage,
@@ -22,7 +25,32 @@ from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.units.angles import show_dms
 from bowstring.units.sizes import FOOT
+from bowstring.units.tape import Tape
 from bowstring.words import say
+
+
+class Lined(Protocol):
+    """A line that is told: of a job that is laid out (``LinePlan``), or as it is typed (``LineTyped``)."""
+
+    @property
+    def settled(self) -> SettledLine:
+        """What the job says of it, settled."""
+
+    @property
+    def line(self) -> Line:
+        """The line itself."""
+
+    @property
+    def slab(self) -> LineSlab | None:
+        """The slab along it, ``None`` where there is none."""
+
+    @property
+    def tape(self) -> Tape:
+        """The one that texts are written by."""
+
+    @property
+    def asks(self) -> list[str]:
+        """What the line leaves open, as questions."""
 
 
 def report_line(plan: LinePlan) -> LinePart:
@@ -40,8 +68,8 @@ def _row(piece: Piece) -> PieceRow:
     return {"kind": "straight", "length": piece.length, "radius": None, "turn": None}
 
 
-def report_part(plan: LinePlan, pages: list[LinedPage]) -> LinedPart:
-    """Return the answer's ``lined``, with the pages of its build."""
+def report_part(plan: Lined, pages: list[LinedPage], b_from_a: str = "") -> LinedPart:
+    """Return the answer's ``lined``, with the pages of its build and how B is set from A."""
     joins = (None, *plan.line.joins)
     pieces = zip(plan.line.pieces, joins, strict=True)
     return {
@@ -53,16 +81,17 @@ def report_part(plan: LinePlan, pages: list[LinedPage]) -> LinedPart:
         "asks": plan.asks,
         "cautions": cautions_of_line(plan),
         "pages": pages,
+        "b_from_a": b_from_a,
     }
 
 
-def name_of(plan: LinePlan, number: int) -> str:
+def name_of(plan: Lined, number: int) -> str:
     """Return what the piece ``number`` (from 1) is called."""
     piece = plan.line.pieces[number - 1]
     return say("lined.arc" if isinstance(piece, Bend) else "lined.straight", number=number)
 
 
-def _piece(plan: LinePlan, number: int, piece: Piece, join: Join | None) -> LinedPiece:
+def _piece(plan: Lined, number: int, piece: Piece, join: Join | None) -> LinedPiece:
     tape = plan.tape
     length = tape.show_running(piece.length)
     if isinstance(piece, Bend):
@@ -93,13 +122,13 @@ def _hand(join: Join) -> str:
     return "left" if join.kink > 0 else "right"
 
 
-def looks_told(plan: LinePlan, join: Join) -> str:
+def looks_told(plan: Lined, join: Join) -> str:
     """Return how far off a kink looks."""
     length, size, unit = (TEN_FEET, FOOT, "ft") if plan.tape.feet else (THREE_METRES, 1.0, "m")
     return say("lined.looks", off=plan.tape.show(join.looks(length)), length=f"{length / size:g} {unit}")
 
 
-def ends_told(plan: LinePlan) -> str:
+def ends_told(plan: Lined) -> str:
     """Return where the line ends, for who stands at its start and looks along the first piece, and which way it goes
     there."""
     tape, end = plan.tape, plan.line.end
@@ -109,7 +138,7 @@ def ends_told(plan: LinePlan) -> str:
     return say(key, ahead=tape.show(abs(ahead)), off=tape.show(abs(left)))
 
 
-def _shape(plan: LinePlan) -> LinedShape:
+def _shape(plan: Lined) -> LinedShape:
     slab = plan.slab
     return {
         "line": _runs(plan.line.runs),
@@ -133,7 +162,7 @@ def _point(place: Pose) -> LinedPoint:
     return {"x": place.point.x, "y": place.point.y}
 
 
-def cautions_of_line(plan: LinePlan) -> list[str]:
+def cautions_of_line(plan: Lined) -> list[str]:
     """Return what is doubtful: where the slab lies over itself."""
     if plan.slab is None:
         return []

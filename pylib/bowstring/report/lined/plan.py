@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -85,9 +86,8 @@ def line_plan_of(plan: Plan, said: LineSaid) -> LinePlan:
     edge, width = edge_of(plan), plan.width
     slab, wrong = None, _not_along(plan)
     if width is not None and edge is not None and wrong is None:
-        left, right = {CENTER: (width / 2, width / 2), "left": (0.0, width), "right": (width, 0.0)}[edge]
         try:
-            slab = slab_on(settled, left, right, plan.tape.show)
+            slab = slab_of(settled, width, edge, plan.tape.show)
         except BadJob as refusal:
             wrong = refusal
     return LinePlan(plan, settled, edge, slab, wrong)
@@ -106,7 +106,17 @@ def edge_of(plan: Plan) -> str | None:
 
     Inside and outside of the curve say nothing of a line that bends both ways.
     """
-    said, drawn = plan.said.edge, plan.layout.job.drawn_to
+    return edge_in(plan.said.edge, plan.layout.job.drawn_to)
+
+
+def edge_in(said: str | None, drawn: str | None) -> str | None:
+    """Return the same, of where the slab is said to lie and what the drawing's line is."""
     if drawn == CENTER:
         return drawn if said in (None, drawn) else None
     return said if said in (CENTER, *HANDS) else None
+
+
+def slab_of(settled: SettledLine, width: float, edge: str, show: Callable[[float], str] = str) -> LineSlab:
+    """Return the slab of a width in metres along a line that runs at ``edge`` in it; raises ``BadJob`` as ``slab_on``."""
+    left, right = {CENTER: (width / 2, width / 2), "left": (0.0, width), "right": (width, 0.0)}[edge]
+    return slab_on(settled, left, right, show)

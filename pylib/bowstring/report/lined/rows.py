@@ -16,6 +16,7 @@ from bowstring.report.forms.build_lined import (
     LinedPart,
     LinedPour,
 )
+from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, pour
 from bowstring.report.lined.line import cautions_of_line, page_of_line, report_line, report_part
 from bowstring.report.lined.pages import row_of
@@ -72,7 +73,7 @@ class Lined:
     @cached_property
     def part(self) -> LinedPart:
         """The answer's ``lined``."""
-        return report_part(self.plan, self.pages)
+        return report_part(self.plan, self.pages, b_from_line(self.plan.plan.layout, short=True))
 
     def rows(self) -> list[BuildRow]:
         """Return the answer's ``build``."""

@@ -61,6 +61,18 @@ MESSAGES = {
         "From P mark {toward} at {m0} toward S, {other} at {m1} toward T. {toward} to {other} must read {m2}. If not, STOP."
     ),
     "paper.first.have_straight": "Find {start} (PC). Mark S on the straight, at least {back} back.",
+    "paper.first.have_straight_short": "Find {start}, where the straight ends. S where it begins, {m0} back.",
+    "paper.first.have_arc": (
+        "{start} and D: ends of piece {piece}. From {start} on the line to D {m0}, square off {m1} {bend_hand}, facing D: S. "
+        "{start} to S must read {m2}."
+    ),
+    "paper.first.have_arc_past": (
+        "{start} and D: ends of piece {piece}. From D past {start} by {m0}, square off {m1} {bend_hand}, facing D: S. "
+        "{start} to S must read {m2}."
+    ),
+    "paper.first.have_arc_square": (
+        "{start} and D: ends of piece {piece}. At {start} square off {m0} from the line to D, {bend_hand}, facing D: S."
+    ),
     "paper.first.from_straight": (
         "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
         "read {m2}."

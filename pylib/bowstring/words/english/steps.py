@@ -55,6 +55,43 @@ MESSAGES = {
         "Find {start}{first_landmark}, the PC: the straight ends there and the curve begins. Mark S on the straight, at least {back} "
         "back from {start}: S and {start} show its direction."
     ),
+    "step.have_straight_short": (
+        "Find {start}{first_landmark}: the straight ends there and the curve begins. Set S where that straight begins, "
+        "{length0} back from {start}: S and {start} show its direction."
+    ),
+    "step.have_arc": (
+        "Find {start}{first_landmark} and D, the ends of piece {piece}, an arc. Its tangent at {start} leads into this one. "
+        "From {start} measure {length0} along the line to D and set a mark. From it square off {length1} to the {off_hand}, "
+        "facing D: set S. Holding that distance, move S until {start} to S reads {length2}. {far_check}"
+    ),
+    "step.have_arc_past": (
+        "Find {start}{first_landmark} and D, the ends of piece {piece}, an arc. Its tangent at {start} leads into this one. "
+        "Extend the line from D past {start} by {length0} and set a mark. From it square off {length1} to the {off_hand}, "
+        "facing D: set S. Holding that distance, move S until {start} to S reads {length2}. {far_check}"
+    ),
+    "step.have_arc_square": (
+        "Find {start}{first_landmark} and D, the ends of piece {piece}, an arc. Its tangent at {start} leads into this one. "
+        "At {start} square off {length0} from the line to D, to the {off_hand}, facing D: set S. {far_check}"
+    ),
+    "step.far_check": "Check: {last} to S must read {length}. If it doesn't, set S again.",
+    # B from the piece before the arc
+    "kinked.back": "B not set yet? Mark {mark} on piece {piece}, {back} back from its end.",
+    "kinked.whole": "B not set yet? Set {mark} where piece {piece} begins, {back} back.",
+    "kinked.begins": "B not set yet? Find {mark}, where piece {piece} begins.",
+    "kinked.on": "Run the line from {mark} past {start} by {along}. From there square off {off} to the {hand}, your back to {mark}: {end}.",
+    "kinked.behind": (
+        "From {start} measure back {along} on the line to {mark}. From there square off {off} to the {hand}, your back to "
+        "{mark}: {end}."
+    ),
+    "kinked.straight": "Run the line from {mark} past {start} by {along}: {end}.",
+    "kinked.check": "Check: {mark} to {end} must read {check}.",
+    "kinked.short_back": "B not set? {mark} {back} back on piece {piece};",
+    "kinked.short_whole": "B not set? {mark} where piece {piece} begins, {back} back;",
+    "kinked.short_begins": "B not set? {mark} where piece {piece} begins;",
+    "kinked.short_on": "past {start} {along}; square off {off} {hand}, back to {mark}: {end}.",
+    "kinked.short_behind": "from {start} toward {mark} {along}; square off {off} {hand}, back to {mark}: {end}.",
+    "kinked.short_straight": "in line past {start} {along}: {end}.",
+    "kinked.short_check": "{mark} to {end}: {check}.",
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
         "{turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "

@@ -57,6 +57,50 @@ MESSAGES = {
         "Busque {start}{first_landmark}, el PC: ahí termina la recta y empieza la curva. Marque S sobre la recta, al "
         "menos {back} atrás de {start}: S y {start} dan su dirección."
     ),
+    "step.have_straight_short": (
+        "Busque {start}{first_landmark}: ahí termina la recta y empieza la curva. Ponga S donde empieza esa recta, "
+        "{length0} atrás de {start}: S y {start} dan su dirección."
+    ),
+    "step.have_arc": (
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra en "
+        "este. Desde {start} mida {length0} por la línea hacia D y ponga una marca. Desde ella mida ~a escuadra~ {length1} a "
+        "la {off_hand}, mirando a D: ponga S. Sin soltar esa medida, mueva S hasta que de {start} a S dé {length2}. "
+        "{far_check}"
+    ),
+    "step.have_arc_past": (
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra en "
+        "este. Prolongue la línea desde D, {length0} más allá de {start}, y ponga una marca. Desde ella mida ~a escuadra~ "
+        "{length1} a la {off_hand}, mirando a D: ponga S. Sin soltar esa medida, mueva S hasta que de {start} a S dé "
+        "{length2}. {far_check}"
+    ),
+    "step.have_arc_square": (
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra en "
+        "este. En {start} mida ~a escuadra~ de la línea a D {length0} a la {off_hand}, mirando a D: ponga S. {far_check}"
+    ),
+    "step.far_check": "Revise: de {last} a S debe dar {length}. Si no, ponga S otra vez.",
+    # B desde el tramo anterior
+    "kinked.back": "¿Falta poner B? Marque {mark} en el tramo {piece}, {back} atrás de su final.",
+    "kinked.whole": "¿Falta poner B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
+    "kinked.begins": "¿Falta poner B? Busque {mark}, donde empieza el tramo {piece}.",
+    "kinked.on": (
+        "Prolongue la línea desde {mark}, {along} más allá de {start}. Desde ahí mida ~a escuadra~ {off} a la {hand}, de "
+        "espaldas a {mark}: {end}."
+    ),
+    "kinked.behind": (
+        "Desde {start} mida {along} hacia atrás, por la línea a {mark}. Desde ahí mida ~a escuadra~ {off} a la {hand}, de "
+        "espaldas a {mark}: {end}."
+    ),
+    "kinked.straight": "Prolongue la línea desde {mark}, {along} más allá de {start}: {end}.",
+    "kinked.check": "Revise: de {mark} a {end} debe dar {check}.",
+    "kinked.short_back": "¿Falta B? {mark} {back} atrás en el tramo {piece};",
+    "kinked.short_whole": "¿Falta B? {mark} donde empieza el tramo {piece}, {back} atrás;",
+    "kinked.short_begins": "¿Falta B? {mark} donde empieza el tramo {piece};",
+    "kinked.short_on": "{along} más allá de {start}; ~a escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}.",
+    "kinked.short_behind": (
+        "de {start} hacia {mark} {along}; ~a escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
+    ),
+    "kinked.short_straight": "en línea, {along} más allá de {start}: {end}.",
+    "kinked.short_check": "{mark} a {end}: {check}.",
     "step.from_straight": (
         "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
         "escuadra~ a la {turn} (de espaldas a S): ponga {end}{second_landmark}, el PT. Sin cambiar esa distancia "
