@@ -12,9 +12,11 @@ from bowstring.drawings.slab_pages import foot
 from bowstring.drawings.slab_sketch import LEFT, RIGHT, SlabSketch
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
+from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
 from bowstring.report.alone import grades_of, joints_of, pour_of
+from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import GridRow
 from bowstring.words import say
@@ -28,18 +30,23 @@ class _Sheet:
     """The slab on paper, by parts of its width along the string (from A's side) and of its depth off it."""
 
     made: SlabSketch
-    there: Segment
-    own: Segment
+    there: Filled
+    own: Filled
 
     @classmethod
     def of(cls, made: SlabSketch) -> _Sheet:
         arc, shape = made.answer["arc"], made.shape
         own = Arc.of_angle(arc["radius"], math.radians(arc["central_angle"]) / 2)
-        return cls(made, Segment(Arc.of_angle(shape.line, shape.half)), Segment(own))
+        there = Arc.of_angle(shape.line, shape.half)
+        edges = made.edges
+        if edges is None or edges["sides"] is None:
+            return cls(made, Segment(there), Segment(own))
+        both = edges["both_ends"]
+        return cls(made, Pad(there, shape.sides, both), Pad(own, edges["sides"], both))
 
     def at(self, across: float, off: float) -> Point:
         """The place at parts of the width and the depth, drawing units off."""
-        x, y = self.made.shape.on("inside", 0.0)
+        x, y = self.made.shape.string(0.0)
         return (x + self.made.shape.turn * (across - 0.5) * self.there.wide, y - off)
 
     def square(self, across: float) -> tuple[Point, Point]:
@@ -48,17 +55,42 @@ class _Sheet:
         return self.at(across, low), self.at(across, high)
 
     def along(self, deep: float) -> tuple[Point, Point]:
-        """The line along the string at a part of the depth, from A's side."""
+        """The line along the string at a part of the depth off it, of the curve's or behind it of the sides' (and the
+        other curve's), from A's side."""
+        if isinstance(self.there, Pad) and isinstance(self.own, Pad):
+            return self._across(self.there, deep)
         off = deep * self.there.deep
         up, radius = off - self.there.center, self.there.arc.radius
         half = math.sqrt(max(0.0, (radius - up) * (radius + up))) / self.there.wide
         return self.at(0.5 - half, off), self.at(0.5 + half, off)
 
+    def off(self, off: float) -> float:
+        """Drawing units off the string for metres of the slab with straight sides: its curves and its sides are each
+        drawn by a scale of their own where it isn't true."""
+        assert isinstance(self.there, Pad) and isinstance(self.own, Pad)
+        rise, there, sides = self.own.arc.sagitta, self.there.arc.sagitta, self.own.sides
+        if off >= 0:
+            return off / rise * there
+        behind = min(-off, sides) / sides * self.there.sides
+        return -behind - max(0.0, -off - sides) / rise * there
+
+    def from_back(self, taken: float) -> tuple[Point, Point]:
+        """The line along the string so many metres from the foot."""
+        assert isinstance(self.own, Pad)
+        return self.along(self.own.foot + taken)
+
+    def _across(self, pad: Pad, off: float) -> tuple[Point, Point]:
+        on = self.off(off)
+        past = on if on > 0 else max(0.0, -on - pad.sides)
+        up, radius = past - pad.curve.center, pad.arc.radius
+        half = 0.5 if not past else math.sqrt(max(0.0, (radius - up) * (radius + up))) / pad.wide
+        return self.at(0.5 - half, on), self.at(0.5 + half, on)
+
     def joint(self, row: GridRow) -> tuple[Point, Point]:
         """A joint's line on paper."""
         if row["kind"] == "square":
             return self.square((row["at"] + self.own.before) / self.own.wide)
-        return self.along(row["at"] / self.own.deep)
+        return self.along(row["at"] if isinstance(self.own, Pad) else row["at"] / self.own.deep)
 
 
 def _first(made: SlabSketch) -> None:
@@ -75,12 +107,29 @@ def _string(made: SlabSketch) -> None:
     """How deep the slab is off the middle of its string, and how long that is."""
     edges, shape = made.edges, made.shape
     assert edges is not None
+    if edges["sides"] is not None:
+        _sides(made)
+        return
     start, tip = shape.on("inside", 0.0), shape.on("outside", 0.0)
     made.sketch.arrow(start, tip, feathers=False)
     middle = (start[0] + 8.0, (start[1] + tip[1]) / 2 + 7.0)  # on the slab, where nothing else is written
     made.sketch.words(edges["width_shown"], middle, "big", "start", "hot")
     text = say("fill.draw_string", shown=edges["inside"]["length_shown"])
     made.sketch.words(text, (start[0], start[1] + 19.0), "number")
+
+
+def _sides(made: SlabSketch) -> None:
+    """How long the sides are, and one of the diagonals that prove them."""
+    edges, shape = made.edges, made.shape
+    assert edges is not None
+    corner = shape.string(-1.0), shape.string(1.0, shape.sides)
+    made.sketch.lines([[shape.string(-1.0), shape.string(1.0)]], "string")
+    made.sketch.lines([list(corner)], "line soft cut")
+    made.sketch.ground.take_lines(list(corner), FAINT)
+    foot = shape.on("inside", 0.0)[1]
+    sides, diagonal = (say("pad.draw_sides", shown=edges["sides_shown"]),
+                       say("pad.draw_diagonal", shown=edges["diagonal_shown"]))  # fmt: skip
+    made.sketch.words(f"{sides}, {diagonal}", (corner[0][0] / 2 + corner[1][0] / 2, foot + 19.0), "number", "middle")
 
 
 def _radius(made: SlabSketch) -> None:
@@ -151,7 +200,7 @@ def _fall(made: SlabSketch, grades: GradesPart) -> None:
         return
     sheet = _Sheet.of(made)
     long = min(sheet.there.deep, 70.0) * 0.35
-    x, y = sheet.at(0.5, sheet.there.deep / 2)
+    x, y = sheet.at(0.5, sheet.there.arc.sagitta / 2)
     way = (-along / size * made.shape.turn * long, away / size * long)  # paper's y runs down, the string is below
     made.flow((x - way[0], y - way[1]), (x + way[0], y + way[1]))
     steepest = next((row["shown"] for row in grades["slopes"] if row["line"] == grades["steepest"]), "")
@@ -165,10 +214,15 @@ def _pour(made: SlabSketch) -> None:
     assert pour is not None
     _cuts(made)
     made.ends()
+    back = runs_back(sheet.own)
     for row in pour["reach"]:
-        foot_at, top = sheet.square(row["call"] / sheet.own.wide)
+        foot_at, top = sheet.from_back(row["call"]) if back else sheet.square(row["call"] / sheet.own.wide)
         made.sketch.lines([[foot_at, top]], "arrow strong")
         made.sketch.label(Label(row["out"], "number", [top], (0.0, -1.0), 7.0), "hot")
+    if back:
+        x, y = sheet.at(0.5, sheet.there.height(sheet.there.wide / 2)[0] + 6.0)
+        made.flow((x, y), (x, y - 30.0))
+        return
     low, high = sheet.square(0.12)
     middle = (low[1] + high[1]) / 2
     made.flow((low[0], middle), (low[0] + made.shape.turn * 30.0, middle))

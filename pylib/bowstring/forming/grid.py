@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import acos, asin, ceil, cos, pi, radians
 
 from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO
-from bowstring.forming.pad import Pad
+from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 
 DUST = 1e-9
@@ -67,7 +67,7 @@ class Grid:
         return min((joint.corner for joint in (*self.square, *self.along)), default=pi / 2)
 
 
-def grid(filled: Segment, columns: int, rows: int) -> Grid:
+def grid(filled: Filled, columns: int, rows: int) -> Grid:
     """Return the joints of so many panels along the string, and so many off it; raises ``ValueError`` for none."""
     if columns < 1 or rows < 1:
         raise ValueError("a slab is at least one panel")
@@ -84,7 +84,7 @@ def grid(filled: Segment, columns: int, rows: int) -> Grid:
     return Grid(columns, rows, wide, deep, square, along)
 
 
-def squarish(filled: Segment, most: float) -> tuple[int, int]:
+def squarish(filled: Filled, most: float) -> tuple[int, int]:
     """Return into how many panels along the string, and off it, the slab goes: none longer than ``most`` metres, and
     no side more than half longer than the other, where the slab isn't too shallow for that.
 
@@ -105,7 +105,7 @@ def squarish(filled: Segment, most: float) -> tuple[int, int]:
     return columns, rows
 
 
-def rows_of(filled: Segment, columns: int, most: float) -> int:
+def rows_of(filled: Filled, columns: int, most: float) -> int:
     """Return into how many rows the slab goes, where it goes into so many panels along the string."""
     if isinstance(filled, Pad):
         return _best(filled, most, range(columns, columns + 1))[1]
@@ -161,7 +161,7 @@ def _across(pad: Pad, off: float) -> GridJoint:
     """A joint along the string: it meets both sides square, or the curve, or the other end's curve."""
     if -pad.sides <= off <= 0:
         return GridJoint(off, (), pi / 2)
-    met = _along(Segment(pad.arc), off if off > 0 else -pad.sides - off)
+    met = _along(pad.curve, off if off > 0 else -pad.sides - off)
     return GridJoint(off, met.arc, met.corner)
 
 
@@ -169,7 +169,7 @@ def _count(length: float, most: float) -> int:
     return max(1, ceil(length / most - DUST))
 
 
-def _square(filled: Segment, at: float) -> GridJoint:
+def _square(filled: Filled, at: float) -> GridJoint:
     """A joint square to the string: from the string to the curve, or past the string's ends from curve to curve."""
     radius, half = filled.arc.radius, filled.arc.half_angle
     aside = at - filled.wide / 2

@@ -23,15 +23,17 @@ def takes_sides(arc: Arc) -> bool:
 
 
 @dataclass(frozen=True)
-class Pad(Segment):
+class Pad:
     """A segment with straight sides, square to its string and back from A and B, closed by a straight back.
 
     Attributes:
-        sides: how long each side is, metres; both: the same arc stands at the other end, too, in place of the back.
+        arc: from A to B; sides: how long each side is, metres.
+        both: the same arc stands at the other end, too, in place of the back.
 
     Raises ``ValueError`` for an arc of more than a half circle, and for sides of no length.
     """
 
+    arc: Arc
     sides: float
     both: bool = False
 
@@ -39,6 +41,36 @@ class Pad(Segment):
         """Refuse what no side runs back from."""
         if not (takes_sides(self.arc) and self.sides > 0):
             raise ValueError("no straight sides run back from that")
+
+    @property
+    def curve(self) -> Segment:
+        """What lies between the arc and its string."""
+        return Segment(self.arc)
+
+    @property
+    def angle(self) -> float:
+        """The central angle of the arc, radians."""
+        return self.curve.angle
+
+    @property
+    def wide(self) -> float:
+        """How wide it is along the string, metres."""
+        return self.arc.chord
+
+    @property
+    def before(self) -> float:
+        """How far before A it begins: it doesn't."""
+        return 0.0
+
+    @property
+    def corner(self) -> float:
+        """The angle between the string and the curve at A and B, radians."""
+        return self.arc.half_angle
+
+    @property
+    def center(self) -> float:
+        """How far the arc's center is off the string, metres."""
+        return self.curve.center
 
     @property
     def bulges(self) -> bool:
@@ -63,7 +95,7 @@ class Pad(Segment):
     @property
     def area(self) -> float:
         """The area, square metres: the segment, or two of it, and the rectangle."""
-        return self.ends * Segment(self.arc).area + self.arc.chord * self.sides
+        return self.ends * self.curve.area + self.arc.chord * self.sides
 
     @property
     def ends(self) -> int:
@@ -89,12 +121,12 @@ class Pad(Segment):
 
     def height(self, across: float) -> tuple[float, float]:
         """Return from where to where the slab reaches square off the string at a place along it, metres."""
-        top = Segment(self.arc).height(min(max(across, 0.0), self.arc.chord))[1]
+        top = self.curve.height(min(max(across, 0.0), self.arc.chord))[1]
         return -self.sides - (top if self.both else 0.0), top
 
     def area_to(self, share: float) -> float:
         """Return the area from A's side to a share of its width along the string, square metres."""
-        return self.ends * Segment(self.arc).area_to(share) + self.arc.chord * share * self.sides
+        return self.ends * self.curve.area_to(share) + self.arc.chord * share * self.sides
 
     def area_from_back(self, share: float) -> float:
         """Return the area from its foot to a share of its depth, square metres.
@@ -104,7 +136,7 @@ class Pad(Segment):
         (4.0, 0.0)
         """
         off = self.foot + share * self.deep
-        behind, curve = -self.sides - off, Segment(self.arc).area
+        behind, curve = -self.sides - off, self.curve.area
         if behind > 0:
             return self._past(behind)
         beside = min(self.sides, off + self.sides) * self.arc.chord
@@ -133,3 +165,7 @@ class Pad(Segment):
         reach = half if foot <= 0 else min(half, sqrt((inner - foot) * (inner + foot)))
         round_part = reach * sqrt((inner - reach) * (inner + reach)) + inner**2 * asin(min(1.0, reach / inner))
         return self.area - self.ends * (round_part - 2 * foot * reach)
+
+
+Filled = Segment | Pad
+"""A slab that fills its curve."""

@@ -69,7 +69,8 @@ def _cells(row: PartnerRow) -> list[str]:
 
 def _check(part: EdgesPart) -> Iterator[Block]:
     diagonal = part["diagonal_shown"]
-    yield Heading(say("edges.check_head" if part["bays"] else "fill.check_head"))
+    fills = "fill.check_head" if part["sides"] is None else "pad.check_head"
+    yield Heading(say("edges.check_head" if part["bays"] else fills))
     yield Paragraph(part["check"])
     if part["bays"] and not diagonal:
         rows = [
