@@ -119,17 +119,27 @@ def _string(made: SlabSketch) -> None:
 
 
 def _sides(made: SlabSketch) -> None:
-    """How long the sides are, and one of the diagonals that prove them."""
+    """How long the sides and the string are."""
     edges, shape = made.edges, made.shape
     assert edges is not None
-    corner = shape.string(-1.0), shape.string(1.0, shape.sides)
     made.sketch.lines([[shape.string(-1.0), shape.string(1.0)]], "string")
-    made.sketch.lines([list(corner)], "line soft cut")
-    made.sketch.ground.take_lines(list(corner), FAINT)
-    foot = shape.on("inside", 0.0)[1]
-    sides, diagonal = (say("pad.draw_sides", shown=edges["sides_shown"]),
-                       say("pad.draw_diagonal", shown=edges["diagonal_shown"]))  # fmt: skip
-    made.sketch.words(f"{sides}, {diagonal}", (corner[0][0] / 2 + corner[1][0] / 2, foot + 19.0), "number", "middle")
+    x, foot = shape.on("inside", 0.0)
+    chord = next(row["chord_shown"] for row in edges["lines"] if row["key"] == "outside")
+    text = say("pad.draw_sides", sides=edges["sides_shown"], chord=chord)
+    made.sketch.words(text, (x, foot + 19.0), "number", "middle")
+
+
+def _diagonal(made: SlabSketch) -> None:
+    """One of the diagonals that prove straight sides, and the names of the far corners."""
+    edges, shape = made.edges, made.shape
+    assert edges is not None
+    corner = [shape.string(-1.0), shape.string(1.0, shape.sides)]
+    made.sketch.lines([corner], "line soft cut")
+    made.sketch.ground.take_lines(corner, FAINT)
+    text = say("pad.draw_diagonal", shown=edges["diagonal_shown"])
+    made.sketch.words(text, (shape.on("inside", 0.0)[0], shape.on("inside", 0.0)[1] + 36.0), "number", "middle")
+    for end, share in (("A", -1.0), ("B", 1.0)):
+        made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
 
 def _radius(made: SlabSketch) -> None:
@@ -144,6 +154,8 @@ def _edges(made: SlabSketch) -> None:
     made.stakes()
     made.ends()
     _string(made)
+    if made.edges is not None and made.edges["sides"] is not None:
+        _diagonal(made)
     _radius(made)
 
 
@@ -165,14 +177,22 @@ def _joints(made: SlabSketch) -> None:
     made.ends()
     kept: list[Point] = []
     for row, (first, last) in found:
-        x, y = last if row["kind"] == "square" else first
-        at = (x, y - 15.0) if row["kind"] == "square" else (x - made.shape.turn * 15.0, y)
-        box = Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS)
-        free = all(math.dist(at, other) >= _DISC for other in kept) and not made.sketch.ground.taken(box, LEADER + 1)
-        if free and LEFT < at[0] < RIGHT:
+        turn = made.shape.turn
+        spots = [(first[0] - turn * 15.0, first[1]), (last[0] + turn * 15.0, last[1])]
+        if row["kind"] == "square":
+            spots = [(last[0], last[1] - 15.0)]
+        at = next((one for one in spots if _is_free(made, one, kept)), None)
+        if at is not None:
             kept.append(at)
             made.sketch.see((at[0], at[1] - RADIUS))
             draw_discs(made.sketch, [(row["number"], [at])])
+
+
+def _is_free(made: SlabSketch, at: Point, kept: list[Point]) -> bool:
+    """Whether a disc has room there."""
+    box = Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS)
+    apart = all(math.dist(at, other) >= _DISC for other in kept)
+    return apart and LEFT < at[0] < RIGHT and not made.sketch.ground.taken(box, LEADER + 1)
 
 
 def _grades(made: SlabSketch) -> None:
@@ -181,7 +201,7 @@ def _grades(made: SlabSketch) -> None:
     assert grades is not None
     made.corners()
     made.ends()
-    rows = {round(row["share"], 6): row for row in grades["rows"]}
+    rows = {round(row["share"], 6): row for row in grades["rows"] if row["kind"] == "stake"}
     for share in (0.0, 0.5, 1.0):
         row = rows.get(share)
         if row is not None:
@@ -189,6 +209,11 @@ def _grades(made: SlabSketch) -> None:
             made.near(row["outside"]["shown"], on, made.shape.outward(2 * share - 1))
     if not grades["stop"]:
         _fall(made, grades)
+    for row in grades["rows"]:
+        if row["kind"] == "back" and row["share"] in (0.0, 1.0):
+            share = 2 * row["share"] - 1
+            at, toward = made.shape.string(share, made.shape.sides), (made.shape.turn * share, 0.3)
+            made.near(f"{row['name']}: {row['outside']['shown']}", at, toward)
 
 
 def _fall(made: SlabSketch, grades: GradesPart) -> None:
@@ -218,7 +243,8 @@ def _pour(made: SlabSketch) -> None:
     for row in pour["reach"]:
         foot_at, top = sheet.from_back(row["call"]) if back else sheet.square(row["call"] / sheet.own.wide)
         made.sketch.lines([[foot_at, top]], "arrow strong")
-        made.sketch.label(Label(row["out"], "number", [top], (0.0, -1.0), 7.0), "hot")
+        way = (1.0, 0.0) if back else (0.0, -1.0)
+        made.sketch.label(Label(row["out"], "number", [top], way, 7.0), "hot")
     if back:
         x, y = sheet.at(0.5, sheet.there.height(sheet.there.wide / 2)[0] + 6.0)
         made.flow((x, y), (x, y - 30.0))

@@ -61,6 +61,9 @@ def _page(part: EdgesPart) -> Iterator[str]:
     yield "".join(paragraph(strong(text)) for text in part["taper"])
     yield _lines(part["lines"])
     yield paragraph(strong(" ".join(part["form"])))
+    if part["sides_how"]:
+        yield heading(say("pad.sides_head"))
+        yield "".join(paragraph(strong(text)) for text in part["sides_how"])
     yield heading(say("edges.passes"))
     first, *rest = part["passes"]
     yield (note if part["dug_out"] else paragraph)(strong(first))

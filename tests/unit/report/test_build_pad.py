@@ -83,17 +83,17 @@ def test_no_step_pulls_the_diagonal_that_proves_the_sides() -> None:
     assert edges is not None
     assert edges["diagonal_shown"] == "25' 0\""
     assert "Both diagonals, A to B-2 and B to A-2, must read 25' 0\"." in edges["check"]
-    assert not any("25' 0\"" in text for text in edges["form"])
-    assert any("3-4-5: 12' 0\" on the string, 16' 0\" back, 20' 0\" across" in text for text in edges["form"])
+    assert not any("25' 0\"" in text for text in edges["sides_how"])
+    assert any("3-4-5: 12' 0\" on the string, 16' 0\" back, 20' 0\" across" in text for text in edges["sides_how"])
 
 
 def test_the_corner_where_the_curve_meets_the_sides_is_told() -> None:
     """Tangent for a half circle; for 6 m and a rise of 1 m half the angle is 2 atan(1/3), 36.87 degrees."""
     half, low = answer_to(PAD)["edges"], answer_to(LOW)["edges"]
     assert half is not None and low is not None
-    assert any("tangent, no corner" in text for text in half["form"])
+    assert any("tangent, no corner" in text for text in half["sides_how"])
     assert degrees(2 * atan2(1, 3)) == pytest.approx(36.87, abs=0.01)
-    assert any("at 126°" in text for text in low["form"])
+    assert any("at 126°" in text for text in low["sides_how"])
     assert answer_to(LOW)["build"][0]["state"] == "usual"
 
 

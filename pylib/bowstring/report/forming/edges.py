@@ -59,6 +59,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "diagonal": None,
         "sides": None,
         "sides_shown": "",
+        "sides_how": [],
         "both_ends": False,
         "bays": bays,
         "check": _check(diagonal, len(bays)),

@@ -68,6 +68,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "diagonal": pad.diagonal if pad else None,
         "sides": pad.sides if pad else None,
         "sides_shown": tape.show(pad.sides) if pad else "",
+        "sides_how": list(pad_forms(plan, pad)) if pad else [],
         "both_ends": pad is not None and pad.both,
         "bays": [],
         "check": pad_check(plan, pad) if pad else _check(plan, filled),
@@ -162,8 +163,7 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
         yield say("fill.corners_off")
         yield say("edges.form_behind", size=size, board=name)
     if isinstance(filled, Pad):
-        yield from pad_forms(plan, filled)
-        return
+        return  # its straight sides are told by themselves
     yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord))
     gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
     yield say("fill.form_against", gap=gap)

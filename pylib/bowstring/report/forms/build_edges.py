@@ -155,6 +155,7 @@ class EdgesPart(TypedDict):
         area: between the edges; taper: what a width that changes means, as sentences.
         alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's;
             diagonal: from A to the far end of B's straight side, ``None`` without such sides.
+        sides_how: how those are set, and what closes them, as sentences.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
         overdig: past each edge.
@@ -186,6 +187,7 @@ class EdgesPart(TypedDict):
     diagonal: float | None
     sides: float | None
     sides_shown: str
+    sides_how: list[str]
     both_ends: bool
     bays: list[BayRow]
     check: str

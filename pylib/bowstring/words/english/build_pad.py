@@ -11,8 +11,8 @@ MESSAGES = {
     "pad.without": "Leave the straight sides out",
     "pad.no_form_sheet": "No form sheet until that is settled: straight sides take a half circle at most.",
     # the rows of the first screen: about 34 letters, the second line about 40
-    "pad.row_one": "Round end R {radius}, sides {sides}",
-    "pad.row_both": "Round ends R {radius}, sides {sides}",
+    "pad.row_one": "End R {radius}, sides {sides}",
+    "pad.row_both": "Ends R {radius}, sides {sides}",
     "pad.row_more": "{chord} wide, {deep} long overall",
     "pad.back_of": "{stake}-2",
     # the edges
@@ -37,6 +37,7 @@ MESSAGES = {
     "pad.set_other": (
         "Set the other curve with the same numbers, A-2 for A and B-2 for B. It bulges away from the first one."
     ),
+    "pad.sides_head": "The straight sides",
     "pad.check_head": "Check: diagonals and depth",
     "pad.check": (
         "A-2 to B-2 must read {chord}. "
@@ -87,6 +88,6 @@ MESSAGES = {
     "pad.sign_deep": "Length overall, in the middle",
     "pad.sign_diagonals": "Both diagonals, A and B to the far corners",
     # drawn
-    "pad.draw_sides": "sides {shown}",
+    "pad.draw_sides": "sides {sides}, A to B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
 }

@@ -37,6 +37,7 @@ MESSAGES = {
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se abre al otro lado."
     ),
+    "pad.sides_head": "Los lados rectos",
     "pad.check_head": "~Revisión~: diagonales y largo",
     "pad.check": (
         "De A-2 a B-2 debe medir {chord}. "
@@ -86,6 +87,6 @@ MESSAGES = {
     "pad.paper_both": "Losa con las dos puntas redondas, lados {sides}, {deep} en total.",
     "pad.sign_deep": "Largo total, por el medio",
     "pad.sign_diagonals": "Las dos diagonales, de A y B a las esquinas opuestas",
-    "pad.draw_sides": "lados {shown}",
+    "pad.draw_sides": "lados {sides}, A-B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
 }
