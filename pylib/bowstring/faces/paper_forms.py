@@ -214,8 +214,8 @@ def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
 def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
-    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
-    told += [*edges["form"], *edges["sides_how"]] if edges["stick"] is None else []
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
+    told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
     footed = any(one["key"] == "footing_outside" for one in edges["lines"])
     told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
     screws = "forms.screws" if edges["stick"] is not None else "fill.screws"

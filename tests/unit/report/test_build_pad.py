@@ -124,6 +124,16 @@ def test_both_ends_have_a_bent_form_each() -> None:
     assert boards["stakes"] == first["stakes"] + other["stakes"] + 2 * 5
 
 
+@pytest.mark.parametrize(("side", "word"), [("left", "RIGHT"), ("right", "LEFT")])
+def test_the_other_curve_is_on_the_other_hand(side: str, word: str) -> None:
+    """Who stands at A and faces B has the curve on his left; at A-2 he looks the same way, and its twin bulges away."""
+    told = answer_to({**BOTH, "side": side})["edges"]
+    assert told is not None
+    assert any(text.endswith(f"on your {word}.") for text in told["sides_how"])
+    bare = answer_to({key: value for key, value in BOTH.items() if key != "side"})["edges"]
+    assert bare is not None and not any("on your" in text for text in bare["sides_how"])
+
+
 def test_boards_of_two_half_circles_meet_in_the_middle_of_a_short_side() -> None:
     boards = answer_to({**BOTH, "slab": {**BOTH["slab"], "sides": "3 ft"}, "board": {"level": "clear"}})["boards"]
     assert boards is not None

@@ -37,6 +37,8 @@ MESSAGES = {
     "pad.set_other": (
         "Set the other curve with the same numbers, A-2 for A and B-2 for B. It bulges away from the first one."
     ),
+    "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",
+    "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
     "pad.sides_head": "The straight sides",
     "pad.check_head": "Check: diagonals and depth",
     "pad.check": (

@@ -37,6 +37,8 @@ MESSAGES = {
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se abre al otro lado."
     ),
+    "pad.other_left": "Párese en A-2, mire a B-2: la otra curva queda a su IZQUIERDA.",
+    "pad.other_right": "Párese en A-2, mire a B-2: la otra curva queda a su DERECHA.",
     "pad.sides_head": "Los lados rectos",
     "pad.check_head": "~Revisión~: diagonales y largo",
     "pad.check": (
