@@ -11,6 +11,7 @@ from bowstring.drawings.slab_sketch import LEFT, RIGHT
 from bowstring.drawings.svg import Point
 from bowstring.drawings.turn import turn_of
 from bowstring.report.alone import boards_of
+from bowstring.report.forming.boards_list import OTHER_CURVE
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -55,9 +56,9 @@ def _behind(answer: Answer) -> float:
 
 
 def _is_alone(answer: Answer) -> bool:
-    """Whether one board alone is bent, along the curve that a slab fills."""
+    """Whether no board is bent but along the curve that a slab fills, or the one at either end."""
     boards = boards_of(answer)
-    return boards is not None and len(boards["edges"]) == 1
+    return boards is not None and {edge["edge"] for edge in boards["edges"]} <= {"outside", OTHER_CURVE}
 
 
 def _words(sketch: Sketch, answer: Answer, turn: int) -> str:

@@ -12,9 +12,11 @@ from bowstring.drawings.slab_pages import foot
 from bowstring.drawings.slab_sketch import LEFT, RIGHT, SlabSketch
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
+from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
 from bowstring.report.alone import grades_of, joints_of, pour_of
+from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import GridRow
 from bowstring.words import say
@@ -28,18 +30,23 @@ class _Sheet:
     """The slab on paper, by parts of its width along the string (from A's side) and of its depth off it."""
 
     made: SlabSketch
-    there: Segment
-    own: Segment
+    there: Filled
+    own: Filled
 
     @classmethod
     def of(cls, made: SlabSketch) -> _Sheet:
         arc, shape = made.answer["arc"], made.shape
         own = Arc.of_angle(arc["radius"], math.radians(arc["central_angle"]) / 2)
-        return cls(made, Segment(Arc.of_angle(shape.line, shape.half)), Segment(own))
+        there = Arc.of_angle(shape.line, shape.half)
+        edges = made.edges
+        if edges is None or edges["sides"] is None:
+            return cls(made, Segment(there), Segment(own))
+        both = edges["both_ends"]
+        return cls(made, Pad(there, shape.sides, both), Pad(own, edges["sides"], both))
 
     def at(self, across: float, off: float) -> Point:
         """The place at parts of the width and the depth, drawing units off."""
-        x, y = self.made.shape.on("inside", 0.0)
+        x, y = self.made.shape.string(0.0)
         return (x + self.made.shape.turn * (across - 0.5) * self.there.wide, y - off)
 
     def square(self, across: float) -> tuple[Point, Point]:
@@ -48,17 +55,42 @@ class _Sheet:
         return self.at(across, low), self.at(across, high)
 
     def along(self, deep: float) -> tuple[Point, Point]:
-        """The line along the string at a part of the depth, from A's side."""
+        """The line along the string at a part of the depth off it, of the curve's or behind it of the sides' (and the
+        other curve's), from A's side."""
+        if isinstance(self.there, Pad) and isinstance(self.own, Pad):
+            return self._across(self.there, deep)
         off = deep * self.there.deep
         up, radius = off - self.there.center, self.there.arc.radius
         half = math.sqrt(max(0.0, (radius - up) * (radius + up))) / self.there.wide
         return self.at(0.5 - half, off), self.at(0.5 + half, off)
 
+    def off(self, off: float) -> float:
+        """Drawing units off the string for metres of the slab with straight sides: its curves and its sides are each
+        drawn by a scale of their own where it isn't true."""
+        assert isinstance(self.there, Pad) and isinstance(self.own, Pad)
+        rise, there, sides = self.own.arc.sagitta, self.there.arc.sagitta, self.own.sides
+        if off >= 0:
+            return off / rise * there
+        behind = min(-off, sides) / sides * self.there.sides
+        return -behind - max(0.0, -off - sides) / rise * there
+
+    def from_back(self, taken: float) -> tuple[Point, Point]:
+        """The line along the string so many metres from the foot."""
+        assert isinstance(self.own, Pad)
+        return self.along(self.own.foot + taken)
+
+    def _across(self, pad: Pad, off: float) -> tuple[Point, Point]:
+        on = self.off(off)
+        past = on if on > 0 else max(0.0, -on - pad.sides)
+        up, radius = past - pad.curve.center, pad.arc.radius
+        half = 0.5 if not past else math.sqrt(max(0.0, (radius - up) * (radius + up))) / pad.wide
+        return self.at(0.5 - half, on), self.at(0.5 + half, on)
+
     def joint(self, row: GridRow) -> tuple[Point, Point]:
         """A joint's line on paper."""
         if row["kind"] == "square":
             return self.square((row["at"] + self.own.before) / self.own.wide)
-        return self.along(row["at"] / self.own.deep)
+        return self.along(row["at"] if isinstance(self.own, Pad) else row["at"] / self.own.deep)
 
 
 def _first(made: SlabSketch) -> None:
@@ -75,12 +107,39 @@ def _string(made: SlabSketch) -> None:
     """How deep the slab is off the middle of its string, and how long that is."""
     edges, shape = made.edges, made.shape
     assert edges is not None
+    if edges["sides"] is not None:
+        _sides(made)
+        return
     start, tip = shape.on("inside", 0.0), shape.on("outside", 0.0)
     made.sketch.arrow(start, tip, feathers=False)
     middle = (start[0] + 8.0, (start[1] + tip[1]) / 2 + 7.0)  # on the slab, where nothing else is written
     made.sketch.words(edges["width_shown"], middle, "big", "start", "hot")
     text = say("fill.draw_string", shown=edges["inside"]["length_shown"])
     made.sketch.words(text, (start[0], start[1] + 19.0), "number")
+
+
+def _sides(made: SlabSketch) -> None:
+    """How long the sides and the string are."""
+    edges, shape = made.edges, made.shape
+    assert edges is not None
+    made.sketch.lines([[shape.string(-1.0), shape.string(1.0)]], "string")
+    x, foot = shape.on("inside", 0.0)
+    chord = next(row["chord_shown"] for row in edges["lines"] if row["key"] == "outside")
+    text = say("pad.draw_sides", sides=edges["sides_shown"], chord=chord)
+    made.sketch.words(text, (x, foot + 19.0), "number", "middle")
+
+
+def _diagonal(made: SlabSketch) -> None:
+    """One of the diagonals that prove straight sides, and the names of the far corners."""
+    edges, shape = made.edges, made.shape
+    assert edges is not None
+    corner = [shape.string(-1.0), shape.string(1.0, shape.sides)]
+    made.sketch.lines([corner], "line soft cut")
+    made.sketch.ground.take_lines(corner, FAINT)
+    text = say("pad.draw_diagonal", shown=edges["diagonal_shown"])
+    made.sketch.words(text, (shape.on("inside", 0.0)[0], shape.on("inside", 0.0)[1] + 36.0), "number", "middle")
+    for end, share in (("A", -1.0), ("B", 1.0)):
+        made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
 
 def _radius(made: SlabSketch) -> None:
@@ -95,6 +154,8 @@ def _edges(made: SlabSketch) -> None:
     made.stakes()
     made.ends()
     _string(made)
+    if made.edges is not None and made.edges["sides"] is not None:
+        _diagonal(made)
     _radius(made)
 
 
@@ -116,14 +177,22 @@ def _joints(made: SlabSketch) -> None:
     made.ends()
     kept: list[Point] = []
     for row, (first, last) in found:
-        x, y = last if row["kind"] == "square" else first
-        at = (x, y - 15.0) if row["kind"] == "square" else (x - made.shape.turn * 15.0, y)
-        box = Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS)
-        free = all(math.dist(at, other) >= _DISC for other in kept) and not made.sketch.ground.taken(box, LEADER + 1)
-        if free and LEFT < at[0] < RIGHT:
+        turn = made.shape.turn
+        spots = [(first[0] - turn * 15.0, first[1]), (last[0] + turn * 15.0, last[1])]
+        if row["kind"] == "square":
+            spots = [(last[0], last[1] - 15.0)]
+        at = next((one for one in spots if _is_free(made, one, kept)), None)
+        if at is not None:
             kept.append(at)
             made.sketch.see((at[0], at[1] - RADIUS))
             draw_discs(made.sketch, [(row["number"], [at])])
+
+
+def _is_free(made: SlabSketch, at: Point, kept: list[Point]) -> bool:
+    """Whether a disc has room there."""
+    box = Box(at[0] - RADIUS, at[1] - RADIUS, at[0] + RADIUS, at[1] + RADIUS)
+    apart = all(math.dist(at, other) >= _DISC for other in kept)
+    return apart and LEFT < at[0] < RIGHT and not made.sketch.ground.taken(box, LEADER + 1)
 
 
 def _grades(made: SlabSketch) -> None:
@@ -132,7 +201,7 @@ def _grades(made: SlabSketch) -> None:
     assert grades is not None
     made.corners()
     made.ends()
-    rows = {round(row["share"], 6): row for row in grades["rows"]}
+    rows = {round(row["share"], 6): row for row in grades["rows"] if row["kind"] == "stake"}
     for share in (0.0, 0.5, 1.0):
         row = rows.get(share)
         if row is not None:
@@ -140,6 +209,11 @@ def _grades(made: SlabSketch) -> None:
             made.near(row["outside"]["shown"], on, made.shape.outward(2 * share - 1))
     if not grades["stop"]:
         _fall(made, grades)
+    for row in grades["rows"]:
+        if row["kind"] == "back" and row["share"] in (0.0, 1.0):
+            share = 2 * row["share"] - 1
+            at, toward = made.shape.string(share, made.shape.sides), (made.shape.turn * share, 0.3)
+            made.near(f"{row['name']}: {row['outside']['shown']}", at, toward)
 
 
 def _fall(made: SlabSketch, grades: GradesPart) -> None:
@@ -151,7 +225,7 @@ def _fall(made: SlabSketch, grades: GradesPart) -> None:
         return
     sheet = _Sheet.of(made)
     long = min(sheet.there.deep, 70.0) * 0.35
-    x, y = sheet.at(0.5, sheet.there.deep / 2)
+    x, y = sheet.at(0.5, sheet.there.arc.sagitta / 2)
     way = (-along / size * made.shape.turn * long, away / size * long)  # paper's y runs down, the string is below
     made.flow((x - way[0], y - way[1]), (x + way[0], y + way[1]))
     steepest = next((row["shown"] for row in grades["slopes"] if row["line"] == grades["steepest"]), "")
@@ -165,10 +239,16 @@ def _pour(made: SlabSketch) -> None:
     assert pour is not None
     _cuts(made)
     made.ends()
+    back = runs_back(sheet.own)
     for row in pour["reach"]:
-        foot_at, top = sheet.square(row["call"] / sheet.own.wide)
+        foot_at, top = sheet.from_back(row["call"]) if back else sheet.square(row["call"] / sheet.own.wide)
         made.sketch.lines([[foot_at, top]], "arrow strong")
-        made.sketch.label(Label(row["out"], "number", [top], (0.0, -1.0), 7.0), "hot")
+        way = (1.0, 0.0) if back else (0.0, -1.0)
+        made.sketch.label(Label(row["out"], "number", [top], way, 7.0), "hot")
+    if back:
+        x, y = sheet.at(0.5, sheet.there.height(sheet.there.wide / 2)[0] + 6.0)
+        made.flow((x, y), (x, y - 30.0))
+        return
     low, high = sheet.square(0.12)
     middle = (low[1] + high[1]) / 2
     made.flow((low[0], middle), (low[0] + made.shape.turn * 30.0, middle))

@@ -27,6 +27,7 @@ _NARROWEST, _WIDEST = 24.0, 62.0
 _LEAST_OFF, _MOST_OFF = 12.0, 24.0
 _LEAST_INNER = 6.0
 _TRUE = 1.05
+_LONGEST_SIDES, _LEAST_LINE = 90.0, 40.0
 _LONGEST_PIECE = math.pi / 7
 
 DOTTED = 30.0
@@ -43,6 +44,8 @@ class SlabShape:
         stakes: how far from the line, outward, the stakes stand.
         turn: which way B lies from A; true: whether it is to scale; known: whether there is a slab.
         filled: whether it is all that lies between the line and its string, which is its inside then.
+        sides: how long the straight sides are that run back from such a line: its inside is that far behind the string;
+            both: it is the same curve turned over.
     """
 
     half: float
@@ -54,6 +57,8 @@ class SlabShape:
     true: bool
     known: bool
     filled: bool = False
+    sides: float = 0.0
+    both: bool = False
 
     def off(self, side: str, share: float) -> float:
         """Return how far from the line, outward, an edge lies at a share."""
@@ -72,10 +77,18 @@ class SlabShape:
     def on(self, side: str, share: float) -> Point:
         """Return the place on an edge, or on the line of the stakes, at a share; on a string by even parts of it."""
         if self.filled and side == "inside":
-            (x, y), (x2, y2) = self.at(-1.0, 0.0), self.at(1.0, 0.0)
-            part = (share + 1) / 2
-            return (x + (x2 - x) * part, y + (y2 - y) * part)
+            return self._turned(self.at(share, 0.0)) if self.both else self.string(share, self.sides)
         return self.at(share, self.off(side, share))
+
+    def string(self, share: float, behind: float = 0.0) -> Point:
+        """Return the place on the string by even parts of it, or so many units behind that."""
+        (x, y), (x2, y2) = self.at(-1.0, 0.0), self.at(1.0, 0.0)
+        part = (share + 1) / 2
+        return (x + (x2 - x) * part, y + (y2 - y) * part + behind)
+
+    def _turned(self, place: Point) -> Point:
+        """The place of the other curve that is straight behind one of this curve."""
+        return (place[0], 2 * self.at(1.0, 0.0)[1] + self.sides - place[1])
 
     def between(self, share: float, part: float) -> Point:
         """Return the place at a part of the width, 0 at the outer edge and 1 at the inner one."""
@@ -99,11 +112,15 @@ class SlabShape:
         """Return points along an edge; ``more``: so many units outward from it."""
         count = max(4, math.ceil(abs(last - first) * self.half * 14))
         shares = [first + (last - first) * step / count for step in range(count + 1)]
+        if self.sides and side == "inside":
+            return [self.on(side, share) for share in shares]
         return [self.at(share, self.off(side, share) + more) for share in shares]
 
     def curve(self, side: str, first: float = -1.0, last: float = 1.0) -> list[Command]:
         """Return an edge as cubic curves, from one share to another; a string as one line."""
         if self.filled and side == "inside":
+            if self.both:
+                return [(name, *map(self._turned, places)) for name, *places in self.curve("outside", first, last)]
             return [("M", self.on(side, first)), ("L", self.on(side, last))]
         count = max(1, math.ceil(abs(last - first) * self.half / _LONGEST_PIECE))
         shares = [first + (last - first) * step / count for step in range(count + 1)]
@@ -140,12 +157,25 @@ def shape_of(answer: Answer) -> SlabShape:
         out, into = ((lie * widths[0] * across, lie * widths[1] * across) for lie in lies)
         stakes = math.copysign(min(max(abs(away) * scale, _LEAST_OFF), _MOST_OFF), away) if away else 0.0
         true = half == true_half and (not any(widths) or (across <= scale * _TRUE and scale <= across * _TRUE))
+        sides, whole = _sides(edges, scale, line)
         made = SlabShape(
-            half, line, out, into, stakes, turn_of(answer["side"]), true, edges is not None, _is_filled(edges)
-        )
-        if line < 40.0 or _fits(made):
+            half, line, out, into, stakes, turn_of(answer["side"]), true and whole, edges is not None,
+            _is_filled(edges), sides, _is_both(edges),
+        )  # fmt: skip
+        if line < _LEAST_LINE or _fits(made):
             return made
         line *= 0.97
+
+
+def _sides(edges: EdgesPart | None, scale: float, line: float) -> tuple[float, bool]:
+    """Return how long straight sides are drawn, and whether that is by the scale: the longest aren't."""
+    long = ((edges["sides"] if edges else None) or 0.0) * scale
+    drawn = min(long, _LONGEST_SIDES) if line < _LEAST_LINE else long
+    return drawn, drawn == long
+
+
+def _is_both(edges: EdgesPart | None) -> bool:
+    return edges is not None and edges["both_ends"]
 
 
 def _is_filled(edges: EdgesPart | None) -> bool:

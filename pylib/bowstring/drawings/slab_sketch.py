@@ -55,7 +55,10 @@ class SlabSketch:
             return
         out, back = shape.curve("outside"), shape.curve("inside", 1.0, -1.0)
         drawing.path([*out, ("L", *back[0][1:]), *back[1:], ("Z",)], "slab")
-        if not shape.filled:
+        if shape.sides:
+            ends = [[shape.on("outside", share), shape.on("inside", share)] for share in (-1.0, 1.0)]
+            self.sketch.lines(ends, "line arc")
+        elif not shape.filled:
             ends = [[shape.on("outside", share), shape.on("inside", share)] for share in (-1.0, 1.0)]
             self.sketch.lines(ends, "string")
         for side in ("outside", "inside"):

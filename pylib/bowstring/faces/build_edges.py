@@ -22,6 +22,7 @@ from bowstring.faces.build_parts import (
     table,
 )
 from bowstring.report.alone import edges_of
+from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import BayRow, EdgesPart, LineRow, SecondEdge, WidthStick
 from bowstring.sheet.markup import NUMBER
@@ -49,6 +50,8 @@ def _stopped(answer: Answer) -> str:
     if row["state"] != "stop":
         return ""
     instead = Choice(say("fill.instead"), {"slab-fills": "yes"})
+    if is_without_sides(row):
+        instead = Choice(say("pad.without"), {"slab-sides": "", "slab-both_ends": ""})
     ways = "" if answer["drawn_to"] == "centre" else choices(say("edges.change"), [instead])
     return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"]) + ways
 
@@ -58,6 +61,9 @@ def _page(part: EdgesPart) -> Iterator[str]:
     yield "".join(paragraph(strong(text)) for text in part["taper"])
     yield _lines(part["lines"])
     yield paragraph(strong(" ".join(part["form"])))
+    if part["sides_how"]:
+        yield heading(say("pad.sides_head"))
+        yield "".join(paragraph(strong(text)) for text in part["sides_how"])
     yield heading(say("edges.passes"))
     first, *rest = part["passes"]
     yield (note if part["dug_out"] else paragraph)(strong(first))
@@ -112,7 +118,8 @@ def _stick(stick: WidthStick) -> str:
 
 def _check(part: EdgesPart) -> Iterator[str]:
     diagonal = part["diagonal_shown"]
-    yield heading(say("edges.check_head" if part["bays"] else "fill.check_head"))
+    fills = "fill.check_head" if part["sides"] is None else "pad.check_head"
+    yield heading(say("edges.check_head" if part["bays"] else fills))
     yield paragraph(strong(part["check"]))
     if part["bays"] and not diagonal:
         rows = [row for bay in part["bays"] for row in _diagonals(bay)]

@@ -47,7 +47,7 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
     if part["warnings"]:
         yield note(" ".join(part["warnings"]))
         yield _ways(part)
-    stakes = [row for row in part["rows"] if row["kind"] == "stake"]
+    stakes = [row for row in part["rows"] if row["kind"] != "joint"]
     joints = [row for row in part["rows"] if row["kind"] == "joint"]
     yield _tops(part, stakes, say("grades.stake"), say("grades.table"))
     if part["water"]:
@@ -132,4 +132,4 @@ def _edges(row: TopRow) -> list[TopPart]:
 
 
 def _name(row: TopRow) -> str:
-    return row["name"] if row["kind"] == "stake" else say("grades.joint_number", number=row["name"])
+    return say("grades.joint_number", number=row["name"]) if row["kind"] == "joint" else row["name"]

@@ -13,6 +13,7 @@ from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_side
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.alone import boards_of, edges_of, joints_of, pour_of
+from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
@@ -54,7 +55,8 @@ def _none(answer: Answer, date: str) -> str:
     if row["state"] != "stop":
         return ""
     title = say("forms.front_title", title=brief.title(answer))
-    told = f"<b>{marked(row['text'])}</b><span>{marked(row['more'])}</span><span>{marked(say('forms.none'))}</span>"
+    why = say("pad.no_form_sheet" if is_without_sides(row) else "forms.none")
+    told = f"<b>{marked(row['text'])}</b><span>{marked(row['more'])}</span><span>{marked(why)}</span>"
     return (
         f'<section class="side forms" aria-label="{escape(say("forms.front"))}">'
         f"{head_html(answer, say('forms.front'), date, title=title)}"
@@ -124,7 +126,11 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
-    return [say("forms.stakes_on", line=line), say(f"forms.slab_{key}", **values), *thick]
+    lies = say(f"forms.slab_{key}", **values)
+    if edges["sides"] is not None:
+        which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
+        lies = say(which, sides=edges["sides_shown"], deep=edges["width_shown"])
+    return [say("forms.stakes_on", line=line), lies, *thick]
 
 
 def _set_lines(edges: EdgesPart) -> list[LineRow]:
@@ -143,7 +149,8 @@ def _lines(lines: list[LineRow]) -> str:
     return f'<table class="lines"><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>'
 
 
-_STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form", "footing_outside",
+_STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form", "sides", "back",
+          "other_curve", "footing_outside",
           "footing_inside")  # fmt: skip
 _LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
 
@@ -207,8 +214,8 @@ def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
 def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
-    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
-    told += edges["form"] if edges["stick"] is None else []
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
+    told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
     footed = any(one["key"] == "footing_outside" for one in edges["lines"])
     told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
     screws = "forms.screws" if edges["stick"] is not None else "fill.screws"

@@ -9,6 +9,7 @@ from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
 from bowstring.report.alone import edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
@@ -36,7 +37,7 @@ def pour_side(answer: Answer, date: str) -> str:
     """Return the back, and further pages where there are more tops than it holds."""
     grades, pour = grades_of(answer), pour_of(answer)
     signs = _sign_rows(answer)
-    tops, joints = _rows(grades, "stake"), _rows(grades, "joint")
+    tops, joints = _rows(grades, "stake", "back"), _rows(grades, "joint")
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
     blocks, dense = _blocks(joints), len(tops) > MANY
@@ -72,8 +73,8 @@ def _further(tops: list[TopRow], grades: GradesPart | None, title: str) -> str:
     return f'<section class="side forms row-25" aria-label="{label}"><div class="head">{head}</div>{table}</section>'
 
 
-def _rows(grades: GradesPart | None, kind: str) -> list[TopRow]:
-    return [row for row in grades["rows"] if row["kind"] == kind] if grades else []
+def _rows(grades: GradesPart | None, *kinds: str) -> list[TopRow]:
+    return [row for row in grades["rows"] if row["kind"] in kinds] if grades else []
 
 
 def _order_tall(pour: PourPart | None) -> float:
@@ -150,10 +151,11 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
         far = edges["far_width_shown"] if edges["far_width"] is not None else ""
         rows += [
             (
-                say("forms.sign_width" if edges["stick"] is not None else "fill.sign_deep"),
+                say("forms.sign_width" if edges["stick"] is not None else _deep(edges)),
                 say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"],
             )
         ]
+        rows += [(say("pad.sign_diagonals"), edges["diagonal_shown"])] if edges["sides"] is not None else []
     rows += _slopes(answer)
     if joints and not joints["stop"]:
         cut = (
@@ -164,6 +166,10 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
         rows += [(say("forms.sign_joints"), cut)]
     rows += [(say("forms.sign_base"), depth)]
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _deep(edges: EdgesPart) -> str:
+    return "fill.sign_deep" if edges["sides"] is None else "pad.sign_deep"
 
 
 def _joint_count(joints: JointsPart) -> int:

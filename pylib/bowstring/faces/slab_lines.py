@@ -48,6 +48,9 @@ def fills(typed: Typed) -> bool:
 
 def _of_fill(arcs: Arcs, typed: Typed) -> Iterator[str]:
     yield say("numbers.slab_fills")
+    sides = length_of(arcs, typed, "slab-sides")
+    if sides:
+        yield say("numbers.slab_both_sides" if "slab-both_ends" in typed else "numbers.slab_sides", sides=sides)
     thickness = length_of(arcs, typed, "slab-thickness", small=True)
     if thickness:
         yield say("numbers.slab_thick", thickness=thickness)

@@ -27,7 +27,7 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
         return f'<div data-tint="">{_told("numbers.slab_which")}{_ways_out(typed)}</div>'
     line = arc or (arcs.settled.arc if arcs.settled and not _is_found(typed) else None)
     if fills(typed):
-        return "" if line is None else _filled(arcs, line)
+        return "" if line is None else _filled(arcs, typed, line)
     width = metres_of(arcs, typed, "width")
     if not width or line is None:
         drawn_to = typed.get("drawn_to")
@@ -42,12 +42,21 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     return told + (_told("numbers.slab_centre") if edge == "centre" and "edge" not in typed else "")
 
 
-def _filled(arcs: Arcs, line: Arc) -> str:
-    """How large the slab is that fills its curve."""
+def _filled(arcs: Arcs, typed: Typed, line: Arc) -> str:
+    """How large the slab is that fills its curve, with its straight sides where some are typed."""
+    from bowstring.forming.pad import Pad, takes_sides
     from bowstring.forming.segment import Segment
     from bowstring.report.forming.quantities import area_text
 
-    shown, filled = arcs.shown, Segment(line)
+    shown, sides = arcs.shown, metres_of(arcs, typed, "slab-sides")
+    if sides:
+        if not takes_sides(line):
+            without = fill_button({"slab-sides": "", "slab-both_ends": ""}, say("pad.without"))
+            return f'<div data-tint="">{_told("numbers.slab_no_sides")}{without}</div>'
+        made = Pad(line, sides, "slab-both_ends" in typed)
+        return _told("numbers.slab_pad", chord=shown.show(line.chord), deep=shown.show(made.deep),
+                     area=area_text(made.area, shown.feet))  # fmt: skip
+    filled = Segment(line)
     return _told("numbers.slab_filled", chord=shown.show(line.chord), deep=shown.show(filled.deep),
                  area=area_text(filled.area, shown.feet))  # fmt: skip
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import acos, asin, ceil, pi
+from math import acos, asin, ceil, cos, pi, radians
 
-from bowstring.forming.joints import NARROW, RATIO
+from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO
+from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 
 DUST = 1e-9
@@ -16,9 +17,10 @@ class GridJoint:
     """A straight joint.
 
     Attributes:
-        at: along the string from where the slab begins, of one that is square to it; off the string, of one along it.
+        at: along the string from where the slab begins, of one that is square to it; off the string, of one along it,
+            below 0 behind it.
         arc: where it meets the curve, metres along the curve from A: one place where it comes from the string, else
-            two, the nearer first.
+            two, the nearer first; none where it runs from side to side. Behind straight sides it is the other curve.
         corner: the angle at which it meets the curve, radians, at most a right one.
     """
 
@@ -33,6 +35,7 @@ class Grid:
 
     Attributes:
         wide, deep: of a whole panel, metres; square: the joints square to the string; along: those along it.
+        end: how deep, in its middle, the row of a rounded end is where it isn't as deep as the others.
     """
 
     columns: int
@@ -41,16 +44,22 @@ class Grid:
     deep: float
     square: tuple[GridJoint, ...]
     along: tuple[GridJoint, ...]
+    end: float | None = None
 
     @property
     def ratio(self) -> float:
-        """The longer side of a whole panel over the shorter one."""
-        return max(self.wide, self.deep) / min(self.wide, self.deep)
+        """The longer side of a whole panel over the shorter one; of the worst one, where not all are alike."""
+        return max(max(self.wide, deep) / min(self.wide, deep) for deep in self.depths)
 
     @property
     def longest(self) -> float:
         """The longer side, metres."""
-        return max(self.wide, self.deep)
+        return max(self.wide, *self.depths)
+
+    @property
+    def depths(self) -> tuple[float, ...]:
+        """How deep rows are, metres: those between first."""
+        return (self.deep,) if self.end is None else (self.deep, self.end)
 
     @property
     def corner(self) -> float:
@@ -58,17 +67,24 @@ class Grid:
         return min((joint.corner for joint in (*self.square, *self.along)), default=pi / 2)
 
 
-def grid(filled: Segment, columns: int, rows: int) -> Grid:
+def grid(filled: Filled, columns: int, rows: int) -> Grid:
     """Return the joints of so many panels along the string, and so many off it; raises ``ValueError`` for none."""
     if columns < 1 or rows < 1:
         raise ValueError("a slab is at least one panel")
     wide, deep = filled.wide / columns, filled.deep / rows
     square = tuple(_square(filled, wide * place) for place in range(1, columns))
+    if isinstance(filled, Pad):
+        offs = _levels(filled, rows)
+        along = tuple(_across(filled, off) for off in offs)
+        end = filled.arc.sagitta - offs[-1] if offs else filled.deep
+        between = (filled.deep - filled.ends * end) / max(1, rows - filled.ends)
+        alike = rows == 1 or abs(end - deep) <= DUST * filled.deep
+        return Grid(columns, rows, wide, deep if alike else between, square, along, None if alike else end)
     along = tuple(_along(filled, deep * place) for place in range(1, rows))
     return Grid(columns, rows, wide, deep, square, along)
 
 
-def squarish(filled: Segment, most: float) -> tuple[int, int]:
+def squarish(filled: Filled, most: float) -> tuple[int, int]:
     """Return into how many panels along the string, and off it, the slab goes: none longer than ``most`` metres, and
     no side more than half longer than the other, where the slab isn't too shallow for that.
 
@@ -80,6 +96,8 @@ def squarish(filled: Segment, most: float) -> tuple[int, int]:
     """
     if most <= 0:
         raise ValueError("panels need a length")
+    if isinstance(filled, Pad):
+        return _best(filled, most, range(_count(filled.wide, most), _count(filled.wide, most) + MORE))
     columns, rows = _count(filled.wide, most), _count(filled.deep, most)
     if filled.deep >= NARROW:
         columns = max(columns, _count(filled.wide, RATIO * filled.deep / rows))
@@ -87,11 +105,71 @@ def squarish(filled: Segment, most: float) -> tuple[int, int]:
     return columns, rows
 
 
+def rows_of(filled: Filled, columns: int, most: float) -> int:
+    """Return into how many rows the slab goes, where it goes into so many panels along the string."""
+    if isinstance(filled, Pad):
+        return _best(filled, most, range(columns, columns + 1))[1]
+    return squarish(filled, min(most, RATIO * filled.wide / columns))[1]
+
+
+MORE = 4
+"""So many counts of panels are looked at, from the least on."""
+
+
+def _best(filled: Pad, most: float, counts: range) -> tuple[int, int]:
+    """The counts with no panel too long, none that is no square, no sharp corner; of these the fewest panels."""
+    least = _count(filled.deep, most)
+    long = max(least, _count(filled.deep, RATIO * filled.wide / counts.start))
+    made = [grid(filled, columns, rows) for columns in counts for rows in range(least, long + MORE)]
+
+    def rank(one: Grid) -> tuple[bool, bool, bool, int]:
+        too_long = one.longest > most * (1 + DUST)
+        return too_long, one.ratio > RATIO * (1 + DUST), _is_sharp(one), one.columns * one.rows
+
+    best = min(made, key=rank)
+    return best.columns, best.rows
+
+
+def _is_sharp(made: Grid) -> bool:
+    return made.corner < radians(LEAST_CORNER) - DUST
+
+
+def _levels(pad: Pad, rows: int) -> list[float]:
+    """How far off the string the joints along it lie, from the back on: in even rows, but none where it would meet the
+    curve at a sharp corner; the row of the end is the deeper for it."""
+    if rows == 1:
+        return []
+    if pad.both and rows == 2:
+        return [-pad.sides / 2]
+    least = radians(LEAST_CORNER)
+    last = min(pad.arc.sagitta - pad.deep / rows, _highest(pad, least))
+    first = -pad.sides - last if pad.both else pad.foot
+    count = rows - pad.ends
+    inner = [first + (last - first) * place / count for place in range(0 if pad.both else 1, count)]
+    return [*inner, last]
+
+
+def _highest(pad: Pad, least: float) -> float:
+    """The farthest off the string at which a joint along it meets the curve at no less than an angle; where it would
+    meet even the string's end at less, a foot down the sides, or a quarter of them."""
+    if pad.arc.half_angle >= least:
+        return pad.arc.radius * (cos(least) - cos(pad.arc.half_angle))
+    return -min(NARROW / 2, pad.sides / 4)
+
+
+def _across(pad: Pad, off: float) -> GridJoint:
+    """A joint along the string: it meets both sides square, or the curve, or the other end's curve."""
+    if -pad.sides <= off <= 0:
+        return GridJoint(off, (), pi / 2)
+    met = _along(pad.curve, off if off > 0 else -pad.sides - off)
+    return GridJoint(off, met.arc, met.corner)
+
+
 def _count(length: float, most: float) -> int:
     return max(1, ceil(length / most - DUST))
 
 
-def _square(filled: Segment, at: float) -> GridJoint:
+def _square(filled: Filled, at: float) -> GridJoint:
     """A joint square to the string: from the string to the curve, or past the string's ends from curve to curve."""
     radius, half = filled.arc.radius, filled.arc.half_angle
     aside = at - filled.wide / 2

@@ -174,7 +174,8 @@ class SlabForm(TypedDict, total=False):
     waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
-    everything between the curve and the string from A to B."""
+    everything between the curve and the string from A to B, and ``sides``: with straight sides so long, square back
+    from A and B; ``both_ends``: the same curve stands at the other end of them, too."""
 
     end_width: Size
     thickness: Size
@@ -188,6 +189,8 @@ class SlabForm(TypedDict, total=False):
     footing_width: Size
     footing_depth: Size
     fills: bool
+    sides: Size
+    both_ends: bool
 
 
 @final

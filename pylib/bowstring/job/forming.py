@@ -40,6 +40,7 @@ class SlabSaid:
         edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
         footing_width, footing_depth: of the footing under its middle.
         fills: it has no width: it is everything between the curve and the string from A to B.
+        sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end.
     """
 
     far_width: float | None = None
@@ -54,6 +55,8 @@ class SlabSaid:
     footing_width: float | None = None
     footing_depth: float | None = None
     fills: bool = False
+    sides: float | None = None
+    both_ends: bool = False
 
 
 @dataclass(frozen=True)
@@ -136,9 +139,11 @@ def read_forming(reader: Reader) -> Forming:
 
 def _slab(reader: Reader) -> SlabSaid:
     slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width",
-                                  "edge_depth", "footing_width", "footing_depth", "fills"))  # fmt: skip
+                                  "edge_depth", "footing_width", "footing_depth", "fills", "sides",
+                                  "both_ends"))  # fmt: skip
     if slab is None:
         return SlabSaid()
+    sides, both_ends = _sides(slab)
     edge_width, edge_depth = _both(slab, "edge_width", "edge_depth")
     footing_width, footing_depth = _both(slab, "footing_width", "footing_depth")
     thickness = slab.length("thickness", bare=False)
@@ -157,7 +162,20 @@ def _slab(reader: Reader) -> SlabSaid:
         footing_width=footing_width,
         footing_depth=footing_depth,
         fills=bool(slab.flag("fills")),
+        sides=sides,
+        both_ends=both_ends,
     )
+
+
+def _sides(slab: Reader) -> tuple[float | None, bool]:
+    """Return how long the straight sides are, and whether both ends are rounded; raises ``BadJob`` where the slab
+    isn't one that fills its curve, and where there are two ends and nothing between."""
+    sides, both = slab.length("sides"), bool(slab.flag("both_ends"))
+    if (sides is not None or both) and not slab.flag("fills"):
+        raise bad(slab.field("both_ends" if sides is None else "sides"), "pad.no_fill")
+    if both and sides is None:
+        raise bad(slab.field("sides"), "pad.no_length")
+    return sides, both
 
 
 def _both(slab: Reader, width: str, depth: str) -> tuple[float | None, float | None]:

@@ -19,6 +19,8 @@ Writer = Callable[[object], str]
 SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("edge", "choice", "edge", ("outside", "centre", "inside", "left", "right", "")),
     ("slab.fills", "flag", "slab_fills", ("", "yes")),
+    ("slab.sides", "length", "slab_sides", ()),
+    ("slab.both_ends", "flag", "slab_both_ends", ()),
     ("slab.thickness", "fine", "slab_thickness", ()),
     ("slab.end_width", "length", "slab_end_width", ()),
     ("slab.base", "bed", "slab_base", ()),
@@ -53,6 +55,9 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("grade.ground", "heights", "grade_ground", ()),
 )
 """Each with its place, kind, word and choices, see ``fields.Field``."""
+
+_OF_A_PAD = ("slab.sides", "slab.both_ends")
+"""Only a slab that fills its curve has them."""
 
 _KEYS = ("width", *SLAB_KEYS)
 _GROUPS = tuple(key for key in SLAB_KEYS if key != "edge")
@@ -92,6 +97,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
     for place, kind, _word, _choices in SLAB_FIELDS:
         name = place.replace(".", "-")
         group, _, key = place.partition(".")
+        if place in _OF_A_PAD and "slab-fills" not in typed:
+            continue  # left in its field by somebody whose slab filled the curve before
         if key and name in typed:
             inside = job.setdefault(group, {})
             assert isinstance(inside, dict)

@@ -20,6 +20,7 @@ def slab_html(page: Entries) -> str:
     return "\n".join(
         [
             _choice(page, "slab.fills", lambda field, value: f"<span>{_words(field, value)}</span>", asked=True),
+            page.plain(["slab.sides", "slab.both_ends"]),
             page.plain(["width", "slab.thickness"]),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',

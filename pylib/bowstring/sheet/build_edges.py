@@ -26,7 +26,7 @@ def edges(answer: Answer) -> Iterator[Block]:
     if part["taper"]:
         yield Items(part["taper"])
     yield from _lines(part)
-    yield Items([*part["passes"], *part["form"]], first=1)
+    yield Items([*part["passes"], *part["form"], *part["sides_how"]], first=1)
     stick = part["stick"]
     if stick is not None:
         yield Heading(stick["title"])
@@ -69,7 +69,8 @@ def _cells(row: PartnerRow) -> list[str]:
 
 def _check(part: EdgesPart) -> Iterator[Block]:
     diagonal = part["diagonal_shown"]
-    yield Heading(say("edges.check_head" if part["bays"] else "fill.check_head"))
+    fills = "fill.check_head" if part["sides"] is None else "pad.check_head"
+    yield Heading(say("edges.check_head" if part["bays"] else fills))
     yield Paragraph(part["check"])
     if part["bays"] and not diagonal:
         rows = [

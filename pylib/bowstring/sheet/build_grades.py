@@ -64,7 +64,7 @@ def _dig(part: GradesPart) -> Iterator[Block]:
 
 
 def _name(row: TopRow) -> str:
-    return row["name"] if row["kind"] == "stake" else say("grades.joint_number", number=row["name"])
+    return say("grades.joint_number", number=row["name"]) if row["kind"] == "joint" else row["name"]
 
 
 def _sides(part: GradesPart) -> list[str]:

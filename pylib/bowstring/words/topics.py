@@ -56,6 +56,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "numbers": ("face_numbers", "face_slab", "lineform"),
     "offset": ("job", "results"),
     "on_line": ("stakeline",),
+    "pad": ("build_pad",),
     "page": ("desk", "page"),
     "pair": ("arc",),
     "paper": ("face_paper",),

@@ -5,13 +5,14 @@ from __future__ import annotations
 from math import ceil
 
 from bowstring.forming.boards import Board
+from bowstring.forming.pad import Pad
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
-from bowstring.report.forming.boards_list import Choice, FormedEdge, choose, edges_of
+from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of
 from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
-from bowstring.report.forming.boards_stakes import Staking, reason_of, staked_edge, string_gaps
+from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import is_wall
@@ -32,9 +33,9 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     staked = [staked_edge(plan, choice, edge) for edge in edges]
     made = cutting.cut(plan, choice, edges)
     unit = cutting.unit_of(tape, choice.lengths)
-    told = [_edge(plan, choice, edge, stakes, made, unit) for edge, stakes in zip(edges, staked, strict=True)]
-    gaps = string_gaps(plan, choice)
-    stakes = sum(one["stakes"] for one in told) + (gaps + 1 if gaps else 0)
+    told = [_edge(plan, choice, edges, place, stakes, made, unit) for place, stakes in enumerate(staked)]
+    straight = straight_stakes(plan, choice)
+    stakes = sum(one["stakes"] for one in told) + sum(one.stakes for one in straight)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
     sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
     return {
@@ -55,7 +56,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "bow": sprung.lines,
         "fails": bending.where_it_fails(choice, staked[edges.index(tightest)].loose, tape),
         "otherwise": otherwise(choice, edges, tape),
-        "ends": how.at_the_ends(choice, edges, staked, tape),
+        "ends": how.at_the_ends(choice, edges, staked, tape, _carried(plan)),
         "bending": how.in_order(choice),
         "edges": told,
         "stock_shown": cutting.listed(tape, unit, sorted(choice.lengths)),
@@ -66,17 +67,24 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "gave_way": cutting.gave_way(made, choice.practice, tape),
         "stakes": stakes,
         "with_spare": with_spare,
-        "stakes_how": how.stakes_how(told, staked, choice, tape, (stakes, with_spare), _straight(plan, gaps)),
+        "stakes_how": how.stakes_how(
+            told, staked, choice, tape, (stakes, with_spare), [_straight(plan, one) for one in straight]
+        ),
         "cautions": [say("boards.spring")],
         "notes": how.taken(plan, choice, tape, unit),
     }
 
 
-def _straight(plan: Plan, gaps: int) -> str:
-    """Return how the stakes of the straight form stand that closes a slab which fills its curve."""
-    if plan.filled is None:
+def _carried(plan: Plan) -> str:
+    """Return the sentence of a curved board that runs on beside straight sides, empty without such sides."""
+    if not isinstance(plan.filled, Pad):
         return ""
-    return say("fill.stakes_string", gap=plan.tape.show(plan.filled.arc.chord / gaps), gaps=gaps)
+    return "pad.carry_tangent" if plan.filled.tangent else "pad.carry_corner"
+
+
+def _straight(plan: Plan, one: StraightStakes) -> str:
+    """Return how the stakes of straight forms stand that close a slab which fills its curve."""
+    return say(one.key, gap=plan.tape.show(one.length / one.gaps), gaps=one.gaps)
 
 
 def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
@@ -100,10 +108,16 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
     return {**row, "text": short_of(choose(plan, (line,))), "more": more}
 
 
+def edge_name(edge: FormedEdge) -> str:
+    """Return what an edge's form is called."""
+    return say("pad.other_curve" if edge.key == OTHER_CURVE else f"boards.{edge.key}")
+
+
 def _edge(
-    plan: Plan, choice: Choice, edge: FormedEdge, staked: Staking, made: cutting.Cut | None, unit: str
-) -> EdgeBoards:
-    tape, place = plan.tape, 1 if edge.inner else 0
+    plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], place: int, staked: Staking, made: cutting.Cut | None,
+    unit: str,
+) -> EdgeBoards:  # fmt: skip
+    tape, edge = plan.tape, edges[place]
     board: Board | None = choice.used.board if choice.used else None
     length = cutting.length_of(edge, board or choice.told.board, choice.overrun)
     order = made.order if made else None
@@ -112,7 +126,7 @@ def _edge(
     splices = cutting.splice_rows(plan, edge, made.runs[place], order.splices(place)) if made and order else []
     return {
         "edge": edge.key,
-        "name": say(f"boards.{edge.key}"),
+        "name": edge_name(edge),
         "radius": edge.radius,
         "radius_shown": tape.show(edge.radius),
         "board": bending.name_of(board) if board else None,

@@ -55,7 +55,7 @@ def sprung_board(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> S
     length = min(small, key=lambda length: (abs(length - COMMON), length))
     bows = {edge.key: tape.show(sprung(edge.radius, length)) for edge in edges}
     shown = tape.show_whole(length)
-    bow = say("boards.bows", length=shown, **bows) if len(bows) > 1 else say(
+    bow = say("boards.bows", length=shown, **bows) if "inside" in bows else say(
         "fill.bows", length=shown, bow=bows[tightest.key])  # fmt: skip
     lines = [bow, say("boards.push_note")]
     return Sprung(length, shown, bows[tightest.key], lines)
@@ -69,7 +69,8 @@ def tightest_of(edges: tuple[FormedEdge, ...]) -> FormedEdge:
 def tighter_told(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> str:
     """Return which edge decides, and which board is figured with."""
     tightest = tightest_of(edges)
-    key = "fill.one_curve" if choice.alone else f"boards.tighter_{tightest.key}"
+    alone = "pad.two_curves" if len(edges) > 1 else "fill.one_curve"
+    key = alone if choice.alone else f"boards.tighter_{tightest.key}"
     said = say(key, radius=tape.show(tightest.radius))
     return said if choice.used is None else f"{said} {say('boards.use', board=name_of(choice.used.board))}"
 

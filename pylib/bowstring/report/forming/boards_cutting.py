@@ -8,9 +8,10 @@ from math import ceil
 
 from bowstring.forming.boards import Board
 from bowstring.forming.cutting import RULES, Order, Rules, Run, best_order, packed
+from bowstring.forming.pad import Pad
 from bowstring.forming.stock import FOOT, Practice
 from bowstring.report.forming.boards_bending import name_of
-from bowstring.report.forming.boards_list import Choice, FormedEdge
+from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_boards import BuyRow, CutRow, SpliceRow
 from bowstring.units.tape import Tape
@@ -63,10 +64,10 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         for boards, pieces in zip(order.boards, order.pieces, strict=True)
         if boards[-1] > pieces[-1]
     ] if order else []  # fmt: skip
-    ends = straights_of(plan)
+    ends = straights_of(plan, choice)
     pieces = [part for end in ends for part in _parts(end, max(lengths))]
     if plan.filled is not None:
-        count += len(pieces) - 1
+        count += len(pieces) - len(ends)
     return Cut(
         order=order,
         runs=runs,
@@ -77,8 +78,19 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
     )
 
 
-def straights_of(plan: Plan) -> tuple[float, ...]:
-    """Return how long each straight form is, metres: one across each end, or one along the string."""
+def straights_of(plan: Plan, choice: Choice) -> tuple[float, ...]:
+    """Return how long each straight form is, metres: one across each end, or one along the string, or both sides and
+    the back between them.
+
+    A side's form runs on past the back's by its own thickness, and begins where the curve's board ends that runs down
+    the side of a half circle; none is left where that one is as long as the side.
+    """
+    pad = plan.filled
+    if isinstance(pad, Pad):
+        past = 0.0 if pad.both else choice.thick.board.thickness
+        side = pad.sides + past - (pad.ends * choice.overrun if pad.tangent else 0.0)
+        sides = (side, side) if side > pad.sides * 1e-9 else ()
+        return sides if pad.both else (*sides, pad.arc.chord)
     if plan.filled is not None:
         return (plan.filled.arc.chord,)
     width = plan.width or 0.0
@@ -136,14 +148,31 @@ def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cu
     tape, name, straight, rows = plan.tape, name_of(choice.used.board), choice.thick.board, []
     for place, edge in enumerate(edges):
         boards = listed(tape, unit, made.order.boards[place]) if made.order else say("boards.no_order")
-        rows.append(_row(say(f"boards.{edge.key}"), name, tape.show(made.runs[place].length), boards))
+        rows.append(
+            _row(
+                say("pad.other_curve" if edge.key == OTHER_CURVE else f"boards.{edge.key}"),
+                name,
+                tape.show(made.runs[place].length),
+                boards,
+            )
+        )
     if made.splices:
         needs = say("boards.so_many", count=made.splices, length=tape.show_whole(choice.practice.splice))
         boards = listed(tape, unit, made.splice_boards) or say("boards.offcuts")
         rows.append(_row(say("boards.splices"), name, needs, boards))
-    title = say("fill.straight_form" if choice.alone else "boards.end_forms")
-    rows.append(_row(title, straight.name, _needs(made, tape), listed(tape, unit, made.end_boards)))
+    title = _straight_title(plan, made) if choice.alone else say("boards.end_forms")
+    if made.ends:
+        rows.append(_row(title, straight.name, _needs(made, tape), listed(tape, unit, made.end_boards)))
     return rows
+
+
+def _straight_title(plan: Plan, made: Cut) -> str:
+    """Return what the straight forms of a slab that fills its curve are."""
+    if not isinstance(plan.filled, Pad):
+        return say("fill.straight_form")
+    if plan.filled.both:
+        return say("pad.side_forms")
+    return say("pad.straight_forms" if len(made.ends) > 1 else "pad.back_form")
 
 
 def _needs(made: Cut, tape: Tape) -> str:
@@ -151,6 +180,8 @@ def _needs(made: Cut, tape: Tape) -> str:
     first, *others = map(tape.show, made.ends)
     if not others:
         return first
+    if len(others) == 2:
+        return say("boards.both", first=say("boards.so_many", count=2, length=first), last=others[1])
     if first == others[0]:
         return say("boards.so_many", count=2, length=first)
     return say("boards.both", first=first, last=others[0])

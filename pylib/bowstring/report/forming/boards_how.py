@@ -14,15 +14,18 @@ from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
-def at_the_ends(choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape) -> list[str]:
-    """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes."""
+def at_the_ends(
+    choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape, carried: str = ""
+) -> list[str]:
+    """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes;
+    ``carried``: the sentence of a board that runs on beside straight sides."""
     missing = [(one.loose.miss, one.gap) for one in staked if one.loose]
     found = []
     if missing:
         miss, gap = max(missing)
         found.append(say("boards.runs_flat", gap=tape.show(gap), miss=tape.show_up(miss)))
     if choice.overrun:
-        key = "fill.carry_past" if choice.alone else "boards.carry_past"
+        key = carried or ("fill.carry_past" if choice.alone else "boards.carry_past")
         found.append(say(key, past=tape.show_whole(choice.overrun)))
     else:
         key = "fill.no_overrun" if choice.alone else "boards.no_overrun"
@@ -57,18 +60,22 @@ def in_order(choice: Choice) -> list[str]:
 
 
 def stakes_how(
-    told: list[EdgeBoards], staked: list[Staking], choice: Choice, tape: Tape, counts: tuple[int, int], straight: str
+    told: list[EdgeBoards],
+    staked: list[Staking],
+    choice: Choice,
+    tape: Tape,
+    counts: tuple[int, int],
+    straight: list[str],
 ) -> list[str]:
     """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
-    along the string of a slab that fills its curve, empty for any other."""
+    along the straight forms of a slab that fills its curve, none for any other."""
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
     reasons = [one["reason"] for one in told]
     alike = len(set(reasons)) == 1
     found += reasons[:1] if alike else [say("boards.reason_at", edge=one["name"], reason=one["reason"]) for one in told]
-    if straight:
-        found.append(straight)
+    found += straight
     if any(one.past for one in staked):
         found.append(say("fill.past_each" if choice.alone else "boards.past_each"))
     if any(one["splices"] for one in told):

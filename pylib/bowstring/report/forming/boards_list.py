@@ -7,12 +7,16 @@ from math import hypot
 
 from bowstring.forming.boards import LEVELS, Board, bends
 from bowstring.forming.edge import Edge
+from bowstring.forming.pad import Pad
 from bowstring.forming.stock import Practice
 from bowstring.report.forming.formboard import height_of, own_board, practice_of
 from bowstring.report.forming.plan import Plan
 
 JOB, CLEAR, SELECTED = LEVELS
 RANKS = {level: rank for rank, level in enumerate(LEVELS)}
+OTHER_CURVE = "other_curve"
+"""The curve of the other end of a slab with two rounded ends."""
+
 PLACES = 32
 """Along an edge that is no arc, where it is asked how tight it is."""
 
@@ -71,7 +75,7 @@ class Choice:
 
     @property
     def alone(self) -> bool:
-        """Whether one edge alone is bent to, the curve that a slab fills."""
+        """Whether a slab fills what is bent to: its curve, or one at each end."""
         return "inside" not in self.thin.at
 
     @property
@@ -85,10 +89,20 @@ def edges_of(plan: Plan) -> tuple[FormedEdge, ...]:
     slab yet."""
     if plan.filled is not None:
         arc = plan.filled.arc
-        return (FormedEdge("outside", arc.radius, arc.arc_length, plan.filled.angle, inner=False),)
+        both = isinstance(plan.filled, Pad) and plan.filled.both
+        return tuple(
+            FormedEdge(key, arc.radius, arc.arc_length, plan.filled.angle, inner=False)
+            for key in ("outside", *([OTHER_CURVE] if both else []))
+        )
     if plan.slab is None:
         return ()
     return tuple(_formed(key, edge) for key, edge in zip(("outside", "inside"), plan.edges, strict=True))
+
+
+def _room_past(plan: Plan, overrun: float) -> float:
+    """Return how far the curved boards can run on: two that run toward each other down one side meet in its middle."""
+    pad = plan.filled
+    return min(overrun, pad.sides / 2) if isinstance(pad, Pad) and pad.both and pad.tangent else overrun
 
 
 def _formed(key: str, edge: Edge) -> FormedEdge:
@@ -103,7 +117,7 @@ def _formed(key: str, edge: Edge) -> FormedEdge:
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
     practice, said = practice_of(plan), plan.said.board
-    overrun = practice.overrun if said.overrun is None else said.overrun
+    overrun = _room_past(plan, practice.overrun if said.overrun is None else said.overrun)
     level = said.level or JOB
     loose = level == SELECTED and overrun == 0
     level = CLEAR if loose else level

@@ -7,7 +7,7 @@ from math import floor
 from bowstring.forming.boards import LEVELS, kerfs, layers
 from bowstring.forming.stock import Practice, Sheet
 from bowstring.report.forming.boards_bending import radius_up, tightest_of
-from bowstring.report.forming.boards_list import JOB, RANKS, SELECTED, Choice, FormedEdge
+from bowstring.report.forming.boards_list import JOB, OTHER_CURVE, RANKS, SELECTED, Choice, FormedEdge
 from bowstring.report.forms.build_boards import StripRow
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -77,6 +77,8 @@ def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[s
     """Return the kerfs that let the thick board follow the edges that it doesn't take."""
     found = []
     for edge in edges:
+        if edge.key == OTHER_CURVE:
+            continue  # as the first
         cuts = kerf_words(choice, edge, tape)
         if cuts:
             count, words = cuts

@@ -7,6 +7,7 @@ from math import ceil, inf
 
 from bowstring.forming.boards import Board, bow, bow_spacing, flat_spacing, spaced
 from bowstring.forming.loose_end import LooseEnd
+from bowstring.forming.pad import Pad
 from bowstring.forming.stock import Practice
 from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.formboard import depth_of
@@ -79,15 +80,38 @@ STRAIGHT = {True: 4 * 0.3048, False: 1.2}
 """Metres: the most between stakes of a straight form, 3 to 4 ft (Beall, Masonry and Concrete, 2004, p. 47)."""
 
 
-def string_gaps(plan: Plan, choice: Choice) -> int:
-    """Return how many equal gaps the stakes of the straight form leave that closes a slab which fills its curve; 0 for
-    any other slab. As everywhere, the concrete may bow the board but so far."""
-    if plan.filled is None:
-        return 0
+@dataclass(frozen=True)
+class StraightStakes:
+    """Stakes of straight forms that are alike: ``count`` of them, each so long, metres, with so many equal gaps.
+
+    ``key``: the sentence of them.
+    """
+
+    key: str
+    count: int
+    length: float
+    gaps: int
+
+    @property
+    def stakes(self) -> int:
+        """How many stakes they take."""
+        return self.count * (self.gaps + 1)
+
+
+def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
+    """Return the stakes of the straight forms that close a slab which fills its curve; none for any other slab. As
+    everywhere, the concrete may bow the board but so far."""
+    filled = plan.filled
+    if filled is None:
+        return []
     board = choice.thick.board
     bowed = bow_spacing(board, depth_of(plan) or board.height, choice.practice.bow)
     most = plan.said.board.gap or min(STRAIGHT[plan.layout.job.tape.feet], bowed)
-    return spaced(plan.filled.arc.chord, most)
+    if not isinstance(filled, Pad):
+        return [StraightStakes("fill.stakes_string", 1, filled.arc.chord, spaced(filled.arc.chord, most))]
+    sides = StraightStakes("pad.stakes_sides", 2, filled.sides, spaced(filled.sides, most))
+    back = StraightStakes("pad.stakes_back", 1, filled.arc.chord, spaced(filled.arc.chord, most))
+    return [sides] if filled.both else [sides, back]
 
 
 def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:

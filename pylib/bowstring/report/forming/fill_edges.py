@@ -6,15 +6,25 @@ from collections.abc import Iterator
 from math import degrees, floor
 
 from bowstring.forming.joints import LEAST_CORNER
-from bowstring.forming.segment import Segment
+from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
+from bowstring.report.forming.pad_edges import (
+    ISOLATION,
+    length_of,
+    opposite,
+    pad_check,
+    pad_forms,
+    pad_lines,
+    pad_rows,
+    straight_line,
+)
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build import BuildRow
-from bowstring.report.forms.build_edges import EdgeLength, EdgesPart, LineRow
+from bowstring.report.forms.build_edges import EdgesPart, LineRow
 from bowstring.words import say
 
 FILLS = "fills"
@@ -22,24 +32,21 @@ FILLS = "fills"
 
 STRING, STRING_FORM, STRING_DIG = "string", "string_form", "dig_string"
 
-ISOLATION = {True: 0.0127, False: 0.012}
-"""How thick a strip against old concrete is, metres, on a tape in feet and on one in metres."""
 
-
-def report_fill_edges(plan: Plan, filled: Segment) -> EdgesPart:
+def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
     """Return the answer's ``edges``."""
     tape, outward = plan.tape, plan.layout.job.outward
     lines = list(_lines(plan, filled))
-    arc, string = _length(plan, filled.arc.arc_length), _length(plan, filled.arc.chord)
+    arc, string = length_of(plan, filled.arc.arc_length), opposite(plan, filled)
     side, past = plan.layout.side, overdig_of(plan)
     hands = {} if side is None else {side: arc, "right" if side == "left" else "left": string}
-    dug = outward <= past
+    dug, pad = outward <= past, filled if isinstance(filled, Pad) else None
+    short, more, conclusion = pad_rows(plan, pad) if pad else _rows(plan, filled)
     return {
         "state": "near" if is_sharp(filled) else "usual",
-        "short": say("fill.row", radius=tape.show(filled.arc.radius), chord=string["length_shown"]),
-        "more": say("fill.row_more", deep=tape.show(filled.deep)),
-        "conclusion": say("fill.conclusion", radius=tape.show(filled.arc.radius), chord=string["length_shown"],
-                          deep=tape.show(filled.deep)),
+        "short": short,
+        "more": more,
+        "conclusion": conclusion,
         "edge": FILLS,
         "yours": next(line["key"] for line in lines if line["yours"]),
         "width": filled.deep,
@@ -57,15 +64,27 @@ def report_fill_edges(plan: Plan, filled: Segment) -> EdgesPart:
         "seconds": [],
         "stick": None,
         "alike": False,
-        "diagonal_shown": "",
+        "diagonal_shown": tape.show(pad.diagonal) if pad else "",
+        "diagonal": pad.diagonal if pad else None,
+        "sides": pad.sides if pad else None,
+        "sides_shown": tape.show(pad.sides) if pad else "",
+        "sides_how": list(pad_forms(plan, pad)) if pad else [],
+        "both_ends": pad is not None and pad.both,
         "bays": [],
-        "check": _check(plan, filled),
+        "check": pad_check(plan, pad) if pad else _check(plan, filled),
         "form": list(_forms(plan, filled, lines)),
         "passes": passes_of(plan, dug),
         "dug_out": dug,
         "taper": [],
         "notes": list(_notes(plan, filled)),
     }  # fmt: skip
+
+
+def _rows(plan: Plan, filled: Filled) -> tuple[str, str, str]:
+    """The first screen's two lines, and the page's first sentence."""
+    shown = {"radius": plan.tape.show(filled.arc.radius), "chord": plan.tape.show(filled.arc.chord),
+             "deep": plan.tape.show(filled.deep)}  # fmt: skip
+    return say("fill.row", **shown), say("fill.row_more", **shown), say("fill.conclusion", **shown)
 
 
 def row_of_fill_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
@@ -75,21 +94,17 @@ def row_of_fill_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
     return {"key": "edges", "state": part["state"], "text": part["short"], "more": part["more"], "panel": ""}
 
 
-def is_sharp(filled: Segment) -> bool:
+def is_sharp(filled: Filled) -> bool:
     """Tell whether the slab runs out in thin points at A and B."""
-    return degrees(filled.corner) < LEAST_CORNER
+    return not isinstance(filled, Pad) and degrees(filled.corner) < LEAST_CORNER
 
 
-def corner_shown(filled: Segment) -> str:
+def corner_shown(filled: Filled) -> str:
     """Return the corner at A and B in whole degrees, down."""
     return f"{floor(degrees(filled.corner) + 1e-9)}°"
 
 
-def _length(plan: Plan, metres: float) -> EdgeLength:
-    return {"length": metres, "length_shown": plan.tape.show(metres)}
-
-
-def _lines(plan: Plan, filled: Segment) -> Iterator[LineRow]:
+def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
     """The lines that are set: those along the curve from the outermost on, then those along the string."""
     name, thickness = board_of(plan)
     outward, past = plan.layout.job.outward, overdig_of(plan)
@@ -106,11 +121,15 @@ def _lines(plan: Plan, filled: Segment) -> Iterator[LineRow]:
         yours_here = key == yours and key != STAKES
         yield _along(plan, filled, key, off, say("edges.note_both", first=note, other=driven) if yours_here else note,
                      key == yours)  # fmt: skip
+    if isinstance(filled, Pad):
+        yield from pad_lines(plan, filled, plan.tape.show_whole(past))
+        return
     for key, note in ((STRING, say("fill.note_string")), (STRING_FORM, board), (STRING_DIG, dig)):
-        yield _straight(plan, filled, key, note)
+        yield straight_line(plan, key, say(f"fill.line_{key}"), note, filled.arc.chord, say("fill.straight"),
+                            to_set=key == STRING)  # fmt: skip
 
 
-def _along(plan: Plan, filled: Segment, key: str, off: float, note: str, yours: bool) -> LineRow:
+def _along(plan: Plan, filled: Filled, key: str, off: float, note: str, yours: bool) -> LineRow:
     tape, arc, outward = plan.tape, filled.arc.concentric(off), plan.layout.job.outward
     return {
         "key": key,
@@ -131,28 +150,7 @@ def _along(plan: Plan, filled: Segment, key: str, off: float, note: str, yours: 
     }
 
 
-def _straight(plan: Plan, filled: Segment, key: str, note: str) -> LineRow:
-    none, shown = say("edges.none"), plan.tape.show(filled.arc.chord)
-    return {
-        "key": key,
-        "name": say(f"fill.line_{key}"),
-        "note": note,
-        "yours": False,
-        "set": key == STRING,
-        "radius": None,
-        "chord": filled.arc.chord,
-        "sagitta": None,
-        "arc_length": filled.arc.chord,
-        "off": None,
-        "radius_shown": none,
-        "chord_shown": shown,
-        "sagitta_shown": none,
-        "arc_length_shown": shown,
-        "off_shown": say("fill.straight"),
-    }
-
-
-def _forms(plan: Plan, filled: Segment, lines: list[LineRow]) -> Iterator[str]:
+def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
     """How the two forms stand."""
     name, thickness = board_of(plan)
     size = plan.tape.show_whole(thickness)
@@ -164,12 +162,14 @@ def _forms(plan: Plan, filled: Segment, lines: list[LineRow]) -> Iterator[str]:
         yield say("fill.form_off", off=edge["off_shown"])
         yield say("fill.corners_off")
         yield say("edges.form_behind", size=size, board=name)
+    if isinstance(filled, Pad):
+        return  # its straight sides are told by themselves
     yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord))
     gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
     yield say("fill.form_against", gap=gap)
 
 
-def _check(plan: Plan, filled: Segment) -> str:
+def _check(plan: Plan, filled: Filled) -> str:
     """What proves the two forms to each other: the string, and how deep the slab is off its middle."""
     shown = {"chord": plan.tape.show(filled.arc.chord), "deep": plan.tape.show(filled.deep)}
     told = say("fill.check", **shown)
@@ -178,7 +178,7 @@ def _check(plan: Plan, filled: Segment) -> str:
     return f"{told} {say('fill.check_wide', wide=plan.tape.show(filled.wide))}"
 
 
-def _notes(plan: Plan, filled: Segment) -> Iterator[str]:
+def _notes(plan: Plan, filled: Filled) -> Iterator[str]:
     said = plan.said
     if is_sharp(filled):
         yield say("fill.sharp", corner=corner_shown(filled))

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane, turned_from
-from bowstring.forming.segment import Segment
 from bowstring.report.forming.fill_plane import ClashingPlane, SettledPlane, settle_plane
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import level_length
@@ -24,7 +24,7 @@ STRING, GREATEST = "string", "greatest"
 """The lines of which a slope is told: along the string, and the way that it falls most."""
 
 
-def report_fill_grades(plan: Plan, filled: Segment, empty: GradesPart) -> GradesPart | None:
+def report_fill_grades(plan: Plan, filled: Filled, empty: GradesPart) -> GradesPart | None:
     """Return the answer's ``grades``, ``None`` where something has to be said first; ``empty``: it without a number."""
     settled = settle_plane(plan, filled)
     if isinstance(settled, str):
@@ -44,7 +44,7 @@ def row_of_fill_grades(plan: Plan, part: GradesPart | None) -> BuildRow:
     return {"key": "grades", "state": part["state"], "text": part["short"], "more": part["more"], "panel": panel}
 
 
-def _told(plan: Plan, filled: Segment, settled: SettledPlane, part: GradesPart) -> GradesPart:
+def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -> GradesPart:
     plane = settled.plane
     stop = _too_steep(settled) if plan.said.grade.demanded else None
     rows = [] if stop else _rows(plan, filled, plane)
@@ -77,21 +77,21 @@ def _told(plan: Plan, filled: Segment, settled: SettledPlane, part: GradesPart) 
         "conclusion": list(_conclusion(plan, filled, plane)),
         "drop": drop,
         "most_drop": most,
-        "water": _water(plane),
+        "water": _water(plane, filled),
         "rows": rows,
         "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in has_of(rows) else [])],
         "has": has_of(rows),
         "asks": list(asks(plan, rows, plane.start)),
         "base": list(base_lines(plan)),
-        "notes": list(_notes(plan, settled)),
+        "notes": list(_notes(plan, settled, filled)),
     }
     return part
 
 
-def _rows(plan: Plan, filled: Segment, plane: Plane) -> list[TopRow]:
+def _rows(plan: Plan, filled: Filled, plane: Plane) -> list[TopRow]:
     """The top of the curved form at every stake, A to B."""
     ground = {(read.stake, read.edge): read.level for read in plan.said.grade.ground}
-    return [
+    rows: list[TopRow] = [
         {
             "kind": "stake",
             "name": name,
@@ -101,14 +101,30 @@ def _rows(plan: Plan, filled: Segment, plane: Plane) -> list[TopRow]:
         }
         for name, share in plan.shares()
     ]
+    return [*rows, *_back(plan, filled, plane)] if isinstance(filled, Pad) else rows
 
 
-def _deepest(filled: Segment, plane: Plane) -> float:
+def _back(plan: Plan, pad: Pad, plane: Plane) -> Iterator[TopRow]:
+    """The tops at the other end: at its two corners, and where that is round straight back of every stake."""
+    for name, share in plan.shares():
+        if not pad.both and 0 < share < 1:
+            continue
+        top = plane.top(pad.back_of(pad.arc.point_at(share)))
+        yield {
+            "kind": "back",
+            "name": say("pad.back_of", stake=name),
+            "share": share,
+            "outside": top_of(plan, top, plane.start, None),
+            "inside": None,
+        }
+
+
+def _deepest(filled: Filled, plane: Plane) -> float:
     """How far the curve's middle stands over the middle of the string."""
-    return plane.away * filled.deep
+    return plane.away * filled.arc.sagitta
 
 
-def _two_lines(plan: Plan, filled: Segment, settled: SettledPlane) -> tuple[str, str]:
+def _two_lines(plan: Plan, filled: Filled, settled: SettledPlane) -> tuple[str, str]:
     plane, tape = settled.plane, plan.tape
     if settled.over:
         slope = beside(plane.greatest, settled.limit)
@@ -125,7 +141,7 @@ def _two_lines(plan: Plan, filled: Segment, settled: SettledPlane) -> tuple[str,
     return text, say(f"fill.low_{low}", drop=drop, slope=percent(plane.greatest))
 
 
-def _conclusion(plan: Plan, filled: Segment, plane: Plane) -> Iterator[str]:
+def _conclusion(plan: Plan, filled: Filled, plane: Plane) -> Iterator[str]:
     up = plane.along * filled.arc.chord
     key = "level" if not up else "up" if up > 0 else "down"
     yield say(f"grades.B_{key}", height=size_of(plan.tape, up))
@@ -200,13 +216,15 @@ def _ways(settled: SettledPlane) -> Iterator[GradeWay]:
         yield {"text": say("grades.way_hold_across", slope=percent(held)), "fields": {"grade-cross": typed(held)}}
 
 
-def _water(plane: Plane) -> str:
+def _water(plane: Plane, filled: Filled) -> str:
     """Where the water goes: the way of the greatest fall."""
     way = plane.downhill()
     if way is None:
         return say("grades.water_none")
     angle = round(turned_from(way))
     side = "curve" if way.y > 0 else "string"
+    if side == "string" and isinstance(filled, Pad):
+        return _water_back(plane, filled)
     if not plane.along:
         return say(f"fill.water_{side}")
     end = "B" if way.x > 0 else "A"
@@ -215,13 +233,25 @@ def _water(plane: Plane) -> str:
     return say(f"fill.water_{side}_end", end=end, slope=percent(plane.greatest), angle=f"{angle}°")
 
 
-def _notes(plan: Plan, settled: SettledPlane) -> Iterator[str]:
+def _water_back(plane: Plane, pad: Pad) -> str:
+    """The same of a fall to the other end."""
+    way, end = plane.downhill(), "other" if pad.both else "back"
+    assert way is not None
+    if not plane.along:
+        return say(f"pad.water_{end}")
+    told = {"end": "B" if way.x > 0 else "A", "slope": percent(plane.greatest), "angle": f"{round(turned_from(way))}°"}
+    return say(f"pad.water_{end}_end", **told) if plane.away else say("fill.water_end", end=told["end"])
+
+
+def _notes(plan: Plan, settled: SettledPlane, filled: Filled) -> Iterator[str]:
     plane = settled.plane
     if settled.cross_taken:
         yield say("fill.cross_taken", slope=percent(plane.away))
     yield from from_where(plan, plane.start)
     yield say("fill.plane", along=percent(plane.along), away=percent(plane.away), greatest=percent(plane.greatest))
-    yield say("fill.string_top")
+    yield say("pad.string_top" if isinstance(filled, Pad) else "fill.string_top")
+    if isinstance(filled, Pad):
+        yield say("pad.names_both" if filled.both else "pad.names_one")
     if settled.by_tops:
         yield say("fill.slope_follows", slope=percent(plane.along))
     if 0 < plane.greatest < SLOWEST:
@@ -235,7 +265,7 @@ def _notes(plan: Plan, settled: SettledPlane) -> Iterator[str]:
         yield say("grades.source_cross")
 
 
-def _stopped(plan: Plan, filled: Segment, clash: ClashingPlane, part: GradesPart) -> GradesPart:
+def _stopped(plan: Plan, filled: Filled, clash: ClashingPlane, part: GradesPart) -> GradesPart:
     said, values = plan.said.grade, dict[str, str]()
     if said.high:
         values |= {"high": said.high, "other": "A" if said.high == "B" else "B"}

@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import degrees, floor
 
-from bowstring.forming.grid import Grid, GridJoint, grid, squarish
+from bowstring.forming.grid import Grid, GridJoint, grid, rows_of, squarish
 from bowstring.forming.joints import DEPTH, LEAST_CORNER, RATIO
-from bowstring.forming.segment import Segment
+from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
-from bowstring.report.forming.fill_edges import ISOLATION
 from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.pad_edges import ISOLATION
 from bowstring.report.forming.panels import THIN, limit_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import WALL
@@ -57,24 +57,20 @@ class FillJointing:
         return self.too_long or self.too_many
 
 
-def fill_jointing(plan: Plan, filled: Segment) -> FillJointing:
+def fill_jointing(plan: Plan, filled: Filled) -> FillJointing:
     """Return the panels of a plan: as many along the string as the job says, or as few as are short enough."""
     said, limit = plan.said.joints, limit_of(plan)
     most = said.every or limit
     columns, rows = squarish(filled, most)
     usual = grid(filled, columns, rows)
     if said.count is not None and said.count != columns:
-        across = filled.wide / said.count
-        return FillJointing(grid(filled, said.count, squarish_rows(filled, across, most)), usual, most, limit)
-    return FillJointing(usual, grid(filled, columns + 1, rows), most, limit)
+        return FillJointing(grid(filled, said.count, rows_of(filled, said.count, most)), usual, most, limit)
+    more = columns + 1
+    rows = rows_of(filled, more, most) if isinstance(filled, Pad) else rows
+    return FillJointing(usual, grid(filled, more, rows), most, limit)
 
 
-def squarish_rows(filled: Segment, wide: float, most: float) -> int:
-    """Return how many panels so wide, metres, go into the depth."""
-    return squarish(filled, min(most, RATIO * wide))[1]
-
-
-def report_fill_joints(plan: Plan, filled: Segment) -> JointsPart:
+def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
     """Return the answer's ``joints``."""
     jointing, tape = fill_jointing(plan, filled), plan.tape
     made, thickness = jointing.grid, plan.said.slab.thickness
@@ -103,7 +99,7 @@ def report_fill_joints(plan: Plan, filled: Segment) -> JointsPart:
         "text": _text(plan, jointing),
         "conclusion": "" if stopped else _conclusion(plan, filled, made),
         "stop": _stop(plan, jointing) if stopped else "",
-        "taped": say("fill.taped", longer=_longer(plan, longer)),
+        "taped": say("pad.taped" if isinstance(filled, Pad) else "fill.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "cautions": [say("joints.silica")],
     }
@@ -138,15 +134,16 @@ def _text(plan: Plan, jointing: FillJointing) -> str:
     return say("fill.panels", columns=made.columns, rows=made.rows)
 
 
-def _conclusion(plan: Plan, filled: Segment, made: Grid) -> str:
+def _conclusion(plan: Plan, filled: Filled, made: Grid) -> str:
     tape = plan.tape
     told = {"wide": tape.show(filled.wide), "deep": tape.show(filled.deep)}
+    pad = isinstance(filled, Pad)
     if made.columns == made.rows == 1:
-        return say("fill.joints_none", **told)
+        return say("pad.joints_none" if pad else "fill.joints_none", **told)
     sides = {"panel": tape.show_running(made.wide), "across": tape.show_running(made.deep)}
     if made.rows == 1:
-        return say("fill.joints_one_row", columns=made.columns, **sides)
-    return say("fill.joints", columns=made.columns, rows=made.rows, **sides)
+        return say("pad.joints_one_row" if pad else "fill.joints_one_row", columns=made.columns, **sides)
+    return say("pad.joints" if pad else "fill.joints", columns=made.columns, rows=made.rows, **sides)
 
 
 def _stop(plan: Plan, jointing: FillJointing) -> str:
@@ -166,7 +163,7 @@ def _why_most(plan: Plan, jointing: FillJointing) -> str:
     return say("joints.most_thickness_thin", most=most, thickness=fine_tape(tape).show(THIN if tape.feet else 0.1))
 
 
-def _rows(plan: Plan, filled: Segment, made: Grid) -> Iterator[GridRow]:
+def _rows(plan: Plan, filled: Filled, made: Grid) -> Iterator[GridRow]:
     number = 0
     for kind, joints in ((SQUARE, made.square), (ALONG, made.along)):
         for joint in joints:
@@ -174,17 +171,17 @@ def _rows(plan: Plan, filled: Segment, made: Grid) -> Iterator[GridRow]:
             yield _row(plan, filled, number, kind, joint)
 
 
-def _row(plan: Plan, filled: Segment, number: int, kind: str, joint: GridJoint) -> GridRow:
+def _row(plan: Plan, filled: Filled, number: int, kind: str, joint: GridJoint) -> GridRow:
     tape, corner = plan.tape, degrees(joint.corner)
     at = joint.at - filled.before if kind == SQUARE else joint.at
     # One along the string is as far from B, along the curve, as it is from A: the nearer place tells both.
     told = joint.arc[:1] if kind == ALONG else joint.arc
-    places = [tape.show_running(place) for place in told]
+    places = [tape.show_running(place) for place in told] or [say("pad.on_sides")]
     return {
         "number": number,
         "kind": kind,
         "at": at,
-        "at_shown": _at_shown(plan, filled, at) if kind == SQUARE else tape.show_running(at),
+        "at_shown": _at_shown(plan, filled, at) if kind == SQUARE else _off_shown(plan, at),
         "arc": list(joint.arc),
         "arc_shown": places[0] if len(places) == 1 else say("fill.two_places", first=places[0], last=places[1]),
         "corner": corner,
@@ -193,7 +190,12 @@ def _row(plan: Plan, filled: Segment, number: int, kind: str, joint: GridJoint) 
     }
 
 
-def _at_shown(plan: Plan, filled: Segment, at: float) -> str:
+def _off_shown(plan: Plan, at: float) -> str:
+    shown = plan.tape.show_running(abs(at))
+    return say("pad.behind", size=shown) if at < 0 and plan.tape.round(-at) else shown
+
+
+def _at_shown(plan: Plan, filled: Filled, at: float) -> str:
     tape, chord = plan.tape, filled.arc.chord
     if at < 0 and tape.round(-at):
         return say("edges.before", size=tape.show_running(-at), mark="A")
@@ -229,8 +231,11 @@ def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]
     return [
         say("fill.square"),
         *([say("fill.leg", leg=tape.show_whole(LEG[plan.layout.job.tape.feet]))] if _is_sharp(made) else []),
+        *([say("pad.end_row", deep=tape.show_running(made.end))] if made.end is not None else []),
         deep,
-        say("joints.shape", ratio=ratio) if made.ratio <= RATIO else say("fill.shape", ratio=ratio),
+        say("joints.shape", ratio=ratio)
+        if made.ratio <= RATIO
+        else say("pad.shape" if isinstance(plan.filled, Pad) else "fill.shape", ratio=ratio),
         _why_most(plan, jointing),
         say("joints.isolation", gap=gap),
     ]

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from math import floor
 from typing import Literal
 
+from bowstring.forming.pad import Filled
 from bowstring.forming.plane import Plane
-from bowstring.forming.segment import Segment
 from bowstring.report.forming.grade_limits import FORM_ERROR, LEVEL_ERROR
 from bowstring.report.forming.grade_said import LIP, STEEPEST_OF_ALL, Wait, cross_of, waits_for
 from bowstring.report.forming.plan import Plan, of_curve
@@ -73,7 +73,7 @@ class ClashingPlane:
     by_slope: float = 0.0
 
 
-def settle_plane(plan: Plan, filled: Segment) -> SettledPlane | ClashingPlane | Wait:
+def settle_plane(plan: Plan, filled: Filled) -> SettledPlane | ClashingPlane | Wait:
     """Return the plane that a plan settles, what clashes, or what has to be said first."""
     said = plan.said.grade
     if said.crown is not None:
@@ -95,7 +95,7 @@ def settle_plane(plan: Plan, filled: Segment) -> SettledPlane | ClashingPlane | 
     return SettledPlane(Plane(start, along, away), said.end is not None, said.cross is None, limit, across_limit)
 
 
-def _clash(plan: Plan, filled: Segment, along: float) -> ClashingPlane | None:
+def _clash(plan: Plan, filled: Filled, along: float) -> ClashingPlane | None:
     """Return what doesn't agree with the tops at both ends."""
     said = plan.said.grade
     if abs(along) > STEEPEST_OF_ALL:

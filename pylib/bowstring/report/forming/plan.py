@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bowstring.forming.edge import Edge
+from bowstring.forming.pad import Filled, Pad, takes_sides
 from bowstring.forming.segment import Segment
 from bowstring.forming.slab import OFF, Lies, Slab, Taper
 from bowstring.geometry.arc import Arc
@@ -37,6 +38,7 @@ class Plan:
         no_inner: a width reaches the arc's center.
         filled: everything between the curve and the string from A to B, where the job says that the slab is that; it
             has no ``slab`` then, whatever width is said.
+        no_sides: straight sides are said to run back from a curve of more than a half circle.
     """
 
     layout: Layout
@@ -46,7 +48,8 @@ class Plan:
     slab: Slab | None
     taper: Taper | None
     no_inner: bool
-    filled: Segment | None = None
+    filled: Filled | None = None
+    no_sides: bool = False
 
     @property
     def line(self) -> Arc:
@@ -104,8 +107,9 @@ def plan_of(layout: Layout, said: Forming) -> Plan:
     """Return the plan of a layout."""
     edge = edge_of(said.edge, layout.side, layout.job.drawn_to)
     if said.slab.fills:  # the line is the concrete's own edge: the middle of a work can't be that
-        filled = Segment(layout.drawn) if layout.job.drawn_to != "centre" else None
-        return Plan(layout, said, layout.job.shown, "outside" if filled else None, None, None, False, filled)
+        filled = filled_of(layout, said) if layout.job.drawn_to != "centre" else None
+        no_sides = said.slab.sides is not None and not takes_sides(layout.drawn)
+        return Plan(layout, said, layout.job.shown, "outside" if filled else None, None, None, False, filled, no_sides)
     width, far = layout.job.width, said.slab.far_width
     slab, taper, no_inner = None, None, False
     if width is not None and edge is not None:
@@ -116,6 +120,15 @@ def plan_of(layout: Layout, said: Forming) -> Plan:
         except ValueError:
             slab, taper, no_inner = None, None, True
     return Plan(layout, said, layout.job.shown, edge, slab, taper, no_inner)
+
+
+def filled_of(layout: Layout, said: Forming) -> Filled | None:
+    """Return what fills the curve, with its straight sides where some are said; ``None`` where none run back from
+    it."""
+    sides = said.slab.sides
+    if sides is None:
+        return Segment(layout.drawn)
+    return Pad(layout.drawn, sides, said.slab.both_ends) if takes_sides(layout.drawn) else None
 
 
 def edge_of(said: str | None, side: str | None, drawn_to: str | None) -> str | None:

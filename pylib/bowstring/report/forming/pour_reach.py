@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from bowstring.forming.joints import Panels
+from bowstring.forming.pad import Pad
 from bowstring.forming.partly import along, share_of
 from bowstring.forming.pour import loads, reached
 from bowstring.report.forming.plan import Plan, slab_of
-from bowstring.report.forming.pouring import LOW, Pouring
+from bowstring.report.forming.pouring import LOW, Pouring, runs_back
 from bowstring.report.forming.quantities import down_to, fine_tape, form_step, up_to
 from bowstring.report.forms.build_pour import BulkheadPart, ReachRow
 from bowstring.words import say
@@ -67,10 +68,10 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels | None, share: float, o
 
 def _place(plan: Plan, pouring: Pouring, part: float) -> float:
     """Return where along the outer form a part of the concrete ends, metres; of a slab that fills its curve, along its
-    string."""
+    string, or from its back."""
     share = share_of(part, pouring.volume_to)
     if plan.filled is not None:
-        return plan.filled.wide * share
+        return (plan.filled.deep if runs_back(plan.filled) else plan.filled.wide) * share
     slab = slab_of(plan)
     assert slab is not None
     return along(slab, "outside", share)
@@ -78,13 +79,17 @@ def _place(plan: Plan, pouring: Pouring, part: float) -> float:
 
 def _last(plan: Plan) -> str:
     """Return what the concrete reaches at the end: B, but of a slab that bulges out past it."""
-    return say("fill.all_of_it") if plan.filled is not None and plan.filled.bulges else "B"
+    filled = plan.filled
+    return say("fill.all_of_it") if filled is not None and (filled.bulges or runs_back(filled)) else "B"
 
 
 def where_read(plan: Plan) -> tuple[str, str]:
     """Return along what the concrete's place is read, in a few words, and how in sentences."""
     if plan.filled is None:
         return say("pour.call_small"), say("pour.reach_note")
+    if runs_back(plan.filled):
+        both = isinstance(plan.filled, Pad) and plan.filled.both
+        return say("pad.call_other" if both else "pad.call_back"), say("pad.reach_note")
     return say("fill.call_bulge" if plan.filled.bulges else "fill.call_small"), say("fill.reach_note")
 
 

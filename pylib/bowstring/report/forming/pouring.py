@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Protocol
 
+from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
-from bowstring.forming.segment import Segment
 from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import INCH, ordered_number
@@ -72,11 +72,17 @@ class ArcBody:
         return bands_to(self.slab, wide, share)
 
 
+def runs_back(filled: Filled) -> bool:
+    """Tell whether a slab with straight sides is deeper than wide."""
+    return isinstance(filled, Pad) and filled.deep > filled.wide * (1 + 1e-9)
+
+
 @dataclass(frozen=True)
 class FillBody:
-    """A slab that fills its curve; a share is one of its width along the string."""
+    """A slab that fills its curve; a share is one of its width along the string, or of its depth where that is more:
+    the front of a pour runs the short way across."""
 
-    slab: Segment
+    slab: Filled
 
     @property
     def area(self) -> float:
@@ -84,12 +90,15 @@ class FillBody:
         return self.slab.area
 
     def area_to(self, share: float) -> float:
-        """Return the area up to a share of the width, square metres."""
-        return self.slab.area_to(share) if share < 1 else self.slab.area
+        """Return the area up to a share of the width, or of the depth, square metres."""
+        if share >= 1:
+            return self.slab.area
+        slab = self.slab
+        return slab.area_from_back(share) if isinstance(slab, Pad) and runs_back(slab) else slab.area_to(share)
 
     def bands_to(self, wide: float, share: float) -> float:
-        """Return the area up to a share of the width that lies within ``wide`` metres of a form, square metres: taken
-        to go with the area, since how far a pour reaches is told no finer."""
+        """Return the area up to such a share that lies within ``wide`` metres of a form, square metres: taken to go
+        with the area, since how far a pour reaches is told no finer."""
         return self.slab.within(wide) * self.area_to(share) / self.slab.area
 
 

@@ -11,6 +11,20 @@ from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
+from bowstring.words import say
+
+PARTS = ("edges", "boards", "joints", "grades", "pour")
+
+
+def rows_without_sides() -> list[BuildRow]:
+    """Return the rows where straight sides are said, and none run back from a curve of more than a half circle."""
+    told, more = say("pad.no_sides"), say("pad.no_sides_more")
+    return [{"key": key, "state": "stop", "text": told, "more": more, "panel": "slab"} for key in PARTS]
+
+
+def is_without_sides(row: BuildRow) -> bool:
+    """Tell whether a row is one of those."""
+    return row["state"] == "stop" and row["text"] == say("pad.no_sides")
 
 
 class Built:
@@ -71,6 +85,8 @@ class Built:
         from bowstring.report.forming.joints import row_of_joints
         from bowstring.report.forming.pour import row_of_pour
 
+        if self.plan.no_sides:
+            return rows_without_sides()
         if self.plan.said.slab.fills:
             return self._rows_of_fill()
         return [

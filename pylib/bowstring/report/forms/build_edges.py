@@ -19,7 +19,8 @@ class LineRow(TypedDict):
         key: ``dig_outside``, ``outer_form``, ``outside``, ``centre``, ``inside``, ``inner_form``, ``dig_inside``;
             of a wall on a footing that one's ``footing_outside`` and ``footing_inside``, the dig past those;
             ``stakes``, the job's own stakes' line where it is none of those; ``string``, ``string_form`` and
-            ``dig_string``, the straight ones of a slab that fills its curve, whose ``arc_length`` is the chord.
+            ``dig_string``, the straight ones of a slab that fills its curve, whose ``arc_length`` is the chord;
+            ``sides``, ``back`` and ``other_curve`` of one with straight sides.
         name, note: what it is called, and what of it stands there, empty where that needs no word.
         yours: whether the job's stakes stand on it; set: whether it is an edge that is still to be set from them.
         radius, sagitta: ``None`` of an edge that tapers, or is straight, which is no arc.
@@ -146,12 +147,15 @@ class EdgesPart(TypedDict):
         state: ``usual`` or ``near``; short, more: the row's two lines; conclusion: the page's first sentence.
         edge: where the line runs in the slab: ``outside``, ``inside`` or ``centre``; ``fills`` where the slab is all
             that lies between the curve and its string. Then ``width`` is how deep that is, ``inside`` the string, and
-            there is no ``stick`` and no bay.
+            there is no ``stick`` and no bay. With straight ``sides`` it is what is across from the curve: the back, or
+            the curve of the other end where ``both_ends`` are round.
         yours: the ``key`` of the line on which the job's stakes stand.
         width: at A; far_width: at B, where it isn't the same.
         left, right: for somebody who walks from A to B, ``None`` where no hand is known; outside, inside: of the curve.
         area: between the edges; taper: what a width that changes means, as sentences.
-        alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's.
+        alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's;
+            diagonal: from A to the far end of B's straight side, ``None`` without such sides.
+        sides_how: how those are set, and what closes them, as sentences.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
         overdig: past each edge.
@@ -180,6 +184,11 @@ class EdgesPart(TypedDict):
     stick: WidthStick | None
     alike: bool
     diagonal_shown: str
+    diagonal: float | None
+    sides: float | None
+    sides_shown: str
+    sides_how: list[str]
+    both_ends: bool
     bays: list[BayRow]
     check: str
     form: list[str]

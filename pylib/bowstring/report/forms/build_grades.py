@@ -30,7 +30,8 @@ class TopPart(TypedDict):
 class TopRow(TypedDict):
     """Both tops at one place: a ``stake`` by its name, or a ``joint`` by its number; ``share`` of the angle from A.
 
-    ``inside`` is ``None`` of a slab that fills its curve: its other form is straight from A to B, its top too.
+    ``inside`` is ``None`` of a slab that fills its curve: its other form is straight from A to B, its top too. Where
+    straight sides run back from it, ``back`` is a place of the other end, straight back of the stake that names it.
     """
 
     kind: str

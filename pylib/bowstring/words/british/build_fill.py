@@ -14,5 +14,5 @@ MESSAGES = {
     "fill.shape": "Bays are {ratio} to 1, over 1.5: the slab is shallow. Ask the designer where joints go.",
     "fill.clash_crown_why": "Give its slope off the string instead, or ask the designer for spot levels.",
     "fill.water_end": "Water runs towards {end}, along A to B.",
-    "fill.screw_all": "Screw every stake of both forms: the screws hold the level.",
+    "fill.screw_all": "Screw every stake of all forms: the screws hold the level.",
 }

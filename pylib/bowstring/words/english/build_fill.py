@@ -36,18 +36,18 @@ MESSAGES = {
     "fill.bends": "{board} bends to the curve.",
     "fill.nothing": "Nothing on this list bends to the curve.",
     "fill.own_not": "{board} won't bend to the curve.",
-    "fill.one_curve": "One form is bent, R {radius}; the other is straight.",
+    "fill.one_curve": "One form is bent, R {radius}; the rest is straight.",
     "fill.bows": "Sprung, {length} of board bows {bow} on the curve.",
     "fill.straight_form": "straight, A to B",
     "fill.carry_past": "Carry the curved board {past} past A and B, straight on. Butt the straight form in between.",
     "fill.no_overrun": "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to cure that.",
     "fill.first_past": "Clamp one end to the stake past A and screw it.",
-    "fill.screw_all": "Screw every stake of both forms: the screws hold the grade.",
+    "fill.screw_all": "Screw every stake of all forms: the screws hold the grade.",
     "fill.double": "Two screws where the board pulls off: at the first stake in from each end.",
     "fill.past_each": "One or more past each end hold the curved board.",
     "fill.stakes_string": "Straight form: every {gap}, {gaps} even spaces from A to B.",
     "fill.screws": (
-        "*Screw every stake, both forms.* Two screws where the curved board pulls off: first stake in from each end."
+        "*Screw every stake, all forms.* Two screws where the curved board pulls off: first stake in from each end."
     ),
     "fill.draw_larger": "{stock} board on the curve; bow drawn larger",
     "fill.draw_string": "straight {shown}",

@@ -41,6 +41,7 @@ MESSAGES = {
     "entry.slab.thickness": "slab thickness",
     "entry.slab.base": "base under the slab",
     "entry.slab.end_width": "slab width at B",
+    "entry.slab.sides": "straight sides of the slab",
     "entry.slab.overdig": "dig past each edge",
     "entry.slab.edge_width": "thick edges: width",
     "entry.slab.edge_depth": "thick edges: depth",

@@ -35,18 +35,18 @@ MESSAGES = {
     "fill.bends": "La {board} se dobla a la curva.",
     "fill.nothing": "Nada de esta lista se dobla a la curva.",
     "fill.own_not": "La {board} no se dobla a la curva.",
-    "fill.one_curve": "Se dobla una ~forma~, R {radius}; la otra es recta.",
+    "fill.one_curve": "Se dobla una ~forma~, R {radius}; lo demás es recto.",
     "fill.bows": "En la curva, {length} de ~tabla~ se arquean {bow}.",
     "fill.straight_form": "recta, de A a B",
     "fill.carry_past": "Pase la ~tabla~ curva {past} más allá de A y B, derecho. La ~forma~ recta va a tope en medio.",
     "fill.no_overrun": "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, derecho, para corregirlo.",
     "fill.first_past": "Fije una punta en la ~estaca~ que va pasando A y atorníllela.",
-    "fill.screw_all": "Atornille cada ~estaca~ de las dos ~formas~: los tornillos sostienen el nivel.",
+    "fill.screw_all": "Atornille cada ~estaca~ de todas las ~formas~: los tornillos sostienen el nivel.",
     "fill.double": "Dos tornillos donde se despega: en la primera ~estaca~ hacia adentro de cada punta.",
     "fill.past_each": "Una o más pasando cada punta sostienen la ~tabla~ curva.",
     "fill.stakes_string": "~Forma~ recta: cada {gap}, {gaps} espacios iguales de A a B.",
     "fill.screws": (
-        "*Atornille cada ~estaca~, las dos ~formas~.* Donde la ~tabla~ curva se despega, dos tornillos: primera "
+        "*Atornille cada ~estaca~, todas las ~formas~.* Donde la ~tabla~ curva se despega, dos tornillos: primera "
         "~estaca~ adentro de cada punta."
     ),
     "fill.draw_larger": "~tabla~ de {stock} en la curva; comba aumentada",

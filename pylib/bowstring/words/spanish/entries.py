@@ -43,6 +43,7 @@ MESSAGES = {
     "entry.slab.thickness": "espesor de la losa",
     "entry.slab.base": "base bajo la losa",
     "entry.slab.end_width": "ancho de la losa en B",
+    "entry.slab.sides": "lados rectos de la losa",
     "entry.slab.overdig": "excavar más allá de cada borde",
     "entry.slab.edge_width": "bordes gruesos: ancho",
     "entry.slab.edge_depth": "bordes gruesos: profundidad",

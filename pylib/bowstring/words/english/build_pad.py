@@ -1,0 +1,95 @@
+"""A slab with one rounded end or two, its straight sides run back from the string, in words."""
+
+MESSAGES = {
+    # what can't be
+    "pad.no_fill.wrong": "Straight sides run back from a curve that the slab fills, and this slab is a band along it.",
+    "pad.no_fill.remedy": "Say that the slab is all inside the curve, or leave the straight sides out.",
+    "pad.no_length.wrong": "Two rounded ends need straight sides between them.",
+    "pad.no_length.remedy": "Give how long the sides are, from A to the other curve.",
+    "pad.no_sides": "Over a half circle: no sides",
+    "pad.no_sides_more": "its ends turn back under the curve",
+    "pad.without": "Leave the straight sides out",
+    "pad.no_form_sheet": "No form sheet until that is settled: straight sides take a half circle at most.",
+    # the rows of the first screen: about 34 letters, the second line about 40
+    "pad.row_one": "End R {radius}, sides {sides}",
+    "pad.row_both": "Ends R {radius}, sides {sides}",
+    "pad.row_more": "{chord} wide, {deep} long overall",
+    "pad.back_of": "{stake}-2",
+    # the edges
+    "pad.conclusion_one": "Rounded end R {radius}, straight sides {sides}, back {chord}; {deep} overall",
+    "pad.conclusion_both": "Both ends R {radius}, straight sides {sides}, {chord} apart; {deep} overall",
+    "pad.line_sides": "Straight sides",
+    "pad.line_back": "Back edge",
+    "pad.line_other_curve": "The other curve",
+    "pad.note_straight": "concrete; {board} behind it, dug {past} past",
+    "pad.note_other_curve": "the first curve turned over",
+    "pad.square_back": "square back of A and B",
+    "pad.across": "from A-2 to B-2",
+    "pad.off_other_curve": "on A-2 and B-2",
+    "pad.tangent": "At A and B the curve runs straight on into the sides: tangent, no corner.",
+    "pad.corner": "At A and B the curve meets the sides at {corner}, inside the slab.",
+    "pad.square": (
+        "Square the sides off the string at A and at B, {shape}: {along} on the string, {out} back, {long_side} across."
+    ),
+    "pad.square_blade": "Square the sides off the string at A and at B with a framing square.",
+    "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
+    "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
+    "pad.set_other": (
+        "Set the other curve with the same numbers, A-2 for A and B-2 for B. It bulges away from the first one."
+    ),
+    "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",
+    "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
+    "pad.sides_head": "The straight sides",
+    "pad.check_head": "Check: diagonals and depth",
+    "pad.check": (
+        "A-2 to B-2 must read {chord}. "
+        "Both diagonals, A to B-2 and B to A-2, must read {diagonal}. No step pulls the diagonals."
+    ),
+    "pad.check_deep": "Square off the middle of the back, the curve is {deep} away.",
+    "pad.check_deep_both": "From the middle of one curve to the middle of the other is {deep}.",
+    # the boards
+    "pad.other_curve": "Other curve",
+    "pad.two_curves": "Both curves are bent, R {radius}; the sides are straight.",
+    "pad.straight_forms": "straight: sides, back",
+    "pad.side_forms": "straight: sides",
+    "pad.back_form": "straight: back",
+    "pad.carry_tangent": "Carry the curved board {past} past A and B, down the sides. Butt the side forms to its ends.",
+    "pad.carry_corner": "Carry the curved board {past} past A and B, straight on. Butt the side forms to its face.",
+    "pad.stakes_sides": "Side forms: every {gap}, {gaps} even spaces on each.",
+    "pad.stakes_back": "Back form: every {gap}, {gaps} even spaces.",
+    # the concrete
+    "pad.call_back": "from the back edge, toward the curve",
+    "pad.call_other": "from the other curve's middle, toward A and B",
+    "pad.reach_note": (
+        "Pour from the far end and keep the front parallel to A to B. Short of that mark, the order won't fill it. "
+        "Ask the driver what's out; read it down the middle."
+    ),
+    # the joints
+    "pad.joints": "{columns} panels along A to B by {rows} square to it,\n{panel} by {across}",
+    "pad.joints_one_row": "{columns} panels along A to B,\n{panel} by {across}",
+    "pad.joints_none": "One panel, no joint:\n{wide} along A to B, {deep} overall",
+    "pad.taped": (
+        "Tape from A's side along the string, the back and the curve, and down both sides, on the *concrete face*. "
+        "The back of the curved board runs {longer} longer."
+    ),
+    "pad.end_row": "The row at the curve is {deep} in its middle, so that no joint meets the curve under 60°.",
+    "pad.shape": "Panels are {ratio} to 1, over 1.5. Ask the designer where joints go.",
+    "pad.on_sides": "both sides",
+    "pad.behind": "back {size}",
+    # the grades
+    "pad.water_back": "Water runs off the back edge, square to it.",
+    "pad.water_back_end": "Water runs to the back edge on {end}'s side: {slope}, at {angle} to the string.",
+    "pad.water_other": "Water runs off the other curve, square to A to B.",
+    "pad.water_other_end": "Water runs to the other curve on {end}'s side: {slope}, at {angle} to the string.",
+    "pad.string_top": "The straight forms' tops run straight from corner to corner: string them.",
+    "pad.names_one": "A-2 and B-2 are the back corners, straight back of A and B.",
+    "pad.names_both": "A name with -2 is the other curve's: that stake is straight back of the first curve's.",
+    # the paper
+    "pad.paper_one": "Slab with a rounded end, sides {sides} back from A and B, {deep} overall.",
+    "pad.paper_both": "Slab with both ends rounded, sides {sides}, {deep} overall.",
+    "pad.sign_deep": "Length overall, in the middle",
+    "pad.sign_diagonals": "Both diagonals, A and B to the far corners",
+    # drawn
+    "pad.draw_sides": "sides {sides}, A to B {chord}",
+    "pad.draw_diagonal": "diagonal {shown}",
+}

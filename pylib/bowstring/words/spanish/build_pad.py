@@ -1,0 +1,94 @@
+"""A slab with one rounded end or two, in Spanish as on US sites."""
+
+# From memory, all of it.
+
+MESSAGES = {
+    "pad.no_fill.wrong": "Los lados rectos salen de una curva que la losa llena, y esta losa es una franja.",
+    "pad.no_fill.remedy": "Diga que la losa es todo lo de adentro de la curva, o quite los lados rectos.",
+    "pad.no_length.wrong": "Dos puntas redondas llevan lados rectos en medio.",
+    "pad.no_length.remedy": "Dé el largo de los lados, de A a la otra curva.",
+    "pad.no_sides": "Más de medio círculo: sin lados",
+    "pad.no_sides_more": "sus puntas regresan bajo la curva",
+    "pad.without": "Quitar los lados rectos",
+    "pad.no_form_sheet": "No hay hoja de ~formas~ hasta resolverlo: con lados rectos, medio círculo cuando mucho.",
+    "pad.row_one": "Punta R {radius}, lados {sides}",
+    "pad.row_both": "Puntas R {radius}, lados {sides}",
+    "pad.row_more": "{chord} de ancho, {deep} de largo total",
+    "pad.back_of": "{stake}-2",
+    "pad.conclusion_one": "Punta redonda R {radius}, lados rectos {sides}, fondo {chord}; {deep} en total",
+    "pad.conclusion_both": "Las dos puntas R {radius}, lados rectos {sides}, a {chord}; {deep} en total",
+    "pad.line_sides": "Lados rectos",
+    "pad.line_back": "Borde de atrás",
+    "pad.line_other_curve": "La otra curva",
+    "pad.note_straight": "~concreto~; {board} detrás, excavado {past} más",
+    "pad.note_other_curve": "la primera curva, volteada",
+    "pad.square_back": "~a escuadra~, atrás de A y B",
+    "pad.across": "de A-2 a B-2",
+    "pad.off_other_curve": "en A-2 y B-2",
+    "pad.tangent": "En A y B la curva sigue derecho por los lados: tangente, sin esquina.",
+    "pad.corner": "En A y B la curva llega a los lados con {corner}, por dentro de la losa.",
+    "pad.square": (
+        "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, {shape}: {along} por el ~hilo~, {out} hacia atrás, "
+        "{long_side} al sesgo."
+    ),
+    "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
+    "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda detrás de A; la B-2, detrás de B.",
+    "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
+    "pad.set_other": (
+        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se abre al otro lado."
+    ),
+    "pad.other_left": "Párese en A-2, mire a B-2: la otra curva queda a su IZQUIERDA.",
+    "pad.other_right": "Párese en A-2, mire a B-2: la otra curva queda a su DERECHA.",
+    "pad.sides_head": "Los lados rectos",
+    "pad.check_head": "~Revisión~: diagonales y largo",
+    "pad.check": (
+        "De A-2 a B-2 debe medir {chord}. "
+        "Las dos diagonales, de A a B-2 y de B a A-2, deben medir {diagonal}. Ningún paso las usa."
+    ),
+    "pad.check_deep": "~A escuadra~ desde el medio del fondo, la curva queda a {deep}.",
+    "pad.check_deep_both": "Del medio de una curva al medio de la otra hay {deep}.",
+    "pad.other_curve": "Otra curva",
+    "pad.two_curves": "Se doblan las dos curvas, R {radius}; los lados son rectos.",
+    "pad.straight_forms": "rectas: lados, atrás",
+    "pad.side_forms": "rectas: lados",
+    "pad.back_form": "recta: atrás",
+    "pad.carry_tangent": (
+        "Pase la ~tabla~ curva {past} más allá de A y B, por los lados. Las ~formas~ de los lados van a tope en sus "
+        "puntas."
+    ),
+    "pad.carry_corner": (
+        "Pase la ~tabla~ curva {past} más allá de A y B, derecho. Las ~formas~ de los lados van a tope en su cara."
+    ),
+    "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {gaps} espacios iguales en cada una.",
+    "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {gaps} espacios iguales.",
+    "pad.call_back": "desde el borde de atrás, hacia la curva",
+    "pad.call_other": "desde el medio de la otra curva, hacia A y B",
+    "pad.reach_note": (
+        "Cuele desde la otra punta, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
+        "Pregunte al chofer cuánto lleva vaciado; léalo por el medio."
+    ),
+    "pad.joints": "{columns} paneles de A a B por {rows} ~a escuadra~,\n{panel} por {across}",
+    "pad.joints_one_row": "{columns} paneles de A a B,\n{panel} por {across}",
+    "pad.joints_none": "Un panel, sin ~juntas~:\n{wide} de A a B, {deep} en total",
+    "pad.taped": (
+        "Mida desde el lado de A por el ~hilo~, el fondo y la curva, y por los lados, en la *~cara del concreto~*. "
+        "Por atrás, la ~tabla~ curva mide {longer} más."
+    ),
+    "pad.end_row": "La fila de la curva mide {deep} en su medio: así ninguna ~junta~ llega a ella con menos de 60°.",
+    "pad.shape": "Los paneles son de {ratio} a 1, más de 1.5. Pregunte al proyectista por las ~juntas~.",
+    "pad.on_sides": "los dos lados",
+    "pad.behind": "atrás {size}",
+    "pad.water_back": "El agua corre hacia el borde de atrás, ~a escuadra~ con él.",
+    "pad.water_back_end": "El agua corre al borde de atrás del lado de {end}: {slope}, a {angle} del ~hilo~.",
+    "pad.water_other": "El agua corre hacia la otra curva, ~a escuadra~ con A-B.",
+    "pad.water_other_end": "El agua corre a la otra curva del lado de {end}: {slope}, a {angle} del ~hilo~.",
+    "pad.string_top": "El canto de las ~formas~ rectas va derecho de esquina a esquina: tienda un ~hilo~.",
+    "pad.names_one": "A-2 y B-2 son las esquinas de atrás, derecho detrás de A y B.",
+    "pad.names_both": "Un nombre con -2 es de la otra curva: esa ~estaca~ queda derecho detrás de la primera.",
+    "pad.paper_one": "Losa con una punta redonda, lados {sides} atrás de A y B, {deep} en total.",
+    "pad.paper_both": "Losa con las dos puntas redondas, lados {sides}, {deep} en total.",
+    "pad.sign_deep": "Largo total, por el medio",
+    "pad.sign_diagonals": "Las dos diagonales, de A y B a las esquinas opuestas",
+    "pad.draw_sides": "lados {sides}, A-B {chord}",
+    "pad.draw_diagonal": "diagonal {shown}",
+}

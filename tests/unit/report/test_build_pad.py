@@ -1,0 +1,244 @@
+"""A slab with one rounded end or two, from a job to what is told: held against sums by hand and shapely."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from math import atan2, cos, degrees, dist, hypot, pi, sin
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from shapely.geometry import Polygon, box
+from shapely.ops import unary_union
+
+from bowstring import BadJob, answer, answering, read_link, write_link
+from bowstring.job.jobfile import job_of_text
+from bowstring.page.fields import fields_of_job, job_of_fields
+from helping import SAID, answer_to
+
+FOOT, YARD = 0.3048, 0.9144**3
+PAD: dict[str, Any] = {**SAID, "arc": {"radius": "10 ft", "chord": "20 ft"},
+                       "slab": {"thickness": "4 in", "fills": True, "sides": "15 ft"},
+                       "grade": {"slope": 1, "high": "A", "low": "outside"}}  # fmt: skip
+BOTH: dict[str, Any] = {**PAD, "slab": {**PAD["slab"], "both_ends": True}}
+LOW: dict[str, Any] = {**PAD, "unit": "mm", "arc": {"chord": "6 m", "sagitta": "1 m"},
+                       "slab": {"thickness": "100 mm", "fills": True, "sides": "2.4 m"}}  # fmt: skip
+ROUND: dict[str, Any] = {**PAD, "arc": {"radius": "10 ft", "central_angle": "200"}}
+
+
+def shape(told: Any) -> Polygon:
+    """The slab of an answer, drawn from its arc's radius and angle and its sides alone."""
+    arc, edges = told["arc"], told["edges"]
+    half, radius, count = arc["central_angle"] * pi / 360, arc["radius"], 4000
+    turns = [half * (2 * place / count - 1) for place in range(count + 1)]
+    curve = [(radius * (sin(half) + sin(turn)), radius * (cos(turn) - cos(half))) for turn in turns]
+    chord, sides = 2 * radius * sin(half), edges["sides"]
+    pieces = [Polygon(curve), box(0, -sides, chord, 0)]
+    if edges["both_ends"]:
+        pieces.append(Polygon([(x, -sides - y) for x, y in curve]))
+    return unary_union(pieces)
+
+
+def test_a_round_ended_pad_from_drawing_to_order() -> None:
+    """R 10 ft and 15 ft of sides: 157.08 and 300 ft² at 4 in are 5.643 yd³; with a tenth 6.207, so 6-1/4."""
+    told = answer_to(PAD)
+    edges, pour = told["edges"], told["pour"]
+    assert edges is not None and pour is not None
+    assert edges["area"] / FOOT**2 == pytest.approx(50 * pi + 300)
+    assert pour["volume"] / YARD == pytest.approx((50 * pi + 300) / 3 / 27)
+    assert pour["number"] == "6-1/4"
+    assert (edges["outside"]["length"] / FOOT, edges["inside"]["length"] / FOOT) == pytest.approx((10 * pi, 20))
+    lines = {row["key"]: row for row in edges["lines"]}
+    assert {"sides", "back"} <= {*lines} and not {"string", "dig_string"} & {*lines}
+    assert (lines["sides"]["arc_length"] / FOOT, lines["back"]["arc_length"] / FOOT) == pytest.approx((15, 20))
+
+
+@pytest.mark.parametrize("job", [PAD, BOTH, LOW])
+def test_area_and_volume_are_shapelys(job: dict[str, Any]) -> None:
+    told = answer_to(job)
+    pour = told["pour"]
+    assert pour is not None
+    assert pour["area"] == pytest.approx(shape(told).area, rel=1e-6)
+    assert pour["volume"] == pytest.approx(pour["area"] * pour["depth"], rel=1e-9)
+
+
+@settings(max_examples=25)
+@given(st.floats(2.0, 12.0), st.floats(10.0, 180.0), st.floats(0.5, 12.0), st.booleans())
+def test_area_and_diagonal_of_any_pad(chord: float, angle: float, sides: float, both: bool) -> None:
+    slab = {"thickness": "100 mm", "fills": True, "sides": f"{sides:.3f} m", **({"both_ends": True} if both else {})}
+    job = {**LOW, "arc": {"chord": f"{chord:.3f} m", "central_angle": f"{angle:.3f}"}, "slab": slab}
+    told = answering(job)
+    edges = told["edges"]
+    assert edges is not None and edges["diagonal"] is not None
+    assert edges["area"] == pytest.approx(shape(told).area, rel=1e-6)
+    corners = shape(told).bounds
+    assert edges["diagonal"] == pytest.approx(dist((corners[0], 0), (corners[2], -round(sides, 3))), rel=1e-9)
+
+
+def test_no_step_pulls_the_diagonal_that_proves_the_sides() -> None:
+    """20 by 15 is a 3-4-5 itself: squared with 20, 15 and 25 ft, the check of 25 ft would see nothing."""
+    edges = answer_to(PAD)["edges"]
+    assert edges is not None
+    assert edges["diagonal_shown"] == "25' 0\""
+    assert "Both diagonals, A to B-2 and B to A-2, must read 25' 0\"." in edges["check"]
+    assert not any("25' 0\"" in text for text in edges["sides_how"])
+    assert any("3-4-5: 12' 0\" on the string, 16' 0\" back, 20' 0\" across" in text for text in edges["sides_how"])
+
+
+def test_the_corner_where_the_curve_meets_the_sides_is_told() -> None:
+    """Tangent for a half circle; for 6 m and a rise of 1 m half the angle is 2 atan(1/3), 36.87 degrees."""
+    half, low = answer_to(PAD)["edges"], answer_to(LOW)["edges"]
+    assert half is not None and low is not None
+    assert any("tangent, no corner" in text for text in half["sides_how"])
+    assert degrees(2 * atan2(1, 3)) == pytest.approx(36.87, abs=0.01)
+    assert any("at 126°" in text for text in low["sides_how"])
+    assert answer_to(LOW)["build"][0]["state"] == "usual"
+
+
+def test_forms_are_bent_on_the_curve_and_straight_on_the_sides_and_the_back() -> None:
+    """The side forms begin where the curve's board ends, 2 ft down the sides, and run on past the back's by their own
+    1-1/2 in: 15 ft less 2 ft, and 1-1/2 in."""
+    boards = answer_to({**PAD, "board": {"level": "clear"}})["boards"]
+    assert boards is not None
+    (curve,) = boards["edges"]
+    straight = boards["cut"][-1]
+    assert (straight["name"], straight["needs"]) == ("straight: sides, back", "2 of 13' 1-1/2\" and 20' 0\"")
+    # every 4 ft at most: 15 ft in 4 gaps, twice, and 20 ft in 5
+    assert boards["stakes"] == curve["stakes"] + 2 * 5 + 6
+    low = answer_to({**LOW, "board": {"level": "clear"}})["boards"]
+    assert low is not None
+    # a corner: the side form is as long as its side, and 45 mm more
+    assert low["cut"][-1]["needs"] == "2 of 2445 mm and 6000 mm"
+
+
+def test_both_ends_have_a_bent_form_each() -> None:
+    boards = answer_to({**BOTH, "board": {"level": "clear"}})["boards"]
+    assert boards is not None
+    first, other = boards["edges"]
+    assert (first["edge"], other["edge"]) == ("outside", "other_curve")
+    assert first["length"] == other["length"]
+    assert Counter(first["boards"]).total() > 0
+    assert boards["cut"][-1]["needs"] == "2 of 11' 0\""  # 15 ft, less 2 ft of either curve's board
+    assert boards["stakes"] == first["stakes"] + other["stakes"] + 2 * 5
+
+
+@pytest.mark.parametrize(("side", "word"), [("left", "RIGHT"), ("right", "LEFT")])
+def test_the_other_curve_is_on_the_other_hand(side: str, word: str) -> None:
+    """Who stands at A and faces B has the curve on his left; at A-2 he looks the same way, and its twin bulges away."""
+    told = answer_to({**BOTH, "side": side})["edges"]
+    assert told is not None
+    assert any(text.endswith(f"on your {word}.") for text in told["sides_how"])
+    bare = answer_to({key: value for key, value in BOTH.items() if key != "side"})["edges"]
+    assert bare is not None and not any("on your" in text for text in bare["sides_how"])
+
+
+def test_boards_of_two_half_circles_meet_in_the_middle_of_a_short_side() -> None:
+    boards = answer_to({**BOTH, "slab": {**BOTH["slab"], "sides": "3 ft"}, "board": {"level": "clear"}})["boards"]
+    assert boards is not None
+    assert not any(row["name"].startswith("straight") for row in boards["cut"])
+    thick = 0.75 / 12
+    assert boards["edges"][0]["length"] / FOOT == pytest.approx(10 * pi + thick / 2 * pi + 3)
+
+
+@pytest.mark.parametrize(("job", "names"), [(PAD, 2), (BOTH, 9)])
+def test_tops_of_the_other_end_are_the_planes(job: dict[str, Any], names: int) -> None:
+    """Down 1 % from A to B and 1.5 % off the string: 15 ft back is 2.7 in higher, by hand from the coordinates."""
+    grades = answer_to(job)["grades"]
+    assert grades is not None
+    back = {row["name"]: row["outside"] for row in grades["rows"] if row["kind"] == "back"}
+    assert len(back) == names
+    assert back["A-2"]["level"] / FOOT == pytest.approx(0.015 * 15)
+    assert back["B-2"]["level"] / FOOT == pytest.approx(0.015 * 15 - 0.01 * 20)
+    if names > 2:
+        middle = next(row for row in grades["rows"] if row["kind"] == "back" and row["share"] == pytest.approx(0.5))
+        assert middle["outside"]["level"] / FOOT == pytest.approx(0.015 * 25 - 0.01 * 10)
+    assert "straight forms' tops" in " ".join(grades["notes"])
+
+
+def test_water_runs_off_the_back() -> None:
+    grades = answer_to({**PAD, "grade": {"slope": 0, "low": "inside"}})["grades"]
+    assert grades is not None
+    assert grades["water"] == "Water runs off the back edge, square to it."
+    grades = answer_to({**BOTH, "grade": {"slope": 1, "high": "A", "low": "inside"}})["grades"]
+    assert grades is not None
+    assert grades["water"] == "Water runs to the other curve on B's side: 1.8%, at 56° to the string."
+
+
+def test_a_deep_pad_is_poured_from_its_back() -> None:
+    """25 ft deep and 20 wide: half of what is in the forms lies behind 228.54 / 20 = 11.43 ft."""
+    pour = answer_to({**PAD, "slab": {**PAD["slab"], "waste": 0}})["pour"]
+    assert pour is not None
+    half = pour["reach"][0]
+    assert half["call"] / FOOT == pytest.approx((25 * pi + 150) / 20, abs=1e-6)
+    assert pour["reach_where"] == "from the back edge, toward the curve"
+    wide = answer_to({**LOW, "slab": {**LOW["slab"], "waste": 0}})["pour"]
+    assert wide is not None
+    assert wide["reach"][0]["call"] == pytest.approx(3.0, abs=1e-6)
+    assert wide["reach_where"] == "along the string, from A"
+
+
+def test_joints_run_over_the_whole_depth() -> None:
+    """20 by 25 ft in 10 ft at most: two by three of 8 ft 4 in, at 8-1/3 and 16-2/3 ft from the back."""
+    joints = answer_to(PAD)["joints"]
+    assert joints is not None
+    rows = joints["grid"]
+    assert [(row["kind"], row["at"] / FOOT) for row in rows] == [
+        ("square", pytest.approx(10)), ("along", pytest.approx(-20 / 3)), ("along", pytest.approx(5 / 3))]  # fmt: skip
+    assert [row["at_shown"] for row in rows[1:]] == ["back 6' 8\"", "1' 8\""]
+    assert rows[1]["arc_shown"] == "both sides" and not any(row["sharp"] for row in rows)
+    assert joints["depth"] is not None
+
+
+def test_thick_edges_run_along_all_forms() -> None:
+    """A foot along the curve, both sides and the back, 6 in deeper: left are a half disc of 9 ft and 18 by 14."""
+    slab = {**PAD["slab"], "edge_width": "12 in", "edge_depth": "10 in"}
+    pour = answer_to({**PAD, "slab": slab})["pour"]
+    assert pour is not None
+    whole, left = 50 * pi + 300, 81 * pi / 2 + 18 * 14
+    assert pour["volume"] / FOOT**3 == pytest.approx(whole / 3 + (whole - left) / 2)
+
+
+def test_more_than_a_half_circle_takes_no_sides() -> None:
+    told = answer_to(ROUND)
+    assert {row["state"] for row in told["build"]} == {"stop"}
+    assert {row["text"] for row in told["build"]} == {"Over a half circle: no sides"}
+    assert told["edges"] is None and told["pour"] is None
+    assert told["steps"] and not told["stops"]  # the arc itself is set out as ever
+
+
+@pytest.mark.parametrize(("slab", "field"), [
+    ({"sides": "5 ft"}, "slab.sides"),
+    ({"both_ends": True}, "slab.both_ends"),
+    ({"fills": True, "both_ends": True}, "slab.sides"),
+    ({"fills": True, "sides": "0"}, "slab.sides"),
+    ({"fills": True, "sides": "-5 ft"}, "slab.sides"),
+    ({"fills": True, "sides": "5 ft", "both_ends": "yes"}, "slab.both_ends"),
+])  # fmt: skip
+def test_sides_are_refused_where_they_say_nothing(slab: dict[str, Any], field: str) -> None:
+    with pytest.raises(BadJob) as refused:
+        answer({**PAD, "slab": {"thickness": "4 in", **slab}})
+    assert refused.value.field == field
+
+
+def test_a_bare_number_is_in_the_jobs_unit() -> None:
+    edges = answer_to({**LOW, "unit": "m", "slab": {**LOW["slab"], "sides": 2.4}})["edges"]
+    assert edges is not None and edges["sides"] == pytest.approx(2.4)
+
+
+@pytest.mark.parametrize("job", [PAD, BOTH, LOW])
+def test_links_files_and_fields_keep_it(job: dict[str, Any]) -> None:
+    for kept in (read_link(write_link(job)), job_of_text(json.dumps(job)), job_of_fields(fields_of_job(job))):
+        assert dict(kept)["slab"] == job["slab"]
+
+
+def test_sides_left_in_their_field_say_nothing_of_a_band() -> None:
+    fields = {**fields_of_job(BOTH), "width": "5 ft"}
+    del fields["slab-fills"]
+    assert job_of_fields(fields)["slab"] == {"thickness": "4 in"}
+
+
+def test_hypotenuse_of_both_legs() -> None:
+    low = answer_to(LOW)["edges"]
+    assert low is not None and low["diagonal"] == pytest.approx(hypot(6.0, 2.4))
