@@ -120,13 +120,13 @@ def before_of(job: Job, side: str | None) -> Before | None:
     from bowstring.forming.line.pieces import Bend
     from bowstring.job.line_settled import before_staked
 
-    piece = before_staked(job.line, job.tape.mark, job.shown.show)
+    piece = before_staked(job.line, job.tape.mark, job.tape.show)
     if piece is None:
         return None
     if not isinstance(piece, Bend):
-        back, short = far_back_on(piece.length, job.shown.feet)
+        back, short = far_back_on(piece.length, job.tape.feet)
         return Before(back, True) if short else None
-    unit, most = (FOOT, 10) if job.shown.feet else (HALF_METRE, 6)
+    unit, most = (FOOT, 10) if job.tape.feet else (HALF_METRE, 6)
     back = min(most, int(piece.arc.chord / unit + ROUND)) * unit or piece.arc.chord
     own = OTHER.get(side or "", piece.hand)  # who walks a curve to the right has it on his left
     return Before(back, False, piece.arc, piece.hand, piece.hand == own, job.line.at)

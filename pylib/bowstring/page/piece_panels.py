@@ -68,7 +68,8 @@ def _own(page: Entries) -> str:
 def _join(page: Entries, name: str, kink: Field) -> str:
     """How a piece meets the one before it; a tap opens its kink, and puts a piece in before it."""
     return (
-        f'<div class="jn"><details><summary><span class="unseen">{said("form.piece_kink")}</span> {_told(f"{name}-join")}</summary>{page.field(kink)}'
+        f'<div class="jn"><details><summary><span class="unseen">{said("form.piece_kink")}</span> '
+        f"{_told(f'{name}-join')}</summary>{page.field(kink)}"
         f'<div class="pick">{_put("straight", "put_straight")}{_put("arc", "put_arc")}</div></details>'
         f"{_put('tangent', 'make_tangent')}</div>"
     )

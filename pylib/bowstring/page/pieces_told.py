@@ -1,4 +1,4 @@
-"""What the panel of a line's pieces tells as they are typed: its drawing, each piece's length and join, where it ends."""
+"""What the panel of a line's pieces tells as they are typed: its drawing, each piece's length and join, its end."""
 
 from __future__ import annotations
 

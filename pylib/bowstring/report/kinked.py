@@ -1,4 +1,4 @@
-"""Where B is from A, along and square to the piece of a line before the staked arc: where no straight shows its tangent.
+"""Where B is from A, along and square to the piece of a line before the staked arc where none shows its tangent.
 
 Past a kink the arc is set out from both its ends, and nothing else tells where the far one belongs.
 """
@@ -15,7 +15,7 @@ from bowstring.words import say
 
 def b_from_line(layout: Layout, short: bool = False) -> str:
     """Return how B is set from A and what comes before it; empty where there is nothing before it, where the ends are
-    found otherwise, and while nobody said to which hand the line kinks there; ``short``: as a card and a sheet of paper have it.
+    found otherwise, and while nobody said to which hand the line kinks there; ``short``: as a card and paper have it.
 
     Off a straight B is told in its direction; off an arc in that of its chord, whose ends are stakes. The check goes
     from a mark behind A to B, which no step goes by: along, off and it are three sides of one triangle.

@@ -75,7 +75,7 @@ def _short(answer: Answer, step: StepRow) -> str:
         "hand": curve_hand(answer),
         "back": back_shown(answer, step),
         "away": away_hand(answer),
-        "bend_hand": say(f"paper.{step['names'].get('bend', 'left')}"),
+        "bend_hand": say(f"paper.{step['names']['bend']}") if "bend" in step["names"] else "",
         # seen along the straight, away from S, the curve turns to the other hand than it lies on from A to B
         "turn": say(f"paper.{OTHER[side]}") if side else say("paper.hand_unknown"),
     }

@@ -81,8 +81,8 @@ def test_off_the_arc_before_it_the_tangent_is_set_by_numbers(
 
 @pytest.mark.parametrize(("radius", "angle", "back"), [(31, 70, 10), (6, 20, 2), (1, 30, 2 * sin(radians(15)))])
 def test_s_stands_no_farther_behind_than_the_arc_before_is_wide(radius: float, angle: float, back: float) -> None:
-    """Whole feet up to the chord, 10 at most; a chord under a foot is taken as it is. By arithmetic: 6 ft and 20 degrees
-    have a chord of 2.08 ft."""
+    """Whole feet up to the chord, 10 at most; a chord under a foot is taken as it is. By arithmetic: 6 ft and 20
+    degrees have a chord of 2.08 ft."""
     step = answering(job_of(arc(radius, angle, "left"), arc(24, 40, "right")))["steps"][0]
     assert lengths_of(step)[("A", "S")] == pytest.approx(back)
 

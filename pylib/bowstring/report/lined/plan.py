@@ -117,6 +117,6 @@ def edge_in(said: str | None, drawn: str | None) -> str | None:
 
 
 def slab_of(settled: SettledLine, width: float, edge: str, show: Callable[[float], str] = str) -> LineSlab:
-    """Return the slab of a width in metres along a line that runs at ``edge`` in it; raises ``BadJob`` as ``slab_on``."""
+    """Return the slab of a width in metres along a line that runs at ``edge`` in it; raises as ``slab_on``."""
     left, right = {CENTER: (width / 2, width / 2), "left": (0.0, width), "right": (width, 0.0)}[edge]
     return slab_on(settled, left, right, show)

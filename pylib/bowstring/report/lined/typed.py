@@ -41,7 +41,8 @@ def line_typed(job: Mapping[str, object], tape: Tape, seen: Tape) -> LineTyped:
 
     Raises ``BadJob`` where a piece can't be read, or is none. A slab that can't be is left out: its own line says why.
     """
-    reader = Reader(job, tape, None, shown=seen)
+    plain: Mapping[object, object] = dict(job.items())
+    reader = Reader(plain, tape, None, shown=seen)
     settled = settle_line(read_line(reader), tape.mark, seen.show)
     try:
         width = reader.length("width")

@@ -73,7 +73,8 @@ MESSAGES = {
     "paper.first.have_straight": "Busque {start} (PC). Marque S sobre la recta, al menos {back} atrás.",
     "paper.first.have_straight_short": "Busque {start}, donde termina la recta. S donde empieza, {m0} atrás.",
     "paper.first.have_arc": (
-        "{start} y D: extremos del tramo {piece}. De {start} hacia D {m0}; ahí ~a escuadra~ {m1} ({bend_hand}), mirando a D: "
+        "{start} y D: extremos del tramo {piece}. De {start} hacia D {m0}; ahí ~a escuadra~ {m1} "
+        "({bend_hand}), mirando a D: "
         "S. {start} a S debe dar {m2}."
     ),
     "paper.first.have_arc_past": (
@@ -81,7 +82,8 @@ MESSAGES = {
         "mirando a D: S. {start} a S debe dar {m2}."
     ),
     "paper.first.have_arc_square": (
-        "{start} y D: extremos del tramo {piece}. En {start} ~a escuadra~ de la línea a D {m0} ({bend_hand}), mirando a D: S."
+        "{start} y D: extremos del tramo {piece}. En {start} ~a escuadra~ de la línea a D {m0} ({bend_hand}), "
+        "mirando a D: S."
     ),
     "paper.first.from_straight": (
         "Más allá de {start}, en línea con S, {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} "

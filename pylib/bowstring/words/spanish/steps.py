@@ -62,20 +62,26 @@ MESSAGES = {
         "{length0} atrás de {start}: S y {start} dan su dirección."
     ),
     "step.have_arc": (
-        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra en "
-        "este. Desde {start} mida {length0} por la línea hacia D y ponga una marca. Desde ella mida ~a escuadra~ {length1} a "
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en "
+        "{start} entra en "
+        "este. Desde {start} mida {length0} por la línea hacia D y ponga una marca. Desde ella mida ~a "
+        "escuadra~ {length1} a "
         "la {off_hand}, mirando a D: ponga S. Sin soltar esa medida, mueva S hasta que de {start} a S dé {length2}. "
         "{far_check}"
     ),
     "step.have_arc_past": (
-        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra en "
-        "este. Prolongue la línea desde D, {length0} más allá de {start}, y ponga una marca. Desde ella mida ~a escuadra~ "
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en "
+        "{start} entra en "
+        "este. Prolongue la línea desde D, {length0} más allá de {start}, y ponga una marca. Desde ella mida "
+        "~a escuadra~ "
         "{length1} a la {off_hand}, mirando a D: ponga S. Sin soltar esa medida, mueva S hasta que de {start} a S dé "
         "{length2}. {far_check}"
     ),
     "step.have_arc_square": (
-        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra en "
-        "este. En {start} mida ~a escuadra~ de la línea a D {length0} a la {off_hand}, mirando a D: ponga S. {far_check}"
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en "
+        "{start} entra en "
+        "este. En {start} mida ~a escuadra~ de la línea a D {length0} a la {off_hand}, mirando a D: ponga S. "
+        "{far_check}"
     ),
     "step.far_check": "Revise: de {last} a S debe dar {length}. Si no, ponga S otra vez.",
     # B desde el tramo anterior
@@ -83,11 +89,13 @@ MESSAGES = {
     "kinked.whole": "¿Falta poner B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
     "kinked.begins": "¿Falta poner B? Busque {mark}, donde empieza el tramo {piece}.",
     "kinked.on": (
-        "Prolongue la línea desde {mark}, {along} más allá de {start}. Desde ahí mida ~a escuadra~ {off} a la {hand}, de "
+        "Prolongue la línea desde {mark}, {along} más allá de {start}. Desde ahí mida ~a escuadra~ {off} a la "
+        "{hand}, de "
         "espaldas a {mark}: {end}."
     ),
     "kinked.behind": (
-        "Desde {start} mida {along} hacia atrás, por la línea a {mark}. Desde ahí mida ~a escuadra~ {off} a la {hand}, de "
+        "Desde {start} mida {along} hacia atrás, por la línea a {mark}. Desde ahí mida ~a escuadra~ {off} a "
+        "la {hand}, de "
         "espaldas a {mark}: {end}."
     ),
     "kinked.straight": "Prolongue la línea desde {mark}, {along} más allá de {start}: {end}.",
