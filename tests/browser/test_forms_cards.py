@@ -39,6 +39,10 @@ JOBS: dict[str, dict[str, Any]] = {
         "driven": "hub",
         "slab": {"thickness": "4 in", "fills": True, "sides": "15' 3-5/8\"", "both_ends": True},
     },
+    "both ends": {
+        **FILLED,
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15' 3-5/8\"", "both_ends": True},
+    },
     "no slope": {key: value for key, value in WALK.items() if key != "grade"},
 }
 

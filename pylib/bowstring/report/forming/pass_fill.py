@@ -55,7 +55,8 @@ def dig_card(plan: Plan, filled: Filled) -> CardRow:
     ]
     notes = [say("forming.note.locates")]
     if isinstance(filled, Pad):
-        notes.append(say("forming.note.sides", sides=tape.show(filled.sides)))
+        which = "forming.note.sides_both" if filled.both else "forming.note.sides"
+        notes.append(say(which, sides=tape.show(filled.sides)))
     text = say("forming.dig_round" if pad else "forming.dig_string")
     return pass_card("dig", text, [*_line(plan, filled), past], numbers, None, notes,
                      [("stake", "dig_outside", 1), ("inside", "dig_inside", 2)])  # fmt: skip
@@ -75,7 +76,10 @@ def line_card(plan: Plan, filled: Filled) -> CardRow:
     else:
         first = (say("forming.label.stakes_outside"), tape.show(abs(plan.layout.job.outward)))
         drawn, key = ("stake", OUTSIDE, 1), "stakes"
-    text = say(f"forming.line_{key}_round" if pad else f"forming.line_{key}_string")
+    if isinstance(filled, Pad) and filled.both:
+        text = say(f"forming.line_{key}_both")
+    else:
+        text = say(f"forming.line_{key}_round" if pad else f"forming.line_{key}_string")
     notes = [say("forming.note.level")] if any(plan.layout.slope) else []
     if isinstance(filled, Pad):
         second = (say("forming.label.sides"), tape.show(filled.sides))
