@@ -43,6 +43,20 @@ JOBS: dict[str, dict[str, Any]] = {
         **FILLED,
         "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15' 3-5/8\"", "both_ends": True},
     },
+    "filled, near": {
+        **FILLED,
+        "offset": "6 in",
+        "toward": "outside",
+        "driven": "hub",
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True},
+    },
+    "rounded end, near": {
+        **FILLED,
+        "offset": "6 in",
+        "toward": "outside",
+        "driven": "hub",
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15 ft"},
+    },
     "no slope": {key: value for key, value in WALK.items() if key != "grade"},
 }
 

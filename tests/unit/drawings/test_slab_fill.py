@@ -93,3 +93,9 @@ def test_a_pads_sides_are_to_scale(name: str) -> None:
 
 def test_sides_that_are_too_long_to_draw_say_that_they_arent_to_scale() -> None:
     assert not shape_of(answer_to(pad("long", "left"))).true
+
+
+def test_a_curve_that_takes_no_sides_is_drawn_without_a_question() -> None:
+    told = answer_to({**job("most of a circle", "left"), "slab": {"thickness": "4 in", "fills": True, "sides": "9 ft"}})
+    svg = slab_svg(told, "", id="slab")
+    assert "this side" not in svg and "or this" not in svg

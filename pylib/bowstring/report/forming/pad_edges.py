@@ -105,6 +105,8 @@ def square_of(plan: Plan, pad: Pad) -> Triangle | None:
 def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
     """How the sides, and what closes them, are set from A and B."""
     tape = plan.tape
+    if plan.layout.job.outward:
+        yield say("pad.corners")
     yield say("pad.tangent") if pad.tangent else say("pad.corner", corner=joined_shown(pad))
     triangle = square_of(plan, pad)
     if triangle is None:

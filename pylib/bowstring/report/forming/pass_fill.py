@@ -7,6 +7,7 @@ from math import ceil
 
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad
+from bowstring.forming.plane import Plane
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
 from bowstring.report.forming.edge_board import board_of
@@ -81,11 +82,12 @@ def line_card(plan: Plan, filled: Filled) -> CardRow:
     else:
         text = say(f"forming.line_{key}_round" if pad else f"forming.line_{key}_string")
     notes = [say("forming.note.level")] if any(plan.layout.slope) else []
+    off = bool(plan.layout.job.outward)  # then A and B of the concrete aren't the stakes A and B
     if isinstance(filled, Pad):
-        second = (say("forming.label.sides"), tape.show(filled.sides))
+        second = (say("forming.label.sides_off" if off else "forming.label.sides"), tape.show(filled.sides))
         right = right_of("far_corners", tape.show(filled.diagonal))
     else:
-        second = (say("forming.label.string"), tape.show(filled.arc.chord))
+        second = (say("forming.label.string_off" if off else "forming.label.string"), tape.show(filled.arc.chord))
         right = right_of("deep", tape.show(filled.deep))
     return pass_card("line", text, values, [first, second], right, notes, [drawn, ("inside", "inside", 2)])
 
@@ -128,22 +130,26 @@ def tops_card(plan: Plan, filled: Filled, part: GradesPart | None, joints: Joint
     if part is None or not isinstance(settled, SettledPlane) or part["stop"]:
         key = "stop" if part else "open"
         return pass_card("tops", say("forming.tops_stop" if part else "forming.tops_open"), [key])
-    plane, tape = settled.plane, plan.tape
-    up, off = plane.along * filled.arc.chord, plane.away * filled.arc.sagitta
-    numbers, drawn = list[tuple[str, str]](), list[tuple[str, str, int]]()
-    if up:
-        numbers.append((say("forming.label.B_up" if up > 0 else "forming.label.B_down"), size_of(tape, up)))
-        drawn.append(("outside", "outside", 1))
-    if off:
-        numbers.append((say("forming.label.curve_up" if off > 0 else "forming.label.curve_down"), size_of(tape, off)))
-        drawn.append(("outside" if off < 0 else "inside", "outside" if off < 0 else "inside", len(numbers)))
-    right = None
+    plane, right = settled.plane, None
+    heights = list(_heights(plan, filled, plane))
     if part["drop"] and part["cross"]:
-        right = right_of("level_feet" if tape.feet else "level_metric", part["drop"])
+        right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
     values: list[Value] = [*(row["outside"]["level"] for row in part["rows"]), plane.start, plane.along, plane.away]
     if joints:
         values += [float(joints["count"]), joints["depth"] or 0.0]
+    numbers = [(label, shown) for label, shown, _edge in heights]
+    drawn = [(edge, edge, disc) for disc, (_label, _shown, edge) in enumerate(heights, 1)]
     return pass_card("tops", say("forming.tops"), values, numbers, right, list(_tops_notes(plan, part, joints)), drawn)
+
+
+def _heights(plan: Plan, filled: Filled, plane: Plane) -> Iterator[tuple[str, str, str]]:
+    """Yield what each height is, the height as it is shown, and the edge that is the lower one by it."""
+    up, off = plane.along * filled.arc.chord, plane.away * filled.arc.sagitta
+    if up:
+        yield say("forming.label.B_up" if up > 0 else "forming.label.B_down"), size_of(plan.tape, up), "outside"
+    if off:
+        text = say("forming.label.curve_up" if off > 0 else "forming.label.curve_down")
+        yield text, size_of(plan.tape, off), "inside" if off > 0 else "outside"
 
 
 def _tops_notes(plan: Plan, part: GradesPart, joints: JointsPart | None) -> Iterator[str]:

@@ -11,8 +11,6 @@ from bowstring.report.forming.rows import Built
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow
 
-Makers = dict[str, Callable[[], CardRow]]
-
 AFTER_DIG = ("base", "line", "stakes", "boards", "tops", "pour")
 
 
@@ -50,7 +48,7 @@ def report_form_cards(built: Built) -> list[CardRow]:
     return cards
 
 
-def _of_fill(built: Built, filled: Filled, pour: PourPart) -> Makers:
+def _of_fill(built: Built, filled: Filled, pour: PourPart) -> dict[str, Callable[[], CardRow]]:
     """What makes each card of a slab that fills its curve."""
     from bowstring.report.forming import pass_fill, pass_set_out
 
@@ -67,7 +65,7 @@ def _of_fill(built: Built, filled: Filled, pour: PourPart) -> Makers:
     }
 
 
-def _of_band(built: Built, pour: PourPart) -> Makers:
+def _of_band(built: Built, pour: PourPart) -> dict[str, Callable[[], CardRow]]:
     """What makes each card of a slab between two edges."""
     from bowstring.report.forming import pass_build, pass_set_out
     from bowstring.report.forming.edge_marks import marks_of

@@ -63,6 +63,8 @@ MESSAGES = {
     "forming.label.dig_straight": "straight dig lines, past the edges",
     "forming.label.string": "string, A to B",
     "forming.label.sides": "straight sides, square back of A and B",
+    "forming.label.sides_off": "straight sides, back of the concrete's corners",
+    "forming.label.string_off": "string between the concrete's corners",
     "forming.label.gap_curve": "between form stakes, on the curve",
     "forming.label.gap_straight": "between form stakes, straight forms",
     "forming.label.curve_up": "curve's middle, above the string",

@@ -65,6 +65,8 @@ MESSAGES = {
     "forming.label.dig_straight": "líneas rectas, pasando los bordes",
     "forming.label.string": "~hilo~, de A a B",
     "forming.label.sides": "lados rectos, ~a escuadra~ atrás de A y B",
+    "forming.label.sides_off": "lados rectos, atrás de las esquinas del ~concreto~",
+    "forming.label.string_off": "~hilo~ entre las esquinas del ~concreto~",
     "forming.label.gap_curve": "entre ~estacas~ de ~forma~, en la curva",
     "forming.label.gap_straight": "entre ~estacas~ de ~forma~, en lo recto",
     "forming.label.curve_up": "medio de la curva, arriba del ~hilo~",
