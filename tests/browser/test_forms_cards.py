@@ -57,6 +57,11 @@ JOBS: dict[str, dict[str, Any]] = {
         "driven": "hub",
         "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15 ft"},
     },
+    "both ends low": {
+        **FILLED,
+        "grade": {"slope": 1, "high": "A", "low": "inside"},
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "12 ft", "both_ends": True},
+    },
     "no slope": {key: value for key, value in WALK.items() if key != "grade"},
 }
 

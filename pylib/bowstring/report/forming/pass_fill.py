@@ -163,8 +163,9 @@ def _tops_notes(plan: Plan, part: GradesPart, joints: JointsPart | None) -> Iter
         yield say("forming.note.rod", reading=first["rod"])
     if part["state"] == "near":
         yield part["short"]
-    if not corners:  # or it stands with them: a phone has no room for both
-        yield say("forming.note.every_top")
+    if corners:  # the rest stands with them: a phone has no room for more
+        return
+    yield say("forming.note.every_top")
     if joints and not joints["stop"] and joints["grid"]:
         yield say("forming.note.joints", count=len(joints["grid"]), depth=joints["depth_shown"])
 

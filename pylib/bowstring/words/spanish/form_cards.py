@@ -109,7 +109,7 @@ MESSAGES = {
     "forming.note.sides": "Los lados van {sides} atrás, ~a escuadra~ con A-B.",
     "forming.note.sides_both": "Los lados van {sides} atrás; luego la otra curva.",
     "forming.note.then_straight": "Luego las ~formas~ rectas, a tope con la ~tabla~ curva.",
-    "forming.note.far_tops": "A-2: {first}. B-2: {last}. Todos: papel.",
+    "forming.note.far_tops": "A-2: {first}. B-2: {last}. Lo demás y ~juntas~: papel.",
     "forming.note.elevation": "El canto exterior en A está a {level}.",
     "forming.note.rod": "Ahí el estadal marca {reading}.",
     "forming.note.every_top": "Todos los cantos: Obra, y papel.",
