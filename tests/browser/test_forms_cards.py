@@ -18,11 +18,50 @@ from whole_card import WHOLE, torn
 
 SHORT = {"levels": "1", "width": "5 ft", "slab-thickness": "4 in", "slab-base": "4 in", "grade-slope": "2"}
 KINDS = ["hubs", "dig", "base", "line", "stakes", "boards", "tops", "pour"]
+FILLED: dict[str, Any] = {
+    "arc": {"radius": "10 ft", "chord": "20 ft"},
+    "drawn_to": "face",
+    "side": "left",
+    "grade": {"slope": 1, "high": "A", "low": "outside"},
+    "board": {"level": "clear"},
+}
 JOBS: dict[str, dict[str, Any]] = {
     "walk": {**WALK, "slab": {**WALK["slab"], "base": "4 in", "footing_width": "12 in", "footing_depth": "8 in"}},
     "tapered": {**ALL, "grade": WALK["grade"]},
     "metric": {**METRIC, "side": "right"},
     "far hubs": {**WALK, "offset": "8 ft", "toward": "outside", "driven": "hub"},
+    "filled": {**FILLED, "slab": {"thickness": "4 in", "base": "4 in", "fills": True}},
+    "rounded end": {**FILLED, "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15 ft"}},
+    "both ends, off": {
+        **FILLED,
+        "offset": "3 ft",
+        "toward": "outside",
+        "driven": "hub",
+        "slab": {"thickness": "4 in", "fills": True, "sides": "15' 3-5/8\"", "both_ends": True},
+    },
+    "both ends": {
+        **FILLED,
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15' 3-5/8\"", "both_ends": True},
+    },
+    "filled, near": {
+        **FILLED,
+        "offset": "6 in",
+        "toward": "outside",
+        "driven": "hub",
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True},
+    },
+    "rounded end, near": {
+        **FILLED,
+        "offset": "6 in",
+        "toward": "outside",
+        "driven": "hub",
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15 ft"},
+    },
+    "both ends low": {
+        **FILLED,
+        "grade": {"slope": 1, "high": "A", "low": "inside"},
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "12 ft", "both_ends": True},
+    },
     "no slope": {key: value for key, value in WALK.items() if key != "grade"},
 }
 

@@ -7,6 +7,7 @@ from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.stepdiscs import draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.alone import edges_of, grades_of
+from bowstring.report.forming.fill_edges import FILLS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
@@ -44,8 +45,9 @@ class PassSection:
         self._marks()
         for line in self.card["lines"]:
             self._line(line["from"], line["to"], line["disc"] or 0)
-        for side, at, anchor in (("outside", 6.0, "start"), ("inside", 354.0, "end")):
-            self.sketch.words(say(f"forming.draw_{side}"), (at, 154.0), "word", anchor, "quiet")
+        inside = "forming.draw_straight" if _fills(self.answer) else "forming.draw_inside"
+        for key, at, anchor in (("forming.draw_outside", 6.0, "start"), (inside, 354.0, "end")):
+            self.sketch.words(say(key), (at, 154.0), "word", anchor, "quiet")
         self.sketch.words(say("card.draw.not_to_scale"), (354.0, 16.0), "word", "end", "quiet")
         return self.sketch.finish(within=VIEW)
 
@@ -127,6 +129,12 @@ class PassSection:
         aside = 16.0 if start[0] == end[0] else 0.0  # a short arrow downward shows whole
         spots: list[Point] = [(middle[0] + aside, middle[1]), (middle[0] - 16.0, middle[1])]
         draw_discs(self.sketch, [(disc, spots)])
+
+
+def _fills(answer: Answer) -> bool:
+    """Whether the slab fills its curve: across from that is a straight edge, or the curve of the other end."""
+    edges = edges_of(answer)
+    return edges is not None and edges["edge"] == FILLS
 
 
 def _stake_at(answer: Answer) -> float:

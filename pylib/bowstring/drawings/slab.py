@@ -13,6 +13,7 @@ from bowstring.drawings.slab_fill import FILLED
 from bowstring.drawings.slab_pages import PAGES
 from bowstring.drawings.slab_sketch import SlabSketch
 from bowstring.report.alone import boards_of, grades_of, joints_of, pour_of
+from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -35,7 +36,7 @@ def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id:
         return board_svg(answer, id=id)
     made = SlabSketch(answer, page, id)
     if not made.shape.known:
-        _unknown(made, sides)
+        _unknown(made, () if is_without_sides(answer["build"][0]) else sides)
     elif page in _THERE and not _THERE[page](answer):
         made.plain()
     else:
@@ -47,6 +48,8 @@ def _unknown(made: SlabSketch, sides: Sequence[str]) -> None:
     """The line, and dots where its sides might be."""
     made.stakes()
     made.ends()
+    if not sides:
+        return
     for side in sides:
         made.dotted(1 if side == "outside" else -1)
     asked = ["build.draw_this", "build.draw_or_this"] if len(sides) > 1 else ["build.draw_wide"]

@@ -50,10 +50,12 @@ def _stopped(answer: Answer) -> str:
     if row["state"] != "stop":
         return ""
     instead = Choice(say("fill.instead"), {"slab-fills": "yes"})
+    change = say("edges.change")
     if is_without_sides(row):
+        change = say("pad.change")
         instead = Choice(say("pad.without"), {"slab-sides": "", "slab-both_ends": ""})
-    ways = "" if answer["drawn_to"] == "centre" else choices(say("edges.change"), [instead])
-    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"]) + ways
+    ways = "" if answer["drawn_to"] == "centre" else choices(change, [instead])
+    return stop(row["text"], row["more"]) + panel_button(change, row["panel"]) + ways
 
 
 def _page(part: EdgesPart) -> Iterator[str]:

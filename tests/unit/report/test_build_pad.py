@@ -187,8 +187,17 @@ def test_joints_run_over_the_whole_depth() -> None:
     assert [(row["kind"], row["at"] / FOOT) for row in rows] == [
         ("square", pytest.approx(10)), ("along", pytest.approx(-20 / 3)), ("along", pytest.approx(5 / 3))]  # fmt: skip
     assert [row["at_shown"] for row in rows[1:]] == ["back 6' 8\"", "1' 8\""]
-    assert rows[1]["arc_shown"] == "both sides" and not any(row["sharp"] for row in rows)
+    assert rows[1]["arc_shown"] == "sides" and not any(row["sharp"] for row in rows)
     assert joints["depth"] is not None
+
+
+def test_a_narrow_pads_panels_stand_one_behind_the_other() -> None:
+    """8 ft wide and 44 ft long, in 10 ft at most: five of 8 ft 9.6 in."""
+    job = {**PAD, "arc": {"radius": "4 ft", "chord": "8 ft"}, "slab": {**PAD["slab"], "sides": "40 ft"}}
+    joints = answer_to(job)["joints"]
+    assert joints is not None
+    assert joints["conclusion"] == "5 panels, one behind the other,\n8' 0\" by 8' 9-5/8\""
+    assert [row["kind"] for row in joints["grid"]] == ["along"] * 4
 
 
 def test_thick_edges_run_along_all_forms() -> None:
@@ -203,7 +212,7 @@ def test_thick_edges_run_along_all_forms() -> None:
 def test_more_than_a_half_circle_takes_no_sides() -> None:
     told = answer_to(ROUND)
     assert {row["state"] for row in told["build"]} == {"stop"}
-    assert {row["text"] for row in told["build"]} == {"Over a half circle: no sides"}
+    assert {row["text"] for row in told["build"]} == {"No straight sides here"}
     assert told["edges"] is None and told["pour"] is None
     assert told["steps"] and not told["stops"]  # the arc itself is set out as ever
 
@@ -220,6 +229,15 @@ def test_sides_are_refused_where_they_say_nothing(slab: dict[str, Any], field: s
     with pytest.raises(BadJob) as refused:
         answer({**PAD, "slab": {"thickness": "4 in", **slab}})
     assert refused.value.field == field
+
+
+def test_where_the_stakes_stand_off_a_and_b_are_said_to_be_the_corners() -> None:
+    off = answer_to({**PAD, "offset": "3 ft", "toward": "outside", "driven": "hub"})["edges"]
+    on = answer_to(PAD)["edges"]
+    assert off is not None and on is not None
+    told = "A and B are the concrete's corners, not your stakes"
+    assert any(told in text for text in off["sides_how"]) and not any(told in text for text in on["sides_how"])
+    assert off["diagonal"] == on["diagonal"]
 
 
 def test_a_bare_number_is_in_the_jobs_unit() -> None:

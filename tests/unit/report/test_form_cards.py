@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from math import cos
 from typing import Any
 
 import pytest
@@ -23,7 +24,15 @@ BASED: dict[str, Any] = {**WALK, "slab": {**WALK["slab"], "base": "4 in"}}
 FAR: dict[str, Any] = {**WALK, "offset": "8 ft", "toward": "outside", "driven": "hub"}
 TAPERED: dict[str, Any] = {**ALL, "grade": WALK["grade"]}
 SIDED: dict[str, Any] = {**METRIC, "side": "right"}
-JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "metric": SIDED}
+FILL: dict[str, Any] = {"arc": {"radius": "10 ft", "chord": "20 ft"}, "drawn_to": "face", "side": "left",
+                        "slab": {"thickness": "4 in", "base": "4 in", "fills": True},
+                        "grade": {"slope": 1, "high": "A", "low": "outside"}, "board": {"level": "clear"}}  # fmt: skip
+PAD: dict[str, Any] = {**FILL, "slab": {**FILL["slab"], "sides": "15 ft"}}
+ENDS: dict[str, Any] = {**FILL, "slab": {**PAD["slab"], "both_ends": True}}
+FAR_PAD: dict[str, Any] = {**PAD, "offset": "3 ft", "toward": "outside", "driven": "hub"}
+NEAR_FILL: dict[str, Any] = {**FILL, "offset": "6 in", "toward": "outside", "driven": "hub"}
+JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "metric": SIDED, "filled": FILL,
+        "rounded": PAD, "both ends": ENDS, "far rounded": FAR_PAD, "near filled": NEAR_FILL}  # fmt: skip
 
 
 @pytest.fixture(autouse=True)
@@ -64,6 +73,11 @@ def without(job: dict[str, Any], key: str) -> dict[str, Any]:
         ({**WALK, "slab": {"waste": 8}}, []),  # no thickness
         ({**WALK, "width": "63 ft"}, []),  # no inner edge
         (WALL, []),
+        (FILL, ALL_OF_THEM),
+        (PAD, ALL_OF_THEM),
+        (FAR_PAD, ALL_OF_THEM[1:]),
+        ({**PAD, "arc": {"radius": "10 ft", "central_angle": "200"}}, []),  # no sides run back from that
+        ({**PAD, "slab": {"fills": True, "sides": "15 ft"}}, []),  # no thickness
     ],
 )
 def test_a_job_has_the_cards_of_what_it_says(job: dict[str, Any], whats: list[str]) -> None:
@@ -201,3 +215,51 @@ def test_nothing_is_set_without_a_slope_or_a_board_that_bends() -> None:
     assert stiff["text"] == catalogue()["forming.boards_none"] and not stiff["numbers"]
     strange = cards_of({**WALK, "board": {"kind": "bendy stuff"}})["boards"]
     assert strange["text"] == catalogue()["forming.boards_which"] and not strange["numbers"]
+
+
+def test_cards_of_a_filled_slab_have_the_numbers_of_its_parts() -> None:
+    """Dug a foot past and a foot clear: hubs 2 ft off. B is 2.4 in and the curve's middle 1.8 in low; half of the
+    order must reach the middle of the string."""
+    cards = cards_of(FILL)
+    assert shown(cards["hubs"]) == ["2' 0\""]
+    assert shown(cards["dig"]) == ["1' 0\"", "1' 0\""]
+    assert shown(cards["line"]) == ["2' 0\"", "20' 0\""]
+    assert cards["line"]["right"] is not None and cards["line"]["right"]["shown"] == "10' 0\""
+    assert shown(cards["tops"]) == ['2-3/8"', '1-3/4"']
+    assert shown(cards["stakes"])[1] == "4' 0\""
+    pour = told(FILL)["pour"]
+    assert pour is not None
+    assert shown(cards["pour"]) == [pour["number"], pour["reach"][0]["call_shown"]]
+
+
+def test_cards_of_a_round_ended_pad_prove_its_sides_by_what_no_step_pulls() -> None:
+    cards = cards_of(PAD)
+    assert shown(cards["line"]) == ["2' 0\"", "15' 0\""]
+    assert cards["line"]["right"] is not None and cards["line"]["right"]["shown"] == "25' 0\""
+    assert "The sides run 15' 0\" back, square to A to B." in cards["dig"]["notes"]
+    assert 'A-2: 2-3/4". B-2: 1/4". Other tops, joints: paper.' in cards["tops"]["notes"]
+    assert shown(cards_of(FAR_PAD)["line"]) == ["3' 0\"", "15' 0\""]
+    assert shown(cards_of(NEAR_FILL)["line"])[0] == "2' 6\""  # 1-1/2 ft, up to 2 ft off, and the 6 in
+
+
+def test_a_hub_of_a_filled_slab_is_as_far_from_its_neighbors_as_the_coordinates_say() -> None:
+    answer = told(FILL)
+    (_text, number), *_ = [(one["label"], one["shown"]) for one in answer["form_cards"][0]["numbers"]]
+    right = answer["form_cards"][0]["right"]
+    assert number == "2' 0\"" and right is not None
+    step = answer["stakes"][1]["along"] / answer["staked"]["radius"]
+    radius = 10 * FOOT
+    apart = ((radius + 2 * FOOT) ** 2 + radius**2 - 2 * radius * (radius + 2 * FOOT) * cos(step)) ** 0.5
+    assert abs(apart / FOOT - feet_of(right["shown"] or "")) < 1 / 180
+
+
+def feet_of(text: str) -> float:
+    found = re.fullmatch(r"(\d+)' (\d+)(?:-(\d+)/(\d+))?\"", text)
+    assert found
+    feet, inches, top, low = found.groups()
+    return int(feet) + (int(inches) + (int(top) / int(low) if top else 0)) / 12
+
+
+def test_sides_that_change_bring_back_the_cards_that_hang_on_them() -> None:
+    old, new = marks_of(PAD), marks_of({**PAD, "slab": {**PAD["slab"], "sides": "16 ft"}})
+    assert {what for what in old if old[what] != new[what]} == {"hubs", "dig", "line", "stakes", "tops", "pour"}

@@ -89,7 +89,7 @@ def straights_of(plan: Plan, choice: Choice) -> tuple[float, ...]:
     if isinstance(pad, Pad):
         past = 0.0 if pad.both else choice.thick.board.thickness
         side = pad.sides + past - (pad.ends * choice.overrun if pad.tangent else 0.0)
-        sides = (side, side) if side > pad.sides * 1e-9 else ()
+        sides = (side, side) if side > past + pad.sides * 1e-9 else ()
         return sides if pad.both else (*sides, pad.arc.chord)
     if plan.filled is not None:
         return (plan.filled.arc.chord,)

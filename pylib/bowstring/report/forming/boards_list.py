@@ -99,7 +99,7 @@ def edges_of(plan: Plan) -> tuple[FormedEdge, ...]:
     return tuple(_formed(key, edge) for key, edge in zip(("outside", "inside"), plan.edges, strict=True))
 
 
-def _room_past(plan: Plan, overrun: float) -> float:
+def room_past(plan: Plan, overrun: float) -> float:
     """Return how far the curved boards can run on: two that run toward each other down one side meet in its middle."""
     pad = plan.filled
     return min(overrun, pad.sides / 2) if isinstance(pad, Pad) and pad.both and pad.tangent else overrun
@@ -117,7 +117,7 @@ def _formed(key: str, edge: Edge) -> FormedEdge:
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
     practice, said = practice_of(plan), plan.said.board
-    overrun = _room_past(plan, practice.overrun if said.overrun is None else said.overrun)
+    overrun = room_past(plan, practice.overrun if said.overrun is None else said.overrun)
     level = said.level or JOB
     loose = level == SELECTED and overrun == 0
     level = CLEAR if loose else level

@@ -141,6 +141,8 @@ def _conclusion(plan: Plan, filled: Filled, made: Grid) -> str:
     if made.columns == made.rows == 1:
         return say("pad.joints_none" if pad else "fill.joints_none", **told)
     sides = {"panel": tape.show_running(made.wide), "across": tape.show_running(made.deep)}
+    if pad and made.columns == 1:
+        return say("pad.joints_one_column", rows=made.rows, **sides)
     if made.rows == 1:
         return say("pad.joints_one_row" if pad else "fill.joints_one_row", columns=made.columns, **sides)
     return say("pad.joints" if pad else "fill.joints", columns=made.columns, rows=made.rows, **sides)

@@ -68,12 +68,13 @@ def hubs_of(plan: Plan, marks: Marks) -> Hubs:
         off = ceil(offs[side] / step - _DUST) * step
         line = at + off if side == OUTSIDE else at - off
         if plan.line.radius + line >= clear:  # at the center hubs would stand on each other
-            found.append(_hubs(plan, marks, side, off, Edge(plan.line, line, line)))
+            found.append(hubs_on(plan, marks, side, off, Edge(plan.line, line, line)))
     found.sort(key=lambda one: one.off)  # as far on either side: outside, where there is more room
     return next((one for one in found if not one.blocked), found[0])
 
 
-def _hubs(plan: Plan, marks: Marks, side: str, off: float, line: Edge) -> Hubs:
+def hubs_on(plan: Plan, marks: Marks, side: str, off: float, line: Edge) -> Hubs:
+    """Return the hubs so far off each stake, metres, on one side of the curve, and what stands in the way of one."""
     ground = Ground(plan, marks)
     standing = ((name, ground.standing(line.point(share))) for name, share in marks.shares)
     at, what = next(((name, what) for name, what in standing if what), ("", ""))

@@ -105,6 +105,8 @@ def square_of(plan: Plan, pad: Pad) -> Triangle | None:
 def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
     """How the sides, and what closes them, are set from A and B."""
     tape = plan.tape
+    if plan.layout.job.outward:
+        yield say("pad.corners")
     yield say("pad.tangent") if pad.tangent else say("pad.corner", corner=joined_shown(pad))
     triangle = square_of(plan, pad)
     if triangle is None:
@@ -115,9 +117,7 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
     yield say("pad.pull", sides=tape.show(pad.sides))
     if pad.both:
         yield say("pad.set_other")
-        if (
-            plan.layout.side is not None
-        ):  # at A-2, who faces B-2 looks the same way as at A, and it bulges the other way
+        if plan.layout.side is not None:  # who faces B-2 looks as at A, and it bulges the other way
             yield say("pad.other_right" if plan.layout.side == "left" else "pad.other_left")
         return
     yield say("pad.set_back", chord=tape.show(pad.arc.chord))

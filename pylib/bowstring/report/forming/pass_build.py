@@ -30,7 +30,7 @@ HALF_OUT = -2
 def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     """Return the card of the form stakes, or what has to be said before there are any."""
     if part is None or part["state"] == "stop":
-        return _no_board("stakes", plan, part)
+        return no_board("stakes", plan, part)
     numbers = [(say(f"forming.label.gap_{edge['edge']}"), edge["gap_shown"]) for edge in part["edges"]]
     drawn = [(edge["edge"], edge["edge"], disc) for disc, edge in enumerate(part["edges"], 1)]
     if len({shown for _label, shown in numbers}) == 1:
@@ -45,13 +45,13 @@ def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
 def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     """Return the card of the boards, bent along their stakes."""
     if part is None or part["state"] == "stop":
-        return _no_board("boards", plan, part)
+        return no_board("boards", plan, part)
     past = overrun_of(plan)
     numbers = [(say("forming.label.past"), plan.tape.show_whole(past))] if past else []
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
-    notes = [*(_splices(edge) for edge in part["edges"]), *part["cautions"]]
+    notes = [*(splices_of(edge) for edge in part["edges"]), *part["cautions"]]
     drawn = [("outside", "outside", 1)] if past else []
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
@@ -63,13 +63,15 @@ def overrun_of(plan: Plan) -> float:
     return practice_of(plan).overrun if said is None else said
 
 
-def _no_board(what: str, plan: Plan, part: BoardsPart | None) -> CardRow:
+def no_board(what: str, plan: Plan, part: BoardsPart | None) -> CardRow:
+    """Return the card of what needs a board, as long as there is none that bends."""
     if part is None:
         return pass_card(what, say("forming.boards_which"), [plan.said.board.kind])
     return pass_card(what, say("forming.boards_none"), ["stop"])
 
 
-def _splices(edge: EdgeBoards) -> str:
+def splices_of(edge: EdgeBoards) -> str:
+    """Return where the boards of an edge meet, in a few words; empty where one board is enough."""
     at = [splice["along_shown"] for splice in edge["splices"]]
     if not at:
         return ""

@@ -62,7 +62,7 @@ def base_card(plan: Plan) -> CardRow:
     if slab.edge_width and slab.edge_depth and slab.edge_depth > deep:
         edge = thick(tape, slab.edge_depth + base)
         notes.append(say("forming.note.edges", wide=thick(tape, slab.edge_width), deep=edge))
-    if slab.footing_width and slab.footing_depth:
+    if slab.footing_width and slab.footing_depth and plan.filled is None:
         sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
         notes.append(say("forming.note.footing", **sizes))
     values = [deep, slab.base, slab.edge_width, slab.edge_depth, slab.footing_width, slab.footing_depth]

@@ -6,8 +6,9 @@ MESSAGES = {
     "pad.no_fill.remedy": "Say that the slab is all inside the curve, or leave the straight sides out.",
     "pad.no_length.wrong": "Two rounded ends need straight sides between them.",
     "pad.no_length.remedy": "Give how long the sides are, from A to the other curve.",
-    "pad.no_sides": "Over a half circle: no sides",
-    "pad.no_sides_more": "its ends turn back under the curve",
+    "pad.no_sides": "No straight sides here",
+    "pad.no_sides_more": "the curve is over a half circle",
+    "pad.change": "Change the slab",
     "pad.without": "Leave the straight sides out",
     "pad.no_form_sheet": "No form sheet until that is settled: straight sides take a half circle at most.",
     # the rows of the first screen: about 34 letters, the second line about 40
@@ -26,6 +27,7 @@ MESSAGES = {
     "pad.square_back": "square back of A and B",
     "pad.across": "from A-2 to B-2",
     "pad.off_other_curve": "on A-2 and B-2",
+    "pad.corners": "From here on, A and B are the concrete's corners, not your stakes.",
     "pad.tangent": "At A and B the curve runs straight on into the sides: tangent, no corner.",
     "pad.corner": "At A and B the curve meets the sides at {corner}, inside the slab.",
     "pad.square": (
@@ -67,6 +69,7 @@ MESSAGES = {
     # the joints
     "pad.joints": "{columns} panels along A to B by {rows} square to it,\n{panel} by {across}",
     "pad.joints_one_row": "{columns} panels along A to B,\n{panel} by {across}",
+    "pad.joints_one_column": "{rows} panels, one behind the other,\n{panel} by {across}",
     "pad.joints_none": "One panel, no joint:\n{wide} along A to B, {deep} overall",
     "pad.taped": (
         "Tape from A's side along the string, the back and the curve, and down both sides, on the *concrete face*. "
@@ -74,7 +77,7 @@ MESSAGES = {
     ),
     "pad.end_row": "The row at the curve is {deep} in its middle, so that no joint meets the curve under 60°.",
     "pad.shape": "Panels are {ratio} to 1, over 1.5. Ask the designer where joints go.",
-    "pad.on_sides": "both sides",
+    "pad.on_sides": "sides",
     "pad.behind": "back {size}",
     # the grades
     "pad.water_back": "Water runs off the back edge, square to it.",
