@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.faces.build_parts import Cell, Row, heading, huge, note, paragraph, table
+from bowstring.faces.build_parts import Cell, Row, folded, heading, huge, note, panel_button, paragraph, stop, table
+from bowstring.faces.one_line import capital
 from bowstring.report.alone import pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_pour import PourPart
@@ -14,11 +15,27 @@ from bowstring.words import say
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
     part = pour_of(answer)
-    return "".join(_page(part)) if part else ""
+    return "".join(_page(part)) if part else _stopped(answer)
+
+
+def _stopped(answer: Answer) -> str:
+    """Where there can be no order: why, and where that is changed."""
+    row = next(row for row in answer["build"] if row["key"] == "pour")
+    if row["state"] != "stop":
+        return ""
+    return stop(row["text"], row["more"]) + panel_button(say("edges.change"), row["panel"])
 
 
 def _page(part: PourPart) -> Iterator[str]:
-    yield huge(part["number"], part["unit"], part["why"])
+    by_depths = f"{capital(part['deep']['measured_shown'])}. " if part["deep"]["measured_shown"] else ""
+    yield huge(part["number"], part["unit"], by_depths + part["why"])
+    yield "".join(note(text) for text in part["deep"]["thin"])
+    if part["deep"]["apron"]:
+        inside = [*part["deep"]["apron"], *part["deep"]["joints"]]
+        yield folded(say("deep.apron_title"), part["deep"]["apron_shown"], "".join(map(paragraph, inside)))
+    if part["deep"]["measured"]:
+        first, *rest = part["deep"]["measured"]
+        yield folded(say("deep.measured_title"), first, "".join(map(paragraph, rest)))
     if not part["by_bags"]:
         yield heading(say("pour.call"), part["reach_where"])
         yield _reach(part)

@@ -66,6 +66,8 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     boards, joints = boards_of(answer), joints_of(answer)
     told, lines = _told(edges, boards), _set_lines(edges)
     told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
+    pour = pour_of(answer)
+    told += [*pour["deep"]["apron"][:1], *pour["deep"]["joints"]] if pour else []
     columns = _columns(answer, edges, joints)
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
@@ -124,6 +126,8 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
+    if pour and pour["deep"]["apron_shown"]:
+        thick.append(say("deep.on_paper", apron=pour["deep"]["apron_shown"]))
     return [say("forms.stakes_on", line=line), say(f"forms.slab_{key}", **values), *thick]
 
 

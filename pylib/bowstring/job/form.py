@@ -168,13 +168,27 @@ class ControlForm(TypedDict, total=False):
     axes: str
 
 
+# Where a slab is thicker across its whole width, along the outer form from A, or along the line; how thick it is there.
+ApronForm = TypedDict("ApronForm", {"from": Size, "to": Size, "thickness": Size})
+
+
+@final
+class DepthForm(TypedDict):
+    """A depth measured from a string across the forms down to the base: how far along the outer form from A, or along
+    the line."""
+
+    at: Size
+    depth: Size
+
+
 @final
 class SlabForm(TypedDict, total=False):
     """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
     waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
-    everything between the curve and the string from A to B."""
+    everything between the curve and the string from A to B; ``apron``: a stretch where it is thicker; ``depths``: as
+    measured down to the base."""
 
     end_width: Size
     thickness: Size
@@ -188,6 +202,8 @@ class SlabForm(TypedDict, total=False):
     footing_width: Size
     footing_depth: Size
     fills: bool
+    apron: ApronForm
+    depths: Sequence[DepthForm]
 
 
 @final

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.slab import narrowed
+from bowstring.report.forming.apron import dig_told, ends_of
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import dug_past, footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
@@ -176,6 +177,7 @@ def passes_of(plan: Plan, dug: bool) -> list[str]:
     if (footing_past(plan) or 0.0) > 0:
         size = plan.tape.show_whole(past)
         paint = say("edges.paint_footing", size=size) if past else say("edges.paint_footing_at")
+    deeper = [dig_told(plan)] if ends_of(plan) else []
     if dug:
-        return [say("edges.hubs_first"), paint, say("edges.line_again")]
-    return [say("edges.clear_of_dig"), paint, say("edges.line_again_stakes")]
+        return [say("edges.hubs_first"), paint, *deeper, say("edges.line_again")]
+    return [say("edges.clear_of_dig"), paint, *deeper, say("edges.line_again_stakes")]

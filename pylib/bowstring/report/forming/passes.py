@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall, pouring_of
+from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.cards import CardRow
 
