@@ -67,11 +67,12 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     told, lines = _told(edges, boards), _set_lines(edges)
     told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
     pour = pour_of(answer)
-    told += [*pour["deep"]["apron"][:1], *pour["deep"]["joints"]] if pour else []
+    if pour and pour["deep"]["apron"]:
+        told += [pour["deep"]["apron"][0], " ".join(pour["deep"]["joints"])]
     columns = _columns(answer, edges, joints)
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
-    many = most > MANY
+    many = most > MANY or bool(pour and pour["deep"]["apron"])
     size, leading = (13.0, 15.0) if many else (14.0, 17.0)
     fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))

@@ -165,10 +165,9 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
             else str(_joint_count(joints))
         )
         rows += [(say("forms.sign_joints"), cut)]
-    if pour and pour["deep"]["apron_shown"]:
-        rows += [(say("forms.sign_base"), depth), (say("deep.sign_apron"), pour["deep"]["apron_shown"])]
-    else:
-        rows += [(say("forms.sign_base"), depth)]
+    rows += [(say("forms.sign_base"), depth)]
+    if pour and pour["deep"]["apron_depth"]:
+        rows += [(say("deep.sign_apron"), pour["deep"]["apron_depth"])]
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 

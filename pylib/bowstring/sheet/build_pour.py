@@ -23,7 +23,7 @@ def pour(answer: Answer) -> Iterator[Block]:
     )
     yield Paragraph(" ".join([told, part["why"]]), "key")
     if part["deep"]["thin"]:
-        yield Items([unstarred(text) for text in part["deep"]["thin"]], "caution")
+        yield Items([unstarred(text) for text in [*part["deep"]["thin"], part["deep"]["limit"]]], "caution")
     if part["deep"]["apron"]:
         yield Paragraph(say("deep.on_paper", apron=part["deep"]["apron_shown"]))
     more = [*part["deep"]["apron"], *part["deep"]["joints"], *part["deep"]["measured"]]

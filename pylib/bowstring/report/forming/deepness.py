@@ -66,8 +66,8 @@ def deep_of(plan: Plan, places: Along | None) -> Deep | None:
         return Deep(said.thickness, edge, edge_depth)
     apron = None
     if said.apron is not None:
-        ends = (places.share(at) for at in (said.apron.start, said.apron.end))
-        apron = Apron(*ends, said.apron.thickness)
+        first, last = places.share(said.apron.start), places.share(said.apron.end)
+        apron = Apron(first, last, said.apron.thickness)
     return Deep(said.thickness, edge, edge_depth, apron, reads_of(plan, places) if len(said.depths) >= LEAST else ())
 
 

@@ -69,9 +69,9 @@ def _means(plan: Plan, pouring: Pouring) -> Iterator[str]:
         yield say(key, mean=fine.show(one.mean(pouring.body)), count=len(one.reads))
 
 
-def thin_told(plan: Plan, deep: Deep, places: Along) -> list[str]:
-    """Return where the base is so high that the slab comes out thinner than it is drawn, and after that how much of it
-    a standard allows; empty where it nowhere does."""
+def thin_told(plan: Plan, deep: Deep, places: Along) -> tuple[list[str], str]:
+    """Return where the base is so high that the slab comes out thinner than it is drawn, and how much of it a standard
+    allows; both empty where it nowhere does."""
     tape, fine, told, short = plan.tape, fine_tape(plan.tape), [], []
     for read, (share, depth) in zip(plan.said.slab.depths, reads_of(plan, places), strict=True):
         drawn = deep.drawn(share)
@@ -80,7 +80,7 @@ def thin_told(plan: Plan, deep: Deep, places: Along) -> list[str]:
             at = tape.show_running(read.at)
             told.append(say("deep.thin", at=at, depth=thick(tape, depth), drawn=thick(tape, drawn)))
     if not told:
-        return []
+        return [], ""
     over = max(short) > ALLOWED_ONE + SAME or sum(short) / len(short) > ALLOWED_MEAN + SAME
     limits = {"mean": fine.show(ALLOWED_MEAN), "one": fine.show(ALLOWED_ONE)}
-    return [*told, say("deep.thin_over" if over else "deep.thin_limit", **limits)]
+    return told, say("deep.thin_over" if over else "deep.thin_limit", **limits)

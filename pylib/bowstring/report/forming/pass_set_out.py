@@ -60,8 +60,8 @@ def base_card(plan: Plan) -> CardRow:
     notes = []
     if slab.apron is not None:
         stretch, apron = stretch_told(plan), slab.apron.thickness
-        numbers.append((say("forming.label.apron_depth", stretch=stretch), thick(tape, apron + base)))
-        notes.append(say("forming.note.apron"))
+        numbers[0] = (say("forming.label.dig_beside"), numbers[0][1])
+        notes.append(say("forming.note.apron", stretch=stretch, deep=thick(tape, apron + base)))
         if base:
             notes.append(say("forming.note.apron_base", deep=thick(tape, apron)))
     if slab.base is None:

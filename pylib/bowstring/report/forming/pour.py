@@ -174,23 +174,26 @@ def _depth(plan: Plan, pouring: Pouring) -> str:
 
 
 def _state(plan: Plan, pouring: Pouring) -> str:
-    return "near" if _thin(plan, pouring) or (pouring.tight and not pouring.small) else "usual"
+    return "near" if _thin(plan, pouring)[0] or (pouring.tight and not pouring.small) else "usual"
 
 
-def _thin(plan: Plan, pouring: Pouring) -> list[str]:
-    """Return where it comes out thinner than it is drawn."""
+def _thin(plan: Plan, pouring: Pouring) -> tuple[list[str], str]:
+    """Return where it comes out thinner than it is drawn, and how much of that is allowed."""
     slab = slab_of(plan)
-    return [] if slab is None else thin_told(plan, pouring.deep, along_arc(slab))
+    return ([], "") if slab is None else thin_told(plan, pouring.deep, along_arc(slab))
 
 
 def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
+    thin, limit = _thin(plan, pouring)
     return {
         "apron": apron_lines(plan, pouring),
         "joints": list(joints_told(plan, ends_of(plan))),
         "apron_shown": short_of_apron(plan),
+        "apron_depth": "" if pouring.deep.apron is None else thick(plan.tape, pouring.deep.apron.depth),
         "measured": measured_lines(plan, pouring),
         "measured_shown": short_of_depths(plan, pouring),
-        "thin": _thin(plan, pouring),
+        "thin": thin,
+        "limit": limit,
     }
 
 

@@ -46,17 +46,19 @@ class DeepPart(TypedDict):
 
     Attributes:
         apron: how a thicker stretch is dug, what it takes; joints: where its ends want one; apron_shown: how thick it
-            is and where.
+            is and where, apron_depth: how thick alone.
         measured: what the measured depths make of the order; measured_shown: by what it goes; thin: where they are less
-            than drawn.
+            than drawn; limit: how much of that a standard allows.
     """
 
     apron: list[str]
     joints: list[str]
     apron_shown: str
+    apron_depth: str
     measured: list[str]
     measured_shown: str
     thin: list[str]
+    limit: str
 
 
 @final

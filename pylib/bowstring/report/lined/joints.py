@@ -140,6 +140,8 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
 def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     """How they are cut, and why so."""
     chosen, lines = jointing.chosen, [say("lined.joints_taped"), say("lined.joints_square")]
+    if deep_along(plan) and plan.said.slab.apron:
+        lines.append(" ".join(joints_told(plan.plan, ends_along(plan))))
     if any(not join.tangent for join in plan.line.joins):
         lines.append(say("lined.joints_miter"))
     if corner < LEAST_CORNER:
@@ -149,8 +151,6 @@ def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
         lines.append(_shape(jointing))
     if len(chosen.counts) > 1:
         lines.append(say("lined.joints_meet"))
-    if deep_along(plan):
-        lines += joints_told(plan.plan, ends_along(plan))
     lines += _most(plan, jointing)
     return [*lines, isolation_told(plan.plan)]
 

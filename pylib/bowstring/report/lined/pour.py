@@ -71,7 +71,7 @@ def page(plan: LinePlan) -> LinedPage:
     if pouring is None or jointing is None or plan.slab is None:
         return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
     sweep = Sweep(plan.slab)
-    thin = thin_told(plan.plan, pouring.deep, along_line(sweep))
+    thin, limit = thin_told(plan.plan, pouring.deep, along_line(sweep))
     near = bool(plan.slab.overlaps or thin) or (pouring.tight and not pouring.small)
     text = conclusion_of(pouring)[2]
     made = page_of("pour", "near" if near else "usual", text, more_of(plan.plan, pouring))
@@ -90,6 +90,7 @@ def page(plan: LinePlan) -> LinedPage:
         reach_told(course) if reach["rows"] else "",
         bulkhead_told(course),
         f"{low_told(pouring, fine.show(low), low)} {measure_told(pouring)}".strip(),
+        limit,
         *apron[1:],
         *joints_told(plan.plan, ends_along(plan)),
         *measured_lines(plan.plan, pouring),

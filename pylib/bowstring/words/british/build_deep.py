@@ -4,11 +4,11 @@ MESSAGES = {
     "deep.bed": "Apron: {apron}. The sub-base steps down there.",
     "deep.dig": (
         "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The sub-base "
-        "steps down; no slope is figured."
+        "steps straight down; a sloped step takes more."
     ),
     "deep.dig_line": (
         "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The sub-base steps "
-        "down; no slope is figured."
+        "straight down; a sloped step takes more."
     ),
     "deep.joint_wanted": (
         "*Each end of the apron wants a joint:* isolation, {gap} wide, unless the specification says otherwise."

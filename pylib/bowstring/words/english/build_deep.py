@@ -6,18 +6,18 @@ MESSAGES = {
     "deep.on_paper": "Apron: {apron}.",
     "deep.stretch": "from {first} to {last}",
     "deep.depth_apron": "{depth}, apron {apron},",
-    "deep.depth_mean": "a mean of {mean}",
+    "deep.depth_mean": "{mean}, the mean of {count} depths,",
     "deep.bed": "Apron: {apron}. The base steps down there.",
     "deep.dig": (
         "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The base steps "
-        "down; no slope is figured."
+        "straight down; a sloped step takes more."
     ),
     "deep.dig_line": (
-        "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The base steps down; "
-        "no slope is figured."
+        "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The base steps "
+        "straight down; a sloped step takes more."
     ),
-    "deep.apron_takes": "It is {area}, {depth} thick: *{extra}* more than the slab alone.",
-    "deep.apron_forms": "The forms stay the height they are. Leave the earth under them standing.",
+    "deep.apron_takes": "The apron is {area}, {depth} thick: *{extra}* more than the slab alone.",
+    "deep.apron_forms": "Over the apron the forms stay the same height. Leave the earth under them standing.",
     "deep.joint_wanted": (
         "*Each end of the apron wants a joint:* isolation, {gap} wide, unless the spec says otherwise."
     ),
@@ -44,9 +44,9 @@ MESSAGES = {
         "Between two depths it changes evenly, by area. Past the first and the last it stays as measured."
     ),
     "deep.edges_taken": "Thick edges are taken to be off as much as the base beside them.",
-    "deep.mean_before": "Before the apron: mean {mean}; depths: {count}.",
-    "deep.mean_apron": "In the apron: mean {mean}; depths: {count}.",
-    "deep.mean_after": "After the apron: mean {mean}; depths: {count}.",
+    "deep.mean_before": "Before the apron: {mean}, the mean of {count}.",
+    "deep.mean_apron": "In the apron: {mean}, the mean of {count}.",
+    "deep.mean_after": "After the apron: {mean}, the mean of {count}.",
     "deep.unread_before": "Before the apron nothing is measured: {mean} as drawn.",
     "deep.unread_apron": "In the apron nothing is measured: {mean} as drawn.",
     "deep.unread_after": "After the apron nothing is measured: {mean} as drawn.",
@@ -84,4 +84,5 @@ MESSAGES = {
     "deep.depth_step_more": "The base steps at {at}: measure to one side of it.",
     "deep.depth_kink": "No order: two depths stand in the corner of one kink",
     "deep.depth_kink_more": "Leave one of them out.",
+    "deep.change": "Change the slab",
 }

@@ -8,18 +8,18 @@ MESSAGES = {
     "deep.on_paper": "Tramo grueso: {apron}.",
     "deep.stretch": "de {first} a {last}",
     "deep.depth_apron": "{depth}, tramo grueso {apron},",
-    "deep.depth_mean": "un promedio de {mean}",
+    "deep.depth_mean": "{mean}, promedio de {count} profundidades,",
     "deep.bed": "Tramo grueso: {apron}. Ahí la base baja de golpe.",
     "deep.dig": (
         "*Tramo grueso, {stretch} por la ~forma~ exterior:* excave {deeper} más entre las ~formas~. La "
-        "base baja de golpe; no se cuenta talud."
+        "base baja de golpe; en talud lleva más."
     ),
     "deep.dig_line": (
         "*Tramo grueso, {stretch} por la línea:* excave {deeper} más entre las ~formas~. La base baja "
-        "de golpe; no se cuenta talud."
+        "de golpe; en talud lleva más."
     ),
-    "deep.apron_takes": "Son {area} con {depth} de espesor: *{extra}* más que la losa sola.",
-    "deep.apron_forms": "Las ~formas~ siguen de la misma altura. Deje parada la tierra debajo de ellas.",
+    "deep.apron_takes": "El tramo grueso es de {area} con {depth} de espesor: *{extra}* más que la losa sola.",
+    "deep.apron_forms": "En el tramo grueso las ~formas~ siguen de la misma altura. Deje parada la tierra debajo.",
     "deep.joint_wanted": (
         "*Cada extremo del tramo grueso pide una ~junta~:* de aislamiento, de {gap}, salvo que la "
         "especificación diga otra cosa."
@@ -47,9 +47,9 @@ MESSAGES = {
         "Entre dos profundidades cambia parejo, por área. Antes de la primera y después de la última queda igual."
     ),
     "deep.edges_taken": "Los bordes gruesos se toman tan desviados como la base de al lado.",
-    "deep.mean_before": "Antes del tramo grueso: promedio {mean}; profundidades: {count}.",
-    "deep.mean_apron": "En el tramo grueso: promedio {mean}; profundidades: {count}.",
-    "deep.mean_after": "Después del tramo grueso: promedio {mean}; profundidades: {count}.",
+    "deep.mean_before": "Antes del tramo grueso: {mean}, promedio de {count}.",
+    "deep.mean_apron": "En el tramo grueso: {mean}, promedio de {count}.",
+    "deep.mean_after": "Después del tramo grueso: {mean}, promedio de {count}.",
     "deep.unread_before": "Antes del tramo grueso no se midió: {mean} según el ~plano~.",
     "deep.unread_apron": "En el tramo grueso no se midió: {mean} según el ~plano~.",
     "deep.unread_after": "Después del tramo grueso no se midió: {mean} según el ~plano~.",
@@ -87,4 +87,5 @@ MESSAGES = {
     "deep.depth_step_more": "La base baja de golpe en {at}: mida a un lado.",
     "deep.depth_kink": "Sin pedido: dos profundidades están en la esquina de un quiebre",
     "deep.depth_kink_more": "Deje fuera una.",
+    "deep.change": "Cambiar la losa",
 }
