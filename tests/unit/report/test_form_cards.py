@@ -15,7 +15,7 @@ from bowstring.words.languages import LANGUAGES
 from edge_jobs import FOOT, about_center, shares
 from form_jobs import WALL
 from helping import about
-from slab_jobs import ALL, METRIC, WALK
+from slab_jobs import ALL, DEEP, METRIC, WALK
 from unit.report.test_cards import MOST, words
 
 ALL_OF_THEM = ["hubs", "dig", "base", "line", "stakes", "boards", "tops", "pour"]
@@ -23,7 +23,7 @@ BASED: dict[str, Any] = {**WALK, "slab": {**WALK["slab"], "base": "4 in"}}
 FAR: dict[str, Any] = {**WALK, "offset": "8 ft", "toward": "outside", "driven": "hub"}
 TAPERED: dict[str, Any] = {**ALL, "grade": WALK["grade"]}
 SIDED: dict[str, Any] = {**METRIC, "side": "right"}
-JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "metric": SIDED}
+JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "deep": DEEP, "metric": SIDED}
 
 
 @pytest.fixture(autouse=True)
