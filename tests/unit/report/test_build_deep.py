@@ -132,7 +132,7 @@ def test_the_cut_at_a_stake_in_the_apron_is_deeper() -> None:
 
 
 def test_thick_edges_count_only_where_they_are_deeper_than_the_apron() -> None:
-    edges = {"edge_width": "12 in", "edge_depth": "8 in"}
+    edges: dict[str, Any] = {"edge_width": "12 in", "edge_depth": "8 in"}
     a, b = (answer_to(job(apron=APRON, **more))["pour"]["volume"] for more in ({}, edges))
     wide = 2 * 59.5  # two bands of a foot, b (ro + ri): 119 ft² a radian
     rest, over = (THETA - 10 / 62) * wide * 4 / 12, 10 / 62 * wide * 2 / 12
