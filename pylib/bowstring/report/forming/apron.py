@@ -60,6 +60,15 @@ def ends_of(plan: Plan) -> list[ApronEnd]:
     return ends
 
 
+def ends_at(plan: Plan) -> list[float]:
+    """Return where the apron begins and ends along the outer form of a slab on one arc, metres; empty without one."""
+    apron, slab = plan.said.slab.apron, slab_of(plan)
+    if apron is None or slab is None:
+        return []
+    length = along_arc(slab).length
+    return [min(at, length) for at in (apron.start, apron.end)]
+
+
 def stretch_told(plan: Plan) -> str:
     """Return from where to where the apron is."""
     apron, tape = plan.said.slab.apron, plan.tape

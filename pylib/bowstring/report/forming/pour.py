@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, loads
-from bowstring.report.forming.apron import apron_lines, ends_of, joints_told
+from bowstring.report.forming.apron import apron_lines, ends_at, ends_of, joints_told
 from bowstring.report.forming.apron import short_told as short_of_apron
 from bowstring.report.forming.deepness import along_arc, refusal_of
 from bowstring.report.forming.measured import mean_shown, measured_lines, thin_told
@@ -190,6 +190,7 @@ def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
         "joints": list(joints_told(plan, ends_of(plan))),
         "apron_shown": short_of_apron(plan),
         "apron_depth": "" if pouring.deep.apron is None else thick(plan.tape, pouring.deep.apron.depth),
+        "apron_ends": ends_at(plan),
         "measured": measured_lines(plan, pouring),
         "measured_shown": short_of_depths(plan, pouring),
         "thin": thin,

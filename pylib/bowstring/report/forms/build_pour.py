@@ -46,7 +46,7 @@ class DeepPart(TypedDict):
 
     Attributes:
         apron: how a thicker stretch is dug, what it takes; joints: where its ends want one; apron_shown: how thick it
-            is and where, apron_depth: how thick alone.
+            is and where, apron_depth: how thick alone, apron_ends: metres along the outer form from A.
         measured: what the measured depths make of the order; measured_shown: by what it goes; thin: where they are less
             than drawn; limit: how much of that a standard allows.
     """
@@ -55,6 +55,7 @@ class DeepPart(TypedDict):
     joints: list[str]
     apron_shown: str
     apron_depth: str
+    apron_ends: list[float]
     measured: list[str]
     measured_shown: str
     thin: list[str]

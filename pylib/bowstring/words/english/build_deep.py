@@ -7,6 +7,7 @@ MESSAGES = {
     "deep.stretch": "from {first} to {last}",
     "deep.depth_apron": "{depth}, apron {apron},",
     "deep.depth_mean": "{mean}, the mean of {count} depths,",
+    "deep.draw": "apron {depth}",
     "deep.bed": "Apron: {apron}. The base steps down there.",
     "deep.dig": (
         "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The base steps "

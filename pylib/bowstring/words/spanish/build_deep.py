@@ -9,6 +9,7 @@ MESSAGES = {
     "deep.stretch": "de {first} a {last}",
     "deep.depth_apron": "{depth}, tramo grueso {apron},",
     "deep.depth_mean": "{mean}, promedio de {count} profundidades,",
+    "deep.draw": "tramo grueso {depth}",
     "deep.bed": "Tramo grueso: {apron}. Ahí la base baja de golpe.",
     "deep.dig": (
         "*Tramo grueso, {stretch} por la ~forma~ exterior:* excave {deeper} más entre las ~formas~. La "
