@@ -310,3 +310,15 @@ def test_a_link_and_a_file_keep_them() -> None:
     read = bowstring.read_link(bowstring.write_link(said))  # type: ignore[arg-type]
     assert read["slab"] == said["slab"]
     assert bowstring.answer(read)["pour"] == bowstring.answer(said)["pour"]  # type: ignore[arg-type]
+
+
+def test_the_last_cards_know_of_it() -> None:
+    cards = {card["kind"]: card for card in answer_to(job(apron=APRON, depths=SIX[:3]))["form_cards"]}
+    assert 'Apron: a joint at each end; joints in it 1-1/2" deep.' in cards["form_tops"]["notes"]
+    thin = job(depths=reads(("2 ft", "4-1/2 in"), ("12 ft", "3-1/2 in")))
+    pour = {card["kind"]: card for card in answer_to(thin)["form_cards"]}["form_pour"]
+    assert pour["notes"][0] == 'Thin here: at 12\' 0" only 3-1/2" of 4".'
+    for language in ("spanish", "british"):
+        speak(language)
+        told = bowstring.answering(thin, shown="m")["form_cards"]  # type: ignore[arg-type]
+        assert [card["mark"] for card in told if card["kind"] == "form_pour"] == [pour["mark"]]

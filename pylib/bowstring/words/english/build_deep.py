@@ -45,9 +45,9 @@ MESSAGES = {
         "Between two depths it changes evenly, by area. Past the first and the last it stays as measured."
     ),
     "deep.edges_taken": "Thick edges are taken to be off as much as the base beside them.",
-    "deep.mean_before": "Before the apron: {mean}, the mean of {count}.",
-    "deep.mean_apron": "In the apron: {mean}, the mean of {count}.",
-    "deep.mean_after": "After the apron: {mean}, the mean of {count}.",
+    "deep.mean_before": "Before the apron: {mean} on average, from {count} measured.",
+    "deep.mean_apron": "In the apron: {mean} on average, from {count} measured.",
+    "deep.mean_after": "After the apron: {mean} on average, from {count} measured.",
     "deep.unread_before": "Before the apron nothing is measured: {mean} as drawn.",
     "deep.unread_apron": "In the apron nothing is measured: {mean} as drawn.",
     "deep.unread_after": "After the apron nothing is measured: {mean} as drawn.",

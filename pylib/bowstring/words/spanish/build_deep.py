@@ -48,9 +48,9 @@ MESSAGES = {
         "Entre dos profundidades cambia parejo, por área. Antes de la primera y después de la última queda igual."
     ),
     "deep.edges_taken": "Los bordes gruesos se toman tan desviados como la base de al lado.",
-    "deep.mean_before": "Antes del tramo grueso: {mean}, promedio de {count}.",
-    "deep.mean_apron": "En el tramo grueso: {mean}, promedio de {count}.",
-    "deep.mean_after": "Después del tramo grueso: {mean}, promedio de {count}.",
+    "deep.mean_before": "Antes del tramo grueso: {mean} en promedio, de {count} medidas.",
+    "deep.mean_apron": "En el tramo grueso: {mean} en promedio, de {count} medidas.",
+    "deep.mean_after": "Después del tramo grueso: {mean} en promedio, de {count} medidas.",
     "deep.unread_before": "Antes del tramo grueso no se midió: {mean} según el ~plano~.",
     "deep.unread_apron": "En el tramo grueso no se midió: {mean} según el ~plano~.",
     "deep.unread_after": "Después del tramo grueso no se midió: {mean} según el ~plano~.",

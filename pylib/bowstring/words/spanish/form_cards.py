@@ -69,6 +69,7 @@ MESSAGES = {
     "forming.note.no_base": "No se dio base: pregunte qué tan hondo se excava.",
     "forming.note.apron": "Tramo grueso, {stretch} por la ~forma~ exterior: {deep} abajo, de golpe.",
     "forming.note.apron_base": "En el tramo grueso la base queda {deep} abajo.",
+    "forming.note.apron_joints": "Tramo grueso: ~junta~ en cada extremo; las de adentro, {depth} de hondo.",
     "forming.note.edges": "A lo largo de las dos ~formas~, {wide} de ancho: {deep} abajo.",
     "forming.note.footing": "Zapata bajo el medio: {wide} de ancho, {deep} de hondo.",
     "forming.note.level": "Son medidas ~a nivel~: tenga así la ~cinta~.",
