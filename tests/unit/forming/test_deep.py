@@ -246,3 +246,12 @@ def test_a_body_is_what_the_depths_ask_for() -> None:
     body: Body = ArcBody(Slab(10.0, 1.5, 0.8))
     assert Deep(0.1).volume(body, 1.0) == pytest.approx(0.1 * body.area)
     assert Deep(0.1, 0.3, 0.05).edges(body, 1.0) == 0  # edges that are no deeper add nothing
+
+
+def test_an_apron_that_ends_on_a_kink_ends_on_its_miter() -> None:
+    """By hand: half the width to each side, what the miter takes on one side of the line it gives on the other, so that
+    3 m by 1.8 lie between a station and the kink."""
+    sweep = Sweep(LineSlab(Line((Straight(6.0), Straight(5.0, 0.5))), 0.9, 0.9))
+    places = along_line(sweep)
+    deep = Deep(0.1, apron=Apron(places.share(3.0), places.share(6.0), 0.2))
+    assert deep.volume(sweep, 1.0) - 0.1 * sweep.area == pytest.approx(0.1 * 3 * 1.8, rel=1e-9)
