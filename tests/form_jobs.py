@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from slab_jobs import DEEP
 from slab_jobs import WALK as SLAB_WALK
 
 WALK: dict[str, Any] = {**SLAB_WALK, "tolerance": "1/4 in"}
@@ -55,4 +56,5 @@ JOBS: dict[str, dict[str, object]] = {
     "an apron outside its line": APRON,
     "a wall on a footing": WALL,
     "a width alone": BARE,
+    "an apron, and measured depths": DEEP,
 }

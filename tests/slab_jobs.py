@@ -1,4 +1,4 @@
-"""A walk whose slab is said in a few words, one in all of them, and one in metres; figures of our own."""
+"""A walk whose slab is said in a few words, in all of them, not equally deep, and in metres; figures of our own."""
 
 from __future__ import annotations
 
@@ -21,6 +21,12 @@ ALL: dict[str, Any] = {
               "crown": "1 in", "limit": 5, "cross_limit": 2, "stops": True, "instrument": "4 ft 9 in",
               "ground": [{"stake": "A", "edge": "outside", "level": "0.4 ft"},
                          {"stake": "Q1", "edge": "inside", "level": "-1 ft 3 in"}]},
+}  # fmt: skip
+DEEP: dict[str, Any] = {
+    **WALK,
+    "slab": {**WALK["slab"], "apron": {"from": 12, "to": "22 ft", "thickness": "6 in"},
+             "depths": [{"at": 0, "depth": "4-1/2 in"}, {"at": "17' 6\"", "depth": "6-1/4 in"},
+                        {"at": 40.5, "depth": "3-1/2 in"}]},
 }  # fmt: skip
 METRIC: dict[str, Any] = {
     "unit": "m", "arc": {"radius": 19, "chord": 14.6}, "drawn_to": "centre", "width": 1.5, "edge": "centre",

@@ -32,6 +32,7 @@ def _first(made: SlabSketch) -> None:
     _cuts(made)
     made.stakes()
     made.ends()
+    _apron(made, edges)
     _width(made, edges)
     grades = grades_of(made.answer)
     if grades is not None and not grades["stop"]:
@@ -41,6 +42,19 @@ def _first(made: SlabSketch) -> None:
         key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
         made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     foot(made, grades)
+
+
+def _apron(made: SlabSketch, edges: EdgesPart) -> None:
+    """A thicker stretch: its ends, square across as the slab's own, and how thick it is."""
+    pour = pour_of(made.answer)
+    if pour is None or not pour["deep"]["apron_ends"]:
+        return
+    first, last = (2 * at / edges["outside"]["length"] - 1 for at in pour["deep"]["apron_ends"])
+    made.sketch.lines(
+        [[made.shape.on(side, share) for side in ("outside", "inside")] for share in (first, last)], "string"
+    )
+    middle = (first + last) / 2
+    made.beside("inside", say("deep.draw", depth=pour["deep"]["apron_depth"]), (middle, middle - 0.1, middle + 0.1))
 
 
 def _width(made: SlabSketch, edges: EdgesPart) -> None:

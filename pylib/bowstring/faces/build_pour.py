@@ -4,21 +4,30 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.faces.build_parts import Cell, Row, heading, huge, note, paragraph, table
+from bowstring.faces.build_parts import Cell, Row, folded, heading, huge, note, panel_button, paragraph, stop, table
 from bowstring.report.alone import pour_of
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_pour import PourPart
+from bowstring.report.forms.build_pour import DeepPart, PourPart
 from bowstring.words import say
 
 
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
     part = pour_of(answer)
-    return "".join(_page(part)) if part else ""
+    return "".join(_page(part)) if part else _stopped(answer)
+
+
+def _stopped(answer: Answer) -> str:
+    """Where there can be no order: why, and where that is changed."""
+    row = next(row for row in answer["build"] if row["key"] == "pour")
+    if row["state"] != "stop":
+        return ""
+    return stop(row["text"], row["more"]) + panel_button(say("deep.change"), row["panel"])
 
 
 def _page(part: PourPart) -> Iterator[str]:
     yield huge(part["number"], part["unit"], part["why"])
+    yield from _deep(part["deep"])
     if not part["by_bags"]:
         yield heading(say("pour.call"), part["reach_where"])
         yield _reach(part)
@@ -33,6 +42,18 @@ def _page(part: PourPart) -> Iterator[str]:
     yield "".join(paragraph(line) for line in part["lines"])
     yield "".join(note(text) for text in part["cautions"])
     yield "".join(paragraph(text, quiet=True) for text in part["notes"])
+
+
+def _deep(part: DeepPart) -> Iterator[str]:
+    """Where it is thin, a thicker stretch, and what was measured."""
+    if part["thin"]:
+        yield "".join(map(note, part["thin"])) + paragraph(part["limit"], quiet=True)
+    if part["apron"]:
+        inside = "".join(map(paragraph, [*part["apron"], *part["joints"]]))
+        yield folded(say("deep.apron_title"), part["apron_shown"], inside)
+    if part["measured"]:
+        first, *rest = part["measured"]
+        yield folded(say("deep.measured_title"), first, "".join(map(paragraph, rest)))
 
 
 def _reach(part: PourPart) -> str:

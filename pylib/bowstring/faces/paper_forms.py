@@ -68,10 +68,13 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     boards, joints = boards_of(answer), joints_of(answer)
     told, lines = _told(edges, boards), _set_lines(edges)
     told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
+    pour = pour_of(answer)
+    if pour and pour["deep"]["apron"]:
+        told += [pour["deep"]["apron"][0], " ".join(pour["deep"]["joints"])]
     columns = _columns(answer, edges, joints)
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
-    many = most > MANY
+    many = most > MANY or bool(pour and pour["deep"]["apron"])
     size, leading = (13.0, 15.0) if many else (14.0, 17.0)
     fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
@@ -126,6 +129,8 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
+    if pour and pour["deep"]["apron_shown"]:
+        thick.append(say("deep.on_paper", apron=pour["deep"]["apron_shown"]))
     lies = say(f"forms.slab_{key}", **values)
     if edges["sides"] is not None:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"

@@ -40,6 +40,9 @@ def pour_side(answer: Answer, date: str) -> str:
     tops, joints = _rows(grades, "stake", "back"), _rows(grades, "joint")
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
+    waits += [
+        f"{row['text']}. {row['more']}" for row in answer["build"] if row["key"] == "pour" and row["state"] == "stop"
+    ]
     blocks, dense = _blocks(joints), len(tops) > MANY
     joints_tall, lower = (_JOINTS_LOW, _LOWER) if dense else (_JOINTS, 0.0)
     beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour))
@@ -78,7 +81,7 @@ def _rows(grades: GradesPart | None, *kinds: str) -> list[TopRow]:
 
 
 def _order_tall(pour: PourPart | None) -> float:
-    return _ORDER + tall([pour["footing_text"]], 14.0, 17.0, 236.0) if pour else 0.0
+    return _ORDER + tall([pour["footing_text"], *pour["deep"]["thin"]], 14.0, 17.0, 236.0) if pour else 0.0
 
 
 def _head_told(grades: GradesPart | None) -> list[str]:
@@ -165,6 +168,8 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
         )
         rows += [(say("forms.sign_joints"), cut)]
     rows += [(say("forms.sign_base"), depth)]
+    if pour and pour["deep"]["apron_depth"]:
+        rows += [(say("deep.sign_apron"), pour["deep"]["apron_depth"])]
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 
@@ -219,11 +224,12 @@ def _order(pour: PourPart | None) -> str:
     call = escape(say("forms.call", where=pour["reach_where"]))
     table = f"<table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
     reach = f"<h3>{call}</h3>{table}" if rows else ""
+    thin = "".join(f"<p><b>{bold(text)}</b></p>" for text in pour["deep"]["thin"])
     footing = f"<p><b>{bold(pour['footing_text'])}</b></p>" if pour["footing_text"] else ""
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
     return (
         f'<div class="boxed order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
-        f"<p>{bold(pour['why'])}</p><p>{bold(pour['low_text'])}</p>{footing}{reach}{blanks}</div>"
+        f"<p>{bold(pour['why'])}</p>{thin}<p>{bold(pour['low_text'])}</p>{footing}{reach}{blanks}</div>"
     )
 
 

@@ -55,16 +55,30 @@ def order(volume: float, waste: float, step: float) -> Order:
 
 
 def mean_depth(depths: tuple[tuple[float, float], ...]) -> float:
-    """Return the mean of depths measured along a slab, metres: pairs of where (metres along it, rising) and how deep,
-    by trapezoids.
+    """Return the mean of depths measured along a slab, metres: pairs of where (metres along it, or the square metres
+    up to there, which weighs a slab that tapers as it is; rising) and how deep, by trapezoids.
 
     Raises ``ValueError`` for fewer than two or for places that don't rise.
     """
     pairs = list(pairwise(depths))
     if not pairs or any(after[0] <= before[0] for before, after in pairs):
         raise ValueError("depths are measured at two places or more, one after the other")
-    total = sum((after[0] - before[0]) * (after[1] + before[1]) / 2 for before, after in pairs)
-    return total / (depths[-1][0] - depths[0][0])
+    return filled_to(depths, depths[-1][0]) / (depths[-1][0] - depths[0][0])
+
+
+def filled_to(depths: tuple[tuple[float, float], ...], where: float) -> float:
+    """Return what lies over depths from the first place up to another: cubic metres where places are square metres.
+
+    Between two places the depth changes evenly with what is between them.
+
+    >>> round(filled_to(((0.0, 0.1), (10.0, 0.2)), 5.0), 6)
+    0.625
+    """
+    total = 0.0
+    for (start, first), (end, last) in pairwise(depths):
+        gone = min(max(where - start, 0.0), end - start)
+        total += gone * (first + (last - first) * gone / (end - start) / 2)
+    return total
 
 
 def bags(volume: float, yield_of_one: float) -> int:

@@ -168,6 +168,19 @@ class ControlForm(TypedDict, total=False):
     axes: str
 
 
+# Where a slab is thicker across its whole width, along the outer form from A, or along the line; how thick it is there.
+ApronForm = TypedDict("ApronForm", {"from": Size, "to": Size, "thickness": Size})
+
+
+@final
+class DepthForm(TypedDict):
+    """A depth measured from a string across the forms down to the base: how far along the outer form from A, or along
+    the line."""
+
+    at: Size
+    depth: Size
+
+
 @final
 class SlabForm(TypedDict, total=False):
     """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
@@ -175,7 +188,8 @@ class SlabForm(TypedDict, total=False):
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
     everything between the curve and the string from A to B, and ``sides``: with straight sides so long, square back
-    from A and B; ``both_ends``: the same curve stands at the other end of them, too."""
+    from A and B; ``both_ends``: the same curve stands at the other end of them, too; ``apron``: a stretch where it is
+    thicker; ``depths``: as measured down to the base."""
 
     end_width: Size
     thickness: Size
@@ -191,6 +205,8 @@ class SlabForm(TypedDict, total=False):
     fills: bool
     sides: Size
     both_ends: bool
+    apron: ApronForm
+    depths: Sequence[DepthForm]
 
 
 @final

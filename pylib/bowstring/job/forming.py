@@ -21,11 +21,33 @@ HIGHEST_WASTE = 50.0
 STEEPEST = 25.0
 """Percent: nobody forms a slab by hand that is steeper."""
 
+SAME_PLACE = 0.001
+"""Metres: two depths no farther apart were measured at one place."""
+
 THICKEST = 6.0
 """Metres: a wall higher than that isn't formed by this; a bare number of millimetres on a tape in metres is."""
 
-MOST_LENGTHS, MOST_GROUND, NAME = 12, 200, 40
+MOST_LENGTHS, MOST_GROUND, MOST_DEPTHS, NAME = 12, 200, 60, 40
 MOST_PANELS = 500
+
+
+@dataclass(frozen=True)
+class ApronSaid:
+    """A stretch where the slab is thicker, as where a driveway crosses: from where to where along the outer form from
+    A, or along a line of several pieces, and how thick; metres."""
+
+    start: float
+    end: float
+    thickness: float
+
+
+@dataclass(frozen=True)
+class DepthRead:
+    """How deep the base was measured to be under a string across the forms, and where: along the outer form from A, or
+    along a line of several pieces; metres."""
+
+    at: float
+    depth: float
 
 
 @dataclass(frozen=True)
@@ -41,6 +63,7 @@ class SlabSaid:
         footing_width, footing_depth: of the footing under its middle.
         fills: it has no width: it is everything between the curve and the string from A to B.
         sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end.
+        apron: where it is thicker; depths: as measured, by where they are.
     """
 
     far_width: float | None = None
@@ -57,6 +80,8 @@ class SlabSaid:
     fills: bool = False
     sides: float | None = None
     both_ends: bool = False
+    apron: ApronSaid | None = None
+    depths: tuple[DepthRead, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -138,9 +163,9 @@ def read_forming(reader: Reader) -> Forming:
 
 
 def _slab(reader: Reader) -> SlabSaid:
-    slab = reader.inside("slab", ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width",
-                                  "edge_depth", "footing_width", "footing_depth", "fills", "sides",
-                                  "both_ends"))  # fmt: skip
+    keys = ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width", "edge_depth",
+            "footing_width", "footing_depth", "fills", "sides", "both_ends", "apron", "depths")  # fmt: skip
+    slab = reader.inside("slab", keys)
     if slab is None:
         return SlabSaid()
     sides, both_ends = _sides(slab)
@@ -164,7 +189,43 @@ def _slab(reader: Reader) -> SlabSaid:
         fills=bool(slab.flag("fills")),
         sides=sides,
         both_ends=both_ends,
+        apron=_apron(slab, thickness),
+        depths=_depths(slab),
     )
+
+
+def _apron(slab: Reader, thickness: float | None) -> ApronSaid | None:
+    """Return where the slab is thicker; raises ``BadJob`` where that isn't a stretch, or it isn't thicker there."""
+    apron = slab.inside("apron", ("from", "to", "thickness"))
+    if apron is None:
+        return None
+    start, end = apron.length("from", zero=True), apron.length("to", zero=True)
+    deep = apron.length("thickness", bare=False)
+    if start is None or end is None or deep is None:
+        raise bad(apron.field("from" if start is None else "to" if end is None else "thickness"), "job.apron_half")
+    if start >= end:
+        raise bad(apron.field("to"), "job.apron_ends")
+    if deep > THICKEST:
+        raise bad(apron.field("thickness"), "job.thick_slab", most=slab.tape.both(THICKEST))
+    if thickness is not None and deep <= thickness:
+        raise bad(apron.field("thickness"), "job.apron_thin", thickness=slab.tape.both(thickness))
+    return ApronSaid(start, end, deep)
+
+
+def _depths(slab: Reader) -> tuple[DepthRead, ...]:
+    """Return the measured depths by where they are; raises ``BadJob`` for two at one place."""
+    reads: list[DepthRead] = []
+    for row, value in enumerate(slab.rows("depths", MOST_DEPTHS)):
+        one = slab.within(f"depths[{row}]", value, ("at", "depth"))
+        at, depth = one.length("at", zero=True), one.length("depth", bare=False)
+        if at is None or depth is None:
+            raise bad(one.field("at" if at is None else "depth"), "job.depth_half")
+        if depth > THICKEST:
+            raise bad(one.field("depth"), "job.depth_deep", most=slab.tape.both(THICKEST))
+        if any(abs(at - other.at) < SAME_PLACE for other in reads):
+            raise bad(one.field("at"), "job.depth_twice", place=slab.tape.both(at))
+        reads.append(DepthRead(at, depth))
+    return tuple(sorted(reads, key=lambda read: read.at))
 
 
 def _sides(slab: Reader) -> tuple[float | None, bool]:

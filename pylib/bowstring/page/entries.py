@@ -15,7 +15,7 @@ DECIMAL = ("ft", "m", "mm")
 """Units whose numbers need no quote, dash or slash: there a phone may show its number keys."""
 
 _LENGTHS = ("length", "fine", "zero", "bed", "signed")
-_AREAS = {"note": 3, "outline": 2, "heights": 2}
+_AREAS = {"note": 3, "outline": 2, "heights": 2, "depths": 2}
 """Kinds of fields of several lines, with how many they show."""
 BY_PLACE = {field.place: field for field in FIELDS}
 

@@ -61,8 +61,8 @@ class Field:
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
             be 0), ``bed`` (both), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one),
             ``volume`` (cubic yards or metres), ``outline`` (corners in one text), ``place`` (one pair), ``stations``
-            and ``stock`` (lengths in one text), ``heights`` (of the ground, in one), ``mark``, ``choice``, ``flag`` or
-            ``kept`` (unseen).
+            and ``stock`` (lengths in one text), ``heights`` (of the ground, in one), ``depths`` (of the base, in one),
+            ``mark``, ``choice``, ``flag`` or ``kept`` (unseen).
         word: the name of its label in the catalogue; a help line stands beside it where there is one.
         choices: a choice's values; an empty one stands for leaving it unsaid.
     """

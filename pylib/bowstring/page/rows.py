@@ -23,7 +23,7 @@ from bowstring.job.terms import (
     TANGENT_FROM,
 )
 from bowstring.page.pieces import GROUPS, MOST_PIECES, NAMES, fields_in
-from bowstring.page.slab_fields import heights_of, slab_in_texts, slab_of_fields, stock_of
+from bowstring.page.slab_fields import depths_of, heights_of, slab_in_texts, slab_of_fields, stock_of
 from bowstring.units.lengths import read_length
 from bowstring.units.tape import Tape
 
@@ -50,7 +50,7 @@ LEAST = {"got": 4, "ground": 1, "known": 1, **dict.fromkeys(GROUPS, 1)}
 MOST = {"got": MOST_GOT, "ground": MOST_OBSTACLES, "known": MOST_KNOWN, **dict.fromkeys(GROUPS, MOST_PIECES)}
 """Rows of each group: those that an empty form has, and the most that there can be."""
 
-LENGTH_ROWS = ("outline", "place", "stations", "stock", "heights")
+LENGTH_ROWS = ("outline", "place", "stations", "stock", "heights", "depths")
 """Kinds of fields in whose one text several lengths stand."""
 
 _ROW_ID = re.compile("|".join(f"{group}-[0-9]{{1,3}}-(?:{'|'.join(names)})" for group, names in ROW_NAMES.items()))
@@ -197,8 +197,8 @@ def outline_text(corners: Sequence[Sequence[str]]) -> str:
 
 
 def lengths_in(kind: str, text: str, unit: str, place: str) -> list[list[float]]:
-    """Return the lengths of an outline (a pair a corner), or one a station, a board, a height; metres; raises
-    ``BadJob``."""
+    """Return the lengths of an outline (a pair a corner), of a depth (where, and how deep), or one a station, a board,
+    a height; metres; raises ``BadJob``."""
     if kind in ("outline", "place"):
         return [
             [read_length(one, unit, place, signed=True, zero=True).metres for one in pair]
@@ -207,6 +207,9 @@ def lengths_in(kind: str, text: str, unit: str, place: str) -> list[list[float]]
     if kind == "heights":
         rows = heights_of(text, place)
         return [[read_length(row["level"], unit, place, signed=True, zero=True).metres] for row in rows]
+    if kind == "depths":
+        read = ((row, read_length(row["at"], unit, place, zero=True)) for row in depths_of(text, place))
+        return [[at.metres, read_length(row["depth"], unit, place, bare=False).metres] for row, at in read]
     apart = stock_of if kind == "stock" else stations_of
     return [[read_length(one, unit, place).metres] for one in apart(text, place)]
 

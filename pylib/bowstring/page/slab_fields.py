@@ -32,6 +32,10 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("slab.edge_depth", "fine", "slab_edge_depth", ()),
     ("slab.footing_width", "fine", "slab_footing_width", ()),
     ("slab.footing_depth", "fine", "slab_footing_depth", ()),
+    ("slab.apron.from", "zero", "slab_apron_from", ()),
+    ("slab.apron.to", "length", "slab_apron_to", ()),
+    ("slab.apron.thickness", "fine", "slab_apron_thickness", ()),
+    ("slab.depths", "depths", "slab_depths", ()),
     ("board.kind", "text", "board_kind", ()),
     ("board.thickness", "fine", "board_thickness", ()),
     ("board.height", "fine", "board_height", ()),
@@ -100,9 +104,13 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
         if place in _OF_A_PAD and "slab-fills" not in typed:
             continue  # left in its field by somebody whose slab filled the curve before
         if key and name in typed:
-            inside = job.setdefault(group, {})
-            assert isinstance(inside, dict)
-            inside[key] = _value(kind, typed[name], place)
+            *groups, last = (group, *key.split("."))
+            inside: dict[str, object] = job
+            for one in groups:
+                found = inside.setdefault(one, {})
+                assert isinstance(found, dict)
+                inside = found
+            inside[last] = _value(kind, typed[name], place)
     return job
 
 
@@ -113,6 +121,8 @@ def _value(kind: str, text: str, place: str) -> object:
         return stock_of(text, place)
     if kind == "heights":
         return heights_of(text, place)
+    if kind == "depths":
+        return depths_of(text, place)
     if kind in ("percent", "volume", "count") and _PLAIN.fullmatch(text):
         return float(text) if "." in text else int(text)
     return text
@@ -157,6 +167,21 @@ def heights_of(text: str, place: str) -> list[dict[str, str]]:
     return rows
 
 
+def depths_of(text: str, place: str) -> list[dict[str, str]]:
+    r"""Return the measured depths in one text, apart by ``;``: where, then after a colon how deep; raises ``BadJob``.
+
+    >>> depths_of("0: 4-1/2\"; 12': 4 in", "slab.depths")
+    [{'at': '0', 'depth': '4-1/2"'}, {'at': "12'", 'depth': '4 in'}]
+    """
+    rows = []
+    for number, piece in enumerate(_pieces(text), 1):
+        at, sign, depth = (part.strip() for part in piece.partition(":"))
+        if not (at and sign and depth) or ":" in depth:
+            raise bad(place, "form.depth_row", number=number)
+        rows.append({"at": at, "depth": depth})
+    return rows
+
+
 def _pieces(text: str) -> list[str]:
     return [piece.strip() for piece in re.split("[;\n]", text) if piece.strip()]
 
@@ -171,4 +196,7 @@ def slab_in_texts(job: Mapping[str, object], one_text: Writer) -> dict[str, obje
     if isinstance(ground, Sequence):
         rows = (f"{row['stake']} {row['edge']} {one_text(row['level'])}" for row in ground)
         groups["grade"]["ground"] = "; ".join(rows)
+    depths = groups.get("slab", {}).get("depths")
+    if isinstance(depths, Sequence):
+        groups["slab"]["depths"] = "; ".join(f"{one_text(row['at'])}: {one_text(row['depth'])}" for row in depths)
     return dict(groups)

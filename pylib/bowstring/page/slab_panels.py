@@ -12,6 +12,7 @@ from bowstring.page.fields import Field
 _BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "height", "lengths", "overrun", "gap"))
 _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
 _EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth", "footing_width", "footing_depth"))
+_APRON = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
 _LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
 
 
@@ -26,6 +27,8 @@ def slab_html(page: Entries) -> str:
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
             page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
             page.fold("edges", page.plain(_EDGES)),
+            page.fold("apron", page.plain(_APRON)),
+            page.fold("depths", page.plain(["slab.depths"])),
             page.fold("joints", page.plain(["joints.every", "joints.panels"])),
             page.fold("boards", page.plain(_BOARDS)),
             page.fold("order", page.plain(_ORDER)),

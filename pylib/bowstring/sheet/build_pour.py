@@ -16,8 +16,19 @@ def pour(answer: Answer) -> Iterator[Block]:
     """What to order, when to call the plant, and what changes the order."""
     part = pour_of(answer)
     if part is None:
+        yield from _stopped(answer)
         return
-    yield Paragraph(" ".join([f"{part['text']}.", part["why"]]), "key")
+    told = (
+        f"{part['text']}: {part['deep']['measured_shown']}." if part["deep"]["measured_shown"] else f"{part['text']}."
+    )
+    yield Paragraph(" ".join([told, part["why"]]), "key")
+    if part["deep"]["thin"]:
+        yield Items([unstarred(text) for text in [*part["deep"]["thin"], part["deep"]["limit"]]], "caution")
+    if part["deep"]["apron"]:
+        yield Paragraph(say("deep.on_paper", apron=part["deep"]["apron_shown"]))
+    more = [*part["deep"]["apron"], *part["deep"]["joints"], *part["deep"]["measured"]]
+    if more:
+        yield Items([unstarred(text) for text in more])
     yield Items([unstarred(line) for line in [*part["lines"], part["low_text"], part["measure"]] if line])
     if not part["by_bags"]:
         yield Heading(say("pour.call"))
@@ -36,6 +47,13 @@ def pour(answer: Answer) -> Iterator[Block]:
     yield Table([say("pour.if"), _bought(part)], rows)
     yield Items([unstarred(line) for line in part["cautions"]], "caution")
     yield Items(part["notes"])
+
+
+def _stopped(answer: Answer) -> Iterator[Block]:
+    """Why there is no order, where what is said of the slab's depth can't be."""
+    row = next(row for row in answer["build"] if row["key"] == "pour")
+    if row["state"] == "stop" and not answer["lined"]:
+        yield Items([f"{row['text']}. {row['more']}"], "stop")
 
 
 def _call(row: ReachRow) -> str:

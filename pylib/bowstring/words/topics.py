@@ -15,6 +15,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "chalk": ("handouts",),
     "check": ("results",),
     "csv": ("values",),
+    "deep": ("build_deep",),
     "done": ("job",),
     "draw": ("drawings", "stakeline"),
     "driven": ("results",),

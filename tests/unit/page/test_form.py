@@ -339,9 +339,9 @@ def test_fields_keep_what_was_typed_as_text() -> None:
     page = Page(form_html(texts))
     assert "img" not in page.tags and "script" not in page.tags
     assert page.controls["ends-A"][0]["value"] == evil
-    boxes = [field for field in all_fields({}) if field.kind in ("note", "outline", "heights")]
+    boxes = [field for field in all_fields({}) if field.kind in ("note", "outline", "heights", "depths")]
     written = [unescape(text) for text in re.findall("<textarea[^>]*>([^<]*)</textarea>", form_html(texts)) if text]
-    assert len(boxes) == 3 and written == [evil] * len(boxes)
+    assert len(boxes) == 4 and written == [evil] * len(boxes)
 
 
 def test_choices_show_what_was_chosen_and_what_is_usual() -> None:

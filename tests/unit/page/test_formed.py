@@ -21,6 +21,8 @@ CHANGES: list[dict[str, str]] = [
     {"edge": "inside"}, {"edge": ""}, {"slab-thickness": "5 in"}, {"slab-waste": ""}, {"slab-end_width": "4 ft"},
     {"board-lengths": "8', 16'"}, {"board-gap": "2 ft"}, {"joints-every": "6 ft"}, {"joints-panels": "9"},
     {"grade-slope": "3"}, {"grade-high": "A"}, {"grade-from": "10 ft", "grade-to": "11 ft", "grade-slope": ""},
+    {"slab-depths": "2: 4 in; 30: 4-1/2 in"},
+    {"slab-apron-from": "3", "slab-apron-to": "12", "slab-apron-thickness": "6 in"},
     {"grade-ground": "A outside 0.2"}, {"grade-limit": "1", "grade-stops": "yes"},
 ]  # fmt: skip
 

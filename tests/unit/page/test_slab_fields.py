@@ -7,7 +7,7 @@ from typing import Any, get_type_hints
 import pytest
 
 from bowstring import BadJob, answer, read_link, write_link
-from bowstring.job.form import BoardForm, GradeForm, JointsForm, SlabForm
+from bowstring.job.form import ApronForm, BoardForm, GradeForm, JointsForm, SlabForm
 from bowstring.job.forming import MOST_LENGTHS
 from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
 from bowstring.page.fields import FIELDS, all_fields, field_of, fields_of_job, job_of_fields
@@ -15,12 +15,17 @@ from bowstring.page.labels import label_of
 from bowstring.page.slab_fields import is_of_slab, without_slab
 from bowstring.page.unit import unit_note
 from bowstring.words import say
-from slab_jobs import ALL, METRIC, WALK
+from slab_jobs import ALL, DEEP, METRIC, WALK
 
+AS_TEXTS = {
+    **DEEP["slab"],
+    "apron": {"from": "12", "to": "22 ft", "thickness": "6 in"},
+    "depths": [{**row, "at": f"{row['at']}"} for row in DEEP["slab"]["depths"]],
+}
 ARC = {"arc-radius": "62 ft", "arc-chord": "48 ft"}
 
 
-@pytest.mark.parametrize("job", [WALK, ALL])
+@pytest.mark.parametrize("job", [WALK, ALL, {**DEEP, "slab": AS_TEXTS}])
 def test_a_slab_comes_back_from_its_fields(job: dict[str, Any]) -> None:
     fields = fields_of_job(job)
     again = job_of_fields(fields)
@@ -39,7 +44,10 @@ def test_numbers_of_a_slab_come_back_with_their_value() -> None:
 def test_each_key_of_a_slab_has_a_field() -> None:
     places = {field.place for field in FIELDS}
     for group, form in (("slab", SlabForm), ("board", BoardForm), ("joints", JointsForm), ("grade", GradeForm)):
-        assert {f"{group}.{key}" for key in get_type_hints(form)} <= places
+        keys = {f"{group}.{key}" for key in get_type_hints(form)}
+        if group == "slab":  # a group of its own, with a field for each of its keys
+            keys = keys - {"slab.apron"} | {f"slab.apron.{key}" for key in get_type_hints(ApronForm)}
+        assert keys <= places
     assert {field.id for field in all_fields({}) if is_of_slab(field.id)} == {
         field.id for field in FIELDS if field.place.split(".")[0] in ("width", *SLAB_KEYS)
     }
@@ -98,6 +106,33 @@ def test_heights_of_the_ground_are_at_an_edge_by_its_hand_too(text: str) -> None
     assert [(row["stake"], row["edge"]) for row in rows] == [("A", "left"), ("q1", "right")]
 
 
+@pytest.mark.parametrize("text", ['0: 4-1/2"; 12\' 6": 4 in', '0 : 4-1/2"\n12\' 6":4 in;'])
+def test_measured_depths_stand_in_one_text(text: str) -> None:
+    rows = job_of_fields({**ARC, "slab-depths": text})["slab"]["depths"]
+    assert rows == [{"at": "0", "depth": '4-1/2"'}, {"at": "12' 6\"", "depth": "4 in"}]
+
+
+@pytest.mark.parametrize("text", ["12' 4 in", "12':", ": 4 in", "1: 2: 3 in", "0: 4 in; 12' 4 in"])
+def test_a_depth_without_its_place_or_itself_is_refused(text: str) -> None:
+    with pytest.raises(BadJob) as refusal:
+        job_of_fields({**ARC, "slab-depths": text})
+    assert refusal.value.key == "form.depth_row" and field_of(refusal.value.field) == "slab-depths"
+
+
+def test_depths_and_aprons_with_bare_numbers_come_back_and_are_asked_about_in_another_unit() -> None:
+    """A bare place means something else once the unit is another; a depth has its unit always."""
+    fields = fields_of_job(DEEP)
+    assert fields["slab-depths"] == "0: 4-1/2 in; 17' 6\": 6-1/4 in; 40.5: 3-1/2 in"
+    assert answer(job_of_fields(fields))["pour"] == answer(DEEP)["pour"]
+    note = unit_note({**fields, "unit": "m", "unit_before": "ft-in"})
+    assert say("form.slab_depths") in note and say("form.slab_apron_from") in note
+    assert say("form.slab_apron_to") not in note
+    sure = {"unit": "m", "unit_before": "ft-in", "slab-depths": "0: 4 in; 12 ft: 5 in", "slab-apron-from": "3 ft"}
+    assert unit_note(sure) == ""
+    metres = fields_of_job({**METRIC, "slab": {"thickness": "100 mm", "depths": [{"at": 1.5, "depth": "110 mm"}]}})
+    assert metres["slab-depths"] == "1.5: 110 mm"
+
+
 @pytest.mark.parametrize("text", ["A 0.4", "A outside", "outside 0.4", "A outside 0.4; M"])
 def test_a_height_without_its_stake_its_edge_or_itself_is_refused(text: str) -> None:
     with pytest.raises(BadJob) as refusal:
@@ -108,6 +143,10 @@ def test_a_height_without_its_stake_its_edge_or_itself_is_refused(text: str) -> 
 @pytest.mark.parametrize(
     ("typed", "field"),
     [
+        ({"slab-depths": "3: 4"}, "slab-depths"),
+        ({"slab-depths": "3: 4 in; x: 4 in"}, "slab-depths"),
+        ({"slab-apron-from": "3"}, "slab-apron-to"),
+        ({"slab-apron-from": "3", "slab-apron-to": "2", "slab-apron-thickness": "6 in"}, "slab-apron-to"),
         ({"board-lengths": "8; ten"}, "board-lengths"),
         ({"board-lengths": "; ".join(["8"] * (MOST_LENGTHS + 1))}, "board-lengths"),
         ({"grade-ground": "A outside x"}, "grade-ground"),

@@ -16,7 +16,7 @@ from bowstring.words.languages import LANGUAGES
 from edge_jobs import FOOT, about_center, shares
 from form_jobs import WALL
 from helping import about
-from slab_jobs import ALL, METRIC, WALK
+from slab_jobs import ALL, DEEP, METRIC, WALK
 from unit.report.test_cards import MOST, words
 
 ALL_OF_THEM = ["hubs", "dig", "base", "line", "stakes", "boards", "tops", "pour"]
@@ -31,8 +31,8 @@ PAD: dict[str, Any] = {**FILL, "slab": {**FILL["slab"], "sides": "15 ft"}}
 ENDS: dict[str, Any] = {**FILL, "slab": {**PAD["slab"], "both_ends": True}}
 FAR_PAD: dict[str, Any] = {**PAD, "offset": "3 ft", "toward": "outside", "driven": "hub"}
 NEAR_FILL: dict[str, Any] = {**FILL, "offset": "6 in", "toward": "outside", "driven": "hub"}
-JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "metric": SIDED, "filled": FILL,
-        "rounded": PAD, "both ends": ENDS, "far rounded": FAR_PAD, "near filled": NEAR_FILL}  # fmt: skip
+JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "deep": DEEP, "metric": SIDED,
+        "filled": FILL, "rounded": PAD, "both ends": ENDS, "far rounded": FAR_PAD, "near filled": NEAR_FILL}  # fmt: skip
 
 
 @pytest.fixture(autouse=True)

@@ -14,8 +14,7 @@ from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
 from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
 from bowstring.words import say

@@ -8,8 +8,7 @@ from dataclasses import dataclass
 from bowstring.forming.edge import Edge
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, SAME, STAKES, Marks
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forms.build_edges import LineRow
 from bowstring.units.sizes import FOOT
 from bowstring.words import say

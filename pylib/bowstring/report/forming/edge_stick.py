@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.slab import narrowed
+from bowstring.report.forming.apron import dig_told, ends_of
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import dug_past, footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
@@ -13,6 +14,7 @@ from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_edges import BayRow, WidthStick
 from bowstring.units.sizes import INCH, TEN_FEET
 from bowstring.words import say
+from bowstring.words.stars import unstarred
 
 SLIPS = {True: (3 * INCH, INCH, INCH / 2), False: (0.075, 0.025, 0.01)}
 """How far off square the tip of a stick may be held by eye, by what the tape reads: the largest that is no more than a
@@ -176,6 +178,7 @@ def passes_of(plan: Plan, dug: bool) -> list[str]:
     if (footing_past(plan) or 0.0) > 0:
         size = plan.tape.show_whole(past)
         paint = say("edges.paint_footing", size=size) if past else say("edges.paint_footing_at")
+    deeper = [unstarred(dig_told(plan))] if ends_of(plan) else []
     if dug:
-        return [say("edges.hubs_first"), paint, say("edges.line_again")]
-    return [say("edges.clear_of_dig"), paint, say("edges.line_again_stakes")]
+        return [say("edges.hubs_first"), paint, *deeper, say("edges.line_again")]
+    return [say("edges.clear_of_dig"), paint, *deeper, say("edges.line_again_stakes")]

@@ -9,8 +9,7 @@ from bowstring.report.forming.edge_lines import CURB, OVERDIG, dug_past, footing
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, marks_of
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
-from bowstring.report.forming.plan import EDGE, WIDTH, Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
 from bowstring.units.sizes import FOOT

@@ -13,8 +13,7 @@ from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.pad_edges import ISOLATION
 from bowstring.report.forming.panels import THIN, limit_of
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import WALL
+from bowstring.report.forming.plan import WALL, Plan
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from bowstring.report.forming.apron import short_told
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forms.build_grades import TopPart, TopRow
 from bowstring.words import say
 
@@ -25,6 +25,8 @@ def base_lines(plan: Plan) -> Iterator[str]:
         return
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
+    if plan.said.slab.apron is not None:
+        yield say("deep.bed", apron=short_told(plan))
     height = form_of(plan).height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
     key = "at" if not gap else "under" if gap > 0 else "over"

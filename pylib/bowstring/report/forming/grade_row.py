@@ -6,8 +6,7 @@ from bowstring.report.forming.grade_limits import Judged
 from bowstring.report.forming.grade_said import Settled, Wait
 from bowstring.report.forming.grade_told import across_limit_of, climbed, drops, limit_of
 from bowstring.report.forming.heights import size_of
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import beside, percent
 from bowstring.report.forms.build import BuildRow
 from bowstring.words import say

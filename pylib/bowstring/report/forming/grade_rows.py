@@ -5,25 +5,32 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.band import CENTER, INNER, OUTER
+from bowstring.forming.deep import Deep
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
+from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.panels import jointing_of
-from bowstring.report.forming.plan import Plan, of_curve
+from bowstring.report.forming.plan import Plan, of_curve, slab_of
 from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
 from bowstring.words import say
 
 
 def rows_of(plan: Plan, grade: Grade) -> list[TopRow]:
     """Return both tops at every stake, A to B, then at every joint."""
-    side = plan.layout.side
+    side, slab = plan.layout.side, slab_of(plan)
     ground = {(read.stake, of_curve(read.edge, side)): read.level for read in plan.said.grade.ground}
+    deep = None if slab is None else deep_of(plan, along_arc(slab))
+    if deep is None:
+        ground = {}  # nothing says how deep the base is there
     return [
         {
             "kind": kind,
             "name": name,
             "share": share,
-            "outside": _top(plan, grade, share, OUTER, ground.get((name, "outside")) if kind == "stake" else None),
-            "inside": _top(plan, grade, share, INNER, ground.get((name, "inside")) if kind == "stake" else None),
+            "outside": _top(
+                plan, grade, share, OUTER, ground.get((name, "outside")) if kind == "stake" else None, deep
+            ),
+            "inside": _top(plan, grade, share, INNER, ground.get((name, "inside")) if kind == "stake" else None, deep),
         }
         for kind, name, share in _places(plan)
     ]
@@ -54,12 +61,14 @@ def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
         yield from (("joint", str(number), number / panels.count) for number in range(1, panels.count))
 
 
-def _top(plan: Plan, grade: Grade, share: float, across: float, ground: float | None) -> TopPart:
-    return top_of(plan, grade.top(share, across), grade.start, ground)
+def _top(plan: Plan, grade: Grade, share: float, across: float, ground: float | None, deep: Deep | None) -> TopPart:
+    deeper = deep.drawn(share) - deep.depth if deep else 0.0
+    return top_of(plan, grade.top(share, across), grade.start, ground, deeper)
 
 
-def top_of(plan: Plan, top: float, start: float, ground: float | None) -> TopPart:
-    """Return what is told of a top, metres, over the one at A; ``ground``: the height measured under it, if any."""
+def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: float = 0.0) -> TopPart:
+    """Return what is told of a top, metres, over the one at A; ``ground``: the height measured under it, if any;
+    ``deeper``: how much thicker the slab is there than elsewhere."""
     tape, said = plan.tape, plan.said.grade
     told = height(tape, top - start)
     reads = None if said.instrument is None else rod(said.instrument, top)
@@ -72,7 +81,7 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None) -> TopPar
         "elevation": "" if said.start is None else elevation(tape, top),
         "rod": elevation(tape, reads) if reads is not None and seen else "",
         "rod_marks": tape.show(reads) if reads is not None and seen and tape.unit == "ft-in" else "",
-        "dig": "" if ground is None else _dig(plan, top, ground),
+        "dig": "" if ground is None else _dig(plan, top - deeper, ground),
     }
 
 

@@ -10,8 +10,7 @@ from bowstring.report.forming.grade_limits import Judged, level_length
 from bowstring.report.forming.grade_said import Settled
 from bowstring.report.forming.grade_water import is_slow
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, percent
 from bowstring.words import say
 

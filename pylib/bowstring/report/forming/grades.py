@@ -10,8 +10,7 @@ from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_grades import GradesPart

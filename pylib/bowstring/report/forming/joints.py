@@ -8,17 +8,14 @@ from math import degrees, floor
 from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
 from bowstring.forming.partly import turned
 from bowstring.job.forming import MOST_PANELS
+from bowstring.report.forming.apron import ISOLATION, ends_of, joints_told, missed
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
-from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
-from bowstring.report.forming.pouring import WALL, is_wall
+from bowstring.report.forming.plan import EDGE, WALL, WIDTH, Plan, is_wall, slab_of
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
 from bowstring.words import say
-
-ISOLATION = {True: 0.0127, False: 0.012}
-"""How wide an isolation joint is, metres, on a tape in feet and on one in metres."""
 
 
 def report_joints(plan: Plan) -> JointsPart | None:
@@ -97,7 +94,7 @@ def _longer(plan: Plan, longer: float) -> str:
 def _state(plan: Plan, jointing: Jointing) -> str:
     if jointing.stopped:
         return "stop"
-    if degrees(jointing.chosen.corner) < LEAST_CORNER:
+    if degrees(jointing.chosen.corner) < LEAST_CORNER or missed(plan, ends_of(plan)):
         return "near"
     return "near" if not is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
 
@@ -140,6 +137,9 @@ def _stop(plan: Plan, jointing: Jointing) -> str:
 def _more(plan: Plan, part: JointsPart) -> str:
     if part["state"] == "stop":
         return say("joints.stop_more", outside=part["outside_shown"]) if part["count"] <= MOST_PANELS else ""
+    off = missed(plan, ends_of(plan))
+    if off:
+        return off
     if part["state"] == "near":
         key = "joints.ratio_over" if part["ratio"] > RATIO else "joints.ratio_near"
         return say(key, inside=part["inside_shown"], ratio=f"{part['ratio']:.2f}")
@@ -221,6 +221,7 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
         lines.append(_shape(plan, jointing.chosen))
     return [
         *lines,
+        *joints_told(plan, ends_of(plan)),
         _why_most(plan, jointing),
         isolation_told(plan),
     ]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.forming.joints import DEPTH
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.formboard import practice_of
 from bowstring.report.forming.grade_said import Settled, settle
@@ -12,13 +13,14 @@ from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import pouring_of
-from bowstring.report.forming.quantities import ordered_number
+from bowstring.report.forming.quantities import inch_tape, mark_up, ordered_number
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
+from bowstring.words.stars import unstarred
 
 MOST_SPLICES = 4
 """Of an edge, on a card: where the others are the boards' page says."""
@@ -96,7 +98,7 @@ def tops_card(plan: Plan, part: GradesPart | None, joints: JointsPart | None) ->
     right = None
     if part["drop"] and part["cross"]:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
-    notes = [*_tops_notes(plan, part, settled), *_joints(joints)]
+    notes = [*_tops_notes(plan, part, settled), *_joints(plan, joints)]
     if joints:
         values += [float(joints["count"]), joints["depth"] or 0.0]
     heights = list(_heights(plan, settled))
@@ -132,9 +134,12 @@ def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]
     yield say("forming.note.every_top")
 
 
-def _joints(part: JointsPart | None) -> Iterator[str]:
+def _joints(plan: Plan, part: JointsPart | None) -> Iterator[str]:
     if part and not part["stop"] and part["count"] > 1:
         yield say("forming.note.joints", count=part["count"] - 1, depth=part["depth_shown"])
+    if plan.said.slab.apron is not None:
+        depth = mark_up(inch_tape(plan.tape), plan.said.slab.apron.thickness * DEPTH)
+        yield say("forming.note.apron_joints", depth=depth)
 
 
 def pour_card(plan: Plan, part: PourPart) -> CardRow:
@@ -146,7 +151,8 @@ def pour_card(plan: Plan, part: PourPart) -> CardRow:
         numbers.append((say("forming.label.call", out=half["out"]), half["call_shown"]))
         values.append(half["call"])
         drawn.append(("outside", "outside", 2))
-    notes = []
+    notes = [unstarred(text) for text in part["deep"]["thin"]]
+    values += [size for read in plan.said.slab.depths for size in (read.at, read.depth)]
     if part["footing_order"]:
         notes.append(say("forming.note.footing_first", order=_ordered(plan, part["footing_order"])))
         values.append(part["footing_order"])

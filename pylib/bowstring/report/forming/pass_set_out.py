@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from bowstring.report.forming.apron import stretch_told
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_stick import LONG, alike_of, dug_out, report_bays, report_stick
@@ -57,6 +58,12 @@ def base_card(plan: Plan) -> CardRow:
         drawn.append(("top", "base", 2))
         numbers.append((say("forming.label.base_depth"), thick(tape, deep)))
     notes = []
+    if slab.apron is not None:
+        stretch, apron = stretch_told(plan), slab.apron.thickness
+        numbers[0] = (say("forming.label.dig_beside"), numbers[0][1])
+        notes.append(say("forming.note.apron", stretch=stretch, deep=thick(tape, apron + base)))
+        if base:
+            notes.append(say("forming.note.apron_base", deep=thick(tape, apron)))
     if slab.base is None:
         notes.append(say("forming.note.no_base"))
     if slab.edge_width and slab.edge_depth and slab.edge_depth > deep:
@@ -66,6 +73,8 @@ def base_card(plan: Plan) -> CardRow:
         sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
         notes.append(say("forming.note.footing", **sizes))
     values = [deep, slab.base, slab.edge_width, slab.edge_depth, slab.footing_width, slab.footing_depth]
+    if slab.apron is not None:
+        values += [slab.apron.start, slab.apron.end, slab.apron.thickness]
     text = say("forming.base" if base else "forming.base_none")
     return pass_card("base", text, values, numbers, None, notes, drawn)
 

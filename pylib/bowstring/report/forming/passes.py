@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bowstring.forming.pad import Filled
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall, pouring_of
+from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow

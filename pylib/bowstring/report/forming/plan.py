@@ -24,6 +24,10 @@ USUAL_CROSS = 0.015
 form's own error."""
 
 
+WALL = 0.4
+"""Metres: what is deeper is a wall, and no board on stakes holds it."""
+
+
 @dataclass(frozen=True)
 class Plan:
     """What the parts of a build start from.
@@ -87,6 +91,11 @@ class Plan:
         layout = self.layout
         whole = layout.staked.arc_length
         return tuple((stake.name, layout.along(stake) / whole) for stake in layout.stakes)
+
+
+def is_wall(plan: Plan) -> bool:
+    """Tell whether the concrete is so deep that no board on stakes holds it."""
+    return (plan.said.slab.thickness or 0.0) > WALL
 
 
 def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:

@@ -4,29 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, loads
+from bowstring.report.forming.apron import apron_lines, ends_at, ends_of, joints_told
+from bowstring.report.forming.apron import short_told as short_of_apron
+from bowstring.report.forming.deepness import along_arc, refusal_of
+from bowstring.report.forming.measured import mean_shown, measured_lines, thin_told
+from bowstring.report.forming.measured import short_told as short_of_depths
 from bowstring.report.forming.panels import chosen_panels
-from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan
+from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan, is_wall, slab_of
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import footing_line, report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach, where_read
-from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, is_wall, pouring_of
+from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
 from bowstring.report.forms.build import BuildRow
-from bowstring.report.forms.build_pour import PourPart
+from bowstring.report.forms.build_pour import DeepPart, PourPart
 from bowstring.words import say
 
 
 def report_pour(plan: Plan) -> PourPart | None:
     """Return the answer's ``pour``, ``None`` where something has to be said first."""
-    pouring, chosen = pouring_of(plan), chosen_panels(plan)
-    if pouring is None:
-        return None
+    pouring = pouring_of(plan)
+    return None if pouring is None else _told(plan, pouring, chosen_panels(plan))
+
+
+def _told(plan: Plan, pouring: Pouring, chosen: Panels | None) -> PourPart:
     made, feet, fine, footing = pouring.order, plan.tape.feet, fine_tape(plan.tape), footing_of(plan, pouring)
     (count, last), (where, how) = loads(made.ordered, pouring.truck * pouring.unit), where_read(plan)
     low, (number, unit, text) = fine.down((pouring.bought - made.needed) / pouring.area), conclusion_of(pouring)
     return {
-        "state": "near" if pouring.tight and not pouring.small else "usual",
+        "state": _state(plan, pouring),
         "area": pouring.area,
         "volume": made.needed,
         "with_waste": made.with_waste,
@@ -52,18 +60,19 @@ def report_pour(plan: Plan) -> PourPart | None:
         "by_bags": pouring.small,
         "low": low,
         "low_shown": fine.show(low),
-        "per_panel": made.needed / chosen.count if chosen else None,
+        "per_panel": made.needed / chosen.count if chosen and pouring.even else None,
         "number": number,
         "unit": unit,
         "text": text,
         "why": why_of(plan, pouring),
+        "deep": _deep_told(plan, pouring),
         "reach_where": where,
         "reach_note": how,
         "reach": report_reach(plan, pouring, chosen),
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
         "low_text": "" if is_wall(plan) else low_told(pouring, fine.show(low), low),
-        "measure": "" if is_wall(plan) else say("pour.measure"),
+        "measure": "" if is_wall(plan) else measure_told(pouring),
         "footing_text": footing_line(plan, pouring),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],
@@ -83,7 +92,9 @@ def row_of_pour(plan: Plan, part: PourPart | None) -> BuildRow:
 
 def more_of(plan: Plan, pouring: Pouring) -> str:
     """Return the row's second fact: what is in the forms, or what it is next to."""
-    made = pouring.order
+    made, by_depths = pouring.order, short_of_depths(plan, pouring)
+    if by_depths:
+        return by_depths
     if pouring.tight and not pouring.small:
         after = made.ordered + pouring.step * pouring.unit
         return say("pour.tight", waste=volume_text(made.with_waste, pouring.yards),
@@ -92,6 +103,10 @@ def more_of(plan: Plan, pouring: Pouring) -> str:
 
 
 def _open_row(plan: Plan) -> BuildRow:
+    slab = slab_of(plan)
+    refused = refusal_of(plan, None if slab is None else along_arc(slab)) if slab or plan.filled else None
+    if refused:
+        return {"key": "pour", "state": "stop", "text": refused.text, "more": refused.more, "panel": "slab"}
     if plan.no_inner:
         text, more = say("pour.no_inner"), say("fill.or_fills")
         return {"key": "pour", "state": "stop", "text": text, "more": more, "panel": "slab"}
@@ -146,10 +161,46 @@ def why_of(plan: Plan, pouring: Pouring) -> str:
 
 
 def _depth(plan: Plan, pouring: Pouring) -> str:
-    depth = thick(plan.tape, pouring.depth)
-    if pouring.edge_depth <= pouring.depth or not pouring.edge:
-        return depth
-    return say("pour.depth_edges", depth=depth, edge=thick(plan.tape, pouring.edge_depth))
+    deep, tape = pouring.deep, plan.tape
+    if pouring.measured:
+        depth = say("deep.depth_mean", mean=mean_shown(plan, pouring), count=len(deep.reads))
+    else:
+        depth = thick(tape, deep.depth)
+        if deep.apron:
+            depth = say("deep.depth_apron", depth=depth, apron=thick(tape, deep.apron.depth))
+    if deep.edges(pouring.body, 1.0):
+        return say("pour.depth_edges", depth=depth, edge=thick(tape, deep.edge_depth))
+    return depth
+
+
+def _state(plan: Plan, pouring: Pouring) -> str:
+    return "near" if _thin(plan, pouring)[0] or (pouring.tight and not pouring.small) else "usual"
+
+
+def _thin(plan: Plan, pouring: Pouring) -> tuple[list[str], str]:
+    """Return where it comes out thinner than it is drawn, and how much of that is allowed."""
+    slab = slab_of(plan)
+    return ([], "") if slab is None else thin_told(plan, pouring.deep, along_arc(slab))
+
+
+def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
+    thin, limit = _thin(plan, pouring)
+    return {
+        "apron": apron_lines(plan, pouring),
+        "joints": list(joints_told(plan, ends_of(plan))),
+        "apron_shown": short_of_apron(plan),
+        "apron_depth": "" if pouring.deep.apron is None else thick(plan.tape, pouring.deep.apron.depth),
+        "apron_ends": ends_at(plan),
+        "measured": measured_lines(plan, pouring),
+        "measured_shown": short_of_depths(plan, pouring),
+        "thin": thin,
+        "limit": limit,
+    }
+
+
+def measure_told(pouring: Pouring) -> str:
+    """Return what is done about a base that may be low: nothing more where it was measured."""
+    return "" if pouring.measured else say("pour.measure")
 
 
 def _step(pouring: Pouring) -> str:
@@ -159,6 +210,10 @@ def _step(pouring: Pouring) -> str:
 
 def low_told(pouring: Pouring, shown: str, low: float) -> str:
     """Return how low a base the order fills."""
+    if pouring.measured and low > 0:
+        return say(
+            "deep.fills", order=pouring.called(pouring.order) if pouring.small else _measured(pouring), low=shown
+        )
     if low <= 0:
         return say("pour.fills_none", order=conclusion_of(pouring)[2] if pouring.small else _measured(pouring))
     if pouring.small:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from bowstring.forming.pour import Order
-from bowstring.report.forming.plan import Plan, slab_of
-from bowstring.report.forming.pouring import LOW, THICKER, WIDER, ArcBody, Body, Pouring, is_wall
+from bowstring.report.forming.plan import Plan, is_wall, slab_of
+from bowstring.report.forming.pouring import LOW, THICKER, WIDER, ArcBody, Body, Pouring
 from bowstring.report.forming.quantities import fine_tape, percent, thick, volume_text
 from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.words import say
@@ -18,8 +18,11 @@ def report_changes(plan: Plan, pouring: Pouring) -> list[ChangeRow]:
 
 def changes_of(plan: Plan, pouring: Pouring, wider: list[ChangeRow]) -> list[ChangeRow]:
     """Return the same, with the rows of a wider slab made already."""
-    tape, yards, waste = plan.tape, pouring.yards, pouring.waste
+    tape, yards = plan.tape, pouring.yards
     low, thicker = LOW[yards], pouring.depth + THICKER[yards]
+    if pouring.measured:
+        rows = [_row(pouring, pouring.drawn(), say("deep.if_drawn", thickness=thick(tape, pouring.depth)))]
+        return [*rows, *wider, *_other_waste(pouring)]
     lower = _row(pouring, pouring.again(more=pouring.low_extra),
                  say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring))  # fmt: skip
     wall = is_wall(plan)  # its footing is under it, and nobody makes it half a foot wider
@@ -29,10 +32,12 @@ def changes_of(plan: Plan, pouring: Pouring, wider: list[ChangeRow]) -> list[Cha
              say("pour.if_thick", thickness=thick(tape, thicker))),
         *([] if wall else wider),
     ]  # fmt: skip
-    other = 0.05 if waste > 0.05 else 0.10
-    rows.append(_row(pouring, pouring.again(waste=other),
-                     say("pour.if_waste", waste=percent(other))))  # fmt: skip
-    return rows
+    return [*rows, *_other_waste(pouring)]
+
+
+def _other_waste(pouring: Pouring) -> list[ChangeRow]:
+    other = 0.05 if pouring.waste > 0.05 else 0.10
+    return [_row(pouring, pouring.again(waste=other), say("pour.if_waste", waste=percent(other)))]
 
 
 def _wider(plan: Plan, pouring: Pouring, body: Body | None) -> list[ChangeRow]:

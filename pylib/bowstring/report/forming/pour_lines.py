@@ -8,8 +8,8 @@ from math import isclose
 from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import BAGS, WALL, Pouring, footing_of
+from bowstring.report.forming.plan import WALL, Plan
+from bowstring.report.forming.pouring import BAGS, Pouring, footing_of
 from bowstring.report.forming.quantities import (
     down_to,
     fine_tape,
@@ -60,12 +60,13 @@ def _called(pouring: Pouring, volume: float) -> str:
 def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
     if pouring.small:
         each = pouring.order.with_waste / chosen.count / BAGS[pouring.yards][1]
-        return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 else ""
+        return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 and pouring.even else ""
     feet, needed = plan.tape.feet, pouring.order.needed
-    if not chosen.even:
+    if not (chosen.even and pouring.even):
         upto = [pouring.volume_to(number / chosen.count) for number in range(chosen.count + 1)]
         takes = [after - before for before, after in pairwise(upto)]
-        return say("pour.panels_taper", least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
+        key = "deep.panels" if chosen.even else "pour.panels_taper"
+        return say(key, least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
     reach = chosen.outer[-1] / needed * (CUBIC_YARD if feet else 1.0)
     one = say("pour.one_yard" if feet else "pour.one_metre")
     return say(
@@ -98,14 +99,14 @@ def _form(plan: Plan, pouring: Pouring) -> str:
 
 def _edges(plan: Plan, pouring: Pouring) -> str:
     """What thick edges add, and how it was counted."""
-    if pouring.edge_depth <= pouring.depth or not pouring.edge:
+    tape, deep = plan.tape, pouring.deep
+    extra = deep.edges(pouring.body, 1.0)
+    if not extra:
         return ""
-    tape = plan.tape
-    extra = pouring.volume_to(1.0) - pouring.area * pouring.depth
     return say(
         "pour.edges",
-        wide=thick(tape, pouring.edge),
-        depth=thick(tape, pouring.edge_depth),
+        wide=thick(tape, deep.edge),
+        depth=thick(tape, deep.edge_depth),
         extra=volume_text(extra, plan.tape.feet),
     )
 

@@ -5,10 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Protocol
 
+from bowstring.forming.deep import Deep
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
 from bowstring.forming.slab import Slab, Taper
+from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import INCH, ordered_number
 
@@ -30,9 +32,6 @@ SMALL = {True: CUBIC_YARD, False: 0.75}
 LOW = {True: INCH / 2, False: 0.010}
 """Metres: how much lower than drawn a base easily comes out."""
 
-
-WALL = 0.4
-"""Metres: what is deeper is a wall, and no board on stakes holds it."""
 
 THICKER = {True: INCH, False: 0.025}
 WIDER = {True: 6 * INCH, False: 0.150}
@@ -109,8 +108,7 @@ class Pouring:
     Attributes:
         yards: whether the plant sells cubic yards; unit: cubic metres in one of what it sells.
         body: as it is built.
-        area, depth: square metres, metres; edge, edge_depth: how wide along both forms the slab is thicker, and how
-            thick it is there, metres (0 and the depth where it isn't).
+        deep: how deep it is, as drawn or as measured.
         waste: a share; step, truck: in the plant's unit.
         order: cubic metres.
     """
@@ -118,10 +116,7 @@ class Pouring:
     yards: bool
     unit: float
     body: Body
-    area: float
-    depth: float
-    edge: float
-    edge_depth: float
+    deep: Deep
     waste: float
     step: float
     truck: float
@@ -137,18 +132,42 @@ class Pouring:
     ) -> Order:
         """Return the order from the same plant for another depth (metres), waste or body, or for so much more (cubic
         metres)."""
-        built, deep = body or self.body, self.depth if depth is None else depth
-        needed = _volume(built, deep, self.edge, self.edge_depth, 1.0) + more
+        deep = self.deep if depth is None else self.deep.again(depth)
+        needed = deep.volume(body or self.body, 1.0) + more
         return order(needed, self.waste if waste is None else waste, self.step * self.unit)
+
+    def drawn(self) -> Order:
+        """Return what would be ordered by the drawing alone, whatever was measured."""
+        return order(self.deep.as_drawn().volume(self.body, 1.0), self.waste, self.step * self.unit)
 
     def volume_to(self, share: float) -> float:
         """Return what the part up to a share takes, cubic metres."""
-        return _volume(self.body, self.depth, self.edge, self.edge_depth, share)
+        return self.deep.volume(self.body, share)
+
+    @property
+    def area(self) -> float:
+        """Square metres."""
+        return self.body.area
+
+    @property
+    def depth(self) -> float:
+        """As drawn where nothing is thicker, metres."""
+        return self.deep.depth
+
+    @property
+    def even(self) -> bool:
+        """Whether it is equally deep from end to end."""
+        return not self.deep.reads and self.deep.apron is None
+
+    @property
+    def measured(self) -> bool:
+        """Whether the order goes by measured depths."""
+        return bool(self.deep.reads)
 
     @property
     def low_extra(self) -> float:
-        """What a base that is a little low takes more, cubic metres."""
-        return self.area * LOW[self.yards]
+        """What a base that is a little low takes more, cubic metres: nothing where it was measured how low it is."""
+        return 0.0 if self.measured else self.area * LOW[self.yards]
 
     @property
     def small(self) -> bool:
@@ -174,39 +193,30 @@ class Pouring:
         return self.order.ordered - self.order.with_waste < self.step * self.unit / 10
 
 
-def is_wall(plan: Plan) -> bool:
-    """Tell whether the concrete is so deep that no board on stakes holds it."""
-    return (plan.said.slab.thickness or 0.0) > WALL
-
-
-def _volume(body: Body, depth: float, edge: float, edge_depth: float, share: float) -> float:
-    thicker = max(0.0, edge_depth - depth)
-    extra = thicker * body.bands_to(edge, share) if thicker and edge else 0.0
-    return depth * body.area_to(share) + extra
-
-
 def pouring_of(plan: Plan) -> Pouring | None:
-    """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
-    if plan.filled is not None:
-        return pouring_in(plan, FillBody(plan.filled))
+    """Return the concrete of a plan, ``None`` where there is no slab yet, no thickness is said, or it can't be as deep
+    as is said."""
     slab = slab_of(plan)
-    return None if slab is None else pouring_in(plan, ArcBody(slab))
-
-
-def pouring_in(plan: Plan, body: Body) -> Pouring | None:
-    """Return the concrete between two forms, as thick as a plan says, ``None`` where it says no thickness."""
-    said = plan.said.slab
-    depth = said.thickness
-    if depth is None:
+    if plan.filled is None and slab is None:
         return None
+    along = None if slab is None else along_arc(slab)
+    deep = deep_of(plan, along)
+    if deep is None:
+        return None
+    if plan.filled is not None:
+        return pouring_in(plan, FillBody(plan.filled), deep)
+    assert slab is not None
+    return pouring_in(plan, ArcBody(slab), deep)
+
+
+def pouring_in(plan: Plan, body: Body, deep: Deep) -> Pouring:
+    """Return the concrete between two forms, as deep as is told."""
+    said = plan.said.slab
     yards = plan.layout.job.tape.feet
     unit = CUBIC_YARD if yards else 1.0
     waste = USUAL_WASTE if said.waste is None else said.waste
-    edge, edge_depth = said.edge_width or 0.0, said.edge_depth or depth
-    needed = _volume(body, depth, edge, edge_depth, 1.0)
     step, truck = said.step or USUAL_STEP, said.truck or USUAL_TRUCK[yards]
-    return Pouring(yards, unit, body, body.area, depth, edge, edge_depth, waste, step, truck,
-                   order(needed, waste, step * unit))  # fmt: skip
+    return Pouring(yards, unit, body, deep, waste, step, truck, order(deep.volume(body, 1.0), waste, step * unit))
 
 
 def footing_of(plan: Plan, pouring: Pouring) -> Order | None:

@@ -41,6 +41,28 @@ class BulkheadPart(TypedDict):
 
 
 @final
+class DeepPart(TypedDict):
+    """Where the slab isn't as thick as elsewhere, or its base was measured; each empty where there is none of it.
+
+    Attributes:
+        apron: how a thicker stretch is dug, what it takes; joints: where its ends want one; apron_shown: how thick it
+            is and where, apron_depth: how thick alone, apron_ends: metres along the outer form from A.
+        measured: what the measured depths make of the order; measured_shown: by what it goes; thin: where they are less
+            than drawn; limit: how much of that a standard allows.
+    """
+
+    apron: list[str]
+    joints: list[str]
+    apron_shown: str
+    apron_depth: str
+    apron_ends: list[float]
+    measured: list[str]
+    measured_shown: str
+    thin: list[str]
+    limit: str
+
+
+@final
 class PourPart(TypedDict):
     """The concrete.
 
@@ -53,8 +75,9 @@ class PourPart(TypedDict):
         footing, footing_order: what the footing takes, and its own order, cubic metres; ``None`` where there is none.
         bag_count, by_bags: bags for what is needed with its waste; whether they are the conclusion.
         low: metres, the lowest base that the order fills; per_panel: cubic metres, ``None``
-            of a slab that fills its curve, whose panels all differ.
+            where panels differ: of a slab that fills its curve, or isn't as deep throughout.
         number, unit: the conclusion as one large number; text: as a sentence; why: how it came to be.
+        deep: what differs from one thickness throughout.
         reach: when to call; reach_where: along what the places of it are, reach_note: how it is read. changes: what
             changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
@@ -95,6 +118,7 @@ class PourPart(TypedDict):
     unit: str
     text: str
     why: str
+    deep: DeepPart
     reach: list[ReachRow]
     reach_where: str
     reach_note: str

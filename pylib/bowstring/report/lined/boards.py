@@ -9,7 +9,7 @@ from bowstring.report.forming.boards import SPARE
 from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_list import choose
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.pouring import is_wall
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.forms.build_lined import LinedBoards, LinedPage
 from bowstring.report.lined.board_cuts import LineCut, cut, cut_tables
 from bowstring.report.lined.board_list import LineBoards, boards_on, line_alone

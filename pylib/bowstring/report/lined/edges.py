@@ -9,12 +9,14 @@ from bowstring.forming.line.edges import Edge
 from bowstring.forming.line.pieces import OTHER, Bend, Hand
 from bowstring.forming.line.sides import sides_of
 from bowstring.forming.line.slab import LineSlab
+from bowstring.report.forming.apron import dig_told
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edges import TIGHT
 from bowstring.report.forming.plan import EDGE, WIDTH
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
+from bowstring.report.lined.deepness import deep_along
 from bowstring.report.lined.edge_stick import stick_told
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.line import name_of
@@ -108,6 +110,8 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]
     name, thickness = board_of(plan.plan)
     yield say("edges.form_behind", size=tape.show_whole(thickness), board=name)
     yield say("edges.paint", size=tape.show_whole(past)) if past else say("edges.paint_at")
+    if plan.said.slab.apron is not None and deep_along(plan) is not None:
+        yield dig_told(plan.plan, over_line=True)
     for inner in _inners(slab):
         if inner.radius <= past:
             yield say("lined.dig_all", piece=name_of(plan, inner.piece))

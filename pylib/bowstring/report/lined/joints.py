@@ -6,10 +6,12 @@ from math import degrees, floor
 
 from bowstring.forming.joints import LEAST_CORNER, NARROW, NEAR_RATIO, RATIO
 from bowstring.job.forming import MOST_PANELS
+from bowstring.report.forming.apron import joints_told, missed
 from bowstring.report.forming.joints import deep_told, depth_of, isolation_told, most_told, open_told
 from bowstring.report.forming.panels import COUNT, EVERY
 from bowstring.report.forming.quantities import inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build_lined import LinedJoints, LinedPage, LinedTable
+from bowstring.report.lined.deepness import deep_along, ends_along
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import LineJointing, jointing_of
 from bowstring.report.lined.line import name_of
@@ -47,7 +49,7 @@ def page(plan: LinePlan) -> LinedPage:
     longest, shortest = tape.show_running(chosen.longest), tape.show_running(chosen.shortest)
     key = "lined.joints_one" if chosen.count == 1 else "lined.joints_row"
     corner = _least_corner(jointing)
-    near = corner < LEAST_CORNER or (not _band(plan) and chosen.ratio > NEAR_RATIO)
+    near = corner < LEAST_CORNER or bool(_missed(plan)) or (not _band(plan) and chosen.ratio > NEAR_RATIO)
     made = page_of("joints", "near" if near else "usual", say(key, count=chosen.count, longest=longest))
     made["more"] = _more(plan, jointing, corner, shortest)
     key = "lined.joints_conclusion_one" if chosen.count == 1 else "lined.joints_conclusion"
@@ -86,7 +88,9 @@ def _least_corner(jointing: LineJointing) -> float:
 
 def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) -> str:
     """The row's second fact."""
-    chosen, depth = jointing.chosen, depth_of(plan.plan)
+    chosen, depth, off = jointing.chosen, depth_of(plan.plan), _missed(plan)
+    if off:
+        return off
     if corner < LEAST_CORNER:
         return say("lined.joints_corner", corner=_whole(corner))
     if not _band(plan) and chosen.ratio > NEAR_RATIO:
@@ -103,6 +107,11 @@ def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) 
 def _whole(corner: float) -> str:
     """An angle in degrees, down to a whole one."""
     return f"{floor(corner + 1e-6)}°"
+
+
+def _missed(plan: LinePlan) -> str:
+    """Return that an end of the apron has no joint, empty where each has one."""
+    return missed(plan.plan, ends_along(plan)) if deep_along(plan) else ""
 
 
 def _worst(jointing: LineJointing) -> int:
@@ -131,6 +140,8 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
 def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     """How they are cut, and why so."""
     chosen, lines = jointing.chosen, [say("lined.joints_taped"), say("lined.joints_square")]
+    if deep_along(plan) and plan.said.slab.apron:
+        lines.append(" ".join(joints_told(plan.plan, ends_along(plan))))
     if any(not join.tangent for join in plan.line.joins):
         lines.append(say("lined.joints_miter"))
     if corner < LEAST_CORNER:

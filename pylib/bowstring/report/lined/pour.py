@@ -6,12 +6,16 @@ from bowstring.forming.line.edges import Edge
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.pour import Order
-from bowstring.report.forming.pour import conclusion_of, low_told, more_of, open_told, why_of
+from bowstring.report.forming.apron import apron_lines, joints_told
+from bowstring.report.forming.deepness import refusal_of
+from bowstring.report.forming.measured import measured_lines, thin_told
+from bowstring.report.forming.pour import conclusion_of, low_told, measure_told, more_of, open_told, why_of
 from bowstring.report.forming.pour_changes import changes_of, wider_rows
 from bowstring.report.forming.pour_lines import footing_told, lines_of
 from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
+from bowstring.report.lined.deepness import along_line, deep_along, ends_along
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.pages import page_of
@@ -21,8 +25,12 @@ from bowstring.words import say
 
 
 def pouring_along(plan: LinePlan) -> Pouring | None:
-    """Return the concrete of a plan, ``None`` where there is no slab yet or no thickness is said."""
-    return None if plan.slab is None or plan.asks else pouring_in(plan.plan, Sweep(plan.slab))
+    """Return the concrete of a plan, ``None`` where there is no slab yet, no thickness is said, or it can't be as deep
+    as is said."""
+    if plan.slab is None or plan.asks:
+        return None
+    deep = deep_along(plan)
+    return None if deep is None else pouring_in(plan.plan, Sweep(plan.slab), deep)
 
 
 def order_of(plan: LinePlan) -> Order | None:
@@ -57,24 +65,35 @@ def page(plan: LinePlan) -> LinedPage:
     if held := held_page(plan, "pour"):
         return held
     pouring, jointing = pouring_along(plan), jointing_of(plan)
+    refused = refusal_of(plan.plan, along_line(Sweep(plan.slab))) if plan.slab else None
+    if refused:
+        return {**page_of("pour", "stop", refused.text, refused.more, "slab"), "stop": refused.more}
     if pouring is None or jointing is None or plan.slab is None:
         return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
-    near = bool(plan.slab.overlaps) or (pouring.tight and not pouring.small)
+    sweep = Sweep(plan.slab)
+    thin, limit = thin_told(plan.plan, pouring.deep, along_line(sweep))
+    near = bool(plan.slab.overlaps or thin) or (pouring.tight and not pouring.small)
     text = conclusion_of(pouring)[2]
     made = page_of("pour", "near" if near else "usual", text, more_of(plan.plan, pouring))
     made["conclusion"] = text
-    course = Course(plan, pouring, Sweep(plan.slab), None if jointing.too_many else jointing.chosen)
+    course = Course(plan, pouring, sweep, None if jointing.too_many else jointing.chosen)
     reach = reach_table(course)
     made["tables"] = [*([reach] if reach["rows"] else []), _changes(plan, pouring)]
     fine = fine_tape(plan.tape)
     low = fine.down((pouring.bought - pouring.order.needed) / pouring.area)
     footing = footing_told(plan.plan, pouring, footing_of(plan, pouring))
+    apron = apron_lines(plan.plan, pouring, over_line=True)
     lines = [
         why_of(plan.plan, pouring),
+        " ".join([*thin, *apron[:1]]),  # what must be seen on paper, too
         say("lined.counted_twice") if plan.slab.overlaps else "",
         reach_told(course) if reach["rows"] else "",
         bulkhead_told(course),
-        f"{low_told(pouring, fine.show(low), low)} {say('pour.measure')}",
+        f"{low_told(pouring, fine.show(low), low)} {measure_told(pouring)}".strip(),
+        limit,
+        *apron[1:],
+        *joints_told(plan.plan, ends_along(plan)),
+        *measured_lines(plan.plan, pouring),
         *lines_of(plan.plan, pouring, panels_told(course), footing),
         say("pour.mix"),
     ]

@@ -16,6 +16,8 @@ MESSAGES = {
     "forming.pour": "Recheck line, width, tops, joints and sub-base. Sign off, then order.",
     "forming.label.hub_outside": "stake to peg, away from the centre",
     "forming.label.hub_inside": "stake to peg, towards the centre",
+    "forming.note.apron": "Apron, {stretch} of outer form: dig {deep} down. The sub-base steps.",
+    "forming.note.apron_base": "There the sub-base is {deep} down.",
     "forming.label.base_depth": "down to the top of the sub-base",
     "forming.label.hub_back": "back from each peg, as written on it",
     "forming.label.hubs_outside": "peg to the outer edge",

@@ -4,6 +4,8 @@ MESSAGES = {
     # headings and folds
     "form.section_bed": "Taper, base and dig",
     "form.section_edges": "Thick edges and footing",
+    "form.section_apron": "Thicker where a driveway crosses",
+    "form.section_depths": "Depths measured to the base",
     "form.section_boards": "Boards",
     "form.section_boards.help": "Leave these blank unless yours differ; what is assumed is told with the boards.",
     "form.section_joints": "Joints",
@@ -54,6 +56,14 @@ MESSAGES = {
     "form.slab_footing_width.help": "Under the middle of the slab or wall. Write its unit.",
     "form.slab_footing_depth": "Footing: how deep",
     "form.slab_footing_depth.help": "Write its unit.",
+    "form.slab_apron_from": "Apron: from",
+    "form.slab_apron_from.help": "Along the outer form from A, or along the line of several pieces.",
+    "form.slab_apron_to": "Apron: to",
+    "form.slab_apron_thickness": "Apron: thickness",
+    "form.slab_apron_thickness.help": "Across the whole width. Write its unit.",
+    "form.slab_depths": "From a string across the forms",
+    "form.slab_depths.help": "Where along the outer form, then how deep. Like 0: 4-1/2 in; 12': 4-3/8 in.",
+    "form.slab_depths.help.metric": "Where along the outer form, then how deep. Like 0: 110 mm; 4: 105 mm.",
     # its boards
     "form.board_kind": "Board",
     "form.board_kind.help": "Its name, like 1x4. Blank: the whole list is checked.",
@@ -106,6 +116,8 @@ MESSAGES = {
     # what can be wrong
     "form.stock_comma.wrong": "The comma could separate two boards, or belong to one length.",
     "form.stock_comma.remedy": "Put ; between two lengths, and a point for decimals.",
+    "form.depth_row.wrong": "Depth {number} isn't a place, a colon and a depth.",
+    "form.depth_row.remedy": "Write each like 12': 4-3/8 in, with ; between them.",
     "form.height_row.wrong": "Height {number} isn't a stake, an edge and a height.",
     "form.height_row.remedy": "Write each like A outside 0.4, with ; between them.",
 }

@@ -6,6 +6,8 @@ MESSAGES = {
     # headings and folds
     "form.section_bed": "Ancho variable, base y excavación",
     "form.section_edges": "Bordes gruesos y zapata",
+    "form.section_apron": "Más gruesa donde cruza una entrada",
+    "form.section_depths": "Profundidades medidas a la base",
     "form.section_boards": "~Tablas~",
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se toma se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
@@ -58,6 +60,14 @@ MESSAGES = {
     "form.slab_footing_width.help": "Bajo el medio de la losa o del muro. Escriba su unidad.",
     "form.slab_footing_depth": "Zapata: profundidad",
     "form.slab_footing_depth.help": "Escriba su unidad.",
+    "form.slab_apron_from": "Tramo grueso: desde",
+    "form.slab_apron_from.help": "Por la ~forma~ exterior desde A, o por la línea de varios tramos.",
+    "form.slab_apron_to": "Tramo grueso: hasta",
+    "form.slab_apron_thickness": "Tramo grueso: espesor",
+    "form.slab_apron_thickness.help": "En todo el ancho. Escriba su unidad.",
+    "form.slab_depths": "Desde un ~hilo~ entre las ~formas~",
+    "form.slab_depths.help": "Dónde por la ~forma~ exterior y qué profundidad. Como 0: 4-1/2 in; 12': 4-3/8 in.",
+    "form.slab_depths.help.metric": "Dónde por la ~forma~ exterior y qué profundidad. Como 0: 110 mm; 4: 105 mm.",
     # its boards
     "form.board_kind": "~Tabla~",
     "form.board_kind.help": "Su nombre, como 1x4. En blanco: se revisa toda la lista.",
@@ -112,6 +122,8 @@ MESSAGES = {
     # what can be wrong
     "form.stock_comma.wrong": "La coma puede separar dos ~tablas~, o ser parte de un largo.",
     "form.stock_comma.remedy": "Ponga ; entre dos largos, y punto para los decimales.",
+    "form.depth_row.wrong": "La profundidad {number} no es un lugar, dos puntos y una profundidad.",
+    "form.depth_row.remedy": "Escriba cada una como 12': 4-3/8 in, con ; entre ellas.",
     "form.height_row.wrong": "La altura {number} no es ~estaca~, borde y altura.",
     "form.height_row.remedy": "Escriba cada uno como A fuera 0.4, con ; entre ellos.",
 }

@@ -1,0 +1,150 @@
+"""The stretch where a slab is thicker, told: how deep it is dug, what it takes, and whether a joint stands at its
+ends."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from bowstring.forming.joints import DEPTH
+from bowstring.forming.partly import along
+from bowstring.report.forming.deepness import along_arc, deep_of
+from bowstring.report.forming.panels import jointing_of
+from bowstring.report.forming.plan import Plan, slab_of
+from bowstring.report.forming.pouring import Pouring
+from bowstring.report.forming.quantities import INCH, area_text, fine_tape, inch_tape, mark_up, thick, volume_text
+from bowstring.words import say
+
+NEAR_END = {True: INCH, False: 0.025}
+"""Metres: a joint no farther from an apron's end stands at it (common practice, no source)."""
+
+ISOLATION = {True: 0.0127, False: 0.012}
+"""How wide an isolation joint is, metres, on a tape in feet and on one in metres."""
+
+
+@dataclass(frozen=True)
+class ApronEnd:
+    """An end of an apron: ``where``, as it is told on both forms; ``off``: how far the nearest joint stands past it,
+    metres, before it below 0; ``joint``: its number, 0 where there is none. ``outer``: it is the slab's own end."""
+
+    where: str
+    off: float
+    joint: int
+    outer: bool
+
+    def has_joint(self, plan: Plan) -> bool:
+        """Tell whether a joint stands at it, or the slab ends there itself."""
+        return self.outer or (self.joint > 0 and abs(self.off) <= NEAR_END[plan.layout.job.tape.feet])
+
+
+def end_of(plan: Plan, at: float, length: float, where: str, joints: Sequence[float]) -> ApronEnd:
+    """Return an end ``at`` metres along a slab of a length, with the nearest of its joints."""
+    near = NEAR_END[plan.layout.job.tape.feet]
+    joint = min(range(len(joints)), key=lambda number: abs(joints[number] - at), default=-1)
+    off = joints[joint] - at if joint >= 0 else 0.0
+    return ApronEnd(where, off, joint + 1, at <= near or at >= length - near)
+
+
+def ends_of(plan: Plan) -> list[ApronEnd]:
+    """Return the ends of the apron of a slab on one arc, with the joints near them; none where it can't be there."""
+    apron, slab, tape = plan.said.slab.apron, slab_of(plan), plan.tape
+    if apron is None or slab is None or deep_of(plan, along_arc(slab)) is None:
+        return []
+    jointing, places = jointing_of(plan), along_arc(slab)
+    joints = [] if jointing is None or jointing.stopped else jointing.chosen.outside_marks()
+    ends = []
+    for at in (apron.start, apron.end):
+        inside = tape.show_running(along(slab, "inside", places.share(at)))
+        where = say("deep.end_arc", outside=tape.show_running(min(at, places.length)), inside=inside)
+        ends.append(end_of(plan, at, places.length, where, joints))
+    return ends
+
+
+def ends_at(plan: Plan) -> list[float]:
+    """Return where the apron begins and ends along the outer form of a slab on one arc, metres; empty without one."""
+    apron, slab = plan.said.slab.apron, slab_of(plan)
+    if apron is None or slab is None:
+        return []
+    length = along_arc(slab).length
+    return [min(at, length) for at in (apron.start, apron.end)]
+
+
+def stretch_told(plan: Plan) -> str:
+    """Return from where to where the apron is."""
+    apron, tape = plan.said.slab.apron, plan.tape
+    assert apron is not None
+    return say("deep.stretch", first=tape.show_running(apron.start), last=tape.show_running(apron.end))
+
+
+def deeper_by(plan: Plan) -> float:
+    """Return how much deeper the base is under the apron, metres; 0 where there is none."""
+    slab = plan.said.slab
+    return slab.apron.thickness - slab.thickness if slab.apron and slab.thickness else 0.0
+
+
+def short_told(plan: Plan) -> str:
+    """Return how thick the apron is and where, in a few words; empty without one."""
+    apron = plan.said.slab.apron
+    if apron is None:
+        return ""
+    return say("deep.apron_short", depth=thick(plan.tape, apron.thickness), stretch=stretch_told(plan))
+
+
+def dig_told(plan: Plan, over_line: bool = False) -> str:
+    """Return how the dig is deeper there, empty without an apron."""
+    if not deeper_by(plan):
+        return ""
+    key = "deep.dig_line" if over_line else "deep.dig"
+    return say(key, stretch=stretch_told(plan), deeper=thick(plan.tape, deeper_by(plan)))
+
+
+def apron_lines(plan: Plan, pouring: Pouring, over_line: bool = False) -> list[str]:
+    """Return how the apron is dug, what it takes, and how it is formed; empty without one."""
+    apron, deep, tape = plan.said.slab.apron, pouring.deep.apron, plan.tape
+    if apron is None or deep is None:
+        return []
+    area = pouring.body.area_to(deep.last) - pouring.body.area_to(deep.first)
+    extra = volume_text(area * deeper_by(plan), tape.feet)
+    thickness = thick(tape, apron.thickness)
+    return [
+        dig_told(plan, over_line),
+        say("deep.apron_takes", depth=thickness, area=area_text(area, tape.feet), extra=extra),
+        say("deep.apron_forms"),
+    ]
+
+
+def joints_told(plan: Plan, ends: Sequence[ApronEnd]) -> Iterator[str]:
+    """Yield where the apron's ends want their joints, and how far off the nearest one is."""
+    apron = plan.said.slab.apron
+    if apron is None or not ends:
+        return
+    if not all(end.outer for end in ends):
+        yield say("deep.joint_wanted", gap=fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet]))
+    for end in ends:
+        if not end.outer:
+            yield say("deep.joint_at", where=end.where, told=_joint(plan, end))
+    yield say("deep.joint_depth", depth=mark_up(inch_tape(plan.tape), apron.thickness * DEPTH))
+
+
+def _joint(plan: Plan, end: ApronEnd) -> str:
+    if not end.joint:
+        return say("deep.joint_none")
+    if end.has_joint(plan):
+        return say("deep.joint_there", joint=end.joint)
+    return say("deep.joint_past" if end.off > 0 else "deep.joint_short", joint=end.joint, off=off_of(plan, end))
+
+
+def off_of(plan: Plan, end: ApronEnd) -> str:
+    """Return how far the nearest joint misses an end."""
+    return plan.tape.show_running(abs(end.off))
+
+
+def missed(plan: Plan, ends: Sequence[ApronEnd]) -> str:
+    """Return that an end of the apron has no joint, by how much the nearest misses; empty where each has one."""
+    off = [end for end in ends if not end.has_joint(plan)]
+    if not off:
+        return ""
+    worst = max(off, key=lambda end: abs(end.off))
+    if not worst.joint:
+        return say("deep.no_joint")
+    return say("deep.joint_misses", joint=worst.joint, off=off_of(plan, worst))

@@ -1,0 +1,27 @@
+"""A thicker stretch of a slab, and its measured depths, where Britain says something else."""
+
+MESSAGES = {
+    "deep.bed": "Apron: {apron}. The sub-base steps down there.",
+    "deep.dig": (
+        "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The sub-base "
+        "steps straight down; a sloped step takes more."
+    ),
+    "deep.dig_line": (
+        "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The sub-base steps "
+        "straight down; a sloped step takes more."
+    ),
+    "deep.joint_wanted": (
+        "*Each end of the apron wants a joint:* isolation, {gap} wide, unless the specification says otherwise."
+    ),
+    "deep.sign_apron": "Sub-base under top, apron",
+    "deep.edges_taken": "Thick edges are taken to be off as much as the sub-base beside them.",
+    "deep.thin_limit": (
+        "ACI 117-10, 4.5.4, as quoted: up to {mean} thin on average, {one} at one place. Your specification governs."
+    ),
+    "deep.thin_over": (
+        "*That is past ACI 117-10, 4.5.4, as quoted:* {mean} on average, {one} at one place. Trim the sub-base."
+    ),
+    "deep.fills": "{order} fills a sub-base up to {low} lower than measured, nothing spilled.",
+    "deep.panels": "The bays take from *{least}* to *{most}*, as the depth changes.",
+    "deep.depth_step_more": "The sub-base steps at {at}: measure to one side of it.",
+}

@@ -1,0 +1,89 @@
+"""A thicker stretch of a slab, and the depths measured down to its base, in words."""
+
+MESSAGES = {
+    "deep.apron_title": "The apron",
+    "deep.apron_short": "{depth} thick {stretch}",
+    "deep.on_paper": "Apron: {apron}.",
+    "deep.stretch": "from {first} to {last}",
+    "deep.depth_apron": "{depth}, apron {apron},",
+    "deep.depth_mean": "{mean}, the mean of {count} depths,",
+    "deep.draw": "apron {depth}",
+    "deep.bed": "Apron: {apron}. The base steps down there.",
+    "deep.dig": (
+        "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The base steps "
+        "straight down; a sloped step takes more."
+    ),
+    "deep.dig_line": (
+        "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The base steps "
+        "straight down; a sloped step takes more."
+    ),
+    "deep.apron_takes": "The apron is {area}, {depth} thick: *{extra}* more than the slab alone.",
+    "deep.apron_forms": "Over the apron the forms stay the same height. Leave the earth under them standing.",
+    "deep.joint_wanted": (
+        "*Each end of the apron wants a joint:* isolation, {gap} wide, unless the spec says otherwise."
+    ),
+    "deep.end_arc": "{outside} outside, {inside} inside",
+    "deep.end_line": "{at}: left form {left}, right form {right}",
+    "deep.joint_at": "*{where}:* {told}",
+    "deep.joint_there": "joint {joint} is there.",
+    "deep.joint_past": "joint {joint} is {off} past it. Move it there, or add one.",
+    "deep.joint_short": "joint {joint} is {off} short of it. Move it there, or add one.",
+    "deep.joint_none": "no joint is there. Add one.",
+    "deep.joint_depth": "Joints within the apron are cut *{depth} deep*.",
+    "deep.joint_misses": "joint {joint} misses the apron's end by {off}",
+    "deep.no_joint": "the apron's ends have no joint",
+    "deep.sign_apron": "Base under top, apron",
+    "deep.measured_title": "The measured depths",
+    "deep.by_depths": "by {count} measured depths, mean {mean}",
+    "deep.one": "one depth measured: it takes two",
+    "deep.crown": "The crown stands above a string across the forms: measure from the crowned screed instead.",
+    "deep.two_needed": "One depth is measured. It takes {least}, so the order goes by the drawing.",
+    "deep.drawn_yards": "The drawing's thickness alone would order {order} yards.",
+    "deep.drawn_metres": "The drawing's thickness alone would order {order} m³.",
+    "deep.drawn_bags": "The drawing's thickness alone would take {order} bags.",
+    "deep.ends_taken": (
+        "Between two depths it changes evenly, by area. Past the first and the last it stays as measured."
+    ),
+    "deep.edges_taken": "Thick edges are taken to be off as much as the base beside them.",
+    "deep.mean_before": "Before the apron: {mean} on average, from {count} measured.",
+    "deep.mean_apron": "In the apron: {mean} on average, from {count} measured.",
+    "deep.mean_after": "After the apron: {mean} on average, from {count} measured.",
+    "deep.unread_before": "Before the apron nothing is measured: {mean} as drawn.",
+    "deep.unread_apron": "In the apron nothing is measured: {mean} as drawn.",
+    "deep.unread_after": "After the apron nothing is measured: {mean} as drawn.",
+    "deep.thin": "*Thin here: at {at} only {depth} of {drawn}.*",
+    "deep.thin_limit": (
+        "ACI 117-10, 4.5.4, as quoted: up to {mean} thin on average, {one} at one place. Your spec governs."
+    ),
+    "deep.thin_over": (
+        "*That is past ACI 117-10, 4.5.4, as quoted:* {mean} on average, {one} at one place. Trim the base."
+    ),
+    "deep.fills": "{order} fills a base up to {low} lower than measured, nothing spilled.",
+    "deep.if_drawn": "{thickness} as drawn, nothing measured",
+    "deep.panels": "The panels take from *{least}* to *{most}*, as the depth changes.",
+    "deep.wall": "No order: an apron isn't for a wall",
+    "deep.wall_more": "Take the apron out.",
+    "deep.wall_depths": "No order: measured depths aren't for a wall",
+    "deep.wall_depths_more": "Take the depths out.",
+    "deep.fill": "No order: no apron in a slab that fills its curve",
+    "deep.fill_more": "Take it out, and figure that stretch by itself.",
+    "deep.fill_depths": "No order: no measured depths in a slab that fills its curve",
+    "deep.fill_depths_more": "Take the depths out.",
+    "deep.apron_past": "No order: the apron runs past B",
+    "deep.apron_past_more": "It is told to {at}; the outer form is {length} long.",
+    "deep.apron_past_line": "No order: the apron runs past the line's end",
+    "deep.apron_past_line_more": "It is told to {at}; the line is {length} long.",
+    "deep.apron_kink": "No order: the apron ends in the corner of a kink",
+    "deep.apron_kink_more": "It can't end square there: move that end along the line.",
+    "deep.apron_none": "No order: the apron has no length",
+    "deep.apron_none_more": "It begins where the slab ends, at {at}.",
+    "deep.depth_past": "No order: a depth is told past B",
+    "deep.depth_past_more": "It is told at {at}; the outer form is {length} long.",
+    "deep.depth_past_line": "No order: a depth is told past the line's end",
+    "deep.depth_past_line_more": "It is told at {at}; the line is {length} long.",
+    "deep.depth_step": "No order: a depth stands right on the apron's end",
+    "deep.depth_step_more": "The base steps at {at}: measure to one side of it.",
+    "deep.depth_kink": "No order: two depths stand in the corner of one kink",
+    "deep.depth_kink_more": "Leave one of them out.",
+    "deep.change": "Change the slab",
+}

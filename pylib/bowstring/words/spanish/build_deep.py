@@ -1,0 +1,92 @@
+"""A thicker stretch of a slab, and the depths measured down to its base, in Spanish as on US sites."""
+
+# From memory, all of it.
+
+MESSAGES = {
+    "deep.apron_title": "El tramo grueso",
+    "deep.apron_short": "{depth} de espesor {stretch}",
+    "deep.on_paper": "Tramo grueso: {apron}.",
+    "deep.stretch": "de {first} a {last}",
+    "deep.depth_apron": "{depth}, tramo grueso {apron},",
+    "deep.depth_mean": "{mean}, promedio de {count} profundidades,",
+    "deep.draw": "tramo grueso {depth}",
+    "deep.bed": "Tramo grueso: {apron}. Ahí la base baja de golpe.",
+    "deep.dig": (
+        "*Tramo grueso, {stretch} por la ~forma~ exterior:* excave {deeper} más entre las ~formas~. La "
+        "base baja de golpe; en talud lleva más."
+    ),
+    "deep.dig_line": (
+        "*Tramo grueso, {stretch} por la línea:* excave {deeper} más entre las ~formas~. La base baja "
+        "de golpe; en talud lleva más."
+    ),
+    "deep.apron_takes": "El tramo grueso es de {area} con {depth} de espesor: *{extra}* más que la losa sola.",
+    "deep.apron_forms": "En el tramo grueso las ~formas~ siguen de la misma altura. Deje parada la tierra debajo.",
+    "deep.joint_wanted": (
+        "*Cada extremo del tramo grueso pide una ~junta~:* de aislamiento, de {gap}, salvo que la "
+        "especificación diga otra cosa."
+    ),
+    "deep.end_arc": "{outside} por fuera, {inside} por dentro",
+    "deep.end_line": "{at}: ~forma~ izquierda {left}, derecha {right}",
+    "deep.joint_at": "*{where}:* {told}",
+    "deep.joint_there": "ahí está la ~junta~ {joint}.",
+    "deep.joint_past": "la ~junta~ {joint} se pasa {off}. Muévala ahí o agregue otra.",
+    "deep.joint_short": "a la ~junta~ {joint} le faltan {off}. Muévala ahí o agregue otra.",
+    "deep.joint_none": "no hay ~junta~. Agregue una.",
+    "deep.joint_depth": "Dentro del tramo grueso las ~juntas~ se cortan *{depth} de hondo*.",
+    "deep.joint_misses": "la ~junta~ {joint} no da con el tramo grueso por {off}",
+    "deep.no_joint": "los extremos del tramo grueso no tienen ~junta~",
+    "deep.sign_apron": "Base bajo el canto, tramo grueso",
+    "deep.measured_title": "Las profundidades medidas",
+    "deep.by_depths": "por {count} profundidades medidas, promedio {mean}",
+    "deep.one": "hay una sola profundidad: hacen falta dos",
+    "deep.crown": "El bombeo queda sobre el ~hilo~ entre las ~formas~: mida desde la regla con bombeo.",
+    "deep.two_needed": "Hay una sola profundidad. Hacen falta {least}: el pedido va por el ~plano~.",
+    "deep.drawn_yards": "Con el espesor del ~plano~ solo se pedirían {order} yardas.",
+    "deep.drawn_metres": "Con el espesor del ~plano~ solo se pedirían {order} m³.",
+    "deep.drawn_bags": "Con el espesor del ~plano~ solo serían {order} bultos.",
+    "deep.ends_taken": (
+        "Entre dos profundidades cambia parejo, por área. Antes de la primera y después de la última queda igual."
+    ),
+    "deep.edges_taken": "Los bordes gruesos se toman tan desviados como la base de al lado.",
+    "deep.mean_before": "Antes del tramo grueso: {mean} en promedio, de {count} medidas.",
+    "deep.mean_apron": "En el tramo grueso: {mean} en promedio, de {count} medidas.",
+    "deep.mean_after": "Después del tramo grueso: {mean} en promedio, de {count} medidas.",
+    "deep.unread_before": "Antes del tramo grueso no se midió: {mean} según el ~plano~.",
+    "deep.unread_apron": "En el tramo grueso no se midió: {mean} según el ~plano~.",
+    "deep.unread_after": "Después del tramo grueso no se midió: {mean} según el ~plano~.",
+    "deep.thin": "*Aquí queda delgada: en {at} solo {depth} de {drawn}.*",
+    "deep.thin_limit": (
+        "ACI 117-10, 4.5.4, según se cita: hasta {mean} menos en promedio, {one} en un punto. Manda su especificación."
+    ),
+    "deep.thin_over": (
+        "*Pasa de ACI 117-10, 4.5.4, según se cita:* {mean} en promedio, {one} en un punto. Rebaje la base."
+    ),
+    "deep.fills": "{order} llenan una base hasta {low} más baja que lo medido, sin tirar nada.",
+    "deep.if_drawn": "{thickness} según el ~plano~, sin medir",
+    "deep.panels": "Los paneles llevan de *{least}* a *{most}*, según cambia la profundidad.",
+    "deep.wall": "Sin pedido: un muro no lleva tramo grueso",
+    "deep.wall_more": "Quite el tramo grueso.",
+    "deep.wall_depths": "Sin pedido: las profundidades medidas no son para un muro",
+    "deep.wall_depths_more": "Quite las profundidades.",
+    "deep.fill": "Sin pedido: no hay tramo grueso en una losa que llena su curva",
+    "deep.fill_more": "Quítelo y calcule ese tramo aparte.",
+    "deep.fill_depths": "Sin pedido: no hay profundidades medidas en una losa que llena su curva",
+    "deep.fill_depths_more": "Quite las profundidades.",
+    "deep.apron_past": "Sin pedido: el tramo grueso pasa de B",
+    "deep.apron_past_more": "Llega a {at}; la ~forma~ exterior mide {length}.",
+    "deep.apron_past_line": "Sin pedido: el tramo grueso pasa del final de la línea",
+    "deep.apron_past_line_more": "Llega a {at}; la línea mide {length}.",
+    "deep.apron_kink": "Sin pedido: el tramo grueso termina en la esquina de un quiebre",
+    "deep.apron_kink_more": "Ahí no puede terminar ~a escuadra~: mueva ese extremo por la línea.",
+    "deep.apron_none": "Sin pedido: el tramo grueso no tiene largo",
+    "deep.apron_none_more": "Empieza donde termina la losa, en {at}.",
+    "deep.depth_past": "Sin pedido: una profundidad pasa de B",
+    "deep.depth_past_more": "Está en {at}; la ~forma~ exterior mide {length}.",
+    "deep.depth_past_line": "Sin pedido: una profundidad pasa del final de la línea",
+    "deep.depth_past_line_more": "Está en {at}; la línea mide {length}.",
+    "deep.depth_step": "Sin pedido: una profundidad está justo en el extremo del tramo grueso",
+    "deep.depth_step_more": "La base baja de golpe en {at}: mida a un lado.",
+    "deep.depth_kink": "Sin pedido: dos profundidades están en la esquina de un quiebre",
+    "deep.depth_kink_more": "Deje fuera una.",
+    "deep.change": "Cambiar la losa",
+}
