@@ -9,8 +9,8 @@ from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
-from bowstring.report.read import OUT
 from bowstring.report.own import is_advised, is_own, own_row
+from bowstring.report.read import OUT
 from bowstring.sheet.facing import curve_hand
 from bowstring.words import say
 

@@ -32,7 +32,8 @@ ENDS: dict[str, Any] = {**FILL, "slab": {**PAD["slab"], "both_ends": True}}
 FAR_PAD: dict[str, Any] = {**PAD, "offset": "3 ft", "toward": "outside", "driven": "hub"}
 NEAR_FILL: dict[str, Any] = {**FILL, "offset": "6 in", "toward": "outside", "driven": "hub"}
 JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "deep": DEEP, "metric": SIDED,
-        "filled": FILL, "rounded": PAD, "both ends": ENDS, "far rounded": FAR_PAD, "near filled": NEAR_FILL}  # fmt: skip
+        "filled": FILL, "rounded": PAD, "both ends": ENDS, "far rounded": FAR_PAD,
+        "near filled": NEAR_FILL}  # fmt: skip
 
 
 @pytest.fixture(autouse=True)
