@@ -7,7 +7,7 @@ A table that is narrow stands in several columns beside each other, as in a news
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring.drawings.boxes import stack
 from bowstring.faces.build_parts import bold
@@ -41,12 +41,12 @@ class Grid:
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     groups: tuple[tuple[str, int], ...] = ()
-    begins: frozenset[int] = frozenset()
+    begins: tuple[int, ...] = ()
 
     def part(self, first: int, last: int | None) -> Grid:
         """Return some of its rows."""
-        begins = frozenset(row - first for row in self.begins if row >= first)
-        return replace(self, rows=self.rows[first:last], begins=begins)
+        begins = tuple(row - first for row in self.begins if row >= first)
+        return Grid(self.title, self.heads, self.rows[first:last], self.groups, begins)
 
 
 Band = tuple[Grid, ...]
@@ -126,15 +126,29 @@ def _least(text: str, size: float) -> float:
     return max(_longest(text, size), min(width(unstarred(text), size), _WRAPS))
 
 
-def _tall(grid: Grid, row: int, columns: int) -> float:
-    """How high the heads and rows of a table stand that has its share of the page."""
-    more = max(1.0, PAGE_WIDE / columns / _wide(grid, row) if columns > 1 else 1.0)
-    wide = [one * more for one in _columns_wide(grid, row)]
+def _tall(grid: Grid, row: int, columns: int, beside: bool) -> float:
+    """How high the heads and rows of a table stand that has its share of the page, ``beside`` another as much as it
+    needs."""
+    share = _wide(grid, row) if beside else (PAGE_WIDE - _BETWEEN * (columns - 1)) / columns
+    wide = _set_wide(grid, row, share)
     heads = max(lines(head, _HEAD_TYPE, room) for head, room in zip(grid.heads, wide, strict=True)) * _HEAD_LINE + 6.0
     heads += _HEAD_LINE + 3.0 if grid.groups else 0.0
     rows = [row + TYPES[row] * 1.1 * (_lines(one, TYPES[row], wide) - 1) for one in grid.rows]
     each = -(-len(rows) // columns)
     return heads + max(sum(rows[start : start + each]) for start in range(0, len(rows), each))
+
+
+def _set_wide(grid: Grid, row: int, share: float) -> list[float]:
+    """How wide each column is set: nothing is broken where all of it has room, else each has its part of what is
+    left."""
+    whole = [
+        max(width(unstarred(head), _HEAD_TYPE), *(width(unstarred(one[column]), TYPES[row]) for one in grid.rows))
+        for column, head in enumerate(grid.heads)
+    ]
+    if sum(whole) + _CELL * len(whole) <= share:
+        return whole
+    more = max(1.0, share / _wide(grid, row))
+    return [one * more for one in _columns_wide(grid, row)]
 
 
 def _lines(cells: Sequence[str], size: float, wide: Sequence[float]) -> int:
@@ -149,23 +163,27 @@ def _columns_of(grid: Grid, row: int, beside: bool) -> tuple[str, float]:
     columns = 1 if beside else max(1, min(room, len(grid.rows) // _FEWEST, _MOST_COLUMNS))
     each = -(-len(grid.rows) // columns)
     title = f"<h3>{marked(unstarred(grid.title))}</h3>" if grid.title else ""
-    tables = "".join(_table(grid.part(start, start + each)) for start in range(0, len(grid.rows), each))
+    tables = "".join(_table(grid.part(start, start + each), row) for start in range(0, len(grid.rows), each))
     html = f'<div>{title}<div class="form-tables of-{columns}">{tables}</div></div>'
-    return html, (_TITLE if title else 0.0) + _tall(grid, row, columns)
+    return html, (_TITLE if title else 0.0) + _tall(grid, row, columns, beside)
 
 
-def _table(grid: Grid) -> str:
+def _table(grid: Grid, row: int) -> str:
     groups = "".join(
         f'<th scope="colgroup" colspan="{count}">{bold(text)}</th>' if text else f'<td colspan="{count}"></td>'
         for text, count in grid.groups
     )
     over = f'<tr class="groups">{groups}</tr>' if groups else ""
     head = "".join(f'<th scope="col">{bold(text)}</th>' if text else "<td></td>" for text in grid.heads)
-    body = "".join(_row(cells, number in grid.begins and number > 0) for number, cells in enumerate(grid.rows))
+    body = "".join(_row(cells, row, number in grid.begins and number > 0) for number, cells in enumerate(grid.rows))
     return f"<table><thead>{over}<tr>{head}</tr></thead><tbody>{body}</tbody></table>"
 
 
-def _row(cells: Sequence[str], begins: bool) -> str:
-    first, *rest = cells
+def _row(cells: Sequence[str], row: int, begins: bool) -> str:
+    """A row; what is short enough to stand in one line does."""
+    first, *rest = (
+        (bold(cell), " class=whole" if width(unstarred(cell), TYPES[row]) <= _WRAPS else "") for cell in cells
+    )
     new = ' class="begins"' if begins else ""
-    return f'<tr{new}><th scope="row">{bold(first)}</th>{"".join(f"<td>{bold(cell)}</td>" for cell in rest)}</tr>'
+    body = "".join(f"<td{kind}>{cell}</td>" for cell, kind in rest)
+    return f'<tr{new}><th scope="row"{first[1]}>{first[0]}</th>{body}</tr>'

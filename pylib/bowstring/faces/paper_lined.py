@@ -13,7 +13,7 @@ from bowstring.faces.paper_flow import ROWS, sides
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPart, LinedSheet, LinedTable
@@ -26,14 +26,19 @@ DRAWN = (150, 120, 100)
 """Heights of the drawing that the style has for these sides."""
 
 _HEAD, _FOOT, _GAP = 44.0, 22.0, 7.0
-_TITLE_ROOM = 440.0
+_FOOT_LINE, _FOOT_GAP = 17.0, 12.0
+_TITLE_ROOM, _FRAME = 440.0, 5.0
 _STRONG, _STRONG_LINE, _TOLD, _TOLD_LINE = 14.5, 17.0, 13.0, 15.5
 _BOX_SIDES, _BOX_OVER, _ORDER_WIDE = 24.0, 14.0, 244.0
 _SIGN_ROW, _SIGN_HEADS, _SIGN_LINE, _SIGNS = 19.0, 40.0, 15.0, 46.0
-_ORDER_HEAD, _ORDER_ROW, _ORDER_FIXED = 34.0, 22.0, 92.0
+_ORDER_HEAD, _ORDER_ROW, _ORDER_LINE, _ORDER_FIXED = 48.0, 22.0, 14.0, 80.0
+_CALL_WIDE = (48.0, 60.0, 72.0, 50.0)
+"""What each column has where it says when to call."""
 _SIGN_WIDE = (222.0, 92.0)
 """What a name has in its line where it is signed off, and what it must be."""
 _SAFE, _SAFE_LINE = 13.0, 15.5
+_BOLD, _DIGITS = 0.9, 0.96
+"""Of the room of a plain text what a bold one has, and one that is half numbers."""
 
 Told = tuple[str, float]
 """HTML, and how high it stands, pixels."""
@@ -75,14 +80,13 @@ class _Sheet:
         drawing = lined_svg(self.answer, id="form-plan", wide=_WIDE, high=_HIGH)
         which = say("lined.sides", side=say("forms.front"), count=count)
         above, below = front
-        boards = self.answer["boards"] is not None
         first = [
             head_html(self.answer, which, date, title=self.titles[0], numbers=False),
             f'<div class="low slab drawn-{fit.drawn}">{drawing}</div>',
             above[0],
             f'<div class="flow">{fit.made[0]}</div>',
             below[0],
-            foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
+            foot_html(*self._foot()),
         ]
         above, below = back
         second = [
@@ -96,6 +100,12 @@ class _Sheet:
         both = _side(say("forms.front"), fit.row, first) + _side(say("forms.back"), fit.row, second)
         return both + "".join(self._more(fit, number) for number in range(3, count + 1))
 
+    def _foot(self) -> tuple[str, str]:
+        """The front's last line, both ends of it: where the caution has no room beside it, the number of sides says
+        that the sheet is turned over."""
+        left, right = say("paper.safe_board") if self.answer["boards"] is not None else "", say("forms.turn_over")
+        return left, right if width(left, 14.0) + width(right, 14.0) + _FOOT_GAP <= PAGE_WIDE else ""
+
     def _more(self, fit: _Fit, number: int) -> str:
         which = say("lined.side", side=say("forms.more"), number=number, count=len(fit.made))
         head = head_html(self.answer, which, "", title=self.titles[0], numbers=False)
@@ -104,13 +114,17 @@ class _Sheet:
     def _fitted(self, front: tuple[Told, Told], back: tuple[Told, Told]) -> _Fit:
         """The fewest sides; among those with the hundredths, the largest rows, the largest drawing."""
         heads = [_HEAD + max(0.0, lines(title, 23.0, _TITLE_ROOM) - 1) * 26.0 for title in self.titles]
+        left, right = self._foot()
+        foot = (
+            _FOOT + (lines(left, 14.0, PAGE_WIDE - (width(right, 14.0) + _FOOT_GAP if right else 0.0)) - 1) * _FOOT_LINE
+        )
         tries = []
         for feet in (True, False):
             bands = bands_of(self.part, self.sheet, feet=feet)
             for row in ROWS:
                 for drawn in DRAWN:
                     rooms = (
-                        PAGE_TALL - heads[0] - drawn - 3.0 - front[0][1] - front[1][1] - _FOOT - 5 * _GAP,
+                        PAGE_TALL - heads[0] - drawn - _FRAME - front[0][1] - front[1][1] - foot - 5 * _GAP,
                         PAGE_TALL - heads[1] - back[0][1] - back[1][1] - _SIGNS - _FOOT - 5 * _GAP,
                     )
                     made = sides(bands, row, rooms, PAGE_TALL - heads[0] - 2 * _GAP)
@@ -125,12 +139,11 @@ class _Sheet:
         return _strong(strong), _boxed([(key, " ".join(texts)) for key, texts in told if any(texts)])
 
     def _edges(self) -> str:
-        """How long both edges are and how wide and thick the slab between them is, or what they wait for."""
+        """How wide and how thick the slab is, or what its edges wait for."""
         width, depth = self.sheet["width_shown"], self.sheet["depth_shown"]
-        if not self.sheet["places"]:
+        if self.answer["edges"] is None:
             return self._strong("edges")
-        slab = say("lined.slab_thick", width=width, depth=depth) if depth else say("lined.slab_wide", width=width)
-        return f"{self.pages['edges']['short']}. {slab}"
+        return say("lined.slab_thick", width=width, depth=depth) if depth else say("lined.slab_wide", width=width)
 
     def _back(self) -> tuple[Told, Told]:
         """What stands over the tables of the back, and under them."""
@@ -160,7 +173,7 @@ class _Sheet:
         box = _ORDER_FIXED + tall([self._strong("pour")], 20.0, 24.0, _ORDER_WIDE)
         if reach:
             box += tall([reach["title"]], _STRONG, _STRONG_LINE, _ORDER_WIDE) + _ORDER_HEAD
-            box += _ORDER_ROW * len(reach["rows"])
+            box += sum(_call_tall(row) for row in reach["rows"])
         inside = []
         while told and box + _plain_tall(told[0], _ORDER_WIDE) <= high:
             box += _plain_tall(told[0], _ORDER_WIDE)
@@ -181,7 +194,7 @@ def _together(told: Sequence[Told]) -> Told:
 
 
 def _strong(text: str) -> Told:
-    return f"<p class=strong>{bold(text)}</p>", tall([text], _STRONG, _STRONG_LINE, PAGE_WIDE)
+    return f"<p class=strong>{bold(text)}</p>", tall([text], _STRONG, _STRONG_LINE, PAGE_WIDE * _BOLD)
 
 
 def _plain(text: str) -> Told:
@@ -198,13 +211,19 @@ def _boxed(told: Sequence[tuple[str, str]]) -> Told:
         return "", 0.0
     made = [(say(f"build.{key}"), text) for key, text in told]
     rows = "".join(f"<li><b>{marked(name)}.</b> {bold(text)}</li>" for name, text in made)
-    high = sum(_plain_tall(f"{name}. {text}", PAGE_WIDE - _BOX_SIDES) for name, text in made)
+    high = sum(_plain_tall(f"{name}. {text}", (PAGE_WIDE - _BOX_SIDES) * _DIGITS) for name, text in made)
     return f'<ul class="form-told">{rows}</ul>', high + _BOX_OVER
 
 
 def _sign_tall(what: str, must: str) -> float:
     """How high a row is that is signed off; what is long stands in two lines."""
     return max(_SIGN_ROW, max(lines(what, 13.0, _SIGN_WIDE[0]), lines(must, 13.0, _SIGN_WIDE[1])) * _SIGN_LINE + 1.0)
+
+
+def _call_tall(row: Sequence[str]) -> float:
+    """How high a row is that says when to call: the load and what is there may stand in several lines."""
+    most = max(lines(cell, 13.0, room) for cell, room in zip(row, _CALL_WIDE, strict=True))
+    return max(_ORDER_ROW, most * _ORDER_LINE + 2.0)
 
 
 def _order(strong: str, inside: Sequence[str], reach: LinedTable | None) -> str:
@@ -235,7 +254,7 @@ def _signed(answer: Answer, sheet: LinedSheet) -> list[tuple[str, str]]:
         rows.append((say("lined.sign_width"), sheet["width_shown"]))
     if grades is not None and "rows" not in grades:
         most = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
-        rows += [(say("lined.sign_tops"), say("lined.as_told")), (say("lined.sign_slope"), most)]
+        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), most)]
     if joints is not None:
         rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
     rows.append((say("forms.sign_base"), sheet["depth_shown"]))

@@ -34,7 +34,8 @@ def bands_of(part: LinedPart, sheet: LinedSheet, *, feet: bool) -> list[Band]:
     found += [cuts] if cuts else []
     found += [(places,) for places in [_places(sheet, feet)] if places.rows]
     stakes = table_of(part, "at_stakes")
-    return [*found, (_at_stakes(stakes, feet),)] if stakes else found
+    piece = part["pieces"][part["at"] - 1]["name"]
+    return [*found, (_at_stakes(stakes, piece, feet),)] if stakes else found
 
 
 def _as_grid(table: LinedTable) -> Grid:
@@ -43,25 +44,23 @@ def _as_grid(table: LinedTable) -> Grid:
 
 def _pieces(part: LinedPart, sheet: LinedSheet) -> Grid:
     """Each piece: the line, the joint at its end, and both edges beside each other."""
-    line, left, right = (table_of(part, key) for key in ("pieces", "left", "right"))
+    line, edges = table_of(part, "pieces"), [(hand, table_of(part, hand)) for hand in ("left", "right")]
+    told = [(hand, edge) for hand, edge in edges if edge]
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
     rows = []
     for number, (name, ends, radius, chord) in enumerate(line["rows"] if line else []):
-        row = [name, radius, _bare(chord), ends, *([joints[number]] if jointed else [])]
-        for edge in (left, right):
-            if edge:
-                _name, edge_radius, _long, edge_ends = edge["rows"][number]
-                row += [_bare(edge_radius), edge_ends]
+        row = [name, radius, _bare(chord), ends, *joints[number : number + jointed]]
+        for _hand, edge in told:
+            _name, edge_radius, _long, edge_ends = edge["rows"][number]
+            row += [_bare(edge_radius), edge_ends]
         rows.append(tuple(row))
-    radius, ends = say("lined.head_radius"), say("lined.head_station")
+    two = [say("lined.head_radius"), say("lined.head_to")]
     joint = [say("lined.place")] if jointed else []
-    heads = [say("lined.head_piece"), radius, say("lined.head_chord"), ends, *joint]
-    groups = [("", 1), (say("lined.on_line"), 3 + len(joint))]
-    for hand, edge in (("left", left), ("right", right)):
-        heads += [radius, ends] if edge else []
-        groups += [(say(f"lined.head_edge_{hand}"), 2)] if edge else []
-    return Grid("", tuple(heads), tuple(rows), tuple(groups) if left or right else ())
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *joint, *(two * len(told))]
+    over = [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
+    groups = (("", 1), (say("lined.on_line"), 3 + len(joint)), *over) if told else ()
+    return Grid("", tuple(heads), tuple(rows), groups)
 
 
 def _bare(text: str) -> str:
@@ -75,7 +74,7 @@ def _places(sheet: LinedSheet, feet: bool) -> Grid:
     rows = [(place["label"], *(cell for hand in _hands(place) for cell in _cells(hand, columns))) for place in places]
     heads = [say("lined.place"), *([say(f"lined.spot_{one}") for one in columns] * 2)]
     groups = (("", 1), *((say(f"lined.head_{hand}"), len(columns)) for hand in ("left", "right")))
-    begins = frozenset(number for number, place in enumerate(places) if place["begins"])
+    begins = tuple(number for number, place in enumerate(places) if place["begins"])
     return Grid(say("lined.places"), tuple(heads), tuple(rows), groups, begins)
 
 
@@ -96,13 +95,14 @@ def _cells(spot: LinedSpot | None, columns: Sequence[str]) -> list[str]:
     return [told[one] or _NONE for one in columns]
 
 
-def _at_stakes(table: LinedTable, feet: bool) -> Grid:
+def _at_stakes(table: LinedTable, piece: str, feet: bool) -> Grid:
     """The tops at the stakes of the arc that is staked."""
-    keep = [
-        number for number, head in enumerate(table["heads"]) if feet or number == 0 or head != say("grades.feet")
-    ]
+    hundredths = say("grades.feet")
+    keep = [number for number, head in enumerate(table["heads"]) if feet or number == 0 or head != hundredths]
     rows = tuple(tuple(row[number] for number in keep) for row in table["rows"])
-    return Grid(table["title"], tuple(table["heads"][number] for number in keep), rows)
+    short = {say(f"lined.head_{hand}"): say(f"hand.{hand}") for hand in ("left", "right")}
+    heads = tuple(short.get(table["heads"][number], table["heads"][number]) for number in keep)
+    return Grid(say("lined.tops_at", piece=piece), heads, rows)
 
 
 def slopes_html(part: LinedPart) -> tuple[str, float]:

@@ -103,6 +103,7 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]
     yield from stick_told(plan, slab)
     yield from slip_told(plan, slab)
     yield from _set(plan, slab, tight)
+    yield say("lined.ends_square")
     name, thickness = board_of(plan.plan)
     yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
     yield from _dig(plan, slab)
@@ -119,11 +120,10 @@ def paper_lines(plan: LinePlan) -> list[str]:
 
 
 def _set(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]:
-    """How the edges are set at kinks, at tight arcs and at the ends."""
+    """How the edges are set at kinks and at tight arcs."""
     yield from _miters(plan, slab)
     for inner in tight:
         yield say("lined.swing", piece=name_of(plan, inner.piece), radius=plan.tape.show(inner.radius))
-    yield say("lined.ends_square")
 
 
 def _dig(plan: LinePlan, slab: LineSlab) -> Iterator[str]:

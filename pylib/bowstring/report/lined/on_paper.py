@@ -50,10 +50,12 @@ class _Places:
 
     def all(self) -> Iterator[LinedPlace]:
         """Yield them in order: an arc's middle has a place of its own where no joint stands on it."""
-        yield self._place(("start", 0, 0), 0, {hand: 0.0 for hand in HANDS})
+        yield self._place(("start", 0, 0), 0, dict.fromkeys(HANDS, 0.0))
         joint, last = 0, len(self.plan.line.pieces) - 1
         for number, piece in enumerate(self.plan.line.pieces):
-            inside = [(mark.share, mark.front) for mark in self.marks if mark.piece == number and mark.share is not None]
+            inside = [
+                (mark.share, mark.front) for mark in self.marks if mark.piece == number and mark.share is not None
+            ]
             half = isinstance(piece, Bend) and all(abs(share - 0.5) > OFF for share, _front in inside)
             for share, front in inside:
                 if half and share > 0.5:
