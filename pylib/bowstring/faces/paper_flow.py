@@ -20,7 +20,7 @@ ROWS = (25, 22, 20, 18)
 TYPES = {25: 16.0, 22: 14.0, 20: 13.0, 18: 12.0}
 
 _TITLE, _GAP = 20.0, 7.0
-_HEAD_TYPE, _HEAD_LINE, _WRAPS = 12.5, 14.0, 100.0
+_HEAD_TYPE, _HEAD_LINE, _WRAPS = 12.5, 14.0, 120.0
 """The heads' type and its leading; pixels from which on a text that is no length may stand in two lines."""
 _CELL, _BETWEEN = 7.0, 10.0
 _FEWEST, _MOST_COLUMNS = 4, 3
@@ -78,6 +78,11 @@ def sides(bands: Sequence[Band], row: int, rooms: Sequence[float], other: float)
                 for part in _parts(one[0], row, other):
                     take(*_band((part,), row))
     return made
+
+
+def has_room(bands: Sequence[Band], row: int) -> bool:
+    """Return whether each table by itself is as narrow as a page in the type of these rows."""
+    return all(_wide(grid, row) <= PAGE_WIDE for band in bands for grid in band)
 
 
 def _beside(band: Band, row: int) -> list[Band]:

@@ -9,7 +9,7 @@ from html import escape
 
 from bowstring.drawings.lined import lined_svg
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_flow import ROWS, sides
+from bowstring.faces.paper_flow import ROWS, has_room, sides
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures
@@ -121,7 +121,7 @@ class _Sheet:
         tries = []
         for feet in (True, False):
             bands = bands_of(self.part, self.sheet, feet=feet)
-            for row in ROWS:
+            for row in [row for row in ROWS if has_room(bands, row)] or ROWS[-1:]:
                 for drawn in DRAWN:
                     rooms = (
                         PAGE_TALL - heads[0] - drawn - _FRAME - front[0][1] - front[1][1] - foot - 5 * _GAP,
