@@ -104,7 +104,8 @@ class _Sheet:
         """The front's last line, both ends of it: where the caution has no room beside it, the number of sides says
         that the sheet is turned over."""
         left, right = say("paper.safe_board") if self.answer["boards"] is not None else "", say("forms.turn_over")
-        return left, right if width(left, 14.0) + width(right, 14.0) + _FOOT_GAP <= PAGE_WIDE else ""
+        beside = PAGE_WIDE - width(right, 14.0) - _FOOT_GAP
+        return left, right if lines(left, 14.0, beside) == 1 else ""
 
     def _more(self, fit: _Fit, number: int) -> str:
         which = say("lined.side", side=say("forms.more"), number=number, count=len(fit.made))
