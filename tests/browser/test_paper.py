@@ -11,8 +11,13 @@ from playwright.sync_api import Browser, Page
 
 from bowstring import answering, write_link
 from bowstring.faces.paper import paper_html
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
 from builder.house import ROOT
 from form_jobs import JOBS as SLABS
+from line_jobs import CREEK, METRIC, SHAPES
+from lined_jobs import KINKED
 from paper_jobs import JOBS
 from pictures import dots_of
 
@@ -142,3 +147,55 @@ def test_the_form_sheets_are_two_pages_each_and_nothing_is_cut(printer: Page) ->
     heights = printer.locator(".side.forms").evaluate_all("all => all.map(one => one.getBoundingClientRect().height)")
     assert max(heights) <= TALL
     assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 4 * len(SLABS))
+
+
+LINES = {"creek": CREEK, "nine pieces": METRIC, "many": SHAPES["many"], "kinks": KINKED}
+FAMILIES = ("Liberation Sans", "DejaVu Sans")
+OVERLAPS = """() => {
+    const found = [];
+    for (const side of document.querySelectorAll(".side")) {
+        const inner = [...side.children].map(one => [one, one.getBoundingClientRect()]);
+        for (const [one, box] of inner)
+            for (const deep of one.querySelectorAll("p, li, td, th, h3"))
+                if (deep.getBoundingClientRect().bottom > box.bottom + 1.5) found.push(`under: ${deep.textContent}`);
+        for (const [at, [one, box]] of inner.entries())
+            if (at && box.top < inner[at - 1][1].bottom - 1) found.push(`over: ${one.className}`);
+        if (side.lastElementChild.getBoundingClientRect().bottom > side.getBoundingClientRect().top + 951)
+            found.push(`low: ${side.lastElementChild.className}`);
+    }
+    return found.slice(0, 5);
+}"""
+
+
+def form_sheet(job: dict[str, object]) -> str:
+    """The form sheet of a job alone, as a document with its styles."""
+    face, printed = ((STYLES / name).read_text("utf-8") for name in ("face-paper.css", "print.css"))
+    own = "*{box-sizing:border-box}body{margin:0}"
+    style = f"<style>{own}{face}</style><style media=print>{printed}</style>"
+    sides = forms_sides(answering(job), DAY)  # type: ignore[arg-type]
+    return f'<!doctype html><html lang=en><meta charset=utf-8><title>x</title>{style}<article class="paper">{sides}'
+
+
+@pytest.fixture(params=LANGUAGES)
+def language(request: pytest.FixtureRequest) -> Iterator[str]:
+    speak(request.param)
+    yield request.param
+    speak("english")
+
+
+@pytest.mark.parametrize("name", LINES)
+def test_the_form_sheet_of_a_line_is_one_sheet_for_four_pieces_and_nothing_is_cut(
+    printer: Page, name: str, language: str
+) -> None:
+    printer.set_content(form_sheet(LINES[name]))
+    sides = printer.locator(".side.lined").count()
+    assert sides == 2 if name == "creek" else 2 <= sides <= 5
+    for family in FAMILIES:
+        printer.add_style_tag(content=f".paper {{ font-family: '{family}' !important; }}")
+        assert printer.evaluate(CUT, WIDE) == []
+        assert printer.evaluate(OVERLAPS) == []
+        assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, sides)
+    smallest = printer.locator(".side.lined :is(td, th, p, li)").evaluate_all(
+        "all => Math.min(...all.map(one => parseFloat(getComputedStyle(one).fontSize)))"
+    )
+    assert smallest >= 12

@@ -1,115 +1,250 @@
-"""The form sheet of a line of several pieces: where the line, its edges and joints are on the front; tops, boards, the
-order and what is signed off on the back; a table that is long goes on over further sides."""
+"""The form sheet of a line of several pieces, one sheet: what is set on its front; tops, slopes, the order, what to buy
+and what is signed off on its back. Tables that neither has room for stand on further sides."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
+from dataclasses import dataclass
 from html import escape
 
 from bowstring.drawings.lined import lined_svg
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_flow import ROWS, Block, Text, sides
+from bowstring.faces.paper_flow import ROWS, has_room, sides
 from bowstring.faces.paper_head import foot_html, head_html
+from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_lined import LinedPage, LinedPart
+from bowstring.report.forms.build_lined import LinedPart, LinedSheet, LinedTable
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-ORDER = ("line", "edges", "joints", "boards", "grades", "pour")
-"""The parts as they follow each other: the line, its edges and joints begin the front."""
+_WIDE, _HIGH = 680.0, 118.0
+DRAWN = (150, 120, 100)
+"""Heights of the drawing that the style has for these sides."""
 
-_LEFT_OUT = ("boards.title", "lined.slopes", "lined.splices_head", "boards.buy_head", "pour.changes")
-"""Titles of tables that no crew needs at the forms: the page and the long sheet have them."""
+_HEAD, _FOOT, _GAP = 44.0, 22.0, 7.0
+_FOOT_LINE, _FOOT_GAP = 17.0, 12.0
+_TITLE_ROOM, _FRAME = 440.0, 5.0
+_STRONG, _STRONG_LINE, _TOLD, _TOLD_LINE = 14.5, 17.0, 13.0, 15.5
+_BOX_SIDES, _BOX_OVER, _ORDER_WIDE = 24.0, 14.0, 244.0
+_SIGN_ROW, _SIGN_HEADS, _SIGN_LINE, _SIGNS = 19.0, 40.0, 15.0, 46.0
+_ORDER_HEAD, _ORDER_ROW, _ORDER_LINE, _ORDER_FIXED = 48.0, 22.0, 14.0, 80.0
+_CALL_WIDE = (48.0, 60.0, 72.0, 50.0)
+"""What each column has where it says when to call."""
+_SIGN_WIDE = (222.0, 92.0)
+"""What a name has in its line where it is signed off, and what it must be."""
+_SAFE, _SAFE_LINE = 13.0, 15.5
+_BOLD, _DIGITS = 0.9, 0.96
+"""Of the room of a plain text what a bold one has, and one that is half numbers."""
 
-_SENTENCES = {"line": 9, "edges": 7, "joints": 3, "boards": 3, "pour": 3}
-"""How many of a part's sentences stand on paper: they are in the order in which a crew needs them."""
-
-_WIDE, _HIGH, _DRAWN = 680.0, 118.0, 156.0
-_HEAD, _FOOT, _GAPS = 58.0, 24.0, 28.0
-_SIGN_ROW, _SIGN_HEADS, _SIGNS, _ORDER = 21.0, 44.0, 64.0, 130.0
+Told = tuple[str, float]
+"""HTML, and how high it stands, pixels."""
 
 
 def lined_sides(answer: Answer, date: str) -> str:
     """Return the sides of a line's form sheet, empty for an arc alone and for a job that nobody may build yet."""
-    part = answer["lined"]
-    if part is None or answer["stops"]:
+    part, sheet = answer["lined"], answer["lined_sheet"]
+    if part is None or sheet is None or answer["stops"]:
         return ""
-    row, made = _fitted(answer, part)
-    made += [""] * (2 - len(made))
-    front_title, back_title = (say(f"lined.{name}_title", title=brief.title(answer)) for name in ("front", "back"))
-    drawing = f'<div class="low slab">{lined_svg(answer, id="form-plan", wide=_WIDE, high=_HIGH)}</div>'
-    boards = answer["boards"] is not None
-    first = [
-        head_html(answer, say("forms.front"), date, title=front_title, numbers=False),
-        drawing,
-        f'<div class="flow">{made[0]}</div>',
-        foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
-    ]
-    second = [
-        head_html(answer, say("forms.back"), date, title=back_title, numbers=False),
-        f'<div class="flow">{made[1]}</div>',
-        f'<div class="before-truck">{sign_off(_signed(answer))}{_order(part)}</div>',
-        _safe_html(),
-        signatures(),
-        foot_html(say("forms.foot_grades") if answer["grades"] else "", brief.title(answer)),
-    ]
-    both = _side(say("forms.front"), row, first) + _side(say("forms.back"), row, second)
-    return both + "".join(_more(answer, front_title, row, rest) for rest in made[2:])
+    return _Sheet(answer, part, sheet).html(date)
 
 
-def _fitted(answer: Answer, part: LinedPart) -> tuple[int, list[str]]:
-    """The rows with which it takes the fewest sides, the largest of those, and what stands on each side."""
-    beside = max(_SIGN_HEADS + _signs_tall(answer), _ORDER)
-    low = beside + tall(_safe(), 14.0, 18.0, PAGE_WIDE - 30.0, 4.0) + _SIGNS
-    rooms = (PAGE_TALL - _HEAD - _DRAWN - _FOOT - _GAPS, PAGE_TALL - _HEAD - low - _FOOT - _GAPS)
-    tries = [(row, sides(list(_blocks(part)), row, rooms, PAGE_TALL - _HEAD - _GAPS)) for row in ROWS]
-    return min(tries, key=lambda one: (len(one[1]), -one[0]))
+@dataclass(frozen=True)
+class _Fit:
+    """How the tables are set: the height of a row, of the drawing, whether with hundredths of a foot; what stands on
+    each side."""
+
+    row: int
+    drawn: int
+    feet: bool
+    made: list[str]
 
 
-def _signs_tall(answer: Answer) -> float:
-    """How high the rows are that are signed off; what is long stands in two lines."""
-    rows = _signed(answer)
-    return sum(max(_SIGN_ROW, max(lines(what, 13.0, 170.0), lines(must, 13.0, 96.0)) * 16.0) for what, must in rows)
+class _Sheet:
+    """The form sheet in the making."""
 
+    def __init__(self, answer: Answer, part: LinedPart, sheet: LinedSheet) -> None:
+        self.answer, self.part, self.sheet = answer, part, sheet
+        self.pages = {page["key"]: page for page in part["pages"]}
+        self.lines = {paper["key"]: paper["lines"] for paper in sheet["parts"]}
+        self.titles = tuple(say(f"lined.{name}_title", title=brief.title(answer)) for name in ("front", "back"))
+        self.signed = _signed(answer, sheet)
 
-def _blocks(part: LinedPart) -> Iterator[Block]:
-    """Everything in the order in which it is built; the tops at the staked arc's own stakes come last."""
-    last = say("lined.at_stakes", piece=part["pieces"][part["at"] - 1]["name"])
-    for key in ORDER:
-        page = next(page for page in part["pages"] if page["key"] == key)
-        yield Text(say(f"build.{key}"), title=True)
-        yield from (block for block in _told(page) if isinstance(block, Text) or block["title"] != last)
-    yield from (table for page in part["pages"] for table in page["tables"] if table["title"] == last)
+    def html(self, date: str) -> str:
+        front, back = self._front(), self._back()
+        fit = self._fitted(front, back)
+        count = len(fit.made)
+        drawing = lined_svg(self.answer, id="form-plan", wide=_WIDE, high=_HIGH)
+        which = say("lined.sides", side=say("forms.front"), count=count)
+        above, below = front
+        first = [
+            head_html(self.answer, which, date, title=self.titles[0], numbers=False),
+            f'<div class="low slab drawn-{fit.drawn}">{drawing}</div>',
+            above[0],
+            f'<div class="flow">{fit.made[0]}</div>',
+            below[0],
+            foot_html(*self._foot()),
+        ]
+        above, below = back
+        second = [
+            head_html(self.answer, say("forms.back"), date, title=self.titles[1], numbers=False),
+            above[0],
+            f'<div class="flow">{fit.made[1]}</div>',
+            below[0],
+            signatures(),
+            foot_html(say("forms.foot_grades") if self.answer["grades"] else "", brief.title(self.answer)),
+        ]
+        both = _side(say("forms.front"), fit.row, first) + _side(say("forms.back"), fit.row, second)
+        return both + "".join(self._more(fit, number) for number in range(3, count + 1))
 
+    def _foot(self) -> tuple[str, str]:
+        """The front's last line, both ends of it: where the caution has no room beside it, the number of sides says
+        that the sheet is turned over."""
+        left, right = say("paper.safe_board") if self.answer["boards"] is not None else "", say("forms.turn_over")
+        beside = PAGE_WIDE - width(right, 14.0) - _FOOT_GAP
+        return left, right if lines(left, 14.0, beside) == 1 else ""
 
-def _told(page: LinedPage) -> Iterator[Block]:
-    """What a page says on paper; of one that waits for an answer, or is stopped, that."""
-    if page["stop"]:
-        yield Text(page["short"], strong=True)
-        yield Text(page["stop"])
-        return
-    yield Text(page["conclusion"] or page["short"], strong=True)
-    if not page["conclusion"] and page["more"]:
-        yield Text(page["more"])
-    left_out = [say(key) for key in _LEFT_OUT]
-    yield from (table for table in page["tables"] if table["title"] not in left_out)
-    yield from (Text(line) for line in page["lines"][: _SENTENCES.get(page["key"], 0)])
+    def _more(self, fit: _Fit, number: int) -> str:
+        which = say("lined.side", side=say("forms.more"), number=number, count=len(fit.made))
+        head = head_html(self.answer, which, "", title=self.titles[0], numbers=False)
+        return _side(which, fit.row, [head, f'<div class="flow">{fit.made[number - 1]}</div>'])
+
+    def _fitted(self, front: tuple[Told, Told], back: tuple[Told, Told]) -> _Fit:
+        """The fewest sides; among those with the hundredths, the largest rows, the largest drawing."""
+        heads = [_HEAD + max(0.0, lines(title, 23.0, _TITLE_ROOM) - 1) * 26.0 for title in self.titles]
+        left, right = self._foot()
+        foot = (
+            _FOOT + (lines(left, 14.0, PAGE_WIDE - (width(right, 14.0) + _FOOT_GAP if right else 0.0)) - 1) * _FOOT_LINE
+        )
+        tries = []
+        for feet in (True, False):
+            bands = bands_of(self.part, self.sheet, feet=feet)
+            for row in [row for row in ROWS if has_room(bands, row)] or ROWS[-1:]:
+                for drawn in DRAWN:
+                    rooms = (
+                        PAGE_TALL - heads[0] - drawn - _FRAME - front[0][1] - front[1][1] - foot - 5 * _GAP,
+                        PAGE_TALL - heads[1] - back[0][1] - back[1][1] - _SIGNS - _FOOT - 5 * _GAP,
+                    )
+                    made = sides(bands, row, rooms, PAGE_TALL - heads[0] - 2 * _GAP)
+                    tries.append(_Fit(row, drawn, feet, made))
+        return min(tries, key=lambda one: (len(one.made), not one.feet, -one.row, -one.drawn))
+
+    def _front(self) -> tuple[Told, Told]:
+        """What stands over the tables of the front, and under them."""
+        strong = f"{self.pages['line']['short']}. {self._edges()}".replace("*", "")
+        boards = [self._strong("boards"), *splices_told(self.part), *self.lines["boards"]]
+        told = [("edges", self.lines["edges"]), ("boards", boards), ("line", self.lines["line"])]
+        return _strong(strong), _boxed([(key, " ".join(texts)) for key, texts in told if any(texts)])
+
+    def _edges(self) -> str:
+        """How wide and how thick the slab is, or what its edges wait for."""
+        width, depth = self.sheet["width_shown"], self.sheet["depth_shown"]
+        if self.answer["edges"] is None:
+            return self._strong("edges")
+        return say("lined.slab_thick", width=width, depth=depth) if depth else say("lined.slab_wide", width=width)
+
+    def _back(self) -> tuple[Told, Told]:
+        """What stands over the tables of the back, and under them."""
+        above = [
+            _strong(self._strong("grades")),
+            _plain(" ".join(self.lines["grades"])),
+            slopes_html(self.part),
+            _plain(" ".join([f"*{self._strong('joints')}*", *self.lines["joints"]])),
+        ]
+        buy = bought(self.part, self.sheet)
+        below = [_plain(say("lined.to_buy", what=buy)) if buy else ("", 0.0), *self._before_truck(), _safe()]
+        return _together(above), _together(below)
+
+    def _strong(self, key: str) -> str:
+        """What a part comes to; of one that waits for an answer, or is stopped, that."""
+        page = self.pages[key]
+        if page["stop"]:
+            return f"{page['short']}. {page['stop']}"
+        if page["conclusion"]:
+            return page["conclusion"].replace("*", "")
+        return ". ".join(text.replace("*", "") for text in (page["short"], page["more"]) if text) + "."
+
+    def _before_truck(self) -> list[Told]:
+        """What is signed off, beside it the order with as many of its sentences as have room there; then the rest."""
+        high = _SIGN_HEADS + sum(_sign_tall(what, must) for what, must in self.signed)
+        told, reach = list(self.lines["pour"]), table_of(self.part, "reach")
+        box = _ORDER_FIXED + tall([self._strong("pour")], 20.0, 24.0, _ORDER_WIDE)
+        if reach:
+            box += tall([reach["title"]], _STRONG, _STRONG_LINE, _ORDER_WIDE) + _ORDER_HEAD
+            box += sum(_call_tall(row) for row in reach["rows"])
+        inside = []
+        while told and box + _plain_tall(told[0], _ORDER_WIDE) <= high:
+            box += _plain_tall(told[0], _ORDER_WIDE)
+            inside.append(told.pop(0))
+        order = _order(self._strong("pour"), inside, reach)
+        both = f'<div class="before-truck">{sign_off(self.signed)}{order}</div>', max(high, box)
+        return [both, *([_plain(" ".join(told))] if told else [])]
 
 
 def _side(label: str, row: int, parts: Sequence[str]) -> str:
     return f'<section class="side forms lined flow-{row}" aria-label="{escape(label)}">{"".join(parts)}</section>'
 
 
-def _more(answer: Answer, title: str, row: int, inside: str) -> str:
-    head = head_html(answer, say("forms.more"), "", title=title, numbers=False)
-    return _side(say("forms.more"), row, [head, f'<div class="flow">{inside}</div>'])
+def _together(told: Sequence[Told]) -> Told:
+    """What stands under each other, with the gaps between."""
+    shown = [one for one in told if one[0]]
+    return "".join(html for html, _high in shown), sum(high for _html, high in shown) + _GAP * len(shown)
 
 
-def _signed(answer: Answer) -> list[tuple[str, str]]:
+def _strong(text: str) -> Told:
+    return f"<p class=strong>{bold(text)}</p>", tall([text], _STRONG, _STRONG_LINE, PAGE_WIDE * _BOLD)
+
+
+def _plain(text: str) -> Told:
+    return (f"<p class=told>{bold(text)}</p>", _plain_tall(text, PAGE_WIDE)) if text else ("", 0.0)
+
+
+def _plain_tall(text: str, room: float) -> float:
+    return tall([text], _TOLD, _TOLD_LINE, room)
+
+
+def _boxed(told: Sequence[tuple[str, str]]) -> Told:
+    """What is done at the forms, each part's sentences after its name."""
+    if not told:
+        return "", 0.0
+    made = [(say(f"build.{key}"), text) for key, text in told]
+    rows = "".join(f"<li><b>{marked(name)}.</b> {bold(text)}</li>" for name, text in made)
+    high = sum(_plain_tall(f"{name}. {text}", (PAGE_WIDE - _BOX_SIDES) * _DIGITS) for name, text in made)
+    return f'<ul class="form-told">{rows}</ul>', high + _BOX_OVER
+
+
+def _sign_tall(what: str, must: str) -> float:
+    """How high a row is that is signed off; what is long stands in two lines."""
+    return max(_SIGN_ROW, max(lines(what, 13.0, _SIGN_WIDE[0]), lines(must, 13.0, _SIGN_WIDE[1])) * _SIGN_LINE + 1.0)
+
+
+def _call_tall(row: Sequence[str]) -> float:
+    """How high a row is that says when to call: the load and what is there may stand in several lines."""
+    most = max(lines(cell, 13.0, room) for cell, room in zip(row, _CALL_WIDE, strict=True))
+    return max(_ORDER_ROW, most * _ORDER_LINE + 2.0)
+
+
+def _order(strong: str, inside: Sequence[str], reach: LinedTable | None) -> str:
+    """What is ordered, large, when to call, and where it was ordered."""
+    blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
+    told = "".join(f"<p>{bold(text)}</p>" for text in inside)
+    call = ""
+    if reach:
+        heads = "".join(f'<th scope="col">{bold(head)}</th>' for head in reach["heads"])
+        rows = "".join(
+            f'<tr><th scope="row">{bold(out)}</th><td>{bold(plan)}</td><td class="big">{bold(short)}</td>'
+            f"<td>{bold(there)}</td></tr>"
+            for out, plan, short, there in reach["rows"]
+        )
+        table = f"<table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
+        call = f"<h3>{bold(reach['title'])}</h3>{table}"
+    return f'<div class="boxed order"><p class="of-line">{bold(strong)}</p>{told}{call}{blanks}</div>'
+
+
+def _signed(answer: Answer, sheet: LinedSheet) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be."""
     part, joints, grades = answer["lined"], answer["joints"], answer["grades"]
     tolerance = answer["tolerance_shown"]
@@ -117,27 +252,17 @@ def _signed(answer: Answer) -> list[tuple[str, str]]:
     rows = [(say("lined.sign_line"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("lined.sign_kinks"), "; ".join(kinks))] if kinks else []
     if answer["edges"] is not None:
-        rows.append((say("lined.sign_width"), ""))
+        rows.append((say("lined.sign_width"), sheet["width_shown"]))
     if grades is not None and "rows" not in grades:
         most = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
-        rows += [(say("lined.sign_tops"), say("forms.as_above")), (say("lined.sign_slope"), most)]
+        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), most)]
     if joints is not None:
         rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
-    rows.append((say("forms.sign_base"), ""))
+    rows.append((say("forms.sign_base"), sheet["depth_shown"]))
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 
-def _order(part: LinedPart) -> str:
-    """What is ordered, large, and where it was ordered."""
-    page = next(page for page in part["pages"] if page["key"] == "pour")
-    blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
-    told = f"<p class=of-line>{bold(page['short'])}</p>" if page["state"] != "open" and not page["stop"] else ""
-    return f'<div class="boxed order">{told}{blanks}</div>'
-
-
-def _safe() -> list[str]:
-    return [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
-
-
-def _safe_html() -> str:
-    return f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in _safe())}</ul>'
+def _safe() -> Told:
+    told = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
+    rows = "".join(f"<li>{marked(text)}</li>" for text in told)
+    return f'<ul class="safe">{rows}</ul>', tall(told, _SAFE, _SAFE_LINE, PAGE_WIDE - 36.0, 4.0)

@@ -32,6 +32,7 @@ from bowstring.report.forms.build_lined import (
     LinedJoints,
     LinedPart,
     LinedPour,
+    LinedSheet,
 )
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, WayOutRow
@@ -287,6 +288,10 @@ def _lined(work: Work) -> LinedPart | None:
     return work.lined.part if work.lined else None
 
 
+def _lined_sheet(work: Work) -> LinedSheet | None:
+    return work.lined.sheet if work.lined else None
+
+
 def _second_pass(work: Work) -> list[str]:
     from bowstring.report.forming.passes import second_pass
 
@@ -361,6 +366,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "pour": _pour,
     "build": _build,
     "lined": _lined,
+    "lined_sheet": _lined_sheet,
     "second_pass": _second_pass,
     "form_cards": _form_cards,
     "notes": _notes,
@@ -368,7 +374,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
 
 FORMED = (
-    "readings", "on_line", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined", "second_pass",
-    "form_cards",
+    "readings", "on_line", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined", "lined_sheet",
+    "second_pass", "form_cards",
 )  # fmt: skip
 """The parts that hang on what a job says of its slab and its width; no other does."""

@@ -26,6 +26,7 @@ from bowstring.report.forms.build_lined import (
     LinedJoints,
     LinedPart,
     LinedPour,
+    LinedSheet,
 )
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow, LocatedPart, WayOutRow
@@ -60,7 +61,7 @@ class Answer(TypedDict):
         cards: the steps as they are worked, one at a time, with what comes before and after them.
         line: along which is built; edges, boards, joints, grades, pour: ``None`` as long as something has to be said
             first, and of a line of several pieces in short, the rest is in lined; build: a row for each of those, its
-            conclusion first; lined: ``None`` for an arc alone.
+            conclusion first; lined, lined_sheet: ``None`` for an arc alone.
         second_pass: what the cards of the forms are of, in order, none as long as there is no slab to build;
             form_cards: those cards, which follow ``cards``, numbered by themselves.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
@@ -127,6 +128,7 @@ class Answer(TypedDict):
     pour: PourPart | LinedPour | None
     build: list[BuildRow]
     lined: LinedPart | None
+    lined_sheet: LinedSheet | None
     second_pass: list[str]
     form_cards: list[CardRow]
     notes: list[str]

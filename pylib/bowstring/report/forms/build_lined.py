@@ -7,8 +7,10 @@ from bowstring.report.forms.build_edges import EdgeLength
 
 @final
 class LinedTable(TypedDict):
-    """A table: its title, what stands over each column, the names' too, and the rows, each with its name first."""
+    """A table: which one it is, its title, what stands over each column, the names' too, and the rows, each with its
+    name first."""
 
+    key: str
     title: str
     heads: list[str]
     rows: list[list[str]]
@@ -108,6 +110,65 @@ class LinedPart(TypedDict):
     cautions: list[str]
     pages: list[LinedPage]
     b_from_a: str
+
+
+@final
+class LinedSpot(TypedDict):
+    """A place on one form: how far along it from the start, and how high its top is there; texts, empty where nothing
+    is told of it.
+
+    ``feet_shown``: the same height in hundredths of a foot; ``level_shown``: as a level of the drawing; ``rod_shown``:
+    what a rod reads on it.
+    """
+
+    along_shown: str
+    top_shown: str
+    feet_shown: str
+    level_shown: str
+    rod_shown: str
+
+
+@final
+class LinedPlace(TypedDict):
+    """A place along the line where both forms are marked: its start, a joint, an arc's middle, where a piece ends.
+
+    Attributes:
+        kind: ``start``, ``joint``, ``middle``, ``join`` (where pieces meet and no joint is told) or ``end``.
+        joint: the joint's number from 1, 0 for none; begins: the number of the piece that begins there, 0 for none.
+        label: as it is called on paper; left, right: on that form, ``None`` where a kink leaves none.
+    """
+
+    kind: str
+    joint: int
+    begins: int
+    label: str
+    left: LinedSpot | None
+    right: LinedSpot | None
+
+
+@final
+class LinedPaper(TypedDict):
+    """What a part has a crew do at the forms: the sentences of its page that stand on the form sheet."""
+
+    key: str
+    lines: list[str]
+
+
+@final
+class LinedSheet(TypedDict):
+    """What the form sheet of a line of several pieces tells beside its pages.
+
+    Attributes:
+        width_shown, depth_shown: of the slab, empty where that isn't said; stakes: form stakes to buy, 0 where no board
+            bends.
+        parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
+    """
+
+    width_shown: str
+    depth_shown: str
+    stakes: int
+    parts: list[LinedPaper]
+    places: list[LinedPlace]
 
 
 @final

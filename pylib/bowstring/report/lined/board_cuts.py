@@ -132,7 +132,7 @@ def _cut_list(made: LineBoards, found: LineCut, unit: str) -> LinedTable:
     rows.append([say("boards.end_forms"), straight, needs, listed(tape, unit, found.end_boards)])
     in_unit = say("boards.boards_in", unit=unit) if unit else say("boards.boards")
     heads = [say("boards.piece"), say("boards.board"), say("boards.needs"), in_unit]
-    return {"title": say("boards.cut_head"), "heads": heads, "rows": rows}
+    return {"key": "cut", "title": say("boards.cut_head"), "heads": heads, "rows": rows}
 
 
 def _buy_list(made: LineBoards, found: LineCut, unit: str) -> LinedTable:
@@ -146,7 +146,7 @@ def _buy_list(made: LineBoards, found: LineCut, unit: str) -> LinedTable:
         for (name, length), count in sorted(bought.items(), key=lambda one: (names.index(one[0][0]), -one[0][1]))
     ]
     heads = [say("boards.board"), say("boards.length"), say("boards.count")]
-    return {"title": say("boards.buy_head"), "heads": heads, "rows": rows}
+    return {"key": "buy", "title": say("boards.buy_head"), "heads": heads, "rows": rows}
 
 
 def _splices(made: LineBoards, found: LineCut) -> LinedTable:
@@ -157,7 +157,7 @@ def _splices(made: LineBoards, found: LineCut) -> LinedTable:
                 number, at = stretch.forms[place].on_edge(along)
                 rows.append([say(f"lined.form_{hand}"), tape.show_running(at), name_of(made.plan, number + 1)])
     heads = [say("boards.edge"), say("boards.at"), say("boards.where")]
-    return {"title": say("lined.splices_head"), "heads": heads, "rows": rows}
+    return {"key": "splices", "title": say("lined.splices_head"), "heads": heads, "rows": rows}
 
 
 def gave_way(made: LineBoards, found: LineCut, tape: Tape) -> list[str]:

@@ -39,6 +39,13 @@ def lines(made: LineBoards, found: LineCut, counts: tuple[int, int]) -> list[str
     ]
 
 
+def paper_lines(made: LineBoards, found: LineCut) -> list[str]:
+    """Return what the form sheet says of the boards: how they are cut, joined and held."""
+    splices = [_splice(made)] if any(found.splices().values()) else []
+    held = [say("lined.pulls_off"), say("boards.screw_all")]
+    return [*_ordered(made, found), *splices, *held]
+
+
 def _unit(made: LineBoards) -> str:
     return unit_of(made.plan.tape, made.choice.lengths)
 
@@ -51,11 +58,16 @@ def _tightest(made: LineBoards) -> Iterator[str]:
 
 
 def _cutting(made: LineBoards, found: LineCut) -> Iterator[str]:
+    yield from _ordered(made, found)
+    yield from gave_way(made, found, made.plan.tape)
+
+
+def _ordered(made: LineBoards, found: LineCut) -> Iterator[str]:
+    """Return from where the boards of the cut list are laid, and where they end."""
     tape, past = made.plan.tape, made.choice.overrun
     yield say("lined.cut_past", past=tape.show_whole(past)) if past else say("lined.cut_from_start")
     if len(found.stretches) > 1:
         yield say("lined.cut_at_kinks")
-    yield from gave_way(made, found, tape)
 
 
 def _stakes(made: LineBoards, found: LineCut, counts: tuple[int, int]) -> Iterator[str]:
@@ -104,12 +116,19 @@ def _ends(made: LineBoards) -> Iterator[str]:
     if choice.used is None:
         return
     board = choice.used.board
-    yield say("boards.splice", length=tape.show_whole(choice.practice.splice), board=bending.name_of(board))
+    yield _splice(made)
     if staked.loose:
         loads = staked.loose.held(board.stiffness), staked.loose.pulled(board.stiffness)
         held, pulled = (bending.pushed(tape, load) for load in loads)
         yield say("boards.end_loads", held=held, pulled=pulled)
     yield say("lined.pulls_off")
+
+
+def _splice(made: LineBoards) -> str:
+    """How two boards are joined."""
+    assert made.choice.used is not None
+    length, board = made.choice.practice.splice, made.choice.used.board
+    return say("boards.splice", length=made.plan.tape.show_whole(length), board=bending.name_of(board))
 
 
 def otherwise(made: LineBoards) -> list[str]:
@@ -139,7 +158,7 @@ def stake_table(made: LineBoards) -> LinedTable:
         cells = [say("lined.gaps", gaps=one.gaps, gap=tape.show(one.gap)) for one in gaps]
         rows.append([name_of(made.plan, number + 1), *cells])
     heads = [say("lined.head_piece"), say("lined.head_left"), say("lined.head_right")]
-    return {"title": say("boards.stakes_head"), "heads": heads, "rows": rows}
+    return {"key": "stakes", "title": say("boards.stakes_head"), "heads": heads, "rows": rows}
 
 
 def bend_table(made: LineBoards) -> LinedTable:
@@ -154,4 +173,4 @@ def bend_table(made: LineBoards) -> LinedTable:
         for looked in made.choice.looked
     ]
     heads = [say("boards.board"), say("boards.bends_to"), say("boards.here")]
-    return {"title": say("boards.title"), "heads": heads, "rows": rows}
+    return {"key": "bends", "title": say("boards.title"), "heads": heads, "rows": rows}

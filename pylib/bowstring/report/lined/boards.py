@@ -14,6 +14,7 @@ from bowstring.report.forms.build_lined import LinedBoards, LinedPage
 from bowstring.report.lined.board_cuts import LineCut, cut, cut_tables
 from bowstring.report.lined.board_list import LineBoards, boards_on, line_alone
 from bowstring.report.lined.board_told import bend_table, fails_text, lines, otherwise, stake_table
+from bowstring.report.lined.board_told import paper_lines as paper_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -34,8 +35,7 @@ def page(plan: LinePlan) -> LinedPage:
     if made is None:
         return _waiting(plan)
     choice, found = made.choice, cut(made)
-    stakes = _stakes(made, found)
-    with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
+    stakes, with_spare = _stakes(made, found), _with_spare(made, found)
     state, short = boards_row.state_of(choice), boards_row.short_of(choice)
     if found is None:
         stopped = page_of("boards", state, short, fails_text(made), "slab")
@@ -57,6 +57,24 @@ def _made(plan: LinePlan) -> LineBoards | None:
     if plan.slab is None or plan.asks or unknown_board(plan.plan) is not None or is_wall(plan.plan):
         return None
     return boards_on(plan, plan.slab)
+
+
+def stakes_bought(plan: LinePlan) -> int:
+    """Return how many form stakes are bought, 0 where no board bends or something has to be said first."""
+    made = _made(plan)
+    found = cut(made) if made else None
+    return _with_spare(made, found) if made and found else 0
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the boards, nothing where none bends or something has to be said first."""
+    made = _made(plan)
+    found = cut(made) if made else None
+    return paper_of(made, found) if made and found else []
+
+
+def _with_spare(made: LineBoards, found: LineCut | None) -> int:
+    return ceil(_stakes(made, found) * (SPARE + 1) / SPARE - 1e-9)
 
 
 def _stakes(made: LineBoards, found: LineCut | None) -> int:

@@ -34,12 +34,19 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     yield say("lined.how_square")
     if length > LONG[feet]:
         yield say("edges.long_stick")
+    if plan.plan.layout.job.outward:
+        yield say("lined.offset_taken")
+
+
+def slip_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
+    """Yield by how much a stick that is held out of square makes the slab narrow."""
+    tape, feet = plan.tape, plan.plan.layout.job.tape.feet
+    reaches = [reach for reach in (slab.left, -slab.right) if reach]
+    length = max(abs(reach) for reach in reaches)
     slip = next((one for one in SLIPS[feet] if one <= length / OF_THE_STICK), None)
     if slip is not None:
         narrow = max(_narrow(slab, reach, slip) for reach in reaches)
         yield say("edges.slip", slip=tape.show_near(slip), narrow=tape.show_up(narrow))
-    if plan.plan.layout.job.outward:
-        yield say("lined.offset_taken")
 
 
 def _narrow(slab: LineSlab, reach: float, slip: float) -> float:

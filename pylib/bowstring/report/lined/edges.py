@@ -17,7 +17,7 @@ from bowstring.report.forming.plan import EDGE, WIDTH
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.deepness import deep_along
-from bowstring.report.lined.edge_stick import stick_told
+from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
@@ -95,28 +95,48 @@ def _table(plan: LinePlan, slab: LineSlab, hand: Hand) -> LinedTable:
             radius = tape.show(piece.radius - (edge.left if piece.hand == "left" else -edge.left))
         rows.append([name_of(plan, number), radius, tape.show_running(side.length), tape.show_running(side.ends)])
     heads = [say("lined.head_piece"), say("lined.head_radius"), say("lined.head_long"), say("lined.head_station")]
-    return {"title": say("lined.left_edge" if hand == "left" else "lined.right_edge"), "heads": heads, "rows": rows}
+    title = say("lined.left_edge" if hand == "left" else "lined.right_edge")
+    return {"key": hand, "title": title, "heads": heads, "rows": rows}
 
 
 def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]:
-    tape, past = plan.tape, overdig_of(plan.plan)
     for one in slab.overlaps:
         yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
     yield from stick_told(plan, slab)
-    yield from _miters(plan, slab)
-    for inner in tight:
-        yield say("lined.swing", piece=name_of(plan, inner.piece), radius=tape.show(inner.radius))
+    yield from slip_told(plan, slab)
+    yield from _set(plan, slab, tight)
     yield say("lined.ends_square")
     name, thickness = board_of(plan.plan)
-    yield say("edges.form_behind", size=tape.show_whole(thickness), board=name)
-    yield say("edges.paint", size=tape.show_whole(past)) if past else say("edges.paint_at")
-    if plan.said.slab.apron is not None and deep_along(plan) is not None:
+    yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
+    yield from _dig(plan, slab)
+    if any(plan.plan.layout.slope):
+        yield say("edges.level")
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the edges: how they are set; none before there is a slab."""
+    slab = plan.slab
+    if slab is None or plan.asks:
+        return []
+    return [*stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *_dig(plan, slab)]
+
+
+def _set(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]:
+    """How the edges are set at kinks and at tight arcs."""
+    yield from _miters(plan, slab)
+    for inner in tight:
+        yield say("lined.swing", piece=name_of(plan, inner.piece), radius=plan.tape.show(inner.radius))
+
+
+def _dig(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
+    """How far the dig goes past the edges."""
+    past = overdig_of(plan.plan)
+    yield say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
+    if plan.plan.said.slab.apron is not None and deep_along(plan) is not None:
         yield dig_told(plan.plan, over_line=True)
     for inner in _inners(slab):
         if inner.radius <= past:
             yield say("lined.dig_all", piece=name_of(plan, inner.piece))
-    if any(plan.plan.layout.slope):
-        yield say("edges.level")
 
 
 def _miters(plan: LinePlan, slab: LineSlab) -> Iterator[str]:

@@ -19,6 +19,8 @@ from bowstring.words import say
 Tops = tuple[float | None, float | None]
 """Of the left and the right form at one place, metres; ``None`` where a kink leaves no form there."""
 Row = tuple[str, Tops]
+Named = tuple[str, str]
+"""A table's key and its title."""
 
 
 def tables(plan: LinePlan, settled: LineSettled) -> list[LinedTable]:
@@ -26,17 +28,16 @@ def tables(plan: LinePlan, settled: LineSettled) -> list[LinedTable]:
     grade, said = settled.grade, plan.said.grade
     rows = list(_along(plan, grade))
     at = say("lined.head_at")
-    found = [_heights(plan, grade, rows, say("grades.table"), at)]
+    found = [_heights(plan, grade, rows, ("tops", say("grades.table")), at)]
     if said.start is not None:
-        found.append(_levels(plan, rows, say("grades.elevations", unit=_unit(plan)), at))
+        found.append(_levels(plan, rows, ("elevations", say("grades.elevations", unit=_unit(plan))), at))
     if said.instrument is not None:
         reads = [(name, _reads(said.instrument, tops)) for name, tops in rows]
-        found.append(_levels(plan, reads, say("grades.rods"), at))
+        found.append(_levels(plan, reads, ("rods", say("grades.rods")), at))
     stakes = list(_at_stakes(plan, grade))
     number = plan.settled.said.at + 1
-    found.append(
-        _heights(plan, grade, stakes, say("lined.at_stakes", piece=name_of(plan, number)), say("grades.stake"))
-    )
+    of_stakes = "at_stakes", say("lined.at_stakes", piece=name_of(plan, number))
+    found.append(_heights(plan, grade, stakes, of_stakes, say("grades.stake")))
     return [*found, _slopes(plan, grade)] if grade.running else found
 
 
@@ -98,7 +99,7 @@ def _at_stakes(plan: LinePlan, grade: LineGrade) -> Iterator[Row]:
     return ((name, _square(grade, plan.settled.said.at, share)) for name, share in plan.plan.shares())
 
 
-def _heights(plan: LinePlan, grade: LineGrade, rows: list[Row], title: str, at: str) -> LinedTable:
+def _heights(plan: LinePlan, grade: LineGrade, rows: list[Row], named: Named, at: str) -> LinedTable:
     """Return heights above the left form's top at the start: on the tape and in hundredths, or in millimetres."""
     inches = plan.tape.unit == "ft-in"
     feet = [say("grades.feet")] if inches else []
@@ -110,17 +111,18 @@ def _heights(plan: LinePlan, grade: LineGrade, rows: list[Row], title: str, at: 
             told = None if top is None else height(plan.tape, top - grade.start)
             cells += [told.shown if told else "-", *([told.feet if told else "-"] if inches else [])]
         table.append(cells)
-    return {"title": title, "heads": heads, "rows": table}
+    return {"key": named[0], "title": named[1], "heads": heads, "rows": table}
 
 
-def _levels(plan: LinePlan, rows: list[Row], title: str, at: str) -> LinedTable:
+def _levels(plan: LinePlan, rows: list[Row], named: Named, at: str) -> LinedTable:
     """Return elevations, or what a rod reads."""
     heads = [at, say("lined.head_left"), say("lined.head_right")]
 
     def told(top: float | None) -> str:
         return "-" if top is None else elevation(plan.tape, top)
 
-    return {"title": title, "heads": heads, "rows": [[name, *map(told, tops)] for name, tops in rows]}
+    made = [[name, *map(told, tops)] for name, tops in rows]
+    return {"key": named[0], "title": named[1], "heads": heads, "rows": made}
 
 
 def _slopes(plan: LinePlan, grade: LineGrade) -> LinedTable:
@@ -130,4 +132,4 @@ def _slopes(plan: LinePlan, grade: LineGrade) -> LinedTable:
         [name_of(plan, number + 1), *(percent(grade.slope(number, hand)) for hand in HANDS)]
         for number in range(len(grade.middle))
     ]
-    return {"title": say("lined.slopes"), "heads": heads, "rows": rows}
+    return {"key": "slopes", "title": say("lined.slopes"), "heads": heads, "rows": rows}

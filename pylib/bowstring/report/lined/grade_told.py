@@ -111,6 +111,13 @@ def lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[
     yield from _notes(plan, settled, judged)
 
 
+def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> list[str]:
+    """Return what the form sheet says of the tops: above what they are, and what is judged."""
+    kinked = any(not join.tangent for join in settled.grade.slab.line.joins)
+    corners = [say("lined.at_corners")] if kinked else []
+    return [*_from_where(plan), *corners, *_judged(plan, settled, judged)]
+
+
 def _judged(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[str]:
     limit = across_limit_of(judged.across_limit)
     if judged.worst:

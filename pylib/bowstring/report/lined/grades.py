@@ -13,6 +13,7 @@ from bowstring.report.lined.grade_told import (
     over_why,
     two_lines,
 )
+from bowstring.report.lined.grade_told import paper_lines as paper_of
 from bowstring.report.lined.grade_wrong import clash_texts
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -28,6 +29,21 @@ def short_of(plan: LinePlan) -> LinedGrades | None:
         return None
     judged = judge(plan, settled)
     return {"running": settled.grade.running, "steepest": judged.worst, "limit": judged.limit}
+
+
+def told_of(plan: LinePlan) -> LineSettled | None:
+    """Return the tops that are told: none where something has to be said first, two things clash, or it stops."""
+    settled = settle(plan)
+    if not isinstance(settled, LineSettled):
+        return None
+    judged = judge(plan, settled)
+    return None if "over" in (judged.runs, judged.falls) and plan.said.grade.demanded else settled
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the tops, nothing where none are told."""
+    settled = told_of(plan)
+    return paper_of(plan, settled, judge(plan, settled)) if settled else []
 
 
 def page(plan: LinePlan) -> LinedPage:

@@ -134,7 +134,7 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
         places = [tape.show_running(along) for along in mark.front]
         rows.append(["" if last else f"{number}", *places, there])
     heads = [say("joints.joint"), say("lined.left_form"), say("lined.right_form"), say("lined.there")]
-    return {"title": say("joints.table"), "heads": heads, "rows": rows}
+    return {"key": "joints", "title": say("joints.table"), "heads": heads, "rows": rows}
 
 
 def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
@@ -153,6 +153,17 @@ def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
         lines.append(say("lined.joints_meet"))
     lines += _most(plan, jointing)
     return [*lines, isolation_told(plan.plan)]
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the joints, nothing where they stop or something has to be said first."""
+    jointing = jointing_of(plan)
+    if jointing is None or plan.asks or jointing.stopped:
+        return []
+    told = []
+    if any(not join.tangent for join in plan.line.joins):
+        told.append(say("lined.joints_miter"))
+    return [*told, deep_told(plan.plan, depth_of(plan.plan))]
 
 
 def _shape(jointing: LineJointing) -> str:

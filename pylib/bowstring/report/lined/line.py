@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from math import degrees
 from typing import Protocol
 
@@ -192,12 +192,19 @@ def page_of_line(plan: LinePlan) -> LinedPage:
         chord = tape.show(piece.arc.chord) if isinstance(piece, Bend) else say("lined.none")
         rows.append([name_of(plan, number), tape.show_running(line.stations[number]), radius, chord])
     heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
-    page["tables"] = [{"title": say("lined.pieces"), "heads": heads, "rows": rows}]
-    for number, join in enumerate(line.joins, 1):
+    page["tables"] = [{"key": "pieces", "title": say("lined.pieces"), "heads": heads, "rows": rows}]
+    page["lines"] = [*_kinks(plan), ends_told(plan), say("lined.order"), *cautions_of_line(plan)]
+    return page
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the line."""
+    return [*_kinks(plan), ends_told(plan), *cautions_of_line(plan)]
+
+
+def _kinks(plan: LinePlan) -> Iterator[str]:
+    """Where each kink is, and how far off it looks."""
+    for number, join in enumerate(plan.line.joins, 1):
         if not join.tangent:
             told = {"kink": kink_told(join), "looks": looks_told(plan, join)}
-            page["lines"].append(
-                say("lined.kink_at", station=tape.show_running(join.station), piece=number + 1, **told)
-            )
-    page["lines"] += [ends_told(plan), say("lined.order"), *cautions_of_line(plan)]
-    return page
+            yield say("lined.kink_at", station=plan.tape.show_running(join.station), piece=number + 1, **told)

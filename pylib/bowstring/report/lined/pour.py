@@ -17,7 +17,7 @@ from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
 from bowstring.report.lined.deepness import along_line, deep_along, ends_along
 from bowstring.report.lined.held import held_page
-from bowstring.report.lined.jointing import jointing_of
+from bowstring.report.lined.jointing import LineJointing, jointing_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.report.lined.pour_reach import Course, bulkhead_told, panels_told, reach_table, reach_told
@@ -76,11 +76,9 @@ def page(plan: LinePlan) -> LinedPage:
     text = conclusion_of(pouring)[2]
     made = page_of("pour", "near" if near else "usual", text, more_of(plan.plan, pouring))
     made["conclusion"] = text
-    course = Course(plan, pouring, sweep, None if jointing.too_many else jointing.chosen)
+    course = _course(plan, plan.slab, pouring, jointing)
     reach = reach_table(course)
     made["tables"] = [*([reach] if reach["rows"] else []), _changes(plan, pouring)]
-    fine = fine_tape(plan.tape)
-    low = fine.down((pouring.bought - pouring.order.needed) / pouring.area)
     footing = footing_told(plan.plan, pouring, footing_of(plan, pouring))
     apron = apron_lines(plan.plan, pouring, over_line=True)
     lines = [
@@ -89,7 +87,7 @@ def page(plan: LinePlan) -> LinedPage:
         say("lined.counted_twice") if plan.slab.overlaps else "",
         reach_told(course) if reach["rows"] else "",
         bulkhead_told(course),
-        f"{low_told(pouring, fine.show(low), low)} {measure_told(pouring)}".strip(),
+        f"{_low(plan, pouring)} {measure_told(pouring)}".strip(),
         limit,
         *apron[1:],
         *joints_told(plan.plan, ends_along(plan)),
@@ -102,12 +100,40 @@ def page(plan: LinePlan) -> LinedPage:
     return made
 
 
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the order, nothing where something has to be said first."""
+    pouring, jointing = pouring_along(plan), jointing_of(plan)
+    if pouring is None or jointing is None or plan.slab is None:
+        return []
+    thin, _limit = thin_told(plan.plan, pouring.deep, along_line(Sweep(plan.slab)))
+    lines = [
+        why_of(plan.plan, pouring),
+        " ".join([*thin, *apron_lines(plan.plan, pouring, over_line=True)[:1]]),
+        say("lined.counted_twice") if plan.slab.overlaps else "",
+        _low(plan, pouring),
+        footing_told(plan.plan, pouring, footing_of(plan, pouring)),
+        bulkhead_told(_course(plan, plan.slab, pouring, jointing)),
+    ]
+    return [line for line in lines if line]
+
+
+def _course(plan: LinePlan, slab: LineSlab, pouring: Pouring, jointing: LineJointing) -> Course:
+    return Course(plan, pouring, Sweep(slab), None if jointing.too_many else jointing.chosen)
+
+
+def _low(plan: LinePlan, pouring: Pouring) -> str:
+    """How low the base may be for the order to fill it."""
+    fine = fine_tape(plan.tape)
+    low = fine.down((pouring.bought - pouring.order.needed) / pouring.area)
+    return low_told(pouring, fine.show(low), low)
+
+
 def _changes(plan: LinePlan, pouring: Pouring) -> LinedTable:
     """What somebody may meet on the job, and what is ordered then."""
     then = "pour.then_bags" if pouring.small else "pour.then_yards" if pouring.yards else "pour.then_metres"
     rows = changes_of(plan.plan, pouring, wider_rows(plan.plan, pouring, _wider(plan, pouring)))
     told = [[f"{row['what']} ({row['more']})" if row["more"] else row["what"], row["order_shown"]] for row in rows]
-    return {"title": say("pour.changes"), "heads": [say("pour.if"), say(then)], "rows": told}
+    return {"key": "changes", "title": say("pour.changes"), "heads": [say("pour.if"), say(then)], "rows": told}
 
 
 def _wider(plan: LinePlan, pouring: Pouring) -> Sweep | None:

@@ -48,7 +48,7 @@ def reach_table(course: Course) -> LinedTable:
     rows = [_moment(course, share, text) for share, text in moments_of(course.pouring)]
     heads = [say("pour.out"), say("pour.on_plan"), say("pour.call_at"), say("lined.there")]
     title = say("lined.call_left" if course.hand == "left" else "lined.call_right")
-    return {"title": title, "heads": heads, "rows": rows}
+    return {"key": "reach", "title": title, "heads": heads, "rows": rows}
 
 
 def _moment(course: Course, share: float, out: str) -> list[str]:

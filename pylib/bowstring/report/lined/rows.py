@@ -15,10 +15,12 @@ from bowstring.report.forms.build_lined import (
     LinedPage,
     LinedPart,
     LinedPour,
+    LinedSheet,
 )
 from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, pour
 from bowstring.report.lined.line import cautions_of_line, page_of_line, report_line, report_part
+from bowstring.report.lined.on_paper import sheet_of
 from bowstring.report.lined.pages import row_of
 from bowstring.report.lined.plan import line_plan_of
 
@@ -74,6 +76,11 @@ class Lined:
     def part(self) -> LinedPart:
         """The answer's ``lined``."""
         return report_part(self.plan, self.pages, b_from_line(self.plan.plan.layout, short=True))
+
+    @cached_property
+    def sheet(self) -> LinedSheet:
+        """The answer's ``lined_sheet``."""
+        return sheet_of(self.plan)
 
     def rows(self) -> list[BuildRow]:
         """Return the answer's ``build``."""

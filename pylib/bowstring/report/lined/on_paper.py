@@ -1,0 +1,114 @@
+"""What the form sheet of a line tells beside its pages: the places along both forms, and the sentences of each part."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.forming.grades import rod
+from bowstring.forming.line.pieces import Bend, Hand
+from bowstring.forming.line.sides import Side
+from bowstring.forming.line.sweep import Sweep
+from bowstring.forming.line.tops import HANDS, OFF, LineGrade
+from bowstring.report.forming.heights import elevation, height
+from bowstring.report.forming.quantities import thick
+from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
+from bowstring.report.lined import boards, edges, grades, joints, line, pour
+from bowstring.report.lined.jointing import jointing_of
+from bowstring.report.lined.plan import LinePlan
+from bowstring.words import say
+
+_PAPER = {
+    "line": line.paper_lines,
+    "edges": edges.paper_lines,
+    "boards": boards.paper_lines,
+    "joints": joints.paper_lines,
+    "grades": grades.paper_lines,
+    "pour": pour.paper_lines,
+}
+
+
+def sheet_of(plan: LinePlan) -> LinedSheet:
+    """Return the answer's ``lined_sheet``."""
+    thickness, tape = plan.said.slab.thickness, plan.tape
+    return {
+        "width_shown": tape.show(plan.width) if plan.slab is not None and plan.width is not None else "",
+        "depth_shown": thick(tape, thickness) if thickness is not None else "",
+        "stakes": boards.stakes_bought(plan),
+        "parts": [{"key": key, "lines": [*told(plan)]} for key, told in _PAPER.items()],
+        "places": [] if plan.slab is None or plan.asks else [*_Places(plan, Sweep(plan.slab)).all()],
+    }
+
+
+class _Places:
+    """The places along both forms of a slab."""
+
+    def __init__(self, plan: LinePlan, sweep: Sweep) -> None:
+        self.plan, self.sweep = plan, sweep
+        settled, jointing = grades.told_of(plan), jointing_of(plan)
+        self.grade: LineGrade | None = settled.grade if settled else None
+        self.marks = jointing.chosen.marks if jointing and not jointing.stopped else ()
+
+    def all(self) -> Iterator[LinedPlace]:
+        """Yield them in order: an arc's middle has a place of its own where no joint stands on it."""
+        yield self._place(("start", 0, 0), 0, dict.fromkeys(HANDS, 0.0))
+        joint, last = 0, len(self.plan.line.pieces) - 1
+        for number, piece in enumerate(self.plan.line.pieces):
+            inside = [
+                (mark.share, mark.front) for mark in self.marks if mark.piece == number and mark.share is not None
+            ]
+            half = isinstance(piece, Bend) and all(abs(share - 0.5) > OFF for share, _front in inside)
+            for share, front in inside:
+                if half and share > 0.5:
+                    yield self._middle(number)
+                    half = False
+                joint += 1
+                yield self._place(("joint", joint, 0), number, {"left": front.left, "right": front.right})
+            if half:
+                yield self._middle(number)
+            ends = {hand: self._side(number, hand).ends for hand in HANDS}
+            if number == last:
+                yield self._place(("end", 0, 0), number, ends)
+                continue
+            joint += bool(self.marks)
+            yield self._place(("joint" if self.marks else "join", joint, number + 2), number, ends)
+
+    def _side(self, number: int, hand: Hand) -> Side:
+        return self.sweep.sides[hand][number]
+
+    def _middle(self, number: int) -> LinedPlace:
+        """An arc's middle: on each form square off it, where a kink leaves that."""
+        found: dict[Hand, float] = {}
+        for hand in HANDS:
+            side = self._side(number, hand)
+            low, high = side.square
+            if low <= 0.5 <= high:
+                found[hand] = side.at(0.5)
+        return self._place(("middle", 0, 0), number, found)
+
+    def _place(self, what: tuple[str, int, int], number: int, along: dict[Hand, float]) -> LinedPlace:
+        kind, joint, begins = what
+        if kind == "joint":
+            label = f"{joint}"
+        elif kind == "middle":
+            label = say("lined.place_middle")
+        else:
+            label = say("lined.place_join", number=begins) if kind == "join" else say(f"lined.place_{kind}")
+        left, right = (self._spot(number, hand, along[hand]) if hand in along else None for hand in HANDS)
+        return {"kind": kind, "joint": joint, "begins": begins, "label": label, "left": left, "right": right}
+
+    def _spot(self, number: int, hand: Hand, along: float) -> LinedSpot:
+        tape, grade, said = self.plan.tape, self.grade, self.plan.said.grade
+        spot: LinedSpot = {"along_shown": tape.show_running(along), "top_shown": "", "feet_shown": "",
+                           "level_shown": "", "rod_shown": ""}  # fmt: skip
+        if grade is None:
+            return spot
+        side = self._side(number, hand)
+        share = min(max((along - side.begins) / side.length, 0.0), 1.0)
+        top = grade.top_at(number, share, hand)
+        told = height(tape, top - grade.start)
+        spot["top_shown"], spot["feet_shown"] = told.shown, told.feet
+        if said.start is not None:
+            spot["level_shown"] = elevation(tape, top)
+        if said.instrument is not None and top <= said.instrument:
+            spot["rod_shown"] = elevation(tape, rod(said.instrument, top))
+        return spot
