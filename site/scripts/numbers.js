@@ -107,6 +107,9 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
   });
   at("tell").addEventListener("pointerdown", (event) => event.preventDefault()); // the field that it is about stays in focus
   form.addEventListener("input", names);
+  form.addEventListener("input", ({ target }) => {
+    if (target.name === "slab-poured" && target.value === "wall") at("form-footing").open = true; // a wall stands on one
+  });
   form.addEventListener("click", ({ target }) => {
     const button = target.closest("[data-let-go]");
     if (button) {

@@ -174,7 +174,8 @@ class SlabForm(TypedDict, total=False):
     waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
-    everything between the curve and the string from A to B."""
+    everything between the curve and the string from A to B; ``poured``: ``slab`` or ``wall``. Of a wall ``thickness``
+    is its height, and the job's ``width`` how thick it is; over 0.4 m thick and unsaid it is asked."""
 
     end_width: Size
     thickness: Size
@@ -188,6 +189,7 @@ class SlabForm(TypedDict, total=False):
     footing_width: Size
     footing_depth: Size
     fills: bool
+    poured: str
 
 
 @final

@@ -14,7 +14,7 @@ from bowstring.report.forming.fill_edges import ISOLATION
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THIN, limit_of
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import WALL
+from bowstring.report.forming.pouring import is_designed
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow
@@ -78,7 +78,7 @@ def report_fill_joints(plan: Plan, filled: Segment) -> JointsPart:
     """Return the answer's ``joints``."""
     jointing, tape = fill_jointing(plan, filled), plan.tape
     made, thickness = jointing.grid, plan.said.slab.thickness
-    depth = thickness * DEPTH if thickness and thickness <= WALL else None
+    depth = thickness * DEPTH if thickness and not is_designed(plan) else None
     stopped = jointing.stopped
     longer = filled.angle * form_of(plan).thickness
     return {

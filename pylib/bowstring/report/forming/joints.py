@@ -11,7 +11,7 @@ from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, slab_of
-from bowstring.report.forming.pouring import WALL, is_wall
+from bowstring.report.forming.pouring import is_designed, is_wall
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
@@ -87,7 +87,7 @@ def open_told(plan: Plan, waits: Sequence[str]) -> tuple[str, str]:
 def depth_of(plan: Plan) -> float | None:
     """Return how deep a joint is cut, metres, ``None`` where no thickness is said or the drawing tells it."""
     thickness = plan.said.slab.thickness
-    return thickness * DEPTH if thickness and thickness <= WALL else None
+    return thickness * DEPTH if thickness and not is_designed(plan) else None
 
 
 def _longer(plan: Plan, longer: float) -> str:
@@ -229,7 +229,7 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
 def deep_told(plan: Plan, depth: float | None) -> str:
     """Return how deep the joints are cut."""
     thickness = plan.said.slab.thickness
-    if thickness and thickness > WALL:
+    if thickness and is_designed(plan):
         return say("joints.deep_wall")
     if depth and thickness:
         return say("joints.deep", depth=mark_up(inch_tape(plan.tape), depth), thickness=thick(plan.tape, thickness))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import is_wall, pouring_of
+from bowstring.report.forming.pouring import is_designed, pouring_of
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.cards import CardRow
 
@@ -16,7 +16,7 @@ def second_pass(plan: Plan) -> list[str]:
 
     No part of the build is told for it.
     """
-    if plan.slab is None or pouring_of(plan) is None or is_wall(plan):
+    if plan.slab is None or pouring_of(plan) is None or is_designed(plan):
         return []  # what fills its curve has one form alone, and no second edge to set
     from bowstring.report.forming.edge_marks import marks_of
     from bowstring.report.forming.edge_stick import dug_out

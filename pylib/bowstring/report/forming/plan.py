@@ -49,6 +49,11 @@ class Plan:
     filled: Segment | None = None
 
     @property
+    def asks_what(self) -> bool:
+        """Whether it must be said first if it's a wall: there is no slab till then."""
+        return self.said.slab.asks_what
+
+    @property
     def line(self) -> Arc:
         """The drawing's own line."""
         return self.layout.drawn
@@ -103,6 +108,8 @@ def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
 def plan_of(layout: Layout, said: Forming) -> Plan:
     """Return the plan of a layout."""
     edge = edge_of(said.edge, layout.side, layout.job.drawn_to)
+    if said.slab.asks_what:
+        return Plan(layout, said, layout.job.shown, edge, None, None, False)
     if said.slab.fills:  # the line is the concrete's own edge: the middle of a work can't be that
         filled = Segment(layout.drawn) if layout.job.drawn_to != "centre" else None
         return Plan(layout, said, layout.job.shown, "outside" if filled else None, None, None, False, filled)

@@ -9,7 +9,7 @@ from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pouring import BAGS, WALL, Pouring, footing_of
+from bowstring.report.forming.pouring import BAGS, Pouring, footing_of, is_designed
 from bowstring.report.forming.quantities import (
     down_to,
     fine_tape,
@@ -87,7 +87,7 @@ def _form(plan: Plan, pouring: Pouring) -> str:
     """What the form's real height means for the base: a 1x4 or 2x4 is 3-1/2 in high."""
     form, fine = form_of(plan), fine_tape(plan.tape)
     height, off = fine.show(form.height), fine.show(abs(pouring.depth - form.height))
-    if pouring.depth > WALL:
+    if is_designed(plan):
         return say("pour.form_wall")
     if isclose(pouring.depth, form.height, rel_tol=1e-9):
         return say("pour.form_even", height=height)

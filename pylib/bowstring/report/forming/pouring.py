@@ -31,9 +31,6 @@ LOW = {True: INCH / 2, False: 0.010}
 """Metres: how much lower than drawn a base easily comes out."""
 
 
-WALL = 0.4
-"""Metres: what is deeper is a wall, and no board on stakes holds it."""
-
 THICKER = {True: INCH, False: 0.025}
 WIDER = {True: 6 * INCH, False: 0.150}
 
@@ -166,8 +163,13 @@ class Pouring:
 
 
 def is_wall(plan: Plan) -> bool:
-    """Tell whether the concrete is so deep that no board on stakes holds it."""
-    return (plan.said.slab.thickness or 0.0) > WALL
+    """Tell whether a wall is poured."""
+    return plan.said.slab.is_wall
+
+
+def is_designed(plan: Plan) -> bool:
+    """Tell whether no board on stakes holds the concrete: its forms are designed."""
+    return is_wall(plan) or plan.said.slab.is_deep
 
 
 def _volume(body: Body, depth: float, edge: float, edge_depth: float, share: float) -> float:

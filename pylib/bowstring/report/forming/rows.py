@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import cached_property
 
+from bowstring.report.forming.asked import rows_asked
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart
@@ -71,6 +72,8 @@ class Built:
         from bowstring.report.forming.joints import row_of_joints
         from bowstring.report.forming.pour import row_of_pour
 
+        if self.plan.asks_what:
+            return rows_asked(self.plan)
         if self.plan.said.slab.fills:
             return self._rows_of_fill()
         return [

@@ -84,7 +84,7 @@ def line_plan_of(plan: Plan, said: LineSaid) -> LinePlan:
     settled = settle_line(said, tape.mark, plan.tape.show)
     edge, width = edge_of(plan), plan.width
     slab, wrong = None, _not_along(plan)
-    if width is not None and edge is not None and wrong is None:
+    if width is not None and edge is not None and wrong is None and not plan.asks_what:
         left, right = {CENTER: (width / 2, width / 2), "left": (0.0, width), "right": (width, 0.0)}[edge]
         try:
             slab = slab_on(settled, left, right, plan.tape.show)

@@ -3,7 +3,8 @@
 MESSAGES = {
     # headings and folds
     "form.section_bed": "Taper, base and dig",
-    "form.section_edges": "Thick edges and footing",
+    "form.section_edges": "Thick edges",
+    "form.section_footing": "Footing",
     "form.section_boards": "Boards",
     "form.section_boards.help": "Leave these blank unless yours differ; what is assumed is told with the boards.",
     "form.section_joints": "Joints",
@@ -19,6 +20,7 @@ MESSAGES = {
     "form.section_heights": "Instrument and ground",
     # the slab
     "form.edge": "Where is the slab?",
+    "form.edge.of_wall": "Where is the wall?",
     "form.edge.help": "Colored: your drawing's line.",
     "form.edge.short": "Where the slab is",
     "form.edge.outside": "INSIDE",
@@ -30,7 +32,12 @@ MESSAGES = {
     "form.slab_fills": "What is it?",
     "form.slab_fills.none": "A band along the curve",
     "form.slab_fills.yes": "All inside the curve, out to the string",
+    "form.slab_poured": "What is poured?",
+    "form.slab_poured.slab": "A slab",
+    "form.slab_poured.wall": "A wall",
+    "form.slab_poured.none": "Leave it open",
     "form.slab_thickness": "Thickness",
+    "form.slab_thickness.of_wall": "Wall height",
     "form.slab_thickness.help": "Write its unit.",
     "form.slab_end_width": "Width at B, if it tapers",
     "form.slab_end_width.help": "The width above is then at A.",
@@ -47,9 +54,9 @@ MESSAGES = {
     "form.slab_edge_width.help": "Along both forms. Write its unit.",
     "form.slab_edge_depth": "Thick edges: how deep",
     "form.slab_edge_depth.help": "From the top of the slab. Write its unit.",
-    "form.slab_footing_width": "Footing: how wide",
-    "form.slab_footing_width.help": "Under the middle of the slab or wall. Write its unit.",
-    "form.slab_footing_depth": "Footing: how deep",
+    "form.slab_footing_width": "Footing width",
+    "form.slab_footing_width.help": "Centered under it. Write its unit.",
+    "form.slab_footing_depth": "Footing depth",
     "form.slab_footing_depth.help": "Write its unit.",
     # its boards
     "form.board_kind": "Board",

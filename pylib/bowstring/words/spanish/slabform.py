@@ -5,7 +5,8 @@
 MESSAGES = {
     # headings and folds
     "form.section_bed": "Ancho variable, base y excavación",
-    "form.section_edges": "Bordes gruesos y zapata",
+    "form.section_edges": "Bordes gruesos",
+    "form.section_footing": "Zapata",
     "form.section_boards": "~Tablas~",
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se toma se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
@@ -23,6 +24,7 @@ MESSAGES = {
     "form.section_heights": "Aparato y terreno",
     # the slab
     "form.edge": "¿Dónde queda la losa?",
+    "form.edge.of_wall": "¿Dónde queda el muro?",
     "form.edge.help": "En color: la línea de su ~plano~.",
     "form.edge.short": "Dónde queda la losa",
     "form.edge.outside": "ADENTRO",
@@ -34,7 +36,12 @@ MESSAGES = {
     "form.slab_fills": "¿Qué es?",
     "form.slab_fills.none": "Una franja a lo largo de la curva",
     "form.slab_fills.yes": "Todo lo de adentro de la curva, hasta el ~hilo~ de A a B",
+    "form.slab_poured": "¿Qué se cuela?",
+    "form.slab_poured.slab": "Una losa",
+    "form.slab_poured.wall": "Un muro",
+    "form.slab_poured.none": "Dejarlo sin contestar",
     "form.slab_thickness": "Espesor",
+    "form.slab_thickness.of_wall": "Alto del muro",
     "form.slab_thickness.help": "Escriba su unidad.",
     "form.slab_end_width": "Ancho en B, si cambia",
     "form.slab_end_width.help": "El ancho de arriba es entonces el de A.",
@@ -51,9 +58,9 @@ MESSAGES = {
     "form.slab_edge_width.help": "En las dos ~formas~. Escriba su unidad.",
     "form.slab_edge_depth": "Bordes gruesos: profundidad",
     "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
-    "form.slab_footing_width": "Zapata: ancho",
-    "form.slab_footing_width.help": "Bajo el medio de la losa o del muro. Escriba su unidad.",
-    "form.slab_footing_depth": "Zapata: profundidad",
+    "form.slab_footing_width": "Ancho de la zapata",
+    "form.slab_footing_width.help": "Centrada debajo. Escriba su unidad.",
+    "form.slab_footing_depth": "Peralte de la zapata",
     "form.slab_footing_depth.help": "Escriba su unidad.",
     # its boards
     "form.board_kind": "~Tabla~",
