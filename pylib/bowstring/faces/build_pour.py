@@ -19,7 +19,7 @@ def page_html(answer: Answer) -> str:
 
 def _page(part: PourPart) -> Iterator[str]:
     yield huge(part["number"], part["unit"], part["why"])
-    if not part["by_bags"]:
+    if part["reach"]:
         yield heading(say("pour.call"), part["reach_where"])
         yield _reach(part)
         yield paragraph(part["reach_note"])

@@ -1,4 +1,4 @@
-"""What is poured is said, or asked where a thickness looks like a wall's height: nothing is taken for a wall in silence."""
+"""What is poured is said, or asked where a thickness looks like a height: nothing is taken for a wall in silence."""
 
 from __future__ import annotations
 

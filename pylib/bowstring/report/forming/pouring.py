@@ -129,6 +129,10 @@ class Pouring:
         needed = _volume(built, deep, self.edge, self.edge_depth, 1.0) + more
         return order(needed, self.waste if waste is None else waste, self.step * self.unit)
 
+    def of_order(self, made: Order) -> Pouring:
+        """Return another order from the same plant."""
+        return Pouring(**{**vars(self), "order": made})
+
     def volume_to(self, share: float) -> float:
         """Return what the part up to a share takes, cubic metres."""
         return _volume(self.body, self.depth, self.edge, self.edge_depth, share)
