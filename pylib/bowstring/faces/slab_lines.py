@@ -131,7 +131,7 @@ def _across(arcs: Arcs, typed: Typed) -> Iterator[str]:
         yield say("numbers.slope_flat")
     elif low:
         yield say(f"numbers.slope_down.{low}", cross=cross or _usual_cross())
-    elif cross or "grade-slope" in typed or "grade-to" in typed:
+    elif cross or (not is_wall(typed) and ("grade-slope" in typed or "grade-to" in typed)):
         yield say("numbers.slope_no_edge")
 
 

@@ -5,14 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 from html import escape
 
+from bowstring.faces.help_line import fill_button
 from bowstring.faces.slab_pictures import PICTURED, slab_picture
 from bowstring.page.entries import BY_PLACE, Entries, help_of, of_both, said
 from bowstring.page.fields import Field
+from bowstring.words import say
 
 _BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "height", "lengths", "overrun", "gap"))
 _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
 _EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth"))
 _FOOTING = tuple(f"slab.{name}" for name in ("footing_width", "footing_depth"))
+LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
+"""A level top: no slope either way, so no end and no edge is the high one."""
 _LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
 
 
@@ -39,6 +43,7 @@ def slope_html(page: Entries) -> str:
     """Return what stands in the panel of the slope."""
     return "\n".join(
         [
+            fill_button(LEVEL, say("form.grade_level")),
             page.plain(["grade.slope"]),
             _choice(page, "grade.high", _named(page)),
             page.fold("tops", page.plain(["grade.from", "grade.to"])),

@@ -10,20 +10,10 @@ import pytest
 from bowstring.faces.build import build_html
 from bowstring.faces.paper import paper_html
 from bowstring.sheet.text import sheet_text
-from helping import SAID, answer_to
+from helping import answer_to
+from radius_wall import WALL
 
 FOOT, YARD = 0.3048, 0.9144**3
-WALL: dict[str, Any] = {
-    **SAID,
-    "bowstring": 1,
-    "arc": {"radius": "28 ft", "chord": "32 ft"},
-    "width": "8 in",
-    "edge": "outside",
-    "slab": {"poured": "wall", "thickness": "3 ft 6 in", "footing_width": "24 in", "footing_depth": "10 in"},
-    "joints": {"every": "10 ft"},
-    "grade": {"slope": 0, "cross": 0},
-    "tolerance": "1/4 in",
-}
 ANGLE = 2 * asin(16 / 28)
 """Of the arc, radians: a chord of 32 ft on R 28 ft."""
 NET_WALL = ANGLE * (28**2 - (28 - 8 / 12) ** 2) / 2 * 3.5 / 27

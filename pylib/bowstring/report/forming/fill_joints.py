@@ -214,6 +214,7 @@ def _offer(plan: Plan, one: Grid, chosen: bool) -> PanelsRow:
         "chosen": chosen,
         "text": say("fill.offer", columns=one.columns, rows=one.rows),
         "more": say("fill.offer_more", wide=tape.show_running(one.wide)),
+        "over": False,
     }
 
 

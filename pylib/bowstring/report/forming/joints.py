@@ -48,13 +48,13 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
         "grid": [],
-        "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
+        "offers": [_offer(plan, one, one == chosen) for one in _in_order(plan, jointing)],
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
         "stop": _stop(plan, jointing) if state == "stop" else "",
         "taped": say("joints.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
-        "cautions": [say("joints.silica")],
+        "cautions": [] if is_wall(plan) else [say("joints.silica")],
     }
 
 
@@ -197,6 +197,7 @@ def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
 
 def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
     outside, inside = plan.tape.show_running(one.outside), plan.tape.show_running(one.inside)
+    every = plan.said.joints.every
     return {
         "count": one.count,
         "outside": one.outside,
@@ -206,8 +207,22 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
         "ratio": one.ratio,
         "chosen": chosen,
         "text": say("joints.offer_one" if one.count == 1 else "joints.offer", count=one.count),
-        "more": say("joints.offer_more", outside=outside),
+        "more": say("joints.offer_over", outside=outside, most=most_of(plan.tape, every))
+        if every is not None and _is_over(plan, one)
+        else say("joints.offer_more", outside=outside),
+        "over": _is_over(plan, one),
     }
+
+
+def _is_over(plan: Plan, one: Panels) -> bool:
+    """Tell whether panels are longer than the job says that they may be."""
+    every = plan.said.joints.every
+    return every is not None and one.outside > every * (1 + 1e-9)
+
+
+def _in_order(plan: Plan, jointing: Jointing) -> list[Panels]:
+    """Return the panels to choose from, those that the job's own limit forbids last."""
+    return sorted(jointing.offers, key=lambda one: _is_over(plan, one))
 
 
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:

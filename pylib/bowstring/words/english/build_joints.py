@@ -46,6 +46,7 @@ MESSAGES = {
     "joints.offer": "{count} panels",
     "joints.offer_one": "1 panel",
     "joints.offer_more": "{outside} outside",
+    "joints.offer_over": "{outside} outside, over your {most}",
     "joints.cut": "Cut them",
     "joints.square": (
         "Mark to mark, straight across: that line points at the center. "

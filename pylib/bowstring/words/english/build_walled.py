@@ -38,4 +38,8 @@ MESSAGES = {
     "walled.if_deep": "footing {depth} deep",
     "walled.call_small": "footing, outer form, from A",
     "walled.reach_note": "For the footing, poured from A. Short of that mark, the order won't reach B.",
+    # its top and joints
+    "walled.level_top": "Top level all along, and across",
+    "walled.level_how": "One height at every stake, on both faces.",
+    "walled.joints": "Joints as drawn",
 }

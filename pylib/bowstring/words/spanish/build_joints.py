@@ -53,6 +53,7 @@ MESSAGES = {
     "joints.offer": "{count} paneles",
     "joints.offer_one": "1 panel",
     "joints.offer_more": "{outside} por fuera",
+    "joints.offer_over": "{outside} por fuera, más de sus {most}",
     "joints.cut": "Córtelas",
     "joints.square": (
         "De marca a marca, derecho: esa línea apunta al ~centro~. Queda ~a escuadra~ con los dos bordes, así que "

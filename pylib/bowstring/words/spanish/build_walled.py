@@ -40,4 +40,8 @@ MESSAGES = {
     "walled.if_deep": "zapata de {depth} de peralte",
     "walled.call_small": "zapata, ~forma~ exterior, desde A",
     "walled.reach_note": "De la zapata, colada desde A. Antes de esa marca, el pedido no llega a B.",
+    # its top and joints
+    "walled.level_top": "Arriba ~a nivel~, a lo largo y a lo ancho",
+    "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
+    "walled.joints": "~Juntas~ según el ~plano~",
 }
