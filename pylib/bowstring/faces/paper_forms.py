@@ -123,8 +123,9 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     values = {"width": edges["width_shown"], "far": edges["far_width_shown"]}
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
-    thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
-    return [say("forms.stakes_on", line=line), say(f"forms.slab_{key}", **values), *thick]
+    wall = bool(edges["faces"])
+    thick = [say("forms.high" if wall else "forms.thick", depth=pour["depth_shown"])] if pour else []
+    return [say("forms.stakes_on", line=line), say(f"forms.{'wall' if wall else 'slab'}_{key}", **values), *thick]
 
 
 def _set_lines(edges: EdgesPart) -> list[LineRow]:

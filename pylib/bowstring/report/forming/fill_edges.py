@@ -61,6 +61,7 @@ def report_fill_edges(plan: Plan, filled: Segment) -> EdgesPart:
         "bays": [],
         "check": _check(plan, filled),
         "form": list(_forms(plan, filled, lines)),
+        "faces": [],
         "passes": passes_of(plan, dug),
         "dug_out": dug,
         "taper": [],

@@ -154,6 +154,7 @@ class EdgesPart(TypedDict):
         alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
+        faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab.
         overdig: past each edge.
         notes: what else holds here.
     """
@@ -183,6 +184,7 @@ class EdgesPart(TypedDict):
     bays: list[BayRow]
     check: str
     form: list[str]
+    faces: list[str]
     passes: list[str]
     dug_out: bool
     taper: list[str]

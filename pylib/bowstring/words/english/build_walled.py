@@ -42,4 +42,22 @@ MESSAGES = {
     "walled.level_top": "Top level all along, and across",
     "walled.level_how": "One height at every stake, on both faces.",
     "walled.joints": "Joints as drawn",
+    # its faces, its footing's forms, its dig
+    "walled.faces": "Faces {outside} and {inside}",
+    "walled.faces_footing": "footing: {board}",
+    "walled.faces_designed": "their forms are designed",
+    "walled.face_outside": "Outer face: {length} long, {height} high, {area}.",
+    "walled.face_inside": "Inner face: {length} long, {height} high, {area}.",
+    "walled.plywood": (
+        "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
+    ),
+    "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} at the least.",
+    "walled.sheets": "Sheets {across} x {along}, full height: {outer} outside, {inner} inside.",
+    "walled.footing_edges": ("Footing forms: {outer} outside on R {out_radius}, {inner} inside on R {in_radius}."),
+    "walled.footing_boards": "For the footing: {told} {stakes} form stakes.",
+    "walled.designed": "Pressure, ties and bracing: the form's maker and a licensed designer.",
+    "walled.no_stakes": "No form stakes: the wall's forms stand on its footing.",
+    "walled.line_again": "After the footing's pour, set the line again on it, from the hubs.",
+    "walled.line_again_stakes": "After the footing's pour, set the line again on it, from your stakes.",
+    "walled.dig": "Dig {past} past A and B too: {area} in plan, {volume} for each {deep} of depth.",
 }

@@ -44,4 +44,25 @@ MESSAGES = {
     "walled.level_top": "Arriba ~a nivel~, a lo largo y a lo ancho",
     "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
     "walled.joints": "~Juntas~ según el ~plano~",
+    # its faces, its footing's forms, its dig
+    "walled.faces": "Caras de {outside} y {inside}",
+    "walled.faces_footing": "zapata: {board}",
+    "walled.faces_designed": "sus ~formas~ se calculan",
+    "walled.face_outside": "Cara exterior: {length} de largo, {height} de alto, {area}.",
+    "walled.face_inside": "Cara interior: {length} de largo, {height} de alto, {area}.",
+    "walled.plywood": (
+        "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la tabla del "
+        "fabricante admite {least}."
+    ),
+    "walled.no_plywood": "Ningún triplay de la tabla se dobla en seco a R {radius}: {least} cuando menos.",
+    "walled.sheets": "Hojas de {across} x {along}, a todo el alto: {outer} por fuera, {inner} por dentro.",
+    "walled.footing_edges": (
+        "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
+    ),
+    "walled.footing_boards": "Para la zapata: {told} {stakes} ~estacas~ de ~forma~.",
+    "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un profesional con licencia.",
+    "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
+    "walled.line_again": "Colada la zapata, trace otra vez la línea sobre ella desde los ~trompos~.",
+    "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
+    "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",
 }
