@@ -9,6 +9,7 @@ from bowstring.faces.help_line import fill_button
 from bowstring.faces.one_line import length_of, metres_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.faces.slab_lines import deep_asked, edge_in, fills, has_no_inner, is_conflict, is_wall
+from bowstring.faces.wall_dig import clear_of_dig
 from bowstring.geometry.arc import Arc
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -39,7 +40,7 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     if has_no_inner(arcs, typed, side, line.radius):
         instead = fill_button({"slab-fills": "yes"}, say("fill.instead")) if edge == "outside" else ""
         return f'<div data-tint="">{_told("numbers.slab_no_inner")}{instead}</div>'
-    told = _of_wall(arcs, typed) + _edges(arcs, typed, line, width, edge)
+    told = _of_wall(arcs, typed) + _edges(arcs, typed, line, width, edge) + _in_dig(arcs, typed, side)
     return told + (_told("numbers.slab_centre") if edge == "centre" and "edge" not in typed else "")
 
 
@@ -70,6 +71,15 @@ def _of_wall(arcs: Arcs, typed: Typed) -> str:
     if 0 < foot < thick:
         told += _told("walled.narrow", footing=length_of(arcs, typed, "slab-footing_width", small=True), width=width)
     return f'<div data-tint="">{told}</div>' if told else ""
+
+
+def _in_dig(arcs: Arcs, typed: Typed, side: str | None) -> str:
+    """That a wall's stakes would be dug out, and how far off the line they wouldn't."""
+    clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
+    if clear is None:
+        return ""
+    outside, inside = map(arcs.shown.show_up, clear)
+    return _told("walled.in_dig", outside=outside, inside=inside)
 
 
 def _filled(arcs: Arcs, line: Arc) -> str:

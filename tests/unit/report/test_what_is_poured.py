@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from html import unescape
 from typing import Any
 
 import pytest
@@ -104,3 +106,17 @@ def test_swapped_numbers_and_a_narrow_footing_are_told_while_they_are_typed() ->
     assert "narrower than the wall" in narrow and "swapped" not in narrow
     good = numbers(typed(poured("wall", footing_width="8 in", footing_depth="10 in")))["slab"]
     assert "narrower" not in good and "swapped" not in good
+
+
+def test_stakes_in_a_walls_dig_are_told_before_one_is_driven() -> None:
+    """A wall of 8 in inside the line on 24 in of footing, dug a foot past it: clear from 1 ft 8 in outside the line and
+    2 ft 4 in inside it, and the build says the same."""
+    wall = poured("wall", footing_width="24 in", footing_depth="10 in")
+    told = numbers(typed(wall))
+    plain = unescape(re.sub("<[^>]+>", "", told["slab"]))
+    assert "over 1' 8\" outside, or 2' 4\" inside" in plain
+    assert told["lines"]["slab"]["text"].endswith("your stakes stand in the dig")
+    for offset, toward in (("19 in", "outside"), ("21 in", "outside"), ("27 in", "centre"), ("29 in", "centre")):
+        job = {**wall, "offset": offset, "toward": toward}
+        said = numbers(typed(job))["lines"]["slab"]["text"].endswith("in the dig")
+        assert said == answer_to(job)["edges"]["dug_out"], (offset, toward)

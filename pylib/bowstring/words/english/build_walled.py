@@ -60,4 +60,8 @@ MESSAGES = {
     "walled.line_again": "After the footing's pour, set the line again on it, from the hubs.",
     "walled.line_again_stakes": "After the footing's pour, set the line again on it, from your stakes.",
     "walled.dig": "Dig {past} past A and B too: {area} in plan, {volume} for each {deep} of depth.",
+    "walled.in_dig": (
+        "Your stakes stand in the dig|Set them off the line: over {outside} outside, or {inside} inside."
+    ),
+    "walled.in_dig_row": "your stakes stand in the dig",
 }
