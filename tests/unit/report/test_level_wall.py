@@ -58,4 +58,6 @@ def test_panels_over_the_limit_that_was_typed_say_so_and_stand_last() -> None:
 def test_nobody_saws_a_wall() -> None:
     page = build_html(answer_to(WALL), "joints")  # type: ignore[arg-type]
     assert "Joints as drawn" in page
+    paper = paper_html(answer_to(WALL))  # type: ignore[arg-type]
+    assert "Sawing" not in paper and "Base under" not in paper and "as drawn" in paper
     assert "Cut them" not in page and "Sawing" not in page and "silica" not in page

@@ -70,6 +70,7 @@ MESSAGES = {
     "forms.date_time": "date, time",
     "forms.may_pour": "may pour: name",
     "forms.safe_governs": "The drawing, the spec and the local code govern. The mix is the spec's and the plant's.",
+    "forms.safe_cement_wall": "Wet cement burns and doesn't hurt at first: gloves, boots, kneepads.",
     "forms.safe_cement": (
         "Wet cement burns and doesn't hurt at first: gloves, boots, kneepads. Sawing: water, respirator."
     ),

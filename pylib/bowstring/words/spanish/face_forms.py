@@ -72,6 +72,7 @@ MESSAGES = {
     "forms.safe_governs": (
         "Mandan el ~plano~, las especificaciones y el código local. La mezcla es de la especificación y de la planta."
     ),
+    "forms.safe_cement_wall": "El cemento fresco quema sin doler al principio: guantes, botas, rodilleras.",
     "forms.safe_cement": (
         "El cemento fresco quema sin doler al principio: guantes, botas, rodilleras. Al cortar: agua, respirador."
     ),
