@@ -21,6 +21,6 @@ def clear_of_dig(arcs: Arcs, typed: Typed, side: str | None) -> tuple[float, flo
     foot = metres_of(arcs, typed, "slab-footing_width", bare=False) or 0.0
     past = (OVERDIG[arcs.tape.feet] if said is None else said) + max(0.0, (foot - width) / 2)
     outer, inner = (part * width for part in OFF[LIES[edge]])
-    offset = metres_of(arcs, typed, "offset") or 0.0
-    at = -offset if typed.get("toward") == "centre" else offset
+    offset, toward = metres_of(arcs, typed, "offset") or 0.0, typed.get("toward")
+    at = -offset if toward == "centre" else offset
     return (outer + past, past - inner) if inner - past <= at <= outer + past else None
