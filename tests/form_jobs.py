@@ -44,7 +44,7 @@ WALL: dict[str, object] = {
     "levels": 3,
     "width": "8 in",
     "edge": "outside",
-    "slab": {"thickness": "3 ft", "footing_width": "2 ft", "footing_depth": "10 in"},
+    "slab": {"poured": "wall", "thickness": "3 ft", "footing_width": "2 ft", "footing_depth": "10 in"},
     "grade": {"slope": 0, "low": "inside"},
 }
 BARE: dict[str, object] = {key: value for key, value in WALK.items() if key not in ("slab", "joints", "grade")}

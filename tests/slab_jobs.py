@@ -13,7 +13,8 @@ WALK: dict[str, Any] = {
 ALL: dict[str, Any] = {
     **WALK,
     "edge": "left",
-    "slab": {**WALK["slab"], "end_width": "4 ft", "base": "0 in", "overdig": "8 in", "step": 0.25, "truck": 10},
+    "slab": {**WALK["slab"], "poured": "slab", "end_width": "4 ft", "base": "0 in", "overdig": "8 in",
+             "step": 0.25, "truck": 10},
     "board": {"kind": "1x4", "thickness": "3/4 in", "height": "3-1/2 in", "level": "clear", "overrun": "0",
               "lengths": ["8'", "10'", "12'"], "gap": "3 ft"},
     "joints": {"every": "5 ft", "panels": 9},

@@ -17,6 +17,7 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
   let last = null; // what was shown last
   let method = ""; // what the layout said of the method, until it says something else
   let focus = ""; // the measure in focus
+  let wall = false; // whether a wall was poured when it was shown last
   let opener = null; // what opened the panel
 
   const keys = thumbKeys({
@@ -49,6 +50,9 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
   }
 
   function lines(told) {
+    const isWall = Boolean(form.querySelector('[name="slab-poured"][value="wall"]:checked'));
+    if (isWall && !wall) at("form-footing").open = true; // a wall stands on one
+    wall = isWall;
     for (const [key, { text, state }] of Object.entries(told)) {
       const line = at(`ask-${key}`);
       line.dataset.state = state;

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.faces.build_parts import Cell, Choice, Row, choices, conclusion, folded, heading, note, paragraph, table
-from bowstring.report.alone import boards_of
+from bowstring.report.alone import boards_of, edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.words import say
@@ -14,7 +14,18 @@ from bowstring.words import say
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
     part = boards_of(answer)
-    return "".join(_page(part)) if part else ""
+    if part is None:
+        return _of_wall(answer)
+    return "".join(_page(part))
+
+
+def _of_wall(answer: Answer) -> str:
+    """The page of a wall: its faces and its footing's forms."""
+    edges = edges_of(answer)
+    if edges is None or not edges["faces"]:
+        return ""
+    row = next(row for row in answer["build"] if row["key"] == "boards")
+    return conclusion(row["text"], row["more"]) + each(edges["faces"])
 
 
 def _page(part: BoardsPart) -> Iterator[str]:

@@ -49,7 +49,8 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
         yield _ways(part)
     stakes = [row for row in part["rows"] if row["kind"] != "joint"]
     joints = [row for row in part["rows"] if row["kind"] == "joint"]
-    yield _tops(part, stakes, say("grades.stake"), say("grades.table"))
+    if stakes:
+        yield _tops(part, stakes, say("grades.stake"), say("grades.table"))
     if part["water"]:
         yield paragraph(part["water"])
     if joints:
@@ -63,6 +64,9 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
         yield paragraph(" ".join(part["base"]))
     yield from (note(text) for text in [*part["asks"], *part["cautions"]])
     first, *rest = part["notes"]
+    if not rest:
+        yield paragraph(first, quiet=True)
+        return
     yield folded(say("grades.reading"), first, "".join(paragraph(text, quiet=True) for text in rest))
 
 

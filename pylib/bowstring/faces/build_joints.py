@@ -29,7 +29,7 @@ def _page(part: JointsPart) -> Iterator[str]:
         yield _table(part)
     yield from _grid(part)
     yield _choices(part)
-    yield heading(say("joints.cut"))
+    yield heading(say("joints.cut") if part["cautions"] else say("walled.joints"))
     yield "".join(paragraph(line) for line in part["lines"])
     yield "".join(note(text) for text in part["cautions"])
 
@@ -68,6 +68,7 @@ def _grid(part: JointsPart) -> Iterator[str]:
 
 def _choices(part: JointsPart) -> str:
     buttons = [
-        Choice(one["text"], {"joints-panels": str(one["count"])}, one["more"], one["chosen"]) for one in part["offers"]
+        Choice(one["text"], {"joints-panels": str(one["count"])}, one["more"], one["chosen"], one["over"])
+        for one in part["offers"]
     ]
     return choices(say("joints.how_many"), buttons)

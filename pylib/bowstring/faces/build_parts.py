@@ -52,12 +52,16 @@ class Row:
 
 @dataclass(frozen=True)
 class Choice:
-    """A button of a few: what it says, the fields that it sets, more of it, and whether it is the one that holds."""
+    """A button of a few: what it says, the fields that it sets, more of it, and whether it is the one that holds.
+
+    ``over``: it's past a limit that somebody gave, and no equal of the others.
+    """
 
     text: str
     fields: Mapping[str, str] = field(default_factory=dict)
     more: str = ""
     pressed: bool = False
+    over: bool = False
 
 
 def bold(text: str) -> str:
@@ -138,7 +142,8 @@ def choices(label: str, buttons: Sequence[Choice]) -> str:
     """Return two or three buttons, one of which holds; ``label``: what is chosen, read out and not shown."""
     made = "".join(
         f'<button type="button" data-do="fill" data-fill="{escape(json.dumps(dict(one.fields)))}" '
-        f'aria-pressed="{str(one.pressed).lower()}">{bold(one.text)}{_small(one.more)}</button>'
+        f'aria-pressed="{str(one.pressed).lower()}"{" data-over" if one.over else ""}>'
+        f"{bold(one.text)}{_small(one.more)}</button>"
         for one in buttons
     )
     return f'<div class="pick" role="group" aria-label="{escape(label)}">{made}</div>'

@@ -28,7 +28,7 @@ def _stopped(answer: Answer) -> str:
 def _page(part: PourPart) -> Iterator[str]:
     yield huge(part["number"], part["unit"], part["why"])
     yield from _deep(part["deep"])
-    if not part["by_bags"]:
+    if part["reach"]:
         yield heading(say("pour.call"), part["reach_where"])
         yield _reach(part)
         yield paragraph(part["reach_note"])

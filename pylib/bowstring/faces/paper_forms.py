@@ -128,10 +128,11 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     values = {"width": edges["width_shown"], "far": edges["far_width_shown"]}
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
-    thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
+    wall = bool(edges["faces"])
+    thick = [say("forms.high" if wall else "forms.thick", depth=pour["depth_shown"])] if pour else []
     if pour and pour["deep"]["apron_shown"]:
         thick.append(say("deep.on_paper", apron=pour["deep"]["apron_shown"]))
-    lies = say(f"forms.slab_{key}", **values)
+    lies = say(f"forms.{'wall' if wall else 'slab'}_{key}", **values)
     if edges["sides"] is not None:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
         lies = say(which, sides=edges["sides_shown"], deep=edges["width_shown"])

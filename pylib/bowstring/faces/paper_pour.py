@@ -38,7 +38,7 @@ def pour_side(answer: Answer, date: str) -> str:
     grades, pour = grades_of(answer), pour_of(answer)
     signs = _sign_rows(answer)
     tops, joints = _rows(grades, "stake", "back"), _rows(grades, "joint")
-    safe = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
+    safe = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if _is_wall(answer) else "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
     waits += [
         f"{row['text']}. {row['more']}" for row in answer["build"] if row["key"] == "pour" and row["state"] == "stop"
@@ -166,7 +166,9 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
             if joints["depth"] is not None
             else str(_joint_count(joints))
         )
-        rows += [(say("forms.sign_joints"), cut)]
+        rows += [(say("walled.joints" if _is_wall(answer) else "forms.sign_joints"), cut)]
+    if _is_wall(answer):
+        return rows + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
     rows += [(say("forms.sign_base"), depth)]
     if pour and pour["deep"]["apron_depth"]:
         rows += [(say("deep.sign_apron"), pour["deep"]["apron_depth"])]
@@ -175,6 +177,12 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
 
 def _deep(edges: EdgesPart) -> str:
     return "fill.sign_deep" if edges["sides"] is None else "pad.sign_deep"
+
+
+def _is_wall(answer: Answer) -> bool:
+    """Whether a wall is poured: it has faces, and no base, stakes or saw cuts to sign off."""
+    edges = edges_of(answer)
+    return edges is not None and bool(edges["faces"])
 
 
 def _joint_count(joints: JointsPart) -> int:
@@ -187,6 +195,8 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
     grades = grades_of(answer)
     if grades is None or grades["stop"]:
         return []
+    if not grades["rows"]:  # one line says that it's level
+        return [(say("forms.sign_tops"), say("forms.as_above"))]
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
     level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
     return [

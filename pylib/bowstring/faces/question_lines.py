@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from bowstring.faces.one_line import OPEN, SAID, USUAL, WRONG, QuestionLine, capital, length_of, line_of
 from bowstring.faces.questions import ASKS, panel_of
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.faces.slab_lines import slab_line, slope_line
+from bowstring.faces.slab_lines import is_wall, slab_line, slope_line
+from bowstring.faces.wall_dig import clear_of_dig
 from bowstring.job.terms import OTHER, SIDES
 from bowstring.units.sizes import FOUR_FEET
 from bowstring.words import say
@@ -23,7 +24,7 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
     lines = {
         "hand": _hand(arcs, typed),
         "line": _line(arcs, typed),
-        "slab": slab_line(arcs, typed, side_of(arcs, typed)),
+        "slab": _slab(arcs, typed),
         "slope": slope_line(arcs, typed),
         "pieces": _pieces(typed),
         "ends": _ends(arcs, typed),
@@ -40,6 +41,14 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
         if lines[key]["state"] == OPEN and not lines[key]["asked"]:
             lines[key]["asked"] = say(f"numbers.panel_{key}")
     return lines
+
+
+def _slab(arcs: Arcs, typed: Typed) -> QuestionLine:
+    """The slab's line; of a wall, too, that its stakes would be dug out."""
+    line = slab_line(arcs, typed, side_of(arcs, typed))
+    if is_wall(typed) and clear_of_dig(arcs, typed, side_of(arcs, typed)):
+        return line_of(say("numbers.joint").join([line["text"], say("walled.in_dig_row")]), line["state"])
+    return line
 
 
 def side_of(arcs: Arcs, typed: Typed) -> str | None:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from bowstring.faces.one_line import SAID, USUAL, QuestionLine, capital, length_of, line_of, metres_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import Arcs, Typed
+from bowstring.job.terms import DEEPEST_SLAB
 from bowstring.words import say
 
 
@@ -14,19 +15,44 @@ def slab_line(arcs: Arcs, typed: Typed, side: str | None) -> QuestionLine:
     """Return the line of the slab; ``side``: the hand on which the curve is, where somebody says it."""
     if not any(panel_of(name) == "slab" for name in typed):
         return line_of(say("numbers.unsaid"), USUAL)
-    width = length_of(arcs, typed, "width")
+    width, asked = length_of(arcs, typed, "width"), deep_asked(arcs, typed)
+    if asked:
+        return line_of(say("walled.asked", thickness=asked), SAID)
     if fills(typed) and not is_conflict(typed):
         return line_of(capital(say("numbers.joint").join(_of_fill(arcs, typed))), SAID)
     if is_conflict(typed):
         return line_of(say("numbers.slab_conflict"), SAID)
     if width and arcs.settled and has_no_inner(arcs, typed, side, arcs.settled.arc.radius):
         return line_of(say("numbers.slab_reaches", width=width), SAID)
-    return line_of(capital(say("numbers.joint").join(_of_slab(arcs, typed, width))), SAID)
+    pieces = [*_of_wall(arcs, typed, width)] if is_wall(typed) else []
+    return line_of(capital(say("numbers.joint").join([*pieces, *_of_slab(arcs, typed, width)])), SAID)
+
+
+def is_wall(typed: Typed) -> bool:
+    """Tell whether a wall is poured."""
+    return typed.get("slab-poured") == "wall"
+
+
+def deep_asked(arcs: Arcs, typed: Typed) -> str:
+    """Return the thickness as shown where it must be said if it's a wall, empty otherwise."""
+    deep = metres_of(arcs, typed, "slab-thickness", bare=False) or 0.0
+    asked = deep > DEEPEST_SLAB and not typed.get("slab-poured")
+    return length_of(arcs, typed, "slab-thickness", small=True) if asked else ""
+
+
+def _of_wall(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
+    height = length_of(arcs, typed, "slab-thickness", small=True)
+    wide, deep = (length_of(arcs, typed, f"slab-footing_{name}", small=True) for name in ("width", "depth"))
+    yield say("walled.line", width=width or say("walled.blank"), height=height or say("walled.blank"))
+    if wide and deep:
+        yield say("walled.line_footing", width=wide, depth=deep)
 
 
 def _of_slab(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
-    end = length_of(arcs, typed, "slab-end_width")
-    if width and end and end != width:
+    end, wall = length_of(arcs, typed, "slab-end_width"), is_wall(typed)
+    if wall and not (width and end and end != width):
+        pass  # said of the wall
+    elif width and end and end != width:
         yield say("numbers.slab_tapers", width=width, end=end)
     else:
         yield say("numbers.slab_wide", width=width) if width else say("numbers.slab_no_width")
@@ -37,7 +63,7 @@ def _of_slab(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
     elif width:
         yield say("numbers.slab_no_side")
     thickness = length_of(arcs, typed, "slab-thickness", small=True)
-    if thickness:
+    if thickness and not wall:
         yield say("numbers.slab_thick", thickness=thickness)
 
 
@@ -108,7 +134,7 @@ def _across(arcs: Arcs, typed: Typed) -> Iterator[str]:
         yield say("numbers.slope_flat")
     elif low:
         yield say(f"numbers.slope_down.{low}", cross=cross or _usual_cross())
-    elif cross or "grade-slope" in typed or "grade-to" in typed:
+    elif cross or (not is_wall(typed) and ("grade-slope" in typed or "grade-to" in typed)):
         yield say("numbers.slope_no_edge")
 
 

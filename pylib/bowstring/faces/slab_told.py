@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.one_line import length_of, metres_of
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.faces.slab_lines import edge_in, fills, has_no_inner, is_conflict
+from bowstring.faces.slab_lines import deep_asked, edge_in, fills, has_no_inner, is_conflict, is_wall
+from bowstring.faces.wall_dig import clear_of_dig
 from bowstring.geometry.arc import Arc
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -23,8 +24,9 @@ _LIES: dict[str, Lies] = {"outside": "inside", "centre": "both", "inside": "outs
 def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None) -> str:
     """Return it as HTML, empty while there is nothing to be said; ``arc``: the one that is laid out, where a chord that
     was found makes it another than the drawing's."""
-    if is_conflict(typed):
-        return f'<div data-tint="">{_told("numbers.slab_which")}{_ways_out(typed)}</div>'
+    first = _first(arcs, typed)
+    if first:
+        return f'<div data-tint="">{first}</div>'
     line = arc or (arcs.settled.arc if arcs.settled and not _is_found(typed) else None)
     if fills(typed):
         return "" if line is None else _filled(arcs, typed, line)
@@ -38,8 +40,46 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     if has_no_inner(arcs, typed, side, line.radius):
         instead = fill_button({"slab-fills": "yes"}, say("fill.instead")) if edge == "outside" else ""
         return f'<div data-tint="">{_told("numbers.slab_no_inner")}{instead}</div>'
-    told = _edges(arcs, typed, line, width, edge)
+    told = _of_wall(arcs, typed) + _edges(arcs, typed, line, width, edge) + _in_dig(arcs, typed, side)
     return told + (_told("numbers.slab_centre") if edge == "centre" and "edge" not in typed else "")
+
+
+def _first(arcs: Arcs, typed: Typed) -> str:
+    """What has to be settled before anything is told, with its answers."""
+    deep = deep_asked(arcs, typed)
+    if deep:
+        return _told("walled.told", thickness=deep) + _what_poured(deep)
+    return _told("numbers.slab_which") + _ways_out(typed) if is_conflict(typed) else ""
+
+
+def _what_poured(deep: str) -> str:
+    """A button for each thing that so deep a number could mean."""
+    return "".join(
+        fill_button({"slab-poured": what}, say(f"walled.is_{what}", thickness=deep)) for what in ("wall", "slab")
+    )
+
+
+def _of_wall(arcs: Arcs, typed: Typed) -> str:
+    """What can't be right of a wall: thicker than it's high, or on a footing narrower than it."""
+    if not is_wall(typed):
+        return ""
+    thick, high = (metres_of(arcs, typed, name) or 0.0 for name in ("width", "slab-thickness"))
+    foot, told = metres_of(arcs, typed, "slab-footing_width") or 0.0, ""
+    width, height = length_of(arcs, typed, "width"), length_of(arcs, typed, "slab-thickness", small=True)
+    if thick > high > 0:
+        told = _told("walled.swapped", width=width, height=height)
+    if 0 < foot < thick:
+        told += _told("walled.narrow", footing=length_of(arcs, typed, "slab-footing_width", small=True), width=width)
+    return f'<div data-tint="">{told}</div>' if told else ""
+
+
+def _in_dig(arcs: Arcs, typed: Typed, side: str | None) -> str:
+    """That a wall's stakes would be dug out, and how far off the line they wouldn't."""
+    clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
+    if clear is None:
+        return ""
+    outside, inside = map(arcs.shown.show_up, clear)
+    return _told("walled.in_dig", outside=outside, inside=inside)
 
 
 def _filled(arcs: Arcs, typed: Typed, line: Arc) -> str:

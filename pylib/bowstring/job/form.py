@@ -189,7 +189,9 @@ class SlabForm(TypedDict, total=False):
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
     everything between the curve and the string from A to B, and ``sides``: with straight sides so long, square back
     from A and B; ``both_ends``: the same curve stands at the other end of them, too; ``apron``: a stretch where it is
-    thicker; ``depths``: as measured down to the base."""
+    thicker; ``depths``: as measured down to the base. ``poured``: ``slab`` or
+    ``wall``. Of a wall ``thickness`` is its height, and the job's ``width`` how thick it is; over 0.4 m thick and
+    unsaid it is asked."""
 
     end_width: Size
     thickness: Size
@@ -207,6 +209,7 @@ class SlabForm(TypedDict, total=False):
     both_ends: bool
     apron: ApronForm
     depths: Sequence[DepthForm]
+    poured: str
 
 
 @final

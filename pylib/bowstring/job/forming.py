@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
+from bowstring.job.terms import BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
 
 KEYS = SLAB_KEYS
 """The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
@@ -64,6 +64,8 @@ class SlabSaid:
         fills: it has no width: it is everything between the curve and the string from A to B.
         sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end.
         apron: where it is thicker; depths: as measured, by where they are.
+        poured: a word of ``terms.POURED``, ``None`` where it isn't said. Of a wall the thickness is its height, and
+            the job's width how thick it is.
     """
 
     far_width: float | None = None
@@ -82,6 +84,22 @@ class SlabSaid:
     both_ends: bool = False
     apron: ApronSaid | None = None
     depths: tuple[DepthRead, ...] = ()
+    poured: str | None = None
+
+    @property
+    def is_wall(self) -> bool:
+        """Whether it is said to be a wall."""
+        return self.poured == "wall"
+
+    @property
+    def is_deep(self) -> bool:
+        """Whether it is so thick that no board on stakes holds it."""
+        return (self.thickness or 0.0) > DEEPEST_SLAB
+
+    @property
+    def asks_what(self) -> bool:
+        """Whether it must be said first what it is: so thick, it may be a wall, or two numbers were swapped."""
+        return self.is_deep and self.poured is None
 
 
 @dataclass(frozen=True)
@@ -164,7 +182,7 @@ def read_forming(reader: Reader) -> Forming:
 
 def _slab(reader: Reader) -> SlabSaid:
     keys = ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width", "edge_depth",
-            "footing_width", "footing_depth", "fills", "sides", "both_ends", "apron", "depths")  # fmt: skip
+            "footing_width", "footing_depth", "fills", "sides", "both_ends", "apron", "depths", "poured")  # fmt: skip
     slab = reader.inside("slab", keys)
     if slab is None:
         return SlabSaid()
@@ -174,7 +192,10 @@ def _slab(reader: Reader) -> SlabSaid:
     thickness = slab.length("thickness", bare=False)
     if thickness is not None and thickness > THICKEST:
         raise bad(slab.field("thickness"), "job.thick_slab", most=slab.tape.both(THICKEST))
+    poured = slab.choice("poured", POURED)
+    _wall_alone(slab, poured)
     return SlabSaid(
+        poured=poured,
         far_width=slab.length("end_width"),
         thickness=thickness,
         base=slab.length("base", bare=False, zero=True),
@@ -237,6 +258,14 @@ def _sides(slab: Reader) -> tuple[float | None, bool]:
     if both and sides is None:
         raise bad(slab.field("sides"), "pad.no_length")
     return sides, both
+
+
+def _wall_alone(slab: Reader, poured: str | None) -> None:
+    """Raise ``BadJob`` where a wall is said with what only a slab has."""
+    alone = ("fills", "edge_width") if poured == "wall" else ()
+    for name in alone:
+        if slab.job.get(name):
+            raise bad(slab.field(name), f"job.wall_{name}")
 
 
 def _both(slab: Reader, width: str, depth: str) -> tuple[float | None, float | None]:

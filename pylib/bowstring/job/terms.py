@@ -25,6 +25,12 @@ EDGES = ("outside", "inside", "centre", "left", "right")
 """Where the line runs in the slab: it is the edge away from the center, the one toward it, in the middle; or the edge
 on a hand, for somebody who walks from A to B."""
 
+POURED = ("slab", "wall")
+"""What is poured, where a job says it; unsaid it is a slab, but for one that is over ``DEEPEST_SLAB`` thick."""
+
+DEEPEST_SLAB = 0.4
+"""Metres: what is deeper is likely a wall, and no board on stakes holds it (common practice, no source)."""
+
 BOARD_LEVELS = ("job lumber", "clear", "selected")
 """How good the lumber of a form board is."""
 

@@ -88,7 +88,8 @@ class Entries:
         if field.kind == "flag":
             return self._flag(field)
         name, end = field.id, field.id.split("-")[1] if field.word.startswith("tie_") else ""
-        label = f'<label for="{name}">{escape(say(f"form.{field.word}", end=end))}</label>'
+        words = of_both(f"form.{field.word}") or escape(say(f"form.{field.word}", end=end))
+        label = f'<label for="{name}">{words}</label>'
         head = f'<div class="said">{label}{help_of(field.word, name)}</div>'
         long = field.kind in ("note", "mark", *LENGTH_ROWS) or field.word in ("title", "control_mark")
         wide = " wide" if long else ""
@@ -193,6 +194,13 @@ def _apart() -> str | None:
 
 def said(key: str) -> str:
     return escape(say(key))
+
+
+def of_both(key: str) -> str:
+    """Return what a thing is called of a slab and of a wall, where the two differ: what is poured says which shows."""
+    if not is_said(f"{key}.of_wall"):
+        return ""
+    return f'<span data-poured="slab">{said(key)}</span><span data-poured="wall">{said(f"{key}.of_wall")}</span>'
 
 
 def _hashelp_of(word: str) -> bool:

@@ -12,7 +12,12 @@ from bowstring.report.forms.answer import Answer
 BOTH = ("outside", "inside")
 
 _LEFT_OPEN = {
-    "slab": (("width", ("width",)), ("edge", ("edge",)), ("thickness", ("slab-thickness",))),
+    "slab": (
+        ("width", ("width",)),
+        ("edge", ("edge",)),
+        ("thickness", ("slab-thickness",)),
+        ("poured", ("slab-poured",)),
+    ),
     "slope": (
         ("slope", ("grade-slope", "grade-to")),
         ("high", ("grade-high", "grade-to")),
@@ -35,11 +40,17 @@ def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
             continue
         if question == "edge" and _edge_of(answer, fields):
             continue  # a radius that is drawn to the center line says it, too
+        if question == "poured" and not _waits(answer, "pour"):
+            continue  # nothing asks it
         if question == "high" and is_level(fields):
             continue  # neither end is
         if not any(fields.get(name, "").strip() for name in names):
             return question
     return "more"
+
+
+def _waits(answer: Answer, key: str) -> bool:
+    return any(row["key"] == key and row["state"] == "open" for row in answer["build"])
 
 
 def is_level(fields: Mapping[str, str]) -> bool:

@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import BOARD_LEVELS, SLAB_KEYS
+from bowstring.job.terms import BOARD_LEVELS, POURED, SLAB_KEYS
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -18,6 +18,7 @@ Writer = Callable[[object], str]
 
 SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("edge", "choice", "edge", ("outside", "centre", "inside", "left", "right", "")),
+    ("slab.poured", "choice", "slab_poured", (*POURED, "")),
     ("slab.fills", "flag", "slab_fills", ("", "yes")),
     ("slab.sides", "length", "slab_sides", ()),
     ("slab.both_ends", "flag", "slab_both_ends", ()),

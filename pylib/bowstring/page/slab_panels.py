@@ -5,14 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable
 from html import escape
 
+from bowstring.faces.help_line import fill_button
 from bowstring.faces.slab_pictures import PICTURED, slab_picture
-from bowstring.page.entries import BY_PLACE, Entries, help_of, said
+from bowstring.page.entries import BY_PLACE, Entries, help_of, of_both, said
 from bowstring.page.fields import Field
+from bowstring.words import say
 
 _BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "height", "lengths", "overrun", "gap"))
 _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
-_EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth", "footing_width", "footing_depth"))
+_EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth"))
+_FOOTING = tuple(f"slab.{name}" for name in ("footing_width", "footing_depth"))
 _APRON = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
+LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
+"""A level top: no slope either way, so no end and no edge is the high one."""
 _LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
 
 
@@ -20,9 +25,11 @@ def slab_html(page: Entries) -> str:
     """Return what stands in the panel of the slab."""
     return "\n".join(
         [
+            _choice(page, "slab.poured", lambda field, value: f"<span>{_words(field, value)}</span>"),
             _choice(page, "slab.fills", lambda field, value: f"<span>{_words(field, value)}</span>", asked=True),
             page.plain(["slab.sides", "slab.both_ends"]),
             page.plain(["width", "slab.thickness"]),
+            page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
             page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
@@ -40,6 +47,7 @@ def slope_html(page: Entries) -> str:
     """Return what stands in the panel of the slope."""
     return "\n".join(
         [
+            fill_button(LEVEL, say("form.grade_level")),
             page.plain(["grade.slope"]),
             _choice(page, "grade.high", _named(page)),
             page.fold("tops", page.plain(["grade.from", "grade.to"])),
@@ -69,7 +77,8 @@ def _choice(
         )
     return (
         f'<fieldset class="choice{"" if asked else " unasked"}" id="{field.id}" data-field="{field.id}" tabindex="-1" '
-        f'aria-describedby="{field.id}-wrong"><legend>{said(f"form.{field.word}")}</legend>'
+        f'aria-describedby="{field.id}-wrong"><legend>'
+        f"{of_both(f'form.{field.word}') or said(f'form.{field.word}')}</legend>"
         f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
         f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'
     )

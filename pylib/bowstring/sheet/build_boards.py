@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.report.alone import boards_of
+from bowstring.report.alone import boards_of, edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Table
@@ -15,6 +15,9 @@ def boards(answer: Answer) -> Iterator[Block]:
     """Yield what stands under Boards; nothing as long as the slab isn't said."""
     part = boards_of(answer)
     if part is None:
+        edges = edges_of(answer)
+        if edges is not None and edges["faces"]:
+            yield Items(edges["faces"])
         return
     yield Paragraph(" ".join([*part["conclusion"], part["tighter_told"]]), "key")
     yield Items(part["cautions"], "caution")

@@ -25,7 +25,8 @@ def grades(answer: Answer) -> Iterator[Block]:
     yield Paragraph(" ".join(part["conclusion"]), "key")
     yield Items([line for line in [*map(unstarred, part["judged"]), part["water"]] if line])
     yield Items([*part["warnings"], *part["asks"], *part["cautions"]], "caution")
-    yield _tops(part)
+    if part["rows"]:
+        yield _tops(part)
     yield from _instrument(answer, part)
     yield from _dig(part)
     yield from _crown(part)

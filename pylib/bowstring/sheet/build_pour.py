@@ -30,7 +30,7 @@ def pour(answer: Answer) -> Iterator[Block]:
     if more:
         yield Items([unstarred(text) for text in more])
     yield Items([unstarred(line) for line in [*part["lines"], part["low_text"], part["measure"]] if line])
-    if not part["by_bags"]:
+    if part["reach"]:
         yield Heading(say("pour.call"))
         head = [say("pour.out"), say("pour.on_plan"), say("pour.call_at")]
         yield Table(

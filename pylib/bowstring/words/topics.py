@@ -85,6 +85,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "top": ("cautions",),
     "usage": ("usage",),
     "wall": ("wall",),
+    "walled": ("build_walled",),
     "way_out": ("face_stakes",),
     "why": ("face_why",),
 }

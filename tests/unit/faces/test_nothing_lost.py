@@ -25,6 +25,7 @@ from bowstring.report.parts import PARTS
 from bowstring.sheet.html import sheet_html
 from helping import SAID, answer_to
 from line_jobs import SHAPES as LINES
+from radius_wall import WALL as RADIUS_WALL
 
 PLAIN: dict[str, Any] = {**SAID, "arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 3, "tolerance": "1/4 in"}
 MARKS = [{"mark": "A", "x": "100 ft", "y": "50 ft"}, {"mark": "B", "x": "122.8 ft", "y": "80.4 ft"}]
@@ -42,6 +43,7 @@ JOBS: dict[str, dict[str, Any]] = {
     "slab": {**PLAIN, "width": "5 ft", "edge": "outside", "slab": {"thickness": "4 in"},
              "grade": {"slope": 2, "high": "B", "low": "inside"}},
     "line": LINES["kinks"],
+    "wall": RADIUS_WALL,
     "filled": {**PLAIN, "slab": {"thickness": "4 in", "fills": True}, "joints": {"every": "5 ft"},
                "grade": {"slope": 2, "high": "B", "low": "inside"}},
     "rounded end": {**PLAIN, "slab": {"thickness": "4 in", "fills": True, "sides": "12 ft"},

@@ -85,9 +85,9 @@ def test_what_is_typed_stays_a_text() -> None:
 
 def test_a_wall_has_no_boards_on_its_sheet_and_its_footing_is_ordered_by_itself() -> None:
     front, back = sides(WALL)
-    assert "A wall: forms are designed" in front and "1x" not in front and "Screw every stake" not in front
+    assert "Faces " in front and "Screw every stake" not in front
     # By hand: the footing lies from 18 ft 8 in to 16 ft 8 in: 60° x (R² - r²)/2 x 10 in.
-    assert "1.14 yd³" in back and "order 1-1/2 yd³" in back
+    assert "1.14 yd³" in back and "1-1/2, then" in back
 
 
 def test_joints_that_stop_stand_nowhere_on_the_sheet_and_it_says_why() -> None:

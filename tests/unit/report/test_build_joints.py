@@ -59,7 +59,7 @@ def test_the_joint_at_a_stake_is_named_and_no_other() -> None:
 def test_ten_panels_are_offered_and_nine() -> None:
     ten, nine = told()["offers"]
     assert (ten["count"], ten["chosen"], ten["more"]) == (10, True, "4' 11-1/8\" outside")
-    assert (nine["count"], nine["chosen"], nine["more"]) == (9, False, "5' 5-3/4\" outside")
+    assert (nine["count"], nine["chosen"], nine["more"]) == (9, False, "5' 5-3/4\" outside, over your 5' 0\"")
     assert nine["inside_shown"] == "5' 0-3/8\""
     chosen = told(joints={"every": "5 ft", "panels": 9})
     assert chosen["count"] == 9 and [one["chosen"] for one in chosen["offers"]] == [False, True]

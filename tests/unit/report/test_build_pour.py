@@ -188,16 +188,16 @@ def test_thick_edges_add_two_bands() -> None:
 def test_a_footing_is_an_order_of_its_own() -> None:
     """A wall 8 in thick and 4 ft high on R 62 ft to its center, footing 2 ft by 1 ft: th x 62 x 2 cubic feet."""
     part = told(edge="centre", width="8 in", joints={},
-                **slab(thickness="4 ft", footing_width="2 ft", footing_depth="12 in"))  # fmt: skip
+                **slab(poured="wall", thickness="4 ft", footing_width="2 ft", footing_depth="12 in"))  # fmt: skip
     angle = 2 * asin(24 / 62)
     assert part["footing"] / FOOT**3 == pytest.approx(angle * 62 * 2)
     assert part["footing_order"] / YARD == pytest.approx(ceil(angle * 62 * 2 / 27 * 1.08 * 4) / 4)
     assert part["volume"] / FOOT**3 == pytest.approx(angle * 62 * 8 / 12 * 4)
     lines = " ".join(part["lines"])
-    assert "It is poured first" in lines and "it's a wall" in lines and "Bank earth" not in lines
+    assert "Footing first" in lines and "Bank earth" not in lines
     assert told()["footing"] is None and told()["footing_order"] is None
-    joints = answer_to({**WALK, "width": "8 in", "joints": {}, **slab(thickness="4 ft")})["joints"]
-    assert joints["depth"] is None and any("the drawing says" in line for line in joints["lines"])
+    joints = answer_to({**WALK, "width": "8 in", "joints": {}, **slab(poured="wall", thickness="4 ft")})["joints"]
+    assert joints["depth"] is None and any("drawing says" in line for line in joints["lines"])
 
 
 def test_a_width_without_a_depth_is_refused() -> None:

@@ -16,7 +16,7 @@ WALL: dict[str, Any] = {
     "arc": {"radius": "40 ft", "chord": "30 ft"},
     "width": "8 in",
     "edge": "outside",
-    "slab": {"thickness": "4 ft", "footing_width": "24 in", "footing_depth": "12 in"},
+    "slab": {"poured": "wall", "thickness": "4 ft", "footing_width": "24 in", "footing_depth": "12 in"},
     "grade": {"slope": 0, "cross": 0},
 }
 WALK = {**WALL, "width": "5 ft", "slab": {"thickness": "4 in"}}
@@ -48,7 +48,7 @@ def test_a_walls_pour_has_no_low_base_and_no_wider_rows() -> None:
 def test_a_walls_joints_are_the_drawings() -> None:
     joints = answer_to(WALL)["joints"]
     assert joints is not None
-    assert joints["lines"][-1] == "This deep it's a wall: the drawing says how its joints are made."
+    assert joints["lines"][-1] == "The drawing says how its joints are made."
     assert not any("isolation" in line or "1.5" in line for line in joints["lines"])
 
 
@@ -103,7 +103,7 @@ def test_a_footing_has_edges_of_its_own_and_the_dig_is_past_those() -> None:
 
 def test_no_footing_is_told_under_a_walk_or_without_one() -> None:
     walk = {**WALK, "slab": {**WALK["slab"], "footing_width": "24 in", "footing_depth": "12 in"}}
-    for job in (walk, {**WALL, "slab": {"thickness": "4 ft"}}):
+    for job in (walk, {**WALL, "slab": {"poured": "wall", "thickness": "4 ft"}}):
         told = lines(job)
         assert "footing_outside" not in told
         assert told["dig_outside"]["radius"] / FOOT == pytest.approx(41)
@@ -119,7 +119,7 @@ def test_stakes_over_a_wide_footing_are_dug_out() -> None:
     job = {**WALL, "offset": "18 in", "toward": "outside"}
     told = answer_to(job)["edges"]
     assert told is not None and told["dug_out"]
-    bare = answer_to({**job, "slab": {"thickness": "4 ft"}})["edges"]
+    bare = answer_to({**job, "slab": {"poured": "wall", "thickness": "4 ft"}})["edges"]
     assert bare is not None and not bare["dug_out"]
 
 

@@ -14,7 +14,7 @@ from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
 from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
 from bowstring.words import say
@@ -26,7 +26,7 @@ SPARE = 10
 def report_boards(plan: Plan) -> BoardsPart | None:
     """Return the answer's ``boards``, ``None`` where something has to be said first."""
     edges = edges_of(plan)
-    if not edges or unknown_board(plan) is not None or is_wall(plan):
+    if not edges or unknown_board(plan) is not None or is_designed(plan):
         return None
     choice, tape = choose(plan, edges), plan.tape
     staked = [staked_edge(plan, choice, edge) for edge in edges]
@@ -92,7 +92,7 @@ def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:
     unknown = unknown_board(plan)
     if unknown is not None:
         return {**row, "text": say("boards.how_thick"), "more": unknown}
-    if is_wall(plan) and edges_of(plan):
+    if is_designed(plan) and edges_of(plan):
         return {**row, "state": "near", "text": say("boards.wall"), "more": say("boards.wall_more"), "panel": ""}
     if part is not None:
         state = part["state"]

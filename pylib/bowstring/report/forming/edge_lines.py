@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from bowstring.forming.edge import Edge
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, SAME, STAKES, Marks
-from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.plan import Plan, is_designed, is_wall
 from bowstring.report.forms.build_edges import LineRow
 from bowstring.units.sizes import FOOT
 from bowstring.words import say
@@ -71,7 +71,8 @@ def _lines(plan: Plan, marks: Marks) -> Iterator[_Line]:
     for key, away in ((OUTSIDE, 1), (INSIDE, -1)):
         edge = marks.edge(key)
         yield _Line(key, edge, edge.first if edge.is_arc else None)
-        kinds = [(FORM, thickness), (DIG, dug_past(plan))]
+        kinds = [(DIG, dug_past(plan))]
+        kinds += [] if is_designed(plan) else [(FORM, thickness)]
         kinds += [(FOOTING, footing)] if footing is not None else []
         for kind, more in kinds:
             off = edge.first + away * more

@@ -10,7 +10,7 @@ from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import dug_past, footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_set import mark_name
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, is_designed, is_wall
 from bowstring.report.forms.build_edges import BayRow, WidthStick
 from bowstring.units.sizes import INCH, TEN_FEET
 from bowstring.words import say
@@ -72,7 +72,7 @@ def _narrow(marks: Marks, first: str, halved: bool, widths: tuple[float, float],
 
 def _marks(plan: Plan, halved: bool, width: float) -> list[list[str]]:
     """The stick's marks where it has the same ones all along: the first face, the other, its form stakes."""
-    if plan.taper:
+    if plan.taper or is_designed(plan):  # no board stands along it
         return []
     name, thickness = board_of(plan)
     tape = plan.tape
@@ -153,6 +153,8 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
     """Return where the form stakes stand, seen from the job's own."""
     name, thickness = board_of(plan)
     size = plan.tape.show_whole(thickness)
+    if is_designed(plan):
+        return [say("walled.no_stakes")]
     if marks.yours not in (OUTSIDE, INSIDE):
         return [say("edges.form_behind", size=size, board=name)]
     return [say(f"edges.form_{marks.yours}", size=size, board=name), say("edges.form_pull")]
@@ -178,6 +180,10 @@ def passes_of(plan: Plan, dug: bool) -> list[str]:
     if (footing_past(plan) or 0.0) > 0:
         size = plan.tape.show_whole(past)
         paint = say("edges.paint_footing", size=size) if past else say("edges.paint_footing_at")
+    if is_wall(plan):
+        first = "edges.hubs_first" if dug else "edges.clear_of_dig"
+        again = "walled.line_again" if dug else "walled.line_again_stakes"
+        return [say(first), paint, say(again)]
     deeper = [unstarred(dig_told(plan))] if ends_of(plan) else []
     if dug:
         return [say("edges.hubs_first"), paint, *deeper, say("edges.line_again")]

@@ -10,6 +10,7 @@ from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, 
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
+from bowstring.report.forming.wall_faces import dig_told, faces_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
 from bowstring.units.sizes import FOOT
@@ -63,7 +64,8 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "bays": bays,
         "check": _check(diagonal, len(bays)),
         "form": form_told(plan, marks),
-        "passes": passes_told(plan, marks),
+        "faces": faces_told(plan, marks),
+        "passes": [*passes_told(plan, marks), *dig_told(plan, marks)],
         "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),
         "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],

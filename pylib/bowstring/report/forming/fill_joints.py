@@ -13,7 +13,7 @@ from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.pad_edges import ISOLATION
 from bowstring.report.forming.panels import THIN, limit_of
-from bowstring.report.forming.plan import WALL, Plan
+from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow
@@ -73,7 +73,7 @@ def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
     """Return the answer's ``joints``."""
     jointing, tape = fill_jointing(plan, filled), plan.tape
     made, thickness = jointing.grid, plan.said.slab.thickness
-    depth = thickness * DEPTH if thickness and thickness <= WALL else None
+    depth = thickness * DEPTH if thickness and not is_designed(plan) else None
     stopped = jointing.stopped
     longer = filled.angle * form_of(plan).thickness
     return {
@@ -217,6 +217,7 @@ def _offer(plan: Plan, one: Grid, chosen: bool) -> PanelsRow:
         "chosen": chosen,
         "text": say("fill.offer", columns=one.columns, rows=one.rows),
         "more": say("fill.offer_more", wide=tape.show_running(one.wide)),
+        "over": False,
     }
 
 

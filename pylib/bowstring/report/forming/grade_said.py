@@ -72,7 +72,7 @@ def band_of(plan: Plan) -> Band | None:
 def settle(plan: Plan) -> Settled | Clashing | Wait:
     """Return the tops that a plan settles, what clashes, or what has to be said first: nothing here is assumed that
     would turn them."""
-    said = plan.said.grade
+    said = _flat_wall(plan)
     low = of_curve(said.low, plan.layout.side)
     wait = waits_for(said, low)
     if wait:
@@ -88,6 +88,14 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
     if said.end is None:
         return _settled(said, _by_slope(said, band, start, cross, said.high), by_tops=False)
     return _by_tops(plan, band, start, cross)
+
+
+def _flat_wall(plan: Plan) -> GradeSaid:
+    """Return what is said of the tops; a wall's is level across as long as nothing says another one."""
+    said = plan.said.grade
+    if plan.said.slab.is_wall and said.cross is None and said.low is None and said.crown is None:
+        return GradeSaid(**{**vars(said), "cross": 0.0})
+    return said
 
 
 def waits_for(said: GradeSaid, low: str | None) -> Wait | None:

@@ -64,6 +64,8 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     if stop:
         return part
     drop, most = level_drops(plan, judged)
+    if _is_level_wall(plan, settled):
+        return part | {"conclusion": [say("walled.level_top")], "notes": [say("walled.level_how")]}
     part |= {
         "conclusion": conclusion(plan, settled),
         "across": across_rows(plan, grade),
@@ -79,6 +81,13 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "notes": list(notes(plan, settled, judged)),
     }
     return part
+
+
+def _is_level_wall(plan: Plan, settled: Settled) -> bool:
+    """Tell whether it's a wall's top that is level all over, and nothing is read off its heights: one line says it."""
+    said, grade = plan.said.grade, settled.grade
+    flat = not grade.running and not grade.cross and not grade.crown
+    return is_wall(plan) and flat and said.start is None and said.instrument is None and not said.ground
 
 
 def _state(judged: Judged) -> str:

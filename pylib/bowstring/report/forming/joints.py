@@ -11,7 +11,7 @@ from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import ISOLATION, ends_of, joints_told, missed
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
-from bowstring.report.forming.plan import EDGE, WALL, WIDTH, Plan, is_wall, slab_of
+from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_designed, is_wall, slab_of
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import JointRow, JointsPart, PanelsRow
@@ -45,13 +45,13 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
         "grid": [],
-        "offers": [_offer(plan, one, one == chosen) for one in jointing.offers],
+        "offers": [_offer(plan, one, one == chosen) for one in _in_order(plan, jointing)],
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
         "stop": _stop(plan, jointing) if state == "stop" else "",
         "taped": say("joints.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
-        "cautions": [say("joints.silica")],
+        "cautions": [] if is_wall(plan) else [say("joints.silica")],
     }
 
 
@@ -84,7 +84,7 @@ def open_told(plan: Plan, waits: Sequence[str]) -> tuple[str, str]:
 def depth_of(plan: Plan) -> float | None:
     """Return how deep a joint is cut, metres, ``None`` where no thickness is said or the drawing tells it."""
     thickness = plan.said.slab.thickness
-    return thickness * DEPTH if thickness and thickness <= WALL else None
+    return thickness * DEPTH if thickness and not is_designed(plan) else None
 
 
 def _longer(plan: Plan, longer: float) -> str:
@@ -197,6 +197,7 @@ def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
 
 def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
     outside, inside = plan.tape.show_running(one.outside), plan.tape.show_running(one.inside)
+    every = plan.said.joints.every
     return {
         "count": one.count,
         "outside": one.outside,
@@ -206,8 +207,22 @@ def _offer(plan: Plan, one: Panels, chosen: bool) -> PanelsRow:
         "ratio": one.ratio,
         "chosen": chosen,
         "text": say("joints.offer_one" if one.count == 1 else "joints.offer", count=one.count),
-        "more": say("joints.offer_more", outside=outside),
+        "more": say("joints.offer_over", outside=outside, most=most_of(plan.tape, every))
+        if every is not None and _is_over(plan, one)
+        else say("joints.offer_more", outside=outside),
+        "over": _is_over(plan, one),
     }
+
+
+def _is_over(plan: Plan, one: Panels) -> bool:
+    """Tell whether panels are longer than the job says that they may be."""
+    every = plan.said.joints.every
+    return every is not None and one.outside > every * (1 + 1e-9)
+
+
+def _in_order(plan: Plan, jointing: Jointing) -> list[Panels]:
+    """Return the panels to choose from, those that the job's own limit forbids last."""
+    return sorted(jointing.offers, key=lambda one: _is_over(plan, one))
 
 
 def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
@@ -230,7 +245,7 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
 def deep_told(plan: Plan, depth: float | None) -> str:
     """Return how deep the joints are cut."""
     thickness = plan.said.slab.thickness
-    if thickness and thickness > WALL:
+    if thickness and is_designed(plan):
         return say("joints.deep_wall")
     if depth and thickness:
         return say("joints.deep", depth=mark_up(inch_tape(plan.tape), depth), thickness=thick(plan.tape, thickness))

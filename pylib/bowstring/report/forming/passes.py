@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bowstring.forming.pad import Filled
-from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.build_pour import PourPart
@@ -20,7 +20,7 @@ def second_pass(plan: Plan) -> list[str]:
 
     No part of the build is told for it.
     """
-    if pouring_of(plan) is None or is_wall(plan):
+    if pouring_of(plan) is None or is_designed(plan):
         return []
     if plan.filled is not None:
         from bowstring.report.forming.pass_fill import is_dug_out

@@ -24,10 +24,6 @@ USUAL_CROSS = 0.015
 form's own error."""
 
 
-WALL = 0.4
-"""Metres: what is deeper is a wall, and no board on stakes holds it."""
-
-
 @dataclass(frozen=True)
 class Plan:
     """What the parts of a build start from.
@@ -54,6 +50,11 @@ class Plan:
     no_inner: bool
     filled: Filled | None = None
     no_sides: bool = False
+
+    @property
+    def asks_what(self) -> bool:
+        """Whether it must be said first if it's a wall: there is no slab till then."""
+        return self.said.slab.asks_what
 
     @property
     def line(self) -> Arc:
@@ -94,8 +95,13 @@ class Plan:
 
 
 def is_wall(plan: Plan) -> bool:
-    """Tell whether the concrete is so deep that no board on stakes holds it."""
-    return (plan.said.slab.thickness or 0.0) > WALL
+    """Tell whether a wall is poured."""
+    return plan.said.slab.is_wall
+
+
+def is_designed(plan: Plan) -> bool:
+    """Tell whether no board on stakes holds the concrete: its forms are designed."""
+    return is_wall(plan) or plan.said.slab.is_deep
 
 
 def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
@@ -115,6 +121,8 @@ def slab_of(plan: Plan, wider: float = 0.0) -> Slab | Taper | None:
 def plan_of(layout: Layout, said: Forming) -> Plan:
     """Return the plan of a layout."""
     edge = edge_of(said.edge, layout.side, layout.job.drawn_to)
+    if said.slab.asks_what:
+        return Plan(layout, said, layout.job.shown, edge, None, None, False)
     if said.slab.fills:  # the line is the concrete's own edge: the middle of a work can't be that
         filled = filled_of(layout, said) if layout.job.drawn_to != "centre" else None
         no_sides = said.slab.sides is not None and not takes_sides(layout.drawn)

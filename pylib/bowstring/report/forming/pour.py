@@ -9,6 +9,7 @@ from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.apron import apron_lines, ends_at, ends_of, joints_told
 from bowstring.report.forming.apron import short_told as short_of_apron
 from bowstring.report.forming.deepness import along_arc, refusal_of
+from bowstring.report.forming.footing import footing_plan
 from bowstring.report.forming.measured import mean_shown, measured_lines, thin_told
 from bowstring.report.forming.measured import short_told as short_of_depths
 from bowstring.report.forming.panels import chosen_panels
@@ -16,6 +17,15 @@ from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan, is_wall,
 from bowstring.report.forming.pour_changes import report_changes
 from bowstring.report.forming.pour_lines import footing_line, report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach, where_read
+from bowstring.report.forming.pour_wall import (
+    footing_pouring,
+    wall_changes,
+    wall_lines,
+    wall_more,
+    wall_order,
+    wall_panel,
+    wall_why,
+)
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
 from bowstring.report.forms.build import BuildRow
@@ -25,6 +35,39 @@ from bowstring.words import say
 
 def report_pour(plan: Plan) -> PourPart | None:
     """Return the answer's ``pour``, ``None`` where something has to be said first."""
+    part, pouring = _of_slab(plan), pouring_of(plan)
+    if part is None or pouring is None or not is_wall(plan):
+        return part
+    chosen, footing = chosen_panels(plan), footing_pouring(pouring, footing_of(plan, pouring))
+    panel = wall_panel(plan, pouring, chosen.count) if chosen and chosen.even else ""
+    part |= {
+        "reach": [],
+        "bulkhead": None,
+        "low": 0.0,
+        "low_shown": "",
+        "low_text": "",
+        "measure": "",
+        "footing_text": "",
+        "changes": wall_changes(plan, pouring, footing),
+        "lines": wall_lines(plan, pouring, footing, panel),
+    }
+    if footing is not None:
+        number, unit, text = wall_order(pouring, footing)
+        tight = any(one.tight and not one.small for one in (footing, pouring))
+        part |= {"state": "near" if tight else "usual"}
+        part |= {"number": number, "unit": unit, "text": text, "why": wall_why(plan, pouring, footing)}
+    below = footing_plan(plan)
+    under = pouring_of(below) if below else None
+    if below is not None and under is not None:  # flat work as any other
+        part |= {
+            "reach": report_reach(below, under, None),
+            "reach_where": say("walled.call_small"),
+            "reach_note": say("walled.reach_note"),
+        }
+    return part
+
+
+def _of_slab(plan: Plan) -> PourPart | None:
     pouring = pouring_of(plan)
     return None if pouring is None else _told(plan, pouring, chosen_panels(plan))
 
@@ -71,8 +114,8 @@ def _told(plan: Plan, pouring: Pouring, chosen: Panels | None) -> PourPart:
         "reach": report_reach(plan, pouring, chosen),
         "changes": report_changes(plan, pouring),
         "bulkhead": report_bulkhead(plan, pouring, chosen),
-        "low_text": "" if is_wall(plan) else low_told(pouring, fine.show(low), low),
-        "measure": "" if is_wall(plan) else measure_told(pouring),
+        "low_text": low_told(pouring, fine.show(low), low),
+        "measure": measure_told(pouring),
         "footing_text": footing_line(plan, pouring),
         "lines": report_lines(plan, pouring, chosen),
         "cautions": [say("pour.burns")],
@@ -92,10 +135,16 @@ def row_of_pour(plan: Plan, part: PourPart | None) -> BuildRow:
 
 def more_of(plan: Plan, pouring: Pouring) -> str:
     """Return the row's second fact: what is in the forms, or what it is next to."""
-    made, by_depths = pouring.order, short_of_depths(plan, pouring)
+    by_depths = short_of_depths(plan, pouring)
     if by_depths:
         return by_depths
-    if pouring.tight and not pouring.small:
+    made = pouring.order
+    footing = footing_pouring(pouring, footing_of(plan, pouring)) if is_wall(plan) else None
+    tight = next((one for one in (footing, pouring) if one and one.tight and not one.small), None)
+    if footing is not None and tight is None:
+        return wall_more(pouring, footing)
+    if tight is not None:
+        pouring, made = tight, tight.order
         after = made.ordered + pouring.step * pouring.unit
         return say("pour.tight", waste=volume_text(made.with_waste, pouring.yards),
                    next=ordered_number(after, pouring.step, pouring.yards))  # fmt: skip

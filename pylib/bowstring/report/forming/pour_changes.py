@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bowstring.forming.pour import Order
-from bowstring.report.forming.plan import Plan, is_wall, slab_of
+from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import LOW, THICKER, WIDER, ArcBody, Body, Pouring
 from bowstring.report.forming.quantities import fine_tape, percent, thick, volume_text
 from bowstring.report.forms.build_pour import ChangeRow
@@ -25,12 +25,11 @@ def changes_of(plan: Plan, pouring: Pouring, wider: list[ChangeRow]) -> list[Cha
         return [*rows, *wider, *_other_waste(pouring)]
     lower = _row(pouring, pouring.again(more=pouring.low_extra),
                  say("pour.if_low", low=fine_tape(tape).show(low)), _extra(plan, pouring))  # fmt: skip
-    wall = is_wall(plan)  # its footing is under it, and nobody makes it half a foot wider
     rows = [
-        *([] if wall else [lower]),
+        lower,
         _row(pouring, pouring.again(depth=thicker),
              say("pour.if_thick", thickness=thick(tape, thicker))),
-        *([] if wall else wider),
+        *wider,
     ]  # fmt: skip
     return [*rows, *_other_waste(pouring)]
 

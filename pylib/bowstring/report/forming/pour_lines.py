@@ -8,7 +8,7 @@ from math import isclose
 from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.plan import WALL, Plan
+from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import BAGS, Pouring, footing_of
 from bowstring.report.forming.quantities import (
     down_to,
@@ -33,16 +33,17 @@ def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[st
 
 def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str) -> list[str]:
     """Return the same, with what is told of the panels and of the footing."""
-    lines = [_loads(pouring), panel, _by_the_bag(pouring), _form(plan, pouring)]
+    lines = [loads_told(pouring), panel, _by_the_bag(pouring), _form(plan, pouring)]
     lines += [_edges(plan, pouring), footing]
     if plan.said.slab.base:
         lines.append(_bed(plan, pouring))
-    lines.append(_both(pouring))
-    taken = _taken(plan, pouring)
+    lines.append(both_told(pouring))
+    taken = taken_told(plan, pouring)
     return [line for line in [*lines, taken] if line]
 
 
-def _loads(pouring: Pouring) -> str:
+def loads_told(pouring: Pouring) -> str:
+    """Return how many trucks bring an order."""
     count, last = loads(pouring.order.ordered, pouring.truck * pouring.unit)
     truck = volume_text(pouring.truck * pouring.unit, pouring.yards, 1 if pouring.truck % 1 else 0)
     if pouring.small:
@@ -88,7 +89,7 @@ def _form(plan: Plan, pouring: Pouring) -> str:
     """What the form's real height means for the base: a 1x4 or 2x4 is 3-1/2 in high."""
     form, fine = form_of(plan), fine_tape(plan.tape)
     height, off = fine.show(form.height), fine.show(abs(pouring.depth - form.height))
-    if pouring.depth > WALL:
+    if is_designed(plan):
         return say("pour.form_wall")
     if isclose(pouring.depth, form.height, rel_tol=1e-9):
         return say("pour.form_even", height=height)
@@ -139,13 +140,14 @@ def _bed(plan: Plan, pouring: Pouring) -> str:
     return say("pour.bed", base=thick(plan.tape, base), volume=volume_text(pouring.area * base, plan.tape.feet))
 
 
-def _both(pouring: Pouring) -> str:
+def both_told(pouring: Pouring) -> str:
+    """Return the order in the other unit, too."""
     made = pouring.order.ordered
     return say("pour.both", order=_called(pouring, made), other=volume_text(made, not pouring.yards))
 
 
-def _taken(plan: Plan, pouring: Pouring) -> str:
-    """What was taken where the job says nothing."""
+def taken_told(plan: Plan, pouring: Pouring) -> str:
+    """Return what was taken where the job says nothing."""
     said = plan.said.slab
     taken = [
         *([] if said.waste is not None else [say("pour.taken_waste", waste=percent(pouring.waste))]),

@@ -140,6 +140,10 @@ class Pouring:
         """Return what would be ordered by the drawing alone, whatever was measured."""
         return order(self.deep.as_drawn().volume(self.body, 1.0), self.waste, self.step * self.unit)
 
+    def of_order(self, made: Order) -> Pouring:
+        """Return another order from the same plant."""
+        return Pouring(**{**vars(self), "order": made})
+
     def volume_to(self, share: float) -> float:
         """Return what the part up to a share takes, cubic metres."""
         return self.deep.volume(self.body, share)

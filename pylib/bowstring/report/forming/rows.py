@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from functools import cached_property
 
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.asked import rows_asked
+from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart
@@ -85,17 +86,31 @@ class Built:
         from bowstring.report.forming.joints import row_of_joints
         from bowstring.report.forming.pour import row_of_pour
 
+        if self.plan.asks_what:
+            return rows_asked(self.plan)
         if self.plan.no_sides:
             return rows_without_sides()
         if self.plan.said.slab.fills:
             return self._rows_of_fill()
         return [
             row_of_edges(self.plan, self.edges),
-            row_of_boards(self.plan, self.boards),
+            self._row_of_faces() if is_wall(self.plan) else row_of_boards(self.plan, self.boards),
             row_of_joints(self.plan, self.joints),
             row_of_grades(self.plan, self.grades),
             row_of_pour(self.plan, self.pour),
         ]
+
+    def _row_of_faces(self) -> BuildRow:
+        """The boards' row of a wall: its two faces, and what its footing is formed with."""
+        from bowstring.report.forming.boards import row_of_boards
+        from bowstring.report.forming.edge_marks import marks_of
+        from bowstring.report.forming.wall_faces import faces_row
+
+        row = row_of_boards(self.plan, self.boards)
+        if self.plan.slab is None or row["state"] != "near":
+            return row
+        text, more = faces_row(self.plan, marks_of(self.plan))
+        return {**row, "text": text, "more": more}
 
     def _rows_of_fill(self) -> list[BuildRow]:
         """The same of a slab that fills its curve."""

@@ -158,6 +158,7 @@ class EdgesPart(TypedDict):
         sides_how: how those are set, and what closes them, as sentences.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
+        faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab.
         overdig: past each edge.
         notes: what else holds here.
     """
@@ -192,6 +193,7 @@ class EdgesPart(TypedDict):
     bays: list[BayRow]
     check: str
     form: list[str]
+    faces: list[str]
     passes: list[str]
     dug_out: bool
     taper: list[str]

@@ -19,7 +19,8 @@ class JointRow(TypedDict):
 
 @final
 class PanelsRow(TypedDict):
-    """So many equal panels, as they are offered: ``text`` and ``more`` stand on the button."""
+    """So many equal panels, as they are offered: ``text`` and ``more`` stand on the button; ``over``: longer than the
+    job says that they may be."""
 
     count: int
     outside: float
@@ -30,6 +31,7 @@ class PanelsRow(TypedDict):
     chosen: bool
     text: str
     more: str
+    over: bool
 
 
 @final

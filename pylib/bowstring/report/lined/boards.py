@@ -9,7 +9,7 @@ from bowstring.report.forming.boards import SPARE
 from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_list import choose
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.plan import is_wall
+from bowstring.report.forming.plan import is_designed
 from bowstring.report.forms.build_lined import LinedBoards, LinedPage
 from bowstring.report.lined.board_cuts import LineCut, cut, cut_tables
 from bowstring.report.lined.board_list import LineBoards, boards_on, line_alone
@@ -54,7 +54,7 @@ def page(plan: LinePlan) -> LinedPage:
 
 def _made(plan: LinePlan) -> LineBoards | None:
     """Return the boards of a plan, ``None`` where something has to be said first, or boards on stakes don't hold it."""
-    if plan.slab is None or plan.asks or unknown_board(plan.plan) is not None or is_wall(plan.plan):
+    if plan.slab is None or plan.asks or unknown_board(plan.plan) is not None or is_designed(plan.plan):
         return None
     return boards_on(plan, plan.slab)
 
@@ -88,7 +88,7 @@ def _waiting(plan: LinePlan) -> LinedPage:
         return page_of("boards", "open", say("boards.how_thick"), unknown, "slab")
     if plan.wrong is not None:
         return page_of("boards", "stop", say("lined.no_edge"), plan.wrong.wrong, "slab")
-    if is_wall(plan.plan) and plan.slab is not None:
+    if is_designed(plan.plan) and plan.slab is not None:
         return page_of("boards", "near", say("boards.wall"), say("boards.wall_more"))
     if plan.asks:
         return page_of("boards", "open", say("lined.line_first"), plan.asks[0], "pieces")

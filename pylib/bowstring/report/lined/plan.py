@@ -85,7 +85,7 @@ def line_plan_of(plan: Plan, said: LineSaid) -> LinePlan:
     settled = settle_line(said, tape.mark, plan.tape.show)
     edge, width = edge_of(plan), plan.width
     slab, wrong = None, _not_along(plan)
-    if width is not None and edge is not None and wrong is None:
+    if width is not None and edge is not None and wrong is None and not plan.asks_what:
         try:
             slab = slab_of(settled, width, edge, plan.tape.show)
         except BadJob as refusal:

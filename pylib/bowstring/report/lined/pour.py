@@ -9,12 +9,23 @@ from bowstring.forming.pour import Order
 from bowstring.report.forming.apron import apron_lines, joints_told
 from bowstring.report.forming.deepness import refusal_of
 from bowstring.report.forming.measured import measured_lines, thin_told
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.pour import conclusion_of, low_told, measure_told, more_of, open_told, why_of
 from bowstring.report.forming.pour_changes import changes_of, wider_rows
 from bowstring.report.forming.pour_lines import footing_told, lines_of
+from bowstring.report.forming.pour_wall import (
+    footing_pouring,
+    wall_changes,
+    wall_lines,
+    wall_more,
+    wall_order,
+    wall_panel,
+    wall_why,
+)
 from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
+from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.report.lined.deepness import along_line, deep_along, ends_along
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import LineJointing, jointing_of
@@ -70,6 +81,8 @@ def page(plan: LinePlan) -> LinedPage:
         return {**page_of("pour", "stop", refused.text, refused.more, "slab"), "stop": refused.more}
     if pouring is None or jointing is None or plan.slab is None:
         return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
+    if is_wall(plan.plan):
+        return _of_wall(plan, pouring, 1 if jointing.too_many else jointing.chosen.count)
     sweep = Sweep(plan.slab)
     thin, limit = thin_told(plan.plan, pouring.deep, along_line(sweep))
     near = bool(plan.slab.overlaps or thin) or (pouring.tight and not pouring.small)
@@ -128,10 +141,32 @@ def _low(plan: LinePlan, pouring: Pouring) -> str:
     return low_told(pouring, fine.show(low), low)
 
 
+def _of_wall(plan: LinePlan, pouring: Pouring, panels: int) -> LinedPage:
+    """The page of a wall's concrete and its footing's."""
+    footing = footing_pouring(pouring, footing_of(plan, pouring))
+    text = conclusion_of(pouring)[2] if footing is None else wall_order(pouring, footing)[2]
+    why = why_of(plan.plan, pouring) if footing is None else wall_why(plan.plan, pouring, footing)
+    near = bool(plan.slab and plan.slab.overlaps) or any(
+        one.tight and not one.small for one in (footing, pouring) if one
+    )
+    more = more_of(plan.plan, pouring) if footing is None else wall_more(pouring, footing)
+    made = page_of("pour", "near" if near else "usual", text, more)
+    made["conclusion"] = text
+    made["tables"] = [_table(pouring, wall_changes(plan.plan, pouring, footing))]
+    twice = [say("lined.counted_twice")] if plan.slab and plan.slab.overlaps else []
+    panel = wall_panel(plan.plan, pouring, panels)
+    made["lines"] = [why, *twice, *wall_lines(plan.plan, pouring, footing, panel), say("pour.mix")]
+    made["cautions"] = [say("pour.burns")]
+    return made
+
+
 def _changes(plan: LinePlan, pouring: Pouring) -> LinedTable:
     """What somebody may meet on the job, and what is ordered then."""
+    return _table(pouring, changes_of(plan.plan, pouring, wider_rows(plan.plan, pouring, _wider(plan, pouring))))
+
+
+def _table(pouring: Pouring, rows: list[ChangeRow]) -> LinedTable:
     then = "pour.then_bags" if pouring.small else "pour.then_yards" if pouring.yards else "pour.then_metres"
-    rows = changes_of(plan.plan, pouring, wider_rows(plan.plan, pouring, _wider(plan, pouring)))
     told = [[f"{row['what']} ({row['more']})" if row["more"] else row["what"], row["order_shown"]] for row in rows]
     return {"key": "changes", "title": say("pour.changes"), "heads": [say("pour.if"), say(then)], "rows": told}
 

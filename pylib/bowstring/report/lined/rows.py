@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 
 from bowstring.job.line import LineSaid
+from bowstring.report.forming.asked import rows_asked
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build import BuildRow, LinePart
 from bowstring.report.forms.build_lined import (
@@ -21,7 +22,7 @@ from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, pour
 from bowstring.report.lined.line import cautions_of_line, page_of_line, report_line, report_part
 from bowstring.report.lined.on_paper import sheet_of
-from bowstring.report.lined.pages import row_of
+from bowstring.report.lined.pages import page_of, row_of
 from bowstring.report.lined.plan import line_plan_of
 
 
@@ -65,7 +66,10 @@ class Lined:
     def pages(self) -> list[LinedPage]:
         """The pages behind the rows."""
         told = (page_of_line, edges.page, boards.page, joints.page, grades.page, pour.page)
-        return [page(self.plan) for page in told]
+        if not self.plan.plan.asks_what:
+            return [page(self.plan) for page in told]
+        waits = [page_of(row["key"], "open", row["text"], row["more"], "slab") for row in rows_asked(self.plan.plan)]
+        return [page_of_line(self.plan), *waits]
 
     @cached_property
     def cautions(self) -> list[str]:

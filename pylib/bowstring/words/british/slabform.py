@@ -11,5 +11,6 @@ MESSAGES = {
     "form.section_limits.help": (
         "The drawing, the specification and the regulations govern. Your tops are checked against these."
     ),
+    "form.slab_footing_width.help": "Centred under it. Write its unit.",
     "form.board_level.clear": "clear timber",
 }

@@ -16,7 +16,7 @@ MESSAGES = {
     "boards.more_stop": "strips, or the maker's least radius",
     "boards.line_alone": "on your line; the inner edge is tighter",
     "boards.how_thick": "How thick is your board?",
-    "boards.wall": "A wall: forms are designed",
+    "boards.wall": "This deep, forms are designed",
     "boards.wall_more": "bracing too; not boards on stakes",
     "boards.no_inner": "No inner edge to bend to",
     # the page

@@ -46,6 +46,7 @@ MESSAGES = {
     "joints.offer": "{count} panels",
     "joints.offer_one": "1 panel",
     "joints.offer_more": "{outside} outside",
+    "joints.offer_over": "{outside} outside, over your {most}",
     "joints.cut": "Cut them",
     "joints.square": (
         "Mark to mark, straight across: that line points at the center. "
@@ -60,7 +61,7 @@ MESSAGES = {
         "The width changes so fast that a corner is only {corner}. Under 60° it breaks off: ask the designer."
     ),
     "joints.deep": "Cut at least *{depth} deep*, a quarter of {thickness}.",
-    "joints.deep_wall": "This deep it's a wall: the drawing says how its joints are made.",
+    "joints.deep_wall": "The drawing says how its joints are made.",
     "joints.deep_open": "Cut at least a quarter of the thickness deep.",
     "joints.shape": "Panels are {ratio} to 1 at the most; keep under 1.5.",
     "joints.shape_never": (

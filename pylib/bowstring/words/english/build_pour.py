@@ -91,7 +91,7 @@ MESSAGES = {
         "The footing, {wide} wide and {depth} deep under the middle, takes {volume}. It is poured first: order "
         "*{order}* for it, {waste} waste included."
     ),
-    "pour.form_wall": "This deep it's a wall: its forms and bracing are designed, not boards on stakes.",
+    "pour.form_wall": "Its forms and bracing are designed, not boards on stakes.",
     "pour.bed": "A {base} base under the slab is {volume} in place. Order more: it packs down.",
     "pour.both": "{order} is {other}.",
     "pour.taken_waste": "{waste} waste is assumed; 5 to 10% is usual.",

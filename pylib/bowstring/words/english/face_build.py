@@ -16,6 +16,7 @@ MESSAGES = {
     "build.ask_width": "How wide is it?",
     "build.ask_edge": "Which side of the line?",
     "build.ask_thickness": "How thick is it?",
+    "build.ask_poured": "A slab or a wall?",
     "build.ask_slope": "How steep is it?",
     "build.ask_high": "Which end is high?",
     "build.ask_low": "Which edge is low?",

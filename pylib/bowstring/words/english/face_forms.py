@@ -17,6 +17,11 @@ MESSAGES = {
     ),
     "forms.slab_fills": "Slab fills the curve, out to A to B, {width} deep.",
     "forms.slab_tapers": "Slab {width} wide at A, {far} at B.",
+    "forms.wall_outside": "Wall INSIDE the curve from the line, {width} thick.",
+    "forms.wall_inside": "Wall OUTSIDE the curve from the line, {width} thick.",
+    "forms.wall_centre": "Wall half each side of the line, {width} thick.",
+    "forms.wall_tapers": "Wall {width} thick at A, {far} at B.",
+    "forms.high": "{depth} high.",
     "forms.thick": "{depth} thick.",
     "forms.line": "line",
     "forms.radius": "radius",
@@ -65,6 +70,7 @@ MESSAGES = {
     "forms.date_time": "date, time",
     "forms.may_pour": "may pour: name",
     "forms.safe_governs": "The drawing, the spec and the local code govern. The mix is the spec's and the plant's.",
+    "forms.safe_cement_wall": "Wet cement burns and doesn't hurt at first: gloves, boots, kneepads.",
     "forms.safe_cement": (
         "Wet cement burns and doesn't hurt at first: gloves, boots, kneepads. Sawing: water, respirator."
     ),

@@ -1,8 +1,8 @@
 """The numbers face: what is told of the slab and of its slope."""
 
 MESSAGES = {
-    "numbers.line_slab": "The slab",
-    "numbers.line_slope": "Slope of the slab",
+    "numbers.line_slab": "Slab or wall",
+    "numbers.line_slope": "Slope of the top",
     "numbers.panel_slab": "How wide, which side, how thick?",
     "numbers.panel_slope": "How does the top slope?",
     "numbers.unsaid": "Not given",

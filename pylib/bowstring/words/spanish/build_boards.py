@@ -18,7 +18,7 @@ MESSAGES = {
     "boards.more_stop": "tiras, o el ~radio~ del fabricante",
     "boards.line_alone": "en su línea; por dentro es más cerrado",
     "boards.how_thick": "¿Qué grueso tiene su ~tabla~?",
-    "boards.wall": "Es muro: se diseña la ~forma~",
+    "boards.wall": "Tan hondo, se diseña la ~forma~",
     "boards.wall_more": "y sus apoyos; no ~tablas~ y ~estacas~",
     "boards.no_inner": "No hay borde interior que formar",
     # the page

@@ -53,6 +53,7 @@ MESSAGES = {
     "joints.offer": "{count} paneles",
     "joints.offer_one": "1 panel",
     "joints.offer_more": "{outside} por fuera",
+    "joints.offer_over": "{outside} por fuera, más de sus {most}",
     "joints.cut": "Córtelas",
     "joints.square": (
         "De marca a marca, derecho: esa línea apunta al ~centro~. Queda ~a escuadra~ con los dos bordes, así que "
@@ -68,7 +69,7 @@ MESSAGES = {
         "Con menos de 60° se quiebra: pregunte al proyectista."
     ),
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
-    "joints.deep_wall": "Así de hondo es un muro: el ~plano~ dice cómo van sus ~juntas~.",
+    "joints.deep_wall": "El ~plano~ dice cómo van sus ~juntas~.",
     "joints.deep_open": "Corte de hondo un cuarto del espesor cuando menos.",
     "joints.shape": "Los paneles son de {ratio} a 1 cuando mucho; no pase de 1.5.",
     "joints.shape_never": (

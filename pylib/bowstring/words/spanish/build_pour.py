@@ -102,7 +102,7 @@ MESSAGES = {
         "La zapata, de {wide} de ancho y {depth} de hondo bajo el medio, lleva {volume}. "
         "Se cuela primero: pida *{order}* para ella, con {waste} de desperdicio."
     ),
-    "pour.form_wall": "Así de hondo es un muro: sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",
+    "pour.form_wall": "Sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",
     "pour.bed": "Una base de {base} bajo la losa son {volume} ya en su lugar. Pida más: se compacta.",
     "pour.both": "{order} son {other}.",
     "pour.taken_waste": "Se toma {waste} de desperdicio; lo usual es 5 a 10%.",

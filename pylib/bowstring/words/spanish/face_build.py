@@ -18,6 +18,7 @@ MESSAGES = {
     "build.ask_width": "¿Qué ancho lleva?",
     "build.ask_edge": "¿De qué lado de la línea?",
     "build.ask_thickness": "¿Qué espesor lleva?",
+    "build.ask_poured": "¿Losa o muro?",
     "build.ask_slope": "¿Cuánta ~pendiente~ lleva?",
     "build.ask_high": "¿Qué extremo va más alto?",
     "build.ask_low": "¿Qué borde va más bajo?",

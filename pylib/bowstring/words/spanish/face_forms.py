@@ -17,6 +17,11 @@ MESSAGES = {
     "forms.none": "No hay hoja de ~formas~ hasta resolverlo. ¿La losa es todo lo de adentro de la curva? Dígalo así.",
     "forms.slab_fills": "La losa llena la curva, hasta A-B, {width} de fondo.",
     "forms.slab_tapers": "Losa de {width} de ancho en A, {far} en B.",
+    "forms.wall_outside": "Muro POR DENTRO de la curva desde la línea, {width} de espesor.",
+    "forms.wall_inside": "Muro POR FUERA de la curva desde la línea, {width} de espesor.",
+    "forms.wall_centre": "Muro mitad a cada lado de la línea, {width} de espesor.",
+    "forms.wall_tapers": "Muro de {width} de espesor en A, {far} en B.",
+    "forms.high": "{depth} de alto.",
     "forms.thick": "{depth} de espesor.",
     "forms.line": "línea",
     "forms.radius": "~radio~",
@@ -67,6 +72,7 @@ MESSAGES = {
     "forms.safe_governs": (
         "Mandan el ~plano~, las especificaciones y el código local. La mezcla es de la especificación y de la planta."
     ),
+    "forms.safe_cement_wall": "El cemento fresco quema sin doler al principio: guantes, botas, rodilleras.",
     "forms.safe_cement": (
         "El cemento fresco quema sin doler al principio: guantes, botas, rodilleras. Al cortar: agua, respirador."
     ),

@@ -3,8 +3,8 @@
 # No sentence here is held against published text: everything is from memory.
 
 MESSAGES = {
-    "numbers.line_slab": "La losa",
-    "numbers.line_slope": "~Pendiente~ de la losa",
+    "numbers.line_slab": "Losa o muro",
+    "numbers.line_slope": "~Pendiente~ de arriba",
     "numbers.panel_slab": "¿Qué ancho, de qué lado, qué espesor?",
     "numbers.panel_slope": "¿Hacia dónde va la ~pendiente~?",
     "numbers.unsaid": "Sin dar",

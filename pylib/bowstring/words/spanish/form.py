@@ -69,6 +69,7 @@ MESSAGES = {
     "form.offset": "~Distancia a escuadra~ de las ~estacas~ a la línea del ~plano~",
     "form.offset.help": "El grueso de la ~tabla~, o a cuánto van los ~trompos~. En blanco: van en la línea misma.",
     "form.width": "Ancho",
+    "form.width.of_wall": "Espesor del muro",
     "form.width.help": "De ~concreto~ a ~concreto~.",
     "form.diameter": "Diámetro de la ~estaca de acero~",
     "form.diameter.help": (

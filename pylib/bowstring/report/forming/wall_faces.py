@@ -1,0 +1,95 @@
+"""A wall's two faces and its footing, as their forms are made: lengths, areas, plywood; and its dig."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import ceil
+
+from bowstring.forming.stock import Practice
+from bowstring.report.forming.boards import report_boards
+from bowstring.report.forming.edge_lines import dug_past, overdig_of
+from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
+from bowstring.report.forming.footing import footing_plan
+from bowstring.report.forming.formboard import practice_of
+from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.quantities import FOOT, area_text, thick, volume_text
+from bowstring.words import say
+
+DEEP = {True: FOOT, False: 0.1}
+"""Metres of depth by which a dig is figured, where the tape reads feet and where it doesn't."""
+
+
+def faces_told(plan: Plan, marks: Marks) -> list[str]:
+    """Return a wall's faces, the plywood that bends to them, and its footing's forms, as sentences; none of a slab."""
+    return list(_told(plan, marks)) if is_wall(plan) else []
+
+
+def faces_row(plan: Plan, marks: Marks) -> tuple[str, str]:
+    """Return both faces' areas and what the footing's forms are of, as the two lines of a row."""
+    outside, inside = (_area(plan, marks, key) for key in (OUTSIDE, INSIDE))
+    footing = footing_plan(plan)
+    boards = report_boards(footing) if footing else None
+    more = say("walled.faces_footing", board=boards["short"]) if boards else say("walled.faces_designed")
+    return say("walled.faces", outside=outside, inside=inside), more
+
+
+def _area(plan: Plan, marks: Marks, key: str) -> str:
+    height = plan.said.slab.thickness
+    return area_text(marks.edge(key).length * height, plan.tape.feet) if height else say("walled.blank")
+
+
+def _told(plan: Plan, marks: Marks) -> Iterator[str]:
+    tape, height = plan.tape, plan.said.slab.thickness
+    for key in (OUTSIDE, INSIDE):
+        if height:
+            yield say(f"walled.face_{key}", length=tape.show(marks.edge(key).length), height=thick(tape, height),
+                      area=_area(plan, marks, key))  # fmt: skip
+    if marks.inner.is_arc and marks.outer.is_arc:
+        yield from _plywood(plan, marks, practice_of(plan))
+    yield from _footing(plan)
+    yield say("walled.designed")
+
+
+def _plywood(plan: Plan, marks: Marks, practice: Practice) -> Iterator[str]:
+    """The thickest sheets that bend dry to the tighter face, grain along it, and how many both faces take."""
+    tape, height, radius = plan.tape, plan.said.slab.thickness, marks.inner.arc.radius
+    takes = [sheet for sheet in practice.sheets if sheet.along <= radius]
+    if not takes:
+        yield say("walled.no_plywood", radius=tape.show(radius), least=tape.show(practice.sheets[0].along))
+        return
+    most = takes[-1]
+    yield say("walled.plywood", thickness=tape.show_limit(most.thickness), radius=tape.show(radius),
+              least=tape.show(most.along))  # fmt: skip
+    if height:
+        across, along = practice.strip_lengths
+        rows = ceil(height / across - 1e-9)
+        outer, inner = (rows * ceil(marks.edge(key).length / along - 1e-9) for key in (OUTSIDE, INSIDE))
+        yield say("walled.sheets", across=tape.show_whole(across), along=tape.show_whole(along), outer=outer,
+                  inner=inner)  # fmt: skip
+
+
+def _footing(plan: Plan) -> Iterator[str]:
+    footing = footing_plan(plan)
+    if footing is None:
+        return
+    tape = plan.tape
+    outer, inner = footing.edges
+    yield say("walled.footing_edges", outer=tape.show(outer.length), inner=tape.show(inner.length),
+              out_radius=tape.show(outer.arc.radius), in_radius=tape.show(inner.arc.radius))  # fmt: skip
+    boards = report_boards(footing)
+    if boards:
+        yield say("walled.footing_boards", told=" ".join(boards["conclusion"]), stakes=boards["with_spare"])
+
+
+def dig_told(plan: Plan, marks: Marks) -> list[str]:
+    """Return how large a wall's dig is in plan, past its ends too, and what a foot of depth comes to."""
+    past, over, tape = dug_past(plan), overdig_of(plan), plan.tape
+    if not is_wall(plan) or not (marks.outer.is_arc and marks.inner.is_arc) or marks.inner.arc.radius <= past:
+        return []
+    outer, inner = marks.outer.arc.radius + past, marks.inner.arc.radius - past
+    angle = 2 * plan.line.half_angle
+    area = angle * (outer + inner) / 2 * (outer - inner) + 2 * over * (outer - inner)
+    deep = DEEP[tape.feet]
+    volume = volume_text(area * deep, tape.feet, 1)
+    shown = {"area": area_text(area, tape.feet), "deep": tape.show(deep), "volume": volume}
+    return [say("walled.dig", past=tape.show_whole(over), **shown)]

@@ -1,0 +1,5 @@
+"""A wall and its footing, where Britain says something else."""
+
+MESSAGES = {
+    "walled.line_again": "After the footing's pour, set the line again on it, from the pegs.",
+}

@@ -1,0 +1,73 @@
+"""A wall and its footing, in Spanish as on US sites."""
+
+# No sentence here is held against published text: everything is from memory.
+
+MESSAGES = {
+    "walled.asked": "{thickness} de espesor: ¿es un muro?",
+    "walled.asked_more": "sin eso no hay pedido",
+    "walled.first": "¿Losa o muro?",
+    "walled.is_wall": "Un muro, {thickness} de alto",
+    "walled.is_slab": "Una losa, {thickness} de espesor",
+    "walled.told": "{thickness} de espesor: ¿es un muro?|¿O están cambiados espesor y ancho?",
+    "walled.line": "El muro: {width} de espesor, {height} de alto",
+    "walled.line_footing": "zapata de {width} x {depth}",
+    "walled.blank": "?",
+    "walled.swapped": "{width} de espesor y {height} de alto|¿Están cambiados los dos?",
+    "walled.narrow": "Zapata de {footing}, muro de {width}|La zapata es más angosta que el muro que carga.",
+    # the concrete
+    "walled.then": "{first}, luego {last}",
+    "walled.unit_yards": "yardas: zapata, luego muro",
+    "walled.unit_metres": "m³: zapata, luego muro",
+    "walled.unit_bags": "sacos de {bag}: zapata, luego muro",
+    "walled.unit_mixed": "zapata, luego muro; sacos de {bag}",
+    "walled.so_many_bags": "{count} sacos",
+    "walled.so_many_yards": "{volume} yardas",
+    "walled.order_yards": "Zapata {first}, luego muro {last} yardas",
+    "walled.order_metres": "Zapata {first}, luego muro {last} m³",
+    "walled.order_bags": "Zapata {first}, luego muro {last} sacos de {bag}",
+    "walled.order_mixed": "Zapata {first}, luego muro {last}",
+    "walled.more_yards": "{number} yardas en dos colados",
+    "walled.more_metres": "{number} m³ en dos colados",
+    "walled.more_bags": "dos colados",
+    "walled.why_footing": "Zapata *{net}* neto, {with_waste} con {waste} de desperdicio.",
+    "walled.why_wall": "Muro *{net}* neto, {with_waste} con {waste} de desperdicio.",
+    "walled.footing_first": "Primero la zapata: {told}",
+    "walled.wall_then": "Luego el muro: {told}",
+    "walled.lift": "{height} de alto del muro lleva *{volume}*. Sube por capas, parejo a todo lo largo.",
+    "walled.panel": "Cada tramo lleva *{volume}*.",
+    "walled.bed": "Una base de {base} bajo la zapata son {volume} ya en su lugar. Pida más: se compacta.",
+    "walled.if_high": "muro de {height} de alto",
+    "walled.if_deep": "zapata de {depth} de peralte",
+    "walled.call_small": "zapata, ~forma~ exterior, desde A",
+    "walled.reach_note": "De la zapata, colada desde A. Antes de esa marca, el pedido no llega a B.",
+    # its top and joints
+    "walled.level_top": "Arriba ~a nivel~, a lo largo y a lo ancho",
+    "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
+    "walled.joints": "~Juntas~ según el ~plano~",
+    # its faces, its footing's forms, its dig
+    "walled.faces": "Caras de {outside} y {inside}",
+    "walled.faces_footing": "zapata: {board}",
+    "walled.faces_designed": "sus ~formas~ se calculan",
+    "walled.face_outside": "Cara exterior: {length} de largo, {height} de alto, {area}.",
+    "walled.face_inside": "Cara interior: {length} de largo, {height} de alto, {area}.",
+    "walled.plywood": (
+        "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la tabla del "
+        "fabricante admite {least}."
+    ),
+    "walled.no_plywood": "Ningún triplay de la tabla se dobla en seco a R {radius}: {least} cuando menos.",
+    "walled.sheets": "Hojas de {across} x {along}, a todo el alto: {outer} por fuera, {inner} por dentro.",
+    "walled.footing_edges": (
+        "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
+    ),
+    "walled.footing_boards": "Para la zapata: {told} {stakes} ~estacas~ de ~forma~.",
+    "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un profesional con licencia.",
+    "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
+    "walled.line_again": "Colada la zapata, trace otra vez la línea sobre ella desde los ~trompos~.",
+    "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
+    "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",
+    "walled.in_dig": (
+        "Sus ~estacas~ quedan en la excavación|Póngalas fuera de la línea: a "
+        "más de {outside} por fuera, o {inside} por dentro."
+    ),
+    "walled.in_dig_row": "sus ~estacas~ quedan en la excavación",
+}
