@@ -199,7 +199,7 @@ def one_round(times: Times, make: type[Driver], bare: str) -> None:
         times.long_tasks += driver.run("return window.longTasks")
     for told, job in BUILT.items():
         with fresh(make) as driver, serve.served(SITE) as address:
-            driver.go(f"{address}#{link_of(job)[0]}")
+            driver.go(f"{address}#{link_of(job)[0]}")  # type: ignore[arg-type]
             driver.until_some("return document.getElementById('slab-thickness')?.value || null")
             driver.run(BUILDING, KEYSTROKES, told)
             times.taps.setdefault(told, []).extend(driver.until_some(WORKED, patience=PATIENCE_WORK)[told])
