@@ -19,6 +19,7 @@ def run(folder: Path, lines: str, *given: object) -> Any:
         f"const words = {json.dumps(json.dumps(words))};\n"
         "const classList = { toggle() {} };\n"
         "const part = { textContent: words, elements: [], hidden: true, classList, querySelectorAll: () => [] };\n"
+        "part.addEventListener = () => {};\n"
         "const byId = (id) => (id.startsWith('packed') ? null : part);\n"
         "const documentElement = { dataset: {} };\n"
         "globalThis.document = { getElementById: byId, querySelector: () => null, documentElement };\n"

@@ -151,14 +151,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
     if edges:
-        far = edges["far_width_shown"] if edges["far_width"] is not None else ""
-        rows += [
-            (
-                say("forms.sign_width" if edges["stick"] is not None else _deep(edges)),
-                say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"],
-            )
-        ]
-        rows += [(say("pad.sign_diagonals"), edges["diagonal_shown"])] if edges["sides"] is not None else []
+        rows += _sizes_of(edges)
     rows += _slopes(answer)
     if joints and not joints["stop"]:
         cut = (
@@ -173,6 +166,16 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     if pour and pour["deep"]["apron_depth"]:
         rows += [(say("deep.sign_apron"), pour["deep"]["apron_depth"])]
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _sizes_of(edges: EdgesPart) -> list[tuple[str, str]]:
+    """The width, or how deep a slab is that fills its curve, and the diagonals of its sides."""
+    far = edges["far_width_shown"] if edges["far_width"] is not None else ""
+    name = say("forms.sign_width" if edges["stick"] is not None else _deep(edges))
+    rows = [(name, say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"])]
+    if edges["sides"] is not None:
+        rows.append((say("pad.sign_diagonals"), edges["diagonal_shown"]))
+    return rows
 
 
 def _deep(edges: EdgesPart) -> str:

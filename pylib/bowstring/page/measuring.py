@@ -59,7 +59,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         shown=shown_here(),
     )
     lined = is_lined(fields)
-    if lined and asked.get("panel") == "pieces":
+    if lined and asked.get("panel") == "pieces" and not is_unit_open(fields):
         from bowstring.page.pieces_told import told_of_pieces  # what lays a line and draws it
 
         tape = tape_of(fields)

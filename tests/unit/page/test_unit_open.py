@@ -14,8 +14,9 @@ from bowstring.page.build import KEPT_BESIDE
 from bowstring.page.calls import CALLS, handle
 from bowstring.words import say
 
-# Who reads fields that no unit was changed under: a link's, a file's, a class's own, those of panels one by one.
-UNASKED = {"fields", "unit", "calls", "class_numbers", "measuring"}
+# Who reads fields that no unit was changed under: a link's, a file's, a class's own, those of panels one by one; the
+# pieces' panel is asked only where it isn't open, see below.
+UNASKED = {"fields", "unit", "calls", "class_numbers", "measuring", "pieces_told"}
 TYPED = {"unit": "ft-in", "arc-chord": "38", "arc-sagitta": "5", "drawn_to": "face", "side": "left"}
 OPEN = {**TYPED, "unit": "m", "unit_before": "ft-in"}
 REFUSED = say("page.error_text", wrong=say("page.unit_open.wrong"), remedy=say("page.unit_open.remedy"))
@@ -48,6 +49,15 @@ def test_nothing_is_given_away(call: str, more: dict[str, object]) -> None:
 def test_whatever_lays_out_the_job_asks_first() -> None:
     files = Path(bowstring.page.__file__).parent.glob("*.py")
     assert {file.stem for file in files if "job_of_fields(" in file.read_text("utf-8")} <= UNASKED
+
+
+def test_a_line_is_not_told_in_its_panel() -> None:
+    """Its lengths and its drawing would be of one unit or the other."""
+    line = {"arc-radius": "31", "arc-central_angle": "70", "side": "right", "before-0-straight": "20"}
+    told = ask("numbers", {**line, "unit": "ft-in"}, panel="pieces")["echoes"]
+    assert "line-drawn" in told and "line-long" in told
+    still = ask("numbers", {**line, "unit": "m", "unit_before": "ft-in"}, panel="pieces")["echoes"]
+    assert not {"line-drawn", "line-long", "line-ends"} & still.keys()
 
 
 def test_there_is_no_link_and_it_is_said_why() -> None:
