@@ -76,9 +76,11 @@ def conclusion(text: str, more: str = "") -> str:
 
 
 def huge(number: str, unit: str, more: str = "") -> str:
-    """Return a conclusion that is one number, as large as it can be, with its unit."""
+    """Return a conclusion that is one number, or two of them, as large as it can be, with its unit; no number breaks."""
     under = f'<p class="under">{bold(more)}</p>' if more else ""
-    return f'<h2 class="huge" tabindex="-1">{escape(number)} <small>{escape(unit)}</small></h2>{under}'
+    size, words = "huge two" if " " in number else "huge", escape(number).split()
+    told = " ".join(f'<span class="n">{word}</span>' for word in words)
+    return f'<h2 class="{size}" tabindex="-1"><span>{told}</span> <small>{escape(unit)}</small></h2>{under}'
 
 
 def heading(text: str, small: str = "") -> str:
