@@ -76,7 +76,7 @@ def conclusion(text: str, more: str = "") -> str:
 
 
 def huge(number: str, unit: str, more: str = "") -> str:
-    """Return a conclusion that is one number, or two of them, as large as it can be, with its unit; no number breaks."""
+    """Return a conclusion that is one number, or two, as large as it can be, with its unit; no number breaks."""
     under = f'<p class="under">{bold(more)}</p>' if more else ""
     size, words = "huge two" if " " in number else "huge", escape(number).split()
     told = " ".join(f'<span class="n">{word}</span>' for word in words)
