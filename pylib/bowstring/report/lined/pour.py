@@ -121,7 +121,7 @@ def paper_lines(plan: LinePlan) -> list[str]:
     thin, _limit = thin_told(plan.plan, pouring.deep, along_line(Sweep(plan.slab)))
     lines = [
         why_of(plan.plan, pouring),
-        " ".join([*thin, *apron_lines(plan.plan, pouring, over_line=True)[:1]]),
+        " ".join(thin),
         say("lined.counted_twice") if plan.slab.overlaps else "",
         _low(plan, pouring),
         footing_told(plan.plan, pouring, footing_of(plan, pouring)),
