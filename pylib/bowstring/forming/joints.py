@@ -30,6 +30,9 @@ LEAST_CORNER = 60.0
 DEPTH = 0.25
 """Of the thickness: a joint is cut so deep, at least."""
 
+ISOLATION = {True: 0.0127, False: 0.012}
+"""Metres, on a tape in feet and on one in metres: how wide an isolation joint is, and the strip in it."""
+
 NARROW = 2 * FOOT
 """No slab is narrower (a paving association's wiki): a curb or a band is, and panels as long as wide don't suit it."""
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from bowstring.forming.joints import DEPTH
+from bowstring.forming.joints import DEPTH, ISOLATION
 from bowstring.forming.partly import along
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.panels import jointing_of
@@ -17,9 +17,6 @@ from bowstring.words import say
 
 NEAR_END = {True: INCH, False: 0.025}
 """Metres: a joint no farther from an apron's end stands at it (common practice, no source)."""
-
-ISOLATION = {True: 0.0127, False: 0.012}
-"""How wide an isolation joint is, metres, on a tape in feet and on one in metres."""
 
 
 @dataclass(frozen=True)

@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import degrees, floor
 
-from bowstring.forming.joints import LEAST_CORNER
+from bowstring.forming.joints import ISOLATION, LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
 from bowstring.report.forming.pad_edges import (
-    ISOLATION,
     length_of,
     opposite,
     pad_check,

@@ -7,11 +7,10 @@ from dataclasses import dataclass
 from math import degrees, floor
 
 from bowstring.forming.grid import Grid, GridJoint, grid, rows_of, squarish
-from bowstring.forming.joints import DEPTH, LEAST_CORNER, RATIO
+from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, RATIO
 from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.pad_edges import ISOLATION
 from bowstring.report.forming.panels import THIN, limit_of
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick

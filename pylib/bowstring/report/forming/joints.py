@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import degrees, floor
 
-from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
+from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
 from bowstring.forming.partly import turned
 from bowstring.job.forming import MOST_PANELS
-from bowstring.report.forming.apron import ISOLATION, ends_of, joints_told, missed
+from bowstring.report.forming.apron import ends_of, joints_told, missed
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_designed, is_wall, slab_of

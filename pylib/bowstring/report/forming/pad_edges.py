@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from math import degrees, floor
 
 from bowstring.analysis.squaring import Triangle, kit_of, whole_triangles
+from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.plan import Plan
@@ -18,9 +19,6 @@ SIDES, BACK, OTHER_CURVE = "sides", "back", "other_curve"
 
 NEXT_TO = 0.05
 """Of the diagonal: a long side so near to it is pulled on the same ground with the same slips."""
-
-ISOLATION = {True: 0.0127, False: 0.012}
-"""How thick a strip against old concrete is, metres, on a tape in feet and on one in metres."""
 
 
 def joined_shown(pad: Pad) -> str:

@@ -41,13 +41,10 @@ def report_pour(plan: Plan) -> PourPart | None:
     chosen, footing = chosen_panels(plan), footing_pouring(pouring, footing_of(plan, pouring))
     panel = wall_panel(plan, pouring, chosen.count) if chosen and chosen.even else ""
     part |= {
-        "reach": [],
-        "bulkhead": None,
         "low": 0.0,
         "low_shown": "",
         "low_text": "",
         "measure": "",
-        "footing_text": "",
         "changes": wall_changes(plan, pouring, footing),
         "lines": wall_lines(plan, pouring, footing, panel),
     }
@@ -76,6 +73,7 @@ def _told(plan: Plan, pouring: Pouring, chosen: Panels | None) -> PourPart:
     made, feet, fine, footing = pouring.order, plan.tape.feet, fine_tape(plan.tape), footing_of(plan, pouring)
     (count, last), (where, how) = loads(made.ordered, pouring.truck * pouring.unit), where_read(plan)
     low, (number, unit, text) = fine.down((pouring.bought - made.needed) / pouring.area), conclusion_of(pouring)
+    flat = not is_wall(plan)  # a wall rises in lifts, and has its own: see report_pour
     return {
         "state": _state(plan, pouring),
         "area": pouring.area,
@@ -111,13 +109,13 @@ def _told(plan: Plan, pouring: Pouring, chosen: Panels | None) -> PourPart:
         "deep": _deep_told(plan, pouring),
         "reach_where": where,
         "reach_note": how,
-        "reach": report_reach(plan, pouring, chosen),
-        "changes": report_changes(plan, pouring),
-        "bulkhead": report_bulkhead(plan, pouring, chosen),
+        "reach": report_reach(plan, pouring, chosen) if flat else [],
+        "changes": report_changes(plan, pouring) if flat else [],
+        "bulkhead": report_bulkhead(plan, pouring, chosen) if flat else None,
         "low_text": low_told(pouring, fine.show(low), low),
         "measure": measure_told(pouring),
-        "footing_text": footing_line(plan, pouring),
-        "lines": report_lines(plan, pouring, chosen),
+        "footing_text": footing_line(plan, pouring) if flat else "",
+        "lines": report_lines(plan, pouring, chosen) if flat else [],
         "cautions": [say("pour.burns")],
         "notes": [say("pour.mix")],
     }
