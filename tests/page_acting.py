@@ -94,6 +94,12 @@ def rested(page: Page) -> None:
     page.evaluate("() => { delete document.documentElement.dataset.turned; }")
 
 
+def reload(page: Page) -> None:
+    """Load the page anew at the place that its own script wrote last, which the browser takes up a moment later."""
+    expect(page).to_have_url(page.evaluate("location.href"))
+    page.reload()
+
+
 def at_card(page: Page, number: int) -> None:
     """Wait until that card of the stakes is on the screen, and have it rested."""
     page.wait_for_selector(f"#stakes .card[data-card='{number}']", timeout=PATIENCE)

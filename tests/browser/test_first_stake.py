@@ -14,7 +14,7 @@ from bowstring.demo import DEMO
 from bowstring.page.fields import fields_of_job
 from bowstring.words import say
 from card_jobs import EVERYDAY, job
-from page_acting import at_card, choose, close_panel, look_at, open_panel, show_example, type_in, wait_for
+from page_acting import at_card, choose, close_panel, look_at, open_panel, reload, show_example, type_in, wait_for
 from started_page import FILLED
 from whole_card import WHOLE
 
@@ -209,14 +209,14 @@ def open_list(page: Page) -> None:
 def test_the_place_is_kept_through_a_reload(phone: Page) -> None:
     begin(phone)
     done(phone, 3)
-    phone.reload()
+    reload(phone)
     wait_for(phone, "computed")
     expect(phone.locator("#face-stakes")).to_be_visible()
     expect(phone.locator("#stakes .card")).to_have_attribute("data-card", "4")
     open_list(phone)
     expect(phone.locator("#stakes .steplist .d")).to_have_count(3)
     look_at(phone, "why")
-    phone.reload()
+    reload(phone)
     wait_for(phone, "computed")
     expect(phone.locator("#face-why")).to_be_visible()
 

@@ -12,7 +12,7 @@ from bowstring.faces.passes import count, layout_cards
 from bowstring.faces.stakes import stakes_html
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES, TAGS
-from page_acting import PATIENCE, choose, close_panel, look_at, type_in, wait_for
+from page_acting import PATIENCE, choose, close_panel, look_at, reload, type_in, wait_for
 from slab_jobs import ALL, METRIC, WALK
 from whole_card import WHOLE, torn
 
@@ -116,7 +116,7 @@ def test_the_forms_are_walked_after_the_layout_and_stay_done(short: Page) -> Non
             short.locator("#stakes .thumb [data-do=done]").click()
     short.locator("#stakes .thumb [data-do=done]").click()
     short.wait_for_selector("#face-paper:not([hidden])")
-    short.reload()
+    reload(short)
     wait_for(short, "computed")
     look_at(short, "stakes")
     on_card(short, layout + len(KINDS))

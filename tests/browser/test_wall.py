@@ -12,7 +12,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect
 from accessible import hold_accessible
 from bowstring.words import say
 from builder import website
-from page_acting import look_at, type_in, wait_for
+from page_acting import look_at, reload, type_in, wait_for
 from wall_acting import WALL, at, said, wall_of_the_example
 
 # The smallest text that is shown on the wall, as a part of the screen's height.
@@ -102,7 +102,7 @@ def test_touch_goes_on_at_the_right_and_back_at_the_left(wall: Page) -> None:
 def test_back_and_escape_lead_to_the_job_and_reload_stays(wall: Page) -> None:
     for _ in range(3):
         wall.keyboard.press("ArrowRight")
-    wall.reload()
+    reload(wall)
     wall.wait_for_selector(WALL)
     at(wall, "0-3")
     wall.go_back()

@@ -13,6 +13,7 @@ from page_acting import (
     look_at,
     open_desk,
     open_panel,
+    reload,
     reveal,
     sheet_of,
     type_in,
@@ -105,7 +106,7 @@ def test_one_step_a_card_by_button_and_its_place_is_kept(page: Page) -> None:
         at_card(page, number)
     page.locator("#stakes [data-do=back]").click()
     expect(card).to_have_attribute("data-card", "4")
-    page.reload()  # in the middle of the work: it goes on at the same card
+    reload(page)  # in the middle of the work: it goes on at the same card
     wait_for(page, "computed")
     expect(card).to_have_attribute("data-card", "4")
     expect(page.locator("#face-stakes")).to_be_visible()
