@@ -40,8 +40,8 @@ def _table(part: JointsPart) -> str:
         Row(
             row["name"],
             [row["outside_shown"], row["inside_shown"]],
-            say("joints.at", stake=row["stake"]) if row["stake"] else "",
-            key=bool(row["stake"]),
+            "; ".join(filter(None, [say("joints.at", stake=row["stake"]) if row["stake"] else "", row["apron"]])),
+            key=bool(row["stake"] or row["apron"]),
         )
         for row in part["rows"]
     ]

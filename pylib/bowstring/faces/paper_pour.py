@@ -43,13 +43,11 @@ def pour_side(answer: Answer, date: str) -> str:
     waits += [
         f"{row['text']}. {row['more']}" for row in answer["build"] if row["key"] == "pour" and row["state"] == "stop"
     ]
-    blocks, dense = _blocks(joints), len(tops) > MANY
-    joints_tall, lower = (_JOINTS_LOW, _LOWER) if dense else (_JOINTS, 0.0)
+    blocks = _blocks(joints)
     beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour))
-    fixed = _FIXED + _HEADS + joints_tall * len(blocks) + beside - lower
-    fixed += tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
-    row = fitting(ROWS, (PAGE_TALL - fixed) / max(len(tops), 1))
-    fit = max(1, int((PAGE_TALL - fixed) / row))
+    rest = PAGE_TALL - _FIXED - _HEADS - beside
+    rest -= tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
+    dense, row, fit = _fitted(len(tops), len(blocks), rest)
     title = say("forms.back_title", title=brief.title(answer))
     parts = [
         head_html(answer, say("forms.back"), date, title=title, numbers=False),
@@ -66,6 +64,16 @@ def pour_side(answer: Answer, date: str) -> str:
     kind = f"side forms {'dense ' if dense else ''}row-{row}"
     sides = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
     return sides + "".join(_further(tops[start : start + MORE], grades, title) for start in range(fit, len(tops), MORE))
+
+
+def _fitted(tops: int, blocks: int, rest: float) -> tuple[bool, int, int]:
+    """Whether what stands under the tops is smaller, as it is where it has to be; how high their rows are; how many
+    have room."""
+    least = ROWS[-1] * tops
+    dense = tops > MANY or rest - _JOINTS * blocks < least <= rest - _JOINTS_LOW * blocks + _LOWER
+    room = rest - _JOINTS_LOW * blocks + _LOWER if dense else rest - _JOINTS * blocks
+    row = fitting(ROWS, room / max(tops, 1))
+    return dense, row, max(1, int(room / row))
 
 
 def _further(tops: list[TopRow], grades: GradesPart | None, title: str) -> str:

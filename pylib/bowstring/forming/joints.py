@@ -1,7 +1,11 @@
-"""Joints square to the curve: how many panels, how long outside and inside, and what is wrong with them."""
+"""Joints square to the curve: how many panels, how long outside and inside, and what is wrong with them.
+
+Panels are even between the ends of a slab; where a joint has to stand at some place, even on each side of it.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
@@ -50,22 +54,40 @@ def usual_most(thickness: float) -> float:
     return low[1] + (high[1] - low[1]) * (thickness - low[0]) / (high[0] - low[0])
 
 
+def spread(lengths: Sequence[float], count: int) -> list[int]:
+    """Return into how many panels each stretch of a length is parted, at least one each, so that the longest of
+    ``count`` is as short as it can be.
+
+    >>> spread([12.0, 10.0, 27.3], 11)
+    [3, 2, 6]
+    """
+    counts = [1] * len(lengths)
+    while sum(counts) < count:
+        counts[max(range(len(lengths)), key=lambda one: lengths[one] / counts[one])] += 1
+    return counts
+
+
 @dataclass(frozen=True)
 class Panels:
-    """Panels between radial joints at equal angles.
+    """Panels between radial joints, at equal angles between the places where one has to stand.
 
     Attributes:
-        count: how many; there is a joint less.
+        shares: where each ends, as a share of the slab's angle.
         outer, inner: where each panel ends along the edges, metres from their start.
         widths: at the start, at each joint and at the end, metres.
         corner: the least angle between a joint and an edge, radians: square where the width is the same all along.
     """
 
-    count: int
+    shares: tuple[float, ...]
     outer: tuple[float, ...]
     inner: tuple[float, ...]
     widths: tuple[float, ...]
     corner: float = pi / 2
+
+    @property
+    def count(self) -> int:
+        """How many; there is a joint less."""
+        return len(self.shares)
 
     @property
     def outside(self) -> float:
@@ -79,14 +101,32 @@ class Panels:
 
     @property
     def even(self) -> bool:
-        """Whether all are alike."""
+        """Whether the slab is as wide at each end of each."""
         return len(set(self.widths)) == 1
 
     @property
-    def ratio(self) -> float:
-        """The longest side over the shortest, of the panel where that is the most."""
+    def alike(self) -> bool:
+        """Whether all are of one size."""
+        angles = _parts(self.shares)
+        return self.even and max(angles) - min(angles) <= float(NEAR)
+
+    @property
+    def ratios(self) -> tuple[float, ...]:
+        """The longest side of each over its shortest."""
         sides = zip(_parts(self.outer), _parts(self.inner), self.widths, self.widths[1:], strict=False)
-        return max(max(four) / min(four) for four in sides)
+        return tuple(max(four) / min(four) for four in sides)
+
+    @property
+    def ratio(self) -> float:
+        """The most of these."""
+        return max(self.ratios)
+
+    @property
+    def odd(self) -> int:
+        """The number of the panel whose shape is the worst, where it isn't one of the longest; else 0."""
+        outside, ratios = _parts(self.outer), self.ratios
+        worst = next(panel for panel, one in enumerate(ratios) if one >= max(ratios) * (1 - float(NEAR)))
+        return worst + 1 if self.even and outside[worst] < max(outside) * (1 - float(NEAR)) else 0
 
     def outside_marks(self) -> tuple[float, ...]:
         """Return where the joints stand along the outer form, metres from its start."""
@@ -97,27 +137,41 @@ def _parts(marks: tuple[float, ...]) -> list[float]:
     return [marks[0], *(after - before for before, after in pairwise(marks))]
 
 
-def panels(slab: Slab | Taper, count: int) -> Panels:
-    """Return a slab in so many panels of equal angles; raises ``ValueError`` for fewer than one."""
+def panels(slab: Slab | Taper, count: int, fixed: Sequence[float] = ()) -> Panels:
+    """Return a slab in so many panels, with a joint at each ``fixed`` share of its angle and equal angles between them:
+    more panels where these alone make more.
+
+    Raises ``ValueError`` for fewer than one, and for a place that isn't between the ends or after the one before.
+    """
     if count < 1:
         raise ValueError("a slab is at least one panel")
-    shares = [place / count for place in range(1, count + 1)]
+    stops = [0.0, *fixed, 1.0]
+    if any(after <= before for before, after in pairwise(stops)):
+        raise ValueError("joints stand between the ends, one after another")
+    edge = [along(slab, "outside", stop) for stop in stops]
+    counts = spread([after - before for before, after in pairwise(edge)], count)
+    shares = tuple(
+        last if place == parts else first + (last - first) * place / parts
+        for (first, last), parts in zip(pairwise(stops), counts, strict=True)
+        for place in range(1, parts + 1)
+    )
     outer, inner = (tuple(along(slab, edge, share) for share in shares) for edge in ("outside", "inside"))
     widths = tuple(width_at(slab, share) for share in (0.0, *shares))
-    return Panels(count, outer, inner, widths, corner(slab))
+    return Panels(shares, outer, inner, widths, corner(slab))
 
 
-def offered(slab: Slab | Taper, most: float) -> tuple[Panels, ...]:
-    """Return the fewest panels of at most ``most`` metres along the outer edge, and one panel fewer where there can be:
-    longer ones that a crew may prefer.
+def offered(slab: Slab | Taper, most: float, fixed: Sequence[float] = ()) -> tuple[Panels, ...]:
+    """Return the fewest panels of at most ``most`` metres along the outer edge, with joints at the ``fixed`` shares,
+    and one panel fewer where there can be: longer ones that a crew may prefer.
 
     Raises ``ValueError`` where ``most`` isn't above 0.
     """
     if most <= 0:
         raise ValueError("panels need a length")
-    count = max(1, ceil(Fraction(along(slab, "outside", 1.0)) / Fraction(most) - NEAR))
-    made = panels(slab, count)
+    edge = [along(slab, "outside", stop) for stop in (0.0, *fixed, 1.0)]
+    count = sum(max(1, ceil(Fraction(after - before) / Fraction(most) - NEAR)) for before, after in pairwise(edge))
+    made = panels(slab, count, fixed)
     while made.outside > most * (1 + 1e-8):  # of panels at equal angles along an edge that tapers some are longer
         count += 1
-        made = panels(slab, count)
-    return (made, panels(slab, count - 1)) if count > 1 else (made,)
+        made = panels(slab, count, fixed)
+    return (made, panels(slab, count - 1, fixed)) if count > len(fixed) + 1 else (made,)

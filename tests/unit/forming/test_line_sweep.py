@@ -205,6 +205,19 @@ def test_no_panel_of_a_tangent_line_is_longer_than_the_most(line: Line, left: fl
     assert all(made.corner(join) == pi / 2 for join in range(len(line.pieces) - 1))
 
 
+@settings(deadline=None, max_examples=40)
+@given(lines(), sides, sides, st.floats(0.5, 4), st.floats(0.1, 0.4), st.floats(0.6, 0.9))
+def test_a_joint_that_has_to_stand_on_a_line_does(
+    line: Line, left: float, right: float, most: float, one: float, other: float
+) -> None:
+    sweep, last = sweep_of(line, left, right), len(line.pieces) - 1
+    stops = tuple((one, other) if piece == last else () for piece in range(last + 1))
+    made = fewest(sweep, most, stops)
+    assert made.longest <= most * (1 + 1e-7)
+    assert {one, other} <= {mark.share for mark in made.marks if mark.piece == last}
+    assert len(spread(sweep, 1, stops).marks) == last + 3
+
+
 def test_a_square_corner_by_hand() -> None:
     """Legs of 6 and 4 m turning left, 1 m to each hand: the miter goes from (7, -1) to (5, 1)."""
     sweep = Sweep(LineSlab(Line((Straight(6.0), Straight(4.0, radians(90)))), 1.0, 1.0))

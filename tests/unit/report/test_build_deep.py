@@ -80,28 +80,49 @@ def test_where_to_call_knows_of_the_apron() -> None:
     assert call / FOOT == pytest.approx(inside, rel=1e-9) and call / FOOT < FORM / 2
 
 
-def test_the_aprons_ends_want_joints_and_are_told_by_how_much_they_miss() -> None:
-    """Ten panels of 4.92876 ft: joint 2 at 9.8575 is 2' 1-3/4" short of 12 ft, joint 4 at 19.715 2' 3-3/8" of 22."""
+def test_a_joint_stands_at_each_end_of_the_apron_and_even_ones_between() -> None:
+    """On 49.2876 ft of form at most 5 ft apart: 12 ft are three panels of 4, 10 are two of 5, 27.2876 six of 4.5479."""
     answer = answer_to(job(apron=APRON))
+    part = answer["joints"]
+    wanted = [4, 8, 12, 17, 22, *(22 + (FORM - 22) * place / 6 for place in range(1, 7))]
+    assert [one["outside"] / FOOT for one in part["rows"]] == pytest.approx(wanted, rel=1e-9)
+    assert [one["inside"] / one["outside"] for one in part["rows"]] == pytest.approx([57 / 62] * 11, rel=1e-9)
+    named = {one["number"]: one["apron"] for one in part["rows"] if one["apron"]}
+    assert named == {3: "apron begins", 5: "apron ends"}
     told = " ".join(answer["pour"]["deep"]["joints"])
-    assert "joint 2 is 2' 1-3/4\" short" in told and "joint 4 is 2' 3-3/8\" short" in told
-    assert "12' 0\" outside, 11' 0-3/8\" inside" in told  # 12 x 57/62 = 11.032
+    assert "Joints 3 and 5 stand at the apron's ends:* isolation, 1/2\" wide" in told
     assert '*1-1/2" deep*' in told  # a quarter of 6 in
-    assert row(answer, "joints")["more"] == "joint 4 misses the apron's end by 2' 3-3/8\""
+    assert part["text"] == "11 panels, up to 5' 0\" outside"
+    assert row(answer, "joints")["more"] == "panel 1: 1.36 to 1, most 1.5"  # 5 ft over 4 x 57/62
+    assert set(answer["pour"]["deep"]["joints"]) <= set(part["lines"])
+    tops = [one for one in answer["grades"]["rows"] if one["kind"] == "joint"]
+    end = next(one for one in answer["grades"]["rows"] if one["name"] == "B")["outside"]["level"]
+    assert end and [one["outside"]["level"] / end * FORM for one in tops] == pytest.approx(wanted[:-1], rel=1e-9)
+
+
+def test_fewer_panels_than_an_apron_makes_are_not_taken_silently() -> None:
+    """Two panels of at most 12 ft, said of 20 ft of form with an apron in its middle: it's three."""
+    short = {**WALK, "arc": {"radius": "62 ft", "chord": "19 ft 10-3/4 in"}}
+    said = {**job(short, apron={**APRON, "from": "6 ft", "to": "14 ft"}), "joints": {"panels": 2}}
+    part = answer_to(said)["joints"]
+    assert part["count"] == 3 and not part["stop"]
+    assert "You said 2 panels. With a joint at each end of the apron, it's 3." in part["lines"]
+
+
+def test_an_end_beside_the_slabs_own_makes_a_panel_out_of_shape_which_is_told() -> None:
+    """1 ft of form is left past the apron: a panel of 5 ft by 1 at R 62 and 0.92 at R 57."""
+    said = job(apron={**APRON, "from": "12 ft", "to": f"{FORM - 1} ft"})
+    answer = answer_to(said)
+    count = answer["joints"]["count"]
     assert row(answer, "joints")["state"] == "near"
-    assert set(answer["pour"]["deep"]["joints"]) <= set(answer["joints"]["lines"])
-    places = [one["outside"] for one in answer["joints"]["rows"]]
-    assert places == [one["outside"] for one in answer_to(WALK)["joints"]["rows"]]  # none is moved
+    assert row(answer, "joints")["more"] == f"panel {count}: {5 / (57 / 62):.2f} to 1, over 1.5"
+    assert any(f"Panel {count} is" in line and "Move that end" in line for line in answer["joints"]["lines"])
 
 
 def test_joints_at_the_aprons_ends_are_enough() -> None:
-    on = {**APRON, "from": f"{2 * FORM / 10} ft", "to": f"{4 * FORM / 10 + 0.05} ft"}  # 5/8 in past joint 4
-    answer = answer_to(job(apron=on))
-    assert row(answer, "joints")["state"] == "usual"
-    told = " ".join(answer["pour"]["deep"]["joints"])
-    assert "joint 2 is there" in told and "joint 4 is there" in told
     ends = answer_to(job(apron={"from": "0", "to": f"{FORM:.3f} ft", "thickness": "6 in"}))
     assert len(ends["pour"]["deep"]["joints"]) == 1  # at A and B the slab ends itself: only how deep they are cut
+    assert ends["joints"]["count"] == answer_to(WALK)["joints"]["count"]
     assert ends["pour"]["volume"] / YARD == pytest.approx(AREA / 2 / 27, rel=1e-6)
 
 
@@ -283,8 +304,13 @@ def test_a_line_has_its_apron_by_stations() -> None:
     lines = " ".join(told["lines"])
     assert "along the line" in lines and 'Thin here: at 60\' 0" only 3-1/2" of 4"' in lines
     joints = page_of(said, "joints")
-    assert joints["state"] == "near" and "misses the apron's end" in joints["more"]
-    assert "30' 0\": left form 29' 0-3/8\"" in " ".join(joints["lines"])  # 20 + 10 x 28/31
+    # Right form at R 34: 10.968, 13.161 and 17.410 ft of arc at most 6 apart are 2, 3 and 3 panels, after 4 of 20 ft.
+    rows = joints["tables"][0]["rows"]
+    assert [cells[0] for cells in rows if "apron" in cells[3]] == ["6", "9"]
+    assert rows[5][1:] == ["29' 0-3/8\"", "30' 11-5/8\"", "apron begins"]  # 20 + 10 x 28/31, 20 + 10 x 34/31
+    assert "Joints 6 and 9 stand at the apron's ends" in " ".join(joints["lines"])
+    on_paper = answer_to(said)["lined_sheet"]["parts"]
+    assert any("Joints 6 and 9" in line for part in on_paper if part["key"] == "joints" for line in part["lines"])
     assert 'dig 2" deeper' in " ".join(page_of(said, "edges")["lines"])
 
 

@@ -1,7 +1,9 @@
-"""Joints along a line: one wherever two pieces meet, on the miter at a kink, and between them square to the line."""
+"""Joints along a line: one wherever two pieces meet, on the miter at a kink, and between them square to the line; one
+wherever the job needs it besides, as at an apron's ends."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
@@ -10,6 +12,7 @@ from math import atan2, ceil, pi
 from typing import NamedTuple
 
 from bowstring.forming.joints import NEAR
+from bowstring.forming.joints import spread as panels_of
 from bowstring.forming.line.edges import Edge
 from bowstring.forming.line.pieces import Hand
 from bowstring.forming.line.sides import Side, point_on
@@ -21,6 +24,10 @@ TRIES = 12
 
 LEAST_SIDE = 0.1
 """Of the width: a joint nearer than that to the inner corner of a kink isn't made."""
+
+
+Stops = tuple[tuple[float, ...], ...]
+"""Of each piece the shares of it where a joint has to stand."""
 
 
 class Mark(NamedTuple):
@@ -46,17 +53,19 @@ class LinePanels:
     Attributes:
         sweep: of the slab.
         counts: into how many panels each piece is parted, as far as a kink leaves room for its joints.
+        stops: of each piece the shares of it where a joint has to stand besides, in order.
     """
 
     sweep: Sweep
     counts: tuple[int, ...]
+    stops: Stops = ()
 
     @cached_property
     def marks(self) -> tuple[Mark, ...]:
         """In order."""
         found = []
         for piece, count in enumerate(self.counts):
-            for share in _shares(self.sweep, piece, count):
+            for share in _shares(self.sweep, piece, count, _fixed(self.stops, piece)):
                 found.append(Mark(piece, share, self.sweep.across(piece, share), self.sweep.slab.width))
             found.append(Mark(piece, None, *_end(self.sweep, piece)))
         return tuple(found)
@@ -138,11 +147,25 @@ def _sides(sweep: Sweep, piece: int) -> tuple[Side, Side]:
     return (one, other) if one.length >= other.length else (other, one)
 
 
-def _shares(sweep: Sweep, piece: int, count: int) -> list[float]:
-    """Where the joints of a piece stand, as shares of it: even along its longer edge."""
+def _fixed(stops: Stops, piece: int) -> tuple[float, ...]:
+    return stops[piece] if stops else ()
+
+
+def _stretches(longer: Side, stops: Sequence[float]) -> list[tuple[float, float]]:
+    """From where to where along its longer edge a piece has no joint that has to stand at a place of its own."""
+    return list(pairwise([longer.begins, *(longer.at(stop) for stop in stops), longer.ends]))
+
+
+def _shares(sweep: Sweep, piece: int, count: int, stops: Sequence[float]) -> list[float]:
+    """Where the joints of a piece stand, as shares of it: even along its longer edge between those that are fixed."""
     longer, _shorter = _sides(sweep, piece)
     low, high = sweep.square[piece]
-    shares = [longer.share(longer.begins + longer.length * place / count) for place in range(1, count)]
+    stretches = _stretches(longer, stops)
+    counts = panels_of([last - first for first, last in stretches], count)
+    shares: list[float] = []
+    for number, ((first, last), parts) in enumerate(zip(stretches, counts, strict=True)):
+        shares += [longer.share(first + (last - first) * place / parts) for place in range(1, parts)]
+        shares += [stops[number]] if number < len(stops) else []
     return [share for share in shares if low < share < high and _clear(sweep, piece, share)]
 
 
@@ -157,9 +180,9 @@ def _clear(sweep: Sweep, piece: int, share: float) -> bool:
     )
 
 
-def _longest(sweep: Sweep, piece: int, count: int) -> float:
+def _longest(sweep: Sweep, piece: int, count: int, stops: Sequence[float]) -> float:
     """The longest side along an edge of a piece in so many panels, metres."""
-    shares = _shares(sweep, piece, count)
+    shares = _shares(sweep, piece, count, stops)
     found = 0.0
     for side in _sides(sweep, piece):
         places = [side.begins, *(side.at(share) for share in shares), side.ends]
@@ -167,7 +190,7 @@ def _longest(sweep: Sweep, piece: int, count: int) -> float:
     return found
 
 
-def fewest(sweep: Sweep, most: float) -> LinePanels:
+def fewest(sweep: Sweep, most: float, stops: Stops = ()) -> LinePanels:
     """Return the fewest panels of each piece that are no longer than ``most`` metres along either edge; one that a kink
     makes longer may stay.
 
@@ -177,19 +200,21 @@ def fewest(sweep: Sweep, most: float) -> LinePanels:
         raise ValueError("panels need a length")
     counts = []
     for piece in range(len(sweep.square)):
+        fixed = _fixed(stops, piece)
         longer, _shorter = _sides(sweep, piece)
-        least = max(1, ceil(Fraction(longer.length) / Fraction(most) - NEAR))
+        least = sum(
+            max(1, ceil(Fraction(last - first) / Fraction(most) - NEAR)) for first, last in _stretches(longer, fixed)
+        )
         tried = range(least, least + TRIES + 1)
-        fits = (count for count in tried if _longest(sweep, piece, count) <= most * (1 + 1e-8))
+        fits = (count for count in tried if _longest(sweep, piece, count, fixed) <= most * (1 + 1e-8))
         counts.append(next(fits, least))
-    return LinePanels(sweep, tuple(counts))
+    return LinePanels(sweep, tuple(counts), stops)
 
 
-def spread(sweep: Sweep, count: int) -> LinePanels:
-    """Return so many panels, at least one in each piece, spread so that the longest is as short as it can be."""
-    lengths = [_sides(sweep, piece)[0].length for piece in range(len(sweep.square))]
-    counts = [1] * len(lengths)
-    while sum(counts) < count:
-        piece = max(range(len(lengths)), key=lambda one: lengths[one] / counts[one])
-        counts[piece] += 1
-    return LinePanels(sweep, tuple(counts))
+def spread(sweep: Sweep, count: int, stops: Stops = ()) -> LinePanels:
+    """Return so many panels, at least one in each piece and beside each joint that has to stand, spread so that the
+    longest is as short as it can be."""
+    pieces = range(len(sweep.square))
+    stretches = [_stretches(_sides(sweep, piece)[0], _fixed(stops, piece)) for piece in pieces]
+    counts = iter(panels_of([last - first for piece in stretches for first, last in piece], count))
+    return LinePanels(sweep, tuple(sum(next(counts) for _stretch in piece) for piece in stretches), stops)

@@ -9,37 +9,28 @@ from dataclasses import dataclass
 from bowstring.forming.joints import DEPTH, ISOLATION
 from bowstring.forming.partly import along
 from bowstring.report.forming.deepness import along_arc, deep_of
-from bowstring.report.forming.panels import jointing_of
+from bowstring.report.forming.panels import NEAR_END, apron_ends, jointing_of
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import Pouring
-from bowstring.report.forming.quantities import INCH, area_text, fine_tape, inch_tape, mark_up, thick, volume_text
+from bowstring.report.forming.quantities import area_text, fine_tape, inch_tape, mark_up, thick, volume_text
 from bowstring.words import say
-
-NEAR_END = {True: INCH, False: 0.025}
-"""Metres: a joint no farther from an apron's end stands at it (common practice, no source)."""
 
 
 @dataclass(frozen=True)
 class ApronEnd:
-    """An end of an apron: ``where``, as it is told on both forms; ``off``: how far the nearest joint stands past it,
-    metres, before it below 0; ``joint``: its number, 0 where there is none. ``outer``: it is the slab's own end."""
+    """An end of an apron: ``where``, as it is told on both forms; ``joint``: the number of the joint that stands there,
+    0 for none. ``outer``: it is the slab's own end."""
 
     where: str
-    off: float
     joint: int
     outer: bool
 
-    def has_joint(self, plan: Plan) -> bool:
-        """Tell whether a joint stands at it, or the slab ends there itself."""
-        return self.outer or (self.joint > 0 and abs(self.off) <= NEAR_END[plan.layout.job.tape.feet])
-
 
 def end_of(plan: Plan, at: float, length: float, where: str, joints: Sequence[float]) -> ApronEnd:
-    """Return an end ``at`` metres along a slab of a length, with the nearest of its joints."""
+    """Return an end ``at`` metres along a slab of a length, with the one of its joints that stands there."""
     near = NEAR_END[plan.layout.job.tape.feet]
-    joint = min(range(len(joints)), key=lambda number: abs(joints[number] - at), default=-1)
-    off = joints[joint] - at if joint >= 0 else 0.0
-    return ApronEnd(where, off, joint + 1, at <= near or at >= length - near)
+    joint = next((number for number, place in enumerate(joints, 1) if abs(place - at) <= near), 0)
+    return ApronEnd(where, joint, not apron_ends(plan, at, at, length))
 
 
 def ends_of(plan: Plan) -> list[ApronEnd]:
@@ -111,37 +102,23 @@ def apron_lines(plan: Plan, pouring: Pouring, over_line: bool = False) -> list[s
 
 
 def joints_told(plan: Plan, ends: Sequence[ApronEnd]) -> Iterator[str]:
-    """Yield where the apron's ends want their joints, and how far off the nearest one is."""
+    """Yield which joints stand at the apron's ends, which end has none, and how deep those within are cut."""
     apron = plan.said.slab.apron
     if apron is None or not ends:
         return
-    if not all(end.outer for end in ends):
-        yield say("deep.joint_wanted", gap=fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet]))
-    for end in ends:
-        if not end.outer:
-            yield say("deep.joint_at", where=end.where, told=_joint(plan, end))
+    inner = [end for end in ends if not end.outer]
+    there = [end.joint for end in inner if end.joint]
+    gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
+    if len(there) > 1:
+        yield say("deep.joints_stand", first=there[0], last=there[1], gap=gap)
+    elif there:
+        yield say("deep.joint_stands", joint=there[0], gap=gap)
+    for end in inner:
+        if not end.joint:
+            yield say("deep.joint_none", where=end.where, gap=gap)
     yield say("deep.joint_depth", depth=mark_up(inch_tape(plan.tape), apron.thickness * DEPTH))
 
 
-def _joint(plan: Plan, end: ApronEnd) -> str:
-    if not end.joint:
-        return say("deep.joint_none")
-    if end.has_joint(plan):
-        return say("deep.joint_there", joint=end.joint)
-    return say("deep.joint_past" if end.off > 0 else "deep.joint_short", joint=end.joint, off=off_of(plan, end))
-
-
-def off_of(plan: Plan, end: ApronEnd) -> str:
-    """Return how far the nearest joint misses an end."""
-    return plan.tape.show_running(abs(end.off))
-
-
-def missed(plan: Plan, ends: Sequence[ApronEnd]) -> str:
-    """Return that an end of the apron has no joint, by how much the nearest misses; empty where each has one."""
-    off = [end for end in ends if not end.has_joint(plan)]
-    if not off:
-        return ""
-    worst = max(off, key=lambda end: abs(end.off))
-    if not worst.joint:
-        return say("deep.no_joint")
-    return say("deep.joint_misses", joint=worst.joint, off=off_of(plan, worst))
+def missed(ends: Sequence[ApronEnd]) -> str:
+    """Return that an end of the apron has no joint; empty where each has one."""
+    return "" if all(end.outer or end.joint for end in ends) else say("deep.no_joint")

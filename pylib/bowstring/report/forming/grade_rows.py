@@ -58,7 +58,7 @@ def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
     jointing = jointing_of(plan)
     if jointing is not None and not jointing.stopped:
         panels = jointing.chosen
-        yield from (("joint", str(number), number / panels.count) for number in range(1, panels.count))
+        yield from (("joint", str(number), share) for number, share in enumerate(panels.shares[:-1], 1))
 
 
 def _top(plan: Plan, grade: Grade, share: float, across: float, ground: float | None, deep: Deep | None) -> TopPart:

@@ -94,7 +94,7 @@ def _longer(plan: Plan, longer: float) -> str:
 def _state(plan: Plan, jointing: Jointing) -> str:
     if jointing.stopped:
         return "stop"
-    if degrees(jointing.chosen.corner) < LEAST_CORNER or missed(plan, ends_of(plan)):
+    if degrees(jointing.chosen.corner) < LEAST_CORNER or missed(ends_of(plan)):
         return "near"
     return "near" if not is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
 
@@ -110,7 +110,8 @@ def _text(plan: Plan, jointing: Jointing) -> str:
         return say("joints.too_long", most=most, thickness=thick(tape, thickness))
     if chosen.count == 1:
         return say("joints.one", outside=tape.show_running(chosen.outside))
-    return say("joints.panels", count=chosen.count, outside=tape.show_running(chosen.outside))
+    key = "joints.panels" if chosen.alike else "joints.panels_upto"
+    return say(key, count=chosen.count, outside=tape.show_running(chosen.outside))
 
 
 def _conclusion(plan: Plan, jointing: Jointing) -> str:
@@ -119,7 +120,7 @@ def _conclusion(plan: Plan, jointing: Jointing) -> str:
         "joints.conclusion_one"
         if chosen.count == 1
         else "joints.conclusion"
-        if chosen.even
+        if chosen.alike
         else "joints.conclusion_taper",
         count=chosen.count,
         outside=tape.show_running(chosen.outside),
@@ -137,9 +138,13 @@ def _stop(plan: Plan, jointing: Jointing) -> str:
 def _more(plan: Plan, part: JointsPart) -> str:
     if part["state"] == "stop":
         return say("joints.stop_more", outside=part["outside_shown"]) if part["count"] <= MOST_PANELS else ""
-    off = missed(plan, ends_of(plan))
+    off = missed(ends_of(plan))
     if off:
         return off
+    jointing = jointing_of(plan)
+    if part["state"] == "near" and jointing and jointing.chosen.odd:
+        key = "lined.joints_ratio_over" if part["ratio"] > RATIO else "lined.joints_ratio_near"
+        return say(key, number=jointing.chosen.odd, ratio=f"{part['ratio']:.2f}")
     if part["state"] == "near":
         key = "joints.ratio_over" if part["ratio"] > RATIO else "joints.ratio_near"
         return say(key, inside=part["inside_shown"], ratio=f"{part['ratio']:.2f}")
@@ -152,7 +157,9 @@ def _more(plan: Plan, part: JointsPart) -> str:
 
 
 def _why_most(plan: Plan, jointing: Jointing) -> str:
-    key = f"joints.most_{jointing.rule}"
+    key, said = f"joints.most_{jointing.rule}", plan.said.joints.count
+    if said is not None and said < jointing.chosen.count:
+        return say("joints.count_taken", said=said, count=jointing.chosen.count)
     if jointing.rule == "width" and not jointing.chosen.even:
         key = "joints.most_width_taper"
     return most_told(plan, key, jointing.most, jointing.chosen.count)
@@ -169,18 +176,15 @@ def most_told(plan: Plan, key: str, most: float, count: int) -> str:
 
 
 def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
-    places = [*zip(chosen.outer, chosen.inner, strict=True)]
+    places = [*zip(chosen.outer, chosen.inner, chosen.shares, strict=True)]
+    apron = {end.joint: say(key) for end, key in zip(ends_of(plan), ("deep.begins", "deep.ends"), strict=False)}
     tape, close = plan.tape, plan.layout.job.tape.mark / 2
     length = plan.line.arc_length
     stakes = [(name, share) for name, share in plan.shares() if 0 < share < 1]
     rows: list[JointRow] = []
-    for number, (outside, inside) in enumerate(places, 1):
+    for number, (outside, inside, at) in enumerate(places, 1):
         last = number == chosen.count
-        stake = (
-            ""
-            if last
-            else next((name for name, share in stakes if abs(share - number / chosen.count) * length <= close), "")
-        )
+        stake = "" if last else next((name for name, share in stakes if abs(share - at) * length <= close), "")
         rows.append(
             {
                 "number": 0 if last else number,
@@ -190,6 +194,7 @@ def _rows(plan: Plan, chosen: Panels) -> list[JointRow]:
                 "outside_shown": tape.show_running(outside),
                 "inside_shown": tape.show_running(inside),
                 "stake": stake,
+                "apron": "" if last else apron.get(number, ""),
             }
         )
     return rows
@@ -267,6 +272,8 @@ def _shape(plan: Plan, chosen: Panels) -> str:
     ratio = f"{chosen.ratio:.2f}"
     if chosen.ratio <= RATIO:
         return say("joints.shape", ratio=ratio)
+    if chosen.odd:
+        return say("joints.shape_apron", number=chosen.odd, ratio=ratio)
     if not chosen.even:
         return say("joints.shape_taper", ratio=ratio)
     if chosen.outside > RATIO * chosen.inside:

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bowstring.forming.joints import NARROW, Panels, offered, panels, usual_most
 from bowstring.forming.partly import width_at
 from bowstring.forming.slab import Slab, Taper
 from bowstring.job.forming import MOST_PANELS
+from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import down_to
 
 THIN = 4 * 0.0254
 """Metres: whose longest panel is taken where no thickness is said; it is the least that walks have."""
+
+NEAR_END = {True: 0.0254, False: 0.025}
+"""Metres: an apron that ends no farther from a slab's end ends with it (common practice, no source)."""
 
 EVERY, COUNT, WIDTH, THICKNESS, BAND = "every", "count", "width", "thickness", "band"
 """What says how long a panel may be: the job, in lengths or in panels; the width; the thickness; that of a band so
@@ -53,10 +58,11 @@ def jointing_of(plan: Plan) -> Jointing | None:
         return None
     said, limit = plan.said.joints, limit_of(plan)
     most, rule = longest_of(plan, width_at(slab, 0.5), limit)
-    offers = _offers(slab, most, limit)
+    fixed = _fixed(plan, slab)
+    offers = _offers(slab, most, limit, fixed)
     chosen = offers[0]
     if said.count is not None:
-        chosen, rule = panels(slab, said.count), COUNT
+        chosen, rule = panels(slab, said.count, fixed), COUNT
         offers = offers if chosen in offers else (chosen, offers[0])
     return Jointing(chosen, offers, most, rule, limit)
 
@@ -91,11 +97,26 @@ def longest_of(plan: Plan, width: float, limit: float) -> tuple[float, str]:
     return limit, THICKNESS
 
 
-def _offers(slab: Slab | Taper, most: float, limit: float) -> tuple[Panels, ...]:
+def _fixed(plan: Plan, slab: Slab | Taper) -> list[float]:
+    """The shares of a slab at which a joint has to stand: where its apron begins and ends."""
+    places = along_arc(slab)
+    apron, deep = plan.said.slab.apron, deep_of(plan, places)
+    if apron is None or deep is None:
+        return []
+    return [places.share(at) for at in apron_ends(plan, apron.start, apron.end, places.length)]
+
+
+def apron_ends(plan: Plan, start: float, end: float, length: float) -> list[float]:
+    """Return which of an apron's ends lie within a slab of a length, metres: at its own end there is no joint."""
+    near = NEAR_END[plan.layout.job.tape.feet]
+    return [at for at in (start, end) if near < at < length - near]
+
+
+def _offers(slab: Slab | Taper, most: float, limit: float, fixed: Sequence[float]) -> tuple[Panels, ...]:
     """Return the fewest panels that are short enough and one fewer; one more, where that would be too long or none."""
-    first, *fewer = offered(slab, most)
+    first, *fewer = offered(slab, most, fixed)
     if first.outside > limit * (1 + 1e-9):  # as the job asks for them: beside them stand those that would do
-        return first, offered(slab, limit)[0]
+        return first, offered(slab, limit, fixed)[0]
     if fewer and fewer[0].outside <= limit * (1 + 1e-9):
         return first, fewer[0]
-    return first, panels(slab, first.count + 1)
+    return first, panels(slab, first.count + 1, fixed)

@@ -63,8 +63,8 @@ def _panel(plan: Plan, pouring: Pouring, chosen: Panels) -> str:
         each = pouring.order.with_waste / chosen.count / BAGS[pouring.yards][1]
         return say("pour.panel_bags", count=f"{each:.1f}") if chosen.count > 1 and pouring.even else ""
     feet, needed = plan.tape.feet, pouring.order.needed
-    if not (chosen.even and pouring.even):
-        upto = [pouring.volume_to(number / chosen.count) for number in range(chosen.count + 1)]
+    if not (chosen.alike and pouring.even):
+        upto = [0.0, *(pouring.volume_to(share) for share in chosen.shares)]
         takes = [after - before for before, after in pairwise(upto)]
         key = "deep.panels" if chosen.even else "pour.panels_taper"
         return say(key, least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))

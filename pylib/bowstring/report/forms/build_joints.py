@@ -6,7 +6,8 @@ from typing import TypedDict, final
 @final
 class JointRow(TypedDict):
     """A joint, or the slab's end: its ``number`` from A (0 for an end), ``name`` as it is written (``5``, ``B``), where
-    it stands along each form from A, and the stake that stands there, empty where none does."""
+    it stands along each form from A, and the stake that stands there, empty where none does. ``apron``: that one begins
+    or ends there, in words, else empty."""
 
     number: int
     name: str
@@ -15,12 +16,13 @@ class JointRow(TypedDict):
     outside_shown: str
     inside_shown: str
     stake: str
+    apron: str
 
 
 @final
 class PanelsRow(TypedDict):
-    """So many equal panels, as they are offered: ``text`` and ``more`` stand on the button; ``over``: longer than the
-    job says that they may be."""
+    """So many panels, equal but for an apron that parts them, as they are offered: ``text`` and ``more`` stand on the
+    button; ``over``: longer than the job says that they may be."""
 
     count: int
     outside: float

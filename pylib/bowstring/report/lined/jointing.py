@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bowstring.forming.line.panels import LinePanels, fewest, spread
+from bowstring.forming.line.panels import LinePanels, Stops, fewest, spread
 from bowstring.forming.line.sweep import Sweep
 from bowstring.job.forming import MOST_PANELS
-from bowstring.report.forming.panels import COUNT, limit_of, longest_of
+from bowstring.report.forming.panels import COUNT, NEAR_END, apron_ends, limit_of, longest_of
+from bowstring.report.lined.deepness import deep_along, place_of
 from bowstring.report.lined.plan import LinePlan
 
 
@@ -46,8 +47,23 @@ def jointing_of(plan: LinePlan) -> LineJointing | None:
     """Return the panels of a plan, ``None`` where there is no slab yet."""
     if plan.slab is None:
         return None
+    stops = _stops(plan)
     sweep, said, limit = Sweep(plan.slab), plan.said.joints, limit_of(plan.plan)
     most, rule = longest_of(plan.plan, plan.slab.width, limit)
     if said.count is not None:
-        return LineJointing(spread(sweep, said.count), most, COUNT, limit)
-    return LineJointing(fewest(sweep, most), most, rule, limit)
+        return LineJointing(spread(sweep, said.count, stops), most, COUNT, limit)
+    return LineJointing(fewest(sweep, most, stops), most, rule, limit)
+
+
+def _stops(plan: LinePlan) -> Stops:
+    """Where an apron begins and ends, as shares of the pieces: where two pieces meet a joint stands anyhow."""
+    apron, slab, deep = plan.said.slab.apron, plan.slab, deep_along(plan)
+    if apron is None or slab is None or deep is None:
+        return ()
+    line, near = slab.line, NEAR_END[plan.tape.feet]
+    found: list[tuple[float, ...]] = [()] * len(line.pieces)
+    for at in apron_ends(plan.plan, apron.start, apron.end, line.length):
+        if all(abs(at - station) > near for station in line.stations):
+            piece, share = place_of(Sweep(slab), at)
+            found[piece] = (*found[piece], share)
+    return tuple(found)

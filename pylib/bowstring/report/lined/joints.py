@@ -11,7 +11,7 @@ from bowstring.report.forming.joints import deep_told, depth_of, isolation_told,
 from bowstring.report.forming.panels import COUNT, EVERY
 from bowstring.report.forming.quantities import inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build_lined import LinedJoints, LinedPage, LinedTable
-from bowstring.report.lined.deepness import deep_along, ends_along
+from bowstring.report.lined.apron_ends import ends_along
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import LineJointing, jointing_of
 from bowstring.report.lined.line import name_of
@@ -111,7 +111,7 @@ def _whole(corner: float) -> str:
 
 def _missed(plan: LinePlan) -> str:
     """Return that an end of the apron has no joint, empty where each has one."""
-    return missed(plan.plan, ends_along(plan)) if deep_along(plan) else ""
+    return missed(ends_along(plan))
 
 
 def _worst(jointing: LineJointing) -> int:
@@ -124,6 +124,8 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
     """Every joint's places along both forms, and the line's end."""
     rows = []
     marks, tape = jointing.chosen.marks, plan.tape
+    ends = [(end.joint, say(key)) for end, key in zip(ends_along(plan), ("deep.begins", "deep.ends"), strict=False)]
+    apron = {joint: text for joint, text in ends if joint}
     for number, mark in enumerate(marks, 1):
         last = number == len(marks)
         there = ""
@@ -131,6 +133,7 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
             there = say("lined.the_end")
         elif mark.share is None:
             there = say("lined.begins", piece=name_of(plan, mark.piece + 2))
+        there = "; ".join(filter(None, [there, apron.get(number, "")]))
         places = [tape.show_running(along) for along in mark.front]
         rows.append(["" if last else f"{number}", *places, there])
     heads = [say("joints.joint"), say("lined.left_form"), say("lined.right_form"), say("lined.there")]
@@ -140,8 +143,8 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
 def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     """How they are cut, and why so."""
     chosen, lines = jointing.chosen, [say("lined.joints_taped"), say("lined.joints_square")]
-    if deep_along(plan) and plan.said.slab.apron:
-        lines.append(" ".join(joints_told(plan.plan, ends_along(plan))))
+    if told := [*joints_told(plan.plan, ends_along(plan))]:
+        lines.append(" ".join(told))
     if any(not join.tangent for join in plan.line.joins):
         lines.append(say("lined.joints_miter"))
     if corner < LEAST_CORNER:
@@ -163,7 +166,7 @@ def paper_lines(plan: LinePlan) -> list[str]:
     told = []
     if any(not join.tangent for join in plan.line.joins):
         told.append(say("lined.joints_miter"))
-    return [*told, deep_told(plan.plan, depth_of(plan.plan))]
+    return [*told, *joints_told(plan.plan, ends_along(plan)), deep_told(plan.plan, depth_of(plan.plan))]
 
 
 def _shape(jointing: LineJointing) -> str:
@@ -172,7 +175,8 @@ def _shape(jointing: LineJointing) -> str:
     if chosen.ratio <= RATIO:
         return say("joints.shape", ratio=ratio)
     longer, width = max(chosen.sides[number - 1]), chosen.sweep.slab.width
-    count = chosen.counts[chosen.marks[number - 1].piece]
+    piece = chosen.marks[number - 1].piece
+    count = 1 if chosen.stops and chosen.stops[piece] else chosen.counts[piece]
     if longer > RATIO * width:
         key = "lined.shape_long"
     else:  # with one panel fewer its own grow by as much as that makes of the others

@@ -26,7 +26,8 @@ from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pour
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
 from bowstring.report.forms.build_pour import ChangeRow
-from bowstring.report.lined.deepness import along_line, deep_along, ends_along
+from bowstring.report.lined.apron_ends import ends_along
+from bowstring.report.lined.deepness import along_line, deep_along
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.jointing import LineJointing, jointing_of
 from bowstring.report.lined.pages import page_of

@@ -10,8 +10,16 @@ MESSAGES = {
         "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The sub-base steps "
         "straight down; a sloped step takes more."
     ),
-    "deep.joint_wanted": (
-        "*Each end of the apron wants a joint:* isolation, {gap} wide, unless the specification says otherwise."
+    "deep.joints_stand": (
+        "*Joints {first} and {last} stand at the apron's ends:* isolation, {gap} wide, unless the "
+        "specification says otherwise."
+    ),
+    "deep.joint_stands": (
+        "*Joint {joint} stands at the apron's end:* isolation, {gap} wide, unless the specification says otherwise."
+    ),
+    "deep.joint_none": (
+        "*No joint at {where}, where the apron ends:* add one, isolation, {gap} wide, unless the "
+        "specification says otherwise."
     ),
     "deep.sign_apron": "Sub-base under top, apron",
     "deep.edges_taken": "Thick edges are taken to be off as much as the sub-base beside them.",

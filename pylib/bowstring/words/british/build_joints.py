@@ -5,6 +5,7 @@ MESSAGES = {
     "joints.most_width": "Bays are no longer than the slab is wide: {most}. The usual limit is {limit}.",
     "joints.most_every": "Bays are at most {most} along the outer form, as you said.",
     "joints.most_count": "{count} bays, as you said. The usual limit is {limit} long.",
+    "joints.count_taken": "You said {said} bays. With a joint at each end of the apron, it's {count}.",
     "joints.most_width_taper": (
         "Bays are no longer than the slab is wide halfway along: {most}. The usual limit is {limit}."
     ),
@@ -16,6 +17,7 @@ MESSAGES = {
     "joints.too_many": "Over {most} bays: break the line up",
     "joints.one": "One bay, {outside} outside",
     "joints.panels": "{count} bays, {outside} outside",
+    "joints.panels_upto": "{count} bays, up to {outside} outside",
     "joints.conclusion": "{count} bays, {outside} outside,\n{inside} inside",
     "joints.conclusion_taper": "{count} bays, up to {outside} outside,\nup to {inside} inside",
     "joints.conclusion_one": "One bay, no joint:\n{outside} outside, {inside} inside",
@@ -41,6 +43,9 @@ MESSAGES = {
     ),
     "joints.shape_taper": (
         "Where it is narrowest or widest bays are {ratio} to 1, over 1.5: ask the designer where joints go."
+    ),
+    "joints.shape_apron": (
+        "Bay {number} is {ratio} to 1, over 1.5: the apron ends too near. Move that end, or ask the designer."
     ),
     "joints.shape_wide": (
         "Bays are {ratio} to 1, over 1.5: too wide. Add a joint along the middle, or ask the designer."

@@ -19,18 +19,20 @@ MESSAGES = {
     ),
     "deep.apron_takes": "The apron is {area}, {depth} thick: *{extra}* more than the slab alone.",
     "deep.apron_forms": "Over the apron the forms stay the same height. Leave the earth under them standing.",
-    "deep.joint_wanted": (
-        "*Each end of the apron wants a joint:* isolation, {gap} wide, unless the spec says otherwise."
+    "deep.begins": "apron begins",
+    "deep.ends": "apron ends",
+    "deep.joints_stand": (
+        "*Joints {first} and {last} stand at the apron's ends:* isolation, {gap} wide, unless the spec says otherwise."
+    ),
+    "deep.joint_stands": (
+        "*Joint {joint} stands at the apron's end:* isolation, {gap} wide, unless the spec says otherwise."
+    ),
+    "deep.joint_none": (
+        "*No joint at {where}, where the apron ends:* add one, isolation, {gap} wide, unless the spec says otherwise."
     ),
     "deep.end_arc": "{outside} outside, {inside} inside",
     "deep.end_line": "{at}: left form {left}, right form {right}",
-    "deep.joint_at": "*{where}:* {told}",
-    "deep.joint_there": "joint {joint} is there.",
-    "deep.joint_past": "joint {joint} is {off} past it. Move it there, or add one.",
-    "deep.joint_short": "joint {joint} is {off} short of it. Move it there, or add one.",
-    "deep.joint_none": "no joint is there. Add one.",
     "deep.joint_depth": "Joints within the apron are cut *{depth} deep*.",
-    "deep.joint_misses": "joint {joint} misses the apron's end by {off}",
     "deep.no_joint": "the apron's ends have no joint",
     "deep.sign_apron": "Base under top, apron",
     "deep.measured_title": "The measured depths",

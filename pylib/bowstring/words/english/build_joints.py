@@ -12,6 +12,7 @@ MESSAGES = {
     "joints.too_long_plain": "Outside over {most}",
     "joints.one": "One panel, {outside} outside",
     "joints.panels": "{count} panels, {outside} outside",
+    "joints.panels_upto": "{count} panels, up to {outside} outside",
     "joints.conclusion": "{count} panels, {outside} outside,\n{inside} inside",
     "joints.conclusion_taper": "{count} panels, up to {outside} outside,\nup to {inside} inside",
     "joints.conclusion_one": "One panel, no joint:\n{outside} outside, {inside} inside",
@@ -24,6 +25,7 @@ MESSAGES = {
     "joints.inside_wall": "{inside} inside; joints as drawn",
     "joints.most_every": "Panels are at most {most} along the outer form, as you said.",
     "joints.most_count": "{count} panels, as you said. The usual limit is {limit} long.",
+    "joints.count_taken": "You said {said} panels. With a joint at each end of the apron, it's {count}.",
     "joints.most_width": "Panels are no longer than the slab is wide: {most}. The usual limit is {limit}.",
     "joints.most_width_taper": (
         "Panels are no longer than the slab is wide halfway along: {most}. The usual limit is {limit}."
@@ -70,6 +72,9 @@ MESSAGES = {
     ),
     "joints.shape_taper": (
         "Where it is narrowest or widest panels are {ratio} to 1, over 1.5: ask the designer where joints go."
+    ),
+    "joints.shape_apron": (
+        "Panel {number} is {ratio} to 1, over 1.5: the apron ends too near. Move that end, or ask the designer."
     ),
     "joints.shape_wide": (
         "Panels are {ratio} to 1, over 1.5: too wide. Add a joint along the middle, or ask the designer."

@@ -21,19 +21,23 @@ MESSAGES = {
     ),
     "deep.apron_takes": "El tramo grueso es de {area} con {depth} de espesor: *{extra}* más que la losa sola.",
     "deep.apron_forms": "En el tramo grueso las ~formas~ siguen de la misma altura. Deje parada la tierra debajo.",
-    "deep.joint_wanted": (
-        "*Cada extremo del tramo grueso pide una ~junta~:* de aislamiento, de {gap}, salvo que la "
-        "especificación diga otra cosa."
+    "deep.begins": "empieza el tramo grueso",
+    "deep.ends": "termina el tramo grueso",
+    "deep.joints_stand": (
+        "*Las ~juntas~ {first} y {last} van en los extremos del tramo grueso:* de aislamiento, de {gap} de "
+        "ancho, si las especificaciones no dicen otra cosa."
+    ),
+    "deep.joint_stands": (
+        "*La ~junta~ {joint} va en el extremo del tramo grueso:* de aislamiento, de {gap} de ancho, si las "
+        "especificaciones no dicen otra cosa."
+    ),
+    "deep.joint_none": (
+        "*Falta ~junta~ en {where}, donde termina el tramo grueso:* agregue una de aislamiento, de {gap}, si "
+        "las especificaciones no dicen otra cosa."
     ),
     "deep.end_arc": "{outside} por fuera, {inside} por dentro",
     "deep.end_line": "{at}: ~forma~ izquierda {left}, derecha {right}",
-    "deep.joint_at": "*{where}:* {told}",
-    "deep.joint_there": "ahí está la ~junta~ {joint}.",
-    "deep.joint_past": "la ~junta~ {joint} se pasa {off}. Muévala ahí o agregue otra.",
-    "deep.joint_short": "a la ~junta~ {joint} le faltan {off}. Muévala ahí o agregue otra.",
-    "deep.joint_none": "no hay ~junta~. Agregue una.",
     "deep.joint_depth": "Dentro del tramo grueso las ~juntas~ se cortan *{depth} de hondo*.",
-    "deep.joint_misses": "la ~junta~ {joint} no da con el tramo grueso por {off}",
     "deep.no_joint": "los extremos del tramo grueso no tienen ~junta~",
     "deep.sign_apron": "Base bajo el canto, tramo grueso",
     "deep.measured_title": "Las profundidades medidas",

@@ -14,6 +14,7 @@ MESSAGES = {
     "joints.too_long_plain": "Por fuera pasa de {most}",
     "joints.one": "Un panel, {outside} por fuera",
     "joints.panels": "{count} paneles, {outside} por fuera",
+    "joints.panels_upto": "{count} paneles, hasta {outside} por fuera",
     "joints.conclusion": "{count} paneles, {outside} por fuera,\n{inside} por dentro",
     "joints.conclusion_taper": "{count} paneles, hasta {outside} por fuera,\nhasta {inside} por dentro",
     "joints.conclusion_one": "Un panel, sin ~juntas~:\n{outside} por fuera, {inside} por dentro",
@@ -26,6 +27,7 @@ MESSAGES = {
     "joints.inside_wall": "{inside} por dentro; ~juntas~ según ~plano~",
     "joints.most_every": "Los paneles son de {most} cuando mucho sobre la ~forma~ exterior, como usted dijo.",
     "joints.most_count": "{count} paneles, como usted dijo. Lo usual es {limit} de largo cuando mucho.",
+    "joints.count_taken": "Usted dijo {said} paneles. Con una ~junta~ en cada extremo del tramo grueso son {count}.",
     "joints.most_width": (
         "Los paneles no son más largos que el ancho de la losa: {most}. Lo usual es {limit} cuando mucho."
     ),
@@ -79,6 +81,10 @@ MESSAGES = {
     "joints.shape_taper": (
         "Donde es más angosto o más ancho los paneles son de {ratio} a 1, más de 1.5: "
         "pregunte al proyectista dónde van las ~juntas~."
+    ),
+    "joints.shape_apron": (
+        "El panel {number} queda de {ratio} a 1, más de 1.5: el tramo grueso termina muy cerca. Mueva ese "
+        "extremo o pregunte al proyectista."
     ),
     "joints.shape_wide": (
         "Los paneles son de {ratio} a 1, más de 1.5: muy anchos. "
