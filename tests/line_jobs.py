@@ -26,6 +26,8 @@ METRIC: dict[str, Any] = {
 }  # fmt: skip
 SHAPES: dict[str, dict[str, Any]] = {
     "creek": CREEK,
+    "creek, apron": {**CREEK, "slab": {**CREEK["slab"], "apron": {"from": "40 ft", "to": "56 ft",
+                                                                  "thickness": "6 in"}}},
     "second arc": {**CREEK, "at": 3},
     "kink": {**CREEK, "line": [*CREEK["line"][:3], straight("8 ft 6 in", kink="2 right")]},
     "kinks": {**CREEK, "line": [straight("20 ft"), arc("31 ft", "70", "left", kink="15 left"),

@@ -22,7 +22,7 @@ from bowstring.sheet.markup import marked
 from bowstring.words import say
 
 _WIDE, _HIGH = 680.0, 118.0
-DRAWN = (150, 120, 100)
+DRAWN = (150, 120, 100, 84)
 """Heights of the drawing that the style has for these sides."""
 
 _HEAD, _FOOT, _GAP = 44.0, 22.0, 7.0

@@ -96,6 +96,7 @@ def apron_lines(plan: Plan, pouring: Pouring, over_line: bool = False) -> list[s
     thickness = thick(tape, apron.thickness)
     return [
         dig_told(plan, over_line),
+        say("deep.step"),
         say("deep.apron_takes", depth=thickness, area=area_text(area, tape.feet), extra=extra),
         say("deep.apron_forms"),
     ]
@@ -117,6 +118,16 @@ def joints_told(plan: Plan, ends: Sequence[ApronEnd]) -> Iterator[str]:
         if not end.joint:
             yield say("deep.joint_none", where=end.where, gap=gap)
     yield say("deep.joint_depth", depth=mark_up(inch_tape(plan.tape), apron.thickness * DEPTH))
+
+
+def joints_in_short(plan: Plan, ends: Sequence[ApronEnd]) -> list[str]:
+    """Return the same for paper, in one sentence where each end has its joint."""
+    apron, inner = plan.said.slab.apron, [end for end in ends if not end.outer]
+    if apron is None or not inner or any(not end.joint for end in inner):
+        return [*joints_told(plan, ends)]
+    gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
+    depth = mark_up(inch_tape(plan.tape), apron.thickness * DEPTH)
+    return [say("deep.joints_short", joints=", ".join(str(end.joint) for end in inner), gap=gap, depth=depth)]
 
 
 def missed(ends: Sequence[ApronEnd]) -> str:

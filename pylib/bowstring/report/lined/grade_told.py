@@ -115,10 +115,14 @@ def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> lis
     """Return what the form sheet says of the tops: above what they are, and what is judged."""
     kinked = any(not join.tangent for join in settled.grade.slab.line.joins)
     corners = [say("lined.at_corners")] if kinked else []
-    return [*_from_where(plan), *corners, *_judged(plan, settled, judged)]
+    told = _judged(plan, settled, judged)
+    if judged.worst and judged.runs == "ok":
+        next(told)  # what is signed off has the steepest slope, and its limit
+    return [*_from_where(plan), *corners, *told]
 
 
 def _judged(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[str]:
+    """Yield what is judged, the steepest slope first."""
     limit = across_limit_of(judged.across_limit)
     if judged.worst:
         piece, slope = name_of(plan, judged.piece + 1), beside(judged.worst, judged.limit)

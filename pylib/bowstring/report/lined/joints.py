@@ -6,7 +6,7 @@ from math import degrees, floor
 
 from bowstring.forming.joints import LEAST_CORNER, NARROW, NEAR_RATIO, RATIO
 from bowstring.job.forming import MOST_PANELS
-from bowstring.report.forming.apron import joints_told, missed
+from bowstring.report.forming.apron import joints_in_short, joints_told, missed
 from bowstring.report.forming.joints import deep_told, depth_of, isolation_told, most_told, open_told
 from bowstring.report.forming.panels import COUNT, EVERY
 from bowstring.report.forming.quantities import inch_tape, mark_up, most_of, thick
@@ -166,7 +166,14 @@ def paper_lines(plan: LinePlan) -> list[str]:
     told = []
     if any(not join.tangent for join in plan.line.joins):
         told.append(say("lined.joints_miter"))
-    return [*told, *joints_told(plan.plan, ends_along(plan)), deep_told(plan.plan, depth_of(plan.plan))]
+    return [*told, _deep_in_short(plan), *joints_in_short(plan.plan, ends_along(plan))]
+
+
+def _deep_in_short(plan: LinePlan) -> str:
+    depth = depth_of(plan.plan)
+    if depth is None:
+        return deep_told(plan.plan, depth)
+    return say("joints.deep_short", depth=mark_up(inch_tape(plan.tape), depth))
 
 
 def _shape(jointing: LineJointing) -> str:

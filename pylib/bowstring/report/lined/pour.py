@@ -126,7 +126,7 @@ def paper_lines(plan: LinePlan) -> list[str]:
         say("lined.counted_twice") if plan.slab.overlaps else "",
         _low(plan, pouring),
         footing_told(plan.plan, pouring, footing_of(plan, pouring)),
-        bulkhead_told(_course(plan, plan.slab, pouring, jointing)),
+        bulkhead_told(_course(plan, plan.slab, pouring, jointing), short=True),
     ]
     return [line for line in lines if line]
 

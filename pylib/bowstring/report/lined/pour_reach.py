@@ -90,9 +90,9 @@ def panels_told(course: Course) -> str:
     return say("lined.panels_take", least=volume_text(min(takes), feet), most=volume_text(max(takes), feet))
 
 
-def bulkhead_told(course: Course) -> str:
+def bulkhead_told(course: Course, *, short: bool = False) -> str:
     """Return the last joint that the order reaches though the whole base is a little low, empty without a joint, and
-    in bags, where one more is fetched."""
+    in bags, where one more is fetched. ``short``: for paper, whose table has the places of each joint."""
     chosen, pouring, tape = course.chosen, course.pouring, course.plan.tape
     if chosen is None or chosen.count == 1 or pouring.small:
         return ""
@@ -102,6 +102,8 @@ def bulkhead_told(course: Course) -> str:
     joint = sum(1 for number in range(1, chosen.count) if chosen.share(number) <= share * (1 + 1e-9))
     if joint == 0:
         return ""
+    if short:
+        return say("lined.bulkhead_short", joint=joint)
     left, right = (tape.show_running(along) for along in chosen.marks[joint - 1].front)
     if part >= 1:
         return say("lined.bulkhead_last", joint=joint, left=left, right=right)

@@ -2,14 +2,7 @@
 
 MESSAGES = {
     "deep.bed": "Apron: {apron}. The sub-base steps down there.",
-    "deep.dig": (
-        "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The sub-base "
-        "steps straight down; a sloped step takes more."
-    ),
-    "deep.dig_line": (
-        "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The sub-base steps "
-        "straight down; a sloped step takes more."
-    ),
+    "deep.step": "The sub-base steps straight down at its ends; a sloped step takes more.",
     "deep.joints_stand": (
         "*Joints {first} and {last} stand at the apron's ends:* isolation, {gap} wide, unless the "
         "specification says otherwise."

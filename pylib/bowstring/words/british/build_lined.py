@@ -53,6 +53,7 @@ MESSAGES = {
         "Have a stop end ready at *joint {joint}*: {left} on the left form, {right} on the right. "
         "With the sub-base {low} low all over, this order ends at {ends} on the right form."
     ),
+    "lined.bulkhead_short": "Have a stop end ready at *joint {joint}*.",
     "lined.bulkhead_last": (
         "Have a stop end ready at *joint {joint}*: {left} on the left form, {right} on the right. "
         "A short load ends there."

@@ -9,14 +9,9 @@ MESSAGES = {
     "deep.depth_mean": "{mean}, the mean of {count} depths,",
     "deep.draw": "apron {depth}",
     "deep.bed": "Apron: {apron}. The base steps down there.",
-    "deep.dig": (
-        "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms. The base steps "
-        "straight down; a sloped step takes more."
-    ),
-    "deep.dig_line": (
-        "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms. The base steps "
-        "straight down; a sloped step takes more."
-    ),
+    "deep.dig": "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms.",
+    "deep.dig_line": "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms.",
+    "deep.step": "The base steps straight down at its ends; a sloped step takes more.",
     "deep.apron_takes": "The apron is {area}, {depth} thick: *{extra}* more than the slab alone.",
     "deep.apron_forms": "Over the apron the forms stay the same height. Leave the earth under them standing.",
     "deep.begins": "apron begins",
@@ -27,6 +22,7 @@ MESSAGES = {
     "deep.joint_stands": (
         "*Joint {joint} stands at the apron's end:* isolation, {gap} wide, unless the spec says otherwise."
     ),
+    "deep.joints_short": "*Joints {joints}, at the apron's ends:* isolation, {gap}. Within it {depth} deep.",
     "deep.joint_none": (
         "*No joint at {where}, where the apron ends:* add one, isolation, {gap} wide, unless the spec says otherwise."
     ),

@@ -63,6 +63,7 @@ MESSAGES = {
         "The width changes so fast that a corner is only {corner}. Under 60° it breaks off: ask the designer."
     ),
     "joints.deep": "Cut at least *{depth} deep*, a quarter of {thickness}.",
+    "joints.deep_short": "Cut at least *{depth} deep*.",
     "joints.deep_wall": "The drawing says how its joints are made.",
     "joints.deep_open": "Cut at least a quarter of the thickness deep.",
     "joints.shape": "Panels are {ratio} to 1 at the most; keep under 1.5.",

@@ -120,6 +120,7 @@ MESSAGES = {
         "Have a bulkhead ready at *joint {joint}*: {left} on the left form, {right} on the right. "
         "With the base {low} low all over, this order ends at {ends} on the right form."
     ),
+    "lined.bulkhead_short": "Have a bulkhead ready at *joint {joint}*.",
     "lined.bulkhead_last": (
         "Have a bulkhead ready at *joint {joint}*: {left} on the left form, {right} on the right. "
         "A short load ends there."

@@ -11,14 +11,9 @@ MESSAGES = {
     "deep.depth_mean": "{mean}, promedio de {count} profundidades,",
     "deep.draw": "tramo grueso {depth}",
     "deep.bed": "Tramo grueso: {apron}. Ahí la base baja de golpe.",
-    "deep.dig": (
-        "*Tramo grueso, {stretch} por la ~forma~ exterior:* excave {deeper} más entre las ~formas~. La "
-        "base baja de golpe; en talud lleva más."
-    ),
-    "deep.dig_line": (
-        "*Tramo grueso, {stretch} por la línea:* excave {deeper} más entre las ~formas~. La base baja "
-        "de golpe; en talud lleva más."
-    ),
+    "deep.dig": "*Tramo grueso, {stretch} por la ~forma~ exterior:* excave {deeper} más entre las ~formas~.",
+    "deep.dig_line": "*Tramo grueso, {stretch} por la línea:* excave {deeper} más entre las ~formas~.",
+    "deep.step": "En sus extremos la base baja de golpe; en talud lleva más.",
     "deep.apron_takes": "El tramo grueso es de {area} con {depth} de espesor: *{extra}* más que la losa sola.",
     "deep.apron_forms": "En el tramo grueso las ~formas~ siguen de la misma altura. Deje parada la tierra debajo.",
     "deep.begins": "empieza el tramo grueso",
@@ -31,6 +26,7 @@ MESSAGES = {
         "*La ~junta~ {joint} va en el extremo del tramo grueso:* de aislamiento, de {gap} de ancho, si las "
         "especificaciones no dicen otra cosa."
     ),
+    "deep.joints_short": "*~Juntas~ {joints} (tramo grueso):* aislamiento, {gap}; dentro, {depth} de hondo.",
     "deep.joint_none": (
         "*Falta ~junta~ en {where}, donde termina el tramo grueso:* agregue una de aislamiento, de {gap}, si "
         "las especificaciones no dicen otra cosa."

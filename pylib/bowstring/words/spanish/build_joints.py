@@ -71,6 +71,7 @@ MESSAGES = {
         "Con menos de 60° se quiebra: pregunte al proyectista."
     ),
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
+    "joints.deep_short": "Corte *{depth} de hondo* cuando menos.",
     "joints.deep_wall": "El ~plano~ dice cómo van sus ~juntas~.",
     "joints.deep_open": "Corte de hondo un cuarto del espesor cuando menos.",
     "joints.shape": "Los paneles son de {ratio} a 1 cuando mucho; no pase de 1.5.",

@@ -133,6 +133,7 @@ MESSAGES = {
         "Tenga lista una tapa en la *~junta~ {joint}*: {left} en la ~forma~ izquierda, {right} en la derecha. Con la "
         "base {low} más baja en todo, este pedido se acaba en {ends} de la derecha."
     ),
+    "lined.bulkhead_short": "Tenga lista una tapa en la *~junta~ {joint}*.",
     "lined.bulkhead_last": (
         "Tenga lista una tapa en la *~junta~ {joint}*: {left} en la ~forma~ izquierda, {right} en la derecha. "
         "Si falta ~concreto~, ahí se corta."
