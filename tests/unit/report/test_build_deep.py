@@ -173,12 +173,12 @@ def test_a_depth_that_is_none_is_refused(depths: list[Any], field: str, key: str
 
 STOPS: dict[str, tuple[dict[str, Any], str]] = {
     "past B": (job(apron={**APRON, "to": "50 ft"}), "the apron runs past B"),
-    "a wall": (job(apron={**APRON, "thickness": "4 ft"}, thickness="3 ft", poured="wall"), "an apron isn't for a wall"),
+    "a wall": (job(apron={**APRON, "thickness": "4 ft"}, thickness="3 ft", poured="wall"), "a wall has no apron"),
     "a filled curve": (job(apron=APRON, fills=True), "no apron in a slab that fills"),
-    "a depth past B": (job(depths=reads(("1 ft", "4 in"), ("60 ft", "4 in"))), "a depth is told past B"),
+    "a depth past B": (job(depths=reads(("1 ft", "4 in"), ("60 ft", "4 in"))), "a depth is given past B"),
     "a wall's depths": (
         job(depths=reads(("1 ft", "4 ft")), thickness="3 ft", poured="wall"),
-        "measured depths aren't for a wall",
+        "a wall takes no measured depths",
     ),
     "a filled curve's depths": (job(depths=reads(("1 ft", "4 in")), fills=True), "no measured depths in a slab"),
     "a depth on the step": (job(apron=APRON, depths=reads(("22 ft", "5 in"))), "right on the apron's end"),

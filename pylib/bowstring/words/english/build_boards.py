@@ -57,7 +57,7 @@ MESSAGES = {
     "boards.bows": "Sprung, {length} of board bows {outside} on the outer edge, {inside} on the inner.",
     "boards.push_note": "The push is a guide: lumber varies. Bend one board before you count on it.",
     "boards.fails_head": "Where it breaks",
-    "boards.breaks": "At a knot, and at the first stake from a loose end.",
+    "boards.breaks": "At a knot, and at the first stake in from a loose end.",
     "boards.tighter": (
         "There the bend is {percent}% tighter than the curve. The limits here are for the curve: they don't allow "
         "for that."
