@@ -217,8 +217,8 @@ def test_an_order_by_measured_depths_by_hand() -> None:
     answer = answer_to(job(depths=SIX))
     part = answer["pour"]
     assert part["volume"] / YARD == pytest.approx(AREA * mean / 12 / 27, rel=1e-9)
-    assert (row(answer)["text"], row(answer)["more"]) == ("Order 3-1/2 yards", 'by 6 measured depths, mean 4-3/8"')
-    assert part["why"].startswith('236.5 ft² at 4-3/8", the mean of 6 depths, is 3.19 yd³')
+    assert (row(answer)["text"], row(answer)["more"]) == ("Order 3-1/2 yards", 'by 6 measured depths, average 4-3/8"')
+    assert part["why"].startswith('236.5 ft² at 4-3/8", the average of 6 depths, is 3.19 yd³')
     assert part["deep"]["measured"][0] == "The drawing's thickness alone would order 3-1/4 yards."
     assert part["changes"][0]["order_shown"] == "3-1/4" and "low" not in part["changes"][0]["what"]
     assert part["measure"] == "" and part["deep"]["thin"] == [] and part["state"] == "usual"

@@ -6,7 +6,7 @@ MESSAGES = {
     "deep.on_paper": "Apron: {apron}.",
     "deep.stretch": "from {first} to {last}",
     "deep.depth_apron": "{depth}, apron {apron},",
-    "deep.depth_mean": "{mean}, the mean of {count} depths,",
+    "deep.depth_mean": "{mean}, the average of {count} depths,",
     "deep.draw": "apron {depth}",
     "deep.bed": "Apron: {apron}. The base steps down there.",
     "deep.dig": (
@@ -34,7 +34,7 @@ MESSAGES = {
     "deep.no_joint": "the apron's ends have no joint",
     "deep.sign_apron": "Base under top, apron",
     "deep.measured_title": "The measured depths",
-    "deep.by_depths": "by {count} measured depths, mean {mean}",
+    "deep.by_depths": "by {count} measured depths, average {mean}",
     "deep.one": "one depth measured: it takes two",
     "deep.crown": "The crown stands above a string across the forms: measure from the crowned screed instead.",
     "deep.two_needed": "One depth is measured. It takes {least}, so the order goes by the drawing.",

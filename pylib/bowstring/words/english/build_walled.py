@@ -51,7 +51,7 @@ MESSAGES = {
     "walled.plywood": (
         "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
     ),
-    "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} at the least.",
+    "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} is the tightest.",
     "walled.sheets": "Sheets {across} x {along}, full height: {outer} outside, {inner} inside.",
     "walled.footing_edges": ("Footing forms: {outer} outside on R {out_radius}, {inner} inside on R {in_radius}."),
     "walled.footing_boards": "For the footing: {told} {stakes} form stakes.",

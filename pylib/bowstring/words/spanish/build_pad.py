@@ -34,10 +34,11 @@ MESSAGES = {
         "{long_side} en diagonal."
     ),
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
-    "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda detrás de A; la B-2, detrás de B.",
+    "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
     "pad.set_other": (
-        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se abre al otro lado."
+        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se comba "
+        "al lado contrario de la primera."
     ),
     "pad.other_left": "Párese en A-2, mire a B-2: la otra curva queda a su IZQUIERDA.",
     "pad.other_right": "Párese en A-2, mire a B-2: la otra curva queda a su DERECHA.",

@@ -66,7 +66,7 @@ MESSAGES = {
     "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
     "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",
     "walled.in_dig": (
-        "Sus ~estacas~ quedan en la excavación|Póngalas fuera de la línea: a "
+        "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a "
         "más de {outside} por fuera, o {inside} por dentro."
     ),
     "walled.in_dig_row": "sus ~estacas~ quedan en la excavación",
