@@ -194,12 +194,12 @@ def test_a_depth_that_is_none_is_refused(depths: list[Any], field: str, key: str
 
 STOPS: dict[str, tuple[dict[str, Any], str]] = {
     "past B": (job(apron={**APRON, "to": "50 ft"}), "the apron runs past B"),
-    "a wall": (job(apron={**APRON, "thickness": "4 ft"}, thickness="3 ft", poured="wall"), "an apron isn't for a wall"),
+    "a wall": (job(apron={**APRON, "thickness": "4 ft"}, thickness="3 ft", poured="wall"), "a wall has no apron"),
     "a filled curve": (job(apron=APRON, fills=True), "no apron in a slab that fills"),
-    "a depth past B": (job(depths=reads(("1 ft", "4 in"), ("60 ft", "4 in"))), "a depth is told past B"),
+    "a depth past B": (job(depths=reads(("1 ft", "4 in"), ("60 ft", "4 in"))), "a depth is given past B"),
     "a wall's depths": (
         job(depths=reads(("1 ft", "4 ft")), thickness="3 ft", poured="wall"),
-        "measured depths aren't for a wall",
+        "a wall takes no measured depths",
     ),
     "a filled curve's depths": (job(depths=reads(("1 ft", "4 in")), fills=True), "no measured depths in a slab"),
     "a depth on the step": (job(apron=APRON, depths=reads(("22 ft", "5 in"))), "right on the apron's end"),
@@ -238,8 +238,8 @@ def test_an_order_by_measured_depths_by_hand() -> None:
     answer = answer_to(job(depths=SIX))
     part = answer["pour"]
     assert part["volume"] / YARD == pytest.approx(AREA * mean / 12 / 27, rel=1e-9)
-    assert (row(answer)["text"], row(answer)["more"]) == ("Order 3-1/2 yards", 'by 6 measured depths, mean 4-3/8"')
-    assert part["why"].startswith('236.5 ft² at 4-3/8", the mean of 6 depths, is 3.19 yd³')
+    assert (row(answer)["text"], row(answer)["more"]) == ("Order 3-1/2 yards", 'by 6 measured depths, average 4-3/8"')
+    assert part["why"].startswith('236.5 ft² at 4-3/8", the average of 6 depths, is 3.19 yd³')
     assert part["deep"]["measured"][0] == "The drawing's thickness alone would order 3-1/4 yards."
     assert part["changes"][0]["order_shown"] == "3-1/4" and "low" not in part["changes"][0]["what"]
     assert part["measure"] == "" and part["deep"]["thin"] == [] and part["state"] == "usual"

@@ -8,6 +8,7 @@ MESSAGES = {
         "plant's."
     ),
     "forms.back_title": "{title}: levels and pour",
+    "forms.sign_booked": "Form inspection booked, for",
     "forms.sign_slopes": "Running inside; crossfall, {level} level",
     "forms.diagonals": (
         "*Check:* both diagonals from stake to stake must read *{shown}*. If one differs, a stake has slid along the "

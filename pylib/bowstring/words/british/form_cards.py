@@ -12,7 +12,7 @@ MESSAGES = {
     "forming.line_other_round": "Tape back from the pegs and reset the stakes. Square the sides back.",
     "forming.line_hubs_round": "From each peg, tape back to the curve. Square the sides back.",
     "forming.line_other_both": "Reset the stakes from the pegs. Square the sides; set the other curve.",
-    "forming.line_hubs_both": "From each peg, tape to the curve. Square the sides; set the other.",
+    "forming.line_hubs_both": "At each peg, tape to the curve. Square sides; set the other curve.",
     "forming.pour": "Recheck line, width, tops, joints and sub-base. Sign off, then order.",
     "forming.label.hub_outside": "stake to peg, away from the centre",
     "forming.label.hub_inside": "stake to peg, towards the centre",

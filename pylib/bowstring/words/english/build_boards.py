@@ -13,7 +13,7 @@ MESSAGES = {
     "boards.more_usual": "{boards} boards to bend, {stakes} stakes",
     "boards.more_long": "{stakes} stakes",
     "boards.more_near": "job lumber stops at R {radius}",
-    "boards.more_stop": "strips, or the maker's least radius",
+    "boards.more_stop": "strips, or the maker's minimum radius",
     "boards.line_alone": "on your line; the inner edge is tighter",
     "boards.how_thick": "How thick is your board?",
     "boards.wall": "This deep, forms are designed",
@@ -57,7 +57,7 @@ MESSAGES = {
     "boards.bows": "Sprung, {length} of board bows {outside} on the outer edge, {inside} on the inner.",
     "boards.push_note": "The push is a guide: lumber varies. Bend one board before you count on it.",
     "boards.fails_head": "Where it breaks",
-    "boards.breaks": "At a knot, and at the first stake from a loose end.",
+    "boards.breaks": "At a knot, and at the first stake in from a loose end.",
     "boards.tighter": (
         "There the bend is {percent}% tighter than the curve. The limits here are for the curve: they don't allow "
         "for that."
@@ -82,7 +82,7 @@ MESSAGES = {
     "boards.kerfs_inside": "Or kerf the inner board ({board}): {count} cuts {depth} deep, {apart} apart.",
     "boards.kerfs_how": "Cut on the inside of the bend. Bend to the stakes; don't close the kerfs.",
     "boards.kerfs_cover": "On the outer board the kerfs face the concrete: cover them with a thin sheet.",
-    "boards.maker": "Hardboard, plastic or steel: go by the maker's least radius.",
+    "boards.maker": "Hardboard, plastic or steel: go by the maker's minimum radius.",
     "boards.ends_head": "At the ends",
     "boards.runs_flat": "If a board stops at A or B, its last {gap} runs flat, off the curve by up to {miss}.",
     "boards.carry_past": "Carry the board {past} past A and B and fix it along the straight.",

@@ -95,7 +95,7 @@ MESSAGES = {
     "grades.clash_top_more": "{off} apart at B: which holds?",
     "grades.clash_high_head": "High end and tops disagree",
     "grades.clash_high_text": "End {high} is given as the high one. By the tops it is {other}.",
-    "grades.clash_high_why": "One of them turns the slab around. Ask which one holds.",
+    "grades.clash_high_why": "One of them slopes the slab backward. Ask which one holds.",
     "grades.clash_high_short": "High end and tops disagree",
     "grades.clash_high_more": "{high} is given, {other} by the tops",
     "grades.clash_crown_head": "Crown or cross slope?",

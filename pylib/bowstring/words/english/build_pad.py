@@ -42,7 +42,7 @@ MESSAGES = {
     "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",
     "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
     "pad.sides_head": "The straight sides",
-    "pad.check_head": "Check: diagonals and depth",
+    "pad.check_head": "Check: diagonals and length",
     "pad.check": (
         "A-2 to B-2 must read {chord}. "
         "Both diagonals, A to B-2 and B to A-2, must read {diagonal}. No step pulls the diagonals."

@@ -30,7 +30,7 @@ MESSAGES = {
     "pour.call_small": "outer form, from A",
     "pour.call_table": "When to call the plant; distances: {where}",
     "pour.out": "truck out",
-    "pour.on_plan": "on plan at",
+    "pour.on_plan": "on track at",
     "pour.call_at": "call if short of",
     "pour.out_half": "1/2",
     "pour.out_three_quarters": "3/4",

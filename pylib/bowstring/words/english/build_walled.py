@@ -31,7 +31,7 @@ MESSAGES = {
     "walled.why_wall": "Wall *{net}* net, {with_waste} with {waste} waste.",
     "walled.footing_first": "Footing first: {told}",
     "walled.wall_then": "Then the wall: {told}",
-    "walled.lift": "{height} of wall height takes *{volume}*. It rises in lifts, the same all along.",
+    "walled.lift": "{height} of wall height takes *{volume}*. Bring it up in even lifts, all along.",
     "walled.panel": "Each panel takes *{volume}*.",
     "walled.bed": "A {base} base under the footing is {volume} in place. Order more: it packs down.",
     "walled.if_high": "wall {height} high",
@@ -51,11 +51,11 @@ MESSAGES = {
     "walled.plywood": (
         "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
     ),
-    "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} at the least.",
+    "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} is the tightest.",
     "walled.sheets": "Sheets {across} x {along}, full height: {outer} outside, {inner} inside.",
     "walled.footing_edges": ("Footing forms: {outer} outside on R {out_radius}, {inner} inside on R {in_radius}."),
     "walled.footing_boards": "For the footing: {told} {stakes} form stakes.",
-    "walled.designed": "Pressure, ties and bracing: the form's maker and a licensed designer.",
+    "walled.designed": "Pressure, ties and bracing: the form supplier and a licensed engineer.",
     "walled.no_stakes": "No form stakes: the wall's forms stand on its footing.",
     "walled.line_again": "After the footing's pour, set the line again on it, from the hubs.",
     "walled.line_again_stakes": "After the footing's pour, set the line again on it, from your stakes.",

@@ -40,7 +40,7 @@ MESSAGES = {
     "build.draw_runs_inside": "inner {slope} up to {end}",
     "build.draw_not_to_scale": "not to scale",
     "build.draw_board": "A board sprung on its stakes",
-    "build.draw_tightest": "tightest here: first stake from a loose end",
+    "build.draw_tightest": "tightest here: first stake in from a loose end",
     "build.draw_concrete": "concrete side",
     "build.draw_larger": "{stock} board, inner edge; bow drawn larger",
 }

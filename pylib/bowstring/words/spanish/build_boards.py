@@ -18,8 +18,8 @@ MESSAGES = {
     "boards.more_stop": "tiras, o el ~radio~ del fabricante",
     "boards.line_alone": "en su línea; por dentro es más cerrado",
     "boards.how_thick": "¿Qué grueso tiene su ~tabla~?",
-    "boards.wall": "Tan hondo, se diseña la ~forma~",
-    "boards.wall_more": "y sus apoyos; no ~tablas~ y ~estacas~",
+    "boards.wall": "Tan hondo, la ~forma~ se calcula",
+    "boards.wall_more": "y los puntales; no ~tablas~ y ~estacas~",
     "boards.no_inner": "No hay borde interior que formar",
     # the page
     "boards.title": "~Tablas~ de la ~forma~",
@@ -63,25 +63,25 @@ MESSAGES = {
     "boards.tighter": "Ahí se dobla {percent}% más que la curva. Los límites de aquí son de la curva: no lo incluyen.",
     "boards.stops": "{level}: hasta {boards}.",
     "boards.stops_at": "R {radius} con {board}",
-    "boards.no_table": "No hay tabla publicada para madera: son números de la práctica.",
+    "boards.no_table": "No hay lista publicada para madera: son números de la práctica.",
     "boards.otherwise_head": "Si no se dobla",
     "boards.strips_head": "Tiras de triplay, dobladas en seco",
     "boards.strip_across": "{thickness}, veta parada",
     "boards.strip_along": "{thickness}, veta a lo largo",
     "boards.strip_longest": "hasta",
     "boards.strips_note": (
-        "De la lista de los fabricantes, para ~formas~ de ~concreto~. A la tira delgada póngale ~estacas~ bien juntas."
+        "De la lista de los fabricantes, para ~formas~ de ~concreto~. A la tira delgada, ~estacas~ bien seguidas."
     ),
     "boards.plywood": "Sirven tiras de triplay de {thickness}, veta parada, de {longest} de largo a lo más.",
     "boards.no_plywood": "Ningún triplay de la lista de los fabricantes baja de R {radius}.",
     "boards.try_selected": "Tiras escogidas, derechas y sin nudos, sí, con las dos puntas sujetas: escójalas arriba.",
-    "boards.layers": "O por capas: {count} tiras de {thickness} de grueso, uniones alternadas, atornilladas entre sí.",
+    "boards.layers": "O por capas: {count} tiras de {thickness} de grueso, atornilladas, uniones cuatrapeadas.",
     "boards.layer_longer": "Cada capa más afuera es {longer} más larga.",
     "boards.kerfs_outside": "O ranure la ~tabla~ exterior ({board}): {count} cortes de {depth} de hondo, cada {apart}.",
     "boards.kerfs_inside": "O ranure la ~tabla~ interior ({board}): {count} cortes de {depth} de hondo, cada {apart}.",
     "boards.kerfs_how": "Corte por dentro de la curva. Doble hasta las ~estacas~; no cierre las ranuras.",
     "boards.kerfs_cover": "En la ~tabla~ exterior las ranuras dan al ~concreto~: tápelas con una lámina delgada.",
-    "boards.maker": "Cartón duro, plástico o acero: vale el ~radio~ mínimo del fabricante.",
+    "boards.maker": "Tablero duro, plástico o acero: vale el ~radio~ mínimo del fabricante.",
     "boards.ends_head": "En las puntas",
     "boards.runs_flat": (
         "Si la ~tabla~ acaba en A o B, sus últimos {gap} quedan rectos, fuera de la curva hasta por {miss}."
@@ -141,15 +141,15 @@ MESSAGES = {
         "ojo."
     ),
     "boards.reason_smooth": (
-        "Más juntas en este ~radio~: recta entre dos, la ~tabla~ falla la curva por {face} a lo más."
+        "Más seguidas en este ~radio~: recta entre dos, la ~tabla~ falla la curva por {face} a lo más."
     ),
-    "boards.reason_bow": "Más juntas por el ~concreto~: que combe la ~tabla~ {bow} a lo más.",
+    "boards.reason_bow": "Más seguidas por el ~concreto~: que combe la ~tabla~ {bow} a lo más.",
     "boards.reason_said": "Esa ~separación~ la dio usted.",
     "boards.too_wide_bow": "Es mucha: el ~concreto~ fresco comba la ~tabla~ más de {bow}.",
     "boards.too_wide_smooth": "Es mucha: si queda recta entre ~estacas~, la ~tabla~ falla la curva por más de {face}.",
     "boards.past_each": "Una o más pasando cada punta sujetan la ~tabla~ a lo largo de la recta.",
     "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
-    "boards.between": "Entre ellas el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",
+    "boards.between": "Entre ~estacas~ el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",
     "boards.tops": "Que no pasen del canto de arriba de la ~tabla~.",
     "boards.not_layout": "No son las ~estacas~ de ~trazo~: márquelas distinto.",
     # what was taken
@@ -161,6 +161,6 @@ MESSAGES = {
     ),
     "boards.taken_lengths": "Las ~tablas~ vienen de {lengths}.",
     "boards.taken_overrun": "Las ~tablas~ pasan {past} más allá de A y de B.",
-    "boards.taken_depth": "~Concreto~ tan hondo como la ~tabla~ es alta, {height}: no se dio el espesor.",
-    "boards.too_low": "{board} tiene {height} de alto: es poco para {depth} de ~concreto~. Tome una más alta.",
+    "boards.taken_depth": "~Concreto~ tan hondo como lo alto de la ~tabla~, {height}: no se dio el espesor.",
+    "boards.too_low": "{board} tiene {height} de alto: es poco para {depth} de ~concreto~. Use una más alta.",
 }

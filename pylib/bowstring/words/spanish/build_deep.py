@@ -61,7 +61,7 @@ MESSAGES = {
     "deep.thin_over": (
         "*Pasa de ACI 117-10, 4.5.4, según se cita:* {mean} en promedio, {one} en un punto. Rebaje la base."
     ),
-    "deep.fills": "{order} llenan una base hasta {low} más baja que lo medido, sin tirar nada.",
+    "deep.fills": "Con {order} se llena una base hasta {low} más baja que lo medido, sin tirar nada.",
     "deep.if_drawn": "{thickness} según el ~plano~, sin medir",
     "deep.panels": "Los paneles llevan de *{least}* a *{most}*, según cambia la profundidad.",
     "deep.wall": "Sin pedido: un muro no lleva tramo grueso",
@@ -80,9 +80,9 @@ MESSAGES = {
     "deep.apron_kink_more": "Ahí no puede terminar ~a escuadra~: mueva ese extremo por la línea.",
     "deep.apron_none": "Sin pedido: el tramo grueso no tiene largo",
     "deep.apron_none_more": "Empieza donde termina la losa, en {at}.",
-    "deep.depth_past": "Sin pedido: una profundidad pasa de B",
+    "deep.depth_past": "Sin pedido: una profundidad queda pasando B",
     "deep.depth_past_more": "Está en {at}; la ~forma~ exterior mide {length}.",
-    "deep.depth_past_line": "Sin pedido: una profundidad pasa del final de la línea",
+    "deep.depth_past_line": "Sin pedido: una profundidad queda pasando el final de la línea",
     "deep.depth_past_line_more": "Está en {at}; la línea mide {length}.",
     "deep.depth_step": "Sin pedido: una profundidad está justo en el extremo del tramo grueso",
     "deep.depth_step_more": "La base baja de golpe en {at}: mida a un lado.",

@@ -142,7 +142,7 @@ MESSAGES = {
         "{size}."
     ),
     "edges.level": "Todas son medidas ~a nivel~: en esta ~pendiente~, tenga la ~cinta~ ~a nivel~.",
-    "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, gírelo desde ahí con {radius}.",
+    "edges.swing": "El borde interior es cerrado. Si alcanza el ~centro~, trácelo desde ahí con {radius}.",
     "edges.dig_all": "Por dentro, la excavación llega al ~centro~: excave todo.",
     "edges.curb_lines": "El ~plano~ da una línea de la ~guarnición~. Las otras, en su detalle: aquí no se suponen.",
     "edges.footing_middle": "La zapata se toma centrada bajo el muro, {past} más allá de cada cara.",

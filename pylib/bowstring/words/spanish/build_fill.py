@@ -5,7 +5,7 @@
 MESSAGES = {
     "fill.row": "Curva R {radius}, recta {chord}",
     "fill.row_more": "todo adentro, {deep} de fondo",
-    "fill.centre_row": "Falta el borde, no el eje",
+    "fill.centre_row": "Dé el borde, no el eje",
     "fill.panels": "{columns} por {rows} paneles",
     "fill.one_panel": "Un panel, sin ~juntas~",
     "fill.too_long": "Paneles de más de {most}",
@@ -40,14 +40,14 @@ MESSAGES = {
     "fill.straight_form": "recta, de A a B",
     "fill.carry_past": "Pase la ~tabla~ curva {past} más allá de A y B, derecho. La ~forma~ recta va a tope en medio.",
     "fill.no_overrun": "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, derecho, para corregirlo.",
-    "fill.first_past": "Fije una punta en la ~estaca~ que va pasando A y atorníllela.",
-    "fill.screw_all": "Atornille cada ~estaca~ de todas las ~formas~: los tornillos sostienen el nivel.",
-    "fill.double": "Dos tornillos donde se despega: en la primera ~estaca~ hacia adentro de cada punta.",
+    "fill.first_past": "Prense una punta en la ~estaca~ que va pasando A y atorníllela.",
+    "fill.screw_all": "Atornille cada ~estaca~ de todas las ~formas~: los tornillos guardan la altura.",
+    "fill.double": "Dos tornillos donde se despega: en la segunda ~estaca~ desde cada punta.",
     "fill.past_each": "Una o más pasando cada punta sostienen la ~tabla~ curva.",
     "fill.stakes_string": "~Forma~ recta: cada {gap}, {gaps} espacios iguales de A a B.",
     "fill.screws": (
-        "*Atornille cada ~estaca~, todas las ~formas~.* Donde la ~tabla~ curva se despega, dos tornillos: primera "
-        "~estaca~ adentro de cada punta."
+        "*Atornille cada ~estaca~, todas las ~formas~.* Donde la ~tabla~ curva se despega, dos tornillos: segunda "
+        "~estaca~ desde cada punta."
     ),
     "fill.draw_larger": "~tabla~ de {stock} en la curva; comba aumentada",
     "fill.draw_string": "recta {shown}",

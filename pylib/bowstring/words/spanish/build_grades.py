@@ -16,7 +16,7 @@ MESSAGES = {
     "grades.more_high": "A o B: nunca se supone",
     "grades.more_low": "hacia ahí corre el agua",
     "grades.more_width": "la ~pendiente~ ya está dada",
-    "grades.more_no_inner": "el ancho pasa del ~radio~",
+    "grades.more_no_inner": "el ancho llega al ~centro~",
     "grades.up": "Sube {height} de A a B",
     "grades.down": "Baja {height} de A a B",
     "grades.level": "~A nivel~ de A a B",
@@ -37,12 +37,12 @@ MESSAGES = {
     "grades.more_across_over": "máximo {limit}",
     "grades.short_near_inside": "Interior {slope}, máximo {limit}",
     "grades.short_near_outside": "Exterior {slope}, máximo {limit}",
-    "grades.more_near_feet": "1/8 in de error en 10 ft lo pasa",
-    "grades.more_near_metric": "3 mm de error en 3 m lo pasa",
+    "grades.more_near_feet": "1/8 in de error en 10 ft: se pasa",
+    "grades.more_near_metric": "3 mm de error en 3 m: se pasa",
     "grades.short_cross_near": "A lo ancho {slope}, máximo {limit}",
     "grades.short_crown_near": "Bombeo cae {slope}, máximo {limit}",
-    "grades.more_across_near_feet": "1/8 in de error bajo un nivel de 4 ft lo pasa",
-    "grades.more_across_near_metric": "3 mm de error bajo un nivel de 1.2 m lo pasa",
+    "grades.more_across_near_feet": "1/8 in de error en nivel de 4 ft: se pasa",
+    "grades.more_across_near_metric": "3 mm de error en nivel de 1.2 m: se pasa",
     # one height
     "grades.low_by": "{height} abajo",
     "grades.cut": "corte {depth}",
@@ -82,7 +82,7 @@ MESSAGES = {
     "grades.less_length": "{slope} es en el eje central; el borde interior sube lo mismo en menos largo.",
     "grades.hold_or_ask": "Deje el eje central en {slope}, o pregunte.",
     "grades.change_tops": "Así lo piden las alturas en A y en B: cambie una, o pregunte.",
-    "grades.no_slope_holds": "El cambio de ancho y la ~pendiente~ a lo ancho ya lo pasan: cambie uno, o pregunte.",
+    "grades.no_slope_holds": "El cambio de ancho y la ~pendiente~ a lo ancho ya se pasan: cambie uno, o pregunte.",
     "grades.past_it_a_ramp": "Arriba de {limit} es una rampa, con las reglas de una rampa.",
     "grades.across_too_steep": "A lo ancho cae {slope}. Puede caer {limit} cuando mucho.",
     "grades.near_why_feet": "Una ~forma~ con 1/8 in de error en 10 ft pasa de {limit}.",
@@ -96,14 +96,14 @@ MESSAGES = {
     "grades.none_yet": "No hay niveles hasta resolver esto. Bordes, ~tablas~ y ~juntas~ siguen bien.",
     "grades.clash_top_head": "No cuadran ~pendiente~ y alturas",
     "grades.clash_top_text": (
-        "Desde el canto exterior en A, B queda {by_slope} por la ~pendiente~ y {by_tops} por su altura."
+        "Desde el canto de la ~forma~ exterior en A, B queda {by_slope} por la ~pendiente~ y {by_tops} por su altura."
     ),
     "grades.clash_top_why": "Hay {off} entre las dos: en B sería un tropiezo. Pregunte cuál manda.",
     "grades.clash_top_short": "No cuadran ~pendiente~ y B",
     "grades.clash_top_more": "{off} de diferencia en B: ¿cuál manda?",
     "grades.clash_high_head": "No cuadran extremo alto y alturas",
     "grades.clash_high_text": "El extremo {high} se dio como alto. Por las alturas es {other}.",
-    "grades.clash_high_why": "Uno de los dos voltea la losa. Pregunte cuál manda.",
+    "grades.clash_high_why": "Uno de los dos voltea la ~pendiente~. Pregunte cuál manda.",
     "grades.clash_high_short": "No cuadran extremo alto y alturas",
     "grades.clash_high_more": "se dio {high}, por las alturas es {other}",
     "grades.clash_crown_head": "¿Bombeo o ~pendiente~ a lo ancho?",
@@ -144,8 +144,8 @@ MESSAGES = {
         "El punto bajo está entre los extremos, cerca de {stake}: ahí se encharca si no hay desagüe."
     ),
     # notes
-    "grades.above_A": "Las alturas son sobre el canto de la ~forma~ exterior en A.",
-    "grades.starts_at": "El canto de la ~forma~ exterior en A está en {level}; las alturas son sobre él.",
+    "grades.above_A": "Las alturas se miden desde el canto de la ~forma~ exterior en A.",
+    "grades.starts_at": "El canto de la ~forma~ exterior en A está en {level}; de ahí se miden las alturas.",
     "grades.rod_at_A": "En la ~forma~ exterior de A el estadal marca {reading}.",
     "grades.slope_follows": "La ~pendiente~ sale de las dos alturas: {slope} en el eje central.",
     "grades.along": "El eje central lleva {center}, el borde exterior {outside}, el interior {inside}.",
@@ -156,7 +156,8 @@ MESSAGES = {
     "grades.by_width": "El ancho cambia: cada altura se calcula con el ancho de su lugar.",
     "grades.cross_taken": "Se toma {slope} a lo ancho, pues no se dio: es lo usual y queda abajo de 1:48.",
     "grades.quarter_rule": (
-        "El bombeo es una parábola: a medio camino del borde baja un cuarto. Aquí la regla del cuarto es exacta."
+        "El bombeo es una parábola: a medio camino entre el medio y el borde baja un cuarto. Aquí la regla del "
+        "cuarto es exacta."
     ),
     "grades.slow_feet": "Cae menos de 1/8 in por pie: se puede encharcar.",
     "grades.slow_metric": "Cae menos de 10 mm por metro: se puede encharcar.",

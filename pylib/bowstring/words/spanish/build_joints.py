@@ -73,7 +73,7 @@ MESSAGES = {
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
     "joints.deep_short": "Corte *{depth} de hondo* cuando menos.",
     "joints.deep_wall": "El ~plano~ dice cómo van sus ~juntas~.",
-    "joints.deep_open": "Corte de hondo un cuarto del espesor cuando menos.",
+    "joints.deep_open": "Corte cuando menos un cuarto del espesor de hondo.",
     "joints.shape": "Los paneles son de {ratio} a 1 cuando mucho; no pase de 1.5.",
     "joints.shape_never": (
         "Los paneles son de {ratio} a 1, más de 1.5. "

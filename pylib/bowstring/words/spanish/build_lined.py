@@ -65,7 +65,7 @@ MESSAGES = {
     "lined.miter_how": (
         "En un quiebre no use la vara: tienda ~hilo~ por los bordes de ambos tramos hasta que se crucen."
     ),
-    "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, gírelo desde ahí con {radius}."),
+    "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, trácelo desde ahí con {radius}."),
     "lined.dig_all": "{piece}: por dentro la excavación llega al ~centro~. Excave todo.",
     "lined.ends_square": "Los dos extremos de la losa van ~a escuadra~ con la línea.",
     # the joints
@@ -93,7 +93,7 @@ MESSAGES = {
         "de un ~arco~, la ~tabla~ por atrás mide más."
     ),
     "lined.joints_square": (
-        "Marque de lado a lado, derecho, ~a escuadra~ con los dos bordes. En un ~arco~ esa línea apunta al ~centro~."
+        "Tire línea de marca a marca, ~a escuadra~ con los dos bordes. En un ~arco~ esa línea apunta al ~centro~."
     ),
     "lined.joints_miter": "En un quiebre la ~junta~ va en el inglete, de esquina a esquina.",
     "lined.joints_corner_sharp": (

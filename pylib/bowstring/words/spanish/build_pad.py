@@ -16,12 +16,12 @@ MESSAGES = {
     "pad.row_both": "Puntas R {radius}, lados {sides}",
     "pad.row_more": "{chord} de ancho, {deep} de largo total",
     "pad.back_of": "{stake}-2",
-    "pad.conclusion_one": "Punta redonda R {radius}, lados rectos {sides}, fondo {chord}; {deep} en total",
-    "pad.conclusion_both": "Las dos puntas R {radius}, lados rectos {sides} separados {chord}; {deep} en total",
+    "pad.conclusion_one": "Punta redonda R {radius}, lados rectos {sides}, atrás {chord}; {deep} en total",
+    "pad.conclusion_both": "Las dos puntas R {radius}, lados rectos {sides}, separados {chord}; {deep} en total",
     "pad.line_sides": "Lados rectos",
     "pad.line_back": "Borde de atrás",
     "pad.line_other_curve": "La otra curva",
-    "pad.note_straight": "~concreto~; {board} detrás, excavado {past} más",
+    "pad.note_straight": "~concreto~; {board} detrás, excavado {past} más allá",
     "pad.note_other_curve": "la primera curva, volteada",
     "pad.square_back": "~a escuadra~, atrás de A y B",
     "pad.across": "de A-2 a B-2",
@@ -31,13 +31,14 @@ MESSAGES = {
     "pad.corner": "En A y B la curva llega a los lados con {corner}, por dentro de la losa.",
     "pad.square": (
         "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, {shape}: {along} por el ~hilo~, {out} hacia atrás, "
-        "{long_side} al sesgo."
+        "{long_side} en diagonal."
     ),
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
-    "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda detrás de A; la B-2, detrás de B.",
+    "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
     "pad.set_other": (
-        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se abre al otro lado."
+        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se comba "
+        "al lado contrario de la primera."
     ),
     "pad.other_left": "Párese en A-2, mire a B-2: la otra curva queda a su IZQUIERDA.",
     "pad.other_right": "Párese en A-2, mire a B-2: la otra curva queda a su DERECHA.",
@@ -47,7 +48,7 @@ MESSAGES = {
         "De A-2 a B-2 debe medir {chord}. "
         "Las dos diagonales, de A a B-2 y de B a A-2, deben medir {diagonal}. Ningún paso las usa."
     ),
-    "pad.check_deep": "~A escuadra~ desde el medio del fondo, la curva queda a {deep}.",
+    "pad.check_deep": "~A escuadra~ desde el medio del borde de atrás, la curva queda a {deep}.",
     "pad.check_deep_both": "Del medio de una curva al medio de la otra hay {deep}.",
     "pad.other_curve": "Otra curva",
     "pad.two_curves": "Se doblan las dos curvas, R {radius}; los lados son rectos.",
@@ -74,8 +75,8 @@ MESSAGES = {
     "pad.joints_one_column": "{rows} paneles, uno tras otro,\n{panel} por {across}",
     "pad.joints_none": "Un panel, sin ~juntas~:\n{wide} de A a B, {deep} en total",
     "pad.taped": (
-        "Mida desde el lado de A por el ~hilo~, el fondo y la curva, y por los lados, en la *~cara del concreto~*. "
-        "Por atrás, la ~tabla~ curva mide {longer} más."
+        "Mida desde el lado de A por el ~hilo~, el borde de atrás y la curva, y por los lados, en la "
+        "*~cara del concreto~*. Por atrás, la ~tabla~ curva mide {longer} más."
     ),
     "pad.end_row": "La fila de la curva mide {deep} en su medio: así ninguna ~junta~ llega a ella con menos de 60°.",
     "pad.shape": "Los paneles son de {ratio} a 1, más de 1.5. Pregunte al proyectista por las ~juntas~.",

@@ -79,7 +79,7 @@ MESSAGES = {
         "*{count} camiones* de {truck}, {last} en el último. "
         "Pregunte a la planta cómo los reparte y cada cuánto los manda."
     ),
-    "pour.small_load": "En camión son *{order}*: pregunte a la planta cuánto cobra por viaje corto.",
+    "pour.small_load": "En camión son *{order}*: pregunte a la planta cuánto cobra por camión incompleto.",
     "pour.panel": "Cada panel lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ exterior.",
     "pour.panel_one": "Lleva *{panel}*; {one} alcanza para *{reach}* de la ~forma~ exterior.",
     "pour.panels_taper": "Los paneles llevan de *{least}* a *{most}*, según cambia el ancho.",
@@ -106,7 +106,7 @@ MESSAGES = {
     "pour.bed": "Una base de {base} bajo la losa son {volume} ya en su lugar. Pida más: se compacta.",
     "pour.both": "{order} son {other}.",
     "pour.taken_waste": "Se toma {waste} de desperdicio; lo usual es 5 a 10%.",
-    "pour.taken_step": "Se cuenta por pasos de {step}: pregunte a su planta cómo vende.",
+    "pour.taken_step": "Se redondea de a {step}: pregunte a su planta cómo vende.",
     "pour.burns": "*El cemento fresco quema sin doler al principio.* Guantes, botas, rodilleras; lávese.",
     "pour.mix": "La mezcla, el aire, el revenimiento y el curado los dicen la especificación y la planta. Aquí no.",
 }

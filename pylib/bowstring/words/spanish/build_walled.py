@@ -8,38 +8,38 @@ MESSAGES = {
     "walled.first": "¿Losa o muro?",
     "walled.is_wall": "Un muro, {thickness} de alto",
     "walled.is_slab": "Una losa, {thickness} de espesor",
-    "walled.told": "{thickness} de espesor: ¿es un muro?|¿O están cambiados espesor y ancho?",
+    "walled.told": "{thickness} de espesor: ¿es un muro?|¿O están al revés espesor y ancho?",
     "walled.line": "El muro: {width} de espesor, {height} de alto",
     "walled.line_footing": "zapata de {width} x {depth}",
     "walled.blank": "?",
-    "walled.swapped": "{width} de espesor y {height} de alto|¿Están cambiados los dos?",
+    "walled.swapped": "{width} de espesor y {height} de alto|¿Están al revés?",
     "walled.narrow": "Zapata de {footing}, muro de {width}|La zapata es más angosta que el muro que carga.",
     # the concrete
     "walled.then": "{first}, luego {last}",
     "walled.unit_yards": "yardas: zapata, luego muro",
     "walled.unit_metres": "m³: zapata, luego muro",
-    "walled.unit_bags": "sacos de {bag}: zapata, luego muro",
-    "walled.unit_mixed": "zapata, luego muro; sacos de {bag}",
-    "walled.so_many_bags": "{count} sacos",
+    "walled.unit_bags": "bultos de {bag}: zapata, luego muro",
+    "walled.unit_mixed": "zapata, luego muro; bultos de {bag}",
+    "walled.so_many_bags": "{count} bultos",
     "walled.so_many_yards": "{volume} yardas",
     "walled.order_yards": "Zapata {first}, luego muro {last} yardas",
     "walled.order_metres": "Zapata {first}, luego muro {last} m³",
-    "walled.order_bags": "Zapata {first}, luego muro {last} sacos de {bag}",
+    "walled.order_bags": "Zapata {first}, luego muro {last} bultos de {bag}",
     "walled.order_mixed": "Zapata {first}, luego muro {last}",
     "walled.more_yards": "{number} yardas en dos colados",
     "walled.more_metres": "{number} m³ en dos colados",
     "walled.more_bags": "dos colados",
-    "walled.why_footing": "Zapata *{net}* neto, {with_waste} con {waste} de desperdicio.",
-    "walled.why_wall": "Muro *{net}* neto, {with_waste} con {waste} de desperdicio.",
+    "walled.why_footing": "Zapata *{net}* sin desperdicio, {with_waste} con {waste}.",
+    "walled.why_wall": "Muro *{net}* sin desperdicio, {with_waste} con {waste}.",
     "walled.footing_first": "Primero la zapata: {told}",
     "walled.wall_then": "Luego el muro: {told}",
     "walled.lift": "{height} de alto del muro lleva *{volume}*. Sube por capas, parejo a todo lo largo.",
-    "walled.panel": "Cada tramo lleva *{volume}*.",
+    "walled.panel": "Cada panel lleva *{volume}*.",
     "walled.bed": "Una base de {base} bajo la zapata son {volume} ya en su lugar. Pida más: se compacta.",
     "walled.if_high": "muro de {height} de alto",
-    "walled.if_deep": "zapata de {depth} de peralte",
+    "walled.if_deep": "zapata de {depth} de hondo",
     "walled.call_small": "zapata, ~forma~ exterior, desde A",
-    "walled.reach_note": "De la zapata, colada desde A. Antes de esa marca, el pedido no llega a B.",
+    "walled.reach_note": "Es de la zapata, colada desde A. Si no llega a esa marca, el pedido no alcanza hasta B.",
     # its top and joints
     "walled.level_top": "Arriba ~a nivel~, a lo largo y a lo ancho",
     "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
@@ -51,10 +51,10 @@ MESSAGES = {
     "walled.face_outside": "Cara exterior: {length} de largo, {height} de alto, {area}.",
     "walled.face_inside": "Cara interior: {length} de largo, {height} de alto, {area}.",
     "walled.plywood": (
-        "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la tabla del "
+        "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la lista del "
         "fabricante admite {least}."
     ),
-    "walled.no_plywood": "Ningún triplay de la tabla se dobla en seco a R {radius}: {least} cuando menos.",
+    "walled.no_plywood": "Ningún triplay de la lista se dobla en seco a R {radius}: {least} cuando menos.",
     "walled.sheets": "Hojas de {across} x {along}, a todo el alto: {outer} por fuera, {inner} por dentro.",
     "walled.footing_edges": (
         "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
@@ -66,7 +66,7 @@ MESSAGES = {
     "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
     "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",
     "walled.in_dig": (
-        "Sus ~estacas~ quedan en la excavación|Póngalas fuera de la línea: a "
+        "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a "
         "más de {outside} por fuera, o {inside} por dentro."
     ),
     "walled.in_dig_row": "sus ~estacas~ quedan en la excavación",

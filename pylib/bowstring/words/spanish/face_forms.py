@@ -80,9 +80,9 @@ MESSAGES = {
         "Revise línea y nivel justo antes de colar. Llame al 811, espere las marcas; póngale ~tapón~ al acero."
     ),
     "forms.sign_slopes": "Borde más empinado; a lo ancho, nivel de {level}",
-    "forms.sign_base": "Base bajo canto: media, mín.",
+    "forms.sign_base": "Base bajo canto: prom., mín.",
     "forms.tapers": "A {near}, B {far}",
-    "forms.level_feet": "4 pies",
+    "forms.level_feet": "4 ft",
     "forms.level_metric": "1.2 m",
     "forms.diagonals": (
         "*~Revisión~:* las dos diagonales de cada espacio deben dar *{shown}*. Si una no da, una ~estaca~ se corrió a "

@@ -12,7 +12,9 @@ MESSAGES = {
     "lined.cut_past": (
         "En este orden; la primera empieza {past} antes del inicio de la línea. Corte la última a la medida."
     ),
-    "lined.cut_at_kinks": "En cada quiebre acaba la ~tabla~. Junte la otra en la esquina, una ~estaca~ en cada punta.",
+    "lined.cut_at_kinks": (
+        "En cada quiebre acaba la ~tabla~. La otra va a tope en la esquina, con una ~estaca~ en cada punta."
+    ),
     "lined.broken_quarter": "Empalmes a menos de {length} de una punta o de un cuarto de ~arco~: {count}.",
     "lined.broken_stake": "Empalmes a menos de {length} de un cambio de tramo o ~estaca~ de ~trazo~: {count}.",
     "lined.splices_head": "Empalmes, por el borde desde el inicio",

@@ -24,8 +24,8 @@ MESSAGES = {
     "lined.more_over_left": "izquierdo, máximo {limit}; medio {middle}",
     "lined.more_over_right": "derecho, máximo {limit}; medio {middle}",
     "lined.short_near": "{piece}: {slope}, máximo {limit}",
-    "lined.more_across_near_feet": "1/8 in de error en 4 ft lo pasa",
-    "lined.more_across_near_metric": "3 mm de error en 1.2 m lo pasa",
+    "lined.more_across_near_feet": "1/8 in de error en 4 ft: se pasa",
+    "lined.more_across_near_metric": "3 mm de error en 1.2 m: se pasa",
     "lined.too_steep_left": "{piece} lleva {slope} en su borde izquierdo, máximo {limit}.",
     "lined.too_steep_right": "{piece} lleva {slope} en su borde derecho, máximo {limit}.",
     "lined.less_length": "El medio lleva {slope}; por dentro de la curva se sube lo mismo en menos largo.",
@@ -58,7 +58,8 @@ MESSAGES = {
     "lined.twisted": "En un quiebre la losa se tuerce un poco: ahí cae {slope} a lo ancho.",
     "lined.no_ground": "Aquí no hay corte ni relleno: con varios tramos, el nombre no dice cuál ~estaca~ es.",
     "lined.clash_top": (
-        "Desde el canto izquierdo del inicio, el final da {by_slope} por ~pendiente~ y {by_tops} por altura."
+        "Desde el canto de la ~forma~ izquierda al inicio, el final da {by_slope} por ~pendiente~ "
+        "y {by_tops} por altura."
     ),
     "lined.clash_top_why": "Hay {off} entre las dos: quedaría un tropiezo. Pregunte cuál manda.",
     "lined.clash_top_short": "No cuadran ~pendiente~ y final",

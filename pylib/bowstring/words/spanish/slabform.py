@@ -65,8 +65,8 @@ MESSAGES = {
     "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
     "form.slab_footing_width": "Ancho de la zapata",
     "form.slab_footing_width.help": "Centrada debajo. Escriba su unidad.",
-    "form.slab_footing_depth": "Peralte de la zapata",
-    "form.slab_footing_depth.help": "Escriba su unidad.",
+    "form.slab_footing_depth": "Profundidad de la zapata",
+    "form.slab_footing_depth.help": "De arriba a abajo de la zapata. Escriba su unidad.",
     "form.slab_apron_from": "Tramo grueso: desde",
     "form.slab_apron_from.help": "Por la ~forma~ exterior desde A, o por la línea de varios tramos.",
     "form.slab_apron_to": "Tramo grueso: hasta",
@@ -94,7 +94,7 @@ MESSAGES = {
     "form.board_overrun.help": "Cuánto siguen las ~tablas~.",
     "form.board_gap": "~Separación~ máxima entre ~estacas~ de ~forma~",
     # its joints
-    "form.joints_every": "Tramo más largo, borde exterior",
+    "form.joints_every": "Panel más largo, borde exterior",
     "form.joints_panels": "O cuántos paneles",
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
@@ -133,5 +133,5 @@ MESSAGES = {
     "form.depth_row.wrong": "La profundidad {number} no es un lugar, dos puntos y una profundidad.",
     "form.depth_row.remedy": "Escriba cada una como 12': 4-3/8 in, con ; entre ellas.",
     "form.height_row.wrong": "La altura {number} no es ~estaca~, borde y altura.",
-    "form.height_row.remedy": "Escriba cada uno como A fuera 0.4, con ; entre ellos.",
+    "form.height_row.remedy": "Escriba cada una como A fuera 0.4, con ; entre ellas.",
 }
