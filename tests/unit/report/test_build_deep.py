@@ -310,7 +310,12 @@ def test_a_line_has_its_apron_by_stations() -> None:
     assert rows[5][1:] == ["29' 0-3/8\"", "30' 11-5/8\"", "apron begins"]  # 20 + 10 x 28/31, 20 + 10 x 34/31
     assert "Joints 6 and 9 stand at the apron's ends" in " ".join(joints["lines"])
     on_paper = answer_to(said)["lined_sheet"]["parts"]
-    assert any("Joints 6, 9, at the apron's ends" in line for part in on_paper if part["key"] == "joints" for line in part["lines"])
+    assert any(
+        "Joints 6, 9, at the apron's ends" in line
+        for part in on_paper
+        if part["key"] == "joints"
+        for line in part["lines"]
+    )
     assert 'dig 2" deeper' in " ".join(page_of(said, "edges")["lines"])
 
 
