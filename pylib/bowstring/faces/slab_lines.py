@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bowstring.errors import BadJob
 from bowstring.faces.one_line import SAID, USUAL, QuestionLine, capital, length_of, line_of, metres_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.job.terms import DEEPEST_SLAB
+from bowstring.units.slopes import STEEPEST, read_slope, show_slope
 from bowstring.words import say
 
 
@@ -145,10 +147,11 @@ def _usual_cross() -> str:
 
 
 def _percent(typed: Typed, name: str) -> str:
-    """Return a percentage as it is shown, empty where none is typed or it can't be read."""
+    """Return a slope in percent as it is shown, empty where none is typed or it can't be read."""
+    text = typed.get(name, "")
     try:
-        return f"{float(typed.get(name, '').removesuffix('%')):g}"
-    except ValueError:
+        return show_slope(read_slope(text, name, STEEPEST)).removesuffix("%") if text else ""
+    except BadJob:
         return ""
 
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
 from bowstring.job.terms import BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
+from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
 """The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
@@ -18,8 +19,6 @@ SIDES = ("inside", "outside", "left", "right")
 """The two edges of a slab: of a curve, or for who walks along the line."""
 
 HIGHEST_WASTE = 50.0
-STEEPEST = 25.0
-"""Percent: nobody forms a slab by hand that is steeper."""
 
 SAME_PLACE = 0.001
 """Metres: two depths no farther apart were measured at one place."""
@@ -312,13 +311,13 @@ def _grade(reader: Reader) -> GradeSaid:
     return GradeSaid(
         start=_level(grade, "from"),
         end=_level(grade, "to"),
-        slope=_share(grade, "slope", STEEPEST),
+        slope=grade.slope("slope", STEEPEST),
         high=grade.choice("high", ("A", "B")),
-        cross=_share(grade, "cross", STEEPEST),
+        cross=grade.slope("cross", STEEPEST),
         low=grade.choice("low", SIDES),
         crown=grade.length("crown", bare=False),
-        most_running=_share(grade, "limit", STEEPEST),
-        most_cross=_share(grade, "cross_limit", STEEPEST),
+        most_running=grade.slope("limit", STEEPEST),
+        most_cross=grade.slope("cross_limit", STEEPEST),
         demanded=bool(grade.flag("stops")),
         instrument=_level(grade, "instrument"),
         ground=tuple(_ground(grade, row, one) for row, one in enumerate(grade.rows("ground", MOST_GROUND))),
@@ -333,10 +332,10 @@ def _ground(grade: Reader, row: int, value: object) -> GroundRead:
     return GroundRead(stake, edge, level)
 
 
-def _level(reader: Reader, name: str) -> float | None:
-    return reader.coordinate(name, reader.job[name]) if name in reader.job else None
-
-
 def _share(reader: Reader, name: str, most: float) -> float | None:
     percent = reader.number(name, 0, most)
     return None if percent is None else percent / 100
+
+
+def _level(reader: Reader, name: str) -> float | None:
+    return reader.coordinate(name, reader.job[name]) if name in reader.job else None

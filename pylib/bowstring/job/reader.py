@@ -10,6 +10,7 @@ from bowstring.errors import bad
 from bowstring.geometry.plane import Point
 from bowstring.units.echo import quoted
 from bowstring.units.lengths import Length, read_length
+from bowstring.units.slopes import is_plain, read_slope, show_slope
 from bowstring.units.tape import Tape
 
 HIDDEN = frozenset("\u00ad\u061c\u200b\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2060\u2069\ufeff")
@@ -144,6 +145,16 @@ class Reader:
         if isinstance(value, bool) or not isinstance(value, int | float) or not low <= value <= high:
             raise bad(self.field(name), "job.number", low=f"{low:g}", high=f"{high:g}")
         return float(value)
+
+    def slope(self, name: str, most: float) -> float | None:
+        """Return a slope as rise over run, up to ``most`` percent, or ``None`` when it isn't there."""
+        if name not in self.job:
+            return None
+        value, field = self.job[name], self.field(name)
+        percent = read_slope(value, field, most)
+        if isinstance(value, str) and not is_plain(value):
+            self.readings.append(Reading(field, value.strip(), lambda: show_slope(percent)))
+        return float(percent / 100)
 
     def length(self, name: str, *, bare: bool = True, zero: bool = False) -> float | None:
         """Return a length in metres, or ``None`` when it isn't there."""

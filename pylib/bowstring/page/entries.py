@@ -139,8 +139,9 @@ class Entries:
 
     def _beside(self, field: Field) -> str:
         """Return the unit that stands beside a number."""
-        if field.kind in ("angle", "percent"):
-            return f'<span class="beside" id="{field.id}-beside">{said(f"form.beside.{field.kind}")}</span>'
+        if field.kind in ("angle", "percent", "slope"):
+            kind = "angle" if field.kind == "angle" else "percent"
+            return f'<span class="beside" id="{field.id}-beside">{said(f"form.beside.{kind}")}</span>'
         if field.kind == "volume":
             feet, metric = (
                 f'<span data-in="{unit}">{said(f"form.beside.volume.{unit}")}</span>' for unit in ("feet", "metric")

@@ -59,7 +59,8 @@ class Field:
     Attributes:
         place: where its value stands in the job.
         kind: ``text``, ``note``, ``length``, ``fine`` (a length that needs its unit), ``zero`` (a length that may
-            be 0), ``bed`` (both), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``, ``part`` (of one),
+            be 0), ``bed`` (both), ``signed`` (a coordinate), ``angle``, ``count``, ``percent``,
+            ``slope`` (percent, or a rise over a run), ``part`` (of one),
             ``volume`` (cubic yards or metres), ``outline`` (corners in one text), ``place`` (one pair), ``stations``
             and ``stock`` (lengths in one text), ``heights`` (of the ground, in one), ``depths`` (of the base, in one),
             ``mark``, ``choice``, ``flag`` or ``kept`` (unseen).

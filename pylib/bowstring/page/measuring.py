@@ -26,6 +26,7 @@ from bowstring.page.unit import is_length, is_unit_open, read_field, shown_field
 from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.lengths import read_length
+from bowstring.units.slopes import STEEPEST, is_plain, read_slope, show_slope
 from bowstring.units.tape import Tape
 from bowstring.words import remembered, say
 
@@ -219,6 +220,8 @@ def _echo(field: Field, text: str, tape: Tape, seen: Tape) -> str:
     elsewhere: the reading in the job's unit stands first, since a bare number is one of those."""
     if field.kind == "angle":
         return both_angles(read_angle(of_place(text, field.place), field.place).degrees)
+    if field.kind == "slope" and not is_plain(text):
+        return show_slope(read_slope(text, field.place, STEEPEST))
     if not is_length(field):
         return ""
     own = shown_field(field, text, tape.unit, tape)

@@ -48,13 +48,13 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("joints.panels", "count", "joints_panels", ()),
     ("grade.from", "signed", "grade_from", ()),
     ("grade.to", "signed", "grade_to", ()),
-    ("grade.slope", "percent", "grade_slope", ()),
+    ("grade.slope", "slope", "grade_slope", ()),
     ("grade.high", "choice", "grade_high", ("A", "B", "")),
-    ("grade.cross", "percent", "grade_cross", ()),
+    ("grade.cross", "slope", "grade_cross", ()),
     ("grade.low", "choice", "grade_low", ("inside", "outside", "left", "right", "")),
     ("grade.crown", "fine", "grade_crown", ()),
-    ("grade.limit", "percent", "grade_limit", ()),
-    ("grade.cross_limit", "percent", "grade_cross_limit", ()),
+    ("grade.limit", "slope", "grade_limit", ()),
+    ("grade.cross_limit", "slope", "grade_cross_limit", ()),
     ("grade.stops", "flag", "grade_stops", ()),
     ("grade.instrument", "signed", "grade_instrument", ()),
     ("grade.ground", "heights", "grade_ground", ()),
@@ -124,7 +124,7 @@ def _value(kind: str, text: str, place: str) -> object:
         return heights_of(text, place)
     if kind == "depths":
         return depths_of(text, place)
-    if kind in ("percent", "volume", "count") and _PLAIN.fullmatch(text):
+    if kind in ("percent", "slope", "volume", "count") and _PLAIN.fullmatch(text):
         return float(text) if "." in text else int(text)
     return text
 

@@ -7,8 +7,9 @@ from typing import Literal
 
 from bowstring.forming.band import CENTER, Band
 from bowstring.forming.grades import Grade
-from bowstring.job.forming import STEEPEST, GradeSaid
+from bowstring.job.forming import GradeSaid
 from bowstring.report.forming.plan import LIES, USUAL_CROSS, Plan, of_curve
+from bowstring.units.slopes import STEEPEST
 
 Wait = Literal["slope", "high", "low", "width", "no_inner"]
 Clash = Literal["top", "high", "crown", "steep"]
