@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from itertools import pairwise
 from math import dist
 
 from bowstring.drawings.boxes import Box
@@ -19,6 +20,9 @@ from bowstring.words import say
 
 _DISC = 25.0
 """Least distance of two discs, drawing units."""
+
+_SAME = 1e-9
+"""Of a length: two panels are as long as each other."""
 
 _WIDTH_AT = (0.9, 0.86, 0.93)
 _CROSS_AT = (-0.9, -0.86, -0.93)
@@ -162,7 +166,7 @@ def _string(made: SlabSketch, second: SecondEdge) -> None:
 
 
 def _joints(made: SlabSketch) -> None:
-    """The joints by their numbers, and one panel's sides."""
+    """The joints by their numbers, and the sides of a panel that is as long as the longest."""
     joints, edges, shape = joints_of(made.answer), _edges_of(made), made.shape
     assert joints is not None
     whole = edges["outside"]["length"]
@@ -174,7 +178,10 @@ def _joints(made: SlabSketch) -> None:
         for row, share in ((second["rows"][0], -1.0), (second["rows"][-1], 1.0)):
             made.name(row["name"], shape.on(second["edge"], share), share, low=second["edge"] == "inside")
     bounds = [-1.0, *shares.values(), 1.0]
-    panel = len(bounds) // 2 - 1
+    inner = [0.0, *(row["inside"] for row in joints["rows"])]
+    longest = [after - before >= joints["inside"] * (1 - _SAME) for before, after in pairwise(inner)]
+    middle = len(bounds) // 2 - 1
+    panel = min((one for one, told in enumerate(longest) if told), key=lambda one: abs(one - middle), default=middle)
     first, last = bounds[panel], bounds[panel + 1]
     for side in ("outside", "inside"):
         made.sketch.drawing.path(shape.curve(side, first, last), "line arrow strong")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from functools import cache
 from typing import Any
 
@@ -32,6 +33,7 @@ SHAPES: dict[str, dict[str, Any]] = {
     "tapers": {**WALK, "slab": {"thickness": "4 in", "end_width": "8 ft"}},
     "curb": {**WALK, "width": "6 in"},
     "pad": {**WALK, "arc": {"radius": "10 ft", "chord": "18 ft"}, "width": "9 ft"},
+    "apron": {**WALK, "slab": {"thickness": "4 in", "apron": {"from": "12 ft", "to": "22 ft", "thickness": "6 in"}}},
     "no grades": {key: value for key, value in WALK.items() if key != "grade"},
     "too steep": {**WALK, "grade": {"slope": 5.5, "high": "B", "low": "inside", "stops": True}},
     "nothing said": {key: value for key, value in WALK.items() if key not in ("width", "edge", "slab", "grade")},
@@ -130,6 +132,18 @@ def test_each_page_shows_its_own_numbers() -> None:
     pour = drawn("walk", "pour").all_text()
     assert "1/2" in pour and "3/4" in pour
     assert '5-1/8"' in drawn("walk", "boards").all_text()
+
+
+def test_the_panel_that_is_shown_is_as_long_as_is_told() -> None:
+    """With an apron from 12 to 22 ft of 49.2876 the longest are joint 3 to 4 and 4 to 5: 5 ft of outer form."""
+    form = 62 * 2 * math.asin(24 / 62)
+    svg = slab_svg(told("apron"), "joints", id="slab")
+    found = re.search(r'bd-strong" d="M(-?[0-9.]+),', svg)
+    assert found is not None
+    start = float(found[1])
+    shape = shape_of(told("apron"))
+    xs = [shape.on("outside", 2 * at / form - 1)[0] for at in (12, 17)]
+    assert min(abs(start - x) for x in xs) < 0.1
 
 
 def test_a_width_that_changes_is_told_at_both_ends_and_nowhere_between() -> None:

@@ -92,8 +92,8 @@ def test_a_joint_stands_at_each_end_of_the_apron_and_even_ones_between() -> None
     told = " ".join(answer["pour"]["deep"]["joints"])
     assert "Joints 3 and 5 stand at the apron's ends:* isolation, 1/2\" wide" in told
     assert '*1-1/2" deep*' in told  # a quarter of 6 in
-    assert part["text"] == "11 panels, up to 5' 0\" outside"
-    assert row(answer, "joints")["more"] == "panel 1: 1.36 to 1, most 1.5"  # 5 ft over 4 x 57/62
+    assert (part["state"], part["text"]) == ("usual", "11 panels, up to 5' 0\"")
+    assert part["ratio"] == pytest.approx(5 / (4 * 57 / 62))  # 1.36
     assert set(answer["pour"]["deep"]["joints"]) <= set(part["lines"])
     tops = [one for one in answer["grades"]["rows"] if one["kind"] == "joint"]
     end = next(one for one in answer["grades"]["rows"] if one["name"] == "B")["outside"]["level"]

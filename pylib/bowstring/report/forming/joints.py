@@ -96,7 +96,8 @@ def _state(plan: Plan, jointing: Jointing) -> str:
         return "stop"
     if degrees(jointing.chosen.corner) < LEAST_CORNER or missed(ends_of(plan)):
         return "near"
-    return "near" if not is_band(plan) and jointing.chosen.ratio > NEAR_RATIO else "usual"
+    near = RATIO if jointing.chosen.odd else NEAR_RATIO  # beside an apron some are shorter: that is no fault by itself
+    return "near" if not is_band(plan) and jointing.chosen.ratio > near else "usual"
 
 
 def _text(plan: Plan, jointing: Jointing) -> str:
@@ -143,8 +144,7 @@ def _more(plan: Plan, part: JointsPart) -> str:
         return off
     jointing = jointing_of(plan)
     if part["state"] == "near" and jointing and jointing.chosen.odd:
-        key = "lined.joints_ratio_over" if part["ratio"] > RATIO else "lined.joints_ratio_near"
-        return say(key, number=jointing.chosen.odd, ratio=f"{part['ratio']:.2f}")
+        return say("lined.joints_ratio_over", number=jointing.chosen.odd, ratio=f"{part['ratio']:.2f}")
     if part["state"] == "near":
         key = "joints.ratio_over" if part["ratio"] > RATIO else "joints.ratio_near"
         return say(key, inside=part["inside_shown"], ratio=f"{part['ratio']:.2f}")

@@ -17,7 +17,7 @@ MESSAGES = {
     "joints.too_many": "Over {most} bays: break the line up",
     "joints.one": "One bay, {outside} outside",
     "joints.panels": "{count} bays, {outside} outside",
-    "joints.panels_upto": "{count} bays, up to {outside} outside",
+    "joints.panels_upto": "{count} bays, up to {outside}",
     "joints.conclusion": "{count} bays, {outside} outside,\n{inside} inside",
     "joints.conclusion_taper": "{count} bays, up to {outside} outside,\nup to {inside} inside",
     "joints.conclusion_one": "One bay, no joint:\n{outside} outside, {inside} inside",

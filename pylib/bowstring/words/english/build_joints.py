@@ -12,7 +12,7 @@ MESSAGES = {
     "joints.too_long_plain": "Outside over {most}",
     "joints.one": "One panel, {outside} outside",
     "joints.panels": "{count} panels, {outside} outside",
-    "joints.panels_upto": "{count} panels, up to {outside} outside",
+    "joints.panels_upto": "{count} panels, up to {outside}",
     "joints.conclusion": "{count} panels, {outside} outside,\n{inside} inside",
     "joints.conclusion_taper": "{count} panels, up to {outside} outside,\nup to {inside} inside",
     "joints.conclusion_one": "One panel, no joint:\n{outside} outside, {inside} inside",

@@ -14,7 +14,7 @@ MESSAGES = {
     "joints.too_long_plain": "Por fuera pasa de {most}",
     "joints.one": "Un panel, {outside} por fuera",
     "joints.panels": "{count} paneles, {outside} por fuera",
-    "joints.panels_upto": "{count} paneles, hasta {outside} por fuera",
+    "joints.panels_upto": "{count} paneles, hasta {outside}",
     "joints.conclusion": "{count} paneles, {outside} por fuera,\n{inside} por dentro",
     "joints.conclusion_taper": "{count} paneles, hasta {outside} por fuera,\nhasta {inside} por dentro",
     "joints.conclusion_one": "Un panel, sin ~juntas~:\n{outside} por fuera, {inside} por dentro",
