@@ -47,6 +47,7 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
     if part["warnings"]:
         yield note(" ".join(part["warnings"]))
         yield _ways(part)
+    yield "".join(map(paragraph, part["below"]))
     stakes = [row for row in part["rows"] if row["kind"] != "joint"]
     joints = [row for row in part["rows"] if row["kind"] == "joint"]
     if stakes:
@@ -57,7 +58,7 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
         yield heading(say("grades.at_joints"))
         yield _tops(part, joints, say("grades.joint"), say("grades.at_joints"))
     yield from _instrument(part, unit)
-    yield from _dig(part, stakes)
+    yield from _dig(part)
     yield from _crown(part)
     if part["base"]:
         yield heading(say("grades.base"))
@@ -110,11 +111,10 @@ def _read(top: TopPart, name: str) -> str | Cell:
     return top["elevation"] if name == "elevation" else Cell(top["rod"], top["rod_marks"])
 
 
-def _dig(part: GradesPart, stakes: Sequence[TopRow]) -> Iterator[str]:
-    if "dig" not in part["has"]:
+def _dig(part: GradesPart) -> Iterator[str]:
+    rows = [Row(row["name"], [edge["dig"] for edge in _edges(row)]) for row in part["digs"]]
+    if not rows:
         return
-    dug = [row for row in stakes if any(edge["dig"] for edge in _edges(row))]
-    rows = [Row(row["name"], [edge["dig"] for edge in _edges(row)]) for row in dug]
     yield heading(say("grades.digs"))
     yield table([say("grades.stake"), *_sides(part)], rows, say("grades.digs"), split=2)
 

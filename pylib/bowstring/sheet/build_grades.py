@@ -23,7 +23,7 @@ def grades(answer: Answer) -> Iterator[Block]:
         yield Paragraph(say("grades.none_yet"), "stop")
         return
     yield Paragraph(" ".join(part["conclusion"]), "key")
-    yield Items([line for line in [*map(unstarred, part["judged"]), part["water"]] if line])
+    yield Items([line for line in [*map(unstarred, part["judged"]), *part["below"], part["water"]] if line])
     yield Items([*part["warnings"], *part["asks"], *part["cautions"]], "caution")
     if part["rows"]:
         yield _tops(part)
@@ -55,11 +55,7 @@ def _instrument(answer: Answer, part: GradesPart) -> Iterator[Block]:
 
 
 def _dig(part: GradesPart) -> Iterator[Block]:
-    rows = [
-        [row["name"], *(_text(top, "dig") for top in _edges(row))]
-        for row in part["rows"]
-        if any(top["dig"] for top in _edges(row))
-    ]
+    rows = [[row["name"], *(_text(top, "dig") for top in _edges(row))] for row in part["digs"]]
     if rows:
         yield Table([say("grades.stake"), *_sides(part)], rows, say("grades.digs"))
 

@@ -35,9 +35,10 @@ def test_one_zero_makes_a_walls_top_level_and_a_slope_asks_no_edge() -> None:
     assert answer_to(walk)["grades"] is None  # a slab's cross slope is 1.5, and its low edge is asked
 
 
-@pytest.mark.parametrize("more", [{"from": "100 ft"}, {"instrument": "5 ft"}])
-def test_heights_that_somebody_reads_keep_their_table(more: dict[str, str]) -> None:
-    assert grades({**WALL, "grade": {"slope": 0, "cross": 0, **more}})["rows"]
+@pytest.mark.parametrize(("more", "top"), [({"from": "100 ft"}, "top 100.00"), ({"instrument": "5 ft"}, "top 5.00")])
+def test_a_level_or_a_reading_that_holds_all_along_is_told_once(more: dict[str, str], top: str) -> None:
+    told = grades({**WALL, "grade": {"slope": 0, "cross": 0, **more}})
+    assert told["rows"] == [] and sum(top in line for line in told["below"]) == 1
 
 
 def test_one_tap_fills_both_slopes() -> None:

@@ -83,6 +83,7 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
         "has": has_of(rows),
         "asks": list(asks(plan, rows, plane.start)),
         "base": list(base_lines(plan)),
+        "digs": [row for row in rows if row["outside"]["dig"]],
         "notes": list(_notes(plan, settled, filled)),
     }
     return part

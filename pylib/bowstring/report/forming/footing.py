@@ -9,6 +9,20 @@ from bowstring.layout.layout import Layout
 from bowstring.report.forming.plan import Plan, is_wall
 
 
+def on_footing(plan: Plan) -> bool:
+    """Tell whether a wall stands there, on a footing that is poured before it."""
+    return is_wall(plan) and plan.filled is None
+
+
+def underside(plan: Plan) -> float | None:
+    """Return how far the underside of all concrete is under its top, metres: of a wall that of its footing. ``None``
+    where nothing says how thick one of them is."""
+    said = plan.said.slab
+    if not on_footing(plan):
+        return said.thickness
+    return None if said.thickness is None or said.footing_depth is None else said.thickness + said.footing_depth
+
+
 def footing_plan(plan: Plan) -> Plan | None:
     """Return the plan of the footing under a wall's middle: a slab half to each side of it, as thick as it is deep.
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from bowstring.report.forming.apron import short_told
+from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
@@ -21,7 +22,11 @@ LONGEST_ROD = 25 * 0.3048
 def base_lines(plan: Plan) -> Iterator[str]:
     """Return where the bed is under the form tops."""
     thickness = plan.said.slab.thickness
-    if thickness is None or is_wall(plan):
+    if is_wall(plan):
+        if on_footing(plan) and underside(plan) and plan.said.grade.ground and plan.said.slab.base is not None:
+            yield say("walled.to_base")
+        return
+    if thickness is None:
         return
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
@@ -41,16 +46,20 @@ def base_lines(plan: Plan) -> Iterator[str]:
 def asks(plan: Plan, rows: Sequence[TopRow], start: float) -> Iterator[str]:
     """Return what is missing, and what can't be as it is said."""
     said, slab = plan.said, plan.said.slab
+    walled = on_footing(plan)
     if slab.thickness is None:
-        yield say("grades.needs_thickness")
+        yield say("walled.needs_height" if walled else "grades.needs_thickness")
+    elif said.grade.ground and underside(plan) is None:
+        yield say("walled.needs_footing")
     elif said.grade.ground and slab.base is None:
-        yield say("grades.no_base")
+        yield say("walled.no_base" if walled else "grades.no_base")
     unknown = unknown_stakes(plan)
     if unknown:
         yield say("grades.no_such_stake", stakes=", ".join(unknown))
     if lacks_hand(plan):
         yield say("grades.ground_hand")
-    if any(abs(read.level - start) > FAR + _climb(rows) for read in said.grade.ground):
+    high = (underside(plan) or slab.thickness or 0.0) if walled else 0.0  # it rises over the ground, or goes under it
+    if any(abs(read.level - start) > FAR + high + _climb(rows) for read in said.grade.ground):
         yield say("grades.ground_far")
     if said.grade.instrument is not None:
         yield from _instrument(said.grade.instrument - start, rows)

@@ -8,6 +8,7 @@ from bowstring.forming.band import CENTER, INNER, OUTER
 from bowstring.forming.deep import Deep
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
 from bowstring.report.forming.deepness import along_arc, deep_of
+from bowstring.report.forming.footing import underside
 from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.panels import jointing_of
 from bowstring.report.forming.plan import Plan, of_curve, slab_of
@@ -86,11 +87,11 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: f
 
 
 def _dig(plan: Plan, top: float, ground: float) -> str:
-    """Return how much is cut or filled; empty as long as nothing says how thick the slab is."""
-    slab = plan.said.slab
-    if slab.thickness is None:
+    """Return how much is cut or filled; empty as long as nothing says how thick the slab is, or a wall's footing."""
+    deep = underside(plan)
+    if deep is None:
         return ""
-    metres = cut_or_fill(top, slab.thickness, slab.base or 0.0, ground)
+    metres = cut_or_fill(top, deep, plan.said.slab.base or 0.0, ground)
     if not tape_of_heights(plan.tape).round(metres):
         return say("grades.no_dig")
     return say("grades.cut" if metres > 0 else "grades.fill", depth=size_of(plan.tape, metres))

@@ -12,6 +12,7 @@ from bowstring.report.forming.grade_told import conclusion, judged_lines, level_
 from bowstring.report.forming.grade_water import lowest, water
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
+from bowstring.report.forming.wall_heights import below_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
@@ -64,7 +65,14 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     if stop:
         return part
     drop, most = level_drops(plan, judged)
-    if _is_level_wall(plan, settled):
+    level = _is_level_wall(plan, settled)
+    part |= {
+        "asks": list(asks(plan, rows, grade.start)),
+        "base": list(base_lines(plan)),
+        "below": below_told(plan, grade, level=level),
+        "digs": [row for row in rows if any(top and top["dig"] for top in (row["outside"], row["inside"]))],
+    }
+    if level:  # of every stake the same: its lines say it once
         return part | {"conclusion": [say("walled.level_top")], "notes": [say("walled.level_how")]}
     part |= {
         "conclusion": conclusion(plan, settled),
@@ -76,18 +84,15 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "rows": rows,
         "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in has_of(rows) else [])],
         "has": has_of(rows),
-        "asks": list(asks(plan, rows, grade.start)),
-        "base": list(base_lines(plan)),
         "notes": list(notes(plan, settled, judged)),
     }
     return part
 
 
 def _is_level_wall(plan: Plan, settled: Settled) -> bool:
-    """Tell whether it's a wall's top that is level all over, and nothing is read off its heights: one line says it."""
-    said, grade = plan.said.grade, settled.grade
-    flat = not grade.running and not grade.cross and not grade.crown
-    return is_wall(plan) and flat and said.start is None and said.instrument is None and not said.ground
+    """Tell whether it's a wall's top that is level all over: one line says it."""
+    grade = settled.grade
+    return is_wall(plan) and not grade.running and not grade.cross and not grade.crown
 
 
 def _state(judged: Judged) -> str:
@@ -137,6 +142,8 @@ def empty(plan: Plan) -> GradesPart:
         "sides": ["outside", "inside"],
         "heads": [],
         "has": [],
+        "below": [],
+        "digs": [],
         "ways": [],
         "stop": None,
         "asks": [],

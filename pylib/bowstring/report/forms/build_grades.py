@@ -101,6 +101,7 @@ class GradesPart(TypedDict):
         has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
         ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
         asks: what is still missing for a part of this; warnings: what is over a limit, or near it.
+        below: how far under a wall's top its footing and its dig are; digs: the rows where the ground was measured.
         base: where the bed is, under the form; notes: what was taken, and how to read the numbers; cautions: of slopes.
     """
 
@@ -133,5 +134,7 @@ class GradesPart(TypedDict):
     asks: list[str]
     warnings: list[str]
     base: list[str]
+    below: list[str]
+    digs: list[TopRow]
     notes: list[str]
     cautions: list[str]

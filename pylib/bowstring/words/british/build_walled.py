@@ -2,5 +2,14 @@
 
 MESSAGES = {
     "walled.line_again": "After the footing's pour, set the line again on it, from the pegs.",
+    "walled.below_base": (
+        "Top of footing *{footing}* below the top, its underside {under}; dig *{dig}*, sub-base included."
+    ),
+    "walled.levels_all": "Levels, {unit}: {told}.",
+    "walled.levels_A": "Levels at A, {unit}: {told}.",
+    "walled.rods_all": "Staff reads: {told}.",
+    "walled.rods_A": "Staff at A reads: {told}.",
+    "walled.to_base": "Cut and fill are to the underside of the sub-base, under the footing.",
+    "walled.no_base": "No sub-base is given: cut and fill are to the underside of the footing.",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a temporary works designer.",  # from memory
 }

@@ -42,6 +42,28 @@ MESSAGES = {
     "walled.level_top": "Top level all along, and across",
     "walled.level_how": "One height at every stake, on both faces.",
     "walled.joints": "Joints as drawn",
+    # what is under it
+    "walled.below": "Top of footing *{footing}* below the top; dig *{dig}* below.",
+    "walled.below_base": "Top of footing *{footing}* below the top, its underside {under}; dig *{dig}*, base included.",
+    "walled.below_bottom": "Bottom of the wall *{height}* below the top.",
+    "walled.of_top": "top {at}",
+    "walled.of_wall": "bottom of wall {at}",
+    "walled.of_footing": "top of footing {at}",
+    "walled.of_under": "underside of footing {at}",
+    "walled.of_dig": "bottom of dig {at}",
+    "walled.levels_all": "Elevations, {unit}: {told}.",
+    "walled.levels_A": "Elevations at A, {unit}: {told}.",
+    "walled.rods_all": "Rod reads: {told}.",
+    "walled.rods_A": "Rod at A reads: {told}.",
+    "walled.read": "{feet} ({marks})",
+    "walled.runs_with_top": (
+        "The footing is taken to run with the top, the wall as high all along. If it is level or stepped, dig by the "
+        "drawing."
+    ),
+    "walled.to_base": "Cut and fill are to the underside of the base, under the footing.",
+    "walled.no_base": "No base is given: cut and fill are to the underside of the footing.",
+    "walled.needs_height": "Needs the wall's height, for its footing and its dig.",
+    "walled.needs_footing": "Needs the footing's size: cut and fill go to its underside.",
     # its faces, its footing's forms, its dig
     "walled.faces": "Faces {outside} and {inside}",
     "walled.faces_footing": "footing: {board}",

@@ -44,6 +44,30 @@ MESSAGES = {
     "walled.level_top": "Arriba ~a nivel~, a lo largo y a lo ancho",
     "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
     "walled.joints": "~Juntas~ según el ~plano~",
+    # what is under it
+    "walled.below": "Arriba de la zapata: *{footing}* abajo del canto; excave *{dig}* abajo del canto.",
+    "walled.below_base": (
+        "Arriba de la zapata: *{footing}* abajo del canto; abajo de la zapata: {under}; excave *{dig}*, con la base."
+    ),
+    "walled.below_bottom": "Abajo del muro: *{height}* abajo del canto.",
+    "walled.of_top": "canto {at}",
+    "walled.of_wall": "abajo del muro {at}",
+    "walled.of_footing": "arriba de la zapata {at}",
+    "walled.of_under": "abajo de la zapata {at}",
+    "walled.of_dig": "fondo de la excavación {at}",
+    "walled.levels_all": "Elevaciones, {unit}: {told}.",
+    "walled.levels_A": "Elevaciones en A, {unit}: {told}.",
+    "walled.rods_all": "El estadal marca: {told}.",
+    "walled.rods_A": "El estadal en A marca: {told}.",
+    "walled.read": "{feet} ({marks})",
+    "walled.runs_with_top": (
+        "Se toma que la zapata corre con el canto, el muro igual de alto en todo lo largo. Si va ~a nivel~ o "
+        "escalonada, excave según el ~plano~."
+    ),
+    "walled.to_base": "Corte y relleno son hasta abajo de la base, bajo la zapata.",
+    "walled.no_base": "No se dio base: corte y relleno son hasta abajo de la zapata.",
+    "walled.needs_height": "Falta el alto del muro, para su zapata y su excavación.",
+    "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta abajo de ella.",
     # its faces, its footing's forms, its dig
     "walled.faces": "Caras de {outside} y {inside}",
     "walled.faces_footing": "zapata: {board}",

@@ -1,0 +1,119 @@
+"""A wall's footing and its dig, from its top down; cut and fill go to the underside of the footing, not of the wall."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from html import unescape
+from typing import Any
+
+import pytest
+
+from bowstring.faces.build import build_html
+from bowstring.sheet.text import sheet_text
+from bowstring.words import say, speak
+from helping import answer_to
+from radius_wall import WALL
+
+FOOTED = {"poured": "wall", "thickness": "3 ft 6 in", "footing_width": "24 in", "footing_depth": "12 in"}
+AT_A = {"stake": "A", "edge": "outside", "level": "102 ft"}
+LEVELS = {"from": "104.50 ft", "instrument": "109 ft", "ground": [AT_A]}
+
+
+@pytest.fixture(autouse=True)
+def _english() -> Iterator[None]:
+    yield
+    speak("english")
+
+
+def answered(slab: dict[str, Any] | None = None, without: Sequence[str] = (), **grade: Any) -> Any:
+    lies = {key: value for key, value in {**FOOTED, **(slab or {})}.items() if key not in without}
+    tops = {key: value for key, value in {**WALL["grade"], **grade}.items() if key not in without}
+    return answer_to({**WALL, "slab": lies, "grade": tops})
+
+
+def seen(html: str) -> str:
+    """A page's text."""
+    return unescape(re.sub(r"<[^>]+>", "", html)).replace("\N{NO-BREAK SPACE}", " ")
+
+
+def dug(answer: Any) -> list[tuple[str, str, str]]:
+    return [(row["name"], row["outside"]["dig"], row["inside"]["dig"]) for row in answer["grades"]["digs"]]
+
+
+def test_the_cut_goes_to_the_underside_of_the_footing() -> None:
+    """By hand: 104.50 less 3.50 of wall and 1.00 of footing is 100.00; the ground at 102.00 is cut 2.00."""
+    answer = answered(**LEVELS)
+    assert dug(answer) == [("A", "cut 2' 0\"", "")]
+    assert say("walled.no_base") in answer["grades"]["asks"] and "slab" not in " ".join(answer["grades"]["asks"])
+    for text in (seen(build_html(answer, "grades")), sheet_text(answer)):
+        assert "cut 2' 0\"" in text and "cut 1' 0" not in text
+
+
+def test_a_base_is_dug_too() -> None:
+    """4 in of base under it: to 99.667, cut 2 ft 4 in; the ground at 99.00 is filled 8 in."""
+    low = {"stake": "M", "edge": "inside", "level": "99 ft"}
+    answer = answered({"base": "4 in"}, **{**LEVELS, "ground": [AT_A, low]})
+    assert dug(answer) == [("A", "cut 2' 4\"", ""), ("M", "", 'fill 8"')]
+    assert answer["grades"]["base"] == [say("walled.to_base")]
+    assert "3' 6\"* below the top, its underside 4' 6\"; dig *4' 10\"*" in answer["grades"]["below"][0]
+
+
+def test_no_cut_is_told_before_the_footing_is() -> None:
+    answer = answered(without=("footing_width", "footing_depth"), **LEVELS)
+    assert dug(answer) == [] and say("walled.needs_footing") in answer["grades"]["asks"]
+    assert answer["grades"]["below"][0] == "Bottom of the wall *3' 6\"* below the top."
+    assert not re.search(r"(cut|fill) \d", seen(build_html(answer, "grades"))) and "bottom of dig" not in " ".join(
+        answer["grades"]["below"]
+    )
+    assert answered(without=("thickness",), **LEVELS)["grades"]["asks"][0] == say("walled.needs_height")
+
+
+def test_a_wall_that_widens_and_one_that_climbs_are_cut_so_too() -> None:
+    """The top at B, 1 ft higher, is cut a foot less there: 105.50 - 4.50 = 101.00 under ground at 102.00."""
+    at_b = {**AT_A, "stake": "B"}
+    wide = answered({"end_width": "12 in"}, **{**LEVELS, "ground": [AT_A, at_b]})
+    assert dug(wide) == [("A", "cut 2' 0\"", ""), ("B", "cut 2' 0\"", "")]
+    up = answered(without=("slope",), **{**LEVELS, "to": "105.50 ft", "ground": [AT_A, at_b]})
+    assert dug(up) == [("A", "cut 2' 0\"", ""), ("B", "cut 1' 0\"", "")]
+    assert up["grades"]["rows"] and say("walled.runs_with_top") in up["grades"]["below"]
+    assert any(line.startswith("Elevations at A") for line in up["grades"]["below"])
+
+
+def test_a_level_wall_says_its_heights_once() -> None:
+    """By hand: 104.50 - 3.50 = 101.00, less 1.00 is 100.00; the rod from 109.00 reads 4.50, 8.00 and 9.00."""
+    part = answered(**LEVELS)["grades"]
+    assert part["rows"] == [] and part["conclusion"] == [say("walled.level_top")]
+    assert part["below"] == [
+        "Top of footing *3' 6\"* below the top; dig *4' 6\"* below.",
+        "Elevations, ft: top 104.50, top of footing 101.00, bottom of dig 100.00.",
+        "Rod reads: top 4.50 (4' 6\"), top of footing 8.00 (8' 0\"), bottom of dig 9.00 (9' 0\").",
+    ]
+    assert answered()["grades"]["below"] == part["below"][:1]
+    page = build_html(answered(**LEVELS), "grades")
+    assert page.count("104.50") == 1 and "101.00" in page
+    assert "101.00" in sheet_text(answered(**LEVELS))
+
+
+def test_the_ground_may_lie_as_far_under_a_high_wall_as_it_is_high() -> None:
+    """A wall of 5 ft 6 in with the ground a foot over its footing's underside is no slip of levels."""
+    high = {"thickness": "5 ft 6 in"}
+    near = answered(high, **{"from": "104.50 ft"}, ground=[{**AT_A, "level": "99 ft"}])["grades"]
+    assert say("grades.ground_far") not in near["asks"]
+    far = answered(high, **{"from": "104.50 ft"}, ground=[{**AT_A, "level": "90 ft"}])["grades"]
+    assert say("grades.ground_far") in far["asks"]
+
+
+def test_a_slab_is_cut_to_its_own_underside_still() -> None:
+    walk = answer_to({**WALL, "width": "5 ft", "slab": {"thickness": "4 in", "footing_width": "1 ft",
+                      "footing_depth": "1 ft"}, "grade": {"slope": 0, "cross": 0, **LEVELS}})  # fmt: skip
+    assert walk["grades"]["below"] == [] and say("grades.no_base") in walk["grades"]["asks"]
+    # 104.50 - 4/12 = 104.1667, over 102.00 by 2 ft 2 in
+    assert dug(walk) == [("A", "fill 2' 2\"", "")]
+
+
+@pytest.mark.parametrize("language", ["spanish", "british"])
+def test_every_line_is_said_in_each_language(language: str) -> None:
+    speak(language)
+    told = " ".join(answered({"base": "4 in"}, **LEVELS)["grades"]["below"])
+    assert "101.00" in told and "walled." not in told
