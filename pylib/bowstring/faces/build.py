@@ -11,6 +11,7 @@ from bowstring.faces import build_boards, build_edges, build_grades, build_joint
 from bowstring.faces.build_icons import BACK, ICONS
 from bowstring.faces.build_parts import bold, note, paragraph
 from bowstring.faces.stopcard import stop_html
+from bowstring.report.alone import is_wall
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build import BuildRow
 from bowstring.words import say
@@ -37,16 +38,16 @@ def build_html(answer: Answer, page: str = "", question: str = "more", sides: Se
         return stop_html(answer)
     rows = answer["build"]
     at = next((row for row in rows if row["key"] == page), None)
-    listed = "".join(_row(row, row is at) for row in rows)
+    listed = "".join(_row(row, _name(answer, row["key"]), row is at) for row in rows)
     nav = f'<ul class="build-rows" aria-label="{escape(say("build.rows"))}">{listed}</ul>'
     bar = _bar(answer, question)
     if at is None:
         drawn = _drawing(answer, "", sides)
         return f'<div class="face-build">{drawn}{nav}{note(say("build.foot"))}</div>{bar}'
-    named = escape(say(f"build.{at['key']}"))
+    named = escape(_name(answer, at["key"]))
     return (
         f'<section class="face-build paged" data-card="{at["key"]}" aria-label="{named}">'
-        f'{nav}<div class="page">{_head(at)}{_inside(answer, at, sides)}</div></section>{bar}'
+        f'{nav}<div class="page">{_head(_name(answer, at["key"]))}{_inside(answer, at, sides)}</div></section>{bar}'
     )
 
 
@@ -56,7 +57,7 @@ def state_of(answer: Answer) -> dict[str, str] | None:
         return None
     stopped = [row["key"] for row in answer["build"] if row["state"] == STOP]
     if len(stopped) == 1:
-        return {"sign": "stop", "text": say("build.state_stop", part=say(f"build.{stopped[0]}"))}
+        return {"sign": "stop", "text": say("build.state_stop", part=_name(answer, stopped[0]))}
     if stopped:
         return {"sign": "stop", "text": say("build.state_stops", count=len(stopped))}
     count = len({row["panel"] for row in answer["build"] if row["state"] == OPEN})
@@ -69,7 +70,12 @@ def panel_asked(answer: Answer) -> str:
     return "slab" if "slab" in panels else panels[0] if panels else ""
 
 
-def _row(row: BuildRow, here: bool) -> str:
+def _name(answer: Answer, key: str) -> str:
+    """What a row and its page are called: a wall has forms that are no boards."""
+    return say("walled.row_forms") if key == "boards" and is_wall(answer) else say(f"build.{key}")
+
+
+def _row(row: BuildRow, name: str, here: bool) -> str:
     """A row. What is open leads to where it is answered, any other to its page."""
     key, is_open = row["key"], row["state"] == OPEN and row["panel"]
     face, panel = ("numbers", row["panel"]) if is_open else ("build", key)
@@ -78,13 +84,13 @@ def _row(row: BuildRow, here: bool) -> str:
     more = f"<i>{bold(row['more'])}</i>" if row["more"] else ""
     return (
         f'<li><button type="button" class="{row["state"]}" data-do="face" data-face="{face}" data-open="{panel}" '
-        f'id="build-{key}"{current}>{ICONS[key]}<span>{escape(say(f"build.{key}"))} <b>{sign}{bold(row["text"])}</b> '
+        f'id="build-{key}"{current}>{ICONS[key]}<span>{escape(name)} <b>{sign}{bold(row["text"])}</b> '
         f"{more}</span></button></li>"
     )
 
 
-def _head(row: BuildRow) -> str:
-    named = escape(say(f"build.{row['key']}"))
+def _head(name: str) -> str:
+    named = escape(name)
     return (
         '<div class="panelhead"><button type="button" class="back" data-do="panel-close">'
         f"{BACK}<span>{escape(say('build.title'))}</span></button><p>{named}</p></div>"
@@ -113,8 +119,9 @@ def _bar(answer: Answer, question: str) -> str:
     panel = panel_asked(answer)
     if not panel:
         return ""
+    asked = say("walled.ask_level") if question == "slope" and is_wall(answer) else say(f"build.ask_{question}")
     return (
         f'<button type="button" class="ask open" data-do="face" data-face="numbers" data-open="{panel}">'
-        f'<span class="sign stop" aria-hidden="true">!</span><b>{escape(say(f"build.ask_{question}"))}</b>'
+        f'<span class="sign stop" aria-hidden="true">!</span><b>{escape(asked)}</b>'
         f"<i>{escape(say('numbers.answer'))}</i></button>"
     )

@@ -25,7 +25,19 @@ def _of_wall(answer: Answer) -> str:
     if edges is None or not edges["faces"]:
         return ""
     row = next(row for row in answer["build"] if row["key"] == "boards")
-    return conclusion(row["text"], row["more"]) + each(edges["faces"])
+    return conclusion(edges["faces"][0], row["more"]) + each(edges["faces"][1:]) + _footing(edges["footing"])
+
+
+def _footing(part: BoardsPart | None) -> str:
+    """How a wall's footing is formed, as a slab is: the cut list, what is bought, the stakes."""
+    if part is None:
+        return ""
+    count = sum(row["count"] for row in part["buy"])
+    told = say("walled.footing_list", boards=count, stakes=part["with_spare"])
+    inside = "".join(_cut(part)) if part["cut"] else ""
+    inside += heading(say("boards.stakes_head")) + each(part["stakes_how"])
+    inside += heading(say("boards.taken_head")) + each(part["notes"])
+    return folded(say("walled.footing_title"), told, inside)
 
 
 def _page(part: BoardsPart) -> Iterator[str]:

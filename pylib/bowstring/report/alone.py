@@ -38,3 +38,9 @@ def pour_of(answer: Answer) -> PourPart | None:
     """Return the concrete of an arc alone."""
     part = answer["pour"]
     return part if part is not None and "reach" in part else None
+
+
+def is_wall(answer: Answer) -> bool:
+    """Tell whether a wall's faces are told of an arc alone."""
+    edges = edges_of(answer)
+    return edges is not None and bool(edges["faces"])

@@ -18,6 +18,7 @@ def boards(answer: Answer) -> Iterator[Block]:
         edges = edges_of(answer)
         if edges is not None and edges["faces"]:
             yield Items(edges["faces"])
+            yield from _footing(edges["footing"])
         return
     yield Paragraph(" ".join([*part["conclusion"], part["tighter_told"]]), "key")
     yield Items(part["cautions"], "caution")
@@ -37,6 +38,16 @@ def boards(answer: Answer) -> Iterator[Block]:
     yield Items(part["stakes_how"])
     yield Heading(say("boards.taken_head"))
     yield Items(part["notes"])
+
+
+def _footing(part: BoardsPart | None) -> Iterator[Block]:
+    """How a wall's footing is formed, as a slab is."""
+    if part is None:
+        return
+    yield Heading(say("walled.footing_title"))
+    if part["cut"]:
+        yield from _cut(part)
+    yield Items([*part["stakes_how"], *part["notes"]])
 
 
 def _bends(part: BoardsPart) -> Table:

@@ -93,9 +93,12 @@ def test_the_walks_cut_list() -> None:
 @pytest.mark.parametrize(
     ("feet", "board", "state", "text"),
     [
-        (36.5, {}, "usual", "1x4 bends; so does 2x4"),
-        (36.2, {}, "usual", "1x4 bends; 2x4 doesn't"),
-        (20.7, {}, "usual", "1x4 bends; 2x4 doesn't"),
+        (38.0, {}, "usual", "1x4 bends; so does 2x4"),
+        (36.5, {}, "usual", "1x4 bends; 2x4 only just"),
+        (36.2, {}, "usual", "1x4 bends; 2x4 just doesn't"),
+        (34.0, {}, "usual", "1x4 bends; 2x4 doesn't"),
+        (21.6, {}, "usual", "1x4 bends; 2x4 doesn't"),
+        (20.7, {}, "usual", "1x4 bends, but only just"),
         (20.6, {}, "near", "1x4 bends only in clear lumber"),
         (20.6, {"level": "clear"}, "near", "1x4 bends only in clear lumber"),
         (14.0, {}, "stop", "Nothing here bends"),
@@ -116,6 +119,24 @@ def test_what_bends(feet: float, board: dict[str, str], state: str, text: str) -
     assert first["panel"] == ("slab" if state == "stop" else "")
     assert bool(part["otherwise"]) == (state != "usual")
     assert part["state"] == state
+
+
+@pytest.mark.parametrize(("inner", "says"), [
+    (1.06, "So does 2x4."),
+    (1.04, "So does 2x4, but only just: try one first."),
+    (1.001, "So does 2x4, but only just: try one first."),
+    (0.999, "2x4 just doesn't."),
+    (0.96, "2x4 just doesn't."),
+    (0.94, "2x4 does not."),
+])  # fmt: skip
+def test_a_board_within_a_twentieth_of_its_least_radius_only_just_bends(inner: float, says: str) -> None:
+    """250 times 1-1/2 in at the board's middle, 3/4 in of it outside the inner edge, 5 ft inside the outer one."""
+    feet = inner * 250 * 1.5 / 12 + 0.75 / 12 + 5
+    _, part = told(**of_radius(feet))
+    assert part["conclusion"] == ["1x4 bends to both edges.", says]
+    verdicts = {row["name"]: row["verdict"] for row in part["rows"]}
+    assert (verdicts["2x4"] == "only just") == (1 <= inner < 1.05)
+    assert verdicts["1x4"] == "bends"
 
 
 def test_before_the_slab_is_said_the_line_alone_is_told() -> None:

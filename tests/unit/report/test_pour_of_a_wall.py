@@ -61,12 +61,25 @@ def test_the_plant_is_called_for_the_footing_along_its_own_outer_form() -> None:
     assert bare["reach"] == [] and bare["text"] == "Order 3-1/4 yards"
 
 
+def test_the_plant_is_called_by_the_height_of_the_wall() -> None:
+    """Half of 3-1/4 yards fills 1.625 of the wall's net, over 42 in: 1 ft 11-3/8 in, down; half of 42 in is the least
+    for the other half to reach the top. In two loads half of the second is three quarters of all."""
+    height = 1.625 / NET_WALL * 42
+    assert 23.375 <= height < 23.5
+    lines = told()["lines"]
+    assert "Half the truck out: *1' 11-3/8\"* up, all along. Call the plant if it is under *1' 9\"*." in lines
+    two = " ".join(told(truck=1.625)["lines"])
+    assert "Half of truck 2 out: *2' 11-1/8\"* up, all along. Call the plant if it is under *2' 7-1/2\"*." in two
+    assert 35.125 <= 0.75 * 3.25 / NET_WALL * 42 < 35.25
+    assert "Half" not in " ".join(told(thickness="1 ft")["lines"])  # it comes in bags
+
+
 def test_what_changes_is_told_of_both() -> None:
     rows = {row["what"]: row for row in told()["changes"]}
     higher = quarters(NET_WALL * 1.1 * 43 / 42)
     assert rows["wall 3' 7\" high"]["order"] / YARD == pytest.approx(higher + 2.5)
     deeper = quarters(NET_FOOTING * 1.1 * 11 / 10)
-    assert rows['footing 11" deep']["order"] / YARD == pytest.approx(3.25 + deeper)
+    assert rows['footing 11" thick']["order"] / YARD == pytest.approx(3.25 + deeper)
     assert rows["5% waste"]["order"] / YARD == pytest.approx(quarters(NET_WALL * 1.05) + quarters(NET_FOOTING * 1.05))
 
 

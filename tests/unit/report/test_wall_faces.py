@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from math import asin, ceil
+from typing import Any
 
 import pytest
 
 from bowstring.faces.build import build_html
 from bowstring.faces.paper import paper_html
+from bowstring.sheet.text import sheet_text
 from helping import answer_to
 from radius_wall import WALL
 from slab_jobs import WALK
@@ -17,12 +19,16 @@ ANGLE = 2 * asin(16 / 28)
 
 def test_both_faces_are_told_with_their_areas_by_hand() -> None:
     """Length times height: R 28 ft and R 27 ft 4 in over the same angle, 3 ft 6 in high."""
-    told = " ".join(answer_to(WALL)["edges"]["faces"])
-    for radius in (28, 28 - 8 / 12):
-        assert f"3' 6\" high, {ANGLE * radius * 3.5:.1f} ft²" in told
+    told = answer_to(WALL)["edges"]["faces"]
+    outside, inside = (f"{ANGLE * radius * 3.5:.1f} ft²" for radius in (28, 28 - 8 / 12))
+    assert told[0] == "Wall forms: 34' 0-3/4\" outside, 33' 3\" inside, 3' 6\" high"
+    for radius, feet in ((28, 34 + 0.75 / 12), (28 - 8 / 12, 33.25)):
+        assert abs(ANGLE * radius - feet) < 1 / 192  # half of the tape's 1/8 in
+    assert told[1] == f"Contact area: {outside} outside, {inside} inside."
     row = answer_to(WALL)["build"][1]
-    assert row["text"] == f"Faces {ANGLE * 28 * 3.5:.1f} ft² and {ANGLE * (28 - 8 / 12) * 3.5:.1f} ft²"
-    assert "1x12" in row["more"]
+    assert row["text"] == "34' 0-3/4\" and 33' 3\", 3' 6\" high" and "1x12" in row["more"]
+    page = build_html(answer_to(WALL), "boards")  # type: ignore[arg-type]
+    assert ">Forms <b>" in page and ">Boards <b>" not in page and ">Boards <b>" in build_html(answer_to(WALK), "boards")  # type: ignore[arg-type]
 
 
 @pytest.mark.parametrize(("radius", "thickness"), [("28 ft", "3/4 in"), ("17.5 ft", "5/8"), ("13 ft", "1/2 in"),
@@ -74,3 +80,66 @@ def test_the_dig_in_plan_is_the_footing_and_what_is_dug_past_it() -> None:
     told = " ".join(answer_to(WALL)["edges"]["passes"])
     assert f"{area:.1f} ft² in plan, {area / 27:.1f} yd³" in told
     assert "After the footing's pour" in told and "base" not in told
+
+
+def of_footing(deep: str, **job: Any) -> tuple[str, Any]:
+    answer = answer_to({**WALL, **job, "slab": {**WALL["slab"], "footing_depth": deep}})
+    return " ".join(answer["edges"]["faces"]), answer["edges"]["footing"]
+
+
+@pytest.mark.parametrize(("deep", "told"), [
+    ("11 in", ""),
+    ("11-3/4 in", ""),  # half an inch is nothing under a form
+    ("12 in", "1x12 is 11-1/4 in high: for 1' 0\" set it 3/4\" off the ground, and bank earth against it."),
+    ("14 in", "1x12 is 11-1/4 in high: too low for 1' 2\" of concrete. Use a taller board, or stack two."),
+])  # fmt: skip
+def test_a_board_too_low_for_the_footing_is_said_to_be(deep: str, told: str) -> None:
+    """A 1x12 is 11-1/4 in high (American Softwood Lumber Standard PS 20): 3/4 in short of 12, 2-3/4 of 14."""
+    said, boards = of_footing(deep)
+    assert (told in said) if told else ("off the ground" not in said and "too low" not in said)
+    assert not told or told in boards["notes"]
+
+
+def test_a_slab_is_told_of_its_low_board_as_a_footing_is() -> None:
+    notes = answer_to({**WALK, "slab": {"thickness": "12 in"}})["boards"]["notes"]
+    assert 'set it 3/4" off the ground' in notes[-1]
+    high = answer_to({**WALK, "slab": {"thickness": "4 in"}, "board": {"kind": "1x4"}})["boards"]["notes"]
+    assert not any("off the ground" in note for note in high)  # 3-1/2 for 4 in
+
+
+def test_the_footings_forms_are_listed_bought_and_staked_as_a_slabs() -> None:
+    """The same as of a slab along the footing's own edges, behind one line."""
+    answer = answer_to(WALL)
+    footing = answer["edges"]["footing"]
+    slab = answer_to({**WALL, "arc": {"radius": "28 ft 8 in", "central_angle": "69.69961"}, "width": "2 ft",
+                      "slab": {"thickness": "10 in"}})["boards"]  # fmt: skip
+    assert [row["needs"] for row in footing["cut"]] == [row["needs"] for row in slab["cut"]]
+    count = sum(row["count"] for row in footing["buy"])
+    page, sheet = build_html(answer, "boards"), sheet_text(answer)  # type: ignore[arg-type]
+    assert f"{count} boards, {footing['with_spare']} form stakes, a tenth spare" in page
+    assert page.index("<details") < page.index("To buy")
+    assert "To buy" in sheet and footing["stakes_how"][0] in sheet
+    assert answer_to(WALK)["edges"]["footing"] is None
+    bare = answer_to({**WALL, "slab": {"poured": "wall", "thickness": "3 ft 6 in"}})["edges"]
+    assert bare["footing"] is None and "End forms at A and B." in bare["faces"]
+
+
+def test_what_the_line_is_for_before_the_first_pour() -> None:
+    edges = answer_to(WALL)["edges"]
+    assert any("dowels and key" in text and "before its pour" in text for text in edges["passes"])
+    assert any("end flush with the wall" in text for text in edges["faces"])
+    bare = answer_to({**WALL, "slab": {"poured": "wall", "thickness": "3 ft 6 in"}})["edges"]
+    assert not any("dowels" in text for text in bare["passes"])
+
+
+def test_a_walls_stick_speaks_of_forms_and_of_the_wall() -> None:
+    wall, walk = answer_to(WALL)["edges"]["stick"], answer_to(WALK)["edges"]["stick"]
+    assert wall["how"][0] == "Set the outer form first." and "makes the wall thin" in wall["slip_text"]
+    assert "board first" in walk["how"][0] and "slab narrow" in walk["slip_text"]
+
+
+def test_a_walls_grade_question_asks_of_its_top() -> None:
+    job = {key: value for key, value in WALL.items() if key != "grade"}
+    assert "Is its top level?" in build_html(answer_to(job), "", "slope")  # type: ignore[arg-type]
+    walk = {key: value for key, value in WALK.items() if key != "grade"}
+    assert "How steep is it?" in build_html(answer_to(walk), "", "slope")  # type: ignore[arg-type]

@@ -116,7 +116,7 @@ def pushed(tape: Tape, newtons: float) -> str:
 def verdict(looked: Looked, level: str) -> str:
     """Return in a few words what a board does at both edges."""
     if looked.rank <= RANKS[level]:
-        return say("boards.bends")
+        return say("boards.bends_just" if looked.is_close(level) else "boards.bends")
     if looked.rank == RANKS[CLEAR]:
         return say("boards.clear_only")
     if looked.rank == RANKS[SELECTED]:

@@ -7,8 +7,9 @@ from bowstring.report.forming.boards_bending import name_of, pushed
 from bowstring.report.forming.boards_cutting import listed
 from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.boards_stakes import Staking
-from bowstring.report.forming.formboard import depth_of
+from bowstring.report.forming.formboard import MOST_BANKED, depth_of, practice_of
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.quantities import fine_tape, thick
 from bowstring.report.forms.build_boards import EdgeBoards
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -108,7 +109,17 @@ def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = Fa
     depth = depth_of(plan)
     if depth is None:
         found.append(say("boards.taken_depth", height=tape.show_limit(board.height)))
-    elif depth > board.height + choice.practice.lowered + 1e-9:
-        found.append(say("boards.too_low", board=name_of(board), height=tape.show_limit(board.height),
-                         depth=tape.show_limit(depth)))  # fmt: skip
+    elif low := too_low(plan, board, tape):
+        found.append(low)
     return found
+
+
+def too_low(plan: Plan, board: Board, tape: Tape) -> str:
+    """Return what a board lower than the concrete means, empty of one that is high enough, or as good as that."""
+    depth = depth_of(plan)
+    if depth is None or depth <= board.height + practice_of(plan).lowered + 1e-9:
+        return ""
+    told = {"board": name_of(board), "height": tape.show_limit(board.height), "depth": thick(tape, depth)}
+    if depth > board.height + MOST_BANKED:
+        return say("boards.too_low", **told)
+    return say("boards.bank", **told, off=fine_tape(tape).show(depth - board.height))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import hypot
 
-from bowstring.forming.boards import LEVELS, Board, bends
+from bowstring.forming.boards import LEVELS, Board, bend_radius, bends
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Pad
 from bowstring.forming.stock import Practice
@@ -16,6 +16,9 @@ JOB, CLEAR, SELECTED = LEVELS
 RANKS = {level: rank for rank, level in enumerate(LEVELS)}
 OTHER_CURVE = "other_curve"
 """The curve of the other end of a slab with two rounded ends."""
+
+CLOSE = 0.05
+"""Of a least radius: figures of lumber hold no closer (common practice, no source)."""
 
 PLACES = 32
 """Along an edge that is no arc, where it is asked how tight it is."""
@@ -40,15 +43,21 @@ class FormedEdge:
 
 @dataclass(frozen=True)
 class Looked:
-    """A board with the first levels at which it takes each edge."""
+    """A board with the first levels at which it takes each edge; ``ratio``: of its bend's radius at the tightest of
+    them to its thickness, which a level holds against its own."""
 
     board: Board
     at: dict[str, str | None]
+    ratio: float
 
     @property
     def rank(self) -> int:
         """The worst level of both edges; one more than there are where it takes an edge at none."""
         return max(len(RANKS) if level is None else RANKS[level] for level in self.at.values())
+
+    def is_close(self, level: str = JOB) -> bool:
+        """Tell whether it takes the edges but just at a level, or just doesn't: lumber differs by more than that."""
+        return abs(self.ratio / LEVELS[level] - 1) <= CLOSE
 
 
 @dataclass(frozen=True)
@@ -124,7 +133,8 @@ def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     height, named = height_of(plan), own_board(plan)
 
     def look(board: Board) -> Looked:
-        return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges})
+        ratio = min(bend_radius(edge.radius, board, edge.inner) for edge in edges) / board.thickness
+        return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges}, ratio)
 
     own = look(named) if named else None
     rows = [look(board) for row in range(max(height, 1) + 1) for board in practice.boards(row)]

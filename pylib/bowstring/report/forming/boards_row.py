@@ -24,10 +24,10 @@ def short_of(choice: Choice) -> str:
     told = choice.told
     name = _short_name(told)
     if told.rank == 0:
-        if choice.own is not None:
-            return say("boards.row_bends", board=name)
+        if choice.own is not None or told.is_close():
+            return say("boards.row_just" if told.is_close() else "boards.row_bends", board=name)
         key = "boards.row_both" if choice.thick.rank == 0 else "boards.row_first"
-        return say(key, board=name, other=choice.thick.board.name)
+        return say(_close(key, choice.thick), board=name, other=choice.thick.board.name)
     if told.rank == RANKS[CLEAR]:
         return say("boards.row_clear", board=name)
     if told.rank == RANKS[SELECTED] and choice.level == SELECTED:
@@ -56,16 +56,28 @@ def conclusion(choice: Choice) -> list[str]:
     told = choice.told
     name = name_of(told.board)
     if told.rank == 0:
-        first = say("fill.bends" if choice.alone else "boards.both_edges", board=name)
+        first = say(_bends(choice), board=name)
         if choice.own is not None:
             return [first]
         key = "boards.so_does" if choice.thick.rank == 0 else "boards.but_not"
-        return [first, say(key, other=choice.thick.board.name)]
+        return [first, say(_close(key, choice.thick), other=choice.thick.board.name)]
     if choice.used is None:
         if choice.alone:
             return [say("fill.own_not" if choice.own else "fill.nothing", board=name)]
         return [say("boards.own_not" if choice.own else "boards.nothing", board=name)]
     return [say("boards.only_clear" if told.rank == RANKS[CLEAR] else "boards.only_selected", board=name)]
+
+
+def _bends(choice: Choice) -> str:
+    """Return the message of the told board that bends."""
+    if choice.alone:
+        return "fill.bends_just" if choice.told.is_close() else "fill.bends"
+    return _close("boards.both_edges", choice.told)
+
+
+def _close(key: str, looked: Looked) -> str:
+    """Return the message of a board that does, or doesn't, but by little: the key's own where it's by more."""
+    return f"{key}_just" if looked.is_close() else key
 
 
 def _short_name(looked: Looked) -> str:

@@ -35,7 +35,9 @@ def report_stick(plan: Plan, marks: Marks) -> WidthStick:
     narrow = None if slip is None else _narrow(marks, first_edge(plan, marks), halved, widths, slip)
     told = ""
     if slip is not None and narrow is not None:
-        told = say("edges.slip", slip=tape.show_near(slip), narrow=tape.show_up(narrow))
+        told = say(
+            "walled.slip" if is_wall(plan) else "edges.slip", slip=tape.show_near(slip), narrow=tape.show_up(narrow)
+        )
     return {
         "length": length,
         "length_shown": tape.show(length),
@@ -96,7 +98,8 @@ def _how(plan: Plan, marks: Marks, halved: bool) -> Iterator[str]:
     if halved:
         yield say("edges.how_halved")
     else:
-        yield say(f"edges.first_{first_edge(plan, marks)}")
+        held = first_edge(plan, marks)
+        yield say(f"walled.first_{held}") if is_wall(plan) else say(f"edges.first_{held}")
     yield say("edges.how_square")
     if max(_widths(plan, halved)) > LONG[plan.layout.job.tape.feet]:
         yield say("edges.long_stick")
@@ -183,7 +186,8 @@ def passes_of(plan: Plan, dug: bool) -> list[str]:
     if is_wall(plan):
         first = "edges.hubs_first" if dug else "edges.clear_of_dig"
         again = "walled.line_again" if dug else "walled.line_again_stakes"
-        return [say(first), paint, say(again)]
+        keyed = [say("walled.line_first")] if plan.said.slab.footing_width else []
+        return [say(first), paint, *keyed, say(again)]
     deeper = [unstarred(dig_told(plan))] if ends_of(plan) else []
     if dug:
         return [say("edges.hubs_first"), paint, *deeper, say("edges.line_again")]

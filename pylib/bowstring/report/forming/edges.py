@@ -10,7 +10,7 @@ from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, 
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
-from bowstring.report.forming.wall_faces import dig_told, faces_told
+from bowstring.report.forming.wall_faces import dig_told, faces_told, footing_boards
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
 from bowstring.units.sizes import FOOT
@@ -65,6 +65,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "check": _check(diagonal, len(bays)),
         "form": form_told(plan, marks),
         "faces": faces_told(plan, marks),
+        "footing": footing_boards(plan),
         "passes": [*passes_told(plan, marks), *dig_told(plan, marks)],
         "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),

@@ -6,6 +6,9 @@ from bowstring.forming.boards import Board
 from bowstring.forming.stock import FEET, METRES, Practice
 from bowstring.report.forming.plan import Plan
 
+MOST_BANKED = 0.0254 * (1 + 1e-9)
+"""Metres: earth is banked under a form's foot so far; past it the form is too low."""
+
 
 def form_of(plan: Plan) -> Board:
     """Return the board of the forms; by the name that the job has for it, if it has one."""

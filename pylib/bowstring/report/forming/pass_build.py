@@ -12,6 +12,7 @@ from bowstring.report.forming.grade_told import climbed, drops
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pour_reach import HALF_OUT
 from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.quantities import inch_tape, mark_up, ordered_number
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
@@ -24,9 +25,6 @@ from bowstring.words.stars import unstarred
 
 MOST_SPLICES = 4
 """Of an edge, on a card: where the others are the boards' page says."""
-
-HALF_OUT = -2
-"""Of the rows that say where the concrete must be: half of the last truck, then three quarters."""
 
 
 def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:

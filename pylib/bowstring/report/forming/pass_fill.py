@@ -16,9 +16,10 @@ from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks
 from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.hubs import CLEAR, STEP, Hubs, hubs_on
-from bowstring.report.forming.pass_build import HALF_OUT, no_board, overrun_of, splices_of
+from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.pour_reach import HALF_OUT
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_grades import GradesPart

@@ -7,7 +7,7 @@ from math import isclose
 
 from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
-from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.formboard import MOST_BANKED, form_of
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import BAGS, Pouring, footing_of
 from bowstring.report.forming.quantities import (
@@ -20,9 +20,6 @@ from bowstring.report.forming.quantities import (
     volume_text,
 )
 from bowstring.words import say
-
-MOST_BANKED = 0.0254 * (1 + 1e-9)
-"""Metres: earth is banked under a form's foot so far; past it the form is too low."""
 
 
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[str]:

@@ -15,6 +15,9 @@ from bowstring.words import say
 PARTS = ((0.5, "half"), (0.75, "three_quarters"))
 """Of a truck: a quarter says nothing yet."""
 
+HALF_OUT = -2
+"""Of the moments: half of the last truck, then three quarters."""
+
 MOST_TRUCKS = 6
 """Rows of full trucks: of more only the last ones are told."""
 

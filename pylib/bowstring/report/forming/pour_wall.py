@@ -4,11 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.pour import Order, order
+from bowstring.forming.pour import Order, loads, order, reached
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pour_lines import both_told, loads_told, taken_told
+from bowstring.report.forming.pour_reach import HALF_OUT, moments_of
 from bowstring.report.forming.pouring import BAGS, THICKER, Pouring
-from bowstring.report.forming.quantities import FOOT, ordered_number, percent, thick, volume_text
+from bowstring.report.forming.quantities import (
+    FOOT,
+    down_to,
+    inch_tape,
+    ordered_number,
+    percent,
+    thick,
+    up_to,
+    volume_text,
+)
 from bowstring.report.forms.build_pour import ChangeRow
 from bowstring.words import say
 
@@ -74,10 +84,26 @@ def _lines(plan: Plan, pouring: Pouring, footing: Pouring | None, panel: str) ->
         yield loads_told(pouring)
     lift = LIFT[plan.tape.feet]
     yield say("walled.lift", height=plan.tape.show(lift), volume=volume_text(pouring.area * lift, plan.tape.feet))
+    yield _call(plan, pouring)
     yield panel
     yield _bed(plan, footing)
     yield both_told(pouring) if footing is None else ""
     yield taken_told(plan, pouring)
+
+
+def _call(plan: Plan, pouring: Pouring) -> str:
+    """Return how high a wall's concrete stands with half of its last load out, and under what height the plant is
+    called; empty where it comes in bags. A wall as high all along takes as much for each height."""
+    moments = moments_of(pouring)
+    if not moments:
+        return ""
+    share, _told = moments[HALF_OUT]
+    made, tape = pouring.order, inch_tape(plan.tape)
+    stands, least = reached(share, made.ordered, made.needed, pouring.depth)
+    call = up_to(least, tape.mark)
+    shown = {"plan": tape.show(max(call, down_to(stands, tape.mark))), "call": tape.show(call)}
+    count, _last = loads(made.ordered, pouring.truck * pouring.unit)
+    return say("walled.call_half", **shown) if count == 1 else say("walled.call_last", number=count, **shown)
 
 
 def _bed(plan: Plan, footing: Pouring | None) -> str:

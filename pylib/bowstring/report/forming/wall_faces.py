@@ -7,12 +7,14 @@ from math import ceil
 
 from bowstring.forming.stock import Practice
 from bowstring.report.forming.boards import report_boards
+from bowstring.report.forming.boards_how import too_low
 from bowstring.report.forming.edge_lines import dug_past, overdig_of
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
 from bowstring.report.forming.footing import footing_plan
-from bowstring.report.forming.formboard import practice_of
+from bowstring.report.forming.formboard import form_of, practice_of
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.quantities import FOOT, area_text, thick, volume_text
+from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.words import say
 
 DEEP = {True: FOOT, False: 0.1}
@@ -24,13 +26,23 @@ def faces_told(plan: Plan, marks: Marks) -> list[str]:
     return list(_told(plan, marks)) if is_wall(plan) else []
 
 
-def faces_row(plan: Plan, marks: Marks) -> tuple[str, str]:
-    """Return both faces' areas and what the footing's forms are of, as the two lines of a row."""
-    outside, inside = (_area(plan, marks, key) for key in (OUTSIDE, INSIDE))
+def footing_boards(plan: Plan) -> BoardsPart | None:
+    """Return the boards of a wall's footing, told as those of a slab are; ``None`` without any."""
     footing = footing_plan(plan)
-    boards = report_boards(footing) if footing else None
+    return report_boards(footing) if footing else None
+
+
+def faces_row(plan: Plan, marks: Marks) -> tuple[str, str]:
+    """Return both faces' lengths and what the footing's forms are of, as the two lines of a row."""
+    boards = footing_boards(plan)
     more = say("walled.faces_footing", board=boards["short"]) if boards else say("walled.faces_designed")
-    return say("walled.faces", outside=outside, inside=inside), more
+    return say("walled.faces", **_sizes(plan, marks)), more
+
+
+def _sizes(plan: Plan, marks: Marks) -> dict[str, str]:
+    height = plan.said.slab.thickness
+    lengths = {key: plan.tape.show(marks.edge(key).length) for key in (OUTSIDE, INSIDE)}
+    return {**lengths, "height": thick(plan.tape, height) if height else say("walled.blank")}
 
 
 def _area(plan: Plan, marks: Marks, key: str) -> str:
@@ -39,11 +51,10 @@ def _area(plan: Plan, marks: Marks, key: str) -> str:
 
 
 def _told(plan: Plan, marks: Marks) -> Iterator[str]:
-    tape, height = plan.tape, plan.said.slab.thickness
-    for key in (OUTSIDE, INSIDE):
-        if height:
-            yield say(f"walled.face_{key}", length=tape.show(marks.edge(key).length), height=thick(tape, height),
-                      area=_area(plan, marks, key))  # fmt: skip
+    yield say("walled.forms", **_sizes(plan, marks))
+    if plan.said.slab.thickness:
+        yield say("walled.areas", outside=_area(plan, marks, OUTSIDE), inside=_area(plan, marks, INSIDE))
+    yield say("walled.end_forms_flush" if plan.said.slab.footing_width else "walled.end_forms")
     if marks.inner.is_arc and marks.outer.is_arc:
         yield from _plywood(plan, marks, practice_of(plan))
     yield from _footing(plan)
@@ -79,6 +90,7 @@ def _footing(plan: Plan) -> Iterator[str]:
     boards = report_boards(footing)
     if boards:
         yield say("walled.footing_boards", told=" ".join(boards["conclusion"]), stakes=boards["with_spare"])
+        yield from filter(None, [too_low(footing, form_of(footing), tape)])
 
 
 def dig_told(plan: Plan, marks: Marks) -> list[str]:

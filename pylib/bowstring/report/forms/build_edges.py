@@ -2,6 +2,8 @@
 
 from typing import TypedDict, final
 
+from bowstring.report.forms.build_boards import BoardsPart
+
 
 @final
 class EdgeLength(TypedDict):
@@ -159,6 +161,7 @@ class EdgesPart(TypedDict):
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
         faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab.
+        footing: the boards of its footing's forms, ``None`` without any.
         overdig: past each edge.
         notes: what else holds here.
     """
@@ -194,6 +197,7 @@ class EdgesPart(TypedDict):
     check: str
     form: list[str]
     faces: list[str]
+    footing: BoardsPart | None
     passes: list[str]
     dug_out: bool
     taper: list[str]

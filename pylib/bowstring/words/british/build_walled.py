@@ -9,6 +9,8 @@ MESSAGES = {
     "walled.levels_A": "Levels at A, {unit}: {told}.",
     "walled.rods_all": "Staff reads: {told}.",
     "walled.rods_A": "Staff at A reads: {told}.",
+    "walled.call_half": "Half the wagon out: *{plan}* up, all along. Ring the plant if it is under *{call}*.",
+    "walled.call_last": "Half of wagon {number} out: *{plan}* up, all along. Ring the plant if it is under *{call}*.",
     "walled.to_base": "Cut and fill are to the underside of the sub-base, under the footing.",
     "walled.no_base": "No sub-base is given: cut and fill are to the underside of the footing.",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a temporary works designer.",  # from memory

@@ -34,6 +34,7 @@ MESSAGES = {
     "fill.width_unused": "The width and the side aren't used: this slab fills the curve.",
     # the boards
     "fill.bends": "{board} bends to the curve.",
+    "fill.bends_just": "{board} bends to the curve, but only just: try one first.",
     "fill.nothing": "Nothing on this list bends to the curve.",
     "fill.own_not": "{board} won't bend to the curve.",
     "fill.one_curve": "One form is bent, R {radius}; the rest is straight.",

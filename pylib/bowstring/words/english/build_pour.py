@@ -88,7 +88,7 @@ MESSAGES = {
         "Edges {depth} deep for {wide} along both forms add *{extra}*, sides plumb: sloped sides take more."
     ),
     "pour.footing": (
-        "The footing, {wide} wide and {depth} deep under the middle, takes {volume}. It is poured first: order "
+        "The footing, {wide} wide and {depth} thick under the middle, takes {volume}. It is poured first: order "
         "*{order}* for it, {waste} waste included."
     ),
     "pour.form_wall": "Its forms and bracing are designed, not boards on stakes.",

@@ -47,7 +47,7 @@ MESSAGES = {
     "entry.slab.edge_width": "thick edges: width",
     "entry.slab.edge_depth": "thick edges: depth",
     "entry.slab.footing_width": "footing: width",
-    "entry.slab.footing_depth": "footing: depth",
+    "entry.slab.footing_depth": "footing: thickness",
     "entry.slab.apron.from": "apron: from",
     "entry.slab.apron.to": "apron: to",
     "entry.slab.apron.thickness": "apron: thickness",

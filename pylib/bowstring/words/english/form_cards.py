@@ -96,7 +96,7 @@ MESSAGES = {
     "forming.note.apron_base": "There the base is {deep} down.",
     "forming.note.apron_joints": "Apron: a joint at each end; joints in it {depth} deep.",
     "forming.note.edges": "Along both forms, {wide} wide: {deep} down.",
-    "forming.note.footing": "Footing under the middle: {wide} wide, {deep} deep.",
+    "forming.note.footing": "Footing under the middle: {wide} wide, {deep} thick.",
     "forming.note.level": "Level lengths: hold the tape level.",
     "forming.note.got": "A stake stands off the arc: gauge from the board there.",
     "forming.note.long_stick": "Long for a stick: use a tape, tight and level.",

@@ -13,7 +13,7 @@ MESSAGES = {
     "form.section_order": "The order",
     "form.section_tops": "Or both tops instead",
     "form.section_tops.help": (
-        "How high the outer form's top is. Give both where the slab meets something at each end: the slope follows. "
+        "How high the outer form's top is. Give both where it meets something at each end: the slope follows. "
         "Blank: all tops are figured from A."
     ),
     "form.section_crown": "Or a crown",
@@ -61,7 +61,7 @@ MESSAGES = {
     "form.slab_edge_depth.help": "From the top of the slab. Write its unit.",
     "form.slab_footing_width": "Footing width",
     "form.slab_footing_width.help": "Centered under it. Write its unit.",
-    "form.slab_footing_depth": "Footing depth",
+    "form.slab_footing_depth": "Footing thickness",
     "form.slab_footing_depth.help": "Top to bottom of the footing. Write its unit.",
     "form.slab_apron_from": "Apron: from",
     "form.slab_apron_from.help": "Along the outer form from A, or along the line of several pieces.",

@@ -33,6 +33,7 @@ MESSAGES = {
     "fill.sharp": "En A y B termina en puntas de {corner}. Con menos de 60° se quiebran: pregunte al proyectista.",
     "fill.width_unused": "El ancho y el lado no se usan: esta losa llena la curva.",
     "fill.bends": "La {board} se dobla a la curva.",
+    "fill.bends_just": "La {board} apenas se dobla a la curva: pruebe una primero.",
     "fill.nothing": "Nada de esta lista se dobla a la curva.",
     "fill.own_not": "La {board} no se dobla a la curva.",
     "fill.one_curve": "Se dobla una ~forma~, R {radius}; lo demás es recto.",

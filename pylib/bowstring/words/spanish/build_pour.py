@@ -99,7 +99,7 @@ MESSAGES = {
         "llevan más."
     ),
     "pour.footing": (
-        "La zapata, de {wide} de ancho y {depth} de hondo bajo el medio, lleva {volume}. "
+        "La zapata, de {wide} de ancho y {depth} de espesor bajo el medio, lleva {volume}. "
         "Se cuela primero: pida *{order}* para ella, con {waste} de desperdicio."
     ),
     "pour.form_wall": "Sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",

@@ -34,10 +34,14 @@ MESSAGES = {
     "walled.footing_first": "Primero la zapata: {told}",
     "walled.wall_then": "Luego el muro: {told}",
     "walled.lift": "{height} de alto del muro lleva *{volume}*. Sube por capas, parejo a todo lo largo.",
+    "walled.call_half": ("Medio camión vaciado: *{plan}* de alto, parejo. Llame a la planta si va abajo de *{call}*."),
+    "walled.call_last": (
+        "Medio camión {number} vaciado: *{plan}* de alto, parejo. Llame a la planta si va abajo de *{call}*."
+    ),
     "walled.panel": "Cada panel lleva *{volume}*.",
     "walled.bed": "Una base de {base} bajo la zapata son {volume} ya en su lugar. Pida más: se compacta.",
     "walled.if_high": "muro de {height} de alto",
-    "walled.if_deep": "zapata de {depth} de hondo",
+    "walled.if_deep": "zapata de {depth} de espesor",
     "walled.call_small": "zapata, ~forma~ exterior, desde A",
     "walled.reach_note": "Es de la zapata, colada desde A. Si no llega a esa marca, el pedido no alcanza hasta B.",
     # its top and joints
@@ -69,11 +73,13 @@ MESSAGES = {
     "walled.needs_height": "Falta el alto del muro, para su zapata y su excavación.",
     "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta abajo de ella.",
     # its faces, its footing's forms, its dig
-    "walled.faces": "Caras de {outside} y {inside}",
+    "walled.faces": "{outside} y {inside}, {height} de alto",
     "walled.faces_footing": "zapata: {board}",
     "walled.faces_designed": "sus ~formas~ se calculan",
-    "walled.face_outside": "Cara exterior: {length} de largo, {height} de alto, {area}.",
-    "walled.face_inside": "Cara interior: {length} de largo, {height} de alto, {area}.",
+    "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
+    "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
+    "walled.end_forms": "Tapas en A y en B.",
+    "walled.end_forms_flush": "Tapas en A y en B; se toma que la zapata termina al ras del muro.",
     "walled.plywood": (
         "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la lista del "
         "fabricante admite {least}."
@@ -83,9 +89,19 @@ MESSAGES = {
     "walled.footing_edges": (
         "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
     ),
-    "walled.footing_boards": "Para la zapata: {told} {stakes} ~estacas~ de ~forma~.",
+    "walled.footing_boards": "Para la zapata: {told} {stakes} ~estacas~ de ~forma~, una décima parte de repuesto.",
+    "walled.footing_title": "~Formas~ de la zapata: cortes y ~estacas~",
+    "walled.footing_list": "{boards} ~tablas~, {stakes} ~estacas~ de ~forma~, una décima parte de repuesto",
+    "walled.first_outside": "Ponga primero la ~forma~ exterior.",
+    "walled.first_inside": "Ponga primero la ~forma~ interior.",
+    "walled.slip": "Con la punta {slip} fuera de escuadra, al muro le falta de espesor menos de {narrow}.",
+    "walled.row_forms": "~Formas~",
+    "walled.ask_level": "¿Va ~a nivel~ arriba?",
     "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un profesional con licencia.",
     "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
+    "walled.line_first": (
+        "Antes de colar la zapata, ponga la línea también en sus ~formas~: anclas y llave. El acero, según el ~plano~."
+    ),
     "walled.line_again": "Colada la zapata, trace otra vez la línea sobre ella desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
     "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",

@@ -49,7 +49,7 @@ MESSAGES = {
     "entry.slab.edge_width": "bordes gruesos: ancho",
     "entry.slab.edge_depth": "bordes gruesos: profundidad",
     "entry.slab.footing_width": "zapata: ancho",
-    "entry.slab.footing_depth": "zapata: profundidad",
+    "entry.slab.footing_depth": "zapata: espesor",
     "entry.slab.apron.from": "tramo grueso: desde",
     "entry.slab.apron.to": "tramo grueso: hasta",
     "entry.slab.apron.thickness": "tramo grueso: espesor",

@@ -98,7 +98,7 @@ MESSAGES = {
     "forming.note.apron_base": "Ahí la base queda {deep} abajo.",
     "forming.note.apron_joints": "Tramo grueso: ~junta~ en cada extremo; las de adentro, {depth} de hondo.",
     "forming.note.edges": "A lo largo de las dos ~formas~, {wide} de ancho: {deep} abajo.",
-    "forming.note.footing": "Zapata bajo el medio: {wide} de ancho, {deep} de hondo.",
+    "forming.note.footing": "Zapata bajo el medio: {wide} de ancho, {deep} de espesor.",
     "forming.note.level": "Son medidas ~a nivel~: tenga así la ~cinta~.",
     "forming.note.got": "Una ~estaca~ está fuera del ~arco~: ahí mida desde la ~tabla~.",
     "forming.note.long_stick": "Es mucho para una vara: use ~cinta~, tirante y ~a nivel~.",

@@ -15,7 +15,7 @@ MESSAGES = {
     "form.section_order": "El pedido",
     "form.section_tops": "O las dos alturas del canto",
     "form.section_tops.help": (
-        "La altura del canto de la ~forma~ exterior. Dé las dos donde la losa topa con algo en cada extremo: de ahí "
+        "La altura del canto de la ~forma~ exterior. Dé las dos donde topa con algo en cada extremo: de ahí "
         "sale la ~pendiente~. En blanco: todo se calcula desde A."
     ),
     "form.section_crown": "O un bombeo",
@@ -65,7 +65,7 @@ MESSAGES = {
     "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
     "form.slab_footing_width": "Ancho de la zapata",
     "form.slab_footing_width.help": "Centrada debajo. Escriba su unidad.",
-    "form.slab_footing_depth": "Profundidad de la zapata",
+    "form.slab_footing_depth": "Espesor de la zapata",
     "form.slab_footing_depth.help": "De arriba a abajo de la zapata. Escriba su unidad.",
     "form.slab_apron_from": "Tramo grueso: desde",
     "form.slab_apron_from.help": "Por la ~forma~ exterior desde A, o por la línea de varios tramos.",
