@@ -10,7 +10,7 @@ from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.slab_shape import DOTTED, MIDDLE, shape_of
 from bowstring.drawings.svg import Point
-from bowstring.report.alone import edges_of
+from bowstring.report.alone import called, edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -36,8 +36,8 @@ class SlabSketch:
         self.edges = edges_of(answer)
         rows = {row["key"]: row for row in answer["build"]}
         told = [rows[page]] if page else list(rows.values())
-        title = say(f"build.{page}") if page else say("build.draw_title")
-        lines = [f"{say('build.' + row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in told]
+        title = called(answer, page) if page else say("build.draw_title")
+        lines = [f"{called(answer, row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in told]
         self.sketch = Sketch(id=id, title=title, description=" ".join(lines))
         whole = answer["staked"]["arc_length"]
         self.share = {stake["name"]: 2 * stake["along"] / whole - 1 for stake in answer["stakes"]}

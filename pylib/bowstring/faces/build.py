@@ -11,7 +11,7 @@ from bowstring.faces import build_boards, build_edges, build_grades, build_joint
 from bowstring.faces.build_icons import BACK, ICONS
 from bowstring.faces.build_parts import bold, note, paragraph
 from bowstring.faces.stopcard import stop_html
-from bowstring.report.alone import is_wall
+from bowstring.report.alone import called, is_wall
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build import BuildRow
 from bowstring.words import say
@@ -38,16 +38,16 @@ def build_html(answer: Answer, page: str = "", question: str = "more", sides: Se
         return stop_html(answer)
     rows = answer["build"]
     at = next((row for row in rows if row["key"] == page), None)
-    listed = "".join(_row(row, _name(answer, row["key"]), row is at) for row in rows)
+    listed = "".join(_row(row, called(answer, row["key"]), row is at) for row in rows)
     nav = f'<ul class="build-rows" aria-label="{escape(say("build.rows"))}">{listed}</ul>'
     bar = _bar(answer, question)
     if at is None:
         drawn = _drawing(answer, "", sides)
         return f'<div class="face-build">{drawn}{nav}{note(say("build.foot"))}</div>{bar}'
-    named = escape(_name(answer, at["key"]))
+    named = escape(called(answer, at["key"]))
     return (
         f'<section class="face-build paged" data-card="{at["key"]}" aria-label="{named}">'
-        f'{nav}<div class="page">{_head(_name(answer, at["key"]))}{_inside(answer, at, sides)}</div></section>{bar}'
+        f'{nav}<div class="page">{_head(called(answer, at["key"]))}{_inside(answer, at, sides)}</div></section>{bar}'
     )
 
 
@@ -57,7 +57,7 @@ def state_of(answer: Answer) -> dict[str, str] | None:
         return None
     stopped = [row["key"] for row in answer["build"] if row["state"] == STOP]
     if len(stopped) == 1:
-        return {"sign": "stop", "text": say("build.state_stop", part=_name(answer, stopped[0]))}
+        return {"sign": "stop", "text": say("build.state_stop", part=called(answer, stopped[0]))}
     if stopped:
         return {"sign": "stop", "text": say("build.state_stops", count=len(stopped))}
     count = len({row["panel"] for row in answer["build"] if row["state"] == OPEN})
@@ -68,11 +68,6 @@ def panel_asked(answer: Answer) -> str:
     """Return the panel of the first question that is open, the slab's before its slope's; empty where none is."""
     panels = [row["panel"] for row in answer["build"] if row["state"] == OPEN and row["panel"]]
     return "slab" if "slab" in panels else panels[0] if panels else ""
-
-
-def _name(answer: Answer, key: str) -> str:
-    """What a row and its page are called: a wall has forms that are no boards."""
-    return say("walled.row_forms") if key == "boards" and is_wall(answer) else say(f"build.{key}")
 
 
 def _row(row: BuildRow, name: str, here: bool) -> str:

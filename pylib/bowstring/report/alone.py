@@ -8,6 +8,7 @@ from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
+from bowstring.words import say
 
 
 def edges_of(answer: Answer) -> EdgesPart | None:
@@ -44,3 +45,8 @@ def is_wall(answer: Answer) -> bool:
     """Tell whether a wall's faces are told of an arc alone."""
     edges = edges_of(answer)
     return edges is not None and bool(edges["faces"])
+
+
+def called(answer: Answer, key: str) -> str:
+    """Return what a row of the build and its page are called: a wall has forms that are no boards."""
+    return say("walled.row_forms") if key == "boards" and is_wall(answer) else say(f"build.{key}")

@@ -26,7 +26,7 @@ def test_both_faces_are_told_with_their_areas_by_hand() -> None:
         assert abs(ANGLE * radius - feet) < 1 / 192  # half of the tape's 1/8 in
     assert told[1] == f"Contact area: {outside} outside, {inside} inside."
     row = answer_to(WALL)["build"][1]
-    assert row["text"] == "34' 0-3/4\" and 33' 3\", 3' 6\" high" and "1x12" in row["more"]
+    assert row["text"] == "Faces 34' 0-3/4\" and 33' 3\"" and "1x12" in row["more"]
     page = build_html(answer_to(WALL), "boards")  # type: ignore[arg-type]
     assert ">Forms <b>" in page and ">Boards <b>" not in page and ">Boards <b>" in build_html(answer_to(WALK), "boards")  # type: ignore[arg-type]
 

@@ -10,7 +10,7 @@ from bowstring.report.forming.fill_plane import ClashingPlane, SettledPlane, set
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import level_length
 from bowstring.report.forming.grade_row import open_row
-from bowstring.report.forming.grade_rows import has_of, top_of
+from bowstring.report.forming.grade_rows import digs_of, has_of, top_of
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
@@ -83,7 +83,7 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
         "has": has_of(rows),
         "asks": list(asks(plan, rows, plane.start)),
         "base": list(base_lines(plan)),
-        "digs": [row for row in rows if row["outside"]["dig"]],
+        "digs": digs_of(rows),
         "notes": list(_notes(plan, settled, filled)),
     }
     return part

@@ -43,6 +43,11 @@ def has_of(rows: list[TopRow]) -> list[str]:
     return [name for name in ("feet", "elevation", "rod", "dig") if any(dict(top)[name] for top in tops)]
 
 
+def digs_of(rows: list[TopRow]) -> list[TopRow]:
+    """Return the rows under which the ground was measured, and its cut or fill can be told."""
+    return [row for row in rows if any(top and top["dig"] for top in (row["outside"], row["inside"]))]
+
+
 def unknown_stakes(plan: Plan) -> list[str]:
     """Return at which names the ground was measured that no stake has."""
     names = {name for name, _ in plan.shares()}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import Judged, judge
 from bowstring.report.forming.grade_row import open_row, two_lines
-from bowstring.report.forming.grade_rows import across_rows, has_of, rows_of
+from bowstring.report.forming.grade_rows import across_rows, digs_of, has_of, rows_of
 from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
@@ -70,7 +70,7 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "asks": list(asks(plan, rows, grade.start)),
         "base": list(base_lines(plan)),
         "below": below_told(plan, grade, level=level),
-        "digs": [row for row in rows if any(top and top["dig"] for top in (row["outside"], row["inside"]))],
+        "digs": digs_of(rows),
     }
     if level:  # of every stake the same: its lines say it once
         return part | {"conclusion": [say("walled.level_top")], "notes": [say("walled.level_how")]}

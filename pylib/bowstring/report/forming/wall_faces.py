@@ -36,13 +36,11 @@ def faces_row(plan: Plan, marks: Marks) -> tuple[str, str]:
     """Return both faces' lengths and what the footing's forms are of, as the two lines of a row."""
     boards = footing_boards(plan)
     more = say("walled.faces_footing", board=boards["short"]) if boards else say("walled.faces_designed")
-    return say("walled.faces", **_sizes(plan, marks)), more
+    return say("walled.faces", **_lengths(plan, marks)), more
 
 
-def _sizes(plan: Plan, marks: Marks) -> dict[str, str]:
-    height = plan.said.slab.thickness
-    lengths = {key: plan.tape.show(marks.edge(key).length) for key in (OUTSIDE, INSIDE)}
-    return {**lengths, "height": thick(plan.tape, height) if height else say("walled.blank")}
+def _lengths(plan: Plan, marks: Marks) -> dict[str, str]:
+    return {key: plan.tape.show(marks.edge(key).length) for key in (OUTSIDE, INSIDE)}
 
 
 def _area(plan: Plan, marks: Marks, key: str) -> str:
@@ -51,7 +49,8 @@ def _area(plan: Plan, marks: Marks, key: str) -> str:
 
 
 def _told(plan: Plan, marks: Marks) -> Iterator[str]:
-    yield say("walled.forms", **_sizes(plan, marks))
+    height = thick(plan.tape, plan.said.slab.thickness) if plan.said.slab.thickness else say("walled.blank")
+    yield say("walled.forms", **_lengths(plan, marks), height=height)
     if plan.said.slab.thickness:
         yield say("walled.areas", outside=_area(plan, marks, OUTSIDE), inside=_area(plan, marks, INSIDE))
     yield say("walled.end_forms_flush" if plan.said.slab.footing_width else "walled.end_forms")

@@ -67,7 +67,7 @@ MESSAGES = {
     "walled.needs_height": "Needs the wall's height, for its footing and its dig.",
     "walled.needs_footing": "Needs the footing's size: cut and fill go to its underside.",
     # its faces, its footing's forms, its dig
-    "walled.faces": "{outside} and {inside}, {height} high",
+    "walled.faces": "Faces {outside} and {inside}",
     "walled.faces_footing": "footing: {board}",
     "walled.faces_designed": "their forms are designed",
     "walled.forms": "Wall forms: {outside} outside, {inside} inside, {height} high",

@@ -73,7 +73,7 @@ MESSAGES = {
     "walled.needs_height": "Falta el alto del muro, para su zapata y su excavación.",
     "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta abajo de ella.",
     # its faces, its footing's forms, its dig
-    "walled.faces": "{outside} y {inside}, {height} de alto",
+    "walled.faces": "Caras de {outside} y {inside}",
     "walled.faces_footing": "zapata: {board}",
     "walled.faces_designed": "sus ~formas~ se calculan",
     "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
