@@ -117,3 +117,17 @@ def test_every_line_is_said_in_each_language(language: str) -> None:
     speak(language)
     told = " ".join(answered({"base": "4 in"}, **LEVELS)["grades"]["below"])
     assert "101.00" in told and "walled." not in told
+
+
+def test_a_wall_along_a_line_says_its_heights_and_no_cut() -> None:
+    """By hand as above; a line's ground isn't told yet, so nothing says to what it is cut."""
+    line = [{"straight": "10 ft"}, {"arc": WALL["arc"], "turn": "right"}]
+    job = {key: value for key, value in WALL.items() if key not in ("arc", "side")} | {"line": line, "edge": "left"}
+    slab = {**FOOTED, "base": "4 in"}
+    level = answer_to({**job, "slab": slab, "grade": {**WALL["grade"], **LEVELS}})
+    page = next(page for page in level["lined"]["pages"] if page["key"] == "grades")
+    told = " ".join(page["lines"])
+    assert "dig *4' 10\"*" in told and "bottom of dig 99.67" in told and say("walled.to_base") not in told
+    up = answer_to({**job, "slab": slab, "grade": {"slope": 2, "high": "B", "cross": 0, "from": "104.50 ft"}})
+    told = " ".join(next(page for page in up["lined"]["pages"] if page["key"] == "grades")["lines"])
+    assert "bottom of dig" not in told and say("walled.runs_with_top") in told

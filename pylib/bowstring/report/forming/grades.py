@@ -12,7 +12,7 @@ from bowstring.report.forming.grade_told import conclusion, judged_lines, level_
 from bowstring.report.forming.grade_water import lowest, water
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
-from bowstring.report.forming.wall_heights import below_told
+from bowstring.report.forming.wall_heights import ALL, START, below_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
@@ -69,7 +69,7 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     part |= {
         "asks": list(asks(plan, rows, grade.start)),
         "base": list(base_lines(plan)),
-        "below": below_told(plan, grade, level=level),
+        "below": below_told(plan, grade.start, ALL if level else START),
         "digs": digs_of(rows),
     }
     if level:  # of every stake the same: its lines say it once

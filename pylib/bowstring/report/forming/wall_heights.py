@@ -4,34 +4,41 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.grades import Grade, rod
+from bowstring.forming.grades import rod
 from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.heights import elevation
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import thick
 from bowstring.words import say
 
+ALL, START, NONE = "all", "A", ""
+"""Where levels and readings hold: all along, at A, or they are told of nowhere."""
 
-def below_told(plan: Plan, grade: Grade, *, level: bool) -> list[str]:
+
+def below_told(plan: Plan, start: float, where: str) -> list[str]:
     """Return how far the footing and the dig are under a wall's top, as sentences; none of a slab.
 
-    ``level``: one line holds all along, else levels and readings are those at A.
+    ``start``: its top where it begins, metres; ``where``: ``ALL`` of a top that is level, else ``START`` or ``NONE``.
     """
     if not on_footing(plan) or plan.said.slab.thickness is None:
         return []
-    return list(_told(plan, grade, "all" if level else "A"))
+    told = [_below(plan), *(_levels(plan, start, where) if where else ())]
+    return told if where == ALL else [*told, say("walled.runs_with_top")]
 
 
-def _told(plan: Plan, grade: Grade, where: str) -> Iterator[str]:
-    tape, said, depths = plan.tape, plan.said.grade, _depths(plan)
-    shown = {name: thick(tape, depth) for name, depth in depths.items()}
-    if "dig" not in depths:
-        yield say("walled.below_bottom", height=shown["wall"])
-    elif "under" in depths:
-        yield say("walled.below_base", footing=shown["footing"], under=shown["under"], dig=shown["dig"])
-    else:
-        yield say("walled.below", footing=shown["footing"], dig=shown["dig"])
-    levels = {name: grade.start - depth for name, depth in {"top": 0.0, **depths}.items()}
+def _below(plan: Plan) -> str:
+    shown = {name: thick(plan.tape, depth) for name, depth in _depths(plan).items()}
+    if "dig" not in shown:
+        return say("walled.below_bottom", height=shown["wall"])
+    if "under" in shown:
+        return say("walled.below_base", footing=shown["footing"], under=shown["under"], dig=shown["dig"])
+    return say("walled.below", footing=shown["footing"], dig=shown["dig"])
+
+
+def _levels(plan: Plan, start: float, where: str) -> Iterator[str]:
+    """Yield the levels and the readings of what is under a top, and its own."""
+    tape, said = plan.tape, plan.said.grade
+    levels = {name: start - depth for name, depth in {"top": 0.0, **_depths(plan)}.items()}
     if said.start is not None:
         told = ", ".join(say(f"walled.of_{name}", at=elevation(tape, level)) for name, level in levels.items())
         yield say(f"walled.levels_{where}", unit="ft" if tape.feet else "m", told=told)
@@ -40,8 +47,6 @@ def _told(plan: Plan, grade: Grade, where: str) -> Iterator[str]:
         told = ", ".join(say(f"walled.of_{name}", at=_read(plan, read)) for name, read in reads.items() if read >= 0)
         if told:
             yield say(f"walled.rods_{where}", told=told)
-    if where == "A":
-        yield say("walled.runs_with_top")
 
 
 def _depths(plan: Plan) -> dict[str, float]:

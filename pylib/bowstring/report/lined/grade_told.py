@@ -11,6 +11,7 @@ from bowstring.report.forming.grade_told import across_limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, is_over, percent
+from bowstring.report.forming.wall_heights import ALL, NONE, below_told
 from bowstring.report.lined.grade_limits import LineJudged
 from bowstring.report.lined.grade_said import LineSettled
 from bowstring.report.lined.line import name_of
@@ -105,7 +106,11 @@ def lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[
     yield _water(settled)
     yield from _from_where(plan)
     yield from _shape(settled)
-    yield from (line for line in base_lines(plan.plan) if line != say("grades.to_base"))
+    grade = settled.grade
+    level = not grade.running and not grade.cross and not grade.crown
+    yield from below_told(plan.plan, grade.start, ALL if level else NONE)
+    no_cut = (say("grades.to_base"), say("walled.to_base"))
+    yield from (line for line in base_lines(plan.plan) if line not in no_cut)
     if plan.said.grade.ground:
         yield say("lined.no_ground")
     yield from _notes(plan, settled, judged)
