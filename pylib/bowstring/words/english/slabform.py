@@ -94,7 +94,7 @@ MESSAGES = {
     "form.joints_panels": "Or how many panels",
     # its top
     "form.grade_slope": "Slope, A to B",
-    "form.grade_slope.help": "Along the middle of the slab, in percent or as 1:50. 0 is level.",
+    "form.grade_slope.help": "Along its middle, in percent or as 1:50. 0 is level.",
     "form.grade_high": "Which end is high?",
     "form.grade_high.short": "The high end",
     "form.grade_high.A": "A",

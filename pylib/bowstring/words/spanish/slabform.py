@@ -98,7 +98,7 @@ MESSAGES = {
     "form.joints_panels": "O cuántos paneles",
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
-    "form.grade_slope.help": "Por el medio de la losa, en por ciento o como 1:50. 0 es ~a nivel~.",
+    "form.grade_slope.help": "Por su medio, en por ciento o como 1:50. 0 es ~a nivel~.",
     "form.grade_high": "¿Qué extremo queda alto?",
     "form.grade_high.short": "El extremo alto",
     "form.grade_high.A": "A",
