@@ -101,7 +101,7 @@ def _with(
     arcs = arcs_of_fields(typed, shown)
     rows = measure_rows(arcs, typed)
     lines = {**question_lines(arcs, typed, {}), **changed}
-    state = state_of(arcs, rows, lines)
+    state = state_of(arcs, typed, rows, lines)
     if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""

@@ -78,8 +78,13 @@ def _in_dig(arcs: Arcs, typed: Typed, side: str | None) -> str:
     clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
     if clear is None:
         return ""
-    outside, inside = map(arcs.shown.show_up, clear)
-    return _told("walled.in_dig", outside=outside, inside=inside)
+    from bowstring.report.forming.in_dig import assumed, ways_out_of
+
+    show = arcs.shown.show_up
+    told = _told("walled.in_dig", outside=show(clear.outside), inside=show(clear.inside))
+    dug = marked(say("in_dig.dug", past=assumed(clear, arcs.shown, wall=True)))
+    ways = "".join(fill_button(way["fields"], way["text"]) for way in ways_out_of(clear, arcs.tape, arcs.shown))
+    return f"{told}<p>{dug}</p>{ways}"
 
 
 def _filled(arcs: Arcs, typed: Typed, line: Arc) -> str:

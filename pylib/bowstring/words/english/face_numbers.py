@@ -81,6 +81,7 @@ MESSAGES = {
     "numbers.state_refused": "Can't be used",
     "numbers.state_stopped": "Stopped",
     "numbers.state_open": "{count} to answer",
+    "numbers.state_in_dig": "Stakes in the dig",
     "numbers.state_done": "All answered",
     # the lines
     "numbers.open": "Not answered",

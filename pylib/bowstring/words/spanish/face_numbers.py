@@ -89,6 +89,7 @@ MESSAGES = {
     "numbers.state_refused": "No se puede usar",
     "numbers.state_stopped": "Detenido",
     "numbers.state_open": "{count} por contestar",
+    "numbers.state_in_dig": "~Estacas~ en excavación",
     "numbers.state_done": "Todo contestado",
     # the lines
     "numbers.open": "Sin contestar",
