@@ -1,4 +1,4 @@
-"""On the cards before the first stake is driven: that the dig takes the stakes, and a tap that sets them clear of it."""
+"""On the cards before the first stake is driven: that the dig takes the stakes, and a tap that sets them clear."""
 
 from __future__ import annotations
 
@@ -16,8 +16,8 @@ from bowstring.sheet.markup import marked
 def in_dig_html(answer: Answer, card: CardRow, done: Collection[int]) -> str:
     """Return it, empty once a stake stands, and on the forms' cards; ``done``: running numbers.
 
-    Open on the first card where no card tells of hubs. The hubs of a slab have a card of their own before its dig: there
-    it stands folded, on the first card alone.
+    Open on the first card where no card tells of hubs. The hubs of a slab have a card of their own before its dig:
+    there it stands folded, on the first card alone.
     """
     part = told_of_dig(answer, card, done)
     if part is None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from math import isclose
 from typing import TYPE_CHECKING
 
@@ -33,6 +33,7 @@ from bowstring.words import remembered, say
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
     from bowstring.job.form import JobForm
     from bowstring.page.answering import LastAnswer
+    from bowstring.report.forms.answer import Answer
 
 _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
 """An arc that stands in while the other fields are read: those of the arc are read one by one."""
@@ -106,11 +107,26 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
     done, building = done_of(asked["fields"]), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
+    later |= _on_old_numbers(answered, asked["fields"], done, last)
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
         later["site_plan"] = site_plan_html(answered)
     return later
+
+
+def _on_old_numbers(
+    answered: Answer, fields: Mapping[str, str], done: Collection[int], last: LastAnswer
+) -> dict[str, object]:
+    """Return what the bars say where stakes stand by other numbers than those in the fields: what is to be done is told
+    on their own face."""
+    if not done or not fields.get("stood") or answered["stops"]:
+        return {}
+    from bowstring.page.stood import moved_since
+
+    if not moved_since(answered, fields, done, lambda: last.link(fields)[0]):
+        return {}
+    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": say("page.state_old")}}
 
 
 def _without_slab(

@@ -19,8 +19,8 @@ from helping import answer_to
 
 ARC = {"bowstring": 1, "unit": "ft-in", "arc": {"chord": "48 ft", "sagitta": "4 ft 10 in"}, "side": "left",
        "drawn_to": "face", "levels": 2, "edge": "outside"}  # fmt: skip
-WALL = {**ARC, "width": "8 in",
-        "slab": {"poured": "wall", "thickness": "42 in", "footing_width": "24 in", "footing_depth": "10 in"}}  # fmt: skip
+FOOTED = {"poured": "wall", "thickness": "42 in", "footing_width": "24 in", "footing_depth": "10 in"}
+WALL = {**ARC, "width": "8 in", "slab": FOOTED}
 WALK = {**ARC, "width": "5 ft", "slab": {"thickness": "4 in"}}
 
 
@@ -101,8 +101,8 @@ def test_no_way_leads_to_the_center() -> None:
 def test_in_metres_it_is_whole_tenths_and_read_back_as_such() -> None:
     """0.2 m inside the line on 0.6 m of footing, dug 0.3 m past it: 0.2 + 0.3 = 0.5 m outside, 0.7 m inside; 0.3 m more
     is 0.8 and 1.0 m."""
-    wall = {**WALL, "unit": "m", "arc": {"chord": "14", "sagitta": "1.4"}, "width": "0.2",
-            "slab": {"poured": "wall", "thickness": "1.1 m", "footing_width": "0.6 m", "footing_depth": "0.25 m"}}  # fmt: skip
+    footed = {"poured": "wall", "thickness": "1.1 m", "footing_width": "0.6 m", "footing_depth": "0.25 m"}
+    wall = {**WALL, "unit": "m", "arc": {"chord": "14", "sagitta": "1.4"}, "width": "0.2", "slab": footed}
     answer = answer_to(wall)
     ways = filled_in(stakes_html(answer, 1))
     assert [answer_to({**wall, **way})["offset"]["distance"] for way in ways] == pytest.approx([0.8, 1.0])
@@ -111,7 +111,7 @@ def test_in_metres_it_is_whole_tenths_and_read_back_as_such() -> None:
 
 @pytest.mark.parametrize("more", [
     {}, {"edge": "inside"}, {"drawn_to": "centre", "edge": "centre"}, {"offset": "1 ft", "toward": "outside"},
-    {"slab": {**WALL["slab"], "overdig": "18 in"}},  # type: ignore[dict-item]
+    {"slab": {**FOOTED, "overdig": "18 in"}},
 ])  # fmt: skip
 def test_the_panel_offers_the_same_and_says_what_is_dug(more: dict[str, Any]) -> None:
     job = {**WALL, **more}

@@ -1,4 +1,4 @@
-"""Stakes that would be dug out, told before one is driven: how far off the drawing's line they stand clear of the dig."""
+"""Stakes that would be dug out, told before one is driven: how far off the drawing's line they stand clear."""
 
 from __future__ import annotations
 

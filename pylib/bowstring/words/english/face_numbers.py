@@ -10,6 +10,7 @@ MESSAGES = {
     "numbers.answer": "Answer",
     "numbers.go": "Go to step 1",
     "numbers.go_on": "Go on: step {step}",
+    "numbers.go_old": "Stakes stand by old numbers",
     "numbers.unsure": "Not sure how this works?",
     "numbers.example": "Show an example",
     "numbers.back": "Back to the numbers",

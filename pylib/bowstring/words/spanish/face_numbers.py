@@ -12,6 +12,7 @@ MESSAGES = {
     "numbers.answer": "Respuesta",
     "numbers.go": "Ir al paso 1",
     "numbers.go_on": "Seguir: paso {step}",
+    "numbers.go_old": "Hay ~estacas~ con números anteriores",
     "numbers.unsure": "¿Dudas de cómo funciona esto?",
     "numbers.example": "Mostrar un ejemplo",
     "numbers.back": "Regresar a los números",
