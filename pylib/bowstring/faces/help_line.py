@@ -58,8 +58,10 @@ def _general(arcs: Arcs, rows: Mapping[str, MeasureRow]) -> str:
 
 
 def _two_arcs(arcs: Arcs, taken: Arc, other: Arc) -> str:
-    """Return the question which of two arcs is drawn, with both, the shorter first and the one that is taken marked; two
-    that are as long are told by how far they turn. The job takes the larger angle by ``greater``."""
+    """Return the question which of two arcs is drawn, with both, the shorter first and the one that is taken marked.
+
+    Two that are as long are told by how far they turn. The job takes the larger angle by ``greater``.
+    """
     both = sorted((taken, other), key=lambda arc: (arc.arc_length, arc.central_angle))
     lengths = [arcs.shown.show(arc.arc_length) for arc in both]
     if lengths[0] == lengths[1]:

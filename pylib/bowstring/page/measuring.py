@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from math import isclose
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
@@ -27,6 +26,7 @@ from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.lengths import read_length
 from bowstring.units.slopes import STEEPEST, is_plain, read_slope, show_slope
+from bowstring.units.spelled import typed_length
 from bowstring.units.tape import Tape
 from bowstring.words import remembered, say
 
@@ -196,6 +196,8 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             echoes[field.id] = marked(echo)
     if is_edge_open(fields) and "width" in echoes:  # asked where the line is, beside the offset that answers it
         echoes["offset"] = _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
+    elif "offset" in echoes and not fields.get("toward"):
+        echoes["offset"] += _sides(read_length(fields["offset"], tape.unit, "offset", zero=True).metres, seen)
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
@@ -215,7 +217,7 @@ def _edges(half: float, tape: Tape, seen: Tape) -> str:
 
     The half is written so that nothing of it is rounded.
     """
-    shown, exact = seen.show_whole(half), _exactly(half, tape)
+    shown, exact = seen.show_whole(half), typed_length(half, tape)
     answers = [
         ({"offset": exact, "toward": "centre"}, say("numbers.edge_centre", half=shown)),
         ({"offset": exact, "toward": "outside"}, say("numbers.edge_outside", half=shown)),
@@ -224,10 +226,13 @@ def _edges(half: float, tape: Tape, seen: Tape) -> str:
     return f"<b>{marked(say('numbers.edge_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)
 
 
-def _exactly(metres: float, tape: Tape) -> str:
-    """Return a length as the tape shows it where that is all of it, otherwise in metres to a float's last place."""
-    shown = tape.show(metres)
-    return shown if isclose(read_length(shown, tape.unit, "offset").metres, metres, abs_tol=1e-9) else f"{metres:.7f} m"
+def _sides(offset: float, seen: Tape) -> str:
+    """Return the question to which side an offset is, with a button for each answer; none of 0."""
+    if not offset:
+        return ""
+    shown = seen.show_whole(offset)
+    answers = [({"toward": side}, say(f"numbers.side_{side}", offset=shown)) for side in ("centre", "outside")]
+    return f" <b>{marked(say('numbers.side_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)
 
 
 @remembered(256)

@@ -126,8 +126,8 @@ def arcs_offered(fields: dict[str, str]) -> list[tuple[str, str, bool]]:
 
 
 def test_of_two_arcs_that_fit_both_are_offered_with_their_lengths_and_the_one_taken_is_marked() -> None:
-    """A chord of 9 ft on a radius of 12 ft: 24 asin(9/24) = 9.22552 ft along the short arc, which is 9' 2.71", and 24 pi
-    less that, 66.17270 ft or 66' 2.07", along the long one."""
+    """A chord of 9 ft on a radius of 12 ft: 24 asin(9/24) = 9.22552 ft along the short arc, which is 9' 2.71", and
+    24 pi less that, 66.17270 ft or 66' 2.07", along the long one."""
     fields = {"arc-radius": "12'", "arc-chord": "9'", "mark": "1/8 in"}
     offered = [("Short: 9' 2-3/4\"", "", True), ("Long: 66' 2-1/8\"", "yes", False)]
     assert arcs_offered(fields) == offered

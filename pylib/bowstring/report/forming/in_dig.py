@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import ceil, isclose
+from math import ceil
 
 from bowstring.report.forming.edge_lines import dug_past, footing_past, overdig_of
 from bowstring.report.forming.plan import Plan, is_designed, is_wall
 from bowstring.report.forms.in_dig import InDigPart, OutOfDig
-from bowstring.units.lengths import read_length
 from bowstring.units.sizes import FOOT
+from bowstring.units.spelled import typed_length
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -101,9 +101,3 @@ def assumed(clear: Clear, seen: Tape, *, wall: bool) -> str:
     """Return how far it is dug past what: the number that the others hang on."""
     what = "footing" if clear.beyond else "wall" if wall else "slab"
     return say(f"in_dig.past_{what}", past=seen.show_whole(clear.past))
-
-
-def typed_length(metres: float, tape: Tape) -> str:
-    """Return a length as the tape shows it where that is all of it, otherwise in metres to a float's last place."""
-    shown = tape.show(metres)
-    return shown if isclose(read_length(shown, tape.unit, "offset").metres, metres, abs_tol=1e-9) else f"{metres:.7f} m"
