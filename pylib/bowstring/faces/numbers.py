@@ -112,5 +112,6 @@ def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Ma
     count = sum(line["state"] == OPEN for line in lines.values())
     if count:
         return {"text": say("numbers.state_open", count=count), "sign": "ask"}
-    in_dig = clear_of_dig(arcs, typed, side_of(arcs, typed))
-    return {"text": say("numbers.state_in_dig" if in_dig else "numbers.state_done"), "sign": "computed"}
+    if clear_of_dig(arcs, typed, side_of(arcs, typed)):
+        return {"text": say("numbers.state_in_dig"), "sign": "ask"}
+    return {"text": say("numbers.state_done"), "sign": "computed"}

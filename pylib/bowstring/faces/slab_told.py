@@ -89,11 +89,11 @@ def _in_dig(arcs: Arcs, typed: Typed, side: str | None) -> str:
     clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
     if clear is None:
         return ""
-    from bowstring.report.forming.in_dig import assumed, ways_out_of
+    from bowstring.report.forming.in_dig import dug_told, ways_out_of
 
     show = arcs.shown.show_up
     told = _told("walled.in_dig", outside=show(clear.outside), inside=show(clear.inside))
-    dug = marked(say("in_dig.dug", past=assumed(clear, arcs.shown, wall=True)))
+    dug = marked(dug_told(clear, arcs.shown, wall=True))
     ways = "".join(fill_button(way["fields"], way["text"]) for way in ways_out_of(clear, arcs.tape, arcs.shown))
     return f"{told}<p>{dug}</p>{ways}"
 

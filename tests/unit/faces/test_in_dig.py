@@ -44,7 +44,7 @@ def test_a_walls_first_card_says_that_its_stakes_stand_in_the_dig_and_a_tap_sets
     answer = answer_to(WALL)
     html = stakes_html(answer, 1)
     assert '<div class="in-dig"' in html
-    assert "Your stakes stand in the dig: 1' 0\" past the footing." in plain(html)
+    assert "Your stakes stand in the dig. Dug 1' 0\" past the footing." in plain(html)
     ways = filled_in(html)
     assert ways == [{"offset": "3' 0\"", "toward": "outside"}, {"offset": "4' 0\"", "toward": "centre"}]
     for way in ways:
@@ -71,7 +71,7 @@ def test_a_slabs_hubs_have_a_card_so_it_stands_folded_on_the_first_alone() -> No
     answer = answer_to(WALK)
     assert "hubs" in answer["second_pass"]
     html = stakes_html(answer, 1)
-    assert '<details class="in-dig"' in html and "The dig takes these stakes: 1' 0\" past each edge." in plain(html)
+    assert '<details class="in-dig"' in html and "The dig takes these stakes. Dug 1' 0\" past each edge." in plain(html)
     assert filled_in(html)[0] == {"offset": "2' 0\"", "toward": "outside"}
     assert all("in-dig" not in stakes_html(answer, card) for card in range(2, count(answer) + 1))
     settled = answer_to({**WALK, **filled_in(html)[0]})
@@ -130,6 +130,7 @@ def test_the_bar_says_so_of_a_wall_and_of_no_slab_whose_hubs_have_a_card(job: di
     later = json.loads(calls.handle("numbers_later", json.dumps({"fields": fields})))
     bars = numbers(fields)["state"], later["state"], face["state"]
     assert [bar["text"] for bar in bars] == [say(text)] * 3
+    assert {bar["sign"] for bar in bars} == {"ask" if job is WALL else "computed"}
     clear = {**fields, "offset": "3' 0\"", "toward": "outside"}
     assert numbers(clear)["state"]["text"] == say("numbers.state_done")
 

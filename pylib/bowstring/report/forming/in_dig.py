@@ -75,7 +75,7 @@ def report_in_dig(plan: Plan) -> InDigPart | None:
         return None
     head = say("in_dig.head" if is_designed(plan) else "in_dig.head_slab")
     return {
-        "text": say("in_dig.told", head=head, past=assumed(clear, plan.tape, wall=is_wall(plan))),
+        "text": say("in_dig.told", head=head, dug=dug_told(clear, plan.tape, wall=is_wall(plan))),
         "hint": say("in_dig.hint"),
         "designed": is_designed(plan),
         "outside": clear.outside,
@@ -97,7 +97,7 @@ def ways_out_of(clear: Clear, tape: Tape, seen: Tape) -> list[OutOfDig]:
     return ways
 
 
-def assumed(clear: Clear, seen: Tape, *, wall: bool) -> str:
-    """Return how far it is dug past what: the number that the others hang on."""
+def dug_told(clear: Clear, seen: Tape, *, wall: bool) -> str:
+    """Return how far it is dug past what, as a sentence: the number that the others hang on."""
     what = "footing" if clear.beyond else "wall" if wall else "slab"
-    return say(f"in_dig.past_{what}", past=seen.show_whole(clear.past))
+    return say("in_dig.dug", past=say(f"in_dig.past_{what}", past=seen.show_whole(clear.past)))

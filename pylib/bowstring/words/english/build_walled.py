@@ -65,7 +65,7 @@ MESSAGES = {
     ),
     "walled.in_dig_row": "your stakes stand in the dig",
     # stakes that the dig would take, told before one is driven
-    "in_dig.told": "{head}: {past}.",
+    "in_dig.told": "{head}. {dug}",
     "in_dig.head": "Your stakes stand in the dig",
     "in_dig.head_slab": "The dig takes these stakes",
     "in_dig.past_footing": "{past} past the footing",
