@@ -38,9 +38,12 @@ def test_the_side_is_asked_with_the_turn_and_can_be_left_open(phone: Page) -> No
     phone.locator("#ask-open").tap()
     expect(phone.locator("#panel-hand h2")).to_contain_text(say("numbers.panel_hand"))
     hands = phone.locator("#side label.hand")
-    expect(hands.first).to_contain_text("LEFT")
-    expect(hands.first).to_contain_text("you turn right")
-    expect(hands.last).to_contain_text("you turn left")
+    expect(hands.first).to_contain_text("Arc LEFT of A-B")
+    expect(hands.first).to_contain_text("Curve turns RIGHT")
+    expect(hands.last).to_contain_text("Arc RIGHT of A-B")
+    expect(hands.last).to_contain_text("Curve turns LEFT")
+    sizes = hands.first.locator("b").evaluate_all("(all) => all.map((one) => getComputedStyle(one).fontSize)")
+    assert len(sizes) == 2 and len(set(sizes)) == 1, sizes  # neither fact is the smaller print
     # Nothing of the last answer is under the bar at the thumb.
     assert bottom(phone, "#side label.option") <= top(phone, "#panel-hand .thumb")
     hands.first.tap()

@@ -12,6 +12,7 @@ from bowstring.sheet import outline
 from bowstring.sheet.blocks import Table
 from bowstring.sheet.method import halves
 from bowstring.units.tape import Tape, make_tape
+from bowstring.units.worst import worst_shown
 from bowstring.words import say
 
 
@@ -53,7 +54,8 @@ def _exact(answer: Answer) -> bool:
 def _accuracy(answer: Answer) -> Told:
     """Place and fairness: the worst to expect; no percentage here."""
     accuracy, tape = answer["accuracy"], tape_of(answer)
-    values = {"miss": tape.show_up(accuracy["miss_95"]), "fair": tape.show_up(accuracy["fair_95"])}
+    miss = worst_shown(tape, accuracy["miss_95"], answer["tolerance"])
+    values = {"miss": miss, "fair": worst_shown(tape, accuracy["fair_95"])}
     if not accuracy["reliable"]:
         return Told(say("why.accuracy.unreliable"), warns=True)
     tolerance = answer["tolerance"]

@@ -14,8 +14,9 @@ from bowstring.faces.measure_rows import MeasureRow, is_stopped, measure_rows
 from bowstring.faces.one_line import OPEN, WRONG, QuestionLine
 from bowstring.faces.question_lines import question_lines, side_of
 from bowstring.faces.questions import ASKS
-from bowstring.faces.settling import Arcs, arcs_of_fields
+from bowstring.faces.settling import Arcs, Typed, arcs_of_fields
 from bowstring.faces.slab_told import slab_told
+from bowstring.faces.wall_dig import clear_of_dig
 from bowstring.words import say
 
 
@@ -81,7 +82,7 @@ def numbers(
         "slab": "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed)),
         "lines": lines,
         "ask": asked(lines) if sign == "computed" and not is_stopped(rows) else "",
-        "state": state_of(arcs, rows, lines),
+        "state": state_of(arcs, typed, rows, lines),
     }
 
 
@@ -100,7 +101,7 @@ def asked(lines: Mapping[str, QuestionLine]) -> str:
     return ""
 
 
-def state_of(arcs: Arcs, rows: Mapping[str, MeasureRow], lines: Mapping[str, QuestionLine]) -> StateOfJob:
+def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Mapping[str, QuestionLine]) -> StateOfJob:
     """Return what the bar says of the job."""
     if arcs.refusals:
         return {"text": say("numbers.state_refused"), "sign": "refused"}
@@ -111,4 +112,6 @@ def state_of(arcs: Arcs, rows: Mapping[str, MeasureRow], lines: Mapping[str, Que
     count = sum(line["state"] == OPEN for line in lines.values())
     if count:
         return {"text": say("numbers.state_open", count=count), "sign": "ask"}
+    if clear_of_dig(arcs, typed, side_of(arcs, typed)):
+        return {"text": say("numbers.state_in_dig"), "sign": "ask"}
     return {"text": say("numbers.state_done"), "sign": "computed"}

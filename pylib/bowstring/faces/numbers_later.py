@@ -11,7 +11,7 @@ from bowstring.errors import BadJob
 from bowstring.faces.measure_rows import is_stopped, measure_rows
 from bowstring.faces.numbers import StateOfJob, asked, state_of
 from bowstring.faces.one_line import SAID, USUAL, WRONG, QuestionLine, capital, line_of
-from bowstring.faces.question_lines import question_lines, side_of
+from bowstring.faces.question_lines import is_offset_open, question_lines, side_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
 from bowstring.faces.slab_told import slab_told
@@ -77,8 +77,9 @@ def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str, shown: 
     """Return the same for a job that has no layout; ``name`` is the id of the field that it is refused for."""
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     panel = panel_of(name) if name else "method"
-    settled = arcs_of_fields(typed).settled is not None
-    changed = {panel: line_of(refusal.wrong, WRONG)} if panel and settled else {}
+    arcs = arcs_of_fields(typed)
+    asks = name == "toward" and is_offset_open(arcs, typed)  # a question, which its line has already
+    changed = {panel: line_of(refusal.wrong, WRONG)} if panel and arcs.settled is not None and not asks else {}
     return _with(fields, changed, [], shown)
 
 
@@ -101,7 +102,7 @@ def _with(
     arcs = arcs_of_fields(typed, shown)
     rows = measure_rows(arcs, typed)
     lines = {**question_lines(arcs, typed, {}), **changed}
-    state = state_of(arcs, rows, lines)
+    state = state_of(arcs, typed, rows, lines)
     if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.faces.one_line import OPEN, SAID, USUAL, WRONG, QuestionLine, capital, length_of, line_of
+from bowstring.faces.one_line import OPEN, SAID, USUAL, WRONG, QuestionLine, capital, length_of, line_of, metres_of
 from bowstring.faces.questions import ASKS, panel_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.faces.slab_lines import is_wall, slab_line, slope_line
@@ -35,7 +35,7 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
     }
     for name, text in wrong.items():
         panel = panel_of(name)
-        if panel:
+        if panel and not (name == "toward" and is_offset_open(arcs, typed)):  # a question, and asked already
             lines[panel] = line_of(text, WRONG)
     for key in ASKS:
         if lines[key]["state"] == OPEN and not lines[key]["asked"]:
@@ -86,6 +86,8 @@ def _line(arcs: Arcs, typed: Typed) -> QuestionLine:
     if is_edge_open(typed) and length_of(arcs, typed, "width"):
         return {**line_of(say("numbers.line_edge", width=length_of(arcs, typed, "width")), OPEN),
                 "asked": say("numbers.edge_asked")}  # fmt: skip
+    if is_offset_open(arcs, typed):
+        return {**line_of(say("numbers.line_side", offset=offset), OPEN), "asked": say("numbers.side_asked")}
     if not offset or not toward:
         return line_of(say("numbers.line_on", **values), SAID)
     return line_of(say(f"numbers.line_{toward}", offset=offset, **values), SAID)
@@ -95,6 +97,11 @@ def is_edge_open(typed: Typed) -> bool:
     """Tell whether nobody has said where across the work the stakes stand: it has a width, the line is its middle."""
     drawn_to = typed.get("drawn_to")
     return drawn_to == "centre" and "width" in typed and "offset" not in typed
+
+
+def is_offset_open(arcs: Arcs, typed: Typed) -> bool:
+    """Tell whether an offset is typed, and nobody has said to which side of the line."""
+    return not typed.get("toward") and bool(metres_of(arcs, typed, "offset"))
 
 
 def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:

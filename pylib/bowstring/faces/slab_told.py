@@ -20,6 +20,12 @@ if TYPE_CHECKING:
 _LIES: dict[str, Lies] = {"outside": "inside", "centre": "both", "inside": "outside"}
 """Where the slab lies from the line, by where the line runs in it."""
 
+_OF_WALL = {
+    "numbers.slab_which": "numbers.slab_which.of_wall",
+    "numbers.slab_centre": "numbers.slab_centre.of_wall",
+    "numbers.slab_no_inner": "numbers.slab_no_inner.of_wall",
+}
+
 
 def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None) -> str:
     """Return it as HTML, empty while there is nothing to be said; ``arc``: the one that is laid out, where a chord that
@@ -33,15 +39,15 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     width = metres_of(arcs, typed, "width")
     if not width or line is None:
         drawn_to = typed.get("drawn_to")
-        return _told("numbers.slab_centre") if drawn_to == "centre" and "edge" not in typed else ""
+        return _of_poured("numbers.slab_centre", typed) if drawn_to == "centre" and "edge" not in typed else ""
     edge = edge_in(typed, side)
     if edge is None:
         return ""
     if has_no_inner(arcs, typed, side, line.radius):
         instead = fill_button({"slab-fills": "yes"}, say("fill.instead")) if edge == "outside" else ""
-        return f'<div data-tint="">{_told("numbers.slab_no_inner")}{instead}</div>'
+        return f'<div data-tint="">{_of_poured("numbers.slab_no_inner", typed)}{instead}</div>'
     told = _of_wall(arcs, typed) + _edges(arcs, typed, line, width, edge) + _in_dig(arcs, typed, side)
-    return told + (_told("numbers.slab_centre") if edge == "centre" and "edge" not in typed else "")
+    return told + (_of_poured("numbers.slab_centre", typed) if edge == "centre" and "edge" not in typed else "")
 
 
 def _first(arcs: Arcs, typed: Typed) -> str:
@@ -49,7 +55,12 @@ def _first(arcs: Arcs, typed: Typed) -> str:
     deep = deep_asked(arcs, typed)
     if deep:
         return _told("walled.told", thickness=deep) + _what_poured(deep)
-    return _told("numbers.slab_which") + _ways_out(typed) if is_conflict(typed) else ""
+    return _of_poured("numbers.slab_which", typed) + _ways_out(typed) if is_conflict(typed) else ""
+
+
+def _of_poured(key: str, typed: Typed) -> str:
+    """What is told of a slab, or the same of a wall."""
+    return _told(_OF_WALL[key] if is_wall(typed) else key)
 
 
 def _what_poured(deep: str) -> str:
@@ -78,8 +89,13 @@ def _in_dig(arcs: Arcs, typed: Typed, side: str | None) -> str:
     clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
     if clear is None:
         return ""
-    outside, inside = map(arcs.shown.show_up, clear)
-    return _told("walled.in_dig", outside=outside, inside=inside)
+    from bowstring.report.forming.in_dig import dug_told, ways_out_of
+
+    show = arcs.shown.show_up
+    told = _told("walled.in_dig", outside=show(clear.outside), inside=show(clear.inside))
+    dug = marked(dug_told(clear, arcs.shown, wall=True))
+    ways = "".join(fill_button(way["fields"], way["text"]) for way in ways_out_of(clear, arcs.tape, arcs.shown))
+    return f"{told}<p>{dug}</p>{ways}"
 
 
 def _filled(arcs: Arcs, typed: Typed, line: Arc) -> str:

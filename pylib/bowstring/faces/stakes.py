@@ -10,6 +10,7 @@ from bowstring.drawings.boxes import text_width
 from bowstring.drawings.pass_section import pass_svg
 from bowstring.drawings.step import step_svg
 from bowstring.drawings.svg import SIZES
+from bowstring.faces.in_dig import in_dig_html
 from bowstring.faces.located import ticket_fields_html
 from bowstring.faces.other_arcs import other_arcs_html
 from bowstring.faces.passes import card_at, changed, count, first_open, running
@@ -61,6 +62,7 @@ def stakes_html(
         _of_line(answer, running(answer, one) in (1, len(answer["cards"]))),
         f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
+        in_dig_html(answer, one, done),
         _numbers(one),
         _right(one),
         _notes([*one["notes"], *_unread(answer, one)]),

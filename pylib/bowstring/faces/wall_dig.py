@@ -2,25 +2,32 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from bowstring.faces.one_line import metres_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.faces.slab_lines import edge_in, is_wall
 
+if TYPE_CHECKING:
+    from bowstring.report.forming.in_dig import Clear
 
-def clear_of_dig(arcs: Arcs, typed: Typed, side: str | None) -> tuple[float, float] | None:
-    """Return how far off the drawing's line, outside and inside, stakes stay clear of a wall's dig, metres; ``None``
-    where they do already, and while the wall isn't said."""
+
+def clear_of_dig(arcs: Arcs, typed: Typed, side: str | None) -> Clear | None:
+    """Return how far a wall's dig reaches off the drawing's line, in which its stakes stand; ``None`` where they stand
+    clear of it already, and while the wall isn't said."""
     width, edge = metres_of(arcs, typed, "width"), edge_in(typed, side)
-    if not is_wall(typed) or not width or edge is None:
+    if not is_wall(typed) or not width or edge is None or arcs.settled is None:
         return None
     from bowstring.forming.slab import OFF
     from bowstring.report.forming.edge_lines import OVERDIG
+    from bowstring.report.forming.in_dig import Clear
     from bowstring.report.forming.plan import LIES
 
     said = metres_of(arcs, typed, "slab-overdig")
-    foot = metres_of(arcs, typed, "slab-footing_width", bare=False) or 0.0
-    past = (OVERDIG[arcs.tape.feet] if said is None else said) + max(0.0, (foot - width) / 2)
+    over = OVERDIG[arcs.tape.feet] if said is None else said
+    beyond = ((metres_of(arcs, typed, "slab-footing_width", bare=False) or width) - width) / 2
+    past = over + max(0.0, beyond)
     outer, inner = (part * width for part in OFF[LIES[edge]])
     offset, toward = metres_of(arcs, typed, "offset") or 0.0, typed.get("toward")
-    at = -offset if toward == "centre" else offset
-    return (outer + past, past - inner) if inner - past <= at <= outer + past else None
+    clear = Clear(outer + past, past - inner, arcs.settled.arc.radius, over, beyond > 0)
+    return clear if clear.takes(-offset if toward == "centre" else offset) else None

@@ -109,6 +109,8 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str]) -> dict[str, 
         return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
     if is_edge_open({name: text for name, text in fields.items() if text.strip()}):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
+    if fields.get("slab-poured") == "wall" and answered["in_dig"]:
+        return {"sign": "ask", "text": say("numbers.state_in_dig")}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from math import isclose
+from collections.abc import Collection, Mapping
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
@@ -27,12 +26,14 @@ from bowstring.sheet.markup import marked
 from bowstring.units.angles import both_angles, read_angle
 from bowstring.units.lengths import read_length
 from bowstring.units.slopes import STEEPEST, is_plain, read_slope, show_slope
+from bowstring.units.spelled import typed_length
 from bowstring.units.tape import Tape
 from bowstring.words import remembered, say
 
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
     from bowstring.job.form import JobForm
     from bowstring.page.answering import LastAnswer
+    from bowstring.report.forms.answer import Answer
 
 _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
 """An arc that stands in while the other fields are read: those of the arc are read one by one."""
@@ -106,11 +107,26 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
     done, building = done_of(asked["fields"]), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
+    later |= _on_old_numbers(answered, asked["fields"], done, last)
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
         later["site_plan"] = site_plan_html(answered)
     return later
+
+
+def _on_old_numbers(
+    answered: Answer, fields: Mapping[str, str], done: Collection[int], last: LastAnswer
+) -> dict[str, object]:
+    """Return what the bars say where stakes stand by other numbers than those in the fields: what is to be done is told
+    on their own face."""
+    if not done or not fields.get("stood") or answered["stops"]:
+        return {}
+    from bowstring.page.stood import moved_since
+
+    if not moved_since(answered, fields, done, lambda: last.link(fields)[0]):
+        return {}
+    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": say("page.state_old")}}
 
 
 def _without_slab(
@@ -180,6 +196,8 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             echoes[field.id] = marked(echo)
     if is_edge_open(fields) and "width" in echoes:  # asked where the line is, beside the offset that answers it
         echoes["offset"] = _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
+    elif "offset" in echoes and not fields.get("toward"):
+        echoes["offset"] += _sides(read_length(fields["offset"], tape.unit, "offset", zero=True).metres, seen)
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
@@ -199,7 +217,7 @@ def _edges(half: float, tape: Tape, seen: Tape) -> str:
 
     The half is written so that nothing of it is rounded.
     """
-    shown, exact = seen.show_whole(half), _exactly(half, tape)
+    shown, exact = seen.show_whole(half), typed_length(half, tape)
     answers = [
         ({"offset": exact, "toward": "centre"}, say("numbers.edge_centre", half=shown)),
         ({"offset": exact, "toward": "outside"}, say("numbers.edge_outside", half=shown)),
@@ -208,10 +226,13 @@ def _edges(half: float, tape: Tape, seen: Tape) -> str:
     return f"<b>{marked(say('numbers.edge_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)
 
 
-def _exactly(metres: float, tape: Tape) -> str:
-    """Return a length as the tape shows it where that is all of it, otherwise in metres to a float's last place."""
-    shown = tape.show(metres)
-    return shown if isclose(read_length(shown, tape.unit, "offset").metres, metres, abs_tol=1e-9) else f"{metres:.7f} m"
+def _sides(offset: float, seen: Tape) -> str:
+    """Return the question to which side an offset is, with a button for each answer; none of 0."""
+    if not offset:
+        return ""
+    shown = seen.show_whole(offset)
+    answers = [({"toward": side}, say(f"numbers.side_{side}", offset=shown)) for side in ("centre", "outside")]
+    return f" <b>{marked(say('numbers.side_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)
 
 
 @remembered(256)

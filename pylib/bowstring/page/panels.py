@@ -89,11 +89,12 @@ def _hand(page: Entries, field: Field, told: str) -> str:
     choices = ""
     for value in field.choices:
         checked, blank = " checked" if value == chosen else "", "" if value else " data-blank"
-        words = f"numbers.hand.{value}" if value else f"form.{field.word}.none"
-        picture = hand_picture(value, walking=field.id == "turn") if value else ""
+        walking = field.id == "turn"
+        picture = hand_picture(value, walking=walking) if value else ""
+        words = _facts(value, walking=walking) if value else f"<span>{said(f'form.{field.word}.none')}</span>"
         choices += (
             f'<label class="{"hand" if value else "option"}"><input type="radio" name="{field.id}" value="{value}"'
-            f"{checked}{blank}>{picture}<span>{said(words)}</span>{_turn(field.id, value)}</label>"
+            f"{checked}{blank}>{picture}{words}</label>"
         )
     return (
         f'<fieldset class="choice hands" id="{field.id}" data-field="{field.id}" tabindex="-1" '
@@ -102,11 +103,16 @@ def _hand(page: Entries, field: Field, told: str) -> str:
     )
 
 
-def _turn(field: str, value: str) -> str:
-    """The same answer as a turn, where the side is asked: a drawing may tell that."""
-    if field != "side" or not value:
-        return ""
-    return f"<small>{escape(say('numbers.turns', turn=say(f'numbers.turn.{OTHER[value]}')))}</small>"
+def _facts(value: str, *, walking: bool) -> str:
+    """What an answer says, both as large: an arc that lies left of A-B turns right. A drawing's word may be either, and
+    whoever walks in along the straight sees the turn alone."""
+    turn = _fact("numbers.turns", value if walking else OTHER[value])
+    return turn if walking else _fact("numbers.lies", value) + turn
+
+
+def _fact(key: str, hand: str) -> str:
+    before, _, after = say(key, hand="|").partition("|")
+    return f"<span>{escape(before)}<b>{said(f'numbers.hand.{hand}')}</b>{escape(after)}</span>"
 
 
 def _open_foot() -> str:

@@ -64,6 +64,9 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 _OF_A_PAD = ("slab.sides", "slab.both_ends")
 """Only a slab that fills its curve has them."""
 
+OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths")
+"""How the places begin of what a slab has and no wall: not shown of one."""
+
 _KEYS = ("width", *SLAB_KEYS)
 _GROUPS = tuple(key for key in SLAB_KEYS if key != "edge")
 _PLAIN = re.compile(r"[0-9]{1,4}(\.[0-9]{1,4})?")
@@ -104,6 +107,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
         group, _, key = place.partition(".")
         if place in _OF_A_PAD and "slab-fills" not in typed:
             continue  # left in its field by somebody whose slab filled the curve before
+        if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":
+            continue  # left in its field by somebody who said a slab before
         if key and name in typed:
             *groups, last = (group, *key.split("."))
             inside: dict[str, object] = job

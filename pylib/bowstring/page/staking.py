@@ -28,7 +28,8 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
         made["marks"] = {str(number): mark for number, mark in marks(answered).items()}
     moved = _moved(answered, asked, done, link)
     if moved:
-        return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
+        state = {"sign": "stop", "text": say("page.state_old")}
+        return made | {"html": _stood_html(moved, asked["fields"]["stood"]), "state": state}
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
@@ -92,12 +93,11 @@ def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> 
 
 def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> list[str]:
     """Return what stands, and would stand elsewhere by the numbers in the fields."""
-    stood = asked["fields"].get("stood", "")
-    if not done or not stood or stood == link():
+    if not done or not asked["fields"].get("stood"):
         return []
-    from bowstring.page.stood import moved_marks
+    from bowstring.page.stood import moved_since
 
-    return moved_marks(answered, asked["fields"], done, link())
+    return moved_since(answered, asked["fields"], done, link)
 
 
 def stood_text(moved: Sequence[str]) -> str:
@@ -109,11 +109,14 @@ def stood_text(moved: Sequence[str]) -> str:
 
 
 def _stood_html(moved: Sequence[str], stood: str) -> str:
+    """Return the stop: first the way by which every stake stands on the numbers that hold now; the other one takes the
+    change back."""
     title = escape(stood_text(moved))
     return (
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
         f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'
-        f'<div class="thumb one"><button type="button" class="btn first" data-do="stood" data-stood="{escape(stood)}">'
-        f"{escape(say('page.stood_keep'))}</button>"
-        f'<button type="button" class="btn" data-do="restart">{escape(say("page.stood_again"))}</button></div>'
+        f'<div class="thumb one"><button type="button" class="btn first" data-do="restart">'
+        f"{escape(say('page.stood_again'))}</button>"
+        f'<button type="button" class="btn plain" data-do="stood" data-stood="{escape(stood)}">'
+        f"{escape(say('page.stood_keep'))}</button></div>"
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
 from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
@@ -32,6 +32,16 @@ _NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "tolerance", "fair", "wid
 NOT_SET = ("have_", "prove_two", "prove_parts")
 """How the kinds of steps begin of which no mark is set by a number that could be another one: what exists already, and
 whole pulls along a string."""
+
+
+def moved_since(
+    answered: Answer, fields: Mapping[str, str], done: Collection[int], link: Callable[[], str]
+) -> list[str]:
+    """Return ``moved_marks`` of a job that isn't the one that stood, else none; ``link`` makes that of the fields."""
+    stood = fields.get("stood", "")
+    if not done or not stood or stood == link():
+        return []
+    return moved_marks(answered, fields, done, link())
 
 
 def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> list[str]:

@@ -13,6 +13,7 @@ from bowstring.report.forms.accuracy import AccuracyPart, BiasRow, ErrorsPart, M
 from bowstring.report.numbers import percent
 from bowstring.report.todo import report_todo
 from bowstring.units.angles import show_dms
+from bowstring.units.worst import worst_shown
 from bowstring.words import say
 
 
@@ -25,13 +26,15 @@ def report_accuracy(layout: Layout, row: Row) -> AccuracyPart:
     found = biases(layout.staked, row.recipe, layout.stakes, layout.slope)
     lines = [
         *report_todo(layout, row),
-        say("accuracy.worst", at=accuracy.worst.name, miss=tape.show_cost(accuracy.miss_95)),
+        say("accuracy.worst", at=accuracy.worst.name, miss=worst_shown(tape, accuracy.miss_95, tolerance)),
     ]
     if len(layout.stakes) > 3:
-        lines.append(say("accuracy.all", count=len(layout.stakes) - 2, miss=tape.show_cost(accuracy.all_95)))
+        lines.append(
+            say("accuracy.all", count=len(layout.stakes) - 2, miss=worst_shown(tape, accuracy.all_95, tolerance))
+        )
     if chance is not None and tolerance is not None:
         key = "accuracy.chance" if chance >= EVEN else "accuracy.chance_poor"
-        lines.append(say(key, tolerance=tape.show_small(tolerance), chance=percent_of(chance)))
+        lines.append(say(key, tolerance=tape.show_limit(tolerance), chance=percent_of(chance)))
     if len(layout.stakes) > 2:
         lines.append(_fair(layout, accuracy))
     if not accuracy.reliable:
@@ -62,8 +65,8 @@ def _fair(layout: Layout, accuracy: Accuracy) -> str:
         if accuracy.fair_95 <= limit
         else "accuracy.fair_over"
     )
-    return say(key, at=accuracy.least_fair.name, miss=tape.show_cost(accuracy.fair_95),
-               limit="" if limit is None else tape.show_small(limit))  # fmt: skip
+    return say(key, at=accuracy.least_fair.name, miss=worst_shown(tape, accuracy.fair_95, limit),
+               limit="" if limit is None else tape.show_limit(limit))  # fmt: skip
 
 
 EVEN = 0.5

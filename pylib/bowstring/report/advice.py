@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 
 from bowstring.analysis.reach import Blocked
 from bowstring.construction import HELPERS
@@ -15,6 +16,7 @@ from bowstring.report.demand import limits_told
 from bowstring.report.forms.advice import AdvicePart, BlockRow, ChangeRow, MethodRow
 from bowstring.report.places import place_name
 from bowstring.units.tape import Tape
+from bowstring.units.worst import worst_shown
 from bowstring.words import say
 
 TOLD_BLOCKS = 3
@@ -33,6 +35,7 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
     miss_95 = accuracy.miss_95 if accuracy else None
     fair_95 = accuracy.fair_95 if accuracy else None
     all_95 = accuracy.all_95 if accuracy and whole else None
+    miss, fair = (partial(worst_shown, tape, limit=most) for most in (layout.job.tolerance, layout.job.fair))
     return {
         "method": row.method.name,
         "name": name_of(layout, row),
@@ -45,15 +48,15 @@ def _row(layout: Layout, row: Row, whole: bool) -> MethodRow:
         "longest_pull": longest,
         "longest_pull_shown": _shown(longest, tape.show),
         "miss_95": miss_95,
-        "miss_95_shown": _shown(miss_95, tape.show_cost),
+        "miss_95_shown": _shown(miss_95, miss),
         "fair_95": fair_95,
-        "fair_95_shown": _shown(fair_95, tape.show_cost),
+        "fair_95_shown": _shown(fair_95, fair),
         "all_95": all_95,
-        "all_95_shown": _shown(all_95, tape.show_cost),
+        "all_95_shown": _shown(all_95, miss),
         "shift": shift,
         "shift_shown": _shown(shift, tape.show_cost),
         "expected": expected,
-        "expected_shown": _shown(expected, tape.show_cost),
+        "expected_shown": _shown(expected, miss),
         "reliable": accuracy.reliable if accuracy else None,
         "hands": row.method.hands,
         "behind": behind,

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bowstring.layout.demand import FAIR, any_in_place, demand_of
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
+from bowstring.units.worst import worst_shown
 from bowstring.words import say
 
 HOPELESS = 3.0
@@ -26,12 +27,12 @@ def limits_told(layout: Layout, rows: Sequence[Row], row: Row, decided: str | No
         key = "advice.miss_misses" if any_in_place(demand, rows) else far
     told = say(
         key,
-        miss=tape.show_cost(row.expected),
-        tolerance="" if tolerance is None else tape.show_small(tolerance),
+        miss=worst_shown(tape, row.expected, tolerance),
+        tolerance="" if tolerance is None else tape.show_limit(tolerance),
     )
     if fair is None:
         return told
-    values = {"fair": tape.show_cost(row.fair_95), "limit": tape.show_small(fair)}
+    values = {"fair": worst_shown(tape, row.fair_95, fair), "limit": tape.show_limit(fair)}
     held = row.fair_95 <= fair
     lines = [told, say("advice.fair_holds" if held else "advice.fair_over", **values)]
     if tolerance is not None:

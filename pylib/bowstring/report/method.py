@@ -9,6 +9,7 @@ from bowstring.layout.rows import Row
 from bowstring.report.advice import name_of, why_not
 from bowstring.report.caution import Caution, caution
 from bowstring.report.demand import HOPELESS
+from bowstring.units.worst import worst_shown
 
 
 def cautions_of_method(layout: Layout, own: Row, advised: Callable[[], Row | None]) -> Iterator[Caution]:
@@ -47,11 +48,15 @@ def _hopeless(layout: Layout, own: Row, method: str, advised: Callable[[], Row |
     tape, tolerance = layout.job.shown, layout.job.tolerance
     if tolerance is None or not own.possible or own.accuracy is None or own.accuracy.miss_95 <= HOPELESS * tolerance:
         return  # by the scatter alone: what was got, or a rule's own miss, is told by itself
-    values = {"method": method, "miss": tape.show_cost(own.accuracy.miss_95), "tolerance": tape.show_small(tolerance)}
+    miss = worst_shown(tape, own.accuracy.miss_95, tolerance)
+    values = {"method": method, "miss": miss, "tolerance": tape.show_limit(tolerance)}
     better = advised()
     if better is None or (better.stands_for(own) and better.halve_first == own.halve_first):
         yield caution("caution.method_misses", **values)
         return
     yield caution(
-        "caution.method_hopeless", advised=name_of(layout, better), best=tape.show_cost(better.expected), **values
+        "caution.method_hopeless",
+        advised=name_of(layout, better),
+        best=worst_shown(tape, better.expected, tolerance),
+        **values,
     )

@@ -39,6 +39,7 @@ from bowstring.report.forms.cards import CardRow, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.in_dig import InDigPart
 from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
@@ -298,6 +299,12 @@ def _second_pass(work: Work) -> list[str]:
     return [] if work.lined else second_pass(work.plan)
 
 
+def _in_dig(work: Work) -> InDigPart | None:
+    from bowstring.report.forming.in_dig import report_in_dig
+
+    return None if work.lined else report_in_dig(work.plan)
+
+
 def _form_cards(work: Work) -> list[CardRow]:
     from bowstring.report.forming.passes import report_form_cards
 
@@ -369,12 +376,13 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "lined_sheet": _lined_sheet,
     "second_pass": _second_pass,
     "form_cards": _form_cards,
+    "in_dig": _in_dig,
     "notes": _notes,
 }
 """In the order in which they stand in an answer. A test holds each one's type against ``Answer``'s."""
 
 FORMED = (
     "readings", "on_line", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined", "lined_sheet",
-    "second_pass", "form_cards",
+    "second_pass", "form_cards", "in_dig",
 )  # fmt: skip
 """The parts that hang on what a job says of its slab and its width; no other does."""

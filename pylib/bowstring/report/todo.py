@@ -8,6 +8,7 @@ from bowstring.layout.finer import SURE, Finer, finer_way
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.units.tape import Tape
+from bowstring.units.worst import worst_shown
 from bowstring.words import say
 
 SHARES = ((0.99, 99, 100), (0.95, 19, 20))
@@ -22,7 +23,7 @@ def report_todo(layout: Layout, row: Row) -> list[str]:
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
     if chance is not None and chance >= SURE:
         return [_holds(layout, Finer(job.driven, job.tape, chance))]
-    worst = job.shown.show(max(accuracy.all_95, job.shown.mark))
+    worst = worst_shown(job.shown, accuracy.all_95, tolerance)
     lines = [say("todo.expect", driven=say(f"todo.{job.driven}"), worst=worst)]
     if job.shown.coarser(job.tape):
         return lines  # what a finer mark would do is nothing for a tape that hasn't got it

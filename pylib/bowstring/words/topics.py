@@ -39,6 +39,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "handout": ("handouts",),
     "host": ("host",),
     "job": ("hand", "job"),
+    "in_dig": ("build_walled",),
     "joints": ("build_joints",),
     "kinked": ("steps",),
     "landmark": ("steps",),

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import json
 import os
 import re
 import subprocess
 import sys
 from collections.abc import Mapping
 from html import unescape
+from math import cos, degrees, radians
 from typing import Any
 
 import pytest
@@ -18,6 +20,7 @@ from bowstring.faces.numbers import NumbersFace, numbers
 from bowstring.faces.numbers_later import numbers_later, refused_later
 from bowstring.faces.questions import ASKS, ROWS
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.units.angles import show_dms
 from bowstring.words import say
 
 TWO = {"arc-chord": "38'", "arc-sagitta": "5' 3\""}
@@ -113,11 +116,45 @@ def test_a_measure_that_an_arc_has_not_says_so() -> None:
     assert row["out"] == say("numbers.none") and row["told"] == say("numbers.no_corner")
 
 
-def test_of_two_arcs_that_fit_the_other_is_one_button_away() -> None:
-    fields = {"arc-radius": "12'", "arc-chord": "9'"}
+def arcs_offered(fields: dict[str, str]) -> list[tuple[str, str, bool]]:
+    """Each arc that the help line offers: its words, what its button puts into ``greater``, whether it is marked."""
+    found = re.findall('data-fill="([^"]*)" aria-pressed="([a-z]+)">(.*?)</button>', numbers(fields)["tell"][""])
+    return [
+        (unescape(re.sub("<[^>]+>", "", text)), json.loads(unescape(fill))["greater"], pressed == "true")
+        for fill, pressed, text in found
+    ]
+
+
+def test_of_two_arcs_that_fit_both_are_offered_with_their_lengths_and_the_one_taken_is_marked() -> None:
+    """A chord of 9 ft on a radius of 12 ft: 24 asin(9/24) = 9.22552 ft along the short arc, which is 9' 2.71", and
+    24 pi less that, 66.17270 ft or 66' 2.07", along the long one."""
+    fields = {"arc-radius": "12'", "arc-chord": "9'", "mark": "1/8 in"}
+    offered = [("Short: 9' 2-3/4\"", "", True), ("Long: 66' 2-1/8\"", "yes", False)]
+    assert arcs_offered(fields) == offered
+    assert arcs_offered({**fields, "greater": "yes"}) == [(text, fill, not taken) for text, fill, taken in offered]
     small, large = numbers(fields), numbers({**fields, "greater": "yes"})
-    assert "greater" in small["tell"][""] and "greater" in large["tell"][""]
-    assert small["rows"]["arc-sagitta"]["out"] != large["rows"]["arc-sagitta"]["out"]
+    assert small["rows"]["arc-arc_length"]["out"] in offered[0][0]
+    assert large["rows"]["arc-arc_length"]["out"] in offered[1][0]
+
+
+def test_two_arcs_as_long_are_told_by_how_far_they_turn() -> None:
+    """20 ft along an arc of 7 ft mid-ordinate: R (1 - cos h) = 7 with 2 R h = 20 has two roots under a full turn, by
+    bisection here."""
+
+    def over(h: float) -> float:
+        return 10 / h * (1 - cos(h)) - 7
+
+    turns = []
+    for low, high in ((radians(90), radians(133)), (radians(133), radians(179))):
+        for _ in range(60):
+            middle = (low + high) / 2
+            low, high = (middle, high) if over(low) * over(middle) > 0 else (low, middle)
+        turns.append(2 * degrees(low))
+    fields = {"arc-arc_length": "20'", "arc-sagitta": "7'"}
+    texts = arcs_offered(fields)
+    assert [fill for _text, fill, _taken in texts] == ["", "yes"]
+    for (text, _fill, _taken), turn in zip(texts, turns, strict=True):
+        assert text == f"Turns {show_dms(turn)}"
 
 
 def test_a_radius_may_come_from_the_other_panel() -> None:

@@ -373,7 +373,7 @@ def test_a_tolerance_that_nobody_holds() -> None:
     told = ask(tolerance="1/32 in")
     assert told["advice"]["holds"] is False and told["advice"]["method"] in ALL - {"rule"}
     assert min(one["expected"] for one in told["methods"]) > 0.24 * FOOT / 12
-    assert "No method here comes close to your 0.03 in" in told["advice"]["text"]
+    assert "No method here comes close to your 1/32 in" in told["advice"]["text"]
 
 
 @pytest.mark.parametrize("ground", [[], [WALL_BEHIND], [WALL_BEHIND, TREE], [TREE]])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from math import cos, radians, sin
 
 from bowstring.demo import DEMO
 from bowstring.faces.questions import ASKS, ROWS, panel_of
@@ -67,3 +68,28 @@ def test_while_given_numbers_differ_nobody_is_led_on() -> None:
     said = {"arc-chord": "38'", "arc-sagitta": "5' 3\"", "side": "left", "drawn_to": "face"}
     assert 'id="ask-bar">' in form_html(said)
     assert 'id="ask-bar" hidden>' in form_html({**said, "arc-radius": "36'"})
+
+
+def answers_of(name: str) -> dict[str, list[str]]:
+    """Each answer of the hand's panel: its value, and the facts beside its picture."""
+    labels = re.findall(r'<label class="hand">(.*?)</label>', parts_of_form(form_html())["hand"], flags=re.DOTALL)
+    told = {}
+    for label in labels:
+        value = re.search(f'name="{name}" value="([a-z]+)"', label)
+        if value:
+            told[value[1]] = re.findall(r"<span>(.*?)</span>", re.sub(r"<svg.*?</svg>", "", label, flags=re.DOTALL))
+    return told
+
+
+def test_which_hand_and_which_turn_are_told_alike_so_that_either_word_of_a_drawing_finds_its_answer() -> None:
+    """An arc from A to B that lies left of the line A-B is walked by turning right: of a circle about (0, 0) walked
+    clockwise from 120 to 60 degrees the middle, at 90 degrees, lies left of the chord."""
+    start, middle, end = (complex(cos(radians(at)), sin(radians(at))) for at in (120, 90, 60))
+    left = ((end - start).conjugate() * (middle - start)).imag > 0
+    turns_right = ((middle - start).conjugate() * (end - middle)).imag < 0
+    assert left and turns_right
+    assert answers_of("side") == {
+        "left": ["Arc <b>LEFT</b> of A-B", "Curve turns <b>RIGHT</b>"],
+        "right": ["Arc <b>RIGHT</b> of A-B", "Curve turns <b>LEFT</b>"],
+    }
+    assert answers_of("turn") == {"left": ["Curve turns <b>LEFT</b>"], "right": ["Curve turns <b>RIGHT</b>"]}

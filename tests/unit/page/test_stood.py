@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from typing import Any
 
 import pytest
@@ -160,3 +161,32 @@ def test_a_suspect_s_card_tells_what_is_old_once_it_is_done_again() -> None:
         if told:
             assert set(told["checks"]) == set(suspects[told["stake"]]["checks"]) and touching["key"] in told["checks"]
         assert "suspect" not in card(fields, number)
+
+
+def later(fields: dict[str, str]) -> dict[str, Any]:
+    told: dict[str, Any] = json.loads(Calls().handle("numbers_later", json.dumps({"fields": fields})))
+    return told
+
+
+def test_the_filled_button_sets_the_stakes_by_the_numbers_that_hold_now() -> None:
+    """Who taps the large one without reading must not be left with a change of the drawing taken back."""
+    html = card({**worked(FIELDS), "arc-chord": "39 ft"})["html"]
+    buttons = re.findall('<button type="button" class="([^"]*)" data-do="([^"]*)"', html)
+    assert [does for _looks, does in buttons] == ["restart", "stood"]
+    assert "first" in buttons[0][0].split() and "first" not in buttons[1][0].split()
+
+
+def test_the_numbers_say_that_stakes_stand_by_old_ones() -> None:
+    fields = worked(FIELDS)
+    assert later(fields)["go"] == say("numbers.go_on", step=M + 1)
+    changed = {**fields, "arc-chord": "39 ft"}
+    told = later(changed)
+    assert told["go"] == say("numbers.go_old")
+    assert told["state"] == card(changed)["state"] == {"sign": "stop", "text": say("page.state_old")}
+    assert later({**changed, "done": "", "stood": ""})["go"] == say("numbers.go")
+
+
+@pytest.mark.parametrize("change", [{"title": "Boathouse curb"}, {"width": "5 ft", "edge": "outside"}])
+def test_the_numbers_say_nothing_of_old_ones_where_none_moved(change: dict[str, str]) -> None:
+    told = later({**worked(FIELDS), **change})
+    assert told["go"] == say("numbers.go_on", step=M + 1) and told["state"]["sign"] == "computed"

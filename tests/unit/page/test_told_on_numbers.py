@@ -133,3 +133,34 @@ def test_the_mid_ordinates_other_names_are_told_in_its_help() -> None:
     for name in ("rise", "sagitta", "middle ordinate"):
         assert name in text_of(tell["arc-sagitta"])
         assert all(name not in text_of(text) for field, text in tell.items() if field != "arc-sagitta")
+
+
+# --- an offset without its side
+
+
+OFF = {**PLAIN, "drawn_to": "face", "offset": "2'"}
+
+
+def test_an_offset_without_its_side_asks_for_it_beside_the_field_and_stops_nothing() -> None:
+    made, later = told("numbers", OFF), told("numbers_later", OFF)
+    line = made["lines"]["line"]
+    assert (line["state"], line["asked"]) == ("open", say("numbers.side_asked"))
+    assert made["ask"] == later["ask"] == "line"
+    assert made["state"] == later["state"] == {"sign": "ask", "text": say("numbers.state_open", count=1)}
+    assert "line" not in later["lines"]  # what the keystroke said stays
+    assert [error["id"] for error in later["errors"]] == ["toward"]  # and the choice says what it waits for
+    answers = fills(made["echoes"]["offset"])
+    assert answers == [{"toward": "centre"}, {"toward": "outside"}]
+    for answer, out in zip(answers, (-2 * 0.3048, 2 * 0.3048), strict=True):
+        said = {**OFF, **answer}
+        assert told("numbers", said)["lines"]["line"]["state"] == "said"
+        assert fills(told("numbers", said)["echoes"]["offset"]) == []
+        arcs = answering(job_of_fields(said))
+        assert arcs["staked"]["radius"] - arcs["arc"]["radius"] == pytest.approx(out, abs=1e-9)
+
+
+@pytest.mark.parametrize("offset", ["0", "two"])
+def test_no_side_is_asked_of_no_offset(offset: str) -> None:
+    made = told("numbers", {**OFF, "offset": offset})
+    assert fills(made["echoes"].get("offset", "")) == []
+    assert made["lines"]["line"]["state"] != "open"

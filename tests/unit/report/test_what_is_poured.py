@@ -120,3 +120,25 @@ def test_stakes_in_a_walls_dig_are_told_before_one_is_driven() -> None:
         job = {**wall, "offset": offset, "toward": toward}
         said = numbers(typed(job))["lines"]["slab"]["text"].endswith("in the dig")
         assert said == answer_to(job)["edges"]["dug_out"], (offset, toward)
+
+
+CENTERED = {"drawn_to": "centre", "edge": "outside"}
+
+
+@pytest.mark.parametrize(
+    ("what", "asked"), [("wall", "Which side is the wall on?"), ("slab", "Which side is the slab on?")]
+)
+def test_the_panel_calls_it_what_it_is(what: str, asked: str) -> None:
+    told = numbers(typed({**poured(what), **CENTERED}))["slab"]
+    assert asked in told and ("wall" in told) == (what == "wall")
+
+
+def test_what_only_a_slab_has_stays_in_its_fields_and_out_of_a_walls_job() -> None:
+    """Hidden of a wall: a number in a field that nobody sees must neither refuse the job nor change its concrete."""
+    left = {"slab-edge_width": "12 in", "slab-edge_depth": "14 in", "slab-depths": "0: 5 in", "slab-apron-from": "0",
+            "slab-apron-to": "8'", "slab-apron-thickness": "6 in"}  # fmt: skip
+    wall = typed(poured("wall"))
+    assert job_of_fields({**wall, **left}) == job_of_fields(wall)
+    slab = typed(poured("slab"))
+    said = job_of_fields({**slab, **left})["slab"]
+    assert {"edge_width", "edge_depth", "depths", "apron"} <= set(said)

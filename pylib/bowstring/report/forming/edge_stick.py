@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from bowstring.forming.slab import narrowed
 from bowstring.report.forming.apron import dig_told, ends_of
 from bowstring.report.forming.edge_board import board_of
-from bowstring.report.forming.edge_lines import dug_past, footing_past, off_shown, overdig_of
+from bowstring.report.forming.edge_lines import footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_set import mark_name
+from bowstring.report.forming.in_dig import clear_of
 from bowstring.report.forming.plan import Plan, is_designed, is_wall
 from bowstring.report.forms.build_edges import BayRow, WidthStick
 from bowstring.units.sizes import INCH, TEN_FEET
@@ -165,10 +166,8 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
 
 def dug_out(plan: Plan, marks: Marks) -> bool:
     """Tell whether any of the job's stakes stand within the dig."""
-    past, at = dug_past(plan), marks.stakes.first
-    low = min(marks.inner.first, marks.inner.last) - past
-    high = max(marks.outer.first, marks.outer.last) + past
-    return low <= at <= high
+    clear = clear_of(plan)
+    return clear is not None and clear.takes(marks.stakes.first)
 
 
 def passes_told(plan: Plan, marks: Marks) -> list[str]:

@@ -5,23 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
-from math import ceil
 
 from bowstring.forming.edge import Edge
 from bowstring.geometry.plane import distance
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
 from bowstring.report.forming.edge_set import Ground
+from bowstring.report.forming.in_dig import CLEAR, whole_off
 from bowstring.report.forming.plan import Plan
-from bowstring.units.sizes import FOOT
-
-CLEAR = {True: FOOT, False: 0.3}
-"""Metres past the dig line, at least, where the tape reads feet and where it doesn't (common practice, no source)."""
-
-STEP = {True: FOOT, False: 0.1}
-"""Metres: a hub's distance is a whole number of these, easily written on it and read again."""
-
-_DUST = 1e-9
 
 
 @dataclass(frozen=True)
@@ -58,16 +49,15 @@ class Hubs:
 def hubs_of(plan: Plan, marks: Marks) -> Hubs:
     """Return the hubs on the nearer side of the dig, the farther one where something stands in the way of those."""
     feet, past, at = plan.layout.job.tape.feet, overdig_of(plan), marks.stakes.first
-    clear, step = past + CLEAR[feet], STEP[feet]
-    offs = {
-        OUTSIDE: max(marks.outer.first, marks.outer.last) + clear - at,
-        INSIDE: at - min(marks.inner.first, marks.inner.last) + clear,
+    reach = {
+        OUTSIDE: max(marks.outer.first, marks.outer.last) + past - at,
+        INSIDE: at - min(marks.inner.first, marks.inner.last) + past,
     }
     found = []
     for side in (OUTSIDE, INSIDE):
-        off = ceil(offs[side] / step - _DUST) * step
+        off = whole_off(reach[side], feet=feet)
         line = at + off if side == OUTSIDE else at - off
-        if plan.line.radius + line >= clear:  # at the center hubs would stand on each other
+        if plan.line.radius + line >= past + CLEAR[feet]:  # at the center hubs would stand on each other
             found.append(hubs_on(plan, marks, side, off, Edge(plan.line, line, line)))
     found.sort(key=lambda one: one.off)  # as far on either side: outside, where there is more room
     return next((one for one in found if not one.blocked), found[0])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import ceil
 
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad
@@ -15,7 +14,8 @@ from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks
 from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
 from bowstring.report.forming.heights import size_of
-from bowstring.report.forming.hubs import CLEAR, STEP, Hubs, hubs_on
+from bowstring.report.forming.hubs import Hubs, hubs_on
+from bowstring.report.forming.in_dig import whole_off
 from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
@@ -197,8 +197,7 @@ def _marks(plan: Plan) -> Marks:
 def _hubs(plan: Plan) -> Hubs:
     """The hubs outside of the curve: on its other side there is the slab."""
     feet, at = plan.layout.job.tape.feet, plan.layout.job.outward
-    step = STEP[feet]
-    off = ceil((overdig_of(plan) + CLEAR[feet] - at) / step - 1e-9) * step
+    off = whole_off(overdig_of(plan) - at, feet=feet)
     return hubs_on(plan, _marks(plan), OUTSIDE, off, Edge(plan.line, at + off, at + off))
 
 

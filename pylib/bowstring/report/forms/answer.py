@@ -33,6 +33,7 @@ from bowstring.report.forms.cards import CardRow, LocatedPart, WayOutRow
 from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
+from bowstring.report.forms.in_dig import InDigPart
 from bowstring.report.forms.read import ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
@@ -64,6 +65,7 @@ class Answer(TypedDict):
             conclusion first; lined, lined_sheet: ``None`` for an arc alone.
         second_pass: what the cards of the forms are of, in order, none as long as there is no slab to build;
             form_cards: those cards, which follow ``cards``, numbered by themselves.
+        in_dig: stakes that the dig would take, ``None`` where it takes none or nothing says where it is.
         stops: those of ``cautions`` that have to be settled before anybody builds; ways_out: what settles each.
     """
 
@@ -131,4 +133,5 @@ class Answer(TypedDict):
     lined_sheet: LinedSheet | None
     second_pass: list[str]
     form_cards: list[CardRow]
+    in_dig: InDigPart | None
     notes: list[str]

@@ -8,4 +8,6 @@ MESSAGES = {
     "numbers.way_centre": "centre in reach",
     "numbers.walk": "Walk along the straight towards the arc.",
     "numbers.picture_walking": "Walking towards the arc, it turns {hand}.",
+    "numbers.side_centre": "{offset} towards the centre",
+    "numbers.side_outside": "{offset} towards the outside",
 }

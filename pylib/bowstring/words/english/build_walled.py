@@ -98,4 +98,15 @@ MESSAGES = {
         "Your stakes stand in the dig|Set them off the line: over {outside} outside, or {inside} inside."
     ),
     "walled.in_dig_row": "your stakes stand in the dig",
+    # stakes that the dig would take, told before one is driven
+    "in_dig.told": "{head}. {dug}",
+    "in_dig.head": "Your stakes stand in the dig",
+    "in_dig.head_slab": "The dig takes these stakes",
+    "in_dig.past_footing": "{past} past the footing",
+    "in_dig.past_wall": "{past} past each face",
+    "in_dig.past_slab": "{past} past each edge",
+    "in_dig.dug": "Dug {past}.",
+    "in_dig.hint": "Or go on as it is: set hubs outside before you dig.",
+    "in_dig.outside": "Set them {off} outside",
+    "in_dig.inside": "Set them {off} inside",
 }

@@ -110,4 +110,15 @@ MESSAGES = {
         "más de {outside} por fuera, o {inside} por dentro."
     ),
     "walled.in_dig_row": "sus ~estacas~ quedan en la excavación",
+    # estacas que la excavación se lleva, antes de clavar una
+    "in_dig.told": "{head}. {dug}",
+    "in_dig.head": "Sus ~estacas~ quedan en la excavación",
+    "in_dig.head_slab": "La excavación se lleva estas ~estacas~",
+    "in_dig.past_footing": "{past} más allá de la zapata",
+    "in_dig.past_wall": "{past} más allá de cada cara",
+    "in_dig.past_slab": "{past} más allá de cada borde",
+    "in_dig.dug": "Se excava {past}.",
+    "in_dig.hint": "O siga así: clave ~trompos~ afuera antes de excavar.",
+    "in_dig.outside": "Ponerlas {off} por fuera",
+    "in_dig.inside": "Ponerlas {off} por dentro",
 }

@@ -33,8 +33,15 @@ MESSAGES = {
     "numbers.slab_pad": "Llena la curva, con lados|{chord} de ancho, {deep} de largo total, {area}.",
     "numbers.slab_no_sides": "Sin lados rectos|La curva pasa de medio círculo: sus puntas regresan debajo de ella.",
     "numbers.slab_no_inner": "Sin borde interior|La losa llega al ~centro~ del ~arco~. Revise el ancho y el lado.",
+    "numbers.slab_no_inner.of_wall": (
+        "Sin borde interior|El muro llega al ~centro~ del ~arco~. Revise el espesor y el lado."
+    ),
     "numbers.slab_centre": "La mitad a cada lado|Su ~plano~ va al eje central: la losa queda a los dos lados.",
+    "numbers.slab_centre.of_wall": "La mitad a cada lado|Su ~plano~ va al eje central: el muro queda a los dos lados.",
     "numbers.slab_which": "¿De qué lado queda la losa?|Su ~plano~ va al eje central, pero la losa está de un lado.",
+    "numbers.slab_which.of_wall": (
+        "¿De qué lado queda el muro?|Su ~plano~ va al eje central, pero el muro está de un lado."
+    ),
     "numbers.slab_both": "Está a los dos lados",
     "numbers.slab_line": "No es el eje central",
     # the pictures
