@@ -10,10 +10,11 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
-from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_board import board_of, straight_board_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks
 from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
+from bowstring.report.forming.fill_stand import stand_notes
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.hubs import CLEAR, STEP, Hubs, hubs_on
 from bowstring.report.forming.pass_build import HALF_OUT, no_board, overrun_of, splices_of
@@ -103,9 +104,15 @@ def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
         (say("forming.label.gap_curve"), curve["gap_shown"]),
         (say("forming.label.gap_straight"), from_to(plan.tape, gaps[0], gaps[-1])),
     ]
-    name, thickness = board_of(plan)
-    notes = [say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name), say("forming.note.low")]
-    values: list[Value] = [thickness, curve["radius"], curve["gap"], *gaps, *(one.length for one in straight)]
+    notes = [*stand_notes(plan), say("forming.note.low")]
+    values: list[Value] = [
+        *board_of(plan),
+        *straight_board_of(plan),
+        curve["radius"],
+        curve["gap"],
+        *gaps,
+        *(one.length for one in straight),
+    ]
     drawn = [("outside", "outside", 1), ("inside", "inside", 2)]
     return pass_card("stakes", say("forming.stakes_round"), values, numbers, None, notes, drawn)
 

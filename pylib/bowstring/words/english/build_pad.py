@@ -22,7 +22,7 @@ MESSAGES = {
     "pad.line_sides": "Straight sides",
     "pad.line_back": "Back edge",
     "pad.line_other_curve": "The other curve",
-    "pad.note_straight": "concrete; {board} behind it, dug {past} past",
+    "pad.note_straight": "concrete; {board} behind it, stakes {size} off, dug {past} past",
     "pad.note_other_curve": "the first curve turned over",
     "pad.square_back": "square back of A and B",
     "pad.across": "from A-2 to B-2",
@@ -36,6 +36,8 @@ MESSAGES = {
     "pad.square_blade": "Square the sides off the string at A and at B with a framing square.",
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
     "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
+    "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
+    "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
     "pad.set_other": (
         "Set the other curve with the same numbers, A-2 for A and B-2 for B. It bulges away from the first one."
     ),

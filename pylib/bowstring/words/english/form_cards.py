@@ -101,6 +101,8 @@ MESSAGES = {
     "forming.note.got": "A stake stands off the arc: gauge from the board there.",
     "forming.note.long_stick": "Long for a stick: use a tape, tight and level.",
     "forming.note.behind": "They stand {size} off the edge: the {board} goes between.",
+    "forming.note.behind_curve": "Curve: {size} off the edge, for the {board}.",
+    "forming.note.behind_straight": "Straight edges: {size} off, for the {board}.",
     "forming.note.low": "Keep their tops below the board's.",
     "forming.note.splices_outside": "Outer splices, from A: {places}",
     "forming.note.splices_inside": "Inner splices, from A: {places}",

@@ -21,7 +21,7 @@ MESSAGES = {
     "pad.line_sides": "Lados rectos",
     "pad.line_back": "Borde de atrás",
     "pad.line_other_curve": "La otra curva",
-    "pad.note_straight": "~concreto~; {board} detrás, excavado {past} más allá",
+    "pad.note_straight": "~concreto~; {board} detrás, ~estacas~ a {size}, excavado {past} más allá",
     "pad.note_other_curve": "la primera curva, volteada",
     "pad.square_back": "~a escuadra~, atrás de A y B",
     "pad.across": "de A-2 a B-2",
@@ -36,6 +36,8 @@ MESSAGES = {
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
     "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
+    "pad.stand_straight": "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}.",
+    "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se comba "
         "al lado contrario de la primera."

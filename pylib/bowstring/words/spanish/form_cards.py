@@ -103,6 +103,8 @@ MESSAGES = {
     "forming.note.got": "Una ~estaca~ está fuera del ~arco~: ahí mida desde la ~tabla~.",
     "forming.note.long_stick": "Es mucho para una vara: use ~cinta~, tirante y ~a nivel~.",
     "forming.note.behind": "Van a {size} del borde: ahí entra la {board}.",
+    "forming.note.behind_curve": "Curva: a {size} del borde, para la {board}.",
+    "forming.note.behind_straight": "Bordes rectos: a {size}, para la {board}.",
     "forming.note.low": "Deje sus cabezas abajo del canto de la ~tabla~.",
     "forming.note.splices_outside": "Empalmes por fuera, desde A: {places}",
     "forming.note.splices_inside": "Empalmes por dentro, desde A: {places}",
