@@ -15,17 +15,19 @@ from bowstring.words import say
 
 
 def at_the_ends(
-    choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape, carried: str = ""
+    choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape, carried: list[str]
 ) -> list[str]:
     """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes;
-    ``carried``: the sentence of a board that runs on beside straight sides."""
+    ``carried``: the sentences of a board beside straight sides, none without these."""
     missing = [(one.loose.miss, one.gap) for one in staked if one.loose]
     found = []
     if missing:
         miss, gap = max(missing)
         found.append(say("boards.runs_flat", gap=tape.show(gap), miss=tape.show_up(miss)))
-    if choice.overrun:
-        key = carried or ("fill.carry_past" if choice.alone else "boards.carry_past")
+    if carried:
+        found += carried
+    elif choice.overrun:
+        key = "fill.carry_past" if choice.alone else "boards.carry_past"
         found.append(say(key, past=tape.show_whole(choice.overrun)))
     else:
         key = "fill.no_overrun" if choice.alone else "boards.no_overrun"
@@ -66,9 +68,10 @@ def stakes_how(
     tape: Tape,
     counts: tuple[int, int],
     straight: list[str],
+    spliced: bool,
 ) -> list[str]:
     """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
-    along the straight forms of a slab that fills its curve, none for any other."""
+    along the straight forms of a slab that fills its curve, none for any other; ``spliced``: those have splices."""
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
@@ -78,7 +81,7 @@ def stakes_how(
     found += straight
     if any(one.past for one in staked):
         found.append(say("fill.past_each" if choice.alone else "boards.past_each"))
-    if any(one["splices"] for one in told):
+    if spliced or any(one["splices"] for one in told):
         found.append(say("boards.at_splices"))
     bows = [one["bow"] for one in told if one["bow"] is not None]
     if bows and choice.used:
@@ -102,7 +105,7 @@ def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = Fa
     if not said.lengths:
         shown = listed(tape, unit, choice.lengths)
         found.append(say("boards.taken_lengths", lengths=f"{shown} {unit}".strip()))
-    if said.overrun is None:
+    if said.overrun is None and choice.overrun:
         past = tape.show_whole(choice.overrun)
         found.append(say("lined.taken_overrun", past=past) if lined else say("boards.taken_overrun", past=past))
     depth = depth_of(plan)

@@ -17,6 +17,7 @@ from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
 from bowstring.report.forming.fill_stand import stand_notes
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.hubs import CLEAR, STEP, Hubs, hubs_on
+from bowstring.report.forming.pad_corner import bevel_note
 from bowstring.report.forming.pass_build import HALF_OUT, no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
@@ -126,7 +127,7 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
-    notes = [*map(splices_of, part["edges"]), say("forming.note.then_straight"), *part["cautions"]]
+    notes = [*map(splices_of, part["edges"]), bevel_note(plan) or say("forming.note.then_straight"), *part["cautions"]]
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, [("outside", "outside", 1)] if past else [])
 

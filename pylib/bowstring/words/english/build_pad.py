@@ -58,7 +58,17 @@ MESSAGES = {
     "pad.side_forms": "straight: sides",
     "pad.back_form": "straight: back",
     "pad.carry_tangent": "Carry the curved board {past} past A and B, down the sides. Butt the side forms to its ends.",
-    "pad.carry_corner": "Carry the curved board {past} past A and B, straight on. Butt the side forms to its face.",
+    "pad.carry_corner": "Carry the curved board {past} past A and B, straight on: there it stays in the dig.",
+    "pad.bevel": "Butt the side forms to the curved board's face: bevel their ends {angle} off square.",
+    "pad.long_point": "The long point is on the concrete, at A and at B; the back is {shorter} shorter.",
+    "pad.cut_long": "Side forms are measured to the long point.",
+    "pad.no_overrun_tangent": (
+        "Your boards stop at A and B. Carry the curved one {past} past them, down the sides, to cure that."
+    ),
+    "pad.no_overrun_corner": (
+        "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to cure that."
+    ),
+    "pad.no_room": "The curved board stops at A and B: the dig has no room for it past them.",
     "pad.stakes_sides": "Side forms: every {gap}, {gaps} even spaces on each.",
     "pad.stakes_back": "Back form: every {gap}, {gaps} even spaces.",
     # the concrete

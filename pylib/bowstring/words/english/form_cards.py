@@ -113,6 +113,7 @@ MESSAGES = {
     "forming.note.sides": "The sides run {sides} back, square to A to B.",
     "forming.note.sides_both": "The sides run {sides} back, then the other curve.",
     "forming.note.then_straight": "Then butt the straight forms to the bent board.",
+    "forming.note.bevel": "Then side forms: {angle} bevel, long point on the concrete, back {shorter} shorter.",
     "forming.note.far_tops": "A-2: {first}. B-2: {last}. Other tops, joints: paper.",
     "forming.note.elevation": "A's outer top is at {level}.",
     "forming.note.rod": "There the rod reads {reading}.",
