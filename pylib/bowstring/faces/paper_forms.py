@@ -232,5 +232,7 @@ def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
     footed = any(one["key"] == "footing_outside" for one in edges["lines"])
     told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
-    screws = "forms.screws" if edges["stick"] is not None else "fill.screws"
-    return [*told, *([say(screws)] if boards else [])]
+    if boards is None:
+        return told
+    screws = say("forms.screws" if edges["stick"] is not None else "fill.screws")
+    return [*told, screws, *boards["bank"], *([boards["remedy"]] if boards["remedy"] else [])]

@@ -168,3 +168,42 @@ def test_the_curves_of_both_ends_are_laid_each_by_itself() -> None:
     first, other = both["edges"]
     assert first["boards"] == other["boards"] == alone["edges"][0]["boards"]
     assert first["splices"] == other["splices"]
+
+
+@pytest.mark.parametrize(("level", "radius", "told"), [
+    ("job lumber", "7 ft", False), ("clear", "7 ft", True), ("clear", "6 ft 6 in", False),
+    ("job lumber", "10 ft 3 in", False), ("job lumber", "10 ft 4 in", True)])  # fmt: skip
+def test_kerfs_are_told_only_where_what_they_leave_bends(level: str, radius: str, told: bool) -> None:
+    """1 in deep they leave 1/2 in of a 2x6. By the page's own limits that takes R 10 ft 5 in in job lumber, 250 times
+    it, and 6 ft 8 in in clear, 160 times; its middle is 1-1/4 in outside of the edge, so 10 ft 3-3/4 in and 6 ft
+    6-3/4 in on the edge (kerfs half to two thirds through: common practice, no source)."""
+    job = {**FLAT, "arc": {"radius": radius, "chord": "12 ft"}, "board": {"level": level}}
+    boards = answer_to(job)["boards"]
+    assert boards is not None
+    assert any("kerf the outer board (2x6)" in text for text in boards["otherwise"]) is told
+
+
+def on_paper(job: dict[str, Any]) -> str:
+    return " ".join(unescape(re.sub(r"<[^>]+>", "", forms_sides(answer_to(job), "May 31"))).split())
+
+
+@pytest.mark.parametrize(("depth", "banked"), [("5 in", False), ("5.5 in", False), ("6 in", True)])
+def test_boards_half_an_inch_low_are_banked_on_their_page_and_on_paper(depth: str, banked: bool) -> None:
+    """A 2x6 is 5-1/2 in high (American Softwood Lumber Standard PS 20)."""
+    job = {**FLAT, "slab": {**FLAT["slab"], "thickness": depth}}
+    boards = answer_to(job)["boards"]
+    assert boards is not None
+    told = "1x6 is 5-1/2 in high, 1/2 in short of the slab: bank earth against its foot."
+    assert (told in boards["stakes_how"]) is (told in on_paper(job)) is banked
+
+
+def test_where_nothing_bends_paper_tells_what_does_in_a_line() -> None:
+    """R 7 ft: 1/2-in plywood takes R 6 ft by the panel makers' table; 84 in over 250 is 0.336, so 5/16-in strips, three
+    for 3/4 in; a 1x6 is 84.375/0.75, 112.5 times as thick, which picked strips take."""
+    job = {**FLAT, "arc": {"radius": "7 ft", "chord": "14 ft"}, "board": {"level": "job lumber"}}
+    boards = answer_to(job)["boards"]
+    assert boards is not None and boards["state"] == "stop"
+    line = ("What bends instead: picked strips, both ends held; plywood strips 1/2 in thick; "
+            "3 layers of strips 5/16 in thick.")  # fmt: skip
+    assert boards["remedy"] == line and line in on_paper(job)
+    assert "What bends instead" not in on_paper(FLAT)

@@ -10,7 +10,7 @@ from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
 from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of, room_past
-from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
+from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
 from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
@@ -38,6 +38,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     stakes = sum(one["stakes"] for one in told) + sum(one.stakes for one in straight)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
     sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
+    bank = how.bank_told(plan, choice)
     return {
         "state": state_of(choice),
         "short": short_of(choice),
@@ -75,7 +76,10 @@ def report_boards(plan: Plan) -> BoardsPart | None:
             (stakes, with_spare),
             [_straight(plan, one) for one in straight],
             any(one.splices for one in straight),
+            bank,
         ),
+        "bank": bank,
+        "remedy": remedy(choice, edges, tape),
         "cautions": [say("boards.spring")],
         "notes": how.taken(plan, choice, tape, unit),
     }

@@ -69,9 +69,11 @@ def stakes_how(
     counts: tuple[int, int],
     straight: list[str],
     spliced: bool,
+    bank: list[str],
 ) -> list[str]:
     """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
-    along the straight forms of a slab that fills its curve, none for any other; ``spliced``: those have splices."""
+    along the straight forms of a slab that fills its curve, none for any other; ``spliced``: those have splices;
+    ``bank``: what is banked against low boards."""
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
@@ -86,7 +88,18 @@ def stakes_how(
     bows = [one["bow"] for one in told if one["bow"] is not None]
     if bows and choice.used:
         found.append(say("boards.between", board=name_of(choice.used.board), bow=tape.show_up(max(bows))))
-    return [*found, say("boards.tops"), say("boards.not_layout")]
+    return [*found, say("boards.tops"), *bank, say("boards.not_layout")]
+
+
+def bank_told(plan: Plan, choice: Choice) -> list[str]:
+    """Return that earth is banked against boards a little lower than the slab; none where none is, or they are so low
+    that a taller board is told instead."""
+    depth, boards = depth_of(plan), [choice.told.board, *([choice.thick.board] if choice.alone else [])]
+    low = min(boards, key=lambda one: one.height)
+    if depth is None or not 1e-9 < depth - low.height <= choice.practice.lowered + 1e-9:
+        return []
+    told = {"height": plan.tape.show_limit(low.height), "gap": plan.tape.show_limit(depth - low.height)}
+    return [say("boards.bank", board=name_of(low), **told)]
 
 
 def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = False) -> list[str]:
