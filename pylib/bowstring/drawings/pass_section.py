@@ -20,6 +20,7 @@ _ROWS = (34.0, 54.0)
 """Over the ground, for what is taped across; a gauge from edge to edge lies over the bed."""
 _GAUGE = 94.0
 _BOARD, _DROP = 7.0, 12.0
+_THICKEST = 3.0
 _ON_BED = frozenset({"stake", "outside", "inside"})
 _DEPTHS = {"bottom": _BOTTOM, "base": _BED}
 _BEFORE = ("form_hubs", "form_dig")
@@ -72,8 +73,8 @@ class PassSection:
         grades = grades_of(self.answer) if fall else None
         low = grades["low"] if grades else None
         tops = {at: _GROUND + (_DROP if low == side else 0.0) for side, at in (("outside", outer), ("inside", inner))}
-        for at, way in ((outer, -1.0), (inner, 1.0)):
-            back = at + way * _BOARD
+        for at, way, thick in ((outer, -1.0, 1.0), (inner, 1.0, _across_thick(self.answer))):
+            back = at + way * _BOARD * thick
             self._box(at, tops[at], back, _BED + 3.0, "stake")
             self._pointed(back + way * 5.0, tops[at] + 6.0, _BOTTOM + 12.0, "stake")
         if poured:
@@ -135,6 +136,15 @@ def _fills(answer: Answer) -> bool:
     """Whether the slab fills its curve: across from that is a straight edge, or the curve of the other end."""
     edges = edges_of(answer)
     return edges is not None and edges["edge"] == FILLS
+
+
+def _across_thick(answer: Answer) -> float:
+    """How many times as thick as the curve's board the one across from it is drawn: as it is, where that is straight;
+    no thicker than leaves room for its stake in the dig."""
+    edges = edges_of(answer)
+    if edges is None or edges["both_ends"] or edges["straight_gap"] is None or not edges["curve_gap"]:
+        return 1.0
+    return min(_THICKEST, max(1.0, edges["straight_gap"] / edges["curve_gap"]))
 
 
 def _stake_at(answer: Answer) -> float:

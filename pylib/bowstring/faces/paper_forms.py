@@ -15,7 +15,7 @@ from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.alone import boards_of, edges_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_boards import BoardsPart, CutRow
 from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.sheet import brief
@@ -168,9 +168,17 @@ def _cuts(answer: Answer) -> str:
         row = next(one for one in answer["build"] if one["key"] == "boards")
         told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"
         return f'<div class="boxed">{told}</div>' if row["state"] == "near" else ""
-    cut = "".join(f"<p>{marked(say('forms.cut', name=row['name'], boards=row['boards']))}</p>" for row in boards["cut"])
+    bent = {edge["board"] for edge in boards["edges"]}  # the line above the rows tells it
+    cut = "".join(
+        f"<p>{marked(say('forms.cut' if row['board'] in bent else 'forms.cut_of', **_cells(row)))}</p>"
+        for row in boards["cut"]
+    )
     stakes = marked(say("forms.form_stakes", count=boards["with_spare"]))
     return f'<div class="boxed"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
+
+
+def _cells(row: CutRow) -> dict[str, str]:
+    return {"name": row["name"], "board": row["board"], "boards": row["boards"]}
 
 
 def _second(second: SecondEdge, answer: Answer) -> tuple[str, Cells, list[Cells]]:
@@ -224,5 +232,7 @@ def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
     footed = any(one["key"] == "footing_outside" for one in edges["lines"])
     told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
-    screws = "forms.screws" if edges["stick"] is not None else "fill.screws"
-    return [*told, *([say(screws)] if boards else [])]
+    if boards is None:
+        return told
+    screws = say("forms.screws" if edges["stick"] is not None else "fill.screws")
+    return [*told, screws, *boards["bank"], *([boards["remedy"]] if boards["remedy"] else [])]

@@ -117,6 +117,21 @@ def kerfs(length: float, angle: float, radius: float, thickness: float, saw: flo
     return count, length / count
 
 
+def kerfed_bends(edge: float, board: Board, depth: float, ratio: float, inner: bool) -> bool:
+    """Tell whether the wood that kerfs of a depth leave takes an edge by a ratio of ``LEVELS``, all in metres.
+
+    Kerfs are cut on the inside of the bend, so what is left is the board's outer side. It is judged as a board so thin,
+    bent evenly: between kerfs the whole thickness hardly bends, so at them it bends more, and never less.
+
+    >>> left = Board("2x6", 1.5, 5.5)
+    >>> [kerfed_bends(radius, left, 1.0, 250.0, inner=False) for radius in (123.7, 123.8)]
+    [False, True]
+    """
+    left = board.thickness - depth
+    middle = edge - left / 2 if inner else edge + board.thickness - left / 2
+    return middle >= ratio * left
+
+
 def layers(radius: float, ratio: float, whole: float, step: float) -> tuple[int, float] | None:
     """Return how many layers of strips make up a thickness ``whole`` where one board of it is too stiff, and how thick
     each may be, in ``step``s rounded down; ``None`` where not even two steps bend."""

@@ -72,10 +72,20 @@ def test_one_board_is_bent_and_one_is_straight() -> None:
     assert curve["length"] / FOOT == pytest.approx(10 * pi + thick / 2 * pi + 4)  # 2 ft past each end
     straight = boards["cut"][-1]
     assert (straight["name"], straight["needs"], straight["boards"]) == ("straight, A to B", "20' 0\"", "10, 10")
-    # along 20 ft a 2x4 stands every 4 ft: six stakes beside the curve's
-    assert boards["stakes"] == curve["stakes"] + 6
+    # along 20 ft a 2x4 stands every 4 ft: six stakes beside the curve's, and one at the splice of two 10-ft boards
+    assert boards["stakes"] == curve["stakes"] + 6 + 1
     assert boards["cut"][1]["needs"] == f"{len(curve['boards']) - 1 + 1} of 2' 0\""
     assert not any("both edges" in text or "inner" in text for text in [*boards["conclusion"], *boards["ends"]])
+
+
+def test_the_straight_form_stands_off_by_its_own_board() -> None:
+    """The curve's is a 1x4, 3/4 in thick, the string's a 2x4 of 1-1/2 in."""
+    edges = answer_to({**HALF, "board": {"level": "clear"}})["edges"]
+    assert edges is not None
+    lines = {row["key"]: (row["note"], row["off_shown"]) for row in edges["lines"]}
+    assert lines["string_form"] == ("back of the 2x4", '1-1/2" behind A to B')
+    assert lines["outer_form"] == ("back of the 1x4", '3/4" outside')
+    assert 'Its form stakes stand 1-1/2" behind the string: the 2x4 goes between.' in edges["form"]
 
 
 def test_the_tops_are_one_planes() -> None:

@@ -105,8 +105,8 @@ def test_forms_are_bent_on_the_curve_and_straight_on_the_sides_and_the_back() ->
     (curve,) = boards["edges"]
     straight = boards["cut"][-1]
     assert (straight["name"], straight["needs"]) == ("straight: sides, back", "2 of 13' 1-1/2\" and 20' 0\"")
-    # every 4 ft at most: 15 ft in 4 gaps, twice, and 20 ft in 5
-    assert boards["stakes"] == curve["stakes"] + 2 * 5 + 6
+    # every 4 ft at most: 15 ft in 4 gaps, twice, and 20 ft in 5, of two boards with a splice
+    assert boards["stakes"] == curve["stakes"] + 2 * 5 + 6 + 1
     low = answer_to({**LOW, "board": {"level": "clear"}})["boards"]
     assert low is not None
     # a corner: the side form is as long as its side, and 45 mm more

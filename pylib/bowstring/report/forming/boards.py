@@ -9,11 +9,12 @@ from bowstring.forming.pad import Pad
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
-from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of
-from bowstring.report.forming.boards_otherwise import otherwise, strip_rows
+from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of, room_past
+from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
 from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
+from bowstring.report.forming.pad_corner import bevel_told
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
@@ -37,6 +38,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     stakes = sum(one["stakes"] for one in told) + sum(one.stakes for one in straight)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
     sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
+    bank = how.bank_told(plan, choice)
     return {
         "state": state_of(choice),
         "short": short_of(choice),
@@ -55,30 +57,45 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "bow": sprung.lines,
         "fails": bending.where_it_fails(choice, staked[edges.index(tightest)].loose, tape),
         "otherwise": otherwise(choice, edges, tape),
-        "ends": how.at_the_ends(choice, edges, staked, tape, _carried(plan)),
+        "ends": how.at_the_ends(choice, edges, staked, tape, _carried(plan, choice)),
         "bending": how.in_order(choice),
         "edges": told,
         "stock_shown": cutting.listed(tape, unit, sorted(choice.lengths)),
         "unit_shown": unit,
         "cut": cutting.cut_rows(plan, choice, edges, made, unit),
-        "cut_note": cutting.cut_note(choice, tape),
+        "cut_note": " ".join([cutting.cut_note(choice, tape), *([say("pad.cut_long")] if bevel_told(plan) else [])]),
         "buy": cutting.buy_rows(tape, choice, made, unit),
         "gave_way": cutting.gave_way(made, choice.practice, tape),
         "stakes": stakes,
         "with_spare": with_spare,
         "stakes_how": how.stakes_how(
-            told, staked, choice, tape, (stakes, with_spare), [_straight(plan, one) for one in straight]
+            told,
+            staked,
+            choice,
+            tape,
+            (stakes, with_spare),
+            [_straight(plan, one) for one in straight],
+            any(one.splices for one in straight),
+            bank,
         ),
+        "bank": bank,
+        "remedy": remedy(choice, edges, tape),
         "cautions": [say("boards.spring")],
         "notes": how.taken(plan, choice, tape, unit),
     }
 
 
-def _carried(plan: Plan) -> str:
-    """Return the sentence of a curved board that runs on beside straight sides, empty without such sides."""
+def _carried(plan: Plan, choice: Choice) -> list[str]:
+    """Return how far a curved board runs on beside straight sides, and what those butt to; none without such sides."""
     if not isinstance(plan.filled, Pad):
-        return ""
-    return "pad.carry_tangent" if plan.filled.tangent else "pad.carry_corner"
+        return []
+    tangent, could = plan.filled.tangent, room_past(plan, choice.practice.overrun)
+    past = plan.tape.show_whole(choice.overrun or could)
+    if choice.overrun:
+        return [say("pad.carry_tangent" if tangent else "pad.carry_corner", past=past), *bevel_told(plan)]
+    if not could:
+        return [say("pad.no_room")]
+    return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past)]
 
 
 def _straight(plan: Plan, one: StraightStakes) -> str:

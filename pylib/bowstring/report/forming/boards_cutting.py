@@ -57,7 +57,7 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
     runs = tuple(Run(length_of(edge, board, choice.overrun), choice.overrun) for edge in edges)
     stakes = tuple(sorted(share for _name, share in plan.shares()))
     rules = Rules(practice.least, practice.saw, practice.clear, practice.apart, stakes)
-    order = best_order(runs, lengths, rules)
+    order = _orders(plan, runs, lengths, rules)
     count = sum(len(pieces) - 1 for pieces in order.pieces) if order else 0
     offcuts = [
         boards[-1] - pieces[-1] - practice.saw
@@ -65,7 +65,7 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         if boards[-1] > pieces[-1]
     ] if order else []  # fmt: skip
     ends = straights_of(plan, choice)
-    pieces = [part for end in ends for part in _parts(end, max(lengths))]
+    pieces = [part for end in ends for part in parts_of(end, choice)]
     if plan.filled is not None:
         count += len(pieces) - len(ends)
     return Cut(
@@ -75,6 +75,22 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         splice_boards=packed([practice.splice] * count, lengths, practice.saw, offcuts) or [],
         ends=ends,
         end_boards=packed(pieces, lengths, practice.saw, []) or [],
+    )
+
+
+def _orders(plan: Plan, runs: tuple[Run, ...], lengths: tuple[float, ...], rules: Rules) -> Order | None:
+    """Return the order of the boards: both edges of a band stagger their splices; the curves of a slab's two ends are
+    as far apart as its sides, and each is laid by itself."""
+    if plan.filled is None:
+        return best_order(runs, lengths, rules)
+    found = [best_order((run,), lengths, rules) for run in runs]
+    orders = [order for order in found if order]
+    if len(orders) < len(runs):
+        return None
+    return Order(
+        boards=tuple(board for order in orders for board in order.boards),
+        pieces=tuple(piece for order in orders for piece in order.pieces),
+        broken={rule: sum(order.broken[rule] for order in orders) for rule in RULES},
     )
 
 
@@ -97,8 +113,9 @@ def straights_of(plan: Plan, choice: Choice) -> tuple[float, ...]:
     return width, plan.said.slab.far_width or width
 
 
-def _parts(length: float, most: float) -> list[float]:
-    count = max(1, ceil(length / most - 1e-9))
+def parts_of(length: float, choice: Choice) -> list[float]:
+    """Return the even pieces of a straight form, each no longer than a board; between two of them is a splice."""
+    count = max(1, ceil(length / max(choice.lengths) - 1e-9))
     return [length / count] * count
 
 

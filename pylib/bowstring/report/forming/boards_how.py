@@ -16,17 +16,19 @@ from bowstring.words import say
 
 
 def at_the_ends(
-    choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape, carried: str = ""
+    choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape, carried: list[str]
 ) -> list[str]:
     """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes;
-    ``carried``: the sentence of a board that runs on beside straight sides."""
+    ``carried``: the sentences of a board beside straight sides, none without these."""
     missing = [(one.loose.miss, one.gap) for one in staked if one.loose]
     found = []
     if missing:
         miss, gap = max(missing)
         found.append(say("boards.runs_flat", gap=tape.show(gap), miss=tape.show_up(miss)))
-    if choice.overrun:
-        key = carried or ("fill.carry_past" if choice.alone else "boards.carry_past")
+    if carried:
+        found += carried
+    elif choice.overrun:
+        key = "fill.carry_past" if choice.alone else "boards.carry_past"
         found.append(say(key, past=tape.show_whole(choice.overrun)))
     else:
         key = "fill.no_overrun" if choice.alone else "boards.no_overrun"
@@ -67,9 +69,12 @@ def stakes_how(
     tape: Tape,
     counts: tuple[int, int],
     straight: list[str],
+    spliced: bool,
+    bank: list[str],
 ) -> list[str]:
     """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
-    along the straight forms of a slab that fills its curve, none for any other."""
+    along the straight forms of a slab that fills its curve, none for any other; ``spliced``: those have splices;
+    ``bank``: what is banked against low boards."""
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
@@ -79,12 +84,23 @@ def stakes_how(
     found += straight
     if any(one.past for one in staked):
         found.append(say("fill.past_each" if choice.alone else "boards.past_each"))
-    if any(one["splices"] for one in told):
+    if spliced or any(one["splices"] for one in told):
         found.append(say("boards.at_splices"))
     bows = [one["bow"] for one in told if one["bow"] is not None]
     if bows and choice.used:
         found.append(say("boards.between", board=name_of(choice.used.board), bow=tape.show_up(max(bows))))
-    return [*found, say("boards.tops"), say("boards.not_layout")]
+    return [*found, say("boards.tops"), *bank, say("boards.not_layout")]
+
+
+def bank_told(plan: Plan, choice: Choice) -> list[str]:
+    """Return that earth is banked against boards a little lower than the slab; none where none is, or they are so low
+    that a taller board is told instead."""
+    depth, boards = depth_of(plan), [choice.told.board, *([choice.thick.board] if choice.alone else [])]
+    low = min(boards, key=lambda one: one.height)
+    if depth is None or not 1e-9 < depth - low.height <= choice.practice.lowered + 1e-9:
+        return []
+    told = {"height": plan.tape.show_limit(low.height), "gap": plan.tape.show_limit(depth - low.height)}
+    return [say("boards.bank", board=name_of(low), **told)]
 
 
 def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = False) -> list[str]:
@@ -103,7 +119,7 @@ def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = Fa
     if not said.lengths:
         shown = listed(tape, unit, choice.lengths)
         found.append(say("boards.taken_lengths", lengths=f"{shown} {unit}".strip()))
-    if said.overrun is None:
+    if said.overrun is None and choice.overrun:
         past = tape.show_whole(choice.overrun)
         found.append(say("lined.taken_overrun", past=past) if lined else say("boards.taken_overrun", past=past))
     depth = depth_of(plan)

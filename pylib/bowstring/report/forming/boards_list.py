@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import hypot
+from math import cos, floor, hypot, sin
 
 from bowstring.forming.boards import LEVELS, Board, bend_radius, bends
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Pad
-from bowstring.forming.stock import Practice
-from bowstring.report.forming.formboard import height_of, own_board, practice_of
+from bowstring.forming.stock import INCH, Practice
+from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.formboard import form_of, height_of, own_board, practice_of
 from bowstring.report.forming.plan import Plan
 
 JOB, CLEAR, SELECTED = LEVELS
@@ -108,10 +109,29 @@ def edges_of(plan: Plan) -> tuple[FormedEdge, ...]:
     return tuple(_formed(key, edge) for key, edge in zip(("outside", "inside"), plan.edges, strict=True))
 
 
+HELD = {True: 6 * INCH, False: 0.15}
+"""Metres, on a tape in feet and on one in metres: a board that runs on by less has no stake past the end (common
+practice, no source)."""
+
+STEP = {True: INCH, False: 0.01}
+
+
 def room_past(plan: Plan, overrun: float) -> float:
-    """Return how far the curved boards can run on: two that run toward each other down one side meet in its middle."""
+    """Return how far the curved boards can run on, metres. Two that run toward each other down one side meet in its
+    middle. One that leaves the side at a corner has to stay in the dig with the stake behind it, which is taken as
+    thick as a thick board; 0 where that leaves it nothing to be held by."""
     pad = plan.filled
-    return min(overrun, pad.sides / 2) if isinstance(pad, Pad) and pad.both and pad.tangent else overrun
+    if not isinstance(pad, Pad):
+        return overrun
+    if pad.tangent:
+        return min(overrun, pad.sides / 2) if pad.both else overrun
+    feet, corner = plan.layout.job.tape.feet, pad.corner
+    behind = form_of(plan).thickness + practice_of(plan).thicknesses[1]
+    room = (overdig_of(plan) - behind * sin(corner)) / cos(corner)
+    if pad.both:
+        room = min(room, pad.sides / 2 / sin(corner))
+    room = floor(room / STEP[feet] + 1e-9) * STEP[feet]
+    return min(overrun, room) if room >= HELD[feet] else 0.0
 
 
 def _formed(key: str, edge: Edge) -> FormedEdge:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import floor
 
-from bowstring.forming.boards import LEVELS, kerfs, layers
+from bowstring.forming.boards import LEVELS, kerfed_bends, kerfs, layers
 from bowstring.forming.stock import Practice, Sheet
 from bowstring.report.forming.boards_bending import radius_up, tightest_of
 from bowstring.report.forming.boards_list import JOB, OTHER_CURVE, RANKS, SELECTED, Choice, FormedEdge
@@ -49,6 +49,23 @@ def otherwise(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list
     return [*found, *layered(choice, edges, tape), *_kerfed(choice, edges, tape), say("boards.maker")]
 
 
+def remedy(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> str:
+    """Return what bends where no board of the list does, in one line; empty where one does."""
+    if choice.used is not None:
+        return ""
+    practice, tightest = choice.practice, tightest_of(edges)
+    found = [say("boards.or_picked")] if choice.told.rank == RANKS[SELECTED] and choice.level != SELECTED else []
+    found += [say("boards.or_plywood", thickness=tape.show_limit(sheet.thickness))
+              for sheet in [one for one in practice.sheets if one.across <= tightest.radius][-1:]]  # fmt: skip
+    made = layers(tightest.radius, LEVELS[choice.level], practice.thicknesses[0], practice.step)
+    found += (
+        [say("boards.or_layers", count=made[0], thickness=tape.show_limit(made[1]))] if made and made[0] > 1 else []
+    )
+    cuts = kerf_words(choice, tightest, tape)
+    found += [say("boards.or_kerfs", board=cuts[1]["board"])] if cuts else []
+    return say("boards.instead", list="; ".join(found or [say("boards.or_maker")]))
+
+
 def plywood(practice: Practice, tightest: float, tape: Tape) -> str:
     """Return which plywood takes a radius, in metres."""
     across = [sheet for sheet in practice.sheets if sheet.across <= tightest]
@@ -89,11 +106,13 @@ def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[s
 
 def kerf_words(choice: Choice, edge: FormedEdge, tape: Tape) -> tuple[int, dict[str, str]] | None:
     """Return how many cuts let the thick board follow an edge, and what is told of them; ``None`` where it bends as it
-    is, or would break between them."""
+    is, or would break between or at them."""
     practice, board = choice.practice, choice.thick.board
     count, apart = kerfs(edge.length, edge.angle, edge.radius, board.thickness, practice.saw, practice.kerf_miss)
     if choice.thick.at[edge.key] == JOB or apart < practice.clear / CLOSEST:
         return None
     depth = floor(board.thickness * 2 / 3 / practice.bow + 1e-9) * practice.bow
+    if not kerfed_bends(edge.radius, board, depth, LEVELS[choice.level], edge.inner):
+        return None
     told = {"board": board.name, "apart": tape.show(tape.down(apart)), "depth": tape.show_limit(depth)}
     return count, told

@@ -9,6 +9,7 @@ from bowstring.forming.boards import Board, bow, bow_spacing, flat_spacing, spac
 from bowstring.forming.loose_end import LooseEnd
 from bowstring.forming.pad import Pad
 from bowstring.forming.stock import Practice
+from bowstring.report.forming.boards_cutting import parts_of, straights_of
 from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.formboard import depth_of
 from bowstring.report.forming.plan import Plan
@@ -84,18 +85,19 @@ STRAIGHT = {True: 4 * 0.3048, False: 1.2}
 class StraightStakes:
     """Stakes of straight forms that are alike: ``count`` of them, each so long, metres, with so many equal gaps.
 
-    ``key``: the sentence of them.
+    ``key``: the sentence of them; ``splices``: of each, with a stake more at every one.
     """
 
     key: str
     count: int
     length: float
     gaps: int
+    splices: int
 
     @property
     def stakes(self) -> int:
         """How many stakes they take."""
-        return self.count * (self.gaps + 1)
+        return self.count * (self.gaps + 1 + self.splices)
 
 
 def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
@@ -107,11 +109,16 @@ def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
     board = choice.thick.board
     bowed = bow_spacing(board, depth_of(plan) or board.height, choice.practice.bow)
     most = plan.said.board.gap or min(STRAIGHT[plan.layout.job.tape.feet], bowed)
+    forms = straights_of(plan, choice)
+
+    def staked(key: str, count: int, length: float) -> StraightStakes:
+        form = forms[-1] if count == 1 else forms[0] if len(forms) > 1 else 0.0  # no side form beside a curve's board
+        return StraightStakes(key, count, length, spaced(length, most), len(parts_of(form, choice)) - 1)
+
     if not isinstance(filled, Pad):
-        return [StraightStakes("fill.stakes_string", 1, filled.arc.chord, spaced(filled.arc.chord, most))]
-    sides = StraightStakes("pad.stakes_sides", 2, filled.sides, spaced(filled.sides, most))
-    back = StraightStakes("pad.stakes_back", 1, filled.arc.chord, spaced(filled.arc.chord, most))
-    return [sides] if filled.both else [sides, back]
+        return [staked("fill.stakes_string", 1, filled.arc.chord)]
+    sides = staked("pad.stakes_sides", 2, filled.sides)
+    return [sides] if filled.both else [sides, staked("pad.stakes_back", 1, filled.arc.chord)]
 
 
 def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:

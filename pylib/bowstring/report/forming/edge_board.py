@@ -1,8 +1,8 @@
-"""How thick the board is that stands between an edge and its form stakes."""
+"""How thick the boards are that stand between edges and their form stakes."""
 
 from __future__ import annotations
 
-from bowstring.report.forming.formboard import form_of
+from bowstring.report.forming.formboard import form_of, straight_of
 from bowstring.report.forming.plan import Plan
 from bowstring.words import say
 
@@ -11,3 +11,9 @@ def board_of(plan: Plan) -> tuple[str, float]:
     """Return the name and thickness, metres, of the board that the job names, or of the usual one."""
     form = form_of(plan)
     return form.name or say("boards.board"), form.thickness
+
+
+def straight_board_of(plan: Plan) -> tuple[str, float]:
+    """Return the same of the board behind the straight edges of a slab that fills its curve."""
+    form = straight_of(plan)
+    return form.name, form.thickness

@@ -61,6 +61,8 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "sides_shown": "",
         "sides_how": [],
         "both_ends": False,
+        "curve_gap": None,
+        "straight_gap": None,
         "bays": bays,
         "check": _check(diagonal, len(bays)),
         "form": form_told(plan, marks),

@@ -7,10 +7,11 @@ from math import degrees, floor
 
 from bowstring.forming.joints import ISOLATION, LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
-from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_board import board_of, straight_board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
+from bowstring.report.forming.fill_stand import stand_curve, stand_straight
 from bowstring.report.forming.pad_edges import (
     length_of,
     opposite,
@@ -69,6 +70,8 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "sides_shown": tape.show(pad.sides) if pad else "",
         "sides_how": list(pad_forms(plan, pad)) if pad else [],
         "both_ends": pad is not None and pad.both,
+        "curve_gap": board_of(plan)[1],
+        "straight_gap": straight_board_of(plan)[1],
         "bays": [],
         "check": pad_check(plan, pad) if pad else _check(plan, filled),
         "form": list(_forms(plan, filled, lines)),
@@ -125,9 +128,15 @@ def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
     if isinstance(filled, Pad):
         yield from pad_lines(plan, filled, plan.tape.show_whole(past))
         return
-    for key, note in ((STRING, say("fill.note_string")), (STRING_FORM, board), (STRING_DIG, dig)):
-        yield straight_line(plan, key, say(f"fill.line_{key}"), note, filled.arc.chord, say("fill.straight"),
-                            to_set=key == STRING)  # fmt: skip
+    straight, thick = straight_board_of(plan)
+    behind, gone = (plan.tape.show_whole(size) for size in (thick, past))
+    rows = {
+        STRING: (say("fill.note_string"), say("fill.straight")),
+        STRING_FORM: (say("edges.note_back", board=straight), say("fill.behind_string", size=behind)),
+        STRING_DIG: (dig, say("fill.behind_string", size=gone)),
+    }
+    for key, (note, runs) in rows.items():
+        yield straight_line(plan, key, say(f"fill.line_{key}"), note, filled.arc.chord, runs, to_set=key == STRING)
 
 
 def _along(plan: Plan, filled: Filled, key: str, off: float, note: str, yours: bool) -> LineRow:
@@ -162,10 +171,11 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
     else:
         yield say("fill.form_off", off=edge["off_shown"])
         yield say("fill.corners_off")
-        yield say("edges.form_behind", size=size, board=name)
+        yield stand_curve(plan)
     if isinstance(filled, Pad):
         return  # its straight sides are told by themselves
     yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord))
+    yield stand_straight(plan, filled)
     gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
     yield say("fill.form_against", gap=gap)
 

@@ -20,6 +20,11 @@ def form_of(plan: Plan) -> Board:
     return Board(said.kind or thin.name, thin.thickness, said.height or thin.height)
 
 
+def straight_of(plan: Plan) -> Board:
+    """Return the board of straight forms: the thick one of the list that holds the slab, whatever bends to a curve."""
+    return practice_of(plan).boards(height_of(plan))[1]
+
+
 def practice_of(plan: Plan) -> Practice:
     """Return the practice of the job's own tape, whatever somebody looks at it in."""
     return FEET if plan.layout.job.tape.feet else METRES

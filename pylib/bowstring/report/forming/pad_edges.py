@@ -8,7 +8,9 @@ from math import degrees, floor
 from bowstring.analysis.squaring import Triangle, kit_of, whole_triangles
 from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Filled, Pad
-from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_board import straight_board_of
+from bowstring.report.forming.fill_stand import stand_straight
+from bowstring.report.forming.pad_corner import bevel_told
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_edges import EdgeLength, LineRow
@@ -69,8 +71,8 @@ def straight_line(plan: Plan, key: str, name: str, note: str, length: float, sho
 
 def pad_lines(plan: Plan, pad: Pad, past: str) -> Iterator[LineRow]:
     """The lines behind the string; ``past``: how far past each it is dug."""
-    name, _thickness = board_of(plan)
-    note = say("pad.note_straight", board=name, past=past)
+    name, thickness = straight_board_of(plan)
+    note = say("pad.note_straight", board=name, size=plan.tape.show_whole(thickness), past=past)
     yield straight_line(plan, SIDES, say("pad.line_sides"), note, pad.sides, say("pad.square_back"), to_set=True)
     if not pad.both:
         yield straight_line(plan, BACK, say("pad.line_back"), note, pad.arc.chord, say("pad.across"), to_set=True)
@@ -113,12 +115,15 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
         yield say("pad.square", shape=triangle.whole or "", along=tape.show(triangle.along),
                   out=tape.show(triangle.out), long_side=tape.show(triangle.long_side))  # fmt: skip
     yield say("pad.pull", sides=tape.show(pad.sides))
+    yield from bevel_told(plan)
     if pad.both:
+        yield stand_straight(plan, pad)
         yield say("pad.set_other")
         if plan.layout.side is not None:  # who faces B-2 looks as at A, and it bulges the other way
             yield say("pad.other_right" if plan.layout.side == "left" else "pad.other_left")
         return
     yield say("pad.set_back", chord=tape.show(pad.arc.chord))
+    yield stand_straight(plan, pad)
     yield say("fill.form_against", gap=fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet]))
 
 

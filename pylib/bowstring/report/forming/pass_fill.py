@@ -9,13 +9,15 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
-from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_board import board_of, straight_board_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks
 from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
+from bowstring.report.forming.fill_stand import stand_notes
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.hubs import Hubs, hubs_on
 from bowstring.report.forming.in_dig import whole_off
+from bowstring.report.forming.pad_corner import bevel_note
 from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
@@ -104,9 +106,15 @@ def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
         (say("forming.label.gap_curve"), curve["gap_shown"]),
         (say("forming.label.gap_straight"), from_to(plan.tape, gaps[0], gaps[-1])),
     ]
-    name, thickness = board_of(plan)
-    notes = [say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name), say("forming.note.low")]
-    values: list[Value] = [thickness, curve["radius"], curve["gap"], *gaps, *(one.length for one in straight)]
+    notes = [*stand_notes(plan), say("forming.note.low")]
+    values: list[Value] = [
+        *board_of(plan),
+        *straight_board_of(plan),
+        curve["radius"],
+        curve["gap"],
+        *gaps,
+        *(one.length for one in straight),
+    ]
     drawn = [("outside", "outside", 1), ("inside", "inside", 2)]
     return pass_card("stakes", say("forming.stakes_round"), values, numbers, None, notes, drawn)
 
@@ -120,7 +128,7 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
-    notes = [*map(splices_of, part["edges"]), say("forming.note.then_straight"), *part["cautions"]]
+    notes = [*map(splices_of, part["edges"]), bevel_note(plan) or say("forming.note.then_straight"), *part["cautions"]]
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, [("outside", "outside", 1)] if past else [])
 

@@ -130,6 +130,8 @@ class BoardsPart(TypedDict):
         fails: where a board breaks; otherwise: what to do where no board bends (strips, layers, kerfs).
         cut_note: in which order the edges' boards stand.
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
+        bank: the sentence of earth against a board lower than the slab; remedy: what bends where no board does, in a
+            line, empty where one does.
         stakes: of both edges, or of the curve and the string that a slab fills; with_spare: and a tenth more.
     """
 
@@ -162,5 +164,7 @@ class BoardsPart(TypedDict):
     stakes: int
     with_spare: int
     stakes_how: list[str]
+    bank: list[str]
+    remedy: str
     cautions: list[str]
     notes: list[str]

@@ -26,6 +26,9 @@ MESSAGES = {
     "fill.form_string": (
         "The other form is straight: run the string from A to B, {chord}, and set its face to the string."
     ),
+    "fill.behind_string": "{size} behind A to B",
+    "fill.stand_curve": "On the curve, form stakes stand {size} behind the edge: the {board} goes between.",
+    "fill.stand_string": "Its form stakes stand {size} behind the string: the {board} goes between.",
     "fill.form_against": "Against existing concrete it needs no form: put an isolation strip {gap} thick between.",
     "fill.check_head": "Check: string and depth",
     "fill.check": "A to B must read {chord}. Square off its middle, the curve is {deep} away.",

@@ -22,7 +22,7 @@ MESSAGES = {
     "pad.line_sides": "Straight sides",
     "pad.line_back": "Back edge",
     "pad.line_other_curve": "The other curve",
-    "pad.note_straight": "concrete; {board} behind it, dug {past} past",
+    "pad.note_straight": "concrete; {board} behind it, stakes {size} off, dug {past} past",
     "pad.note_other_curve": "the first curve turned over",
     "pad.square_back": "square back of A and B",
     "pad.across": "from A-2 to B-2",
@@ -36,6 +36,8 @@ MESSAGES = {
     "pad.square_blade": "Square the sides off the string at A and at B with a framing square.",
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
     "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
+    "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
+    "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
     "pad.set_other": (
         "Set the other curve with the same numbers, A-2 for A and B-2 for B. It bulges away from the first one."
     ),
@@ -56,7 +58,17 @@ MESSAGES = {
     "pad.side_forms": "straight: sides",
     "pad.back_form": "straight: back",
     "pad.carry_tangent": "Carry the curved board {past} past A and B, down the sides. Butt the side forms to its ends.",
-    "pad.carry_corner": "Carry the curved board {past} past A and B, straight on. Butt the side forms to its face.",
+    "pad.carry_corner": "Carry the curved board {past} past A and B, straight on: there it stays in the dig.",
+    "pad.bevel": "Butt the side forms to the curved board's face: bevel their ends {angle} off square.",
+    "pad.long_point": "The long point is on the concrete, at A and at B; the back is {shorter} shorter.",
+    "pad.cut_long": "Side forms are measured to the long point.",
+    "pad.no_overrun_tangent": (
+        "Your boards stop at A and B. Carry the curved one {past} past them, down the sides, to cure that."
+    ),
+    "pad.no_overrun_corner": (
+        "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to cure that."
+    ),
+    "pad.no_room": "The curved board stops at A and B: the dig has no room for it past them.",
     "pad.stakes_sides": "Side forms: every {gap}, {gaps} even spaces on each.",
     "pad.stakes_back": "Back form: every {gap}, {gaps} even spaces.",
     # the concrete

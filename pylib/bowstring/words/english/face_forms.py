@@ -29,6 +29,7 @@ MESSAGES = {
     "forms.mid_ordinate": "mid-ord.",
     "forms.arc": "arc",
     "forms.cut": "{name}: {boards}",
+    "forms.cut_of": "{name} ({board}): {boards}",
     "forms.form_stakes": "{count} form stakes",
     "forms.own_string": "{name}, off its own string, {hand}",
     "forms.own_string_no_hand": "{name}, off its own string",

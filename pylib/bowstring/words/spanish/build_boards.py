@@ -88,6 +88,12 @@ MESSAGES = {
     "boards.kerfs_inside": "O ranure la ~tabla~ interior ({board}): {count} cortes de {depth} de hondo, cada {apart}.",
     "boards.kerfs_how": "Corte por dentro de la curva. Doble hasta las ~estacas~; no cierre las ranuras.",
     "boards.kerfs_cover": "En la ~tabla~ exterior las ranuras dan al ~concreto~: tápelas con una lámina delgada.",
+    "boards.instead": "Lo que sí se dobla: {list}.",
+    "boards.or_picked": "tiras escogidas, con las dos puntas sujetas",
+    "boards.or_plywood": "tiras de triplay de {thickness}",
+    "boards.or_layers": "{count} capas de tiras de {thickness} de grueso",
+    "boards.or_kerfs": "{board} ranurada",
+    "boards.or_maker": "tablero duro, plástico o acero, con el ~radio~ mínimo del fabricante",
     "boards.maker": "Tablero duro, plástico o acero: vale el ~radio~ mínimo del fabricante.",
     "boards.ends_head": "En las puntas",
     "boards.runs_flat": (
@@ -158,6 +164,7 @@ MESSAGES = {
     "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
     "boards.between": "Entre ~estacas~ el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",
     "boards.tops": "Que no pasen del canto de arriba de la ~tabla~.",
+    "boards.bank": "La {board} tiene {height} de alto, {gap} menos que la losa: arrime tierra a su pie.",
     "boards.not_layout": "No son las ~estacas~ de ~trazo~: márquelas distinto.",
     # what was taken
     "boards.taken_head": "Lo que se tomó",

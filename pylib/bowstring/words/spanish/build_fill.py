@@ -24,6 +24,9 @@ MESSAGES = {
     "fill.form_off": "El borde curvo va {off} de sus ~estacas~, ~a escuadra~ con la curva.",
     "fill.corners_off": "Las esquinas del ~concreto~ van en ese borde, ~a escuadra~ desde sus ~estacas~ A y B.",
     "fill.form_string": "La otra ~forma~ es recta: tienda el ~hilo~ de A a B, {chord}, y ponga su cara en el ~hilo~.",
+    "fill.behind_string": "{size} atrás de A-B",
+    "fill.stand_curve": "En la curva, las ~estacas~ de ~forma~ van {size} atrás del borde: ahí entra la {board}.",
+    "fill.stand_string": "Sus ~estacas~ de ~forma~ van {size} atrás del ~hilo~: ahí entra la {board}.",
     "fill.form_against": (
         "Contra ~concreto~ existente no lleva ~forma~: ponga una tira de aislamiento de {gap} de grueso."
     ),

@@ -21,7 +21,7 @@ MESSAGES = {
     "pad.line_sides": "Lados rectos",
     "pad.line_back": "Borde de atrás",
     "pad.line_other_curve": "La otra curva",
-    "pad.note_straight": "~concreto~; {board} detrás, excavado {past} más allá",
+    "pad.note_straight": "~concreto~; {board} detrás, ~estacas~ a {size}, excavado {past} más allá",
     "pad.note_other_curve": "la primera curva, volteada",
     "pad.square_back": "~a escuadra~, atrás de A y B",
     "pad.across": "de A-2 a B-2",
@@ -36,6 +36,10 @@ MESSAGES = {
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
     "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
+    "pad.stand_straight": (
+        "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
+    ),
+    "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se comba "
         "al lado contrario de la primera."
@@ -59,9 +63,20 @@ MESSAGES = {
         "Pase la ~tabla~ curva {past} más allá de A y B, por los lados. Las ~formas~ de los lados van a tope en sus "
         "puntas."
     ),
-    "pad.carry_corner": (
-        "Pase la ~tabla~ curva {past} más allá de A y B, derecho. Las ~formas~ de los lados van a tope en su cara."
+    "pad.carry_corner": ("Pase la ~tabla~ curva {past} más allá de A y B, derecho: así queda dentro de la excavación."),
+    "pad.bevel": (
+        "Las ~formas~ de los lados van a tope en la cara de la ~tabla~ curva: corte sus puntas en bisel, {angle} fuera "
+        "de escuadra."
     ),
+    "pad.long_point": "La punta larga va en el ~concreto~, en A y en B; por atrás mide {shorter} menos.",
+    "pad.cut_long": "Las ~formas~ de los lados se miden a la punta larga.",
+    "pad.no_overrun_tangent": (
+        "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, por los lados, para corregirlo."
+    ),
+    "pad.no_overrun_corner": (
+        "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, derecho, para corregirlo."
+    ),
+    "pad.no_room": "La ~tabla~ curva acaba en A y B: la excavación no deja lugar para pasarla.",
     "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {gaps} espacios iguales en cada una.",
     "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {gaps} espacios iguales.",
     "pad.call_back": "desde el borde de atrás, hacia la curva",

@@ -29,6 +29,7 @@ MESSAGES = {
     "forms.mid_ordinate": "~flecha~",
     "forms.arc": "~arco~",
     "forms.cut": "{name}: {boards}",
+    "forms.cut_of": "{name} ({board}): {boards}",
     "forms.form_stakes": "{count} ~estacas~ de ~forma~",
     "forms.own_string": "{name}, desde su propio ~hilo~, {hand}",
     "forms.own_string_no_hand": "{name}, desde su propio ~hilo~",

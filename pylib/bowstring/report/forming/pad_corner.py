@@ -1,0 +1,40 @@
+"""The corner where the curve meets a straight side at an angle: the curve's board runs on past it, and the side's form
+is beveled to that board's face."""
+
+from __future__ import annotations
+
+from math import degrees, tan
+
+from bowstring.forming.pad import Pad
+from bowstring.report.forming.boards_list import room_past
+from bowstring.report.forming.formboard import straight_of
+from bowstring.report.forming.pass_build import overrun_of
+from bowstring.report.forming.plan import Plan
+from bowstring.words import say
+
+
+def bevel_of(plan: Plan) -> dict[str, str]:
+    """Return the bevel of the side forms' ends in words: off square, and how much shorter the board's back is than its
+    face. Empty where there is none: a tangent side, or a curve's board that doesn't run on.
+
+    The face of the board that runs on makes the corner's angle with the string, and the side's form is square to that:
+    it is cut off so many degrees off square, its thickness times the tangent of them from its long point. The back is
+    told rounded up: a board that is a hair short there still closes at the concrete.
+    """
+    pad = plan.filled
+    if not isinstance(pad, Pad) or pad.tangent or not room_past(plan, overrun_of(plan)):
+        return {}
+    shorter = straight_of(plan).thickness * tan(pad.corner)
+    return {"angle": f"{round(degrees(pad.corner))}°", "shorter": plan.tape.show_up(shorter)}
+
+
+def bevel_told(plan: Plan) -> list[str]:
+    """Return how the side forms meet the curve's board, as sentences; none where they are cut square."""
+    bevel = bevel_of(plan)
+    return [say("pad.bevel", **bevel), say("pad.long_point", **bevel)] if bevel else []
+
+
+def bevel_note(plan: Plan) -> str:
+    """Return the same for a card, empty where they are cut square."""
+    bevel = bevel_of(plan)
+    return say("forming.note.bevel", **bevel) if bevel else ""
