@@ -73,6 +73,8 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "check": pad_check(plan, pad) if pad else _check(plan, filled),
         "form": list(_forms(plan, filled, lines)),
         "faces": [],
+        "faces_sheet": [],
+        "footing_shown": [],
         "passes": passes_of(plan, dug),
         "dug_out": dug,
         "taper": [],

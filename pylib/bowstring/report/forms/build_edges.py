@@ -158,7 +158,9 @@ class EdgesPart(TypedDict):
         sides_how: how those are set, and what closes them, as sentences.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
-        faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab.
+        faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab;
+            faces_sheet: what of that stands on the sheet of paper beside the lines.
+        footing_shown: how wide and how thick a wall's footing is; nothing where there is none.
         overdig: past each edge.
         notes: what else holds here.
     """
@@ -194,6 +196,8 @@ class EdgesPart(TypedDict):
     check: str
     form: list[str]
     faces: list[str]
+    faces_sheet: list[str]
+    footing_shown: list[str]
     passes: list[str]
     dug_out: bool
     taper: list[str]

@@ -1,0 +1,119 @@
+"""A wall's form sheet, its front: every line off the stakes, both faces off their own strings, what its forms take."""
+
+from __future__ import annotations
+
+from html import escape
+
+from bowstring.drawings.slab import slab_svg
+from bowstring.faces.build_parts import bold
+from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
+from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.report.alone import boards_of, edges_of, joints_of
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_edges import EdgesPart, LineRow
+from bowstring.sheet import brief
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+ROWS = (29, 27, 25, 23, 21, 19, 17)
+"""Heights of a row that the style has for this sheet."""
+
+MANY = 10
+"""Rows over which what stands around the tables is smaller."""
+
+_HEAD, _HANDS, _FOOT, _GAPS = 62.0, 86.0, 24.0, 46.0
+_LINE_ROW, _LINE_ROW_LOW, _LINES = 23.0, 19.0, 20.0
+_DRAWN, _DRAWN_LOW = 154.0, 94.0
+_HEADS = 58.0  # a table's heading in two lines, its column heads
+_BOX = 194.0  # as wide as a text stands in the third column
+_TYPE, _LEADING = 13.0, 15.0
+
+
+def is_wall(answer: Answer) -> bool:
+    """Whether a wall is poured: it has faces, and no base, stakes or saw cuts to sign off."""
+    edges = edges_of(answer)
+    return edges is not None and bool(edges["faces"])
+
+
+def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
+    """Return the front, and the tables' rows that it has no room for."""
+    lines, columns, box = _lines(edges), columns_of(answer, edges, joints_of(answer)), _box(answer, edges)
+    told, joints = _told(answer, edges), _of_joints(answer, columns)
+    most = max((len(rows) for _name, _head, rows in columns), default=1)
+    low = most > MANY
+    room = PAGE_TALL - _fixed(len(lines), told, low=low) - _HEADS
+    beside = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 24.0
+    if joints < len(columns) and len(columns[joints][2]) * ROWS[-1] + beside > room:
+        told, box = [*told, " ".join(box)], []
+        room, beside = PAGE_TALL - _fixed(len(lines), told, low=low) - _HEADS, 0.0
+    needs = [(len(rows), beside if at == joints else 0.0) for at, (_n, _h, rows) in enumerate(columns)]
+    row = fitting(ROWS, min((room - more) / max(count, 1) for count, more in needs) if needs else room)
+    fits = [max(1, int((room - more) / row)) for _count, more in needs]
+    shown = [table_html(name, head, rows[:fit]) for (name, head, rows), fit in zip(columns, fits, strict=True)]
+    boxed = f'<div class="boxed">{"".join(f"<p>{bold(text)}</p>" for text in box)}</div>'
+    if box and joints < len(shown):
+        shown[joints] = f'<div class="stacked">{shown[joints]}{boxed}</div>'
+    elif box:
+        shown.append(f"<div>{boxed}</div>")
+    line = "".join(f"<p>{marked(text)}</p>" for text in where_and_what(answer, edges))
+    title = say("forms.front_title", title=brief.title(answer))
+    parts = [
+        head_html(answer, say("forms.front"), date, title=title, stakes=not answer["offset"]),
+        duo_html(answer, f'<div class="wide">{line}</div>', "form-hand"),
+        f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
+        lines_html(lines, off=True),
+        f'<div class="form-tables of-{len(shown)}">{"".join(shown)}</div>',
+        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
+        foot_html(say("paper.safe_board") if boards_of(answer) else "", say("forms.turn_over")),
+    ]
+    kind = f"side forms of-wall {'dense ' if low else ''}row-{row}"
+    front = f'<section class="{kind}" aria-label="{escape(say("forms.front"))}">{"".join(parts)}</section>'
+    rest = [(name, head, rows[fit:]) for (name, head, rows), fit in zip(columns, fits, strict=True)]
+    return front, rest if any(rows for _name, _head, rows in rest) else []
+
+
+def where_and_what(answer: Answer, edges: EdgesPart) -> list[str]:
+    """Return where the stakes stand, what is built there, and its footing."""
+    return [stakes_at(answer, edges), *brief.wall(answer)]
+
+
+def stakes_at(answer: Answer, edges: EdgesPart) -> str:
+    """Return on which line the stakes stand, or how far off the drawing's they do."""
+    offset, line = answer["offset"], next((one for one in edges["lines"] if one["yours"]), None)
+    if offset and line is not None and line["key"] == "stakes":
+        return say(f"forms.stakes_off_{offset['toward']}", shown=offset["shown"])
+    return say("forms.stakes_on", line=line["name"] if line else "")
+
+
+def _lines(edges: EdgesPart) -> list[LineRow]:
+    """What is dug and set off the stakes, from the outside in, the line that they stand on among it."""
+    return [one for one in edges["lines"] if one["key"] != "stakes" and (one["yours"] or one["key"] != "centre")]
+
+
+def _fixed(lines: int, told: list[str], *, low: bool) -> float:
+    """How high all else stands than the tables side by side."""
+    drawn, row = (_DRAWN_LOW, _LINE_ROW_LOW) if low else (_DRAWN, _LINE_ROW)
+    texts = tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
+    return _HEAD + _HANDS + drawn + _LINES + row * lines + texts + _FOOT + _GAPS
+
+
+def _of_joints(answer: Answer, columns: list[Column]) -> int:
+    """Which of the columns has the joints, their number where none has."""
+    joints = joints_of(answer)
+    return len(columns) - 1 if joints and not joints["stop"] and joints["rows"] else len(columns)
+
+
+def _box(answer: Answer, edges: EdgesPart) -> list[str]:
+    """What the forms take: how much of each face, plywood, the footing's boards and stakes."""
+    row = next(one for one in answer["build"] if one["key"] == "boards")
+    return [f"*{row['text']}*", *edges["faces_sheet"]]
+
+
+def _told(answer: Answer, edges: EdgesPart) -> list[str]:
+    """What proves the faces, and what comes before them: stakes outside the dig, the dig, the line again."""
+    joints = joints_of(answer)
+    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
+    told.append(" ".join(edges["passes"]))
+    return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]
