@@ -32,7 +32,7 @@ _HEADS = 42.0
 _SIGN_ROW = 22.0
 _ORDER = 262.0
 """How high the order stands beside what is signed off."""
-_ORDER_WALL = 40.0
+_ORDER_WALL = 28.0
 """How much higher the order of two pours stands: its unit, and both nets, in a line more each."""
 _JOINTS, _JOINTS_LOW = 74.0, 62.0
 _ROOMY = 12.0

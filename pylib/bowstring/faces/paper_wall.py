@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
 from html import escape
 
 from bowstring.drawings.slab import slab_svg
@@ -19,14 +21,11 @@ from bowstring.words import say
 ROWS = (29, 27, 25, 23, 21, 19, 17)
 """Heights of a row that the style has for this sheet."""
 
-MANY = 10
-"""Rows over which what stands around the tables is smaller."""
-
-_HEAD, _HANDS, _FOOT, _GAPS = 62.0, 86.0, 24.0, 46.0
+_HEAD, _HANDS, _FOOT, _GAPS = 62.0, 94.0, 24.0, 44.0
 _LINE_ROW, _LINE_ROW_LOW, _LINES = 23.0, 19.0, 20.0
-_DRAWN, _DRAWN_LOW = 154.0, 94.0
-_HEADS = 58.0  # a table's heading in two lines, its column heads
-_BOX = 194.0  # as wide as a text stands in the third column
+_LARGER = 44.0  # what larger type takes in all of it
+_HEADS = 66.0  # a table's heading in two lines, its column heads
+_BOX = 152.0  # as wide as a text stands in the third column
 _TYPE, _LEADING = 13.0, 15.0
 
 
@@ -39,38 +38,63 @@ def is_wall(answer: Answer) -> bool:
 def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
     """Return the front, and the tables' rows that it has no room for."""
     lines, columns, box = _lines(edges), columns_of(answer, edges, joints_of(answer)), _box(answer, edges)
-    told, joints = _told(answer, edges), _of_joints(answer, columns)
-    most = max((len(rows) for _name, _head, rows in columns), default=1)
-    low = most > MANY
-    room = PAGE_TALL - _fixed(len(lines), told, low=low) - _HEADS
-    beside = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 24.0
-    if joints < len(columns) and len(columns[joints][2]) * ROWS[-1] + beside > room:
+    where, told, joints = where_and_what(answer, edges), _told(answer, edges), _of_joints(answer, columns)
+    fitted = _fitted(columns, joints, box, lambda low, text: _fixed(len(lines), where, [*told, *text], low=low))
+    if not fitted.beside and box:
         told, box = [*told, " ".join(box)], []
-        room, beside = PAGE_TALL - _fixed(len(lines), told, low=low) - _HEADS, 0.0
-    needs = [(len(rows), beside if at == joints else 0.0) for at, (_n, _h, rows) in enumerate(columns)]
-    row = fitting(ROWS, min((room - more) / max(count, 1) for count, more in needs) if needs else room)
-    fits = [max(1, int((room - more) / row)) for _count, more in needs]
-    shown = [table_html(name, head, rows[:fit]) for (name, head, rows), fit in zip(columns, fits, strict=True)]
-    boxed = f'<div class="boxed">{"".join(f"<p>{bold(text)}</p>" for text in box)}</div>'
-    if box and joints < len(shown):
+    shown = [table_html(name, head, rows[:fit]) for (name, head, rows), fit in zip(columns, fitted.fits, strict=True)]
+    boxed = f'<div class="boxed">{"".join(f"<p>{bold(text)}</p>" for text in box)}</div>' if box else ""
+    if joints < len(shown):
         shown[joints] = f'<div class="stacked">{shown[joints]}{boxed}</div>'
-    elif box:
+    elif boxed:
         shown.append(f"<div>{boxed}</div>")
-    line = "".join(f"<p>{marked(text)}</p>" for text in where_and_what(answer, edges))
+    line = "".join(f"<p>{marked(text)}</p>" for text in where)
     title = say("forms.front_title", title=brief.title(answer))
     parts = [
         head_html(answer, say("forms.front"), date, title=title, stakes=not answer["offset"]),
         duo_html(answer, f'<div class="wide">{line}</div>', "form-hand"),
-        f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
+        f'<div class="low slab drawn-{fitted.drawn}">{slab_svg(answer, id="form-plan")}</div>',
         lines_html(lines, off=True),
         f'<div class="form-tables of-{len(shown)}">{"".join(shown)}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
         foot_html(say("paper.safe_board") if boards_of(answer) else "", say("forms.turn_over")),
     ]
-    kind = f"side forms of-wall {'dense ' if low else ''}row-{row}"
+    kind = f"side forms of-wall {'dense ' if fitted.low else ''}row-{fitted.row}"
     front = f'<section class="{kind}" aria-label="{escape(say("forms.front"))}">{"".join(parts)}</section>'
-    rest = [(name, head, rows[fit:]) for (name, head, rows), fit in zip(columns, fits, strict=True)]
+    rest = [(name, head, rows[fit:]) for (name, head, rows), fit in zip(columns, fitted.fits, strict=True)]
     return front, rest if any(rows for _name, _head, rows in rest) else []
+
+
+@dataclass(frozen=True)
+class _Fitted:
+    """How high the drawing and a row are, whether all else is smaller, rows of each column; whether the box stands
+    beside them."""
+
+    low: bool
+    drawn: int
+    row: int
+    fits: list[int]
+    beside: bool
+
+
+_TRIED = ((False, 150, 25), (False, 110, 23), (True, 110, 19), (True, 90, 17), (True, 70, 17), (True, 50, 17))
+"""Whether all else is smaller, how high the drawing, and the least row with which that is taken."""
+
+
+def _fitted(columns: list[Column], joints: int, box: list[str], fixed: Callable[[bool, list[str]], float]) -> _Fitted:
+    """Return the first of what is tried in which every row stands on the front; with the box under the tables, where
+    it has no room beside them; at last as many rows as there is room for."""
+    counts = [len(rows) for _name, _head, rows in columns]
+    high = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 24.0
+    for beside in (True, False):
+        mores = [high if beside and at == joints else 0.0 for at in range(len(counts))]
+        for low, drawn, least in _TRIED:
+            room = PAGE_TALL - fixed(low, [] if beside else [" ".join(box)]) - drawn - _HEADS
+            most = min((room - more) / max(count, 1) for count, more in zip(counts, mores, strict=True)) if counts else room
+            row = fitting(ROWS, most)
+            if most >= least:
+                return _Fitted(low, drawn, row, counts, beside)
+    return _Fitted(low, drawn, row, [max(1, int(room / row))] * len(counts), False)
 
 
 def where_and_what(answer: Answer, edges: EdgesPart) -> list[str]:
@@ -91,11 +115,12 @@ def _lines(edges: EdgesPart) -> list[LineRow]:
     return [one for one in edges["lines"] if one["key"] != "stakes" and (one["yours"] or one["key"] != "centre")]
 
 
-def _fixed(lines: int, told: list[str], *, low: bool) -> float:
-    """How high all else stands than the tables side by side."""
-    drawn, row = (_DRAWN_LOW, _LINE_ROW_LOW) if low else (_DRAWN, _LINE_ROW)
+def _fixed(lines: int, where: list[str], told: list[str], *, low: bool) -> float:
+    """How high all else stands than the drawing and the tables side by side."""
+    boxed = tall(where, 13.0, 15.0, 218.0) if low else tall(where, 14.5, 17.4, 264.0)
+    row = _LINE_ROW_LOW if low else _LINE_ROW
     texts = tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
-    return _HEAD + _HANDS + drawn + _LINES + row * lines + texts + _FOOT + _GAPS
+    return _HEAD + max(_HANDS, boxed + 16.0) + _LINES + row * lines + texts + _FOOT + _GAPS + (0.0 if low else _LARGER)
 
 
 def _of_joints(answer: Answer, columns: list[Column]) -> int:
@@ -115,5 +140,5 @@ def _told(answer: Answer, edges: EdgesPart) -> list[str]:
     joints = joints_of(answer)
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
-    told.append(" ".join(edges["passes"]))
+    told.append(" ".join(edges["passes"][:3]))  # how much is dug stands with the build
     return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]

@@ -72,9 +72,10 @@ def drawing(answer: Answer, *, on_it: bool = False) -> str:
 
 
 def line(answer: Answer) -> list[str]:
-    """Return which line the drawing has, how far off it the stakes stand, and which point of them is on their line."""
+    """Return which line the drawing has, how far off it the stakes stand, and which point of them is on their line; the
+    first stands with the drawing's radius, where that is told (``drawing``)."""
     offset = answer["offset"]
-    drawn = [say(f"paper.line_{answer['drawn_to'] or 'unsure'}")]
+    drawn = [] if drawing(answer) and not answer["stops"] else [say(f"paper.line_{answer['drawn_to'] or 'unsure'}")]
     off = [say(f"paper.off_{offset['toward']}", shown=offset["shown"])] if offset else []
     return [*drawn, *off, answer["on_line"]["point"]]
 

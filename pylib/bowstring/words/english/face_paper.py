@@ -28,8 +28,8 @@ MESSAGES = {
     "paper.line_flow line": "Drawn to the FLOW LINE.",
     "paper.line_lip": "Drawn to the LIP.",
     "paper.line_unsure": "Which line is drawn? ASK.",
-    "paper.off_outside": "Stakes are {shown} off it, OUTSIDE.",
-    "paper.off_centre": "Stakes are {shown} off it, INSIDE.",
+    "paper.off_outside": "Stakes are {shown} OUTSIDE the drawing's line.",
+    "paper.off_centre": "Stakes are {shown} INSIDE the drawing's line.",
     # the hand
     "paper.stand": "Stand at {first}, face {second}. The curve is on your",
     "paper.stand_unknown": "Stand at {first}, face {second}. On which hand is the curve?",

@@ -29,8 +29,8 @@ MESSAGES = {
     "paper.line_flow line": "Las medidas del ~plano~ van a la ~LÍNEA DE FLUJO~.",
     "paper.line_lip": "Las medidas del ~plano~ van al ~LABIO~.",
     "paper.line_unsure": "¿Qué línea está en el ~plano~? PREGUNTE.",
-    "paper.off_outside": "Las ~estacas~ van a {shown} de ahí, por FUERA.",
-    "paper.off_centre": "Las ~estacas~ van a {shown} de ahí, por DENTRO.",
+    "paper.off_outside": "Las ~estacas~ van {shown} por FUERA de la línea del ~plano~.",
+    "paper.off_centre": "Las ~estacas~ van {shown} por DENTRO de la línea del ~plano~.",
     # the hand
     "paper.stand": "Párese en {first}, mirando a {second}. La curva le queda a la",
     "paper.stand_unknown": "Párese en {first}, mirando a {second}. ¿De qué lado queda la curva?",
