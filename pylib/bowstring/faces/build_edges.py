@@ -77,7 +77,9 @@ def _page(part: EdgesPart) -> Iterator[str]:
         yield paragraph(strong(second["text"]))
     yield from _check(part)
     for second in part["seconds"]:
-        yield from _own(second, part["yours"] == CENTER_LINE)
+        yield from _own(
+            second, part["yours"] == CENTER_LINE, say("edges.width_of_wall" if part["faces"] else "edges.width")
+        )
     yield _off(part["lines"])
     yield "".join(paragraph(strong(text), quiet=True) for text in part["notes"])
 
@@ -134,15 +136,15 @@ def _diagonals(bay: BayRow) -> Iterator[Row]:
         yield Row(say("edges.diagonal", start=start, end=end), [shown])
 
 
-def _own(second: SecondEdge, halved: bool) -> Iterator[str]:
+def _own(second: SecondEdge, halved: bool, width: str) -> Iterator[str]:
     """Each mark off the edge's own string, where that can be up, with what the stick has where that isn't the same all
-    along: the slab's width, or ``halved`` how far off its stake the edge is."""
+    along: how wide the concrete is, told as ``width``, or ``halved`` how far off its stake the edge is."""
     rows = second["rows"]
     columns = {
         "along_shown": ("" if second["blocked"] else say("edges.along", first=rows[0]["name"])),
         "off_shown": ("" if second["blocked"] else say("edges.square_off")),
         "width_shown": (say("edges.from_stake") if second["tapers"] and halved else ""),
-        "slab_shown": (say("edges.width") if second["tapers"] and not halved else ""),
+        "slab_shown": (width if second["tapers"] and not halved else ""),
     }
     told = {column: head for column, head in columns.items() if head}
     if told:

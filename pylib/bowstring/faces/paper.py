@@ -49,7 +49,9 @@ def paper_html(
     marks = _Marks(marks_in, all_stand)
     front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
     back, built = back_side(answer, link, date, stopped=stopped)
-    return f'<article class="paper">{front}{back}{more_sides(answer, rest, built)}{forms_sides(answer, date)}</article>'
+    forms = forms_sides(answer, date)
+    more = more_sides(answer, rest, built, even=bool(forms))
+    return f'<article class="paper">{front}{back}{more}{forms}</article>'
 
 
 @dataclass(frozen=True)
@@ -124,6 +126,7 @@ def _top_tall(answer: Answer, dense: bool) -> float:
     size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
     head = lines(title, size, PAGE_WIDE - 110.0) * size * 1.1 + 34.0
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
+    head += 30.0 if brief.drawing(answer) else 0.0
     told = tall(brief.line(answer), *((13.0, 15.0, 146.0) if dense else (14.5, 17.4, 192.0)))
     standing = tall([brief.stand(answer)], *((14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0))) + 38.0
     arc = with_others(answer)

@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from html import escape
 
 from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build_parts import bold
-from bowstring.faces.located import BOX
+from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, table_html
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_lined import lined_sides
-from bowstring.faces.paper_pour import pour_side
+from bowstring.faces.paper_pour import pour_sides
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
 from bowstring.report.alone import boards_of, edges_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart, CutRow
-from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
-from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -35,8 +34,6 @@ MANY = 12
 """Rows over which what stands around the tables is smaller."""
 _LOWER = 40.0
 
-Cells = Sequence[str]
-
 
 def forms_sides(answer: Answer, date: str) -> str:
     """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet."""
@@ -45,8 +42,10 @@ def forms_sides(answer: Answer, date: str) -> str:
     edges = None if answer["stops"] else edges_of(answer)
     if edges is None:
         return "" if answer["stops"] else _none(answer, date)
-    sides = _front(answer, edges, date)
-    return sides + pour_side(answer, date)
+    made = wall_front if is_wall(answer) else _front
+    front, rest = made(answer, edges, date)
+    back, tops = pour_sides(answer, date)
+    return front + back + _more(answer, rest) + tops  # the back right behind the front, on the same sheet
 
 
 def _none(answer: Answer, date: str) -> str:
@@ -64,14 +63,15 @@ def _none(answer: Answer, date: str) -> str:
     )
 
 
-def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
+def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
+    """The front, and the tables' rows that it has no room for."""
     boards, joints = boards_of(answer), joints_of(answer)
-    told, lines = _told(edges, boards), _set_lines(edges)
+    told, lines = _told(edges, boards), set_lines(edges)
     told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
     pour = pour_of(answer)
     if pour and pour["deep"]["apron"]:
         told += [pour["deep"]["apron"][0], " ".join(pour["deep"]["joints"])]
-    columns = _columns(answer, edges, joints)
+    columns = columns_of(answer, edges, joints)
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
     many = most > MANY or bool(pour and pour["deep"]["apron"])
@@ -79,7 +79,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
     fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
     fit = int((PAGE_TALL - fixed) / row)
-    first = "".join(_table(name, head, rows[:fit]) for name, head, rows in columns)
+    first = "".join(table_html(name, head, rows[:fit]) for name, head, rows in columns)
     label = escape(say("forms.front"))
     parts = [
         head_html(answer, say("forms.front"), date, title=say("forms.front_title", title=brief.title(answer))),
@@ -89,30 +89,23 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> str:
             "form-hand",
         ),
         f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
-        f'<div class="form-lines">{_lines(lines)}{_cuts(answer)}</div>',
+        f'<div class="form-lines">{lines_html(lines)}{_cuts(answer)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
         foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
     ]
     dense = "dense " if many else ""
     front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
-    return front + _more(answer, columns, fit)
+    rest = [(name, head, rows[fit:]) for name, head, rows in columns]
+    return front, rest if most > fit else []
 
 
-def _columns(answer: Answer, edges: EdgesPart, joints: JointsPart | None) -> list[tuple[str, Cells, list[Cells]]]:
-    """The tables side by side: edges off their own strings, and joints."""
-    columns = [_second(one, answer) for one in edges["seconds"] if not one["blocked"]]
-    if joints and not joints["stop"]:
-        columns += [_joints(joints)] if joints["rows"] else _grid(joints)
-    return columns
-
-
-def _more(answer: Answer, columns: list[tuple[str, Cells, list[Cells]]], fit: int) -> str:
+def _more(answer: Answer, columns: list[Column]) -> str:
     """The rows that the front has no room for, a page or more."""
     sides = ""
     most = max((len(rows) for _name, _head, rows in columns), default=0)
-    for start in range(fit, most, MORE):
-        now = "".join(_table(name, head, rows[start : start + MORE]) for name, head, rows in columns if rows[start:])
+    for start in range(0, most, MORE):
+        now = "".join(table_html(name, head, rows[start : start + MORE]) for name, head, rows in columns)
         title = say("forms.front_title", title=brief.title(answer))
         sides += (
             f'<section class="side forms row-25" aria-label="{escape(say("forms.more"))}">'
@@ -124,45 +117,21 @@ def _more(answer: Answer, columns: list[tuple[str, Cells, list[Cells]]], fit: in
 
 def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     """Which line the stakes stand on, and where the slab is from it."""
-    line = next((one["name"] for one in edges["lines"] if one["yours"]), "")
     values = {"width": edges["width_shown"], "far": edges["far_width_shown"]}
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
-    wall = bool(edges["faces"])
-    thick = [say("forms.high" if wall else "forms.thick", depth=pour["depth_shown"])] if pour else []
+    thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
     if pour and pour["deep"]["apron_shown"]:
         thick.append(say("deep.on_paper", apron=pour["deep"]["apron_shown"]))
-    lies = say(f"forms.{'wall' if wall else 'slab'}_{key}", **values)
+    lies = say(f"forms.slab_{key}", **values)
     if edges["sides"] is not None:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
         lies = say(which, sides=edges["sides_shown"], deep=edges["width_shown"])
-    return [say("forms.stakes_on", line=line), lies, *thick]
-
-
-def _set_lines(edges: EdgesPart) -> list[LineRow]:
-    """The lines that boards and stakes stand on: digging is told in a sentence, and the middle only where it is set."""
-    return [one for one in edges["lines"] if one["yours"] or one["key"] in _STAND]
-
-
-def _lines(lines: list[LineRow]) -> str:
-    heads = "".join(f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in _LINE_HEADS)
-    rows = ""
-    for one in lines:
-        cells = (one["radius_shown"], one["chord_shown"], one["sagitta_shown"], one["arc_length_shown"])
-        strong = ' class="off"' if one["set"] else ""
-        body = "".join(f"<td>{marked(text)}</td>" for text in cells)
-        rows += f'<tr{strong}><th scope="row">{marked(one["name"])}</th>{body}</tr>'
-    return f'<table class="lines"><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>'
-
-
-_STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form", "sides", "back",
-          "other_curve", "footing_outside",
-          "footing_inside")  # fmt: skip
-_LINE_HEADS = ("line", "radius", "chord", "mid_ordinate", "arc")
+    return [stakes_at(answer, edges), lies, *thick]
 
 
 def _cuts(answer: Answer) -> str:
-    """The boards in a box: what bends, what to cut, how many stakes; for a wall, that its forms are designed."""
+    """The boards in a box: what bends, what to cut, how many stakes."""
     boards = boards_of(answer)
     if boards is None:
         row = next(one for one in answer["build"] if one["key"] == "boards")
@@ -179,50 +148,6 @@ def _cuts(answer: Answer) -> str:
 
 def _cells(row: CutRow) -> dict[str, str]:
     return {"name": row["name"], "board": row["board"], "boards": row["boards"]}
-
-
-def _second(second: SecondEdge, answer: Answer) -> tuple[str, Cells, list[Cells]]:
-    hand = say(f"paper.{answer['side']}") if answer["side"] else ""
-    title = say("forms.own_string" if hand else "forms.own_string_no_hand", name=second["name"], hand=hand)
-    head = [say("forms.stake"), say("forms.along"), say("forms.square_off")]
-    rows: list[Cells] = [[row["name"], row["along_shown"], row["off_shown"]] for row in second["rows"]]
-    if second["tapers"]:
-        head, widths = [*head, say("forms.wide")], [row["slab_shown"] for row in second["rows"]]
-        rows = [[*row, width] for row, width in zip(rows, widths, strict=True)]
-    return title, head, rows
-
-
-def _joints(joints: JointsPart) -> tuple[str, Cells, list[Cells]]:
-    head = (say("forms.joint"), say("forms.outer_form"), say("forms.inner_form"))
-    rows: list[Cells] = [(row["name"], row["outside_shown"], row["inside_shown"]) for row in joints["rows"]]
-    return say("forms.joints"), head, rows
-
-
-def _grid(joints: JointsPart) -> list[tuple[str, Cells, list[Cells]]]:
-    """The joints of a slab that fills its curve: those square to its string, those along it."""
-    made: list[tuple[str, Cells, list[Cells]]] = []
-    for kind in ("square", "along"):
-        rows: list[Cells] = [
-            (str(row["number"]), row["at_shown"], row["arc_shown"]) for row in joints["grid"] if row["kind"] == kind
-        ]
-        if rows:
-            head = (say("forms.joint"), say(f"fill.at_{kind}"), say(f"fill.curve_{kind}"))
-            made.append((say(f"fill.head_{kind}"), head, rows))
-    return made
-
-
-def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
-    """One of the tables side by side, a box to tick at each row's end."""
-    if not rows:
-        return "<div></div>"
-    heads = "".join(f'<th scope="col">{escape(text)}</th>' for text in head)
-    body = "".join(
-        f'<tr><th scope="row">{marked(first)}</th>{"".join(f"<td>{marked(cell)}</td>" for cell in cells)}'
-        f'<td class="bx">{BOX}</td></tr>'
-        for first, *cells in rows
-    )
-    table = f"<table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table>"
-    return f"<div><h3>{marked(title)}</h3>{table}</div>"
 
 
 def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:

@@ -17,13 +17,20 @@ _LONG_HAND = 6
 """Letters of a hand's name that stand in the largest type on one line: ``RIGHT``."""
 
 
-def head_html(answer: Answer, side: str, date: str, *, title: str = "", numbers: bool = True) -> str:
+def head_html(
+    answer: Answer, side: str, date: str, *, title: str = "", numbers: bool = True, stakes: bool = True
+) -> str:
     """Return a side's head: the title (the job's own without one) in as large a type as it has room for, the arc's
-    measures, which arc of a line it is, the side and the day."""
+    measures, which arc of a line it is, the side and the day. ``stakes``: whether all measures of the stakes' own
+    line stand under the drawing's radius, or their radius alone beside it."""
     arc = "" if title else of_line_html(answer)
     title = title or brief.title(answer)
     long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
-    measures = "".join(f"<span>{marked(text)}</span>" for text in brief.measures(answer)) if numbers else ""
+    drawing = brief.drawing(answer) if numbers else ""
+    told_of = (brief.measures(answer) if stakes else [brief.stakes_radius(answer)]) if numbers else []
+    measures = "".join(f"<span>{marked(text)}</span>" for text in told_of if text)
+    if drawing:
+        measures = f'<span class="{"drawing" if stakes else ""}">{marked(drawing)}</span>{measures}'
     told = f'<p class="measures">{measures}</p>' if measures else ""
     day = f"<span>{escape(date)}</span>" if date else ""
     return (

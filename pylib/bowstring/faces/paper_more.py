@@ -22,8 +22,9 @@ _ROW, _TWO_LINES = 25.0, 32.0  # heights of a row, of one with something in pare
 _HEADS, _HEAD = 66.0, 44.0  # a table's heads and the gap over it, the page's head
 
 
-def more_sides(answer: Answer, tables: Sequence[Setting], built: list[list[str]]) -> str:
-    """Return the pages that follow: the rest of the stakes, then the rest of what was built."""
+def more_sides(answer: Answer, tables: Sequence[Setting], built: list[list[str]], *, even: bool = False) -> str:
+    """Return the pages that follow: the rest of the stakes, then the rest of what was built. ``even``: as many as whole
+    sheets have, so that what comes after them starts on a sheet of its own."""
     pages: list[str] = []
     rest = list(tables)
     while rest and len(pages) < MOST_PAGES:
@@ -33,8 +34,10 @@ def more_sides(answer: Answer, tables: Sequence[Setting], built: list[list[str]]
         pages[-1] += _some(answer, sum(len(table.rows) for table in rest))
     for start in range(0, min(len(built), MOST_PAGES * PER_PAGE), PER_PAGE):
         pages.append(built_table(answer, built[start : start + PER_PAGE]))
-    if len(pages) == 2 and tables and _tall(tables, built) <= PAGE_TALL:
+    if len(pages) == 2 and not even and tables and _tall(tables, built) <= PAGE_TALL:
         pages = ["".join(pages)]  # both tables' rests stand on one page
+    if even and len(pages) % 2:
+        pages.append(f'<div class="notes">{escape(say("paper.notes"))}</div>')
     return "".join(_side(answer, page, number) for number, page in enumerate(pages, 3))
 
 

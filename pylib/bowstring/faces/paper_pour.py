@@ -7,6 +7,8 @@ from html import escape
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
+from bowstring.faces.paper_wall import is_wall
+from bowstring.faces.paper_wall_tops import is_level, level_must, level_told, sizes, tops_html
 from bowstring.report.alone import edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
@@ -30,40 +32,49 @@ _HEADS = 42.0
 _SIGN_ROW = 22.0
 _ORDER = 262.0
 """How high the order stands beside what is signed off."""
+_ORDER_WALL = 28.0
+"""How much higher the order of two pours stands: its unit, and both nets, in a line more each."""
 _JOINTS, _JOINTS_LOW = 74.0, 62.0
+_ROOMY = 12.0
+"""How much higher a row is to write in, where there is room for that in each."""
 
 
-def pour_side(answer: Answer, date: str) -> str:
-    """Return the back, and further pages where there are more tops than it holds."""
+def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
+    """Return the back, and further pages where there are more tops than it holds, empty where it holds all."""
     grades, pour = grades_of(answer), pour_of(answer)
     signs = _sign_rows(answer)
-    tops, joints = _rows(grades, "stake", "back"), _rows(grades, "joint")
-    safe = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if _is_wall(answer) else "cement", "line")]
+    wall = is_wall(answer)
+    in_a_line = wall and grades is not None and is_level(grades)
+    tops, joints = ([], []) if in_a_line else (_rows(grades, "stake", "back"), _rows(grades, "joint"))
+    safe = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")]
     waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
     waits += [
         f"{row['text']}. {row['more']}" for row in answer["build"] if row["key"] == "pour" and row["state"] == "stop"
     ]
     blocks = _blocks(joints)
-    beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour))
+    beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour) + (_ORDER_WALL if wall else 0.0))
     rest = PAGE_TALL - _FIXED - _HEADS - beside
-    rest -= tall([*safe, *waits, *_head_told(grades)], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
+    head_told = [level_told(answer, grades)] if in_a_line and grades else _head_told(grades)
+    rest -= tall([*safe, *waits, *head_told], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
     dense, row, fit = _fitted(len(tops), len(blocks), rest)
     title = say("forms.back_title", title=brief.title(answer))
     parts = [
         head_html(answer, say("forms.back"), date, title=title, numbers=False),
-        *(f'<p class="tops-told">{bold(text)}</p>' for text in _head_told(grades)),
-        _tops(tops[:fit], grades),
+        *(f'<p class="tops-told{" one" if in_a_line else ""}">{bold(text)}</p>' for text in head_told),
+        _tops(tops[:fit], grades, wall=wall),
         *map(_joint_tops, blocks),
         *(f'<p class="none">{marked(text)}</p>' for text in waits),
         f'<div class="before-truck">{sign_off(signs)}{_order(pour)}</div>',
         f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
         signatures(),
+        f'<div class="notes">{escape(say("paper.notes"))}</div>' if in_a_line else "",
         foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
     ]
     label = escape(say("forms.back"))
-    kind = f"side forms {'dense ' if dense else ''}row-{row}"
-    sides = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
-    return sides + "".join(_further(tops[start : start + MORE], grades, title) for start in range(fit, len(tops), MORE))
+    kind = f"side forms {'of-wall ' if wall else ''}{'dense ' if dense else 'roomy ' if rest >= _ROOMY * len(signs) else ''}row-{row}"
+    back = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
+    starts = range(fit, len(tops), MORE)
+    return back, "".join(_further(tops[start : start + MORE], grades, title, wall=wall) for start in starts)
 
 
 def _fitted(tops: int, blocks: int, rest: float) -> tuple[bool, int, int]:
@@ -76,11 +87,11 @@ def _fitted(tops: int, blocks: int, rest: float) -> tuple[bool, int, int]:
     return dense, row, max(1, int(room / row))
 
 
-def _further(tops: list[TopRow], grades: GradesPart | None, title: str) -> str:
+def _further(tops: list[TopRow], grades: GradesPart | None, title: str, *, wall: bool) -> str:
     """A page of the tops that the back has no room for."""
     head = f'<h2 class="longest">{marked(title)}</h2><p class="which"><b>{escape(say("forms.more"))}</b></p>'
     label = escape(say("forms.more"))
-    table = _tops(tops, grades)
+    table = _tops(tops, grades, wall=wall)
     return f'<section class="side forms row-25" aria-label="{label}"><div class="head">{head}</div>{table}</section>'
 
 
@@ -100,10 +111,12 @@ def _head_told(grades: GradesPart | None) -> list[str]:
     return [" ".join(grades["conclusion"]), *grades["warnings"]]
 
 
-def _tops(rows: list[TopRow], grades: GradesPart | None) -> str:
+def _tops(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> str:
     """Both tops at each stake, with a place for what was set and for how deep the base is under it."""
     if grades is None or not rows:
         return ""
+    if wall:
+        return tops_html(rows, grades)
     feet = "feet" in grades["has"]
     one = [say("forms.top"), *([say("forms.feet")] if feet else []), say("forms.as_set")]
     heads = [say("forms.stake"), *([*one] * len(grades["sides"])), say("forms.base_under")]
@@ -143,8 +156,11 @@ def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
 def _joint_tops(rows: list[TopRow]) -> str:
     """The tops at the joints, side by side."""
     lines = [(say("forms.joint"), [row["name"] for row in rows])]
-    lines += [(say("forms.outer"), [row["outside"]["shown"] for row in rows])]
-    lines += [(say("forms.inner"), [row["inside"]["shown"] if row["inside"] else "" for row in rows])]
+    outer = [row["outside"]["shown"] for row in rows]
+    inner = [row["inside"]["shown"] if row["inside"] else "" for row in rows]
+    lines += (
+        [(say("forms.both"), outer)] if outer == inner else [(say("forms.outer"), outer), (say("forms.inner"), inner)]
+    )
     body = "".join(
         f'<tr><th scope="row">{escape(name)}</th>{"".join(f"<td>{marked(text)}</td>" for text in texts)}</tr>'
         for name, texts in lines
@@ -159,7 +175,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
     if edges:
-        rows += _sizes_of(edges)
+        rows += sizes(answer) if is_wall(answer) else _sizes_of(edges)
     rows += _slopes(answer)
     if joints and not joints["stop"]:
         cut = (
@@ -167,8 +183,8 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
             if joints["depth"] is not None
             else str(_joint_count(joints))
         )
-        rows += [(say("walled.joints" if _is_wall(answer) else "forms.sign_joints"), cut)]
-    if _is_wall(answer):
+        rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), cut)]
+    if is_wall(answer):
         return rows + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
     rows += [(say("forms.sign_base"), depth)]
     if pour and pour["deep"]["apron_depth"]:
@@ -190,12 +206,6 @@ def _deep(edges: EdgesPart) -> str:
     return "fill.sign_deep" if edges["sides"] is None else "pad.sign_deep"
 
 
-def _is_wall(answer: Answer) -> bool:
-    """Whether a wall is poured: it has faces, and no base, stakes or saw cuts to sign off."""
-    edges = edges_of(answer)
-    return edges is not None and bool(edges["faces"])
-
-
 def _joint_count(joints: JointsPart) -> int:
     """How many joints there are: one less than panels in a row, or all that cross a slab which fills its curve."""
     return len(joints["grid"]) if joints["grid"] or not joints["rows"] else joints["count"] - 1
@@ -206,8 +216,9 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
     grades = grades_of(answer)
     if grades is None or grades["stop"]:
         return []
-    if not grades["rows"]:  # one line says that it's level
-        return [(say("forms.sign_tops"), say("forms.as_above"))]
+    if is_wall(answer):  # nobody walks on one: its slopes are told, not judged
+        must = level_must(answer, grades) if is_level(grades) else say("forms.as_above")
+        return [(say("forms.sign_tops"), must)]
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
     level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
     return [

@@ -19,7 +19,7 @@ ROWS = (46, 40, 37, 34, 31, 29, 27, 25, 23, 21, 19, 17)
 """Heights of a row that the style has."""
 BIG = (37, 34, 31, 29, 27, 25, 23, 21, 19, 18, 17, 16, 15, 14, 13)
 """Sizes of a row's numbers that the style has."""
-PLANS = (190, 170, 150, 130, 110, 90, 70)
+PLANS = (190, 170, 150, 130, 110, 90, 70, 54)
 """Heights of the plan that the style has."""
 MOST_ROWS = 18
 """Stakes that stand on the front; more of them go on over further pages."""
@@ -65,7 +65,7 @@ def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     for plan in PLANS:
         room = PAGE_TALL - fixed - plan
         big = next((size for size in BIG if size <= widest and _tall(shown, others, size, 0) <= room), BIG[-1])
-        if big >= min(widest, _WANTED.get(plan, 0)):
+        if big >= min(widest, _WANTED.get(plan, 0)) and _tall(shown, others, big, ROWS[-1]) <= room:
             break
     row = next((row for row in ROWS if _tall(shown, others, big, row) <= room), ROWS[-1])
     while shown and _tall(shown, others, big, row) > room:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from bowstring.methods.catalogue import BY_NAME
+from bowstring.report.alone import edges_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
@@ -34,7 +35,8 @@ def title(answer: Answer) -> str:
 
 
 def measures(answer: Answer) -> list[str]:
-    """Return the stakes' arc in four measures, each with its name."""
+    """Return the stakes' arc in four measures, each with its name; the first says whose they are, where the stakes stand
+    off the drawing's line."""
     shown = answer["staked_shown"]
     named = (
         (say("measure.chord"), shown["chord"]),
@@ -42,15 +44,56 @@ def measures(answer: Answer) -> list[str]:
         (say("measure.radius"), shown["radius"]),
         (say("paper.arc"), shown["arc_length"]),
     )
-    return [say("paper.measure", name=name, shown=text) for name, text in named if text is not None]
+    told = [say("paper.measure", name=name, shown=text) for name, text in named if text is not None]
+    if answer["offset"] and told:
+        told[0] = say("paper.stakes_measure", measure=told[0])
+    return told
+
+
+def stakes_radius(answer: Answer) -> str:
+    """Return the radius of the stakes' own line, where they stand off the drawing's; empty otherwise."""
+    radius = answer["staked_shown"]["radius"]
+    if not answer["offset"] or radius is None:
+        return ""
+    return say("paper.stakes_measure", measure=say("paper.measure", name=say("measure.radius"), shown=radius))
+
+
+def drawing(answer: Answer, *, on_it: bool = False) -> str:
+    """Return the radius of the drawing's own line and which line that is, where the stakes stand off it; empty where
+    they stand on it, unless it is asked for ``on_it``: their radius is the drawing's then."""
+    radius = answer["arc_shown"]["radius"]
+    if radius is None or not (answer["offset"] or on_it):
+        return ""
+    edges = edges_of(answer)
+    wall = edges is not None and edges["faces"] and answer["drawn_to"] == "face"
+    faced = edges["edge"] if edges is not None and wall else ""
+    line = faced if faced in ("outside", "inside") else answer["drawn_to"] or "unsure"
+    return say(f"paper.drawing_{line}", radius=radius)
 
 
 def line(answer: Answer) -> list[str]:
-    """Return which line the drawing has, how far off it the stakes stand, and which point of them is on their line."""
+    """Return which line the drawing has, how far off it the stakes stand, and which point of them is on their line; the
+    first stands with the drawing's radius, where that is told (``drawing``)."""
     offset = answer["offset"]
-    drawn = [say(f"paper.line_{answer['drawn_to'] or 'unsure'}")]
+    drawn = [] if drawing(answer) and not answer["stops"] else [say(f"paper.line_{answer['drawn_to'] or 'unsure'}")]
     off = [say(f"paper.off_{offset['toward']}", shown=offset["shown"])] if offset else []
     return [*drawn, *off, answer["on_line"]["point"]]
+
+
+def wall(answer: Answer) -> list[str]:
+    """Return what is built of a wall: how thick and high, to which side of the drawing's line, and its footing."""
+    edges, pour = edges_of(answer), pour_of(answer)
+    if edges is None or not edges["faces"]:
+        return []
+    thick = say("forms.wall_thick", width=edges["width_shown"])
+    if edges["far_width"] is not None:
+        thick = say("forms.wall_tapers", width=edges["width_shown"], far=edges["far_width_shown"])
+    size = say("forms.wall_high", thick=thick, height=pour["depth_shown"]) if pour else thick
+    told = [say(f"forms.wall_{edges['edge']}", size=size)]
+    if edges["footing_shown"]:
+        wide, deep = edges["footing_shown"]
+        told.append(say("forms.wall_footing", width=wide, depth=deep))
+    return told
 
 
 def stand(answer: Answer) -> str:

@@ -32,7 +32,7 @@ def edges(answer: Answer) -> Iterator[Block]:
         yield Heading(stick["title"])
         yield Items([*stick["how"], *([stick["slip_text"]] if stick["slip_text"] else [])])
     for second in part["seconds"]:
-        yield from _second(second)
+        yield from _second(second, part)
     yield from _check(part)
     yield Items(part["notes"])
 
@@ -48,17 +48,22 @@ def _lines(part: EdgesPart) -> Iterator[Block]:
     )
 
 
-def _second(second: SecondEdge) -> Iterator[Block]:
+def _width(part: EdgesPart) -> str:
+    """Over the column of how wide the concrete is: a wall is thick."""
+    return say("edges.width_of_wall" if part["faces"] else "edges.width")
+
+
+def _second(second: SecondEdge, part: EdgesPart) -> Iterator[Block]:
     yield Heading(say("edges.ends_head", edge=second["name"]))
     yield Paragraph(second["text"])
     rows = second["rows"]
     if second["blocked"]:
         if second["tapers"]:
             widths = [[row["name"], row["width_shown"], row["slab_shown"]] for row in rows]
-            yield from _table([say("edges.stake"), say("edges.from_stake"), say("edges.width")], widths)
+            yield from _table([say("edges.stake"), say("edges.from_stake"), _width(part)], widths)
         return
     head = [say("edges.stake"), say("edges.along", first=rows[0]["name"]), say("edges.square_off")]
-    head += [say("edges.from_stake"), say("edges.width")]
+    head += [say("edges.from_stake"), _width(part)]
     yield Heading(second["own"])
     yield from _table(head, [_cells(row) for row in rows])
 

@@ -21,7 +21,7 @@ def pour(answer: Answer) -> Iterator[Block]:
     told = (
         f"{part['text']}: {part['deep']['measured_shown']}." if part["deep"]["measured_shown"] else f"{part['text']}."
     )
-    yield Paragraph(" ".join([told, part["why"]]), "key")
+    yield Paragraph(" ".join([told, unstarred(part["why"])]), "key")
     if part["deep"]["thin"]:
         yield Items([unstarred(text) for text in [*part["deep"]["thin"], part["deep"]["limit"]]], "caution")
     if part["deep"]["apron"]:

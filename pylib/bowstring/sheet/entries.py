@@ -7,6 +7,7 @@ from collections.abc import Callable
 
 from bowstring.geometry.arc import MEASURES
 from bowstring.job.arc_given import ALIASES
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Table
 from bowstring.words import is_said, say
@@ -18,15 +19,25 @@ _NUMBER = re.compile(r"\[([0-9]+)\]")
 def entries(answer: Answer, name: Callable[[str], str] | None = None) -> Table:
     """Return the table of an answer's entries; ``name`` turns an entry's place in the job into what it's called."""
     rows: list[list[str]] = []
-    before = ""
+    before, edges = "", edges_of(answer)
+    wall = edges is not None and bool(edges["faces"])
     for row in answer["readings"]:
         place = _CORNER.sub("", row["field"])
         if place != row["field"] and before == place:  # an outline is one row, however many corners
             rows[-1] = [rows[-1][0], f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
         else:
-            rows.append([(name or entry_name)(place), row["typed"], row["text"]])
+            rows.append([_of_wall(place, name) if wall else (name or entry_name)(place), row["typed"], row["text"]])
         before = place
     return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
+
+
+def _of_wall(place: str, name: Callable[[str], str] | None) -> str:
+    """What an entry is called where a wall is poured: a slab's width is how thick it is, its thickness how high."""
+    key = f"entry.of_wall.{place.removeprefix('slab.')}"
+    if place not in ("width", "slab.end_width", "slab.thickness"):
+        return (name or entry_name)(place)
+    told = say(key)
+    return told[:1].upper() + told[1:] if name else told
 
 
 def entry_name(place: str) -> str:

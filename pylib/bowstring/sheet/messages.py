@@ -138,7 +138,12 @@ def _where(answer: Answer) -> Iterator[str]:
         first, second = (ends[end] or say("messages.no_landmark") for end in ("A", "B"))
         yield say(key, first=first, second=second)
     yield say("messages.hand", hand=curve_hand(answer)) if answer["side"] else say("messages.hand_open")
-    yield from brief.line(answer)
+    drawing, wall = brief.drawing(answer, on_it=bool(brief.wall(answer))), brief.wall(answer)
+    if drawing and not answer["stops"]:
+        yield say("messages.sentence", told=drawing)
+    yield from brief.line(answer)[1 if drawing and not (answer["offset"] or answer["stops"]) else 0 :]
+    if not answer["stops"]:
+        yield from wall
 
 
 def _how(text: str) -> str:

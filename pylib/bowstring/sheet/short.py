@@ -29,6 +29,7 @@ def short_text(answer: Answer) -> str:
     if of_line(answer):
         lines += wrapped(with_others(answer), SIGNS["key"])
     if not stopped:
+        lines += wrap(brief.drawing(answer), WIDTH) if brief.drawing(answer) else []
         lines += wrap(", ".join(brief.measures(answer)), WIDTH)
     lines += wrapped(f"{brief.stand(answer)} {curve_hand(answer)}.", SIGNS["key"])
     lines += wrap(" ".join(brief.line(answer)), WIDTH)

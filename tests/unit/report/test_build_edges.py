@@ -57,7 +57,7 @@ def test_the_ends_the_diagonals_and_the_stick_of_a_walk() -> None:
     )
     assert part["alike"] and part["diagonal_shown"] == "7' 8-7/8\"" and len(part["bays"]) == 8
     assert part["stick"]["narrow"] == pytest.approx(0.08 / 12 * FOOT, abs=0.005 / 12 * FOOT)
-    assert part["stick"]["slip_text"] == "A tip 3 in out of square makes the slab narrow by less than 1/8 in."
+    assert part["stick"]["slip_text"] == "A tip 3 in out of square makes the concrete narrow by less than 1/8 in."
     assert "reads 7' 8-7/8\"" in " ".join(part["stick"]["how"])  # the tip to either neighbor: a bay's own diagonal
     assert part["area"] / FOOT**2 == pytest.approx(236.501, abs=5e-4)
     row = row_of(WALK)

@@ -138,4 +138,4 @@ def too_low(plan: Plan, board: Board, tape: Tape) -> str:
     told = {"board": name_of(board), "height": tape.show_limit(board.height), "depth": thick(tape, depth)}
     if depth > board.height + MOST_BANKED:
         return say("boards.too_low", **told)
-    return say("boards.bank", **told, off=fine_tape(tape).show(depth - board.height))
+    return say("boards.set_off", **told, off=fine_tape(tape).show(depth - board.height))

@@ -10,7 +10,8 @@ from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, 
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
-from bowstring.report.forming.wall_faces import dig_told, faces_told, footing_boards
+from bowstring.report.forming.quantities import thick
+from bowstring.report.forming.wall_faces import dig_told, faces_sheet, faces_told, footing_boards
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
 from bowstring.units.sizes import FOOT
@@ -68,6 +69,8 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "form": form_told(plan, marks),
         "faces": faces_told(plan, marks),
         "footing": footing_boards(plan),
+        "faces_sheet": faces_sheet(plan, marks),
+        "footing_shown": _footing_shown(plan),
         "passes": [*passes_told(plan, marks), *dig_told(plan, marks)],
         "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),
@@ -185,6 +188,14 @@ def _notes(plan: Plan, marks: Marks, tight: bool) -> Iterator[str]:
         yield say("edges.curb_lines")
     if plan.said.slab.overdig is None:
         yield say("edges.overdig_taken", size=plan.tape.show_whole(OVERDIG[plan.layout.job.tape.feet]))
+
+
+def _footing_shown(plan: Plan) -> list[str]:
+    """How wide and how thick a wall's footing is, nothing without one."""
+    wide, deep = plan.said.slab.footing_width, plan.said.slab.footing_depth
+    if not is_wall(plan) or wide is None or deep is None:
+        return []
+    return [plan.tape.show(wide), thick(plan.tape, deep)]
 
 
 def _footing(plan: Plan) -> Iterator[str]:

@@ -77,6 +77,8 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "form": list(_forms(plan, filled, lines)),
         "faces": [],
         "footing": None,
+        "faces_sheet": [],
+        "footing_shown": [],
         "passes": passes_of(plan, dug),
         "dug_out": dug,
         "taper": [],

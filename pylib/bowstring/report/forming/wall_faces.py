@@ -26,6 +26,11 @@ def faces_told(plan: Plan, marks: Marks) -> list[str]:
     return list(_told(plan, marks)) if is_wall(plan) else []
 
 
+def faces_sheet(plan: Plan, marks: Marks) -> list[str]:
+    """Return of those what a crew buys and sets: its lengths stand among the lines; none of a slab."""
+    return list(_on_sheet(plan, marks)) if is_wall(plan) else []
+
+
 def footing_boards(plan: Plan) -> BoardsPart | None:
     """Return the boards of a wall's footing, told as those of a slab are; ``None`` without any."""
     footing = footing_plan(plan)
@@ -57,6 +62,13 @@ def _told(plan: Plan, marks: Marks) -> Iterator[str]:
     if marks.inner.is_arc and marks.outer.is_arc:
         yield from _plywood(plan, marks, practice_of(plan))
     yield from _footing(plan)
+    yield say("walled.designed")
+
+
+def _on_sheet(plan: Plan, marks: Marks) -> Iterator[str]:
+    if marks.inner.is_arc and marks.outer.is_arc:
+        yield from list(_plywood(plan, marks, practice_of(plan)))[-1:]  # how many sheets, or that none bends
+    yield from list(_footing(plan))[1:]  # the first tells the lengths of its edges
     yield say("walled.designed")
 
 

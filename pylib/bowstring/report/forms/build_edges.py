@@ -162,8 +162,9 @@ class EdgesPart(TypedDict):
             thickness of the board between, ``None`` of any other slab.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
-        faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab.
-        footing: the boards of its footing's forms, ``None`` without any.
+        faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab;
+            faces_sheet: what of that stands on the sheet of paper beside the lines.
+        footing: the boards of its footing's forms, ``None`` without any; footing_shown: how wide and how thick it is.
         overdig: past each edge.
         notes: what else holds here.
     """
@@ -202,6 +203,8 @@ class EdgesPart(TypedDict):
     form: list[str]
     faces: list[str]
     footing: BoardsPart | None
+    faces_sheet: list[str]
+    footing_shown: list[str]
     passes: list[str]
     dug_out: bool
     taper: list[str]

@@ -6,6 +6,8 @@
 MESSAGES = {
     "paper.line_centre": "Drawn to the CENTRELINE.",
     "paper.line_flow line": "Drawn to the CHANNEL LINE.",
+    "paper.drawing_centre": "Drawing: R {radius} to the CENTRELINE",
+    "paper.drawing_flow line": "Drawing: R {radius} to the CHANNEL LINE",
     "paper.services": "Services located? CAT scan done? Permit to dig",
     "paper.ticket": "Services located. Permit {ticket}.",
     "paper.called": "issued {date}",

@@ -179,5 +179,5 @@ MESSAGES = {
     "boards.taken_overrun": "Boards run {past} past A and B.",
     "boards.taken_depth": "Concrete as deep as the board is high, {height}: no thickness is given.",
     "boards.too_low": "{board} is {height} high: too low for {depth} of concrete. Use a taller board, or stack two.",
-    "boards.bank": "{board} is {height} high: for {depth} set it {off} off the ground, and bank earth against it.",
+    "boards.set_off": "{board} is {height} high: for {depth} set it {off} off the ground, and bank earth against it.",
 }

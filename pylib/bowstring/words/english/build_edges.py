@@ -100,7 +100,7 @@ MESSAGES = {
     "edges.proves_square_each": "To prove it square, tape its tip to the next stakes: the diagonals are below.",
     "edges.from_stakes": "Straight from your stakes: outer edge {outer}, inner edge {inner}.",
     "edges.got": "A stake that stands off the arc takes the other edge with it: gauge from the board there.",
-    "edges.slip": "A tip {slip} out of square makes the slab narrow by less than {narrow}.",
+    "edges.slip": "A tip {slip} out of square makes the concrete narrow by less than {narrow}.",
     # the ends
     "edges.ends_head": "{edge}: its ends, no center needed",
     "edges.end_in": "{mark}: {width} from {near}, toward the center, and {diagonal} from {far}.",
@@ -125,6 +125,7 @@ MESSAGES = {
     "edges.along": "along, from {first}",
     "edges.square_off": "square off",
     "edges.width": "slab width",
+    "edges.width_of_wall": "wall thickness",
     "edges.from_stake": "off its stake",
     "edges.before": "{size} before {mark}",
     "edges.past": "{size} past {mark}",

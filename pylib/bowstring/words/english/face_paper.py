@@ -11,6 +11,16 @@ MESSAGES = {
     "paper.of": "{title}, {date}",
     "paper.measure": "{name} {shown}",
     "paper.arc": "arc",
+    # where the stakes stand off the drawing's line: both, each by its name
+    "paper.stakes_measure": "Stakes' line: {measure}",
+    "paper.drawing_face": "Drawing: R {radius} to the FACE",
+    "paper.drawing_outside": "Drawing: R {radius} to the OUTER FACE",
+    "paper.drawing_inside": "Drawing: R {radius} to the INNER FACE",
+    "paper.drawing_back": "Drawing: R {radius} to the BACK",
+    "paper.drawing_centre": "Drawing: R {radius} to the CENTERLINE",
+    "paper.drawing_flow line": "Drawing: R {radius} to the FLOW LINE",
+    "paper.drawing_lip": "Drawing: R {radius} to the LIP",
+    "paper.drawing_unsure": "Drawing: R {radius}",
     # which line, and what stands on it
     "paper.line_face": "Drawn to the FACE of the concrete.",
     "paper.line_back": "Drawn to the BACK.",
@@ -18,8 +28,8 @@ MESSAGES = {
     "paper.line_flow line": "Drawn to the FLOW LINE.",
     "paper.line_lip": "Drawn to the LIP.",
     "paper.line_unsure": "Which line is drawn? ASK.",
-    "paper.off_outside": "Stakes are {shown} off it, OUTSIDE.",
-    "paper.off_centre": "Stakes are {shown} off it, INSIDE.",
+    "paper.off_outside": "Stakes are {shown} OUTSIDE the drawing's line.",
+    "paper.off_centre": "Stakes are {shown} INSIDE the drawing's line.",
     # the hand
     "paper.stand": "Stand at {first}, face {second}. The curve is on your",
     "paper.stand_unknown": "Stand at {first}, face {second}. On which hand is the curve?",

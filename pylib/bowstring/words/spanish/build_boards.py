@@ -179,5 +179,5 @@ MESSAGES = {
     "boards.too_low": (
         "{board} tiene {height} de alto: es poco para {depth} de ~concreto~. Use una más alta, o encime dos."
     ),
-    "boards.bank": "{board} tiene {height} de alto: para {depth} déjela {off} arriba del suelo y arrímele tierra.",
+    "boards.set_off": "{board} tiene {height} de alto: para {depth} déjela {off} arriba del suelo y arrímele tierra.",
 }

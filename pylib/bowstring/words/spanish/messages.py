@@ -15,6 +15,7 @@ MESSAGES = {
     "messages.hand": "En A, mirando a B: curva a la {hand}.",
     "messages.hand_open": "En A, mirando a B: ¿de qué lado queda la curva? PREGUNTE.",
     "messages.services": "¿Servicios marcados? Antes llame al 811 (EE. UU.).",
+    "messages.sentence": "{told}.",
     "messages.square": "~A escuadra~ si las ~cuerdas cortas~ dan igual; mida otra vez la ~distancia a escuadra~.",
     "messages.half": "~punto medio~",
     "messages.half_chord": "~cuerdas cortas~",

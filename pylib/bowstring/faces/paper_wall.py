@@ -1,0 +1,148 @@
+"""A wall's form sheet, its front: every line off the stakes, both faces off their own strings, what its forms take."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from html import escape
+
+from bowstring.drawings.slab import slab_svg
+from bowstring.faces.build_parts import bold
+from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
+from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.report.alone import boards_of, edges_of, joints_of
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_edges import EdgesPart, LineRow
+from bowstring.sheet import brief
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+ROWS = (29, 27, 25, 23, 21, 19, 17)
+"""Heights of a row that the style has for this sheet."""
+
+_HEAD, _HANDS, _FOOT, _GAPS = 62.0, 94.0, 24.0, 44.0
+_LINE_ROW, _LINE_ROW_LOW, _LINES = 23.0, 19.0, 20.0
+_LARGER = 44.0  # what larger type takes in all of it
+_HEADS = 66.0  # a table's heading in two lines, its column heads
+_BOX = 152.0  # as wide as a text stands in the third column
+_TYPE, _LEADING = 13.0, 15.0
+
+
+def is_wall(answer: Answer) -> bool:
+    """Whether a wall is poured: it has faces, and no base, stakes or saw cuts to sign off."""
+    edges = edges_of(answer)
+    return edges is not None and bool(edges["faces"])
+
+
+def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
+    """Return the front, and the tables' rows that it has no room for."""
+    lines, columns, box = _lines(edges), columns_of(answer, edges, joints_of(answer)), _box(answer, edges)
+    where, told, joints = where_and_what(answer, edges), _told(answer, edges), _of_joints(answer, columns)
+    fitted = _fitted(columns, joints, box, lambda low, text: _fixed(len(lines), where, [*told, *text], low=low))
+    if not fitted.beside and box:
+        told, box = [*told, " ".join(box)], []
+    shown = [table_html(name, head, rows[:fit]) for (name, head, rows), fit in zip(columns, fitted.fits, strict=True)]
+    boxed = f'<div class="boxed">{"".join(f"<p>{bold(text)}</p>" for text in box)}</div>' if box else ""
+    if joints < len(shown):
+        shown[joints] = f'<div class="stacked">{shown[joints]}{boxed}</div>'
+    elif boxed:
+        shown.append(f"<div>{boxed}</div>")
+    line = "".join(f"<p>{marked(text)}</p>" for text in where)
+    title = say("forms.front_title", title=brief.title(answer))
+    parts = [
+        head_html(answer, say("forms.front"), date, title=title, stakes=not answer["offset"]),
+        duo_html(answer, f'<div class="wide">{line}</div>', "form-hand"),
+        f'<div class="low slab drawn-{fitted.drawn}">{slab_svg(answer, id="form-plan")}</div>',
+        lines_html(lines, off=True),
+        f'<div class="form-tables of-{len(shown)}">{"".join(shown)}</div>',
+        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
+        foot_html(say("paper.safe_board") if boards_of(answer) else "", say("forms.turn_over")),
+    ]
+    kind = f"side forms of-wall {'dense ' if fitted.low else ''}row-{fitted.row}"
+    front = f'<section class="{kind}" aria-label="{escape(say("forms.front"))}">{"".join(parts)}</section>'
+    rest = [(name, head, rows[fit:]) for (name, head, rows), fit in zip(columns, fitted.fits, strict=True)]
+    return front, rest if any(rows for _name, _head, rows in rest) else []
+
+
+@dataclass(frozen=True)
+class _Fitted:
+    """How high the drawing and a row are, whether all else is smaller, rows of each column; whether the box stands
+    beside them."""
+
+    low: bool
+    drawn: int
+    row: int
+    fits: list[int]
+    beside: bool
+
+
+_TRIED = ((False, 150, 25), (False, 110, 23), (True, 110, 19), (True, 90, 17), (True, 70, 17), (True, 50, 17))
+"""Whether all else is smaller, how high the drawing, and the least row with which that is taken."""
+
+
+def _fitted(columns: list[Column], joints: int, box: list[str], fixed: Callable[[bool, list[str]], float]) -> _Fitted:
+    """Return the first of what is tried in which every row stands on the front; with the box under the tables, where
+    it has no room beside them; at last as many rows as there is room for."""
+    counts = [len(rows) for _name, _head, rows in columns]
+    high = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 24.0
+    for beside in (True, False):
+        mores = [high if beside and at == joints else 0.0 for at in range(len(counts))]
+        for low, drawn, least in _TRIED:
+            room = PAGE_TALL - fixed(low, [] if beside else [" ".join(box)]) - drawn - _HEADS
+            most = (
+                min((room - more) / max(count, 1) for count, more in zip(counts, mores, strict=True))
+                if counts
+                else room
+            )
+            row = fitting(ROWS, most)
+            if most >= least:
+                return _Fitted(low, drawn, row, counts, beside)
+    return _Fitted(low, drawn, row, [max(1, int(room / row))] * len(counts), False)
+
+
+def where_and_what(answer: Answer, edges: EdgesPart) -> list[str]:
+    """Return where the stakes stand, what is built there, and its footing."""
+    return [stakes_at(answer, edges), *brief.wall(answer)]
+
+
+def stakes_at(answer: Answer, edges: EdgesPart) -> str:
+    """Return on which line the stakes stand, or how far off the drawing's they do."""
+    offset, line = answer["offset"], next((one for one in edges["lines"] if one["yours"]), None)
+    if offset and line is not None and line["key"] == "stakes":
+        return say(f"forms.stakes_off_{offset['toward']}", shown=offset["shown"])
+    return say("forms.stakes_on", line=line["name"] if line else "")
+
+
+def _lines(edges: EdgesPart) -> list[LineRow]:
+    """What is dug and set off the stakes, from the outside in, the line that they stand on among it."""
+    return [one for one in edges["lines"] if one["key"] != "stakes" and (one["yours"] or one["key"] != "centre")]
+
+
+def _fixed(lines: int, where: list[str], told: list[str], *, low: bool) -> float:
+    """How high all else stands than the drawing and the tables side by side."""
+    boxed = tall(where, 13.0, 15.0, 218.0) if low else tall(where, 14.5, 17.4, 264.0)
+    row = _LINE_ROW_LOW if low else _LINE_ROW
+    texts = tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
+    return _HEAD + max(_HANDS, boxed + 16.0) + _LINES + row * lines + texts + _FOOT + _GAPS + (0.0 if low else _LARGER)
+
+
+def _of_joints(answer: Answer, columns: list[Column]) -> int:
+    """Which of the columns has the joints, their number where none has."""
+    joints = joints_of(answer)
+    return len(columns) - 1 if joints and not joints["stop"] and joints["rows"] else len(columns)
+
+
+def _box(answer: Answer, edges: EdgesPart) -> list[str]:
+    """What the forms take: how much of each face, plywood, the footing's boards and stakes."""
+    row = next(one for one in answer["build"] if one["key"] == "boards")
+    return [f"*{row['text']}*", *edges["faces_sheet"]]
+
+
+def _told(answer: Answer, edges: EdgesPart) -> list[str]:
+    """What proves the faces, and what comes before them: stakes outside the dig, the dig, the line again."""
+    joints = joints_of(answer)
+    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
+    told.append(" ".join(edges["passes"][:3]))  # how much is dug stands with the build
+    return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]

@@ -1,0 +1,92 @@
+"""The back of a wall's form sheet: its top, in one line where it is level, and its sizes to sign off."""
+
+from __future__ import annotations
+
+from html import escape
+
+from bowstring.report.alone import edges_of, pour_of
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
+from bowstring.sheet.markup import marked
+from bowstring.words import say
+
+LEVEL = 1e-6
+"""Metres: tops no farther apart are one height."""
+
+
+def is_level(grades: GradesPart) -> bool:
+    """Whether one line tells all tops: there is a single height, or none was said."""
+    tops = [top["level"] for row in grades["rows"] for top in (row["outside"], row["inside"]) if top]
+    return not grades["stop"] and all(abs(top - tops[0]) <= LEVEL for top in tops)
+
+
+def level_told(answer: Answer, grades: GradesPart) -> str:
+    """Return a level top in a line: its level, and what a rod on it reads, where they are known."""
+    if not grades["rows"]:
+        return f"{' '.join(grades['conclusion'])}."
+    top = grades["rows"][0]["outside"]
+    level = say("forms.level_at", level=_with_unit(answer, top)) if top["elevation"] else say("forms.level_top")
+    return f"{level} {_rod(top)}".rstrip()
+
+
+def _with_unit(answer: Answer, top: TopPart) -> str:
+    return f"{top['elevation']} {'ft' if answer['unit'] in ('ft', 'ft-in') else 'm'}"
+
+
+def _rod(top: TopPart) -> str:
+    if not top["rod"]:
+        return ""
+    reads = f"{top['rod']} ({top['rod_marks']})" if top["rod_marks"] else top["rod"]
+    return say("forms.rod_reads", reads=reads)
+
+
+def level_must(answer: Answer, grades: GradesPart) -> str:
+    """Return what a level top must be, for who signs it off: its level and its rod, or that it stands above."""
+    if not grades["rows"]:
+        return say("forms.as_above")
+    top = grades["rows"][0]["outside"]
+    rod = say("forms.rod_short", reads=top["rod"]) if top["rod"] else ""
+    told = [_with_unit(answer, top) if top["elevation"] else "", rod]
+    return "; ".join(filter(None, told)) or say("forms.as_above")
+
+
+def sizes(answer: Answer) -> list[tuple[str, str]]:
+    """Return a wall's sizes and its footing's as they are signed off: the footing first, as it is poured."""
+    edges, pour = edges_of(answer), pour_of(answer)
+    if edges is None:
+        return []
+    names = ("footing_width", "footing_depth")
+    rows = [(say(f"forms.sign_{name}"), shown) for name, shown in zip(names, edges["footing_shown"], strict=False)]
+    far = edges["far_width_shown"] if edges["far_width"] is not None else ""
+    thick = say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"]
+    rows.append((say("forms.sign_thick"), thick))
+    return [*rows, *([(say("forms.sign_high"), pour["depth_shown"])] if pour else [])]
+
+
+def tops_html(rows: list[TopRow], grades: GradesPart) -> str:
+    """Return a wall's tops at its stakes, one column for both forms where they stand level across, with levels and rod
+    in place of hundredths where the job has them, and a place for what was set at each form."""
+    across = all(row["inside"] and abs(row["inside"]["level"] - row["outside"]["level"]) <= LEVEL for row in rows)
+    shown = [name for name in ("elevation", "rod") if name in grades["has"]] or [
+        name for name in ("feet",) if name in grades["has"]
+    ]
+    one = [say("forms.top"), *(say(f"forms.{name}") for name in shown)]
+    sides = ("both",) if across else ("outer", "inner")
+    blanks = [say("forms.outer_set"), say("forms.inner_set")] if across else [say("forms.as_set")]
+    groups = "".join(
+        f'<th scope="colgroup" colspan="{len(one) + len(blanks)}">{escape(say(f"forms.{side}_form"))}</th>'
+        for side in sides
+    )
+    names = [say("forms.stake"), *([*one, *blanks] * len(sides))]
+    body = ""
+    for row in rows:
+        cells = ""
+        for top in [row["outside"], row["inside"]][: len(sides)]:
+            assert top is not None
+            texts = {"elevation": top["elevation"], "rod": top["rod"], "feet": top["feet"]}
+            cells += f'<td class="big">{marked(top["shown"])}</td>'
+            cells += "".join(f"<td>{marked(texts[name])}</td>" for name in shown)
+            cells += '<td class="write"></td>' * len(blanks)
+        body += f'<tr><th scope="row">{marked(row["name"])}</th>{cells}</tr>'
+    heads = "".join(f'<th scope="col">{escape(text)}</th>' for text in names)
+    return f'<table class="tops"><thead><tr><td></td>{groups}</tr><tr>{heads}</tr></thead><tbody>{body}</tbody></table>'
