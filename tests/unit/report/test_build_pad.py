@@ -260,3 +260,21 @@ def test_sides_left_in_their_field_say_nothing_of_a_band() -> None:
 def test_hypotenuse_of_both_legs() -> None:
     low = answer_to(LOW)["edges"]
     assert low is not None and low["diagonal"] == pytest.approx(hypot(6.0, 2.4))
+
+
+def test_every_top_of_a_pad_says_on_which_side_of_a_s_it_is() -> None:
+    """R 7 ft, 1.0417 % away from the back: the curve's middle is 84 in x 0.010417 = 0.875 in low, the corners 15 ft
+    back 180 in x 0.010417 = 1.875 in high. Read as low, too, one end would be 3-3/4 in wrong."""
+    job = {**PAD, "arc": {"radius": "7 ft", "chord": "14 ft"}, "board": {"level": "clear"},
+           "grade": {"slope": 0, "cross": 1.0417, "low": "outside"}}  # fmt: skip
+    told = answer_to(job)
+    grades = told["grades"]
+    assert grades is not None
+    tops = {row["name"]: row["outside"] for row in grades["rows"]}
+    assert [tops[name]["shown"] for name in ("A", "A-2", "B-2")] == ["0", '1-7/8" high', '1-7/8" high']
+    assert [tops[name]["tight"] for name in ("A", "A-2", "B-2")] == ["0", '+1-7/8"', '+1-7/8"']
+    middle = next(row["outside"] for row in grades["rows"] if row["share"] == 0.5)
+    assert (middle["shown"], middle["tight"]) == ('7/8" low', '7/8" low')
+    card = next(card for card in told["form_cards"] if card["kind"] == "form_tops")
+    assert [(one["label"], one["shown"]) for one in card["numbers"]] == [("curve's middle, below the string", '7/8"')]
+    assert 'A-2: 1-7/8" high. B-2: 1-7/8" high. Other tops, joints: paper.' in card["notes"]

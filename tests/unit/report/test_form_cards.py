@@ -238,7 +238,7 @@ def test_cards_of_a_round_ended_pad_prove_its_sides_by_what_no_step_pulls() -> N
     assert shown(cards["line"]) == ["2' 0\"", "15' 0\""]
     assert cards["line"]["right"] is not None and cards["line"]["right"]["shown"] == "25' 0\""
     assert "The sides run 15' 0\" back, square to A to B." in cards["dig"]["notes"]
-    assert 'A-2: 2-3/4". B-2: 1/4". Other tops, joints: paper.' in cards["tops"]["notes"]
+    assert 'A-2: 2-3/4" high. B-2: 1/4" high. Other tops, joints: paper.' in cards["tops"]["notes"]
     assert shown(cards_of(FAR_PAD)["line"]) == ["3' 0\"", "15' 0\""]
     assert shown(cards_of(NEAR_FILL)["line"])[0] == "2' 6\""  # 1-1/2 ft, up to 2 ft off, and the 6 in
 

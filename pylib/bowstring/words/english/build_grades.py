@@ -43,6 +43,7 @@ MESSAGES = {
     "grades.more_across_near_metric": "3 mm off under a 1.2-m level puts it over",
     # one height
     "grades.low_by": "{height} low",
+    "grades.high_by": "{height} high",
     "grades.cut": "cut {depth}",
     "grades.fill": "fill {depth}",
     "grades.no_dig": "on grade",
@@ -134,8 +135,8 @@ MESSAGES = {
     "grades.water_none": "Level along and across: water has nowhere to go.",
     "grades.water_between": "The low point is between the ends, near {stake}: water stands there unless it has a drain.",
     # notes
-    "grades.above_A": "Heights are above the outer form's top at A.",
-    "grades.starts_at": "The outer form's top at A is at {level}; heights are above it.",
+    "grades.above_A": "Heights are from the outer form's top at A: high is above it, low is below it.",
+    "grades.starts_at": "The outer form's top at A is at {level}; heights are from it.",
     "grades.rod_at_A": "On the outer form at A the rod reads {reading}.",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centerline.",
     "grades.along": "The centerline runs {center}, the outer edge {outside}, the inner edge {inside}.",
