@@ -142,6 +142,18 @@ def _diagonal(made: SlabSketch) -> None:
         made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
 
+def _corners(made: SlabSketch) -> None:
+    """The far corners as their card sets them: a side and what lies between them by their discs, a diagonal beside."""
+    shape = made.shape
+    made.ends()
+    far = [shape.string(share, shape.sides) for share in (-1.0, 1.0)]
+    made.sketch.lines([[shape.string(-1.0), far[0]], [shape.string(1.0), far[1]]], "line arrow")
+    _diagonal(made)
+    side, behind = shape.string(-1.0, shape.sides / 2), shape.string(0.0, shape.sides)
+    draw_discs(made.sketch, [(1, [(side[0] - shape.turn * 15.0, side[1]), side]),
+                             (2, [(behind[0], behind[1] - 15.0), behind])])  # fmt: skip
+
+
 def _radius(made: SlabSketch) -> None:
     edges = made.edges
     assert edges is not None
@@ -257,6 +269,7 @@ def _pour(made: SlabSketch) -> None:
 FILLED: dict[str, Callable[[SlabSketch], None]] = {
     "": _first,
     "edges": _edges,
+    "corners": _corners,
     "joints": _joints,
     "grades": _grades,
     "pour": _pour,

@@ -50,7 +50,10 @@ def test_the_walk_of_the_notes() -> None:
     feet = [[row[edge]["feet"] for row in part["rows"] if row["kind"] == "stake"] for edge in ("outside", "inside")]
     assert feet[0] == ["0.00", "0.12", "0.24", "0.35", "0.47", "0.59", "0.71", "0.83", "0.95"]
     assert feet[1] == ["-0.08", "0.04", "0.16", "0.28", "0.40", "0.52", "0.63", "0.75", "0.87"]
-    outside = '1-1/8" high, 2-1/4" high, 3-3/8" high, 4-1/2" high, 5-5/8" high, 6-3/4" high, 8" high, 9-1/8" high, 10-1/4" high'
+    outside = (
+        '1-1/8" high, 2-1/4" high, 3-3/8" high, 4-1/2" high, 5-5/8" high, 6-3/4" high, 8" high, '
+        '9-1/8" high, 10-1/4" high'
+    )
     inside = (
         '1/4" high, 1-3/8" high, 2-1/2" high, 3-5/8" high, 4-3/4" high, 5-7/8" high, 7" high, 8-1/8" high, 9-3/8" high'
     )

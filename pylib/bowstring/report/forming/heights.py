@@ -19,9 +19,9 @@ _HEIGHTS = {"ft": _FEET, "m": _METRES, "mm": _MILLIMETRES}
 class Height:
     """A height over a mark, told.
 
-    ``shown``: says ``high`` or ``low`` but at the mark itself, in inches never with a bare sign: beside a low one a bare
-    height is read as low, too; ``tight``: the same for a narrow column, a plus in place of the word; ``low``: whether it
-    is below it by what is shown; ``feet``: hundredths of a foot, empty where ``shown`` says all.
+    ``shown``: says ``high`` or ``low`` but at the mark itself, in inches never with a bare sign: beside a low one a
+    bare height is read as low, too; ``tight``: the same for a narrow column, a plus in place of the word; ``low``:
+    whether it is below it by what is shown; ``feet``: hundredths of a foot, empty where ``shown`` says all.
     """
 
     shown: str

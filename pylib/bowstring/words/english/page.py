@@ -32,6 +32,7 @@ MESSAGES = {
     "page.stood_one": "{names} is set by the old numbers.",
     "page.stood_more": "{names} and {count} more",
     "page.stood_keep": "Keep the old numbers",
+    "page.stood_again_these": "Set {names} again",
     "page.stood_again": "Set the stakes again",
     "page.undo": "Undo",
     "page.undo_clear": "New job. The old one is kept in Jobs.",
