@@ -118,7 +118,8 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
         yield say("numbers.slope_level")
     elif slope:
         key = "numbers.slope_up" if high else "numbers.slope_no_end"
-        yield say(key, slope=slope, end=high) if high else say(key, slope=slope)
+        other = "A" if high == "B" else "B"
+        yield say(key, slope=slope, end=high, other=other) if high else say(key, slope=slope)
     elif high and not all(tops.values()):
         yield say("numbers.slope_no_slope", end=high)
     if not all(tops.values()):

@@ -186,7 +186,7 @@ def test_joints_run_over_the_whole_depth() -> None:
     rows = joints["grid"]
     assert [(row["kind"], row["at"] / FOOT) for row in rows] == [
         ("square", pytest.approx(10)), ("along", pytest.approx(-20 / 3)), ("along", pytest.approx(5 / 3))]  # fmt: skip
-    assert [row["at_shown"] for row in rows[1:]] == ["back 6' 8\"", "1' 8\""]
+    assert [row["at_shown"] for row in rows[1:]] == ["6' 8\" back", "1' 8\" out"]
     assert rows[1]["arc_shown"] == "sides" and not any(row["sharp"] for row in rows)
     assert joints["depth"] is not None
 

@@ -176,8 +176,9 @@ def pour_card(filled: Filled, part: PourPart) -> CardRow:
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
     if part["reach"]:
         half = part["reach"][HALF_OUT]
-        label = "forming.label.call_back" if runs_back(filled) else "forming.label.call_string"
-        numbers.append((say(label, out=half["out"]), half["call_shown"]))
+        back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"
+        label = back if runs_back(filled) else "call_string"
+        numbers.append((say(f"forming.label.{label}", out=half["out"]), half["call_shown"]))
         values.append(half["call"])
         drawn.append(("inside", "inside", 2))
     return pass_card("pour", say("forming.pour"), values, numbers, None, [say("forming.note.burns")], drawn)

@@ -32,7 +32,9 @@ MESSAGES = {
     "numbers.slab_no_sides": "No straight sides|The curve is over a half circle: its ends turn back under it.",
     "numbers.slab_no_inner": "No inner edge|The slab reaches the arc's center. Check the width and the side.",
     "numbers.slab_centre": "Half to each side|Your drawing is to the centerline, so the slab lies on both sides of it.",
-    "numbers.slab_which": "Which side is the slab on?|Your drawing is to the centerline, but the slab is on one side of it.",
+    "numbers.slab_which": (
+        "Which side is the slab on?|Your drawing is to the centerline, but the slab is on one side of it."
+    ),
     "numbers.slab_both": "It is on both sides",
     "numbers.slab_line": "It isn't the centerline",
     # the pictures
@@ -44,7 +46,7 @@ MESSAGES = {
     "numbers.lies_small.centre": "half to each side",
     "numbers.lies_small.inside": "away from it",
     # the slope's line
-    "numbers.slope_up": "{slope}% up to {end}",
+    "numbers.slope_up": "{slope}% down, {end} to {other}",
     "numbers.slope_level": "level from A to B",
     "numbers.slope_no_end": "{slope}%, high end not given",
     "numbers.slope_no_slope": "high end {end}, slope not given",

@@ -80,7 +80,8 @@ MESSAGES = {
     "forming.label.low_outside": "outer form, below the inner",
     "forming.label.call": "{out} out, outer form from A: call if short of",
     "forming.label.call_string": "{out} out, along the string from A: call if short of",
-    "forming.label.call_back": "{out} out, from the far end: call if short of",
+    "forming.label.call_other": "{out} out, from the other curve: call if short of",
+    "forming.label.call_back": "{out} out, from the square end: call if short of",
     # how it is known to be right
     "forming.right.hubs": "From each hub, the next stake on each side must read",
     "forming.right.diagonals": "Every bay: both diagonals must read",

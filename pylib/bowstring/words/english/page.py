@@ -2,7 +2,10 @@
 
 MESSAGES = {
     "page.title": "Bowstring: an arc from its numbers to the stakes",
-    "page.description": "From a drawing's arc to tape-ready stakes, when the center can't be reached: exact halving, checks and drawings.",
+    "page.description": (
+        "From a drawing's arc to tape-ready stakes, when the center can't be reached: exact halving, checks and "
+        "drawings."
+    ),
     "page.name": "Bowstring",
     "page.to_numbers": "Go to the numbers",
     "page.new_job": "New job",

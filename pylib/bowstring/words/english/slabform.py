@@ -33,7 +33,7 @@ MESSAGES = {
     "form.edge.none": "Leave it open",
     "form.slab_fills": "What is it?",
     "form.slab_fills.none": "A band along the curve",
-    "form.slab_fills.yes": "All inside the curve, out to the string",
+    "form.slab_fills.yes": "A pad: inside the curve, straight sides if any",
     "form.slab_sides": "Straight sides",
     "form.slab_sides.help": "How far they run back from A and B, square to the string. Blank: none.",
     "form.slab_both_ends": "The other end is rounded, too",

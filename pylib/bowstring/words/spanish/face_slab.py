@@ -46,7 +46,7 @@ MESSAGES = {
     "numbers.lies_small.centre": "la mitad a cada lado",
     "numbers.lies_small.inside": "hacia afuera",
     # the slope's line
-    "numbers.slope_up": "sube {slope}% hacia {end}",
+    "numbers.slope_up": "baja {slope}%, de {end} a {other}",
     "numbers.slope_level": "~a nivel~ de A a B",
     "numbers.slope_no_end": "{slope}%, falta el extremo alto",
     "numbers.slope_no_slope": "extremo alto {end}, falta la ~pendiente~",

@@ -82,7 +82,8 @@ MESSAGES = {
     "forming.label.low_outside": "exterior, abajo de interior",
     "forming.label.call": "vaciado {out}, ~forma~ exterior desde A: llame si no llega a",
     "forming.label.call_string": "vaciado {out}, por el ~hilo~ desde A: llame si no llega a",
-    "forming.label.call_back": "vaciado {out}, desde la otra punta: llame si no llega a",
+    "forming.label.call_other": "vaciado {out}, desde la otra curva: llame si no llega a",
+    "forming.label.call_back": "vaciado {out}, desde la punta cuadrada: llame si no llega a",
     # how it is known to be right
     "forming.right.hubs": "De cada ~trompo~, la ~estaca~ de cada lado debe dar",
     "forming.right.diagonals": "Cada espacio: las dos diagonales deben dar",

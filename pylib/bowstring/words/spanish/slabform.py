@@ -37,7 +37,7 @@ MESSAGES = {
     "form.edge.none": "Dejarlo sin contestar",
     "form.slab_fills": "¿Qué es?",
     "form.slab_fills.none": "Una franja a lo largo de la curva",
-    "form.slab_fills.yes": "Todo lo de adentro de la curva, hasta el ~hilo~ de A a B",
+    "form.slab_fills.yes": "Losa llena: adentro de la curva, con lados rectos si los hay",
     "form.slab_sides": "Lados rectos",
     "form.slab_sides.help": "Cuánto van hacia atrás desde A y B, ~a escuadra~ con el ~hilo~. Vacío: no hay.",
     "form.slab_both_ends": "La otra punta también es redonda",
