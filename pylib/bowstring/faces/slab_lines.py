@@ -77,6 +77,8 @@ def _of_fill(arcs: Arcs, typed: Typed) -> Iterator[str]:
     sides = length_of(arcs, typed, "slab-sides")
     if sides:
         yield say("numbers.slab_both_sides" if "slab-both_ends" in typed else "numbers.slab_sides", sides=sides)
+        if "slab-both_ends" not in typed:
+            yield say(f"numbers.slab_back.{typed.get('slab-back') or 'formed'}")
     thickness = length_of(arcs, typed, "slab-thickness", small=True)
     if thickness:
         yield say("numbers.slab_thick", thickness=thickness)

@@ -111,7 +111,7 @@ def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
         return [StraightStakes("fill.stakes_string", 1, filled.arc.chord, spaced(filled.arc.chord, most))]
     sides = StraightStakes("pad.stakes_sides", 2, filled.sides, spaced(filled.sides, most))
     back = StraightStakes("pad.stakes_back", 1, filled.arc.chord, spaced(filled.arc.chord, most))
-    return [sides] if filled.both else [sides, back]
+    return [sides, back] if filled.backed else [sides]
 
 
 def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:

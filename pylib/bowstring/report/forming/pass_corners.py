@@ -24,7 +24,15 @@ def corners_card(plan: Plan, pad: Pad) -> CardRow:
     numbers = [(say("forming.label.corners"), tape.show(pad.sides)), (say("forming.label.far_side"),
                 tape.show(pad.arc.chord))]  # fmt: skip
     right = right_of("far_corners", tape.show(pad.diagonal))
-    return pass_card(CORNERS, say("forming.corners"), values, numbers, right, list(_notes(plan, pad)), DRAWN)
+    return pass_card(
+        CORNERS,
+        say("forming.corners_against" if pad.against else "forming.corners"),
+        values,
+        numbers,
+        right,
+        list(_notes(plan, pad)),
+        DRAWN,
+    )
 
 
 def _notes(plan: Plan, pad: Pad) -> Iterator[str]:

@@ -35,6 +35,21 @@ MESSAGES = {
     ),
     "pad.square_blade": "Square the sides off the string at A and at B with a framing square.",
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
+    "pad.no_back.wrong": "A square end stands behind straight sides, and this slab has none.",
+    "pad.no_back.remedy": "Give the sides' length and one rounded end, or leave the square end out.",
+    "pad.line_against": "Edge at the building",
+    "pad.note_against": "no form, and no dig past it",
+    "pad.against": (
+        "The square end is against the building: no back form, no form stakes and no dig past it. The side forms "
+        "end at its face."
+    ),
+    "pad.against_strip": "Isolation strip along the building: {gap} thick, {chord} long, as deep as the slab.",
+    "pad.against_length": (
+        "The strip comes out of the length: {sides} to the building leaves {left} of concrete ({gap} less)."
+    ),
+    "pad.short_building": "Water runs to the building",
+    "pad.more_building": "the back is low by {slope}: ask",
+    "pad.water_building": "Water runs to the building. Slope it away, or ask the designer.",
     "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
     "pad.set_other": "Set the other curve with the same numbers, A-2 for A and B-2 for B. It rounds to the other side.",
     "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",

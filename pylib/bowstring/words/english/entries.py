@@ -38,6 +38,7 @@ MESSAGES = {
     "entry.stations": "station {first}",
     "entry.first_gap": "first gap",
     "entry.parallel": "parallel string, off the chord",
+    "entry.slab.back": "square end",
     "entry.slab.poured": "what is poured",
     "entry.slab.thickness": "slab thickness, wall height",
     "entry.slab.base": "base under the slab",

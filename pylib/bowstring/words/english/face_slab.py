@@ -19,6 +19,8 @@ MESSAGES = {
     "numbers.slab_sides": "sides {sides} back",
     "numbers.slab_both_sides": "sides {sides}, both ends round",
     "numbers.slab_no_side": "side not given",
+    "numbers.slab_back.formed": "square end formed",
+    "numbers.slab_back.against": "square end against a building",
     "numbers.slab_thick": "{thickness} thick",
     "numbers.slab_conflict": "Centerline drawn: which side?",
     "numbers.slab_reaches": "{width} wide: no inner edge",

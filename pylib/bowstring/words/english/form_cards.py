@@ -17,6 +17,8 @@ MESSAGES = {
     "forming.dig": "Square off each stake, outward and inward. Paint both dig lines.",
     "forming.dig_string": "Square off each stake; paint the curve's dig line. Then the straight one.",
     "forming.dig_round": "Square off each stake, then the sides. Paint the dig line all around.",
+    "forming.dig_against": "Square off each stake, then the sides. Paint the dig line to the building.",
+    "forming.corners_against": "Square the sides off A and B. Mark A-2 and B-2 on the building.",
     "forming.base": "Dig, spread the base, compact. Measure depths down from the slab's finished top.",
     "forming.base_none": "Dig, trim, compact. Measure the depth down from the slab's finished top.",
     "forming.line_other": "Tape back from the hubs and reset the stakes. Gauge the other edge.",

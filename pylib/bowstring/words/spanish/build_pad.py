@@ -35,6 +35,23 @@ MESSAGES = {
     ),
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
     "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
+    "pad.no_back.wrong": "Una punta cuadrada va detrás de lados rectos, y esta losa no la tiene.",
+    "pad.no_back.remedy": "Dé el largo de los lados y una sola punta redonda, o quite la punta cuadrada.",
+    "pad.line_against": "Borde contra el edificio",
+    "pad.note_against": "sin ~forma~, y sin excavar más allá",
+    "pad.against": (
+        "La punta cuadrada va contra el edificio: ahí no lleva ~forma~, ni ~estacas~, ni excavación más allá. Las "
+        "~formas~ de los lados terminan en su cara."
+    ),
+    "pad.against_strip": (
+        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, tan honda como la losa."
+    ),
+    "pad.against_length": (
+        "La tira se quita del largo: {sides} hasta el edificio dejan {left} de ~concreto~ ({gap} menos)."
+    ),
+    "pad.short_building": "El agua corre al edificio",
+    "pad.more_building": "atrás queda bajo, {slope}: pregunte",
+    "pad.water_building": "El agua corre al edificio. Déle ~pendiente~ hacia afuera, o pregunte al proyectista.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Da vuelta al lado contrario."

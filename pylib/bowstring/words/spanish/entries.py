@@ -40,6 +40,7 @@ MESSAGES = {
     "entry.stations": "estación {first}",
     "entry.first_gap": "primera ~separación~",
     "entry.parallel": "~hilo~ paralelo, fuera de la ~cuerda del arco~",
+    "entry.slab.back": "punta cuadrada",
     "entry.slab.poured": "qué se cuela",
     "entry.slab.thickness": "espesor de la losa, alto del muro",
     "entry.slab.base": "base bajo la losa",

@@ -21,6 +21,8 @@ MESSAGES = {
     "numbers.slab_sides": "lados de {sides} atrás",
     "numbers.slab_both_sides": "lados de {sides}, dos puntas redondas",
     "numbers.slab_no_side": "falta el lado",
+    "numbers.slab_back.formed": "punta cuadrada con ~forma~",
+    "numbers.slab_back.against": "punta cuadrada contra un edificio",
     "numbers.slab_thick": "{thickness} de espesor",
     "numbers.slab_conflict": "Eje central en el ~plano~: ¿qué lado?",
     "numbers.slab_reaches": "{width} de ancho: sin borde interior",

@@ -19,6 +19,8 @@ MESSAGES = {
     "forming.dig": "~A escuadra~ de cada ~estaca~, afuera y adentro. Pinte las líneas de excavación.",
     "forming.dig_string": "~A escuadra~ de cada ~estaca~, pinte la excavación de la curva. Luego la recta.",
     "forming.dig_round": "~A escuadra~ de cada ~estaca~ y de los lados, pinte la excavación alrededor.",
+    "forming.dig_against": "De cada ~estaca~ y luego los lados, ~a escuadra~. Pinte hasta el edificio.",
+    "forming.corners_against": "Saque los lados ~a escuadra~. Marque A-2 y B-2 en el edificio.",
     "forming.base": "Excave, tienda la base, compacte. Mida lo hondo desde arriba de la losa terminada.",
     "forming.base_none": "Excave, empareje, compacte. Mida lo hondo desde arriba de la losa terminada.",
     "forming.line_other": "Mida desde los ~trompos~; ponga otra vez las ~estacas~. Saque el otro borde.",
