@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from bowstring.drawings.boxes import Box
 from bowstring.drawings.sketch import Sketch
+from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.stepdiscs import draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.alone import edges_of, grades_of
 from bowstring.report.forming.fill_edges import FILLS
+from bowstring.report.forming.pass_corners import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
@@ -158,5 +160,8 @@ def _stake_at(answer: Answer) -> float:
 
 
 def pass_svg(answer: Answer, card: CardRow, *, id: str) -> str:
-    """Return the drawing of one card of the forms as SVG; ``id``: prefix of the ids inside."""
+    """Return the drawing of one card of the forms as SVG, of a pad's far corners its plan; ``id``: prefix of the ids
+    inside."""
+    if card["kind"] == f"form_{CORNERS}":
+        return slab_svg(answer, CORNERS, id=id)
     return PassSection(answer, card, id).finish()

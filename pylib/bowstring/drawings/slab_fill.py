@@ -142,6 +142,18 @@ def _diagonal(made: SlabSketch) -> None:
         made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
 
+def _corners(made: SlabSketch) -> None:
+    """The far corners as their card sets them: a side and what lies between them by their discs, a diagonal beside."""
+    shape = made.shape
+    made.ends()
+    far = [shape.string(share, shape.sides) for share in (-1.0, 1.0)]
+    made.sketch.lines([[shape.string(-1.0), far[0]], [shape.string(1.0), far[1]]], "line arrow")
+    _diagonal(made)
+    side, behind = shape.string(-1.0, shape.sides * 0.6), shape.string(0.0, shape.sides)
+    draw_discs(made.sketch, [(1, [side]),
+                             (2, [(behind[0], behind[1] - 15.0), behind])])  # fmt: skip
+
+
 def _radius(made: SlabSketch) -> None:
     edges = made.edges
     assert edges is not None
@@ -172,7 +184,7 @@ def _cuts(made: SlabSketch) -> list[tuple[GridRow, tuple[Point, Point]]]:
 
 def _joints(made: SlabSketch) -> None:
     """The joints by their numbers, those square to the string over the curve, those along it at A's side."""
-    found = _cuts(made)
+    found, made_of = _cuts(made), _Sheet.of(made)
     made.corners()
     made.ends()
     kept: list[Point] = []
@@ -181,11 +193,19 @@ def _joints(made: SlabSketch) -> None:
         spots = [(first[0] - turn * 15.0, first[1]), (last[0] + turn * 15.0, last[1])]
         if row["kind"] == "square":
             spots = [(last[0], last[1] - 15.0)]
+        if isinstance(
+            made_of.own, Pad
+        ):  # its string and its corners stand in the way beside it: on the joint there's room
+            spots += [_between(first, last, share) for share in (0.25, 0.75, 0.15, 0.85)]
         at = next((one for one in spots if _is_free(made, one, kept)), None)
         if at is not None:
             kept.append(at)
             made.sketch.see((at[0], at[1] - RADIUS))
             draw_discs(made.sketch, [(row["number"], [at])])
+
+
+def _between(first: Point, last: Point, share: float) -> Point:
+    return (first[0] + share * (last[0] - first[0]), first[1] + share * (last[1] - first[1]))
 
 
 def _is_free(made: SlabSketch, at: Point, kept: list[Point]) -> bool:
@@ -229,6 +249,9 @@ def _fall(made: SlabSketch, grades: GradesPart) -> None:
     way = (-along / size * made.shape.turn * long, away / size * long)  # paper's y runs down, the string is below
     made.flow((x - way[0], y - way[1]), (x + way[0], y + way[1]))
     steepest = next((row["shown"] for row in grades["slopes"] if row["line"] == grades["steepest"]), "")
+    if isinstance(sheet.there, Pad):  # over its sides nothing else is written, and a name at A or B is in nobody's way
+        made.sketch.words(steepest, sheet.at(0.5, -sheet.there.sides / 2), "number", "middle")
+        return
     beside, anchor = (10.0, "start") if way[0] >= 0 else (-10.0, "end")
     made.sketch.words(steepest, (x + beside, y + 5.0 + (14.0 if way[1] < 0 else -10.0)), "number", anchor)
 
@@ -257,6 +280,7 @@ def _pour(made: SlabSketch) -> None:
 FILLED: dict[str, Callable[[SlabSketch], None]] = {
     "": _first,
     "edges": _edges,
+    "corners": _corners,
     "joints": _joints,
     "grades": _grades,
     "pour": _pour,

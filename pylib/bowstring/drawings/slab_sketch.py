@@ -35,8 +35,8 @@ class SlabSketch:
         self.answer, self.shape = answer, shape_of(answer)
         self.edges = edges_of(answer)
         rows = {row["key"]: row for row in answer["build"]}
-        told = [rows[page]] if page else list(rows.values())
-        title = called(answer, page) if page else say("build.draw_title")
+        told = [rows[page]] if page in rows else list(rows.values())
+        title = called(answer, page) if page in rows else say("forming.title.corners" if page else "build.draw_title")
         lines = [f"{called(answer, row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in told]
         self.sketch = Sketch(id=id, title=title, description=" ".join(lines))
         whole = answer["staked"]["arc_length"]

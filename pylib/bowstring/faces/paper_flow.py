@@ -22,7 +22,7 @@ TYPES = {25: 16.0, 22: 14.0, 20: 13.0, 18: 12.0}
 _TITLE, _GAP = 20.0, 7.0
 _HEAD_TYPE, _HEAD_LINE, _WRAPS = 12.5, 14.0, 120.0
 """The heads' type and its leading; pixels from which on a text that is no length may stand in two lines."""
-_CELL, _BETWEEN = 7.0, 10.0
+_CELL, _BETWEEN = 4.0, 6.0
 _FEWEST, _MOST_COLUMNS = 4, 3
 """Rows of a column beside another one, at least; columns."""
 

@@ -20,7 +20,7 @@ from bowstring.sheet.markup import marked
 from bowstring.words import say
 
 ROWS = (29, 27, 25, 23, 21, 19, 17)
-_JOINT_TYPE, _JOINT_SIDES = 13.0, 11.0
+_JOINT_TYPE, _JOINT_SIDES = 13.0, 5.5
 MANY = 12
 """Rows over which what stands under the tops is smaller."""
 _LOWER = 56.0
@@ -147,7 +147,7 @@ def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
     """The joints in as many equal blocks as it takes for each to stand side by side."""
     if not joints:
         return []
-    widest = max(width(top["shown"], _JOINT_TYPE) for row in joints for top in _both(row))
+    widest = max(width(top["tight"], _JOINT_TYPE) for row in joints for top in _both(row))
     wide = max(1, int((PAGE_WIDE - width(say("forms.inner"), _JOINT_TYPE) - 20.0) / (widest + _JOINT_SIDES)))
     count = -(-len(joints) // -(-len(joints) // wide))
     return [joints[start : start + count] for start in range(0, len(joints), count)]
@@ -156,8 +156,8 @@ def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
 def _joint_tops(rows: list[TopRow]) -> str:
     """The tops at the joints, side by side."""
     lines = [(say("forms.joint"), [row["name"] for row in rows])]
-    outer = [row["outside"]["shown"] for row in rows]
-    inner = [row["inside"]["shown"] if row["inside"] else "" for row in rows]
+    outer = [row["outside"]["tight"] for row in rows]
+    inner = [row["inside"]["tight"] if row["inside"] else "" for row in rows]
     lines += (
         [(say("forms.both"), outer)] if outer == inner else [(say("forms.outer"), outer), (say("forms.inner"), inner)]
     )

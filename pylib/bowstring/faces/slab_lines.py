@@ -79,6 +79,8 @@ def _of_fill(arcs: Arcs, typed: Typed) -> Iterator[str]:
     sides = length_of(arcs, typed, "slab-sides")
     if sides:
         yield say("numbers.slab_both_sides" if "slab-both_ends" in typed else "numbers.slab_sides", sides=sides)
+        if "slab-both_ends" not in typed:
+            yield say(f"numbers.slab_back.{typed.get('slab-back') or 'formed'}")
     thickness = length_of(arcs, typed, "slab-thickness", small=True)
     if thickness:
         yield say("numbers.slab_thick", thickness=thickness)
@@ -120,7 +122,8 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
         yield say("numbers.slope_level")
     elif slope:
         key = "numbers.slope_up" if high else "numbers.slope_no_end"
-        yield say(key, slope=slope, end=high) if high else say(key, slope=slope)
+        other = "A" if high == "B" else "B"
+        yield say(key, slope=slope, end=high, other=other) if high else say(key, slope=slope)
     elif high and not all(tops.values()):
         yield say("numbers.slope_no_slope", end=high)
     if not all(tops.values()):

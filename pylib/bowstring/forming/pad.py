@@ -29,6 +29,7 @@ class Pad:
     Attributes:
         arc: from A to B; sides: how long each side is, metres.
         both: the same arc stands at the other end, too, in place of the back.
+        against: the back is what stands there already, a building's face or a slab, and no form of its own.
 
     Raises ``ValueError`` for an arc of more than a half circle, and for sides of no length.
     """
@@ -36,6 +37,7 @@ class Pad:
     arc: Arc
     sides: float
     both: bool = False
+    against: bool = False
 
     def __post_init__(self) -> None:
         """Refuse what no side runs back from."""
@@ -101,6 +103,11 @@ class Pad:
     def ends(self) -> int:
         """How many ends are rounded."""
         return 2 if self.both else 1
+
+    @property
+    def backed(self) -> bool:
+        """Whether a straight form closes it at the back."""
+        return not (self.both or self.against)
 
     @property
     def joined(self) -> float:

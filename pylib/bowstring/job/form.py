@@ -188,7 +188,8 @@ class SlabForm(TypedDict, total=False):
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
     everything between the curve and the string from A to B, and ``sides``: with straight sides so long, square back
-    from A and B; ``both_ends``: the same curve stands at the other end of them, too; ``apron``: a stretch where it is
+    from A and B; ``both_ends``: the same curve stands at the other end of them, too; ``back``: what closes
+    them there, ``formed`` or ``against`` a building; ``apron``: a stretch where it is
     thicker; ``depths``: as measured down to the base. ``poured``: ``slab`` or
     ``wall``. Of a wall ``thickness`` is its height, and the job's ``width`` how thick it is; over 0.4 m thick and
     unsaid it is asked."""
@@ -207,6 +208,7 @@ class SlabForm(TypedDict, total=False):
     fills: bool
     sides: Size
     both_ends: bool
+    back: str
     apron: ApronForm
     depths: Sequence[DepthForm]
     poured: str

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
+from bowstring.job.terms import BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
 from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
@@ -61,7 +61,8 @@ class SlabSaid:
         edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
         footing_width, footing_depth: of the footing under its middle.
         fills: it has no width: it is everything between the curve and the string from A to B.
-        sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end.
+        sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end;
+            back: a word of ``terms.BACKS``, ``None`` where it isn't said: what closes them at the other end.
         apron: where it is thicker; depths: as measured, by where they are.
         poured: a word of ``terms.POURED``, ``None`` where it isn't said. Of a wall the thickness is its height, and
             the job's width how thick it is.
@@ -81,6 +82,7 @@ class SlabSaid:
     fills: bool = False
     sides: float | None = None
     both_ends: bool = False
+    back: str | None = None
     apron: ApronSaid | None = None
     depths: tuple[DepthRead, ...] = ()
     poured: str | None = None
@@ -181,7 +183,8 @@ def read_forming(reader: Reader) -> Forming:
 
 def _slab(reader: Reader) -> SlabSaid:
     keys = ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width", "edge_depth",
-            "footing_width", "footing_depth", "fills", "sides", "both_ends", "apron", "depths", "poured")  # fmt: skip
+            "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "apron", "depths",
+            "poured")  # fmt: skip
     slab = reader.inside("slab", keys)
     if slab is None:
         return SlabSaid()
@@ -209,6 +212,7 @@ def _slab(reader: Reader) -> SlabSaid:
         fills=bool(slab.flag("fills")),
         sides=sides,
         both_ends=both_ends,
+        back=_back(slab, sides, both_ends),
         apron=_apron(slab, thickness),
         depths=_depths(slab),
     )
@@ -257,6 +261,14 @@ def _sides(slab: Reader) -> tuple[float | None, bool]:
     if both and sides is None:
         raise bad(slab.field("sides"), "pad.no_length")
     return sides, both
+
+
+def _back(slab: Reader, sides: float | None, both: bool) -> str | None:
+    """Return what closes a pad behind its string; raises ``BadJob`` where it has no straight end there."""
+    back = slab.choice("back", BACKS)
+    if back is not None and (sides is None or both):
+        raise bad(slab.field("back"), "pad.no_back")
+    return back
 
 
 def _wall_alone(slab: Reader, poured: str | None) -> None:

@@ -28,6 +28,9 @@ on a hand, for somebody who walks from A to B."""
 POURED = ("slab", "wall")
 """What is poured, where a job says it; unsaid it is a slab, but for one that is over ``DEEPEST_SLAB`` thick."""
 
+BACKS = ("formed", "against")
+"""What closes a pad behind its string, where a job says it: a form of its own (unsaid too), or what stands there."""
+
 DEEPEST_SLAB = 0.4
 """Metres: what is deeper is likely a wall, and no board on stakes holds it (common practice, no source)."""
 

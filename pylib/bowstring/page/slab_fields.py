@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import BOARD_LEVELS, POURED, SLAB_KEYS
+from bowstring.job.terms import BACKS, BOARD_LEVELS, POURED, SLAB_KEYS
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -22,6 +22,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("slab.fills", "flag", "slab_fills", ("", "yes")),
     ("slab.sides", "length", "slab_sides", ()),
     ("slab.both_ends", "flag", "slab_both_ends", ()),
+    ("slab.back", "choice", "slab_back", (*BACKS, "")),
     ("slab.thickness", "fine", "slab_thickness", ()),
     ("slab.end_width", "length", "slab_end_width", ()),
     ("slab.base", "bed", "slab_base", ()),
@@ -61,7 +62,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 )
 """Each with its place, kind, word and choices, see ``fields.Field``."""
 
-_OF_A_PAD = ("slab.sides", "slab.both_ends")
+_OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back")
 """Only a slab that fills its curve has them."""
 
 OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths")
@@ -109,6 +110,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
             continue  # left in its field by somebody whose slab filled the curve before
         if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":
             continue  # left in its field by somebody who said a slab before
+        if place == "slab.back" and ("slab-sides" not in typed or "slab-both_ends" in typed):
+            continue  # or had a square end before
         if key and name in typed:
             *groups, last = (group, *key.split("."))
             inside: dict[str, object] = job

@@ -28,6 +28,7 @@ def slab_html(page: Entries) -> str:
             _choice(page, "slab.poured", lambda field, value: f"<span>{_words(field, value)}</span>"),
             _choice(page, "slab.fills", lambda field, value: f"<span>{_words(field, value)}</span>", asked=True),
             page.plain(["slab.sides", "slab.both_ends"]),
+            _choice(page, "slab.back", lambda field, value: f"<span>{_words(field, value)}</span>"),
             page.plain(["width", "slab.thickness"]),
             page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),

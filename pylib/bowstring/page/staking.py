@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
@@ -27,6 +28,9 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
     if not answered["stops"] and (done_marks or card_at(answered, card)["mark"]):
         made["marks"] = {str(number): mark for number, mark in marks(answered).items()}
     moved = _moved(answered, asked, done, link)
+    corners = [] if moved or not done_marks else _corners(answered, asked, done_marks, link)
+    if corners:
+        return made | {"html": _stood_html(corners, asked["fields"]["stood"], _without_corners(asked["fields"]))}
     if moved:
         state = {"sign": "stop", "text": say("page.state_old")}
         return made | {"html": _stood_html(moved, asked["fields"]["stood"]), "state": state}
@@ -100,6 +104,23 @@ def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable
     return moved_since(answered, asked["fields"], done, link)
 
 
+def _corners(
+    answered: Answer, asked: Asked, done_marks: Collection[str], link: Callable[[], str]
+) -> list[str]:  # fmt: skip
+    """Return a pad's far corners where they stand by other numbers than those in the fields."""
+    stood = asked["fields"].get("stood", "")
+    if answered["stops"] or not stood or stood == link():
+        return []
+    from bowstring.page.stood import moved_corners
+
+    return moved_corners(answered["form_cards"], done_marks)
+
+
+def _without_corners(fields: Mapping[str, str]) -> str:
+    """What is done without the card of the far corners: they are set again, and nothing else."""
+    return " ".join(text for text in fields.get("done", "").split() if not text.startswith("form_corners-"))
+
+
 def stood_text(moved: Sequence[str]) -> str:
     """Return the sentence that names what is set by the old numbers."""
     names = ", ".join(moved[:NAMED])
@@ -108,15 +129,21 @@ def stood_text(moved: Sequence[str]) -> str:
     return say("page.stood_one" if len(moved) == 1 else "page.stood", names=names)
 
 
-def _stood_html(moved: Sequence[str], stood: str) -> str:
+def _stood_html(moved: Sequence[str], stood: str, left: str | None = None) -> str:
     """Return the stop: first the way by which every stake stands on the numbers that hold now; the other one takes the
-    change back."""
+    change back. ``left``: what stays done where only these are set again, ``None`` where every stake is."""
     title = escape(stood_text(moved))
+    again = f'<button type="button" class="btn first" data-do="restart">{escape(say("page.stood_again"))}</button>'
+    if left is not None:
+        words, fields = (
+            escape(say("page.stood_again_these", names=", ".join(moved))),
+            escape(json.dumps({"done": left})),
+        )
+        again = f'<button type="button" class="btn first" data-do="fill" data-fill="{fields}">{words}</button>'
     return (
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
         f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'
-        f'<div class="thumb one"><button type="button" class="btn first" data-do="restart">'
-        f"{escape(say('page.stood_again'))}</button>"
+        f'<div class="thumb one">{again}'
         f'<button type="button" class="btn plain" data-do="stood" data-stood="{escape(stood)}">'
         f"{escape(say('page.stood_keep'))}</button></div>"
     )

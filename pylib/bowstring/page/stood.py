@@ -8,12 +8,15 @@ from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
 from bowstring.construction import HELPERS
+from bowstring.faces.passes import changed
 from bowstring.job.link import read_link
 from bowstring.job.terms import RECORD_KEYS, SLAB_KEYS
 from bowstring.page.shown import shown_here
+from bowstring.report.forming.pass_corners import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 
+FAR = ("A-2", "B-2")
 LEAST_MOVED = 0.0005
 """Metres: no tape shows less."""
 
@@ -72,6 +75,11 @@ def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[in
         *pins,
         *(name for name in names if name not in got and _apart(stood.get(name), today.get(name), numbers=numbers)),
     ]
+
+
+def moved_corners(cards: Collection[CardRow], done_marks: Collection[str]) -> list[str]:
+    """Return the far corners of a pad that were set by other numbers than their card has now; ``cards``: the forms'."""
+    return [stake for card in cards if changed(card, done_marks) for stake in FAR if card["kind"] == f"form_{CORNERS}"]
 
 
 def _pins_moved(done: Collection[CardRow], now: Collection[CardRow]) -> list[str]:

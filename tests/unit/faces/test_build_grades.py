@@ -34,7 +34,7 @@ def test_the_page_has_every_top_once() -> None:
     assert answer["grades"] is not None and page.count("<table") == 2
     rows = re.findall(r'<tr><th scope="row">(.*?)</tr>', page)
     assert [plain(row).split()[0] for row in rows] == [row["name"] for row in answer["grades"]["rows"]]
-    assert plain(rows[0]) == 'A 0 0.00 7/8" low -0.08' and plain(rows[8]) == 'B 11-3/8" 0.95 10-1/2" 0.87'
+    assert plain(rows[0]) == 'A 0 0.00 7/8" low -0.08' and plain(rows[8]) == 'B 11-3/8" high 0.95 10-1/2" high 0.87'
     assert plain(page).startswith('B stands 11-3/8" above A. Inner form 7/8" lower.')
     assert "local code and the licensed professional decide" in plain(page)
     assert fills(page) == []
@@ -77,6 +77,6 @@ def test_no_number_of_the_text_sheet_breaks() -> None:
     text = sheet_text(answered(**{"from": "100 ft"}, instrument="104.5 ft", ground=ground))
     assert "*" not in text[text.index("GRADES") : text.index("HOW YOUR")]
     lines = [" ".join(line.split()) for line in text.splitlines()]
-    assert 'R1 1-3/8" 0.12 1/2" 0.04' in lines
+    assert 'R1 1-3/8" high 0.12 1/2" high 0.04' in lines
     assert "R1 100.12 4.38 4' 4-5/8\" 100.04 4.46 4' 5-1/2\"" in lines
     assert 'A cut 2-3/4" none' in lines

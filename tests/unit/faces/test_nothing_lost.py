@@ -48,6 +48,8 @@ JOBS: dict[str, dict[str, Any]] = {
                "grade": {"slope": 2, "high": "B", "low": "inside"}},
     "rounded end": {**PLAIN, "slab": {"thickness": "4 in", "fills": True, "sides": "12 ft"},
                     "joints": {"every": "5 ft"}, "grade": {"slope": 2, "high": "B", "low": "inside"}},
+    "square end": {**PLAIN, "slab": {"thickness": "4 in", "fills": True, "sides": "12 ft", "back": "against"},
+                   "grade": {"slope": 2, "high": "B", "low": "inside"}},
     "both ends": {**PLAIN, "slab": {"thickness": "4 in", "fills": True, "sides": "12 ft", "both_ends": True},
                   "grade": {"slope": 2, "high": "B", "low": "inside"}},
 }  # fmt: skip

@@ -190,3 +190,22 @@ def test_the_numbers_say_that_stakes_stand_by_old_ones() -> None:
 def test_the_numbers_say_nothing_of_old_ones_where_none_moved(change: dict[str, str]) -> None:
     told = later({**worked(FIELDS), **change})
     assert told["go"] == say("numbers.go_on", step=M + 1) and told["state"]["sign"] == "computed"
+
+
+def test_sides_changed_under_far_corners_that_stand_are_a_stop_that_names_them() -> None:
+    """Their card done with 21 ft, then 22 ft typed: nothing but the two corners is set again, and 21 ft clears it."""
+    fields = {"unit": "ft-in", "arc-chord": "14 ft", "arc-radius": "7 ft", "side": "left", "drawn_to": "face",
+              "levels": "2", "start": "ends", "slab-fills": "yes",
+              "slab-sides": "21 ft", "slab-thickness": "5 in"}  # fmt: skip
+    told = card(fields)
+    corners = next(n for n in range(1, told["count"] + 1) if 'data-kind="form_corners"' in card(fields, n)["html"])
+    stood = worked(fields, corners - 1)
+    told = card(stood, corners)
+    mark = told["marks"][str(corners)]
+    stood = {**stood, **told["fixed"], "done": f"{stood['done']} {mark}"}
+    assert say("page.stood", names="A-2, B-2") not in card(stood)["html"]
+    stop = card({**stood, "slab-sides": "22 ft"})["html"]
+    assert say("page.stood", names="A-2, B-2") in stop and 'data-do="restart"' not in stop
+    left = stood["done"].replace(mark, "").strip()
+    assert say("page.stood", names="A-2, B-2") not in card({**stood, "slab-sides": "22 ft", "done": left})["html"]
+    assert say("page.stood", names="A-2, B-2") in card({**stood, "slab-sides": "22 ft", "title": "Patio"})["html"]

@@ -186,7 +186,7 @@ def test_joints_run_over_the_whole_depth() -> None:
     rows = joints["grid"]
     assert [(row["kind"], row["at"] / FOOT) for row in rows] == [
         ("square", pytest.approx(10)), ("along", pytest.approx(-20 / 3)), ("along", pytest.approx(5 / 3))]  # fmt: skip
-    assert [row["at_shown"] for row in rows[1:]] == ["back 6' 8\"", "1' 8\""]
+    assert [row["at_shown"] for row in rows[1:]] == ["6' 8\" back", "1' 8\" out"]
     assert rows[1]["arc_shown"] == "sides" and not any(row["sharp"] for row in rows)
     assert joints["depth"] is not None
 
@@ -260,3 +260,71 @@ def test_sides_left_in_their_field_say_nothing_of_a_band() -> None:
 def test_hypotenuse_of_both_legs() -> None:
     low = answer_to(LOW)["edges"]
     assert low is not None and low["diagonal"] == pytest.approx(hypot(6.0, 2.4))
+
+
+def test_every_top_of_a_pad_says_on_which_side_of_a_s_it_is() -> None:
+    """R 7 ft, 1.0417 % away from the back: the curve's middle is 84 in x 0.010417 = 0.875 in low, the corners 15 ft
+    back 180 in x 0.010417 = 1.875 in high. Read as low, too, one end would be 3-3/4 in wrong."""
+    job = {**PAD, "arc": {"radius": "7 ft", "chord": "14 ft"}, "board": {"level": "clear"},
+           "grade": {"slope": 0, "cross": 1.0417, "low": "outside"}}  # fmt: skip
+    told = answer_to(job)
+    grades = told["grades"]
+    assert grades is not None
+    tops = {row["name"]: row["outside"] for row in grades["rows"]}
+    assert [tops[name]["shown"] for name in ("A", "A-2", "B-2")] == ["0", '1-7/8" high', '1-7/8" high']
+    assert [tops[name]["tight"] for name in ("A", "A-2", "B-2")] == ["0", '+1-7/8"', '+1-7/8"']
+    middle = next(row["outside"] for row in grades["rows"] if row["share"] == 0.5)
+    assert (middle["shown"], middle["tight"]) == ('7/8" low', '7/8" low')
+    card = next(card for card in told["form_cards"] if card["kind"] == "form_tops")
+    assert [(one["label"], one["shown"]) for one in card["numbers"]] == [("curve's middle, below the string", '7/8"')]
+    assert 'A-2: 1-7/8" high. B-2: 1-7/8" high. Other tops, joints: paper.' in card["notes"]
+
+
+AGAINST: dict[str, Any] = {**PAD, "slab": {**PAD["slab"], "back": "against"}, "board": {"level": "clear"}}
+
+
+def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_of_its_length() -> None:
+    """20 ft of strip, 1/2 in thick: 15 ft to the building leaves 14 ft 11-1/2 in. The side boards end at its face:
+    15 ft less the 2 ft of the curve's board, where a back form's own 1-1/2 in would come on. 6 stakes are gone."""
+    formed, told = answer_to({**PAD, "board": {"level": "clear"}}), answer_to(AGAINST)
+    edges, boards, before = told["edges"], told["boards"], formed["boards"]
+    assert edges is not None and boards is not None and before is not None
+    assert boards["stakes"] == before["stakes"] - 6
+    assert (boards["cut"][-1]["name"], boards["cut"][-1]["needs"]) == ("straight: sides", "2 of 13' 0\"")
+    how = " ".join(edges["sides_how"])
+    assert "no back form, no form stakes and no dig past it" in how and "The back form runs" not in how
+    assert '1/2" thick, 20\' 0" long' in how and "15' 0\" to the building leaves 14' 11-1/2\" of concrete" in how
+    row = next(row for row in edges["lines"] if row["key"] == "back")
+    assert (row["note"], row["set"]) == ("no form, and no dig past it", False)
+    cards = {card["kind"]: card["text"] for card in told["form_cards"]}
+    assert cards["form_corners"].endswith("Mark A-2 and B-2 on the building.")
+    assert cards["form_dig"].endswith("Paint the dig line to the building.")
+    marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
+    assert marks[0]["form_line"] != marks[1]["form_line"]
+    assert told["pour"] == formed["pour"]
+
+
+@pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])
+def test_water_that_runs_to_the_building_is_warned_of(low: str, warned: bool) -> None:
+    told = answer_to({**AGAINST, "grade": {"slope": 0, "cross": 1, "low": low}})
+    grades = told["grades"]
+    assert grades is not None
+    assert ("Water runs to the building. Slope it away, or ask the designer." in grades["warnings"]) is warned
+    assert (grades["state"], grades["short"] == "Water runs to the building") == ("near" if warned else "usual", warned)
+    tops = next(card for card in told["form_cards"] if card["kind"] == "form_tops")
+    assert ("Water runs to the building" in tops["notes"]) is warned
+    away = answer_to({**PAD, "grade": {"slope": 0, "cross": 1, "low": low}})["grades"]
+    assert away is not None and away["state"] == "usual"
+
+
+def test_a_square_end_comes_through_link_and_form_and_wants_straight_sides() -> None:
+    assert read_link(write_link(AGAINST))["slab"]["back"] == "against"  # type: ignore[arg-type]
+    typed = fields_of_job(AGAINST)  # type: ignore[arg-type]
+    assert job_of_fields(typed)["slab"]["back"] == "against"
+    assert "back" not in job_of_fields({**typed, "slab-both_ends": "on"})["slab"]
+    assert "back" not in job_of_fields({name: text for name, text in typed.items() if name != "slab-sides"})["slab"]
+    for slab in ({**BOTH["slab"], "back": "against"}, {"fills": True, "back": "formed"}):
+        with pytest.raises(BadJob, match="square end stands behind straight sides"):
+            answer({**PAD, "slab": slab})  # type: ignore[typeddict-item]
+    with pytest.raises(BadJob):
+        answer({**PAD, "slab": {**PAD["slab"], "back": "open"}})  # type: ignore[typeddict-item]

@@ -75,8 +75,8 @@ def without(job: dict[str, Any], key: str) -> dict[str, Any]:
         ({**WALK, "width": "63 ft"}, []),  # no inner edge
         (WALL, []),
         (FILL, ALL_OF_THEM),
-        (PAD, ALL_OF_THEM),
-        (FAR_PAD, ALL_OF_THEM[1:]),
+        (PAD, ["corners", *ALL_OF_THEM]),
+        (FAR_PAD, ["corners", *ALL_OF_THEM[1:]]),
         ({**PAD, "arc": {"radius": "10 ft", "central_angle": "200"}}, []),  # no sides run back from that
         ({**PAD, "slab": {"fills": True, "sides": "15 ft"}}, []),  # no thickness
     ],
@@ -238,7 +238,7 @@ def test_cards_of_a_round_ended_pad_prove_its_sides_by_what_no_step_pulls() -> N
     assert shown(cards["line"]) == ["2' 0\"", "15' 0\""]
     assert cards["line"]["right"] is not None and cards["line"]["right"]["shown"] == "25' 0\""
     assert "The sides run 15' 0\" back, square to A to B." in cards["dig"]["notes"]
-    assert 'A-2: 2-3/4". B-2: 1/4". Other tops, joints: paper.' in cards["tops"]["notes"]
+    assert 'A-2: 2-3/4" high. B-2: 1/4" high. Other tops, joints: paper.' in cards["tops"]["notes"]
     assert shown(cards_of(FAR_PAD)["line"]) == ["3' 0\"", "15' 0\""]
     assert shown(cards_of(NEAR_FILL)["line"])[0] == "2' 6\""  # 1-1/2 ft, up to 2 ft off, and the 6 in
 
@@ -263,4 +263,18 @@ def feet_of(text: str) -> float:
 
 def test_sides_that_change_bring_back_the_cards_that_hang_on_them() -> None:
     old, new = marks_of(PAD), marks_of({**PAD, "slab": {**PAD["slab"], "sides": "16 ft"}})
-    assert {what for what in old if old[what] != new[what]} == {"hubs", "dig", "line", "stakes", "tops", "pour"}
+    assert {what for what in old if old[what] != new[what]} == {
+        "corners", "hubs", "dig", "line", "stakes", "tops", "pour",
+    }  # fmt: skip
+
+
+def test_the_far_corners_have_a_card_before_the_dig_and_no_step_pulls_what_proves_them() -> None:
+    """20 by 15 ft: the diagonal is 25 ft by 3-4-5. The sides are squared by 12, 16 and 20 ft, 4 times that triangle."""
+    card = cards_of(PAD)["corners"]
+    assert card["number"] == 1 and shown(card) == ["15' 0\"", "20' 0\""]
+    assert card["right"] is not None and card["right"]["shown"] == "25' 0\""
+    assert "3-4-5: 12' 0\" on A to B, 16' 0\" back, 20' 0\" across." in card["notes"]
+    assert "They go with the dig: set again on the base." in card["notes"]
+    far = cards_of(FAR_PAD)["corners"]["notes"]
+    assert "From the concrete's corners, not your stakes." in far and not any("dig" in note for note in far)
+    assert "corners" not in cards_of(FILL)

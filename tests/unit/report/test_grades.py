@@ -42,14 +42,21 @@ def texts(part: Any, edge: str, kind: str = "stake") -> list[str]:
 def test_the_walk_of_the_notes() -> None:
     """Worked by hand from z = g Rc a - x d with R 62 ft, 5 ft wide, 2 % and 1.5 %."""
     part = part_of(graded())
-    outside = '0, 1-3/8", 2-7/8", 4-1/4", 5-5/8", 7-1/8", 8-1/2", 9-7/8", 11-3/8"'
-    inside = '7/8" low, 1/2", 2", 3-3/8", 4-3/4", 6-1/4", 7-5/8", 9", 10-1/2"'
+    outside = (
+        '0, 1-3/8" high, 2-7/8" high, 4-1/4" high, 5-5/8" high, 7-1/8" high, 8-1/2" high, 9-7/8" high, 11-3/8" high'
+    )
+    inside = '7/8" low, 1/2" high, 2" high, 3-3/8" high, 4-3/4" high, 6-1/4" high, 7-5/8" high, 9" high, 10-1/2" high'
     assert texts(part, "outside") == outside.split(", ") and texts(part, "inside") == inside.split(", ")
     feet = [[row[edge]["feet"] for row in part["rows"] if row["kind"] == "stake"] for edge in ("outside", "inside")]
     assert feet[0] == ["0.00", "0.12", "0.24", "0.35", "0.47", "0.59", "0.71", "0.83", "0.95"]
     assert feet[1] == ["-0.08", "0.04", "0.16", "0.28", "0.40", "0.52", "0.63", "0.75", "0.87"]
-    outside = '1-1/8", 2-1/4", 3-3/8", 4-1/2", 5-5/8", 6-3/4", 8", 9-1/8", 10-1/4"'
-    inside = '1/4", 1-3/8", 2-1/2", 3-5/8", 4-3/4", 5-7/8", 7", 8-1/8", 9-3/8"'
+    outside = (
+        '1-1/8" high, 2-1/4" high, 3-3/8" high, 4-1/2" high, 5-5/8" high, 6-3/4" high, 8" high, '
+        '9-1/8" high, 10-1/4" high'
+    )
+    inside = (
+        '1/4" high, 1-3/8" high, 2-1/2" high, 3-5/8" high, 4-3/4" high, 5-7/8" high, 7" high, 8-1/8" high, 9-3/8" high'
+    )
     assert texts(part, "outside", "joint") == outside.split(", ")
     assert texts(part, "inside", "joint") == inside.split(", ")
     assert {row["line"]: row["shown"] for row in part["slopes"]} == {
@@ -199,7 +206,7 @@ def test_the_low_point_is_named(grade: dict[str, Any], corners: list[str]) -> No
 def test_the_tops_at_both_ends_give_the_slope() -> None:
     part = part_of(graded(without=("slope", "high"), to="9 in"))
     last = next(row for row in part["rows"] if row["name"] == "B")
-    assert last["outside"]["shown"] == '9"' and part["high"] == "B" and part["hold"] is None
+    assert last["outside"]["shown"] == '9" high' and part["high"] == "B" and part["hold"] is None
     assert part["running"] == pytest.approx(0.75 / (59.5 * 0.7949616), rel=1e-6)
     over = part_of(graded(without=("slope", "high"), to="2 ft 6 in"))
     assert [way["fields"] for way in over["ways"]] == [{"grade-limit": "8.33"}]
@@ -279,7 +286,7 @@ def test_metric_is_told_in_millimetres() -> None:
     job = {"unit": "m", "arc": {"radius": "19 m", "central_angle": 45.54795}, "width": "1.5 m",
            "slab": {"thickness": "100 mm"}, "joints": {}}  # fmt: skip
     part = part_of(graded(job=job))
-    assert part["has"] == [] and texts(part, "outside")[-1] == "290 mm" and texts(part, "inside")[0] == "23 mm low"
+    assert part["has"] == [] and texts(part, "outside")[-1] == "290 mm high" and texts(part, "inside")[0] == "23 mm low"
     assert (part["drop"], part["most_drop"]) == ("18 mm", "25 mm")
     assert "1.2-m level" in " ".join(part["judged"])
     levels = part_of(graded(job=job, **{"from": "100 m"}, instrument="101.4 m"))

@@ -43,7 +43,7 @@ def test_one_arc_as_a_line_has_the_tops_of_the_arc_alone() -> None:
     alone = bowstring.answering(WALK)["grades"]  # type: ignore[arg-type]
     assert alone is not None and "rows" in alone
     rows = [
-        [row["name"], row["outside"]["shown"], row["outside"]["feet"], row["inside"]["shown"], row["inside"]["feet"]]
+        [row["name"], row["outside"]["tight"], row["outside"]["feet"], row["inside"]["tight"], row["inside"]["feet"]]
         for row in alone["rows"]
         if row["kind"] == "stake"
     ]

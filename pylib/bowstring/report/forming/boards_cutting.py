@@ -103,10 +103,10 @@ def straights_of(plan: Plan, choice: Choice) -> tuple[float, ...]:
     """
     pad = plan.filled
     if isinstance(pad, Pad):
-        past = 0.0 if pad.both else choice.thick.board.thickness
+        past = choice.thick.board.thickness if pad.backed else 0.0
         side = pad.sides + past - (pad.ends * choice.overrun if pad.tangent else 0.0)
         sides = (side, side) if side > past + pad.sides * 1e-9 else ()
-        return sides if pad.both else (*sides, pad.arc.chord)
+        return (*sides, pad.arc.chord) if pad.backed else sides
     if plan.filled is not None:
         return (plan.filled.arc.chord,)
     width = plan.width or 0.0
@@ -187,7 +187,7 @@ def _straight_title(plan: Plan, made: Cut) -> str:
     """Return what the straight forms of a slab that fills its curve are."""
     if not isinstance(plan.filled, Pad):
         return say("fill.straight_form")
-    if plan.filled.both:
+    if not plan.filled.backed:
         return say("pad.side_forms")
     return say("pad.straight_forms" if len(made.ends) > 1 else "pad.back_form")
 

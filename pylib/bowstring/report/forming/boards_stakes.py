@@ -118,7 +118,7 @@ def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
     if not isinstance(filled, Pad):
         return [staked("fill.stakes_string", 1, filled.arc.chord)]
     sides = staked("pad.stakes_sides", 2, filled.sides)
-    return [sides] if filled.both else [sides, staked("pad.stakes_back", 1, filled.arc.chord)]
+    return [sides, staked("pad.stakes_back", 1, filled.arc.chord)] if filled.backed else [sides]
 
 
 def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:

@@ -48,7 +48,9 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
     plane = settled.plane
     stop = _too_steep(settled) if plan.said.grade.demanded else None
     rows = [] if stop else _rows(plan, filled, plane)
-    warned = settled.over or settled.across_over or settled.near or settled.across_near
+    warned = (
+        runs_to_building(filled, plane) or settled.over or settled.across_over or settled.near or settled.across_near
+    )
     short, more = _two_lines(plan, filled, settled)
     slopes = ((STRING, abs(plane.along)), (GREATEST, plane.greatest))
     part |= {
@@ -67,7 +69,7 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
         "hold": settled.hold,
         "ways": list(_ways(settled)),
         "stop": stop,
-        "warnings": list(_warnings(plan, settled)),
+        "warnings": list(_warnings(plan, settled, filled)),
         "sides": ["outside"],
     }
     if stop:
@@ -135,6 +137,8 @@ def _two_lines(plan: Plan, filled: Filled, settled: SettledPlane) -> tuple[str, 
         return text, say("grades.more_across_over", limit=across_limit_of(settled.across_limit))
     up = plane.along * filled.arc.chord
     text = say(f"grades.{'level' if not up else 'up' if up > 0 else 'down'}", height=size_of(tape, up))
+    if runs_to_building(filled, plane):
+        return say("pad.short_building"), say("pad.more_building", slope=percent(plane.away))
     if not plane.away:
         return text, say("fill.level_off")
     low = "string" if plane.away > 0 else "curve"
@@ -177,7 +181,14 @@ def _drops(plan: Plan, settled: SettledPlane) -> tuple[str, str]:
     return marks.show(min(marks.round(away), most)), marks.show(most)
 
 
-def _warnings(plan: Plan, settled: SettledPlane) -> Iterator[str]:
+def runs_to_building(filled: Filled, plane: Plane) -> bool:
+    """Tell whether a pad falls toward the building that stands at its back."""
+    return isinstance(filled, Pad) and filled.against and plane.away > 0
+
+
+def _warnings(plan: Plan, settled: SettledPlane, filled: Filled) -> Iterator[str]:
+    if runs_to_building(filled, settled.plane):
+        yield say("pad.water_building")
     unit = "feet" if plan.tape.feet else "metric"
     if settled.over:
         yield _over_text(settled)

@@ -97,7 +97,7 @@ def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
         "text": _text(plan, jointing),
         "conclusion": "" if stopped else _conclusion(plan, filled, made),
         "stop": _stop(plan, jointing) if stopped else "",
-        "taped": say("pad.taped" if isinstance(filled, Pad) else "fill.taped", longer=_longer(plan, longer)),
+        "taped": say(_taped(filled), longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "cautions": [say("joints.silica")],
     }
@@ -115,6 +115,13 @@ def row_of_fill_joints(plan: Plan, part: JointsPart | None) -> BuildRow:
 
 def _is_sharp(made: Grid) -> bool:
     return degrees(made.corner) < LEAST_CORNER - 1e-9
+
+
+def _taped(filled: Filled) -> str:
+    """The sentence that says along what joints are taped."""
+    if not isinstance(filled, Pad):
+        return "fill.taped"
+    return "pad.taped_both" if filled.both else "pad.taped"
 
 
 def _longer(plan: Plan, longer: float) -> str:
@@ -181,7 +188,7 @@ def _row(plan: Plan, filled: Filled, number: int, kind: str, joint: GridJoint) -
         "number": number,
         "kind": kind,
         "at": at,
-        "at_shown": _at_shown(plan, filled, at) if kind == SQUARE else _off_shown(plan, at),
+        "at_shown": _at_shown(plan, filled, at) if kind == SQUARE else _off_shown(plan, filled, at),
         "arc": list(joint.arc),
         "arc_shown": places[0] if len(places) == 1 else say("fill.two_places", first=places[0], last=places[1]),
         "corner": corner,
@@ -190,9 +197,12 @@ def _row(plan: Plan, filled: Filled, number: int, kind: str, joint: GridJoint) -
     }
 
 
-def _off_shown(plan: Plan, at: float) -> str:
+def _off_shown(plan: Plan, filled: Filled, at: float) -> str:
+    """How far off the string, and of a pad on which side of it."""
     shown = plan.tape.show_running(abs(at))
-    return say("pad.behind", size=shown) if at < 0 and plan.tape.round(-at) else shown
+    if not isinstance(filled, Pad) or not plan.tape.round(abs(at)):
+        return shown
+    return say("pad.behind" if at < 0 else "pad.ahead", size=shown)
 
 
 def _at_shown(plan: Plan, filled: Filled, at: float) -> str:

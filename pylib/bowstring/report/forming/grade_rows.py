@@ -82,6 +82,7 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: f
     return {
         "level": top - start,
         "shown": told.shown,
+        "tight": told.tight,
         "low": told.low,
         "feet": told.feet,
         "elevation": "" if said.start is None else elevation(tape, top),
@@ -110,14 +111,14 @@ def across_rows(plan: Plan, grade: Grade) -> list[AcrossRow]:
     width = grade.band.width(CENTER)
     for quarter in range(5):
         above = crown(4.0, grade.crown, float(quarter))
-        told = height(plan.tape, above)
+        marks = tape_of_heights(plan.tape)
         rows.append(
             {
                 "across": width * quarter / 4,
                 "across_shown": plan.tape.show(width * quarter / 4),
                 "height": above,
-                "shown": told.shown,
-                "feet": hundredths(above) if told.feet else "",
+                "shown": marks.show(above) if marks.round(above) else "0",  # over the edges: none is a low one
+                "feet": hundredths(above) if plan.tape.unit == "ft-in" else "",
             }
         )
     return rows

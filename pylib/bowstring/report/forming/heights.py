@@ -19,11 +19,13 @@ _HEIGHTS = {"ft": _FEET, "m": _METRES, "mm": _MILLIMETRES}
 class Height:
     """A height over a mark, told.
 
-    ``shown``: one below it says ``low``, in inches never with a bare minus; ``low``: whether it is below it by what is
-    shown; ``feet``: hundredths of a foot, empty where ``shown`` says all.
+    ``shown``: says ``high`` or ``low`` but at the mark itself, in inches never with a bare sign: beside a low one a
+    bare height is read as low, too; ``tight``: the same for a narrow column, a plus in place of the word; ``low``:
+    whether it is below it by what is shown; ``feet``: hundredths of a foot, empty where ``shown`` says all.
     """
 
     shown: str
+    tight: str
     low: bool
     feet: str
 
@@ -34,8 +36,9 @@ def height(tape: Tape, metres: float) -> Height:
     nearest = marks.round(metres)
     low = nearest < 0
     size = marks.show(abs(metres)) if nearest else "0"
-    shown = say("grades.low_by", height=size) if low else size
-    return Height(shown, low, hundredths(metres) if tape.unit == "ft-in" else "")
+    shown = say("grades.low_by" if low else "grades.high_by", height=size) if nearest else size
+    tight = f"+{size}" if nearest > 0 else shown
+    return Height(shown, tight, low, hundredths(metres) if tape.unit == "ft-in" else "")
 
 
 def size_of(tape: Tape, metres: float) -> str:

@@ -74,6 +74,10 @@ def pad_lines(plan: Plan, pad: Pad, past: str) -> Iterator[LineRow]:
     name, thickness = straight_board_of(plan)
     note = say("pad.note_straight", board=name, size=plan.tape.show_whole(thickness), past=past)
     yield straight_line(plan, SIDES, say("pad.line_sides"), note, pad.sides, say("pad.square_back"), to_set=True)
+    if pad.against:
+        yield straight_line(plan, BACK, say("pad.line_against"), say("pad.note_against"), pad.arc.chord,
+                            say("pad.across"), to_set=False)  # fmt: skip
+        return
     if not pad.both:
         yield straight_line(plan, BACK, say("pad.line_back"), note, pad.arc.chord, say("pad.across"), to_set=True)
         return
@@ -122,9 +126,21 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
         if plan.layout.side is not None:  # who faces B-2 looks as at A, and it bulges the other way
             yield say("pad.other_right" if plan.layout.side == "left" else "pad.other_left")
         return
+    if pad.against:
+        yield from against_told(plan, pad)
+        return
     yield say("pad.set_back", chord=tape.show(pad.arc.chord))
     yield stand_straight(plan, pad)
     yield say("fill.form_against", gap=fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet]))
+
+
+def against_told(plan: Plan, pad: Pad) -> Iterator[str]:
+    """What a pad's square end against a building wants: no form and no dig there, and a strip out of its length."""
+    tape, gap = plan.tape, ISOLATION[plan.layout.job.tape.feet]
+    strip = fine_tape(tape).show(gap)
+    yield say("pad.against")
+    yield say("pad.against_strip", gap=strip, chord=tape.show(pad.arc.chord))
+    yield say("pad.against_length", gap=strip, sides=tape.show(pad.sides), left=tape.show(pad.sides - gap))
 
 
 def pad_check(plan: Plan, pad: Pad) -> str:

@@ -62,6 +62,8 @@ def dig_card(plan: Plan, filled: Filled) -> CardRow:
         which = "forming.note.sides_both" if filled.both else "forming.note.sides"
         notes.append(say(which, sides=tape.show(filled.sides)))
     text = say("forming.dig_round" if pad else "forming.dig_string")
+    if isinstance(filled, Pad) and filled.against:
+        text = say("forming.dig_against")
     return pass_card("dig", text, [*_line(plan, filled), past], numbers, None, notes,
                      [("stake", "dig_outside", 1), ("inside", "dig_inside", 2)])  # fmt: skip
 
@@ -185,8 +187,9 @@ def pour_card(filled: Filled, part: PourPart) -> CardRow:
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
     if part["reach"]:
         half = part["reach"][HALF_OUT]
-        label = "forming.label.call_back" if runs_back(filled) else "forming.label.call_string"
-        numbers.append((say(label, out=half["out"]), half["call_shown"]))
+        back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"
+        label = back if runs_back(filled) else "call_string"
+        numbers.append((say(f"forming.label.{label}", out=half["out"]), half["call_shown"]))
         values.append(half["call"])
         drawn.append(("inside", "inside", 2))
     return pass_card("pour", say("forming.pour"), values, numbers, None, [say("forming.note.burns")], drawn)
@@ -212,6 +215,8 @@ def _hubs(plan: Plan) -> Hubs:
 def _line(plan: Plan, filled: Filled) -> list[Value]:
     """Where the edges and the stakes are, as numbers: what is set out from them hangs on it."""
     places = [value for name, share in plan.shares() for value in (name, share)]
-    sides: list[Value] = [filled.sides, "both" if filled.both else "one"] if isinstance(filled, Pad) else []
+    sides: list[Value] = []
+    if isinstance(filled, Pad):
+        sides = [filled.sides, "both" if filled.both else "one", *(["against"] if filled.against else [])]
     return [plan.line.radius, plan.line.half_angle, plan.layout.job.outward, *sides, *places,
             *sorted(plan.layout.job.got)]  # fmt: skip

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bowstring.forming.pad import Filled
+from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.rows import Built
@@ -25,7 +25,8 @@ def second_pass(plan: Plan) -> list[str]:
     if plan.filled is not None:
         from bowstring.report.forming.pass_fill import is_dug_out
 
-        return [*(["hubs"] if is_dug_out(plan) else []), "dig", *AFTER_DIG]
+        corners = ["corners"] if isinstance(plan.filled, Pad) else []
+        return [*corners, *(["hubs"] if is_dug_out(plan) else []), "dig", *AFTER_DIG]
     if plan.slab is None:
         return []
     from bowstring.report.forming.edge_marks import marks_of
@@ -50,10 +51,11 @@ def report_form_cards(built: Built) -> list[CardRow]:
 
 def _of_fill(built: Built, filled: Filled, pour: PourPart) -> dict[str, Callable[[], CardRow]]:
     """What makes each card of a slab that fills its curve."""
-    from bowstring.report.forming import pass_fill, pass_set_out
+    from bowstring.report.forming import pass_corners, pass_fill, pass_set_out
 
-    plan = built.plan
+    plan, pad = built.plan, filled if isinstance(filled, Pad) else None
     return {
+        **({"corners": lambda: pass_corners.corners_card(plan, pad)} if pad else {}),
         "hubs": lambda: pass_fill.hubs_card(plan, filled),
         "dig": lambda: pass_fill.dig_card(plan, filled),
         "base": lambda: pass_set_out.base_card(plan),

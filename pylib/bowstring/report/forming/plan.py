@@ -145,7 +145,11 @@ def filled_of(layout: Layout, said: Forming) -> Filled | None:
     sides = said.slab.sides
     if sides is None:
         return Segment(layout.drawn)
-    return Pad(layout.drawn, sides, said.slab.both_ends) if takes_sides(layout.drawn) else None
+    return (
+        Pad(layout.drawn, sides, said.slab.both_ends, said.slab.back == "against")
+        if takes_sides(layout.drawn)
+        else None
+    )
 
 
 def edge_of(said: str | None, side: str | None, drawn_to: str | None) -> str | None:

@@ -92,7 +92,9 @@ def where_read(plan: Plan) -> tuple[str, str]:
         return say("pour.call_small"), say("pour.reach_note")
     if runs_back(plan.filled):
         both = isinstance(plan.filled, Pad) and plan.filled.both
-        return say("pad.call_other" if both else "pad.call_back"), say("pad.reach_note")
+        return say("pad.call_other" if both else "pad.call_back"), say(
+            "pad.reach_note_both" if both else "pad.reach_note"
+        )
     return say("fill.call_bulge" if plan.filled.bulges else "fill.call_small"), say("fill.reach_note")
 
 

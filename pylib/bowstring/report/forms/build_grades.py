@@ -8,7 +8,8 @@ class TopPart(TypedDict):
     """The top of one edge's form at one place.
 
     Attributes:
-        level: metres above A's outer top; shown: the nearest mark, a rise below A told as ``low``.
+        level: metres above A's outer top; shown: the nearest mark, told as ``high`` or ``low``; tight: the same for a
+            narrow column, a plus in place of the word.
         low: whether it stands below A's outer top by a mark or more.
         feet: the same in hundredths of a foot, from the exact value by itself; empty where one text tells all.
         elevation: in the job's own levels; rod, rod_marks: what a rod on it reads, in decimals and in inches; empty
@@ -18,6 +19,7 @@ class TopPart(TypedDict):
 
     level: float
     shown: str
+    tight: str
     low: bool
     feet: str
     elevation: str

@@ -109,7 +109,7 @@ def _heights(plan: LinePlan, grade: LineGrade, rows: list[Row], named: Named, at
         cells = [name]
         for top in tops:
             told = None if top is None else height(plan.tape, top - grade.start)
-            cells += [told.shown if told else "-", *([told.feet if told else "-"] if inches else [])]
+            cells += [told.tight if told else "-", *([told.feet if told else "-"] if inches else [])]
         table.append(cells)
     return {"key": named[0], "title": named[1], "heads": heads, "rows": table}
 

@@ -106,7 +106,7 @@ class _Places:
         share = min(max((along - side.begins) / side.length, 0.0), 1.0)
         top = grade.top_at(number, share, hand)
         told = height(tape, top - grade.start)
-        spot["top_shown"], spot["feet_shown"] = told.shown, told.feet
+        spot["top_shown"], spot["feet_shown"] = told.tight, told.feet
         if said.start is not None:
             spot["level_shown"] = elevation(tape, top)
         if said.instrument is not None and top <= said.instrument:

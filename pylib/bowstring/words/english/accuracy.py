@@ -13,7 +13,9 @@ MESSAGES = {
     "todo.share": "{part} of {of} layouts",
     "todo.share_one": "1 of {of} layouts",
     "todo.hardly": "hardly any layout",
-    "accuracy.fair": "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbors.",
+    "accuracy.fair": (
+        "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbors."
+    ),
     "accuracy.fair_holds": (
         "Off the fair curve: 19 times in 20 stake {at} is within {miss} of the mid-ordinate over its two neighbors. Allowed is {limit}."
     ),
@@ -47,7 +49,12 @@ MESSAGES = {
     "accuracy.error_stake": "plumbing and driving a stake, in each direction",
     "accuracy.error_line": "staying on a string, sideways",
     "accuracy.error_angle": "turning one angle",
-    "bias.slope": "Level figures held with the tape on the slope: up to {miss} at {at}. Use the slope figures, or hold the tape level.",
+    "bias.slope": (
+        "Level figures held with the tape on the slope: up to {miss} at {at}. Use the slope figures, or hold the tape"
+        " level."
+    ),
     "bias.sag": "A tape hanging free under a 15 lb (67 N) pull: up to {miss} at {at}. Lay it down or support it.",
-    "bias.wind": "A 10 mph (16 km/h) crosswind on the strings: up to {miss} at {at}. Pin long strings every 25 ft (8 m).",
+    "bias.wind": (
+        "A 10 mph (16 km/h) crosswind on the strings: up to {miss} at {at}. Pin long strings every 25 ft (8 m)."
+    ),
 }

@@ -43,7 +43,9 @@ MESSAGES = {
         "designer or surveyor for other control."
     ),
     "advice.miss_misses": "19 times in 20 its worst stake is within {miss}; {tolerance} is allowed.",
-    "advice.fair_holds": "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed.",
+    "advice.fair_holds": (
+        "No stake is more than {fair} off the fair curve through its neighbors, and {limit} is allowed."
+    ),
     "advice.fair_over": (
         "A stake may be {fair} off the fair curve through its neighbors, and {limit} is allowed. Sight along the stakes, and "
         "check each over its neighbors."
@@ -53,7 +55,9 @@ MESSAGES = {
     "advice.only": "it is the only workable method here",
     "advice.plain": "it is the only method here without an instrument or chords produced",
     "advice.fewest": "it needs the fewest readings ({count}) of the {good} most accurate methods",
-    "advice.fewest_near": "it needs the fewest readings ({count}) of the {good} methods that come nearest to both limits",
+    "advice.fewest_near": (
+        "it needs the fewest readings ({count}) of the {good} methods that come nearest to both limits"
+    ),
     "advice.fewest_hold": "it needs the fewest readings ({count}) of the {good} methods that hold both limits",
     "advice.truest": "it is the most accurate method that works here",
     "advice.truest_near": "it comes nearest to both limits, place and fair curve",

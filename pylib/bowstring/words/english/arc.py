@@ -38,15 +38,25 @@ MESSAGES = {
     "arc.degree_by_alone.wrong": "It says how a degree of curve is counted, and no degree is given.",
     "arc.degree_by_alone.remedy": "Give the degree of curve, or leave this out.",
     "arc.degree_by_chord.wrong": "No chord of 100 ft spans more than 180°.",
-    "arc.degree_by_chord.remedy": "Check the degree of curve. If the angle is for the whole arc, it is the central angle.",
+    "arc.degree_by_chord.remedy": (
+        "Check the degree of curve. If the angle is for the whole arc, it is the central angle."
+    ),
     "arc.points_same.wrong": "Two of the three points are the same.",
     "arc.points_same.remedy": "Give three different points: one end, any point between, the other end.",
     "arc.points_straight.wrong": "The three points are in a straight line.",
     "arc.points_straight.remedy": "Give a middle point that is off the line from end to end.",
-    "pair.chord_over_diameter.wrong": "The chord is longer than the diameter ({limit}): it doesn't fit in a circle of that radius.",
-    "pair.chord_over_diameter.remedy": "Check that the radius isn't short and that the chord isn't really an arc length.",
-    "pair.sagitta_over_diameter.wrong": "The mid-ordinate is as much as the diameter ({limit}) or more: that is a whole circle.",
-    "pair.sagitta_over_diameter.remedy": "A mid-ordinate is less than twice the radius; check both numbers and their units.",
+    "pair.chord_over_diameter.wrong": (
+        "The chord is longer than the diameter ({limit}): it doesn't fit in a circle of that radius."
+    ),
+    "pair.chord_over_diameter.remedy": (
+        "Check that the radius isn't short and that the chord isn't really an arc length."
+    ),
+    "pair.sagitta_over_diameter.wrong": (
+        "The mid-ordinate is as much as the diameter ({limit}) or more: that is a whole circle."
+    ),
+    "pair.sagitta_over_diameter.remedy": (
+        "A mid-ordinate is less than twice the radius; check both numbers and their units."
+    ),
     "pair.arc_over_circle.wrong": "The arc length is a full circle of this radius ({limit}) or more.",
     "pair.arc_over_circle.remedy": "Check both numbers and their units, and whether a diameter was halved twice.",
     "pair.arc_under_chord.wrong": "The arc length isn't longer than the chord ({limit}), so there is no curve.",
@@ -55,14 +65,26 @@ MESSAGES = {
     "pair.chord_over_tangents.remedy": "A chord is less than twice the tangent length; check both numbers.",
     "pair.sagitta_over_arc.wrong": "The mid-ordinate is too large for this arc length: the most it can be is {limit}.",
     "pair.sagitta_over_arc.remedy": "Check both numbers and their units.",
-    "pair.sagitta_over_tangent.wrong": "The mid-ordinate is too large for this tangent length: the most it can be is {limit}.",
+    "pair.sagitta_over_tangent.wrong": (
+        "The mid-ordinate is too large for this tangent length: the most it can be is {limit}."
+    ),
     "pair.sagitta_over_tangent.remedy": "Check both numbers and their units.",
-    "pair.sagitta_over_external.wrong": "The mid-ordinate is as much as the external ({limit}) or more; it is always the smaller one.",
-    "pair.sagitta_over_external.remedy": "Check whether mid-ordinate (chord to arc) and external (corner to arc) were swapped.",
+    "pair.sagitta_over_external.wrong": (
+        "The mid-ordinate is as much as the external ({limit}) or more; it is always the smaller one."
+    ),
+    "pair.sagitta_over_external.remedy": (
+        "Check whether mid-ordinate (chord to arc) and external (corner to arc) were swapped."
+    ),
     "pair.arc_over_tangents.wrong": "The arc length is as long as both tangents together ({limit}) or longer.",
     "pair.arc_over_tangents.remedy": "An arc is shorter than going around by the corner; check both numbers.",
-    "pair.no_corner.wrong": "At 180° or more the end tangents never meet on the curve's side: no tangent length, no external.",
+    "pair.no_corner.wrong": (
+        "At 180° or more the end tangents never meet on the curve's side: no tangent length, no external."
+    ),
     "pair.no_corner.remedy": "Check the angle, or give the radius, chord, mid-ordinate or arc length instead.",
-    "pair.external_over_tangent.wrong": "The external is as much as the tangent ({limit}) or more; it is always the smaller one.",
-    "pair.external_over_tangent.remedy": "Check whether tangent length (corner to end) and external (corner to arc) were swapped.",
+    "pair.external_over_tangent.wrong": (
+        "The external is as much as the tangent ({limit}) or more; it is always the smaller one."
+    ),
+    "pair.external_over_tangent.remedy": (
+        "Check whether tangent length (corner to end) and external (corner to arc) were swapped."
+    ),
 }

@@ -69,7 +69,7 @@ MESSAGES = {
         "There the bend is {percent}% tighter than the curve. The limits here are for the curve: they don't allow "
         "for that."
     ),
-    "boards.stops": "{level} stops at {boards}.",
+    "boards.stops": "{level}: no tighter than {boards}.",
     "boards.stops_at": "R {radius} for {board}",
     "boards.no_table": "No published table covers lumber: these are shop figures.",
     "boards.otherwise_head": "If it won't bend",

@@ -19,7 +19,7 @@ MESSAGES = {
     "edges.no_inner_more": "{width} wide, R {radius}",
     "edges.no_inner_half": "half of {width}, R {radius}",
     # the page
-    "edges.title": "Both edges",
+    "edges.title": "Edges",
     "edges.other_inside": "Inner edge R {radius}, {width} off",
     "edges.other_outside": "Outer edge R {radius}, {width} off",
     "edges.both": "Outer edge R {outer}, inner R {inner}, {width} wide",
@@ -107,7 +107,9 @@ MESSAGES = {
     "edges.end_out": "{mark}: {width} from {near}, away from the center, and {diagonal} from {far}.",
     "edges.end_same": "{mark}: the same from {near} and {far}.",
     "edges.chord_reads": "Then {first} to {last} must read {chord}.",
-    "edges.ends_by_stick": "{first} and {last}: by the stick, square to the curve. Then {first} to {last} must read {chord}.",
+    "edges.ends_by_stick": (
+        "{first} and {last}: by the stick, square to the curve. Then {first} to {last} must read {chord}."
+    ),
     "edges.string_stopped": "The string {first} to {last} is blocked by {what}: use the stick.",
     "edges.string_no_room": "There is no room for the string {first} to {last}: use the stick.",
     # the diagonals

@@ -78,7 +78,7 @@ MESSAGES = {
     "fill.head_square": "Joints square to A to B",
     "fill.head_along": "Joints parallel to A to B",
     "fill.at_square": "along A to B, from A",
-    "fill.at_along": "out from A to B",
+    "fill.at_along": "off A to B",
     "fill.curve_square": "on the curve, from A",
     "fill.curve_along": "on the curve, from A and B",
     "fill.corner": "corner",

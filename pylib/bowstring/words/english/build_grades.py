@@ -43,6 +43,7 @@ MESSAGES = {
     "grades.more_across_near_metric": "3 mm off under a 1.2-m level puts it over",
     # one height
     "grades.low_by": "{height} low",
+    "grades.high_by": "{height} high",
     "grades.cut": "cut {depth}",
     "grades.fill": "fill {depth}",
     "grades.no_dig": "on grade",
@@ -132,10 +133,12 @@ MESSAGES = {
     "grades.water_inside": "Water runs off the inner edge, all along it.",
     "grades.water_edges": "Water runs off both edges, all along them.",
     "grades.water_none": "Level along and across: water has nowhere to go.",
-    "grades.water_between": "The low point is between the ends, near {stake}: water stands there unless it has a drain.",
+    "grades.water_between": (
+        "The low point is between the ends, near {stake}: water stands there unless it has a drain."
+    ),
     # notes
-    "grades.above_A": "Heights are above the outer form's top at A.",
-    "grades.starts_at": "The outer form's top at A is at {level}; heights are above it.",
+    "grades.above_A": "Heights are from the outer form's top at A: high is above it, low is below it.",
+    "grades.starts_at": "The outer form's top at A is at {level}; heights are from it.",
     "grades.rod_at_A": "On the outer form at A the rod reads {reading}.",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centerline.",
     "grades.along": "The centerline runs {center}, the outer edge {outside}, the inner edge {inside}.",
@@ -145,12 +148,18 @@ MESSAGES = {
     "grades.by_radii": "The inner edge is steeper by the radii, {center} over {inside}: {ratio} times.",
     "grades.by_width": "The width changes: each height is figured with the width at that place.",
     "grades.cross_taken": "{slope} across is assumed, since none is given: a usual slope that leaves room under 1:48.",
-    "grades.quarter_rule": "The crown is a parabola: midway to an edge it is down a quarter. Here the quarter rule is exact.",
+    "grades.quarter_rule": (
+        "The crown is a parabola: midway to an edge it is down a quarter. Here the quarter rule is exact."
+    ),
     "grades.slow_feet": "It falls less than 1/8 in per foot: water may stand on it.",
     "grades.slow_metric": "It falls less than 10 mm per meter: water may stand on it.",
     "grades.each_rounded": "Inches and hundredths of a foot are each rounded from the exact height.",
-    "grades.inches_govern": "Where the two differ, the inches govern: a form is set by them. A rod is read in hundredths.",
-    "grades.source_running": "The limit of 5% is 1:20, 2010 ADA Standards, 403.3, from memory: check it.",
+    "grades.inches_govern": (
+        "Where the two differ, the inches govern: a form is set by them. A rod is read in hundredths."
+    ),
+    "grades.source_running": (
+        "The limit of 5% is 1:20, 2010 ADA Standards, 403.3, quoted from memory: check your local code."
+    ),
     "grades.source_cross": (
         "The limit of 1:48 across is quoted from the same standard: 1/4 in per foot, nothing to spare."
     ),

@@ -35,12 +35,25 @@ MESSAGES = {
     ),
     "pad.square_blade": "Square the sides off the string at A and at B with a framing square.",
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
-    "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
     "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
     "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
-    "pad.set_other": (
-        "Set the other curve with the same numbers, A-2 for A and B-2 for B. It bulges away from the first one."
+    "pad.no_back.wrong": "A square end stands behind straight sides, and this slab has none.",
+    "pad.no_back.remedy": "Give the sides' length and one rounded end, or leave the square end out.",
+    "pad.line_against": "Edge at the building",
+    "pad.note_against": "no form, and no dig past it",
+    "pad.against": (
+        "The square end is against the building: no back form, no form stakes and no dig past it. The side forms "
+        "end at its face."
     ),
+    "pad.against_strip": "Isolation strip along the building: {gap} thick, {chord} long, as deep as the slab.",
+    "pad.against_length": (
+        "The strip comes out of the length: {sides} to the building leaves {left} of concrete ({gap} less)."
+    ),
+    "pad.short_building": "Water runs to the building",
+    "pad.more_building": "the back is low by {slope}: ask",
+    "pad.water_building": "Water runs to the building. Slope it away, or ask the designer.",
+    "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
+    "pad.set_other": "Set the other curve with the same numbers, A-2 for A and B-2 for B. It rounds to the other side.",
     "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",
     "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
     "pad.sides_head": "The straight sides",
@@ -74,15 +87,23 @@ MESSAGES = {
     # the concrete
     "pad.call_back": "from the back edge, toward the curve",
     "pad.call_other": "from the other curve's middle, toward A and B",
+    "pad.reach_note_both": (
+        "Start at the other curve and keep the front parallel to A to B. Short of that mark, the order won't fill it."
+        " Ask the driver what's out; read it down the middle."
+    ),
     "pad.reach_note": (
-        "Pour from the far end and keep the front parallel to A to B. Short of that mark, the order won't fill it. "
+        "Start at the square end and keep the front parallel to A to B. Short of that mark, the order won't fill it. "
         "Ask the driver what's out; read it down the middle."
     ),
     # the joints
-    "pad.joints": "{columns} panels along A to B by {rows} square to it,\n{panel} by {across}",
-    "pad.joints_one_row": "{columns} panels along A to B,\n{panel} by {across}",
+    "pad.joints": "{columns} panels wide by {rows} long,\n{panel} by {across}",
+    "pad.joints_one_row": "{columns} panels, side by side,\n{panel} by {across}",
     "pad.joints_one_column": "{rows} panels, one behind the other,\n{panel} by {across}",
-    "pad.joints_none": "One panel, no joint:\n{wide} along A to B, {deep} overall",
+    "pad.joints_none": "One panel, no joint:\n{wide} wide, {deep} long overall",
+    "pad.taped_both": (
+        "Tape from A's side along the string and both curves, and down both sides, on the *concrete face*. The back "
+        "of the curved board runs {longer} longer."
+    ),
     "pad.taped": (
         "Tape from A's side along the string, the back and the curve, and down both sides, on the *concrete face*. "
         "The back of the curved board runs {longer} longer."
@@ -90,7 +111,8 @@ MESSAGES = {
     "pad.end_row": "The row at the curve is {deep} in its middle, so that no joint meets the curve under 60°.",
     "pad.shape": "Panels are {ratio} to 1, over 1.5. Ask the designer where joints go.",
     "pad.on_sides": "sides",
-    "pad.behind": "back {size}",
+    "pad.ahead": "{size} out",
+    "pad.behind": "{size} back",
     # the grades
     "pad.water_back": "Water runs off the back edge, square to it.",
     "pad.water_back_end": "Water runs to the back edge on {end}'s side: {slope}, at {angle} to the string.",

@@ -91,12 +91,18 @@ MESSAGES = {
         "there."
     ),
     "caution.landmark_blank": "Don't build yet: the landmark at {end} can't be seen on paper. Type it again.",
-    "caution.landmark_tie": "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects.",
-    "caution.tie_over_tape": "The tie from {end} to {to} is {shown}, and the tape is only {tape}. Tie {end} to something nearer.",
+    "caution.landmark_tie": (
+        "Both ties of end {end} go to the same object: one tie can't relocate it. Tie it to two different objects."
+    ),
+    "caution.tie_over_tape": (
+        "The tie from {end} to {to} is {shown}, and the tape is only {tape}. Tie {end} to something nearer."
+    ),
     "caution.tie_blocked": "{what} is in the way of the tie from {end} to {to}. Tie {end} to something else.",
     "caution.unlikely_board": "A board {shown} thick? Check its unit before building.",
     "caution.unlikely_hub": "Hubs {shown} off the line? Check the unit before building.",
-    "caution.unlikely_tolerance": "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing.",
+    "caution.unlikely_tolerance": (
+        "A tolerance of {shown}? Check its unit before building: a check that allows that much catches nothing."
+    ),
     "caution.got_over": "Don't build yet: stake {stake} is {off}, and only {tolerance} is allowed. Move it, or ask.",
     "caution.got_astray": "Don't build yet: {mark} is {off}. That's too far off. Tape it again.",
     "caution.got_astray_sure": "Don't build yet: {mark} is {off}, taped twice. Set it again, or ask.",
@@ -109,7 +115,9 @@ MESSAGES = {
         "Over its neighbors stake {stake} makes a bump of {bump}, and only {fair} is allowed. Move it back onto the "
         "arc."
     ),
-    "caution.got_apart": "Don't build yet: the readings at {mark} disagree by {apart}. One is misread: tape them all again.",
+    "caution.got_apart": (
+        "Don't build yet: the readings at {mark} disagree by {apart}. One is misread: tape them all again."
+    ),
     "caution.got_slip": "Don't build yet: the reading at {mark} may be a slip. {slip}",
     "caution.got_likely": "The reading at {mark} may be a slip. {slip}",
     "caution.got_aside": (
@@ -124,7 +132,9 @@ MESSAGES = {
     "caution.sensitive_all": "One tape mark ({mark}) in the {field} makes a different arc or none at all. {better}",
     "caution.better": "Better: get the {field} (about {value}), where one mark changes the radius by {change}.",
     "caution.better_three_sides": "Better: tape the chord and its mid-ordinate.",
-    "caution.better_points": "Use points farther apart, with the middle one near the middle, or get the radius from the drawing.",
+    "caution.better_points": (
+        "Use points farther apart, with the middle one near the middle, or get the radius from the drawing."
+    ),
     "caution.services": (
         "Before the first stake: are buried utilities located and marked, and is the ticket number written down? Cap each steel "
         "stake as you drive it."
@@ -134,7 +144,9 @@ MESSAGES = {
         "reading."
     ),
     "caution.slope": "Hold the tape level: along sloping ground it reads long.",
-    "caution.no_better": "No other tape measurement does much better here: get the radius or the central angle from the drawing.",
+    "caution.no_better": (
+        "No other tape measurement does much better here: get the radius or the central angle from the drawing."
+    ),
     "caution.straight": (
         "The whole mid-ordinate ({sagitta}) is under one tape mark ({mark}): this tape can't tell the arc from a straight line."
     ),
@@ -142,8 +154,12 @@ MESSAGES = {
         "From round {level} on, the mid-ordinates ({sagitta}) are under {few} tape marks ({mark}): mostly rounding. Stop at "
         "fewer rounds and spring a board through the stakes."
     ),
-    "caution.tolerance_under_mark": "The tolerance ({tolerance}) is finer than the tape's mark ({mark}): no check with this tape can hold it.",
-    "caution.one_level": "With one round, only the short chords check the stake. A second round adds checks that catch more.",
+    "caution.tolerance_under_mark": (
+        "The tolerance ({tolerance}) is finer than the tape's mark ({mark}): no check with this tape can hold it."
+    ),
+    "caution.one_level": (
+        "With one round, only the short chords check the stake. A second round adds checks that catch more."
+    ),
     "caution.wind": (
         "A string of {chord} bows {bow} in a {wind} crosswind at a pull of {pull}. Line it in with pins, and don't measure a "
         "mid-ordinate off it in wind."

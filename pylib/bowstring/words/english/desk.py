@@ -60,7 +60,9 @@ MESSAGES = {
         "A part of Python was missing from this page's own copy and was fetched. Everything works, but only with a network. Missing:"
     ),
     "page.kept_kept": "Kept on this device:",
-    "page.kept_full": "NOT kept: this device's storage for the page is full. Delete jobs below, or save the job as a file.",
+    "page.kept_full": (
+        "NOT kept: this device's storage for the page is full. Delete jobs below, or save the job as a file."
+    ),
     "page.kept_none": (
         "NOT kept: this browser keeps nothing for this page. Save the job as a file, or copy its link, before you close it."
     ),
@@ -70,7 +72,9 @@ MESSAGES = {
         "a saved copy stays."
     ),
     "page.offline_saved": "This is a saved copy: it works without a network, and no browser deletes it.",
-    "page.offline_never": "This browser can't keep the page for use without a network. Save the page as a file instead.",
+    "page.offline_never": (
+        "This browser can't keep the page for use without a network. Save the page as a file instead."
+    ),
     "page.offline_failed": (
         "The page couldn't be saved on this device (no network, or no room), so it needs a network. Reload it to try again, or "
         "save the page as a file."

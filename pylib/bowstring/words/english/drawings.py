@@ -63,7 +63,9 @@ MESSAGES: dict[str, str] = {
     "draw.level.each": "{name}: {numbers}",
     # keeping square
     "draw.triangle.title": "Round {level}: keeping the mid-ordinate square",
-    "draw.triangle.slide.desc": "The string from {start} to {end} with its midpoint marked, and {name}, {sagitta} from it.",
+    "draw.triangle.slide.desc": (
+        "The string from {start} to {end} with its midpoint marked, and {name}, {sagitta} from it."
+    ),
     "draw.triangle.found": "As built: short chords {first} and {second}.",
     "draw.triangle.slide.alike": "Move the stake sideways until both short chords read alike.",
     "draw.triangle.alone": "For {name} only: the other strings of this round have their own numbers.",
@@ -98,7 +100,10 @@ MESSAGES: dict[str, str] = {
     "draw.way.deflection": "{angle} off the tangent",
     "draw.way.cut": "A line with a zigzag goes on beyond the drawing.",
     "draw.scatter.title": "Where the stakes may end up",
-    "draw.scatter.desc": "An ellipse around each stake holds 19 layouts in 20. The widest across the arc is at {at}: one standard deviation is {across}.",
+    "draw.scatter.desc": (
+        "An ellipse around each stake holds 19 layouts in 20. The widest across the arc is at {at}: one standard "
+        "deviation is {across}."
+    ),
     "draw.scatter.enlarged": "Each ellipse holds 19 layouts in 20, drawn {factor} times too large against the arc.",
     "draw.some_stakes": "Only some of the stakes are drawn.",
 }

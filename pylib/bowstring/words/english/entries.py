@@ -41,6 +41,7 @@ MESSAGES = {
     "entry.of_wall.width": "wall thickness",
     "entry.of_wall.end_width": "wall thickness at B",
     "entry.of_wall.thickness": "wall height",
+    "entry.slab.back": "square end",
     "entry.slab.poured": "what is poured",
     "entry.slab.thickness": "slab thickness, wall height",
     "entry.slab.base": "base under the slab",

@@ -4,7 +4,7 @@ MESSAGES = {
     "build.title": "Build",
     "build.rows": "Parts of the build",
     "build.line": "The line",
-    "build.edges": "Both edges",
+    "build.edges": "Edges",
     "build.boards": "Boards",
     "build.joints": "Joints",
     "build.grades": "Grades",

@@ -28,8 +28,12 @@ MESSAGES = {
     "read.way_along": "too far toward {end}",
     "read.end_off": "{stake} has moved by about {shown}.",
     "read.ends_off": "A to B was laid off wrong by about {shown}, or an end has moved.",
-    "read.prove": "Before you pull the stake, tape {what}: it should be {shown}. If it reads about {reads}, that's the slip.",
-    "read.prove_slip": "Before you pull the stake, tape {what}: it should be {shown}. If it reads {reads}, that's it: {slip}.",
+    "read.prove": (
+        "Before you pull the stake, tape {what}: it should be {shown}. If it reads about {reads}, that's the slip."
+    ),
+    "read.prove_slip": (
+        "Before you pull the stake, tape {what}: it should be {shown}. If it reads {reads}, that's it: {slip}."
+    ),
     "read.slip.foot": "a foot off",
     "read.slip.inch": "an inch off",
     "read.slip.metre": "a meter off",

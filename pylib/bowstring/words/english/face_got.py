@@ -39,7 +39,9 @@ MESSAGES = {
     "face_got.unbuildable": "Whatever you hold, it makes another curve. Ask.",
     "face_got.sure": "I taped it again: it's so",
     "face_got.set_again": "Nothing is typed here. Set it again until it reads what the card says.",
-    "face_got.corner": "Nothing is typed here. Tape from P again. Still reads something else? Then the corner isn't as drawn: ask.",
+    "face_got.corner": (
+        "Nothing is typed here. Tape from P again. Still reads something else? Then the corner isn't as drawn: ask."
+    ),
     "face_got.to_card": "Back to the card",
     "face_got.two": "{first} and {last}",
     "face_got.head_string": "{start} to {end} reads something else?",

@@ -51,10 +51,14 @@ MESSAGES = {
     "paper.tie": "{end}: {ties}.",
     "paper.tie_one": "{to} {shown}",
     "paper.first.have_ends": "Tape {start} to {end} twice, level: {m0}. If not, STOP.",
-    "paper.first.set_ends": "Set {start} and {end} from the drawing's dimensions. Tape twice, level: {m0}. If not, STOP.",
+    "paper.first.set_ends": (
+        "Set {start} and {end} from the drawing's dimensions. Tape twice, level: {m0}. If not, STOP."
+    ),
     "paper.first.have_ends_untaped": "Find {start} and {end}. No single pull joins them.",
     "paper.first.set_ends_untaped": "Set {start} and {end} from the drawing's dimensions. No single pull joins them.",
-    "paper.first.prove_two": "On string {start} to {end} set nail {nail} at {m0}. {nail} to {end} must read {rest}. If not, STOP.",
+    "paper.first.prove_two": (
+        "On string {start} to {end} set nail {nail} at {m0}. {nail} to {end} must read {rest}. If not, STOP."
+    ),
     "paper.first.prove_parts": (
         "On string {start} to {end} set nails {nail} to {last} every {m0} from {start}. {last} to {end} must read "
         "{rest}. If not, STOP."
@@ -91,8 +95,12 @@ MESSAGES = {
         "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
         "read {m2}."
     ),
-    "paper.first.from_straight_untaped": "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
-    "paper.first.from_straight_back_untaped": "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT).",
+    "paper.first.from_straight_untaped": (
+        "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT)."
+    ),
+    "paper.first.from_straight_back_untaped": (
+        "From {start} back toward S {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT)."
+    ),
     "paper.first.have_corner": "Find corner P (PI). Mark S on A's straight, T on B's, at least {back} back.",
     "paper.first.from_corner": (
         "From P toward S {m0}: {start} (PC). Toward T {m1}: {end} (PT). {start} to {end} must read {m2}. If not, "
@@ -115,7 +123,9 @@ MESSAGES = {
     ),
     "paper.first.offset_square_out": "{end}: at {start} square off the straight {m0}, away from the curve's center.",
     "paper.first.offset_square_in": "{end}: at {start} square off the straight {m0}, toward the curve's center.",
-    "paper.first.offset_toward_near": "{end}: from {start} toward {other} {m0}, square off {m1} on {far}'s side. {start} to {end} must read {m2}.",
+    "paper.first.offset_toward_near": (
+        "{end}: from {start} toward {other} {m0}, square off {m1} on {far}'s side. {start} to {end} must read {m2}."
+    ),
     "paper.first.offset_toward_far": (
         "{end}: from {start} toward {other} {m0}, square off {m1} away from {far}. {start} to {end} must read {m2}."
     ),
@@ -138,8 +148,12 @@ MESSAGES = {
     "paper.first.parallel_crossed_behind": "{peg}: cross {m0} from {start}, {m1} from {end}, away from the curve.",
     "paper.first.parallel_squared_curve": "{peg}: at {start} square off {m0}, toward the curve.",
     "paper.first.parallel_squared_behind": "{peg}: at {start} square off {m0}, away from the curve.",
-    "paper.first.parallel_crossed": "{start} to {end} must read {m0}, and A to {end} the same as B to {start}. String {start} to {end}.",
-    "paper.first.parallel_squared": "{start} to {end} must read {m0}. If not, square both again. String {start} to {end}.",
+    "paper.first.parallel_crossed": (
+        "{start} to {end} must read {m0}, and A to {end} the same as B to {start}. String {start} to {end}."
+    ),
+    "paper.first.parallel_squared": (
+        "{start} to {end} must read {m0}. If not, square both again. String {start} to {end}."
+    ),
     "paper.first.parallel_strung": "String {start} to {end}. Square each corner twice.",
     "paper.first.peg": (
         "Pin {peg}: from {start} toward {end} {m0}, square off {m1} toward the curve. String {start} to {peg}."
@@ -175,9 +189,16 @@ MESSAGES = {
     "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off toward the chord.",
     "paper.how.cross": "Cross both tapes, {hand}, facing {end} from {start}.",
     "paper.how.polar": "Instrument over {start}, sighted on {end}. Turn {hand}, then tape.",
-    "paper.how.sight": "Instrument over {start}, sighted on {end}. Turn {hand} off the long chord. Tape the gap onto that line.",
-    "paper.how.sight_ahead": "Instrument over {start}, sighted on {end}. Turn the deflection {hand}. Tape the gap onto that line.",
-    "paper.how.sight_back": "Instrument over {start}, sighted back on {end}. Plunge, turn the deflection {hand}. Tape the gap onto that line.",
+    "paper.how.sight": (
+        "Instrument over {start}, sighted on {end}. Turn {hand} off the long chord. Tape the gap onto that line."
+    ),
+    "paper.how.sight_ahead": (
+        "Instrument over {start}, sighted on {end}. Turn the deflection {hand}. Tape the gap onto that line."
+    ),
+    "paper.how.sight_back": (
+        "Instrument over {start}, sighted back on {end}. Plunge, turn the deflection {hand}. Tape the gap onto that "
+        "line."
+    ),
     "paper.how.swing": "Hook on C. Swing {hand}, facing the last stake, until both tapes read as the row says.",
     "paper.how.produce": "Carry the line on and mark it. Hold zero at the last stake, swing {hand}, facing the mark.",
     "paper.each_hand": "as the row says",

@@ -19,6 +19,8 @@ MESSAGES = {
     "numbers.slab_sides": "sides {sides} back",
     "numbers.slab_both_sides": "sides {sides}, both ends round",
     "numbers.slab_no_side": "side not given",
+    "numbers.slab_back.formed": "square end formed",
+    "numbers.slab_back.against": "square end against a building",
     "numbers.slab_thick": "{thickness} thick",
     "numbers.slab_conflict": "Centerline drawn: which side?",
     "numbers.slab_reaches": "{width} wide: no inner edge",
@@ -34,8 +36,10 @@ MESSAGES = {
     "numbers.slab_no_inner.of_wall": "No inner edge|The wall reaches the arc's center. Check the thickness and the side.",
     "numbers.slab_centre": "Half to each side|Your drawing is to the centerline, so the slab lies on both sides of it.",
     "numbers.slab_centre.of_wall": "Half to each side|Your drawing is to the centerline, so the wall lies on both sides of it.",
-    "numbers.slab_which": "Which side is the slab on?|Your drawing is to the centerline, but the slab is on one side of it.",
     "numbers.slab_which.of_wall": "Which side is the wall on?|Your drawing is to the centerline, but the wall is on one side of it.",
+    "numbers.slab_which": (
+        "Which side is the slab on?|Your drawing is to the centerline, but the slab is on one side of it."
+    ),
     "numbers.slab_both": "It is on both sides",
     "numbers.slab_line": "It isn't the centerline",
     # the pictures
@@ -47,7 +51,7 @@ MESSAGES = {
     "numbers.lies_small.centre": "half to each side",
     "numbers.lies_small.inside": "away from it",
     # the slope's line
-    "numbers.slope_up": "{slope}% up to {end}",
+    "numbers.slope_up": "{slope}% down, {end} to {other}",
     "numbers.slope_level": "level from A to B",
     "numbers.slope_no_end": "{slope}%, high end not given",
     "numbers.slope_no_slope": "high end {end}, slope not given",

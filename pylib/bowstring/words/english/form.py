@@ -7,7 +7,9 @@ MESSAGES = {
     "form.section_degree": "Degree of curve: roads and railroads only",
     "form.section_degree.help": "This isn't the angle of the whole arc; that is the central angle, above.",
     "form.section_sides": "Three taped distances instead",
-    "form.section_sides.help": "C is any point on the arc between the ends, best near its middle. They don't give the side of the curve.",
+    "form.section_sides.help": (
+        "C is any point on the arc between the ends, best near its middle. They don't give the side of the curve."
+    ),
     "form.section_points": "Three points on the arc instead",
     "form.section_points.help": (
         "The first is end A, the third is end B, the second is anywhere between. Use x to the right (easting) and y ahead "

@@ -20,7 +20,9 @@ MESSAGES = {
     "hand_work.first_under": (
         "First mid-ordinate: {half}² ÷ ({radius} + {root}) = {half}² ÷ {total} = {first} {unit}, to the nearest mark {shown}."
     ),
-    "hand_work.first_over": "First mid-ordinate, past a half circle: {radius} + {root} = {first} {unit}, to the nearest mark {shown}.",
+    "hand_work.first_over": (
+        "First mid-ordinate, past a half circle: {radius} + {root} = {first} {unit}, to the nearest mark {shown}."
+    ),
     "hand_work.chord": "Short chord: square root of ({half}² + {sagitta}²) = {chord} {unit}.",
     "hand_work.sagitta": (
         "Next mid-ordinate: {chord} × ({chord} - {half}) ÷ (2 × {sagitta}) = {chord} × {more} ÷ {twice} = {next} {unit}, to the "
@@ -32,11 +34,15 @@ MESSAGES = {
     ),
     "square.prefer_slide": "Go by the short chords; use the triangle only when one end can't be reached.",
     "square.prefer_square": "A framing square will do here. Where there is time, match the short chords too.",
-    "square.slide": "Move the stake sideways until both short chords read the same ({half_chord}). If they differ by a mark:",
+    "square.slide": (
+        "Move the stake sideways until both short chords read the same ({half_chord}). If they differ by a mark:"
+    ),
     "square.triangle_whole": (
         "{shape} triangle: {along} along the string from the midpoint, {out} out, long side {long_side}. One mark out:"
     ),
-    "square.triangle_computed": "Triangle: {along} along the string from the midpoint, {out} out, long side {long_side}. One mark out:",
+    "square.triangle_computed": (
+        "Triangle: {along} along the string from the midpoint, {out} out, long side {long_side}. One mark out:"
+    ),
     "square.blade": "Framing square on the string. One mark out over its {blade} blade:",
     "square.eye": "By eye, out by {degrees}° (common practice, no source):",
     "square.cost": "the stake goes {aside} along the arc and {here} off it. The next round's stakes go {next} off.",
@@ -46,8 +52,13 @@ MESSAGES = {
         "the string, and {out} out; the long side is {long_side}."
     ),
     "square.own": "For {marks} instead: {square}.",
-    "square.with_triangle": "a {shape} triangle, {along} along the line toward {toward}, {out} out, long side {long_side}",
+    "square.with_triangle": (
+        "a {shape} triangle, {along} along the line toward {toward}, {out} out, long side {long_side}"
+    ),
     "square.with_blade": "a framing square, its {blade} blade on the line",
-    "square.each_cost": "One mark ({mark}) wrong in the long side moves {stake}, the farthest one out ({offset}), {aside} along the arc.",
+    "square.each_cost": (
+        "One mark ({mark}) wrong in the long side moves {stake}, the farthest one out ({offset}), {aside} along the "
+        "arc."
+    ),
     "square.each_short": "For offsets up to {enough} hold a {blade} framing square against the string.",
 }

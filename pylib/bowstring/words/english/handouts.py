@@ -14,7 +14,9 @@ MESSAGES = {
     "handout.2.slip": "The long side of each triangle is taped {error} too long. How far is its line off at {far}?",
     "handout.2.rule": "Off by: {error} × long side ÷ first side ÷ second side × {far}.",
     "handout.2.one": "{sides}: off by {off}",
-    "handout.2.where": "A lean at M slides the stake along the arc and costs {at_m}. Near an end it takes the stake {end}.",
+    "handout.2.where": (
+        "A lean at M slides the stake along the arc and costs {at_m}. Near an end it takes the stake {end}."
+    ),
     "handout.2.nothing": "nothing",
     "handout.2.off": "off the arc",
     "handout.3.round": "Round {round}: middle at {half}, square off {out}, both short chords {long}.",
@@ -23,9 +25,15 @@ MESSAGES = {
     "handout.3.proof": "Equal short chords prove that M is {square}. They don't prove its {length}: tape that twice.",
     "handout.3.square": "square",
     "handout.3.length": "mid-ordinate",
-    "handout.4.names": "On a string of {chord}, a is half of it: {half} {unit}. s is the mid-ordinate, h the short chord.",
-    "handout.4.why": "A mid-ordinate goes with its short chord times itself. Half as long: {half} × {other} = {quarter}.",
-    "handout.4.climb": "Where s is the second in the table: half of h is {half}. The next short chord is √(half² + {next}²) = {long}.",
+    "handout.4.names": (
+        "On a string of {chord}, a is half of it: {half} {unit}. s is the mid-ordinate, h the short chord."
+    ),
+    "handout.4.why": (
+        "A mid-ordinate goes with its short chord times itself. Half as long: {half} × {other} = {quarter}."
+    ),
+    "handout.4.climb": (
+        "Where s is the second in the table: half of h is {half}. The next short chord is √(half² + {next}²) = {long}."
+    ),
     "handout.4.more": "So it is {longer} than half of h, and next is {more} than a quarter.",
     "handout.4.longer": "longer",
     "handout.4.more_word": "more",
@@ -57,9 +65,14 @@ MESSAGES = {
     "chalk.do": "Do this",
     "chalk.ends": "Mark A and B {chord} apart. Stretch the string between them.",
     "chalk.middle": "Mark its middle at {half}. Go square off {out} and mark M. Both short chords must read {long}.",
-    "chalk.second": "Stretch the string from A to M. Middle at {half}, square off {out}: mark Q1. The same from M to B: Q2.",
+    "chalk.second": (
+        "Stretch the string from A to M. Middle at {half}, square off {out}: mark Q1. The same from M to B: Q2."
+    ),
     "chalk.third": "Once more on all four strings. Middle at {half}, square off {out}.",
     "chalk.join": "Bend the lath along the marks and draw the arc with chalk.",
-    "chalk.prove": "Prove it. From M over the middle go on, {center} past the string. From there a string of {radius} touches every mark.",
+    "chalk.prove": (
+        "Prove it. From M over the middle go on, {center} past the string. From there a string of {radius} touches "
+        "every mark."
+    ),
     "chalk.quarter": "Try a quarter in round 2: {quarter}. That is {miss} too little. Do you see it?",
 }

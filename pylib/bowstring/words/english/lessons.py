@@ -12,7 +12,9 @@ MESSAGES = {
     "lesson.1.name": "Bow, string and arrow",
     "lesson.1.question": "Two numbers off a bow: how large is its circle?",
     "lesson.1.answer": "String and arrow together give the radius.",
-    "lesson.1.told": "A bow is an arc, its string the chord, its arrow the mid-ordinate. Together they give the radius, {radius}.",
+    "lesson.1.told": (
+        "A bow is an arc, its string the chord, its arrow the mid-ordinate. Together they give the radius, {radius}."
+    ),
     "lesson.1.bow": "This is a bow. On paper it is an arc.",
     "lesson.1.bow_word": "bow = arc",
     "lesson.1.string": "Its string is the chord.",
@@ -35,14 +37,18 @@ MESSAGES = {
     "lesson.2.name": "3-4-5, 5-12-13, 8-15-17",
     "lesson.2.question": "The long side {error} too long: how far does the line lean?",
     "lesson.2.answer": "Square with the largest triangle there is room for.",
-    "lesson.2.told": "Four triangles on one string, each with its long side a little too long. The largest leans least.",
+    "lesson.2.told": (
+        "Four triangles on one string, each with its long side a little too long. The largest leans least."
+    ),
     "lesson.2.string": "We square off this string, and tape the long side {error} too long.",
     "lesson.2.slip": "The long side is {error} too long. The lean at {far} is drawn {times} times larger.",
     "lesson.2.sides": "First side along the string, second square off it.",
     "lesson.2.one": "With {sides} the line is off by {off} at {far}. Guess the next one.",
     "lesson.2.big": "The larger the triangle, the less a small mistake leans.",
     "lesson.2.cost": "What does a lean cost? It depends where.",
-    "lesson.2.cost_told": "A lean at M slides the stake along the arc and costs nothing. Near an end it takes the stake off.",
+    "lesson.2.cost_told": (
+        "A lean at M slides the stake along the arc and costs nothing. Near an end it takes the stake off."
+    ),
     "lesson.2.arc": "The arc on its string. Now the square line leans.",
     "lesson.2.at_middle": "At M it slides the stake {slid} along the arc. That costs {off}.",
     "lesson.2.middle_word": "At M: slid {slid}, off the arc {off}",
@@ -70,7 +76,9 @@ MESSAGES = {
     "lesson.3.same_word": "short chords the same",
     "lesson.3.proof_question": "Both short chords read the same. What is proved?",
     "lesson.3.proof_answer": "Equal short chords prove it square, not the right length.",
-    "lesson.3.proof_told": "A stake aside makes the short chords differ a lot. A stake too far out changes them hardly at all.",
+    "lesson.3.proof_told": (
+        "A stake aside makes the short chords differ a lot. A stake too far out changes them hardly at all."
+    ),
     "lesson.3.proof_right": "Where M belongs both short chords read {long}.",
     "lesson.3.proof_aside": "Set {shown} aside, they differ by {apart}. That is seen.",
     "lesson.3.proof_square": "{shown} aside: the two differ by {apart}",
@@ -86,7 +94,9 @@ MESSAGES = {
     "lesson.4.name": "Why a quarter, and why not quite",
     "lesson.4.question": "What part of the first mid-ordinate is the next one?",
     "lesson.4.answer": "A quarter while the arc is flat, more as it bends.",
-    "lesson.4.told": "Three arcs on one string. The next mid-ordinate is a quarter of the first, and more as the arc bends.",
+    "lesson.4.told": (
+        "Three arcs on one string. The next mid-ordinate is a quarter of the first, and more as the arc bends."
+    ),
     "lesson.4.flat": "Nearly flat, {angle} degrees of bend.",
     "lesson.4.job": "More bent: {angle} degrees.",
     "lesson.4.semi": "A half circle. Would you still take a quarter?",
@@ -103,7 +113,9 @@ MESSAGES = {
     "lesson.4.exact_word": "Exactly: next = s ÷ (4 cos²(bend ÷ 8))",
     "lesson.4.slider": "Bend it: how far off is a quarter, on {chord}?",
     "lesson.4.slider_answer": "Slide it: the more bend, the more a quarter is too little.",
-    "lesson.4.slider_told": "A slider bends the arc on a string of {chord}. The rule of a quarter misses more and more.",
+    "lesson.4.slider_told": (
+        "A slider bends the arc on a string of {chord}. The rule of a quarter misses more and more."
+    ),
     "lesson.4.track": "From flat to past a half circle, always on a string of {chord}.",
     "lesson.4.bend": "Drag the knob, or press the square brackets. S runs through all of it.",
     "lesson.4.mark_right": "{angle}°",
@@ -142,7 +154,10 @@ MESSAGES = {
     "lesson.6.name": "Parabola against circle",
     "lesson.6.question": "Quarters, straight up each time: is that a circle?",
     "lesson.6.answer": "Quarters measured straight up draw a parabola.",
-    "lesson.6.told": "Quarters measured straight up land on a parabola. The circle stands outside it, drawn {times} times farther than it is.",
+    "lesson.6.told": (
+        "Quarters measured straight up land on a parabola. The circle stands outside it, drawn {times} times farther "
+        "than it is."
+    ),
     "lesson.6.told_true": "Quarters measured straight up land on a parabola. The circle stands outside it.",
     "lesson.6.string": "The string, and {out} up in the middle.",
     "lesson.6.quarter": "A quarter of it, {out}, straight up from the short chord's middle.",
@@ -160,7 +175,9 @@ MESSAGES = {
     "lesson.6.scale_word_true": "The gap is drawn as large as it is.",
     "lesson.6.differ": "Here {here}, and {there} in lesson 4. Why?",
     "lesson.6.differ_word": "Here {here} off halfway, and {there} in lesson 4. Why?",
-    "lesson.6.because": "There we went square off the short chord. Straight up is slanted to it, so a quarter reaches less far.",
+    "lesson.6.because": (
+        "There we went square off the short chord. Straight up is slanted to it, so a quarter reaches less far."
+    ),
     "lesson.6.because_word": "There: square off the short chord. Straight up is slanted: it reaches less far.",
     "lesson.6.road": "A road over a hill is a parabola. There a quarter is exact.",
     "lesson.6.road_word": "A road over a hill is a parabola: there a quarter is exact.",

@@ -27,7 +27,9 @@ MESSAGES = {
     "line.kink_sharp.remedy": "Give how far the line turns off straight ahead, not the angle between its legs.",
     "line.kink_hands.wrong": "{typed} and what stands with it don't agree on left or right.",
     "line.kink_hands.remedy": "Say left or right once, and no minus.",
-    "line.no_radius.wrong": "Piece {piece} has no {hand} edge: the slab reaches its center, and its radius is {radius}.",
+    "line.no_radius.wrong": (
+        "Piece {piece} has no {hand} edge: the slab reaches its center, and its radius is {radius}."
+    ),
     "line.no_radius.remedy": "Give a smaller width, or run the line along the other edge.",
     "line.no_taper.wrong": "The slab tapers, and the line has several pieces.",
     "line.no_taper.remedy": "Leave out the width at B: a line's slab has one width.",

@@ -7,7 +7,9 @@ MESSAGES = {
     "link.newer.remedy": "Update this page, then open the link again.",
     "link.several.wrong": "This text holds {count} links to different jobs.",
     "link.several.remedy": "Paste the one that you want to open.",
-    "link.too_long.wrong": "This job is too large for a link: it would be {count} characters long, and {limit} is the most.",
+    "link.too_long.wrong": (
+        "This job is too large for a link: it would be {count} characters long, and {limit} is the most."
+    ),
     "link.too_long.remedy": "Save the job as a file and send that.",
     "link.cut.wrong": "The link isn't whole: part of it is missing or was added.",
     "link.cut.remedy": "Ask for it again, or copy all of it: messages sometimes cut links.",

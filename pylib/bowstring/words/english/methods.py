@@ -11,7 +11,9 @@ MESSAGES = {
         "standing at A and facing B. That is the curve's side: the arc is over a half circle. Drive a pin at C; both tapes must "
         "still read {length0}."
     ),
-    "step.centre_half": "C, the center: the midpoint of the string from {start} to {end}, {length0} from either end. Drive a pin at C.",
+    "step.centre_half": (
+        "C, the center: the midpoint of the string from {start} to {end}, {length0} from either end. Drive a pin at C."
+    ),
     "step.centre_near": (
         "C, the center: start at the midpoint of the string from {start} to {end}, {length0} from either end. Square off "
         "{length1} to the {other_hand}, standing at A and facing B: away from the curve. Move C sideways until it is {length2} "
@@ -98,13 +100,19 @@ MESSAGES = {
     "step.onto_next": "Measure {length} from {other} to that line, taking the crossing farther from {start}.",
     "method.centre_unreached.wrong": "Nobody has said that the arc's center can be reached.",
     "method.centre_unreached.remedy": "Say in the form that it can, or choose another method.",
-    "method.ordinates_overhang.wrong": "This arc turns more than half a circle, so it overhangs its chord: no ordinate reaches all of it.",
+    "method.ordinates_overhang.wrong": (
+        "This arc turns more than half a circle, so it overhangs its chord: no ordinate reaches all of it."
+    ),
     "method.ordinates_overhang.remedy": "Use halving, two tapes or a swing from the center.",
     "method.tangent_overhang.wrong": "This arc turns more than half a circle, so it bends back past its tangents.",
     "method.tangent_overhang.remedy": "Use halving, two tapes or a swing from the center.",
-    "method.tangent_overhang_one.wrong": "This arc turns more than a quarter circle, so it bends back past one end's tangent.",
+    "method.tangent_overhang_one.wrong": (
+        "This arc turns more than a quarter circle, so it bends back past one end's tangent."
+    ),
     "method.tangent_overhang_one.remedy": "Take offsets from the tangents at both ends.",
-    "method.angles_turn_back.wrong": "Near the end of this arc the gap runs back along the sight line, so it can't fix the stake.",
+    "method.angles_turn_back.wrong": (
+        "Near the end of this arc the gap runs back along the sight line, so it can't fix the stake."
+    ),
     "method.angles_turn_back.remedy": "Use halving, two tapes or a swing from the center.",
     "method.chain_long.wrong": "With this many stakes, each set from the one before, errors would build up too far.",
     "method.chain_long.remedy": "Use a wider spacing, or another method.",

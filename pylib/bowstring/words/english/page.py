@@ -2,7 +2,10 @@
 
 MESSAGES = {
     "page.title": "Bowstring: an arc from its numbers to the stakes",
-    "page.description": "From a drawing's arc to tape-ready stakes, when the center can't be reached: exact halving, checks and drawings.",
+    "page.description": (
+        "From a drawing's arc to tape-ready stakes, when the center can't be reached: exact halving, checks and "
+        "drawings."
+    ),
     "page.name": "Bowstring",
     "page.to_numbers": "Go to the numbers",
     "page.new_job": "New job",
@@ -33,6 +36,7 @@ MESSAGES = {
     "page.stood_one": "{names} is set by the old numbers.",
     "page.stood_more": "{names} and {count} more",
     "page.stood_keep": "Keep the old numbers",
+    "page.stood_again_these": "Set {names} again",
     "page.stood_again": "Set the stakes again",
     "page.undo": "Undo",
     "page.undo_clear": "New job. The old one is kept in Jobs.",

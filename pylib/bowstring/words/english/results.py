@@ -9,7 +9,9 @@ MESSAGES = {
     "rule.one_level": "With this many rounds the quarter rule and the exact figures are the same.",
     "rule.no_tolerance": "Quartering would put stake {at} {worst} {where} the true arc.",
     "rule.holds": "Quartering would put stake {at} {worst} {where} the true arc: within the {tolerance} allowed.",
-    "rule.fails": "Don't quarter here: stake {at} would stand {worst} {where} the true arc, and {tolerance} is allowed.",
+    "rule.fails": (
+        "Don't quarter here: stake {at} would stand {worst} {where} the true arc, and {tolerance} is allowed."
+    ),
     "rule.alternate": (
         "Equal gaps won't show it; the mid-ordinate over alternate stakes does. It is {true} everywhere on the arc, but {wrong} "
         "at {at} after quartering ({apart} apart)."
@@ -18,7 +20,9 @@ MESSAGES = {
         "On a chord of {chord}, quartering stays within {tolerance} up to a mid-ordinate of {rise} ({ratio} of the chord). Here "
         "it is {here}."
     ),
-    "rule.good_always": "On a chord of {chord}, quartering stays within {tolerance} for any mid-ordinate up to a half circle.",
+    "rule.good_always": (
+        "On a chord of {chord}, quartering stays within {tolerance} for any mid-ordinate up to a half circle."
+    ),
     "rule.planned": "This compares the rule with the layout as planned, before any as-built stake was entered.",
     "rounding.fine": "Held to the shown numbers ({mark}), the worst stake, {at}, is {worst} off from rounding alone.",
     "rounding.eats": (

@@ -28,8 +28,12 @@ MESSAGES = {
     "sheet.stick": "Story stick",
     "sheet.readings": "How your entries were read",
     "sheet.notes": "Notes",
-    "sheet.bar_metric": "This bar is 100 mm long. If it isn't, the printer scaled the drawings; the numbers on them still hold.",
-    "sheet.bar_inches": "This bar is 4 in long. If it isn't, the printer scaled the drawings; the numbers on them still hold.",
+    "sheet.bar_metric": (
+        "This bar is 100 mm long. If it isn't, the printer scaled the drawings; the numbers on them still hold."
+    ),
+    "sheet.bar_inches": (
+        "This bar is 4 in long. If it isn't, the printer scaled the drawings; the numbers on them still hold."
+    ),
     "sheet.link": "Link to this job:",
     "sheet.untitled": "An arc",
     "sheet.version": "Bowstring {version}",
@@ -87,7 +91,9 @@ MESSAGES = {
         "No step measured these. 19 readings in 20 are within the limit. Out by more: tape it again, then find out why before you "
         "go on."
     ),
-    "sheet.checks_worst": "Worst case: every stake in the check is off by its tolerance. Both are rounded down to a mark.",
+    "sheet.checks_worst": (
+        "Worst case: every stake in the check is off by its tolerance. Both are rounded down to a mark."
+    ),
     "sheet.checks_first": "Short of time? Make these first: {checks}.",
     "sheet.checks_none_judge": (
         "No check here can judge by itself. Work tighter, or tape every stake again from A and B."
@@ -96,7 +102,9 @@ MESSAGES = {
     "sheet.gap_odd": "{names}: {shown}",
     "sheet.check_first": "{kind}, {where}: {shown}",
     "sheet.cant_judge": "can't judge",
-    "sheet.cant_judge_why": "Can't judge: the limit is over half of what it must read, so a good reading proves little.",
+    "sheet.cant_judge_why": (
+        "Can't judge: the limit is over half of what it must read, so a good reading proves little."
+    ),
     "sheet.closing": (
         "Close the work: tape the last gap, {start} to {end}. It must read {shown}, within {limit}. Out by more: find the bad gap "
         "before you go on."
@@ -106,7 +114,9 @@ MESSAGES = {
         "{limit}."
     ),
     "sheet.no_checks": "No check can catch a miss within this tolerance: use a finer tape or more rounds.",
-    "sheet.no_checks_left": "Every distance among these stakes is read by a step, so no check remains. Tape each mid-ordinate twice.",
+    "sheet.no_checks_left": (
+        "Every distance among these stakes is read by a step, so no check remains. Tape each mid-ordinate twice."
+    ),
     "sheet.note": "Note: {note}",
     "sheet.contents": "Go to a part of this sheet",
     "sheet.check": "check",
@@ -128,13 +138,17 @@ MESSAGES = {
     "sheet.exact": "exact mid-ordinate",
     "sheet.quartered": "by quartering",
     "sheet.rule_miss": "would be off by",
-    "sheet.rule_caption": "Staked by quartering, how far each stake would be off the arc; a minus is inside, toward the center",
+    "sheet.rule_caption": (
+        "Staked by quartering, how far each stake would be off the arc; a minus is inside, toward the center"
+    ),
     "sheet.along_arc": "along the arc from A",
     "sheet.along_chord": "along the string A to B",
     "sheet.off_chord": "square off it",
     "sheet.stakes_caption": "Where each stake stands, measured from A",
     "sheet.stakes_some": "The stakes of the first four rounds; {count} in all",
-    "sheet.stick_how": "Copy these marks onto a lath, all from the same end. Each round's mid-ordinate is then one mark.",
+    "sheet.stick_how": (
+        "Copy these marks onto a lath, all from the same end. Each round's mid-ordinate is then one mark."
+    ),
     "sheet.from_end": "from the end",
     "sheet.field": "entry",
     "sheet.read_as": "read as",
@@ -170,7 +184,9 @@ MESSAGES = {
     "sheet.model_what": "source of error",
     "sheet.model_size": "standard deviation",
     "sheet.model_from": "basis",
-    "sheet.model_caption": "Change these in the form if you have better figures. They do not cover blunders; only checks find those.",
+    "sheet.model_caption": (
+        "Change these in the form if you have better figures. They do not cover blunders; only checks find those."
+    ),
     "sheet.stick_offsets": "Copy these marks onto a lath, all from the same end. Each offset is then one mark.",
     "sheet.mistakes": "If something went wrong",
     "sheet.mistakes_intro": "Common blunders, one at a time, and which check catches each.",

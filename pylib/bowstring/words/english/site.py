@@ -17,7 +17,9 @@ MESSAGES = {
     "site.outline_crossed.wrong": "This outline crosses or touches itself.",
     "site.outline_crossed.remedy": "Give the corners in the order in which you walk around it.",
     "site.outline_and_circle.wrong": "This obstacle has corners, and also a center or a diameter.",
-    "site.outline_and_circle.remedy": "Give one or the other: corners for a wall or a bed, center and diameter for a tree.",
+    "site.outline_and_circle.remedy": (
+        "Give one or the other: corners for a wall or a bed, center and diameter for a tree."
+    ),
     "site.circle_half.wrong": "A round obstacle needs its center and its diameter, and one of them is missing.",
     "site.circle_half.remedy": "Give where its center is (along the chord from A, and off it) and how wide it is.",
     "site.circle_small.wrong": "Nothing that thin is in the way.",
@@ -32,7 +34,9 @@ MESSAGES = {
     "site.angle_large.wrong": "That is no small error for an angle: at most {most} degrees.",
     "site.angle_large.remedy": "Give how far off a turned angle usually is, such as 0°1' or 0.02.",
     "site.known_name.wrong": 'A known point can\'t have the name "{name}".',
-    "site.known_name.remedy": "Use a name that isn't a point of the layout, such as hydrant or wall corner. A and B are the ends.",
+    "site.known_name.remedy": (
+        "Use a name that isn't a point of the layout, such as hydrant or wall corner. A and B are the ends."
+    ),
     "site.known_twice.wrong": "Two known points are called {name}.",
     "site.known_twice.remedy": "Give each its own name.",
     "site.known_place.wrong": "The position of the known point {name} isn't given.",
@@ -54,7 +58,9 @@ MESSAGES = {
         "By the drawing's coordinates the two control points are {drawn} apart. In the layout they are {here}: {off} between "
         "them."
     ),
-    "site.control_far.remedy": "Check which points they are, the order of the axes and the unit. Then ask the designer.",
+    "site.control_far.remedy": (
+        "Check which points they are, the order of the axes and the unit. Then ask the designer."
+    ),
     "site.first_gap_alone.wrong": "A first gap needs a spacing for the gaps after it, and no rounds of halving.",
     "site.first_gap_alone.remedy": "Give the spacing, or leave the first gap out.",
     "site.first_gap_long.wrong": "The first gap, {gap}, is no shorter than the arc's whole chord.",
@@ -74,7 +80,9 @@ MESSAGES = {
     "site.stations_method.wrong": "Chosen stations belong to ordinates from the long chord.",
     "site.stations_method.remedy": "Choose ordinates, or leave the stations out.",
     "site.parallel_close.wrong": "That string is the chord A-B itself, or hardly off it.",
-    "site.parallel_close.remedy": "Give {least} or more, with a minus behind the chord. For ordinates from A-B leave it out.",
+    "site.parallel_close.remedy": (
+        "Give {least} or more, with a minus behind the chord. For ordinates from A-B leave it out."
+    ),
     "site.halve_first_method.wrong": "Halving before another method is for ordinates only.",
     "site.halve_first_method.remedy": "Choose ordinates, or leave it out.",
     "site.halve_first_stations.wrong": "Stations along the long chord and halving first don't go together.",

@@ -10,7 +10,9 @@ MESSAGES = {
     "form.section_known": "Known points",
     "form.section_known.help": "Points already on the ground. Tapes and an instrument can work from them.",
     "form.section_fall": "The slope of the ground",
-    "form.section_fall.help": "A tape along a slope reads long. The sheet then says what to tape for each level length.",
+    "form.section_fall.help": (
+        "A tape along a slope reads long. The sheet then says what to tape for each level length."
+    ),
     "form.section_errors": "How accurately you work",
     "form.section_errors.help": (
         "One standard deviation each: two tries in three are better than that. Blank: the usual value. They change the accuracy "
@@ -61,7 +63,9 @@ MESSAGES = {
     "form.centre_reachable.none": "out of reach, or not known",
     "form.centre_reachable.reachable": "can be reached",
     "form.tape_class": "Tape accuracy class",
-    "form.tape_class.help": "Printed near the tape's zero: I, II or III. A better class makes long pulls more accurate.",
+    "form.tape_class.help": (
+        "Printed near the tape's zero: I, II or III. A better class makes long pulls more accurate."
+    ),
     "form.tape_class.none": "the usual class",
     "form.tape_class.I": "I",
     "form.tape_class.II": "II",
@@ -143,7 +147,9 @@ MESSAGES = {
     "form.outline_comma.wrong": (
         "Corner {number} has a comma right between two digits: it could separate two lengths or be a decimal comma."
     ),
-    "form.outline_comma.remedy": "Put a space after a comma that separates x from y, and write decimals with a point: 1.5, 2.",
+    "form.outline_comma.remedy": (
+        "Put a space after a comma that separates x from y, and write decimals with a point: 1.5, 2."
+    ),
     "form.place_one.wrong": "That is more than one place.",
     "form.place_one.remedy": "Give the center alone, as x, y: 12, -3. Corners go into their own field.",
     "form.stations_comma.wrong": "The comma could separate two distances or be a decimal comma.",

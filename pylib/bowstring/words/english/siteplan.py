@@ -19,8 +19,13 @@ MESSAGES = {
     "siteplan.name.feet": "pond",
     "siteplan.few": "An outline needs three corners or more. Keep tapping.",
     "siteplan.many": "An outline has at most {most} corners. Undo some.",
-    "siteplan.thin": "There is no ground between these corners. Undo some, or tap one to the side: a wall has a thickness.",
-    "siteplan.crossed": "The outline crosses or touches itself. Undo some, and tap the corners in the order in which you walk around it.",
+    "siteplan.thin": (
+        "There is no ground between these corners. Undo some, or tap one to the side: a wall has a thickness."
+    ),
+    "siteplan.crossed": (
+        "The outline crosses or touches itself. Undo some, and tap the corners in the order in which you walk around "
+        "it."
+    ),
     "siteplan.full": "There are {most} obstacles already. Clear one first.",
     "siteplan.ways": "All methods side by side",
 }

@@ -70,7 +70,9 @@ MESSAGES = {
     "on_line.overrun_blocked": "Past {end} {what} is in the way: run nothing on there.",
     "on_line.brace": "Against concrete nothing runs on: brace the board's end to the arc.",
     "draw.on_line.title": "Which point is on the line",
-    "draw.on_line.desc": "Seen from the side, a {driven} in the ground, the line plumb through the point that counts. {point}",
+    "draw.on_line.desc": (
+        "Seen from the side, a {driven} in the ground, the line plumb through the point that counts. {point}"
+    ),
     "draw.on_line.line": "the line",
     "draw.on_line.ground": "ground",
     "draw.on_line.pin": "pin",

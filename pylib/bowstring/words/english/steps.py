@@ -78,7 +78,10 @@ MESSAGES = {
     "kinked.back": "B not set yet? Mark {mark} on piece {piece}, {back} back from its end.",
     "kinked.whole": "B not set yet? Set {mark} where piece {piece} begins, {back} back.",
     "kinked.begins": "B not set yet? Find {mark}, where piece {piece} begins.",
-    "kinked.on": "Run the line from {mark} past {start} by {along}. From there square off {off} to the {hand}, your back to {mark}: {end}.",
+    "kinked.on": (
+        "Run the line from {mark} past {start} by {along}. From there square off {off} to the {hand}, your back to "
+        "{mark}: {end}."
+    ),
     "kinked.behind": (
         "From {start} measure back {along} on the line to {mark}. From there square off {off} to the {hand}, your back to "
         "{mark}: {end}."

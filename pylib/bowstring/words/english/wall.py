@@ -20,7 +20,9 @@ MESSAGES = {
     "wall.no_figure": "Lessons stand on the keys 1 to 6.",
     # the ends
     "wall.ends": "All we have: two stakes and one tight string.",
-    "wall.ends.told": "Two stakes, a string of {chord} between them, the wanted arc dotted, and its center out of reach.",
+    "wall.ends.told": (
+        "Two stakes, a string of {chord} between them, the wanted arc dotted, and its center out of reach."
+    ),
     "wall.ends.stake": "Stake {end} stands already.",
     "wall.ends.other": "So does stake {end}.",
     "wall.ends.string": "A string from one to the other, tight.",
@@ -33,7 +35,9 @@ MESSAGES = {
     "wall.ends.middle": "its center: the middle of this very string",
     # round 1
     "wall.first": "Find the middle. Square off {out}. Drive M.",
-    "wall.first.told": "From the middle of the string, {half} from either end, {out} square off to M. Both short chords read {long}.",
+    "wall.first.told": (
+        "From the middle of the string, {half} from either end, {out} square off to M. Both short chords read {long}."
+    ),
     "wall.first.halves": "Half the string is {half}. Fold the tape, or tape it from both ends.",
     "wall.first.middle": "Here is the middle. From here we go square off.",
     "wall.first.arrow": "Which side? The side where the curve is.",
@@ -47,7 +51,9 @@ MESSAGES = {
     "wall.first.tape_twice": "The length they hardly tell: tape {out} twice.",
     # round 2
     "wall.next": "Round 2: the same slim triangle, on half of h.",
-    "wall.next.told": "The slim triangle at M has the shape of the slim triangle on half the short chord. So {stake} is {out} off it.",
+    "wall.next.told": (
+        "The slim triangle at M has the shape of the slim triangle on half the short chord. So {stake} is {out} off it."
+    ),
     "wall.next.half": "Look at one half alone, from {end} to M.",
     "wall.next.string": "The short chord h is the next string.",
     "wall.next.swing": "Hold the tape at {end} and swing h down onto the first string.",
@@ -64,7 +70,9 @@ MESSAGES = {
     "wall.next.both": "The other half has the same number: {stake} and {other}.",
     # the ratio
     "wall.rounds": "A quarter each time, and a little more.",
-    "wall.rounds.told": "The mid-ordinates of the rounds at one scale: each is a little more than a quarter of the one before.",
+    "wall.rounds.told": (
+        "The mid-ordinates of the rounds at one scale: each is a little more than a quarter of the one before."
+    ),
     "wall.rounds.scale": "all at one scale",
     "wall.rounds.first": "Round {round}: {out}.",
     "wall.rounds.one": "Round {round} came out at {out}.",
@@ -72,7 +80,9 @@ MESSAGES = {
     "wall.rounds.squared": "A string half as long rises half × half: a quarter.",
     "wall.rounds.quarter": "Where the quarter comes from: half the string, and half squared is a quarter.",
     "wall.rounds.formula": "But h is longer than a: exactly 1 ÷ (4 cos²({angle}° ÷ 8)) = {share}",
-    "wall.rounds.exact": "But the short chord is longer than half the string. For {angle} degrees it is exactly {share}.",
+    "wall.rounds.exact": (
+        "But the short chord is longer than half the string. For {angle} degrees it is exactly {share}."
+    ),
     # the stakes
     "wall.stakes": "{rounds} numbers, {stakes} stakes, one true arc.",
     "wall.stakes.one": "One number, one stake, one true arc.",

@@ -19,7 +19,7 @@ MESSAGES = {
     "edges.no_inner": "Sin borde interior: muy ancha para R",
     "edges.no_inner_more": "{width} de ancho, R {radius}",
     "edges.no_inner_half": "la mitad de {width}, R {radius}",
-    "edges.title": "Los dos bordes",
+    "edges.title": "Bordes",
     "edges.other_inside": "Borde interior R {radius}, a {width}",
     "edges.other_outside": "Borde exterior R {radius}, a {width}",
     "edges.both": "Borde exterior R {outer}, interior R {inner}, {width} de ancho",

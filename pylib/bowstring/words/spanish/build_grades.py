@@ -44,7 +44,8 @@ MESSAGES = {
     "grades.more_across_near_feet": "1/8 in de error en nivel de 4 ft: se pasa",
     "grades.more_across_near_metric": "3 mm de error en nivel de 1.2 m: se pasa",
     # one height
-    "grades.low_by": "{height} abajo",
+    "grades.low_by": "{height} bajo",
+    "grades.high_by": "{height} alto",
     "grades.cut": "corte {depth}",
     "grades.fill": "relleno {depth}",
     "grades.no_dig": "a su nivel",
@@ -144,7 +145,7 @@ MESSAGES = {
         "El punto bajo está entre los extremos, cerca de {stake}: ahí se encharca si no hay desagüe."
     ),
     # notes
-    "grades.above_A": "Las alturas se miden desde el canto de la ~forma~ exterior en A.",
+    "grades.above_A": "Las alturas se miden desde el canto de la ~forma~ exterior en A: alto es arriba, bajo es abajo.",
     "grades.starts_at": "El canto de la ~forma~ exterior en A está en {level}; de ahí se miden las alturas.",
     "grades.rod_at_A": "En la ~forma~ exterior de A el estadal marca {reading}.",
     "grades.slope_follows": "La ~pendiente~ sale de las dos alturas: {slope} en el eje central.",
@@ -165,7 +166,9 @@ MESSAGES = {
     "grades.inches_govern": (
         "Donde no coinciden mandan las pulgadas: con ellas se pone la ~forma~. El estadal se lee en centésimas."
     ),
-    "grades.source_running": "El límite de 5% es 1:20, 2010 ADA Standards, 403.3, de memoria: revíselo.",
+    "grades.source_running": (
+        "El límite de 5% es 1:20, 2010 ADA Standards, 403.3, citado de memoria: revise su código local."
+    ),
     "grades.source_cross": (
         "El límite de 1:48 a lo ancho es citado de la misma norma: 1/4 in por pie, sin nada de sobra."
     ),

@@ -35,14 +35,30 @@ MESSAGES = {
     ),
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
     "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
+    "pad.no_back.wrong": "Una punta cuadrada va detrás de lados rectos, y esta losa no la tiene.",
+    "pad.no_back.remedy": "Dé el largo de los lados y una sola punta redonda, o quite la punta cuadrada.",
+    "pad.line_against": "Borde contra el edificio",
+    "pad.note_against": "sin ~forma~, y sin excavar más allá",
+    "pad.against": (
+        "La punta cuadrada va contra el edificio: ahí no lleva ~forma~, ni ~estacas~, ni excavación más allá. Las "
+        "~formas~ de los lados terminan en su cara."
+    ),
+    "pad.against_strip": (
+        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, tan honda como la losa."
+    ),
+    "pad.against_length": (
+        "La tira se quita del largo: {sides} hasta el edificio dejan {left} de ~concreto~ ({gap} menos)."
+    ),
+    "pad.short_building": "El agua corre al edificio",
+    "pad.more_building": "atrás queda bajo, {slope}: pregunte",
+    "pad.water_building": "El agua corre al edificio. Déle ~pendiente~ hacia afuera, o pregunte al proyectista.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
     "pad.stand_straight": (
         "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
     ),
     "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
     "pad.set_other": (
-        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Se comba "
-        "al lado contrario de la primera."
+        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Da vuelta al lado contrario."
     ),
     "pad.other_left": "Párese en A-2, mire a B-2: la otra curva queda a su IZQUIERDA.",
     "pad.other_right": "Párese en A-2, mire a B-2: la otra curva queda a su DERECHA.",
@@ -81,14 +97,22 @@ MESSAGES = {
     "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {gaps} espacios iguales.",
     "pad.call_back": "desde el borde de atrás, hacia la curva",
     "pad.call_other": "desde el medio de la otra curva, hacia A y B",
-    "pad.reach_note": (
-        "Cuele desde la otra punta, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
+    "pad.reach_note_both": (
+        "Empiece por la otra curva, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
         "Pregunte al chofer cuánto lleva vaciado; léalo por el medio."
     ),
-    "pad.joints": "{columns} paneles de A a B por {rows} ~a escuadra~,\n{panel} por {across}",
-    "pad.joints_one_row": "{columns} paneles de A a B,\n{panel} por {across}",
+    "pad.reach_note": (
+        "Empiece por la punta cuadrada, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
+        "Pregunte al chofer cuánto lleva vaciado; léalo por el medio."
+    ),
+    "pad.joints": "{columns} paneles de ancho por {rows} de largo,\n{panel} por {across}",
+    "pad.joints_one_row": "{columns} paneles, uno junto a otro,\n{panel} por {across}",
     "pad.joints_one_column": "{rows} paneles, uno tras otro,\n{panel} por {across}",
-    "pad.joints_none": "Un panel, sin ~juntas~:\n{wide} de A a B, {deep} en total",
+    "pad.joints_none": "Un panel, sin ~juntas~:\n{wide} de ancho, {deep} de largo total",
+    "pad.taped_both": (
+        "Mida desde el lado de A por el ~hilo~ y las dos curvas, y por los lados, en la *~cara del concreto~*. Por "
+        "atrás, la ~tabla~ curva mide {longer} más."
+    ),
     "pad.taped": (
         "Mida desde el lado de A por el ~hilo~, el borde de atrás y la curva, y por los lados, en la "
         "*~cara del concreto~*. Por atrás, la ~tabla~ curva mide {longer} más."
@@ -96,7 +120,8 @@ MESSAGES = {
     "pad.end_row": "La fila de la curva mide {deep} en su medio: así ninguna ~junta~ llega a ella con menos de 60°.",
     "pad.shape": "Los paneles son de {ratio} a 1, más de 1.5. Pregunte al proyectista por las ~juntas~.",
     "pad.on_sides": "lados",
-    "pad.behind": "atrás {size}",
+    "pad.ahead": "{size} al frente",
+    "pad.behind": "{size} atrás",
     "pad.water_back": "El agua corre hacia el borde de atrás, ~a escuadra~ con él.",
     "pad.water_back_end": "El agua corre al borde de atrás del lado de {end}: {slope}, a {angle} del ~hilo~.",
     "pad.water_other": "El agua corre hacia la otra curva, ~a escuadra~ con A-B.",

@@ -43,6 +43,7 @@ MESSAGES = {
     "entry.of_wall.width": "espesor del muro",
     "entry.of_wall.end_width": "espesor del muro en B",
     "entry.of_wall.thickness": "alto del muro",
+    "entry.slab.back": "punta cuadrada",
     "entry.slab.poured": "qué se cuela",
     "entry.slab.thickness": "espesor de la losa, alto del muro",
     "entry.slab.base": "base bajo la losa",

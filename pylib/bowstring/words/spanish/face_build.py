@@ -6,7 +6,7 @@ MESSAGES = {
     "build.title": "Obra",
     "build.rows": "Partes de la obra",
     "build.line": "La línea",
-    "build.edges": "Los dos bordes",
+    "build.edges": "Bordes",
     "build.boards": "~Tablas~",
     "build.joints": "~Juntas~",
     "build.grades": "Niveles",

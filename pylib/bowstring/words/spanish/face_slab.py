@@ -21,6 +21,8 @@ MESSAGES = {
     "numbers.slab_sides": "lados de {sides} atrás",
     "numbers.slab_both_sides": "lados de {sides}, dos puntas redondas",
     "numbers.slab_no_side": "falta el lado",
+    "numbers.slab_back.formed": "punta cuadrada con ~forma~",
+    "numbers.slab_back.against": "punta cuadrada contra un edificio",
     "numbers.slab_thick": "{thickness} de espesor",
     "numbers.slab_conflict": "Eje central en el ~plano~: ¿qué lado?",
     "numbers.slab_reaches": "{width} de ancho: sin borde interior",
@@ -53,7 +55,7 @@ MESSAGES = {
     "numbers.lies_small.centre": "la mitad a cada lado",
     "numbers.lies_small.inside": "hacia afuera",
     # the slope's line
-    "numbers.slope_up": "sube {slope}% hacia {end}",
+    "numbers.slope_up": "baja {slope}%, de {end} a {other}",
     "numbers.slope_level": "~a nivel~ de A a B",
     "numbers.slope_no_end": "{slope}%, falta el extremo alto",
     "numbers.slope_no_slope": "extremo alto {end}, falta la ~pendiente~",

@@ -48,7 +48,7 @@ MESSAGES = {
     "lined.water_left_end": "Punto bajo: la esquina izquierda del final. Ahí corre el agua.",
     "lined.water_right_start": "Punto bajo: la esquina derecha del inicio. Ahí corre el agua.",
     "lined.water_right_end": "Punto bajo: la esquina derecha del final. Ahí corre el agua.",
-    "lined.above_start": "Las alturas se miden desde el canto de la ~forma~ izquierda en el inicio.",
+    "lined.above_start": "Las alturas se miden desde el canto de la ~forma~ izquierda en el inicio: + es arriba.",
     "lined.starts_at": "El canto de la ~forma~ izquierda en el inicio está en {level}; de ahí se miden las alturas.",
     "lined.middle": "La ~pendiente~ va por el medio de la losa: {slope} de inicio a final.",
     "lined.middle_by_tops": "La ~forma~ izquierda llega a las dos alturas. El medio lleva {slope}, de inicio a final.",

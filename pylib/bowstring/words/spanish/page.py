@@ -38,6 +38,7 @@ MESSAGES = {
     "page.stood_one": "Con los números anteriores se puso {names}.",
     "page.stood_more": "{names} y {count} más",
     "page.stood_keep": "Conservar los números anteriores",
+    "page.stood_again_these": "Poner {names} otra vez",
     "page.stood_again": "Poner las ~estacas~ otra vez",
     "page.undo": "Deshacer",
     "page.undo_clear": "Trabajo nuevo. El anterior queda en Trabajos.",
