@@ -55,6 +55,8 @@ class Calls:
         ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
                        the device shows another one than the job's; ``must``: what stands beside it;
         ``line_at``    ``{"fields", "at": number}`` gives ``{"fields"}`` with another arc of the line staked;
+        ``set_back``   ``{"fields"}`` gives ``{"fields", "said"}``: as little taken back as makes the stakes that are
+                       driven stand where they stand, and what that is, or ``{"error"}``;
         ``called``     ``{"jobs": [fields, ...]}`` gives ``{"names"}``: what each is called where it has no title;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
@@ -199,6 +201,15 @@ def _line_at(asked: Asked, calls: Calls) -> Mapping[str, object]:
     return {"fields": staked_at(asked["fields"], int(asked["at"]))}
 
 
+def _set_back(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.set_back import set_back
+
+    try:
+        return {**set_back(asked["fields"])}
+    except BadJob as refusal:
+        return refused(refusal)
+
+
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.measuring import shown_numbers
 
@@ -273,4 +284,5 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "outline": _outline,
     "called": _called,
     "line_at": _line_at,
+    "set_back": _set_back,
 }

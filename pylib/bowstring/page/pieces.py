@@ -104,6 +104,8 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
         arc["greater"] = True
     work = {key: value for key, value in job_of({**more, "unit": more.get("unit", "ft-in")}).items()
             if key in WORK_KEYS}  # fmt: skip
+    if "start" in more:
+        work["start"] = more["start"]  # said of an arc of a line, both ends set isn't what is taken anyway
     return {
         "arc": arc,
         **({TURN: row[TURN]} if TURN in row else {}),
@@ -177,7 +179,8 @@ def _is_kept(name: str) -> bool:
 
 def staked_at(fields: Typed, at: int) -> Fields:
     """Return the fields of a line with its piece ``at`` (counted from 1) staked; itself where that is no other arc."""
-    typed = {name: text.strip() for name, text in fields.items() if text.strip()}
+    # The form has no word for both ends where nobody chose otherwise: of an arc behind another piece that's a choice.
+    typed = {"start": "ends"} | {name: text.strip() for name, text in fields.items() if text.strip()}
     before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
     pieces = [*before, _own_row(typed, start_at(len(before) + 1, typed)), *after]
     if not 1 <= at <= len(pieces) or at == len(before) + 1 or STRAIGHT in pieces[at - 1]:

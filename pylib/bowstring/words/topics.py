@@ -78,6 +78,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "start": ("job",),
     "step": ("methods", "steps", "strings"),
     "stick": ("results",),
+    "stood": ("stood",),
     "table": ("tables",),
     "tape": ("lengths",),
     "terminal": ("terminal",),
