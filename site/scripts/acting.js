@@ -74,14 +74,21 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     return card === again ? later : [];
   }
 
-  // A gloved finger taps twice: for a moment after a card turned, what turns the next one is deaf (face-stakes.css).
-  let rested;
+  // A gloved finger taps twice: from the tap until a moment after the next card is painted, however long that takes, what
+  // turns the one after it is deaf (face-stakes.css).
+  let rested = 0;
+  let frame = 0;
   function rest() {
     root.dataset.turned = "";
     clearTimeout(rested);
-    rested = setTimeout(awake, REST);
+    cancelAnimationFrame(frame);
   }
   const awake = () => delete root.dataset.turned;
+  function painted() {
+    if (!("turned" in root.dataset)) return;
+    rest();
+    frame = requestAnimationFrame(() => (rested = setTimeout(awake, REST)));
+  }
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
@@ -265,8 +272,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   );
 
   return {
+    painted,
     // Another face, card or panel came up: who went elsewhere isn't sent back to the checks any more.
     turned({ face, card: now }) {
+      if (face === "numbers") awake(); // which nobody makes, so that it's painted already
       if (face !== "stakes" || now !== again) again = 0;
     },
   };

@@ -124,7 +124,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named(), named: () => jobName() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named(), named: () => jobName(), painted: () => acts.painted() });
 const door = wallDoor({
   place,
   ask: (...call) => ask(...call),

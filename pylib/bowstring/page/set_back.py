@@ -41,8 +41,8 @@ PARTS: tuple[tuple[str, ...], ...] = (
     ("unit",),
     ("ends", "ties", "tolerance", "fair"),
 )
-"""What may be taken back, part by part, by the first words of the fields' ids: the first is the likeliest to move a stake,
-and the last is left as it is now before any other. What is in none of them moves no stake."""
+"""What may be taken back, part by part, by the first words of the fields' ids: the first is the likeliest to move a
+stake, and the last is left as it is now before any other. What is in none of them moves no stake."""
 
 
 @final
