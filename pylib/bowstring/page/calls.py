@@ -124,15 +124,18 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.beside import done_of, marks_of
     from bowstring.page.done import steps_of
     from bowstring.page.filing import file_name
+    from bowstring.page.ticks import ticked
     from bowstring.page.unit import settled_job
 
     try:
         job = settled_job(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
-        done, marks = done_of(asked["fields"]), marks_of(asked["fields"])
-        if (done or marks) and "method" in job:
-            job = {**job, "done": [*steps_of(calls.last.for_fields(asked["fields"]), done), *marks]}
+        marks = marks_of(asked["fields"])
+        if (done_of(asked["fields"]) or marks) and "method" in job:
+            answered = calls.last.for_fields(asked["fields"])
+            done = ticked(answered, asked["fields"], lambda: calls.last.link(asked["fields"])[0])
+            job = {**job, "done": [*steps_of(answered, done), *marks]}
     except BadJob as refusal:
         return refused(refusal)
     return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}

@@ -32,6 +32,7 @@ from bowstring.words import remembered, say
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
     from bowstring.job.form import JobForm
     from bowstring.page.answering import LastAnswer
+    from bowstring.report.forms.answer import Answer
 
 _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
 """An arc that stands in while the other fields are read: those of the arc are read one by one."""
@@ -103,13 +104,36 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return _without_slab(asked, last, fields, refusal, errors)
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
-    done, building = done_of(asked["fields"]), bool(marks_of(asked["fields"]))
+    done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
+    if not answered["stops"]:
+        later |= _old_numbers(answered, asked, last)
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
         later["site_plan"] = site_plan_html(answered)
     return later
+
+
+def _done(answered: Answer, asked: Asked, last: LastAnswer) -> tuple[int, ...]:
+    """The cards that are done; where none is, nothing is imported for it."""
+    if not done_of(asked["fields"]):
+        return ()
+    from bowstring.page.ticks import ticked
+
+    return ticked(answered, asked["fields"], lambda: last.link(asked["fields"])[0])
+
+
+def _old_numbers(answered: Answer, asked: Asked, last: LastAnswer) -> dict[str, object]:
+    """What the bar says instead where stakes stand by other numbers than those in the fields."""
+    from bowstring.page.facing import old_of
+
+    old = old_of(answered, asked["fields"], last)
+    if not old:
+        return {}
+    from bowstring.page.old_numbers import bar_text
+
+    return {"state": {"sign": "stop", "text": bar_text(old)}}
 
 
 def _without_slab(

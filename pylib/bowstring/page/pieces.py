@@ -93,7 +93,7 @@ def _staked(typed: Typed, job: Mapping[str, object]) -> dict[str, object]:
 def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Callable[[Typed], JobForm], place: str
            ) -> dict[str, object]:  # fmt: skip
     kink = {KINK: row[KINK]} if KINK in row else {}
-    more = _kept(row)
+    more = kept_of(row)
     arc = arc_of({**more, **{f"arc-{name}": row[name] for name in MEASURES if name in row}})
     if STRAIGHT in row:
         if arc:
@@ -116,7 +116,7 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
 
 def kept_in(typed: Typed) -> list[Fields]:
     """Return what is kept unseen of each other piece, as fields: their numbers are in the form's unit, too."""
-    return [kept for group in GROUPS for _number, row in rows_in(typed, group) if (kept := _kept(row))]
+    return [kept for group in GROUPS for _number, row in rows_in(typed, group) if (kept := kept_of(row))]
 
 
 def start_at(at: int, own: Mapping[str, object]) -> str:
@@ -125,8 +125,8 @@ def start_at(at: int, own: Mapping[str, object]) -> str:
     return "one-end" if at > 1 and KINK not in own else "ends"
 
 
-def _kept(row: Row) -> Fields:
-    """What is kept of a row unseen, as fields; nothing where it can't be read."""
+def kept_of(row: Row) -> Fields:
+    """Return what is kept of a row unseen, as fields; nothing where it can't be read."""
     try:
         kept = json.loads(row.get(MORE, "{}"))
     except ValueError:
@@ -200,7 +200,7 @@ def staked_at(fields: Typed, at: int) -> Fields:
 
 def _as_staked(row: Row, at: int) -> Fields:
     """Return the fields of an arc that is staked from now on, the piece ``at`` (counted from 1), of its row."""
-    fields = {"start": start_at(at, row)} | _kept(row)
+    fields = {"start": start_at(at, row)} | kept_of(row)
     fields |= {f"arc-{name}": row[name] for name in MEASURES if name in row}
     if TURN in row:
         fields |= {TURN: row[TURN]} if fields["start"] == "one-end" else {"side": OTHER[row[TURN]]}

@@ -9,7 +9,9 @@ from bowstring.faces.passes import card_at, count, first_open, marks, standing
 from bowstring.faces.stakes import stakes_html, steps_list_html
 from bowstring.faces.unread import card_text
 from bowstring.page.beside import done_of, marks_of
+from bowstring.page.stood import moved_marks
 from bowstring.page.talk import Asked
+from bowstring.page.ticks import ticked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -20,13 +22,16 @@ NAMED = 8
 def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str, object]:
     """Return what the face of the stakes shows, see ``facing.shown_face``; ``link`` makes the job's own."""
     most, done_marks = count(answered), marks_of(asked["fields"])
-    done = standing(answered, done_of(asked["fields"]), done_marks)
+    numbers = ticked(answered, asked["fields"], link)
+    done = standing(answered, numbers, done_marks)
     opened = first_open(answered, done, building=bool(done_marks))
     card = min(int(asked.get("card") or 0) or opened, most)
     made: dict[str, object] = {"card": card, "count": most, "list": steps_list_html(answered, card, done)}
     if not answered["stops"] and (done_marks or card_at(answered, card)["mark"]):
         made["marks"] = {str(number): mark for number, mark in marks(answered).items()}
-    moved = _moved(answered, asked, done, link)
+    moved = _moved(answered, asked, link)
+    if not moved and numbers != done_of(asked["fields"]):
+        made["renumbered"] = _renumbered(asked["fields"], numbers, link)
     if moved:
         return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
@@ -90,13 +95,17 @@ def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> 
     return fields
 
 
-def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> list[str]:
-    """Return what stands, and would stand elsewhere by the numbers in the fields."""
-    stood = asked["fields"].get("stood", "")
-    if not done or not stood or stood == link():
-        return []
-    from bowstring.page.stood import moved_marks
+def _renumbered(fields: Mapping[str, str], numbers: Collection[int], link: Callable[[], str]) -> dict[str, str]:
+    """What is done by the cards' numbers of now, and the job that has those: kept with the next card that is turned."""
+    texts = [*map(str, numbers), *marks_of(fields)]
+    return {"of": fields["done"], "done": " ".join(texts), "stood": link()}
 
+
+def _moved(answered: Answer, asked: Asked, link: Callable[[], str]) -> list[str]:
+    """Return what stands, and would stand elsewhere by the numbers in the fields."""
+    done = done_of(asked["fields"])
+    if not done or not asked["fields"].get("stood", ""):
+        return []
     return moved_marks(answered, asked["fields"], done, link())
 
 

@@ -6,4 +6,9 @@ MESSAGES = {
     "stood.from_to": "{label} {before} to {after}",
     "stood.got": "what you got at {stake}",
     "stood.more": "{names} and {count} more",
+    "stood.state": "Old numbers: {names}",
+    "stood.state_more": "Old numbers: {names} +{count}",
+    "stood.arc": "arc {number}",
+    "stood.of_arc": "Arc {number}. {told}",
+    "stood.told": "{told} The numbers here are newer.",
 }

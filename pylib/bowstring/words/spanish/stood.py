@@ -6,4 +6,9 @@ MESSAGES = {
     "stood.from_to": "{label} de {before} a {after}",
     "stood.got": "lo que le dio en {stake}",
     "stood.more": "{names} y {count} más",
+    "stood.state": "Números de antes: {names}",
+    "stood.state_more": "Números de antes: {names} +{count}",
+    "stood.arc": "~arco~ {number}",
+    "stood.of_arc": "~Arco~ {number}. {told}",
+    "stood.told": "{told} Los números de aquí son más nuevos.",
 }
