@@ -1,8 +1,7 @@
 // What the buttons of a face do: each carries its name in `data-do`, and what it needs beside it.
 
 import { at } from "./document.js";
-import { fill, typed, values } from "./form.js";
-import { ofTheDay } from "./sizes.js";
+import { fill, sameFields, typed, values } from "./form.js";
 
 // The row in which the nth reading of a check is kept: its own, or the next that is free.
 function readingRow(check, nth) {
@@ -23,8 +22,6 @@ function cleared({ stake, checks }) {
   ]);
   return { ...Object.fromEntries(rows), anew: [stake, ...new Set(read.map(([, check]) => check))].join("|") };
 }
-
-const OF_THE_DAY = new RegExp(`^(?:${ofTheDay})$`); // what was read and noted, whatever numbers the stakes stand on
 
 const TURNS = ["done", "use-got", "skip"];
 const REST = 700; // milliseconds
@@ -77,14 +74,21 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     return card === again ? later : [];
   }
 
-  // A gloved finger taps twice: for a moment after a card turned, what turns the next one is deaf (face-stakes.css).
-  let rested;
+  // A gloved finger taps twice: from the tap until a moment after the next card is painted, however long that takes, what
+  // turns the one after it is deaf (face-stakes.css).
+  let rested = 0;
+  let frame = 0;
   function rest() {
     root.dataset.turned = "";
     clearTimeout(rested);
-    rested = setTimeout(awake, REST);
+    cancelAnimationFrame(frame);
   }
   const awake = () => delete root.dataset.turned;
+  function painted() {
+    if (!("turned" in root.dataset)) return;
+    rest();
+    frame = requestAnimationFrame(() => (rested = setTimeout(awake, REST)));
+  }
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
@@ -148,13 +152,15 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       job.showExample(fields);
       place.go({ face: "numbers" });
     },
-    // The stakes stand on other numbers: back to those, or all of them again.
-    async stood({ stood }) {
-      const result = await asked("open_link", { text: stood });
+    // The stakes stand on other numbers: those of them that move a stake go back, or all stakes are set again.
+    async stood() {
+      const before = typed();
+      const result = await asked("set_back", { fields: before });
       if (result.error) return wrong(result.error);
-      const read = Object.entries(typed()).filter(([name]) => OF_THE_DAY.test(name)); // a link has none of that
-      job.fill({ ...result.fields, ...Object.fromEntries(read), done: values().done, stood }, job.id);
+      if (!sameFields(before, typed())) return; // somebody typed on meanwhile
+      job.fill(result.fields, job.id);
       touched();
+      undo.offer(result.said, () => job.restore(before));
     },
     restart() {
       fill({ done: "", stood: "" });
@@ -266,8 +272,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   );
 
   return {
+    painted,
     // Another face, card or panel came up: who went elsewhere isn't sent back to the checks any more.
     turned({ face, card: now }) {
+      if (face === "numbers") awake(); // which nobody makes, so that it's painted already
       if (face !== "stakes" || now !== again) again = 0;
     },
   };

@@ -109,7 +109,8 @@ function opened(fields, id) {
 const undo = undoing();
 const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => switched(), listed: () => work.list() });
 const marks = () => look.shown?.marks ?? {};
-const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore, marks });
+const renumbered = () => look.shown?.renumbered;
+const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore, marks, renumbered });
 const voice = aloud({ changed: () => look.voice() });
 const last = lastFace(`${root.dataset.version} ${language} ${shownIn}`);
 const place = faces({
@@ -124,7 +125,7 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named(), named: () => jobName() });
+const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named(), named: () => jobName(), painted: () => acts.painted() });
 const door = wallDoor({
   place,
   ask: (...call) => ask(...call),

@@ -4,8 +4,11 @@
 import { fill, typed, values } from "./form.js";
 
 // `marks`: the forms' cards on screen, mark by number; a mark that isn't among them is of numbers that the job has no more.
-export function progress({ touched, undo, words, restore, marks = () => ({}) }) {
-  const kept = () => (values().done ?? "").split(" ").filter(Boolean);
+// `renumbered`: what of that is done by the cards' numbers of now, where the job has other cards than the one that the
+// stakes were set by: the next card that is turned keeps it, with the job that counts so.
+export function progress({ touched, undo, words, restore, marks = () => ({}), renumbered = () => undefined }) {
+  const anew = () => (renumbered() && renumbered().of === values().done ? renumbered() : undefined);
+  const kept = () => (anew()?.done ?? values().done ?? "").split(" ").filter(Boolean);
   const numberOf = (text) => Number(Object.entries(marks()).find(([, mark]) => mark === text)?.[0] ?? text);
   const done = () => kept().map(numberOf).filter(Boolean);
 
@@ -20,7 +23,8 @@ export function progress({ touched, undo, words, restore, marks = () => ({}) }) 
   const inOrder = (texts) => [...new Set(texts)].sort((one, other) => place(one) - place(other) || 0).join(" ");
 
   function write(texts, more = {}) {
-    fill({ ...more, done: inOrder(texts) });
+    const stood = anew()?.stood;
+    fill({ ...(stood === undefined ? {} : { stood }), ...more, done: inOrder(texts) });
     touched();
   }
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -10,7 +11,7 @@ from playwright.sync_api import Page, expect
 from bowstring import answering
 from bowstring.demo import DEMO
 from bowstring.words import say
-from page_acting import at_card, look_at, wait_for
+from page_acting import at_card, look_at, show_example, wait_for
 
 OUT = "29' 1-7/8\""  # Q1 to B of the example, far enough out for Q1 to be suspected
 
@@ -176,6 +177,7 @@ def test_a_glove_s_second_tap_does_nothing_and_a_press_after_a_moment_does(page:
     done.evaluate(TWICE)  # the next card is there by now: a second tap that comes late
     page.locator("[data-do=list]").first.evaluate("one => one.focus()")
     turned_to(2)
+    page.wait_for_function("window.held.length")
     assert page.evaluate("window.held.length") == 1, "only one card was turned"
     page.evaluate("window.held.pop()()")
     done.evaluate("button => button.click()")
@@ -184,7 +186,52 @@ def test_a_glove_s_second_tap_does_nothing_and_a_press_after_a_moment_does(page:
     turned_to(2)
     done.evaluate(TWICE)
     turned_to(3)
-    assert page.evaluate("window.held.length") == 2
+    page.wait_for_function("window.held.length === 2")
+    page.evaluate(FREE)
+
+
+# The answer of which `window.withheld` is a part comes when the test says so.
+WITHHELD = """
+window.Worker = class extends Worker {
+  postMessage(asked, ...words) {
+    const send = () => super.postMessage(asked, ...words);
+    if (window.withheld && asked.payload?.includes(window.withheld)) window.answer = send;
+    else send();
+  }
+};
+"""
+
+
+DONE_CARDS = """Object.entries(localStorage).filter(([key]) => key.startsWith("bowstring.2.job."))
+  .map(([, text]) => JSON.parse(text).fields.done)"""
+
+
+def test_until_a_moment_after_the_next_card_is_there_done_does_nothing(open_page: Callable[..., Page]) -> None:
+    """However late it comes: the moment doesn't begin at the tap, or a step would be ticked that nobody saw."""
+    page = open_page(360, 740, before=WITHHELD)
+    page.evaluate("""window.withheld = '"card":2'""")
+    show_example(page)
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    page.wait_for_function("'answer' in window")  # the next card is being made ahead, and takes its time
+    page.evaluate(HELD)
+    done, card = page.locator("#stakes [data-do=done]"), page.locator("#stakes .card")
+    done.click()
+    expect(page.locator("html[data-turned]")).to_have_count(1)
+    page.evaluate(
+        "() => { for (const act of window.held.splice(0)) act(); }"
+    )  # as if the moment had passed since the tap
+    page.evaluate("() => { window.withheld = ''; window.answer(); }")
+    expect(card).to_have_attribute("data-card", "2")
+    wait_for(page, "computed")
+    done.evaluate(TWICE)
+    page.wait_for_function("window.held.length")
+    expect(card).to_have_attribute("data-card", "2")
+    assert page.evaluate(DONE_CARDS) == ["1"]
+    page.evaluate("window.held.pop()()")
+    done.click()
+    expect(card).to_have_attribute("data-card", "3")
+    assert page.evaluate(DONE_CARDS) == ["1 2"]
     page.evaluate(FREE)
 
 

@@ -33,20 +33,27 @@ _FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the fr
 
 
 def paper_html(
-    answer: Answer, link: str = "", date: str = "", *, marks_in: bool = False, all_stand: bool = False
+    answer: Answer,
+    link: str = "",
+    date: str = "",
+    *,
+    marks_in: bool = False,
+    all_stand: bool = False,
+    old: str = "",
 ) -> str:
     """Return the paper of an answer as an ``article``; every text in it is escaped.
 
     ``link`` is the job's own, ``date`` the day that it is printed, as a text; ``marks_in``: the marks of the services
-    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read. Where
-    something has to be settled before anybody builds, the front says so and no number of a step stands on it.
+    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read;
+    ``old``: what the front says of stakes that stand by old numbers. Where something has to be settled before anybody
+    builds, the front says so and no number of a step stands on it.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
     stopped = bool(answer["stops"])
     tables: list[Setting] = [] if stopped else settings(answer)
     nothing: list[Setting] = []
-    marks = _Marks(marks_in, all_stand)
+    marks = _Marks(marks_in, all_stand, old)
     front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
     back, built = back_side(answer, link, date, stopped=stopped)
     forms = forms_sides(answer, date)
@@ -56,10 +63,12 @@ def paper_html(
 
 @dataclass(frozen=True)
 class _Marks:
-    """What is on the ground already: the marks of the services, every stake."""
+    """What is on the ground already: the marks of the services, every stake; and what is said of those that stand by
+    old numbers."""
 
     services: bool
     stakes: bool
+    old: str
 
 
 def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> tuple[str, list[Setting]]:
@@ -75,12 +84,15 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
     unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
     told = [text for text in (brief.stands_off(answer), unread, brief.reads_out(answer)) if text]
+    old = [there.old] if there.old else []
+    fixed += tall(old, 14.0, 18.0, PAGE_WIDE)
     fixed += sum(tall([text], 14.0, 18.0, PAGE_WIDE) for text in told)
     fitted = sizes(tables, len(found) or 1, fixed)
     shown, rest = split(tables, min(MOST_ROWS, fitted.rows))
     on = f'<p class="goes-on">{marked(say("paper.goes_on", page=3))}</p>' if rest else ""
     parts = [
         head_html(answer, say("paper.front"), date),
+        *(f'<p class="goes-on old">{marked(text)}</p>' for text in old),
         _duo(answer),
         _plan(answer, fitted),
         _firsts(before, ticket_html(answer, marks_in=there.services)),

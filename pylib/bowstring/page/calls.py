@@ -55,6 +55,8 @@ class Calls:
         ``spelled``    ``{"fields", "text", "must"}`` gives ``{"text"}``: a reading as it is kept, with its unit where
                        the device shows another one than the job's; ``must``: what stands beside it;
         ``line_at``    ``{"fields", "at": number}`` gives ``{"fields"}`` with another arc of the line staked;
+        ``set_back``   ``{"fields"}`` gives ``{"fields", "said"}``: as little taken back as makes the stakes that are
+                       driven stand where they stand, and what that is, or ``{"error"}``;
         ``called``     ``{"jobs": [fields, ...]}`` gives ``{"names"}``: what each is called where it has no title;
         ``wall``       ``{"fields", "figure" or "slider" or "list" or "handout": number}``: see ``walling.shown_wall``;
         ``outline``    what was tapped on the site's plan gives the fields of an obstacle, see ``drawn_obstacle``.
@@ -122,15 +124,18 @@ def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.beside import done_of, marks_of
     from bowstring.page.done import steps_of
     from bowstring.page.filing import file_name
+    from bowstring.page.ticks import ticked
     from bowstring.page.unit import settled_job
 
     try:
         job = settled_job(asked["fields"])
         title = read_job(part_kept(job)[0]).title  # a reading that is no length is told at its check
         job = _with_its_method(job, asked, calls)
-        done, marks = done_of(asked["fields"]), marks_of(asked["fields"])
-        if (done or marks) and "method" in job:
-            job = {**job, "done": [*steps_of(calls.last.for_fields(asked["fields"]), done), *marks]}
+        marks = marks_of(asked["fields"])
+        if (done_of(asked["fields"]) or marks) and "method" in job:
+            answered = calls.last.for_fields(asked["fields"])
+            done = ticked(answered, asked["fields"], lambda: calls.last.link(asked["fields"])[0])
+            job = {**job, "done": [*steps_of(answered, done), *marks]}
     except BadJob as refusal:
         return refused(refusal)
     return {"name": file_name(title, "json"), "text": json.dumps(job, ensure_ascii=False, indent=1) + "\n"}
@@ -197,6 +202,15 @@ def _line_at(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.page.pieces import staked_at
 
     return {"fields": staked_at(asked["fields"], int(asked["at"]))}
+
+
+def _set_back(asked: Asked, calls: Calls) -> Mapping[str, object]:
+    from bowstring.page.set_back import set_back
+
+    try:
+        return {**set_back(asked["fields"])}
+    except BadJob as refusal:
+        return refused(refusal)
 
 
 def _numbers(asked: Asked, calls: Calls) -> Mapping[str, object]:
@@ -273,4 +287,5 @@ CALLS: dict[str, Callable[[Asked, Calls], Mapping[str, object]]] = {
     "outline": _outline,
     "called": _called,
     "line_at": _line_at,
+    "set_back": _set_back,
 }

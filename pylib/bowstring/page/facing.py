@@ -8,7 +8,6 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.faces.question_lines import is_edge_open
 from bowstring.page.answering import LastAnswer, label_at
-from bowstring.page.beside import done_of
 from bowstring.page.called import called
 from bowstring.page.shown import note_of, shown_here
 from bowstring.page.slab_fields import is_of_slab_alone, without_slab
@@ -18,6 +17,9 @@ from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
 Made = dict[str, object]
+
+ON_TOP = ("checks", "build")
+"""Faces that say at their top what stands by old numbers, with newer ones under it; the paper says it on its front."""
 
 LOCATED = 1
 """The card of the locate ticket."""
@@ -44,9 +46,16 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         made = FACES[face](answered, asked, last)
     except BadJob as refusal:
         return _not_yet(asked["fields"], refusal)
+    old = old_of(answered, asked["fields"], last)
+    if old and face in ON_TOP and made.get("html"):
+        from bowstring.page.old_numbers import on_top
+
+        made["html"] = on_top(str(made["html"]), old)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
-    told = {"sign": "computed", "html": "", "state": _state(answered, outs, asked["fields"]), "badges": badges}
+    told = {"sign": "computed", "html": "", "state": _state(answered, outs, asked["fields"], old), "badges": badges}
+    if old and not answered["stops"]:
+        made.pop("state", None)  # what is still asked of the slab comes after it
     return {**told, **_of_job(asked["fields"]), **made}
 
 
@@ -101,10 +110,25 @@ def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
     return answered["read"]["outs"]
 
 
-def _state(answered: Answer, outs: int, fields: Mapping[str, str]) -> dict[str, str]:
-    """What the bar says; ``outs``: checks that were read out. What the numbers still ask it says on every face."""
+def old_of(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> dict[int, list[str]]:
+    """Return what stands by other numbers than those in the fields, see ``old_numbers``: none where nothing
+    was driven."""
+    if not any("stood" in text or name == "stood" for name, text in fields.items()):
+        return {}
+    from bowstring.page.old_numbers import old_numbers
+
+    return old_numbers(answered, fields, lambda: last.link(fields)[0])
+
+
+def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int, list[str]]) -> dict[str, str]:
+    """What the bar says; ``outs``: checks that were read out; ``old``: what stands by old numbers. What the numbers
+    still ask it says on every face."""
     if answered["stops"]:
         return {"sign": "stop", "text": say("page.state_stop")}
+    if old:
+        from bowstring.page.old_numbers import bar_text
+
+        return {"sign": "stop", "text": bar_text(old)}
     if outs:
         return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
     if is_edge_open({name: text for name, text in fields.items() if text.strip()}):
@@ -169,12 +193,22 @@ def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 
 def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
+    from bowstring.page.ticks import ticked
 
     link, fields = last.whole_link(asked), asked["fields"]
-    done = done_of(fields)
+    done = ticked(answered, fields, lambda: last.link(fields)[0])
     stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
     day = str(fields.get("date", ""))
-    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand)}
+    old = old_of(answered, fields, last)
+    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=_told(old))}
+
+
+def _told(old: dict[int, list[str]]) -> str:
+    if not old:
+        return ""
+    from bowstring.page.old_numbers import told
+
+    return told(old)
 
 
 def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

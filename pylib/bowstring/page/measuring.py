@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
@@ -105,9 +105,10 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             return _without_slab(asked, last, fields, refusal, errors)
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
-    done, building = done_of(asked["fields"]), bool(marks_of(asked["fields"]))
+    done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
-    later |= _on_old_numbers(answered, asked["fields"], done, last)
+    if not answered["stops"]:
+        later |= _old_numbers(answered, asked, last)
     if asked.get("panel") == "way":
         from bowstring.page.siteplan import site_plan_html
 
@@ -115,18 +116,25 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     return later
 
 
-def _on_old_numbers(
-    answered: Answer, fields: Mapping[str, str], done: Collection[int], last: LastAnswer
-) -> dict[str, object]:
-    """Return what the bars say where stakes stand by other numbers than those in the fields: what is to be done is told
-    on their own face."""
-    if not done or not fields.get("stood") or answered["stops"]:
-        return {}
-    from bowstring.page.stood import moved_since
+def _done(answered: Answer, asked: Asked, last: LastAnswer) -> tuple[int, ...]:
+    """The cards that are done; where none is, nothing is imported for it."""
+    if not done_of(asked["fields"]):
+        return ()
+    from bowstring.page.ticks import ticked
 
-    if not moved_since(answered, fields, done, lambda: last.link(fields)[0]):
+    return ticked(answered, asked["fields"], lambda: last.link(asked["fields"])[0])
+
+
+def _old_numbers(answered: Answer, asked: Asked, last: LastAnswer) -> dict[str, object]:
+    """What the bar says instead where stakes stand by other numbers than those in the fields."""
+    from bowstring.page.facing import old_of
+
+    old = old_of(answered, asked["fields"], last)
+    if not old:
         return {}
-    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": say("page.state_old")}}
+    from bowstring.page.old_numbers import bar_text
+
+    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": bar_text(old)}}
 
 
 def _without_slab(

@@ -93,7 +93,7 @@ def _staked(typed: Typed, job: Mapping[str, object]) -> dict[str, object]:
 def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Callable[[Typed], JobForm], place: str
            ) -> dict[str, object]:  # fmt: skip
     kink = {KINK: row[KINK]} if KINK in row else {}
-    more = _kept(row)
+    more = kept_of(row)
     arc = arc_of({**more, **{f"arc-{name}": row[name] for name in MEASURES if name in row}})
     if STRAIGHT in row:
         if arc:
@@ -104,6 +104,8 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
         arc["greater"] = True
     work = {key: value for key, value in job_of({**more, "unit": more.get("unit", "ft-in")}).items()
             if key in WORK_KEYS}  # fmt: skip
+    if "start" in more:
+        work["start"] = more["start"]  # said of an arc of a line, both ends set isn't what is taken anyway
     return {
         "arc": arc,
         **({TURN: row[TURN]} if TURN in row else {}),
@@ -114,7 +116,7 @@ def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Calla
 
 def kept_in(typed: Typed) -> list[Fields]:
     """Return what is kept unseen of each other piece, as fields: their numbers are in the form's unit, too."""
-    return [kept for group in GROUPS for _number, row in rows_in(typed, group) if (kept := _kept(row))]
+    return [kept for group in GROUPS for _number, row in rows_in(typed, group) if (kept := kept_of(row))]
 
 
 def start_at(at: int, own: Mapping[str, object]) -> str:
@@ -123,8 +125,8 @@ def start_at(at: int, own: Mapping[str, object]) -> str:
     return "one-end" if at > 1 and KINK not in own else "ends"
 
 
-def _kept(row: Row) -> Fields:
-    """What is kept of a row unseen, as fields; nothing where it can't be read."""
+def kept_of(row: Row) -> Fields:
+    """Return what is kept of a row unseen, as fields; nothing where it can't be read."""
     try:
         kept = json.loads(row.get(MORE, "{}"))
     except ValueError:
@@ -177,7 +179,8 @@ def _is_kept(name: str) -> bool:
 
 def staked_at(fields: Typed, at: int) -> Fields:
     """Return the fields of a line with its piece ``at`` (counted from 1) staked; itself where that is no other arc."""
-    typed = {name: text.strip() for name, text in fields.items() if text.strip()}
+    # The form has no word for both ends where nobody chose otherwise: of an arc behind another piece that's a choice.
+    typed = {"start": "ends"} | {name: text.strip() for name, text in fields.items() if text.strip()}
     before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
     pieces = [*before, _own_row(typed, start_at(len(before) + 1, typed)), *after]
     if not 1 <= at <= len(pieces) or at == len(before) + 1 or STRAIGHT in pieces[at - 1]:
@@ -197,7 +200,7 @@ def staked_at(fields: Typed, at: int) -> Fields:
 
 def _as_staked(row: Row, at: int) -> Fields:
     """Return the fields of an arc that is staked from now on, the piece ``at`` (counted from 1), of its row."""
-    fields = {"start": start_at(at, row)} | _kept(row)
+    fields = {"start": start_at(at, row)} | kept_of(row)
     fields |= {f"arc-{name}": row[name] for name in MEASURES if name in row}
     if TURN in row:
         fields |= {TURN: row[TURN]} if fields["start"] == "one-end" else {"side": OTHER[row[TURN]]}

@@ -10,7 +10,9 @@ from bowstring.faces.passes import card_at, count, first_open, marks, standing
 from bowstring.faces.stakes import stakes_html, steps_list_html
 from bowstring.faces.unread import card_text
 from bowstring.page.beside import done_of, marks_of
+from bowstring.page.stood import moved_marks
 from bowstring.page.talk import Asked
+from bowstring.page.ticks import ticked
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
@@ -21,19 +23,21 @@ NAMED = 8
 def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str, object]:
     """Return what the face of the stakes shows, see ``facing.shown_face``; ``link`` makes the job's own."""
     most, done_marks = count(answered), marks_of(asked["fields"])
-    done = standing(answered, done_of(asked["fields"]), done_marks)
+    numbers = ticked(answered, asked["fields"], link)
+    done = standing(answered, numbers, done_marks)
     opened = first_open(answered, done, building=bool(done_marks))
     card = min(int(asked.get("card") or 0) or opened, most)
     made: dict[str, object] = {"card": card, "count": most, "list": steps_list_html(answered, card, done)}
     if not answered["stops"] and (done_marks or card_at(answered, card)["mark"]):
         made["marks"] = {str(number): mark for number, mark in marks(answered).items()}
-    moved = _moved(answered, asked, done, link)
+    moved = _moved(answered, asked, link)
     corners = [] if moved or not done_marks else _corners(answered, asked, done_marks, link)
     if corners:
         return made | {"html": _stood_html(corners, asked["fields"]["stood"], _without_corners(asked["fields"]))}
+    if not moved and numbers != done_of(asked["fields"]):
+        made["renumbered"] = _renumbered(asked["fields"], numbers, link)
     if moved:
-        state = {"sign": "stop", "text": say("page.state_old")}
-        return made | {"html": _stood_html(moved, asked["fields"]["stood"]), "state": state}
+        return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
@@ -95,15 +99,6 @@ def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> 
     return fields
 
 
-def _moved(answered: Answer, asked: Asked, done: Collection[int], link: Callable[[], str]) -> list[str]:
-    """Return what stands, and would stand elsewhere by the numbers in the fields."""
-    if not done or not asked["fields"].get("stood"):
-        return []
-    from bowstring.page.stood import moved_since
-
-    return moved_since(answered, asked["fields"], done, link)
-
-
 def _corners(
     answered: Answer, asked: Asked, done_marks: Collection[str], link: Callable[[], str]
 ) -> list[str]:  # fmt: skip
@@ -119,6 +114,20 @@ def _corners(
 def _without_corners(fields: Mapping[str, str]) -> str:
     """What is done without the card of the far corners: they are set again, and nothing else."""
     return " ".join(text for text in fields.get("done", "").split() if not text.startswith("form_corners-"))
+
+
+def _renumbered(fields: Mapping[str, str], numbers: Collection[int], link: Callable[[], str]) -> dict[str, str]:
+    """What is done by the cards' numbers of now, and the job that has those: kept with the next card that is turned."""
+    texts = [*map(str, numbers), *marks_of(fields)]
+    return {"of": fields["done"], "done": " ".join(texts), "stood": link()}
+
+
+def _moved(answered: Answer, asked: Asked, link: Callable[[], str]) -> list[str]:
+    """Return what stands, and would stand elsewhere by the numbers in the fields."""
+    done = done_of(asked["fields"])
+    if not done or not asked["fields"].get("stood", ""):
+        return []
+    return moved_marks(answered, asked["fields"], done, link())
 
 
 def stood_text(moved: Sequence[str]) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Collection, Mapping
 from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
@@ -15,6 +15,7 @@ from bowstring.page.shown import shown_here
 from bowstring.report.forming.pass_corners import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
+from bowstring.words import remembered
 
 FAR = ("A-2", "B-2")
 LEAST_MOVED = 0.0005
@@ -37,16 +38,6 @@ NOT_SET = ("have_", "prove_two", "prove_parts")
 whole pulls along a string."""
 
 
-def moved_since(
-    answered: Answer, fields: Mapping[str, str], done: Collection[int], link: Callable[[], str]
-) -> list[str]:
-    """Return ``moved_marks`` of a job that isn't the one that stood, else none; ``link`` makes that of the fields."""
-    stood = fields.get("stood", "")
-    if not done or not stood or stood == link():
-        return []
-    return moved_marks(answered, fields, done, link())
-
-
 def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> list[str]:
     """Return those of the stakes that stand which have another place now, or another hand, method or number than they
     were set by, and before them the pins that stand for them by other numbers.
@@ -55,15 +46,11 @@ def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[in
     can't be read says nothing. ``link``: that of the job in the fields. A stake that something else was got at stands
     where it stands: it's those after it that hang on what was got.
     """
-    try:
-        # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
-        before, now = read_link(fields["stood"]), read_link(link)
-        if _said(before) == _said(now):
-            return []
-        old = answering(before, shown=shown_here())
-        stood = _standing(old)
-    except BadJob:
+    old = answer_before(fields, link)
+    if old is None:
         return []
+    before, now = read_link(fields["stood"]), read_link(link)
+    stood = _standing(old)
     cards = [card for card in old["cards"] if card["number"] in done]
     got, today = _got_elsewhere(before, now), _standing(answered)
     pins = [pin for pin in _pins_moved(cards, answered["cards"]) if pin.upper() not in got]
@@ -80,6 +67,28 @@ def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[in
 def moved_corners(cards: Collection[CardRow], done_marks: Collection[str]) -> list[str]:
     """Return the far corners of a pad that were set by other numbers than their card has now; ``cards``: the forms'."""
     return [stake for card in cards if changed(card, done_marks) for stake in FAR if card["kind"] == f"form_{CORNERS}"]
+
+
+def answer_before(fields: Mapping[str, str], link: str) -> Answer | None:
+    """Return the answer to the job that the stakes were set by, the link ``stood`` of the fields, where it says
+    something else of them than ``link``, the job's own by now; ``None`` where it doesn't, or can't be read."""
+    stood = fields.get("stood", "").strip()
+    if not stood or not link or stood == link:
+        return None
+    try:
+        # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
+        if _said(read_link(stood)) == _said(read_link(link)):
+            return None
+        return _answer_to(stood, shown_here())
+    except BadJob:
+        return None
+
+
+@remembered(4)  # one job, and other arcs of its line: every face asks as long as nobody has settled it
+def _answer_to(link: str, shown: str | None) -> Answer:
+    answer = answering(read_link(link), shown=shown)
+    _standing(answer)  # refused here, or nowhere
+    return answer
 
 
 def _pins_moved(done: Collection[CardRow], now: Collection[CardRow]) -> list[str]:
@@ -113,7 +122,10 @@ def _got_elsewhere(one: JobForm, other: JobForm) -> set[str]:
 
 
 def _said(job: JobForm) -> str:
-    return json.dumps({key: value for key, value in job.items() if key not in _NO_STAKE_HANGS_ON}, sort_keys=True)
+    said: dict[str, object] = {key: value for key, value in job.items() if key not in _NO_STAKE_HANGS_ON}
+    if "line" in job:  # what is said of another arc's stakes is theirs
+        said["line"] = [{key: value for key, value in piece.items() if key != "work"} for piece in job["line"]]
+    return json.dumps(said, sort_keys=True)
 
 
 def _apart(one: Standing | None, other: Standing | None, *, numbers: bool) -> bool:

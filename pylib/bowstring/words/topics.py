@@ -79,6 +79,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "start": ("job",),
     "step": ("methods", "steps", "strings"),
     "stick": ("results",),
+    "stood": ("stood",),
     "table": ("tables",),
     "tape": ("lengths",),
     "terminal": ("terminal",),

@@ -90,6 +90,7 @@ def _about(fields: dict[str, str], asked: set[str]) -> None:
             _ask("fold", asked, fields=fields, key=key, head=head)
     link = _ask("link", asked, fields=fields, address="").get("link")
     _ask("open_link", asked, text=link or "b1")
+    _ask("set_back", asked, fields={**fields, "stood": link or "b1", "spacing": "3 ft"})
     for call in ("sheet", "job_file"):
         _ask(call, asked, fields=fields, address="")
     for what in ("qr", "messages", "files"):

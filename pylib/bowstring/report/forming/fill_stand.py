@@ -32,5 +32,5 @@ def stand_straight(plan: Plan, filled: Filled) -> str:
     name, thickness = straight_board_of(plan)
     key = "fill.stand_string"
     if isinstance(filled, Pad):
-        key = "pad.stand_sides" if filled.both else "pad.stand_straight"
+        key = "pad.stand_straight" if filled.backed else "pad.stand_sides"
     return say(key, size=plan.tape.show_whole(thickness), board=name)

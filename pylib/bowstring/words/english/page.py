@@ -31,7 +31,6 @@ MESSAGES = {
     "page.state_out": "{count} checks out",
     "page.state_out_one": "{count} check out",
     "page.state_refused": "Not yet",
-    "page.state_old": "Stakes on old numbers",
     "page.stood": "Set by the old numbers: {names}.",
     "page.stood_one": "{names} is set by the old numbers.",
     "page.stood_more": "{names} and {count} more",

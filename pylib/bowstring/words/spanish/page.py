@@ -33,7 +33,6 @@ MESSAGES = {
     "page.state_out": "{count} ~revisiones~ fuera",
     "page.state_out_one": "{count} ~revisión~ fuera",
     "page.state_refused": "Todavía no",
-    "page.state_old": "Números anteriores",
     "page.stood": "Con los números anteriores se pusieron: {names}.",
     "page.stood_one": "Con los números anteriores se puso {names}.",
     "page.stood_more": "{names} y {count} más",

@@ -1,0 +1,57 @@
+"""Which cards are done, whatever number they have by now: a tick stays with what its step does, not with its place."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping, Sequence
+
+from bowstring.page.beside import done_of
+from bowstring.page.stood import LEAST_MOVED, answer_before
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.cards import CardRow
+
+Key = tuple[object, ...]
+
+
+def ticked(answered: Answer, fields: Mapping[str, str], link: Callable[[], str]) -> tuple[int, ...]:
+    """Return the numbers of the cards of an answer that are done.
+
+    ``done`` of the fields counts as the job did that the stakes were set by (``stood``). Where that has other cards, a
+    card of now is done if one that sets the same marks in the same manner was, and if it drives a stake that stands
+    there already, whatever it was set by. ``link`` makes the job's own.
+    """
+    done = done_of(fields)
+    if not done or not fields.get("stood", "").strip():
+        return done
+    old = answer_before(fields, link())
+    if old is None:
+        return done
+    then, now = list(_keyed(old["cards"])), list(_keyed(answered["cards"]))
+    if [key for key, _card in then] == [key for key, _card in now]:
+        return done
+    keys = {key for key, card in then if card["number"] in done}
+    driven = {card["stake"] for _key, card in then if card["stake"] and card["number"] in done}
+    there = driven & _in_place(old, answered)
+    return tuple(card["number"] for key, card in now if key in keys or card["stake"] in there)
+
+
+def _keyed(cards: Sequence[CardRow]) -> Iterator[tuple[Key, CardRow]]:
+    """Each card with what it does: its kind and its marks, or without any where it is done, and the how-manieth."""
+    met: Counter[Key] = Counter()
+    for card in cards:
+        where = [] if card["sets"] else [(line["kind"], line["from"], line["to"]) for line in card["lines"]]
+        key = (card["kind"], *card["sets"], *where)
+        met[key] += 1
+        yield (*key, met[key]), card
+
+
+def _in_place(old: Answer, answered: Answer) -> set[str]:
+    """The stakes that both answers have at one place."""
+    places = {one["name"]: one for one in old["stakes"]}
+    return {
+        one["name"]
+        for one in answered["stakes"]
+        if (was := places.get(one["name"]))
+        and max(abs(one["x"] - was["x"]), abs(one["y"] - was["y"])) <= LEAST_MOVED
+        and old["side"] == answered["side"]
+    }
