@@ -44,9 +44,7 @@ class Stretch:
             return 0
         form, ends = self.forms[place], [*accumulate(self.order.pieces[place], initial=0.0)]
         places = pairwise(accumulate(form.boards, initial=form.before))
-        arcs = [
-            part for number, part in zip(form.pieces, places, strict=True) if isinstance(line.pieces[number], Bend)
-        ]
+        arcs = [part for number, part in zip(form.pieces, places, strict=True) if isinstance(line.pieces[number], Bend)]
         return sum(
             any(min(last, far) - max(first, near) > TOUCHES for near, far in arcs) for first, last in pairwise(ends)
         )
@@ -117,10 +115,10 @@ def _kept_clear(plan: LinePlan, form: Form) -> tuple[float, ...]:
     """Return at which shares of a stretch no splice belongs, the arcs' quarter points aside: where its pieces meet, and
     at the stakes of the line's only arc.
 
-    Of several arcs the stakes aren't among them. Those of the staked one alone would make the order hang on which arc is
-    looked at, and the boards are bought once for all. Those of all hang on each arc's own method and rounds, which are
-    chosen arc by arc, some of them after the boards are cut. The first two rounds of halving are every arc's quarter
-    points, and so kept clear whatever is staked.
+    Of several arcs the stakes aren't among them. Those of the staked one alone would make the order hang on which arc
+    is looked at, and the boards are bought once for all. Those of all hang on each arc's own method and rounds, which
+    are chosen arc by arc, some of them after the boards are cut. The first two rounds of halving are every arc's
+    quarter points, and so kept clear whatever is staked.
     """
     whole, done, found, only = sum(form.middles), 0.0, set[float](), is_only_arc(plan)
     for number, middle in zip(form.pieces, form.middles, strict=True):
