@@ -28,3 +28,12 @@ ONE_ARC: dict[str, Any] = {
     "grade": {"slope": 2, "high": "B", "low": "right"},
 }  # fmt: skip
 """The walk of ``slab_jobs``: its curve is on the left of A-B, so its line turns right and its left edge is outside."""
+FIVE: dict[str, Any] = {
+    "bowstring": 1, "width": "5 ft", "drawn_to": "face", "edge": "left",
+    "line": [{"straight": "18 ft"}, {"arc": {"radius": "42 ft", "central_angle": "32"}, "turn": "left"},
+             {"straight": "11 ft"}, {"arc": {"radius": "52 ft", "central_angle": "36"}, "turn": "right"},
+             {"straight": "14 ft"}],
+    "slab": {"thickness": "4 in", "base": "4 in", "apron": {"from": "2 ft", "to": "12 ft", "thickness": "6 in"}},
+    "grade": {"slope": 2, "high": "A", "low": "right"},
+}  # fmt: skip
+"""Two arcs between three straights, drawn to its face, an apron on the first straight."""

@@ -6,11 +6,14 @@ from collections.abc import Iterator
 
 from bowstring.errors import BadJob
 from bowstring.faces.one_line import SAID, USUAL, QuestionLine, capital, length_of, line_of, metres_of
-from bowstring.faces.questions import panel_of
+from bowstring.faces.questions import is_lined, panel_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.job.terms import DEEPEST_SLAB
 from bowstring.units.slopes import STEEPEST, read_slope, show_slope
 from bowstring.words import say
+
+OF_A_CURVE = ("inside", "outside")
+"""Edges by which a curve is meant: a line of several pieces has a left and a right one."""
 
 
 def slab_line(arcs: Arcs, typed: Typed, side: str | None) -> QuestionLine:
@@ -59,7 +62,7 @@ def _of_slab(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
     else:
         yield say("numbers.slab_wide", width=width) if width else say("numbers.slab_no_width")
     drawn_to = typed.get("drawn_to", "")
-    edge = typed.get("edge") or (drawn_to if drawn_to == "centre" else "")
+    edge = edge_said(typed) or (drawn_to if drawn_to == "centre" else "")
     if edge:
         yield say(f"numbers.slab_lies.{edge}")
     elif width:
@@ -86,6 +89,13 @@ def _of_fill(arcs: Arcs, typed: Typed) -> Iterator[str]:
         yield say("numbers.slab_thick", thickness=thickness)
 
 
+def edge_said(typed: Typed) -> str | None:
+    """Return where the line is said to run in the slab, ``None`` where nothing says it: inside and outside, said of an
+    arc before it got other pieces, say nothing of a line that bends both ways."""
+    edge = typed.get("edge") or None
+    return None if edge in OF_A_CURVE and is_lined(typed) else edge
+
+
 def is_conflict(typed: Typed) -> bool:
     """Tell whether the drawing's line is the middle of the work, and the slab is said to lie on one side of it."""
     drawn_to, edge = typed.get("drawn_to"), typed.get("edge")
@@ -96,7 +106,7 @@ def edge_in(typed: Typed, side: str | None) -> str | None:
     """Return where the line runs in the slab: ``outside``, ``inside`` or ``centre``; ``None`` where nothing says it."""
     from bowstring.report.forming.plan import edge_of  # with all that a layout is
 
-    return edge_of(typed.get("edge") or None, side, typed.get("drawn_to"))
+    return edge_of(edge_said(typed), side, typed.get("drawn_to"))
 
 
 def has_no_inner(arcs: Arcs, typed: Typed, side: str | None, radius: float) -> bool:
@@ -133,6 +143,8 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
 def _across(arcs: Arcs, typed: Typed) -> Iterator[str]:
     crown = length_of(arcs, typed, "grade-crown", small=True)
     cross, low = _percent(typed, "grade-cross"), typed.get("grade-low", "")
+    if low in OF_A_CURVE and is_lined(typed):
+        low = ""
     if crown:
         yield say("numbers.slope_crown", crown=crown)
     elif cross == "0":

@@ -198,7 +198,10 @@ def said(key: str) -> str:
 
 
 def of_both(key: str) -> str:
-    """Return what a thing is called of a slab and of a wall, where the two differ: what is poured says which shows."""
+    """Return what a thing is called of a slab and of a wall, or of an arc alone and of a line of several pieces, where
+    the two differ: what is poured, or what is typed of other pieces, says which shows; empty where they don't."""
+    if is_said(f"{key}.of_line"):
+        return f'<span data-pieces="one">{said(key)}</span><span data-pieces="more">{said(f"{key}.of_line")}</span>'
     if not is_said(f"{key}.of_wall"):
         return ""
     return f'<span data-poured="slab">{said(key)}</span><span data-poured="wall">{said(f"{key}.of_wall")}</span>'

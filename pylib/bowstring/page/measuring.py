@@ -9,14 +9,13 @@ from bowstring.errors import BadJob
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.numbers import numbers
 from bowstring.faces.question_lines import is_edge_open
-from bowstring.faces.questions import panel_of
+from bowstring.faces.questions import is_lined, panel_of
 from bowstring.job.letters import of_place
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
 from bowstring.page.labels import label_of
 from bowstring.page.of_example import of_example_html
-from bowstring.page.pieces import is_lined
 from bowstring.page.rows import LENGTH_ROWS
 from bowstring.page.shown import answering_here, note_of, shown_here
 from bowstring.page.slab_fields import is_of_slab_alone, without_slab

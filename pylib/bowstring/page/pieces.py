@@ -11,6 +11,7 @@ from collections.abc import Callable, Collection, Mapping
 from typing import cast
 
 from bowstring.errors import bad
+from bowstring.faces.questions import PIECES, is_lined
 from bowstring.job.form import JobForm
 from bowstring.job.line_at import staked_in
 from bowstring.job.terms import OTHER, SIDES, WORK_KEYS
@@ -19,8 +20,8 @@ Typed = Mapping[str, str]
 Row = dict[str, str]
 Fields = dict[str, str]
 
-BEFORE, AFTER = "before", "after"
-GROUPS = (BEFORE, AFTER)
+GROUPS = PIECES
+BEFORE, AFTER = GROUPS
 MEASURES = ("radius", "central_angle", "arc_length", "chord", "sagitta")
 """Those of another arc that have a field in its row."""
 
@@ -57,11 +58,6 @@ def rows_in(typed: Typed, group: str) -> list[tuple[int, Row]]:
         if head == group and what in NAMES and number.isdecimal() and text.strip():
             found.setdefault(int(number), {})[what] = text.strip()
     return sorted(found.items())
-
-
-def is_lined(typed: Typed) -> bool:
-    """Tell whether anything is typed of another piece than the arc."""
-    return any(name.partition("-")[0] in GROUPS and text.strip() for name, text in typed.items())
 
 
 def line_of(typed: Typed, job: dict[str, object], arc_of: Callable[[Typed], dict[str, object]],

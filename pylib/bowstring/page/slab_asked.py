@@ -6,8 +6,10 @@ import re
 from collections.abc import Mapping
 
 from bowstring.faces.build import panel_asked
+from bowstring.faces.slab_lines import OF_A_CURVE
 from bowstring.report.forming.plan import edge_of
 from bowstring.report.forms.answer import Answer
+from bowstring.report.lined.plan import edge_in
 
 BOTH = ("outside", "inside")
 
@@ -44,9 +46,15 @@ def open_question(answer: Answer, fields: Mapping[str, str]) -> str:
             continue  # nothing asks it
         if question == "high" and is_level(fields):
             continue  # neither end is
-        if not any(fields.get(name, "").strip() for name in names):
+        if not any(_is_said(answer, name, fields) for name in names):
             return question
     return "more"
+
+
+def _is_said(answer: Answer, name: str, fields: Mapping[str, str]) -> bool:
+    """Whether a field has an answer: inside and outside are none of a line of several pieces."""
+    text = fields.get(name, "").strip()
+    return bool(text) and not (answer["lined"] is not None and name in ("edge", "grade-low") and text in OF_A_CURVE)
 
 
 def _waits(answer: Answer, key: str) -> bool:
@@ -64,4 +72,7 @@ def sides_of(answer: Answer, fields: Mapping[str, str]) -> tuple[str, ...]:
 
 
 def _edge_of(answer: Answer, fields: Mapping[str, str]) -> str | None:
-    return edge_of(fields.get("edge", "").strip() or None, answer["side"], answer["drawn_to"])
+    said = fields.get("edge", "").strip() or None
+    if answer["lined"] is not None:
+        return edge_in(said, answer["drawn_to"])
+    return edge_of(said, answer["side"], answer["drawn_to"])

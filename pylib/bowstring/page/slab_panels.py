@@ -7,6 +7,7 @@ from html import escape
 
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.slab_pictures import PICTURED, slab_picture
+from bowstring.job.terms import OTHER, SIDES
 from bowstring.page.entries import BY_PLACE, Entries, help_of, of_both, said
 from bowstring.page.fields import Field
 from bowstring.words import say
@@ -70,7 +71,7 @@ def _choice(
     chosen, options = page.typed.get(field.id, ""), ""
     for value in field.choices:
         checked, blank = " checked" if value == chosen else "", "" if value else " data-blank"
-        pictured = kind if value in PICTURED else ""
+        pictured = kind if value in PICTURED else f"{kind} by-hand" if kind and value in SIDES else ""
         shown = inside(field, value) if value or asked else f"<span>{_words(field, value)}</span>"
         options += (
             f'<label class="{pictured or "option"}" data-value="{value}"><input type="radio" name="{field.id}" '
@@ -92,6 +93,13 @@ def _words(field: Field, value: str) -> str:
 def _where(field: Field, value: str) -> str:
     """A picture of where the slab lies from the line; or, in words alone, on which hand the line is its edge."""
     words = f"<span>{_words(field, value)}</span>"
+    if value in SIDES:  # on one hand all along a line: the slab lies on the other hand of its own edge
+        lies = OTHER[value]
+        return (
+            f'<span data-pieces="one">{_words(field, value)}</span><span data-pieces="more">'
+            f"{said(f'numbers.lies.{lies}')}</span>"
+            f'<small data-pieces="more">{said(f"numbers.lies_small.{lies}")}</small>'
+        )
     if value not in PICTURED:
         return words
     return f"{slab_picture(value)}{words}<small>{said(f'numbers.lies_small.{value}')}</small>"

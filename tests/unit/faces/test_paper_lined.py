@@ -17,7 +17,7 @@ from bowstring.words import speak, spoken
 from bowstring.words.languages import LANGUAGES
 from helping import answer_to
 from line_jobs import CREEK, METRIC, SHAPES
-from lined_jobs import KINKED, METRIC_LINE
+from lined_jobs import FIVE, KINKED, METRIC_LINE
 
 JOBS = {"creek": CREEK, "three pieces": METRIC_LINE, "kinked": KINKED, "serpentine": METRIC, "many": SHAPES["many"],
         "nothing said": SHAPES["nothing said"]}  # fmt: skip
@@ -64,6 +64,12 @@ def test_the_creek_walk_is_one_sheet_and_its_front_says_so(language: str) -> Non
         "spanish": "frente: 2 caras en total",
     }
     assert said[language] in front and back
+
+
+def test_an_apron_is_signed_off_beside_the_base() -> None:
+    back = printed(FIVE)[1]
+    assert re.search(r'Base under top: avg\., least 4" .*?Base under top, apron 6"', back)
+    assert "apron" not in printed(CREEK)[1]
 
 
 @pytest.mark.parametrize("name", JOBS)

@@ -21,6 +21,7 @@ from bowstring.words import say
 ARC = {"arc-radius": "62'", "arc-chord": "48'", "side": "left", "drawn_to": "face"}
 SLAB = {**ARC, "width": "5'", "edge": "outside", "slab-thickness": "4 in"}
 SLOPE = {"grade-slope": "2", "grade-high": "B", "grade-low": "inside"}
+AHEAD = {"before-0-straight": "12'"}
 METRIC = {"unit": "m", "arc-radius": "19", "arc-chord": "14.6", "side": "left", "drawn_to": "face"}
 
 LINES = [
@@ -38,6 +39,12 @@ LINES = [
     (SLAB, {"drawn_to": "centre"}, "slab", "said", "Centerline drawn: which side?"),
     (ARC, {"joints-panels": "9"}, "slab", "said", "Width not given"),
     (METRIC, {"width": "1.5", "slab-thickness": "90 mm"}, "slab", "said", "1.500 m wide, side not given, 90 mm thick"),
+    # Of a line of several pieces inside and outside say nothing, whenever they were said.
+    (SLAB, {**AHEAD, "edge": "inside"}, "slab", "said", "5' 0\" wide, side not given, 4\" thick"),
+    (SLAB, {**AHEAD, "edge": "outside"}, "slab", "said", "5' 0\" wide, side not given, 4\" thick"),
+    (SLAB, {**AHEAD, "edge": "left"}, "slab", "said", "5' 0\" wide, your line is its left edge, 4\" thick"),
+    (SLAB, {**AHEAD, "edge": "centre"}, "slab", "said", "5' 0\" wide, half to each side, 4\" thick"),
+    (ARC, {**SLOPE, **AHEAD}, "slope", "said", "2% up to B, low edge not given"),
     (ARC, {}, "slope", "usual", "Not given"),
     (ARC, SLOPE, "slope", "said", "2% down, B to A, 1.5% down to the inside"),
     (ARC, {**SLOPE, "grade-cross": "1"}, "slope", "said", "2% down, B to A, 1% down to the inside"),

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from math import ceil, radians
 from typing import Any
 
 import pytest
 
 import bowstring
+from bowstring.units.lengths import read_length
 from bowstring.words import say, speak
-from lined_jobs import CREEK, KINKED, METRIC_LINE, ONE_ARC
+from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
 from slab_jobs import WALK
 
 ROW, MORE = 34, 40
@@ -143,3 +145,48 @@ def test_a_row_has_room_in_every_language(job: dict[str, Any], language: str) ->
             assert len(told["short"]) <= ROW and len(told["more"]) <= MORE, (told["short"], told["more"])
     finally:
         speak("english")
+
+
+def _of_an_arc(pages: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """The pages without the one table that is of the staked arc, by its name."""
+    return [{**page, "tables": [one for one in page["tables"] if one["key"] != "at_stakes"]} for page in pages]
+
+
+@pytest.mark.parametrize(("job", "arcs"), [(FIVE, (2, 4)), ({**FIVE, "edge": "right"}, (2, 4)), (CREEK, (2, 3))])
+@pytest.mark.parametrize("board", [{}, {"overrun": "0", "lengths": ["8 ft", "12 ft"]}])
+def test_which_arc_is_staked_changes_nothing_of_what_is_built(
+    job: dict[str, Any], arcs: tuple[int, int], board: dict[str, Any]
+) -> None:
+    first, other = (answered(job, board=board, at=at) for at in arcs)
+    for part in ("edges", "boards", "joints", "grades", "pour", "build"):
+        assert first[part] == other[part]
+    assert _of_an_arc(first["lined"]["pages"]) == _of_an_arc(other["lined"]["pages"])
+    assert first["lined_sheet"] == other["lined_sheet"]
+
+
+def test_own_rounds_of_an_arc_change_nothing_of_the_boards_of_several() -> None:
+    assert page({**FIVE, "levels": 1}) == page({**FIVE, "levels": 5})
+
+
+@pytest.mark.parametrize("job", [FIVE, {**FIVE, "edge": "centre", "drawn_to": "centre"}, CREEK, METRIC_LINE])
+def test_only_boards_along_an_arc_are_counted_as_bent(job: dict[str, Any]) -> None:
+    told, unit = answered(job), job.get("unit", "ft-in")
+    edges = next(one for one in told["lined"]["pages"] if one["key"] == "edges")
+    kinds, bent, boards = [piece["kind"] for piece in told["line"]["pieces"]], 0, 0
+    for hand in ("left", "right"):
+        rows = next(one["rows"] for one in edges["tables"] if one["key"] == hand)
+        ends = [read_length(row[-1], unit, "at").metres for row in rows]
+        arcs = [span for span, kind in zip(pairwise([0.0, *ends]), kinds, strict=True) if kind == "arc"]
+        splices = [row[1] for row in table(page(job), "lined.splices_head") if row[0] == say(f"lined.form_{hand}")]
+        places = [-1.0, *(read_length(at, unit, "at").metres for at in splices), ends[-1] + 1.0]
+        boards += len(places) - 1
+        bent += sum(any(first < far and last > near for near, far in arcs) for first, last in pairwise(places))
+    assert page(job)["more"].split()[0] == f"{bent}"
+    assert bent <= boards
+
+
+def test_boards_of_straights_alone_are_not_counted_as_bent() -> None:
+    # By hand, from the splices: the left form's 12' 0" and 88' 0" are on straights 1 and 5, the right form's 10' 0" and
+    # 90' 0", too; the four boards outside of these lie along straights alone, eleven of fifteen reach an arc.
+    assert page(FIVE)["more"].startswith("11 boards")
+    assert sum(len(row[3].split(", ")) for row in table(page(FIVE), "boards.cut_head")[:2]) == 15

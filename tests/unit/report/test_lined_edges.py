@@ -9,7 +9,7 @@ import pytest
 
 import bowstring
 from bowstring.words import speak
-from lined_jobs import CREEK, KINKED, METRIC_LINE, ONE_ARC
+from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
 from slab_jobs import WALK
 
 FOOT = 0.3048
@@ -152,3 +152,37 @@ def test_rows_are_short_in_every_language(language: str, job: dict[str, Any]) ->
                     assert len(one["more"].replace("~", "")) <= MORE, one["more"]
     finally:
         speak("english")
+
+
+def _told(job: dict[str, Any]) -> str:
+    return " ".join(page(job)["lines"]).replace("*", "")
+
+
+def test_the_dig_is_told_below_the_form_tops_at_the_apron_too() -> None:
+    # By hand: 4 in of slab on 4 in of base is 8 in; 6 in at the apron on the same base, 10 in.
+    told = _told(FIVE)
+    assert 'Dig to 8" below the form tops: 4" of slab on 4" of base.' in told
+    assert 'dig 2" deeper between the forms. There it is 10" below the form tops.' in told
+    sheet = answered(FIVE)["lined_sheet"]
+    assert 'There it is *10"*' in " ".join(one for part in sheet["parts"] for one in part["lines"])
+    assert sheet["apron_shown"] == '6"'
+
+
+@pytest.mark.parametrize(
+    ("slab", "told"),
+    [
+        ({"thickness": "4 in"}, 'Dig to 4" below the form tops, deeper for a base: none is given.'),
+        ({"thickness": "4 in", "base": "0 in"}, 'Dig to 4" below the form tops: there is no base.'),
+        ({"thickness": "5 in", "base": "3-1/2 in"}, 'Dig to 8-1/2" below the form tops: 5" of slab on 3-1/2" of base.'),
+        (
+            {"thickness": "4 in", "base": "4 in", "edge_width": "8 in", "edge_depth": "10 in"},
+            'Along both forms, 8" wide, to 1\' 2".',
+        ),
+    ],
+)
+def test_how_deep_is_said_by_what_the_job_says(slab: dict[str, str], told: str) -> None:
+    assert told in _told({**FIVE, "slab": slab})
+
+
+def test_without_a_thickness_no_depth_is_told() -> None:
+    assert "below the form tops" not in _told({**FIVE, "slab": {"base": "4 in"}})

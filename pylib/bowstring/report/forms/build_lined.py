@@ -159,13 +159,15 @@ class LinedSheet(TypedDict):
     """What the form sheet of a line of several pieces tells beside its pages.
 
     Attributes:
-        width_shown, depth_shown: of the slab, empty where that isn't said; stakes: form stakes to buy, 0 where no board
+        width_shown, depth_shown: of the slab, empty where that isn't said; apron_shown: how thick the apron is, empty
+            without one; stakes: form stakes to buy, 0 where no board
             bends.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
     """
 
     width_shown: str
     depth_shown: str
+    apron_shown: str
     stakes: int
     parts: list[LinedPaper]
     places: list[LinedPlace]

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass
-from itertools import chain
+from itertools import accumulate, chain, pairwise
 
 from bowstring.forming.cutting import RULES, Order, Rules, best_order, packed
 from bowstring.forming.line.boards import Form, forms_of, shares_of_arcs
-from bowstring.forming.line.pieces import Hand
+from bowstring.forming.line.line import Line
+from bowstring.forming.line.pieces import Bend, Hand
 from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming.boards_bending import name_of as name_of_board
 from bowstring.report.forming.boards_cutting import listed, stock_shown, unit_of
@@ -20,6 +21,9 @@ from bowstring.units.tape import Tape
 from bowstring.words import say
 
 QUARTERS = 4
+
+TOUCHES = 1e-6
+"""Metres: a board that reaches no farther into an arc ends where the arc begins."""
 
 
 @dataclass(frozen=True)
@@ -33,6 +37,17 @@ class Stretch:
     def splices(self, place: int) -> tuple[float, ...]:
         """Return where the boards of a form meet, metres of board from its beginning."""
         return self.order.splices(place) if self.order else ()
+
+    def bent(self, line: Line, place: int) -> int:
+        """Return how many boards of a form lie along an arc, if only for a part of them."""
+        if self.order is None:
+            return 0
+        form, ends = self.forms[place], [*accumulate(self.order.pieces[place], initial=0.0)]
+        places = pairwise(accumulate(form.boards, initial=form.before))
+        arcs = [part for number, part in zip(form.pieces, places, strict=True) if isinstance(line.pieces[number], Bend)]
+        return sum(
+            any(min(last, far) - max(first, near) > TOUCHES for near, far in arcs) for first, last in pairwise(ends)
+        )
 
 
 @dataclass(frozen=True)
@@ -50,6 +65,10 @@ class LineCut:
         orders = (stretch.order for stretch in self.stretches if stretch.order)
         return [board for order in orders for boards in order.boards for board in boards]
 
+    def bent(self, line: Line) -> int:
+        """Return how many of the boards of both forms are bent: those that lie along an arc, if only for a part."""
+        return sum(stretch.bent(line, place) for stretch in self.stretches for place in range(len(HANDS)))
+
     def splices(self) -> dict[Hand, int]:
         """Return how many splices each form has."""
         return {
@@ -64,15 +83,15 @@ class LineCut:
 
 def cut(made: LineBoards) -> LineCut | None:
     """Return what is cut of the board that bends to every edge, ``None`` where none does."""
-    choice, plan = made.choice, made.plan
+    choice, line = made.choice, made.plan.line
     if choice.used is None:
         return None
     practice, lengths = choice.practice, choice.lengths
     stretches = []
     for forms in forms_of(made.slab, choice.used.board.thickness, choice.overrun):
-        quarters = shares_of_arcs(plan.line, forms[0], QUARTERS)
+        quarters = shares_of_arcs(line, forms[0], QUARTERS)
         rules = Rules(
-            practice.least, practice.saw, practice.clear, practice.apart, _kept_clear(plan, forms[0]), quarters
+            practice.least, practice.saw, practice.clear, practice.apart, _kept_clear(made.plan, forms[0]), quarters
         )
         stretches.append(Stretch(forms, best_order(tuple(form.run for form in forms), lengths, rules)))
     orders = [stretch.order for stretch in stretches if stretch.order]
@@ -93,15 +112,26 @@ def cut(made: LineBoards) -> LineCut | None:
 
 
 def _kept_clear(plan: LinePlan, form: Form) -> tuple[float, ...]:
-    """Return at which shares of a stretch no splice belongs, the arcs' quarter points aside: at joins, and at stakes of
-    the arc that is staked."""
-    whole, done, found = sum(form.middles), 0.0, set[float]()
+    """Return at which shares of a stretch no splice belongs, the arcs' quarter points aside: where its pieces meet, and
+    at the stakes of the line's only arc.
+
+    Of several arcs the stakes aren't among them. Those of the staked one alone would make the order hang on which arc
+    is looked at, and the boards are bought once for all. Those of all hang on each arc's own method and rounds, which
+    are chosen arc by arc, some of them after the boards are cut. The first two rounds of halving are every arc's
+    quarter points, and so kept clear whatever is staked.
+    """
+    whole, done, found, only = sum(form.middles), 0.0, set[float](), is_only_arc(plan)
     for number, middle in zip(form.pieces, form.middles, strict=True):
         found.add(done / whole)
-        if number == plan.settled.said.at:
+        if only and number == plan.settled.said.at:
             found |= {(done + share * middle) / whole for _name, share in plan.plan.shares()}
         done += middle
     return tuple(sorted(found))
+
+
+def is_only_arc(plan: LinePlan) -> bool:
+    """Tell whether the arc that is staked is the only one of its line."""
+    return sum(isinstance(piece, Bend) for piece in plan.line.pieces) == 1
 
 
 def cut_tables(made: LineBoards, found: LineCut) -> list[LinedTable]:
@@ -163,12 +193,13 @@ def _splices(made: LineBoards, found: LineCut) -> LinedTable:
 def gave_way(made: LineBoards, found: LineCut, tape: Tape) -> list[str]:
     """Return which rules no order keeps, a sentence each; empty where all are kept."""
     broken, practice = found.broken(), made.choice.practice
+    near = "stake" if is_only_arc(made.plan) else "join"
     if not any(broken.values()):
         return []
     told = {
         "short": say("boards.broken_short", count=broken["short"], length=tape.show_whole(practice.least)),
         "quarter": say("lined.broken_quarter", count=broken["quarter"], length=tape.show_whole(practice.clear)),
         "opposite": say("boards.broken_opposite", count=broken["opposite"], length=tape.show_whole(practice.apart)),
-        "stake": say("lined.broken_stake", count=broken["stake"], length=tape.show_whole(practice.clear)),
+        "stake": say(f"lined.broken_{near}", count=broken["stake"], length=tape.show_whole(practice.clear)),
     }
     return [say("boards.gave_way"), *(told[rule] for rule in RULES if broken[rule])]

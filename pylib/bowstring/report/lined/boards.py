@@ -43,7 +43,7 @@ def page(plan: LinePlan) -> LinedPage:
         stopped["lines"] = otherwise(made)
         stopped["cautions"] = [say("boards.spring")]
         return stopped
-    told = page_of("boards", state, short, boards_row.more_of(choice, plan.tape, len(found.boards), with_spare))
+    told = page_of("boards", state, short, boards_row.more_of(choice, plan.tape, found.bent(plan.line), with_spare))
     told["conclusion"] = " ".join(boards_row.conclusion(choice))
     first, *more = cut_tables(made, found)
     told["tables"] = [first, stake_table(made), *more, bend_table(made)]

@@ -3,20 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from bowstring.forming.line.edges import Edge
 from bowstring.forming.line.pieces import OTHER, Bend, Hand
 from bowstring.forming.line.sides import sides_of
 from bowstring.forming.line.slab import LineSlab
-from bowstring.report.forming.apron import dig_told
 from bowstring.report.forming.edge_board import board_of
-from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edges import TIGHT
 from bowstring.report.forming.plan import EDGE, WIDTH
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
-from bowstring.report.lined.deepness import deep_along
+from bowstring.report.lined.dig import Inner, dug, inners
 from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.line import name_of
@@ -26,13 +23,6 @@ from bowstring.words import say
 
 _OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}
 HANDS: tuple[Hand, Hand] = ("left", "right")
-
-
-class _Inner(NamedTuple):
-    """The inner edge of an arc: the piece's number from 1, and its radius in metres."""
-
-    piece: int
-    radius: float
 
 
 def short_of(plan: LinePlan) -> LinedEdges | None:
@@ -70,19 +60,10 @@ def page(plan: LinePlan) -> LinedPage:
     return made
 
 
-def _inners(slab: LineSlab) -> list[_Inner]:
-    """The inner edge of every arc."""
-    found = []
-    for number, piece in enumerate(slab.line.pieces, 1):
-        if isinstance(piece, Bend):
-            found.append(_Inner(number, piece.radius - (slab.left if piece.hand == "left" else slab.right)))
-    return found
-
-
-def _tight(plan: LinePlan, slab: LineSlab) -> list[_Inner]:
+def _tight(plan: LinePlan, slab: LineSlab) -> list[Inner]:
     """The inner edges that are swung from their center, as those of one arc are."""
     least = max(TIGHT[plan.plan.layout.job.tape.feet], slab.width)
-    return [inner for inner in _inners(slab) if inner.radius < least * (1 - 1e-9)]
+    return [inner for inner in inners(slab) if inner.radius < least * (1 - 1e-9)]
 
 
 def _table(plan: LinePlan, slab: LineSlab, hand: Hand) -> LinedTable:
@@ -99,7 +80,7 @@ def _table(plan: LinePlan, slab: LineSlab, hand: Hand) -> LinedTable:
     return {"key": hand, "title": title, "heads": heads, "rows": rows}
 
 
-def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]:
+def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner]) -> Iterator[str]:
     for one in slab.overlaps:
         yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
     yield from stick_told(plan, slab)
@@ -108,7 +89,7 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]
     yield say("lined.ends_square")
     name, thickness = board_of(plan.plan)
     yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
-    yield from _dig(plan, slab)
+    yield from dug(plan, slab)
     if any(plan.plan.layout.slope):
         yield say("edges.level")
 
@@ -118,25 +99,14 @@ def paper_lines(plan: LinePlan) -> list[str]:
     slab = plan.slab
     if slab is None or plan.asks:
         return []
-    return [*stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *_dig(plan, slab)]
+    return [*stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *dug(plan, slab)]
 
 
-def _set(plan: LinePlan, slab: LineSlab, tight: list[_Inner]) -> Iterator[str]:
+def _set(plan: LinePlan, slab: LineSlab, tight: list[Inner]) -> Iterator[str]:
     """How the edges are set at kinks and at tight arcs."""
     yield from _miters(plan, slab)
     for inner in tight:
         yield say("lined.swing", piece=name_of(plan, inner.piece), radius=plan.tape.show(inner.radius))
-
-
-def _dig(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
-    """How far the dig goes past the edges."""
-    past = overdig_of(plan.plan)
-    yield say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
-    if plan.plan.said.slab.apron is not None and deep_along(plan) is not None:
-        yield dig_told(plan.plan, over_line=True)
-    for inner in _inners(slab):
-        if inner.radius <= past:
-            yield say("lined.dig_all", piece=name_of(plan, inner.piece))
 
 
 def _miters(plan: LinePlan, slab: LineSlab) -> Iterator[str]:

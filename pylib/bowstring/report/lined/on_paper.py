@@ -29,10 +29,11 @@ _PAPER = {
 
 def sheet_of(plan: LinePlan) -> LinedSheet:
     """Return the answer's ``lined_sheet``."""
-    thickness, tape = plan.said.slab.thickness, plan.tape
+    slab, tape = plan.said.slab, plan.tape
     return {
         "width_shown": tape.show(plan.width) if plan.slab is not None and plan.width is not None else "",
-        "depth_shown": thick(tape, thickness) if thickness is not None else "",
+        "depth_shown": thick(tape, slab.thickness) if slab.thickness is not None else "",
+        "apron_shown": thick(tape, slab.apron.thickness) if slab.apron is not None else "",
         "stakes": boards.stakes_bought(plan),
         "parts": [{"key": key, "lines": [*told(plan)]} for key, told in _PAPER.items()],
         "places": [] if plan.slab is None or plan.asks else [*_Places(plan, Sweep(plan.slab)).all()],

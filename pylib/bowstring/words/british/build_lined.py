@@ -3,6 +3,10 @@
 MESSAGES = {
     "lined.how_square": "Hold the stick level and square to the line. On an arc it points at the centre.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its centre, swing it at {radius}.",
+    "lined.dig_deep": "Dig to *{deep}* below the form tops: {thickness} of slab on {base} of sub-base.",
+    "lined.dig_bare": "Dig to *{deep}* below the form tops: there is no sub-base.",
+    "lined.dig_no_base": "Dig to *{thickness}* below the form tops, deeper for a sub-base: none is given.",
+    "lined.dig_apron_no_base": "There it is *{deep}* below the form tops, before any sub-base.",
     "lined.dig_all": "Inside {piece} the dig reaches the centre: dig it all.",
     "lined.joints_row": "{count} bays, up to {longest}",
     "lined.joints_one": "One bay, {longest} long",

@@ -59,6 +59,12 @@ MESSAGES = {
     "lined.miter_how": "At a kink don't use the stick: string the edges of both pieces until the strings cross.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its center, swing it at {radius}.",
     "lined.dig_all": "Inside {piece} the dig reaches the center: dig it all.",
+    "lined.dig_deep": "Dig to *{deep}* below the form tops: {thickness} of slab on {base} of base.",
+    "lined.dig_bare": "Dig to *{deep}* below the form tops: there is no base.",
+    "lined.dig_no_base": "Dig to *{thickness}* below the form tops, deeper for a base: none is given.",
+    "lined.dig_edges": "Along both forms, {wide} wide, to *{deep}*.",
+    "lined.dig_apron": "There it is *{deep}* below the form tops.",
+    "lined.dig_apron_no_base": "There it is *{deep}* below the form tops, before any base.",
     "lined.ends_square": "Both ends of the slab are square to the line.",
     # the joints
     "lined.joints_row": "{count} panels, up to {longest}",

@@ -50,6 +50,10 @@ MESSAGES = {
     "numbers.lies_small.outside": "toward the center",
     "numbers.lies_small.centre": "half to each side",
     "numbers.lies_small.inside": "away from it",
+    "numbers.lies.left": "LEFT",
+    "numbers.lies.right": "RIGHT",
+    "numbers.lies_small.left": "on my left, walking start to end",
+    "numbers.lies_small.right": "on my right, walking start to end",
     # the slope's line
     "numbers.slope_up": "{slope}% down, {end} to {other}",
     "numbers.slope_level": "level from A to B",

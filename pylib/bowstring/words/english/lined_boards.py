@@ -10,6 +10,7 @@ MESSAGES = {
     "lined.cut_past": "In this order; the first starts {past} before the line's start. Cut the last one to fit.",
     "lined.cut_at_kinks": "A board ends at every kink. Butt the next one to it at the corner, a stake at each end.",
     "lined.broken_quarter": "Splices within {length} of an end or an arc's quarter point: {count}.",
+    "lined.broken_join": "Splices within {length} of a join: {count}.",
     "lined.broken_stake": "Splices within {length} of a join or a layout stake: {count}.",
     "lined.splices_head": "Splices, along the edge from the start",
     "lined.form_left": "Left form",

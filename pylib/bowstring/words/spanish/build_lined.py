@@ -67,6 +67,12 @@ MESSAGES = {
     ),
     "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, trácelo desde ahí con {radius}."),
     "lined.dig_all": "{piece}: por dentro la excavación llega al ~centro~. Excave todo.",
+    "lined.dig_deep": "Excave hasta *{deep}* abajo del canto de las ~formas~: {thickness} de losa y {base} de base.",
+    "lined.dig_bare": "Excave hasta *{deep}* abajo del canto de las ~formas~: no lleva base.",
+    "lined.dig_no_base": "Excave hasta *{thickness}* abajo del canto de las ~formas~, y más si lleva base: no se dio.",
+    "lined.dig_edges": "A lo largo de las dos ~formas~, {wide} de ancho, hasta *{deep}*.",
+    "lined.dig_apron": "Ahí son *{deep}* abajo del canto de las ~formas~.",
+    "lined.dig_apron_no_base": "Ahí son *{deep}* abajo del canto de las ~formas~, sin contar la base.",
     "lined.ends_square": "Los dos extremos de la losa van ~a escuadra~ con la línea.",
     # the joints
     "lined.joints_row": "{count} paneles, hasta {longest}",

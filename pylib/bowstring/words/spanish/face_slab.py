@@ -54,6 +54,10 @@ MESSAGES = {
     "numbers.lies_small.outside": "hacia el ~centro~",
     "numbers.lies_small.centre": "la mitad a cada lado",
     "numbers.lies_small.inside": "hacia afuera",
+    "numbers.lies.left": "IZQUIERDA",
+    "numbers.lies.right": "DERECHA",
+    "numbers.lies_small.left": "a mi izquierda, caminando del inicio al final",
+    "numbers.lies_small.right": "a mi derecha, caminando del inicio al final",
     # the slope's line
     "numbers.slope_up": "baja {slope}%, de {end} a {other}",
     "numbers.slope_level": "~a nivel~ de A a B",

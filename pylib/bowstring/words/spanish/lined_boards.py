@@ -16,6 +16,7 @@ MESSAGES = {
         "En cada quiebre acaba la ~tabla~. La otra va a tope en la esquina, con una ~estaca~ en cada punta."
     ),
     "lined.broken_quarter": "Empalmes a menos de {length} de una punta o de un cuarto de ~arco~: {count}.",
+    "lined.broken_join": "Empalmes a menos de {length} de un cambio de tramo: {count}.",
     "lined.broken_stake": "Empalmes a menos de {length} de un cambio de tramo o ~estaca~ de ~trazo~: {count}.",
     "lined.splices_head": "Empalmes, por el borde desde el inicio",
     "lined.form_left": "~Forma~ izquierda",

@@ -1,0 +1,73 @@
+"""On which hand of a line the slab lies: asked for who walks along it, as no line has an inside."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from accessible import hold_accessible
+from bowstring import write_link
+from bowstring.words import say
+from lined_jobs import FIVE
+from page_acting import choose, close_panel, open_panel, wait_for
+
+OPEN = {key: value for key, value in FIVE.items() if key != "edge"}
+
+
+def slab_panel(open_page: Callable[..., Page], job: dict[str, object]) -> Page:
+    page: Page = open_page(360, 740, path=f"#{write_link(job)}")  # type: ignore[arg-type]
+    wait_for(page, "computed")
+    if page.locator("#face-numbers").is_hidden():
+        page.locator("[data-tab=numbers]").click()
+    open_panel(page, "slab")
+    if "line" in job:
+        page.wait_for_selector("html[data-lined]")
+    return page
+
+
+def offered(page: Page) -> list[str]:
+    """What may be answered, as it stands on the screen, from the left."""
+    told: list[str] = page.evaluate("""() => [...document.querySelectorAll("#edge label:not([data-value=''])")]
+      .filter((one) => one.getClientRects().length)
+      .sort((one, two) => one.getBoundingClientRect().left - two.getBoundingClientRect().left)
+      .map((one) => [...one.querySelectorAll("span")].find((word) => word.offsetHeight).innerText)""")
+    return told
+
+
+@pytest.mark.parametrize(("hand", "edge"), [("left", "right"), ("right", "left")])
+def test_the_side_of_a_line_is_answered_by_a_hand(open_page: Callable[..., Page], hand: str, edge: str) -> None:
+    page = slab_panel(open_page, OPEN)
+    assert offered(page) == [say("numbers.lies.left"), say("form.edge.centre"), say("numbers.lies.right")]
+    page.locator("#edge label", has=page.get_by_text(say(f"numbers.lies_small.{hand}"), exact=True)).click()
+    # Who has the slab on his left while he walks along its edge walks along the right one.
+    expect(page.locator(f"#edge [value={edge}]")).to_be_checked()
+    hold_accessible(page, "the side of a line")
+    close_panel(page)
+    expect(page.locator("#ask-slab-said")).to_contain_text(say(f"numbers.slab_lies.{edge}"))
+    wait_for(page, "computed")
+    page.locator("[data-tab=build]").click()
+    expect(page.locator("#build-edges")).not_to_have_class("open")
+
+
+def test_an_inside_said_of_an_arc_is_asked_anew_of_the_line(open_page: Callable[..., Page]) -> None:
+    page = slab_panel(open_page, {**OPEN, "edge": "inside"})
+    assert offered(page)[:3] == [say("numbers.lies.left"), say("form.edge.centre"), say("numbers.lies.right")]
+    close_panel(page)
+    expect(page.locator("#ask-slab-said")).to_contain_text(say("numbers.slab_no_side"))
+    page.locator("[data-tab=build]").click()
+    expect(page.locator("#face-build .ask.open")).to_contain_text(say("build.ask_edge"))
+
+
+def test_of_an_arc_alone_the_pictures_ask(open_page: Callable[..., Page]) -> None:
+    alone = {
+        **{key: value for key, value in OPEN.items() if key not in ("line", "slab", "grade")},
+        "arc": {"radius": "42 ft", "central_angle": "32"},
+        "side": "left",
+    }
+    page = slab_panel(open_page, alone)
+    assert offered(page)[:3] == [say(f"form.edge.{edge}") for edge in ("outside", "centre", "inside")]
+    assert page.locator("#edge .where:visible svg").count() == 3
+    choose(page, "edge", "left")  # a job that came with it shows it
+    assert say("form.edge.left") in offered(page)
