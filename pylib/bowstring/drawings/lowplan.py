@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring.drawings.boxes import Box, text_width, wrap
 from bowstring.drawings.labels import FAINT, Label
@@ -170,7 +170,7 @@ def _across(answer: Answer, room: float, height: float, reach: float = 0.0) -> P
     deep = _deep(answer, paper, reach)
     least = min(_LEAST_WIDE * widest, height / deep)
     stretch = next((one for one in _STRETCHES if one <= paper.stretch and height / (deep * one) >= least), 1)
-    return replace(paper, stretch=stretch, scale=min(widest, height / (deep * stretch)))
+    return paper.drawn(min(widest, height / (deep * stretch)), stretch)
 
 
 def _paper(answer: Answer, height: float, straight: bool, wide: float) -> Paper:

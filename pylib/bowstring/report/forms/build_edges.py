@@ -140,6 +140,22 @@ class BayRow(TypedDict):
 
 
 @final
+class StandingRow(TypedDict):
+    """Something that stands in the concrete, or in the dig.
+
+    Attributes:
+        where: ``concrete`` or ``dig``; stops: ``tape`` or ``feet``; text: the sentence of it.
+        places: its corners, each as a share of the line's angle, -1 at A and 1 at B, and metres outward off the line.
+    """
+
+    name: str
+    where: str
+    stops: str
+    text: str
+    places: list[list[float]]
+
+
+@final
 class EdgesPart(TypedDict):
     """Both edges of the slab; metres, square metres.
 
@@ -159,7 +175,7 @@ class EdgesPart(TypedDict):
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
         faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab.
-        overdig: past each edge.
+        overdig: past each edge; standing: what stands in the concrete or in the dig.
         notes: what else holds here.
     """
 
@@ -197,4 +213,5 @@ class EdgesPart(TypedDict):
     passes: list[str]
     dug_out: bool
     taper: list[str]
+    standing: list[StandingRow]
     notes: list[str]
