@@ -46,6 +46,11 @@ _SMALLER = (1.0, 0.93, 0.86, 0.79, 0.72)
 """Of their usual height: the types in which the names may stand, so that as many of them as can be find room."""
 _WORDS_WIDE = 190.0  # what is said beside the bar is broken into lines so wide where it has no room on one
 _TRIES = 4
+_LEAST_DEEP = 0.36
+"""Of the box's height, how high the arc stays whatever stands around it: what is higher is shrunk into the box."""
+_LEAST_WIDE = 0.8
+"""Of the width that there is, what a stretched rise has to leave the arc."""
+_STRETCHES = tuple(step * 10**power for power in range(9, -1, -1) for step in (5, 2, 1))
 _HALO = 2.0
 _UNBROKEN = "\u00a0"
 
@@ -85,7 +90,8 @@ class _Fitted:
 
     def could_name(self, answer: Answer, height: float, wide: float) -> int:
         """Return how many stakes would have their names in another box, at most."""
-        paper = _paper(answer, (1.0 + _SHRUNK) * height - self.around, self.straight, wide)
+        tall = max((1.0 + _SHRUNK) * height - self.around, _LEAST_DEEP * height)
+        paper = _paper(answer, tall, self.straight, wide)
         return len(_named(answer, paper))
 
 
@@ -94,17 +100,18 @@ def _fitted(
 ) -> _Fitted:
     """Return the largest drawing that goes into a box; without the straights where they leave it too small."""
     for straight in (True, False) if reach_of(answer) else (False,):
-        tall, before = height - around, (0.0, 0.0)
+        tall, before = max(height - around, _LEAST_DEEP * height), (0.0, 0.0)
         for _ in range(_TRIES):
             paper = _paper(answer, tall, straight, wide)
             sketch = _drawn(answer, id, paper, straight, numbers, wide)
             total = sketch.edge.bottom - sketch.edge.top + 2 * MARGIN
-            rise = paper.rise * paper.scale * paper.stretch
+            rise = _deep(answer, paper) * paper.scale * paper.stretch
             if total <= (1.0 + _SHRUNK) * height:
                 break
             # What is around the arc shrinks with it in part: as much as it did from the try before to this one.
             grows = (before[1] - total) / (before[0] - rise) if before[0] > rise else 1.0
-            tall, before = max(0.4 * rise, rise - (total - height) / max(grows, 1.0)), (rise, total)
+            lowest = min(rise, _LEAST_DEEP * height, 0.5 * wide * _deep(answer, paper) / paper.chord)
+            tall, before = max(0.4 * rise, lowest, rise - (total - height) / max(grows, 1.0)), (rise, total)
         else:
             continue
         break
@@ -150,14 +157,30 @@ def _drawn(answer: Answer, id: str, paper: Paper, straight: bool, numbers: bool,
     return sketch
 
 
+def _deep(answer: Answer, paper: Paper, reach: float = 0.0) -> float:
+    """How deep the arc is with the parallel string before or behind it, metres."""
+    off = answer["parallel"] or 0.0
+    return max(paper.rise, reach, off) + max(0.0, -off)
+
+
+def _across(answer: Answer, room: float, height: float, reach: float = 0.0) -> Paper:
+    """The map into a room with all of the string in it; stretched no more than leaves the arc most of the width."""
+    paper = fit(answer, room, height, reach)
+    widest = fit(answer, room, math.inf, reach).scale
+    deep = _deep(answer, paper, reach)
+    least = min(_LEAST_WIDE * widest, height / deep)
+    stretch = next((one for one in _STRETCHES if one <= paper.stretch and height / (deep * one) >= least), 1)
+    return paper.drawn(min(widest, height / (deep * stretch)), stretch)
+
+
 def _paper(answer: Answer, height: float, straight: bool, wide: float) -> Paper:
     """The map for the low box; without the corner of the straights where the arc would get too small."""
     room = wide - 150.0
-    alone = fit(answer, room, height)
+    alone = _across(answer, room, height)
     reach = reach_of(answer)
     if not reach:
         return alone
-    with_corner = fit(answer, room, height, reach)
+    with_corner = _across(answer, room, height, reach)
     if straight and with_corner.scale * with_corner.stretch > 0.6 * alone.scale * alone.stretch:
         return with_corner
     return alone.without_corner()

@@ -61,6 +61,10 @@ class Paper:
         """Return the map of the same arc whose straights' corner is off the drawing."""
         return Paper(**{**vars(self), "off": True})
 
+    def drawn(self, scale: float, stretch: int) -> Paper:
+        """Return the map of the same arc by another scale and stretch."""
+        return Paper(**{**vars(self), "scale": scale, "stretch": stretch})
+
     def point(self, x: float, y: float) -> Point:
         """Return the place of a point of the frame (metres)."""
         return (x * self.scale * self.turn, -y * self.scale * self.stretch)

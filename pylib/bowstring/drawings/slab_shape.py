@@ -46,6 +46,7 @@ class SlabShape:
         filled: whether it is all that lies between the line and its string, which is its inside then.
         sides: how long the straight sides are that run back from such a line: its inside is that far behind the string;
             both: it is the same curve turned over.
+        across: drawing units of a metre across the line.
     """
 
     half: float
@@ -59,6 +60,7 @@ class SlabShape:
     filled: bool = False
     sides: float = 0.0
     both: bool = False
+    across: float = 0.0
 
     def off(self, side: str, share: float) -> float:
         """Return how far from the line, outward, an edge lies at a share."""
@@ -160,7 +162,7 @@ def shape_of(answer: Answer) -> SlabShape:
         sides, whole = _sides(edges, scale, line)
         made = SlabShape(
             half, line, out, into, stakes, turn_of(answer["side"]), true and whole, edges is not None,
-            _is_filled(edges), sides, _is_both(edges),
+            _is_filled(edges), sides, _is_both(edges), scale if _is_filled(edges) else across,
         )  # fmt: skip
         if line < _LEAST_LINE or _fits(made):
             return made

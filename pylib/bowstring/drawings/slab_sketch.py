@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 
+from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.sketch import Sketch
@@ -27,6 +28,9 @@ _NEAR = 74.0
 
 _FAR, _TALL = 130.0, 340.0
 
+_AROUND = 24.0
+"""Drawing units over and under the slab, within which what stands in it is drawn."""
+
 
 class SlabSketch:
     """A drawing of the slab. Shares run from -1 at A to 1 at B, sides are ``outside`` and ``inside``."""
@@ -44,6 +48,7 @@ class SlabSketch:
         for left in (LEFT - _FAR, RIGHT):
             self.sketch.ground.take_box(Box(left, -_TALL / 2, left + _FAR, _TALL))
         self.sketch.see((LEFT, 0.0), (RIGHT, 0.0))
+        self._stands: list[tuple[str, list[Point]]] = []
         self._body()
 
     def _body(self) -> None:
@@ -64,15 +69,35 @@ class SlabSketch:
         for side in ("outside", "inside"):
             drawing.path(shape.curve(side), "line arc")
             self._taken(shape.samples(side))
+        self._standing()
         for part in (0.33, 0.67):  # nothing is written on the slab while there is room beside it
             self.sketch.ground.take_lines([shape.between(-1 + step / 30, part) for step in range(61)])
+
+    def _standing(self) -> None:
+        """What stands in the concrete or in the dig, as much of it as is near."""
+        if self.edges is None:
+            return
+        points = [*self.shape.samples("outside"), *self.shape.samples("inside")]
+        ys = [y for _x, y in points]
+        near = Box(LEFT, min(ys) - _AROUND, RIGHT, max(ys) + _AROUND)
+        for one in self.edges["standing"]:
+            whole = [self.shape.at(share, off * self.shape.across) for share, off in one["places"]]
+            outline = cut_to(whole, near)
+            if outline:
+                draw_area(self.sketch, outline, one["stops"])
+                self._stands.append((one["name"], outline))
 
     def _taken(self, points: Sequence[Point]) -> None:
         self.sketch.ground.take_lines(points)
         self.sketch.see(*points)
 
     def finish(self) -> str:
-        """Return the drawing as SVG, with the word that it isn't to scale where it isn't."""
+        """Return the drawing as SVG, with what stands in the way named, and the word that it isn't to scale where it
+        isn't."""
+        for name, outline in self._stands:
+            xs, ys = [x for x, _y in outline], [y for _x, y in outline]
+            spots = [((min(xs) + max(xs)) / 2, y) for y in (max(ys), min(ys))]
+            self.sketch.label(Label(name, "word", spots, (0.0, 1.0), 6.0, _NEAR))
         if not self.shape.true:
             self.foot(say("build.draw_not_to_scale"))
         return self.sketch.finish()

@@ -24,6 +24,8 @@ PLANS = (190, 170, 150, 130, 110, 90, 70, 54)
 MOST_ROWS = 18
 """Stakes that stand on the front; more of them go on over further pages."""
 PER_PAGE = 30
+_LEAST_PLAN = 110
+"""Height of the plan where stakes go on over further pages anyhow: rather a row less than an arc too small to see."""
 
 _PLAIN = 0.9  # a plain face beside a bold one
 _CELL = 8.0
@@ -60,12 +62,14 @@ class Sizes:
 
 def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     """Return the sizes of a front: its tables, how many ``others`` are rows of the same height, all else ``fixed``."""
-    shown = [row for table in tables for row in table.rows][:MOST_ROWS]
+    every = [row for table in tables for row in table.rows]
+    shown, least = every[:MOST_ROWS], _LEAST_PLAN if len(every) > MOST_ROWS else 0
     widest = min([BIG[0], *(_widest(table) for table in tables)])
     for plan in PLANS:
         room = PAGE_TALL - fixed - plan
         big = next((size for size in BIG if size <= widest and _tall(shown, others, size, 0) <= room), BIG[-1])
-        if big >= min(widest, _WANTED.get(plan, 0)) and _tall(shown, others, big, ROWS[-1]) <= room:
+        fits = _tall(shown, others, big, ROWS[-1]) <= room
+        if plan == least or (fits and big >= min(widest, _WANTED.get(plan, 0))):
             break
     row = next((row for row in ROWS if _tall(shown, others, big, row) <= room), ROWS[-1])
     while shown and _tall(shown, others, big, row) > room:

@@ -23,6 +23,8 @@ def edges(answer: Answer) -> Iterator[Block]:
             yield Items([say("edges.stopped", text=row["text"], more=row["more"])], "stop")
         return
     yield Paragraph(part["conclusion"], "key")
+    if part["standing"]:
+        yield Items([one["text"] for one in part["standing"]], "stop")
     if part["taper"]:
         yield Items(part["taper"])
     yield from _lines(part)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from typing import Any
 
 import pytest
@@ -10,6 +11,10 @@ import pytest
 from bowstring.drawings.lath import lath_svg
 from bowstring.drawings.lowplan import NARROW, WIDE, low_plan_svg
 from bowstring.drawings.signs import hand_sign, line_sign
+from bowstring.faces.paper import paper_html
+from bowstring.faces.paper_sizes import PLANS
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
 from helping import all_hold, answer_to
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_cases import SHAPES, case, own
@@ -72,6 +77,49 @@ def test_a_plan_for_a_phone_keeps_to_its_width_and_its_words_apart() -> None:
         assert_clear(drawn)
         left, _top, right, _bottom = drawn.box
         assert NARROW - 1 <= right - left <= NARROW + 1
+
+
+METHODS = ("centre", "halving", "rule", "ordinates", "tangent", "tapes", "produced", "angles", "coordinates")
+STRINGS = ("2 ft", "5 ft", "6 ft", "8 ft", "-2 ft", "-6 ft")
+SIDEWALK: dict[str, Any] = {
+    "bowstring": 1, "drawn_to": "face", "side": "left", "arc": {"radius": "72' 6\"", "chord": "44' 9\""},
+    "centre": "reachable", "width": "5 ft", "edge": "inside", "slab": {"thickness": "4 in"}, "joints": {},
+}  # fmt: skip
+WORKS = {method: {"method": method} for method in METHODS}
+WORKS |= {f"string {off}": {"method": "ordinates", "parallel": off} for off in STRINGS}
+
+
+def shows_the_work(answer: Any, svg: str, height: float) -> float:
+    """Return how much of the paper's width the arc takes, the scale's bar held against the chord on the way."""
+    drawn = Read(svg)
+    left, top, right, bottom = drawn.box
+    stakes = drawn.stakes()
+    wide = abs(stakes["B"][0][0] - stakes["A"][0][0])
+    feet = [int(words.text.partition(" ft")[0]) for words in drawn.words() if re.match(r"\d+ ft\b", words.text)]
+    assert len(feet) == 1 and feet[0] * 0.3048 < answer["staked"]["chord"] / 2, feet
+    return wide * min(WIDE / (right - left), height / (bottom - top)) / WIDE
+
+
+@pytest.mark.parametrize("name", WORKS)
+def test_the_arc_takes_half_of_the_drawing_by_every_method(name: str) -> None:
+    answer = answer_to({**SIDEWALK, **WORKS[name]})
+    for height in PLANS:
+        share = shows_the_work(answer, low_plan_svg(answer, id="low", height=float(height)), float(height))
+        # nearly 10 ft of depth in a box of 70 px, names around it, leave an arc of 45 ft no more than this
+        assert share >= (0.5 if height >= 130 else 0.45 if height >= 110 else 0.15), (height, share)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", WORKS)
+def test_the_printed_front_of_many_stakes_shows_the_work(name: str, language: str) -> None:
+    speak(language)
+    try:
+        answer = answer_to({**SIDEWALK, **WORKS[name], "spacing": "2 ft"})
+        front = paper_html(answer, "", "").partition('<div class="low">')
+        high = float(re.findall(r"plan-(\d+)", front[0])[-1])
+        assert shows_the_work(answer, front[2].partition("</div>")[0], high) >= 0.45
+    finally:
+        speak("english")
 
 
 FINEST = 0.7

@@ -11,6 +11,7 @@ from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
 from bowstring.report.forming.quantities import thick
+from bowstring.report.forming.standing import report_standing
 from bowstring.report.forming.wall_faces import dig_told, faces_sheet, faces_told, footing_boards
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
@@ -33,9 +34,9 @@ def report_edges(plan: Plan) -> EdgesPart | None:
     far = plan.taper.last if plan.taper else None
     lengths = {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}
     hands = _by_hand(plan, lengths)
-    tight = _is_tight(plan, marks)
+    tight, standing = _is_tight(plan, marks), report_standing(plan)
     return {
-        "state": "near" if tight else "usual",
+        "state": "near" if tight or standing else "usual",
         "short": _short(plan, marks, tight),
         "more": _more(plan, marks, diagonal, tight),
         "conclusion": _conclusion(plan, marks),
@@ -74,6 +75,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "passes": [*passes_told(plan, marks), *dig_told(plan, marks)],
         "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),
+        "standing": standing,
         "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],
     }
 
@@ -81,12 +83,17 @@ def report_edges(plan: Plan) -> EdgesPart | None:
 def row_of_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
     """Return the row of the first screen."""
     if part is not None:
-        return {"key": "edges", "state": part["state"], "text": part["short"], "more": part["more"], "panel": ""}
+        return {"key": "edges", "state": part["state"], "text": part["short"], "more": more_of(part), "panel": ""}
     if plan.no_inner:
         text, more, state = say("edges.no_inner"), _too_wide(plan), "stop"
     else:
         text, more, state = say(_OPEN[plan.waits]), "", "open"
     return {"key": "edges", "state": state, "text": text, "more": more, "panel": "slab"}
+
+
+def more_of(part: EdgesPart) -> str:
+    """Return the row's second line: what stands in the concrete or the dig, where something does."""
+    return " ".join(one["text"] for one in part["standing"]) or part["more"]
 
 
 _OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}

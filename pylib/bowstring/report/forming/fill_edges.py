@@ -11,6 +11,7 @@ from bowstring.report.forming.edge_board import board_of, straight_board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
+from bowstring.report.forming.edges import more_of
 from bowstring.report.forming.fill_stand import stand_curve, stand_straight
 from bowstring.report.forming.pad_edges import (
     length_of,
@@ -23,6 +24,7 @@ from bowstring.report.forming.pad_edges import (
 )
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import fine_tape
+from bowstring.report.forming.standing import report_standing
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
 from bowstring.words import say
@@ -41,9 +43,10 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
     side, past = plan.layout.side, overdig_of(plan)
     hands = {} if side is None else {side: arc, "right" if side == "left" else "left": string}
     dug, pad = outward <= past, filled if isinstance(filled, Pad) else None
+    standing = report_standing(plan)
     short, more, conclusion = pad_rows(plan, pad) if pad else _rows(plan, filled)
     return {
-        "state": "near" if is_sharp(filled) else "usual",
+        "state": "near" if is_sharp(filled) or standing else "usual",
         "short": short,
         "more": more,
         "conclusion": conclusion,
@@ -82,6 +85,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "passes": passes_of(plan, dug),
         "dug_out": dug,
         "taper": [],
+        "standing": standing,
         "notes": list(_notes(plan, filled)),
     }  # fmt: skip
 
@@ -97,7 +101,7 @@ def row_of_fill_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
     """Return the row of the first screen."""
     if part is None:
         return {"key": "edges", "state": "open", "text": say("fill.centre_row"), "more": "", "panel": "slab"}
-    return {"key": "edges", "state": part["state"], "text": part["short"], "more": part["more"], "panel": ""}
+    return {"key": "edges", "state": part["state"], "text": part["short"], "more": more_of(part), "panel": ""}
 
 
 def is_sharp(filled: Filled) -> bool:

@@ -142,6 +142,22 @@ class BayRow(TypedDict):
 
 
 @final
+class StandingRow(TypedDict):
+    """Something that stands in the concrete, or in the dig.
+
+    Attributes:
+        where: ``concrete`` or ``dig``; stops: ``tape`` or ``feet``; text: the sentence of it.
+        places: its corners, each as a share of the line's angle, -1 at A and 1 at B, and metres outward off the line.
+    """
+
+    name: str
+    where: str
+    stops: str
+    text: str
+    places: list[list[float]]
+
+
+@final
 class EdgesPart(TypedDict):
     """Both edges of the slab; metres, square metres.
 
@@ -165,7 +181,7 @@ class EdgesPart(TypedDict):
         faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab;
             faces_sheet: what of that stands on the sheet of paper beside the lines.
         footing: the boards of its footing's forms, ``None`` without any; footing_shown: how wide and how thick it is.
-        overdig: past each edge.
+        overdig: past each edge; standing: what stands in the concrete or in the dig.
         notes: what else holds here.
     """
 
@@ -208,4 +224,5 @@ class EdgesPart(TypedDict):
     passes: list[str]
     dug_out: bool
     taper: list[str]
+    standing: list[StandingRow]
     notes: list[str]

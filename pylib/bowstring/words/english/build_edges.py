@@ -154,5 +154,8 @@ MESSAGES = {
         "The wall's width changes, so the footing's edges aren't given here: measure them from its middle."
     ),
     "edges.overdig_taken": "The dig runs {size} past each edge unless you say otherwise.",
+    "edges.in_the_concrete": "The {what} stands in the concrete.",
+    "edges.in_the_wall": "The {what} stands in the wall.",
+    "edges.in_the_dig": "The {what} stands in the dig.",
     "edges.stands": "{mark} lands on {what}. Ask before you dig.",
 }

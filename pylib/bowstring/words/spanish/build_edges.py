@@ -153,5 +153,8 @@ MESSAGES = {
     ),
     "edges.footing_tapers": "El ancho del muro cambia: aquí no se dan los bordes de la zapata. Mídalos desde su medio.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",
+    "edges.in_the_concrete": "En el concreto queda: {what}.",
+    "edges.in_the_wall": "En el muro queda: {what}.",
+    "edges.in_the_dig": "En la excavación queda: {what}.",
     "edges.stands": "{mark} cae en {what}. Pregunte antes de excavar.",
 }

@@ -1,0 +1,118 @@
+"""What stands in the concrete or in the dig, held against shapely, a general-purpose geometry library."""
+
+from __future__ import annotations
+
+import math
+import random
+from typing import Any
+
+import pytest
+from shapely.geometry import Point, Polygon
+
+from bowstring.drawings.slab import slab_svg
+from bowstring.faces.build import build_html
+from bowstring.forming.edge import Edge
+from bowstring.forming.outline import outline_of_band, stands_in
+from bowstring.geometry.arc import Arc
+from bowstring.geometry.outlines import Circle
+from bowstring.geometry.plane import Point as Place
+from bowstring.sheet.text import sheet_text
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
+from helping import answer_to
+
+FOOT = 0.3048
+R, CHORD = 72.5 * FOOT, 44.75 * FOOT
+WALK: dict[str, Any] = {
+    "bowstring": 1, "side": "left", "drawn_to": "face", "arc": {"radius": "72' 6\"", "chord": "44' 9\""},
+    "width": "5 ft", "edge": "inside", "slab": {"thickness": "4 in", "overdig": "6 in"}, "method": "ordinates",
+    "parallel": "9 ft",
+}  # fmt: skip
+OAK = {"name": "oak", "stops": "tape", "diameter": "18 in"}
+
+
+def told(job: dict[str, Any]) -> list[tuple[str, str]]:
+    return [(one["name"], one["where"]) for one in answer_to(job)["edges"]["standing"]]
+
+
+def band(width_a: float, width_b: float, past: float, lies: str) -> Polygon:
+    """The slab between its edges in the frame of the string, its ends square to the arc: R (1 - cos) by hand."""
+    half = math.asin(CHORD / 2 / R)
+    shares = [number / 600 for number in range(601)]
+    edges = []
+    for far in (False, True):
+        places = []
+        for share in shares:
+            width = width_a + (width_b - width_a) * share
+            off = {"outside": (-past, width + past), "inside": (-width - past, past)}[lies][far]
+            angle = half * (2 * share - 1)
+            places.append((CHORD / 2 + (R + off) * math.sin(angle), (R + off) * math.cos(angle) - R * math.cos(half)))
+        edges.append(places)
+    return Polygon([*edges[0], *reversed(edges[1])])
+
+
+CASES = {"outside": (5.0, 5.0), "inside": (5.0, 5.0), "outside, tapering": (5.0, 3.0), "inside, tapering": (4.0, 6.5)}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_what_stands_in_the_concrete_and_in_the_dig_agrees_with_shapely(name: str) -> None:
+    lies, (first, last) = name.partition(",")[0], (width * FOOT for width in CASES[name])
+    sign, line = 1 if lies == "outside" else -1, Arc.of_angle(R, math.asin(CHORD / 2 / R))
+    edges = Edge(line, sign * first, sign * last), Edge(line, 0.0, 0.0)
+    outer, inner = edges if sign > 0 else reversed(edges)
+    chance, seen = random.Random(72), {True: 0, False: 0}
+    for past in (0.0, 0.5 * FOOT):
+        zone, outline = band(first, last, past, lies), outline_of_band(outer, inner, past)
+        for number in range(200):
+            x, y, size = (FOOT * chance.uniform(*ends) for ends in ((-6, 51), (-8, 13), (0.2, 4)))
+            if number % 2:
+                thing: Any = Circle.around(Place(x, y), size / 2)
+                shape = Point(x, y).buffer(size / 2, 64)
+            else:
+                turn = chance.uniform(0, 2 * math.pi)
+                thing = [Place(x + size * math.cos(turn + 2 * k), y + size * math.sin(turn + 2 * k)) for k in range(3)]
+                shape = Polygon(thing)
+            deep = zone.intersection(shape).area
+            if 0 < deep < 2e-3 or (not deep and zone.distance(shape) < 4e-3):
+                continue  # what only touches, by less than a finger, may be told either way
+            assert stands_in(thing, outline) == (deep > 0), (x, y, size)
+            seen[deep > 0] += 1
+    assert min(seen.values()) > 75
+
+
+def test_an_oak_in_the_walk_is_a_caution_beside_it_is_none() -> None:
+    for y, where in (("0.5 ft", None), ("2.2 ft", "dig"), ("6 ft", "concrete"), ("8.9 ft", "dig"), ("9.7 ft", None)):
+        answer = answer_to({**WALK, "ground": [{**OAK, "at": ["14 ft", y]}]})
+        row = answer["build"][0]
+        assert (row["state"] == "near") == bool(where)
+        assert (row["more"] == f"The oak stands in the {where}.") == bool(where)
+        svg = slab_svg(answer, id="x")
+        assert ("data-stops" in svg) == (">oak<" in svg) == bool(where)
+
+
+def test_what_is_all_around_the_walk_stands_in_it() -> None:
+    field = [["-20 ft", "-20 ft"], ["70 ft", "-20 ft"], ["70 ft", "30 ft"], ["-20 ft", "30 ft"]]
+    assert told({**WALK, "method": "angles", "ground": [{"name": "lot", "stops": "feet", "outline": field}]}) == [
+        ("lot", "concrete")
+    ]
+
+
+def test_a_slab_that_fills_its_curve_has_its_own_outline() -> None:
+    job = {**WALK, "slab": {"thickness": "4 in", "fills": True, "sides": "8 ft", "overdig": "6 in"}}
+    del job["width"], job["edge"]
+    wheres = {"-4 ft": "concrete", "-8.9 ft": "dig", "-9.5 ft": None, "2 ft": "concrete", "5.5 ft": None}
+    for y, where in wheres.items():
+        assert told({**job, "ground": [{**OAK, "at": ["22 ft", y]}]}) == ([("oak", where)] if where else [])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_it_is_told_on_build_s_page_and_on_the_long_sheet(language: str) -> None:
+    speak(language)
+    try:
+        answer = answer_to({**WALK, "parallel": "3 ft", "ground": [{**OAK, "at": ["14 ft", "6 ft"]}]})
+        (row,) = answer["edges"]["standing"]
+        assert "oak" in row["text"]
+        assert row["text"] in build_html(answer) and row["text"] in build_html(answer, "edges")
+        assert row["text"] in sheet_text(answer)
+    finally:
+        speak("english")
