@@ -25,7 +25,10 @@ def _of_wall(answer: Answer) -> str:
     if edges is None or not edges["faces"]:
         return ""
     row = next(row for row in answer["build"] if row["key"] == "boards")
-    return conclusion(edges["faces"][0], row["more"]) + each(edges["faces"][1:]) + _footing(edges["footing"])
+    footing, told = edges["footing"], edges["faces"]
+    low = footing["notes"] if footing else []  # of a board that is too low for it: with its sign
+    lines = "".join(note(text) if text in low else paragraph(text) for text in told[1:])
+    return conclusion(told[0], row["more"]) + lines + _footing(footing)
 
 
 def _footing(part: BoardsPart | None) -> str:

@@ -98,6 +98,10 @@ def test_a_board_too_low_for_the_footing_is_said_to_be(deep: str, told: str) -> 
     said, boards = of_footing(deep)
     assert (told in said) if told else ("off the ground" not in said and "too low" not in said)
     assert not told or told in boards["notes"]
+    answer = answer_to({**WALL, "slab": {**WALL["slab"], "footing_depth": deep}})
+    assert ("1x12 too low, 11-1/4 in high" in answer["build"][1]["more"]) == (deep == "14 in")
+    caution = build_html(answer, "boards").partition("<details")[0].count('class="care"')  # type: ignore[arg-type]
+    assert caution == bool(told)
 
 
 def test_a_slab_is_told_of_its_low_board_as_a_footing_is() -> None:

@@ -7,11 +7,12 @@ from math import ceil
 
 from bowstring.forming.stock import Practice
 from bowstring.report.forming.boards import report_boards
+from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_how import too_low
 from bowstring.report.forming.edge_lines import dug_past, overdig_of
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
 from bowstring.report.forming.footing import footing_plan
-from bowstring.report.forming.formboard import form_of, practice_of
+from bowstring.report.forming.formboard import MOST_BANKED, depth_of, form_of, practice_of
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.quantities import FOOT, area_text, thick, volume_text
 from bowstring.report.forms.build_boards import BoardsPart
@@ -39,9 +40,19 @@ def footing_boards(plan: Plan) -> BoardsPart | None:
 
 def faces_row(plan: Plan, marks: Marks) -> tuple[str, str]:
     """Return both faces' lengths and what the footing's forms are of, as the two lines of a row."""
-    boards = footing_boards(plan)
-    more = say("walled.faces_footing", board=boards["short"]) if boards else say("walled.faces_designed")
-    return say("walled.faces", **_lengths(plan, marks)), more
+    return say("walled.faces", **_lengths(plan, marks)), _row_more(plan)
+
+
+def _row_more(plan: Plan) -> str:
+    """What the footing's forms are of; a board that is too low for it before whether it bends."""
+    footing = footing_plan(plan)
+    boards = report_boards(footing) if footing else None
+    if footing is None or boards is None:
+        return say("walled.faces_designed")
+    board = form_of(footing)
+    if (depth_of(footing) or 0.0) > board.height + MOST_BANKED:
+        return say("walled.faces_low", board=name_of(board), height=plan.tape.show_limit(board.height))
+    return say("walled.faces_footing", board=boards["short"])
 
 
 def _lengths(plan: Plan, marks: Marks) -> dict[str, str]:

@@ -69,6 +69,7 @@ MESSAGES = {
     # its faces, its footing's forms, its dig
     "walled.faces": "Faces {outside} and {inside}",
     "walled.faces_footing": "footing: {board}",
+    "walled.faces_low": "footing: {board} too low, {height} high",
     "walled.faces_designed": "their forms are designed",
     "walled.forms": "Wall forms: {outside} outside, {inside} inside, {height} high",
     "walled.areas": "Contact area: {outside} outside, {inside} inside.",

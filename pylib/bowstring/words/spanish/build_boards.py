@@ -9,7 +9,7 @@ MESSAGES = {
     "boards.row_bends": "{board} se dobla",
     "boards.row_just": "{board} apenas se dobla",
     "boards.row_both_just": "{board} se dobla; {other} apenas",
-    "boards.row_first_just": "{board} se dobla; {other} por poco no",
+    "boards.row_first_just": "{board} se dobla; {other} casi",
     "boards.row_clear": "{board} solo sin nudos",
     "boards.row_selected": "{board} solo en tiras escogidas",
     "boards.row_other": "{board} no se dobla; {other} sí",

@@ -75,6 +75,7 @@ MESSAGES = {
     # its faces, its footing's forms, its dig
     "walled.faces": "Caras de {outside} y {inside}",
     "walled.faces_footing": "zapata: {board}",
+    "walled.faces_low": "zapata: {board} es baja, {height} de alto",
     "walled.faces_designed": "sus ~formas~ se calculan",
     "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
     "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
