@@ -3,5 +3,5 @@
 MESSAGES = {
     "walled.line_again": "After the footing's pour, set the line again on it, from the pegs.",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a temporary works designer.",  # from memory
-    "in_dig.hint": "Or go on as it is: set pegs outside before you dig.",
+    "in_dig.hint": "As it is: set pegs before you dig.",
 }
