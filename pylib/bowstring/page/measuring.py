@@ -201,10 +201,9 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    if is_edge_open(fields) and "width" in echoes:  # asked where the line is, beside the offset that answers it
-        echoes["offset"] = _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
-    elif "offset" in echoes and not fields.get("toward"):
-        echoes["offset"] += _sides(read_length(fields["offset"], tape.unit, "offset", zero=True).metres, seen)
+    asked = _asked_of_offset(fields, echoes, tape, seen)
+    if asked:
+        echoes["offset"] = echoes.get("offset", "") + asked
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
@@ -217,6 +216,15 @@ def _sound(job: JobForm) -> dict[str, object]:
     pieces: list[dict[str, object]] = [dict(piece) for piece in job["line"]]
     pieces[job["at"] - 1] = {"turn": "left", **pieces[job["at"] - 1], "arc": _SOUND}
     return {**job, "line": pieces}
+
+
+def _asked_of_offset(fields: Mapping[str, str], echoes: Mapping[str, str], tape: Tape, seen: Tape) -> str:
+    """Return what is asked beside the offset, with its answers: which edge is staked, or to which side an offset is."""
+    if is_edge_open(fields) and "width" in echoes:
+        return _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
+    if "offset" not in echoes or fields.get("toward"):
+        return ""
+    return _sides(read_length(fields["offset"], tape.unit, "offset", zero=True).metres, seen)
 
 
 def _edges(half: float, tape: Tape, seen: Tape) -> str:

@@ -112,7 +112,8 @@ def _facts(value: str, *, walking: bool) -> str:
 
 def _fact(key: str, hand: str) -> str:
     before, _, after = say(key, hand="|").partition("|")
-    return f"<span>{escape(before)}<b>{said(f'numbers.hand.{hand}')}</b>{escape(after)}</span>"
+    rest = f' <span class="n">{escape(after.strip())}</span>' if after else ""  # A-B stays on one line
+    return f"<span>{escape(before)}<b>{said(f'numbers.hand.{hand}')}</b>{rest}</span>"
 
 
 def _open_foot() -> str:

@@ -77,7 +77,8 @@ def answers_of(name: str) -> dict[str, list[str]]:
     for label in labels:
         value = re.search(f'name="{name}" value="([a-z]+)"', label)
         if value:
-            told[value[1]] = re.findall(r"<span>(.*?)</span>", re.sub(r"<svg.*?</svg>", "", label, flags=re.DOTALL))
+            words = re.sub(r'<svg.*?</svg>|<span class="n">([^<]*)</span>', r"\1", label, flags=re.DOTALL)
+            told[value[1]] = re.findall(r"<span>(.*?)</span>", words)
     return told
 
 

@@ -14,5 +14,5 @@ MESSAGES = {
     "walled.to_base": "Cut and fill are to the underside of the sub-base, under the footing.",
     "walled.no_base": "No sub-base is given: cut and fill are to the underside of the footing.",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a temporary works designer.",  # from memory
-    "in_dig.hint": "Or go on as it is: set pegs outside before you dig.",
+    "in_dig.hint": "As it is: set pegs before you dig.",
 }

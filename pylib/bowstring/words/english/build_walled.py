@@ -107,7 +107,7 @@ MESSAGES = {
     "in_dig.past_wall": "{past} past each face",
     "in_dig.past_slab": "{past} past each edge",
     "in_dig.dug": "Dug {past}.",
-    "in_dig.hint": "Or go on as it is: set hubs outside before you dig.",
+    "in_dig.hint": "As it is: set hubs before you dig.",
     "in_dig.outside": "Set them {off} outside",
     "in_dig.inside": "Set them {off} inside",
 }

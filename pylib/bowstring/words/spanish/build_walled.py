@@ -119,7 +119,7 @@ MESSAGES = {
     "in_dig.past_wall": "{past} más allá de cada cara",
     "in_dig.past_slab": "{past} más allá de cada borde",
     "in_dig.dug": "Se excava {past}.",
-    "in_dig.hint": "O siga así: clave ~trompos~ afuera antes de excavar.",
+    "in_dig.hint": "Si las deja: ~trompos~ afuera antes de excavar.",
     "in_dig.outside": "Ponerlas {off} por fuera",
     "in_dig.inside": "Ponerlas {off} por dentro",
 }
