@@ -10,12 +10,14 @@ from __future__ import annotations
 import base64
 import hashlib
 import json
+import os
 import re
 from collections.abc import Mapping
 from html import escape
 from pathlib import Path
 
 from builder import squeeze
+from builder.house import CACHE
 
 SQUEEZED = (
     "pyodide.mjs",
@@ -32,6 +34,12 @@ PLAIN = ("worker", "wall")
 
 AT_MARK = "@AT@"  # stands in the early script where the folder of the page's files belongs
 START_MARK = '"@START@"'  # stands there where the files that a start needs belong, with their hashes
+
+_BLOCK, _BITS, _SINGLE = 13, 13, 6
+_MOST = 2**_BITS - 1
+_SHIFTS = range(8 * _BLOCK - _BITS, -1, -_BITS)
+_SIGNS = "".join(map(chr, range(33, 124))).replace("<", "|")
+_PAIRS = [_SIGNS[number // 91] + _SIGNS[number % 91] for number in range(_MOST + 1)]
 
 _NOTHING = "object-src 'none'; base-uri 'none'; form-action 'none'; frame-src 'none'"
 _PACKED = re.compile(r"\[\[packed:([a-z_.-]+)\]\]")
@@ -130,13 +138,35 @@ def saved(shell_file: Path, parts: Mapping[str, Path], address: str) -> str:
     """Return a saved page that holds the example: the shell filled with what a served page fetches."""
     files = {"shell": shell_file, **parts}
     tight = squeeze.tight([file for name, file in files.items() if name in SQUEEZED])
-    texts = {
-        name: _packed(tight[file]) if file in tight else _base64(file.read_bytes()) for name, file in files.items()
-    }
+    texts = {name: _kept(tight[file]) if file in tight else _base64(file.read_bytes()) for name, file in files.items()}
     texts |= {"link": "", "address": escape(address)}
     return _PACKED.sub(lambda mark: texts[mark[1]], shell_file.read_text("utf-8"))
 
 
-def _packed(content: bytes) -> str:
-    """Return bytes as ``packed.js`` reads them: five signs for four, none of which can end the element around them."""
-    return base64.a85encode(content).replace(b"z", b"!!!!!").replace(b"<", b"v").decode()
+def _kept(content: bytes) -> str:
+    """Return what is packed of these bytes; it takes seconds for the large ones, and they change rarely."""
+    there = CACHE / "packed" / hashlib.sha256(content).hexdigest()
+    if not there.is_file():
+        there.parent.mkdir(parents=True, exist_ok=True)
+        made = there.with_name(f"{there.name}.{os.getpid()}")  # whole or not at all
+        made.write_text(packed(content), "ascii")
+        made.replace(there)
+    return there.read_text("ascii")
+
+
+def packed(content: bytes) -> str:
+    """Return bytes as ``packed.js`` reads them: two signs of 91 for thirteen bits, one for the last six or fewer; none
+    can end the element around them."""
+    whole = len(content) - len(content) % _BLOCK
+    made = []
+    for start in range(0, whole, _BLOCK):
+        number = int.from_bytes(content[start : start + _BLOCK], "big")
+        made += [_PAIRS[number >> shift & _MOST] for shift in _SHIFTS]
+    left = 8 * (len(content) - whole)
+    number = int.from_bytes(content[whole:], "big")
+    while left > _SINGLE:
+        left -= _BITS
+        made.append(_PAIRS[(number >> left if left >= 0 else number << -left) & _MOST])
+    if left > 0:
+        made.append(_SIGNS[number << (_SINGLE - left) & 63])
+    return "".join(made)
