@@ -47,6 +47,42 @@ WALL: dict[str, object] = {
     "slab": {"poured": "wall", "thickness": "3 ft", "footing_width": "2 ft", "footing_depth": "10 in"},
     "grade": {"slope": 0, "low": "inside"},
 }
+HUBS: dict[str, object] = {
+    "bowstring": 1,
+    "title": "Terrace wall",
+    "arc": {"radius": "32 ft", "arc_length": "34 ft"},
+    "ends": {"A": "nail in curb", "B": "corner pipe"},
+    "side": "left",
+    "drawn_to": "face",
+    "driven": "hub",
+    "offset": "3 ft",
+    "toward": "outside",
+    "method": "halving",
+    "levels": 4,
+    "width": "8 in",
+    "edge": "inside",
+    "tolerance": "1/4 in",
+    "slab": {"poured": "wall", "thickness": "3 ft 6 in", "footing_width": "2 ft 6 in", "footing_depth": "12 in"},
+    "joints": {"every": "10 ft"},
+    "grade": {"from": "104.50 ft", "slope": 0, "cross": 0, "instrument": "109.27 ft"},
+}
+"""A wall from hubs 3 ft outside its inner face, its top at a level: 17 stakes, both ends among them."""
+
+SLOPING: dict[str, object] = {"from": "104.50 ft", "to": "105.10 ft", "cross": 0, "instrument": "109.27 ft"}
+
+WALLS: dict[str, dict[str, object]] = {
+    "hubs and levels": HUBS,
+    "hubs and no height": {**HUBS, "grade": {"slope": 0, "cross": 0}},
+    "nine stakes": {**HUBS, "levels": 3},
+    "a top that rises": {**HUBS, "grade": SLOPING},
+    "stakes on the line": {key: one for key, one in HUBS.items() if key not in ("offset", "toward")},
+    "meters": {
+        **HUBS, "unit": "m", "arc": {"radius": "9.75 m", "arc_length": "10.4 m"}, "offset": "0.9 m", "width": "0.2 m",
+        "tolerance": "6 mm", "joints": {"every": "3 m"},
+        "slab": {"poured": "wall", "thickness": "1.1 m", "footing_width": "0.75 m", "footing_depth": "0.3 m"},
+        "grade": {"from": 104.5, "slope": 0, "cross": 0, "instrument": 106},
+    },
+}  # fmt: skip
 BARE: dict[str, object] = {key: value for key, value in WALK.items() if key not in ("slab", "joints", "grade")}
 
 JOBS: dict[str, dict[str, object]] = {

@@ -16,6 +16,7 @@ from bowstring.words import speak
 from bowstring.words.languages import LANGUAGES
 from builder.house import ROOT
 from form_jobs import JOBS as SLABS
+from form_jobs import WALLS
 from line_jobs import CREEK, METRIC, SHAPES
 from lined_jobs import KINKED
 from paper_jobs import JOBS
@@ -199,3 +200,37 @@ def test_the_form_sheet_of_a_line_is_one_sheet_for_four_pieces_and_nothing_is_cu
         "all => Math.min(...all.map(one => parseFloat(getComputedStyle(one).fontSize)))"
     )
     assert smallest >= 12
+
+
+@pytest.mark.parametrize("name", WALLS)
+def test_the_sheet_of_a_wall_is_two_sides_and_two_for_its_forms(printer: Page, name: str, language: str) -> None:
+    printer.set_content(written(WALLS[name]))
+    assert printer.locator(".paper > .side").count() == 4
+    for family in FAMILIES:
+        printer.add_style_tag(content=f".paper {{ font-family: '{family}' !important; }}")
+        assert printer.evaluate(CUT, WIDE) == []
+        heights = printer.locator(".side").evaluate_all("all => all.map(one => one.getBoundingClientRect().height)")
+        assert max(heights) <= TALL
+        assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 4)
+    smallest = printer.locator(".side.forms :is(td, th, p, li)").evaluate_all(
+        "all => Math.min(...all.map(one => parseFloat(getComputedStyle(one).fontSize)).filter(one => one))"
+    )
+    assert smallest >= 12
+
+
+def test_on_a_phone_the_form_sheets_tables_are_within_the_screen_or_their_own_box(chromium: Browser) -> None:
+    page = chromium.new_page(viewport={"width": 360, "height": 740})
+    page.set_content(written(*WALLS.values(), *SLABS.values()))
+    over = page.locator(".side.forms").evaluate_all(
+        """all => all.flatMap(side => [...side.querySelectorAll("table, th, td, p, li")].filter(one => {
+            const box = one.closest(".lines, .tops, .joint-tops");
+            return one.getBoundingClientRect().right > 361 && (!box || box === one);
+        }).map(one => one.textContent.slice(0, 60)))"""
+    )
+    assert over == []
+    assert set(
+        page.locator(".forms :is(.lines, .tops, .joint-tops)").evaluate_all(
+            "all => all.map(one => getComputedStyle(one).overflowX)"
+        )
+    ) == {"auto"}
+    page.close()

@@ -31,7 +31,7 @@ def columns_of(answer: Answer, edges: EdgesPart, joints: JointsPart | None) -> l
 
 
 def set_lines(edges: EdgesPart) -> list[LineRow]:
-    """Return the lines that boards and stakes stand on: digging is told in a sentence, and the middle only where it is set."""
+    """Return the lines of boards and stakes: digging is told in a sentence, the middle only where it's set."""
     return [one for one in edges["lines"] if one["yours"] or one["key"] in _STAND]
 
 

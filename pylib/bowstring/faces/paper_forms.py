@@ -17,6 +17,7 @@ from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart, CutRow
 from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_joints import JointsPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -66,15 +67,12 @@ def _none(answer: Answer, date: str) -> str:
 def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
     """The front, and the tables' rows that it has no room for."""
     boards, joints = boards_of(answer), joints_of(answer)
-    told, lines = _told(edges, boards), set_lines(edges)
-    told += [f"*{joints['stop']}*"] if joints and joints["stop"] else []
-    pour = pour_of(answer)
-    if pour and pour["deep"]["apron"]:
-        told += [pour["deep"]["apron"][0], " ".join(pour["deep"]["joints"])]
+    apron = _apron_told(answer)
+    told, lines = [*_told(edges, boards), *_joints_stop(joints), *apron], set_lines(edges)
     columns = columns_of(answer, edges, joints)
     fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
-    many = most > MANY or bool(pour and pour["deep"]["apron"])
+    many = most > MANY or bool(apron)
     size, leading = (13.0, 15.0) if many else (14.0, 17.0)
     fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
@@ -98,6 +96,15 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Colum
     front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
     rest = [(name, head, rows[fit:]) for name, head, rows in columns]
     return front, rest if most > fit else []
+
+
+def _joints_stop(joints: JointsPart | None) -> list[str]:
+    return [f"*{joints['stop']}*"] if joints and joints["stop"] else []
+
+
+def _apron_told(answer: Answer) -> list[str]:
+    pour = pour_of(answer)
+    return [pour["deep"]["apron"][0], " ".join(pour["deep"]["joints"])] if pour and pour["deep"]["apron"] else []
 
 
 def _more(answer: Answer, columns: list[Column]) -> str:

@@ -32,7 +32,7 @@ _HEADS = 42.0
 _SIGN_ROW = 22.0
 _ORDER = 262.0
 """How high the order stands beside what is signed off."""
-_ORDER_WALL = 28.0
+_ORDER_WALL = 12.0
 """How much higher the order of two pours stands: its unit, and both nets, in a line more each."""
 _JOINTS, _JOINTS_LOW = 74.0, 62.0
 _ROOMY = 12.0
@@ -47,14 +47,11 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
     in_a_line = wall and grades is not None and is_level(grades)
     tops, joints = ([], []) if in_a_line else (_rows(grades, "stake", "back"), _rows(grades, "joint"))
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")]
-    waits = [row["text"] for row in answer["build"] if row["key"] in ("grades", "pour") and row["state"] == "open"]
-    waits += [
-        f"{row['text']}. {row['more']}" for row in answer["build"] if row["key"] == "pour" and row["state"] == "stop"
-    ]
+    waits = _waits(answer)
     blocks = _blocks(joints)
     beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour) + (_ORDER_WALL if wall else 0.0))
     rest = PAGE_TALL - _FIXED - _HEADS - beside
-    head_told = [level_told(answer, grades)] if in_a_line and grades else _head_told(grades)
+    head_told = _head_told(answer, grades, in_a_line=in_a_line)
     rest -= tall([*safe, *waits, *head_told], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
     dense, row, fit = _fitted(len(tops), len(blocks), rest)
     title = say("forms.back_title", title=brief.title(answer))
@@ -63,7 +60,7 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
         *(f'<p class="tops-told{" one" if in_a_line else ""}">{bold(text)}</p>' for text in head_told),
         _tops(tops[:fit], grades, wall=wall),
         *map(_joint_tops, blocks),
-        *(f'<p class="none">{marked(text)}</p>' for text in waits),
+        *_nones(waits),
         f'<div class="before-truck">{sign_off(signs)}{_order(pour)}</div>',
         f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
         signatures(),
@@ -71,10 +68,27 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
         foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
     ]
     label = escape(say("forms.back"))
-    kind = f"side forms {'of-wall ' if wall else ''}{'dense ' if dense else 'roomy ' if rest >= _ROOMY * len(signs) else ''}row-{row}"
+    size = _size(dense=dense, roomy=in_a_line and rest >= _ROOMY * len(signs))
+    kind = f"side forms {'of-wall ' if wall else ''}{size}row-{row}"
     back = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
     starts = range(fit, len(tops), MORE)
     return back, "".join(_further(tops[start : start + MORE], grades, title, wall=wall) for start in starts)
+
+
+def _waits(answer: Answer) -> list[str]:
+    """What the back waits for, and why there is no order."""
+    rows = answer["build"]
+    waits = [row["text"] for row in rows if row["key"] in ("grades", "pour") and row["state"] == "open"]
+    return waits + [f"{row['text']}. {row['more']}" for row in rows if row["key"] == "pour" and row["state"] == "stop"]
+
+
+def _nones(waits: list[str]) -> list[str]:
+    return [f'<p class="none">{marked(text)}</p>' for text in waits]
+
+
+def _size(*, dense: bool, roomy: bool) -> str:
+    """The class of a side whose rows are lower, or higher, than usual."""
+    return "dense " if dense else "roomy " if roomy else ""
 
 
 def _fitted(tops: int, blocks: int, rest: float) -> tuple[bool, int, int]:
@@ -103,9 +117,11 @@ def _order_tall(pour: PourPart | None) -> float:
     return _ORDER + tall([pour["footing_text"], *pour["deep"]["thin"]], 14.0, 17.0, 236.0) if pour else 0.0
 
 
-def _head_told(grades: GradesPart | None) -> list[str]:
+def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) -> list[str]:
     if grades is None:
         return []
+    if in_a_line:
+        return [level_told(answer, grades)]
     if grades["stop"]:
         return [f"{grades['stop']['head']} {grades['stop']['text']}"]
     return [" ".join(grades["conclusion"]), *grades["warnings"]]

@@ -12,6 +12,7 @@ from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, ta
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.alone import boards_of, edges_of, joints_of
+from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
 from bowstring.sheet import brief
@@ -82,23 +83,24 @@ _TRIED = ((False, 150, 25), (False, 110, 23), (True, 110, 19), (True, 90, 17), (
 
 
 def _fitted(columns: list[Column], joints: int, box: list[str], fixed: Callable[[bool, list[str]], float]) -> _Fitted:
-    """Return the first of what is tried in which every row stands on the front; with the box under the tables, where
-    it has no room beside them; at last as many rows as there is room for."""
+    """Return with which every row stands on the front, the box beside them or under the tables, whichever leaves the
+    larger rows; where neither does, as many rows as there is room for."""
     counts = [len(rows) for _name, _head, rows in columns]
     high = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 24.0
+    found = []
     for beside in (True, False):
         mores = [high if beside and at == joints else 0.0 for at in range(len(counts))]
         for low, drawn, least in _TRIED:
             room = PAGE_TALL - fixed(low, [] if beside else [" ".join(box)]) - drawn - _HEADS
-            most = (
-                min((room - more) / max(count, 1) for count, more in zip(counts, mores, strict=True))
-                if counts
-                else room
-            )
-            row = fitting(ROWS, most)
-            if most >= least:
-                return _Fitted(low, drawn, row, counts, beside)
-    return _Fitted(low, drawn, row, [max(1, int(room / row))] * len(counts), False)
+            each = [(room - more) / max(count, 1) for count, more in zip(counts, mores, strict=True)]
+            if min(each, default=room) >= least:
+                found.append(_Fitted(low, drawn, fitting(ROWS, min(each, default=room)), counts, beside))
+                break
+    if found:
+        return max(found, key=lambda one: one.row)
+    low, drawn, _least = _TRIED[-1]
+    room = PAGE_TALL - fixed(low, [" ".join(box)]) - drawn - _HEADS
+    return _Fitted(low, drawn, ROWS[-1], [max(1, int(room / ROWS[-1]))] * len(counts), False)
 
 
 def where_and_what(answer: Answer, edges: EdgesPart) -> list[str]:
@@ -116,7 +118,7 @@ def stakes_at(answer: Answer, edges: EdgesPart) -> str:
 
 def _lines(edges: EdgesPart) -> list[LineRow]:
     """What is dug and set off the stakes, from the outside in, the line that they stand on among it."""
-    return [one for one in edges["lines"] if one["key"] != "stakes" and (one["yours"] or one["key"] != "centre")]
+    return [one for one in edges["lines"] if one["key"] != "stakes" and (one["yours"] or one["key"] != CENTER)]
 
 
 def _fixed(lines: int, where: list[str], told: list[str], *, low: bool) -> float:

@@ -67,9 +67,8 @@ def tops_html(rows: list[TopRow], grades: GradesPart) -> str:
     """Return a wall's tops at its stakes, one column for both forms where they stand level across, with levels and rod
     in place of hundredths where the job has them, and a place for what was set at each form."""
     across = all(row["inside"] and abs(row["inside"]["level"] - row["outside"]["level"]) <= LEVEL for row in rows)
-    shown = [name for name in ("elevation", "rod") if name in grades["has"]] or [
-        name for name in ("feet",) if name in grades["has"]
-    ]
+    by_rod = [name for name in grades["has"] if name in ("elevation", "rod")]
+    shown = by_rod or [name for name in grades["has"] if name == "feet"]
     one = [say("forms.top"), *(say(f"forms.{name}") for name in shown)]
     sides = ("both",) if across else ("outer", "inner")
     blanks = [say("forms.outer_set"), say("forms.inner_set")] if across else [say("forms.as_set")]

@@ -35,8 +35,8 @@ def title(answer: Answer) -> str:
 
 
 def measures(answer: Answer) -> list[str]:
-    """Return the stakes' arc in four measures, each with its name; the first says whose they are, where the stakes stand
-    off the drawing's line."""
+    """Return the stakes' arc in four measures, each with its name; the first says whose, where the stakes stand off the
+    drawing's line."""
     shown = answer["staked_shown"]
     named = (
         (say("measure.chord"), shown["chord"]),

@@ -8,8 +8,9 @@ from html import unescape
 import pytest
 
 from bowstring import answering
+from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
-from form_jobs import BARE, JOBS, WALK, WALL
+from form_jobs import BARE, HUBS, JOBS, WALK, WALL, WALLS
 
 
 def text_of(html: str) -> str:
@@ -96,3 +97,76 @@ def test_joints_that_stop_stand_nowhere_on_the_sheet_and_it_says_why() -> None:
     front, back = sides(job)
     assert joints is not None and joints["stop"] and " ".join(joints["stop"].split()) in front
     assert "outer form" not in front and "joint 1" not in back and "Joints marked" not in back
+
+
+@pytest.mark.parametrize("name", WALLS)
+def test_a_wall_is_two_sides_the_back_behind_the_front(name: str) -> None:
+    front, back = sides(WALLS[name])
+    assert front.endswith("Turn over: grade, pour") and "FORMS, back" in back
+
+
+def test_a_walls_front_tells_its_sizes_and_every_line_off_the_stakes() -> None:
+    front, _back = sides(HUBS)
+    assert "Drawing: R 32' 0\" to the INNER FACE" in front and "Stakes' line: radius 35' 0\"" in front
+    assert "Your stakes: 3' 0\" OUTSIDE the drawing's line." in front
+    assert "Wall 8\" thick, 3' 6\" high, OUTSIDE the drawing's line. Footing 2' 6\" x 1' 0\"" in front
+    # By hand, from hubs on R 35 ft: the wall from R 32 ft 8 in to 32 ft, its footing half of 2 ft 6 in to each side of
+    # R 32 ft 4 in, the dig 1 ft past that.
+    for line, off, radius in (
+        ("Dig line, outside", '5"', "34' 7\""),
+        ("Footing, outside edge", "1' 5\"", "33' 7\""),
+        ("Outer edge", "2' 4\"", "32' 8\""),
+        ("Inner edge", "3' 0\"", "32' 0\""),
+        ("Footing, inside edge", "3' 11\"", "31' 1\""),
+        ("Dig line, inside", "4' 11\"", "30' 1\""),
+    ):
+        assert f"{line} {off} inside {radius}" in front, line
+    edges = answering(HUBS)["edges"]  # type: ignore[arg-type]
+    assert edges is not None and "lines" in edges
+    for told in edges["faces_sheet"]:
+        assert told.replace(" ", "") in front.replace(" ", ""), told
+    assert "form stakes" in front and "Sheets 4' 0\" x 8' 0\"" in front
+
+
+def test_stakes_on_a_walls_face_say_so_and_have_no_second_radius() -> None:
+    front, _back = sides(WALLS["stakes on the line"])
+    assert "Your stakes: Inner edge." in front and "Stakes' line" not in front and "radius 32' 0\"" in front
+    assert "Set hubs outside the dig first" in front
+
+
+def test_a_level_top_is_one_line_with_its_level_and_rod() -> None:
+    _front, back = sides(HUBS)
+    # 109.27 - 104.50 = 4.77 ft, and 0.77 ft = 9.24 in
+    told = "Top level all along, on both faces: 104.50 ft. The rod reads 4.77 (4' 9-1/4\")."
+    assert told.replace(" ", "") in back.replace(" ", "")
+    assert "104.50ft;rod4.77" in back.replace(" ", "") and "as set" not in back and "0.00" not in back
+    _front, plain = sides(WALLS["hubs and no height"])
+    assert "Top level all along" in plain and "rod" not in plain and "0.00" not in plain
+
+
+def test_a_top_that_rises_has_levels_and_rod_at_every_stake() -> None:
+    _front, back = sides(WALLS["a top that rises"])
+    # the middle of 104.50 and 105.10; 109.27 - 104.80
+    assert 'M 3-5/8" 104.80 4.47' in back and "both forms" in back and "base under top" not in back
+    assert "Steepest edge" not in back
+
+
+def test_a_wall_and_its_footing_are_signed_off_by_their_sizes() -> None:
+    _front, back = sides(HUBS)
+    for told in (
+        "Footing width 2' 6\"",
+        "Footing depth 1' 0\"",
+        'Wall thickness at A, middle, B 8"',
+        "Wall height 3' 6\"",
+    ):
+        assert told in back, told
+    _front, back = sides({**HUBS, "slab": {"poured": "wall", "thickness": "3 ft 6 in"}})
+    assert "Footing" not in back and "Wall height" in back
+
+
+def test_what_comes_before_the_forms_is_whole_sheets() -> None:
+    for levels in (3, 4, 5, 6):
+        html = paper_html(answering({**HUBS, "levels": levels}))  # type: ignore[arg-type]
+        labels = re.findall(r'<section class="side[^"]*" aria-label="([^"]*)"', html)
+        front = labels.index("FORMS, front")
+        assert front % 2 == 0 and labels[front + 1] == "FORMS, back", (levels, labels)

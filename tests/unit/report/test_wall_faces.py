@@ -67,7 +67,7 @@ def test_no_form_stake_of_a_wall_stands_anywhere() -> None:
     assert edges["stick"]["marks"] == []
     paper = paper_html(answer)  # type: ignore[arg-type]
     assert "Outer form stakes" not in paper and "Inner form stakes" not in paper
-    assert "Slab INSIDE" not in paper and "Wall INSIDE" in paper
+    assert "Slab INSIDE" not in paper and "INSIDE the drawing" in paper
     page = build_html(answer, "boards")  # type: ignore[arg-type]
     assert "Plywood up to" in page and "licensed" in page
     walk = answer_to(WALK)["edges"]

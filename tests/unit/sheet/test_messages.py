@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+import form_jobs
 import paper_jobs
 from bowstring import answering
 from bowstring.demo import DEMO
@@ -149,6 +150,31 @@ def test_a_stopped_job_tells_no_number_of_a_step_and_says_so_in_each() -> None:
     assert shown and not any(number in whole for number in shown)
     assert "midpoint 17" not in whole and "square off," not in whole
     assert "Build nothing" in whole and "which side the curve is on" in whole
+
+
+def test_a_walls_messages_tell_its_sizes_its_radius_and_where_the_stakes_are() -> None:
+    told_of = " ".join(HEAD.sub(r"\6", one) for one in told(form_jobs.HUBS))
+    for words in (
+        "Drawing: R 32' 0\" to the INNER FACE.",
+        "Stakes are 3' 0\" OUTSIDE the drawing's line.",
+        "Wall 8\" thick, 3' 6\" high, OUTSIDE the drawing's line.",
+        "Footing 2' 6\" x 1' 0\".",
+        "Utilities located?",
+    ):
+        assert words in told_of, words
+    on_it = " ".join(told(form_jobs.WALLS["stakes on the line"]))
+    assert "Drawing: R 32' 0\" to the INNER FACE." in on_it and "Drawn to" not in on_it
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_walls_messages_are_whole_in_every_language(language: str) -> None:
+    speak(language)
+    try:
+        found = messages(answering(form_jobs.HUBS))  # type: ignore[arg-type]
+    finally:
+        speak(LANGUAGES[0])
+    assert all(len(one) <= 160 and set(one) <= BASIC for one in found)
+    assert ("Services scanned?" in " ".join(found)) == (language == "british")
 
 
 def test_signs_that_phones_lack_become_plain() -> None:
