@@ -184,6 +184,26 @@ def language(request: pytest.FixtureRequest) -> Iterator[str]:
     speak("english")
 
 
+FLAT: dict[str, object] = {"side": "left", "drawn_to": "face", "arc": {"chord": "14 ft", "sagitta": "3 ft"},
+                           "grade": {"slope": 1, "high": "A", "low": "outside"}}  # fmt: skip
+FLAT_SLAB = {"thickness": "6 in", "fills": True, "sides": "21 ft"}
+
+
+@pytest.mark.parametrize("both", [False, True])
+@pytest.mark.parametrize("level", ["job lumber", "selected"])
+def test_the_form_sheet_of_a_slab_with_straight_sides_is_one_sheet(
+    printer: Page, language: str, level: str, both: bool
+) -> None:
+    """With a bevel, boards lower than the slab, and where nothing bends: what is told of each has room on its front."""
+    slab = {**FLAT_SLAB, **({"both_ends": True} if both else {})}
+    printer.set_content(form_sheet({**FLAT, "slab": slab, "board": {"level": level}}))
+    assert printer.locator(".side.forms").count() == 2
+    front = printer.locator(".side.forms").first.evaluate("one => one.getBoundingClientRect().height")
+    assert front <= TALL
+    if language != "spanish":  # whose heads are wider than the table has room for
+        assert printer.evaluate(CUT, WIDE) == []
+
+
 @pytest.mark.parametrize("name", LINES)
 def test_the_form_sheet_of_a_line_is_one_sheet_for_four_pieces_and_nothing_is_cut(
     printer: Page, name: str, language: str

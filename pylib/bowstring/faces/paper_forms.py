@@ -166,5 +166,6 @@ def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
     told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
     if boards is None:
         return told
-    screws = say("forms.screws" if edges["stick"] is not None else "fill.screws")
-    return [*told, screws, *boards["bank"], *([boards["remedy"]] if boards["remedy"] else [])]
+    if boards["remedy"]:  # no board to screw yet
+        return [*told, *boards["bank"], boards["remedy"]]
+    return [*told, say("forms.screws" if edges["stick"] is not None else "fill.screws"), *boards["bank"]]

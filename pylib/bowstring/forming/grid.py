@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import acos, asin, ceil, cos, pi, radians
 
-from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO
+from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO, spread
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 
@@ -36,6 +36,8 @@ class Grid:
     Attributes:
         wide, deep: of a whole panel, metres; square: the joints square to the string; along: those along it.
         end: how deep, in its middle, the row of a rounded end is where it isn't as deep as the others.
+        on_string: a joint lies on the string, where the curve begins; then between it and the end may be rows ``inner``
+            metres deep, ``None`` where there is none.
     """
 
     columns: int
@@ -45,6 +47,8 @@ class Grid:
     square: tuple[GridJoint, ...]
     along: tuple[GridJoint, ...]
     end: float | None = None
+    on_string: bool = False
+    inner: float | None = None
 
     @property
     def ratio(self) -> float:
@@ -59,7 +63,7 @@ class Grid:
     @property
     def depths(self) -> tuple[float, ...]:
         """How deep rows are, metres: those between first."""
-        return (self.deep,) if self.end is None else (self.deep, self.end)
+        return (self.deep, *(one for one in (self.inner, self.end) if one is not None))
 
     @property
     def corner(self) -> float:
@@ -74,14 +78,41 @@ def grid(filled: Filled, columns: int, rows: int) -> Grid:
     wide, deep = filled.wide / columns, filled.deep / rows
     square = tuple(_square(filled, wide * place) for place in range(1, columns))
     if isinstance(filled, Pad):
-        offs = _levels(filled, rows)
-        along = tuple(_across(filled, off) for off in offs)
-        end = filled.arc.sagitta - offs[-1] if offs else filled.deep
-        between = (filled.deep - filled.ends * end) / max(1, rows - filled.ends)
-        alike = rows == 1 or abs(end - deep) <= DUST * filled.deep
-        return Grid(columns, rows, wide, deep if alike else between, square, along, None if alike else end)
+        even = _even_grid(filled, columns, rows, square)
+        offs = _on_string(filled, rows, [joint.at for joint in even.along])
+        made = _string_grid(filled, columns, square, offs) if offs else even
+        return even if made.ratio > RATIO >= even.ratio else made
     along = tuple(_along(filled, deep * place) for place in range(1, rows))
     return Grid(columns, rows, wide, deep, square, along)
+
+
+def _even_grid(pad: Pad, columns: int, rows: int, square: tuple[GridJoint, ...]) -> Grid:
+    """The grid of a slab with straight sides in rows that are even, as far as no corner is sharp for it."""
+    wide, deep, offs = pad.wide / columns, pad.deep / rows, _levels(pad, rows)
+    along = tuple(_across(pad, off) for off in offs)
+    end = pad.arc.sagitta - offs[-1] if offs else pad.deep
+    between = (pad.deep - pad.ends * end) / max(1, rows - pad.ends)
+    alike = rows == 1 or abs(end - deep) <= DUST * pad.deep
+    return Grid(columns, rows, wide, deep if alike else between, square, along, None if alike else end)
+
+
+def _string_grid(pad: Pad, columns: int, square: tuple[GridJoint, ...], offs: list[float]) -> Grid:
+    """The grid of the same with a joint on its string: rows are even behind that, and others beyond it."""
+    deep = pad.sides / (1 + sum(-pad.sides < off < 0 for off in offs))
+    beyond = [off for off in offs if off > 0]
+    end, inner = pad.arc.sagitta - (beyond[-1] if beyond else 0.0), beyond[0] if beyond else deep
+    alike = max(abs(end - deep), abs(inner - deep)) <= DUST * pad.deep
+    return Grid(
+        columns=columns,
+        rows=len(offs) + 1,
+        wide=pad.wide / columns,
+        deep=deep,
+        square=square,
+        along=tuple(_across(pad, off) for off in offs),
+        end=None if alike else end,
+        on_string=True,
+        inner=inner if beyond and not alike else None,
+    )
 
 
 def squarish(filled: Filled, most: float) -> tuple[int, int]:
@@ -132,6 +163,25 @@ def _best(filled: Pad, most: float, counts: range) -> tuple[int, int]:
 
 def _is_sharp(made: Grid) -> bool:
     return made.corner < radians(LEAST_CORNER) - DUST
+
+
+NEAR_STRING = 0.25
+"""Of a panel's depth: a joint nearer to where the curve begins is put there."""
+
+
+def _on_string(pad: Pad, rows: int, even: list[float]) -> list[float]:
+    """Where the joints lie instead with one on the string of each curve, and even rows between: none where none of the
+    even ones lies beside it, where its corners would be sharp, and where there are too few rows for it."""
+    counts = spread([pad.arc.sagitta] * pad.ends + [pad.sides], rows)
+    beyond, behind = counts[0], rows - pad.ends * counts[0]
+    near = NEAR_STRING * pad.deep / rows + DUST
+    if pad.corner < radians(LEAST_CORNER) - DUST or behind < 1 or not any(abs(off) <= near for off in even):
+        return []
+    last = min(pad.arc.sagitta - pad.arc.sagitta / beyond, _highest(pad, radians(LEAST_CORNER)))
+    curve = [last * place / (beyond - 1) for place in range(1, beyond)]
+    sides = [-pad.sides * (behind - place) / behind for place in range(1, behind)]
+    other = [*(-pad.sides - off for off in reversed(curve)), -pad.sides] if pad.both else []
+    return [*other, *sides, 0.0, *curve]
 
 
 def _levels(pad: Pad, rows: int) -> list[float]:

@@ -180,13 +180,14 @@ def test_a_deep_pad_is_poured_from_its_back() -> None:
 
 
 def test_joints_run_over_the_whole_depth() -> None:
-    """20 by 25 ft in 10 ft at most: two by three of 8 ft 4 in, at 8-1/3 and 16-2/3 ft from the back."""
+    """20 by 25 ft in 10 ft at most: two by three. Even, a joint would lie 1 ft 8 in past A to B, less than a quarter of
+    8 ft 4 in: it is on A to B instead, with one more in the middle of the sides."""
     joints = answer_to(PAD)["joints"]
     assert joints is not None
     rows = joints["grid"]
     assert [(row["kind"], row["at"] / FOOT) for row in rows] == [
-        ("square", pytest.approx(10)), ("along", pytest.approx(-20 / 3)), ("along", pytest.approx(5 / 3))]  # fmt: skip
-    assert [row["at_shown"] for row in rows[1:]] == ["6' 8\" back", "1' 8\" out"]
+        ("square", pytest.approx(10)), ("along", pytest.approx(-7.5)), ("along", 0.0)]  # fmt: skip
+    assert [row["at_shown"] for row in rows[1:]] == ["7' 6\" back", "A to B"]
     assert rows[1]["arc_shown"] == "sides" and not any(row["sharp"] for row in rows)
     assert joints["depth"] is not None
 
@@ -328,3 +329,45 @@ def test_a_square_end_comes_through_link_and_form_and_wants_straight_sides() -> 
             answer({**PAD, "slab": slab})  # type: ignore[typeddict-item]
     with pytest.raises(BadJob):
         answer({**PAD, "slab": {**PAD["slab"], "back": "open"}})  # type: ignore[typeddict-item]
+
+
+def half_round(radius: str, sides: str, *, both: bool = False) -> Any:
+    slab = {"thickness": "5 in", "fills": True, "sides": sides, **({"both_ends": True} if both else {})}
+    told = answer_to({**SAID, "arc": {"radius": radius, "central_angle": "180"}, "slab": slab})["joints"]
+    assert told is not None
+    return told
+
+
+def test_a_joint_beside_where_the_curve_begins_is_put_there() -> None:
+    """R 7 ft and 15 ft: 22 ft in three even rows of 7 ft 4 in would have one 4 in behind A to B. On it, the sides' 15
+    ft are two rows of 7 ft 6 in, and the curve's row is its 7 ft."""
+    told = half_round("7 ft", "15 ft")
+    assert [row["at"] / FOOT for row in told["grid"] if row["kind"] == "along"] == pytest.approx([-7.5, 0])
+    assert "A joint runs where the curve begins: panels are 7' 6\" behind it, 7' 0\" beyond." in told["lines"]
+    assert told["ratio"] == pytest.approx(7.5 / 7)
+
+
+@pytest.mark.parametrize(("sides", "on"), [("15 ft", True), ("17 ft", True), ("23 ft", False), ("11 ft", False)])
+def test_a_joint_a_quarter_panel_off_stays(sides: str, on: bool) -> None:
+    """R 7 ft, 7-ft panels along A to B. 17 ft: 24 ft in three rows of 8 ft, a joint 1 ft behind. 23 ft: three of 10
+    ft, a joint 3 ft behind, more than 2 ft 6 in. 11 ft: two of 9 ft, a joint 2 ft behind; but on A to B the sides' row
+    would be 11 ft by 7, 1.57 to 1 and over 1.5."""
+    told = half_round("7 ft", sides)
+    assert (0.0 in [row["at"] for row in told["grid"]]) is on
+
+
+def test_both_ends_of_a_slab_have_it_alike() -> None:
+    """R 10 ft and 15 ft, both round: 35 ft in rows of at most 12 ft. By hand, 1-1/4 ft past A to B in even rows of
+    8 ft 9 in; on it, two rows of 7 ft 6 in between and the curves' own 10 ft."""
+    told = half_round("10 ft", "15 ft", both=True)
+    rows = [row for row in told["grid"] if row["kind"] == "along"]
+    assert [row["at"] / FOOT for row in rows] == pytest.approx([-15, -7.5, 0])
+    assert [row["at_shown"] for row in rows] == ["A-2 to B-2", "back 7' 6\"", "A to B"]
+
+
+def test_no_joint_is_put_into_a_sharp_corner() -> None:
+    """A 14-ft chord with a rise of 3 ft makes 46 degrees with its string: a joint there ends in two such points."""
+    for sides in ("11 ft", "12 ft", "19 ft", "21 ft"):
+        slab = {"thickness": "5 in", "fills": True, "sides": sides}
+        told = answer_to({**SAID, "arc": {"chord": "14 ft", "sagitta": "3 ft"}, "slab": slab})["joints"]
+        assert told is not None and 0.0 not in [row["at"] for row in told["grid"]]

@@ -114,7 +114,8 @@ def test_the_side_forms_are_beveled_to_that_boards_face() -> None:
     edges, boards = told["edges"], told["boards"]
     assert edges is not None and boards is not None
     assert 1.5 * tan(2 * atan2(3, 7)) == pytest.approx(1.575, abs=5e-4)
-    bevel = ["Butt the side forms to the curved board's face: bevel their ends 46° off square.",
+    bevel = ["Carry the curved board 1' 3\" past A and B, straight on: there it stays in the dig.",
+             "Butt the side forms to its face: bevel their ends 46° off square.",
              "The long point is on the concrete, at A and at B; the back is 1-5/8 in shorter."]  # fmt: skip
     assert [text for text in edges["sides_how"] if text in bevel] == bevel
     assert [text for text in boards["ends"] if text in bevel] == bevel

@@ -92,7 +92,7 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
     tangent, could = plan.filled.tangent, room_past(plan, choice.practice.overrun)
     past = plan.tape.show_whole(choice.overrun or could)
     if choice.overrun:
-        return [say("pad.carry_tangent" if tangent else "pad.carry_corner", past=past), *bevel_told(plan)]
+        return [say("pad.carry_tangent", past=past)] if tangent else bevel_told(plan)
     if not could:
         return [say("pad.no_room")]
     return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past)]

@@ -199,6 +199,8 @@ def _row(plan: Plan, filled: Filled, number: int, kind: str, joint: GridJoint) -
 
 def _off_shown(plan: Plan, filled: Filled, at: float) -> str:
     """How far off the string, and of a pad on which side of it."""
+    if isinstance(filled, Pad) and at in (0.0, -filled.sides):
+        return say("pad.at_string" if at == 0.0 else "pad.at_other")
     shown = plan.tape.show_running(abs(at))
     if not isinstance(filled, Pad) or not plan.tape.round(abs(at)):
         return shown
@@ -230,6 +232,16 @@ def _offer(plan: Plan, one: Grid, chosen: bool) -> PanelsRow:
     }
 
 
+def _end_row(plan: Plan, made: Grid) -> list[str]:
+    """Why the row of a rounded end is as deep as it is, where the others aren't."""
+    if made.end is None:
+        return []
+    shown = plan.tape.show_running
+    if made.on_string:
+        return [say("pad.on_string", behind=shown(made.deep), beyond=shown(made.inner or made.end))]
+    return [say("pad.end_row", deep=shown(made.end))]
+
+
 def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
     tape, thickness, made = plan.tape, plan.said.slab.thickness, jointing.grid
@@ -242,7 +254,7 @@ def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]
     return [
         say("fill.square"),
         *([say("fill.leg", leg=tape.show_whole(LEG[plan.layout.job.tape.feet]))] if _is_sharp(made) else []),
-        *([say("pad.end_row", deep=tape.show_running(made.end))] if made.end is not None else []),
+        *_end_row(plan, made),
         deep,
         say("joints.shape", ratio=ratio)
         if made.ratio <= RATIO

@@ -29,9 +29,13 @@ def bevel_of(plan: Plan) -> dict[str, str]:
 
 
 def bevel_told(plan: Plan) -> list[str]:
-    """Return how the side forms meet the curve's board, as sentences; none where they are cut square."""
+    """Return how far the curve's board runs past a corner and how the side forms meet it, as sentences; none where
+    those are cut square."""
     bevel = bevel_of(plan)
-    return [say("pad.bevel", **bevel), say("pad.long_point", **bevel)] if bevel else []
+    if not bevel:
+        return []
+    past = plan.tape.show_whole(room_past(plan, overrun_of(plan)))
+    return [say("pad.carry_corner", past=past), say("pad.bevel", **bevel), say("pad.long_point", **bevel)]
 
 
 def bevel_note(plan: Plan) -> str:

@@ -72,7 +72,7 @@ MESSAGES = {
     "pad.back_form": "straight: back",
     "pad.carry_tangent": "Carry the curved board {past} past A and B, down the sides. Butt the side forms to its ends.",
     "pad.carry_corner": "Carry the curved board {past} past A and B, straight on: there it stays in the dig.",
-    "pad.bevel": "Butt the side forms to the curved board's face: bevel their ends {angle} off square.",
+    "pad.bevel": "Butt the side forms to its face: bevel their ends {angle} off square.",
     "pad.long_point": "The long point is on the concrete, at A and at B; the back is {shorter} shorter.",
     "pad.cut_long": "Side forms are measured to the long point.",
     "pad.no_overrun_tangent": (
@@ -109,10 +109,13 @@ MESSAGES = {
         "The back of the curved board runs {longer} longer."
     ),
     "pad.end_row": "The row at the curve is {deep} in its middle, so that no joint meets the curve under 60°.",
+    "pad.on_string": "A joint runs where the curve begins: panels are {behind} behind it, {beyond} beyond.",
     "pad.shape": "Panels are {ratio} to 1, over 1.5. Ask the designer where joints go.",
     "pad.on_sides": "sides",
     "pad.ahead": "{size} out",
     "pad.behind": "{size} back",
+    "pad.at_string": "A to B",
+    "pad.at_other": "A-2 to B-2",
     # the grades
     "pad.water_back": "Water runs off the back edge, square to it.",
     "pad.water_back_end": "Water runs to the back edge on {end}'s side: {slope}, at {angle} to the string.",

@@ -80,10 +80,7 @@ MESSAGES = {
         "puntas."
     ),
     "pad.carry_corner": ("Pase la ~tabla~ curva {past} más allá de A y B, derecho: así queda dentro de la excavación."),
-    "pad.bevel": (
-        "Las ~formas~ de los lados van a tope en la cara de la ~tabla~ curva: corte sus puntas en bisel, {angle} fuera "
-        "de escuadra."
-    ),
+    "pad.bevel": ("Las ~formas~ de los lados van a tope en su cara: córtelas en bisel, {angle} fuera de escuadra."),
     "pad.long_point": "La punta larga va en el ~concreto~, en A y en B; por atrás mide {shorter} menos.",
     "pad.cut_long": "Las ~formas~ de los lados se miden a la punta larga.",
     "pad.no_overrun_tangent": (
@@ -118,10 +115,13 @@ MESSAGES = {
         "*~cara del concreto~*. Por atrás, la ~tabla~ curva mide {longer} más."
     ),
     "pad.end_row": "La fila de la curva mide {deep} en su medio: así ninguna ~junta~ llega a ella con menos de 60°.",
+    "pad.on_string": "Una ~junta~ va donde empieza la curva: los paneles miden {behind} atrás, {beyond} adelante.",
     "pad.shape": "Los paneles son de {ratio} a 1, más de 1.5. Pregunte al proyectista por las ~juntas~.",
     "pad.on_sides": "lados",
     "pad.ahead": "{size} al frente",
     "pad.behind": "{size} atrás",
+    "pad.at_string": "de A a B",
+    "pad.at_other": "de A-2 a B-2",
     "pad.water_back": "El agua corre hacia el borde de atrás, ~a escuadra~ con él.",
     "pad.water_back_end": "El agua corre al borde de atrás del lado de {end}: {slope}, a {angle} del ~hilo~.",
     "pad.water_other": "El agua corre hacia la otra curva, ~a escuadra~ con A-B.",

@@ -125,7 +125,7 @@ MESSAGES = {
     "forming.note.sides": "Los lados van {sides} atrás, ~a escuadra~ con A-B.",
     "forming.note.sides_both": "Los lados van {sides} atrás; luego la otra curva.",
     "forming.note.then_straight": "Luego las ~formas~ rectas, a tope con la ~tabla~ curva.",
-    "forming.note.bevel": "Luego los lados: bisel de {angle}, punta larga en el ~concreto~, atrás {shorter} menos.",
+    "forming.note.bevel": "Lados: bisel de {angle}, punta larga al ~concreto~, atrás {shorter} menos.",
     "forming.note.far_tops": "A-2: {first}. B-2: {last}. Lo demás y ~juntas~: papel.",
     "forming.note.elevation": "En A la ~forma~ exterior va a {level}.",
     "forming.note.rod": "Ahí el estadal marca {reading}.",
