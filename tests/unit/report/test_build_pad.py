@@ -286,11 +286,11 @@ AGAINST: dict[str, Any] = {**PAD, "slab": {**PAD["slab"], "back": "against"}, "b
 
 def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_of_its_length() -> None:
     """20 ft of strip, 1/2 in thick: 15 ft to the building leaves 14 ft 11-1/2 in. The side boards end at its face:
-    15 ft less the 2 ft of the curve's board, where a back form's own 1-1/2 in would come on. 6 stakes are gone."""
+    15 ft less the 2 ft of the curve's board, where a back form's own 1-1/2 in would come on. Its 6 stakes are gone, and one at its splice."""
     formed, told = answer_to({**PAD, "board": {"level": "clear"}}), answer_to(AGAINST)
     edges, boards, before = told["edges"], told["boards"], formed["boards"]
     assert edges is not None and boards is not None and before is not None
-    assert boards["stakes"] == before["stakes"] - 6
+    assert boards["stakes"] == before["stakes"] - 7
     assert (boards["cut"][-1]["name"], boards["cut"][-1]["needs"]) == ("straight: sides", "2 of 13' 0\"")
     how = " ".join(edges["sides_how"])
     assert "no back form, no form stakes and no dig past it" in how and "The back form runs" not in how
@@ -362,7 +362,7 @@ def test_both_ends_of_a_slab_have_it_alike() -> None:
     told = half_round("10 ft", "15 ft", both=True)
     rows = [row for row in told["grid"] if row["kind"] == "along"]
     assert [row["at"] / FOOT for row in rows] == pytest.approx([-15, -7.5, 0])
-    assert [row["at_shown"] for row in rows] == ["A-2 to B-2", "back 7' 6\"", "A to B"]
+    assert [row["at_shown"] for row in rows] == ["A-2 to B-2", "7' 6\" back", "A to B"]
 
 
 def test_no_joint_is_put_into_a_sharp_corner() -> None:
