@@ -21,6 +21,9 @@ from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import GridRow
 from bowstring.words import say
 
+PAPER = "paper"
+"""The page of a pad's plan on its form sheet."""
+
 _DISC = 22.0
 """Least distance of two discs, drawing units."""
 
@@ -196,12 +199,24 @@ def _joints(made: SlabSketch) -> None:
         if isinstance(
             made_of.own, Pad
         ):  # its string and its corners stand in the way beside it: on the joint there's room
-            spots += [_between(first, last, share) for share in (0.25, 0.75, 0.15, 0.85)]
+            spots += [_between(first, last, share) for share in (0.25, 0.75, 0.15, 0.85, 0.35, 0.65)]
         at = next((one for one in spots if _is_free(made, one, kept)), None)
         if at is not None:
             kept.append(at)
             made.sketch.see((at[0], at[1] - RADIUS))
             draw_discs(made.sketch, [(row["number"], [at])])
+
+
+def _paper(made: SlabSketch) -> None:
+    """A pad on its form sheet: stakes, far corners, a diagonal, the joints by their numbers, and the slope."""
+    made.stakes()
+    _joints(made)
+    _string(made)
+    _diagonal(made)
+    _radius(made)
+    grades = grades_of(made.answer)
+    if grades is not None and not grades["stop"]:
+        _fall(made, grades)
 
 
 def _between(first: Point, last: Point, share: float) -> Point:
@@ -281,6 +296,7 @@ FILLED: dict[str, Callable[[SlabSketch], None]] = {
     "": _first,
     "edges": _edges,
     "corners": _corners,
+    PAPER: _paper,
     "joints": _joints,
     "grades": _grades,
     "pour": _pour,

@@ -26,6 +26,7 @@ _CUTS_APART = 7.0
 _NEAR = 74.0
 """A text at a corner is no wider, where it can be broken."""
 
+_TITLES = {"corners": "forming.title.corners"}
 _FAR, _TALL = 130.0, 340.0
 
 _AROUND = 24.0
@@ -40,7 +41,7 @@ class SlabSketch:
         self.edges = edges_of(answer)
         rows = {row["key"]: row for row in answer["build"]}
         told = [rows[page]] if page in rows else list(rows.values())
-        title = called(answer, page) if page in rows else say("forming.title.corners" if page else "build.draw_title")
+        title = called(answer, page) if page in rows else say(_TITLES.get(page, "build.draw_title"))
         lines = [f"{called(answer, row['key'])}: {row['text']}. {row['more']}".rstrip(". ") + "." for row in told]
         self.sketch = Sketch(id=id, title=title, description=" ".join(lines))
         whole = answer["staked"]["arc_length"]

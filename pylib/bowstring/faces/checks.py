@@ -12,7 +12,7 @@ from bowstring.faces.stopped import stopped_html
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
-from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
+from bowstring.report.forms.read import FarChecks, ReadPart, ReadRow, SuspectRow
 from bowstring.report.read import OUT
 from bowstring.sheet.brief import off_arc, off_names
 from bowstring.sheet.markup import marked
@@ -21,6 +21,9 @@ from bowstring.words import say
 
 FEW = 8
 """Checks up to which all are to be taped before anybody builds; of more the recommended ones."""
+
+FAR_FIRST = 1000
+"""The number of the first input of a pad's far corners: no check of the stakes has so many rows before it."""
 
 OPEN, MOST = 12, 60
 """Rows that stand open, and rows in all: nobody tapes hundreds."""
@@ -57,7 +60,7 @@ def checks_html(answer: Answer, anew: str = "") -> str:
         f"{_head(told, kind)}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
-        f"{_signed(read)}{_lost(read)}</div>"
+        f"{_far(answer['far_checks'])}{_signed(read)}{_lost(read)}</div>"
     )
 
 
@@ -267,6 +270,20 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
             f'data-check="{escape(row["key"])}" data-nth="{nth}" value="{value}" autocomplete="off" '
             f'data-keys="length" autocapitalize="off" spellcheck="false" maxlength="40"{said}></label>'
         )
+
+
+def _far(far: FarChecks) -> str:
+    """What proves a pad's far corners, in a list of its own: its stakes are others, set on a card of the forms."""
+    if not far["rows"]:
+        return ""
+    read = {row["check"]: row for row in far["read"]}
+    listed = [_row(row, FAR_FIRST + number, read.get(row["key"]), len(far["rows"])) for number, row in
+              enumerate(far["rows"])]  # fmt: skip
+    told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")
+    return (
+        f'<section class="far"><h2>{escape(say("face_checks.far"))}</h2><p>{escape(told)}</p>'
+        f'<ul class="checks">{"".join(listed)}</ul></section>'
+    )
 
 
 def _input_id(number: int, nth: int, count: int) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from bowstring.drawings.slab import slab_svg
+from bowstring.drawings.slab_fill import PAPER
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, table_html
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
@@ -30,6 +31,10 @@ MORE = 34
 _FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
 _HEADS = 44.0  # a table's heading and its column heads
 _LINES, _LINE_ROW = 20.0, 23.0
+
+_PLAN = 150.0
+PAD_PLANS = (330, 290, 250, 210, 180, 150)
+"""How high the plan of a slab is, pixels, and that of a pad in the classes that the style has."""
 
 MANY = 12
 """Rows over which what stands around the tables is smaller."""
@@ -86,7 +91,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Colum
             f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in _slab(answer, edges))}</div>',
             "form-hand",
         ),
-        f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>',
+        _plan(answer, edges, PAGE_TALL - fixed - row * most),
         f'<div class="form-lines">{lines_html(lines)}{_cuts(answer)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
@@ -100,6 +105,15 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Colum
 
 def _joints_stop(joints: JointsPart | None) -> list[str]:
     return [f"*{joints['stop']}*"] if joints and joints["stop"] else []
+
+
+def _plan(answer: Answer, edges: EdgesPart, room: float) -> str:
+    """The slab drawn; a pad with its corners, diagonal, joints and slope, as large as the rest of the side lets it be:
+    ``room`` more pixels than any other has."""
+    if edges["sides"] is None:
+        return f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>'
+    more = next((size for size in PAD_PLANS if size <= _PLAN + room), PAD_PLANS[-1])
+    return f'<div class="low slab pad-{more}">{slab_svg(answer, PAPER, id="form-plan")}</div>'
 
 
 def _apron_told(answer: Answer) -> list[str]:
@@ -133,7 +147,8 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     lies = say(f"forms.slab_{key}", **values)
     if edges["sides"] is not None:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
-        lies = say(which, sides=edges["sides_shown"], deep=edges["width_shown"])
+        chord = next(one["chord_shown"] for one in edges["lines"] if one["key"] == "outside")
+        lies = say(which, chord=chord, sides=edges["sides_shown"], deep=edges["width_shown"])
     return [stakes_at(answer, edges), lies, *thick]
 
 

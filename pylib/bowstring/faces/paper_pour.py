@@ -237,8 +237,11 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
         return [(say("forms.sign_tops"), must)]
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
     level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
+    back = [row["outside"]["tight"] for row in grades["rows"] if row["kind"] == "back"]
+    far = say("pad.far_tops", first=back[0], last=back[-1]) if back else ""
     return [
         (say("forms.sign_tops"), say("forms.as_above")),
+        *([(say("pad.sign_tops"), far)] if far else []),
         (say("forms.sign_slopes", level=level), f"{steepest}; {grades['drop']}"),
     ]
 

@@ -12,6 +12,9 @@ from bowstring.geometry.plane import Point
 ROUND = 1e-6
 """Radians: by no more may half an angle pass a right one, or fall short of it, and still be a half circle's."""
 
+FAR_PAIRS = (("A", "B-2"), ("B", "A-2"), ("A-2", "B-2"))
+"""Between which corners a length proves the sides: no step pulls it."""
+
 
 def takes_sides(arc: Arc) -> bool:
     """Tell whether straight sides can run back from an arc's ends: it is no more than a half circle.

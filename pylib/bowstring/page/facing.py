@@ -14,6 +14,7 @@ from bowstring.page.slab_fields import is_of_slab_alone, without_slab
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
+from bowstring.report.read import OUT
 from bowstring.words import say
 
 Made = dict[str, object]
@@ -107,7 +108,8 @@ def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
     """How many checks were read out; where nothing was read nothing is worked out for it."""
     if answered["stops"] or not any(text and name.startswith("read-") for name, text in fields.items()):
         return 0
-    return answered["read"]["outs"]
+    far = sum(row["verdict"] in OUT for row in answered["far_checks"]["read"])
+    return answered["read"]["outs"] + far
 
 
 def old_of(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> dict[int, list[str]]:

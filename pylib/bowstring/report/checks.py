@@ -27,6 +27,11 @@ def report_checks(layout: Layout, found: Sequence[Judged], shown: dict[float, st
     return [_row(layout.job, one, one in best, shown) for one in found]
 
 
+def row_of_check(job: Job, one: Judged) -> CheckRow:
+    """Return one check by itself, told."""
+    return _row(job, one, False, {})
+
+
 def _row(job: Job, one: Judged, best: bool, shown: dict[float, str]) -> CheckRow:
     check, tape = one.check, job.shown
     if check.distance not in shown:

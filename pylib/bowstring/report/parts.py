@@ -40,7 +40,7 @@ from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.in_dig import InDigPart
-from bowstring.report.forms.read import ReadPart
+from bowstring.report.forms.read import FarChecks, ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
 from bowstring.report.forms.stakeline import OnLinePart
@@ -293,6 +293,15 @@ def _lined_sheet(work: Work) -> LinedSheet | None:
     return work.lined.sheet if work.lined else None
 
 
+def _far_checks(work: Work) -> FarChecks:
+    from bowstring.report.far_checks import report_far
+
+    assert work.own.accuracy is not None
+    if work.lined:
+        return {"rows": [], "read": [], "off": False}
+    return report_far(work.plan, work.kept, work.own.accuracy.spread.errors)
+
+
 def _second_pass(work: Work) -> list[str]:
     from bowstring.report.forming.passes import second_pass
 
@@ -374,6 +383,7 @@ PARTS: dict[str, Callable[[Work], object]] = {
     "build": _build,
     "lined": _lined,
     "lined_sheet": _lined_sheet,
+    "far_checks": _far_checks,
     "second_pass": _second_pass,
     "form_cards": _form_cards,
     "in_dig": _in_dig,
@@ -383,6 +393,6 @@ PARTS: dict[str, Callable[[Work], object]] = {
 
 FORMED = (
     "readings", "on_line", "line", "edges", "boards", "joints", "grades", "pour", "build", "lined", "lined_sheet",
-    "second_pass", "form_cards", "in_dig",
+    "far_checks", "second_pass", "form_cards", "in_dig",
 )  # fmt: skip
 """The parts that hang on what a job says of its slab and its width; no other does."""

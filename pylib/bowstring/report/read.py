@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from math import isclose
 from typing import NamedTuple
 
 from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
+from bowstring.forming.pad import FAR_PAIRS
 from bowstring.job.job import Job
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
@@ -23,6 +25,9 @@ from bowstring.units.spelled import spelled
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
+_FAR = tuple(f"{start}-{end}" for start, end in FAR_PAIRS)
+"""Readings that prove a pad's far corners: they are told by themselves."""
+
 OUT = ("again", "out", "differ")
 """Verdicts of a check that isn't in."""
 
@@ -35,7 +40,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     for row in kept.read:
         if str(row.value).strip():
             typed.setdefault(row.check, []).append(row.value)
-    rows = [_row(layout.job, checks[key], values) for key, values in typed.items() if key in checks]
+    rows = [read_row(layout.job, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
     differ = any(row["verdict"] == "differ" for row in outs)
@@ -45,7 +50,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     if twice:
         suspects, every, more = told_suspects(layout, checks, rows, steps, own.accuracy.spread)
     if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
-        rows = [_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
+        rows = [read_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
     return {
         "by": kept.by,
         "date": kept.date,
@@ -56,8 +61,13 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
         "rows": rows,
         "suspects": suspects,
         "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every) + _more(more),
-        "lost": [key for key in typed if key not in checks],
+        "lost": _lost(typed, checks),
     }
+
+
+def _lost(typed: Collection[str], checks: Collection[str]) -> list[str]:
+    """The readings of checks that there are no more; those of a pad's far corners are told elsewhere."""
+    return [key for key in typed if key not in checks and key not in _FAR]
 
 
 def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:
@@ -105,7 +115,9 @@ def _readings(own: Tape, distance: float, meant: list[object], limit: float) -> 
     return found, wrong
 
 
-def _row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+def read_row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+    """Return a check that was read, judged; ``values``: every reading as it was typed; ``hint``: name a slip that it
+    looks like."""
     own, tape = job.tape, job.shown
     limit = max(own.down(one.limit), own.mark)
     must = own.show(one.check.distance)

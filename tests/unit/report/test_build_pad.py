@@ -281,56 +281,6 @@ def test_every_top_of_a_pad_says_on_which_side_of_a_s_it_is() -> None:
     assert 'A-2: 1-7/8" high. B-2: 1-7/8" high. Other tops, joints: paper.' in card["notes"]
 
 
-AGAINST: dict[str, Any] = {**PAD, "slab": {**PAD["slab"], "back": "against"}, "board": {"level": "clear"}}
-
-
-def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_of_its_length() -> None:
-    """20 ft of strip, 1/2 in thick: 15 ft to the building leaves 14 ft 11-1/2 in. The side boards end at its face:
-    15 ft less the 2 ft of the curve's board, where a back form's own 1-1/2 in would come on. Its 6 stakes are gone, and one at its splice."""
-    formed, told = answer_to({**PAD, "board": {"level": "clear"}}), answer_to(AGAINST)
-    edges, boards, before = told["edges"], told["boards"], formed["boards"]
-    assert edges is not None and boards is not None and before is not None
-    assert boards["stakes"] == before["stakes"] - 7
-    assert (boards["cut"][-1]["name"], boards["cut"][-1]["needs"]) == ("straight: sides", "2 of 13' 0\"")
-    how = " ".join(edges["sides_how"])
-    assert "no back form, no form stakes and no dig past it" in how and "The back form runs" not in how
-    assert '1/2" thick, 20\' 0" long' in how and "15' 0\" to the building leaves 14' 11-1/2\" of concrete" in how
-    row = next(row for row in edges["lines"] if row["key"] == "back")
-    assert (row["note"], row["set"]) == ("no form, and no dig past it", False)
-    cards = {card["kind"]: card["text"] for card in told["form_cards"]}
-    assert cards["form_corners"].endswith("Mark A-2 and B-2 on the building.")
-    assert cards["form_dig"].endswith("Paint the dig line to the building.")
-    marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
-    assert marks[0]["form_line"] != marks[1]["form_line"]
-    assert told["pour"] == formed["pour"]
-
-
-@pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])
-def test_water_that_runs_to_the_building_is_warned_of(low: str, warned: bool) -> None:
-    told = answer_to({**AGAINST, "grade": {"slope": 0, "cross": 1, "low": low}})
-    grades = told["grades"]
-    assert grades is not None
-    assert ("Water runs to the building. Slope it away, or ask the designer." in grades["warnings"]) is warned
-    assert (grades["state"], grades["short"] == "Water runs to the building") == ("near" if warned else "usual", warned)
-    tops = next(card for card in told["form_cards"] if card["kind"] == "form_tops")
-    assert ("Water runs to the building" in tops["notes"]) is warned
-    away = answer_to({**PAD, "grade": {"slope": 0, "cross": 1, "low": low}})["grades"]
-    assert away is not None and away["state"] == "usual"
-
-
-def test_a_square_end_comes_through_link_and_form_and_wants_straight_sides() -> None:
-    assert read_link(write_link(AGAINST))["slab"]["back"] == "against"  # type: ignore[arg-type]
-    typed = fields_of_job(AGAINST)  # type: ignore[arg-type]
-    assert job_of_fields(typed)["slab"]["back"] == "against"
-    assert "back" not in job_of_fields({**typed, "slab-both_ends": "on"})["slab"]
-    assert "back" not in job_of_fields({name: text for name, text in typed.items() if name != "slab-sides"})["slab"]
-    for slab in ({**BOTH["slab"], "back": "against"}, {"fills": True, "back": "formed"}):
-        with pytest.raises(BadJob, match="square end stands behind straight sides"):
-            answer({**PAD, "slab": slab})  # type: ignore[typeddict-item]
-    with pytest.raises(BadJob):
-        answer({**PAD, "slab": {**PAD["slab"], "back": "open"}})  # type: ignore[typeddict-item]
-
-
 def half_round(radius: str, sides: str, *, both: bool = False) -> Any:
     slab = {"thickness": "5 in", "fills": True, "sides": sides, **({"both_ends": True} if both else {})}
     told = answer_to({**SAID, "arc": {"radius": radius, "central_angle": "180"}, "slab": slab})["joints"]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import atan2
 
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane, turned_from
@@ -146,7 +147,29 @@ def _two_lines(plan: Plan, filled: Filled, settled: SettledPlane) -> tuple[str, 
     return text, say(f"fill.low_{low}", drop=drop, slope=percent(plane.greatest))
 
 
+def total_fall(pad: Pad, plane: Plane) -> float:
+    """Return how much lower a pad's lowest place is than its highest, metres: a plane is highest at a corner, or where
+    a curve runs square to its fall."""
+    arc, half = pad.arc, pad.arc.half_angle
+    turns = (atan2(plane.along, plane.away), atan2(-plane.along, -plane.away))
+    shares = [0.0, 1.0, *((turn / half + 1) / 2 for turn in turns if abs(turn) < half)]
+    if pad.both:  # the other curve is this one turned over
+        over = (atan2(plane.along, -plane.away), atan2(-plane.along, plane.away))
+        backs = [0.0, 1.0, *((turn / half + 1) / 2 for turn in over if abs(turn) < half)]
+    else:
+        backs = [0.0, 1.0]
+    tops = [plane.top(arc.point_at(share)) for share in shares]
+    tops += [plane.top(pad.back_of(arc.point_at(share))) for share in backs]
+    return max(tops) - min(tops)
+
+
 def _conclusion(plan: Plan, filled: Filled, plane: Plane) -> Iterator[str]:
+    yield from _stands(plan, filled, plane)
+    if isinstance(filled, Pad) and plane.greatest:
+        yield say("pad.total_fall", fall=size_of(plan.tape, total_fall(filled, plane)))
+
+
+def _stands(plan: Plan, filled: Filled, plane: Plane) -> Iterator[str]:
     up = plane.along * filled.arc.chord
     key = "level" if not up else "up" if up > 0 else "down"
     yield say(f"grades.B_{key}", height=size_of(plan.tape, up))

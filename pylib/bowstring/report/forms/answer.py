@@ -34,7 +34,7 @@ from bowstring.report.forms.checks import CheckRow, MistakeRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.halving import LevelRow
 from bowstring.report.forms.in_dig import InDigPart
-from bowstring.report.forms.read import ReadPart
+from bowstring.report.forms.read import FarChecks, ReadPart
 from bowstring.report.forms.results import GapPart, RoundingPart, RulePart, StickPart
 from bowstring.report.forms.site import SitePart
 from bowstring.report.forms.stakeline import OnLinePart
@@ -63,6 +63,7 @@ class Answer(TypedDict):
         line: along which is built; edges, boards, joints, grades, pour: ``None`` as long as something has to be said
             first, and of a line of several pieces in short, the rest is in lined; build: a row for each of those, its
             conclusion first; lined, lined_sheet: ``None`` for an arc alone.
+        far_checks: what proves a pad's far corners, and what was read there; no row of any other slab.
         second_pass: what the cards of the forms are of, in order, none as long as there is no slab to build;
             form_cards: those cards, which follow ``cards``, numbered by themselves.
         in_dig: stakes that the dig would take, ``None`` where it takes none or nothing says where it is.
@@ -131,6 +132,7 @@ class Answer(TypedDict):
     build: list[BuildRow]
     lined: LinedPart | None
     lined_sheet: LinedSheet | None
+    far_checks: FarChecks
     second_pass: list[str]
     form_cards: list[CardRow]
     in_dig: InDigPart | None

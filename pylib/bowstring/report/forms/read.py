@@ -2,6 +2,8 @@
 
 from typing import TypedDict, final
 
+from bowstring.report.forms.checks import CheckRow
+
 
 @final
 class ReadRow(TypedDict):
@@ -77,3 +79,15 @@ class ReadPart(TypedDict):
     suspects: list[SuspectRow]
     text: str
     lost: list[str]
+
+
+@final
+class FarChecks(TypedDict):
+    """What proves a pad's far corners: its checks, and those of them that were read.
+
+    ``off``: A and B are then the concrete's corners, and the stakes stand off them.
+    """
+
+    rows: list[CheckRow]
+    read: list[ReadRow]
+    off: bool

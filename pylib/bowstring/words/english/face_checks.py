@@ -98,6 +98,9 @@ MESSAGES = {
         "{stake} was set again. What was read at it, and at what was set from it, is cleared. Tape those checks again."
     ),
     "face_checks.anew_all": "The stakes were set again. What was read at them is cleared. Tape those checks again.",
+    "face_checks.far": "The far corners",
+    "face_checks.far_told": "No step pulls these. Tape them once A-2 and B-2 stand.",
+    "face_checks.far_off": "No step pulls these. A and B here are the concrete's corners, not your stakes.",
     "face_checks.more": "{count} more checks",
     "face_checks.beyond": "{count} more are in the full list.",
     "face_checks.lost": "{count} readings belong to another layout of this job.",

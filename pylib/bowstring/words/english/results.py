@@ -44,6 +44,7 @@ MESSAGES = {
     ),
     "check.cross": "{start} to {end}: must read {shown}.",
     "check.half": "{start} to {end}: must read {shown}.",
+    "check.far": "{start} to {end}: must read {shown}.",
     "check.gap": "{start} to {end}: must read {shown}.",
     "check.closing": "The closing gap, {start} to {end}, taped last: must read {shown}.",
     "check.no_judge": "It can't judge: readings scatter by more than half of that.",

@@ -106,6 +106,9 @@ MESSAGES = {
     "face_checks.anew_all": (
         "Las ~estacas~ se pusieron otra vez. Sus lecturas se borraron. Mida otra vez esas ~revisiones~."
     ),
+    "face_checks.far": "Las esquinas de atrás",
+    "face_checks.far_told": "Ningún paso las mide. Mídalas cuando A-2 y B-2 estén puestas.",
+    "face_checks.far_off": "Ningún paso las mide. Aquí A y B son las esquinas del ~concreto~, no sus ~estacas~.",
     "face_checks.more": "{count} ~revisiones~ más",
     "face_checks.beyond": "{count} más están en la lista completa.",
     "face_checks.lost": "{count} lecturas son de otro ~trazo~ de este trabajo.",

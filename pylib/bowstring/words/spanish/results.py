@@ -53,6 +53,7 @@ MESSAGES = {
     ),
     "check.cross": "{start} a {end}: debe dar {shown}.",
     "check.half": "{start} a {end}: debe dar {shown}.",
+    "check.far": "{start} a {end}: debe dar {shown}.",
     "check.gap": "{start} a {end}: debe dar {shown}.",
     "check.closing": "La ~separación~ que cierra, {start} a {end}, se mide al último: debe dar {shown}.",
     "check.no_judge": "No decide: las lecturas varían más de la mitad de eso.",

@@ -1,0 +1,137 @@
+"""A pad's square end against a building, its far corners' checks, its fall and its form sheet."""
+
+from __future__ import annotations
+
+import random
+import re
+from html import unescape
+from math import cos, dist, sin
+from typing import Any
+
+import pytest
+
+from bowstring import BadJob, answer, answering, read_link, write_link
+from bowstring.faces.checks import checks_html
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.page.fields import fields_of_job, job_of_fields
+from helping import answer_to
+from unit.report.test_build_pad import BOTH, FOOT, PAD, shape
+
+AGAINST: dict[str, Any] = {**PAD, "slab": {**PAD["slab"], "back": "against"}, "board": {"level": "clear"}}
+
+
+def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_of_its_length() -> None:
+    """20 ft of strip, 1/2 in thick: 15 ft to the building leaves 14 ft 11-1/2 in. The side boards end at its face:
+    15 ft less the 2 ft of the curve's board, where a back form's own 1-1/2 in would come on. Its 6 stakes are gone,
+    and one at its splice."""
+    formed, told = answer_to({**PAD, "board": {"level": "clear"}}), answer_to(AGAINST)
+    edges, boards, before = told["edges"], told["boards"], formed["boards"]
+    assert edges is not None and boards is not None and before is not None
+    assert boards["stakes"] == before["stakes"] - 7
+    assert (boards["cut"][-1]["name"], boards["cut"][-1]["needs"]) == ("straight: sides", "2 of 13' 0\"")
+    how = " ".join(edges["sides_how"])
+    assert "no back form, no form stakes and no dig past it" in how and "The back form runs" not in how
+    assert '1/2" thick, 20\' 0" long' in how and "15' 0\" to the building leaves 14' 11-1/2\" of concrete" in how
+    row = next(row for row in edges["lines"] if row["key"] == "back")
+    assert (row["note"], row["set"]) == ("no form, and no dig past it", False)
+    cards = {card["kind"]: card["text"] for card in told["form_cards"]}
+    assert cards["form_corners"].endswith("Mark A-2 and B-2 on the building.")
+    assert cards["form_dig"].endswith("Paint the dig line to the building.")
+    marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
+    assert marks[0]["form_line"] != marks[1]["form_line"]
+    assert told["pour"] == formed["pour"]
+
+
+@pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])
+def test_water_that_runs_to_the_building_is_warned_of(low: str, warned: bool) -> None:
+    told = answer_to({**AGAINST, "grade": {"slope": 0, "cross": 1, "low": low}})
+    grades = told["grades"]
+    assert grades is not None
+    assert ("Water runs to the building. Slope it away, or ask the designer." in grades["warnings"]) is warned
+    assert (grades["state"], grades["short"] == "Water runs to the building") == ("near" if warned else "usual", warned)
+    tops = next(card for card in told["form_cards"] if card["kind"] == "form_tops")
+    assert ("Water runs to the building" in tops["notes"]) is warned
+    away = answer_to({**PAD, "grade": {"slope": 0, "cross": 1, "low": low}})["grades"]
+    assert away is not None and away["state"] == "usual"
+
+
+def test_a_square_end_comes_through_link_and_form_and_wants_straight_sides() -> None:
+    assert read_link(write_link(AGAINST))["slab"]["back"] == "against"  # type: ignore[arg-type]
+    typed = fields_of_job(AGAINST)  # type: ignore[arg-type]
+    assert job_of_fields(typed)["slab"]["back"] == "against"
+    assert "back" not in job_of_fields({**typed, "slab-both_ends": "on"})["slab"]
+    assert "back" not in job_of_fields({name: text for name, text in typed.items() if name != "slab-sides"})["slab"]
+    for slab in ({**BOTH["slab"], "back": "against"}, {"fills": True, "back": "formed"}):
+        with pytest.raises(BadJob, match="square end stands behind straight sides"):
+            answer({**PAD, "slab": slab})  # type: ignore[typeddict-item]
+    with pytest.raises(BadJob):
+        answer({**PAD, "slab": {**PAD["slab"], "back": "open"}})  # type: ignore[typeddict-item]
+
+
+def test_far_corners_are_checked_by_lengths_that_no_step_pulls_and_readings_are_judged() -> None:
+    """20 by 15 ft: both diagonals 25 ft (3-4-5 by 5), A-2 to B-2 20 ft. 1/8 in is in, 2 in is out."""
+    read = [{"check": "A-B-2", "value": "25' 1/8\""}, {"check": "A-2-B-2", "value": "20' 2\""}]
+    told = answer_to({**PAD, "read": read})
+    far = told["far_checks"]
+    assert [(row["key"], row["shown"]) for row in far["rows"]] == [
+        ("A-B-2", "25' 0\""), ("B-A-2", "25' 0\""), ("A-2-B-2", "20' 0\""),
+    ]  # fmt: skip
+    assert [(row["check"], row["verdict"]) for row in far["read"]] == [("A-B-2", "in"), ("A-2-B-2", "again")]
+    assert not told["read"]["lost"] and not told["read"]["rows"]
+    html = checks_html(told)
+    assert 'data-check="A-2-B-2"' in html and "The far corners" in html
+    assert answer_to({**PAD, "offset": "6 in", "toward": "outside", "driven": "hub"})["far_checks"]["off"]
+    without = {**PAD, "slab": {"thickness": "4 in", "fills": True}}
+    assert not answer_to(without)["far_checks"]["rows"] and "The far corners" not in checks_html(answering(without))
+
+
+def test_limits_of_the_far_corners_hold_95_of_100_readings() -> None:
+    """Staked out 20 000 times by the job's own errors: each stake in x and y, A to B and both sides pulled, each side
+    turned by its triangle of 12, 16 and 20 ft (2 c read/(a b), the law of cosines differentiated), each check read."""
+    read, stake = 0.001, 0.004
+    far = answer_to({**PAD, "errors": {"read": f"{read} m", "stake": f"{stake} m"}})["far_checks"]
+    chord, sides, pull, pick = 20 * FOOT, 15 * FOOT, read * 2**0.5, random.Random(11)
+    turn = 2 * read * 20 / (12 * 16) / FOOT
+    outs: dict[str, list[float]] = {row["key"]: [] for row in far["rows"]}
+    for _time in range(20_000):
+        at = {"A": (0.0, 0.0), "B": (chord + pick.gauss(0, pull), 0.0)}
+        at = {name: (x + pick.gauss(0, stake), y + pick.gauss(0, stake)) for name, (x, y) in at.items()}
+        for name in ("A", "B"):
+            (x, y), angle, long = at[name], pick.gauss(0, turn), sides + pick.gauss(0, pull)
+            at[f"{name}-2"] = x + long * sin(angle) + pick.gauss(0, stake), y - long * cos(angle) + pick.gauss(0, stake)
+        for row in far["rows"]:
+            outs[row["key"]].append(abs(dist(at[row["from"]], at[row["to"]]) + pick.gauss(0, pull) - row["distance"]))
+    for row in far["rows"]:
+        assert row["expected"] == pytest.approx(sorted(outs[row["key"]])[19_000], rel=0.04), row["key"]
+        assert row["limit"] == pytest.approx(row["expected"] + FOOT / 12 / 16)
+
+
+@pytest.mark.parametrize(("both", "slopes"), [(False, (0.0, 1.0417)), (True, (1.0, 1.0417)), (True, (2.0, 0.5))])
+def test_the_total_fall_is_that_of_the_whole_pad(both: bool, slopes: tuple[float, float]) -> None:
+    """Held against the plane over shapely's outline of the same pad; (a): 22 ft by 1.0417 % is 2.75 in."""
+    slab = {**PAD["slab"], **({"both_ends": True} if both else {})}
+    grade = {"slope": slopes[0], "high": "A", "cross": slopes[1], "low": "outside"}
+    told = answer_to({**PAD, "arc": {"radius": "7 ft", "chord": "14 ft"}, "slab": slab, "grade": grade})
+    grades = told["grades"]
+    assert grades is not None
+    tops = [-(x * slopes[0] + y * slopes[1]) / 100 for x, y in shape(told).exterior.coords]
+    fall = (max(tops) - min(tops)) / FOOT * 12
+    eighths = round(fall * 8)
+    whole, part = divmod(eighths, 8)
+    feet, inches = divmod(whole, 12)
+    text = (f"{feet}' " if feet else "") + f"{inches}" + (f"-{part}/8" if part else "") + '"'
+    text = text.replace("-2/8", "-1/4").replace("-4/8", "-1/2").replace("-6/8", "-3/4")
+    assert f"Total fall over the slab: {text}." in grades["conclusion"]
+
+
+def test_the_form_sheet_of_a_pad_says_so_and_signs_its_far_tops() -> None:
+    job = {**PAD, "arc": {"radius": "7 ft", "chord": "14 ft"}, "board": {"level": "clear"},
+           "grade": {"slope": 0, "cross": 1.0417, "low": "outside"}}  # fmt: skip
+    sides = forms_sides(answering(job), "")
+    assert sides.count("<section") == 2
+    said = unescape(re.sub("<[^>]+>", "", sides)).replace("\xa0", " ")
+    assert "Pad 14' 0\" x 22' 0\", rounded at one end" in said
+    assert "Tops at A-2; B-2" in sides and '+1-7/8"; +1-7/8"' in said
+    assert 'Total fall over the slab: 2-3/4".' in said
+    plan = unescape(sides[sides.index("low slab pad-") :])
+    assert "diagonal 20' 6-1/4" in plan and ">A-2<" in plan and "1.04%" in plan
