@@ -11,7 +11,7 @@ from playwright.sync_api import Page, expect
 from bowstring import answering
 from bowstring.demo import DEMO
 from bowstring.words import say
-from page_acting import at_card, look_at, show_example, wait_for
+from page_acting import at_card, choose, close_panel, look_at, show_example, type_in, wait_for
 
 OUT = "29' 1-7/8\""  # Q1 to B of the example, far enough out for Q1 to be suspected
 
@@ -261,3 +261,72 @@ def test_who_went_elsewhere_meanwhile_goes_on_with_the_next_card(page: Page) -> 
     expect(page.locator("#stakes .card")).to_have_attribute("data-card", str(card))
     page.locator("[data-do=done]").click()
     expect(page).to_have_url(re.compile(f"#stakes-{card + 1}$"))
+
+
+# Nothing is in the way.
+CLEARED = """() => {
+  for (const one of document.querySelectorAll("#form [name^=ground-]"))
+    if (one.type === "radio") one.checked = "blank" in one.dataset;
+    else one.value = "";
+  document.getElementById("form").dispatchEvent(new InputEvent("input", { bubbles: true }));
+}"""
+
+
+def at_work(open_page: Callable[..., Page], last: int) -> Page:
+    """The example on a phone, with nothing in the way, its first steps done, up to one."""
+    page = open_page(360, 740)
+    show_example(page)
+    page.evaluate(CLEARED)
+    wait_for(page, "computed")
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    for number in range(1, last + 1):
+        at_card(page, number)
+        wait_for(page, "computed")
+        page.locator("#stakes [data-do=done]").click()
+    at_card(page, last + 1)
+    return page
+
+
+def test_the_old_numbers_are_kept_and_what_moves_no_stake_stays(open_page: Callable[..., Page]) -> None:
+    page = at_work(open_page, 5)
+    look_at(page, "numbers")
+    type_in(page, "arc-chord", "39 ft")
+    type_in(page, "title", "Dock walk")
+    type_in(page, "width", "6 ft")
+    close_panel(page)
+    wait_for(page, "computed")
+    expect(page.locator("#status")).to_contain_text("Old numbers: M")
+    look_at(page, "checks")
+    wait_for(page, "computed")
+    expect(page.locator("#checks .old")).to_contain_text("The numbers here are newer.")
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    page.locator("#stakes [data-do=stood]").click()
+    expect(page.locator("#undo-said")).to_have_text("Set back: Chord 39 ft to 38 ft.")
+    expect(page.locator("#stakes .card")).to_have_attribute("data-card", "6")
+    fields = ("#arc-chord", "#title", "#width")
+    assert [page.locator(one).input_value() for one in fields] == ["38 ft", "Dock walk", "6 ft"]
+    page.locator("#undo-take").click()
+    expect(page.locator("#stakes [data-do=stood]")).to_be_visible()
+    assert [page.locator(one).input_value() for one in fields] == ["39 ft", "Dock walk", "6 ft"]
+
+
+def test_with_other_ends_the_next_done_keeps_the_ticks_by_what_is_done(open_page: Callable[..., Page]) -> None:
+    """A, its straight and B off it were never done: they are open, and the stakes that stand are done."""
+    page = at_work(open_page, 5)
+    assert page.evaluate(DONE_CARDS) == ["1 2 3 4 5"]
+    choose(page, "start", "one-end")
+    choose(page, "turn", "right")
+    close_panel(page)
+    look_at(page, "stakes")
+    wait_for(page, "computed")
+    card = page.locator("#stakes .card")
+    expect(card).to_have_attribute("data-card", "2")
+    assert page.evaluate(DONE_CARDS) == ["1 2 3 4 5"], "as long as no card is turned all may be as it was"
+    for number in (2, 3):
+        at_card(page, number)
+        wait_for(page, "computed")
+        page.locator("#stakes [data-do=done]").click()
+    expect(card).to_have_attribute("data-card", "7")
+    assert page.evaluate(DONE_CARDS) == ["1 2 3 4 5 6"]

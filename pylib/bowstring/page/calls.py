@@ -13,7 +13,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
-from bowstring.page.beside import is_plain
+from bowstring.page.beside import done_of, is_plain
 from bowstring.page.fields import fields_of_job, job_of_fields, unit_of
 from bowstring.page.talk import Asked, refused
 
@@ -100,6 +100,8 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
         if "done" in fields:
             fields["done"] = _done_cards(fields)
         link, _why_none = link_of(job_of_fields(fields))  # as the form would write it
+        if link and done_of(fields):
+            fields["stood"] = link  # a job that says what is done names its method, too
     except BadJob as refusal:
         return refused(refusal)
     # The same job opened twice is one job: its id comes from its link, or where it's too large for one from its text.
@@ -111,7 +113,7 @@ def _opened(read: Callable[[], JobForm]) -> Mapping[str, object]:
 def _done_cards(fields: Mapping[str, str]) -> str:
     """Return the cards that are done, from the steps that a job says are."""
     from bowstring import answering
-    from bowstring.page.beside import done_of, for_layout, marks_of
+    from bowstring.page.beside import for_layout, marks_of
     from bowstring.page.done import cards_of
 
     cards = cards_of(answering(job_of_fields(for_layout(fields))), done_of(fields))
@@ -121,7 +123,7 @@ def _done_cards(fields: Mapping[str, str]) -> str:
 def _job_file(asked: Asked, calls: Calls) -> Mapping[str, object]:
     from bowstring.job.job import read_job
     from bowstring.job.kept import part_kept
-    from bowstring.page.beside import done_of, marks_of
+    from bowstring.page.beside import marks_of
     from bowstring.page.done import steps_of
     from bowstring.page.filing import file_name
     from bowstring.page.ticks import ticked

@@ -59,9 +59,13 @@ def set_back(typed: Typed) -> SetBack:
     ``typed``: the fields, with ``done`` and ``stood``, the link of the job that those stakes were set by. Parts that
     were changed since are put back all together, and then, the last of ``PARTS`` first, each is left as it is now where
     the stakes, laid out anew, still come out. What can't be read by parts is put back whole. What was done and read
-    stays, and so does whatever no stake hangs on. Raises ``BadJob`` where ``stood`` is no link.
+    stays, and so does whatever no stake hangs on. Raises ``BadJob`` where ``stood`` is no link, and where nobody has
+    said which unit bare numbers are in.
     """
     fields = {name: text.strip() for name, text in typed.items() if text.strip()}
+    settled_job(_layout(fields) | {name: text for name, text in fields.items() if name == "unit_before"})
+    if "stood" not in fields:
+        return {"fields": fields, "said": say("stood.set_back_none")}
     old = fields_of_job(read_link(fields["stood"]))
     now = _as_linked(fields)
     taken = [part for part in PARTS if _of(part, old) != _of(part, now)]

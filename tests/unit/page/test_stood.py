@@ -180,3 +180,10 @@ def test_sides_changed_under_far_corners_that_stand_are_a_stop_that_names_them()
     left = stood["done"].replace(mark, "").strip()
     assert say("page.stood", names="A-2, B-2") not in card({**stood, "slab-sides": "22 ft", "done": left})["html"]
     assert say("page.stood", names="A-2, B-2") in card({**stood, "slab-sides": "22 ft", "title": "Patio"})["html"]
+
+
+def test_stakes_that_stand_in_a_job_from_a_file_stand_by_its_numbers() -> None:
+    fields = worked(FIELDS, M)
+    text = json.loads(Calls().handle("job_file", json.dumps({"fields": fields})))["text"]
+    opened = json.loads(Calls().handle("open_file", json.dumps({"text": text})))["fields"]
+    assert not is_stop(opened) and is_stop({**opened, "arc-chord": "39 ft"})

@@ -25,6 +25,7 @@ ASKED: list[tuple[str, dict[str, object]]] = [
     *(("hand_over", {"what": what}) for what in ("qr", "messages", "files")),
     *(("hand_file", {"kind": kind}) for kind in ("people", "svg", "png", "dxf", "instrument-n-e", "instrument-x-y")),
     ("job_file", {}),
+    ("set_back", {}),
     ("fold", {"key": "accuracy"}),
     ("mistake", {"kind": "burned_foot"}),
 ]
