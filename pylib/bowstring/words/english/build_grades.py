@@ -135,7 +135,7 @@ MESSAGES = {
     "grades.water_between": "The low point is between the ends, near {stake}: water stands there unless it has a drain.",
     # notes
     "grades.above_A": "Heights are above the outer form's top at A.",
-    "grades.starts_at": "The outer form's top at A is at {level}; heights are above it.",
+    "grades.starts_at": "The outer form's top at A is at {level}; heights are measured from it.",
     "grades.rod_at_A": "On the outer form at A the rod reads {reading}.",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centerline.",
     "grades.along": "The centerline runs {center}, the outer edge {outside}, the inner edge {inside}.",

@@ -32,6 +32,7 @@ MESSAGES = {
     "sheet.bar_inches": "This bar is 4 in long. If it isn't, the printer scaled the drawings; the numbers on them still hold.",
     "sheet.link": "Link to this job:",
     "sheet.untitled": "An arc",
+    "sheet.untitled_line": "Line of {count} pieces",
     "sheet.version": "Bowstring {version}",
     "sheet.measure": "measure",
     "sheet.value": "value",
