@@ -58,7 +58,7 @@ def told_of_pieces(typed: Typed, tape: Tape, seen: Tape) -> dict[str, str]:
 
 
 def _waits(refusal: BadJob) -> str:
-    """What the drawing waits for: the hand of an arc that has its numbers by name."""
+    """What the drawing waits for: which arc has no hand yet, where that is missing."""
     if refusal.key == "line.no_turn":
         return bold(say("pieces.waits_turn", number=int(refusal.field.partition("[")[2].partition("]")[0]) + 1))
     return marked(say("pieces.waits"))

@@ -44,7 +44,7 @@ LINES = [
     (SLAB, {**AHEAD, "edge": "outside"}, "slab", "said", "5' 0\" wide, side not given, 4\" thick"),
     (SLAB, {**AHEAD, "edge": "left"}, "slab", "said", "5' 0\" wide, your line is its left edge, 4\" thick"),
     (SLAB, {**AHEAD, "edge": "centre"}, "slab", "said", "5' 0\" wide, half to each side, 4\" thick"),
-    (ARC, {**SLOPE, **AHEAD}, "slope", "said", "2% rise, start to end, low edge not given"),
+    (ARC, {**SLOPE, **AHEAD}, "slope", "said", "2% climb, start to end, low edge not given"),
     (ARC, {**SLOPE, **AHEAD, "grade-high": "A", "grade-low": "left"}, "slope", "said",
      "2% fall, start to end, down 1.5% to the left"),
     (ARC, {**AHEAD, "grade-slope": "0", "grade-cross": "0"}, "slope", "said", "Level from start to end, flat across"),

@@ -182,7 +182,7 @@ def test_the_panel_tells_nothing_while_it_is_shut_nor_of_an_arc_alone() -> None:
 def test_an_arc_without_its_turn_is_named() -> None:
     fields = {**fields_of_job(CREEK), "after-0-turn": ""}
     assert panel(fields)["line-long"] == say("pieces.waits_turn", number=3)
-    assert panel({**fields, "after-0-radius": ""})["line-long"] != say("pieces.waits_turn", number=3)
+    assert panel({**fields, "after-0-turn": "right", "after-0-radius": ""})["line-long"] == say("pieces.waits")
 
 
 def test_the_edges_of_a_line_are_asked_by_hand() -> None:

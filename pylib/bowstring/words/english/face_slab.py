@@ -50,7 +50,7 @@ MESSAGES = {
     # the slope's line
     "numbers.slope_up": "{slope}% up to {end}",
     "numbers.slope_up.line_A": "{slope}% fall, start to end",
-    "numbers.slope_up.line_B": "{slope}% rise, start to end",
+    "numbers.slope_up.line_B": "{slope}% climb, start to end",
     "numbers.slope_level": "level from A to B",
     "numbers.slope_level.line": "level from start to end",
     "numbers.slope_no_slope.line_A": "high at the start, slope not given",

@@ -103,7 +103,9 @@ MESSAGES = {
     "kinked.short_back": "¿Falta B? Marque {mark} en el tramo {piece}, {back} atrás de {start}.",
     "kinked.short_whole": "¿Falta B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
     "kinked.short_begins": "¿Falta B? Busque {mark}, donde empieza el tramo {piece}.",
-    "kinked.short_on": "De {mark} siga {along} más allá de {start}. ~A escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}.",
+    "kinked.short_on": (
+        "De {mark} siga {along} más allá de {start}. ~A escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
+    ),
     "kinked.short_behind": (
         "De {start} vaya {along} hacia {mark}. ~A escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
     ),
