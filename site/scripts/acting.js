@@ -90,14 +90,33 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     frame = requestAnimationFrame(() => (rested = setTimeout(awake, REST)));
   }
 
+  // To the question itself in a panel that opens at its top: a field by its id, else the first that something is wrong with.
+  function lead(name, field) {
+    setTimeout(() => {
+      const panel = name && document.getElementById(`panel-${name}`);
+      const wrong = () => [...panel.querySelectorAll(".wrong")].find((one) => one.textContent.trim())?.closest("[data-field]");
+      const where = panel && (field ? panel.querySelector(`[data-field="${field}"]`) : wrong());
+      for (let fold = where?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+      where?.scrollIntoView({ block: "center" });
+    });
+  }
+
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
-    face: ({ face, open: panel }) => open(face, panel ?? ""),
-    // What the bar at the top says is to be answered: the first of it.
+    face({ face, open: panel, field }) {
+      open(face, panel ?? "");
+      lead(panel, field);
+    },
+    // What the bar at the top says is to be answered, or stops: the first of it.
     asked() {
-      const bar = (place.now.face === "build" && document.querySelector("#build .ask.open")) || at("ask-open");
-      open("numbers", bar.hidden ? "" : (bar.dataset.open ?? bar.dataset.panel));
+      const building = (one) => place.now.face === "build" && document.querySelector(one);
+      const bar = building("#build .ask.open") || at("ask-open");
+      const stopped = bar.hidden && building("#build .build-rows .stop[data-open]");
+      if (stopped) return open("build", stopped.dataset.open);
+      const panel = bar.hidden ? "" : (bar.dataset.open ?? bar.dataset.panel);
+      open("numbers", panel);
+      lead(panel, bar.dataset.field);
     },
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);

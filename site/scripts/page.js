@@ -54,7 +54,7 @@ const ask = remembering((call, payload) => python.ask(call, payload));
 function status(state, text = words.status[state]) {
   write(at("status"), text);
   at("status").parentElement.dataset.state = state;
-  at("status").disabled = state !== "ask";
+  at("status").disabled = !["ask", "stop"].includes(state);
 }
 
 function trouble(kind, told = "") {

@@ -58,7 +58,8 @@ function moved(group, nth, kind) {
     }
   fill(fields);
   for (const [number, row] of [...place.children].entries()) row.dataset.kind = rows[number]?.kind ?? "";
-  for (const fold of place.querySelectorAll("details")) fold.open = false;
+  const kept = kind && place.children[nth].querySelector(".jn details"); // who put it in may say its kink next
+  for (const fold of place.querySelectorAll("details")) if (fold !== kept) fold.open = false;
   changed();
   if (kind) place.children[nth].querySelector(`[name$="-${kind === "arc" ? "radius" : kind}"]`).focus();
 }

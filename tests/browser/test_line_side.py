@@ -71,3 +71,36 @@ def test_of_an_arc_alone_the_pictures_ask(open_page: Callable[..., Page]) -> Non
     assert page.locator("#edge .where:visible svg").count() == 3
     choose(page, "edge", "left")  # a job that came with it shows it
     assert say("form.edge.left") in offered(page)
+
+
+def test_the_question_that_is_open_is_scrolled_to(open_page: Callable[..., Page]) -> None:
+    grade = {"slope": 2, "high": "A"}
+    page: Page = open_page(360, 560, path=f"#{write_link({**FIVE, 'grade': grade})}")  # type: ignore[arg-type]
+    wait_for(page, "computed")
+    page.locator("[data-tab=build]").click()
+    page.locator("#face-build .ask.open", has_text=say("build.ask_low")).click()
+    expect(page.locator("#grade-low")).to_be_in_viewport(ratio=0.9)
+    expect(page.locator("#grade-low legend")).to_be_in_viewport()
+    seen = page.locator("#grade-slope").evaluate(
+        "(one) => one.closest('.scroll').getBoundingClientRect().top > one.getBoundingClientRect().bottom"
+    )
+    assert seen  # the panel isn't at its top, where another question stands
+    expect(page.locator("label[for=grade-slope]")).to_have_text(say("form.grade_slope.of_line"), use_inner_text=True)
+    ends = [say(f"form.grade_high.{end}.of_line") for end in "AB"]
+    assert page.locator("#grade-high label:not([data-value=''])").all_inner_texts() == ends
+
+
+def test_what_stops_an_arc_without_its_turn_is_led_to(open_page: Callable[..., Page]) -> None:
+    page: Page = open_page(360, 740, path=f"#{write_link(FIVE)}")  # type: ignore[arg-type]
+    wait_for(page, "computed")
+    if page.locator("#face-numbers").is_hidden():
+        page.locator("[data-tab=numbers]").click()
+    open_panel(page, "pieces")
+    page.locator("#panel-pieces > .scroll > .pick [data-put=arc]").click()
+    page.locator("[id=after-3-radius]").fill("30 ft")
+    page.locator("[id=after-3-central_angle]").fill("20")
+    expect(page.locator("#line-long-echo")).to_have_text(say("pieces.waits_turn", number=6))
+    page.locator("#panel-pieces > .scroll").evaluate("(one) => { one.scrollTop = 0; }")
+    expect(page.locator("[id=after-3-turn]")).not_to_be_in_viewport()
+    page.locator("#status").click()
+    expect(page.locator("[id=after-3-turn]")).to_be_in_viewport(ratio=0.9)

@@ -16,6 +16,17 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build import BuildRow
 from bowstring.words import say
 
+FIELD_OF = {
+    "width": "width",
+    "edge": "edge",
+    "thickness": "slab-thickness",
+    "poured": "slab-poured",
+    "slope": "grade-slope",
+    "high": "grade-high",
+    "low": "grade-low",
+}
+"""The field that answers each question of the build, by its id: its panel is opened there."""
+
 OPEN, NEAR, STOP = "open", "near", "stop"
 
 PAGES: dict[str, Callable[[Answer], str]] = {
@@ -116,7 +127,8 @@ def _bar(answer: Answer, question: str) -> str:
         return ""
     asked = say("walled.ask_level") if question == "slope" and is_wall(answer) else say(f"build.ask_{question}")
     return (
-        f'<button type="button" class="ask open" data-do="face" data-face="numbers" data-open="{panel}">'
+        f'<button type="button" class="ask open" data-do="face" data-face="numbers" data-open="{panel}" '
+        f'data-field="{FIELD_OF.get(question, "")}">'
         f'<span class="sign stop" aria-hidden="true">!</span><b>{escape(asked)}</b>'
         f"<i>{escape(say('numbers.answer'))}</i></button>"
     )

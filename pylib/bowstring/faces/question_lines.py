@@ -60,6 +60,13 @@ def side_of(arcs: Arcs, typed: Typed) -> str | None:
     return arcs.hand
 
 
+def turn_of(typed: Typed) -> str | None:
+    """Return to which hand the arc is said to turn for who walks from A to B, ``None`` where it isn't."""
+    walking = typed.get("start") == "one-end"
+    said = typed.get("turn" if walking else "side", "")
+    return (said if walking else OTHER[said]) if said in SIDES else None
+
+
 def _hand(arcs: Arcs, typed: Typed) -> QuestionLine:
     walking = typed.get("start") == "one-end"
     side, said = side_of(arcs, typed), typed.get("turn" if walking else "side", "") in SIDES

@@ -125,19 +125,32 @@ def slope_line(arcs: Arcs, typed: Typed) -> QuestionLine:
 
 def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
     tops = {end: _top(arcs, typed, name) for end, name in (("A", "grade-from"), ("B", "grade-to"))}
+    lined = is_lined(typed)
     if all(tops.values()):
-        yield say("numbers.slope_tops", first=tops["A"], last=tops["B"])
+        key = "numbers.slope_tops.line" if lined else "numbers.slope_tops"
+        yield say(key, first=tops["A"], last=tops["B"])
     slope, high = _percent(typed, "grade-slope"), typed.get("grade-high", "")
     if slope == "0":
-        yield say("numbers.slope_level")
+        yield say("numbers.slope_level.line" if lined else "numbers.slope_level")
     elif slope:
-        key = "numbers.slope_up" if high else "numbers.slope_no_end"
         other = "A" if high == "B" else "B"
-        yield say(key, slope=slope, end=high, other=other) if high else say(key, slope=slope)
+        yield (
+            _at_end("slope_up", high, lined, slope=slope, other=other)
+            if high
+            else say("numbers.slope_no_end", slope=slope)
+        )
     elif high and not all(tops.values()):
-        yield say("numbers.slope_no_slope", end=high)
+        yield _at_end("slope_no_slope", high, lined)
     if not all(tops.values()):
-        yield from (say("numbers.slope_top", top=top, end=end) for end, top in tops.items() if top)
+        yield from (_at_end("slope_top", end, lined, top=top) for end, top in tops.items() if top)
+
+
+def _at_end(key: str, end: str, lined: bool, **values: str) -> str:
+    """What is said of A or B; of a line's own ends as its start and its end: A and B are its arc's there."""
+    if lined:
+        values.pop("other", None)
+        return say(f"numbers.{key}.line_{end}", **values)
+    return say(f"numbers.{key}", end=end, **values)
 
 
 def _across(arcs: Arcs, typed: Typed) -> Iterator[str]:

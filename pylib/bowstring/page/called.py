@@ -1,11 +1,13 @@
-"""What a job without a title is called: the first numbers of its arc, as far as they are known."""
+"""What a job without a title is called: the first numbers of its arc, as far as they are known, or a line of pieces."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 
 from bowstring.faces.judging import name_of, shown
+from bowstring.faces.questions import is_lined
 from bowstring.faces.settling import givens_of_fields
+from bowstring.page.pieces import GROUPS, rows_in
 from bowstring.page.unit import is_unit_open
 from bowstring.words import say
 
@@ -17,12 +19,16 @@ def called(fields: Mapping[str, str], unit: str | None = None) -> str:
     """Return the name, empty where no number of the arc can be read or nobody has said which unit they are in;
     ``unit``: the one in which lengths are shown, where that isn't the job's.
 
+    >>> called({"arc-radius": "40 ft", "before-0-straight": "12 ft"})
+    'Line of 2 pieces'
     >>> called({"arc-chord": "44 ft", "arc-sagitta": "6"}), called({"arc-radius": "abc"})
     ('Chord 44\\' 0", mid-ordinate 6\\' 0"', '')
     """
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     if is_unit_open(typed):
         return ""
+    if is_lined(typed):  # whichever of its arcs is staked
+        return say("page.called_line", count=1 + sum(len(rows_in(typed, group)) for group in GROUPS))
     arcs = givens_of_fields(typed, unit)
     numbers = [f"{name_of(one)} {shown(one.field, one.value, arcs.shown)}" for one in arcs.givens.values()]
     name = ", ".join(numbers[:FEW]) or _whole(typed)

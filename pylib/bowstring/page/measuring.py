@@ -8,9 +8,10 @@ from typing import TYPE_CHECKING
 from bowstring.errors import BadJob
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.numbers import numbers
-from bowstring.faces.question_lines import is_edge_open
+from bowstring.faces.question_lines import is_edge_open, turn_of
 from bowstring.faces.questions import is_lined, panel_of
 from bowstring.job.letters import of_place
+from bowstring.job.terms import OTHER
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
@@ -221,21 +222,23 @@ def _sound(job: JobForm) -> dict[str, object]:
 def _asked_of_offset(fields: Mapping[str, str], echoes: Mapping[str, str], tape: Tape, seen: Tape) -> str:
     """Return what is asked beside the offset, with its answers: which edge is staked, or to which side an offset is."""
     if is_edge_open(fields) and "width" in echoes:
-        return _edges(read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
+        return _edges(fields, read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
     if "offset" not in echoes or fields.get("toward"):
         return ""
     return _sides(read_length(fields["offset"], tape.unit, "offset", zero=True).metres, seen)
 
 
-def _edges(half: float, tape: Tape, seen: Tape) -> str:
+def _edges(fields: Mapping[str, str], half: float, tape: Tape, seen: Tape) -> str:
     """Return the question which edge is staked where the drawing has the centerline, with a button for each answer.
 
-    The half is written so that nothing of it is rounded.
+    The half is written so that nothing of it is rounded. On a line the edges are told by hand: the center of the arc
+    that is staked is on the hand to which it turns.
     """
-    shown, exact = seen.show_whole(half), typed_length(half, tape)
+    shown, exact, turn = seen.show_whole(half), typed_length(half, tape), turn_of(fields) if is_lined(fields) else None
+    inner, outer = (f"numbers.edge_{name}" for name in ((turn, OTHER[turn]) if turn else ("centre", "outside")))
     answers = [
-        ({"offset": exact, "toward": "centre"}, say("numbers.edge_centre", half=shown)),
-        ({"offset": exact, "toward": "outside"}, say("numbers.edge_outside", half=shown)),
+        ({"offset": exact, "toward": "centre"}, say(inner, half=shown)),
+        ({"offset": exact, "toward": "outside"}, say(outer, half=shown)),
         ({"offset": "0", "toward": ""}, say("numbers.edge_none")),
     ]
     return f"<b>{marked(say('numbers.edge_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)

@@ -39,12 +39,12 @@ def told_of_pieces(typed: Typed, tape: Tape, seen: Tape) -> dict[str, str]:
     names = _names(typed)
     try:
         job = job_of_fields(typed)
-    except BadJob:
-        return {"line-long": marked(say("pieces.waits"))}
+    except BadJob as refusal:
+        return {"line-long": _waits(refusal)}
     try:
         line = line_typed({**job}, tape, seen)
-    except BadJob:
-        return {"line-long": marked(say("pieces.waits")), **_apart(names, job, tape, seen)}
+    except BadJob as refusal:
+        return {"line-long": _waits(refusal), **_apart(names, job, tape, seen)}
     told = _lengths(names, line.line.pieces, seen)
     told |= {f"{name}-join": _join(line, *both) for name, both in zip(names[1:], _joins(line), strict=True)}
     told[f"{names[0]}-join"] = marked(say("pieces.first"))
@@ -55,6 +55,13 @@ def told_of_pieces(typed: Typed, tape: Tape, seen: Tape) -> dict[str, str]:
     )
     told["line-ends"] = marked(part["ends"])
     return told
+
+
+def _waits(refusal: BadJob) -> str:
+    """What the drawing waits for: which arc has no hand yet, where that is missing."""
+    if refusal.key == "line.no_turn":
+        return bold(say("pieces.waits_turn", number=int(refusal.field.partition("[")[2].partition("]")[0]) + 1))
+    return marked(say("pieces.waits"))
 
 
 def _names(typed: Typed) -> list[str]:

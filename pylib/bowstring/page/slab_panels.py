@@ -19,6 +19,8 @@ _FOOTING = tuple(f"slab.{name}" for name in ("footing_width", "footing_depth"))
 _APRON = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
 LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
 """A level top: no slope either way, so no end and no edge is the high one."""
+LINE_ENDS = ("A", "B")
+"""What a job calls the start and the end of its line, as it does those of its arc."""
 _LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
 
 
@@ -109,8 +111,12 @@ def _named(page: Entries) -> Callable[[Field, str], str]:
     """An end with what stands there."""
 
     def inside(field: Field, value: str) -> str:
+        key = f"form.{field.word}.{value or 'none'}"
         name = page.typed.get(f"ends-{value}", "")
         shown = f'<b data-of="ends-{value}">{escape(name and f" {name}")}</b>'
+        if value in LINE_ENDS:  # of a line's own ends no landmark is known: those are of the arc that is staked
+            alone = f'<span data-pieces="one">{said(key)}{shown}</span>'
+            return f'{alone}<span data-pieces="more">{said(f"{key}.of_line")}</span>'
         return f"<span>{_words(field, value)}{shown}</span>"
 
     return inside

@@ -26,17 +26,19 @@ def b_from_line(layout: Layout, short: bool = False) -> str:
     tape, line = job.shown, settle_line(said, job.tape.mark, job.shown.show).line
     before, own = line.runs[said.at - 1], line.runs[said.at]
     a, b = own.start.point, own.end.point
+    ends = {"start": "A0", "end": "B0"} if job.outward else {"start": "A", "end": "B"}
     if before.curvature:
         mark, behind = ARC_START, before.start.point
         where = _say("begins", short, mark=mark, piece=said.at)
     else:
         back, whole = far_back_on(before.length, job.shown.feet)
         mark, behind = "S", before.end.on(-back).point
-        where = _say("whole" if whole else "back", short, mark=mark, piece=said.at, back=tape.show(back))
+        where = _say(
+            "whole" if whole else "back", short, mark=mark, piece=said.at, back=tape.show(back), start=ends["start"]
+        )
     way = a.minus(behind)
     far = distance(a, behind)
     along, off = (length / far for length in (way.dot(b.minus(a)), way.cross(b.minus(a))))
-    ends = {"start": "A0", "end": "B0"} if job.outward else {"start": "A", "end": "B"}
     values = {**ends, "mark": mark, "hand": say(f"hand.{'left' if off > 0 else 'right'}").upper(),
               "along": tape.show(abs(along)), "off": tape.show(abs(off))}  # fmt: skip
     check = distance(behind, b)

@@ -13,6 +13,7 @@ from bowstring.report.forms.got import GotRow
 from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.report.read import OUT
 from bowstring.sheet.facing import curve_hand
+from bowstring.sheet.of_line import title_of
 from bowstring.words import say
 
 MOST_NAMES = 6
@@ -30,8 +31,8 @@ class Check:
 
 
 def title(answer: Answer) -> str:
-    """Return the job's title, or what an arc without one is called."""
-    return answer["title"] or say("sheet.untitled")
+    """Return the job's title, or what an arc or a line without one is called."""
+    return title_of(answer)
 
 
 def measures(answer: Answer) -> list[str]:

@@ -11,6 +11,7 @@ from bowstring.sheet.blocks import Block, Drawing, Heading, Items, Paragraph, Se
 from bowstring.sheet.drawn import drawn
 from bowstring.sheet.entries import entries
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import title_of
 from bowstring.sheet.outline import outline
 from bowstring.words import say
 from bowstring.words.isolated import isolated
@@ -33,7 +34,7 @@ def sheet_html(answer: Answer, link: str = "", label: Label | None = None) -> st
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
-    title = escape(isolated(answer["title"] or say("sheet.untitled")))
+    title = escape(isolated(title_of(answer)))
     version = escape(say("sheet.version", version=answer["version"]))
     head = f'<header class="sheet-head"><h2>{title}</h2><p class="made">{version}</p></header>'
     sections = outline(answer)

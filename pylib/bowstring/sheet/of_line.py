@@ -7,6 +7,14 @@ from bowstring.report.forms.build_lined import LinedPiece
 from bowstring.words import say
 
 
+def title_of(answer: Answer) -> str:
+    """Return a job's title; of one without, what an arc is called, or a line, whichever of its arcs is staked."""
+    part = answer["lined"]
+    if part is None or len(part["pieces"]) < 2:
+        return answer["title"] or say("sheet.untitled")
+    return answer["title"] or say("sheet.untitled_line", count=len(part["pieces"]))
+
+
 def of_line(answer: Answer) -> str:
     """Return which piece is staked and where its A is, empty for an arc alone."""
     part = answer["lined"]

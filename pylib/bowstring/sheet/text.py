@@ -8,6 +8,7 @@ from collections.abc import Iterator, Sequence
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet.blocks import Block, Heading, Items, Paragraph, Section, Table
 from bowstring.sheet.markup import NUMBER
+from bowstring.sheet.of_line import title_of
 from bowstring.sheet.outline import outline
 from bowstring.words import say
 from bowstring.words.isolated import closed, isolated
@@ -34,7 +35,7 @@ def sheet_text(answer: Answer) -> str:
     >>> max(len(line) for line in text.splitlines()) <= 80
     True
     """
-    title = answer["title"] or say("sheet.untitled")
+    title = title_of(answer)
     version = say("sheet.version", version=answer["version"])
     lines = [*wrap(title, WIDTH), version, "=" * WIDTH]
     for section in outline(answer):

@@ -16,6 +16,7 @@ from bowstring.page.calls import handle
 from bowstring.page.fields import field_of, fields_of_job, job_of_fields
 from bowstring.page.pieces import staked_at
 from bowstring.page.unit import unit_note
+from bowstring.sheet.of_line import title_of
 from bowstring.units.tape import make_tape
 from bowstring.words import say
 
@@ -149,7 +150,7 @@ def test_the_panel_tells_each_piece_where_it_meets_the_one_before_and_where_the_
     way -= 3  # and the last straight 3 to the right
     x, y = x + 8.5 * cos(radians(way)), y + 8.5 * sin(radians(way))
     ahead, off = (make_tape("ft-in", None).show(length * 0.3048) for length in (x, y))
-    assert told["line-ends"] == say("lined.ends_left", ahead=ahead, off=off)
+    assert told["line-ends"] == say("lined.ends_left", first=say("lined.first_straight"), ahead=ahead, off=off)
     assert told["line-long"].endswith(say("pieces.ends", angle=f"{way:g}°", hand="left"))
     assert told["own-said"] == say("pieces.own", radius="31' 0\"", angle="70°", hand="LEFT")
     assert told["after-0-long"] == make_tape("ft-in", None).show(24 * radians(40) * 0.3048)
@@ -176,3 +177,30 @@ def test_the_panel_tells_nothing_while_it_is_shut_nor_of_an_arc_alone() -> None:
     told = json.loads(handle("numbers", json.dumps({"fields": fields_of_job(CREEK), "focus": ""})))
     assert "line-long" not in told["echoes"]
     assert "line-long" not in panel({"arc-chord": "38 ft", "arc-sagitta": "5 ft", "side": "left"})
+
+
+def test_an_arc_without_its_turn_is_named() -> None:
+    fields = {**fields_of_job(CREEK), "after-0-turn": ""}
+    assert panel(fields)["line-long"] == say("pieces.waits_turn", number=3)
+    assert panel({**fields, "after-0-turn": "right", "after-0-radius": ""})["line-long"] == say("pieces.waits")
+
+
+def test_the_edges_of_a_line_are_asked_by_hand() -> None:
+    """The center of an arc that turns left is on the left of who walks it: toward it is the left edge."""
+    fields = fields_of_job({key: value for key, value in CREEK.items() if key != "title"})
+    for at, (inner, outer) in ((2, ("left", "right")), (3, ("right", "left"))):
+        told = numbers(staked_at(fields, at))["echoes"]["offset"]
+        buttons = re.findall(r"data-fill='([^']*)'|data-fill=\"([^\"]*)\"", told)
+        first, second = (unescape("".join(one)) for one in buttons[:2])
+        assert '"centre"' in first and '"outside"' in second
+        assert told.index(say(f"numbers.edge_{inner}", half="3' 0\"").split(",")[0]) < told.index(
+            say(f"numbers.edge_{outer}", half="3' 0\"").split(",")[0]
+        )
+
+
+def test_a_line_without_a_title_has_one_name_whichever_arc_is_staked() -> None:
+    fields = fields_of_job({key: value for key, value in CREEK.items() if key != "title"})
+    assert {numbers(staked_at(fields, at))["called"] for at in (2, 3)} == {say("page.called_line", count=4)}
+    for at in (2, 3):
+        made = answer(job_of_fields(staked_at(fields, at)))
+        assert title_of(made) == say("sheet.untitled_line", count=4)

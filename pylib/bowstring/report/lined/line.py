@@ -21,7 +21,6 @@ from bowstring.report.forms.build_lined import (
     LinedRun,
     LinedShape,
 )
-from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.units.angles import show_dms
 from bowstring.units.sizes import FOOT
@@ -135,7 +134,12 @@ def ends_told(plan: Lined) -> str:
     ahead, left = end.point.x, end.point.y
     side = "on" if not tape.round(abs(left)) else "left" if left > 0 else "right"
     key = f"lined.ends_{side}" if ahead >= 0 else f"lined.ends_back_{side}"
-    return say(key, ahead=tape.show(abs(ahead)), off=tape.show(abs(left)))
+    return say(key, first=first_told(plan), ahead=tape.show(abs(ahead)), off=tape.show(abs(left)))
+
+
+def first_told(plan: Lined) -> str:
+    """Return along what somebody looks who stands at the start: the first piece, or an arc's tangent there."""
+    return say("lined.first_arc" if isinstance(plan.line.pieces[0], Bend) else "lined.first_straight")
 
 
 def _shape(plan: Lined) -> LinedShape:
@@ -169,41 +173,13 @@ def cautions_of_line(plan: Lined) -> list[str]:
     return [say("lined.overlap", first=one.first + 1, second=one.second + 1) for one in plan.slab.overlaps]
 
 
-def _radius_told(plan: LinePlan, piece: Piece) -> str:
-    """A piece's radius and the hand that it turns to."""
-    if not isinstance(piece, Bend):
-        return say("lined.none")
-    return say("lined.radius", radius=plan.tape.show(piece.radius), hand=say(f"hand.{piece.hand}"))
-
-
-def page_of_line(plan: LinePlan) -> LinedPage:
-    """Return the page of the line itself: every piece, where it ends, and each kink."""
-    tape, line = plan.tape, plan.line
-    kinks = [join for join in line.joins if not join.tangent]
-    short = say("lined.row", length=tape.show_running(line.length), count=len(line.pieces))
-    if plan.asks:
-        return {**page_of("line", "open", short, plan.asks[0], "pieces")}
-    more = say("lined.row_kinks", count=len(kinks)) if kinks else say("lined.row_tangent")
-    page = page_of("line", "near" if kinks else "usual", short, more)
-    page["conclusion"] = say("lined.conclusion", length=tape.show_running(line.length), count=len(line.pieces))
-    rows = []
-    for number, piece in enumerate(line.pieces, 1):
-        radius = _radius_told(plan, piece)
-        chord = tape.show(piece.arc.chord) if isinstance(piece, Bend) else say("lined.none")
-        rows.append([name_of(plan, number), tape.show_running(line.stations[number]), radius, chord])
-    heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
-    page["tables"] = [{"key": "pieces", "title": say("lined.pieces"), "heads": heads, "rows": rows}]
-    page["lines"] = [*_kinks(plan), ends_told(plan), say("lined.order"), *cautions_of_line(plan)]
-    return page
-
-
 def paper_lines(plan: LinePlan) -> list[str]:
     """Return what the form sheet says of the line."""
-    return [*_kinks(plan), ends_told(plan), *cautions_of_line(plan)]
+    return [*kinks_told(plan), ends_told(plan), *cautions_of_line(plan)]
 
 
-def _kinks(plan: LinePlan) -> Iterator[str]:
-    """Where each kink is, and how far off it looks."""
+def kinks_told(plan: LinePlan) -> Iterator[str]:
+    """Yield where each kink is, and how far off it looks."""
     for number, join in enumerate(plan.line.joins, 1):
         if not join.tangent:
             told = {"kink": kink_told(join), "looks": looks_told(plan, join)}

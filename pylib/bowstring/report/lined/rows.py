@@ -20,7 +20,8 @@ from bowstring.report.forms.build_lined import (
 )
 from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, pour
-from bowstring.report.lined.line import cautions_of_line, page_of_line, report_line, report_part
+from bowstring.report.lined.line import cautions_of_line, report_line, report_part
+from bowstring.report.lined.line_page import page_of_line
 from bowstring.report.lined.on_paper import sheet_of
 from bowstring.report.lined.pages import page_of, row_of
 from bowstring.report.lined.plan import line_plan_of

@@ -137,8 +137,8 @@ MESSAGES = {
         "The low point is between the ends, near {stake}: water stands there unless it has a drain."
     ),
     # notes
-    "grades.above_A": "Heights are from the outer form's top at A: high is above it, low is below it.",
-    "grades.starts_at": "The outer form's top at A is at {level}; heights are from it.",
+    "grades.above_A": "Heights are measured from the outer form's top at A: high is above it, low is below it.",
+    "grades.starts_at": "The outer form's top at A is at {level}; heights are measured from it.",
     "grades.rod_at_A": "On the outer form at A the rod reads {reading}.",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centerline.",
     "grades.along": "The centerline runs {center}, the outer edge {outside}, the inner edge {inside}.",

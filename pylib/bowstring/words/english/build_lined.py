@@ -18,15 +18,27 @@ MESSAGES = {
     "lined.pieces": "Along the line",
     "lined.kink_at": "At {station}, piece {piece} kinks {kink}: {looks}.",
     "lined.order": "Lay out the pieces in order. Each begins where the one before ends.",
-    "lined.ends_on": "At the start, looking along piece 1, the line ends {ahead} straight ahead.",
-    "lined.ends_left": "At the start, looking along piece 1, the line ends {ahead} ahead and {off} to your LEFT.",
-    "lined.ends_right": "At the start, looking along piece 1, the line ends {ahead} ahead and {off} to your RIGHT.",
-    "lined.ends_back_on": "At the start, looking along piece 1, the line ends {ahead} straight behind you.",
+    "lined.first_straight": "piece 1",
+    "lined.first_arc": "the tangent of piece 1",
+    "lined.begins_head": "Where each piece begins: from the start, looking along {first}",
+    "lined.head_begins": "Begins",
+    "lined.head_ahead": "Ahead",
+    "lined.head_off": "Left or right",
+    "lined.behind": "{size} behind",
+    "lined.off_left": "{size} left",
+    "lined.off_right": "{size} right",
+    "lined.straight_on": (
+        "*{straight}:* {arc}'s PI is {tangent} straight past its A. From the PI, sight through its B: it runs on there."
+    ),
+    "lined.ends_on": "At the start, looking along {first}, the line ends {ahead} straight ahead.",
+    "lined.ends_left": "At the start, looking along {first}, the line ends {ahead} ahead and {off} to your LEFT.",
+    "lined.ends_right": "At the start, looking along {first}, the line ends {ahead} ahead and {off} to your RIGHT.",
+    "lined.ends_back_on": "At the start, looking along {first}, the line ends {ahead} straight behind you.",
     "lined.ends_back_left": (
-        "At the start, looking along piece 1, the line ends {ahead} behind you and {off} to your LEFT."
+        "At the start, looking along {first}, the line ends {ahead} behind you and {off} to your LEFT."
     ),
     "lined.ends_back_right": (
-        "At the start, looking along piece 1, the line ends {ahead} behind you and {off} to your RIGHT."
+        "At the start, looking along {first}, the line ends {ahead} behind you and {off} to your RIGHT."
     ),
     "lined.overlap": "The slab lies over itself: piece {first} and piece {second}. Check the drawing.",
     "lined.no_edge": "No slab along this line",

@@ -108,6 +108,8 @@ MESSAGES = {
     "numbers.edge_asked": "Which edge do you stake?",
     "numbers.edge_centre": "Inner edge, {half} inside",
     "numbers.edge_outside": "Outer edge, {half} outside",
+    "numbers.edge_left": "Left edge, {half} left",
+    "numbers.edge_right": "Right edge, {half} right",
     "numbers.edge_none": "The centerline",
     "numbers.driven.pin": "pins",
     "numbers.driven.marked": "marked stakes",

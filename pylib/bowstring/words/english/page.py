@@ -9,6 +9,7 @@ MESSAGES = {
     "page.name": "Bowstring",
     "page.to_numbers": "Go to the numbers",
     "page.new_job": "New job",
+    "page.called_line": "Line of {count} pieces",
     "page.called_points": "Three points",
     "page.faces": "Faces of this job",
     "page.face_numbers": "Numbers",

@@ -18,19 +18,31 @@ MESSAGES = {
     "lined.pieces": "A lo largo de la línea",
     "lined.kink_at": "En {station}, el tramo {piece} lleva un quiebre de {kink}: {looks}.",
     "lined.order": "Trace un tramo tras otro. Cada uno empieza donde termina el anterior.",
-    "lined.ends_on": "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} adelante, derecho.",
+    "lined.first_straight": "del tramo 1",
+    "lined.first_arc": "de la ~tangente~ del tramo 1",
+    "lined.begins_head": "Dónde empieza cada tramo: desde el inicio, viendo a lo largo {first}",
+    "lined.head_begins": "Empieza",
+    "lined.head_ahead": "Adelante",
+    "lined.head_off": "Izquierda o derecha",
+    "lined.behind": "{size} atrás",
+    "lined.off_left": "{size} a la izquierda",
+    "lined.off_right": "{size} a la derecha",
+    "lined.straight_on": (
+        "*{straight}:* el PI del {arc} está {tangent} derecho más allá de su A. Del PI, por su B, sigue la recta."
+    ),
+    "lined.ends_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante, derecho.",
     "lined.ends_left": (
-        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} adelante y {off} a su IZQUIERDA."
+        "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante y {off} a su IZQUIERDA."
     ),
     "lined.ends_right": (
-        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} adelante y {off} a su DERECHA."
+        "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante y {off} a su DERECHA."
     ),
-    "lined.ends_back_on": "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} atrás, derecho.",
+    "lined.ends_back_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás, derecho.",
     "lined.ends_back_left": (
-        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} atrás y {off} a su IZQUIERDA."
+        "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás y {off} a su IZQUIERDA."
     ),
     "lined.ends_back_right": (
-        "Desde el inicio, viendo a lo largo del tramo 1, la línea termina {ahead} atrás y {off} a su DERECHA."
+        "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás y {off} a su DERECHA."
     ),
     "lined.overlap": "La losa se encima: tramo {first} y tramo {second}. Revise el ~plano~.",
     "lined.no_edge": "No hay losa en esta línea",

@@ -116,6 +116,8 @@ MESSAGES = {
     "numbers.edge_asked": "¿En qué borde pone las ~estacas~?",
     "numbers.edge_centre": "Borde interior, {half} por dentro",
     "numbers.edge_outside": "Borde exterior, {half} por fuera",
+    "numbers.edge_left": "Borde izquierdo, {half} a la izquierda",
+    "numbers.edge_right": "Borde derecho, {half} a la derecha",
     "numbers.edge_none": "El eje central",
     "numbers.driven.pin": "~estacas de acero~",
     "numbers.driven.marked": "~estacas~ marcadas",

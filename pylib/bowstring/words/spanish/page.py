@@ -11,6 +11,7 @@ MESSAGES = {
     "page.name": "Bowstring",
     "page.to_numbers": "Ir a los números",
     "page.new_job": "Trabajo nuevo",
+    "page.called_line": "Línea de {count} tramos",
     "page.called_points": "Tres puntos",
     "page.faces": "Vistas de este trabajo",
     "page.face_numbers": "Números",

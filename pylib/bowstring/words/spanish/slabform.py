@@ -103,10 +103,13 @@ MESSAGES = {
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
     "form.grade_slope.help": "Por su medio, en por ciento o como 1:50. 0 es ~a nivel~.",
+    "form.grade_slope.of_line": "~Pendiente~, del inicio al final",
     "form.grade_high": "¿Qué extremo queda alto?",
     "form.grade_high.short": "El extremo alto",
     "form.grade_high.A": "A",
     "form.grade_high.B": "B",
+    "form.grade_high.A.of_line": "el inicio",
+    "form.grade_high.B.of_line": "el final",
     "form.grade_high.none": "Dejarlo sin contestar",
     "form.grade_cross": "~Pendiente~ a lo ancho",
     "form.grade_cross.help": "~A escuadra~ con la curva. En blanco: 1.5; un muro, a nivel.",
@@ -117,7 +120,9 @@ MESSAGES = {
     "form.grade_low.outside": "el exterior",
     "form.grade_low.none": "Dejarlo sin contestar",
     "form.grade_from": "Altura del canto en A",
+    "form.grade_from.of_line": "Altura del canto en el inicio",
     "form.grade_to": "Altura del canto en B",
+    "form.grade_to.of_line": "Altura del canto en el final",
     "form.grade_crown": "Bombeo",
     "form.grade_crown.help": (
         "Cuánto sube el medio sobre los dos bordes, en lugar de ~pendiente~ a lo ancho. Escriba su unidad."
