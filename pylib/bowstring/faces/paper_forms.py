@@ -33,7 +33,7 @@ _HEADS = 44.0  # a table's heading and its column heads
 _LINES, _LINE_ROW = 20.0, 23.0
 
 _PLAN = 150.0
-PAD_PLANS = (330, 290, 250, 210, 180, 150)
+PAD_PLANS = (250, 150)
 """How high the plan of a slab is, pixels, and that of a pad in the classes that the style has."""
 
 MANY = 12
