@@ -81,8 +81,15 @@ def _grid(joints: JointsPart) -> list[Column]:
 
 def table_html(title: str, head: Cells, rows: Sequence[Cells]) -> str:
     """Return one of the tables side by side, a box to tick at each row's end."""
-    if not rows:
-        return "<div></div>"
+    return tables_html([(title, head, list(rows))])
+
+
+def tables_html(column: Sequence[Column]) -> str:
+    """Return tables under each other; one without rows is left out."""
+    return f"<div>{''.join(_table(title, head, rows) for title, head, rows in column if rows)}</div>"
+
+
+def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
     heads = "".join(f'<th scope="col">{escape(text)}</th>' for text in head)
     body = "".join(
         f'<tr><th scope="row">{marked(first)}</th>{"".join(f"<td>{marked(cell)}</td>" for cell in cells)}'
@@ -90,4 +97,4 @@ def table_html(title: str, head: Cells, rows: Sequence[Cells]) -> str:
         for first, *cells in rows
     )
     table = f"<table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table>"
-    return f"<div><h3>{marked(title)}</h3>{table}</div>"
+    return f"<h3>{marked(title)}</h3>{table}"

@@ -7,18 +7,20 @@ from html import escape
 from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.slab_fill import PAPER
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, table_html
+from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_lined import lined_sides
-from bowstring.faces.paper_pour import pour_sides
+from bowstring.faces.paper_pour import pour_sides, tops_table
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
-from bowstring.report.alone import boards_of, edges_of, joints_of, pour_of
+from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart, CutRow
 from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_grades import TopRow
 from bowstring.report.forms.build_joints import JointsPart
+from bowstring.report.forms.build_pour import DeepPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -31,6 +33,8 @@ MORE = 34
 _FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
 _HEADS = 44.0  # a table's heading and its column heads
 _LINES, _LINE_ROW = 20.0, 23.0
+_BOX = 116.0
+"""How high the box of the boards stands beside the lines."""
 
 _PLAN = 150.0
 PAD_PLANS = (250, 150)
@@ -38,7 +42,10 @@ PAD_PLANS = (250, 150)
 
 MANY = 12
 """Rows over which what stands around the tables is smaller."""
-_LOWER = 40.0
+_LOWER = 54.0
+
+_MOST_DIAGONALS = 5
+"""Lengths of diagonals that differ and have room here: of more the long sheet has each bay's."""
 
 
 def forms_sides(answer: Answer, date: str) -> str:
@@ -51,7 +58,7 @@ def forms_sides(answer: Answer, date: str) -> str:
     made = wall_front if is_wall(answer) else _front
     front, rest = made(answer, edges, date)
     back, tops = pour_sides(answer, date)
-    return front + back + _more(answer, rest) + tops  # the back right behind the front, on the same sheet
+    return front + back + _more(answer, rest, tops)  # the back right behind the front, on the same sheet
 
 
 def _none(answer: Answer, date: str) -> str:
@@ -72,17 +79,19 @@ def _none(answer: Answer, date: str) -> str:
 def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
     """The front, and the tables' rows that it has no room for."""
     boards, joints = boards_of(answer), joints_of(answer)
-    apron = _apron_told(answer)
-    told, lines = [*_told(edges, boards), *_joints_stop(joints), *apron], set_lines(edges)
+    pour = pour_of(answer)
+    deep = pour["deep"] if pour else None
+    apron = _apron_told(deep)
+    told, lines = [*_told(edges, boards, deep), *_joints_stop(joints), *apron], set_lines(edges)
     columns = columns_of(answer, edges, joints)
-    fixed = _FIXED + _LINES + _LINE_ROW * len(lines) + _HEADS
+    fixed = _FIXED + max(_LINES + _LINE_ROW * len(lines), _BOX if boards else 0.0) + _HEADS
     most = max((len(rows) for _name, _head, rows in columns), default=1)
     many = most > MANY or bool(apron)
     size, leading = (13.0, 15.0) if many else (14.0, 17.0)
     fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
     row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
-    fit = int((PAGE_TALL - fixed) / row)
-    first = "".join(table_html(name, head, rows[:fit]) for name, head, rows in columns)
+    shown, rest = _flowed(columns, (PAGE_TALL - fixed) / row, _HEADS / row)
+    first = "".join(tables_html(column) for column in shown)
     label = escape(say("forms.front"))
     parts = [
         head_html(answer, say("forms.front"), date, title=say("forms.front_title", title=brief.title(answer))),
@@ -99,8 +108,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Colum
     ]
     dense = "dense " if many else ""
     front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
-    rest = [(name, head, rows[fit:]) for name, head, rows in columns]
-    return front, rest if most > fit else []
+    return front, rest
 
 
 def _joints_stop(joints: JointsPart | None) -> list[str]:
@@ -116,24 +124,54 @@ def _plan(answer: Answer, edges: EdgesPart, room: float) -> str:
     return f'<div class="low slab pad-{more}">{slab_svg(answer, PAPER, id="form-plan")}</div>'
 
 
-def _apron_told(answer: Answer) -> list[str]:
-    pour = pour_of(answer)
-    return [pour["deep"]["apron"][0], " ".join(pour["deep"]["joints"])] if pour and pour["deep"]["apron"] else []
+def _apron_told(deep: DeepPart | None) -> list[str]:
+    """A thicker stretch: where it is, and its joints."""
+    if deep is None or not deep["apron"]:
+        return []
+    dug = [] if deep["dig_apron"] else [deep["apron"][0]]  # how deep it is dug there stands with the dig already
+    return [*dug, " ".join(deep["joints"])]
 
 
-def _more(answer: Answer, columns: list[Column]) -> str:
-    """The rows that the front has no room for, a page or more."""
-    sides = ""
-    most = max((len(rows) for _name, _head, rows in columns), default=0)
+def _flowed(columns: list[Column], room: float, heads: float) -> tuple[list[list[Column]], list[Column]]:
+    """The tables in their columns, what one has no room for under a shorter one; and what none has room for. ``room``
+    and ``heads`` are rows: how many a column has room for, and how many a table's heads take."""
+    fit = int(room)
+    shown = [[(name, head, rows[:fit])] for name, head, rows in columns]
+    left = [room - len(rows[:fit]) for _name, _head, rows in columns]
+    rest: list[Column] = []
+    for name, head, rows in columns:
+        over = rows[fit:]
+        place = max(range(len(columns)), key=left.__getitem__)
+        here = max(0, int(left[place] - heads)) if over else 0
+        if here:
+            shown[place].append((name, head, over[:here]))
+            left[place] -= heads + len(over[:here])
+        if over[here:]:
+            rest.append((name, head, over[here:]))
+    return shown, rest
+
+
+def _more(answer: Answer, tables: list[Column], tops: list[TopRow]) -> str:
+    """The sides that follow both: the rest of the front's tables, then the rest of the tops, on one where they
+    have room."""
+    title = say("forms.front_title", title=brief.title(answer))
+    inside: list[tuple[int, str]] = []
+    most = max((len(rows) for _name, _head, rows in tables), default=0)
     for start in range(0, most, MORE):
-        now = "".join(table_html(name, head, rows[start : start + MORE]) for name, head, rows in columns)
-        title = say("forms.front_title", title=brief.title(answer))
-        sides += (
-            f'<section class="side forms row-25" aria-label="{escape(say("forms.more"))}">'
-            f"{head_html(answer, say('forms.more'), '', title=title, numbers=False)}"
-            f'<div class="form-tables of-{len(columns)}">{now}</div></section>'
-        )
-    return sides
+        now = [(name, head, rows[start : start + MORE]) for name, head, rows in tables if rows[start:]]
+        made = "".join(tables_html([one]) for one in now)
+        inside.append((min(MORE, most - start), f'<div class="form-tables of-{max(2, len(tables))}">{made}</div>'))
+    grades = grades_of(answer)
+    for start in range(0, len(tops), MORE):
+        part = tops[start : start + MORE]
+        inside.append((len(part), tops_table(part, grades, wall=is_wall(answer))))
+    if len(inside) == 2 and inside[0][0] + inside[1][0] + 4 <= MORE:
+        inside = [(MORE, inside[0][1] + inside[1][1])]
+    head = head_html(answer, say("forms.more"), "", title=title, numbers=False)
+    label = escape(say("forms.more"))
+    return "".join(
+        f'<section class="side forms row-25" aria-label="{label}">{head}{made}</section>' for _rows, made in inside
+    )
 
 
 def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
@@ -159,26 +197,56 @@ def _cuts(answer: Answer) -> str:
         row = next(one for one in answer["build"] if one["key"] == "boards")
         told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"
         return f'<div class="boxed">{told}</div>' if row["state"] == "near" else ""
-    bent = {edge["board"] for edge in boards["edges"]}  # the line above the rows tells it
-    cut = "".join(
-        f"<p>{marked(say('forms.cut' if row['board'] in bent else 'forms.cut_of', **_cells(row)))}</p>"
-        for row in boards["cut"]
-    )
+    cut = "".join(f"<p>{marked(text)}</p>" for text in _cut_rows(boards))
     stakes = marked(say("forms.form_stakes", count=boards["with_spare"]))
     return f'<div class="boxed"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
 
 
-def _cells(row: CutRow) -> dict[str, str]:
-    return {"name": row["name"], "board": row["board"], "boards": row["boards"]}
+def _cut_rows(boards: BoardsPart) -> list[str]:
+    edges, bent = ({edge[key] for edge in boards["edges"]} for key in ("name", "board"))
+    return [
+        _cut(row, boards["unit_shown"], whole=row["name"] in edges, bent=row["board"] in bent) for row in boards["cut"]
+    ]
 
 
-def _told(edges: EdgesPart, boards: BoardsPart | None) -> list[str]:
+def _cut(row: CutRow, unit: str, *, whole: bool, bent: bool) -> str:
+    """What is cut: along an edge the boards one after the other, else how many pieces from boards of which lengths;
+    of another board than the ``bent`` one, which the line above tells, of which."""
+    name = row["name"] if bent else f"{row['name']} {row['board']}"
+    boards = f"{row['boards']} {unit}".strip()
+    if whole:
+        return say("forms.cut", name=name, boards=boards)
+    return say("forms.cut_from", name=name, pieces=row["needs"], boards=boards)
+
+
+def _diagonals(edges: EdgesPart) -> str:
+    """Each bay's diagonals where they differ: the most frequent once, the bays of the others by name."""
+    bays: dict[str, list[str]] = {}
+    for bay in edges["bays"]:
+        both = dict.fromkeys((bay["forth_shown"], bay["back_shown"]))
+        bays.setdefault(" / ".join(both), []).append(f"{bay['first']}-{bay['last']}")
+    if not bays or len(bays) > _MOST_DIAGONALS:
+        return ""
+    most = max(bays, key=lambda shown: len(bays[shown]))
+    told = [f"{shown} {', '.join(names)}" for shown, names in bays.items() if shown != most]
+    return say("forms.diagonals_each", told="; ".join([*told, say("forms.diagonals_rest", shown=most)]))
+
+
+def _dig(edges: EdgesPart, deep: DeepPart | None) -> str:
+    """How far past each edge and how deep it is dug."""
+    if deep is None or not deep["dig_shown"]:
+        return say("forms.dig", past=edges["overdig_shown"])
+    key = "forms.dig_apron" if deep["dig_apron"] else "forms.dig_deep"
+    return say(key, past=edges["overdig_shown"], deep=deep["dig_shown"], apron=deep["dig_apron"])
+
+
+def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
-    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
+    each = "" if edges["alike"] else _diagonals(edges)
+    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else each or edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
-    footed = any(one["key"] == "footing_outside" for one in edges["lines"])
-    told += [say("forms.dig_footing" if footed else "forms.dig", past=edges["overdig_shown"])]
+    told += [_dig(edges, deep)]
     if boards is None:
         return told
     if boards["remedy"]:  # no board to screw yet

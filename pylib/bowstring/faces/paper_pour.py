@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from html import escape
 
 from bowstring.faces.build_parts import bold
@@ -24,10 +25,8 @@ _JOINT_TYPE, _JOINT_SIDES = 13.0, 5.5
 MANY = 12
 """Rows over which what stands under the tops is smaller."""
 _LOWER = 56.0
-MORE = 36
-"""Rows of tops on a further page."""
 
-_FIXED = 44.0 + 26.0 + 64.0 + 56.0  # head, last line, who signs, gaps
+_FIXED = 44.0 + 26.0 + 64.0 + 30.0  # head, last line, who signs, gaps
 _HEADS = 42.0
 _SIGN_ROW = 22.0
 _ORDER = 262.0
@@ -39,8 +38,8 @@ _ROOMY = 12.0
 """How much higher a row is to write in, where there is room for that in each."""
 
 
-def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
-    """Return the back, and further pages where there are more tops than it holds, empty where it holds all."""
+def pour_sides(answer: Answer, date: str) -> tuple[str, list[TopRow]]:
+    """Return the back, and the tops that it has no room for."""
     grades, pour = grades_of(answer), pour_of(answer)
     signs = _sign_rows(answer)
     wall = is_wall(answer)
@@ -58,7 +57,7 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
     parts = [
         head_html(answer, say("forms.back"), date, title=title, numbers=False),
         *(f'<p class="tops-told{" one" if in_a_line else ""}">{bold(text)}</p>' for text in head_told),
-        _tops(tops[:fit], grades, wall=wall),
+        tops_table(tops[:fit], grades, wall=wall),
         *map(_joint_tops, blocks),
         *_nones(waits),
         f'<div class="before-truck">{sign_off(signs)}{_order(pour)}</div>',
@@ -71,8 +70,7 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, str]:
     size = _size(dense=dense, roomy=in_a_line and rest >= _ROOMY * len(signs))
     kind = f"side forms {'of-wall ' if wall else ''}{size}row-{row}"
     back = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
-    starts = range(fit, len(tops), MORE)
-    return back, "".join(_further(tops[start : start + MORE], grades, title, wall=wall) for start in starts)
+    return back, tops[fit:]
 
 
 def _waits(answer: Answer) -> list[str]:
@@ -101,14 +99,6 @@ def _fitted(tops: int, blocks: int, rest: float) -> tuple[bool, int, int]:
     return dense, row, max(1, int(room / row))
 
 
-def _further(tops: list[TopRow], grades: GradesPart | None, title: str, *, wall: bool) -> str:
-    """A page of the tops that the back has no room for."""
-    head = f'<h2 class="longest">{marked(title)}</h2><p class="which"><b>{escape(say("forms.more"))}</b></p>'
-    label = escape(say("forms.more"))
-    table = _tops(tops, grades, wall=wall)
-    return f'<section class="side forms row-25" aria-label="{label}"><div class="head">{head}</div>{table}</section>'
-
-
 def _rows(grades: GradesPart | None, *kinds: str) -> list[TopRow]:
     return [row for row in grades["rows"] if row["kind"] in kinds] if grades else []
 
@@ -127,14 +117,14 @@ def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) ->
     return [" ".join(grades["conclusion"]), *grades["warnings"]]
 
 
-def _tops(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> str:
-    """Both tops at each stake, with a place for what was set and for how deep the base is under it."""
+def tops_table(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> str:
+    """Return both tops at each stake, with a place for what was set and for how deep the base is under it."""
     if grades is None or not rows:
         return ""
     if wall:
         return tops_html(rows, grades)
-    feet = "feet" in grades["has"]
-    one = [say("forms.top"), *([say("forms.feet")] if feet else []), say("forms.as_set")]
+    beside = [name for name in _BESIDE if name in grades["has"]][:1]
+    one = [say("forms.top"), *(say(f"forms.{name}") for name in beside), say("forms.as_set")]
     heads = [say("forms.stake"), *([*one] * len(grades["sides"])), say("forms.base_under")]
     edges = "".join(
         f'<th scope="colgroup" colspan="{len(one)}">{escape(say(f"forms.{name}_form"))}</th>'
@@ -145,13 +135,21 @@ def _tops(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> str:
         cells = ""
         for top in _both(row):
             cells += f'<td class="big">{marked(top["shown"])}</td>'
-            cells += (f"<td>{marked(top['feet'])}</td>" if feet else "") + '<td class="write"></td>'
+            cells += "".join(f"<td>{marked(_BESIDE[name](top))}</td>" for name in beside) + '<td class="write"></td>'
         body += f'<tr><th scope="row">{marked(row["name"])}</th>{cells}<td class="write"></td></tr>'
     names = "".join(f'<th scope="col">{escape(text)}</th>' for text in heads)
     return (
         f'<table class="tops"><thead><tr><td></td>{edges}<td></td></tr><tr>{names}</tr></thead>'
         f"<tbody>{body}</tbody></table>"
     )
+
+
+_BESIDE: dict[str, Callable[[TopPart], str]] = {
+    "rod": lambda top: top["rod"],
+    "elevation": lambda top: top["elevation"],
+    "feet": lambda top: top["feet"],
+}
+"""What stands beside a top, the first that there is: it's what whoever sets it reads."""
 
 
 def _both(row: TopRow) -> list[TopPart]:

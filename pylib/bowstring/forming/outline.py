@@ -37,6 +37,23 @@ def outline_of_band(outer: Edge, inner: Edge, past: float = 0.0) -> list[Point]:
     return [*(far.point(share) for share in shares), *(near.point(share) for share in reversed(shares))]
 
 
+def area_between(outer: Edge, inner: Edge, past: float = 0.0) -> float:
+    """Return the area between two edges, so far past each of them, square metres; an inner edge stops at the center.
+
+    With the edges' distances even in the angle the area of a radian is a square in it: Simpson's rule is exact.
+
+    >>> from math import pi
+    >>> from bowstring.geometry.arc import Arc
+    >>> line = Arc.of_angle(3.0, pi / 4)
+    >>> round(area_between(Edge(line, 0.0, 0.0), Edge(line, -1.0, -1.0)) / pi, 9)  # a quarter of 9 - 4
+    1.25
+    """
+    ends = (outer.radius(share) + past for share in (0.0, 0.5, 1.0))
+    insides = (max(0.0, inner.radius(share) - past) for share in (0.0, 0.5, 1.0))
+    first, middle, last = (out**2 - into**2 for out, into in zip(ends, insides, strict=True))
+    return outer.line.half_angle * (first + 4 * middle + last) / 6
+
+
 def outline_of_fill(filled: Filled) -> list[Point]:
     """Return the outline of a slab that fills its curve, metres, in the frame of its string."""
     curve = [filled.arc.point_at(share) for share in _shares(Edge(filled.arc, 0.0, 0.0))]

@@ -36,6 +36,7 @@ from bowstring.page.rows import (
     row_count,
     row_fields,
     site_of_fields,
+    told_rows,
 )
 from bowstring.page.slab_fields import SLAB_FIELDS
 from bowstring.units.tape import make_tape
@@ -373,7 +374,7 @@ def field_of(place: str, fields: Mapping[str, str] | None = None) -> str | None:
     typed = _typed(fields or {})
     pieces = places_of(_pieces(place), typed)
     if pieces[0:1] and pieces[0] in ROW_NAMES and len(pieces) > 1:
-        rows = filled_rows(typed, pieces[0])
+        rows = told_rows(typed, pieces[0])
         number = int(pieces[1])
         if number < len(rows):
             pieces[1] = str(rows[number])

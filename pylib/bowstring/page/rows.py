@@ -111,6 +111,10 @@ ERROR_FIELDS: tuple[Row, ...] = tuple(
 )
 
 
+REMOVED = "removed"
+"""What an obstacle blocks that is there no more: its row is no part of the job."""
+
+
 def row_fields(group: str, row: int) -> tuple[Row, ...]:
     """Return the fields of one row of the obstacles (``ground``), the known marks (``known``) or a line's pieces."""
     if group in GROUPS:
@@ -119,7 +123,7 @@ def row_fields(group: str, row: int) -> tuple[Row, ...]:
     if group == "ground":
         return (
             (f"{place}.name", "text", "ground_name", ()),
-            (f"{place}.stops", "choice", "ground_stops", ("", *STOPS)),
+            (f"{place}.stops", "choice", "ground_stops", ("", *STOPS, REMOVED)),
             (f"{place}.at", "place", "ground_at", ()),
             (f"{place}.diameter", "length", "ground_diameter", ()),
             (f"{place}.outline", "outline", "ground_outline", ()),
@@ -156,6 +160,11 @@ def measures_in(typed: Typed, row: int) -> list[int]:
 def filled_rows(typed: Typed, group: str) -> list[int]:
     """Return the numbers of a group's rows in which anything stands, in order."""
     return sorted({int(name.split("-")[1]) for name in typed if name.startswith(f"{group}-") and is_row(name)})
+
+
+def told_rows(typed: Typed, group: str) -> list[int]:
+    """Return the same without the obstacles that are there no more: the rows that a job has, in its order."""
+    return [row for row in filled_rows(typed, group) if typed.get(f"{group}-{row}-stops") != REMOVED]
 
 
 def row_count(typed: Typed, group: str) -> int:
@@ -243,7 +252,7 @@ def site_of_fields(typed: Typed) -> dict[str, object]:
     two = _two_marks(typed)
     if two:
         job["tapes_from"] = two
-    ground = [_obstacle(typed, number, row) for number, row in enumerate(filled_rows(typed, "ground"))]
+    ground = [_obstacle(typed, number, row) for number, row in enumerate(told_rows(typed, "ground"))]
     known = [
         {name: typed[f"known-{row}-{name}"] for name in ROW_NAMES["known"] if f"known-{row}-{name}" in typed}
         for row in filled_rows(typed, "known")

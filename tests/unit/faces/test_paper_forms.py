@@ -10,6 +10,8 @@ import pytest
 from bowstring import answering
 from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
+from bowstring.words import say, speak
+from bowstring.words.languages import LANGUAGES
 from form_jobs import BARE, HUBS, JOBS, WALK, WALL, WALLS
 
 
@@ -170,3 +172,68 @@ def test_what_comes_before_the_forms_is_whole_sheets() -> None:
         labels = re.findall(r'<section class="side[^"]*" aria-label="([^"]*)"', html)
         front = labels.index("FORMS, front")
         assert front % 2 == 0 and labels[front + 1] == "FORMS, back", (levels, labels)
+
+
+SIDEWALK: dict[str, object] = {
+    "bowstring": 1, "title": "School walk", "arc": {"radius": "72' 6\"", "chord": "44' 9\""}, "side": "left",
+    "ends": {"A": "hydrant", "B": "curb inlet"}, "drawn_to": "face", "width": "5 ft", "edge": "inside",
+    "method": "ordinates", "parallel": "6 ft", "tolerance": "1/4 in",
+    "slab": {"thickness": "4 in", "base": "4 in", "overdig": "6 in", "waste": 10,
+             "apron": {"from": "17 ft", "to": "31 ft", "thickness": "6 in"}},
+    "joints": {"every": "5 ft"},
+    "grade": {"from": "100.00 ft", "slope": 3, "high": "B", "cross": 1.75, "low": "inside", "instrument": "104.62 ft"},
+    "ground": [{"name": "oak", "stops": "tape", "at": ["14 ft", "0.5 ft"], "diameter": "18 in"}],
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("spacing", ["8 ft", "4 ft", "2 ft", "18 in", "1 ft"])
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_sheet_of_a_job_begins_on_a_front(language: str, spacing: str) -> None:
+    """Printed on both sides, whatever stands on an even page is the back of the page before it."""
+    speak(language)
+    try:
+        html = paper_html(answering({**SIDEWALK, "spacing": spacing}), "", "")  # type: ignore[arg-type]
+        names = re.findall(r'<section class="side[^"]*" aria-label="([^"]*)"', html)
+        front, back, more = (say(f"forms.{name}") for name in ("front", "back", "more"))
+        at = names.index(front)
+        assert at % 2 == 0 and names[at + 1] == back and set(names[at + 2 :]) <= {more}
+        assert names[:2] == [say("paper.front"), say("paper.back")]
+        blank = [side for side in re.findall(r"<section.*?</section>", html, re.DOTALL) if say("paper.notes") in side]
+        assert len(blank) <= 1 and (not blank or (at > 2 and "<table" not in blank[0]))
+    finally:
+        speak("english")
+
+
+def test_what_a_column_has_no_room_for_stands_under_the_shorter_one_and_none_is_lost() -> None:
+    job = SIDEWALK
+    answer = answering(job)  # type: ignore[arg-type]
+    told = sides(job)
+    assert answer["edges"] and len(told) == 3 and "FORMS, back" in told[1]
+    rows = answer["edges"]["seconds"][0]["rows"]
+    assert len(rows) == 23
+    front, more = (told[page].replace(" ", "") for page in (0, 2))
+    texts = [f"{row['name']}{row['along_shown']}{row['off_shown']}".replace(" ", "") for row in rows]
+    assert all((text in front) != (text in more) for text in texts)
+    assert front.count("Outeredge,offitsownstring") == 2 and sum(text in front for text in texts) >= 18
+    last = [row["outside"]["shown"] for row in answer["grades"]["rows"] if row["kind"] == "stake"]  # type: ignore[index]
+    assert all(shown.replace(" ", "") in (told[1] + told[2]).replace(" ", "") for shown in last)
+
+
+def test_the_forms_sheet_tells_the_dig_the_diagonals_the_rod_and_the_boards_in_feet() -> None:
+    """By hand: 4 in of concrete on 4 in of base is 8 in, the apron's 6 in make it 10; 104.62 - 100.00 reads 4.62."""
+    answer = answering(SIDEWALK)  # type: ignore[arg-type]
+    front, back, _more = sides(SIDEWALK)
+    assert '8" under the tops, 10" in the apron' in front and 'dig 2" deeper' not in front
+    assert back.count(" rod ") == 2 and " A 0 4.62 " in back and "4.71" in back
+    assert answer["edges"] and answer["boards"]
+    each = {bay["forth_shown"] for bay in answer["edges"]["bays"]}
+    assert len(each) > 1 and all(shown in front for shown in each)
+    assert re.search(r"splices, \d+ of 2' 0\"\s*: from \d+ ft", front) and re.search(r"Outer edge: [\d, ]+ ft", front)
+
+
+def test_without_a_base_or_an_instrument_nothing_of_them_stands_there() -> None:
+    slab = {key: value for key, value in SIDEWALK["slab"].items() if key != "base"}  # type: ignore[attr-defined]
+    grade = {key: value for key, value in SIDEWALK["grade"].items() if key != "instrument"}  # type: ignore[attr-defined]
+    front, back, _more = sides({**SIDEWALK, "slab": slab, "grade": grade})
+    assert "under the tops" not in front and 'dig 2" deeper' in front
+    assert " rod " not in back and back.count(" elev. ") == 2 and " A 0 100.00 " in back

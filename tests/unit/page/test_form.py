@@ -20,7 +20,7 @@ from bowstring.methods.ends import STARTS
 from bowstring.page.fields import FIELDS, MARKS, all_fields, field_of, fields_of_job, job_of_fields
 from bowstring.page.form import form_html
 from bowstring.page.labels import label_of
-from bowstring.page.rows import LEAST, MOST
+from bowstring.page.rows import LEAST, MOST, REMOVED
 from bowstring.units.lengths import UNITS, read_length
 from bowstring.units.tape import make_tape
 
@@ -149,7 +149,7 @@ def test_choices_are_the_jobs_own_words() -> None:
         ("method", BY_NAME),
         ("tangent_from", TANGENT_FROM),
         ("tape-class", CLASSES),
-        ("ground-0-stops", STOPS),
+        ("ground-0-stops", (*STOPS, REMOVED)),  # what is removed is no part of a job
     ):
         assert {choice for choice in BY_ID[name].choices if choice} == set(words), name
 
@@ -373,3 +373,16 @@ def test_more_rows_than_usual_are_shown() -> None:
     assert f"got-{last + 2}-stake" not in page.controls and "ground-5-name" not in page.controls
     full = Page(form_html({f"ground-{MOST['ground'] - 1}-name": "shed"}))
     assert f"ground-{MOST['ground']}-name" not in full.controls
+
+
+def test_an_obstacle_that_blocks_nothing_any_more_is_no_part_of_the_job_and_those_after_it_keep_their_fields() -> None:
+    from bowstring.page.fields import field_of
+    from bowstring.page.rows import site_of_fields
+
+    typed = {"ground-0-name": "oak", "ground-0-stops": "removed", "ground-0-at": "14 ft, 6 ft",
+             "ground-0-diameter": "18 in", "ground-1-name": "pole", "ground-1-stops": "tape",
+             "ground-1-at": "20 ft, 6 ft", "ground-1-diameter": "1 ft"}  # fmt: skip
+    assert [one["name"] for one in site_of_fields(typed)["ground"]] == ["pole"]  # type: ignore[attr-defined]
+    assert field_of("ground[0].diameter", typed) == "ground-1-diameter"
+    unsaid = {**typed, "ground-0-stops": ""}  # still to be said what it blocks: never dropped
+    assert len(site_of_fields(unsaid)["ground"]) == 2  # type: ignore[arg-type]

@@ -12,7 +12,7 @@ from shapely.geometry import Point, Polygon
 from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build import build_html
 from bowstring.forming.edge import Edge
-from bowstring.forming.outline import outline_of_band, stands_in
+from bowstring.forming.outline import area_between, outline_of_band, stands_in
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import Circle
 from bowstring.geometry.plane import Point as Place
@@ -116,3 +116,32 @@ def test_it_is_told_on_build_s_page_and_on_the_long_sheet(language: str) -> None
         assert row["text"] in sheet_text(answer)
     finally:
         speak("english")
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_the_area_of_the_dig_agrees_with_shapely(name: str) -> None:
+    lies, (first, last) = name.partition(",")[0], (width * FOOT for width in CASES[name])
+    sign, line = 1 if lies == "outside" else -1, Arc.of_angle(R, math.asin(CHORD / 2 / R))
+    edges = Edge(line, sign * first, sign * last), Edge(line, 0.0, 0.0)
+    outer, inner = edges if sign > 0 else reversed(edges)
+    for past in (0.0, 0.5 * FOOT):
+        assert area_between(outer, inner, past) == pytest.approx(band(first, last, past, lies).area, rel=1e-6)
+
+
+def test_the_base_is_told_under_the_slab_and_over_the_whole_dig() -> None:
+    """By shapely: 5 ft and 6 ft wide strips, 4 in deep, in cubic yards."""
+    lines = answer_to({**WALK, "slab": {"thickness": "4 in", "base": "4 in", "overdig": "6 in"}})["pour"]["lines"]
+    under, dug = (band(5 * FOOT, 5 * FOOT, past, "outside").area * FOOT / 3 / (3 * FOOT) ** 3 for past in (0, FOOT / 2))
+    assert f"{under:.2f}" == "2.91" and f"{dug:.2f}" == "3.49"
+    assert sum("2.91 yd³" in line and "3.49 yd³ over the whole dig" in line for line in lines) == 1
+    none = answer_to({**WALK, "slab": {"thickness": "4 in", "base": "4 in", "overdig": "0"}})["pour"]["lines"]
+    assert not any("whole dig" in line for line in none) and any("2.91 yd³" in line for line in none)
+
+
+def test_a_third_decimal_is_told_where_two_would_give_another_order() -> None:
+    """3.2513 yd³ goes up to 3-1/2; told as 3.25 it would read as a mistake."""
+    job = {**WALK, "slab": {"thickness": "4 in", "waste": 0}}
+    needed = answer_to(job)["pour"]["volume_yards"]
+    for told, shown, order in ((3.2513, "makes 3.251 yd³", "3-1/2"), (3.2413, "makes 3.24 yd³", "3-1/4")):
+        pour = answer_to({**job, "slab": {**job["slab"], "waste": (told / needed - 1) * 100}})["pour"]
+        assert shown in pour["why"] and pour["number"] == order

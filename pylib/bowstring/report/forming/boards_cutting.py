@@ -127,6 +127,8 @@ def unit_of(tape: Tape, lengths: tuple[float, ...]) -> str:
 
 def stock_shown(tape: Tape, unit: str, length: float) -> str:
     """Return a bought length as yards of lumber write it: whole feet, or metres with one decimal."""
+    if not unit and tape.unit in ("m", "mm"):  # foot lumber in metres: no length of it is exact in millimetres
+        return f"{length:.3f} m"
     if not unit:
         return tape.show_whole(length)
     return f"{round(length / FOOT)}" if unit == "ft" else f"{length:.1f}"

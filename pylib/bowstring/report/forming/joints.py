@@ -259,7 +259,7 @@ def deep_told(plan: Plan, depth: float | None) -> str:
 
 def isolation_told(plan: Plan) -> str:
     """Return where a joint keeps the slab off what stands beside it."""
-    return say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.tape.feet]))
+    return say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet]))
 
 
 def _corners(chosen: Panels) -> str:

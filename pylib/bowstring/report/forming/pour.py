@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import isclose
 
 from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, loads
@@ -27,7 +28,7 @@ from bowstring.report.forming.pour_wall import (
     wall_why,
 )
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
-from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, volume_text
+from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, up_to, volume_text
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import DeepPart, PourPart
 from bowstring.words import say
@@ -202,9 +203,16 @@ def why_of(plan: Plan, pouring: Pouring) -> str:
         depth=_depth(plan, pouring),
         volume=volume_text(made.needed, feet),
         waste=percent(pouring.waste),
-        with_waste=volume_text(made.with_waste, feet),
+        with_waste=volume_text(made.with_waste, feet, _places(pouring)),
         step=_step(pouring),
     )
+
+
+def _places(pouring: Pouring) -> int:
+    """Return how many decimals tell the volume that is rounded up: three where two of them would give another order."""
+    unit = pouring.unit
+    step, shown = pouring.step * unit, round(pouring.order.with_waste / unit, 2) * unit
+    return 2 if isclose(up_to(shown, step), pouring.order.ordered, rel_tol=1e-9) else 3
 
 
 def _depth(plan: Plan, pouring: Pouring) -> str:
@@ -238,11 +246,19 @@ def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
         "apron_shown": short_of_apron(plan),
         "apron_depth": "" if pouring.deep.apron is None else thick(plan.tape, pouring.deep.apron.depth),
         "apron_ends": ends_at(plan),
+        "dig_shown": _dig_shown(plan, pouring.depth),
+        "dig_apron": "" if pouring.deep.apron is None else _dig_shown(plan, pouring.deep.apron.depth),
         "measured": measured_lines(plan, pouring),
         "measured_shown": short_of_depths(plan, pouring),
         "thin": thin,
         "limit": limit,
     }
+
+
+def _dig_shown(plan: Plan, depth: float) -> str:
+    """Return how far under the tops it is dug, the base included; empty where no base is said."""
+    base = plan.said.slab.base
+    return "" if base is None else thick(plan.tape, depth + base)
 
 
 def measure_told(pouring: Pouring) -> str:

@@ -6,7 +6,9 @@ from itertools import pairwise
 from math import isclose
 
 from bowstring.forming.joints import Panels
+from bowstring.forming.outline import area_between
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
+from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.formboard import MOST_BANKED, form_of
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import BAGS, Pouring, footing_of
@@ -134,7 +136,11 @@ def footing_told(plan: Plan, pouring: Pouring, made: Order | None) -> str:
 
 def _bed(plan: Plan, pouring: Pouring) -> str:
     base = plan.said.slab.base or 0.0
-    return say("pour.bed", base=thick(plan.tape, base), volume=volume_text(pouring.area * base, plan.tape.feet))
+    feet, shown = plan.tape.feet, thick(plan.tape, base)
+    volume, past = volume_text(pouring.area * base, feet), overdig_of(plan)
+    if plan.slab is None or not past:
+        return say("pour.bed", base=shown, volume=volume)
+    return say("pour.bed_dug", base=shown, volume=volume, dug=volume_text(area_between(*plan.edges, past) * base, feet))
 
 
 def both_told(pouring: Pouring) -> str:

@@ -35,6 +35,9 @@ MESSAGES = {
     "pour.panel_bags": "Each bay takes about *{count} bags*.",
     "pour.form_short": "The form is {height} high: the sub-base is {off} below its foot. Bank earth against it.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",
+    "pour.bed_dug": (
+        "A {base} sub-base is {volume} in place under the slab, {dug} over the whole dig. Order more: it packs down."
+    ),
     "pour.bed": "A {base} sub-base under the slab is {volume} in place. Order more: it packs down.",
     "pour.burns": "*Wet cement burns and doesn't hurt at first.* Gloves, wellingtons, kneepads; wash it off.",
     "pour.mix": "The mix, air, slump and curing are the specification's and the plant's. Nothing here sets them.",

@@ -15,4 +15,5 @@ MESSAGES = {
         "*Check:* both diagonals from stake to stake must read *{shown}*. If one differs, a stake has slid along the "
         "curve."
     ),
+    "forms.diagonals_each": "*Check:* the diagonals from stake to stake: {told}.",
 }

@@ -79,7 +79,7 @@ MESSAGES = {
     "pour.bag_feet": "0.60 ft³",
     "pour.bag_litres": "11.5 litres",
     "pour.bag_makes": "One bag of {bag} is figured to make {made}: check the bag.",
-    "pour.bags_many": "By the bag it's *{count} of {bag}*, so don't.",
+    "pour.bags_many": "*{count} bags of {bag}*: order a truck.",
     "pour.form_even": "The form is {height} high, as deep as the slab.",
     "pour.form_short": "The form is {height} high: the base is {off} below its foot. Bank earth against it.",
     "pour.form_low": "A form {height} high leaves {off} open under its foot: use a taller board.",
@@ -92,6 +92,9 @@ MESSAGES = {
         "*{order}* for it, {waste} waste included."
     ),
     "pour.form_wall": "Its forms and bracing are designed, not boards on stakes.",
+    "pour.bed_dug": (
+        "A {base} base is {volume} in place under the slab, {dug} over the whole dig. Order more: it packs down."
+    ),
     "pour.bed": "A {base} base under the slab is {volume} in place. Order more: it packs down.",
     "pour.both": "{order} is {other}.",
     "pour.taken_waste": "{waste} waste is assumed; 5 to 10% is usual.",

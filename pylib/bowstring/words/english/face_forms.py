@@ -34,7 +34,6 @@ MESSAGES = {
     "forms.mid_ordinate": "mid-ord.",
     "forms.arc": "arc",
     "forms.cut": "{name}: {boards}",
-    "forms.cut_of": "{name} ({board}): {boards}",
     "forms.form_stakes": "{count} form stakes",
     "forms.own_string": "{name}, off its own string, {hand}",
     "forms.own_string_no_hand": "{name}, off its own string",
@@ -108,6 +107,13 @@ MESSAGES = {
     ),
     "forms.dig": (
         "Dig {past} past each edge. Hubs outside the dig come first; the line is set again from them after it."
+    ),
+    "forms.cut_from": ("{name}, {pieces}: from {boards}"),
+    "forms.diagonals_each": ("*Check:* the diagonals of each bay: {told}."),
+    "forms.diagonals_rest": ("all others *{shown}*"),
+    "forms.dig_deep": ("Dig {past} past each edge, *{deep}* under the tops. Set hubs outside the dig first."),
+    "forms.dig_apron": (
+        "Dig {past} past each edge, *{deep}* under the tops, *{apron}* in the apron. Set hubs outside the dig first."
     ),
     "forms.wide": "width",
 }

@@ -166,9 +166,7 @@ MESSAGES = {
     "grades.inches_govern": (
         "Donde no coinciden mandan las pulgadas: con ellas se pone la ~forma~. El estadal se lee en centésimas."
     ),
-    "grades.source_running": (
-        "El límite de 5% es 1:20, 2010 ADA Standards, 403.3, citado de memoria: revise su código local."
-    ),
+    "grades.source_running": "El límite de 5% es 1:20, 2010 ADA Standards, 403.3: confírmelo en el código vigente.",
     "grades.source_cross": (
         "El límite de 1:48 a lo ancho es citado de la misma norma: 1/4 in por pie, sin nada de sobra."
     ),

@@ -89,7 +89,7 @@ MESSAGES = {
     "pour.bag_feet": "0.60 ft³",
     "pour.bag_litres": "11.5 litros",
     "pour.bag_makes": "Se calcula que un bulto de {bag} rinde {made}: vea el bulto.",
-    "pour.bags_many": "En bultos serían *{count} de {bag}*: mejor camión.",
+    "pour.bags_many": "*{count} bultos de {bag}*: pida camión.",
     "pour.form_even": "La ~forma~ mide {height} de alto, lo mismo que la losa.",
     "pour.form_short": "La ~forma~ mide {height} de alto: la base queda {off} abajo de su pie. Arrímele tierra.",
     "pour.form_low": "Una ~forma~ de {height} de alto deja una abertura de {off} bajo su pie: use ~tabla~ más alta.",
@@ -103,6 +103,10 @@ MESSAGES = {
         "Se cuela primero: pida *{order}* para ella, con {waste} de desperdicio."
     ),
     "pour.form_wall": "Sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",
+    "pour.bed_dug": (
+        "Una base de {base} son {volume} ya en su lugar bajo la losa, {dug} en toda la excavación. Pida más: se "
+        "compacta."
+    ),
     "pour.bed": "Una base de {base} bajo la losa son {volume} ya en su lugar. Pida más: se compacta.",
     "pour.both": "{order} son {other}.",
     "pour.taken_waste": "Se toma {waste} de desperdicio; lo usual es 5 a 10%.",

@@ -34,7 +34,6 @@ MESSAGES = {
     "forms.mid_ordinate": "~flecha~",
     "forms.arc": "~arco~",
     "forms.cut": "{name}: {boards}",
-    "forms.cut_of": "{name} ({board}): {boards}",
     "forms.form_stakes": "{count} ~estacas~ de ~forma~",
     "forms.own_string": "{name}, desde su propio ~hilo~, {hand}",
     "forms.own_string_no_hand": "{name}, desde su propio ~hilo~",
@@ -115,6 +114,16 @@ MESSAGES = {
     "forms.dig": (
         "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
         "vuelve a trazar desde ellos."
+    ),
+    "forms.cut_from": ("{name}, {pieces}: de {boards}"),
+    "forms.diagonals_each": ("*Revise:* las diagonales de cada tramo: {told}."),
+    "forms.diagonals_rest": ("las demás *{shown}*"),
+    "forms.dig_deep": (
+        "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos. Primero los ~trompos~, afuera."
+    ),
+    "forms.dig_apron": (
+        "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos, *{apron}* en el tramo grueso. Primero "
+        "los ~trompos~, afuera."
     ),
     "forms.wide": "ancho",
 }
