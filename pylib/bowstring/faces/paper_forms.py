@@ -33,7 +33,7 @@ MORE = 34
 _FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
 _HEADS = 44.0  # a table's heading and its column heads
 _LINES, _LINE_ROW = 20.0, 23.0
-_BOX = 116.0
+_BOX = 128.0
 """How high the box of the boards stands beside the lines."""
 
 _PLAN = 150.0
@@ -42,7 +42,7 @@ PAD_PLANS = (250, 150)
 
 MANY = 12
 """Rows over which what stands around the tables is smaller."""
-_LOWER = 54.0
+_LOWER = 42.0
 
 _MOST_DIAGONALS = 5
 """Lengths of diagonals that differ and have room here: of more the long sheet has each bay's."""

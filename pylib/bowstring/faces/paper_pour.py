@@ -26,7 +26,7 @@ MANY = 12
 """Rows over which what stands under the tops is smaller."""
 _LOWER = 56.0
 
-_FIXED = 44.0 + 26.0 + 64.0 + 30.0  # head, last line, who signs, gaps
+_FIXED = 44.0 + 26.0 + 64.0 + 56.0  # head, last line, who signs, gaps
 _HEADS = 42.0
 _SIGN_ROW = 22.0
 _ORDER = 262.0
