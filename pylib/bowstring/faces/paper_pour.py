@@ -9,7 +9,7 @@ from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
 from bowstring.faces.paper_wall import is_wall
-from bowstring.faces.paper_wall_tops import is_level, level_must, level_told, sizes, tops_html
+from bowstring.faces.paper_wall_tops import is_level, level_told, sizes, tops_html
 from bowstring.report.alone import edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
@@ -111,7 +111,7 @@ def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) ->
     if grades is None:
         return []
     if in_a_line:
-        return [level_told(answer, grades)]
+        return [level_told(grades)]
     if grades["stop"]:
         return [f"{grades['stop']['head']} {grades['stop']['text']}"]
     return [" ".join(grades["conclusion"]), *grades["warnings"]]
@@ -231,7 +231,7 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
     if grades is None or grades["stop"]:
         return []
     if is_wall(answer):  # nobody walks on one: its slopes are told, not judged
-        must = level_must(answer, grades) if is_level(grades) else say("forms.as_above")
+        must = say("forms.as_above")
         return [(say("forms.sign_tops"), must)]
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
     level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")

@@ -38,7 +38,7 @@ def is_wall(answer: Answer) -> bool:
 
 def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
     """Return the front, and the tables' rows that it has no room for."""
-    lines, columns, box = _lines(edges), columns_of(answer, edges, joints_of(answer)), _box(answer, edges)
+    lines, columns, box = _lines(edges), columns_of(answer, edges, joints_of(answer)), _box(edges)
     where, told, joints = where_and_what(answer, edges), _told(answer, edges), _of_joints(answer, columns)
     fitted = _fitted(columns, joints, box, lambda low, text: _fixed(len(lines), where, [*told, *text], low=low))
     if not fitted.beside and box:
@@ -135,16 +135,16 @@ def _of_joints(answer: Answer, columns: list[Column]) -> int:
     return len(columns) - 1 if joints and not joints["stop"] and joints["rows"] else len(columns)
 
 
-def _box(answer: Answer, edges: EdgesPart) -> list[str]:
-    """What the forms take: how much of each face, plywood, the footing's boards and stakes."""
-    row = next(one for one in answer["build"] if one["key"] == "boards")
-    return [f"*{row['text']}*", *edges["faces_sheet"]]
+def _box(edges: EdgesPart) -> list[str]:
+    """What the forms take: plywood, the footing's boards and stakes; the lengths stand among the lines."""
+    return list(edges["faces_sheet"])
 
 
 def _told(answer: Answer, edges: EdgesPart) -> list[str]:
     """What proves the faces, and what comes before them: stakes outside the dig, the dig, the line again."""
     joints = joints_of(answer)
-    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
+    check = say("forms.diagonals_wall", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
-    told.append(" ".join(edges["passes"][:3]))  # how much is dug stands with the build
+    first = 0 if edges["dug_out"] else 1  # that hubs stand clear of the dig needs no saying
+    told.append(" ".join(edges["passes"][first:3]))  # how much is dug stands with the build
     return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]

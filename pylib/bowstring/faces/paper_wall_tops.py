@@ -6,7 +6,7 @@ from html import escape
 
 from bowstring.report.alone import edges_of, pour_of
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
+from bowstring.report.forms.build_grades import GradesPart, TopRow
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
@@ -20,34 +20,9 @@ def is_level(grades: GradesPart) -> bool:
     return not grades["stop"] and all(abs(top - tops[0]) <= LEVEL for top in tops)
 
 
-def level_told(answer: Answer, grades: GradesPart) -> str:
-    """Return a level top in a line: its level, and what a rod on it reads, where they are known."""
-    if not grades["rows"]:
-        return f"{' '.join(grades['conclusion'])}."
-    top = grades["rows"][0]["outside"]
-    level = say("forms.level_at", level=_with_unit(answer, top)) if top["elevation"] else say("forms.level_top")
-    return f"{level} {_rod(top)}".rstrip()
-
-
-def _with_unit(answer: Answer, top: TopPart) -> str:
-    return f"{top['elevation']} {'ft' if answer['unit'] in ('ft', 'ft-in') else 'm'}"
-
-
-def _rod(top: TopPart) -> str:
-    if not top["rod"]:
-        return ""
-    reads = f"{top['rod']} ({top['rod_marks']})" if top["rod_marks"] else top["rod"]
-    return say("forms.rod_reads", reads=reads)
-
-
-def level_must(answer: Answer, grades: GradesPart) -> str:
-    """Return what a level top must be, for who signs it off: its level and its rod, or that it stands above."""
-    if not grades["rows"]:
-        return say("forms.as_above")
-    top = grades["rows"][0]["outside"]
-    rod = say("forms.rod_short", reads=top["rod"]) if top["rod"] else ""
-    told = [_with_unit(answer, top) if top["elevation"] else "", rod]
-    return "; ".join(filter(None, told)) or say("forms.as_above")
+def level_told(grades: GradesPart) -> str:
+    """Return a level top in a line: how far under it the footing and the dig are, with levels and readings."""
+    return " ".join([f"{' '.join(grades['conclusion'])}.", *grades["below"]])
 
 
 def sizes(answer: Answer) -> list[tuple[str, str]]:

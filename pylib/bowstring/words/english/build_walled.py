@@ -91,7 +91,7 @@ MESSAGES = {
     "walled.ask_level": "Is its top level?",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a licensed engineer.",
     "walled.no_stakes": "No form stakes: the wall's forms stand on its footing.",
-    "walled.line_first": "Set the line on the footing's forms before its pour, too: dowels and key. Steel by the drawing.",
+    "walled.line_first": "Set the line on the footing's forms before its pour, too: dowels and key.",
     "walled.line_again": "After the footing's pour, set the line again on it, from the hubs.",
     "walled.line_again_stakes": "After the footing's pour, set the line again on it, from your stakes.",
     "walled.dig": "Dig {past} past A and B too: {area} in plan, {volume} for each {deep} of depth.",

@@ -64,10 +64,6 @@ MESSAGES = {
     "forms.sign_tops": "Tops at A, M, B, every joint",
     "forms.sign_joints": "Joints marked, cut; depth; when",
     "forms.sign_stakes": "Stakes screwed, low, capped",
-    "forms.level_top": "Top level all along, on both faces.",
-    "forms.level_at": "Top level all along, on both faces: *{level}*.",
-    "forms.rod_reads": "The rod reads *{reads}*.",
-    "forms.rod_short": "rod {reads}",
     "forms.elevation": "elev.",
     "forms.rod": "rod",
     "forms.both_form": "both forms",
@@ -99,6 +95,7 @@ MESSAGES = {
     "forms.tapers": "A {near}, B {far}",
     "forms.level_feet": "4-ft",
     "forms.level_metric": "1.2-m",
+    "forms.diagonals_wall": "*Check:* both diagonals of every bay must read *{shown}*.",
     "forms.diagonals": (
         "*Check:* both diagonals of every bay must read *{shown}*. If one differs, a stake has slid along the curve."
     ),

@@ -35,6 +35,10 @@ MESSAGES = {
     ),
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
     "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
+    "pad.stand_straight": (
+        "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
+    ),
+    "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
     "pad.no_back.wrong": "Una punta cuadrada va detrás de lados rectos, y esta losa no la tiene.",
     "pad.no_back.remedy": "Dé el largo de los lados y una sola punta redonda, o quite la punta cuadrada.",
     "pad.line_against": "Borde contra el edificio",
@@ -53,10 +57,6 @@ MESSAGES = {
     "pad.more_building": "atrás queda bajo, {slope}: pregunte",
     "pad.water_building": "El agua corre al edificio. Déle ~pendiente~ hacia afuera, o pregunte al proyectista.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
-    "pad.stand_straight": (
-        "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
-    ),
-    "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Da vuelta al lado contrario."
     ),

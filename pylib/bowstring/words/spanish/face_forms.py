@@ -64,10 +64,6 @@ MESSAGES = {
     "forms.sign_tops": "Cantos en A, M, B y cada ~junta~",
     "forms.sign_joints": "~Juntas~: corte; hondo; cuándo",
     "forms.sign_stakes": "~Estacas~: tornillo, bajas, ~tapón~",
-    "forms.level_top": "Canto ~a nivel~ a todo lo largo, en las dos caras.",
-    "forms.level_at": "Canto ~a nivel~ a todo lo largo, en las dos caras: *{level}*.",
-    "forms.rod_reads": "El estadal marca *{reads}*.",
-    "forms.rod_short": "estadal {reads}",
     "forms.elevation": "elev.",
     "forms.rod": "estadal",
     "forms.both_form": "las dos ~formas~",
@@ -103,6 +99,7 @@ MESSAGES = {
     "forms.tapers": "A {near}, B {far}",
     "forms.level_feet": "4 ft",
     "forms.level_metric": "1.2 m",
+    "forms.diagonals_wall": "*~Revisión~:* las dos diagonales de cada espacio deben dar *{shown}*.",
     "forms.diagonals": (
         "*~Revisión~:* las dos diagonales de cada espacio deben dar *{shown}*. Si una no da, una ~estaca~ se corrió a "
         "lo largo de la curva."
@@ -116,7 +113,7 @@ MESSAGES = {
         "vuelve a trazar desde ellos."
     ),
     "forms.cut_from": ("{name}, {pieces}: de {boards}"),
-    "forms.diagonals_each": ("*Revise:* las diagonales de cada tramo: {told}."),
+    "forms.diagonals_each": ("*~Revisión~:* las diagonales de cada espacio: {told}."),
     "forms.diagonals_rest": ("las demás *{shown}*"),
     "forms.dig_deep": (
         "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos. Primero los ~trompos~, afuera."
