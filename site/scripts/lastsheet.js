@@ -16,7 +16,7 @@ const ELEMENTS = listed(
 );
 const ATTRIBUTES = listed(
   "aria-hidden,aria-label,aria-labelledby,autocapitalize,autocomplete,class,colspan,cx,cy,d,data-card,data-check," +
-    "data-at,data-do,data-face,data-fill,data-fold,data-for,data-keys,data-kept,data-kind,data-later,data-least-width,data-nth,data-open," +
+    "data-at,data-do,data-face,data-field,data-fill,data-fold,data-for,data-keys,data-kept,data-kind,data-later,data-least-width,data-nth,data-open," +
     "data-stake,data-step,data-steps,disabled,fill,for,height,id,max,maxlength,name,r,role,scope,shape-rendering,spellcheck,tabindex," +
     "text-anchor,type,value,viewBox,width,x,y",
 );

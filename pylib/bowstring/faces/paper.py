@@ -71,6 +71,12 @@ class _Marks:
     old: str
 
 
+def _told(answer: Answer, there: _Marks) -> list[str]:
+    """What stands under the tables: how far off the stakes are, and what was read of the checks."""
+    unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
+    return [text for text in (brief.stands_off(answer), unread, brief.reads_out(answer)) if text]
+
+
 def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> tuple[str, list[Setting]]:
     """The front, and the tables' rows that it has no room for."""
     before, found = firsts(answer), brief.checks(answer)
@@ -82,8 +88,7 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
-    unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
-    told = [text for text in (brief.stands_off(answer), unread, brief.reads_out(answer)) if text]
+    told = _told(answer, there)
     old = [there.old] if there.old else []
     fixed += tall(old, 14.0, 18.0, PAGE_WIDE)
     fixed += sum(tall([text], 14.0, 18.0, PAGE_WIDE) for text in told)

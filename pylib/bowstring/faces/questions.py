@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 ROWS = ("radius", "chord", "sagitta", "arc_length", "central_angle", "tangent_length", "external")
 """The measures of an arc in the order in which they stand on the face."""
 
@@ -25,15 +23,6 @@ _HEADS = {
     "method": (*("method", "stations", "halve_first", "tangent_from", "tapes_from", "parallel", "first_gap"),),
 }
 """Each panel's fields by the first piece of their ids; every other field but the measures stands in the last one."""
-
-
-PIECES = ("before", "after")
-"""How the ids of another piece's fields begin: those before the arc that is staked, and those after it."""
-
-
-def is_lined(typed: Mapping[str, str]) -> bool:
-    """Tell whether anything is typed of another piece than the arc."""
-    return any(name.partition("-")[0] in PIECES and text.strip() for name, text in typed.items())
 
 
 def panel_of(field: str) -> str:

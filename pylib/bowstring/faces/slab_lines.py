@@ -6,9 +6,9 @@ from collections.abc import Iterator
 
 from bowstring.errors import BadJob
 from bowstring.faces.one_line import SAID, USUAL, QuestionLine, capital, length_of, line_of, metres_of
-from bowstring.faces.questions import is_lined, panel_of
+from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.job.terms import DEEPEST_SLAB
+from bowstring.job.terms import DEEPEST_SLAB, is_lined
 from bowstring.units.slopes import STEEPEST, read_slope, show_slope
 from bowstring.words import say
 

@@ -5,6 +5,8 @@ They stand by themselves: who draws an empty form needs no reader of jobs.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 SIDES = ("left", "right")
 OTHER = {"left": "right", "right": "left"}
 
@@ -57,3 +59,11 @@ MOST_MEASURES = 8
 
 MOST_KNOWN = 20
 MOST_OBSTACLES, MOST_CORNERS = 40, 60
+
+PIECES = ("before", "after")
+"""How the ids of another piece's fields begin: those before the arc that is staked, and those after it."""
+
+
+def is_lined(typed: Mapping[str, str]) -> bool:
+    """Tell whether anything is typed of another piece than the arc."""
+    return any(name.partition("-")[0] in PIECES and text.strip() for name, text in typed.items())

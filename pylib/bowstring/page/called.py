@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bowstring.faces.judging import name_of, shown
-from bowstring.faces.questions import is_lined
 from bowstring.faces.settling import givens_of_fields
+from bowstring.job.terms import is_lined
 from bowstring.page.pieces import GROUPS, rows_in
 from bowstring.page.unit import is_unit_open
 from bowstring.words import say

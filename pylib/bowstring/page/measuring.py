@@ -9,9 +9,9 @@ from bowstring.errors import BadJob
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.numbers import numbers
 from bowstring.faces.question_lines import is_edge_open, turn_of
-from bowstring.faces.questions import is_lined, panel_of
+from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
-from bowstring.job.terms import OTHER
+from bowstring.job.terms import OTHER, is_lined
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields

@@ -11,10 +11,9 @@ from collections.abc import Callable, Collection, Mapping
 from typing import cast
 
 from bowstring.errors import bad
-from bowstring.faces.questions import PIECES, is_lined
 from bowstring.job.form import JobForm
 from bowstring.job.line_at import staked_in
-from bowstring.job.terms import OTHER, SIDES, WORK_KEYS
+from bowstring.job.terms import OTHER, PIECES, SIDES, WORK_KEYS, is_lined
 
 Typed = Mapping[str, str]
 Row = dict[str, str]

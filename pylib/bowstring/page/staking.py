@@ -30,14 +30,11 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
     made: dict[str, object] = {"card": card, "count": most, "list": steps_list_html(answered, card, done)}
     if not answered["stops"] and (done_marks or card_at(answered, card)["mark"]):
         made["marks"] = {str(number): mark for number, mark in marks(answered).items()}
-    moved = _moved(answered, asked, link)
-    corners = [] if moved or not done_marks else _corners(answered, asked, done_marks, link)
-    if corners:
-        return made | {"html": _stood_html(corners, asked["fields"]["stood"], _without_corners(asked["fields"]))}
-    if not moved and numbers != done_of(asked["fields"]):
+    stop = _stop(answered, asked, done_marks, link)
+    if stop:
+        return made | {"html": stop}
+    if numbers != done_of(asked["fields"]):
         made["renumbered"] = _renumbered(asked["fields"], numbers, link)
-    if moved:
-        return made | {"html": _stood_html(moved, asked["fields"]["stood"])}
     if asked.get("panel") == "got" and all(way["panel"] in ("got", "ends") for way in answered["ways_out"]):
         from bowstring.page.got import got_panel
 
@@ -97,6 +94,18 @@ def _fixed(answered: Answer, done: Collection[int], link: Callable[[], str]) -> 
     if answered["halve_first"]:
         fields["halve_first"] = str(answered["halve_first"])
     return fields
+
+
+def _stop(answered: Answer, asked: Asked, done_marks: Collection[str], link: Callable[[], str]) -> str:
+    """The stop where something stands by old numbers: stakes, or else a pad's far corners alone; empty where nothing
+    does."""
+    moved = _moved(answered, asked, link)
+    if moved:
+        return _stood_html(moved, asked["fields"]["stood"])
+    corners = _corners(answered, asked, done_marks, link) if done_marks else []
+    if corners:
+        return _stood_html(corners, asked["fields"]["stood"], _without_corners(asked["fields"]))
+    return ""
 
 
 def _corners(

@@ -29,7 +29,7 @@ def rows(html: str) -> list[str]:
 
 
 def question(html: str) -> str:
-    found = re.search(r'class="ask open" .*?data-open="(\w+)">.*?<b>(.*?)</b>', html)
+    found = re.search(r'class="ask open" .*?data-open="(\w+)".*?<b>(.*?)</b>', html)
     return f"{found[1]}: {found[2]}" if found else ""
 
 

@@ -70,7 +70,7 @@ def test_the_concretes_page_begins_with_the_order() -> None:
     call, changes = re.findall(r"<table.*?</table>", page)
     assert "1/2 27' 5\" 24' 8\" joint 5" in text(call) and "3/4 41' 1\" 37' 0\"" in text(call)
     assert 'base 1/2" low all over +0.36 yd³: more than the waste 3-3/4' in text(changes)
-    assert "fills a base up to" in page and "142 of 80 lb" in text(page)
+    assert "fills a base up to" in page and "142 bags of 80 lb" in text(page)
     assert page.index("burns") > page.index("How it comes")
 
 

@@ -139,7 +139,7 @@ def test_what_the_line_is_for_before_the_first_pour() -> None:
 def test_a_walls_stick_speaks_of_forms_and_of_the_wall() -> None:
     wall, walk = answer_to(WALL)["edges"]["stick"], answer_to(WALK)["edges"]["stick"]
     assert wall["how"][0] == "Set the outer form first." and "makes the wall thin" in wall["slip_text"]
-    assert "board first" in walk["how"][0] and "slab narrow" in walk["slip_text"]
+    assert "board first" in walk["how"][0] and "concrete narrow" in walk["slip_text"]
 
 
 def test_a_walls_grade_question_asks_of_its_top() -> None:

@@ -68,16 +68,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "gave_way": cutting.gave_way(made, choice.practice, tape),
         "stakes": stakes,
         "with_spare": with_spare,
-        "stakes_how": how.stakes_how(
-            told,
-            staked,
-            choice,
-            tape,
-            (stakes, with_spare),
-            [_straight(plan, one) for one in straight],
-            any(one.splices for one in straight),
-            bank,
-        ),
+        "stakes_how": _stakes_how(plan, choice, (told, staked), straight, (stakes, with_spare), bank),
         "bank": bank,
         "remedy": remedy(choice, edges, tape),
         "cautions": [say("boards.spring")],
@@ -96,6 +87,18 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
     if not could:
         return [say("pad.no_room")]
     return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past)]
+
+
+def _stakes_how(
+    plan: Plan,
+    choice: Choice,
+    edges: tuple[list[EdgeBoards], list[Staking]],
+    straight: list[StraightStakes],
+    counts: tuple[int, int],
+    bank: list[str],
+) -> list[str]:
+    told, spliced = [_straight(plan, one) for one in straight], any(one.splices for one in straight)
+    return how.stakes_how(*edges, choice, plan.tape, counts, told, spliced, bank)
 
 
 def _straight(plan: Plan, one: StraightStakes) -> str:

@@ -28,13 +28,10 @@ def report_edges(plan: Plan) -> EdgesPart | None:
     if plan.slab is None or plan.width is None or plan.edge is None:
         return None
     marks, tape = marks_of(plan), plan.tape
-    lines = report_lines(plan, marks)
-    bays = report_bays(plan, marks)
-    diagonal, ground = alike_of(bays), Ground(plan, marks)
-    far = plan.taper.last if plan.taper else None
-    lengths = {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}
-    hands = _by_hand(plan, lengths)
-    tight, standing = _is_tight(plan, marks), report_standing(plan)
+    lines, bays, ground = report_lines(plan, marks), report_bays(plan, marks), Ground(plan, marks)
+    far, standing = plan.taper.last if plan.taper else None, report_standing(plan)
+    lengths, tight = {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}, _is_tight(plan, marks)
+    hands, diagonal = _by_hand(plan, lengths), alike_of(bays)
     return {
         "state": "near" if tight or standing else "usual",
         "short": _short(plan, marks, tight),

@@ -42,8 +42,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
     arc, string = length_of(plan, filled.arc.arc_length), opposite(plan, filled)
     side, past = plan.layout.side, overdig_of(plan)
     hands = {} if side is None else {side: arc, "right" if side == "left" else "left": string}
-    dug, pad = outward <= past, filled if isinstance(filled, Pad) else None
-    standing = report_standing(plan)
+    dug, pad, standing = outward <= past, filled if isinstance(filled, Pad) else None, report_standing(plan)
     short, more, conclusion = pad_rows(plan, pad) if pad else _rows(plan, filled)
     return {
         "state": "near" if is_sharp(filled) or standing else "usual",

@@ -12,7 +12,6 @@ MESSAGES = {
     "forms.sign_booked": "Form inspection booked, for",
     "forms.sign_slopes": "Running inside; crossfall, {level} level",
     "forms.diagonals_wall": "*Check:* both diagonals from stake to stake must read *{shown}*.",
-    "forms.diagonals_each": "*Check:* the diagonals from stake to stake: {told}.",
     "forms.diagonals": (
         "*Check:* both diagonals from stake to stake must read *{shown}*. If one differs, a stake has slid along the "
         "curve."

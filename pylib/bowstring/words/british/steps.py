@@ -18,9 +18,6 @@ MESSAGES = {
         "{toward} to {other} must read {length2}. If it doesn't, the straights don't meet at the drawing's angle: "
         "ask."
     ),
-    "kinked.short_behind": (
-        "From {start} go {along} towards {mark}. Square off {off} {hand}, your back to {mark}: {end}."
-    ),
     "step.have_straight": (
         "Find {start}{first_landmark}, the tangent point (TP): the straight ends there and the curve begins. "
         "Mark S on the straight, at least {back} back from {start}: S and {start} show its direction."

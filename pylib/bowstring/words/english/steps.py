@@ -88,13 +88,13 @@ MESSAGES = {
     ),
     "kinked.straight": "Run the line from {mark} past {start} by {along}: {end}.",
     "kinked.check": "Check: {mark} to {end} must read {check}.",
-    "kinked.short_back": "B not set? Mark {mark} on piece {piece}, {back} back from {start}.",
+    "kinked.short_back": "B not set? {mark} {back} back on piece {piece}.",
     "kinked.short_whole": "B not set? Set {mark} where piece {piece} begins, {back} back.",
     "kinked.short_begins": "B not set? Find {mark}, where piece {piece} begins.",
-    "kinked.short_on": "From {mark} go {along} past {start}. Square off {off} {hand}, your back to {mark}: {end}.",
-    "kinked.short_behind": "From {start} go {along} toward {mark}. Square off {off} {hand}, your back to {mark}: {end}.",
+    "kinked.short_on": "{along} past {start}, {off} square {hand}, back to {mark}: {end}.",
+    "kinked.short_behind": "{along} from {start} to {mark}, {off} square {hand}, back to {mark}: {end}.",
     "kinked.short_straight": "From {mark} go {along} past {start}: {end}.",
-    "kinked.short_check": "{mark} to {end} must read {check}.",
+    "kinked.short_check": "{mark} to {end}: {check}.",
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
         "{turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "

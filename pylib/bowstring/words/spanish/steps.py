@@ -100,17 +100,15 @@ MESSAGES = {
     ),
     "kinked.straight": "Prolongue la línea desde {mark}, {along} más allá de {start}: {end}.",
     "kinked.check": "Revise: de {mark} a {end} debe dar {check}.",
-    "kinked.short_back": "¿Falta B? Marque {mark} en el tramo {piece}, {back} atrás de {start}.",
+    "kinked.short_back": "¿Falta B? {mark} a {back} atrás en el tramo {piece}.",
     "kinked.short_whole": "¿Falta B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
     "kinked.short_begins": "¿Falta B? Busque {mark}, donde empieza el tramo {piece}.",
-    "kinked.short_on": (
-        "De {mark} siga {along} más allá de {start}. ~A escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
-    ),
+    "kinked.short_on": "{along} más allá de {start}, ~a escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}.",
     "kinked.short_behind": (
-        "De {start} vaya {along} hacia {mark}. ~A escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
+        "{along} de {start} hacia {mark}, ~a escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
     ),
     "kinked.short_straight": "De {mark} siga {along} más allá de {start}: {end}.",
-    "kinked.short_check": "De {mark} a {end} debe dar {check}.",
+    "kinked.short_check": "De {mark} a {end}: {check}.",
     "step.from_straight": (
         "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
         "escuadra~ a la {turn} (de espaldas a S): ponga {end}{second_landmark}, el PT. Sin cambiar esa distancia "
