@@ -31,7 +31,7 @@ SHOWN_IN_METERS = (
 FAIL = "window.failing = true"
 LINK = write_link({"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}})
 CALL = re.compile(r"""(?:ask|asked|giveFile|openText)\("([a-z_]+)"|\bcall: "([a-z_]+)\"""")
-LATER = {"numbers_later", "face", "link", "warm", "line_at"}
+LATER = {"numbers_later", "face", "link", "warm", "line_at", "set_back"}
 
 
 def calls_of_the_page() -> set[str]:

@@ -73,7 +73,7 @@ def test_a_piece_is_put_at_the_end_and_counts_once_something_stands_in_it(page: 
     assert rows(page)[4:] == ["+ arc"]
     expect(page.locator("[id=after-2-radius]")).to_be_focused()
     page.locator("[id=after-2-radius]").fill("12 ft")
-    expect(told(page, "line-long")).to_have_text(say("pieces.waits"))
+    expect(told(page, "line-long")).to_have_text(say("pieces.waits_turn", number=5))
     expect(page.locator("#line-drawn-echo[data-old] svg")).to_be_visible()  # nothing moves under the fingers
     page.locator("[id=after-2-central_angle]").fill("90")
     page.locator("[id=after-2-turn] .option:has([value=left])").click()

@@ -19,7 +19,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-ROWS = (29, 27, 25, 23, 21, 19, 17)
+ROWS = (25, 23, 21, 19, 17)
 """Heights of a row that the style has for this sheet."""
 
 _HEAD, _HANDS, _FOOT, _GAPS = 62.0, 94.0, 24.0, 44.0
@@ -54,7 +54,7 @@ def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[C
     parts = [
         head_html(answer, say("forms.front"), date, title=title, stakes=not answer["offset"]),
         duo_html(answer, f'<div class="wide">{line}</div>', "form-hand"),
-        f'<div class="low slab drawn-{fitted.drawn}">{slab_svg(answer, id="form-plan")}</div>',
+        f'<div class="low slab drawn-{fitted.drawn}">{slab_svg(answer, id="form-plan")}</div>' if fitted.drawn else "",
         lines_html(lines, off=True),
         f'<div class="form-tables of-{len(shown)}">{"".join(shown)}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
@@ -78,15 +78,16 @@ class _Fitted:
     beside: bool
 
 
-_TRIED = ((False, 150, 25), (False, 110, 23), (True, 110, 19), (True, 90, 17), (True, 70, 17), (True, 50, 17))
-"""Whether all else is smaller, how high the drawing, and the least row with which that is taken."""
+_TRIED = ((False, 150, 25), (False, 110, 23), (True, 110, 19), (True, 90, 17), (True, 70, 17), (True, 0, 17))
+"""Whether all else is smaller, how high the drawing, and the least row with which that is taken; rather none than one
+that nobody can read."""
 
 
 def _fitted(columns: list[Column], joints: int, box: list[str], fixed: Callable[[bool, list[str]], float]) -> _Fitted:
     """Return with which every row stands on the front, the box beside them or under the tables, whichever leaves the
     larger rows; where neither does, as many rows as there is room for."""
     counts = [len(rows) for _name, _head, rows in columns]
-    high = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 24.0
+    high = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 30.0
     found = []
     for beside in (True, False):
         mores = [high if beside and at == joints else 0.0 for at in range(len(counts))]

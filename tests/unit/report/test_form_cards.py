@@ -271,10 +271,10 @@ def test_sides_that_change_bring_back_the_cards_that_hang_on_them() -> None:
 def test_the_far_corners_have_a_card_before_the_dig_and_no_step_pulls_what_proves_them() -> None:
     """20 by 15 ft: the diagonal is 25 ft by 3-4-5. The sides are squared by 12, 16 and 20 ft, 4 times that triangle."""
     card = cards_of(PAD)["corners"]
-    assert card["number"] == 1 and shown(card) == ["15' 0\"", "20' 0\""]
+    assert card["number"] == 1 and shown(card) == ["15' 0\""]
     assert card["right"] is not None and card["right"]["shown"] == "25' 0\""
-    assert "3-4-5: 12' 0\" on A to B, 16' 0\" back, 20' 0\" across." in card["notes"]
-    assert "They go with the dig: set again on the base." in card["notes"]
+    assert "3-4-5: 12' 0\", 16' 0\" back, 20' 0\" across." in card["notes"]
+    assert "The dig takes them: set again after." in card["notes"]
     far = cards_of(FAR_PAD)["corners"]["notes"]
     assert "From the concrete's corners, not your stakes." in far and not any("dig" in note for note in far)
     assert "corners" not in cards_of(FILL)

@@ -131,7 +131,6 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
         return
     yield say("pad.set_back", chord=tape.show(pad.arc.chord))
     yield stand_straight(plan, pad)
-    yield say("fill.form_against", gap=fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet]))
 
 
 def against_told(plan: Plan, pad: Pad) -> Iterator[str]:

@@ -13,7 +13,7 @@ from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
 
 CORNERS = "corners"
-DRAWN = (("A", "A-2", 1), ("A-2", "B-2", 2))
+DRAWN = (("A", "A-2", 1),)
 """What each number of the card is taped between, by its disc."""
 
 
@@ -21,8 +21,7 @@ def corners_card(plan: Plan, pad: Pad) -> CardRow:
     """Return the card: the triangle that squares both sides, how far they run, and lengths that no step has pulled."""
     tape = plan.tape
     values: list[Value] = [pad.arc.chord, pad.sides, plan.layout.job.outward]
-    numbers = [(say("forming.label.corners"), tape.show(pad.sides)), (say("forming.label.far_side"),
-                tape.show(pad.arc.chord))]  # fmt: skip
+    numbers = [(say("forming.label.corners"), tape.show(pad.sides))]
     right = right_of("far_corners", tape.show(pad.diagonal))
     return pass_card(
         CORNERS,

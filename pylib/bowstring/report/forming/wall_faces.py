@@ -79,7 +79,7 @@ def _told(plan: Plan, marks: Marks) -> Iterator[str]:
 def _on_sheet(plan: Plan, marks: Marks) -> Iterator[str]:
     if marks.inner.is_arc and marks.outer.is_arc:
         yield from list(_plywood(plan, marks, practice_of(plan)))[-1:]  # how many sheets, or that none bends
-    yield from list(_footing(plan))[1:]  # the first tells the lengths of its edges
+    yield from list(_footing(plan, short=True))[1:]  # the first tells the lengths of its edges
     yield say("walled.designed")
 
 
@@ -101,7 +101,9 @@ def _plywood(plan: Plan, marks: Marks, practice: Practice) -> Iterator[str]:
                   inner=inner)  # fmt: skip
 
 
-def _footing(plan: Plan) -> Iterator[str]:
+def _footing(plan: Plan, *, short: bool = False) -> Iterator[str]:
+    """Yield the footing's edges, which boards bend to them, and of one that is too low that; ``short``: of the boards
+    the one that does."""
     footing = footing_plan(plan)
     if footing is None:
         return
@@ -111,7 +113,11 @@ def _footing(plan: Plan) -> Iterator[str]:
               out_radius=tape.show(outer.arc.radius), in_radius=tape.show(inner.arc.radius))  # fmt: skip
     boards = report_boards(footing)
     if boards:
-        yield say("walled.footing_boards", told=" ".join(boards["conclusion"]), stakes=boards["with_spare"])
+        yield say(
+            "walled.footing_boards",
+            told=" ".join(boards["conclusion"][: 1 if short else None]),
+            stakes=boards["with_spare"],
+        )
         yield from filter(None, [too_low(footing, form_of(footing), tape)])
 
 

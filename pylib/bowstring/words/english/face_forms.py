@@ -102,9 +102,7 @@ MESSAGES = {
     "forms.screws": (
         "*Screw every stake, both boards.* Two screws where a board pulls off: outer, first stake in; inner, both ends."
     ),
-    "forms.dig": (
-        "Dig {past} past each edge. Hubs outside the dig come first; the line is set again from them after it."
-    ),
+    "forms.dig": "Dig {past} past each edge. Set hubs outside the dig first.",
     "forms.cut_from": ("{name}, {pieces}: from {boards}"),
     "forms.diagonals_each": ("*Check:* the diagonals of each bay: {told}."),
     "forms.diagonals_rest": ("all others *{shown}*"),

@@ -100,7 +100,7 @@ MESSAGES = {
     "walled.ask_level": "¿Va ~a nivel~ arriba?",
     "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un profesional con licencia.",
     "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
-    "walled.line_first": ("Antes de colar la zapata, ponga la línea también en sus ~formas~: anclas y llave."),
+    "walled.line_first": "Antes de colarla, la línea también en sus ~formas~: anclas y llave.",
     "walled.line_again": "Colada la zapata, trace otra vez la línea sobre ella desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
     "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",

@@ -108,10 +108,7 @@ MESSAGES = {
         "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: exterior, segunda "
         "~estaca~; interior, las dos puntas."
     ),
-    "forms.dig": (
-        "Excave {past} más allá de cada borde. Primero los ~trompos~ fuera de la excavación; después de excavar se "
-        "vuelve a trazar desde ellos."
-    ),
+    "forms.dig": "Excave {past} más allá de cada borde. Primero los ~trompos~, afuera.",
     "forms.cut_from": ("{name}, {pieces}: de {boards}"),
     "forms.diagonals_each": ("*~Revisión~:* las diagonales de cada espacio: {told}."),
     "forms.diagonals_rest": ("las demás *{shown}*"),
