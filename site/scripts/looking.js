@@ -7,7 +7,22 @@ import { replace, showMade } from "./made.js";
 const MADE = ["stakes", "checks", "build", "paper", "why"]; // faces that Python makes whole, each in the place of its name
 const LAST = "bowstring.2.face"; // which face was looked at last
 
-export function looking({ root, place, job, steps, voice, last, address, status, announce, words, ask, papered, named, painted }) {
+export function looking({
+  root,
+  place,
+  job,
+  steps,
+  voice,
+  last,
+  address,
+  status,
+  announce,
+  words,
+  ask,
+  papered,
+  named,
+  painted,
+}) {
   let shown = null; // what the face on screen came with
   let paperFor = ""; // what the paper on the page was made for
   let got = {}; // what is typed in the panel of what was got, before it's used

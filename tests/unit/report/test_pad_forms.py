@@ -83,7 +83,7 @@ def test_a_cut_across_shows_the_straight_form_as_thick_as_it_is(job: dict[str, A
 
 def test_paper_tells_the_straight_forms_board_and_gap() -> None:
     paper = " ".join(unescape(re.sub(r"<[^>]+>", "", forms_sides(answer_to(FLAT), "May 31"))).split())
-    assert "straight: sides, back (2x6): 14, 10, 10, 10, 10" in paper
+    assert "straight: sides, back 2x6, 2 of 19' 1-1/2\" and 14' 0\": from 14, 10, 10, 10, 10 ft" in paper
     assert 'Form stakes of the sides and the back stand 1-1/2" off the edge: the 2x6 goes between.' in paper
     assert 'Outer form stakes stand 3/4" outside your stakes: the 1x6 goes between.' in paper
 

@@ -138,7 +138,8 @@ def _bed(plan: Plan, pouring: Pouring) -> str:
     base = plan.said.slab.base or 0.0
     feet, shown = plan.tape.feet, thick(plan.tape, base)
     volume, past = volume_text(pouring.area * base, feet), overdig_of(plan)
-    if plan.slab is None or not past:
+    slab = plan.taper or plan.slab
+    if slab is None or not past or not isclose(pouring.area, slab.area):  # a line's edges aren't its staked arc's alone
         return say("pour.bed", base=shown, volume=volume)
     return say("pour.bed_dug", base=shown, volume=volume, dug=volume_text(area_between(*plan.edges, past) * base, feet))
 
