@@ -17,6 +17,9 @@ from bowstring.words import say
 SENSITIVE = 0.01
 """Part of the radius: a tape mark that moves it by more is told."""
 
+LEAST = 1e-4
+"""Of a radius: a change by less is told as this much."""
+
 
 def report_given(layout: Layout) -> list[GivenRow]:
     """Return the answer's ``given``: every given beside what the arc has, when there were more than two."""
@@ -103,7 +106,7 @@ def sharpness(layout: Layout) -> Iterator[Caution]:
                 "caution.better",
                 field=say(f"measure.{better[0]}"),
                 value=tape.show(value),
-                change=percent(better[1]),
+                change=percent(max(better[1], LEAST)),
             )
         yield caution(
             "caution.sensitive" if change < 1 else "caution.sensitive_all",

@@ -236,3 +236,12 @@ def test_ends_and_ties_that_can_be_mixed_up_are_told():
     assert not told("same landmark", ends={"A": "lamp post", "B": "gate pier"})
     assert told("same object", ties={"A": [post, post]})
     assert not told("same object", ties={"A": [post, {"to": "the wall", "distance": "9 ft"}]})
+
+
+def test_a_mark_that_hardly_moves_a_half_circles_radius_is_told_in_figures_a_crew_reads() -> None:
+    """Of a half circle the mid-ordinate is the radius and where the arc ends hardly counts: 2.8e-05 percent and 0."""
+    answer = answer_to(
+        {"bowstring": 1, "arc": {"radius": "7 ft", "chord": "14 ft"}, "side": "left", "drawn_to": "face"}
+    )
+    told = [text for text in answer["cautions"] if "one mark changes the radius by" in text]
+    assert len(told) == 2 and all("by 0.01%." in text and "e-" not in text for text in told)
