@@ -101,16 +101,14 @@ def _stop(answered: Answer, asked: Asked, done_marks: Collection[str], link: Cal
     does."""
     moved = _moved(answered, asked, link)
     if moved:
-        return _stood_html(moved, asked["fields"]["stood"])
+        return _stood_html(moved)
     corners = _corners(answered, asked, done_marks, link) if done_marks else []
     if corners:
-        return _stood_html(corners, asked["fields"]["stood"], _without_corners(asked["fields"]))
+        return _stood_html(corners, _without_corners(asked["fields"]))
     return ""
 
 
-def _corners(
-    answered: Answer, asked: Asked, done_marks: Collection[str], link: Callable[[], str]
-) -> list[str]:  # fmt: skip
+def _corners(answered: Answer, asked: Asked, done_marks: Collection[str], link: Callable[[], str]) -> list[str]:
     """Return a pad's far corners where they stand by other numbers than those in the fields."""
     stood = asked["fields"].get("stood", "")
     if answered["stops"] or not stood or stood == link():
@@ -147,21 +145,18 @@ def stood_text(moved: Sequence[str]) -> str:
     return say("page.stood_one" if len(moved) == 1 else "page.stood", names=names)
 
 
-def _stood_html(moved: Sequence[str], stood: str, left: str | None = None) -> str:
+def _stood_html(moved: Sequence[str], left: str | None = None) -> str:
     """Return the stop: first the way by which every stake stands on the numbers that hold now; the other one takes the
-    change back. ``left``: what stays done where only these are set again, ``None`` where every stake is."""
-    title = escape(stood_text(moved))
-    again = f'<button type="button" class="btn first" data-do="restart">{escape(say("page.stood_again"))}</button>'
-    if left is not None:
-        words, fields = (
-            escape(say("page.stood_again_these", names=", ".join(moved))),
-            escape(json.dumps({"done": left})),
-        )
-        again = f'<button type="button" class="btn first" data-do="fill" data-fill="{fields}">{words}</button>'
+    change back. ``left``: what stays done where only these are set again, ``None`` where every stake is: no change that
+    moves a stake could be taken back for them."""
+    does, keep = f'data-do="restart">{escape(say("page.stood_again"))}', ""
+    if left is None:
+        keep = f'<button type="button" class="btn plain" data-do="stood">{escape(say("page.stood_keep"))}</button>'
+    else:
+        fields, again = json.dumps({"done": left}), say("page.stood_again_these", names=", ".join(moved))
+        does = f'data-do="fill" data-fill="{escape(fields)}">{escape(again)}'
     return (
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
-        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{title}</p></section></div>'
-        f'<div class="thumb one">{again}'
-        f'<button type="button" class="btn plain" data-do="stood" data-stood="{escape(stood)}">'
-        f"{escape(say('page.stood_keep'))}</button></div>"
+        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{escape(stood_text(moved))}</p></section></div>'
+        f'<div class="thumb one"><button type="button" class="btn first" {does}</button>{keep}</div>'
     )
