@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from bowstring.forming.joints import DEPTH, ISOLATION
 from bowstring.forming.partly import along
 from bowstring.report.forming.deepness import along_arc, deep_of
-from bowstring.report.forming.panels import NEAR_END, apron_ends, jointing_of
+from bowstring.report.forming.panels import NEAR_END, is_within, jointing_of
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import Pouring
 from bowstring.report.forming.quantities import area_text, fine_tape, inch_tape, mark_up, thick, volume_text
@@ -30,7 +30,7 @@ def end_of(plan: Plan, at: float, length: float, where: str, joints: Sequence[fl
     """Return an end ``at`` metres along a slab of a length, with the one of its joints that stands there."""
     near = NEAR_END[plan.layout.job.tape.feet]
     joint = next((number for number, place in enumerate(joints, 1) if abs(place - at) <= near), 0)
-    return ApronEnd(where, joint, not apron_ends(plan, at, at, length))
+    return ApronEnd(where, joint, not is_within(plan, at, length))
 
 
 def ends_of(plan: Plan) -> list[ApronEnd]:

@@ -103,13 +103,13 @@ def _fixed(plan: Plan, slab: Slab | Taper) -> list[float]:
     apron, deep = plan.said.slab.apron, deep_of(plan, places)
     if apron is None or deep is None:
         return []
-    return [places.share(at) for at in apron_ends(plan, apron.start, apron.end, places.length)]
+    return [places.share(at) for at in (apron.start, apron.end) if is_within(plan, at, places.length)]
 
 
-def apron_ends(plan: Plan, start: float, end: float, length: float) -> list[float]:
-    """Return which of an apron's ends lie within a slab of a length, metres: at its own end there is no joint."""
+def is_within(plan: Plan, at: float, length: float) -> bool:
+    """Tell whether an apron's end, metres, lies within a slab of a length: at the slab's own end there is no joint."""
     near = NEAR_END[plan.layout.job.tape.feet]
-    return [at for at in (start, end) if near < at < length - near]
+    return near < at < length - near
 
 
 def _offers(slab: Slab | Taper, most: float, limit: float, fixed: Sequence[float]) -> tuple[Panels, ...]:

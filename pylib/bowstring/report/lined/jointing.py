@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from bowstring.forming.line.panels import LinePanels, Stops, fewest, spread
 from bowstring.forming.line.sweep import Sweep
 from bowstring.job.forming import MOST_PANELS
-from bowstring.report.forming.panels import COUNT, NEAR_END, apron_ends, limit_of, longest_of
+from bowstring.report.forming.panels import COUNT, NEAR_END, is_within, limit_of, longest_of
 from bowstring.report.lined.deepness import deep_along, place_of
 from bowstring.report.lined.plan import LinePlan
 
@@ -62,8 +62,8 @@ def _stops(plan: LinePlan) -> Stops:
         return ()
     line, near = slab.line, NEAR_END[plan.tape.feet]
     found: list[tuple[float, ...]] = [()] * len(line.pieces)
-    for at in apron_ends(plan.plan, apron.start, apron.end, line.length):
-        if all(abs(at - station) > near for station in line.stations):
+    for at in (apron.start, apron.end):
+        if is_within(plan.plan, at, line.length) and all(abs(at - station) > near for station in line.stations):
             piece, share = place_of(Sweep(slab), at)
             found[piece] = (*found[piece], share)
     return tuple(found)
