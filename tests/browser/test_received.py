@@ -41,7 +41,9 @@ def test_a_link_opens_on_the_stakes_and_says_that_it_was_sent(sent: Page) -> Non
     assert kept["arc-chord"] == "44 ft" and kept["received"].startswith("Lodge drive ")
 
 
-def test_on_a_desk_what_was_sent_stands_above_the_numbers_and_hides_none_of_them(open_page: Callable[..., Page]) -> None:
+def test_on_a_desk_what_was_sent_stands_above_the_numbers_and_hides_none_of_them(
+    open_page: Callable[..., Page],
+) -> None:
     page = open_page(1280, 720, f"#{write_link(JOB)}")  # type: ignore[arg-type]
     page.wait_for_selector(f"{SIGN}[data-face=stakes] #card-head")
     said, drawing = (page.locator(place).bounding_box() for place in ("#sent", "#live-drawing svg"))
