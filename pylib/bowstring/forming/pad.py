@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import acos, asin, cos, hypot, pi, sqrt
+from math import acos, hypot, pi
 
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
@@ -158,23 +158,6 @@ class Pad:
         if left <= 0:
             return 0.0
         return Segment(Arc.of_angle(self.arc.radius, acos(max(-1.0, 1 - left / self.arc.radius)))).area
-
-    def within(self, wide: float) -> float:
-        """Return the area within ``wide`` metres of a form, square metres: of the curves, the sides and the back.
-
-        What is left lies under an arc of the same center that is smaller by the band, between lines so far inside.
-        """
-        inner, half = self.arc.radius - wide, self.arc.chord / 2 - wide
-        if half <= 0:
-            return self.area
-        center = -self.arc.radius * cos(self.arc.half_angle)
-        behind = self.sides / 2 if self.both else self.sides - wide
-        foot = -(center + behind)  # what a height under the arc has to be over, for anything to be left there
-        if foot >= inner:
-            return self.area
-        reach = half if foot <= 0 else min(half, sqrt((inner - foot) * (inner + foot)))
-        round_part = reach * sqrt((inner - reach) * (inner + reach)) + inner**2 * asin(min(1.0, reach / inner))
-        return self.area - self.ends * (round_part - 2 * foot * reach)
 
 
 Filled = Segment | Pad

@@ -15,6 +15,7 @@ from shapely.ops import unary_union
 from bowstring.forming.grid import grid, rows_of, squarish
 from bowstring.forming.joints import LEAST_CORNER, RATIO
 from bowstring.forming.pad import Pad, takes_sides
+from bowstring.forming.rest import within
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point
 
@@ -74,9 +75,9 @@ def test_what_is_near_all_forms_is_shapelys(made: Pad, part: float) -> None:
     left = under.intersection(box(wide, wide - made.sides if not made.both else -9e3, arc.chord - wide, 9e3))
     if made.both:
         left = left.intersection(translate(scale(under, 1, -1, origin=(0, 0)), 0, -made.sides))
-    assert made.within(wide) == pytest.approx(made.area - left.area, abs=4e-6 * made.area)
+    assert within(made, wide) == pytest.approx(made.area - left.area, abs=4e-6 * made.area)
     drawn_in = polygon(made).buffer(-wide, join_style="mitre").area  # simplified by a hundredth of the band
-    assert made.within(wide) == pytest.approx(made.area - drawn_in, abs=5e-3 * made.area)
+    assert within(made, wide) == pytest.approx(made.area - drawn_in, abs=5e-3 * made.area)
 
 
 def test_sums_by_hand() -> None:

@@ -9,6 +9,7 @@ from bowstring.forming.deep import Deep
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
+from bowstring.forming.rest import within_to
 from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.plan import Plan, slab_of
@@ -96,9 +97,9 @@ class FillBody:
         return slab.area_from_back(share) if isinstance(slab, Pad) and runs_back(slab) else slab.area_to(share)
 
     def bands_to(self, wide: float, share: float) -> float:
-        """Return the area up to such a share that lies within ``wide`` metres of a form, square metres: taken to go
-        with the area, since how far a pour reaches is told no finer."""
-        return self.slab.within(wide) * self.area_to(share) / self.slab.area
+        """Return the area up to such a share that lies within ``wide`` metres of a form, square metres."""
+        slab = self.slab
+        return within_to(slab, wide, share, back=runs_back(slab))
 
 
 @dataclass(frozen=True)
