@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import acos, hypot, pi
+from math import acos, hypot, pi, tan
 
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
@@ -101,6 +101,21 @@ class Pad:
     def area(self) -> float:
         """The area, square metres: the segment, or two of it, and the rectangle."""
         return self.ends * self.curve.area + self.arc.chord * self.sides
+
+    def dug(self, past: float) -> float:
+        """Return the area that is dug so far past every edge, metres, square metres: none past what stands at its back.
+
+        A band along all that is dug past; a curve's is longer outside by its angle times half of the band, and at a
+        corner that turns by an angle the two bands meet in the square of the band times the tangent of half of it.
+
+        >>> made = Pad(Arc.of_angle(3.0, pi / 2), 4.0, against=True)
+        >>> round(made.dug(1.0) / (pi * 4 * 4 / 2 + 8 * 4), 9)
+        1.0
+        """
+        arc, square = self.arc, past * past
+        along = self.ends * arc.arc_length + 2 * self.sides + (arc.chord if self.backed else 0.0)
+        curves, corners = self.ends * arc.half_angle, 2 * self.ends * tan((pi / 2 - arc.half_angle) / 2)
+        return self.area + past * along + square * (curves + corners + (2.0 if self.backed else 0.0))
 
     @property
     def ends(self) -> int:

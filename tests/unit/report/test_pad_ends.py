@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 import re
 from html import unescape
-from math import cos, dist, sin
+from math import cos, dist, pi, sin
 from typing import Any
 
 import pytest
@@ -39,7 +39,34 @@ def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_o
     assert cards["form_dig"].endswith("Paint the dig line to the building.")
     marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
     assert marks[0]["form_line"] != marks[1]["form_line"]
-    assert told["pour"] == formed["pour"]
+
+
+def test_a_strip_at_a_building_is_no_concrete() -> None:
+    """20 ft by 1/2 in by 4 in less: of 152.36 ft³ 0.28. The base stands under it, too, and isn't dug past the building:
+    20 by 15 ft with a foot at both sides, the half circle of 11 ft, at 4 in. The call is measured from the building,
+    1/2 in farther out than the same part of a slab that begins there."""
+    base = {"base": "4 in"}
+    formed, told = (answer_to({**job, "slab": {**job["slab"], **base}})["pour"] for job in (PAD, AGAINST))
+    assert told is not None and formed is not None
+    assert (formed["volume"] - told["volume"]) / FOOT**3 == pytest.approx(20 / 24 / 3)
+    assert told["area"] / FOOT**2 == pytest.approx(50 * pi + 20 * (15 - 1 / 24))
+    lines = " ".join(told["lines"])
+    assert 'The isolation strip at the building, 1/2", is taken out of the concrete.' in lines
+    under, dug = (50 * pi + 300) / 81, (22 * 15 + 121 * pi / 2) / 81
+    assert f"is {under:.2f} yd³ in place under the slab, {dug:.2f} yd³ over the whole dig" in lines
+    assert f"{(22 * 16 + 121 * pi / 2) / 81:.2f} yd³ over the whole dig" in " ".join(formed["lines"])
+    assert told["reach_where"] == "from the building, toward the curve"
+    half = told["reach"][0]
+    left = half["share"] * (50 * pi + 20 * (15 - 1 / 24))
+    assert half["call"] / FOOT == pytest.approx(left / 20 + 1 / 24)
+
+
+def test_a_thick_edge_at_a_building_is_asked_about() -> None:
+    slab = {**AGAINST["slab"], "edge_width": "12 in", "edge_depth": "10 in"}
+    for job, asked in (({**AGAINST, "slab": slab}, True), (AGAINST, False)):
+        pour = answer_to(job)["pour"]
+        assert pour is not None
+        assert any("figured as thick as the others: ask" in text for text in pour["lines"]) is asked
 
 
 @pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])
