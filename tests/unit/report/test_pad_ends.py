@@ -11,9 +11,17 @@ from typing import Any
 import pytest
 
 from bowstring import BadJob, answer, answering, read_link, write_link
+from bowstring.drawings.dxf import layout_dxf
 from bowstring.faces.checks import checks_html
+from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
+from bowstring.faces.settling import givens_of_fields
+from bowstring.faces.slab_lines import slope_line
+from bowstring.page.entries import Entries
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.slab_panels import slope_html
+from bowstring.sheet.of_line import title_of
+from bowstring.sheet.text import sheet_text
 from helping import answer_to
 from unit.report.test_build_pad import BOTH, FOOT, PAD, shape
 
@@ -162,3 +170,26 @@ def test_the_form_sheet_of_a_pad_says_so_and_signs_its_far_tops() -> None:
     assert 'Total fall over the slab: 2-3/4".' in said
     plan = unescape(sides[sides.index("low slab pad-") :])
     assert "diagonal 20' 6-1/4" in plan and ">A-2<" in plan and "1.04%" in plan
+
+
+def test_a_pad_without_a_title_is_called_one_wherever_a_title_stands() -> None:
+    """On the paper's sides, in the text, in the drawing file; what fills a curve without sides is still its arc."""
+    told = answer_to(AGAINST)
+    heads = re.findall(r"<h2[^>]*>(.*?)</h2>", paper_html(told, "", date="May 31"))
+    assert heads and all("A pad" in head for head in heads)
+    assert sheet_text(told).startswith("A pad") and "A pad" in layout_dxf(told)
+    assert title_of(answer_to({**PAD, "slab": {"thickness": "4 in", "fills": True}})) == "An arc"
+    assert title_of(answer_to({**AGAINST, "title": "Patio"})) == "Patio"
+
+
+def test_the_panel_of_the_slope_asks_in_the_pads_own_words() -> None:
+    """Each of the three is there, and the page's style shows one of them; the line under the panel says it alike."""
+    panel = slope_html(Entries({}, {}))
+    low = panel[panel.index('id="grade-low"') :]
+    assert '<span data-fills="no">the outside</span>' in low and '<span data-ends="one">the curve</span>' in low
+    assert '<span data-ends="one">across from the curve</span><span data-ends="both">the other curve</span>' in low
+    assert '<span data-fills="yes">Slope, square to A to B</span>' in panel
+    typed = fields_of_job({**PAD, "grade": {"slope": 1, "high": "A", "cross": 2, "low": "inside"}})  # type: ignore[arg-type]
+    for taken, words in (({}, "2% down from the curve"), ({"slab-fills": ""}, "2% down to the inside")):
+        said = {name: text for name, text in {**typed, **taken}.items() if text}
+        assert words in slope_line(givens_of_fields(said), said)["text"]

@@ -73,6 +73,8 @@ MESSAGES = {
     "numbers.slope_down.right": "down {cross}% to the right",
     "numbers.slope_down.inside": "{cross}% down to the inside",
     "numbers.slope_down.outside": "{cross}% down to the outside",
+    "numbers.slope_down.outside.of_fill": "{cross}% down to the curve",
+    "numbers.slope_down.inside.of_fill": "{cross}% down from the curve",
     "numbers.slope_flat": "flat across",
     "numbers.slope_no_edge": "low edge not given",
     "numbers.slope_crown": "crown {crown}",

@@ -77,6 +77,8 @@ MESSAGES = {
     "numbers.slope_down.right": "baja {cross}% a la derecha",
     "numbers.slope_down.inside": "baja {cross}% hacia adentro",
     "numbers.slope_down.outside": "baja {cross}% hacia afuera",
+    "numbers.slope_down.outside.of_fill": "baja {cross}% hacia la curva",
+    "numbers.slope_down.inside.of_fill": "baja {cross}% desde la curva",
     "numbers.slope_flat": "~a nivel~ a lo ancho",
     "numbers.slope_no_edge": "falta el borde bajo",
     "numbers.slope_crown": "bombeo {crown}",
