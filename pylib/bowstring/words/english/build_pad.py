@@ -138,4 +138,5 @@ MESSAGES = {
     # drawn
     "pad.draw_sides": "sides {sides}, A to B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
+    "pad.draw_building": "building",
 }

@@ -141,4 +141,5 @@ MESSAGES = {
     "pad.sign_diagonals": "Dos diagonales, a A-2, B-2",
     "pad.draw_sides": "lados {sides}, A-B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
+    "pad.draw_building": "edificio",
 }
