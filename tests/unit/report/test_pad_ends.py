@@ -15,8 +15,10 @@ from bowstring.drawings.dxf import layout_dxf
 from bowstring.faces.checks import checks_html
 from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
+from bowstring.faces.passes import layout_cards
 from bowstring.faces.settling import givens_of_fields
 from bowstring.faces.slab_lines import slope_line
+from bowstring.faces.stakes import stakes_html
 from bowstring.page.entries import Entries
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.slab_panels import slope_html
@@ -193,3 +195,38 @@ def test_the_panel_of_the_slope_asks_in_the_pads_own_words() -> None:
     for taken, words in (({}, "2% down from the curve"), ({"slab-fills": ""}, "2% down to the inside")):
         said = {name: text for name, text in {**typed, **taken}.items() if text}
         assert words in slope_line(givens_of_fields(said), said)["text"]
+
+
+@pytest.mark.parametrize(("reads", "told"), [
+    # A-2 moved 2 in toward B-2 along the back: B to A-2 is the root of (240 - 2)² and 180², 298.40 in
+    (("25'", "24' 10-3/8\"", "19' 10\""), ["A-2 stands about 2\" toward B-2: set it again."]),
+    # B-2 2 in too far back: A to B-2 is the root of 240² and 182², 301.20 in
+    (("25' 1-1/4\"", "25'", "20'"), ["B-2 stands about 2\" too far back: set it again."]),
+    (("25'", "25'", "20' 2\""), ["Both diagonals are in: tape A-2 to B-2 again, then pull both sides again."]),
+    (("25' 3\"", "25' 3\"", "20'"), ["No one corner explains these: square and pull both sides again."]),
+    (("25'", "25' 3\"", ""), ["Tape all three: then they tell which corner is off."]),
+    (("25'", "25'", "20'"), []),
+])  # fmt: skip
+def test_what_was_read_at_the_far_corners_is_told_by_the_corner(reads: tuple[str, ...], told: list[str]) -> None:
+    """20 by 15 ft: sums by hand beside each."""
+    read = [{"check": key, "value": value} for key, value in zip(("A-B-2", "B-A-2", "A-2-B-2"), reads, strict=True)]
+    answered = answer_to({**PAD, "read": read})
+    about = [re.sub(r"about (1' )?[\d/-]+\"", 'about 2"', text) for text in answered["far_checks"]["told"]]
+    assert about == told
+    for text in answered["far_checks"]["told"]:
+        if "about" in text:
+            assert re.search(r"about (1-(3/4|7/8)|2(-1/8|-1/4)?)\"", text), text
+    html = checks_html(answered)
+    assert ("Set the far corners again: step" in html) is bool(told)
+    if told:
+        step = int(re.findall(r'data-step="(\d+)"', html)[-1])
+        assert 'data-kind="form_corners"' in stakes_html(answered, step)
+
+
+def test_the_far_corners_card_leads_to_where_something_else_is_typed() -> None:
+    told = answer_to(PAD)
+    step = len(layout_cards(told)) + 1
+    card = stakes_html(told, step)
+    assert 'data-kind="form_corners"' in card
+    assert re.search(r'data-do="face" data-face="checks">I got something else<', card)
+    assert "I got something else" not in stakes_html(told, step + 1)
