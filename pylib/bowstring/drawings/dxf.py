@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from math import atan2, degrees
 
 from bowstring.drawings.coordinates import Coordinates, Place, coordinates
+from bowstring.report.alone import untitled
 from bowstring.report.forms.answer import Answer
 from bowstring.report.named import named_through
 from bowstring.units.plain_signs import in_plain_signs
@@ -77,7 +78,7 @@ def _corners(answer: Answer, places: Coordinates) -> list[Place]:
 
 
 def _lines(answer: Answer, places: Coordinates) -> list[str]:
-    return [answer["title"] or say("sheet.untitled"), answer["hand"], *_told(answer, places)]
+    return [answer["title"] or untitled(answer), answer["hand"], *_told(answer, places)]
 
 
 def _row_at(answer: Answer, places: Coordinates, height: float, row: int) -> Place:

@@ -9,7 +9,7 @@ from bowstring.drawings.stepdiscs import draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.alone import edges_of, grades_of
 from bowstring.report.forming.fill_edges import FILLS
-from bowstring.report.forming.pass_corners import CORNERS
+from bowstring.report.forming.passes import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
@@ -26,6 +26,7 @@ _THICKEST = 3.0
 _ON_BED = frozenset({"stake", "outside", "inside"})
 _DEPTHS = {"bottom": _BOTTOM, "base": _BED}
 _BEFORE = ("form_hubs", "form_dig")
+_SETTING = ("form_stakes", "form_boards")
 _FORMED = ("form_stakes", "form_boards", "form_tops", "form_pour")
 
 
@@ -75,7 +76,8 @@ class PassSection:
         grades = grades_of(self.answer) if fall else None
         low = grades["low"] if grades else None
         tops = {at: _GROUND + (_DROP if low == side else 0.0) for side, at in (("outside", outer), ("inside", inner))}
-        for at, way, thick in ((outer, -1.0, 1.0), (inner, 1.0, _across_thick(self.answer))):
+        stand = [(outer, -1.0, 1.0), (inner, 1.0, _across_thick(self.answer))]
+        for at, way, thick in stand[_unformed(self.answer, self.card) :]:
             back = at + way * _BOARD * thick
             self._box(at, tops[at], back, _BED + 3.0, "stake")
             self._pointed(back + way * 5.0, tops[at] + 6.0, _BOTTOM + 12.0, "stake")
@@ -147,6 +149,14 @@ def _across_thick(answer: Answer) -> float:
     if edges is None or edges["both_ends"] or edges["straight_gap"] is None or not edges["curve_gap"]:
         return 1.0
     return min(_THICKEST, max(1.0, edges["straight_gap"] / edges["curve_gap"]))
+
+
+def _unformed(answer: Answer, card: CardRow) -> int:
+    """How many of the two edges have no form yet, the curve first: no board bends to it, and nobody knows what does."""
+    edges = edges_of(answer)
+    if edges is None or edges["straight_gap"] is None or edges["curve_gap"] or card["kind"] not in _SETTING:
+        return 0
+    return 2 if edges["both_ends"] else 1
 
 
 def _stake_at(answer: Answer) -> float:

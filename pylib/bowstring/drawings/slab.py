@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from bowstring.drawings.slab_board import board_svg
-from bowstring.drawings.slab_fill import FILLED
+from bowstring.drawings.slab_fill import FILLED, draw_back
 from bowstring.drawings.slab_pages import PAGES
 from bowstring.drawings.slab_sketch import SlabSketch
 from bowstring.report.alone import boards_of, grades_of, joints_of, pour_of
@@ -40,6 +40,8 @@ def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id:
     elif page in _THERE and not _THERE[page](answer):
         made.plain()
     else:
+        if made.shape.filled:
+            draw_back(made)
         (FILLED if made.shape.filled else PAGES)[page](made)
     return made.finish()
 

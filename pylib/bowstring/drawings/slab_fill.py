@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from bowstring.drawings.boxes import Box
+from bowstring.drawings.building import HATCH, draw_building
 from bowstring.drawings.labels import FAINT, LEADER, Label
 from bowstring.drawings.slab_pages import foot
 from bowstring.drawings.slab_sketch import LEFT, RIGHT, SlabSketch
@@ -16,6 +17,7 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
 from bowstring.report.alone import grades_of, joints_of, pour_of
+from bowstring.report.forming.pad_edges import BACK
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import GridRow
@@ -121,15 +123,36 @@ def _string(made: SlabSketch) -> None:
     made.sketch.words(text, (start[0], start[1] + 19.0), "number")
 
 
+def draw_back(made: SlabSketch) -> None:
+    """What stands there already at the back of straight sides: a building's face, and its name."""
+    if not _against(made):
+        return
+    shape = made.shape
+    face = draw_building(made.sketch.drawing, *(shape.string(share, shape.sides) for share in (-1.0, 1.0)))
+    made.sketch.ground.take_lines(face, LEADER)
+    x, foot = shape.on("inside", 0.0)
+    made.sketch.words(say("pad.draw_building"), (x, foot + HATCH + 14.0), "number", "middle", "quiet")
+
+
+def _against(made: SlabSketch) -> bool:
+    """Whether the back is no form of its own."""
+    return made.edges is not None and any(row["key"] == BACK and not row["set"] for row in made.edges["lines"])
+
+
+def _under(made: SlabSketch, line: int) -> Point:
+    """Where a line of words stands under the back's middle, a building's name the first of them."""
+    x, foot = made.shape.on("inside", 0.0)
+    return x, foot + 19.0 + 17.0 * (line + 1) + 4.0 if _against(made) else foot + 19.0 + 17.0 * line
+
+
 def _sides(made: SlabSketch) -> None:
     """How long the sides and the string are."""
     edges, shape = made.edges, made.shape
     assert edges is not None
     made.sketch.lines([[shape.string(-1.0), shape.string(1.0)]], "string")
-    x, foot = shape.on("inside", 0.0)
     chord = next(row["chord_shown"] for row in edges["lines"] if row["key"] == "outside")
     text = say("pad.draw_sides", sides=edges["sides_shown"], chord=chord)
-    made.sketch.words(text, (x, foot + 19.0), "number", "middle")
+    made.sketch.words(text, _under(made, 0), "number", "middle")
 
 
 def _diagonal(made: SlabSketch) -> None:
@@ -140,7 +163,7 @@ def _diagonal(made: SlabSketch) -> None:
     made.sketch.lines([corner], "line soft cut")
     made.sketch.ground.take_lines(corner, FAINT)
     text = say("pad.draw_diagonal", shown=edges["diagonal_shown"])
-    made.sketch.words(text, (shape.on("inside", 0.0)[0], shape.on("inside", 0.0)[1] + 36.0), "number", "middle")
+    made.sketch.words(text, _under(made, 1), "number", "middle")
     for end, share in (("A", -1.0), ("B", 1.0)):
         made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 

@@ -116,7 +116,7 @@ def _cut(part: BoardsPart) -> Iterator[str]:
     yield heading(say("boards.cut_head"), say("boards.cut_from", lengths=part["stock_shown"], unit=unit).strip())
     rows = [Row(row["name"], [row["needs"], row["boards"]], small=row["board"], over=True) for row in part["cut"]]
     yield table([say("boards.needs"), boards], rows, say("boards.cut_head"))
-    yield paragraph(part["cut_note"])
+    yield paragraph(part["cut_note"]) if part["cut_note"] else ""  # none for straight forms alone
     yield paragraphs(part["gave_way"])
     splices = [(edge["name"], splice) for edge in part["edges"] for splice in edge["splices"]]
     if splices:

@@ -8,7 +8,9 @@ from html import escape
 
 from bowstring.drawings.checked import checked_svg
 from bowstring.faces.checks_line import verdict_line
+from bowstring.faces.passes import layout_cards
 from bowstring.faces.stopped import stopped_html
+from bowstring.report.forming.passes import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
@@ -60,7 +62,7 @@ def checks_html(answer: Answer, anew: str = "") -> str:
         f"{_head(told, kind)}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
-        f"{_far(answer['far_checks'])}{_signed(read)}{_lost(read)}</div>"
+        f"{_far(answer)}{_signed(read)}{_lost(read)}</div>"
     )
 
 
@@ -272,8 +274,9 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
         )
 
 
-def _far(far: FarChecks) -> str:
+def _far(answer: Answer) -> str:
     """What proves a pad's far corners, in a list of its own: its stakes are others, set on a card of the forms."""
+    far: FarChecks = answer["far_checks"]
     if not far["rows"]:
         return ""
     read = {row["check"]: row for row in far["read"]}
@@ -282,8 +285,21 @@ def _far(far: FarChecks) -> str:
     told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")
     return (
         f'<section class="far"><h2>{escape(say("face_checks.far"))}</h2><p>{escape(told)}</p>'
-        f'<ul class="checks">{"".join(listed)}</ul></section>'
+        f'<ul class="checks">{"".join(listed)}</ul>{_far_found(answer, far["told"])}</section>'
     )
+
+
+def _far_found(answer: Answer, told: Sequence[str]) -> str:
+    """What the far corners' readings mean, and the way to their card."""
+    if not told:
+        return ""
+    lines = "".join(f'<p class="who">{marked(text)}</p>' for text in told)
+    button = ""
+    if CORNERS in answer["second_pass"]:
+        step = len(layout_cards(answer)) + answer["second_pass"].index(CORNERS) + 1
+        words = escape(say("face_checks.far_again", step=step))
+        button = f'<button type="button" class="btn" data-do="go" data-step="{step}">{words}</button>'
+    return f'<div class="found" role="status">{lines}{button}</div>'
 
 
 def _input_id(number: int, nth: int, count: int) -> str:

@@ -11,9 +11,11 @@ from dataclasses import dataclass
 from math import cos, hypot, pi, sin, tan
 
 from bowstring.drawings.boxes import text_width
+from bowstring.drawings.building import HATCH
 from bowstring.drawings.svg import SIZES, Drawing, Point
 from bowstring.drawings.turn import ends_of
 from bowstring.faces.judging import shown
+from bowstring.faces.live_pad import Behind, behind_of, draw_behind
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.geometry.arc import Arc
 from bowstring.units.tape import Tape
@@ -31,7 +33,7 @@ _STEEP = 1.45
 @dataclass(frozen=True)
 class _Asked:
     """All that the drawing hangs on: the arc, ``None`` while there is none, the tape that shows it, what stands at A
-    and B, the hand, the measure in focus, and whether it is a low one."""
+    and B, the hand, the measure in focus, whether it is a low one, and what lies behind the arc."""
 
     arc: Arc | None
     tape: Tape
@@ -39,39 +41,44 @@ class _Asked:
     side: str | None
     focus: str
     short: bool
+    behind: Behind | None
 
 
 @dataclass(frozen=True)
 class _Room:
-    """What a drawing may take of its height: from ``top`` down to ``bottom``, then words on the line at ``words``."""
+    """What a drawing may take of its height: from ``top`` down to ``bottom``, then words on the line at ``words``;
+    ``sides``: straight sides behind the arc are drawn no longer, and no longer than they are."""
 
     height: float
     top: float
     bottom: float
     words: float
+    sides: float
 
 
 def _room(short: bool) -> _Room:
-    return _Room(112.0, 12.0, 98.0, 0.0) if short else _Room(184.0, 12.0, 152.0, 173.0)
+    return _Room(112.0, 12.0, 98.0, 0.0, 0.0) if short else _Room(184.0, 12.0, 152.0, 173.0, 44.0)
 
 
 class _Figure:
     """The drawing in the making, in the arc's own frame: x from the chord's middle to the right, y toward the curve, in
     radii."""
 
-    def __init__(self, half: float, side: str | None, room: _Room, corner: bool) -> None:
+    def __init__(self, half: float, side: str | None, room: _Room, corner: bool, behind: Behind | None) -> None:
         self.half, self.side, self.room = half, side, room
         self.reach, self.rise = sin(half), 1 - cos(half)
         self.apex = self.reach * tan(half) if half < _STEEP else 0.0
         self.drawing: Drawing
         wide = 1.0 if half > pi / 2 else self.reach
         bottom = room.bottom - (0.0 if side is None or room.words else _UNDER)
-        free, below = bottom - room.top, 0.0 if side else self.rise
+        most = room.sides if behind else 0.0
+        free, below = bottom - room.top - most, self.rise if side is None or (behind and behind.both) else 0.0
         above = self.apex if corner and self.apex else self.rise
         self.scale = min(_REACH / wide, free / (above + below))
         if (self.apex + below) * self.scale <= free:
             above = max(above, self.apex)
-        self.base = (room.top + bottom + (above - below) * self.scale) / 2
+        self.sides = min(most, behind.sides * self.scale) if behind else 0.0
+        self.base = (room.top + bottom - self.sides + (above - below) * self.scale) / 2
 
     def at(self, x: float, y: float) -> Point:
         """Return a place on paper."""
@@ -97,7 +104,8 @@ class _Figure:
 def live_drawing(arcs: Arcs, typed: Typed, *, side: str | None, focus: str, short: bool) -> str:
     """Return the drawing as SVG; ``focus`` is the id of the field in focus, ``short`` a lower drawing."""
     arc, ends = arcs.settled.arc if arcs.settled else None, (typed.get("ends-A", ""), typed.get("ends-B", ""))
-    return _drawn(_Asked(arc, arcs.shown, ends, side, focus, short))
+    behind = None if short else behind_of(arcs, typed, arc, side)  # a low one has no room for more than the arc
+    return _drawn(_Asked(arc, arcs.shown, ends, side, focus, short, behind))
 
 
 @remembered(4)  # a key in any field but the arc's changes nothing of it
@@ -106,10 +114,13 @@ def _drawn(asked: _Asked) -> str:
     measure = asked.focus.removeprefix("arc-") if arc else ""
     corner = measure in ("tangent_length", "external")
     half = arc.half_angle if arc else _USUAL_HALF
-    figure = _Figure(half, asked.side if arc else "left", _room(short), corner or arc is None)
+    figure = _Figure(half, asked.side if arc else "left", _room(short), corner or arc is None, asked.behind)
     figure.drawing = _drawing(asked)
     _straights(figure, measure, full=not short or corner)
     named = _name_of_string(asked, figure, measure)
+    if asked.behind:
+        a, b = (figure.at(way * figure.reach, 0.0) for way in (-1, 1))
+        draw_behind(figure.drawing, asked.behind, (a, b), figure.sides, figure.curve())
     _lines(figure, measure, _extent(named))
     _ends(figure)
     if named:
@@ -131,6 +142,8 @@ def _drawing(asked: _Asked) -> Drawing:
         values = {"chord": asked.tape.show(arc.chord), "sagitta": asked.tape.show(arc.sagitta)}
         hand = say(f"numbers.hand.{side}") if side else ""
         described = say("numbers.drawing_arc" if side else "numbers.drawing_both", **values, hand=hand)
+        if asked.behind:
+            described += " " + say("numbers.drawing_building" if asked.behind.against else "numbers.drawing_sides")
     return Drawing(id="live", title=title, description=described)
 
 
@@ -266,6 +279,10 @@ def _words(figure: _Figure, asked: _Asked) -> None:
         open_side = say("numbers.other_side")
         figure.words(open_side, _MIDDLE, y, "number", "quiet")
         free -= text_width(open_side, "number") / 2 + 6.0
+    elif asked.behind and asked.behind.against:
+        building = say("numbers.building")
+        figure.words(building, _MIDDLE, min(y, figure.base + figure.sides + HATCH + 10.0), "number", "quiet")
+        free -= text_width(building, "number") / 2 + 6.0
     told = dict(zip("AB", asked.ends, strict=True))
     for end, (x, anchor) in zip(figure.ends, ((6.0, "start"), (_WIDTH - 6.0, "end")), strict=True):
         name = _cut(told[end], free)

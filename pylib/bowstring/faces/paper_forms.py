@@ -198,7 +198,8 @@ def _cuts(answer: Answer) -> str:
         told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"
         return f'<div class="boxed">{told}</div>' if row["state"] == "near" else ""
     cut = "".join(f"<p>{marked(text)}</p>" for text in _cut_rows(boards))
-    stakes = marked(say("forms.form_stakes", count=boards["with_spare"]))
+    alone = boards["remedy"] and boards["cut"]  # no board bends, and the straight forms stand by themselves
+    stakes = marked(say("forms.form_stakes_straight" if alone else "forms.form_stakes", count=boards["with_spare"]))
     return f'<div class="boxed"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
 
 

@@ -163,7 +163,8 @@ def _across(arcs: Arcs, typed: Typed) -> Iterator[str]:
     elif cross == "0":
         yield say("numbers.slope_flat")
     elif low:
-        yield say(f"numbers.slope_down.{low}", cross=cross or _usual_cross())
+        filled = ".of_fill" if fills(typed) and low in OF_A_CURVE else ""
+        yield say(f"numbers.slope_down.{low}{filled}", cross=cross or _usual_cross())
     elif cross or (not is_wall(typed) and ("grade-slope" in typed or "grade-to" in typed)):
         yield say("numbers.slope_no_edge")
 

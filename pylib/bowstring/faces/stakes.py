@@ -17,6 +17,7 @@ from bowstring.faces.passes import card_at, changed, count, first_open, running
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
 from bowstring.faces.unread import card_text, nothing_read
+from bowstring.report.forming.passes import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.sheet.markup import marked
@@ -154,6 +155,9 @@ def _thumb(answer: Answer, card: CardRow) -> str:
     if kind not in BESIDE and not card["mark"] and card["numbers"]:
         got = escape(say("card.do.got"))
         buttons.append(f'<button type="button" class="btn tight" data-do="got" data-step="{number}">{got}</button>')
+    if kind == f"form_{CORNERS}":  # what was read there is typed and told with the checks
+        got, place = escape(say("card.do.got")), 'data-do="face" data-face="checks"'
+        buttons.append(f'<button type="button" class="btn tight" {place}>{got}</button>')
     words = "located" if kind == "locate" else "to_paper" if last else "done"
     done = escape(say(f"card.do.{words}"))
     buttons.append(f'<button type="button" class="btn first" data-do="done" data-step="{number}"{last}>{done}</button>')

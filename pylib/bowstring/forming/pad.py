@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import acos, asin, cos, hypot, pi, sqrt
+from math import acos, hypot, pi, tan
 
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
@@ -102,6 +102,21 @@ class Pad:
         """The area, square metres: the segment, or two of it, and the rectangle."""
         return self.ends * self.curve.area + self.arc.chord * self.sides
 
+    def dug(self, past: float) -> float:
+        """Return the area that is dug so far past every edge, metres, square metres: none past what stands at its back.
+
+        A band along all that is dug past; a curve's is longer outside by its angle times half of the band, and at a
+        corner that turns by an angle the two bands meet in the square of the band times the tangent of half of it.
+
+        >>> made = Pad(Arc.of_angle(3.0, pi / 2), 4.0, against=True)
+        >>> round(made.dug(1.0) / (pi * 4 * 4 / 2 + 8 * 4), 9)
+        1.0
+        """
+        arc, square = self.arc, past * past
+        along = self.ends * arc.arc_length + 2 * self.sides + (arc.chord if self.backed else 0.0)
+        curves, corners = self.ends * arc.half_angle, 2 * self.ends * tan((pi / 2 - arc.half_angle) / 2)
+        return self.area + past * along + square * (curves + corners + (2.0 if self.backed else 0.0))
+
     @property
     def ends(self) -> int:
         """How many ends are rounded."""
@@ -158,23 +173,6 @@ class Pad:
         if left <= 0:
             return 0.0
         return Segment(Arc.of_angle(self.arc.radius, acos(max(-1.0, 1 - left / self.arc.radius)))).area
-
-    def within(self, wide: float) -> float:
-        """Return the area within ``wide`` metres of a form, square metres: of the curves, the sides and the back.
-
-        What is left lies under an arc of the same center that is smaller by the band, between lines so far inside.
-        """
-        inner, half = self.arc.radius - wide, self.arc.chord / 2 - wide
-        if half <= 0:
-            return self.area
-        center = -self.arc.radius * cos(self.arc.half_angle)
-        behind = self.sides / 2 if self.both else self.sides - wide
-        foot = -(center + behind)  # what a height under the arc has to be over, for anything to be left there
-        if foot >= inner:
-            return self.area
-        reach = half if foot <= 0 else min(half, sqrt((inner - foot) * (inner + foot)))
-        round_part = reach * sqrt((inner - reach) * (inner + reach)) + inner**2 * asin(min(1.0, reach / inner))
-        return self.area - self.ends * (round_part - 2 * foot * reach)
 
 
 Filled = Segment | Pad

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import acos, asin, pi, sin, sqrt
+from math import asin, pi, sin, sqrt
 
 from bowstring.geometry.arc import Arc
 
@@ -109,14 +109,3 @@ class Segment:
         radius = self.arc.radius
         up = sqrt(max(0.0, (radius - aside) * (radius + aside)))
         return (aside * up + radius**2 * asin(max(-1.0, min(1.0, aside / radius)))) / 2
-
-    def within(self, wide: float) -> float:
-        """Return the area within ``wide`` metres of the curve or of the string, square metres.
-
-        What is left is a segment, too: of the same circle but smaller by the band, over a string so far inside.
-        """
-        inner, above = self.arc.radius - wide, self.center - wide
-        if inner <= abs(above):  # no circle of that radius meets that string: a whole one is left, or none
-            return self.area - (pi * inner**2 if above > 0 and inner > 0 else 0.0)
-        half = acos(-above / inner)
-        return self.area - Segment(Arc.of_angle(inner, half)).area

@@ -199,9 +199,12 @@ def said(key: str) -> str:
 
 def of_both(key: str) -> str:
     """Return what a thing is called of a slab and of a wall, or of an arc alone and of a line of several pieces, where
-    the two differ: what is poured, or what is typed of other pieces, says which shows; empty where they don't."""
+    the two differ: what is poured, or what is typed of other pieces, says which shows; or the same of a slab that fills
+    its curve; empty where they don't."""
     if is_said(f"{key}.of_line"):
         return f'<span data-pieces="one">{said(key)}</span><span data-pieces="more">{said(f"{key}.of_line")}</span>'
+    if is_said(f"{key}.of_fill"):
+        return f'<span data-fills="no">{said(key)}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
     if not is_said(f"{key}.of_wall"):
         return ""
     return f'<span data-poured="slab">{said(key)}</span><span data-poured="wall">{said(f"{key}.of_wall")}</span>'
@@ -219,4 +222,6 @@ def help_of(word: str, name: str = "") -> str:
     told = marked(say(key))
     if is_said(f"{key}.metric"):  # the job's unit says which of the two is shown
         told = f'<span data-in="feet">{told}</span><span data-in="metric">{marked(say(f"{key}.metric"))}</span>'
+    if is_said(f"{key}.of_fill"):
+        told = f'<span data-fills="no">{told}</span><span data-fills="yes">{marked(say(f"{key}.of_fill"))}</span>'
     return f'<p class="help"{place}>{told}</p>'

@@ -10,7 +10,7 @@ from bowstring.faces.slab_pictures import PICTURED, slab_picture
 from bowstring.job.terms import OTHER, SIDES
 from bowstring.page.entries import BY_PLACE, Entries, help_of, of_both, said
 from bowstring.page.fields import Field
-from bowstring.words import say
+from bowstring.words import is_said, say
 
 _BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "height", "lengths", "overrun", "gap"))
 _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
@@ -56,7 +56,7 @@ def slope_html(page: Entries) -> str:
             _choice(page, "grade.high", _named(page)),
             page.fold("tops", page.plain(["grade.from", "grade.to"])),
             page.plain(["grade.cross"]),
-            _choice(page, "grade.low", lambda field, value: f"<span>{_words(field, value)}</span>"),
+            _choice(page, "grade.low", _low),
             page.fold("crown", page.plain(["grade.crown"])),
             page.fold("limits", page.plain(_LIMITS)),
             page.fold("heights", page.plain(["grade.instrument", "grade.ground"])),
@@ -90,6 +90,15 @@ def _choice(
 
 def _words(field: Field, value: str) -> str:
     return said(f"form.{field.word}.{value or 'none'}")
+
+
+def _low(field: Field, value: str) -> str:
+    """The low edge: of a band its inside or outside; of a slab that fills its curve that, or what is across from it."""
+    key = f"form.{field.word}.{value}.of_fill"
+    if not is_said(key):
+        return f"<span>{_words(field, value)}</span>"
+    ends = f'<span data-ends="one">{said(key)}</span><span data-ends="both">{said(f"{key}.both")}</span>'
+    return f'<span data-fills="no">{_words(field, value)}</span><span data-fills="yes">{ends}</span>'
 
 
 def _where(field: Field, value: str) -> str:

@@ -47,6 +47,12 @@ def is_wall(answer: Answer) -> bool:
     return edges is not None and bool(edges["faces"])
 
 
+def untitled(answer: Answer) -> str:
+    """Return what an arc alone is called that has no title: a slab with straight sides is no arc."""
+    edges = edges_of(answer)
+    return say("sheet.untitled" if edges is None or edges["sides"] is None else "sheet.untitled_pad")
+
+
 def called(answer: Answer, key: str) -> str:
     """Return what a row of the build and its page are called: a wall has forms that are no boards."""
     return say("walled.row_forms") if key == "boards" and is_wall(answer) else say(f"build.{key}")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bowstring.report.alone import untitled
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPiece
 from bowstring.words import say
@@ -11,7 +12,7 @@ def title_of(answer: Answer) -> str:
     """Return a job's title; of one without, what an arc is called, or a line, whichever of its arcs is staked."""
     part = answer["lined"]
     if part is None or len(part["pieces"]) < 2:
-        return answer["title"] or say("sheet.untitled")
+        return answer["title"] or untitled(answer)
     return answer["title"] or say("sheet.untitled_line", count=len(part["pieces"]))
 
 

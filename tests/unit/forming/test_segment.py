@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon, box
 
+from bowstring.forming.rest import within
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
 
@@ -62,7 +63,7 @@ def test_what_is_near_both_forms_is_shapelys(half: float, radius: float, part: f
         disc = Polygon([(one.x - circle.centre.x + arc.centre.x, one.y - circle.centre.y + arc.centre.y)
                         for one in points])  # fmt: skip
         rest = disc.intersection(box(-9 * radius, wide, 9 * radius, 9 * radius)).area
-    assert made.within(wide) == pytest.approx(made.area - rest, abs=2e-6 * radius**2)
+    assert within(made, wide) == pytest.approx(made.area - rest, abs=2e-6 * radius**2)
 
 
 def test_sums_by_hand() -> None:

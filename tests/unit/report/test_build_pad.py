@@ -321,3 +321,34 @@ def test_no_joint_is_put_into_a_sharp_corner() -> None:
         slab = {"thickness": "5 in", "fills": True, "sides": sides}
         told = answer_to({**SAID, "arc": {"chord": "14 ft", "sagitta": "3 ft"}, "slab": slab})["joints"]
         assert told is not None and 0.0 not in [row["at"] for row in told["grid"]]
+
+
+@pytest.mark.parametrize("job", [PAD, LOW, BOTH, {**PAD, "arc": {"radius": "20 ft", "chord": "36 ft"},
+                                                 "slab": {**PAD["slab"], "sides": "5 ft"}}])  # fmt: skip
+def test_where_the_concrete_has_to_be_goes_by_volume_with_its_thick_edges(job: dict[str, Any]) -> None:
+    """An integral of the true section over shapely's polygons: thin slices behind the front, each as deep as it is, the
+    thick edge what lies within a foot of the outline. A mark is never short of where the concrete must be, and past
+    it by a form's step at most."""
+    metric = job.get("unit") == "mm"
+    slab = {**job["slab"], "edge_width": "300 mm" if metric else "12 in", "edge_depth": "300 mm" if metric else "14 in"}
+    told = answer_to({**job, "slab": slab})
+    pour, edges = told["pour"], told["edges"]
+    assert pour is not None and edges is not None and len(pour["reach"]) > 1
+    wide, deeper = (0.3, 0.3) if metric else (FOOT, 14 * FOOT / 12)
+    whole = shape(told)
+    inside = whole.buffer(-wide, join_style="mitre", mitre_limit=99, quad_segs=256)
+    left, low, right, high = whole.bounds
+    back = high - low > right - left
+    count, length, taken = 800, high - low if back else right - left, [0.0]
+    for place in range(count):
+        at, to = (length * one / count for one in (place, place + 1))
+        slice_of = (
+            box(left - 1, low + at, right + 1, low + to) if back else box(left + at, low - 1, left + to, high + 1)
+        )
+        thin = inside.intersection(slice_of).area
+        taken.append(taken[-1] + pour["depth"] * thin + deeper * (whole.intersection(slice_of).area - thin))
+    assert pour["volume"] == pytest.approx(taken[-1], rel=2e-3)
+    for row in pour["reach"]:
+        place = next(number for number, volume in enumerate(taken) if volume >= row["share"] * taken[-1])
+        must = length * place / count
+        assert row["call"] == pytest.approx(must, abs=0.02)  # two slices, and what shapely's corners leave

@@ -5,15 +5,25 @@ from __future__ import annotations
 import random
 import re
 from html import unescape
-from math import cos, dist, sin
+from math import cos, dist, pi, sin
 from typing import Any
 
 import pytest
 
 from bowstring import BadJob, answer, answering, read_link, write_link
+from bowstring.drawings.dxf import layout_dxf
 from bowstring.faces.checks import checks_html
+from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
+from bowstring.faces.passes import layout_cards
+from bowstring.faces.settling import givens_of_fields
+from bowstring.faces.slab_lines import slope_line
+from bowstring.faces.stakes import stakes_html
+from bowstring.page.entries import Entries
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.slab_panels import slope_html
+from bowstring.sheet.of_line import title_of
+from bowstring.sheet.text import sheet_text
 from helping import answer_to
 from unit.report.test_build_pad import BOTH, FOOT, PAD, shape
 
@@ -39,7 +49,34 @@ def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_o
     assert cards["form_dig"].endswith("Paint the dig line to the building.")
     marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
     assert marks[0]["form_line"] != marks[1]["form_line"]
-    assert told["pour"] == formed["pour"]
+
+
+def test_a_strip_at_a_building_is_no_concrete() -> None:
+    """20 ft by 1/2 in by 4 in less: of 152.36 ft³ 0.28. The base stands under it, too, and isn't dug past the building:
+    20 by 15 ft with a foot at both sides, the half circle of 11 ft, at 4 in. The call is measured from the building,
+    1/2 in farther out than the same part of a slab that begins there."""
+    base = {"base": "4 in"}
+    formed, told = (answer_to({**job, "slab": {**job["slab"], **base}})["pour"] for job in (PAD, AGAINST))
+    assert told is not None and formed is not None
+    assert (formed["volume"] - told["volume"]) / FOOT**3 == pytest.approx(20 / 24 / 3)
+    assert told["area"] / FOOT**2 == pytest.approx(50 * pi + 20 * (15 - 1 / 24))
+    lines = " ".join(told["lines"])
+    assert 'The isolation strip at the building, 1/2", is taken out of the concrete.' in lines
+    under, dug = (50 * pi + 300) / 81, (22 * 15 + 121 * pi / 2) / 81
+    assert f"is {under:.2f} yd³ in place under the slab, {dug:.2f} yd³ over the whole dig" in lines
+    assert f"{(22 * 16 + 121 * pi / 2) / 81:.2f} yd³ over the whole dig" in " ".join(formed["lines"])
+    assert told["reach_where"] == "from the building, toward the curve"
+    half = told["reach"][0]
+    left = half["share"] * (50 * pi + 20 * (15 - 1 / 24))
+    assert half["call"] / FOOT == pytest.approx(left / 20 + 1 / 24)
+
+
+def test_a_thick_edge_at_a_building_is_asked_about() -> None:
+    slab = {**AGAINST["slab"], "edge_width": "12 in", "edge_depth": "10 in"}
+    for job, asked in (({**AGAINST, "slab": slab}, True), (AGAINST, False)):
+        pour = answer_to(job)["pour"]
+        assert pour is not None
+        assert any("figured as thick as the others: ask" in text for text in pour["lines"]) is asked
 
 
 @pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])
@@ -135,3 +172,61 @@ def test_the_form_sheet_of_a_pad_says_so_and_signs_its_far_tops() -> None:
     assert 'Total fall over the slab: 2-3/4".' in said
     plan = unescape(sides[sides.index("low slab pad-") :])
     assert "diagonal 20' 6-1/4" in plan and ">A-2<" in plan and "1.04%" in plan
+
+
+def test_a_pad_without_a_title_is_called_one_wherever_a_title_stands() -> None:
+    """On the paper's sides, in the text, in the drawing file; what fills a curve without sides is still its arc."""
+    told = answer_to(AGAINST)
+    heads = re.findall(r"<h2[^>]*>(.*?)</h2>", paper_html(told, "", date="May 31"))
+    assert heads and all("A pad" in head for head in heads)
+    assert sheet_text(told).startswith("A pad") and "A pad" in layout_dxf(told)
+    assert title_of(answer_to({**PAD, "slab": {"thickness": "4 in", "fills": True}})) == "An arc"
+    assert title_of(answer_to({**AGAINST, "title": "Patio"})) == "Patio"
+
+
+def test_the_panel_of_the_slope_asks_in_the_pads_own_words() -> None:
+    """Each of the three is there, and the page's style shows one of them; the line under the panel says it alike."""
+    panel = slope_html(Entries({}, {}))
+    low = panel[panel.index('id="grade-low"') :]
+    assert '<span data-fills="no">the outside</span>' in low and '<span data-ends="one">the curve</span>' in low
+    assert '<span data-ends="one">across from the curve</span><span data-ends="both">the other curve</span>' in low
+    assert '<span data-fills="yes">Slope, square to A to B</span>' in panel
+    typed = fields_of_job({**PAD, "grade": {"slope": 1, "high": "A", "cross": 2, "low": "inside"}})  # type: ignore[arg-type]
+    for taken, words in (({}, "2% down from the curve"), ({"slab-fills": ""}, "2% down to the inside")):
+        said = {name: text for name, text in {**typed, **taken}.items() if text}
+        assert words in slope_line(givens_of_fields(said), said)["text"]
+
+
+@pytest.mark.parametrize(("reads", "told"), [
+    # A-2 moved 2 in toward B-2 along the back: B to A-2 is the root of (240 - 2)² and 180², 298.40 in
+    (("25'", "24' 10-3/8\"", "19' 10\""), ["A-2 stands about 2\" toward B-2: set it again."]),
+    # B-2 2 in too far back: A to B-2 is the root of 240² and 182², 301.20 in
+    (("25' 1-1/4\"", "25'", "20'"), ["B-2 stands about 2\" too far back: set it again."]),
+    (("25'", "25'", "20' 2\""), ["Both diagonals are in: tape A-2 to B-2 again, then pull both sides again."]),
+    (("25' 3\"", "25' 3\"", "20'"), ["No one corner explains these: square and pull both sides again."]),
+    (("25'", "25' 3\"", ""), ["Tape all three: then they tell which corner is off."]),
+    (("25'", "25'", "20'"), []),
+])  # fmt: skip
+def test_what_was_read_at_the_far_corners_is_told_by_the_corner(reads: tuple[str, ...], told: list[str]) -> None:
+    """20 by 15 ft: sums by hand beside each."""
+    read = [{"check": key, "value": value} for key, value in zip(("A-B-2", "B-A-2", "A-2-B-2"), reads, strict=True)]
+    answered = answer_to({**PAD, "read": read})
+    about = [re.sub(r"about (1' )?[\d/-]+\"", 'about 2"', text) for text in answered["far_checks"]["told"]]
+    assert about == told
+    for text in answered["far_checks"]["told"]:
+        if "about" in text:
+            assert re.search(r"about (1-(3/4|7/8)|2(-1/8|-1/4)?)\"", text), text
+    html = checks_html(answered)
+    assert ("Set the far corners again: step" in html) is bool(told)
+    if told:
+        step = int(re.findall(r'data-step="(\d+)"', html)[-1])
+        assert 'data-kind="form_corners"' in stakes_html(answered, step)
+
+
+def test_the_far_corners_card_leads_to_where_something_else_is_typed() -> None:
+    told = answer_to(PAD)
+    step = len(layout_cards(told)) + 1
+    card = stakes_html(told, step)
+    assert 'data-kind="form_corners"' in card
+    assert re.search(r'data-do="face" data-face="checks">I got something else<', card)
+    assert "I got something else" not in stakes_html(told, step + 1)

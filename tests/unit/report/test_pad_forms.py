@@ -208,3 +208,78 @@ def test_where_nothing_bends_paper_tells_what_does_in_a_line() -> None:
             "3 layers of strips 5/16 in thick.")  # fmt: skip
     assert boards["remedy"] == line and line in on_paper(job)
     assert "What bends instead" not in on_paper(FLAT)
+
+
+TIGHT: dict[str, Any] = {**PAD, "arc": {"radius": "7 ft", "chord": "14 ft"},
+                         "slab": {"thickness": "5 in", "fills": True, "sides": "19 ft"}}  # fmt: skip
+"""A half circle of 7 ft: 112 times 3/4 in is 7 ft, so a 1x6 takes it picked alone; job and clear lumber don't."""
+
+
+def test_no_stake_is_told_for_a_board_that_doesnt_bend_there() -> None:
+    """Nothing on the list takes R 7 ft in job lumber: wherever stakes are told, none are for a 1x6 on the curve."""
+    told = answer_to(TIGHT)
+    edges, boards = told["edges"], told["boards"]
+    assert edges is not None and boards is not None
+    assert (boards["state"], edges["curve_gap"], boards["edges"][0]["stakes"]) == ("stop", None, 0)
+    assert "outer_form" not in {row["key"] for row in edges["lines"]}
+    stakes = card(told, "stakes")
+    assert stakes["notes"][:2] == ["Curve: no stakes until Build settles what bends there.",
+                                   'Straight edges: 1-1/2" off, for the 2x6.']  # fmt: skip
+    assert [one["label"] for one in stakes["numbers"]] == ["between form stakes, straight forms"]
+    paper = " ".join(unescape(re.sub(r"<[^>]+>", "", forms_sides(told, "May 31"))).split())
+    for text in (json.dumps([edges, boards["stakes_how"], boards["ends"], stakes]), paper):
+        assert "1x6" not in text and '3/4\\" ' not in text and "Outer form stakes" not in text
+    assert "No stakes on the curve yet: settle what bends there." in paper
+    assert "What bends instead: picked strips, both ends held; plywood strips 1/2 in thick" in paper
+
+
+def test_its_straight_sides_have_their_board_cut_list_and_stakes_all_the_same() -> None:
+    """Sides of 19 ft run 1-1/2 in past the back's form and begin 2 ft behind A, where the curve's form ends; on 4 ft
+    at most 5 and 4 even spaces: twice 6 stakes, 5 more at the back, one at each side's splice, 19 in all."""
+    boards = answer_to(TIGHT)["boards"]
+    assert boards is not None
+    rows = {row["name"]: (row["board"], row["needs"]) for row in boards["cut"]}
+    assert rows == {"straight: sides, back": ("2x6", "2 of 17' 1-1/2\" and 14' 0\""),
+                    "splices": ("2x6", "2 of 2' 0\"")}  # fmt: skip
+    assert {row["board"] for row in boards["buy"]} == {"2x6"}
+    bought = sum(row["length"] * row["count"] for row in boards["buy"]) / FOOT
+    assert 2 * (17 + 1.5 / 12) + 14 + 4 <= bought <= 66
+    assert boards["stakes"] == 2 * (6 + 1) + 5
+    how = boards["stakes_how"]
+    assert "Side forms: every 3' 9-5/8\", 5 even spaces on each." in how
+    assert boards["cut_note"] == ""
+
+
+def test_stakes_come_as_soon_as_something_bends() -> None:
+    """Picked strips take it: then the curve has its stakes, and the card counts as another."""
+    before, after = answer_to(TIGHT), answer_to({**TIGHT, **PICKED})
+    boards = after["boards"]
+    assert boards is not None and boards["state"] == "near" and boards["edges"][0]["stakes"] > 20
+    assert card(after, "stakes")["notes"][0] == 'Curve: 3/4" off the edge, for the 1x6.'
+    assert card(before, "stakes")["mark"] != card(after, "stakes")["mark"]
+
+
+def test_a_board_of_no_known_thickness_gets_no_stakes_either() -> None:
+    edges = answer_to({**FLAT, "board": {"kind": "fence rail"}})["edges"]
+    assert edges is not None and edges["curve_gap"] is None
+    assert not any("fence rail goes between" in text for text in edges["form"])
+
+
+def test_the_cut_across_shows_no_form_on_a_curve_that_has_none() -> None:
+    """The straight edge's board and stake alone; of two round ends neither."""
+    for job, boards in ((TIGHT, 1), ({**TIGHT, "slab": {**TIGHT["slab"], "both_ends": True}}, 0)):
+        told = answer_to(job)
+        paths = re.findall(r'<path class="bd-stake"', pass_svg(told, card(told, "stakes"), id="x"))
+        assert len(paths) == 2 * boards
+
+
+def test_what_runs_past_a_corner_unknown_is_taken_for_a_thick_board() -> None:
+    """A 10-ft chord with a rise of 2 ft is R 7 ft 3 in, half angle 2 atan(2/5), 43.6 degrees. As thick as a 2x6 with a
+    stake as thick behind it, 3 in: (12 - 3 x 0.6897)/0.7241 is 13.7 in. A 1x6 would have 14."""
+    flat = {**FLAT, "board": {}, "arc": {"chord": "10 ft", "sagitta": "2 ft"}}
+    half = 2 * atan2(2, 5)
+    room = (12 - 3 * sin(half)) / cos(half)
+    boards = answer_to(flat)["boards"]
+    assert boards is not None and boards["state"] == "stop"
+    assert 13.7 < room < 13.8
+    assert any("Carry the curved board 1' 1\" past A and B, straight on" in text for text in boards["ends"])

@@ -43,7 +43,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "state": state_of(choice),
         "short": short_of(choice),
         "more": more_of(choice, tape, sum(len(one["boards"]) for one in told), with_spare),
-        "conclusion": conclusion(choice),
+        "conclusion": [*conclusion(choice), *_straight_alone(plan, choice)],
         "tighter": tightest.key,
         "tighter_told": bending.tighter_told(choice, edges, tape),
         "level": choice.level,
@@ -57,13 +57,13 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "bow": sprung.lines,
         "fails": bending.where_it_fails(choice, staked[edges.index(tightest)].loose, tape),
         "otherwise": otherwise(choice, edges, tape),
-        "ends": how.at_the_ends(choice, edges, staked, tape, _carried(plan, choice)),
+        "ends": how.at_the_ends(choice, edges, staked if _stands(plan, choice) else [], tape, _carried(plan, choice)),
         "bending": how.in_order(choice),
         "edges": told,
         "stock_shown": cutting.listed(tape, unit, sorted(choice.lengths)),
         "unit_shown": unit,
         "cut": cutting.cut_rows(plan, choice, edges, made, unit),
-        "cut_note": " ".join([cutting.cut_note(choice, tape), *([say("pad.cut_long")] if bevel_told(plan) else [])]),
+        "cut_note": " ".join([*cutting.cut_note(choice, tape), *([say("pad.cut_long")] if bevel_told(plan) else [])]),
         "buy": cutting.buy_rows(tape, choice, made, unit),
         "gave_way": cutting.gave_way(made, choice.practice, tape),
         "stakes": stakes,
@@ -74,6 +74,18 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "cautions": [say("boards.spring")],
         "notes": how.taken(plan, choice, tape, unit),
     }
+
+
+def _stands(plan: Plan, choice: Choice) -> bool:
+    """Tell whether the curve has stakes: not of a slab that fills it where no board bends to it."""
+    return choice.used is not None or plan.filled is None
+
+
+def _straight_alone(plan: Plan, choice: Choice) -> list[str]:
+    """Return which board the straight forms are though none bends to the curve; nothing where one does."""
+    if _stands(plan, choice):
+        return []
+    return [say("fill.straight_alone", board=choice.thick.board.name)]
 
 
 def _carried(plan: Plan, choice: Choice) -> list[str]:
@@ -98,6 +110,8 @@ def _stakes_how(
     bank: list[str],
 ) -> list[str]:
     told, spliced = [_straight(plan, one) for one in straight], any(one.splices for one in straight)
+    if not _stands(plan, choice):
+        return how.straight_stakes_how(counts, told, spliced, bank)
     return how.stakes_how(*edges, choice, plan.tape, counts, told, spliced, bank)
 
 
@@ -143,7 +157,7 @@ def _edge(
     boards = order.boards[place] if order else ()
     pieces = order.pieces[place] if order else ()
     splices = cutting.splice_rows(plan, edge, made.runs[place], order.splices(place)) if made and order else []
-    return {
+    told: EdgeBoards = {
         "edge": edge.key,
         "name": edge_name(edge),
         "radius": edge.radius,
@@ -166,3 +180,7 @@ def _edge(
         "end_miss": staked.loose.miss if staked.loose else None,
         "end_miss_shown": tape.show_up(staked.loose.miss) if staked.loose else "",
     }
+    if not _stands(plan, choice):  # nothing stands there yet that stakes could be for
+        told |= {"gaps": 0, "gap": 0.0, "gap_shown": "", "stakes": 0, "reason": "", "end_miss": None,
+                 "end_miss_shown": ""}  # fmt: skip
+    return told

@@ -20,8 +20,8 @@ from bowstring.words import say
 
 @dataclass(frozen=True)
 class Cut:
-    """What is cut: ``order`` of the boards of the bent edges (``None``: too long to tell), ``splices`` and ``ends``:
-    pieces of which boards, with what is bought for them.
+    """What is cut: ``order`` of the boards of the bent edges (``None``: too long to tell, or none bends), ``splices``
+    and ``ends``: pieces of which boards, with what is bought for them.
 
     ``ends``: the form across each end, or along the string of a slab that fills its curve.
     """
@@ -38,7 +38,7 @@ class Cut:
         edges = [board for run in self.order.boards for board in run] if self.order else []
         bought = Counter((used, board) for board in [*edges, *self.splice_boards])
         bought.update((straight, board) for board in self.end_boards)
-        names = [used, straight]
+        names = [*dict.fromkeys((used, straight))]
         return [(name, length, count) for (name, length), count
                 in sorted(bought.items(), key=lambda one: (names.index(one[0][0]), -one[0][1]))]  # fmt: skip
 
@@ -50,9 +50,10 @@ def length_of(edge: FormedEdge, board: Board, overrun: float) -> float:
 
 
 def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None:
-    """Return what is cut of the board that bends to both edges, ``None`` where none does."""
+    """Return what is cut of the board that bends to both edges; where none does the straight forms of a slab that fills
+    its curve, ``None`` for any other."""
     if choice.used is None:
-        return None
+        return _straight_cut(plan, choice) if plan.filled is not None else None
     board, practice, lengths = choice.used.board, choice.practice, choice.lengths
     runs = tuple(Run(length_of(edge, board, choice.overrun), choice.overrun) for edge in edges)
     stakes = tuple(sorted(share for _name, share in plan.shares()))
@@ -75,6 +76,21 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         splice_boards=packed([practice.splice] * count, lengths, practice.saw, offcuts) or [],
         ends=ends,
         end_boards=packed(pieces, lengths, practice.saw, []) or [],
+    )
+
+
+def _straight_cut(plan: Plan, choice: Choice) -> Cut:
+    """The straight forms alone: splices are of their board."""
+    practice, ends = choice.practice, straights_of(plan, choice)
+    pieces = [part for end in ends for part in parts_of(end, choice)]
+    count = len(pieces) - len(ends)
+    return Cut(
+        order=None,
+        runs=(),
+        splices=count,
+        splice_boards=packed([practice.splice] * count, choice.lengths, practice.saw, []) or [],
+        ends=ends,
+        end_boards=packed(pieces, choice.lengths, practice.saw, []) or [],
     )
 
 
@@ -161,11 +177,13 @@ def splice_rows(plan: Plan, edge: FormedEdge, run: Run, places: tuple[float, ...
 
 
 def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cut | None, unit: str) -> list[CutRow]:
-    """Return the cut list's rows; none where no board bends."""
-    if made is None or choice.used is None:
+    """Return the cut list's rows: of a slab that fills its curve its straight forms where no board bends, else none."""
+    if made is None:
         return []
-    tape, name, straight, rows = plan.tape, name_of(choice.used.board), choice.thick.board, []
-    for place, edge in enumerate(edges):
+    tape, straight = plan.tape, choice.thick.board
+    rows: list[CutRow] = []
+    name = name_of(choice.used.board) if choice.used else straight.name
+    for place, edge in enumerate(edges if choice.used else ()):
         boards = listed(tape, unit, made.order.boards[place]) if made.order else say("boards.no_order")
         rows.append(
             _row(
@@ -206,11 +224,13 @@ def _needs(made: Cut, tape: Tape) -> str:
     return say("boards.both", first=first, last=others[0])
 
 
-def cut_note(choice: Choice, tape: Tape) -> str:
-    """Return in which order the boards of an edge stand, and where the first begins."""
+def cut_note(choice: Choice, tape: Tape) -> list[str]:
+    """Return in which order the boards of an edge stand, and where the first begins; nothing where no board bends."""
+    if choice.used is None:
+        return []
     if not choice.overrun:
-        return say("boards.cut_from_a")
-    return say("boards.cut_past_a", past=tape.show_whole(choice.overrun))
+        return [say("boards.cut_from_a")]
+    return [say("boards.cut_past_a", past=tape.show_whole(choice.overrun))]
 
 
 def _row(name: str, board: str, needs: str, boards: str) -> CutRow:
@@ -223,9 +243,10 @@ def _row(name: str, board: str, needs: str, boards: str) -> CutRow:
 
 
 def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[BuyRow]:
-    """Return what is bought; nothing where no board bends."""
-    if made is None or choice.used is None:
+    """Return what is bought; nothing where nothing is cut."""
+    if made is None:
         return []
+    used = name_of(choice.used.board) if choice.used else choice.thick.board.name
     return [
         {
             "board": board,
@@ -233,7 +254,7 @@ def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[Bu
             "length_shown": f"{stock_shown(tape, unit, length)} {unit}".strip(),
             "count": count,
         }
-        for board, length, count in made.buys(name_of(choice.used.board), choice.thick.board.name)
+        for board, length, count in made.buys(used, choice.thick.board.name)
     ]
 
 

@@ -92,10 +92,20 @@ def stakes_how(
     return [*found, say("boards.tops"), *bank, say("boards.not_layout")]
 
 
+def straight_stakes_how(counts: tuple[int, int], straight: list[str], spliced: bool, bank: list[str]) -> list[str]:
+    """Return the same of the straight forms alone, of a slab that fills a curve to which no board bends."""
+    count, with_spare = counts
+    found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side"), *straight]
+    found += [say("boards.at_splices")] if spliced else []
+    return [*found, say("fill.stand_none"), say("boards.tops"), *bank, say("boards.not_layout")]
+
+
 def bank_told(plan: Plan, choice: Choice) -> list[str]:
     """Return that earth is banked against boards a little lower than the slab; none where none is, or they are so low
     that a taller board is told instead."""
-    depth, boards = depth_of(plan), [choice.told.board, *([choice.thick.board] if choice.alone else [])]
+    stand = choice.used is not None or plan.filled is None  # else what does isn't known
+    curved = [choice.told.board] if stand else []
+    depth, boards = depth_of(plan), [*curved, *([choice.thick.board] if choice.alone else [])]
     low = min(boards, key=lambda one: one.height)
     if depth is None or not 1e-9 < depth - low.height <= choice.practice.lowered + 1e-9:
         return []

@@ -126,12 +126,22 @@ def room_past(plan: Plan, overrun: float) -> float:
     if pad.tangent:
         return min(overrun, pad.sides / 2) if pad.both else overrun
     feet, corner = plan.layout.job.tape.feet, pad.corner
-    behind = form_of(plan).thickness + practice_of(plan).thicknesses[1]
+    behind = _behind(plan, pad) + practice_of(plan).thicknesses[1]
     room = (overdig_of(plan) - behind * sin(corner)) / cos(corner)
     if pad.both:
         room = min(room, pad.sides / 2 / sin(corner))
     room = floor(room / STEP[feet] + 1e-9) * STEP[feet]
     return min(overrun, room) if room >= HELD[feet] else 0.0
+
+
+def _behind(plan: Plan, pad: Pad) -> float:
+    """How thick what runs on is, metres: the form's board, or as thick as a thick one where that doesn't bend, and
+    nobody knows yet what does."""
+    form, most = form_of(plan), RANKS[plan.said.board.level or JOB]
+    level = bends(pad.arc.radius, form, inner=False)
+    if level is not None and RANKS[level] <= max(most, RANKS[CLEAR]):
+        return form.thickness
+    return max(form.thickness, practice_of(plan).thicknesses[1])
 
 
 def _formed(key: str, edge: Edge) -> FormedEdge:

@@ -7,12 +7,12 @@ from math import degrees, floor
 
 from bowstring.forming.joints import ISOLATION, LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
-from bowstring.report.forming.edge_board import board_of, straight_board_of
+from bowstring.report.forming.edge_board import straight_board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
 from bowstring.report.forming.edges import more_of
-from bowstring.report.forming.fill_stand import stand_curve, stand_straight
+from bowstring.report.forming.fill_stand import bent_of, curve_gap_of, edge_curve, stand_curve, stand_straight
 from bowstring.report.forming.pad_edges import (
     length_of,
     opposite,
@@ -72,7 +72,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "sides_shown": tape.show(pad.sides) if pad else "",
         "sides_how": list(pad_forms(plan, pad)) if pad else [],
         "both_ends": pad is not None and pad.both,
-        "curve_gap": board_of(plan)[1],
+        "curve_gap": curve_gap_of(plan),
         "straight_gap": straight_board_of(plan)[1],
         "bays": [],
         "check": pad_check(plan, pad) if pad else _check(plan, filled),
@@ -115,14 +115,15 @@ def corner_shown(filled: Filled) -> str:
 
 def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
     """The lines that are set: those along the curve from the outermost on, then those along the string."""
-    name, thickness = board_of(plan)
+    bent = bent_of(plan)
     outward, past = plan.layout.job.outward, overdig_of(plan)
     near = SAME * max(1.0, filled.arc.radius)
-    offs = {"dig_outside": past, FORM[OUTSIDE]: thickness, OUTSIDE: 0.0}
+    offs = {"dig_outside": past, **({FORM[OUTSIDE]: bent[1]} if bent else {}), OUTSIDE: 0.0}
     yours = next((key for key, off in offs.items() if abs(off - outward) <= near), STAKES)
     if yours == STAKES:
         offs[STAKES] = outward
-    board, dig = say("edges.note_back", board=name), say("edges.note_dig", size=plan.tape.show_whole(past))
+    board = say("edges.note_back", board=bent[0]) if bent else ""
+    dig = say("edges.note_dig", size=plan.tape.show_whole(past))
     driven = say(f"edges.yours_{plan.layout.job.driven}")
     notes = {"dig_outside": dig, FORM[OUTSIDE]: board, OUTSIDE: say("edges.note_edge", what=drawn_note(plan))}
     for key, off in sorted(offs.items(), key=lambda one: -one[1]):
@@ -167,11 +168,9 @@ def _along(plan: Plan, filled: Filled, key: str, off: float, note: str, yours: b
 
 def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
     """How the two forms stand."""
-    name, thickness = board_of(plan)
-    size = plan.tape.show_whole(thickness)
     edge = next(line for line in lines if line["key"] == OUTSIDE)
     if edge["yours"]:
-        yield say("edges.form_outside", size=size, board=name)
+        yield edge_curve(plan)
         yield say("edges.form_pull")
     else:
         yield say("fill.form_off", off=edge["off_shown"])

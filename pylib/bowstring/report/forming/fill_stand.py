@@ -4,15 +4,31 @@ is bent, and so thin; the straight edges' is a thick one."""
 from __future__ import annotations
 
 from bowstring.forming.pad import Filled, Pad
+from bowstring.report.forming.boards_list import choose, edges_of
 from bowstring.report.forming.edge_board import board_of, straight_board_of
+from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.plan import Plan
 from bowstring.words import say
 
 
+def bent_of(plan: Plan) -> tuple[str, float] | None:
+    """Return the name and thickness, metres, of the board that stands behind the curve; ``None`` where none bends to
+    it, or nobody knows how thick it is: no stake is told for a board that can't stand there."""
+    if unknown_board(plan) is not None or choose(plan, edges_of(plan)).used is None:
+        return None
+    return board_of(plan)
+
+
 def stand_notes(plan: Plan) -> list[str]:
     """Return what a card says of it: one note where all edges have the same board."""
-    (curved, thin), (straight, thick) = board_of(plan), straight_board_of(plan)
+    bent, (straight, thick) = bent_of(plan), straight_board_of(plan)
     size = plan.tape.show_whole
+    if bent is None:
+        return [
+            say("forming.note.no_curve"),
+            say("forming.note.behind_straight", size=size(thick), board=straight),
+        ]
+    curved, thin = bent
     if (curved, thin) == (straight, thick):
         return [say("forming.note.behind", size=size(thin), board=curved)]
     return [
@@ -21,9 +37,26 @@ def stand_notes(plan: Plan) -> list[str]:
     ]
 
 
+def curve_gap_of(plan: Plan) -> float | None:
+    """Return how far off the curve its form stakes stand, metres; ``None`` where it has none."""
+    bent = bent_of(plan)
+    return bent[1] if bent else None
+
+
+def edge_curve(plan: Plan) -> str:
+    """Return the sentence of the curve's form stakes, where the job's own stakes are on its edge."""
+    bent = bent_of(plan)
+    if bent is None:
+        return say("fill.stand_none")
+    return say("edges.form_outside", size=plan.tape.show_whole(bent[1]), board=bent[0])
+
+
 def stand_curve(plan: Plan) -> str:
     """Return the sentence of the curve's form stakes, where the job's own stakes aren't on its edge."""
-    name, thickness = board_of(plan)
+    bent = bent_of(plan)
+    if bent is None:
+        return say("fill.stand_none")
+    name, thickness = bent
     return say("fill.stand_curve", size=plan.tape.show_whole(thickness), board=name)
 
 

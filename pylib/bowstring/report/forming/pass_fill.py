@@ -99,32 +99,39 @@ def line_card(plan: Plan, filled: Filled) -> CardRow:
 
 def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     """Return the card of the form stakes, or what has to be said before there are any."""
-    if part is None or part["state"] == "stop":
+    if part is None:
         return no_board("stakes", plan, part)
-    straight = straight_stakes(plan, choose(plan, edges_of(plan)))
+    straight, bent = straight_stakes(plan, choose(plan, edges_of(plan))), part["state"] != "stop"
     gaps = [one.length / one.gaps for one in straight]
     curve = part["edges"][0]
-    numbers = [
-        (say("forming.label.gap_curve"), curve["gap_shown"]),
-        (say("forming.label.gap_straight"), from_to(plan.tape, gaps[0], gaps[-1])),
-    ]
+    numbers = [(say("forming.label.gap_straight"), from_to(plan.tape, gaps[0], gaps[-1]))]
+    if bent:
+        numbers.insert(0, (say("forming.label.gap_curve"), curve["gap_shown"]))
     notes = [*stand_notes(plan), say("forming.note.low")]
     values: list[Value] = [
-        *board_of(plan),
+        *(board_of(plan) if bent else ("stop",)),
         *straight_board_of(plan),
         curve["radius"],
         curve["gap"],
         *gaps,
         *(one.length for one in straight),
     ]
+    round_across = isinstance(plan.filled, Pad) and plan.filled.both
     drawn = [("outside", "outside", 1), ("inside", "inside", 2)]
-    return pass_card("stakes", say("forming.stakes_round"), values, numbers, None, notes, drawn)
+    if not bent:
+        drawn = [] if round_across else [("inside", "inside", 1)]
+    text = say("forming.stakes_round" if bent else "forming.stakes_straight")
+    return pass_card("stakes", text, values, numbers, None, notes, drawn)
 
 
 def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     """Return the card of the boards: the bent ones, then the straight forms."""
-    if part is None or part["state"] == "stop":
+    if part is None:
         return no_board("boards", plan, part)
+    if part["state"] == "stop":
+        name, thickness = straight_board_of(plan)
+        note = say("forming.note.straight_cut", board=name)
+        return pass_card("boards", say("forming.boards_none"), ["stop", name, thickness], notes=[note])
     past = room_past(plan, overrun_of(plan))
     numbers = [(say("forming.label.past"), plan.tape.show_whole(past))] if past else []
     values: list[Value] = [past]

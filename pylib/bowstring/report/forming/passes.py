@@ -11,6 +11,9 @@ from bowstring.report.forming.rows import Built
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow
 
+CORNERS = "corners"
+"""The card of a pad's far corners."""
+
 AFTER_DIG = ("base", "line", "stakes", "boards", "tops", "pour")
 
 
@@ -25,7 +28,7 @@ def second_pass(plan: Plan) -> list[str]:
     if plan.filled is not None:
         from bowstring.report.forming.pass_fill import is_dug_out
 
-        corners = ["corners"] if isinstance(plan.filled, Pad) else []
+        corners = [CORNERS] if isinstance(plan.filled, Pad) else []
         return [*corners, *(["hubs"] if is_dug_out(plan) else []), "dig", *AFTER_DIG]
     if plan.slab is None:
         return []
@@ -55,7 +58,7 @@ def _of_fill(built: Built, filled: Filled, pour: PourPart) -> dict[str, Callable
 
     plan, pad = built.plan, filled if isinstance(filled, Pad) else None
     return {
-        **({"corners": lambda: pass_corners.corners_card(plan, pad)} if pad else {}),
+        **({CORNERS: lambda: pass_corners.corners_card(plan, pad)} if pad else {}),
         "hubs": lambda: pass_fill.hubs_card(plan, filled),
         "dig": lambda: pass_fill.dig_card(plan, filled),
         "base": lambda: pass_set_out.base_card(plan),

@@ -7,11 +7,12 @@ from math import isclose
 
 from bowstring.forming.joints import Panels
 from bowstring.forming.outline import area_between
+from bowstring.forming.pad import Pad
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.formboard import MOST_BANKED, form_of
 from bowstring.report.forming.plan import Plan, is_designed
-from bowstring.report.forming.pouring import BAGS, Pouring, footing_of
+from bowstring.report.forming.pouring import BAGS, Pouring, footing_of, strip_of
 from bowstring.report.forming.quantities import (
     down_to,
     fine_tape,
@@ -33,7 +34,7 @@ def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[st
 def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str) -> list[str]:
     """Return the same, with what is told of the panels and of the footing."""
     lines = [loads_told(pouring), panel, _by_the_bag(pouring), _form(plan, pouring)]
-    lines += [_edges(plan, pouring), footing]
+    lines += [_edges(plan, pouring), _strip(plan, pouring), footing]
     if plan.said.slab.base:
         lines.append(_bed(plan, pouring))
     lines.append(both_told(pouring))
@@ -111,6 +112,15 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
     )
 
 
+def _strip(plan: Plan, pouring: Pouring) -> str:
+    """That the strip at a building is no concrete, and that a thick edge is figured there all the same."""
+    strip = strip_of(plan)
+    if not strip:
+        return ""
+    told = say("pad.strip_out", gap=fine_tape(plan.tape).show(strip))
+    return f"{told} {say('pad.edges_building')}" if pouring.deep.edges(pouring.body, 1.0) else told
+
+
 def footing_line(plan: Plan, pouring: Pouring) -> str:
     """Return what the footing takes, empty without one: it is poured first, and ordered by itself."""
     if plan.filled is not None and plan.said.slab.footing_width is not None:
@@ -137,11 +147,21 @@ def footing_told(plan: Plan, pouring: Pouring, made: Order | None) -> str:
 def _bed(plan: Plan, pouring: Pouring) -> str:
     base = plan.said.slab.base or 0.0
     feet, shown = plan.tape.feet, thick(plan.tape, base)
-    volume, past = volume_text(pouring.area * base, feet), overdig_of(plan)
-    slab = plan.taper or plan.slab
-    if slab is None or not past or not isclose(pouring.area, slab.area):  # a line's edges aren't its staked arc's alone
+    area = plan.filled.area if plan.filled is not None else pouring.area  # a strip at a building stands on it, too
+    volume, dug = volume_text(area * base, feet), _dug(plan, pouring)
+    if dug is None:
         return say("pour.bed", base=shown, volume=volume)
-    return say("pour.bed_dug", base=shown, volume=volume, dug=volume_text(area_between(*plan.edges, past) * base, feet))
+    return say("pour.bed_dug", base=shown, volume=volume, dug=volume_text(dug * base, feet))
+
+
+def _dug(plan: Plan, pouring: Pouring) -> float | None:
+    """The area of the whole dig, square metres; ``None`` where that is the slab's, or isn't known."""
+    past, slab = overdig_of(plan), plan.taper or plan.slab
+    if isinstance(plan.filled, Pad) and past:
+        return plan.filled.dug(past)
+    if slab is None or not past or not isclose(pouring.area, slab.area):  # a line's edges aren't its staked arc's alone
+        return None
+    return area_between(*plan.edges, past)
 
 
 def both_told(pouring: Pouring) -> str:

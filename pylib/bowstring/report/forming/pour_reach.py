@@ -7,7 +7,7 @@ from bowstring.forming.pad import Pad
 from bowstring.forming.partly import along, share_of
 from bowstring.forming.pour import loads, reached
 from bowstring.report.forming.plan import Plan, slab_of
-from bowstring.report.forming.pouring import LOW, Pouring, runs_back
+from bowstring.report.forming.pouring import LOW, Pouring, runs_back, strip_of
 from bowstring.report.forming.quantities import down_to, fine_tape, form_step, up_to
 from bowstring.report.forms.build_pour import BulkheadPart, ReachRow
 from bowstring.words import say
@@ -71,10 +71,13 @@ def _moment(plan: Plan, pouring: Pouring, chosen: Panels | None, share: float, o
 
 def _place(plan: Plan, pouring: Pouring, part: float) -> float:
     """Return where along the outer form a part of the concrete ends, metres; of a slab that fills its curve, along its
-    string, or from its back."""
+    string, or from its back, a strip at a building there included."""
     share = share_of(part, pouring.volume_to)
     if plan.filled is not None:
-        return (plan.filled.deep if runs_back(plan.filled) else plan.filled.wide) * share
+        if not runs_back(plan.filled):
+            return plan.filled.wide * share
+        strip = strip_of(plan)
+        return strip + (plan.filled.deep - strip) * share
     slab = slab_of(plan)
     assert slab is not None
     return along(slab, "outside", share)
@@ -91,10 +94,10 @@ def where_read(plan: Plan) -> tuple[str, str]:
     if plan.filled is None:
         return say("pour.call_small"), say("pour.reach_note")
     if runs_back(plan.filled):
-        both = isinstance(plan.filled, Pad) and plan.filled.both
-        return say("pad.call_other" if both else "pad.call_back"), say(
-            "pad.reach_note_both" if both else "pad.reach_note"
-        )
+        pad = plan.filled
+        both, against = isinstance(pad, Pad) and pad.both, isinstance(pad, Pad) and pad.against
+        call = "pad.call_other" if both else "pad.call_building" if against else "pad.call_back"
+        return say(call), say("pad.reach_note_both" if both else "pad.reach_note")
     return say("fill.call_bulge" if plan.filled.bulges else "fill.call_small"), say("fill.reach_note")
 
 

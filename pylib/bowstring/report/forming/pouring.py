@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Protocol
 
 from bowstring.forming.deep import Deep
+from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.partly import area_to, bands_to
 from bowstring.forming.pour import CUBIC_YARD, Order, bags, order
+from bowstring.forming.rest import within_to
 from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.plan import Plan, slab_of
@@ -76,12 +78,29 @@ def runs_back(filled: Filled) -> bool:
     return isinstance(filled, Pad) and filled.deep > filled.wide * (1 + 1e-9)
 
 
+def strip_of(plan: Plan) -> float:
+    """Return how thick the isolation strip is at the back of straight sides that end at a building, metres: what the
+    slab is less there; 0 where there is none."""
+    pad = plan.filled
+    if not isinstance(pad, Pad) or not pad.against:
+        return 0.0
+    strip = ISOLATION[plan.layout.job.tape.feet]
+    return strip if strip < pad.sides else 0.0
+
+
+def poured_of(plan: Plan, filled: Filled) -> Filled:
+    """Return what is concrete of a slab that fills its curve: against a building it is less the strip there."""
+    strip = strip_of(plan)
+    return replace(filled, sides=filled.sides - strip) if strip and isinstance(filled, Pad) else filled
+
+
 @dataclass(frozen=True)
 class FillBody:
-    """A slab that fills its curve; a share is one of its width along the string, or of its depth where that is more:
-    the front of a pour runs the short way across."""
+    """A slab that fills its curve; a share is one of its width along the string, or of its depth where the front of a
+    pour comes from its ``back``: that runs the short way across."""
 
     slab: Filled
+    back: bool
 
     @property
     def area(self) -> float:
@@ -93,12 +112,11 @@ class FillBody:
         if share >= 1:
             return self.slab.area
         slab = self.slab
-        return slab.area_from_back(share) if isinstance(slab, Pad) and runs_back(slab) else slab.area_to(share)
+        return slab.area_from_back(share) if isinstance(slab, Pad) and self.back else slab.area_to(share)
 
     def bands_to(self, wide: float, share: float) -> float:
-        """Return the area up to such a share that lies within ``wide`` metres of a form, square metres: taken to go
-        with the area, since how far a pour reaches is told no finer."""
-        return self.slab.within(wide) * self.area_to(share) / self.slab.area
+        """Return the area up to such a share that lies within ``wide`` metres of a form, square metres."""
+        return within_to(self.slab, wide, share, back=self.back)
 
 
 @dataclass(frozen=True)
@@ -208,7 +226,7 @@ def pouring_of(plan: Plan) -> Pouring | None:
     if deep is None:
         return None
     if plan.filled is not None:
-        return pouring_in(plan, FillBody(plan.filled), deep)
+        return pouring_in(plan, FillBody(poured_of(plan, plan.filled), runs_back(plan.filled)), deep)
     assert slab is not None
     return pouring_in(plan, ArcBody(slab), deep)
 

@@ -69,7 +69,7 @@ class EdgeBoards(TypedDict):
         length: to cut, at mid-thickness, with what runs past each end.
         boards: bought lengths from A to B, the last one cut; pieces: what of each is in the form.
         gaps: equal gaps between form stakes, each ``gap`` along the edge; stakes: with those past the ends and
-            at splices; reason: what decided the gap.
+            at splices; reason: what decided the gap. All 0 or empty of a curve that is filled, where no board bends.
         bow: of the board between stakes under wet concrete; end_miss: how flat the last bay of a loose end is.
     """
 
@@ -128,7 +128,8 @@ class BoardsPart(TypedDict):
         push_head: over the column of the push.
         stock_shown: the bought lengths that were searched; unit_shown: what they are in, empty where each says it.
         fails: where a board breaks; otherwise: what to do where no board bends (strips, layers, kerfs).
-        cut_note: in which order the edges' boards stand.
+        cut: where no board bends to a curve that is filled, its straight forms alone; cut_note: in which order the
+            edges' boards stand, empty where none does.
         ends, bending, stakes_how: sentences; gave_way: rules of the cut list that couldn't be kept.
         bank: the sentence of earth against a board lower than the slab; remedy: what bends where no board does, in a
             line, empty where one does.

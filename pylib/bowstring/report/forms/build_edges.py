@@ -175,7 +175,7 @@ class EdgesPart(TypedDict):
             diagonal: from A to the far end of B's straight side, ``None`` without such sides.
         sides_how: how those are set, and what closes them, as sentences.
         curve_gap, straight_gap: of a slab that fills its curve, how far off its edges their form stakes stand: the
-            thickness of the board between, ``None`` of any other slab.
+            thickness of the board between, ``None`` of any other slab, and of a curve to which no board bends.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
             dug_out: whether the job's stakes stand within the dig.
         faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab;

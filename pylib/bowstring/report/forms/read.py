@@ -83,11 +83,12 @@ class ReadPart(TypedDict):
 
 @final
 class FarChecks(TypedDict):
-    """What proves a pad's far corners: its checks, and those of them that were read.
+    """What proves a pad's far corners: its checks, those of them that were read, and what those mean that are out.
 
     ``off``: A and B are then the concrete's corners, and the stakes stand off them.
     """
 
     rows: list[CheckRow]
     read: list[ReadRow]
+    told: list[str]
     off: bool

@@ -8,5 +8,6 @@ MESSAGES = {
     "pad.on_string": "A joint runs where the curve begins: bays are {behind} behind it, {beyond} beyond.",
     "pad.shape": "Bays are {ratio} to 1, over 1.5. Ask the designer where joints go.",
     "pad.call_back": "from the back edge, towards the curve",
+    "pad.call_building": "from the building, towards the curve",
     "pad.call_other": "from the other curve's middle, towards A and B",
 }

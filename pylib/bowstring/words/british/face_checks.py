@@ -2,6 +2,7 @@
 
 MESSAGES = {
     "read.right_on": "Spot on",
+    "face_checks.far_toward": "{size} towards {other}",
     "read.way_along": "too far towards {end}",
     "read.ends_off": "A to B was set out wrong by about {shown}, or an end has moved.",
     "face_checks.string_middle_inside": "its midpoint to {stake}, which is INSIDE the string, towards the centre",

@@ -86,6 +86,9 @@ MESSAGES = {
     "pad.stakes_back": "Back form: every {gap}, {gaps} even spaces.",
     # the concrete
     "pad.call_back": "from the back edge, toward the curve",
+    "pad.call_building": "from the building, toward the curve",
+    "pad.strip_out": "The isolation strip at the building, {gap}, is taken out of the concrete.",
+    "pad.edges_building": "The edge there is figured as thick as the others: ask whether it is.",
     "pad.call_other": "from the other curve's middle, toward A and B",
     "pad.reach_note_both": (
         "Start at the other curve and keep the front parallel to A to B. Short of that mark, the order won't fill it."
@@ -135,4 +138,5 @@ MESSAGES = {
     # drawn
     "pad.draw_sides": "sides {sides}, A to B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
+    "pad.draw_building": "building",
 }

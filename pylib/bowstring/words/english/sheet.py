@@ -36,6 +36,7 @@ MESSAGES = {
     ),
     "sheet.link": "Link to this job:",
     "sheet.untitled": "An arc",
+    "sheet.untitled_pad": "A pad",
     "sheet.untitled_line": "Line of {count} pieces",
     "sheet.version": "Bowstring {version}",
     "sheet.measure": "measure",

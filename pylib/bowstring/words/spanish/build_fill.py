@@ -26,6 +26,7 @@ MESSAGES = {
     "fill.form_string": "La otra ~forma~ es recta: tienda el ~hilo~ de A a B, {chord}, y ponga su cara en el ~hilo~.",
     "fill.behind_string": "{size} atrás de A-B",
     "fill.stand_curve": "En la curva, las ~estacas~ de ~forma~ van {size} atrás del borde: ahí entra la {board}.",
+    "fill.stand_none": "Todavía sin ~estacas~ en la curva: resuelva qué se dobla. Van tan lejos como sea de grueso.",
     "fill.stand_string": "Sus ~estacas~ de ~forma~ van {size} atrás del ~hilo~: ahí entra la {board}.",
     "fill.form_against": (
         "Contra ~concreto~ existente no lleva ~forma~: ponga una tira de aislamiento de {gap} de grueso."
@@ -39,6 +40,7 @@ MESSAGES = {
     "fill.bends_just": "La {board} apenas se dobla a la curva: pruebe una primero.",
     "fill.nothing": "Nada de esta lista se dobla a la curva.",
     "fill.own_not": "La {board} no se dobla a la curva.",
+    "fill.straight_alone": "Las ~formas~ rectas son de {board}: su lista de cortes y sus ~estacas~ van abajo.",
     "fill.one_curve": "Se dobla una ~forma~, R {radius}; lo demás es recto.",
     "fill.bows": "En la curva, {length} de ~tabla~ se arquean {bow}.",
     "fill.straight_form": "recta, de A a B",

@@ -93,6 +93,9 @@ MESSAGES = {
     "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {gaps} espacios iguales en cada una.",
     "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {gaps} espacios iguales.",
     "pad.call_back": "desde el borde de atrás, hacia la curva",
+    "pad.call_building": "desde el edificio, hacia la curva",
+    "pad.strip_out": "Al ~concreto~ se le quita la tira de aislamiento del edificio, {gap}.",
+    "pad.edges_building": "Ese borde se cuenta tan grueso como los demás: pregunte si lo es.",
     "pad.call_other": "desde el medio de la otra curva, hacia A y B",
     "pad.reach_note_both": (
         "Empiece por la otra curva, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
@@ -138,4 +141,5 @@ MESSAGES = {
     "pad.sign_diagonals": "Dos diagonales, a A-2, B-2",
     "pad.draw_sides": "lados {sides}, A-B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
+    "pad.draw_building": "edificio",
 }

@@ -38,6 +38,7 @@ MESSAGES = {
     ),
     "sheet.link": "Enlace a este trabajo:",
     "sheet.untitled": "Un ~arco~",
+    "sheet.untitled_pad": "Una losa",
     "sheet.untitled_line": "Línea de {count} tramos",
     "sheet.version": "Bowstring {version}",
     "sheet.measure": "medida",

@@ -1,0 +1,108 @@
+"""What a band along all forms leaves of a slab that fills its curve, and how much of the band lies behind a front."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import acos, asin, sqrt
+
+from bowstring.forming.pad import Filled, Pad
+from bowstring.forming.segment import Segment
+from bowstring.geometry.arc import Arc
+
+
+@dataclass(frozen=True)
+class Rest:
+    """What is left: it lies under an arc of the same center that is smaller by the band, between lines so far inside.
+
+    Attributes:
+        curve: what is left under the arc; sides: how deep a rectangle as wide lies behind that, metres, 0 where none
+            does; ends: how many ends are rounded.
+        foot: how far off the slab's string it begins, metres, below 0 behind it.
+    """
+
+    curve: Segment
+    sides: float
+    ends: int
+    foot: float
+
+    @property
+    def area(self) -> float:
+        """Square metres."""
+        return self.ends * self.curve.area + self.sides * self.curve.arc.chord
+
+    def beside(self, aside: float) -> float:
+        """Return the area from A's side to a line that far past the slab's middle along the string, square metres."""
+        curve = self.curve
+        share = min(max(0.5 + aside / curve.wide, 0.0), 1.0)
+        return self.ends * curve.area_to(share) + self.sides * curve.arc.chord * share
+
+    def behind(self, off: float) -> float:
+        """Return the area from its foot to a line that far off the slab's string, square metres."""
+        curve, deep = self.curve, self.curve.arc.sagitta
+        far = deep if self.ends > 1 else 0.0
+        gone = off - self.foot
+        other = curve.area - self._cap(deep - gone) if far else 0.0
+        other = self._cap(gone) if far and gone < deep else other
+        between = min(max(gone - far, 0.0), self.sides) * curve.arc.chord
+        front = gone - far - self.sides
+        return other + between + (curve.area - self._cap(deep - front) if front > 0 else 0.0)
+
+    def _cap(self, height: float) -> float:
+        """The area of the curve's top, so high, metres."""
+        radius = self.curve.arc.radius
+        if height <= 0:
+            return 0.0
+        return Segment(Arc.of_angle(radius, acos(max(-1.0, 1 - height / radius)))).area
+
+
+def rest_of(filled: Filled, wide: float) -> Rest | None:
+    """Return what lies farther than ``wide`` metres from all forms, ``None`` where nothing does."""
+    return _of_pad(filled, wide) if isinstance(filled, Pad) else _of_segment(filled, wide)
+
+
+def _of_segment(filled: Segment, wide: float) -> Rest | None:
+    """A segment, too, over a string so far inside."""
+    radius, over = filled.arc.radius - wide, wide - filled.center
+    if radius <= abs(over):  # no circle of that radius meets that string
+        return None
+    return Rest(Segment(Arc.of_angle(radius, acos(over / radius))), 0.0, 1, wide)
+
+
+def _of_pad(pad: Pad, wide: float) -> Rest | None:
+    radius, half = pad.arc.radius - wide, pad.arc.chord / 2 - wide
+    if half <= 0:
+        return None
+    ends = sqrt((radius - half) * (radius + half)) + pad.center  # where the arc meets the lines at the sides
+    back = -pad.sides / 2 if pad.both else wide - pad.sides
+    foot = -pad.sides - pad.center - radius if pad.both else back
+    if back < ends:
+        curve = Segment(Arc.of_angle(radius, asin(min(1.0, half / radius))))
+        return Rest(curve, (ends - back) * pad.ends, pad.ends, foot)
+    if back >= pad.center + radius:
+        return None
+    return Rest(Segment(Arc.of_angle(radius, acos((back - pad.center) / radius))), 0.0, pad.ends, foot)
+
+
+def within(filled: Filled, wide: float) -> float:
+    """Return the area within ``wide`` metres of a form, square metres: of the curve, and of the string or the sides and
+    what closes them.
+
+    >>> from math import pi
+    >>> round(within(Segment(Arc.of_angle(10.0, pi / 2)), 1.0) - within(Segment(Arc.of_angle(10.0, pi / 2)), 0.0), 3)
+    38.81
+    """
+    rest = rest_of(filled, wide)
+    return filled.area - (rest.area if rest else 0.0)
+
+
+def within_to(filled: Filled, wide: float, share: float, *, back: bool) -> float:
+    """Return the area up to a front that lies within ``wide`` metres of a form, square metres.
+
+    ``share``: of the width along the string from A's side; of the depth from its foot where the front comes from the
+    ``back``, which takes straight sides.
+    """
+    rest = rest_of(filled, wide)
+    if back and isinstance(filled, Pad):
+        gone = filled.area_from_back(share)
+        return gone - (rest.behind(filled.foot + share * filled.deep) if rest else 0.0)
+    return filled.area_to(share) - (rest.beside(filled.wide * (share - 0.5)) if rest else 0.0)
