@@ -50,7 +50,7 @@ WALL_OUTSIDE = box("the fence", -5, 10.5, 45, 11.5)
 SHED = box("the shed", 16, 2, 24, 6)
 POST = box("the post", 19, 9, 21, 11)
 POND_AT_CENTRE = box("the pond", 18, -17, 22, -13, "feet")
-TREE = box("the tree", 9.6, 2.5, 10.2, 3.2)
+TREE = box("the tree", 9.6, 2.8, 10.2, 3.2)
 
 
 def test_open_ground() -> None:
@@ -220,7 +220,7 @@ def test_a_very_flat_arc() -> None:
 
 
 def test_a_tree_in_the_way_of_one_ordinate() -> None:
-    """x 9.6 to 10.2, y 2.5 to 3.2: on the ordinate over x = 10. A to K3 passes under it (y = 0.236 x, 2.41 at most), C
+    """x 9.6 to 10.2, y 2.8 to 3.2: on the ordinate over x = 10. A to K3 passes under it (y = 0.236 x, 2.41 at most), C
     to K1 beside it (x = 10.9 at y = 3.2), the string A-M above it (y = 4.8 at least), TA's line is x = 12."""
     told = ask(TREE)
     assert possible(told) == ALL - {"ordinates"}
@@ -234,9 +234,17 @@ def test_a_tape_just_as_long_as_the_longest_pull(length: str, swing: bool) -> No
     assert possible(ask(tape={"length": length})) == (without if swing else without - {"centre"})
 
 
-@pytest.mark.parametrize(("y0", "y1", "stopped"), [(-3, 0, {"centre"}), (0, 2, set())])
+ALONG_CHORD = {"ordinates", "tangent", "produced", "angles", "coordinates"}
+"""What needs the string or the sight from A to B, the tangents' pegs too; halving sets its middle by short chords."""
+
+
+@pytest.mark.parametrize(
+    ("y0", "y1", "stopped"),
+    [(-3, -0.25, {"centre"}), (0.25, 2, set()), (-3, -0.24, {"centre"} | ALONG_CHORD), (0.24, 2, ALONG_CHORD),
+     (-3, 0, {"centre"} | ALONG_CHORD), (0, 2, ALONG_CHORD)],
+)  # fmt: skip
 def test_a_building_whose_face_is_the_chord(y0: float, y1: float, stopped: set[str]) -> None:
-    """A tape may lie along a wall, whichever side of it the building is: x 13 to 18, below or above the chord. Above,
+    """A tape passes a wall by 3 in, whichever side of it the building is: x 13 to 18, below or above the chord. Above,
     y to 2: no ordinate stands over it, A-M is over y = 6.5 there, the triangles' long sides too; below it C-K1 passes
     at x = 20 - 11.18 (15/22.36) = 12.5 at y = 0 and 14.0 at y = -3."""
     assert possible(ask(box("the kiosk", 13, y0, 18, y1))) == ALL - stopped
