@@ -4,10 +4,10 @@ a parallel string, another start."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import ceil
 
-from bowstring.analysis.reach import blocks_of, needs_of
+from bowstring.analysis.reach import Limits, blocks_of, needs_of
 from bowstring.errors import BadJob
 from bowstring.job.job import Job
 from bowstring.job.services import may_be_service
@@ -160,7 +160,7 @@ def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
         if may_be_service(obstacle.name):
             continue
         others = [one for one in limits.obstacles if one is not obstacle]
-        rest = replace(limits, obstacles=others)
+        rest = Limits(limits.tape, limits.room, others, limits.kit, limits.clear)
         for row in rows:
             if row.recipe is None or row.few_hands or not _perhaps_by(row, obstacle.name):
                 continue

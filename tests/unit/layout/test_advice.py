@@ -234,20 +234,14 @@ def test_a_tape_just_as_long_as_the_longest_pull(length: str, swing: bool) -> No
     assert possible(ask(tape={"length": length})) == (without if swing else without - {"centre"})
 
 
-ALONG_CHORD = {"ordinates", "tangent", "produced", "angles", "coordinates"}
-"""What needs the string or the sight from A to B, the tangents' pegs too; halving sets its middle by short chords."""
-
-
-@pytest.mark.parametrize(
-    ("y0", "y1", "stopped"),
-    [(-3, -0.25, {"centre"}), (0.25, 2, set()), (-3, -0.24, {"centre"} | ALONG_CHORD), (0.24, 2, ALONG_CHORD),
-     (-3, 0, {"centre"} | ALONG_CHORD), (0, 2, ALONG_CHORD)],
-)  # fmt: skip
-def test_a_building_whose_face_is_the_chord(y0: float, y1: float, stopped: set[str]) -> None:
+@pytest.mark.parametrize("gap", [0, 0.24, 0.25])
+@pytest.mark.parametrize(("near", "far", "stopped"), [(-1, -3, {"centre"}), (1, 2, set())])
+def test_a_building_whose_face_is_the_chord(near: float, far: float, stopped: set[str], gap: float) -> None:
     """A tape passes a wall by 3 in, whichever side of it the building is: x 13 to 18, below or above the chord. Above,
     y to 2: no ordinate stands over it, A-M is over y = 6.5 there, the triangles' long sides too; below it C-K1 passes
-    at x = 20 - 11.18 (15/22.36) = 12.5 at y = 0 and 14.0 at y = -3."""
-    assert possible(ask(box("the kiosk", 13, y0, 18, y1))) == ALL - stopped
+    at x = 20 - 11.18 (15/22.36) = 12.5 at y = 0 and 14.0 at y = -3. Halving sets M by its short chords instead."""
+    along = {"ordinates", "tangent", "produced", "angles", "coordinates"} if gap < 0.25 else set()
+    assert possible(ask(box("the kiosk", 13, near * gap, 18, far))) == ALL - stopped - along
 
 
 def test_a_building_that_ends_at_a_stake() -> None:
