@@ -201,7 +201,7 @@ SHARED = ("centre_behind", "centre_inside", "produce_first", "produce_straight",
 TITLED = ("have_ends", "set_ends", "have_ends_untaped", "set_ends_untaped", "have_straight", "have_straight_short",
           "have_arc", "have_arc_past", "have_arc_square", "have_corner",
           "from_corner", "from_corner_untaped", "string", "string_up", "string_none", "no_string", "string_taped",
-          "ends_taped", "string_middle", "parallel_crossed", "parallel_squared", "parallel_strung",
+          "ends_taped", "string_middle", "parallel_crossed", "parallel_squared", "parallel_strung", "parallel_leaning",
           "parallel_stood", "parallel_stood_strung")  # fmt: skip
 """Kinds that have a title of their own in the list."""
 

@@ -154,6 +154,9 @@ MESSAGES = {
     "paper.first.parallel_squared": (
         "{start} to {end} must read {m0}. If not, square both again. String {start} to {end}."
     ),
+    "paper.first.parallel_leaning": (
+        "String {start} to {end}; {seen} on it, {m0} from {start}. {eye} to {seen} must read {m1}."
+    ),
     "paper.first.parallel_strung": "String {start} to {end}. Square each corner twice.",
     "paper.first.peg": (
         "Pin {peg}: from {start} toward {end} {m0}, square off {m1} toward the curve. String {start} to {peg}."

@@ -182,6 +182,9 @@ MESSAGES = {
         "{start} a {end} debe dar {m0}. Si no, saque las dos ~a escuadra~ otra vez. Tienda el ~hilo~ de {start} "
         "a {end}."
     ),
+    "paper.first.parallel_leaning": (
+        "Tienda el ~hilo~ de {start} a {end}; en él {seen}, a {m0} de {start}. {eye} a {seen} debe dar {m1}."
+    ),
     "paper.first.parallel_strung": "Tienda el ~hilo~ de {start} a {end}. Saque cada esquina ~a escuadra~ dos veces.",
     "paper.first.peg": (
         "~Estaca de acero~ {peg}: desde {start} hacia {end} {m0}; ~a escuadra~ {m1} hacia la curva. Tienda el "
