@@ -16,7 +16,7 @@ from bowstring.report.faced import hands_of
 from bowstring.report.forms.cards import CardNumber, CardRight, CardRow
 from bowstring.report.forms.steps import StepRow, TapeMeasure
 from bowstring.report.got import label_of
-from bowstring.report.hands import curve_hand
+from bowstring.report.hands import away_hand, curve_hand
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.places import far_back, place_name
 from bowstring.report.proofs import proof_values
@@ -53,6 +53,7 @@ class Told:
         step, square = self.step, next((move.squares for move in self.step.moves if move.squares), None)
         values: dict[str, object] = {"start": "A", "end": "B", **step.names, "hand": self.hand}
         values["curve"] = curve_hand(self.layout).upper()
+        values["turns"] = away_hand(self.layout).upper()  # a curve that lies left of A-B turns right
         values["driven"] = next(iter(step.driven), "")
         values["back"] = far_back(self.layout.marks, step.sets, self.layout.job.shown.feet)
         if step.stake and step.stands:

@@ -32,12 +32,12 @@ MESSAGES = {
         "Prolongue la línea {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, ponga {end}."
     ),
     "card.offset_toward_off": "Desde {start} mida hacia {other}. Ahí, ~a escuadra~ a la {hand}, ponga {end}.",
-    "card.string": "Tienda el ~hilo~ {start}-{end}. En {start}, mirando a {end}: curva a la {curve}.",
-    "card.string_up": "Deje puesto el ~hilo~ {start}-{end}. En {start}, mirando a {end}: curva a la {curve}.",
+    "card.string": "~Hilo~ {start}-{end}. En {start}, mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
+    "card.string_up": "Deje el ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
     "card.string_none": "Aquí ningún ~hilo~ va directo de {start} a {end}.",
-    "card.no_string": "En {start}, mirando a {end}: la curva queda a la {curve}.",
-    "card.ends_taped": "Mida {start}-{end} ~a nivel~. En {start}, mirando a {end}: curva a la {curve}.",
-    "card.string_taped": "Tienda el ~hilo~ {start}-{end}, mídalo ~a nivel~. Mirando a {end}: curva a la {curve}.",
+    "card.no_string": "En {start}, mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
+    "card.ends_taped": "Mida {start}-{end} ~a nivel~. Mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
+    "card.string_taped": "~Hilo~ {start}-{end}, ~a nivel~. Mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
     "card.stake": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_back": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {stake}.",
     "card.stake_got": "{stake} quedó como se midió, {off}. Los números siguen de ahí.",
@@ -56,7 +56,7 @@ MESSAGES = {
     "card.centre_near": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {peg}.",
     "card.swing": "Enganche la ~cinta~ en {start}. Mirando a {other}, gire a la {hand}. Clave {stake}.",
     "card.string_and_middle": (
-        "Tienda ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}. Marque ~punto medio~ (cero)."
+        "~Hilo~ {start}-{end}. Mirando a {end}: {curve}, vuelta a {turns}. Marque ~punto medio~ (cero)."
     ),
     "card.string_middle": "Marque el ~punto medio~ del ~hilo~ {start}-{end}. Ahí va el cero de la ~cinta~.",
     "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
@@ -205,8 +205,8 @@ MESSAGES = {
     "card.title.have_corner": "Esquina P y sus rectas",
     "card.title.from_corner": "{start} y {end}, desde P",
     "card.title.from_corner_untaped": "{start} y {end}, desde P",
-    "card.title.string": "~Hilo~ {start} a {end}, curva a la {curve}",
-    "card.title.string_up": "~Hilo~ {start} a {end}, curva a la {curve}",
+    "card.title.string": "~Hilo~ {start} a {end}, curva a la {curve}, vuelta a la {turns}",
+    "card.title.string_up": "~Hilo~ {start} a {end}, curva a la {curve}, vuelta a la {turns}",
     "card.title.string_none": "Sin ~hilo~ {start} a {end}",
     "card.title.no_string": "Lado de la curva",
     "card.title.ends_taped": "Mida {start} a {end}",
