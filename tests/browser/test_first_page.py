@@ -189,9 +189,10 @@ def test_the_other_hand_turns_the_words(page: Page) -> None:
     choose(page, "side", "right")
     wait_for(page, "computed")
     expect(page.locator("#ask-hand-said")).to_have_text(
-        say("numbers.hand_standing", hand=say("numbers.hand.right")), use_inner_text=False
+        say("numbers.hand_standing", hand=say("numbers.hand.right"), turn=say("numbers.hand.left")),
+        use_inner_text=False,
     )
-    assert say("hand.standing", hand="right") in sheet_of(page)
+    assert say("hand.standing", hand="right", turn="left") in sheet_of(page)
 
 
 def test_with_one_end_the_form_asks_which_way_it_turns(page: Page) -> None:

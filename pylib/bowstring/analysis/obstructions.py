@@ -1,7 +1,8 @@
 """What there is on a site: the tape, the room, and what stands in the way of a straight line or of somebody's feet.
 
-An obstacle that stops a tape stops feet too; one that stops feet lets a tape or a sight pass over it. Touching an
-outline is allowed: a tape may lie along a wall, and a stake may stand against it.
+An obstacle that stops a tape stops feet too; one that stops feet lets a tape or a sight pass over it. A string, tape or
+sight has to pass ``CLEAR`` of what stops it: a trunk has bark and roots, a wall its footing, and nobody measured
+either to a hair. A stake may stand against a wall: that is another test (``standing``).
 """
 
 from __future__ import annotations
@@ -11,23 +12,30 @@ from dataclasses import dataclass, field
 
 from bowstring.analysis.squaring import Kit
 from bowstring.geometry.arc import Arc
-from bowstring.geometry.outlines import TOUCH, distance_to_side, inside_of, within
+from bowstring.geometry.outlines import TOUCH, brushes, distance_to_side, gap_to, inside_of, within
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.obstacles import Obstacle
+from bowstring.units.sizes import INCH
 
 SPARE = 1e-6
 """Metres: a pull as long as the tape is no longer than it."""
+
+CLEAR = {True: 3 * INCH, False: 0.075}
+"""Metres, in feet or not: what a string, tape or sight keeps off an obstacle that stops it (3 in, 75 mm), the width of
+a hand without its thumb: common practice, no source."""
 
 
 @dataclass(frozen=True)
 class Limits:
     """What there is: the tape's length in metres, the room ``behind`` the chord, ``inside`` and ``outside`` the curve
-    (metres, where it is said), the obstacles, and what a crew squares with."""
+    (metres, where it is said), the obstacles, what a crew squares with, and how ``clear`` of an obstacle a string, tape
+    or sight has to pass (metres)."""
 
     tape: float
     room: Mapping[str, float]
     obstacles: Sequence[Obstacle]
     kit: Kit = field(default_factory=Kit)
+    clear: float = CLEAR[True]
 
 
 class Obstructions:
@@ -46,8 +54,22 @@ class Obstructions:
     def stoppers(self, a: Point, b: Point) -> Iterator[str]:
         """Yield the names of what stops a tape on the straight way between two places."""
         for one, box in self._walls:
-            if _meets(a, b, box) and inside_of(one.outline, a, b) > TOUCH:
+            if not _meets(a, b, box, self.limits.clear):
+                continue
+            if inside_of(one.outline, a, b) > TOUCH or brushes(one.outline, a, b, self.limits.clear):
                 yield one.name
+
+    def gap(self, name: str, a: Point, b: Point) -> float:
+        """Return how near a straight way passes the obstacle of a name, metres; 0 where it goes through."""
+        return next(gap_to(one.outline, a, b) for one, _box in self._walls if one.name == name)
+
+    def passed(self, a: Point, b: Point, within: float) -> Iterator[tuple[str, float]]:
+        """Yield what stops a tape and is nearer to a straight way than ``within``, with how near, both in metres."""
+        for one, box in self._walls:
+            if _meets(a, b, box, within):
+                near = gap_to(one.outline, a, b)
+                if near < within:
+                    yield one.name, near
 
     def standing(self, point: Point) -> Iterator[str]:
         """Yield the names of that in which nobody can stand at a place."""
@@ -97,8 +119,8 @@ def room_taken(arc: Arc, a: Point, b: Point) -> dict[str, float]:
     }
 
 
-def _meets(a: Point, b: Point, box: tuple[float, float, float, float]) -> bool:
-    left, right, low, high = box
+def _meets(a: Point, b: Point, box: tuple[float, float, float, float], around: float = 0.0) -> bool:
+    left, right, low, high = box[0] - around, box[1] + around, box[2] - around, box[3] + around
     return not (
         (a.x < left and b.x < left) or (a.x > right and b.x > right)
         or (a.y < low and b.y < low) or (a.y > high and b.y > high)

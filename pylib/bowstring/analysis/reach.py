@@ -12,7 +12,7 @@ from bowstring.geometry.arc import Arc
 from bowstring.geometry.plane import Point, distance
 from bowstring.methods.ends import SHOWN_BY
 
-__all__ = ["Blocked", "Limits", "blocks_of", "longest_pull", "measurements_of", "needs_of", "readings_of"]
+__all__ = ["Blocked", "Limits", "blocks_of", "lines_of", "longest_pull", "measurements_of", "needs_of", "readings_of"]
 
 
 @dataclass(frozen=True)
@@ -27,6 +27,7 @@ class Blocked:
         start, end: its marks; the same for a place.
         what: the obstacle's name, empty for the tape and the room.
         size: metres: how long the pull is, how far the place is out.
+        gap: metres: how near a pull, string or sight passes what stops it; 0 where it would go through.
     """
 
     kind: str
@@ -35,6 +36,7 @@ class Blocked:
     end: str
     what: str
     size: float
+    gap: float = 0.0
 
 
 def blocks_of(
@@ -48,7 +50,7 @@ def blocks_of(
     squares = squares_of(recipe, limits.kit, ground) if squares is None else squares
     seen: set[tuple[str, str, str]] = set()
     for number, step in enumerate(recipe.steps, 1):
-        for kind, start, end, a, b in _lines(recipe.at, step):
+        for kind, start, end, a, b in lines_of(recipe.at, step):
             if (kind, start, end) in seen:
                 continue
             seen.add((kind, start, end))
@@ -67,7 +69,7 @@ def needs_of(arc: Arc, recipe: Recipe) -> dict[str, float]:
     and the ``tape`` of its longest pull."""
     needs = {"behind": 0.0, "inside": 0.0, "outside": 0.0, "tape": 0.0}
     for step in recipe.steps:
-        for kind, _start, _end, a, b in _lines(recipe.at, step):
+        for kind, _start, _end, a, b in lines_of(recipe.at, step):
             for name, size in room_taken(arc, a, b).items():
                 needs[name] = max(needs[name], size)
             if kind == PULL:
@@ -95,7 +97,7 @@ def readings_of(step: Step) -> int:
     return sum(move.readings for move in step.moves)
 
 
-def _lines(at: Marks, step: Step) -> Iterator[tuple[str, str, str, Point, Point]]:
+def lines_of(at: Marks, step: Step) -> Iterator[tuple[str, str, str, Point, Point]]:
     """Yield the pulls, strings and sights of a step: kind, its marks, and where they are.
 
     How far back on a straight its direction is shown is the crew's own choice: a line to there is none of the sheet's,
@@ -116,7 +118,7 @@ def _line(
     if kind == PULL and not ground.reaches(a, b):
         yield Blocked("tape", number, first, second, "", distance(a, b))
     for name in ground.stoppers(a, b):
-        yield Blocked(kind, number, first, second, name, distance(a, b))
+        yield Blocked(kind, number, first, second, name, distance(a, b), ground.gap(name, a, b))
     for name, size in ground.over_room(a, b):
         yield Blocked(name, number, first, second, "", size)
 

@@ -11,7 +11,7 @@ from bowstring.drawings.labels import LEADER, LINE, Label
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
-from bowstring.report.alone import grades_of, joints_of, pour_of
+from bowstring.report.alone import grades_of, joints_of, pour_of, wanted_joints
 from bowstring.report.forming.plan import LIES
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.build_edges import EdgesPart, SecondEdge
@@ -249,7 +249,7 @@ def _pour(made: SlabSketch) -> None:
 
 
 def _cuts(made: SlabSketch) -> None:
-    joints, edges = joints_of(made.answer), made.edges
+    joints, edges = wanted_joints(made.answer), made.edges
     if joints is not None and edges is not None:
         whole = edges["outside"]["length"]
         made.cuts([2 * row["outside"] / whole - 1 for row in joints["rows"] if row["number"]])

@@ -7,6 +7,7 @@ from html import escape
 from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.slab_fill import PAPER
 from bowstring.faces.build_parts import bold
+from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_lined import lined_sides
@@ -16,7 +17,7 @@ from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
 from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_boards import BoardsPart, CutRow
+from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import TopRow
 from bowstring.report.forms.build_joints import JointsPart
@@ -197,27 +198,10 @@ def _cuts(answer: Answer) -> str:
         row = next(one for one in answer["build"] if one["key"] == "boards")
         told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"
         return f'<div class="boxed">{told}</div>' if row["state"] == "near" else ""
-    cut = "".join(f"<p>{marked(text)}</p>" for text in _cut_rows(boards))
+    cut = "".join(f"<p>{marked(text)}</p>" for text in cut_rows(boards))
     alone = boards["remedy"] and boards["cut"]  # no board bends, and the straight forms stand by themselves
     stakes = marked(say("forms.form_stakes_straight" if alone else "forms.form_stakes", count=boards["with_spare"]))
     return f'<div class="boxed"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
-
-
-def _cut_rows(boards: BoardsPart) -> list[str]:
-    edges, bent = ({edge[key] for edge in boards["edges"]} for key in ("name", "board"))
-    return [
-        _cut(row, boards["unit_shown"], whole=row["name"] in edges, bent=row["board"] in bent) for row in boards["cut"]
-    ]
-
-
-def _cut(row: CutRow, unit: str, *, whole: bool, bent: bool) -> str:
-    """What is cut: along an edge the boards one after the other, else how many pieces from boards of which lengths;
-    of another board than the ``bent`` one, which the line above tells, of which."""
-    name = row["name"] if bent else f"{row['name']} {row['board']}"
-    boards = f"{row['boards']} {unit}".strip()
-    if whole:
-        return say("forms.cut", name=name, boards=boards)
-    return say("forms.cut_from", name=name, pieces=row["needs"], boards=boards)
 
 
 def _diagonals(edges: EdgesPart) -> str:

@@ -54,7 +54,8 @@ def duo_html(answer: Answer, line: str, id: str) -> str:
     """Return the two boxes under the head: ``line``, as HTML, and on which hand the curve is; ``id``: the drawing's."""
     word = curve_hand(answer)
     size = "hand long" if len(word) > _LONG_HAND else "hand"
-    hand = f'<p>{marked(brief.stand(answer))} <strong class="{size}">{escape(word)}</strong></p>'
+    turns = f" <b>{escape(brief.turns(answer))}</b>" if answer["side"] else ""
+    hand = f'<p>{marked(brief.stand(answer))} <strong class="{size}">{escape(word)}</strong>{turns}</p>'
     seen = f'<p class="seen">{BOX}{escape(say("paper.seen"))}</p>'
     return (
         f'<div class="duo"><div class="line">{line}</div>'

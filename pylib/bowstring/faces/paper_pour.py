@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from html import escape
+from typing import Literal
 
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
 from bowstring.faces.paper_wall import is_wall
 from bowstring.faces.paper_wall_tops import is_level, level_told, sizes, tops_html
-from bowstring.report.alone import edges_of, grades_of, joints_of, pour_of
+from bowstring.report.alone import edges_of, grades_of, pour_of, wanted_joints
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
@@ -34,6 +36,18 @@ _ORDER = 262.0
 _ORDER_WALL = 12.0
 """How much higher the order of two pours stands: its unit, and both nets, in a line more each."""
 _JOINTS, _JOINTS_LOW = 74.0, 62.0
+
+
+@dataclass(frozen=True)
+class _Block:
+    """What is told of both forms at some places: what the places are, what the forms are called, a place's name with
+    what it has on each."""
+
+    name: str
+    sides: list[str]
+    cells: list[tuple[str, ...]]
+
+
 _ROOMY = 12.0
 """How much higher a row is to write in, where there is room for that in each."""
 
@@ -44,10 +58,11 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, list[TopRow]]:
     signs = _sign_rows(answer)
     wall = is_wall(answer)
     in_a_line = wall and grades is not None and is_level(grades)
-    tops, joints = ([], []) if in_a_line else (_rows(grades, "stake", "back"), _rows(grades, "joint"))
+    tops = [] if in_a_line else _rows(grades, "stake", "back")
+    joints = [] if in_a_line or wanted_joints(answer) is None else _rows(grades, "joint")
     safe = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")]
     waits = _waits(answer)
-    blocks = _blocks(joints)
+    blocks = [*_blocks(say("forms.joint"), joints, "tight"), *_blocks(say("grades.digs"), _digs(grades), "dig")]
     beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour) + (_ORDER_WALL if wall else 0.0))
     rest = PAGE_TALL - _FIXED - _HEADS - beside
     head_told = _head_told(answer, grades, in_a_line=in_a_line)
@@ -58,7 +73,7 @@ def pour_sides(answer: Answer, date: str) -> tuple[str, list[TopRow]]:
         head_html(answer, say("forms.back"), date, title=title, numbers=False),
         *(f'<p class="tops-told{" one" if in_a_line else ""}">{bold(text)}</p>' for text in head_told),
         tops_table(tops[:fit], grades, wall=wall),
-        *map(_joint_tops, blocks),
+        *map(_block_html, blocks),
         *_nones(waits),
         f'<div class="before-truck">{sign_off(signs)}{_order(pour)}</div>',
         f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
@@ -157,24 +172,29 @@ def _both(row: TopRow) -> list[TopPart]:
     return [top for top in (row["outside"], row["inside"]) if top]
 
 
-def _blocks(joints: list[TopRow]) -> list[list[TopRow]]:
-    """The joints in as many equal blocks as it takes for each to stand side by side."""
-    if not joints:
+def _digs(grades: GradesPart | None) -> list[TopRow]:
+    """Where the ground was measured: how much is cut or filled under each form."""
+    return grades["digs"] if grades and not grades["stop"] else []
+
+
+def _blocks(name: str, rows: list[TopRow], what: Literal["tight", "dig"]) -> list[_Block]:
+    """What stands beside each other, of joints or of stakes, in as many equal blocks as it takes to have room."""
+    if not rows:
         return []
-    widest = max(width(top["tight"], _JOINT_TYPE) for row in joints for top in _both(row))
-    wide = max(1, int((PAGE_WIDE - width(say("forms.inner"), _JOINT_TYPE) - 20.0) / (widest + _JOINT_SIDES)))
-    count = -(-len(joints) // -(-len(joints) // wide))
-    return [joints[start : start + count] for start in range(0, len(joints), count)]
+    sides = [say("forms.outer"), say("forms.inner")]
+    cells = [(row["name"], *(top[what] for top in _both(row))) for row in rows]
+    widest = max(width(text, _JOINT_TYPE) for row in cells for text in row)
+    first = max(width(text, _JOINT_TYPE) for text in (name, *sides))
+    wide = max(1, int((PAGE_WIDE - first - 20.0) / (widest + _JOINT_SIDES)))
+    count = -(-len(cells) // -(-len(cells) // wide))
+    return [_Block(name, sides, cells[start : start + count]) for start in range(0, len(cells), count)]
 
 
-def _joint_tops(rows: list[TopRow]) -> str:
-    """The tops at the joints, side by side."""
-    lines = [(say("forms.joint"), [row["name"] for row in rows])]
-    outer = [row["outside"]["tight"] for row in rows]
-    inner = [row["inside"]["tight"] if row["inside"] else "" for row in rows]
-    lines += (
-        [(say("forms.both"), outer)] if outer == inner else [(say("forms.outer"), outer), (say("forms.inner"), inner)]
-    )
+def _block_html(block: _Block) -> str:
+    """What is told of both forms at some places, side by side; once where it is the same on both."""
+    names, *told = zip(*block.cells, strict=True)
+    lines = [(block.name, names)]
+    lines += [(say("forms.both"), told[0])] if len(set(told)) == 1 else list(zip(block.sides, told, strict=False))
     body = "".join(
         f'<tr><th scope="row">{escape(name)}</th>{"".join(f"<td>{marked(text)}</td>" for text in texts)}</tr>'
         for name, texts in lines
@@ -184,7 +204,7 @@ def _joint_tops(rows: list[TopRow]) -> str:
 
 def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be."""
-    edges, joints, pour, shown = edges_of(answer), joints_of(answer), pour_of(answer), answer["staked_shown"]
+    edges, joints, pour, shown = edges_of(answer), wanted_joints(answer), pour_of(answer), answer["staked_shown"]
     tolerance, depth = answer["tolerance_shown"], pour["depth_shown"] if pour else ""
     rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
@@ -192,12 +212,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
         rows += sizes(answer) if is_wall(answer) else _sizes_of(edges)
     rows += _slopes(answer)
     if joints and not joints["stop"]:
-        cut = (
-            f"{_joint_count(joints)}; {joints['depth_shown']}"
-            if joints["depth"] is not None
-            else str(_joint_count(joints))
-        )
-        rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), cut)]
+        rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), _joints_cut(joints, pour))]
     if is_wall(answer):
         return rows + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
     rows += [(say("forms.sign_base"), depth)]
@@ -220,6 +235,15 @@ def _deep(edges: EdgesPart) -> str:
     return "fill.sign_deep" if edges["sides"] is None else "pad.sign_deep"
 
 
+def _joints_cut(joints: JointsPart, pour: PourPart | None) -> str:
+    """How many joints there are and how deep they are cut, in an apron, too."""
+    count = str(_joint_count(joints))
+    if joints["depth"] is None:
+        return count
+    depth, deeper = joints["depth_shown"], pour["deep"]["apron_joint"] if pour else ""
+    return f"{count}; {say('deep.sign_joints', depth=depth, apron=deeper) if deeper else depth}"
+
+
 def _joint_count(joints: JointsPart) -> int:
     """How many joints there are: one less than panels in a row, or all that cross a slab which fills its curve."""
     return len(joints["grid"]) if joints["grid"] or not joints["rows"] else joints["count"] - 1
@@ -231,8 +255,8 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
     if grades is None or grades["stop"]:
         return []
     if is_wall(answer):  # nobody walks on one: its slopes are told, not judged
-        must = say("forms.as_above")
-        return [(say("forms.sign_tops"), must)]
+        tops = "forms.sign_tops" if wanted_joints(answer) else "forms.sign_tops_alone"
+        return [(say(tops), say("forms.as_above"))]
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
     level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
     back = [row["outside"]["tight"] for row in grades["rows"] if row["kind"] == "back"]

@@ -8,10 +8,11 @@ from html import escape
 
 from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build_parts import bold
+from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
 from bowstring.faces.paper_head import duo_html, foot_html, head_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
-from bowstring.report.alone import boards_of, edges_of, joints_of
+from bowstring.report.alone import boards_of, edges_of, wanted_joints
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
@@ -38,7 +39,7 @@ def is_wall(answer: Answer) -> bool:
 
 def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
     """Return the front, and the tables' rows that it has no room for."""
-    lines, columns, box = _lines(edges), columns_of(answer, edges, joints_of(answer)), _box(edges)
+    lines, columns, box = _lines(edges), columns_of(answer, edges, wanted_joints(answer)), _box(edges)
     where, told, joints = where_and_what(answer, edges), _told(answer, edges), _of_joints(answer, columns)
     fitted = _fitted(columns, joints, box, lambda low, text: _fixed(len(lines), where, [*told, *text], low=low))
     if not fitted.beside and box:
@@ -132,18 +133,21 @@ def _fixed(lines: int, where: list[str], told: list[str], *, low: bool) -> float
 
 def _of_joints(answer: Answer, columns: list[Column]) -> int:
     """Which of the columns has the joints, their number where none has."""
-    joints = joints_of(answer)
+    joints = wanted_joints(answer)
     return len(columns) - 1 if joints and not joints["stop"] and joints["rows"] else len(columns)
 
 
 def _box(edges: EdgesPart) -> list[str]:
-    """What the forms take: plywood, the footing's boards and stakes; the lengths stand among the lines."""
-    return list(edges["faces_sheet"])
+    """What the forms take: plywood, the footing's boards and stakes, what is cut; the lengths stand among the lines."""
+    *told, last = edges["faces_sheet"]
+    footing = edges["footing"]
+    cut = [say("forms.footing_cut", told="; ".join(cut_rows(footing)))] if footing and footing["cut"] else []
+    return [*told, *cut, last]
 
 
 def _told(answer: Answer, edges: EdgesPart) -> list[str]:
     """What proves the faces, and what comes before them: stakes outside the dig, the dig, the line again."""
-    joints = joints_of(answer)
+    joints = wanted_joints(answer)
     check = say("forms.diagonals_wall", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
     first = 0 if edges["dug_out"] else 1  # that hubs stand clear of the dig needs no saying

@@ -72,14 +72,13 @@ def _hand(arcs: Arcs, typed: Typed) -> QuestionLine:
     side, said = side_of(arcs, typed), typed.get("turn" if walking else "side", "") in SIDES
     if side is None:
         return line_of(say("numbers.open"), OPEN)
+    both = {"hand": say(f"numbers.hand.{side}"), "turn": say(f"numbers.hand.{OTHER[side]}")}
     if arcs.hand and side != arcs.hand:
         points, yours = (say(f"numbers.hand.{hand}") for hand in (arcs.hand, side))
         return line_of(say("numbers.hand_points_other", points=points, said=yours), WRONG)
     if not said:
-        return line_of(say("numbers.hand_points", hand=say(f"numbers.hand.{side}")), SAID)
-    shown = OTHER[side] if walking else side
-    key = "numbers.hand_walking" if walking else "numbers.hand_standing"
-    return line_of(say(key, hand=say(f"numbers.hand.{shown}")), SAID)
+        return line_of(say("numbers.hand_points", **both), SAID)
+    return line_of(say("numbers.hand_walking" if walking else "numbers.hand_standing", **both), SAID)
 
 
 def _line(arcs: Arcs, typed: Typed) -> QuestionLine:

@@ -1,7 +1,5 @@
-"""Outlines on the ground: what is inside one, how much of a straight way runs through it, and whether it is sound.
-
-Touching an outline is allowed: a tape may lie along a wall, and a stake may stand against it.
-"""
+"""Outlines on the ground: what is inside one, how much of a straight way runs through it, how near one passes it, and
+whether it is sound."""
 
 from __future__ import annotations
 
@@ -18,6 +16,12 @@ SKIN = TOUCH / 2
 """Metres: what lies no deeper inside an outline than this lies along it. A straight way square through something
 thicker than ``TOUCH`` is deeper in its middle, so nothing that counts is lost."""
 
+SPARE = 1e-6
+"""Metres: what is as clear as it has to be is clear, whatever a float's last digits are."""
+
+BY_END = 0.6
+"""Metres (2 ft): so far from a stake that stands close to something a string may still be as close as the stake; a
+string that leaves at 7 degrees is a hand's width clear by then (common practice, no source)."""
 
 SIDES_OF_CIRCLE = 72
 """Corners of the outline around a circle: they stand less than a thousandth of its radius outside it."""
@@ -108,6 +112,52 @@ def within(outline: Sequence[Point], point: Point) -> bool:
     return holds(outline, point) and all(
         distance_to_side(point, one, other) > SKIN
         for one, other in zip(outline, [*outline[1:], outline[0]], strict=True)
+    )
+
+
+def gap_to(outline: Sequence[Point], a: Point, b: Point) -> float:
+    """Return how near the straight way from ``a`` to ``b`` passes an outline, metres; 0 where they meet, or where it
+    lies inside.
+
+    Two shapes that don't meet are nearest at a corner of one of them.
+
+    >>> square = [Point(1.0, -1.0), Point(3.0, -1.0), Point(3.0, 1.0), Point(1.0, 1.0)]
+    >>> gap_to(square, Point(0.0, 1.5), Point(9.0, 1.5)), gap_to(square, Point(0.0, 0.5), Point(9.0, 0.5))
+    (0.5, 0.0)
+    """
+    if isinstance(outline, Circle):
+        return max(distance_to_side(outline.centre, a, b) - outline.radius, 0.0)
+    sides = list(zip(outline, [*outline[1:], outline[0]], strict=True))
+    if holds(outline, a) or holds(outline, b) or any(_cross(a, b, *side) for side in sides):
+        return 0.0
+    return min(
+        *(distance_to_side(corner, a, b) for corner in outline),
+        *(distance_to_side(end, *side) for end in (a, b) for side in sides),
+    )
+
+
+def brushes(outline: Sequence[Point], a: Point, b: Point, clear: float) -> bool:
+    """Return whether a straight way passes an outline nearer than ``clear``, metres.
+
+    A stake at its end may stand nearer, against a wall say: within ``BY_END`` of an end the way may be as near as that
+    end itself, and no nearer.
+
+    >>> wall = [Point(0.0, 0.0), Point(9.0, 0.0), Point(9.0, 2.0), Point(0.0, 2.0)]
+    >>> brushes(wall, Point(0.0, 0.0), Point(9.0, 0.0), 0.05), brushes(wall, Point(0.0, 0.0), Point(9.0, -5.0), 0.05)
+    (True, False)
+    """
+    length = distance(a, b)
+    clear -= SPARE
+    if length == 0 or gap_to(outline, a, b) >= clear:
+        return False
+    reach = min(BY_END, length / 2)
+    way = unit_vector(a, b)
+    inner_a, inner_b = a.plus(way, reach), b.plus(way, -reach)
+    if length > 2 * reach and gap_to(outline, inner_a, inner_b) < clear:
+        return True
+    return any(
+        gap_to(outline, end, inner) < min(gap_to(outline, end, end), clear) - SKIN
+        for end, inner in ((a, inner_a), (b, inner_b))
     )
 
 

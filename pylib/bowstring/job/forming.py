@@ -129,6 +129,11 @@ class JointsSaid:
     every: float | None = None
     count: int | None = None
 
+    @property
+    def said(self) -> bool:
+        """Whether a job says anything of its joints."""
+        return self.every is not None or self.count is not None
+
 
 @dataclass(frozen=True)
 class GroundRead:

@@ -160,7 +160,7 @@ def _moved(layout: Layout, rows: Sequence[Row]) -> Iterator[Change]:
         if may_be_service(obstacle.name):
             continue
         others = [one for one in limits.obstacles if one is not obstacle]
-        rest = Limits(limits.tape, limits.room, others, limits.kit)
+        rest = Limits(limits.tape, limits.room, others, limits.kit, limits.clear)
         for row in rows:
             if row.recipe is None or row.few_hands or not _perhaps_by(row, obstacle.name):
                 continue

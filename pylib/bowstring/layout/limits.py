@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from bowstring.analysis.obstructions import Limits, Obstructions
+from bowstring.analysis.obstructions import CLEAR, Limits, Obstructions
 from bowstring.analysis.squaring import kit_of
 from bowstring.analysis.triangles import Square, squares_of
 from bowstring.construction import Recipe
@@ -14,7 +14,8 @@ from bowstring.methods.setting import Setting
 
 def limits_of(job: Job) -> Limits:
     """Return the tape, the room, the obstacles and the crew's squares of a job."""
-    return Limits(job.site.tape_length, job.site.room, job.site.obstacles, kit_of(job.tape, job.site.tape_length))
+    tape, site = job.tape, job.site
+    return Limits(site.tape_length, site.room, site.obstacles, kit_of(tape, site.tape_length), CLEAR[tape.feet])
 
 
 def squares_here(job: Job, setting: Setting, recipe: Recipe) -> Mapping[str, Square]:

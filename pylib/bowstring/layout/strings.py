@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from math import hypot
 
 from bowstring.analysis.obstructions import SPARE, Limits
@@ -17,6 +18,9 @@ from bowstring.units.sizes import FOUR_FEET
 
 GAP_FEET, GAP_METRES = FOUR_FEET, 1.2
 """Metres: the widest straight gap when the job says none (4 ft, 1.2 m)."""
+
+NEAR_LOST = (1 / 4, 1 / 3, 1 / 2, 2 / 3)
+"""How far along the parallel string the mark is that proves a corner whose diagonal is blocked, as a part of it."""
 
 NEAR_ENOUGH = 1.25
 """How much wider than those of halving the gaps on a flat arc may be, so that a round distance is among them."""
@@ -43,13 +47,24 @@ def parallel_of(job: Job, setting: Setting) -> Parallel | None:
 
 def string_at(job: Job, setting: Setting, distance: float) -> Parallel:
     """Return the string so many metres toward the curve: its ends crossed by two tapes where the ground lets these
-    through, otherwise squared off the string A-B."""
+    through, otherwise squared off the string A-B, otherwise with the one diagonal that is free."""
     limits, chord, fine = limits_of(job), setting.arc.chord, job.tape.mark / 2
     crossed = Parallel(distance, fine=fine)
     if hypot(chord, distance) <= limits.tape + SPARE and not _stopped(setting, crossed, limits):
         return crossed
     squared = Parallel(distance, squared=True, proved=chord <= limits.tape + SPARE, fine=fine)
-    return crossed if _stopped(setting, squared, limits) else squared
+    if not _stopped(setting, squared, limits):
+        return squared
+    leaning = (Parallel(distance, fine=fine, lost=lost, sight=sight) for lost in ("A", "B") for sight in _sights(lost))
+    return next((one for one in leaning if not _stopped(setting, one, limits)), crossed)
+
+
+def _sights(lost: str) -> Iterator[tuple[str, float]]:
+    """Yield what could prove a corner that lost its diagonal, the tape that sees most of it first: from the far end as
+    near to that corner as it can be, from its own end as far along the string."""
+    far = "B" if lost == "A" else "A"
+    yield from ((far, part) for part in NEAR_LOST)
+    yield from ((lost, 1 - part) for part in NEAR_LOST)
 
 
 def _stopped(setting: Setting, parallel: Parallel, limits: Limits) -> bool:

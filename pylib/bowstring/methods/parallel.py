@@ -2,13 +2,14 @@
 
 The parallel is a rectangle's far side: two tapes find each of its ends, the distance from one end of the chord and the
 rectangle's diagonal from the other, so that nothing need be taped or strung along A-B itself. Where the diagonals can't
-be taped its ends are squared off the string A-B. Then the sides left over prove it.
+be taped its ends are squared off the string A-B. Then the sides left over prove it. Where one diagonal alone is free,
+and no string goes from A to B, the corner that lost its own is set from the other corner, and proved by a tape from one
+end to a mark on the string.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import hypot
 
 from bowstring.construction import STRING, Along, Bisect, CrossTapes, Line, Move, Recipe, SquareOff, Stake
 from bowstring.geometry.arc import HALF_TURN_COSINE
@@ -18,6 +19,9 @@ from bowstring.methods.setting import FITS, Parallel, Setting
 
 ENDS = {"A": "PA", "B": "PB"}
 """The marks on the parallel, square off each end of the chord."""
+
+SEEN = "P1"
+"""The mark on the parallel to which a tape proves it where one of its diagonals is blocked."""
 
 FEET = "par"
 """What stands before a stake's name in the name of its foot on the parallel."""
@@ -109,16 +113,19 @@ def set_parallel(recipe: Recipe, chord: float, parallel: Parallel) -> None:
     """Write down both ends of the parallel string, and what proves that it is parallel; ``chord``: metres."""
     off = parallel.distance
     side = "curve" if off > 0 else "behind"
-    diagonal = hypot(chord, off)
-    for end, other in (("A", "B"), ("B", "A")):
+    corners = {"A": Point(0.0, off), "B": Point(chord, off)}
+    pairs = [("A", "B"), ("B", "A")]
+    for end, other in pairs[::-1] if parallel.lost == "A" else pairs:
         mark = ENDS[end]
-        recipe.truth[mark] = Point(0.0 if end == "A" else chord, off)
+        recipe.truth[mark] = corners[end]
         left = (off > 0) == (end == "A")  # the curve's side, seen from this end toward the other
         if parallel.squared:
             move: Move = SquareOffString(mark, end, end, other, abs(off), left=left)
             measures = [(end, mark)]
         else:
-            move = CrossTapes(mark, end, abs(off), other, diagonal, left=left)
+            if end == parallel.lost:  # the corner that stands is on the same side of it as the far end
+                other = ENDS[other]
+            move = CrossTapes(mark, end, abs(off), other, distance(recipe.at[other], corners[end]), left=left)
             measures = [(end, mark), (other, mark)]
         way = "squared" if parallel.squared else "crossed"
         recipe.do(f"parallel_{way}_{side}", 1, [move], measures, start=end, end=other, peg=mark)
@@ -126,6 +133,12 @@ def set_parallel(recipe: Recipe, chord: float, parallel: Parallel) -> None:
     if not recipe.moved.isdisjoint((first, last)):  # a string that is parallel no more has a length of its own
         kind = "parallel_stood" if parallel.proved else "parallel_stood_strung"
         recipe.do(kind, 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)
+        return
+    if parallel.lost:
+        (eye, part), corner = parallel.sight, ENDS[parallel.lost]
+        far = last if corner == first else first
+        recipe.do("parallel_leaning", 1, [Along(SEEN, corner, far, part * chord)], [(corner, SEEN), (eye, SEEN)],
+                  start=corner, end=far, eye=eye, seen=SEEN)  # fmt: skip
         return
     proof = "strung" if not parallel.proved else "squared" if parallel.squared else "crossed"
     recipe.do(f"parallel_{proof}", 1, measure=[(first, last)] if parallel.proved else [], start=first, end=last)

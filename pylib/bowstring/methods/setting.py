@@ -38,12 +38,17 @@ class Parallel:
         squared: both its ends are squared off the string A-B; otherwise two tapes from A and B cross there.
         proved: a tape reaches from one of its ends to the other.
         fine: metres: what is no farther from it stands on it, as far as a tape can tell.
+        lost: the end, ``A`` or ``B``, whose diagonal something blocks: its corner is set last, from the other corner.
+        sight: what proves that one then: the end from which it is taped to a mark on the string, and how far along
+            the string from that corner the mark is, as a part of it.
     """
 
     distance: float
     squared: bool = False
     proved: bool = True
     fine: float = 0.0
+    lost: str = ""
+    sight: tuple[str, float] = ("", 0.0)
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from functools import partial
 
+from bowstring.analysis.obstructions import CLEAR
 from bowstring.analysis.reach import Blocked
 from bowstring.construction import HELPERS
 from bowstring.job.services import may_be_service
@@ -104,13 +105,16 @@ def block_text(layout: Layout, block: Blocked) -> str:
     there = {"tape": site.tape_length, **site.room}.get(block.kind, 0.0)
     # From a stake's own mark on a line to the stake itself: where that mark is doesn't matter to what is in the way.
     out = block.kind == "pull" and any(block.start == f"{part} {block.end}" for part in HELPERS)
+    near = bool(tape.round(block.gap))
     return say(
-        f"block.{block.kind}{'_out' if out else ''}",
+        f"block.{block.kind}{'_out' if out else ''}{'_near' if near else ''}",
         start=place_name(block.start),
         end=place_name(block.end),
         what=block.what,
         size=tape.show(block.size),
         there=tape.show(there),
+        gap=tape.show(block.gap),
+        clear=tape.show(CLEAR[layout.job.tape.feet]),
     )
 
 

@@ -29,6 +29,12 @@ def joints_of(answer: Answer) -> JointsPart | None:
     return part if part is not None and "rows" in part else None
 
 
+def wanted_joints(answer: Answer) -> JointsPart | None:
+    """Return the joints to be marked: of a wall none that nobody asked for, since the drawing has its own."""
+    part = joints_of(answer)
+    return None if part is not None and is_wall(answer) and not part["asked"] else part
+
+
 def grades_of(answer: Answer) -> GradesPart | None:
     """Return the grades of an arc alone."""
     part = answer["grades"]

@@ -16,7 +16,7 @@ from bowstring.report.faced import hands_of
 from bowstring.report.forms.cards import CardNumber, CardRight, CardRow
 from bowstring.report.forms.steps import StepRow, TapeMeasure
 from bowstring.report.got import label_of
-from bowstring.report.hands import curve_hand
+from bowstring.report.hands import away_hand, curve_hand
 from bowstring.report.numbers import off_the_arc
 from bowstring.report.places import far_back, place_name
 from bowstring.report.proofs import proof_values
@@ -53,6 +53,7 @@ class Told:
         step, square = self.step, next((move.squares for move in self.step.moves if move.squares), None)
         values: dict[str, object] = {"start": "A", "end": "B", **step.names, "hand": self.hand}
         values["curve"] = curve_hand(self.layout).upper()
+        values["turns"] = away_hand(self.layout).upper()  # a curve that lies left of A-B turns right
         values["driven"] = next(iter(step.driven), "")
         values["back"] = far_back(self.layout.marks, step.sets, self.layout.job.shown.feet)
         if step.stake and step.stands:
@@ -201,7 +202,7 @@ SHARED = ("centre_behind", "centre_inside", "produce_first", "produce_straight",
 TITLED = ("have_ends", "set_ends", "have_ends_untaped", "set_ends_untaped", "have_straight", "have_straight_short",
           "have_arc", "have_arc_past", "have_arc_square", "have_corner",
           "from_corner", "from_corner_untaped", "string", "string_up", "string_none", "no_string", "string_taped",
-          "ends_taped", "string_middle", "parallel_crossed", "parallel_squared", "parallel_strung",
+          "ends_taped", "string_middle", "parallel_crossed", "parallel_squared", "parallel_strung", "parallel_leaning",
           "parallel_stood", "parallel_stood_strung")  # fmt: skip
 """Kinds that have a title of their own in the list."""
 

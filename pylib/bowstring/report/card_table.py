@@ -103,6 +103,7 @@ _OF_STRING: dict[str, tuple[Part, ...]] = {
     "parallel_squared_behind": (Part(_ONE_OFF.numbers, *_BY_TRIANGLE, "peg_square"),),
     "parallel_crossed": (Part((("must_read", 0),), "diagonals"),),
     "parallel_squared": (Part((("must_read", 0),), "square_again", None, "parallel_crossed"),),
+    "parallel_leaning": (Part((("along", 0),), "must_read", 1),),
     "parallel_strung": (Part((), "twice"),),
     "parallel_stood": (Part((("must_read", 0),)),),
     "parallel_stood_strung": (Part(),),

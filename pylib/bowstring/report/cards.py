@@ -10,6 +10,7 @@ from bowstring.report.card_of_step import Told, squares_for, taped_otherwise
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.kinked import b_from_line
+from bowstring.report.passing import Passing
 from bowstring.report.stakeline import report_on_line
 from bowstring.report.steps import LONG_STRING
 from bowstring.words import say
@@ -24,6 +25,7 @@ def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
     cards = [_plain("locate")]
     cards[0]["notes"] = [say("card.note.days")]
     waiting: list[int] = []
+    passing = Passing(layout)
     steps = layout.recipe.steps
     for place, (step, row) in enumerate(zip(steps, rows, strict=True)):
         told = Told(layout, step, row, squares)
@@ -34,6 +36,7 @@ def report_cards(layout: Layout, rows: Sequence[StepRow]) -> list[CardRow]:
         if place and _goes_with(steps[place - 1], [step]):
             made[0]["text"] = say("card.string_and_middle", **told.values)
         made[0]["steps"] = [*waiting, *made[0]["steps"]]
+        made[0]["notes"] += passing.notes([steps[number - 1] for number in made[0]["steps"]])
         waiting = []
         cards += made
     _note(layout, cards)

@@ -14,7 +14,7 @@ def hand_told(layout: Layout) -> str:
         return say("hand.unknown")
     if layout.job.start == "one-end":
         return say("hand.walking", turn=say(f"hand.{OTHER[side]}"), hand=say(f"hand.{side}"))
-    return say("hand.standing", hand=say(f"hand.{side}"))
+    return say("hand.standing", hand=say(f"hand.{side}"), turn=say(f"hand.{OTHER[side]}"))
 
 
 def curve_hand(layout: Layout) -> str:

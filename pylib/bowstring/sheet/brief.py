@@ -12,7 +12,7 @@ from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.report.read import OUT
-from bowstring.sheet.facing import curve_hand
+from bowstring.sheet.facing import away_hand, curve_hand
 from bowstring.sheet.of_line import title_of
 from bowstring.words import say
 
@@ -95,6 +95,11 @@ def wall(answer: Answer) -> list[str]:
         wide, deep = edges["footing_shown"]
         told.append(say("forms.wall_footing", width=wide, depth=deep))
     return told
+
+
+def turns(answer: Answer) -> str:
+    """Return to which hand the curve turns for who walks from A to B, empty where that isn't known."""
+    return say("paper.turns", turn=away_hand(answer)) if answer["side"] else ""
 
 
 def stand(answer: Answer) -> str:
@@ -210,7 +215,7 @@ def cautions(answer: Answer) -> list[str]:
 def safe(answer: Answer) -> list[str]:
     """Return the cautions that every sheet has."""
     usual = [say(f"paper.safe_{name}") for name in ("authority", "services", "caps", "board", "level")]
-    return [*usual, say("paper.safe_hand", hand=curve_hand(answer))]
+    return [*usual, say("paper.safe_hand", hand=curve_hand(answer), turn=away_hand(answer))]
 
 
 def own_cautions(answer: Answer) -> list[str]:

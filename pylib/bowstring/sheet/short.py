@@ -31,7 +31,8 @@ def short_text(answer: Answer) -> str:
     if not stopped:
         lines += wrap(brief.drawing(answer), WIDTH) if brief.drawing(answer) else []
         lines += wrap(", ".join(brief.measures(answer)), WIDTH)
-    lines += wrapped(f"{brief.stand(answer)} {curve_hand(answer)}.", SIGNS["key"])
+    hand = ", ".join(filter(None, [curve_hand(answer), brief.turns(answer)]))
+    lines += wrapped(f"{brief.stand(answer)} {hand}.", SIGNS["key"])
     lines += wrap(" ".join(brief.line(answer)), WIDTH)
     lines += _stops(answer) if stopped else _work(answer)
     lines += _titled(say("paper.cautions_title"))

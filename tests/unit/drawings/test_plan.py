@@ -83,7 +83,7 @@ def test_the_hand_turns_the_drawing_and_not_the_words() -> None:
             at = {name: read.stakes()[name][0] for name in ("A", "M", "B")}
             assert at["M"][1] < at["A"][1] == at["B"][1]
             assert (at["A"][0] < at["B"][0]) is (hand == "left")
-            told = say("hand.standing", hand=hand)
+            told = say("hand.standing", hand=hand, turn={"left": "right", "right": "left"}[hand])
             assert told in read.flowing_text()
             description = read.described()[1]
             assert told in description and f"at the {hand}, with the curve above the string" in description

@@ -172,7 +172,7 @@ POINTS = {f"arc-points-{row}-{axis}": text for row, pair in enumerate((("0", "0"
 def test_three_points_settle_the_arc_and_its_hand() -> None:
     face = numbers(POINTS)
     assert face["sign"] == "computed" and face["rows"]["arc-sagitta"]["out"] == "5' 0\""
-    assert face["lines"]["hand"] == {"text": "LEFT, by the three points", "state": "said", "asked": ""}
+    assert face["lines"]["hand"] == {"text": "LEFT, turns RIGHT, by the three points", "state": "said", "asked": ""}
     other = numbers({**POINTS, "side": "right"})
     assert other["lines"]["hand"]["text"] == "Points say LEFT, you said RIGHT"
     assert other["lines"]["hand"]["state"] == "wrong"
@@ -184,9 +184,9 @@ def test_three_points_settle_the_arc_and_its_hand() -> None:
 
 LINES = [
     ({}, "hand", "open", "Not answered"),
-    ({"side": "left"}, "hand", "said", "Curve on the LEFT, from A facing B"),
+    ({"side": "left"}, "hand", "said", "LEFT from A facing B, turns RIGHT"),
     ({"start": "one-end", "side": "left"}, "hand", "open", "Not answered"),
-    ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT, walking in"),
+    ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT, walking in; RIGHT from A"),
     ({}, "line", "open", "Not answered"),
     ({"drawn_to": "unsure"}, "line", "wrong", "Not sure: ask before staking"),
     ({"drawn_to": "face"}, "line", "said", "Face, pins (taken) on it"),

@@ -86,8 +86,9 @@ def has_its_numbers(job: dict[str, Any]) -> None:
         assert not check["recommended"] or check["shown"] in front
     for text in answer["cautions"]:
         assert " ".join(text.split()) in back
-    assert f"The curve is on your {answer['side'].upper()}" in front
-    assert f"At A, facing B, it's on your {answer['side'].upper()}." in back and "https://example.org/#x" in back
+    turn = {"left": "RIGHT", "right": "LEFT"}[answer["side"]]
+    assert f"The curve is on your {answer['side'].upper()} turns {turn}" in front
+    assert f"At A, facing B, it's {answer['side'].upper()}, turns {turn}." in back and "https://example.org/#x" in back
 
 
 def test_the_front_has_each_number_of_each_stake_in_few_words() -> None:

@@ -50,7 +50,7 @@ WALL_OUTSIDE = box("the fence", -5, 10.5, 45, 11.5)
 SHED = box("the shed", 16, 2, 24, 6)
 POST = box("the post", 19, 9, 21, 11)
 POND_AT_CENTRE = box("the pond", 18, -17, 22, -13, "feet")
-TREE = box("the tree", 9.6, 2.5, 10.2, 3.2)
+TREE = box("the tree", 9.6, 2.8, 10.2, 3.2)
 
 
 def test_open_ground() -> None:
@@ -220,7 +220,7 @@ def test_a_very_flat_arc() -> None:
 
 
 def test_a_tree_in_the_way_of_one_ordinate() -> None:
-    """x 9.6 to 10.2, y 2.5 to 3.2: on the ordinate over x = 10. A to K3 passes under it (y = 0.236 x, 2.41 at most), C
+    """x 9.6 to 10.2, y 2.8 to 3.2: on the ordinate over x = 10. A to K3 passes under it (y = 0.236 x, 2.41 at most), C
     to K1 beside it (x = 10.9 at y = 3.2), the string A-M above it (y = 4.8 at least), TA's line is x = 12."""
     told = ask(TREE)
     assert possible(told) == ALL - {"ordinates"}
@@ -234,12 +234,14 @@ def test_a_tape_just_as_long_as_the_longest_pull(length: str, swing: bool) -> No
     assert possible(ask(tape={"length": length})) == (without if swing else without - {"centre"})
 
 
-@pytest.mark.parametrize(("y0", "y1", "stopped"), [(-3, 0, {"centre"}), (0, 2, set())])
-def test_a_building_whose_face_is_the_chord(y0: float, y1: float, stopped: set[str]) -> None:
-    """A tape may lie along a wall, whichever side of it the building is: x 13 to 18, below or above the chord. Above,
+@pytest.mark.parametrize("gap", [0, 0.24, 0.25])
+@pytest.mark.parametrize(("near", "far", "stopped"), [(-1, -3, {"centre"}), (1, 2, set())])
+def test_a_building_whose_face_is_the_chord(near: float, far: float, stopped: set[str], gap: float) -> None:
+    """A tape passes a wall by 3 in, whichever side of it the building is: x 13 to 18, below or above the chord. Above,
     y to 2: no ordinate stands over it, A-M is over y = 6.5 there, the triangles' long sides too; below it C-K1 passes
-    at x = 20 - 11.18 (15/22.36) = 12.5 at y = 0 and 14.0 at y = -3."""
-    assert possible(ask(box("the kiosk", 13, y0, 18, y1))) == ALL - stopped
+    at x = 20 - 11.18 (15/22.36) = 12.5 at y = 0 and 14.0 at y = -3. Halving sets M by its short chords instead."""
+    along = {"ordinates", "tangent", "produced", "angles", "coordinates"} if gap < 0.25 else set()
+    assert possible(ask(box("the kiosk", 13, near * gap, 18, far))) == ALL - stopped - along
 
 
 def test_a_building_that_ends_at_a_stake() -> None:

@@ -190,3 +190,45 @@ def test_a_stake_on_the_string_itself_is_squared_off_by_nothing() -> None:
     assert told["tables"][0]["rows"][1][-1] == "none: on the string"
     moved: Any = answer_to(job("9.0006 m"), whole=False)
     assert [step["kind"] for step in moved["steps"] if step["stake"] == "K2"] == ["parallel_toward_on"]
+
+
+def oak(number: int, x: float, y: float) -> dict[str, Any]:
+    return {"name": f"oak no. {number}", "stops": "tape", "at": [x, y], "diameter": 0.3}
+
+
+ON_CHORD, ON_DIAGONAL = oak(1, 9, 0), oak(2, 27, -6.075)
+"""On A-B, 9 m along it; and on A-PB, 9 m behind the chord: 27 (9/40) = 6.075."""
+
+
+def stopped_by(*ground: dict[str, Any]) -> tuple[list[str], list[dict[str, Any]]]:
+    told: Any = answer_to(job(-9, tape={"length": 50}, ground=list(ground)), whole=False)
+    steps = [step for step in told["steps"] if step["kind"].startswith("parallel") and not step["stake"]]
+    return [stop for stop in told["stops"] if "oak" in stop], steps
+
+
+def test_a_trunk_on_one_diagonal_leaves_the_other() -> None:
+    """No string goes from A to B, and A-PB is blocked: PB is set from PA, and proved from A to a mark 10 m from it on
+    the string: 30 and 9 m, root(981) = 31.321."""
+    stops, (pa, pb, proof) = stopped_by(ON_CHORD, ON_DIAGONAL)
+    assert not stops
+    assert shown(pa) == ["9.000 m", "41.000 m"] and shown(pb) == ["9.000 m", "40.000 m"]
+    assert "cross 9.000 m from B with 40.000 m from PA" in pb["text"]
+    assert proof["kind"] == "parallel_leaning" and shown(proof) == ["10.000 m", "31.321 m"]
+    assert "P1, 10.000 m from PB. Tape A to P1" in proof["text"]
+
+
+def test_a_trunk_on_the_tape_that_proves_a_corner_leaves_another() -> None:
+    """The third stands on A-P1, at 22 m along and 6.6 m back: the next mark is 40/3 m from PB, root(26.667² + 81)."""
+    stops, (_pa, _pb, proof) = stopped_by(ON_CHORD, ON_DIAGONAL, oak(3, 22, -6.6))
+    assert not stops and shown(proof) == ["13.333 m", "28.144 m"]
+
+
+def test_where_no_diagonal_is_free_the_job_stops_and_says_which() -> None:
+    stops, _steps = stopped_by(ON_CHORD, ON_DIAGONAL, oak(3, 13, -6.075))
+    assert "The tape from A to PB is blocked by oak no. 2." in stops[0]
+    assert "The tape from B to PA is blocked by oak no. 3." in stops[0]
+
+
+def test_with_nothing_on_the_chord_both_corners_are_squared_off_it() -> None:
+    stops, steps = stopped_by(ON_DIAGONAL)
+    assert not stops and [step["kind"] for step in steps][-1] == "parallel_squared"

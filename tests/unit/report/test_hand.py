@@ -6,6 +6,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator, Mapping
+from html import unescape
 from typing import Any
 
 import pytest
@@ -15,6 +16,8 @@ from hypothesis import strategies as st
 from bowstring import BadJob, answer, read_link, write_link
 from bowstring.drawings.mistakes import mistakes_svg
 from bowstring.drawings.siteplan import site_plan_svg
+from bowstring.faces.numbers import numbers
+from bowstring.faces.paper import paper_html
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.sheet.blocks import Drawing
@@ -22,8 +25,10 @@ from bowstring.sheet.csv import stakes_csv
 from bowstring.sheet.drawn import drawn
 from bowstring.sheet.html import sheet_html
 from bowstring.sheet.outline import outline
+from bowstring.sheet.short import short_text
 from bowstring.sheet.text import sheet_text
-from bowstring.words import say
+from bowstring.words import say, speak
+from bowstring.words.languages import LANGUAGES
 from helping import answer_to
 
 ARC = {"chord": "40 ft", "sagitta": "8 ft"}
@@ -118,7 +123,7 @@ def test_every_sheet_and_drawing_says_the_hand_in_the_same_words(method: str, si
     if start == "one-end":
         assert told["hand"] == say("hand.walking", turn=other, hand=side)
     else:
-        assert told["hand"] == say("hand.standing", hand=side)
+        assert told["hand"] == say("hand.standing", hand=side, turn=other)
     assert told["hand"] in " ".join(sheet_text(told).split())
     (string,) = [step for step in told["steps"] if step["kind"] in ("string", "string_taped")]
     assert told["hand"] in string["text"]
@@ -172,3 +177,30 @@ def test_a_hand_that_the_form_no_longer_shows_is_not_taken() -> None:
     fields = {"arc-chord": "40 ft", "arc-sagitta": "8 ft", "side": "left", "start": "one-end"}
     assert answer(job_of_fields(fields))["side"] is None
     assert answer(job_of_fields({**fields, "turn": "left"}))["side"] == "right"
+
+
+@pytest.fixture
+def in_english() -> Iterator[None]:
+    yield
+    speak("english")
+
+
+@pytest.mark.usefixtures("in_english")
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("start", ["ends", "one-end"])
+def test_wherever_the_curves_hand_is_said_the_turn_stands_beside_it(side: str, start: str, language: str) -> None:
+    """An arc that lies left of its chord turns right for who walks from A to B: the first face, the title and the card
+    of its string, both sides of paper and the short sheet say both."""
+    speak(language)
+    other = {"left": "right", "right": "left"}[side]
+    said = {"turn": other} if start == "one-end" else {"side": side}
+    told = answer({"arc": ARC, "method": "halving", "start": start, "side": side, "drawn_to": "face"})
+    hand, turn = (say(f"numbers.hand.{one}") for one in (side, other))
+    line = numbers({"arc-chord": "40'", "arc-sagitta": "8'", "start": start, **said})["lines"]["hand"]["text"]
+    string = next(card for card in told["cards"] if card["kind"] == "string")
+    for text in (line, string["title"], string["text"], short_text(told)):
+        assert hand in text and turn in text, text
+    paper = " ".join(unescape(re.sub(r"<[^>]+>", " ", paper_html(told))).split())
+    assert f"{hand} {say('paper.turns', turn=turn)}" in paper
+    assert say("paper.safe_hand", hand=hand, turn=turn) in paper

@@ -174,7 +174,10 @@ def test_a_string_that_no_step_goes_by_is_not_stretched() -> None:
     for method in ("centre", "tangent", "tapes", "produced", "angles", "coordinates"):
         told = one_line({**job, "method": method})
         assert "Stretch the string from A to B" not in told and "crosswind at a pull" not in told, method
-        assert "At A, facing B: the curve is on your left." in told and "carry the line A-B on past" in told
+        assert (
+            "At A, facing B: the curve is on your left, and it turns right." in told
+            and "carry the line A-B on past" in told
+        )
     for method in ("halving", "ordinates"):
         told = one_line({**job, "method": method})
         assert "Stretch the string from A to B" in told and "carry the string on past" in told, method

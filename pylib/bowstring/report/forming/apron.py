@@ -117,7 +117,7 @@ def joints_told(plan: Plan, ends: Sequence[ApronEnd]) -> Iterator[str]:
     for end in inner:
         if not end.joint:
             yield say("deep.joint_none", where=end.where, gap=gap)
-    yield say("deep.joint_depth", depth=mark_up(inch_tape(plan.tape), apron.thickness * DEPTH))
+    yield say("deep.joint_depth", depth=apron_joint(plan))
 
 
 def joints_in_short(plan: Plan, ends: Sequence[ApronEnd]) -> list[str]:
@@ -126,8 +126,14 @@ def joints_in_short(plan: Plan, ends: Sequence[ApronEnd]) -> list[str]:
     if apron is None or not inner or any(not end.joint for end in inner):
         return [*joints_told(plan, ends)]
     gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
-    depth = mark_up(inch_tape(plan.tape), apron.thickness * DEPTH)
-    return [say("deep.joints_short", joints=", ".join(str(end.joint) for end in inner), gap=gap, depth=depth)]
+    joints = ", ".join(str(end.joint) for end in inner)
+    return [say("deep.joints_short", joints=joints, gap=gap, depth=apron_joint(plan))]
+
+
+def apron_joint(plan: Plan) -> str:
+    """Return how deep a joint within the apron is cut, empty without one."""
+    apron = plan.said.slab.apron
+    return mark_up(inch_tape(plan.tape), apron.thickness * DEPTH) if apron else ""
 
 
 def missed(ends: Sequence[ApronEnd]) -> str:

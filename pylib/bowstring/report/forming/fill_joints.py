@@ -77,6 +77,7 @@ def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
     longer = filled.angle * form_of(plan).thickness
     return {
         "state": "stop" if stopped else "near" if made.ratio > RATIO or _is_sharp(made) else "usual",
+        "asked": plan.said.joints.said,
         "count": made.columns * made.rows,
         "outside": made.wide,
         "inside": made.deep,

@@ -29,6 +29,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
     state = _state(plan, jointing)
     return {
         "state": state,
+        "asked": plan.said.joints.said,
         "count": chosen.count,
         "outside": chosen.outside,
         "inside": chosen.inside,

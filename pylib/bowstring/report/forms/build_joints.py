@@ -64,7 +64,7 @@ class JointsPart(TypedDict):
     empty then and ``grid`` has them, ``outside`` and ``inside`` are a panel's sides along the string and off it.
 
     Attributes:
-        state: ``usual``, ``near`` or ``stop``, as its row has it.
+        state: ``usual``, ``near`` or ``stop``, as its row has it; asked: the job says how far apart, or how many.
         count: how many panels; outside, inside: the length of one along each form; ratio: its longest side over its
             shortest (of the worst one, where the width changes).
         most: the longest that a panel may be along the outer form; most_shown, why_most: which rule took effect.
@@ -78,6 +78,7 @@ class JointsPart(TypedDict):
     """
 
     state: str
+    asked: bool
     count: int
     outside: float
     inside: float

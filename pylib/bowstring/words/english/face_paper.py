@@ -36,6 +36,7 @@ MESSAGES = {
     "paper.end": "{name} ({landmark})",
     "paper.end_off": "{name} (off {landmark})",
     "paper.seen": "seen on the ground",
+    "paper.turns": "turns {turn}",
     "paper.sign_hand": "Where the curve lies",
     "paper.sign_line": "Which point is on the line",
     "paper.hand_unknown": "ASK",
@@ -154,6 +155,9 @@ MESSAGES = {
     "paper.first.parallel_squared": (
         "{start} to {end} must read {m0}. If not, square both again. String {start} to {end}."
     ),
+    "paper.first.parallel_leaning": (
+        "String {start} to {end}; {seen} on it, {m0} from {start}. {eye} to {seen} must read {m1}."
+    ),
     "paper.first.parallel_strung": "String {start} to {end}. Square each corner twice.",
     "paper.first.peg": (
         "Pin {peg}: from {start} toward {end} {m0}, square off {m1} toward the curve. String {start} to {peg}."
@@ -264,7 +268,7 @@ MESSAGES = {
     "paper.safe_caps": "Cap each steel stake as it is driven.",
     "paper.safe_board": "A bent board is a spring. Fix one end first, stand clear of its sweep.",
     "paper.safe_level": "Hold the tape level. If you burn a foot, subtract it.",
-    "paper.safe_hand": "No check catches a curve on the wrong hand. At A, facing B, it's on your {hand}.",
+    "paper.safe_hand": "No check catches a curve on the wrong hand. At A, facing B, it's {hand}, turns {turn}.",
     "paper.safe_one_more": "{count} more caution is on the long sheet. Read it.",
     "paper.safe_more": "{count} more cautions are on the long sheet. Read them.",
     "paper.scan": "Scan the code to open this job:",

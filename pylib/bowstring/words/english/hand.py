@@ -1,7 +1,7 @@
 """On which hand the curve is."""
 
 MESSAGES = {
-    "hand.standing": "At A, facing B: the curve is on your {hand}.",
+    "hand.standing": "At A, facing B: the curve is on your {hand}, and it turns {turn}.",
     "hand.walking": (
         "Walking along the straight toward the arc: it turns {turn}. At A, facing B, the curve is on your {hand}."
     ),

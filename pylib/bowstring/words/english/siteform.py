@@ -76,6 +76,8 @@ MESSAGES = {
     "form.ground_name": "Name",
     "form.ground_name.help": "What the sheet calls it.",
     "form.ground_stops": "What it blocks",
+    "form.ground_stops.help": "Strings and tapes pass at least 3 in from what blocks them.",
+    "form.ground_stops.help.metric": "Strings and tapes pass at least 75 mm from what blocks them.",
     "form.ground_stops.short": "What it blocks",
     "form.ground_stops.none": "choose",
     "form.ground_stops.removed": "nothing: remove it",

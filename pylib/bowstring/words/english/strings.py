@@ -42,6 +42,10 @@ MESSAGES = {
         "Tape {start} to {end}: it must read {length0}, the same as A to B. If not, square both again. Stretch the "
         "string from {start} to {end}: it is parallel to A-B."
     ),
+    "step.parallel_leaning": (
+        "Stretch the string from {start} to {end}. On it mark {seen}, {length0} from {start}. Tape {eye} to {seen}: it "
+        "must read {length1}. If not, set both pins again. The string is parallel to A-B."
+    ),
     "step.parallel_strung": (
         "Stretch the string from {start} to {end}. The tape doesn't reach from one to the other: square each corner "
         "twice."

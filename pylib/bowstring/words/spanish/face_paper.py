@@ -37,6 +37,7 @@ MESSAGES = {
     "paper.end": "{name} ({landmark})",
     "paper.end_off": "{name} (separado de {landmark})",
     "paper.seen": "visto en el terreno",
+    "paper.turns": "vuelta a la {turn}",
     "paper.sign_hand": "De qué lado queda la curva",
     "paper.sign_line": "Qué punto va en la línea",
     "paper.hand_unknown": "PREGUNTE",
@@ -182,6 +183,9 @@ MESSAGES = {
         "{start} a {end} debe dar {m0}. Si no, saque las dos ~a escuadra~ otra vez. Tienda el ~hilo~ de {start} "
         "a {end}."
     ),
+    "paper.first.parallel_leaning": (
+        "Tienda el ~hilo~ de {start} a {end}; en él {seen}, a {m0} de {start}. {eye} a {seen} debe dar {m1}."
+    ),
     "paper.first.parallel_strung": "Tienda el ~hilo~ de {start} a {end}. Saque cada esquina ~a escuadra~ dos veces.",
     "paper.first.peg": (
         "~Estaca de acero~ {peg}: desde {start} hacia {end} {m0}; ~a escuadra~ {m1} hacia la curva. Tienda el "
@@ -324,7 +328,7 @@ MESSAGES = {
     "paper.safe_level": "Tenga la ~cinta~ ~a nivel~. Si empieza en 1 pie, réstelo.",
     "paper.safe_hand": (
         "Ninguna ~revisión~ detecta una curva del lado equivocado. En A, mirando a B, la curva le queda de este "
-        "lado: {hand}."
+        "lado: {hand}, vuelta a la {turn}."
     ),
     "paper.safe_one_more": "La hoja larga trae {count} precaución más. Léala.",
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",

@@ -5,7 +5,7 @@ What stands in place of a hand is feminine, as the hands are: the sentences say 
 # No safety sentence of an agency stands here; everything is from memory.
 
 MESSAGES = {
-    "hand.standing": "Parado en A, mirando a B: la curva le queda a la {hand}.",
+    "hand.standing": "Parado en A, mirando a B: la curva le queda a la {hand}, y da vuelta a la {turn}.",
     "hand.walking": (
         "Caminando por la recta hacia el ~arco~: da vuelta a la {turn}. En A, mirando a B, la curva le queda a la "
         "{hand}."

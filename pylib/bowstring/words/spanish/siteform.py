@@ -82,6 +82,8 @@ MESSAGES = {
     "form.ground_name": "Nombre",
     "form.ground_name.help": "Cómo lo llama la hoja.",
     "form.ground_stops": "Qué impide",
+    "form.ground_stops.help": "~Hilos~ y ~cintas~ pasan al menos a 3 in de lo que los impide.",
+    "form.ground_stops.help.metric": "~Hilos~ y ~cintas~ pasan al menos a 75 mm de lo que los impide.",
     "form.ground_stops.short": "Qué impide",
     "form.ground_stops.none": "elija",
     "form.ground_stops.removed": "nada: quitarlo",

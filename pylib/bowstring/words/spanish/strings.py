@@ -47,6 +47,10 @@ MESSAGES = {
         "Mida {start} a {end}: debe dar {length0}, igual que A a B. Si no, saque las dos ~a escuadra~ otra vez. "
         "Tienda el ~hilo~ de {start} a {end}: queda paralelo a A-B."
     ),
+    "step.parallel_leaning": (
+        "Tienda el ~hilo~ de {start} a {end}. En él marque {seen}, a {length0} de {start}. Mida {eye} a {seen}: debe "
+        "dar {length1}. Si no, ponga otra vez las dos ~estacas de acero~. El ~hilo~ queda paralelo a A-B."
+    ),
     "step.parallel_strung": (
         "Tienda el ~hilo~ de {start} a {end}. La ~cinta~ no alcanza de una a otra: saque cada esquina ~a "
         "escuadra~ dos veces."
