@@ -31,8 +31,9 @@ def other_arcs(answer: Answer) -> list[LinedPiece]:
 
 
 def with_others(answer: Answer) -> str:
-    """Return the same with the arcs that have sheets of their own, for paper: empty for an arc alone."""
-    told, others = of_line(answer), other_arcs(answer)
-    if not told or not others:
-        return told
-    return f"{told} {say('lined.own_sheets', arcs=', '.join(piece['name'] for piece in others))}"
+    """Return the same with the hand that the concrete is on and the arcs that have sheets of their own, for paper: empty
+    for an arc alone."""
+    told, others, part = of_line(answer), other_arcs(answer), answer["lined"]
+    own = say("lined.own_sheets", arcs=", ".join(piece["name"] for piece in others)) if others else ""
+    concrete = part["concrete_at_arc"] if part else ""
+    return " ".join(one for one in (told, concrete, own) if one) if told else ""

@@ -67,8 +67,11 @@ def _row(piece: Piece) -> PieceRow:
     return {"kind": "straight", "length": piece.length, "radius": None, "turn": None}
 
 
-def report_part(plan: Lined, pages: list[LinedPage], b_from_a: str = "") -> LinedPart:
-    """Return the answer's ``lined``, with the pages of its build and how B is set from A."""
+def report_part(
+    plan: Lined, pages: list[LinedPage], b_from_a: str = "", concrete: tuple[str, str] = ("", "")
+) -> LinedPart:
+    """Return the answer's ``lined``, with the pages of its build, how B is set from A, and where the concrete lies along
+    the line and along the staked arc."""
     joins = (None, *plan.line.joins)
     pieces = zip(plan.line.pieces, joins, strict=True)
     return {
@@ -81,6 +84,8 @@ def report_part(plan: Lined, pages: list[LinedPage], b_from_a: str = "") -> Line
         "cautions": cautions_of_line(plan),
         "pages": pages,
         "b_from_a": b_from_a,
+        "concrete": concrete[0],
+        "concrete_at_arc": concrete[1],
     }
 
 
@@ -171,11 +176,6 @@ def cautions_of_line(plan: Lined) -> list[str]:
     if plan.slab is None:
         return []
     return [say("lined.overlap", first=one.first + 1, second=one.second + 1) for one in plan.slab.overlaps]
-
-
-def paper_lines(plan: LinePlan) -> list[str]:
-    """Return what the form sheet says of the line."""
-    return [*kinks_told(plan), ends_told(plan), *cautions_of_line(plan)]
 
 
 def kinks_told(plan: LinePlan) -> Iterator[str]:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from bowstring.forming.line.pieces import Bend, Piece, Straight
 from bowstring.geometry.plane import Point
 from bowstring.report.forms.build_lined import LinedPage, LinedTable
+from bowstring.report.lined.concrete import concrete_told
 from bowstring.report.lined.line import cautions_of_line, first_told, kinks_told, name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -30,8 +31,14 @@ def page_of_line(plan: LinePlan) -> LinedPage:
         rows.append([name_of(plan, number), tape.show_running(line.stations[number]), radius, chord])
     heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
     page["tables"] = [{"key": "pieces", "title": say("lined.pieces"), "heads": heads, "rows": rows}, _begins(plan)]
-    page["lines"] = [*kinks_told(plan), say("lined.order"), *_straight_on(plan), *cautions_of_line(plan)]
+    lines = [concrete_told(plan), *kinks_told(plan), say("lined.order"), *_straight_on(plan), *cautions_of_line(plan)]
+    page["lines"] = [line for line in lines if line]
     return page
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the line, beside its tables."""
+    return [*kinks_told(plan), *cautions_of_line(plan)]
 
 
 def _radius_told(plan: LinePlan, piece: Piece) -> str:
@@ -44,9 +51,13 @@ def _radius_told(plan: LinePlan, piece: Piece) -> str:
 def _begins(plan: LinePlan) -> LinedTable:
     """Where each piece begins and the line ends, for who stands at its start and looks along its first tangent."""
     runs = plan.line.runs
-    rows = [[name_of(plan, number), *_from_start(plan, run.start.point)] for number, run in enumerate(runs[1:], 2)]
-    rows.append([say("lined.the_end"), *_from_start(plan, plan.line.end.point)])
-    heads = [say("lined.head_begins"), say("lined.head_ahead"), say("lined.head_off")]
+    tape, stations = plan.tape, plan.line.stations
+    rows = [
+        [name_of(plan, number), tape.show_running(stations[number - 1]), *_from_start(plan, run.start.point)]
+        for number, run in enumerate(runs[1:], 2)
+    ]
+    rows.append([say("lined.the_end"), tape.show_running(stations[-1]), *_from_start(plan, plan.line.end.point)])
+    heads = [say("lined.head_begins"), say("lined.begins_at"), say("lined.head_ahead"), say("lined.head_off")]
     return {"key": "begins", "title": say("lined.begins_head", first=first_told(plan)), "heads": heads, "rows": rows}
 
 
