@@ -31,8 +31,8 @@ def other_arcs(answer: Answer) -> list[LinedPiece]:
 
 
 def with_others(answer: Answer) -> str:
-    """Return the same with the hand that the concrete is on and the arcs that have sheets of their own, for paper: empty
-    for an arc alone."""
+    """Return the same with the hand that the concrete is on and the arcs that have sheets of their own, for paper;
+    empty for an arc alone."""
     told, others, part = of_line(answer), other_arcs(answer), answer["lined"]
     own = say("lined.own_sheets", arcs=", ".join(piece["name"] for piece in others)) if others else ""
     concrete = part["concrete_at_arc"] if part else ""

@@ -70,8 +70,8 @@ def _row(piece: Piece) -> PieceRow:
 def report_part(
     plan: Lined, pages: list[LinedPage], b_from_a: str = "", concrete: tuple[str, str] = ("", "")
 ) -> LinedPart:
-    """Return the answer's ``lined``, with the pages of its build, how B is set from A, and where the concrete lies along
-    the line and along the staked arc."""
+    """Return the answer's ``lined``, with the pages of its build, how B is set from A, and where the concrete lies
+    along the line and along the staked arc."""
     joins = (None, *plan.line.joins)
     pieces = zip(plan.line.pieces, joins, strict=True)
     return {
