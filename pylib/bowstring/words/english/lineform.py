@@ -1,9 +1,9 @@
 """The form's words for the pieces of a line before and after the arc."""
 
 MESSAGES = {
-    "numbers.line_pieces": "Pieces of the line",
+    "numbers.line_pieces": "Straights, more arcs",
     "numbers.panel_pieces": "The line, piece by piece",
-    "numbers.pieces_usual": "The arc alone",
+    "numbers.pieces_usual": "None",
     "numbers.pieces_straight": "1 straight",
     "numbers.pieces_straights": "{count} straights",
     "numbers.pieces_arc": "1 arc",
@@ -31,7 +31,6 @@ MESSAGES = {
     "form.piece_turn": "Arc turns",
     "form.piece_more": "What is kept of it",
     # the panel of the pieces, as they are typed
-    "pieces.first": "The line starts here",
     "pieces.tangent": "*Tangent*, no kink",
     "pieces.reverses": "*Tangent*, no kink: the curve reverses",
     "pieces.kink": "*Kink {angle} {hand}*",
@@ -45,10 +44,14 @@ MESSAGES = {
     "pieces.straight": "straight",
     "pieces.arc": "arc",
     "pieces.staked": "arc, staked",
-    "pieces.change": "Change",
+    "pieces.change": "Its numbers",
+    "pieces.own_waits": "two numbers to give",
+    "pieces.own_hand": "left or right?",
     "pieces.stake": "Stake it",
-    "pieces.add_straight": "+ straight",
-    "pieces.add_arc": "+ arc",
+    "pieces.first_straight": "+ straight first",
+    "pieces.first_arc": "+ arc first",
+    "pieces.add_straight": "+ straight next",
+    "pieces.add_arc": "+ arc next",
     "pieces.put_straight": "+ straight here",
     "pieces.put_arc": "+ arc here",
     "pieces.out": "Take this piece out",

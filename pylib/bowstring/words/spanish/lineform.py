@@ -1,9 +1,9 @@
 """The form's words for the pieces of a line before and after the arc, in Spanish as on US sites."""
 
 MESSAGES = {
-    "numbers.line_pieces": "Tramos de la línea",
+    "numbers.line_pieces": "Rectas, más ~arcos~",
     "numbers.panel_pieces": "La línea, tramo por tramo",
-    "numbers.pieces_usual": "El ~arco~ solo",
+    "numbers.pieces_usual": "No hay",
     "numbers.pieces_straight": "1 recta",
     "numbers.pieces_straights": "{count} rectas",
     "numbers.pieces_arc": "1 ~arco~",
@@ -31,7 +31,6 @@ MESSAGES = {
     "form.piece_turn": "El ~arco~ da vuelta a la",
     "form.piece_more": "Lo que se guarda de él",
     # the panel of the pieces, as they are typed
-    "pieces.first": "La línea empieza aquí",
     "pieces.tangent": "*~Tangente~*, sin quiebre",
     "pieces.reverses": "*~Tangente~*, sin quiebre: la curva se invierte",
     "pieces.kink": "*Quiebre de {angle} a la {hand}*",
@@ -45,10 +44,14 @@ MESSAGES = {
     "pieces.straight": "recta",
     "pieces.arc": "~arco~",
     "pieces.staked": "~arco~ que se traza",
-    "pieces.change": "Cambiar",
+    "pieces.change": "Sus medidas",
+    "pieces.own_waits": "faltan dos medidas",
+    "pieces.own_hand": "¿a la izquierda o a la derecha?",
     "pieces.stake": "Trazarlo",
-    "pieces.add_straight": "+ recta",
-    "pieces.add_arc": "+ ~arco~",
+    "pieces.first_straight": "+ recta antes",
+    "pieces.first_arc": "+ ~arco~ antes",
+    "pieces.add_straight": "+ recta después",
+    "pieces.add_arc": "+ ~arco~ después",
     "pieces.put_straight": "+ recta aquí",
     "pieces.put_arc": "+ ~arco~ aquí",
     "pieces.out": "Quitar este tramo",
