@@ -154,6 +154,8 @@ def _pieces(typed: Typed) -> QuestionLine:
         ]
         if counted:
             told.append(say(f"numbers.pieces_{group}", pieces=say("numbers.joint").join(counted)))
+    if "station" in typed:
+        told.append(say("numbers.pieces_from", station=typed["station"]))
     return _list(told, say("numbers.pieces_usual"))
 
 

@@ -17,7 +17,7 @@ _HEADS = {
     "line": ("drawn_to", "driven", "diameter", "offset", "toward"),
     "slab": ("width", "edge", "slab", "board", "joints"),
     "slope": ("grade",),
-    "pieces": ("before", "after", "kink"),
+    "pieces": ("before", "after", "kink", "station"),
     "ends": ("ends", "start", "found"),
     "way": ("centre", "ground", "room"),
     "fine": ("unit", "mark", "tolerance", "fair", "spacing", "levels", "tape", "hands"),

@@ -19,7 +19,8 @@ def pieces_html(page: Entries) -> str:
         f'{_told("line-drawn")}<p class="ends">{_told("line-long")}</p>'
         f'<div class="pieces"><div class="pick" data-at="start">{_put("straight", "first_straight")}'
         f"{_put('arc', 'first_arc')}</div>{_rows(page, BEFORE)}{_own(page)}{_rows(page, AFTER)}</div>"
-        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div><p>{_told("line-ends")}</p>'
+        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div>'
+        f"{page.field(page.fields['station'])}<p>{_told('line-ends')}</p>"
     )
 
 

@@ -16,12 +16,13 @@ def title_of(answer: Answer) -> str:
 
 
 def of_line(answer: Answer) -> str:
-    """Return which piece is staked and where its A is, empty for an arc alone."""
+    """Return which piece is staked, where its A is and its stations, empty for an arc alone."""
     part = answer["lined"]
     if part is None or len(part["pieces"]) < 2:
         return ""
     at, count = part["at"], len(part["pieces"])
-    return say("lined.staked_first" if at == 1 else "lined.staked", at=at, count=count, before=at - 1)
+    told = say("lined.staked_first" if at == 1 else "lined.staked", at=at, count=count, before=at - 1)
+    return " ".join(one for one in (told, part["stations_shown"]) if one)
 
 
 def other_arcs(answer: Answer) -> list[LinedPiece]:

@@ -77,6 +77,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "slope": ("tables",),
     "square": ("halving",),
     "start": ("job",),
+    "station": ("lined_line",),
     "step": ("methods", "steps", "strings"),
     "stick": ("results",),
     "stood": ("stood",),

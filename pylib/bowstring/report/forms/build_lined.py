@@ -99,6 +99,7 @@ class LinedPart(TypedDict):
         ends: where it ends, for who stands at its start and looks along the first piece.
         pages: in the order of the build's rows.
         b_from_a: how B is set from A and the piece before it, past a kink; empty where the straight shows that.
+        stations_shown: of the staked arc's ends, empty where the job says no starting station.
         concrete: on which hand it is for who walks from the start; concrete_at_arc: from A to B, and which edge of it
             the staked arc is; both empty while that isn't known.
     """
@@ -112,6 +113,7 @@ class LinedPart(TypedDict):
     cautions: list[str]
     pages: list[LinedPage]
     b_from_a: str
+    stations_shown: str
     concrete: str
     concrete_at_arc: str
 

@@ -51,6 +51,13 @@ class Lined(Protocol):
     def asks(self) -> list[str]:
         """What the line leaves open, as questions."""
 
+    @property
+    def stationed(self) -> bool:
+        """Whether a starting station is said."""
+
+    def along(self, metres: float) -> str:
+        """How far along the line a place is, as a station where the starting one is said."""
+
 
 def report_line(plan: LinePlan) -> LinePart:
     """Return the answer's ``line``."""
@@ -84,9 +91,19 @@ def report_part(
         "cautions": cautions_of_line(plan),
         "pages": pages,
         "b_from_a": b_from_a,
+        "stations_shown": _stations(plan),
         "concrete": concrete[0],
         "concrete_at_arc": concrete[1],
     }
+
+
+def _stations(plan: Lined) -> str:
+    """The stations of the staked arc's ends, empty where the job says no starting one."""
+    at = plan.settled.said.at
+    if not plan.stationed:
+        return ""
+    first, last = (plan.along(plan.line.stations[number]) for number in (at, at + 1))
+    return say("lined.staked_stations", first=first, last=last)
 
 
 def name_of(plan: Lined, number: int) -> str:
@@ -183,4 +200,4 @@ def kinks_told(plan: LinePlan) -> Iterator[str]:
     for number, join in enumerate(plan.line.joins, 1):
         if not join.tangent:
             told = {"kink": kink_told(join), "looks": looks_told(plan, join)}
-            yield say("lined.kink_at", station=plan.tape.show_running(join.station), piece=number + 1, **told)
+            yield say("lined.kink_at", station=plan.along(join.station), piece=number + 1, **told)
