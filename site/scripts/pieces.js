@@ -65,6 +65,7 @@ function moved(group, nth, kind) {
 }
 
 panel.addEventListener("click", ({ target }) => {
+  if (target.closest(".own > .take")) at("numbers-face").scrollTop = 0; // the arc's numbers stand there
   const put = target.closest("[data-put]")?.dataset.put;
   if (!put) return;
   const row = target.closest(".pc");
@@ -72,6 +73,7 @@ panel.addEventListener("click", ({ target }) => {
     row.querySelector('.jn [name$="kink"]').value = "";
     return changed();
   }
+  if (target.closest("[data-at=start]")) return moved("before", 0, put);
   // Before the staked arc, and at the line's end: after the last row of the group that is used.
   const group = !row ? "after" : row.matches(".own") ? "before" : row.parentElement.dataset.rows;
   const used = [...rowsOf(group).children].findLastIndex((one) => one.dataset.kind) + 1;

@@ -11,7 +11,7 @@ from bowstring.errors import BadJob
 from bowstring.faces.measure_rows import is_stopped, measure_rows
 from bowstring.faces.numbers import StateOfJob, asked, state_of
 from bowstring.faces.one_line import SAID, USUAL, WRONG, QuestionLine, capital, line_of
-from bowstring.faces.question_lines import is_offset_open, question_lines, side_of
+from bowstring.faces.question_lines import is_asked, question_lines, side_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
 from bowstring.faces.slab_told import slab_told
@@ -78,8 +78,8 @@ def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str, shown: 
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     panel = panel_of(name) if name else "method"
     arcs = arcs_of_fields(typed)
-    asks = name == "toward" and is_offset_open(arcs, typed)  # a question, which its line has already
-    changed = {panel: line_of(refusal.wrong, WRONG)} if panel and arcs.settled is not None and not asks else {}
+    told = panel and arcs.settled is not None and not is_asked(name, arcs, typed)
+    changed = {panel: line_of(refusal.wrong, WRONG)} if told else {}
     return _with(fields, changed, [], shown)
 
 

@@ -72,9 +72,10 @@ class _Marks:
 
 
 def _told(answer: Answer, there: _Marks) -> list[str]:
-    """What stands under the tables: how far off the stakes are, and what was read of the checks."""
+    """What stands under the tables: how far off the stakes are, what was read of the checks, their stations."""
     unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
-    return [text for text in (brief.stands_off(answer), unread, brief.reads_out(answer)) if text]
+    told = (brief.stands_off(answer), unread, brief.reads_out(answer), brief.stations(answer).replace("*", ""))
+    return [text for text in told if text]
 
 
 def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> tuple[str, list[Setting]]:

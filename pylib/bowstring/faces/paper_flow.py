@@ -137,10 +137,19 @@ def _tall(grid: Grid, row: int, columns: int, beside: bool) -> float:
     share = _wide(grid, row) if beside else (PAGE_WIDE - _BETWEEN * (columns - 1)) / columns
     wide = _set_wide(grid, row, share)
     heads = max(lines(head, _HEAD_TYPE, room) for head, room in zip(grid.heads, wide, strict=True)) * _HEAD_LINE + 6.0
-    heads += _HEAD_LINE + 3.0 if grid.groups else 0.0
+    heads += _groups_tall(grid, wide)
     rows = [row + TYPES[row] * 1.1 * (_lines(one, TYPES[row], wide) - 1) for one in grid.rows]
     each = -(-len(rows) // columns)
     return heads + max(sum(rows[start : start + each]) for start in range(0, len(rows), each))
+
+
+def _groups_tall(grid: Grid, wide: Sequence[float]) -> float:
+    """How high the heads over the heads stand, each over columns that are set so ``wide``."""
+    most, first = 0, 0
+    for text, count in grid.groups:
+        most = max(most, lines(text, _HEAD_TYPE, sum(wide[first : first + count])) if text else 0)
+        first += count
+    return most * _HEAD_LINE + 3.0 if most else 0.0
 
 
 def _set_wide(grid: Grid, row: int, share: float) -> list[float]:

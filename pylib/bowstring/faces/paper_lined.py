@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
+from itertools import product
 
 from bowstring.drawings.lined import lined_svg
 from bowstring.faces.build_parts import bold
@@ -120,8 +121,8 @@ class _Sheet:
             _FOOT + (lines(left, 14.0, PAGE_WIDE - (width(right, 14.0) + _FOOT_GAP if right else 0.0)) - 1) * _FOOT_LINE
         )
         tries = []
-        for feet in (True, False):
-            bands = bands_of(self.part, self.sheet, feet=feet)
+        for feet, apart in product((True, False), repeat=2):
+            bands = bands_of(self.part, self.sheet, feet=feet, apart=apart)
             for row in [row for row in ROWS if has_room(bands, row)] or ROWS[-1:]:
                 for drawn in DRAWN:
                     rooms = (
@@ -134,7 +135,8 @@ class _Sheet:
 
     def _front(self) -> tuple[Told, Told]:
         """What stands over the tables of the front, and under them."""
-        strong = f"{self.pages['line']['short']}. {self._edges()}".replace("*", "")
+        parts = [f"{self.pages['line']['short']}.", self._edges(), self.part["concrete"]]
+        strong = " ".join(part.replace("*", "") for part in parts if part)
         boards = [self._strong("boards"), *splices_told(self.part), *self.lines["boards"]]
         told = [("edges", self.lines["edges"]), ("boards", boards), ("line", self.lines["line"])]
         return _strong(strong), _boxed([(key, " ".join(texts)) for key, texts in told if any(texts)])

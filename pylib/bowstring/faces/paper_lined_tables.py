@@ -26,10 +26,13 @@ def table_of(part: LinedPart, key: str) -> LinedTable | None:
     return next((table for page in part["pages"] for table in page["tables"] if table["key"] == key), None)
 
 
-def bands_of(part: LinedPart, sheet: LinedSheet, *, feet: bool) -> list[Band]:
+def bands_of(part: LinedPart, sheet: LinedSheet, *, feet: bool, apart: bool) -> list[Band]:
     """Return all tables that may stand on either side, in the order in which they are used; ``feet``: with the tops in
-    hundredths of a foot beside the inches, where the answer has them."""
-    found: list[Band] = [(_pieces(part, sheet),)]
+    hundredths of a foot beside the inches, where the answer has them; ``apart``: where each piece begins is a table of
+    its own, else it stands in the row of the piece that ends there."""
+    begins = table_of(part, "begins")
+    found: list[Band] = [(_pieces(part, sheet, None if apart else begins),)]
+    found += [(_as_grid(begins),)] if apart and begins else []
     cuts = tuple(_as_grid(table) for key in ("cut", "stakes") if (table := table_of(part, key)))
     found += [cuts] if cuts else []
     found += [(places,) for places in [_places(sheet, feet)] if places.rows]
@@ -42,24 +45,28 @@ def _as_grid(table: LinedTable) -> Grid:
     return Grid(table["title"], tuple(table["heads"]), tuple(map(tuple, table["rows"])))
 
 
-def _pieces(part: LinedPart, sheet: LinedSheet) -> Grid:
-    """Each piece: the line, the joint at its end, and both edges beside each other."""
+def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Grid:
+    """Each piece: the line, the joint at its end, where that is from the line's start, and both edges beside each
+    other."""
     line, edges = table_of(part, "pieces"), [(hand, table_of(part, hand)) for hand in ("left", "right")]
     told = [(hand, edge) for hand, edge in edges if edge]
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
     rows = []
-    for number, (name, ends, radius, chord) in enumerate(line["rows"] if line else []):
+    for number, (name, ends, radius, chord, *_long) in enumerate(line["rows"] if line else []):
         row = [name, radius, _bare(chord), ends, *joints[number : number + jointed]]
+        row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
             row += [_bare(edge_radius), edge_ends]
         rows.append(tuple(row))
     two = [say("lined.head_radius"), say("lined.head_to")]
     joint = [say("lined.place")] if jointed else []
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *joint, *(two * len(told))]
-    over = [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
-    groups = (("", 1), (say("lined.on_line"), 3 + len(joint)), *over) if told else ()
+    there = begins["heads"][2:] if begins else []
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *joint, *there, *(two * len(told))]
+    over = [(sheet["from_start"], 2)] if begins else []
+    over += [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
+    groups = (("", 1), (say("lined.on_line"), 3 + len(joint)), *over) if over else ()
     return Grid("", tuple(heads), tuple(rows), groups)
 
 

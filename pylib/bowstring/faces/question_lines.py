@@ -22,11 +22,11 @@ _REST = ("title", "note", "ties", "known", "fall", "errors", "control", "got")
 def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str, QuestionLine]:
     """Return the lines by their keys; ``wrong`` is what is wrong with a field of a panel, by the field's id."""
     lines = {
+        "pieces": _pieces(typed),
         "hand": _hand(arcs, typed),
         "line": _line(arcs, typed),
         "slab": _slab(arcs, typed),
         "slope": slope_line(arcs, typed),
-        "pieces": _pieces(typed),
         "ends": _ends(arcs, typed),
         "way": _way(typed),
         "fine": _fine(arcs, typed),
@@ -35,7 +35,7 @@ def question_lines(arcs: Arcs, typed: Typed, wrong: dict[str, str]) -> dict[str,
     }
     for name, text in wrong.items():
         panel = panel_of(name)
-        if panel and not (name == "toward" and is_offset_open(arcs, typed)):  # a question, and asked already
+        if panel and not is_asked(name, arcs, typed):
             lines[panel] = line_of(text, WRONG)
     for key in ASKS:
         if lines[key]["state"] == OPEN and not lines[key]["asked"]:
@@ -110,6 +110,14 @@ def is_offset_open(arcs: Arcs, typed: Typed) -> bool:
     return not typed.get("toward") and bool(metres_of(arcs, typed, "offset"))
 
 
+def is_asked(name: str, arcs: Arcs, typed: Typed) -> bool:
+    """Tell whether what a field lacks is a question that its line asks already: to which side of the line the stakes
+    stand, and on which hand the curve is (of a line's arc, to which it turns)."""
+    if name == "toward":
+        return is_offset_open(arcs, typed)
+    return panel_of(name) == "hand" and side_of(arcs, typed) is None
+
+
 def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
     ends = {end: typed.get(f"ends-{end}", "") for end in "AB"}
     if any(ends.values()):
@@ -145,6 +153,8 @@ def _pieces(typed: Typed) -> QuestionLine:
         ]
         if counted:
             told.append(say(f"numbers.pieces_{group}", pieces=say("numbers.joint").join(counted)))
+    if "station" in typed:
+        told.append(say("numbers.pieces_from", station=typed["station"]))
     return _list(told, say("numbers.pieces_usual"))
 
 

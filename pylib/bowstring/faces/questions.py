@@ -5,10 +5,11 @@ from __future__ import annotations
 ROWS = ("radius", "chord", "sagitta", "arc_length", "central_angle", "tangent_length", "external")
 """The measures of an arc in the order in which they stand on the face."""
 
-ASKS = ("hand", "line", "slab", "slope", "pieces", "ends", "way", "fine", "method", "rest")
-"""The other questions in their order; the first two are never assumed."""
+ASKS = ("pieces", "hand", "line", "slab", "slope", "ends", "way", "fine", "method", "rest")
+"""The other questions in their order. Whose drawing begins with a straight looks for it first, before any number of an
+arc; the hand and the line are never assumed."""
 
-LATE = ("slab", "slope", "pieces")
+LATE = ("slab", "slope")
 """Those that are shown once there is an arc: no stake hangs on them, and an empty face stays short."""
 
 _HEADS = {
@@ -16,7 +17,7 @@ _HEADS = {
     "line": ("drawn_to", "driven", "diameter", "offset", "toward"),
     "slab": ("width", "edge", "slab", "board", "joints"),
     "slope": ("grade",),
-    "pieces": ("before", "after", "kink"),
+    "pieces": ("before", "after", "kink", "station"),
     "ends": ("ends", "start", "found"),
     "way": ("centre", "ground", "room"),
     "fine": ("unit", "mark", "tolerance", "fair", "spacing", "levels", "tape", "hands"),

@@ -300,6 +300,7 @@ class JobForm(TypedDict, total=False):
     arc: ArcForm
     line: Sequence[PieceForm]
     at: int
+    station: str
     ends: EndsForm
     side: str
     turn: str

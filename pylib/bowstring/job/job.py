@@ -34,9 +34,9 @@ VERSION = 1
 """The version of the job's form."""
 
 KEYS = (
-    "bowstring", "title", "note", "unit", "mark", "arc", "line", "at", "ends", "side", "turn", "offset", "toward",
-    "tolerance", "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties", "found",
-    "got", "greater",
+    "bowstring", "title", "note", "unit", "mark", "arc", "line", "at", "station", "ends", "side", "turn", "offset",
+    "toward", "tolerance", "fair", "spacing", "levels", "drawn_to", "driven", "diameter", "width", "start", "ties",
+    "found", "got", "greater",
     *SITE_KEYS, *FORMING_KEYS, *RECORD_KEYS,
 )  # fmt: skip
 
@@ -69,7 +69,8 @@ class Job:
     ``fair``: metres that a stake may be off the mid-ordinate over its two neighbours, half the tolerance where the job
     doesn't say it. ``tape`` is the job's own and decides; ``shown`` is the one of whoever reads it, by which lengths
     are written and taped. No job and no link says that one. ``line``: its pieces, one of whose arcs, the piece ``at``
-    (from 0), is the job's arc; ``None`` for an arc alone.
+    (from 0), is the job's arc; ``None`` for an arc alone. ``station``: metres, of the line's start, or of A
+    where there is no line; ``None`` where the job doesn't say it.
     """
 
     title: str
@@ -78,6 +79,7 @@ class Job:
     shown: Tape
     line: LineSaid | None
     at: int
+    station: float | None
     givens: tuple[Given, ...]
     points: tuple[Point, Point, Point] | None
     sides: tuple[float, float, float] | None
@@ -142,6 +144,7 @@ def read_job(job: object, shown: str | None = None) -> Job:
         shown=seen,
         line=curve.line,
         at=curve.at,
+        station=reader.station("station"),
         givens=arc.givens,
         points=arc.points,
         sides=arc.sides,

@@ -11,6 +11,7 @@ from bowstring.geometry.plane import Point
 from bowstring.units.echo import quoted
 from bowstring.units.lengths import Length, read_length
 from bowstring.units.slopes import is_plain, read_slope, show_slope
+from bowstring.units.stationing import read_station
 from bowstring.units.tape import Tape
 
 HIDDEN = frozenset("\u00ad\u061c\u200b\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2060\u2069\ufeff")
@@ -155,6 +156,14 @@ class Reader:
         if isinstance(value, str) and not is_plain(value):
             self.readings.append(Reading(field, value.strip(), lambda: show_slope(percent)))
         return float(percent / 100)
+
+    def station(self, name: str) -> float | None:
+        """Return how far a station is past 0+00, metres, or ``None`` when it isn't there."""
+        if name not in self.job:
+            return None
+        metres = read_station(self.job[name], self.field(name), feet=self.tape.feet)
+        self.readings.append(Reading(self.field(name), str(self.job[name]).strip(), lambda: self.shown.both(metres)))
+        return metres
 
     def length(self, name: str, *, bare: bool = True, zero: bool = False) -> float | None:
         """Return a length in metres, or ``None`` when it isn't there."""

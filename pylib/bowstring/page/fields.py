@@ -121,6 +121,7 @@ FIELDS = (
     Field("side", "choice", "side", (*SIDES, "")),
     Field("turn", "choice", "turn", (*SIDES, "")),
     Field("kink", "text", "kink"),
+    Field("station", "text", "station"),
     *(
         Field(f"ties.{end}[{row}].{name}", kind, f"tie_{name}")
         for end in "AB"
@@ -193,7 +194,7 @@ def job_of_fields(fields: Mapping[str, str]) -> JobForm:
     job: dict[str, object] = {"bowstring": 1}
     hand = "turn" if typed.get("start") == "one-end" else "side"  # the form shows no more than the one
     for key in ("title", "note", "unit", "drawn_to", "driven", "diameter", "width", "offset", "toward", hand, "start",
-                "mark", "tolerance", "fair", "spacing"):  # fmt: skip
+                "station", "mark", "tolerance", "fair", "spacing"):  # fmt: skip
         if key == "diameter" and typed.get("driven", "pin") != "pin":
             continue  # left in its field by somebody who drove pins before
         if key == "mark" and is_other_mark(typed):

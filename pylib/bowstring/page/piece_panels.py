@@ -14,11 +14,13 @@ _FOLDED = ("arc_length", "chord", "sagitta")
 
 
 def pieces_html(page: Entries) -> str:
-    """Return what stands in the panel: what is told of the line, its rows, and the two that add one at its end."""
+    """Return what stands in the panel: what is told of the line, its rows, what adds one at either end."""
     return (
         f'{_told("line-drawn")}<p class="ends">{_told("line-long")}</p>'
-        f'<div class="pieces">{_rows(page, BEFORE)}{_own(page)}{_rows(page, AFTER)}</div>'
-        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div><p>{_told("line-ends")}</p>'
+        f'<div class="pieces"><div class="pick" data-at="start">{_put("straight", "first_straight")}'
+        f"{_put('arc', 'first_arc')}</div>{_rows(page, BEFORE)}{_own(page)}{_rows(page, AFTER)}</div>"
+        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div>'
+        f"{page.field(page.fields['station'])}<p>{_told('line-ends')}</p>"
     )
 
 
@@ -59,7 +61,7 @@ def _row(page: Entries, group: str, row: int, entries: dict[str, Field]) -> str:
 def _own(page: Entries) -> str:
     """The row of the arc that is staked: its numbers stand in the rows of the face."""
     return (
-        f'<div class="pc own" data-kind="arc">{_join(page, "own", page.fields[KINK])}<b class="no"></b>'
+        f'<div class="pc own" data-kind="arc" data-first>{_join(page, "own", page.fields[KINK])}<b class="no">1</b>'
         f"<p>{said('pieces.staked')} {_told('own-long')}<br>{_told('own-said')}</p>"
         f'<button type="button" class="small take" data-do="panel-close">{said("pieces.change")}</button></div>'
     )

@@ -12,8 +12,9 @@ from bowstring.faces.build_parts import bold
 from bowstring.forming.line.line import Join
 from bowstring.forming.line.pieces import Bend, Piece
 from bowstring.job.form import JobForm
+from bowstring.job.terms import SIDES
 from bowstring.page.fields import job_of_fields
-from bowstring.page.pieces import AFTER, BEFORE, rows_in
+from bowstring.page.pieces import AFTER, BEFORE, TURN, rows_in
 from bowstring.report.lined.line import looks_told, report_part
 from bowstring.report.lined.typed import LineTyped, line_typed
 from bowstring.sheet.markup import marked
@@ -47,7 +48,6 @@ def told_of_pieces(typed: Typed, tape: Tape, seen: Tape) -> dict[str, str]:
         return {"line-long": _waits(refusal), **_apart(names, job, tape, seen)}
     told = _lengths(names, line.line.pieces, seen)
     told |= {f"{name}-join": _join(line, *both) for name, both in zip(names[1:], _joins(line), strict=True)}
-    told[f"{names[0]}-join"] = marked(say("pieces.first"))
     part = report_part(line, [])
     told["line-drawn"] = typed_svg(part, seen.unit, id="line-drawn", high=HIGH)
     told["line-long"] = (
@@ -75,14 +75,25 @@ def _apart(names: list[str], job: JobForm, tape: Tape, seen: Tape) -> dict[str, 
     told: dict[str, str] = {}
     for number, (name, piece) in enumerate(zip(names, job["line"], strict=True)):
         typed = f"{say('form.piece_kink')}: {piece.get('kink', '')}"
-        tangent = bold(say("pieces.tangent" if number else "pieces.first"))
+        tangent = bold(say("pieces.tangent")) if number else ""
         told[f"{name}-join"] = f'<span class="kink">{marked(typed)}</span>' if "kink" in piece else tangent
+        plain = {key: value for key, value in piece.items() if key != "kink"}
         try:
-            alone = line_typed({"line": [{key: value for key, value in piece.items() if key != "kink"}]}, tape, seen)
+            alone = line_typed({"line": [plain]}, tape, seen)
         except BadJob:
+            told |= {"own-said": marked(say(f"pieces.own_{_own_lacks(plain, tape, seen)}"))} if name == OWN else {}
             continue
         told |= _lengths([name], alone.line.pieces, seen)
     return told
+
+
+def _own_lacks(piece: Mapping[str, object], tape: Tape, seen: Tape) -> str:
+    """What the staked arc lacks: its hand, where it is one with any; else numbers."""
+    try:
+        line_typed({"line": [{**piece, TURN: SIDES[0]}]}, tape, seen)
+    except BadJob:
+        return "waits"
+    return "waits" if TURN in piece else "hand"
 
 
 def _lengths(names: list[str], pieces: tuple[Piece, ...], seen: Tape) -> dict[str, str]:

@@ -30,7 +30,9 @@ class Standing(NamedTuple):
     numbers: tuple[str, ...]
 
 
-_NO_STAKE_HANGS_ON = ("title", "note", "ends", "ties", "tolerance", "fair", "width", *SLAB_KEYS, *RECORD_KEYS)
+_NO_STAKE_HANGS_ON = (
+    "title", "note", "station", "ends", "ties", "tolerance", "fair", "width", *SLAB_KEYS, *RECORD_KEYS,
+)  # fmt: skip
 
 
 NOT_SET = ("have_", "prove_two", "prove_parts")

@@ -12,6 +12,7 @@ from bowstring.report.forms.steps import StepRow
 from bowstring.report.kinked import b_from_line
 from bowstring.report.passing import Passing
 from bowstring.report.stakeline import report_on_line
+from bowstring.report.stations import stations_of
 from bowstring.report.steps import LONG_STRING
 from bowstring.words import say
 
@@ -69,7 +70,10 @@ def _note(layout: Layout, cards: Sequence[CardRow]) -> None:
     first = next((card for card in cards if card["stake"]), None)
     if first:
         first["notes"].append(say("card.note.cap"))
+    stations = stations_of(layout)
     for card in cards:
+        at = {name: stations[name] for name in card["sets"] if name in stations}
+        card["notes"] += [say("station.card", name=name, station=station) for name, station in at.items()]
         if card["kind"] == "stake_back":
             card["notes"].append(say("card.note.careful"))
         elif card["kind"] in ("string", "string_middle") and layout.staked.chord > LONG_STRING:

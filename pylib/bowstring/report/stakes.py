@@ -8,6 +8,7 @@ from bowstring.layout.frame import DrawingFrame
 from bowstring.layout.layout import Layout
 from bowstring.layout.rows import Row
 from bowstring.report.forms.stakes import Ellipse, MeantRow, PlaceRow, StakeRow
+from bowstring.report.stations import stations_of
 
 
 def report_marks(layout: Layout) -> list[PlaceRow]:
@@ -23,6 +24,7 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
     known = layout.job.site.control and layout.side
     frame = DrawingFrame(layout.job, layout.setting, layout.side == "right") if known else None
     assert own.accuracy is not None
+    stations = stations_of(layout)
     stood = {step.stake for step in layout.recipe.steps if step.stands}
     for stake, spread in zip(layout.stakes, own.accuracy.stakes, strict=True):
         point = layout.marks[stake.name]
@@ -45,6 +47,8 @@ def report_stakes(layout: Layout, own: Row) -> list[StakeRow]:
             "sigma_fair_shown": None if spread.fair is None else tape.show_cost(spread.fair),
             "ellipse": _ellipse(spread),
         }
+        if stake.name in stations:
+            row["station_shown"] = stations[stake.name]
         if stake.name in stood:
             row["meant"] = _meant(layout, stake, frame)
         if frame:

@@ -19,6 +19,9 @@ from bowstring.words import say
 MOST_NAMES = 6
 """Stakes that are told by name in one line."""
 
+MOST_STATIONS = 17
+"""Stakes whose stations stand on the front: as many as its tables have rows, and A."""
+
 
 @dataclass(frozen=True)
 class Check:
@@ -146,6 +149,15 @@ def reads_out(answer: Answer) -> str:
         return say("paper.checks_out", count=len(rows)) if rows else ""
     (check,) = (one for one in answer["checks"] if one["key"] == rows[0]["check"])
     return say("paper.check_out", what=_what(check), shown=rows[0]["value_shown"] or "", must=check["shown"])
+
+
+def stations(answer: Answer) -> str:
+    """Return the stations of the stakes in their order, of more than a sheet has room for those of A and B; empty where
+    the job says no starting one."""
+    told = [say("station.of", name=row["name"], station=row["station_shown"])
+            for row in answer["stakes"] if "station_shown" in row]  # fmt: skip
+    shown = told if len(told) <= MOST_STATIONS else [told[0], told[-1]]
+    return say("station.stakes", stations=", ".join(shown)) if told else ""
 
 
 def off_arc(answer: Answer) -> list[GotRow]:

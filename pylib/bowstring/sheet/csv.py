@@ -38,6 +38,7 @@ def stakes_csv(answer: Answer) -> str:
     head = [say("csv.stake"), say("csv.along"), say("csv.x"), say("csv.y", hand=hand)]
     head += [say("csv.across"), say("csv.along_off")]
     head += [say("csv.metres", name=name) for name in drawn]
+    head += [say("station.head")] if any("station_shown" in stake for stake in answer["stakes"]) else []
     head += [say("csv.status")]
     head += [say("csv.reading", number=number + 1) for number in range(widest)]
     readings = {row[0]: (table["head"][1:], row[1:]) for table in answer["tables"] for row in table["rows"]}
@@ -50,10 +51,13 @@ def stakes_csv(answer: Answer) -> str:
     for stake in answer["stakes"]:
         names, cells = readings.get(stake["name"], ([], []))
         told = [say("csv.told", name=name, shown=cell) for name, cell in zip(names, cells, strict=True)]
+        station = [stake["station_shown"]] if "station_shown" in stake else []
         numbers = (stake["along"], stake["x"], stake["y"], stake["sigma_across"], stake["sigma_along"])
         drawing = stake["drawing"] if axes else []
         figures = [f"{value:.6f}" for value in (*numbers, *drawing)]
-        writer.writerow([_harmless(named_through(answer, stake["name"])), *figures, status, *map(_harmless, told)])
+        writer.writerow(
+            [_harmless(named_through(answer, stake["name"])), *figures, *station, status, *map(_harmless, told)]
+        )
     return out.getvalue()
 
 

@@ -17,12 +17,13 @@ def title_of(answer: Answer) -> str:
 
 
 def of_line(answer: Answer) -> str:
-    """Return which piece is staked and where its A is, empty for an arc alone."""
+    """Return which piece is staked, where its A is and its stations, empty for an arc alone."""
     part = answer["lined"]
     if part is None or len(part["pieces"]) < 2:
         return ""
     at, count = part["at"], len(part["pieces"])
-    return say("lined.staked_first" if at == 1 else "lined.staked", at=at, count=count, before=at - 1)
+    told = say("lined.staked_first" if at == 1 else "lined.staked", at=at, count=count, before=at - 1)
+    return " ".join(one for one in (told, part["stations_shown"]) if one)
 
 
 def other_arcs(answer: Answer) -> list[LinedPiece]:
@@ -32,8 +33,9 @@ def other_arcs(answer: Answer) -> list[LinedPiece]:
 
 
 def with_others(answer: Answer) -> str:
-    """Return the same with the arcs that have sheets of their own, for paper: empty for an arc alone."""
-    told, others = of_line(answer), other_arcs(answer)
-    if not told or not others:
-        return told
-    return f"{told} {say('lined.own_sheets', arcs=', '.join(piece['name'] for piece in others))}"
+    """Return the same with the hand that the concrete is on and the arcs that have sheets of their own, for paper;
+    empty for an arc alone."""
+    told, others, part = of_line(answer), other_arcs(answer), answer["lined"]
+    own = say("lined.own_sheets", arcs=", ".join(piece["name"] for piece in others)) if others else ""
+    concrete = part["concrete_at_arc"] if part else ""
+    return " ".join(one for one in (told, concrete, own) if one) if told else ""

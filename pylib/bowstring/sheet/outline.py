@@ -305,13 +305,21 @@ def _telling(rows: Sequence[_OfStake], answer: Answer) -> Sequence[_OfStake]:
     return [row for row in rows if levels[row["name"]] <= 4]
 
 
+def _station(row: StakeRow) -> list[str]:
+    return [row["station_shown"]] if "station_shown" in row else []
+
+
 def _stakes(answer: Answer) -> Iterator[Block]:
     rows = _telling(answer["stakes"], answer)
     head, pairs = method_parts.drawing_columns(answer)
     cells = dict(zip((stake["name"] for stake in answer["stakes"]), pairs, strict=True))
+    station = [say("station.head")] if any(_station(row) for row in rows) else []
     yield Table(
-        [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord"), *head],
-        [[row["name"], row["along_shown"], row["x_shown"], row["y_shown"], *cells[row["name"]]] for row in rows],
+        [say("sheet.stake"), say("sheet.along_arc"), say("sheet.along_chord"), say("sheet.off_chord"), *head, *station],
+        [
+            [row["name"], row["along_shown"], row["x_shown"], row["y_shown"], *cells[row["name"]], *_station(row)]
+            for row in rows
+        ],
         say("sheet.stakes_caption")
         if len(rows) == len(answer["stakes"])
         else say("sheet.stakes_some", count=len(answer["stakes"])),

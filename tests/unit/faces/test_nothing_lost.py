@@ -225,8 +225,9 @@ def test_each_text_of_a_line_stands_on_its_build_and_on_the_long_sheet(name: str
     for row in answer["build"]:
         row["text"], row["more"] = pages[row["key"]]["short"], pages[row["key"]]["more"]
     there = signs_in(all_of_the_build(answer))
-    # Where the line ends, and its length, are in the sentences of its page; where B is from A is the first step's.
-    elsewhere = {("ends",), ("length_shown",), ("b_from_a",)}
+    # Where the line ends, its length and the concrete's hand are in the sentences of its page; where B is from A is the
+    # first step's; which edge the arc is stands on its paper (test_paper_line_told).
+    elsewhere = {("ends",), ("length_shown",), ("b_from_a",), ("concrete",), ("concrete_at_arc",)}
     lost = {place for sign, place in signs.items() if sign not in there} - elsewhere
     assert lost == set()
     sheet = signs_in(sheet_html(answer))

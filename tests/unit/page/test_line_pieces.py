@@ -11,6 +11,8 @@ from typing import Any
 import pytest
 
 from bowstring import answer, read_link, write_link
+from bowstring.faces.one_line import OPEN
+from bowstring.faces.questions import ASKS, LATE
 from bowstring.job.form import ArcForm, JobForm
 from bowstring.page.calls import handle
 from bowstring.page.fields import field_of, fields_of_job, job_of_fields
@@ -154,7 +156,7 @@ def test_the_panel_tells_each_piece_where_it_meets_the_one_before_and_where_the_
     assert told["line-long"].endswith(say("pieces.ends", angle=f"{way:g}°", hand="left"))
     assert told["own-said"] == say("pieces.own", radius="31' 0\"", angle="70°", hand="LEFT")
     assert told["after-0-long"] == make_tape("ft-in", None).show(24 * radians(40) * 0.3048)
-    assert told["before-0-join"] == say("pieces.first") and told["own-join"] == "Tangent, no kink"
+    assert "before-0-join" not in told and told["own-join"] == "Tangent, no kink"
     assert told["after-0-join"].startswith("Kink 2° left") and told["after-1-join"].startswith("Kink 3° right")
     assert '4-1/4" off in 10 ft' in told["after-0-join"]  # 2 x 10 ft x sin 1 degree = 4.19 in
 
@@ -204,3 +206,28 @@ def test_a_line_without_a_title_has_one_name_whichever_arc_is_staked() -> None:
     for at in (2, 3):
         made = answer(job_of_fields(staked_at(fields, at)))
         assert title_of(made) == say("sheet.untitled_line", count=4)
+
+
+def test_a_line_may_begin_with_its_straights_and_says_what_its_arc_lacks() -> None:
+    """Nothing is typed of the arc yet, then its numbers, then its hand: the row of the arc says what is to be given."""
+    typed = {"before-0-straight": "12 ft", "after-0-straight": "20 ft"}
+    assert panel(typed)["own-said"] == say("pieces.own_waits")
+    typed |= {"arc-radius": "40 ft"}
+    assert panel(typed)["own-said"] == say("pieces.own_waits")
+    typed |= {"arc-arc_length": "30 ft"}
+    assert panel(typed)["own-said"] == say("pieces.own_hand")
+    whole = panel({**typed, "side": "right"})
+    assert whole["own-said"] not in (say("pieces.own_hand"), say("pieces.own_waits"))
+    assert "62' 0\"" in whole["line-long"]  # 12 + 30 + 20
+
+
+def test_the_pieces_are_the_first_question_and_stand_there_before_any_number() -> None:
+    assert ASKS[0] == "pieces" and "pieces" not in LATE
+    assert numbers({})["lines"]["pieces"]["text"] == say("numbers.pieces_usual")
+
+
+def test_an_arc_of_a_line_without_its_hand_is_a_question_and_no_stop() -> None:
+    typed = {"before-0-straight": "12 ft", "arc-radius": "40 ft", "arc-arc_length": "30 ft", "drawn_to": "face"}
+    face = numbers(typed)
+    assert face["lines"]["hand"]["state"] == OPEN and face["ask"] == "hand"
+    assert face["state"]["text"] == say("numbers.state_open", count=1)

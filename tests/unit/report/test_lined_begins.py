@@ -56,7 +56,7 @@ def places(job: dict[str, Any]) -> list[complex]:
 def test_each_piece_begins_where_the_chords_come_to(job: dict[str, Any]) -> None:
     rows, expected = begins(job), places(job)
     assert len(rows) == len(expected)
-    for (_name, ahead, off), place in zip(rows, expected, strict=True):
+    for (_name, _at, ahead, off), place in zip(rows, expected, strict=True):
         assert feet(ahead) == pytest.approx(place.real, abs=MARK)
         assert feet(off) == pytest.approx(place.imag, abs=MARK)
     assert rows[-1][0] == say("lined.the_end")
@@ -65,7 +65,7 @@ def test_each_piece_begins_where_the_chords_come_to(job: dict[str, Any]) -> None
 def test_what_lies_behind_the_start_is_told_so() -> None:
     back = {**CREEK, "line": [{"arc": {"radius": "30 ft", "central_angle": "170"}, "turn": "right"},
                               {"straight": "15 ft"}]}  # fmt: skip
-    (_name, ahead, off), (_end, behind, _off) = begins(back)
+    (_name, _at, ahead, off), (_end, _far, behind, _off) = begins(back)
     assert feet(ahead) == pytest.approx(60 * sin(radians(85)) * sin(radians(5)), abs=MARK) and off.endswith("right")
     assert behind.endswith("behind")
     title = next(one["title"] for one in page(back)["tables"] if one["key"] == "begins")

@@ -99,6 +99,9 @@ class LinedPart(TypedDict):
         ends: where it ends, for who stands at its start and looks along the first piece.
         pages: in the order of the build's rows.
         b_from_a: how B is set from A and the piece before it, past a kink; empty where the straight shows that.
+        stations_shown: of the staked arc's ends, empty where the job says no starting station.
+        concrete: on which hand it is for who walks from the start; concrete_at_arc: from A to B, and which edge of it
+            the staked arc is; both empty while that isn't known.
     """
 
     at: int
@@ -110,6 +113,9 @@ class LinedPart(TypedDict):
     cautions: list[str]
     pages: list[LinedPage]
     b_from_a: str
+    stations_shown: str
+    concrete: str
+    concrete_at_arc: str
 
 
 @final
@@ -160,14 +166,15 @@ class LinedSheet(TypedDict):
 
     Attributes:
         width_shown, depth_shown: of the slab, empty where that isn't said; apron_shown: how thick the apron is, empty
-            without one; stakes: form stakes to buy, 0 where no board
-            bends.
+            without one; from_start: from where and along what the places are told at which pieces begin; stakes: form
+            stakes to buy, 0 where no board bends.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
     """
 
     width_shown: str
     depth_shown: str
     apron_shown: str
+    from_start: str
     stakes: int
     parts: list[LinedPaper]
     places: list[LinedPlace]

@@ -49,6 +49,7 @@ class StakeRow(TypedDict):
         sigma_across, sigma_along: one standard deviation across the arc and along it, metres.
         sigma_fair: that of the mid-ordinate of this stake over its two neighbours, ``None`` at the ends.
         drawing: only where the drawing gives two marks' coordinates: the stake's own, metres, in its axes' order.
+        station_shown: only where the job says its starting station.
         meant: only where something else was got at it.
     """
 
@@ -68,6 +69,7 @@ class StakeRow(TypedDict):
     sigma_along_shown: str
     sigma_fair_shown: str | None
     ellipse: Ellipse
+    station_shown: NotRequired[str]
     meant: NotRequired[MeantRow]
     drawing: NotRequired[list[float]]
     drawing_shown: NotRequired[list[str]]

@@ -66,14 +66,14 @@ def _unit(plan: LinePlan) -> str:
 
 def _along(plan: LinePlan, grade: LineGrade) -> Iterator[Row]:
     """The start, each arc's middle, each join and the end."""
-    tape, line = plan.tape, plan.line
+    line = plan.line
     yield say("lined.head_start"), _pair(grade, 0, 0.0)
     for number, piece in enumerate(line.pieces):
         first, last = line.stations[number], line.stations[number + 1]
         if isinstance(piece, Bend):
-            name = say("lined.at_middle", station=tape.show_running((first + last) / 2))
+            name = say("lined.at_middle", station=plan.along((first + last) / 2))
             yield name, _square(grade, number, 0.5)
-        name = tape.show_running(last)
+        name = plan.along(last)
         yield name if number + 1 < len(line.pieces) else say("lined.at_end", station=name), _pair(grade, number, 1.0)
 
 

@@ -51,6 +51,13 @@ class Lined(Protocol):
     def asks(self) -> list[str]:
         """What the line leaves open, as questions."""
 
+    @property
+    def stationed(self) -> bool:
+        """Whether a starting station is said."""
+
+    def along(self, metres: float) -> str:
+        """How far along the line a place is, as a station where the starting one is said."""
+
 
 def report_line(plan: LinePlan) -> LinePart:
     """Return the answer's ``line``."""
@@ -67,8 +74,11 @@ def _row(piece: Piece) -> PieceRow:
     return {"kind": "straight", "length": piece.length, "radius": None, "turn": None}
 
 
-def report_part(plan: Lined, pages: list[LinedPage], b_from_a: str = "") -> LinedPart:
-    """Return the answer's ``lined``, with the pages of its build and how B is set from A."""
+def report_part(
+    plan: Lined, pages: list[LinedPage], b_from_a: str = "", concrete: tuple[str, str] = ("", "")
+) -> LinedPart:
+    """Return the answer's ``lined``, with the pages of its build, how B is set from A, and where the concrete lies
+    along the line and along the staked arc."""
     joins = (None, *plan.line.joins)
     pieces = zip(plan.line.pieces, joins, strict=True)
     return {
@@ -81,7 +91,19 @@ def report_part(plan: Lined, pages: list[LinedPage], b_from_a: str = "") -> Line
         "cautions": cautions_of_line(plan),
         "pages": pages,
         "b_from_a": b_from_a,
+        "stations_shown": _stations(plan),
+        "concrete": concrete[0],
+        "concrete_at_arc": concrete[1],
     }
+
+
+def _stations(plan: Lined) -> str:
+    """The stations of the staked arc's ends, empty where the job says no starting one."""
+    at = plan.settled.said.at
+    if not plan.stationed:
+        return ""
+    first, last = (plan.along(plan.line.stations[number]) for number in (at, at + 1))
+    return say("lined.staked_stations", first=first, last=last)
 
 
 def name_of(plan: Lined, number: int) -> str:
@@ -173,14 +195,9 @@ def cautions_of_line(plan: Lined) -> list[str]:
     return [say("lined.overlap", first=one.first + 1, second=one.second + 1) for one in plan.slab.overlaps]
 
 
-def paper_lines(plan: LinePlan) -> list[str]:
-    """Return what the form sheet says of the line."""
-    return [*kinks_told(plan), ends_told(plan), *cautions_of_line(plan)]
-
-
 def kinks_told(plan: LinePlan) -> Iterator[str]:
     """Yield where each kink is, and how far off it looks."""
     for number, join in enumerate(plan.line.joins, 1):
         if not join.tangent:
             told = {"kink": kink_told(join), "looks": looks_told(plan, join)}
-            yield say("lined.kink_at", station=plan.tape.show_running(join.station), piece=number + 1, **told)
+            yield say("lined.kink_at", station=plan.along(join.station), piece=number + 1, **told)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from bowstring.forming.line.pieces import Bend, Piece, Straight
 from bowstring.geometry.plane import Point
 from bowstring.report.forms.build_lined import LinedPage, LinedTable
+from bowstring.report.lined.concrete import concrete_told
 from bowstring.report.lined.line import cautions_of_line, first_told, kinks_told, name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -27,11 +28,20 @@ def page_of_line(plan: LinePlan) -> LinedPage:
     for number, piece in enumerate(line.pieces, 1):
         radius = _radius_told(plan, piece)
         chord = tape.show(piece.arc.chord) if isinstance(piece, Bend) else say("lined.none")
-        rows.append([name_of(plan, number), tape.show_running(line.stations[number]), radius, chord])
+        # Where stations say how far along a piece ends, how long it is stands beside them.
+        long = [tape.show_running(piece.length)] if plan.stationed else []
+        rows.append([name_of(plan, number), plan.along(line.stations[number]), radius, chord, *long])
     heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
+    heads += [say("lined.head_long")] if plan.stationed else []
     page["tables"] = [{"key": "pieces", "title": say("lined.pieces"), "heads": heads, "rows": rows}, _begins(plan)]
-    page["lines"] = [*kinks_told(plan), say("lined.order"), *_straight_on(plan), *cautions_of_line(plan)]
+    lines = [concrete_told(plan), *kinks_told(plan), say("lined.order"), *_straight_on(plan), *cautions_of_line(plan)]
+    page["lines"] = [line for line in lines if line]
     return page
+
+
+def paper_lines(plan: LinePlan) -> list[str]:
+    """Return what the form sheet says of the line, beside its tables."""
+    return [*kinks_told(plan), *cautions_of_line(plan)]
 
 
 def _radius_told(plan: LinePlan, piece: Piece) -> str:
@@ -44,9 +54,18 @@ def _radius_told(plan: LinePlan, piece: Piece) -> str:
 def _begins(plan: LinePlan) -> LinedTable:
     """Where each piece begins and the line ends, for who stands at its start and looks along its first tangent."""
     runs = plan.line.runs
-    rows = [[name_of(plan, number), *_from_start(plan, run.start.point)] for number, run in enumerate(runs[1:], 2)]
-    rows.append([say("lined.the_end"), *_from_start(plan, plan.line.end.point)])
-    heads = [say("lined.head_begins"), say("lined.head_ahead"), say("lined.head_off")]
+    stations = plan.line.stations
+    rows = [
+        [name_of(plan, number), plan.along(stations[number - 1]), *_from_start(plan, run.start.point)]
+        for number, run in enumerate(runs[1:], 2)
+    ]
+    rows.append([say("lined.the_end"), plan.along(stations[-1]), *_from_start(plan, plan.line.end.point)])
+    heads = [
+        say("lined.head_begins"),
+        say("lined.begins_station" if plan.stationed else "lined.begins_at"),
+        say("lined.head_ahead"),
+        say("lined.head_off"),
+    ]
     return {"key": "begins", "title": say("lined.begins_head", first=first_told(plan)), "heads": heads, "rows": rows}
 
 

@@ -12,13 +12,13 @@ from bowstring.forming.line.tops import HANDS, OFF, LineGrade
 from bowstring.report.forming.heights import elevation, height
 from bowstring.report.forming.quantities import thick
 from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
-from bowstring.report.lined import boards, edges, grades, joints, line, pour
+from bowstring.report.lined import boards, edges, grades, joints, line, line_page, pour
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
 _PAPER = {
-    "line": line.paper_lines,
+    "line": line_page.paper_lines,
     "edges": edges.paper_lines,
     "boards": boards.paper_lines,
     "joints": joints.paper_lines,
@@ -34,6 +34,7 @@ def sheet_of(plan: LinePlan) -> LinedSheet:
         "width_shown": tape.show(plan.width) if plan.slab is not None and plan.width is not None else "",
         "depth_shown": thick(tape, slab.thickness) if slab.thickness is not None else "",
         "apron_shown": thick(tape, slab.apron.thickness) if slab.apron is not None else "",
+        "from_start": say("lined.from_start", first=line.first_told(plan)),
         "stakes": boards.stakes_bought(plan),
         "parts": [{"key": key, "lines": [*told(plan)]} for key, told in _PAPER.items()],
         "places": [] if plan.slab is None or plan.asks else [*_Places(plan, Sweep(plan.slab)).all()],

@@ -14,6 +14,7 @@ from bowstring.job.line import LineSaid
 from bowstring.job.line_settled import SettledLine, questions, settle_line, slab_on
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan
+from bowstring.report.stations import station_shown
 from bowstring.units.tape import Tape
 
 HANDS = ("left", "right")
@@ -68,7 +69,17 @@ class LinePlan:
     @cached_property
     def asks(self) -> list[str]:
         """What the line leaves open, as questions."""
-        return questions(self.settled, self.tape.show_running)
+        return questions(self.settled, self.along)
+
+    @property
+    def stationed(self) -> bool:
+        """Whether the job says its starting station."""
+        return self.plan.layout.job.station is not None
+
+    def along(self, metres: float) -> str:
+        """Return how far along the line a place is: its station where the job says the starting one, else its length
+        from the start."""
+        return station_shown(self.plan.layout.job, metres) or self.tape.show_running(metres)
 
     @cached_property
     def middle(self) -> tuple[float, ...]:

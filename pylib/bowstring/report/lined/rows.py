@@ -20,6 +20,7 @@ from bowstring.report.forms.build_lined import (
 )
 from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, pour
+from bowstring.report.lined.concrete import concrete_at_arc, concrete_told
 from bowstring.report.lined.line import cautions_of_line, report_line, report_part
 from bowstring.report.lined.line_page import page_of_line
 from bowstring.report.lined.on_paper import sheet_of
@@ -80,7 +81,8 @@ class Lined:
     @cached_property
     def part(self) -> LinedPart:
         """The answer's ``lined``."""
-        return report_part(self.plan, self.pages, b_from_line(self.plan.plan.layout, short=True))
+        concrete = concrete_told(self.plan), concrete_at_arc(self.plan)
+        return report_part(self.plan, self.pages, b_from_line(self.plan.plan.layout, short=True), concrete)
 
     @cached_property
     def sheet(self) -> LinedSheet:

@@ -13,17 +13,31 @@ from bowstring.job.line import read_line
 from bowstring.job.line_settled import SettledLine, questions, settle_line
 from bowstring.job.reader import Reader
 from bowstring.report.lined.plan import edge_in, slab_of
+from bowstring.units.stationing import show_station
 from bowstring.units.tape import Tape
 
 
 @dataclass(frozen=True)
 class LineTyped:
     """A line that is typed: settled, with the slab along it where one is said that can be; ``tape``: texts are written
-    by it."""
+    by it; ``station``: metres, of its start, where that is typed; ``feet``: whether the job is in feet."""
 
     settled: SettledLine
     slab: LineSlab | None
     tape: Tape
+    station: float | None = None
+    feet: bool = True
+
+    @property
+    def stationed(self) -> bool:
+        """Whether a starting station is typed."""
+        return self.station is not None
+
+    def along(self, metres: float) -> str:
+        """Return how far along the line a place is, as a station where the starting one is typed."""
+        if self.station is None:
+            return self.tape.show_running(metres)
+        return show_station(self.station + metres, feet=self.feet)
 
     @property
     def line(self) -> Line:
@@ -33,7 +47,7 @@ class LineTyped:
     @cached_property
     def asks(self) -> list[str]:
         """What the line leaves open, as questions."""
-        return questions(self.settled, self.tape.show_running)
+        return questions(self.settled, self.along)
 
 
 def line_typed(job: Mapping[str, object], tape: Tape, seen: Tape) -> LineTyped:
@@ -50,7 +64,15 @@ def line_typed(job: Mapping[str, object], tape: Tape, seen: Tape) -> LineTyped:
         slab = slab_of(settled, width, edge) if width and edge else None
     except BadJob:
         slab = None
-    return LineTyped(settled, slab, seen)
+    return LineTyped(settled, slab, seen, _station(reader), tape.feet)
+
+
+def _station(reader: Reader) -> float | None:
+    """The starting station; what is none is told by its own field."""
+    try:
+        return reader.station("station")
+    except BadJob:
+        return None
 
 
 def _text(value: object) -> str | None:
