@@ -48,18 +48,21 @@ def _pieces(part: LinedPart, sheet: LinedSheet) -> Grid:
     told = [(hand, edge) for hand, edge in edges if edge]
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
+    hubs = table_of(part, "hubs")
+    apart = [row[-1] for row in hubs["rows"]] if hubs else []  # from each piece's beginning to its end
     rows = []
     for number, (name, ends, radius, chord) in enumerate(line["rows"] if line else []):
-        row = [name, radius, _bare(chord), ends, *joints[number : number + jointed]]
+        row = [name, radius, _bare(chord), *apart[number : number + 1], ends, *joints[number : number + jointed]]
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
             row += [_bare(edge_radius), edge_ends]
         rows.append(tuple(row))
     two = [say("lined.head_radius"), say("lined.head_to")]
     joint = [say("lined.place")] if jointed else []
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *joint, *(two * len(told))]
+    between = [say("lined.head_hub_to_hub")] if apart else []
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), *between, two[1], *joint, *(two * len(told))]
     over = [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
-    groups = (("", 1), (say("lined.on_line"), 3 + len(joint)), *over) if told else ()
+    groups = (("", 1), (say("lined.on_line"), len(heads) - 1 - 2 * len(told)), *over) if told else ()
     return Grid("", tuple(heads), tuple(rows), groups)
 
 

@@ -47,7 +47,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "lesson": ("lessons",),
     "level": ("halving",),
     "line": ("line",),
-    "lined": ("build_lined", "lined_shown", "lined_boards", "lined_grades"),
+    "lined": ("build_lined", "lined_shown", "lined_boards", "lined_grades", "lined_hubs"),
     "link": ("link",),
     "measure": ("arc",),
     "messages": ("messages",),
