@@ -27,7 +27,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "face_got": ("face_got",),
     "fit": ("results",),
     "form": ("form", "siteform", "slabform", "lineform"),
-    "forming": ("form_cards",),
+    "forming": ("form_cards", "lined_cards"),
     "forms": ("face_forms",),
     "found": ("job",),
     "gap": ("results",),

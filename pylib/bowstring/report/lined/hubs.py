@@ -128,6 +128,16 @@ class LineHubs:
         return [hub for hub in self.ends if self._is_straight(hub.mark.square)]
 
     @cached_property
+    def alike(self) -> Reach | None:
+        """Where the hubs of all ends and all arcs stand, ``None`` where they differ or none is set: the same whichever
+        arc is staked."""
+        if not self.ends:
+            return None
+        arcs = (number for number, piece in enumerate(self.plan.line.pieces) if isinstance(piece, Bend))
+        found = {hub.reach for hub in self.ends} | {self.arc_reach(number) for number in arcs}
+        return found.pop() if len(found) == 1 else None
+
+    @cached_property
     def usual(self) -> Reach:
         """Where the hubs of the staked arc stand, but for those that have no room there."""
         return self.arc_reach(self.staked)
