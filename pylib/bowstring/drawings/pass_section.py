@@ -6,11 +6,14 @@ from bowstring.drawings.boxes import Box
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.stepdiscs import draw_discs
-from bowstring.drawings.svg import Point
+from bowstring.drawings.svg import Point as Place
+from bowstring.geometry.plane import Point, distance
 from bowstring.report.alone import edges_of, grades_of
 from bowstring.report.forming.fill_edges import FILLS
 from bowstring.report.forming.passes import CORNERS
 from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.arc import OffsetPart
+from bowstring.report.forms.build_lined import LinedPart
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
 
@@ -49,8 +52,8 @@ class PassSection:
         self._marks()
         for line in self.card["lines"]:
             self._line(line["from"], line["to"], line["disc"] or 0)
-        inside = "forming.draw_straight" if _fills(self.answer) else "forming.draw_inside"
-        for key, at, anchor in (("forming.draw_outside", 6.0, "start"), (inside, 354.0, "end")):
+        outside, inside = _sides(self.answer)
+        for key, at, anchor in ((outside, 6.0, "start"), (inside, 354.0, "end")):
             self.sketch.words(say(key), (at, 154.0), "word", anchor, "quiet")
         self.sketch.words(say("card.draw.not_to_scale"), (354.0, 16.0), "word", "end", "quiet")
         return self.sketch.finish(within=VIEW)
@@ -128,12 +131,19 @@ class PassSection:
             y = _GAUGE if {start, end} <= _ON_BED and self.card["kind"] == "form_line" else _ROWS[min(disc, 2) - 1]
             self._measured((self.across[start], y), (self.across[end], y), disc)
 
-    def _measured(self, start: Point, end: Point, disc: int) -> None:
+    def _measured(self, start: Place, end: Place, disc: int) -> None:
         self.sketch.arrow(start, end, feathers=False)
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
         aside = 16.0 if start[0] == end[0] else 0.0  # a short arrow downward shows whole
-        spots: list[Point] = [(middle[0] + aside, middle[1]), (middle[0] - 16.0, middle[1])]
+        spots: list[Place] = [(middle[0] + aside, middle[1]), (middle[0] - 16.0, middle[1])]
         draw_discs(self.sketch, [(disc, spots)])
+
+
+def _sides(answer: Answer) -> tuple[str, str]:
+    """What stands under the left and the right of the drawing: of a line's the hands of who walks along it."""
+    if answer["lined"] is not None:
+        return "forming.draw_left", "forming.draw_right"
+    return "forming.draw_outside", "forming.draw_straight" if _fills(answer) else "forming.draw_inside"
 
 
 def _fills(answer: Answer) -> bool:
@@ -161,12 +171,24 @@ def _unformed(answer: Answer, card: CardRow) -> int:
 
 def _stake_at(answer: Answer) -> float:
     """Where the stakes stand across the drawing, by how far off them both edges are."""
-    edges, past = edges_of(answer), 0.5
+    edges, past = edges_of(answer), 0.5 if answer["lined"] is None else _along(answer["lined"], answer["offset"])
     for line in edges["lines"] if edges else ():
         if line["key"] in ("outside", "inside") and line["off"] is not None and edges:
             past = line["off"] / edges["width"] + (line["key"] == "inside")
     low, high = _ACROSS["hub_outside"] + 14.0, _ACROSS["hub_inside"] - 14.0
     return min(high, max(low, _ACROSS["outside"] + past * (_ACROSS["inside"] - _ACROSS["outside"])))
+
+
+def _along(part: LinedPart, offset: OffsetPart | None) -> float:
+    """How far across a line's slab its stakes stand, from the left edge: 0 to 1 between the edges."""
+    line, left, right = ([Point(**run["start"]) for run in part["shape"][key][:1]] for key in ("line", "left", "right"))
+    if not left:
+        return 0.5
+    off, width = distance(line[0], left[0]), distance(left[0], right[0])
+    turn = part["pieces"][part["at"] - 1]["turn"]
+    if offset is not None:  # away from the center is to the right of an arc that turns left
+        off += offset["distance"] * (1 if (offset["toward"] == "outside") == (turn == "left") else -1)
+    return off / width
 
 
 def pass_svg(answer: Answer, card: CardRow, *, id: str) -> str:

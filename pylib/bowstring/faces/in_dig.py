@@ -27,7 +27,8 @@ def in_dig_html(answer: Answer, card: CardRow, done: Collection[int]) -> str:
         f"{marked(way['text'])}</button>"
         for way in part["ways"]
     )
-    inside, text = f'<div class="ways">{ways}</div><p>{marked(part["hint"])}</p>', marked(part["text"])
+    buttons = f'<div class="ways">{ways}</div>' if ways else ""
+    inside, text = f"{buttons}<p>{marked(part['hint'])}</p>", marked(part["text"])
     if part["designed"] and running(answer, card) == 1:
         return f'<div class="in-dig" role="note"><p><b>{text}</b></p>{inside}</div>'
     return f'<details class="in-dig"><summary>{text}</summary>{inside}</details>'

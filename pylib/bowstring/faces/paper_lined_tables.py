@@ -52,9 +52,12 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     told = [(hand, edge) for hand, edge in edges if edge]
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
+    hubs = table_of(part, "hubs")
+    apart = [row[-1] for row in hubs["rows"]] if hubs else []  # from each piece's beginning to its end
     rows = []
     for number, (name, ends, radius, chord, *_long) in enumerate(line["rows"] if line else []):
-        row = [name, radius, _bare(chord), ends, *joints[number : number + jointed]]
+        between = apart[number : number + 1]
+        row = [name, radius, _bare(chord), *between, ends, *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
@@ -63,10 +66,12 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     two = [say("lined.head_radius"), say("lined.head_to")]
     joint = [say("lined.place")] if jointed else []
     there = begins["heads"][2:] if begins else []
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *joint, *there, *(two * len(told))]
+    middle = [say("lined.head_hub_to_hub")] if apart else []
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), *middle, two[1], *joint]
     over = [(sheet["from_start"], 2)] if begins else []
     over += [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
-    groups = (("", 1), (say("lined.on_line"), 3 + len(joint)), *over) if over else ()
+    groups = (("", 1), (say("lined.on_line"), len(heads) - 1), *over) if over else ()
+    heads += [*there, *(two * len(told))]
     return Grid("", tuple(heads), tuple(rows), groups)
 
 

@@ -33,6 +33,9 @@ WIDTHS = ((5.4, "n17"), (6.2, "n15"), (7.1, "n13"), (7.8, "n12"), (9.3, "n10"))
 SIZES_DOWN = (*(name for _most, name in WIDTHS), "n8")
 """The classes of size, large to small."""
 
+HUBS_CARD = "form_hubs"
+"""The one of the forms' cards that is of the staked arc alone."""
+
 BESIDE = ("locate", "checks", "board")
 """Cards that are no step of the answer: there is nothing to have got else."""
 
@@ -60,7 +63,7 @@ def stakes_html(
         f'<section class="card" data-card="{running(answer, one)}" data-kind="{one["kind"]}" data-steps="{steps}"'
         f' data-stake="{escape(one["stake"] or "")}" aria-labelledby="card-head">',
         progress_html(answer, one, done, changed=changed(one, done_marks)),
-        _of_line(answer, running(answer, one) in (1, len(answer["cards"]))),
+        _of_line(answer, one),
         f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         in_dig_html(answer, one, done),
@@ -75,10 +78,14 @@ def stakes_html(
     return "".join(parts)
 
 
-def _of_line(answer: Answer, switch: bool) -> str:
-    """Which arc of a line this is; where one begins and where it is done with the buttons for the others."""
+def _of_line(answer: Answer, card: CardRow) -> str:
+    """Which arc of a line this is; where one begins, where it is done and with its hubs set with the buttons for the
+    others. Nothing on the forms' cards after those: they are of the whole line."""
+    hubs = card["kind"] == HUBS_CARD
+    if card["mark"] and not hubs:
+        return ""
     told = of_line(answer)
-    arcs = other_arcs_html(answer) if switch else ""
+    arcs = other_arcs_html(answer) if hubs or running(answer, card) in (1, len(answer["cards"])) else ""
     return f'<p class="of-line">{marked(told)}</p>{arcs}' if told else ""
 
 

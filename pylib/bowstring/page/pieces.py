@@ -31,6 +31,9 @@ NAMES = (STRAIGHT, *MEASURES, TURN, KINK, MORE)
 MOST_PIECES = 20
 """Rows of either group."""
 
+FORMS, HUBS = "form_", "form_hubs-"
+"""How the marks of the forms' cards begin, and of the one that is of the staked arc alone."""
+
 KINK_HERE = "kink"
 """The field of the kink where the staked arc begins."""
 
@@ -187,6 +190,7 @@ def staked_at(fields: Typed, at: int) -> Fields:
     }
     own = pieces[at - 1]
     shared |= _as_staked(own, at) | _toward(typed, pieces[len(before)].get(TURN), own.get(TURN))
+    shared["done"] = _done_along(shared.get("done", ""), typed.get("done", ""))
     for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
         for number, row in enumerate(rows):
             shared |= {f"{group}-{number}-{name}": text for name, text in row.items()}
@@ -202,6 +206,15 @@ def _as_staked(row: Row, at: int) -> Fields:
     if KINK in row:
         fields[KINK_HERE] = row[KINK]
     return fields
+
+
+def _done_along(own: str, before: str) -> str:
+    """Return what is done of an arc that is staked from now on: its own work, and the forms' cards that are of the
+    whole line, as they stood while another arc was staked. The hubs' card is each arc's own."""
+    stand = [text for text in own.split() if not text.startswith(FORMS) or text.startswith(HUBS)]
+    return " ".join(
+        [*stand, *(text for text in before.split() if text.startswith(FORMS) and not text.startswith(HUBS))]
+    )
 
 
 def _toward(typed: Typed, before: str | None, now: str | None) -> Fields:

@@ -305,19 +305,19 @@ def _far_checks(work: Work) -> FarChecks:
 def _second_pass(work: Work) -> list[str]:
     from bowstring.report.forming.passes import second_pass
 
-    return [] if work.lined else second_pass(work.plan)
+    return work.lined.second_pass if work.lined else second_pass(work.plan)
 
 
 def _in_dig(work: Work) -> InDigPart | None:
     from bowstring.report.forming.in_dig import report_in_dig
 
-    return None if work.lined else report_in_dig(work.plan)
+    return work.lined.in_dig if work.lined else report_in_dig(work.plan)
 
 
 def _form_cards(work: Work) -> list[CardRow]:
     from bowstring.report.forming.passes import report_form_cards
 
-    return [] if work.lined else report_form_cards(work.built)
+    return work.lined.form_cards if work.lined else report_form_cards(work.built)
 
 
 PARTS: dict[str, Callable[[Work], object]] = {

@@ -49,8 +49,9 @@ def dig_card(plan: Plan, marks: Marks) -> CardRow:
     return pass_card("dig", say("forming.dig"), values, numbers, None, notes, drawn)
 
 
-def base_card(plan: Plan) -> CardRow:
-    """Return the card of the dig's depth and the base, both from the finished top."""
+def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:
+    """Return the card of the dig's depth and the base, both from the finished top; ``over_line``: along a line of
+    several pieces."""
     slab, tape = plan.said.slab, plan.tape
     deep, base = slab.thickness or 0.0, slab.base or 0.0
     numbers, drawn = [(say("forming.label.dig_depth"), thick(tape, deep + base))], [("top", "bottom", 1)]
@@ -61,7 +62,8 @@ def base_card(plan: Plan) -> CardRow:
     if slab.apron is not None:
         stretch, apron = stretch_told(plan), slab.apron.thickness
         numbers[0] = (say("forming.label.dig_beside"), numbers[0][1])
-        notes.append(say("forming.note.apron", stretch=stretch, deep=thick(tape, apron + base)))
+        key = "forming.note.apron_line" if over_line else "forming.note.apron"
+        notes.append(say(key, stretch=stretch, deep=thick(tape, apron + base)))
         if base:
             notes.append(say("forming.note.apron_base", deep=thick(tape, apron)))
     if slab.base is None:

@@ -22,7 +22,7 @@ from bowstring.words import say
 
 def short_of(plan: LinePlan) -> LinedBoards | None:
     """Return the answer's ``boards``, ``None`` where something has to be said first."""
-    made = _made(plan)
+    made = made_of(plan)
     if made is None:
         return None
     used = made.choice.used
@@ -31,7 +31,7 @@ def short_of(plan: LinePlan) -> LinedBoards | None:
 
 def page(plan: LinePlan) -> LinedPage:
     """Return the page of the boards."""
-    made = _made(plan)
+    made = made_of(plan)
     if made is None:
         return _waiting(plan)
     choice, found = made.choice, cut(made)
@@ -52,7 +52,7 @@ def page(plan: LinePlan) -> LinedPage:
     return told
 
 
-def _made(plan: LinePlan) -> LineBoards | None:
+def made_of(plan: LinePlan) -> LineBoards | None:
     """Return the boards of a plan, ``None`` where something has to be said first, or boards on stakes don't hold it."""
     if plan.slab is None or plan.asks or unknown_board(plan.plan) is not None or is_designed(plan.plan):
         return None
@@ -61,14 +61,14 @@ def _made(plan: LinePlan) -> LineBoards | None:
 
 def stakes_bought(plan: LinePlan) -> int:
     """Return how many form stakes are bought, 0 where no board bends or something has to be said first."""
-    made = _made(plan)
+    made = made_of(plan)
     found = cut(made) if made else None
     return _with_spare(made, found) if made and found else 0
 
 
 def paper_lines(plan: LinePlan) -> list[str]:
     """Return what the form sheet says of the boards, nothing where none bends or something has to be said first."""
-    made = _made(plan)
+    made = made_of(plan)
     found = cut(made) if made else None
     return paper_of(made, found) if made and found else []
 

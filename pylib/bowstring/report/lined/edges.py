@@ -16,6 +16,8 @@ from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.dig import Inner, dug, inners
 from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
+from bowstring.report.lined.hubs import LineHubs, hubs_along
+from bowstring.report.lined.hubs_told import again_told, first_told, set_told, table_of_hubs
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -55,8 +57,9 @@ def page(plan: LinePlan) -> LinedPage:
         one = min(tight, key=lambda inner: inner.radius)
         made["more"] = say("lined.edges_tight", radius=plan.tape.show(one.radius), piece=one.piece)
     made["conclusion"] = say("lined.edges_conclusion", left=left, right=right, width=width)
-    made["tables"] = [_table(plan, plan.slab, hand) for hand in HANDS]
-    made["lines"] = [*_lines(plan, plan.slab, tight)]
+    hubs = hubs_along(plan)
+    made["tables"] = [*(_table(plan, plan.slab, hand) for hand in HANDS), *(table_of_hubs(hubs) if hubs else ())]
+    made["lines"] = [*_lines(plan, plan.slab, tight, hubs)]
     return made
 
 
@@ -80,16 +83,19 @@ def _table(plan: LinePlan, slab: LineSlab, hand: Hand) -> LinedTable:
     return {"key": hand, "title": title, "heads": heads, "rows": rows}
 
 
-def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner]) -> Iterator[str]:
+def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner], hubs: LineHubs | None) -> Iterator[str]:
     for one in slab.overlaps:
         yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
+    yield from first_told(hubs) if hubs else ()
     yield from stick_told(plan, slab)
     yield from slip_told(plan, slab)
     yield from _set(plan, slab, tight)
     yield say("lined.ends_square")
     name, thickness = board_of(plan.plan)
     yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
+    yield from set_told(hubs) if hubs else ()
     yield from dug(plan, slab)
+    yield from (again_told(hubs),) if hubs else ()
     if any(plan.plan.layout.slope):
         yield say("edges.level")
 
@@ -99,7 +105,9 @@ def paper_lines(plan: LinePlan) -> list[str]:
     slab = plan.slab
     if slab is None or plan.asks:
         return []
-    return [*stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *dug(plan, slab)]
+    hubs = hubs_along(plan)
+    before = [*first_told(hubs)] if hubs else []
+    return [*before, *dug(plan, slab), *stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab))]
 
 
 def _set(plan: LinePlan, slab: LineSlab, tight: list[Inner]) -> Iterator[str]:

@@ -142,7 +142,7 @@ def _judged(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterato
     if settled.grade.crown:
         yield say(f"grades.crown_{verdict}", slope=beside(judged.across, judged.across_limit), limit=limit)
     else:
-        drop, most = _level_drops(plan, judged)
+        drop, most = level_drops_of(plan, judged)
         yield say(f"grades.cross_{verdict}_{_unit(plan)}", drop=drop, most=most, limit=limit)
     if judged.falls == "over":
         yield (
@@ -154,7 +154,7 @@ def _judged(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterato
         yield say(f"grades.across_near_why_{_unit(plan)}", limit=limit)
 
 
-def _level_drops(plan: LinePlan, judged: LineJudged) -> tuple[str, str]:
+def level_drops_of(plan: LinePlan, judged: LineJudged) -> tuple[str, str]:
     """As ``grade_told.level_drops``: what stands under one end of a level, and the most that may."""
     marks, length = tape_of_heights(plan.tape), level_length(plan.tape)
     if judged.falls == "over":

@@ -90,7 +90,7 @@ def page(plan: LinePlan) -> LinedPage:
     text = conclusion_of(pouring)[2]
     made = page_of("pour", "near" if near else "usual", text, more_of(plan.plan, pouring))
     made["conclusion"] = text
-    course = _course(plan, plan.slab, pouring, jointing)
+    course = course_of(plan, plan.slab, pouring, jointing)
     reach = reach_table(course)
     made["tables"] = [*([reach] if reach["rows"] else []), _changes(plan, pouring)]
     footing = footing_told(plan.plan, pouring, footing_of(plan, pouring))
@@ -126,12 +126,13 @@ def paper_lines(plan: LinePlan) -> list[str]:
         say("lined.counted_twice") if plan.slab.overlaps else "",
         _low(plan, pouring),
         footing_told(plan.plan, pouring, footing_of(plan, pouring)),
-        bulkhead_told(_course(plan, plan.slab, pouring, jointing), short=True),
+        bulkhead_told(course_of(plan, plan.slab, pouring, jointing), short=True),
     ]
     return [line for line in lines if line]
 
 
-def _course(plan: LinePlan, slab: LineSlab, pouring: Pouring, jointing: LineJointing) -> Course:
+def course_of(plan: LinePlan, slab: LineSlab, pouring: Pouring, jointing: LineJointing) -> Course:
+    """Return how the concrete of a slab comes along it."""
     return Course(plan, pouring, Sweep(slab), None if jointing.too_many else jointing.chosen)
 
 

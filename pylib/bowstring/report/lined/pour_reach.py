@@ -10,7 +10,7 @@ from bowstring.forming.line.pieces import Hand
 from bowstring.forming.line.sweep import Front, Sweep
 from bowstring.forming.partly import share_of
 from bowstring.forming.pour import reached
-from bowstring.report.forming.pour_reach import AT_JOINT, moments_of
+from bowstring.report.forming.pour_reach import AT_JOINT, HALF_OUT, moments_of
 from bowstring.report.forming.pouring import BAGS, LOW, Pouring
 from bowstring.report.forming.quantities import down_to, fine_tape, form_step, up_to, volume_text
 from bowstring.report.forms.build_lined import LinedTable
@@ -69,6 +69,17 @@ def _piece(course: Course, along: float) -> int:
     """The number, from 0, of the piece along which a place on the form lies."""
     sides = course.sweep.sides[course.hand]
     return next((number for number, side in enumerate(sides) if along <= side.ends), len(sides) - 1)
+
+
+def half_out(course: Course) -> tuple[str, float] | None:
+    """Return what is out with half of the last truck, and where the concrete has to be then, metres along the form;
+    ``None`` where it comes in bags."""
+    moments = moments_of(course.pouring)
+    if not moments:
+        return None
+    share, out = moments[HALF_OUT]
+    made = course.pouring.order
+    return out, course.read(course.front(reached(share, made.ordered, made.needed, 1.0)[1]))
 
 
 def reach_told(course: Course) -> str:

@@ -18,8 +18,10 @@ from bowstring.report.forms.build_lined import (
     LinedPour,
     LinedSheet,
 )
+from bowstring.report.forms.cards import CardRow
+from bowstring.report.forms.in_dig import InDigPart
 from bowstring.report.kinked import b_from_line
-from bowstring.report.lined import boards, edges, grades, joints, pour
+from bowstring.report.lined import boards, edges, grades, joints, passes, pour
 from bowstring.report.lined.concrete import concrete_at_arc, concrete_told
 from bowstring.report.lined.line import cautions_of_line, report_line, report_part
 from bowstring.report.lined.line_page import page_of_line
@@ -88,6 +90,21 @@ class Lined:
     def sheet(self) -> LinedSheet:
         """The answer's ``lined_sheet``."""
         return sheet_of(self.plan)
+
+    @cached_property
+    def second_pass(self) -> list[str]:
+        """The answer's ``second_pass``."""
+        return passes.second_pass(self.plan)
+
+    @cached_property
+    def in_dig(self) -> InDigPart | None:
+        """The answer's ``in_dig``."""
+        return passes.report_in_dig(self.plan)
+
+    @cached_property
+    def form_cards(self) -> list[CardRow]:
+        """The answer's ``form_cards``."""
+        return passes.report_form_cards(self.plan)
 
     def rows(self) -> list[BuildRow]:
         """Return the answer's ``build``."""

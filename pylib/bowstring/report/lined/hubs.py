@@ -1,0 +1,226 @@
+"""Hubs outside the dig of a line: off its start, wherever two pieces meet, its end, and each stake of the staked arc.
+
+All stand on one hand of the line and as far off it wherever that is clear of the concrete and its dig, whichever piece
+it is of: past a bend another piece may be where the hubs of this one would stand.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from math import cos, sin
+
+from bowstring.forming.line.clear import clearance
+from bowstring.forming.line.pieces import OTHER, Bend, Hand, sign_of
+from bowstring.forming.line.runs import Pose, Run
+from bowstring.forming.line.slab import LineSlab
+from bowstring.geometry.plane import Point, distance
+from bowstring.report.forming.edge_lines import dug_past
+from bowstring.report.forming.edge_marks import marks_of
+from bowstring.report.forming.edge_set import Ground
+from bowstring.report.forming.in_dig import CLEAR, DUST, STEP, whole_off
+from bowstring.report.lined.plan import LinePlan
+
+FARTHER = 10
+"""Steps farther off that are tried where a hub would stand in the way."""
+
+SAMPLES = 16
+"""Parts of an arc at whose ends the hubs of all its stakes must be clear, wherever those stand, for one distance."""
+
+SPARED = 0.5
+"""Of the room that a hub has past its own piece's dig, the part that it must have past every other's: at a kink it
+comes a little nearer to the next piece, and no crew changes hands for that."""
+
+Reach = tuple[Hand, float]
+"""On which hand of the line a hub stands, and how far off its mark, metres."""
+
+
+@dataclass(frozen=True)
+class Mark:
+    """A place on the stakes' line from which a hub is set.
+
+    Attributes:
+        begins: the number, from 1, of the piece that begins there, 0 at the line's end and at a stake within an arc.
+        square: the number, from 0, of the piece to which its hub is square; stake: its name where the staked arc has
+            one there, else empty.
+        pose: where it is, and which way that piece goes there.
+    """
+
+    begins: int
+    square: int
+    stake: str
+    pose: Pose
+    is_end: bool = True
+    """Whether a piece begins or ends there."""
+
+
+@dataclass(frozen=True)
+class LineHub:
+    """A hub: its mark, and how far off it stands on which hand; ``None`` where there is no room for it."""
+
+    mark: Mark
+    reach: Reach | None
+
+    @property
+    def point(self) -> Point | None:
+        """Where it stands."""
+        return None if self.reach is None else at(self.mark.pose, self.reach)
+
+
+def at(pose: Pose, reach: Reach) -> Point:
+    """Return the place so far off a pose, square to it."""
+    hand, off = reach
+    return pose.aside(sign_of(hand) * off).point
+
+
+class LineHubs:
+    """The hubs of a plan that has a slab."""
+
+    def __init__(self, plan: LinePlan, slab: LineSlab) -> None:
+        self.plan, self.slab, self.feet = plan, slab, plan.plan.layout.job.tape.feet
+        self.past = dug_past(plan.plan)
+        self.staked = plan.settled.said.at
+        hand = _bend(plan, self.staked).hand
+        outward = plan.plan.layout.job.outward
+        self.aside = -sign_of(hand) * outward
+        """How far to the left of the line the stakes stand, metres."""
+        self.ground = Ground(plan.plan, marks_of(plan.plan))
+
+    @cached_property
+    def reaches(self) -> tuple[Reach, Reach]:
+        """The least whole distance clear of the dig on each hand, the one that is taken first before the other: the
+        nearer one, else the one that is outside of most of the line's bends."""
+        reach: dict[Hand, float] = {"left": self.slab.left + self.past - self.aside,
+                                    "right": self.slab.right + self.past + self.aside}  # fmt: skip
+        off = {hand: whole_off(far, feet=self.feet) for hand, far in reach.items()}
+        outer: Hand = "right" if sum(piece.turn for piece in self.plan.line.pieces) > 0 else "left"
+        first: Hand = min(OTHER, key=lambda hand: (round(off[hand] / STEP[self.feet]), hand != outer))
+        return (first, off[first]), (OTHER[first], off[OTHER[first]])
+
+    @cached_property
+    def choices(self) -> list[Reach]:
+        """Where a hub may stand, the best first."""
+        step = STEP[self.feet]
+        return [
+            *self.reaches,
+            *((hand, off + more * step) for more in range(1, FARTHER + 1) for hand, off in self.reaches),
+        ]
+
+    @cached_property
+    def all(self) -> list[LineHub]:
+        """Every hub along the line, of marks that are dug out."""
+        return [self._hub(mark) for mark in self._marks() if self._is_dug(mark)]
+
+    @cached_property
+    def of_arc(self) -> list[LineHub]:
+        """Those of the staked arc's stakes, its ends among them."""
+        return [hub for hub in self.all if hub.mark.stake]
+
+    @cached_property
+    def ends(self) -> list[LineHub]:
+        """Those of the line's start, of wherever two pieces meet, and of its end."""
+        return [hub for hub in self.all if hub.mark.is_end]
+
+    @cached_property
+    def free(self) -> list[LineHub]:
+        """Those of ends at which no arc begins or ends: no arc's own card sets them."""
+        return [hub for hub in self.ends if self._is_straight(hub.mark.square)]
+
+    @cached_property
+    def alike(self) -> Reach | None:
+        """Where the hubs of all ends and all arcs stand, ``None`` where they differ or none is set: the same whichever
+        arc is staked."""
+        if not self.ends:
+            return None
+        arcs = (number for number, piece in enumerate(self.plan.line.pieces) if isinstance(piece, Bend))
+        found = {hub.reach for hub in self.ends} | {self.arc_reach(number) for number in arcs}
+        return found.pop() if len(found) == 1 else None
+
+    @cached_property
+    def usual(self) -> Reach:
+        """Where the hubs of the staked arc stand, but for those that have no room there."""
+        return self.arc_reach(self.staked)
+
+    def arc_reach(self, number: int) -> Reach:
+        """Return where all hubs of an arc's stakes have room, wherever its stakes stand; ``number``: from 0."""
+        if number not in self._reaches:
+            run = self.plan.line.runs[number]
+            places = [self._pose(run, part / SAMPLES) for part in range(SAMPLES + 1)]
+            fit = (one for one in self.choices if all(self._is_free(pose, run.curvature, one) for pose in places))
+            self._reaches[number] = next(fit, self.choices[0])
+        return self._reaches[number]
+
+    @cached_property
+    def _reaches(self) -> dict[int, Reach]:
+        return {}
+
+    def own_reach(self, hub: LineHub) -> Reach | None:
+        """Return where all hubs of the arc stand to which a hub is square, ``None`` at a straight."""
+        return None if self._is_straight(hub.mark.square) else self.arc_reach(hub.mark.square)
+
+    def apart(self, one: LineHub, other: LineHub) -> float | None:
+        """Return how far one hub is from another, metres; ``None`` where no tape measures it."""
+        here, there = one.point, other.point
+        if here is None or there is None or not self.ground.tapeable(self._of_arc(here), self._of_arc(there)):
+            return None
+        return distance(here, there)
+
+    def _marks(self) -> Iterator[Mark]:
+        line, last = self.plan.line, len(self.plan.line.pieces) - 1
+        for number in range(last + 1):
+            own = number == 0 or (self._is_straight(number - 1) and not self._is_straight(number))
+            square = number if own else number - 1  # an arc's radius, else square to the piece before
+            pose = self._pose(line.runs[square], 0.0 if own else 1.0)
+            shares = self.plan.plan.shares() if number == self.staked else ()
+            before = self.plan.plan.shares()[-1][0] if number - 1 == self.staked else ""
+            yield Mark(number + 1, square, shares[0][0] if shares else before, pose)
+            for name, share in shares[1:-1]:
+                yield Mark(0, number, name, self._pose(line.runs[number], share), is_end=False)
+        end = self.plan.plan.shares()[-1][0] if last == self.staked else ""
+        yield Mark(0, last, end, self._pose(line.runs[last], 1.0))
+
+    def _pose(self, run: Run, share: float) -> Pose:
+        """The place on the stakes' line at a share of a piece."""
+        return run.at(share * run.length).aside(self.aside)
+
+    def _is_straight(self, number: int) -> bool:
+        return not isinstance(self.plan.line.pieces[number], Bend)
+
+    def _is_dug(self, mark: Mark) -> bool:
+        return clearance(self.slab, mark.pose.point) <= self.past + DUST
+
+    def _hub(self, mark: Mark) -> LineHub:
+        curvature = self.plan.line.runs[mark.square].curvature
+        first = [] if self._is_straight(mark.square) else [self.arc_reach(mark.square)]
+        free = (one for one in [*first, *self.choices] if self._is_free(mark.pose, curvature, one))
+        return LineHub(mark, next(free, None))
+
+    def _is_free(self, pose: Pose, curvature: float, reach: Reach) -> bool:
+        """Whether a hub has room: clear of every piece's dig, not at its arc's center or behind it, nothing there."""
+        hand, off = reach
+        toward, clear = curvature * sign_of(hand), CLEAR[self.feet]
+        if toward > 0 and 1 / toward - sign_of(hand) * self.aside - off < self.past + clear:
+            return False
+        point = at(pose, reach)
+        near = clearance(self.slab, point) < self.past + SPARED * clear - DUST
+        return not near and not self.ground.standing(self._of_arc(point))
+
+    def _of_arc(self, point: Point) -> Point:
+        """A place of the line's frame in that of the staked arc: x along its chord from A, y away from its center."""
+        run = self.plan.line.runs[self.staked]
+        way, heading = point.minus(run.start.point), run.start.heading + run.turn / 2
+        ahead = Point(cos(heading), sin(heading))
+        return Point(way.dot(ahead), -sign_of(_bend(self.plan, self.staked).hand) * ahead.cross(way))
+
+
+def _bend(plan: LinePlan, number: int) -> Bend:
+    piece = plan.line.pieces[number]
+    if not isinstance(piece, Bend):
+        raise ValueError("an arc is staked")
+    return piece
+
+
+def hubs_along(plan: LinePlan) -> LineHubs | None:
+    """Return the hubs of a plan, ``None`` before there is a slab."""
+    return None if plan.slab is None or plan.asks or plan.plan.slab is None else LineHubs(plan, plan.slab)

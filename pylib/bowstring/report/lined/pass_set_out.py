@@ -1,0 +1,171 @@
+"""The cards that get a line of several pieces through the dig: hubs, dig lines, and the line again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from bowstring.forming.line.pieces import Hand, sign_of
+from bowstring.forming.line.slab import LineSlab
+from bowstring.forming.line.tops import HANDS
+from bowstring.geometry.plane import distance
+from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, marks_of
+from bowstring.report.forming.edge_stick import LONG, alike_of, report_bays
+from bowstring.report.forming.pass_card import Value, pass_card
+from bowstring.report.forms.cards import CardRight, CardRow
+from bowstring.report.lined.dig import inners
+from bowstring.report.lined.hubs import LineHub, LineHubs, Reach
+from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_told
+from bowstring.report.lined.line import name_of
+from bowstring.report.lined.plan import LinePlan
+from bowstring.words import say
+
+DRAWN: dict[Hand, str] = {"left": OUTSIDE, "right": INSIDE}
+"""Which side of the cut across the slab shows which hand of the line: the left one is at the left."""
+
+Numbers = list[tuple[str, str]]
+Drawn = list[tuple[str, str, int]]
+
+
+def has_hubs(hubs: LineHubs) -> bool:
+    """Tell whether a card sets hubs: off the staked arc's stakes, or where no arc begins or ends."""
+    return bool(hubs.of_arc or hubs.free)
+
+
+def hubs_card(hubs: LineHubs) -> CardRow:
+    """Return the card of the hubs of the staked arc; those at straights' free ends it names, too."""
+    plan, usual = hubs.plan, hubs.usual
+    hand, off = usual
+    numbers = [(say(f"forming.label.hub_{hand}"), plan.tape.show_whole(off))]
+    values = [*line_values(hubs), hubs.staked, *_reaches(hubs.of_arc), *_reaches(hubs.free)]
+    notes = [*_otherwise(hubs), *_free(hubs), *arcs_told(hubs)]
+    text = say("forming.hubs" if hubs.of_arc else "forming.hubs_ends")
+    drawn = [("stake", f"hub_{DRAWN[hand]}", 1)]
+    return pass_card("hubs", text, values, numbers, _reads(hubs), notes, drawn)
+
+
+def _reaches(found: list[LineHub]) -> Iterator[Value]:
+    for hub in found:
+        yield from hub.reach or ("none",)
+
+
+def _reads(hubs: LineHubs) -> CardRight | None:
+    """What each hub reads to the stakes before and after its own, where that is one number."""
+    found = hubs.of_arc
+    if hubs.plan.plan.layout.job.got or any(hub.reach != hubs.usual for hub in found):
+        return None
+    read = set()
+    for one, other in pairwise(found):
+        for hub, mark in ((one, other.mark), (other, one.mark)):
+            if hub.point is not None:
+                read.add(hubs.plan.tape.show(distance(hub.point, mark.pose.point)))
+    return {"text": say("forming.right.hubs"), "shown": read.pop(), "more": ""} if len(read) == 1 else None
+
+
+def _otherwise(hubs: LineHubs) -> Iterator[str]:
+    """The stakes whose hubs don't stand as all others of the arc."""
+    for hub in hubs.of_arc:
+        if hub.reach is None:
+            yield say("forming.note.hub_none", stake=hub.mark.stake)
+        elif hub.reach != hubs.usual:
+            yield say("forming.note.hub_else", stake=hub.mark.stake, off=reach_told(hubs.plan, hub.reach))
+        if hub.mark.square != hubs.staked:
+            piece = name_of(hubs.plan, hub.mark.square + 1)
+            yield say("forming.note.hub_square", stake=hub.mark.stake, piece=piece)
+
+
+def _free(hubs: LineHubs) -> Iterator[str]:
+    if not hubs.free:
+        return
+    places = []
+    for hub in hubs.free:
+        place = place_told(hubs.plan, hub)
+        other = hub.reach is not None and hub.reach != hubs.usual
+        places.append(f"{place} ({reach_told(hubs.plan, hub.reach)})" if other and hub.reach else place)
+    yield say("forming.note.hubs_free", places=", ".join(places))
+
+
+def dig_card(hubs: LineHubs) -> CardRow:
+    """Return the card of the dig lines, each from the stakes' line."""
+    plan, past, numbers, values, drawn = hubs.plan, overdig_of(hubs.plan.plan), Numbers(), line_values(hubs), Drawn()
+    for hand in HANDS:
+        off = _off(hubs, hand) + sign_of(hand) * past
+        values.append(off)
+        side = "left" if off > 0 else "right"
+        numbers.append((say(f"forming.label.dig_{hand}_{side}"), plan.tape.show(abs(off))))
+        drawn.append(("stake", f"dig_{DRAWN[hand]}", len(numbers)))
+    notes = [say("forming.note.dig_arcs")] if [*arcs_told(hubs)] else []
+    notes += [say("forming.note.dig_ends", size=plan.tape.show_whole(past))] if past else []
+    notes += [say("forming.note.dig_kink")] if any(not join.tangent for join in plan.line.joins) else []
+    for inner in inners(hubs.slab):
+        if inner.radius <= past:
+            notes.append(say("lined.dig_all", piece=name_of(plan, inner.piece)))
+    notes.append(say("forming.note.locates"))
+    return pass_card("dig", say("forming.dig_line"), values, numbers, None, notes, drawn)
+
+
+def _off(hubs: LineHubs, hand: Hand) -> float:
+    """How far to the left of the stakes' line an edge runs, metres."""
+    return (hubs.slab.left if hand == "left" else -hubs.slab.right) - hubs.aside
+
+
+def line_card(hubs: LineHubs) -> CardRow:
+    """Return the card that sets the line again and both edges from it."""
+    plan = hubs.plan
+    alike = hubs.alike
+    values = [*line_values(hubs), *(alike or ())]
+    strays = any(hub.reach != alike for hub in hubs.of_arc)
+    notes = [say("forming.note.strings")] if any(piece.turn == 0 for piece in plan.line.pieces) else []
+    notes += [say("forming.note.hubs_listed")] if has_hubs(hubs) and (strays or not alike) else []
+    notes += [say("forming.note.level")] if any(plan.plan.layout.slope) else []
+    notes += [say("forming.note.got")] if plan.plan.layout.job.got else []
+    if hubs.aside:
+        text, numbers, drawn = _from_aside(hubs, alike)
+    else:
+        text = say("forming.line_both" if plan.edge == CENTER else "forming.line_other")
+        numbers, drawn = _gauged(hubs, alike)
+    if not hubs.aside and max(abs(_off(hubs, hand)) for hand in HANDS) > LONG[plan.plan.layout.job.tape.feet]:
+        notes.append(say("forming.note.long_stick"))
+    return pass_card("line", text, values, numbers, _diagonals(plan), notes, drawn)
+
+
+def _gauged(hubs: LineHubs, alike: Reach | None) -> tuple[Numbers, Drawn]:
+    """Back from the hubs to the line, and each edge that isn't the line by the stick."""
+    tape, numbers, drawn = hubs.plan.tape, Numbers(), Drawn()
+    if alike:
+        numbers.append((say("forming.label.hub_back"), tape.show_whole(alike[1])))
+        drawn.append((f"hub_{DRAWN[alike[0]]}", "stake", 1))
+    offs = {hand: abs(_off(hubs, hand)) for hand in HANDS}
+    numbers.append((say("forming.label.stick_line"), tape.show(max(offs.values()))))
+    drawn += [("stake", DRAWN[hand], len(numbers)) for hand in HANDS if offs[hand]]
+    return numbers, drawn
+
+
+def _from_aside(hubs: LineHubs, alike: Reach | None) -> tuple[str, Numbers, Drawn]:
+    """To both edges, from the hubs or from stakes that stand clear of the dig."""
+    start, at = "stakes", 0.0
+    if has_hubs(hubs) and alike:
+        start, at = "hubs", sign_of(alike[0]) * alike[1]
+    elif has_hubs(hubs):
+        return say("forming.line_hubs"), [], []
+    numbers, drawn = Numbers(), Drawn()
+    for disc, hand in enumerate(HANDS, 1):
+        far = hubs.plan.tape.show(abs(_off(hubs, hand) - at))
+        numbers.append((say(f"forming.label.{start}_{hand}"), far))
+        drawn.append((f"hub_{DRAWN[alike[0]]}" if start == "hubs" and alike else "stake", DRAWN[hand], disc))
+    return say(f"forming.line_{start}"), numbers, drawn
+
+
+def _diagonals(plan: LinePlan) -> CardRight | None:
+    """What both diagonals of each bay of the staked arc read, where that is one number."""
+    alike = alike_of(report_bays(plan.plan, marks_of(plan.plan)))
+    piece = name_of(plan, plan.settled.said.at + 1)
+    return {"text": say("forming.right.bays", piece=piece), "shown": alike, "more": ""} if alike else None
+
+
+def line_values(hubs: LineHubs) -> list[Value]:
+    """Return where the line, its edges and the stakes' line run, as numbers: the same whichever arc is staked."""
+    slab: LineSlab = hubs.slab
+    pieces = [size for piece in slab.line.pieces for size in (piece.length, piece.curvature, piece.kink)]
+    return [*pieces, slab.left, slab.right, hubs.aside]

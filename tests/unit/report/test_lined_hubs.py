@@ -1,0 +1,212 @@
+"""Hubs outside the dig of a line: where they stand, by coordinates of our own and shapely's polygons."""
+
+from __future__ import annotations
+
+import re
+from cmath import exp
+from html import unescape
+from math import radians, sin
+from typing import Any
+
+import pytest
+import shapely
+from shapely.geometry import Point as Spot
+
+import bowstring
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.report.lined.hubs import LineHubs, hubs_along
+from bowstring.report.work import Work
+from bowstring.words import say, speak
+from bowstring.words.languages import LANGUAGES
+from helping import about
+from line_jobs import SHAPES, arc, straight
+from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
+from slab_jobs import WALK
+from unit.forming.walked import aside, union, walk
+
+FOOT = 0.3048
+HAIRPIN: dict[str, Any] = {
+    **CREEK, "width": "4 ft",
+    "line": [straight("30 ft"), arc("6 ft", "180", "left"), straight("30 ft")],
+}  # fmt: skip
+"""Out and back, 12 ft apart: between the legs 8 ft of ground, of which the digs leave 6."""
+SHUT: dict[str, Any] = {**HAIRPIN, "line": [straight("30 ft"), arc("3 ft 6 in", "180", "left"), straight("30 ft")]}
+"""Out and back, 7 ft apart: between the legs the dig takes all but a foot."""
+JOBS: dict[str, dict[str, Any]] = {
+    "creek": CREEK, "kinked": KINKED, "metric": METRIC_LINE, "one arc": ONE_ARC, "five": FIVE, "hairpin": HAIRPIN,
+    "shut": SHUT, **{name: job for name, job in SHAPES.items() if "width" in job},
+}  # fmt: skip
+
+
+def hubs_of(job: dict[str, Any]) -> LineHubs:
+    work = Work(job)  # type: ignore[arg-type]
+    assert work.lined is not None
+    found = hubs_along(work.lined.plan)
+    assert found is not None
+    return found
+
+
+def page(job: dict[str, Any], **other: Any) -> Any:
+    answer = bowstring.answering({**job, **other})  # type: ignore[typeddict-item]
+    assert answer["lined"] is not None
+    return next(one for one in answer["lined"]["pages"] if one["key"] == "edges")
+
+
+def table(job: dict[str, Any], **other: Any) -> list[list[str]]:
+    return next((one["rows"] for one in page(job, **other)["tables"] if one["key"] == "hubs"), [])
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_no_hub_stands_in_any_pieces_concrete_or_dig(name: str) -> None:
+    """The slab put together by shapely, grown by the overdig of a foot or 0.3 m: every hub is outside of it, and at
+    least half a foot, or 0.15 m."""
+    hubs = hubs_of(JOBS[name])
+    slab = union(hubs.slab.line, hubs.slab.left, hubs.slab.right)
+    past, spare = (FOOT, FOOT / 2) if hubs.feet else (0.3, 0.15)
+    assert len(hubs.ends) == len(hubs.plan.line.pieces) + 1
+    for hub in hubs.all:
+        with about(name, str(hub.mark)):
+            assert hub.point is not None
+            assert shapely.distance(slab, Spot(*hub.point)) >= past + spare - 1e-4
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_each_hub_is_square_off_its_mark(name: str) -> None:
+    """By walking the pieces: a hub's mark is an end of a piece or a place on the staked arc, and the hub is on the
+    normal there."""
+    hubs = hubs_of(JOBS[name])
+    rows = walk(hubs.slab.line)
+    for number, hub in enumerate(hubs.ends):
+        row = rows[hub.mark.square]
+        end = row[:1] if hub.mark.square == number else row[-1:]
+        hand, off = hub.reach or ("left", 0.0)
+        ((x, y),) = aside(end, off if hand == "left" else -off)
+        assert hub.point is not None
+        assert (hub.point.x, hub.point.y) == pytest.approx((x, y), abs=1e-9)
+
+
+def test_a_walk_by_hand_has_its_hubs_two_feet_off_its_own_edge() -> None:
+    """Drawn to its left edge, dug a foot past it and a foot clear: 2 ft to the left. Along straights hub to hub is as
+    long as the straight; over an arc of R 42 through 32 degrees to the left it is the chord of R 40 ft."""
+    rows = table(FIVE)
+    assert [row[1] for row in rows] == ["2' 0\" left"] * 6
+    assert [row[2] for row in rows] == ["18' 0\"", "22' 0-5/8\"", "11' 0\"", "33' 4-1/2\"", "14' 0\"", "-"]
+    assert round(2 * 40 * sin(radians(16)) * 12 * 8) == round((22 * 12 + 5 / 8) * 8)
+    assert round(2 * 54 * sin(radians(18)) * 12 * 8) == round((33 * 12 + 4.5) * 8)
+    assert [row[0] for row in rows][:3] == ["the start", "Arc 2 begins", "Straight 3 begins"]
+    assert (
+        "Before you dig, set a hub *2' 0\" left* of each stake and piece end: the dig takes them."
+        in page(FIVE)["lines"]
+    )
+
+
+@pytest.mark.parametrize("at", [2, 3])
+def test_the_hubs_of_the_ends_are_the_same_whichever_arc_is_staked(at: int) -> None:
+    assert page(CREEK, at=at)["lines"] == page(CREEK)["lines"] and table(CREEK, at=at) == table(CREEK)
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_hub_to_hub_is_what_the_coordinates_say(name: str) -> None:
+    """Each end by the sum of the chords before it, its hub square off it: complex numbers, nothing of the package."""
+    hubs, job = hubs_of(JOBS[name]), JOBS[name]
+    place, heading, ends = 0j, 0.0, [(0j, 0.0)]
+    for piece in hubs.plan.line.pieces:
+        heading += piece.kink
+        angle = piece.turn
+        chord = piece.length if not angle else piece.length / (angle / 2) * sin(angle / 2)
+        place += chord * exp(1j * (heading + angle / 2))
+        heading += angle
+        ends.append((place, heading))
+    for hub, after in zip(hubs.ends, hubs.ends[1:], strict=False):
+        if any(abs(piece.kink) for piece in hubs.plan.line.pieces):
+            break  # square to which piece is told elsewhere
+        spots = []
+        for number, one in ((hubs.ends.index(hub), hub), (hubs.ends.index(after), after)):
+            at, way = ends[number]
+            hand, off = one.reach or ("left", 0.0)
+            spots.append(at + off * exp(1j * (way + radians(90 if hand == "left" else -90))))
+        apart = hubs.apart(hub, after)
+        assert apart is None or apart == pytest.approx(abs(spots[1] - spots[0]), abs=1e-9)
+    assert job
+
+
+def test_one_arc_as_a_line_has_the_hubs_of_the_arc_alone() -> None:
+    alone = bowstring.answering(WALK)["form_cards"][0]  # type: ignore[arg-type]
+    assert alone["kind"] == "form_hubs" and alone["numbers"][0]["shown"] == "2' 0\""
+    assert {row[1] for row in table(ONE_ARC)} == {"2' 0\" left"}  # the outside of a curve to the right
+
+
+def test_between_two_legs_hubs_change_hands_where_the_other_leg_is_dug() -> None:
+    """A slab of 8 ft with the line on its right edge: hubs are nearest on the right. A hairpin to the right of 10 ft
+    puts the other leg's concrete there, whose near edge is the right one, too."""
+    job = {**CREEK, "width": "8 ft", "edge": "right", "drawn_to": "face",
+           "line": [straight("30 ft"), arc("1 ft 6 in", "180", "right"), straight("30 ft")]}  # fmt: skip
+    hubs = hubs_of(job)
+    assert hubs.reaches[0][0] == "right"
+    assert {hub.reach[0] for hub in hubs.ends if hub.reach} == {"left"}
+    slab = union(hubs.slab.line, hubs.slab.left, hubs.slab.right)
+    assert all(shapely.distance(slab, Spot(*hub.point)) > 1.5 * FOOT for hub in hubs.all if hub.point)
+
+
+def test_a_hub_does_not_land_on_what_stands_there() -> None:
+    """A shed over the start's hub on the nearer side: the start has its hub on the other one, or farther off. The frame
+    of what stands there is that of the staked arc: A is 20 ft on along the first piece, its chord turns off by half of
+    70 degrees to the left, and y is away from the center."""
+    free = hubs_of(CREEK).ends[0]
+    assert free.point is not None
+    away = complex(free.point.x / FOOT - 20, free.point.y / FOOT)
+    turned = away * exp(-1j * radians(35))
+    x, y = turned.real, -turned.imag
+    shed = {"name": "shed", "stops": "feet",
+            "outline": [[x - 1, y - 1], [x + 1, y - 1], [x + 1, y + 1], [x - 1, y + 1]]}  # fmt: skip
+    blocked = hubs_of({**CREEK, "ground": [shed]}).ends
+    assert blocked[0].reach != free.reach
+    assert [hub.reach for hub in blocked[1:]] == [hub.reach for hub in hubs_of(CREEK).ends[1:]]
+    rows = table({**CREEK, "ground": [shed]})
+    assert rows[0][1] != rows[1][1]
+    (told,) = (line for line in page({**CREEK, "ground": [shed]})["lines"] if line.startswith("Except"))
+    assert told == f"Except: the start, *{rows[0][1]}*."
+
+
+def test_stakes_clear_of_the_dig_need_no_hubs() -> None:
+    """Drawn to the middle of 6 ft, dug a foot past it: 4 ft off the line is the dig line, 5 ft is clear of it."""
+    off = {"offset": "5 ft", "toward": "outside", "driven": "hub"}
+    assert table(CREEK, **off) == []
+    lines = page(CREEK, **off)["lines"]
+    assert say("edges.clear_of_dig") in lines and not any("hub" in line for line in lines)
+    near = table(CREEK, offset="3 ft", toward="outside")
+    assert {row[1] for row in near} == {"2' 0\" right"}  # 3 and 2 ft are as far as 5 ft off the line
+
+
+def test_the_dig_goes_first_and_names_the_other_arcs() -> None:
+    lines = page(FIVE)["lines"]
+    assert say("lined.hubs_arcs") in lines and say("edges.line_again") in lines
+    assert lines.index(say("lined.hubs_first", off="2' 0\" left")) == 0
+    assert not any("Stake every arc" in line for line in page(ONE_ARC)["lines"])
+    assert say("lined.hubs_kink") in page(KINKED)["lines"]
+
+
+def test_paper_has_the_hubs_and_what_is_said_of_them() -> None:
+    answer = bowstring.answering(FIVE)  # type: ignore[arg-type]
+    sheet = answer["lined_sheet"]
+    assert sheet is not None
+    (edges,) = (part["lines"] for part in sheet["parts"] if part["key"] == "edges")
+    assert edges[0] == say("lined.hubs_first", off="2' 0\" left")
+    (front, *_rest) = re.findall(r"<section.*?</section>", forms_sides(answer, "May 31"), re.DOTALL)
+    text = unescape(re.sub(r"<[^>]+>", "", front))
+    assert "Hub to hub" in text and all(row[2] in text for row in table(FIVE)[:-1])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", ["five", "kinked", "metric"])
+def test_it_is_said_in_few_words(language: str, name: str) -> None:
+    speak(language)
+    try:
+        told = page(JOBS[name])
+        rows = next(one for one in told["tables"] if one["key"] == "hubs")["rows"]
+        assert all(len(cell) <= 34 for row in rows for cell in row)
+        for line in told["lines"]:
+            if "hub" in line or "peg" in line or "trompo" in line:
+                assert all(len(sentence.split()) <= 20 for sentence in line.split(". ")), line
+    finally:
+        speak("english")
