@@ -55,7 +55,7 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     hubs = table_of(part, "hubs")
     apart = [row[-1] for row in hubs["rows"]] if hubs else []  # from each piece's beginning to its end
     rows = []
-    for number, (name, ends, radius, chord, *_long) in enumerate(line["rows"] if line else []):
+    for number, (name, ends, radius, chord, *_more) in enumerate(line["rows"] if line else []):
         between = apart[number : number + 1]
         row = [name, radius, _bare(chord), *between, ends, *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
