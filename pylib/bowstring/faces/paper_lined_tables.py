@@ -52,7 +52,7 @@ def _pieces(part: LinedPart, sheet: LinedSheet) -> Grid:
     apart = [row[-1] for row in hubs["rows"]] if hubs else []  # from each piece's beginning to its end
     rows = []
     for number, (name, ends, radius, chord) in enumerate(line["rows"] if line else []):
-        row = [name, radius, _bare(chord), *apart[number : number + 1], ends, *joints[number : number + jointed]]
+        row = [name, radius, _bare(chord), ends, *apart[number : number + 1], *joints[number : number + jointed]]
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
             row += [_bare(edge_radius), edge_ends]
@@ -60,7 +60,7 @@ def _pieces(part: LinedPart, sheet: LinedSheet) -> Grid:
     two = [say("lined.head_radius"), say("lined.head_to")]
     joint = [say("lined.place")] if jointed else []
     between = [say("lined.head_hub_to_hub")] if apart else []
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), *between, two[1], *joint, *(two * len(told))]
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *between, *joint, *(two * len(told))]
     over = [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
     groups = (("", 1), (say("lined.on_line"), len(heads) - 1 - 2 * len(told)), *over) if told else ()
     return Grid("", tuple(heads), tuple(rows), groups)
