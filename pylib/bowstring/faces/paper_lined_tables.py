@@ -57,7 +57,7 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     rows = []
     for number, (name, ends, radius, chord, *_more) in enumerate(line["rows"] if line else []):
         between = apart[number : number + 1]
-        row = [name, radius, _bare(chord), *between, ends, *joints[number : number + jointed]]
+        row = [name, radius, _bare(chord), ends, *between, *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
@@ -67,7 +67,7 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     joint = [say("lined.place")] if jointed else []
     there = begins["heads"][2:] if begins else []
     middle = [say("lined.head_hub_to_hub")] if apart else []
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), *middle, two[1], *joint]
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *middle, *joint]
     over = [(sheet["from_start"], 2)] if begins else []
     over += [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
     groups = (("", 1), (say("lined.on_line"), len(heads) - 1), *over) if over else ()

@@ -79,13 +79,12 @@ def stakes_html(
 
 
 def _of_line(answer: Answer, card: CardRow) -> str:
-    """Which arc of a line this is; where one begins, where it is done and with its hubs set with the buttons for the
-    others. Nothing on the forms' cards after those: they are of the whole line."""
-    hubs = card["kind"] == HUBS_CARD
-    if card["mark"] and not hubs:
-        return ""
+    """Which arc of a line this is; where one begins and where it is done with the buttons for the others. On the card
+    of its hubs those alone; nothing on the forms' cards after that: they are of the whole line."""
+    if card["mark"]:
+        return other_arcs_html(answer) if card["kind"] == HUBS_CARD else ""
     told = of_line(answer)
-    arcs = other_arcs_html(answer) if hubs or running(answer, card) in (1, len(answer["cards"])) else ""
+    arcs = other_arcs_html(answer) if running(answer, card) in (1, len(answer["cards"])) else ""
     return f'<p class="of-line">{marked(told)}</p>{arcs}' if told else ""
 
 

@@ -82,8 +82,8 @@ def again_told(hubs: LineHubs) -> str:
 
 
 def table_of_hubs(hubs: LineHubs) -> Iterator[LinedTable]:
-    """Yield where each hub of a piece's end stands, and what the next one reads from it; no table where no mark is dug
-    out."""
+    """Yield what the next hub reads from each one of a piece's end, and where it stands, unless all stand as far off;
+    no table where no mark is dug out."""
     plan, tape = hubs.plan, hubs.plan.tape
     if not hubs.ends:
         return
@@ -91,8 +91,9 @@ def table_of_hubs(hubs: LineHubs) -> Iterator[LinedTable]:
     for hub, after in pairwise([*hubs.ends, None]):
         assert hub is not None
         apart = hubs.apart(hub, after) if after else None
-        rows.append([place_told(plan, hub), _reach(plan, hub), tape.show(apart) if apart else say("lined.hub_no_tape")])
-    heads = [say(f"lined.head_{what}") for what in ("where", "hub", "next")]
+        off = [] if hubs.alike else [_reach(plan, hub)]
+        rows.append([place_told(plan, hub), *off, tape.show(apart) if apart else say("lined.hub_no_tape")])
+    heads = [say(f"lined.head_{what}") for what in (["where", "next"] if hubs.alike else ["where", "hub", "next"])]
     yield {"key": "hubs", "title": say("lined.hubs_table"), "heads": heads, "rows": rows}
 
 

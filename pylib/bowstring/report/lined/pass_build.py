@@ -44,10 +44,9 @@ def stakes_card(plan: LinePlan) -> CardRow:
     for kind in (Bend, Straight):  # the closest of each: no piece is staked wider than it may be
         gaps = {place: one.gap for place, one in made.staked.items() if isinstance(plan.line.pieces[place[0]], kind)}
         if gaps:
-            _number, hand = min(gaps, key=gaps.__getitem__)
             label = say("forming.label.gap_arcs" if kind is Bend else "forming.label.gap_straights")
             numbers.append((label, plan.tape.show(min(gaps.values()))))
-            drawn.append((DRAWN[hand], DRAWN[hand], len(numbers)))
+            drawn.append((*[DRAWN[HANDS[len(numbers) - 1]]] * 2, len(numbers)))
     behind = say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name)
     notes = [behind, say("forming.note.low"), say("forming.note.each_gap")]
     values: list[Value] = [thickness, *(one.gap for one in made.staked.values()), *_radii(made)]

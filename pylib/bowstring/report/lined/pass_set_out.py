@@ -39,10 +39,11 @@ def hubs_card(hubs: LineHubs) -> CardRow:
     hand, off = usual
     numbers = [(say(f"forming.label.hub_{hand}"), plan.tape.show_whole(off))]
     values = [*line_values(hubs), hubs.staked, *_reaches(hubs.of_arc), *_reaches(hubs.free)]
-    notes = [*_otherwise(hubs), *_free(hubs), *arcs_told(hubs)]
+    notes = [*_otherwise(hubs), *_free(hubs)]
     text = say("forming.hubs" if hubs.of_arc else "forming.hubs_ends")
     drawn = [("stake", f"hub_{DRAWN[hand]}", 1)]
-    return pass_card("hubs", text, values, numbers, _reads(hubs), notes, drawn)
+    card = pass_card("hubs", text, values, numbers, _reads(hubs), notes, drawn)
+    return {**card, "where": name_of(plan, hubs.staked + 1)}
 
 
 def _reaches(found: list[LineHub]) -> Iterator[Value]:

@@ -2,8 +2,8 @@
 
 MESSAGES = {
     "forming.hubs_ends": "At each straight's free end, square off past the dig. Drive a peg.",
-    "forming.label.hub_left": "stake to peg, to the left, walking the line",
-    "forming.label.hub_right": "stake to peg, to the right, walking the line",
+    "forming.label.hub_left": "stake to peg, to the left",
+    "forming.label.hub_right": "stake to peg, to the right",
     "forming.label.hubs_left": "peg to the left edge",
     "forming.label.hubs_right": "peg to the right edge",
     "forming.label.call_left": "{out} out, left form from the start: ring if short of",
