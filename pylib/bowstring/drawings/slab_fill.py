@@ -155,15 +155,15 @@ def _sides(made: SlabSketch) -> None:
     made.sketch.words(text, _under(made, 0), "number", "middle")
 
 
-def _diagonal(made: SlabSketch) -> None:
-    """One of the diagonals that prove straight sides, and the names of the far corners."""
+def _diagonal(made: SlabSketch, line: int = 1) -> None:
+    """One of the diagonals that prove straight sides, and the names of the far corners; ``line``: of words under it."""
     edges, shape = made.edges, made.shape
     assert edges is not None
     corner = [shape.string(-1.0), shape.string(1.0, shape.sides)]
     made.sketch.lines([corner], "line soft cut")
     made.sketch.ground.take_lines(corner, FAINT)
     text = say("pad.draw_diagonal", shown=edges["diagonal_shown"])
-    made.sketch.words(text, _under(made, 1), "number", "middle")
+    made.sketch.words(text, _under(made, line), "number", "middle")
     for end, share in (("A", -1.0), ("B", 1.0)):
         made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
@@ -174,7 +174,7 @@ def _corners(made: SlabSketch) -> None:
     made.ends()
     far = [shape.string(share, shape.sides) for share in (-1.0, 1.0)]
     made.sketch.lines([[shape.string(-1.0), far[0]], [shape.string(1.0), far[1]]], "line arrow")
-    _diagonal(made)
+    _diagonal(made, 0)
     side, behind = shape.string(-1.0, shape.sides * 0.6), shape.string(0.0, shape.sides)
     draw_discs(made.sketch, [(1, [side]),
                              (2, [(behind[0], behind[1] - 15.0), behind])])  # fmt: skip
