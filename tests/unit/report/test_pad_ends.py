@@ -40,6 +40,7 @@ def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_o
     assert boards["stakes"] == before["stakes"] - 7
     assert (boards["cut"][-1]["name"], boards["cut"][-1]["needs"]) == ("straight: sides", "2 of 13' 0\"")
     how = " ".join(edges["sides_how"])
+    assert 'Form stakes of the sides stand 1-1/2" off the edge: the 2x4 goes between.' in how
     assert "no back form, no form stakes and no dig past it" in how and "The back form runs" not in how
     assert '1/2" thick, 20\' 0" long' in how and "15' 0\" to the building leaves 14' 11-1/2\" of concrete" in how
     row = next(row for row in edges["lines"] if row["key"] == "back")
