@@ -68,7 +68,7 @@ def test_a_building_at_its_back_is_drawn_over_the_measures_and_under_the_build(p
     wait_for(pad, "computed")
     for name in ("edges", "pour"):
         open_row(pad, name)
-        expect(pad.locator("#build svg").first).to_contain_text("building")
+        expect(pad.locator("#build figure").first).to_contain_text("building")
         pad.locator("#build .back").click()
 
 
