@@ -48,6 +48,8 @@ def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_o
     cards = {card["kind"]: card["text"] for card in told["form_cards"]}
     assert cards["form_corners"].endswith("Mark A-2 and B-2 on the building.")
     assert cards["form_dig"].endswith("Paint the dig line to the building.")
+    notes = [" ".join(one["form_cards"][0]["notes"]) for one in (formed, told)]
+    assert ["set again after" in text for text in notes] == [True, False]  # a mark on the building isn't dug out
     marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
     assert marks[0]["form_line"] != marks[1]["form_line"]
 
