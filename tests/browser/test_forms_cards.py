@@ -43,6 +43,15 @@ JOBS: dict[str, dict[str, Any]] = {
         **FILLED,
         "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15' 3-5/8\"", "both_ends": True},
     },
+    "against a building": {
+        **FILLED,
+        "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "15 ft", "back": "against"},
+    },
+    "nothing bends": {
+        **FILLED,
+        "arc": {"radius": "7 ft", "chord": "14 ft"},
+        "slab": {"thickness": "5 in", "base": "4 in", "fills": True, "sides": "19 ft"},
+    },
     "filled, near": {
         **FILLED,
         "offset": "6 in",

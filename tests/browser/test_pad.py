@@ -56,3 +56,39 @@ def test_every_page_keeps_within_every_screen(pad: Page) -> None:
         hold_accessible(pad, name)
         pad.locator("#build .back").click()
         expect(pad.locator(f"#build-{name}")).to_be_focused()
+
+
+def test_a_building_at_its_back_is_drawn_over_the_measures_and_under_the_build(pad: Page) -> None:
+    """In the page's own Python, whose classes aren't those of the tests."""
+    reveal(pad, "slab-back")
+    choose(pad, "slab-back", "against")
+    close_panel(pad)
+    expect(pad.locator("svg#live")).to_contain_text("building")
+    look_at(pad, "build")
+    wait_for(pad, "computed")
+    for name in ("edges", "pour"):
+        open_row(pad, name)
+        expect(pad.locator("#build figure").first).to_contain_text("building")
+        pad.locator("#build .back").click()
+
+
+def test_the_low_edge_is_asked_for_in_the_words_of_what_is_poured(pad: Page) -> None:
+    reveal(pad, "grade-low")
+    low = pad.locator("#grade-low [data-value='inside']")
+
+    def shown() -> str:
+        return low.inner_text().strip()
+
+    assert shown() == "across from the curve"
+    close_panel(pad)
+    reveal(pad, "slab-both_ends")
+    pad.locator("#slab-both_ends").check()
+    close_panel(pad)
+    reveal(pad, "grade-low")
+    assert shown() == "the other curve"
+    close_panel(pad)
+    reveal(pad, "slab-fills")
+    choose(pad, "slab-fills", "")
+    close_panel(pad)
+    reveal(pad, "grade-low")
+    assert shown() == "the inside"

@@ -18,6 +18,7 @@ from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
 from bowstring.report.alone import grades_of, joints_of, pour_of
 from bowstring.report.forming.pad_edges import BACK
+from bowstring.report.forming.passes import CORNERS
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import GridRow
@@ -124,13 +125,16 @@ def _string(made: SlabSketch) -> None:
 
 
 def draw_back(made: SlabSketch) -> None:
-    """What stands there already at the back of straight sides: a building's face, and its name."""
+    """What stands there already at the back of straight sides: a building's face, and its name where no card says it
+    beside the drawing and has no room for it."""
     if not _against(made):
         return
     shape = made.shape
     face = draw_building(made.sketch.drawing, *(shape.string(share, shape.sides) for share in (-1.0, 1.0)))
     made.sketch.ground.take_lines(face, LEADER)
     x, foot = shape.on("inside", 0.0)
+    if made.page == CORNERS:
+        return
     made.sketch.words(say("pad.draw_building"), (x, foot + HATCH + 14.0), "number", "middle", "quiet")
 
 
@@ -142,7 +146,8 @@ def _against(made: SlabSketch) -> bool:
 def _under(made: SlabSketch, line: int) -> Point:
     """Where a line of words stands under the back's middle, a building's name the first of them."""
     x, foot = made.shape.on("inside", 0.0)
-    return x, foot + 19.0 + 17.0 * (line + 1) + 4.0 if _against(made) else foot + 19.0 + 17.0 * line
+    named = _against(made) and made.page != CORNERS
+    return x, foot + 19.0 + 17.0 * (line + named) + (4.0 if _against(made) else 0.0)
 
 
 def _sides(made: SlabSketch) -> None:
@@ -155,15 +160,15 @@ def _sides(made: SlabSketch) -> None:
     made.sketch.words(text, _under(made, 0), "number", "middle")
 
 
-def _diagonal(made: SlabSketch) -> None:
-    """One of the diagonals that prove straight sides, and the names of the far corners."""
+def _diagonal(made: SlabSketch, line: int = 1) -> None:
+    """One of the diagonals that prove straight sides, and the names of the far corners; ``line``: of words under it."""
     edges, shape = made.edges, made.shape
     assert edges is not None
     corner = [shape.string(-1.0), shape.string(1.0, shape.sides)]
     made.sketch.lines([corner], "line soft cut")
     made.sketch.ground.take_lines(corner, FAINT)
     text = say("pad.draw_diagonal", shown=edges["diagonal_shown"])
-    made.sketch.words(text, _under(made, 1), "number", "middle")
+    made.sketch.words(text, _under(made, line), "number", "middle")
     for end, share in (("A", -1.0), ("B", 1.0)):
         made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
@@ -174,7 +179,7 @@ def _corners(made: SlabSketch) -> None:
     made.ends()
     far = [shape.string(share, shape.sides) for share in (-1.0, 1.0)]
     made.sketch.lines([[shape.string(-1.0), far[0]], [shape.string(1.0), far[1]]], "line arrow")
-    _diagonal(made)
+    _diagonal(made, 0)
     side, behind = shape.string(-1.0, shape.sides * 0.6), shape.string(0.0, shape.sides)
     draw_discs(made.sketch, [(1, [side]),
                              (2, [(behind[0], behind[1] - 15.0), behind])])  # fmt: skip
@@ -318,7 +323,7 @@ def _pour(made: SlabSketch) -> None:
 FILLED: dict[str, Callable[[SlabSketch], None]] = {
     "": _first,
     "edges": _edges,
-    "corners": _corners,
+    CORNERS: _corners,
     PAPER: _paper,
     "joints": _joints,
     "grades": _grades,

@@ -37,6 +37,7 @@ class SlabSketch:
     """A drawing of the slab. Shares run from -1 at A to 1 at B, sides are ``outside`` and ``inside``."""
 
     def __init__(self, answer: Answer, page: str, id: str) -> None:
+        self.page = page
         self.answer, self.shape = answer, shape_of(answer)
         self.edges = edges_of(answer)
         rows = {row["key"]: row for row in answer["build"]}

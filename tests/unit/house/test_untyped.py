@@ -82,3 +82,19 @@ def test_nobody_reads_annotations_when_the_program_runs(house: Path) -> None:
     for file in (house / "pylib" / "bowstring").rglob("*.py"):
         text = file.read_text("utf-8")
         assert "get_type_hints" not in text and "__annotations__" not in text, file
+
+
+def test_no_module_asks_of_a_dataclass_what_the_pages_ones_dont_have() -> None:
+    """The page's classes are unfolded and know no fields: ``replace``, ``fields`` and ``asdict`` fail there alone."""
+    root = Path(__file__).parents[3] / "pylib" / "bowstring"
+    trees = {path: ast.parse(path.read_text("utf-8")) for path in root.rglob("*.py")}
+    asked = {
+        alias.name
+        for tree in trees.values()
+        for node in ast.walk(tree)
+        if isinstance(node, ast.ImportFrom) and node.module == "dataclasses"
+        for alias in node.names
+    }
+    whole = [path for path, tree in trees.items() for node in ast.walk(tree)
+             if isinstance(node, ast.Import) and any(one.name == "dataclasses" for one in node.names)]  # fmt: skip
+    assert asked == {"dataclass", "field"} and not whole

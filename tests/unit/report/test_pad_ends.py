@@ -40,6 +40,7 @@ def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_o
     assert boards["stakes"] == before["stakes"] - 7
     assert (boards["cut"][-1]["name"], boards["cut"][-1]["needs"]) == ("straight: sides", "2 of 13' 0\"")
     how = " ".join(edges["sides_how"])
+    assert 'Form stakes of the sides stand 1-1/2" off the edge: the 2x4 goes between.' in how
     assert "no back form, no form stakes and no dig past it" in how and "The back form runs" not in how
     assert '1/2" thick, 20\' 0" long' in how and "15' 0\" to the building leaves 14' 11-1/2\" of concrete" in how
     row = next(row for row in edges["lines"] if row["key"] == "back")
@@ -47,6 +48,8 @@ def test_a_square_end_against_a_building_has_no_form_no_stakes_and_a_strip_out_o
     cards = {card["kind"]: card["text"] for card in told["form_cards"]}
     assert cards["form_corners"].endswith("Mark A-2 and B-2 on the building.")
     assert cards["form_dig"].endswith("Paint the dig line to the building.")
+    notes = [" ".join(one["form_cards"][0]["notes"]) for one in (formed, told)]
+    assert ["set again after" in text for text in notes] == [True, False]  # a mark on the building isn't dug out
     marks = [{card["kind"]: card["mark"] for card in one["form_cards"]} for one in (formed, told)]
     assert marks[0]["form_line"] != marks[1]["form_line"]
 

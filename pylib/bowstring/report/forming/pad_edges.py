@@ -127,6 +127,7 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
             yield say("pad.other_right" if plan.layout.side == "left" else "pad.other_left")
         return
     if pad.against:
+        yield stand_straight(plan, pad)
         yield from against_told(plan, pad)
         return
     yield say("pad.set_back", chord=tape.show(pad.arc.chord))

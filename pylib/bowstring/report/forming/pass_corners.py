@@ -45,5 +45,5 @@ def _notes(plan: Plan, pad: Pad) -> Iterator[str]:
         yield say("forming.note.corners_off")
     if any(plan.layout.slope):
         yield say("forming.note.level")
-    if is_dug_out(plan):
+    if is_dug_out(plan) and not pad.against:  # a mark on the building stays
         yield say("forming.note.corners_again")

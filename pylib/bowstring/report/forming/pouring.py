@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Protocol
 
 from bowstring.forming.deep import Deep
@@ -91,7 +91,9 @@ def strip_of(plan: Plan) -> float:
 def poured_of(plan: Plan, filled: Filled) -> Filled:
     """Return what is concrete of a slab that fills its curve: against a building it is less the strip there."""
     strip = strip_of(plan)
-    return replace(filled, sides=filled.sides - strip) if strip and isinstance(filled, Pad) else filled
+    if not strip or not isinstance(filled, Pad):
+        return filled
+    return Pad(filled.arc, filled.sides - strip, filled.both, filled.against)
 
 
 @dataclass(frozen=True)
