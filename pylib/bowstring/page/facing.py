@@ -136,7 +136,9 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
     if is_edge_open({name: text for name, text in fields.items() if text.strip()}):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
     if fields.get("slab-poured") == "wall" and answered["in_dig"]:
-        return {"sign": "ask", "text": say("numbers.state_in_dig")}
+        from bowstring.faces.numbers import SETS_CLEAR
+
+        return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 
