@@ -54,7 +54,12 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         made["html"] = on_top(str(made["html"]), old)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
-    told = {"sign": "computed", "html": "", "state": _state(answered, outs, asked["fields"], old), "badges": badges}
+    told = {
+        "sign": "computed",
+        "html": "",
+        "state": {"panel": "", **_state(answered, outs, asked["fields"], old)},
+        "badges": badges,
+    }
     if old and not answered["stops"]:
         made.pop("state", None)  # what is still asked of the slab comes after it
     return {**told, **_of_job(asked["fields"]), **made}

@@ -191,7 +191,7 @@ LINES = [
     ({"drawn_to": "unsure"}, "line", "wrong", "Not sure: ask before staking"),
     ({"drawn_to": "face"}, "line", "said", "Face, pins (taken) on it"),
     ({"drawn_to": "lip", "driven": "hub", "offset": "2'", "toward": "outside"}, "line", "said",
-     "Lip, hubs 2' 0\" outside it"),
+     "Lip of a gutter, hubs 2' 0\" outside it"),
     ({}, "ends", "usual", "A and B, both set"),
     ({"ends-A": "lamp post", "ends-B": "gate pier"}, "ends", "said", "Lamp post, gate pier: both set"),
     ({"start": "corner"}, "ends", "said", "The straights' corner is there"),

@@ -85,7 +85,7 @@ def test_every_face_says_that_the_edge_is_asked() -> None:
     fields = {**fields_of_job(dict(DEMO)), "drawn_to": "centre", "width": "5 ft"}
     fields.pop("offset", None)
     asked = numbers(fields)["state"]
-    assert asked == {"sign": "ask", "text": say("numbers.state_open", count=1)}
+    assert asked == {"sign": "ask", "text": say("numbers.state_open", count=1), "panel": ""}
     assert [face(fields, name)["state"] for name in FACES if name != "build"] == [asked] * (len(FACES) - 1)
     settled = {**fields, "offset": "0"}
     assert numbers(settled)["state"]["sign"] == face(settled, "stakes")["state"]["sign"] == "computed"

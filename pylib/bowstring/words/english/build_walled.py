@@ -73,8 +73,9 @@ MESSAGES = {
     "walled.faces_designed": "their forms are designed",
     "walled.forms": "Wall forms: {outside} outside, {inside} inside, {height} high",
     "walled.areas": "Contact area: {outside} outside, {inside} inside.",
-    "walled.end_forms": "End forms at A and B.",
-    "walled.end_forms_flush": "End forms at A and B; the footing is taken to end flush with the wall.",
+    "walled.end_forms": "End forms: 2, {width} wide, {height} high.",
+    "walled.end_forms_tapered": "End forms: {near} wide at A, {far} at B, {height} high.",
+    "walled.ends_flush": "The footing is taken to end flush with the wall.",
     "walled.plywood": (
         "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
     ),

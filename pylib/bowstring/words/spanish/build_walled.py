@@ -79,8 +79,9 @@ MESSAGES = {
     "walled.faces_designed": "sus ~formas~ se calculan",
     "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
     "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
-    "walled.end_forms": "Tapas en A y en B.",
-    "walled.end_forms_flush": "Tapas en A y en B; se toma que la zapata termina al ras del muro.",
+    "walled.end_forms": "Tapas: 2, de {width} de ancho, {height} de alto.",
+    "walled.end_forms_tapered": "Tapas: {near} de ancho en A, {far} en B, {height} de alto.",
+    "walled.ends_flush": "Se toma que la zapata termina al ras del muro.",
     "walled.plywood": (
         "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la lista del "
         "fabricante admite {least}."
