@@ -47,6 +47,8 @@ def _row_more(plan: Plan) -> str:
     """What the footing's forms are of; a board that is too low for it before whether it bends."""
     footing = footing_plan(plan)
     boards = report_boards(footing) if footing else None
+    if plan.taper and plan.said.slab.footing_width:
+        return say("walled.faces_unlisted")
     if footing is None or boards is None:
         return say("walled.faces_designed")
     board = form_of(footing)
@@ -72,6 +74,7 @@ def _told(plan: Plan, marks: Marks) -> Iterator[str]:
     yield _end_forms(plan)
     if plan.said.slab.footing_width:
         yield say("walled.ends_flush")
+    yield from _unlisted(plan)
     if marks.inner.is_arc and marks.outer.is_arc:
         yield from _plywood(plan, marks, practice_of(plan))
     yield from _footing(plan)
@@ -83,7 +86,14 @@ def _on_sheet(plan: Plan, marks: Marks) -> Iterator[str]:
         yield from list(_plywood(plan, marks, practice_of(plan)))[-1:]  # how many sheets, or that none bends
     yield _end_forms(plan)
     yield from list(_footing(plan, short=True))[1:]  # the first tells the lengths of its edges
+    yield from _unlisted(plan)
     yield say("walled.designed")
+
+
+def _unlisted(plan: Plan) -> Iterator[str]:
+    """That no boards are listed for a footing whose edges are no arcs: under a wall that tapers."""
+    if plan.taper and plan.said.slab.footing_width:
+        yield say("walled.unlisted")
 
 
 def _end_forms(plan: Plan) -> str:
