@@ -95,7 +95,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     setTimeout(() => {
       const panel = name && document.getElementById(`panel-${name}`);
       const wrong = () => [...panel.querySelectorAll(".wrong")].find((one) => one.textContent.trim())?.closest("[data-field]");
-      const where = panel && (field ? panel.querySelector(`[data-field="${field}"]`) : wrong());
+      const where = panel && (field ? panel.querySelector(`[data-field="${field}"], #${field}`) : wrong());
       for (let fold = where?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
       where?.scrollIntoView({ block: "center" });
     });
@@ -109,7 +109,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       lead(panel, field);
     },
     // What the bar at the top says is to be answered, or stops: the first of it.
-    asked() {
+    asked({ open: answers }) {
+      if (answers) {
+        open("numbers", answers);
+        return lead(answers, at("slab-told").hidden ? "edge" : "slab-told"); // with the buttons that settle it
+      }
       const building = (one) => place.now.face === "build" && document.querySelector(one);
       const bar = building("#build .ask.open") || at("ask-open");
       const stopped = bar.hidden && building("#build .build-rows .stop[data-open]");

@@ -50,7 +50,7 @@ export function looking({
     delete root.dataset.stale;
     if (!failing) at("trouble").hidden = true;
     failing = false;
-    if (result.state) status(result.state.sign, result.state.text);
+    if (result.state) status(result.state.sign, result.state.text, result.state.panel);
     if (result.called !== undefined) {
       called = result.called;
       named();
@@ -108,7 +108,7 @@ export function looking({
       numbers.later(result);
       if (result.errors?.length) showErrors(result.errors);
       if (place.now.panel === "way") plan.show(result.site_plan);
-      if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text);
+      if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text, result.state.panel);
     }
   }
 

@@ -51,8 +51,9 @@ const ask = remembering((call, payload) => python.ask(call, payload));
 
 // --- what the bar and the notices say
 
-function status(state, text = words.status[state]) {
+function status(state, text = words.status[state], panel = "") {
   write(at("status"), text);
+  at("status").dataset.open = panel;
   at("status").parentElement.dataset.state = state;
   at("status").disabled = !["ask", "stop"].includes(state);
 }

@@ -19,13 +19,18 @@ from bowstring.faces.slab_told import slab_told
 from bowstring.faces.wall_dig import clear_of_dig
 from bowstring.words import say
 
+SETS_CLEAR = "slab"
+"""The panel with the buttons that set a wall's stakes clear of its dig."""
+
 
 @final
 class StateOfJob(TypedDict):
-    """What the bar says; ``sign``: ``waiting`` for numbers, ``refused``, ``ask``, ``stop`` or ``computed``."""
+    """What the bar says; ``sign``: ``waiting`` for numbers, ``refused``, ``ask``, ``stop`` or ``computed``; ``panel``:
+    the one that answers it, where that isn't the one of the question that is asked."""
 
     text: str
     sign: str
+    panel: str
 
 
 @final
@@ -104,14 +109,18 @@ def asked(lines: Mapping[str, QuestionLine]) -> str:
 def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Mapping[str, QuestionLine]) -> StateOfJob:
     """Return what the bar says of the job."""
     if arcs.refusals:
-        return {"text": say("numbers.state_refused"), "sign": "refused"}
+        return _state("refused", say("numbers.state_refused"))
     if arcs.settled is None:
-        return {"text": say(f"numbers.state_missing_{2 - min(arcs.measures, 1)}"), "sign": "waiting"}
+        return _state("waiting", say(f"numbers.state_missing_{2 - min(arcs.measures, 1)}"))
     if is_stopped(rows) or any(line["state"] == WRONG for line in lines.values()):
-        return {"text": say("numbers.state_stopped"), "sign": "stop"}
+        return _state("stop", say("numbers.state_stopped"))
     count = sum(line["state"] == OPEN for line in lines.values())
     if count:
-        return {"text": say("numbers.state_open", count=count), "sign": "ask"}
+        return _state("ask", say("numbers.state_open", count=count))
     if clear_of_dig(arcs, typed, side_of(arcs, typed)):
-        return {"text": say("numbers.state_in_dig"), "sign": "ask"}
-    return {"text": say("numbers.state_done"), "sign": "computed"}
+        return _state("ask", say("numbers.state_in_dig"), SETS_CLEAR)
+    return _state("computed", say("numbers.state_done"))
+
+
+def _state(sign: str, text: str, panel: str = "") -> StateOfJob:
+    return {"text": text, "sign": sign, "panel": panel}

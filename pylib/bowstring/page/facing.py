@@ -54,7 +54,12 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         made["html"] = on_top(str(made["html"]), old)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
-    told = {"sign": "computed", "html": "", "state": _state(answered, outs, asked["fields"], old), "badges": badges}
+    told = {
+        "sign": "computed",
+        "html": "",
+        "state": {"panel": "", **_state(answered, outs, asked["fields"], old)},
+        "badges": badges,
+    }
     if old and not answered["stops"]:
         made.pop("state", None)  # what is still asked of the slab comes after it
     return {**told, **_of_job(asked["fields"]), **made}
@@ -136,7 +141,9 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
     if is_edge_open({name: text for name, text in fields.items() if text.strip()}):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
     if fields.get("slab-poured") == "wall" and answered["in_dig"]:
-        return {"sign": "ask", "text": say("numbers.state_in_dig")}
+        from bowstring.faces.numbers import SETS_CLEAR
+
+        return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 

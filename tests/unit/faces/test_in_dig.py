@@ -131,6 +131,9 @@ def test_the_bar_says_so_of_a_wall_and_of_no_slab_whose_hubs_have_a_card(job: di
     bars = numbers(fields)["state"], later["state"], face["state"]
     assert [bar["text"] for bar in bars] == [say(text)] * 3
     assert {bar["sign"] for bar in bars} == {"ask" if job is WALL else "computed"}
+    # A tap on the bar leads to the panel that has the buttons.
+    assert {bar.get("panel", "") for bar in bars} == {"slab" if job is WALL else ""}
+    assert ("data-fill" in numbers(fields)["slab"]) is (job is WALL)
     clear = {**fields, "offset": "3' 0\"", "toward": "outside"}
     assert numbers(clear)["state"]["text"] == say("numbers.state_done")
 

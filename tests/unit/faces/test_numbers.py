@@ -41,7 +41,7 @@ def test_an_empty_form_asks_for_two_numbers_and_for_nothing_else() -> None:
     face = numbers({"unit": "ft-in"})
     assert face["sign"] == "open" and face["ask"] == ""
     assert set(states(face).values()) == {"empty"} and len(face["rows"]) == len(ROWS)
-    assert face["state"] == {"text": say("numbers.state_missing_2"), "sign": "waiting"}
+    assert face["state"] == {"text": say("numbers.state_missing_2"), "sign": "waiting", "panel": ""}
     assert not any(line["state"] == "wrong" for line in face["lines"].values())
     assert numbers({"arc-chord": "38'"})["state"]["text"] == say("numbers.state_missing_1")
 
@@ -94,7 +94,7 @@ def test_a_third_number_that_differs_says_by_how_much_at_each_of_the_three() -> 
     face = numbers({**SAID, "arc-radius": "36'"})
     assert given(face, "differs") == {"radius", "chord", "sagitta"}
     assert face["rows"]["arc-radius"]["told"] == "Chord and mid-ordinate make it 37' 0-1/8\", 1' 0-1/8\" more."
-    assert face["state"] == {"text": say("numbers.state_stopped"), "sign": "stop"} and face["ask"] == ""
+    assert face["state"] == {"text": say("numbers.state_stopped"), "sign": "stop", "panel": ""} and face["ask"] == ""
     back = numbers({**SAID, "arc-radius": ""})
     assert given(back, "differs") == set() and back["state"]["sign"] == "computed"
 
@@ -191,7 +191,7 @@ LINES = [
     ({"drawn_to": "unsure"}, "line", "wrong", "Not sure: ask before staking"),
     ({"drawn_to": "face"}, "line", "said", "Face, pins (taken) on it"),
     ({"drawn_to": "lip", "driven": "hub", "offset": "2'", "toward": "outside"}, "line", "said",
-     "Lip, hubs 2' 0\" outside it"),
+     "Lip of a gutter, hubs 2' 0\" outside it"),
     ({}, "ends", "usual", "A and B, both set"),
     ({"ends-A": "lamp post", "ends-B": "gate pier"}, "ends", "said", "Lamp post, gate pier: both set"),
     ({"start": "corner"}, "ends", "said", "The straights' corner is there"),

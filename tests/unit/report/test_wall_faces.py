@@ -125,7 +125,16 @@ def test_the_footings_forms_are_listed_bought_and_staked_as_a_slabs() -> None:
     assert "To buy" in sheet and footing["stakes_how"][0] in sheet
     assert answer_to(WALK)["edges"]["footing"] is None
     bare = answer_to({**WALL, "slab": {"poured": "wall", "thickness": "3 ft 6 in"}})["edges"]
-    assert bare["footing"] is None and "End forms at A and B." in bare["faces"]
+    assert bare["footing"] is None and "footing" not in " ".join(bare["faces"])
+
+
+def test_the_end_forms_have_a_count_a_width_and_a_height() -> None:
+    """They stand between both faces, square to the line: as wide as the wall is thick there."""
+    slab = {"poured": "wall", "thickness": "3 ft 6 in"}
+    edges = answer_to({**WALL, "width": "9 in", "slab": slab})["edges"]
+    assert 'End forms: 2, 9" wide, 3\' 6" high.' in edges["faces"] and edges["faces_sheet"][-2] in edges["faces"]
+    tapered = answer_to({**WALL, "width": "9 in", "slab": {**slab, "end_width": "14 in"}})["edges"]
+    assert 'End forms: 9" wide at A, 1\' 2" at B, 3\' 6" high.' in tapered["faces"]
 
 
 def test_what_the_line_is_for_before_the_first_pour() -> None:

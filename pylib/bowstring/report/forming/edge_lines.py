@@ -29,12 +29,19 @@ def overdig_of(plan: Plan) -> float:
 
 
 def footing_past(plan: Plan) -> float | None:
-    """Return how far a wall's footing reaches past each of its faces, metres, below 0 where it is narrower; ``None``
-    without a footing, under a slab, and where the width tapers: its middle is no arc then."""
+    """Return how far a wall's footing reaches past each of its faces, metres, below 0 where it is narrower: the
+    farthest, where the wall tapers. ``None`` without a footing, and under a slab."""
     wide = plan.said.slab.footing_width
-    if wide is None or plan.width is None or plan.taper is not None or not is_wall(plan):
+    if wide is None or plan.width is None or not is_wall(plan):
         return None
-    return (wide - plan.width) / 2
+    return (wide - min(plan.width, plan.taper.last if plan.taper else plan.width)) / 2
+
+
+def _under_middle(plan: Plan, marks: Marks, away: float) -> Edge:
+    """Return the line so many metres outward of a wall's middle, which its footing is centered under: no arc where the
+    wall tapers."""
+    middles = (marks.outer.first + marks.inner.first) / 2, (marks.outer.last + marks.inner.last) / 2
+    return Edge(plan.line, middles[0] + away, middles[1] + away)
 
 
 def dug_past(plan: Plan) -> float:
@@ -74,6 +81,11 @@ def _lines(plan: Plan, marks: Marks) -> Iterator[_Line]:
         kinds = [(DIG, dug_past(plan))]
         kinds += [] if is_designed(plan) else [(FORM, thickness)]
         kinds += [(FOOTING, footing)] if footing is not None else []
+        if footing is not None and plan.taper is not None:
+            half = (plan.said.slab.footing_width or 0.0) / 2
+            yield _Line(FOOTING[key], _under_middle(plan, marks, away * half), None)
+            yield _Line(DIG[key], _under_middle(plan, marks, away * (half + overdig_of(plan))), None)
+            continue
         for kind, more in kinds:
             off = edge.first + away * more
             if edge.is_arc and plan.line.radius + off > 0:
@@ -96,7 +108,7 @@ def _row(plan: Plan, marks: Marks, line: _Line, yours: str) -> LineRow:
     none = say("edges.none")
     radius, sagitta = (edge.arc.radius, edge.arc.sagitta) if edge.is_arc else (None, None)
     if line.off is None:
-        off, shown = None, _tapering(plan, marks, line.key)
+        off, shown = None, _tapering(plan, marks, edge)
     else:
         off = 0.0 if line.key == yours else line.off - outward
         shown = off_shown(plan, off)
@@ -129,8 +141,8 @@ def drawn_note(plan: Plan) -> str:
     return say(f"edges.note_drawn.{drawn_to}") if drawn_to in CURB else say("edges.note_drawn")
 
 
-def _tapering(plan: Plan, marks: Marks, key: str) -> str:
-    first, last = (off_shown(plan, marks.reach(key, share)) for share in (0, 1))
+def _tapering(plan: Plan, marks: Marks, edge: Edge) -> str:
+    first, last = (off_shown(plan, edge.offset(share) - marks.stakes.first) for share in (0, 1))
     return say("edges.off_tapers", first=first, last=last)
 
 

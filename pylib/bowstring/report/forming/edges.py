@@ -177,7 +177,8 @@ def _taper(plan: Plan) -> Iterator[str]:
     tape = plan.tape
     yield say("edges.taper_even", first=tape.show(plan.taper.first), last=tape.show(plan.taper.last))
     yield say("edges.taper_both" if plan.edge == CENTER else "edges.taper_one")
-    yield say("edges.taper_dig", size=tape.show_whole(overdig_of(plan)))
+    if not is_wall(plan):
+        yield say("edges.taper_dig", size=tape.show_whole(overdig_of(plan)))
 
 
 def _notes(plan: Plan, marks: Marks, tight: bool) -> Iterator[str]:
@@ -205,9 +206,9 @@ def _footing_shown(plan: Plan) -> list[str]:
 def _footing(plan: Plan) -> Iterator[str]:
     """What was taken for a wall's footing, and what can't be told of it."""
     past = footing_past(plan)
-    if past is not None:
+    if past is not None and plan.taper:
+        yield say("edges.footing_tapers")
+    elif past is not None:
         key = "edges.footing_middle" if past > 0 else "edges.footing_narrow"
         yield say(key, past=plan.tape.show(abs(past)))
         yield say("edges.footing_toe")
-    elif plan.taper and is_wall(plan) and plan.said.slab.footing_width is not None:
-        yield say("edges.footing_tapers")

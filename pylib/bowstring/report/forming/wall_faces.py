@@ -47,6 +47,8 @@ def _row_more(plan: Plan) -> str:
     """What the footing's forms are of; a board that is too low for it before whether it bends."""
     footing = footing_plan(plan)
     boards = report_boards(footing) if footing else None
+    if plan.taper and plan.said.slab.footing_width:
+        return say("walled.faces_unlisted")
     if footing is None or boards is None:
         return say("walled.faces_designed")
     board = form_of(footing)
@@ -69,7 +71,10 @@ def _told(plan: Plan, marks: Marks) -> Iterator[str]:
     yield say("walled.forms", **_lengths(plan, marks), height=height)
     if plan.said.slab.thickness:
         yield say("walled.areas", outside=_area(plan, marks, OUTSIDE), inside=_area(plan, marks, INSIDE))
-    yield say("walled.end_forms_flush" if plan.said.slab.footing_width else "walled.end_forms")
+    yield _end_forms(plan)
+    if plan.said.slab.footing_width:
+        yield say("walled.ends_flush")
+    yield from _unlisted(plan)
     if marks.inner.is_arc and marks.outer.is_arc:
         yield from _plywood(plan, marks, practice_of(plan))
     yield from _footing(plan)
@@ -79,8 +84,26 @@ def _told(plan: Plan, marks: Marks) -> Iterator[str]:
 def _on_sheet(plan: Plan, marks: Marks) -> Iterator[str]:
     if marks.inner.is_arc and marks.outer.is_arc:
         yield from list(_plywood(plan, marks, practice_of(plan)))[-1:]  # how many sheets, or that none bends
+    yield _end_forms(plan)
     yield from list(_footing(plan, short=True))[1:]  # the first tells the lengths of its edges
+    yield from _unlisted(plan)
     yield say("walled.designed")
+
+
+def _unlisted(plan: Plan) -> Iterator[str]:
+    """That no boards are listed for a footing whose edges are no arcs: under a wall that tapers."""
+    if plan.taper and plan.said.slab.footing_width:
+        yield say("walled.unlisted")
+
+
+def _end_forms(plan: Plan) -> str:
+    """Return how many end forms there are, how wide and how high: they stand between both faces, square to the line."""
+    tape, high, width = plan.tape, plan.said.slab.thickness, plan.width or 0.0
+    height = thick(tape, high) if high else say("walled.blank")
+    if plan.taper:
+        near, far = tape.show(width), tape.show(plan.taper.last)
+        return say("walled.end_forms_tapered", near=near, far=far, height=height)
+    return say("walled.end_forms", width=tape.show(width), height=height)
 
 
 def _plywood(plan: Plan, marks: Marks, practice: Practice) -> Iterator[str]:

@@ -9,7 +9,7 @@ from bowstring.report.forming.boards import SPARE
 from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_list import choose
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.plan import is_designed
+from bowstring.report.forming.plan import is_designed, is_wall
 from bowstring.report.forms.build_lined import LinedBoards, LinedPage
 from bowstring.report.lined.board_cuts import LineCut, cut, cut_tables
 from bowstring.report.lined.board_list import LineBoards, boards_on, line_alone
@@ -89,7 +89,9 @@ def _waiting(plan: LinePlan) -> LinedPage:
     if plan.wrong is not None:
         return page_of("boards", "stop", say("lined.no_edge"), plan.wrong.wrong, "slab")
     if is_designed(plan.plan) and plan.slab is not None:
-        return page_of("boards", "near", say("boards.wall"), say("boards.wall_more"))
+        made = page_of("boards", "near", say("boards.wall"), say("boards.wall_more"))
+        made["lines"] = [say("walled.unlisted")] if is_wall(plan.plan) and plan.said.slab.footing_width else []
+        return made
     if plan.asks:
         return page_of("boards", "open", say("lined.line_first"), plan.asks[0], "pieces")
     short = boards_row.short_of(choose(plan.plan, line_alone(plan)))

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.slab import LineSlab
 from bowstring.report.forming.apron import dig_told
-from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.edge_lines import dug_past, footing_past, overdig_of
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.quantities import thick
 from bowstring.report.lined.deepness import deep_along
@@ -36,10 +36,11 @@ def inners(slab: LineSlab) -> list[Inner]:
 def dug(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     """Yield how far the dig goes past the edges of a plan's slab, and how deep."""
     past = overdig_of(plan.plan)
-    yield say("edges.paint", size=plan.tape.show_whole(past)) if past else say("edges.paint_at")
+    key = "edges.paint_footing" if (footing_past(plan.plan) or 0.0) > 0 else "edges.paint"
+    yield say(key, size=plan.tape.show_whole(past)) if past else say(f"{key}_at")
     yield from _deep(plan)
     for inner in inners(slab):
-        if inner.radius <= past:
+        if inner.radius <= dug_past(plan.plan):
             yield say("lined.dig_all", piece=name_of(plan, inner.piece))
 
 

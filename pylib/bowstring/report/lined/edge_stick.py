@@ -11,6 +11,7 @@ from bowstring.forming.slab import narrowed
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.edge_stick import LONG, OF_THE_STICK, SLIPS
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
@@ -22,6 +23,9 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     length = max(abs(reach) for reach in reaches)
     name, thickness = board_of(plan.plan)
     halved = plan.edge == CENTER
+    if is_wall(plan.plan):
+        yield from _wall_stick(plan, length)
+        return
     marks = (
         (say("lined.stick_line") if halved else say("edges.stick_first"), tape.show(0)),
         (say("edges.stick_edge") if halved else say("edges.stick_other"), tape.show(length)),
@@ -38,6 +42,20 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
         yield say("lined.offset_taken")
 
 
+def _wall_stick(plan: LinePlan, length: float) -> Iterator[str]:
+    """Yield how both faces of a wall come off the line: its forms stand on its footing, on no boards."""
+    tape, halved = plan.tape, plan.edge == CENTER
+    on_line = say("lined.stick_line" if halved else "walled.stick_first")
+    marks = ((on_line, tape.show(0)), (say("walled.stick_other"), tape.show(length)))
+    told = "; ".join(say("edges.stick_at", size=size, what=what) for what, size in marks)
+    yield say("walled.stick_two", marks=told)
+    if not halved:
+        yield say("walled.line_is_left" if plan.edge == "left" else "walled.line_is_right", width=tape.show(length))
+    yield say("lined.how_square")
+    if plan.plan.layout.job.outward:
+        yield say("lined.offset_taken")
+
+
 def slip_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     """Yield by how much a stick that is held out of square makes the slab narrow."""
     tape, feet = plan.tape, plan.plan.layout.job.tape.feet
@@ -46,7 +64,8 @@ def slip_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     slip = next((one for one in SLIPS[feet] if one <= length / OF_THE_STICK), None)
     if slip is not None:
         narrow = max(_narrow(slab, reach, slip) for reach in reaches)
-        yield say("edges.slip", slip=tape.show_near(slip), narrow=tape.show_up(narrow))
+        key = "walled.slip" if is_wall(plan.plan) else "edges.slip"
+        yield say(key, slip=tape.show_near(slip), narrow=tape.show_up(narrow))
 
 
 def _narrow(slab: LineSlab, reach: float, slip: float) -> float:

@@ -9,8 +9,9 @@ from bowstring.forming.line.pieces import OTHER, Bend, Hand
 from bowstring.forming.line.sides import sides_of
 from bowstring.forming.line.slab import LineSlab
 from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_lines import footing_past
 from bowstring.report.forming.edges import TIGHT
-from bowstring.report.forming.plan import EDGE, WIDTH
+from bowstring.report.forming.plan import EDGE, WIDTH, is_wall
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.dig import Inner, dug, inners
@@ -91,8 +92,12 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner], hubs: LineHubs | 
     yield from slip_told(plan, slab)
     yield from _set(plan, slab, tight)
     yield say("lined.ends_square")
-    name, thickness = board_of(plan.plan)
-    yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
+    if is_wall(plan.plan):
+        yield say("walled.no_stakes")
+        yield from _footing_off(plan)
+    else:
+        name, thickness = board_of(plan.plan)
+        yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
     yield from set_told(hubs) if hubs else ()
     yield from dug(plan, slab)
     yield from (again_told(hubs),) if hubs else ()
@@ -107,7 +112,16 @@ def paper_lines(plan: LinePlan) -> list[str]:
         return []
     hubs = hubs_along(plan)
     before = [*first_told(hubs)] if hubs else []
-    return [*before, *dug(plan, slab), *stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab))]
+    stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else []
+    return [*before, *dug(plan, slab), *stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *stands]
+
+
+def _footing_off(plan: LinePlan) -> Iterator[str]:
+    """How far a wall's footing reaches past each of its faces."""
+    past = footing_past(plan.plan)
+    if past is not None:
+        key = "edges.footing_middle" if past > 0 else "edges.footing_narrow"
+        yield say(key, past=plan.tape.show(abs(past)))
 
 
 def _set(plan: LinePlan, slab: LineSlab, tight: list[Inner]) -> Iterator[str]:

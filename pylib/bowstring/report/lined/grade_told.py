@@ -10,6 +10,7 @@ from bowstring.report.forming.grade_limits import level_length
 from bowstring.report.forming.grade_told import across_limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, is_over, percent
 from bowstring.report.forming.wall_heights import ALL, NONE, below_told
 from bowstring.report.lined.grade_limits import LineJudged
@@ -21,6 +22,8 @@ from bowstring.words import say
 
 def two_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> tuple[str, str]:
     """Return a conclusion in a few words, and the second fact."""
+    if is_wall(plan.plan):
+        return _climb(plan, settled, "row"), _across_short(plan, settled)
     piece, unit = name_of(plan, judged.piece + 1), _unit(plan)
     limit, across_limit = percent(judged.limit), across_limit_of(judged.across_limit)
     slope, across = beside(judged.worst, judged.limit), beside(judged.across, judged.across_limit)
@@ -102,8 +105,9 @@ def over_why(settled: LineSettled, judged: LineJudged) -> Iterator[str]:
 
 def lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[str]:
     """Return how and why, the most needed first."""
-    yield from _judged(plan, settled, judged)
-    yield _water(settled)
+    if not is_wall(plan.plan):
+        yield from _judged(plan, settled, judged)
+        yield _water(settled)
     yield from _from_where(plan)
     yield from _shape(settled)
     grade = settled.grade
@@ -120,9 +124,9 @@ def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> lis
     """Return what the form sheet says of the tops: above what they are, and what is judged."""
     kinked = any(not join.tangent for join in settled.grade.slab.line.joins)
     corners = [say("lined.at_corners")] if kinked else []
-    told = _judged(plan, settled, judged)
+    told = iter(()) if is_wall(plan.plan) else _judged(plan, settled, judged)
     if judged.worst and judged.runs == "ok":
-        next(told)  # what is signed off has the steepest slope, and its limit
+        next(told, "")  # what is signed off has the steepest slope, and its limit
     return [*_from_where(plan), *corners, *told]
 
 
@@ -202,11 +206,14 @@ def _notes(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator
     if settled.cross_taken and grade.cross:
         yield say("grades.cross_taken", slope=percent(grade.cross))
     across = max(abs(grade.cross), 2 * grade.crown / grade.slab.width)  # a crown's mean, from its middle to an edge
-    if 0 < hypot(across, grade.running) < SLOWEST:
+    wall = is_wall(plan.plan)
+    if not wall and 0 < hypot(across, grade.running) < SLOWEST:
         yield say(f"grades.slow_{_unit(plan)}")
     if plan.tape.unit == "ft-in":
         yield say("grades.each_rounded")
         yield say("grades.inches_govern")
+    if wall:
+        return
     if judged.limit == USUAL_LIMIT:
         yield say("grades.source_running")
     if judged.across_limit == USUAL_CROSS_LIMIT:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.forms.build_lined import LinedGrades, LinedPage
 from bowstring.report.lined.grade_limits import judge
 from bowstring.report.lined.grade_said import LineClash, LineSettled, Wait, settle
@@ -56,18 +57,19 @@ def page(plan: LinePlan) -> LinedPage:
         return _open(plan, settled)
     judged = judge(plan, settled)
     short, more = two_lines(plan, settled, judged)
-    over = "over" in (judged.runs, judged.falls)
+    wall = is_wall(plan.plan)  # nobody walks on one: its slopes are told, not judged
+    over = not wall and "over" in (judged.runs, judged.falls)
     if over and plan.said.grade.demanded:
         made = page_of("grades", "stop", short, more, "slope")
         made["stop"] = f"{over_text(plan, judged)} {say('lined.no_tops')}"
         made["lines"] = list(over_why(settled, judged))
         return made
-    near = over or "near" in (judged.runs, judged.falls)
+    near = not wall and (over or "near" in (judged.runs, judged.falls))
     made = page_of("grades", "near" if near else "usual", short, more)
     made["conclusion"] = conclusion(plan, settled)
     made["tables"] = tables(plan, settled)
     made["lines"] = [*lines(plan, settled, judged), *rod_lines(plan, settled.grade)]
-    made["cautions"] = [say("grades.local_code")]
+    made["cautions"] = [] if wall else [say("grades.local_code")]
     return made
 
 

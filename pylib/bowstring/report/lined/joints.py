@@ -9,6 +9,7 @@ from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import joints_in_short, joints_told, missed
 from bowstring.report.forming.joints import deep_told, depth_of, isolation_told, most_told, open_told
 from bowstring.report.forming.panels import COUNT, EVERY
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.quantities import inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build_lined import LinedJoints, LinedPage, LinedTable
 from bowstring.report.lined.apron_ends import ends_along
@@ -56,7 +57,7 @@ def page(plan: LinePlan) -> LinedPage:
     made["conclusion"] = say(key, count=chosen.count, longest=longest, shortest=shortest)
     made["tables"] = [_table(plan, jointing)]
     made["lines"] = _lines(plan, jointing, corner)
-    made["cautions"] = [say("joints.silica")]
+    made["cautions"] = [] if is_wall(plan.plan) else [say("joints.silica")]
     return made
 
 
@@ -150,6 +151,8 @@ def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     if corner < LEAST_CORNER:
         lines.append(say("lined.joints_corner_sharp", corner=_whole(corner)))
     lines.append(deep_told(plan.plan, depth_of(plan.plan)))
+    if is_wall(plan.plan):
+        return lines  # how long its panels are, and what they are isolated from, the drawing says
     if not _band(plan):
         lines.append(_shape(jointing))
     if len(chosen.counts) > 1:

@@ -1,6 +1,7 @@
 """The numbers face: what is told of the slab: what differs on a British site."""
 
 MESSAGES = {
+    "numbers.line_slab": "Slab, kerb or wall",
     "numbers.slab_conflict": "Centreline drawn: which side?",
     "numbers.slab_no_inner": "No inner edge|The slab reaches the arc's centre. Check the width and the side.",
     "numbers.slab_centre": "Half to each side|Your drawing is to the centreline, so the slab lies on both sides of it.",

@@ -3,6 +3,8 @@
 MESSAGES = {
     "form.section_boards": "Shutter boards",
     "form.edge.help": "Coloured: your drawing's line.",
+    "form.slab_poured.help": "A kerb here is one width, one thickness: a channel's shape isn't figured.",
+    "form.slab_poured.slab": "A slab or a kerb",
     "form.board_level.none": "not given: site timber",
     "form.board_level.job lumber": "site timber",
     "form.board_level": "How good is the timber?",

@@ -150,9 +150,7 @@ MESSAGES = {
         "Which edge is the toe depends on which side the earth is on. See the drawing; an off-center footing changes "
         "both."
     ),
-    "edges.footing_tapers": (
-        "The wall's width changes, so the footing's edges aren't given here: measure them from its middle."
-    ),
+    "edges.footing_tapers": "The footing is taken as centered under the wall, as wide all along.",
     "edges.overdig_taken": "The dig runs {size} past each edge unless you say otherwise.",
     "edges.in_the_concrete": "The {what} stands in the concrete.",
     "edges.in_the_wall": "The {what} stands in the wall.",

@@ -1,7 +1,7 @@
 """The numbers face: what is told of the slab and of its slope."""
 
 MESSAGES = {
-    "numbers.line_slab": "Slab or wall",
+    "numbers.line_slab": "Slab, curb or wall",
     "numbers.line_slope": "Slope of the top",
     "numbers.panel_slab": "How wide, which side, how thick?",
     "numbers.panel_slope": "How does the top slope?",

@@ -151,7 +151,7 @@ MESSAGES = {
     "edges.footing_toe": (
         "Qué borde es la punta depende de qué lado está la tierra. Vea el ~plano~; si no va centrada, cambian los dos."
     ),
-    "edges.footing_tapers": "El ancho del muro cambia: aquí no se dan los bordes de la zapata. Mídalos desde su medio.",
+    "edges.footing_tapers": "La zapata se toma centrada bajo el muro, del mismo ancho en todo.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",
     "edges.in_the_concrete": "En el concreto queda: {what}.",
     "edges.in_the_wall": "En el muro queda: {what}.",

@@ -3,7 +3,7 @@
 # No sentence here is held against published text: everything is from memory.
 
 MESSAGES = {
-    "numbers.line_slab": "Losa o muro",
+    "numbers.line_slab": "Losa, ~guarnición~ o muro",
     "numbers.line_slope": "~Pendiente~ de arriba",
     "numbers.panel_slab": "¿Qué ancho, de qué lado, qué espesor?",
     "numbers.panel_slope": "¿Hacia dónde va la ~pendiente~?",
