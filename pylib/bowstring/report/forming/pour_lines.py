@@ -27,15 +27,18 @@ from bowstring.words import say
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
     panel = _panel(plan, pouring, chosen) if chosen else ""
-    return lines_of(plan, pouring, panel, footing_line(plan, pouring))
+    past = overdig_of(plan)
+    dug = area_between(*plan.edges, past) if past and (plan.taper or plan.slab) else None
+    return lines_of(plan, pouring, panel, footing_line(plan, pouring), dug)
 
 
-def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str) -> list[str]:
-    """Return the same, with what is told of the panels and of the footing."""
+def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str, dug: float | None) -> list[str]:
+    """Return the same, with what is told of the panels and of the footing; ``dug``: the area of the dig, square metres,
+    ``None`` where it is no wider than the slab, or isn't known."""
     lines = [loads_told(pouring), panel, _by_the_bag(pouring), _form(plan, pouring)]
     lines += [_edges(plan, pouring), footing]
     if plan.said.slab.base:
-        lines.append(_bed(plan, pouring))
+        lines.append(_bed(plan, pouring, dug))
     lines.append(both_told(pouring))
     taken = taken_told(plan, pouring)
     return [line for line in [*lines, taken] if line]
@@ -134,14 +137,11 @@ def footing_told(plan: Plan, pouring: Pouring, made: Order | None) -> str:
     )
 
 
-def _bed(plan: Plan, pouring: Pouring) -> str:
-    base = plan.said.slab.base or 0.0
-    feet, shown = plan.tape.feet, thick(plan.tape, base)
-    volume, past = volume_text(pouring.area * base, feet), overdig_of(plan)
-    slab = plan.taper or plan.slab
-    if slab is None or not past or not isclose(pouring.area, slab.area):  # a line's edges aren't its staked arc's alone
-        return say("pour.bed", base=shown, volume=volume)
-    return say("pour.bed_dug", base=shown, volume=volume, dug=volume_text(area_between(*plan.edges, past) * base, feet))
+def _bed(plan: Plan, pouring: Pouring, dug: float | None) -> str:
+    """The base, under the slab alone and over the whole dig, of which ``dug`` is the area."""
+    base, feet = plan.said.slab.base or 0.0, plan.tape.feet
+    told = {"base": thick(plan.tape, base), "volume": volume_text(pouring.area * base, feet)}
+    return say("pour.bed", **told) if dug is None else say("pour.bed_dug", dug=volume_text(dug * base, feet), **told)
 
 
 def both_told(pouring: Pouring) -> str:
